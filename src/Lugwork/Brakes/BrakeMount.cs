@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Brakes;
+
+/// <summary>How a frame or fork carries a disc caliper. Closed set, identity equality.</summary>
+public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMount>
+{
+    private BrakeMount(int code, string key, string name, int native, bool front, bool rear, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+        NativeRotorMillimetres = native;
+        IsFront = front;
+        IsRear = rear;
+    }
+
+    /// <summary>International Standard tabs of a fork.</summary>
+    public static BrakeMount IsFrontTabs { get; } = new(1, "IS-front", "IS tabs, front", 160, true, false, Sources.MountAnswer, "IS front");
+
+    /// <summary>International Standard tabs of a frame.</summary>
+    public static BrakeMount IsRearTabs { get; } = new(2, "IS-rear", "IS tabs, rear", 140, false, true, Sources.MountAnswer, "IS rear");
+
+    /// <summary>International Standard tabs set 5 mm further out, on some downhill forks.</summary>
+    public static BrakeMount IsFrontDownhill { get; } = new(3, "IS-front-DH", "IS tabs 5 mm out, downhill fork", 203, true, false, Sources.MountForum);
+
+    /// <summary>Post mount for a 140 mm rotor.</summary>
+    public static BrakeMount Post140 { get; } = new(4, "PM-140", "post mount 140", 140, true, true, Sources.MountAnswer, "post mount 5", "PM5");
+
+    /// <summary>Post mount for a 160 mm rotor.</summary>
+    public static BrakeMount Post160 { get; } = new(5, "PM-160", "post mount 160", 160, true, true, Sources.MountAnswer, "post mount 6", "PM6");
+
+    /// <summary>Post mount for a 180 mm rotor.</summary>
+    public static BrakeMount Post180 { get; } = new(6, "PM-180", "post mount 180", 180, true, true, Sources.AdapterGuide, "post mount 7", "PM7");
+
+    /// <summary>Post mount for a 200 mm rotor.</summary>
+    public static BrakeMount Post200 { get; } = new(7, "PM-200", "post mount 200", 200, true, true, Sources.MountAnswer);
+
+    /// <summary>Post mount for a 203 mm rotor.</summary>
+    public static BrakeMount Post203 { get; } = new(8, "PM-203", "post mount 203", 203, true, true, Sources.MountForum, "post mount 8", "PM8");
+
+    /// <summary>Posts 68 mm apart, before 2000.</summary>
+    public static BrakeMount Post68 { get; } = new(9, "PM-old", "posts 68 mm apart, before 2000", 160, true, true, Sources.MountTechInfo);
+
+    /// <summary>Tabs 22 mm apart, about 1997 to 2000.</summary>
+    public static BrakeMount Tab22 { get; } = new(10, "DM-22", "tabs 22 mm apart, about 1997 to 2000", 160, true, true, Sources.MountTechInfo);
+
+    /// <summary>Flat mount of a fork, plate for 140 or 160.</summary>
+    public static BrakeMount FlatFront140 { get; } = new(11, "FM-front-140", "flat mount fork 140/160", 140, true, false, Sources.FlatMountProblem);
+
+    /// <summary>Flat mount of a fork, plate for 160 or 180.</summary>
+    public static BrakeMount FlatFront160 { get; } = new(12, "FM-front-160", "flat mount fork 160/180", 160, true, false, Sources.FlatMountBuilder);
+
+    /// <summary>Flat mount of a frame for 140, with a plate 160.</summary>
+    public static BrakeMount FlatRear140 { get; } = new(13, "FM-rear-140", "flat mount frame 140", 140, false, true, Sources.FlatMountProblem);
+
+    /// <summary>Flat mount of a frame for 160, with a plate 180.</summary>
+    public static BrakeMount FlatRear160 { get; } = new(14, "FM-rear-160", "flat mount frame 160", 160, false, true, Sources.FlatMountBuilder);
+
+    /// <summary>Every mount.</summary>
+    public static ImmutableArray<BrakeMount> All { get; } =
+    [
+        IsFrontTabs, IsRearTabs, IsFrontDownhill, Post140, Post160, Post180, Post200, Post203, Post68, Tab22,
+        FlatFront140, FlatFront160, FlatRear140, FlatRear160,
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "brake mount";
+
+    /// <summary>The rotor without a spacer, or with the smallest adapter where the mount always needs one; whole millimetres.</summary>
+    public int NativeRotorMillimetres { get; }
+
+    /// <summary>Found on forks.</summary>
+    public bool IsFront { get; }
+
+    /// <summary>Found on frames.</summary>
+    public bool IsRear { get; }
+
+    internal bool IsPost => FitCode is >= 4 and <= 8;
+
+    internal bool IsFlat => FitCode >= 11;
+
+    /// <inheritdoc/>
+    public static BrakeMount OfFitCode(long code) => ByCode(code);
+
+    /// <summary>Reads a key or a name; "IS", "post mount" and "flat mount" alone are several.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<BrakeMount> Read(ReadOnlySpan<char> text)
+    {
+        string word = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ');
+        ImmutableArray<BrakeMount> family = word switch
+        {
+            "IS" or "IS2000" or "IS 2000" or "INTERNATIONAL STANDARD" => [IsFrontTabs, IsRearTabs],
+            "PM" or "POST" or "POST MOUNT" => [Post140, Post160, Post180, Post200, Post203],
+            "FM" or "FLAT" or "FLAT MOUNT" => [FlatFront140, FlatFront160, FlatRear140, FlatRear160],
+            "FM 140" or "FLAT MOUNT 140" => [FlatFront140, FlatRear140],
+            "FM 160" or "FLAT MOUNT 160" => [FlatFront160, FlatRear160],
+            _ => [],
+        };
+        return family.IsEmpty ? ByName(text) : Reading<BrakeMount>.Several(family, "say which end and, for posts and flat mount, the rotor it takes without an adapter");
+    }
+}

@@ -1,0 +1,216 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Brakes;
+
+/// <summary>Rotor, caliper and mount: rotor = native + increment, and never above the maker's limit.</summary>
+internal static class BrakeRelations
+{
+    /// <summary>Adapters that exist, by native rotor: the increments in rotor diameter. Described by increment, never by thickness.</summary>
+    private static readonly (long Native, int[] Increments)[] Posts =
+        [(140, [20, 40, 43, 60, 63]), (160, [20, 23, 40, 43, 60, 63]), (180, [20, 23, 40, 43]), (200, [20, 23]), (203, [20])];
+
+    private static readonly int[] RearTabIncrements = [0, 20, 40, 43, 60, 63, 80];
+    private static readonly int[] FrontTabIncrements = [0, 20, 40, 43, 60, 63];
+
+    private static readonly ImmutableArray<Bridge> PostAdapters =
+        [.. Posts.SelectMany(p => p.Increments.Select(i => Adapter("post", p.Native, i, $"post-mount adapter +{i} mm of rotor (from {p.Native} to {p.Native + i}) with its longer bolts", Sources.AdapterGuide)))];
+
+    private static readonly ImmutableArray<Bridge> RearTabAdapters =
+        [.. RearTabIncrements.Select(i => Adapter("is-rear", 140, i, $"IS rear to post-mount adapter for a {140 + i} mm rotor, with its bolts", Sources.IsAdapters))];
+
+    private static readonly ImmutableArray<Bridge> FrontTabAdapters =
+        [.. FrontTabIncrements.Select(i => Adapter("is-front", 160, i, $"IS front to post-mount adapter for a {160 + i} mm rotor, with its bolts", Sources.IsAdapters))];
+
+    private static readonly Bridge RearPlate140 = Adapter("flat-rear", 140, 20, "flat-mount plate from 140 to 160 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
+
+    private static readonly Bridge RearPlate160 = Adapter("flat-rear", 160, 20, "flat-mount plate from 160 to 180 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
+
+    private static readonly ImmutableArray<Bridge> FlatOnPost =
+        [.. Posts.Select(p => Adapter("flat-on-post", p.Native, 20, $"adapter for a flat-mount caliper on a post mount ({p.Native} to {p.Native + 20}); 13 mm must be free below the posts", Sources.FlatOnPost))];
+
+    private static readonly Reason Direct = new("direct", "The caliper sits on {0} without an adapter for a {2} mm rotor.") { Sources = [Sources.MountAnswer] };
+
+    private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} mm rotor needs an adapter that exists.");
+
+    private static readonly Reason ForkPlate = new("fork-plate", "The plate that always sits between a flat-mount caliper and {0} gives a {2} mm rotor, one way up or the other.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
+
+    private static readonly Reason TooSmall = new("rotor-too-small", "A {2} mm rotor is smaller than {0} allows: the caliper already sits too far out and no adapter is negative.", Cautions.BrakeWork)
+    {
+        Mend = "a rotor of the mount's own size or larger, within the maker's limit",
+        Sources = [Sources.MountAnswer, Sources.AdapterGuide],
+    };
+
+    private static readonly Reason NoAdapter = new("no-adapter", "No adapter brings a caliper on {0} to a {2} mm rotor.", Cautions.BrakeWork)
+    {
+        Mend = "a rotor size that an adapter exists for",
+        Sources = [Sources.AdapterGuide],
+    };
+
+    private static readonly Reason RareStep = new("rare-step", "From {0} to a {2} mm rotor is a step that only a rare part or a shim with longer bolts makes: ask the brake maker.", Cautions.BrakeWork)
+    {
+        Sources = [Sources.CommonPractice],
+    };
+
+    private static readonly Reason OldHoles = new("old-holes", "Holes of {0} are not 74 mm apart and cannot be drilled: no caliper of today goes on.", Cautions.BrakeWork)
+    {
+        Mend = "the caliper made for these holes, or a rim brake where there are bosses",
+        Sources = [Sources.MountTechInfo],
+    };
+
+    private static readonly Reason Ask = new("ask-adapter", "A caliper with {1} mounting on {0}: adapters exist for some, not for all. Ask for one made for exactly this pair.", Cautions.BrakeWork)
+    {
+        Sources = [Sources.FlatMountBuilder, Sources.MountForum],
+    };
+
+    private static readonly Reason InLimit = new("rotor-within-limit", "A {0} mm rotor is within the maker's largest of {1} mm.");
+
+    private static readonly Reason OverLimit = new("rotor-above-limit", "A {0} mm rotor is above the largest that the maker allows, {1} mm: it can break the frame or fork.", Cautions.Rotor)
+    {
+        Mend = "a rotor within the limit",
+    };
+
+    private static readonly Reason NoLimit = new("rotor-limit-missing", "No largest rotor is printed; that is unknown, not unlimited. Ask the maker.", Cautions.Rotor);
+
+    private static readonly Reason SameFixing = new("same-fixing", "Rotor and hub are both {0}.");
+
+    private static readonly Reason SplinedOnBolts = new("splined-on-bolts", "A {1} rotor on a {0} hub: the hub has no spline or thread to hold it.", Cautions.BrakeWork)
+    {
+        Mend = "a six-bolt rotor",
+        Sources = [Sources.HubStandardsPage],
+    };
+
+    private static readonly Reason OtherFixing = new("other-fixing", "A {1} rotor does not go on a {0} hub.", Cautions.BrakeWork)
+    {
+        Mend = "a rotor with the hub's own fixing, or another hub where no rotor is made for it any more",
+        Sources = [Sources.LockringArticle],
+    };
+
+    private static readonly Bridge Carrier = new()
+    {
+        Id = "six-bolt-rotor-on-center-lock",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = "Center Lock to six-bolt carrier with its bolts and a lockring that suits the axle",
+        From = RotorFixing.SixBolt.FitCode,
+        To = RotorFixing.CenterLock.FitCode,
+        Caution = Cautions.BrakeWork,
+        Sources = [Sources.SixBoltAndSplined],
+    };
+
+    /// <summary>Inputs: hub, rotor.</summary>
+    public static Relation Fixing { get; } = new SameKey(
+        0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier]);
+
+    /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
+    public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, new Outcome(Verdict.NeedsMeasuring, NoLimit));
+
+    /// <summary>Inputs: mount, caliper, rotor (nanometres).</summary>
+    public static Relation OnMount { get; } = new Computed(
+        "arithmetic: rotor = native + increment, increments from a table",
+        Judge,
+        [.. PostAdapters, .. RearTabAdapters, .. FrontTabAdapters, RearPlate140, RearPlate160, .. FlatOnPost],
+        [Sources.MountAnswer, Sources.AdapterGuide, Sources.IsAdapters, Sources.FlatMountBuilder]);
+
+    /// <summary>The inverse: the rotors (millimetres) that a mount takes with a caliper at no worse than a verdict.</summary>
+    public static ImmutableArray<long> Accepts(BrakeMount mount, CaliperFoot caliper, Verdict worst)
+    {
+        IEnumerable<long> rotors = (mount, caliper) switch
+        {
+            _ when caliper == CaliperFoot.Post && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, fitsAtZero: true, Posts.First(p => p.Native == mount.NativeRotorMillimetres).Increments),
+            _ when caliper == CaliperFoot.Post && mount == BrakeMount.IsRearTabs => Steps(140, worst, false, RearTabIncrements),
+            _ when caliper == CaliperFoot.Post && mount == BrakeMount.IsFrontTabs => Steps(160, worst, false, FrontTabIncrements),
+            _ when caliper == CaliperFoot.Flat && mount.IsFlat && mount.IsFront => [mount.NativeRotorMillimetres, mount.NativeRotorMillimetres + 20],
+            _ when caliper == CaliperFoot.Flat && mount.IsFlat => Steps(mount.NativeRotorMillimetres, worst, true, [20]),
+            _ when caliper == CaliperFoot.Flat && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, false, [20]),
+            _ => [],
+        };
+        return [.. rotors.Where(r => RotorSize.All.Any(s => s.FitCode == r)).Distinct().Order()];
+    }
+
+    private static IEnumerable<long> Steps(long native, Verdict worst, bool fitsAtZero, int[] increments) =>
+        (fitsAtZero ? [native] : Array.Empty<long>()).Concat(worst >= Verdict.NeedsPart ? increments.Select(i => native + i) : []);
+
+    private static Outcome Judge(ReadOnlySpan<long> values)
+    {
+        if (values[0] == 0 || values[1] == 0 || values[2] == 0)
+        {
+            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+        }
+
+        BrakeMount mount = BrakeMount.OfFitCode(values[0]);
+        CaliperFoot caliper = CaliperFoot.OfFitCode(values[1]);
+        long step = (values[2] / Nanometres.PerMillimetre) - mount.NativeRotorMillimetres;
+        if (mount == BrakeMount.Post68 || mount == BrakeMount.Tab22)
+        {
+            return new(Verdict.DoesNotFit, OldHoles);
+        }
+
+        if (mount == BrakeMount.IsFrontDownhill || caliper == CaliperFoot.Tabs)
+        {
+            return new(Verdict.NeedsMeasuring, Ask);
+        }
+
+        if (step < 0)
+        {
+            return new(Verdict.DoesNotFit, TooSmall);
+        }
+
+        if (caliper == CaliperFoot.Post)
+        {
+            return mount.IsPost ? OnPosts(mount, step)
+                : mount.IsFlat ? new(Verdict.NeedsMeasuring, Ask)
+                : Take(mount == BrakeMount.IsRearTabs ? RearTabAdapters : FrontTabAdapters, step);
+        }
+
+        if (mount.IsPost)
+        {
+            return step == 20 ? Take(FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, NoAdapter);
+        }
+
+        return mount.IsFlat ? OnFlat(mount, step) : new(Verdict.NeedsMeasuring, Ask);
+    }
+
+    private static Outcome OnPosts(BrakeMount mount, long step)
+    {
+        if (step == 0)
+        {
+            return new(Verdict.Fits, Direct);
+        }
+
+        bool rare = (mount == BrakeMount.Post200 && step == 3) || (mount == BrakeMount.Post203 && step == 17);
+        return rare ? new(Verdict.NeedsMeasuring, RareStep) : Take(PostAdapters, step, mount.NativeRotorMillimetres);
+    }
+
+    private static Outcome OnFlat(BrakeMount mount, long step) => step switch
+    {
+        0 or 20 when mount.IsFront => new(Verdict.Fits, ForkPlate),
+        0 => new(Verdict.Fits, Direct),
+        20 => new(Verdict.NeedsPart, WithAdapter, mount == BrakeMount.FlatRear140 ? RearPlate140 : RearPlate160),
+        _ => new(Verdict.DoesNotFit, NoAdapter),
+    };
+
+    private static Outcome Take(ImmutableArray<Bridge> adapters, long step, long? native = null)
+    {
+        foreach (Bridge adapter in adapters)
+        {
+            if (adapter.To - adapter.From == step && (native is null || adapter.From == native))
+            {
+                return new(Verdict.NeedsPart, WithAdapter, adapter);
+            }
+        }
+
+        return new(Verdict.DoesNotFit, NoAdapter);
+    }
+
+    private static Bridge Adapter(string family, long native, int increment, string what, Source source) => new()
+    {
+        Id = $"brake-adapter-{family}-{native}-plus-{increment}",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = what,
+        From = native,
+        To = native + increment,
+        Caution = Cautions.BrakeWork,
+        Sources = [Sources.Derived, source],
+    };
+}

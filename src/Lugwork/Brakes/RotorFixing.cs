@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Brakes;
+
+/// <summary>How a rotor is fixed to a hub. Closed set, identity equality.</summary>
+public sealed class RotorFixing : Standard<RotorFixing>, IInterfaceValue<RotorFixing>
+{
+    private RotorFixing(int code, string key, string name, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+    }
+
+    /// <summary>Six M5 bolts on a 44 mm circle.</summary>
+    public static RotorFixing SixBolt { get; } = new(1, "six-bolt", "six-bolt", Sources.SixBoltAndSplined, "6-bolt", "6 bolt", "IS 6-bolt");
+
+    /// <summary>Center Lock: splines and a lockring.</summary>
+    public static RotorFixing CenterLock { get; } = new(2, "center-lock", "Center Lock", Sources.SixBoltAndSplined, "centre lock", "CL", "splined");
+
+    /// <summary>Older four- and five-bolt patterns.</summary>
+    public static RotorFixing OldPattern { get; } = new(3, "old-bolt-pattern", "four- or five-bolt", Sources.LockringArticle, "4-bolt", "5-bolt", "four-bolt", "five-bolt");
+
+    /// <summary>Every kind.</summary>
+    public static ImmutableArray<RotorFixing> All { get; } = [SixBolt, CenterLock, OldPattern];
+
+    /// <inheritdoc/>
+    public static string Called => "rotor fixing";
+
+    /// <inheritdoc/>
+    public static RotorFixing OfFitCode(long code) => ByCode(code);
+
+    /// <inheritdoc/>
+    public static Reading<RotorFixing> Read(ReadOnlySpan<char> text) => ByName(text);
+}

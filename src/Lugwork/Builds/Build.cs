@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>A bicycle as far as it is put together: a frame and parts in slots. Immutable; every change makes another build.</summary>
+public sealed class Build : IParts
+{
+    private readonly Part?[] _parts;
+
+    private Build(Part?[] parts, string name)
+    {
+        _parts = parts;
+        Name = name;
+    }
+
+    /// <summary>The owner's name for it; may be empty.</summary>
+    public string Name { get; }
+
+    /// <summary>The frame.</summary>
+    public Frame Frame => (Frame)_parts[Slot.Frame.Number]!;
+
+    /// <summary>The part in a slot; null where it is empty.</summary>
+    /// <param name="slot">Any slot.</param>
+    public Part? this[Slot slot]
+    {
+        get
+        {
+            ArgumentNullException.ThrowIfNull(slot);
+            return _parts[slot.Number];
+        }
+    }
+
+    /// <summary>Starts with a bare frame.</summary>
+    /// <param name="frame">The frame.</param>
+    /// <param name="name">The owner's name for the build.</param>
+    public static Build From(Frame frame, string name = "")
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        ArgumentNullException.ThrowIfNull(name);
+        Part?[] parts = new Part?[Slot.All.Length];
+        parts[Slot.Frame.Number] = frame;
+        return new(parts, name);
+    }
+
+    /// <summary>Adds or replaces a part that has only one place.</summary>
+    /// <param name="part">The part.</param>
+    /// <exception cref="ArgumentException">It has two places; name the slot.</exception>
+    public Build With(Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Places is [var only]
+            ? With(part, only)
+            : throw new ArgumentException($"a {part.GetType().Name} can go to {string.Join(" or ", part.Places)}: name the slot", nameof(part));
+    }
+
+    /// <summary>Adds or replaces a part in a slot.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="slot">One of its places.</param>
+    /// <exception cref="ArgumentException">The part does not go to this slot.</exception>
+    public Build With(Part part, Slot slot)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(slot);
+        if (!part.Places.Contains(slot))
+        {
+            throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
+        }
+
+        Part?[] parts = [.. _parts];
+        parts[slot.Number] = part;
+        return new(parts, Name);
+    }
+
+    /// <summary>Takes the part out of a slot; the frame stays.</summary>
+    /// <param name="slot">Any slot but the frame's.</param>
+    /// <exception cref="ArgumentException">The frame cannot be taken out.</exception>
+    public Build Without(Slot slot)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        if (slot == Slot.Frame)
+        {
+            throw new ArgumentException("a build always has its frame", nameof(slot));
+        }
+
+        Part?[] parts = [.. _parts];
+        parts[slot.Number] = null;
+        return new(parts, Name);
+    }
+
+    /// <summary>Judges every joint whose slots are filled, without allocating.</summary>
+    /// <param name="fits">Room for the judgements; <see cref="JointTable.All"/>'s length is always enough.</param>
+    /// <returns>How many were written.</returns>
+    /// <exception cref="ArgumentException">There is not enough room.</exception>
+    public int Judge(Span<Fit> fits)
+    {
+        int count = 0;
+        foreach (Joint joint in JointTable.All)
+        {
+            if (!joint.TryJudge(this, out Fit fit))
+            {
+                continue;
+            }
+
+            if (count == fits.Length)
+            {
+                throw new ArgumentException($"room for {JointTable.All.Length} judgements is needed", nameof(fits));
+            }
+
+            fits[count++] = fit;
+        }
+
+        return count;
+    }
+
+    /// <summary>Judges the whole build.</summary>
+    public FitReport Check()
+    {
+        Fit[] fits = new Fit[JointTable.All.Length];
+        int count = Judge(fits);
+        ImmutableArray<Slot> missing = [.. BicycleKind.Required(Frame, this[Slot.Fork] as Fork).Where(s => this[s] is null)];
+        return new FitReport(this, [.. fits.AsSpan(0, count)], missing);
+    }
+
+    /// <summary>What every slot of this bicycle has to be, as far as the parts it has say.</summary>
+    public NeedsSheet Needs() => NeedsSheet.Of(this);
+
+    Part? IParts.At(Slot slot) => _parts[slot.Number];
+}

@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Lugwork;
+
+/// <summary>A build as a JSON file: parts by slot, interface values as canonical text.</summary>
+public static class BuildFile
+{
+    /// <summary>Largest file, bytes.</summary>
+    public const int MostBytes = 1_000_000;
+
+    /// <summary>Deepest nesting.</summary>
+    public const int MostDepth = 32;
+
+    /// <summary>Reads a build.</summary>
+    /// <param name="json">The text of the file; a byte-order mark is accepted.</param>
+    /// <exception cref="SpecException">With all problems at once, each with its JSON path.</exception>
+    public static Build Read(string json) => TryRead(json, out Build? build, out ImmutableArray<SpecProblem> problems) ? build! : throw new SpecException(problems);
+
+    /// <summary>Reads a build; problems as data.</summary>
+    /// <param name="json">The text of the file; a byte-order mark is accepted.</param>
+    /// <param name="build">The build; null where there is a problem.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string json, out Build? build, out ImmutableArray<SpecProblem> problems)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        build = null;
+        if (Encoding.UTF8.GetByteCount(json) > MostBytes)
+        {
+            problems = [new("$", 0, "the file is too large", "at most 1 MB")];
+            return false;
+        }
+
+        BuildSheet? sheet;
+        try
+        {
+            sheet = JsonSerializer.Deserialize(json.TrimStart('\uFEFF'), BuildJson.Default.BuildSheet);
+        }
+        catch (JsonException e)
+        {
+            problems = [new(e.Path ?? "$", (int)(e.BytePositionInLine ?? 0), $"line {(e.LineNumber ?? 0) + 1}: {Plain(e)}", "a build file: an object with name and parts")];
+            return false;
+        }
+
+        List<SpecProblem> found = [];
+        build = sheet is null ? null : Assemble(sheet, found);
+        if (sheet is null)
+        {
+            found.Add(new("$", 0, "the file holds null", "an object with parts"));
+        }
+
+        problems = [.. found];
+        build = problems.IsEmpty ? build : null;
+        return problems.IsEmpty;
+    }
+
+    /// <summary>Writes a build; reads back to the same parts.</summary>
+    /// <param name="build">The build.</param>
+    public static string Write(Build build)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        BuildSheet sheet = new() { Name = build.Name.Length == 0 ? null : build.Name, Parts = [] };
+        foreach (Slot slot in Slot.All)
+        {
+            if (build[slot] is { } part)
+            {
+                sheet.Parts[slot.Key] = PartForms.Of(slot).Write(part).ToDictionary(p => p.Key, p => JsonSerializer.SerializeToElement(p.Value, BuildJson.Default.String));
+            }
+        }
+
+        return JsonSerializer.Serialize(sheet, BuildJson.Default.BuildSheet);
+    }
+
+    private static Build? Assemble(BuildSheet sheet, List<SpecProblem> found)
+    {
+        foreach (string key in sheet.Others?.Keys ?? Enumerable.Empty<string>())
+        {
+            found.Add(new($"$.{key}", 0, "a build file has no such property", "name, parts or $schema"));
+        }
+
+        Dictionary<Slot, Part> parts = [];
+        foreach ((string key, Dictionary<string, JsonElement>? properties) in sheet.Parts ?? [])
+        {
+            string path = $"$.parts.{key}";
+            if (Slot.Find(key) is not { } slot || slot.Key != key)
+            {
+                found.Add(new(path, 0, "there is no such slot", "one of " + string.Join(", ", Slot.All.Select(s => s.Key))));
+                continue;
+            }
+
+            List<KeyValuePair<string, string>> texts = [];
+            foreach ((string field, JsonElement value) in properties ?? [])
+            {
+                if (Text(value) is { } text)
+                {
+                    texts.Add(new(field, text));
+                }
+                else
+                {
+                    found.Add(new($"{path}.{field}", 0, $"a {value.ValueKind} is no value", "text, a number, null, or an array of texts"));
+                }
+            }
+
+            parts[slot] = PartForms.Of(slot).ReadProperties(texts, path, found);
+        }
+
+        if (!parts.TryGetValue(Slot.Frame, out Part? frame))
+        {
+            found.Add(new("$.parts.frame", 0, "there is no frame", "a frame: a build starts from one"));
+            return null;
+        }
+
+        Build build = Build.From((Frame)frame, sheet.Name ?? "");
+        foreach ((Slot slot, Part part) in parts.Where(p => p.Key != Slot.Frame))
+        {
+            build = build.With(part, slot);
+        }
+
+        return build;
+    }
+
+    private static string? Text(JsonElement value) => value.ValueKind switch
+    {
+        JsonValueKind.String => value.GetString(),
+        JsonValueKind.Number => value.GetRawText(),
+        JsonValueKind.Null => "unknown",
+        JsonValueKind.Array when value.GetArrayLength() > 0 && value.EnumerateArray().All(v => v.ValueKind is JsonValueKind.String or JsonValueKind.Number) =>
+            string.Join(" | ", value.EnumerateArray().Select(v => v.ValueKind == JsonValueKind.String ? v.GetString() : v.GetRawText())),
+        _ => null,
+    };
+
+    private static string Plain(JsonException e)
+    {
+        int cut = e.Message.IndexOf(" Path:", StringComparison.Ordinal);
+        return cut < 0 ? e.Message : e.Message[..cut];
+    }
+}
+
+/// <summary>The shape of a build file.</summary>
+internal sealed class BuildSheet
+{
+    [JsonPropertyName("$schema")]
+    public string? Schema { get; set; }
+
+    public string? Name { get; set; }
+
+    public Dictionary<string, Dictionary<string, JsonElement>>? Parts { get; set; }
+
+    [JsonExtensionData]
+    public Dictionary<string, JsonElement>? Others { get; set; }
+}
+
+[JsonSourceGenerationOptions(
+    WriteIndented = true,
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    AllowDuplicateProperties = false,
+    MaxDepth = BuildFile.MostDepth,
+    ReadCommentHandling = JsonCommentHandling.Skip,
+    AllowTrailingCommas = true)]
+[JsonSerializable(typeof(BuildSheet))]
+[JsonSerializable(typeof(ReportSheet))]
+[JsonSerializable(typeof(string))]
+internal sealed partial class BuildJson : JsonSerializerContext;

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>One cell of a joint for a planner: what this pair costs beside the parts.</summary>
+/// <param name="JointId">The joint.</param>
+/// <param name="Seat">Fit code of the first input.</param>
+/// <param name="Part">Fit code of the second input.</param>
+/// <param name="Verdict">How the pair is judged; needs measuring where the joint's other inputs decide.</param>
+/// <param name="Bridges">What has to be bought; empty where nothing.</param>
+public sealed record CostCell(string JointId, long Seat, long Part, Verdict Verdict, ImmutableArray<Bridge> Bridges);
+
+/// <summary>The joints as tables of cells that are not refused, for planners.</summary>
+public static class CostTable
+{
+    /// <summary>Every pair of a joint of closed sets that is not refused. Empty for a joint of lengths.</summary>
+    /// <param name="joint">A joint of <see cref="JointTable.All"/>.</param>
+    public static ImmutableArray<CostCell> Of(Joint joint)
+    {
+        ArgumentNullException.ThrowIfNull(joint);
+        (JointInput seat, JointInput part) = (joint.Inputs[0], joint.Inputs[1]);
+        ImmutableArray<CostCell>.Builder cells = ImmutableArray.CreateBuilder<CostCell>();
+        foreach (long a in seat.Domain)
+        {
+            foreach (long b in part.Domain)
+            {
+                CandidateRow row = default;
+                row[0] = new Candidates(KnownState.Value, a, a, null);
+                row[1] = new Candidates(KnownState.Value, b, b, null);
+                Verdict verdict = joint.Common(row);
+                if (verdict is Verdict.Fits or Verdict.NeedsPart or Verdict.NeedsMeasuring)
+                {
+                    cells.Add(new(joint.Id, a, b, verdict, BridgesOf(joint, row)));
+                }
+            }
+        }
+
+        return cells.ToImmutable();
+    }
+
+    private static ImmutableArray<Bridge> BridgesOf(Joint joint, CandidateRow row)
+    {
+        SortedDictionary<string, Bridge> bridges = new(StringComparer.Ordinal);
+        joint.Visit(row, (_, outcome) =>
+        {
+            foreach (Bridge? bridge in new[] { outcome.Bridge, outcome.Second })
+            {
+                if (bridge is not null && bridge.Kind != BridgeKind.MadeForBoth)
+                {
+                    bridges[bridge.Id] = bridge;
+                }
+            }
+
+            return true;
+        });
+        return [.. bridges.Values];
+    }
+}

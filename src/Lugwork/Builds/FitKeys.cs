@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>One row by which a database finds parts: an interface value or a limit of a part.</summary>
+/// <param name="JointId">The joint it serves.</param>
+/// <param name="Field">The field of the part.</param>
+/// <param name="Key">Canonical text; empty for a length.</param>
+/// <param name="Code">Stable integer; for a length its nanometres.</param>
+public sealed record FitKey(string JointId, string Field, string Key, long Code);
+
+/// <summary>Parts and needs as keys for a database column.</summary>
+public static class FitKeys
+{
+    /// <summary>The keys of a part in a slot: one a joint and possible value. An unknown field has no row.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="slot">One of its places.</param>
+    public static ImmutableArray<FitKey> Of(Part part, Slot slot)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(slot);
+        ImmutableArray<FitKey>.Builder keys = ImmutableArray.CreateBuilder<FitKey>();
+        foreach (Joint joint in JointTable.All)
+        {
+            foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot))
+            {
+                Candidates known = input.Read(part);
+                foreach (long code in known.State == KnownState.Value ? [known.Low] : known.Codes ?? [])
+                {
+                    keys.Add(new(joint.Id, input.Field, input.IsLength ? "" : input.Show(code), code));
+                }
+            }
+        }
+
+        return keys.ToImmutable();
+    }
+
+    /// <summary>The keys that a slot of a build accepts, with or without a bridge: the accepted-keys list of a query.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="slot">Any slot but the frame's.</param>
+    /// <param name="worst">The worst verdict to accept.</param>
+    public static ImmutableArray<FitKey> Accepted(Build build, Slot slot, Verdict worst = Verdict.NeedsPart)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        ArgumentNullException.ThrowIfNull(slot);
+        ImmutableArray<FitKey>.Builder keys = ImmutableArray.CreateBuilder<FitKey>();
+        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot)))
+        {
+            NeedLine line = NeedLine.Of(joint, slot, build);
+            JointInput input = joint.Inputs.First(i => i.Slot == slot);
+            foreach (long code in input.Domain.Where(c => line.For(c) != Verdict.NotJudged && line.For(c) <= worst))
+            {
+                keys.Add(new(joint.Id, input.Field, input.Show(code), code));
+            }
+        }
+
+        return keys.ToImmutable();
+    }
+}

@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Lugwork;
+
+/// <summary>Text of a property: a value, "unknown", "none", "a | b", or "27.18 ± 0.05" for something measured.</summary>
+internal static class KnownText
+{
+    public static bool TryRead<T>(string text, Func<T, bool>? where, out Known<T> known, out int position, out string reason)
+        where T : IInterfaceValue<T>
+    {
+        known = default;
+        position = 0;
+        reason = "";
+        string trimmed = text.Trim();
+        if (trimmed.Length > 2_000)
+        {
+            reason = "the text is longer than 2,000 characters";
+            return false;
+        }
+
+        if (trimmed.Equals("unknown", StringComparison.OrdinalIgnoreCase) || trimmed == "?")
+        {
+            return true;
+        }
+
+        if (trimmed.Equals("none", StringComparison.OrdinalIgnoreCase))
+        {
+            known = Known<T>.None;
+            return true;
+        }
+
+        if (trimmed.Contains('\u00B1', StringComparison.Ordinal) || trimmed.Contains("+/-", StringComparison.Ordinal))
+        {
+            return TryMeasured(trimmed, where, out known, out position, out reason);
+        }
+
+        List<T> all = [];
+        int at = 0;
+        foreach (string piece in trimmed.Split('|'))
+        {
+            Reading<T> reading = T.Read(piece);
+            ImmutableArray<T> values = where is null ? reading.Values : [.. reading.Values.Where(where)];
+            if (values.IsEmpty)
+            {
+                position = at + reading.Position;
+                reason = reading.Values.IsEmpty ? reading.Reason : "this is one for the other end of the bicycle";
+                return false;
+            }
+
+            all.AddRange(values);
+            at += piece.Length + 1;
+        }
+
+        known = Known<T>.OneOf([.. all], new Evidence(EvidenceKind.Stated, trimmed));
+        return true;
+    }
+
+    private static bool TryMeasured<T>(string text, Func<T, bool>? where, out Known<T> known, out int position, out string reason)
+        where T : IInterfaceValue<T>
+    {
+        known = default;
+        reason = "a measured value is written as 27.18 ± 0.05 in millimetres, both figures above zero";
+        TextCursor cursor = new(text);
+        bool read = cursor.TryNumber(out long value);
+        cursor.SkipMillimetres();
+        string rest = cursor.Rest.ToString();
+        int sign = rest.StartsWith("+/-", StringComparison.Ordinal) ? 3 : rest.StartsWith('\u00B1') ? 1 : 0;
+        cursor.Position += sign;
+        read &= sign > 0 && cursor.TryNumber(out _);
+        position = cursor.Position;
+        if (!read)
+        {
+            return false;
+        }
+
+        TextCursor again = new(text);
+        again.TryNumber(out _);
+        again.SkipMillimetres();
+        again.Position += sign;
+        again.TryNumber(out long error);
+        again.SkipMillimetres();
+        position = again.Position;
+        if (!again.AtEnd || value <= 0 || value > 100_000 * Nanometres.PerMillimetre || error > 1_000 * Nanometres.PerMillimetre)
+        {
+            return false;
+        }
+
+        decimal millimetres = new Nanometres(value).Millimetres;
+        decimal within = new Nanometres(error).Millimetres;
+        if (!T.IsPlainLength)
+        {
+            ImmutableArray<T> near = [.. T.WithinError(millimetres, within).Where(v => where is null || where(v))];
+            if (near.IsEmpty)
+            {
+                reason = string.Format(CultureInfo.InvariantCulture, "no {0} is within {1} mm of {2} mm", T.Called, within, millimetres);
+                position = 0;
+                return false;
+            }
+
+            known = Known<T>.OneOf(near, new Evidence(EvidenceKind.Measured, text));
+            return true;
+        }
+
+        known = Known<T>.Measured(millimetres, within, text);
+        return true;
+    }
+}

@@ -1,0 +1,202 @@
+using System.Collections;
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>What every slot of this bicycle has to be, read from the joints and the parts there are.</summary>
+public sealed class NeedsSheet : IReadOnlyList<Need>
+{
+    private readonly ImmutableArray<Need> _needs;
+
+    private NeedsSheet(ImmutableArray<Need> needs) => _needs = needs;
+
+    /// <inheritdoc/>
+    public int Count => _needs.Length;
+
+    /// <inheritdoc/>
+    public Need this[int index] => _needs[index];
+
+    /// <summary>The need of one slot; null where this kind of bicycle has no such slot.</summary>
+    /// <param name="slot">Any slot.</param>
+    public Need? Of(Slot slot) => _needs.FirstOrDefault(n => n.Slot == slot);
+
+    /// <inheritdoc/>
+    public IEnumerator<Need> GetEnumerator() => ((IEnumerable<Need>)_needs).GetEnumerator();
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    internal static NeedsSheet Of(Build build)
+    {
+        ImmutableArray<Need>.Builder needs = ImmutableArray.CreateBuilder<Need>();
+        foreach (Slot slot in BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork))
+        {
+            if (slot != Slot.Frame)
+            {
+                needs.Add(new Need(slot, build[slot] is not null, [.. JointTable.All.Where(j => j.Slots.Contains(slot)).Select(j => NeedLine.Of(j, slot, build))]));
+            }
+        }
+
+        return new(needs.ToImmutable());
+    }
+}
+
+/// <summary>What one slot has to be.</summary>
+/// <param name="Slot">The slot.</param>
+/// <param name="IsFilled">There is a part in it already.</param>
+/// <param name="Lines">A line a joint.</param>
+public sealed record Need(Slot Slot, bool IsFilled, ImmutableArray<NeedLine> Lines)
+{
+    /// <summary>One line: "seatpost: 27.2; with a bridge 25, 25.4, 26, 26.8".</summary>
+    public override string ToString() => $"{Slot.Name}{(IsFilled ? " (there is one)" : "")}: {string.Join("; ", Lines)}";
+}
+
+/// <summary>What one joint asks of a slot.</summary>
+public sealed class NeedLine
+{
+    private readonly ImmutableSortedDictionary<long, Verdict> _cells;
+    private readonly JointInput _input;
+    private readonly string? _open;
+
+    private NeedLine(Joint joint, JointInput input, ImmutableSortedDictionary<long, Verdict> cells, long? least, long? most, string? open)
+    {
+        Joint = joint;
+        _input = input;
+        _cells = cells;
+        _open = open;
+        Least = least is { } l ? Dimension.OfFitCode(l) : null;
+        Most = most is { } m ? Dimension.OfFitCode(m) : null;
+    }
+
+    /// <summary>The joint that asks.</summary>
+    public Joint Joint { get; }
+
+    /// <summary>The field of the part that it asks about: "diameter".</summary>
+    public string Field => _input.Field;
+
+    /// <summary>Keys that fit as they are.</summary>
+    public ImmutableArray<string> Accepted => Keys(Verdict.Fits);
+
+    /// <summary>Keys that fit with a bridge.</summary>
+    public ImmutableArray<string> WithBridge => Keys(Verdict.NeedsPart);
+
+    /// <summary>The least length, where it is a length.</summary>
+    public Dimension? Least { get; }
+
+    /// <summary>The greatest length, where it is a length.</summary>
+    public Dimension? Most { get; }
+
+    /// <summary>What to measure or fill before it can be said; null where it is said.</summary>
+    public string? ToMeasure => _open;
+
+    /// <summary>The verdict that a value of the field gets from this sheet; needs measuring where the sheet does not say.</summary>
+    /// <param name="code">An integer code of the field: a fit code, or nanometres for a length.</param>
+    public Verdict For(long code)
+    {
+        if (_input.IsLength)
+        {
+            return Least is null && Most is null ? Verdict.NeedsMeasuring
+                : Least is { } least && code < least.FitCode ? Verdict.DoesNotFit
+                : Most is { } most && code > most.FitCode ? Verdict.DoesNotFit
+                : Verdict.Fits;
+        }
+
+        return _cells.TryGetValue(code, out Verdict verdict) ? verdict : _cells.IsEmpty ? Verdict.NeedsMeasuring : Verdict.DoesNotFit;
+    }
+
+    /// <summary>One line of the sheet.</summary>
+    public override string ToString()
+    {
+        string name = _input.Called;
+        if (_open is not null)
+        {
+            return $"{name}: {_open}";
+        }
+
+        if (_input.IsLength)
+        {
+            string from = Least is { } least ? $"at least {least} mm" : "";
+            string to = Most is { } most ? $"at most {most} mm" : "";
+            return $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
+        }
+
+        string straight = Accepted.IsEmpty ? "" : Listed(Accepted);
+        string bridged = WithBridge.IsEmpty ? "" : $"with a bridge {Listed(WithBridge)}";
+        string asked = Keys(Verdict.NeedsMeasuring) is { IsEmpty: false } ask ? $"to be checked {Listed(ask)}" : "";
+        string all = string.Join(", ", new[] { straight, bridged, asked }.Where(s => s.Length > 0));
+        return $"{name} {(all.Length == 0 ? "none known fits" : all)}";
+    }
+
+    internal static NeedLine Of(Joint joint, Slot slot, Build build)
+    {
+        JointInput input = joint.Inputs.First(i => i.Slot == slot);
+        CandidateRow row = default;
+        List<string> open = [];
+        for (int i = 0; i < joint.Inputs.Length; i++)
+        {
+            JointInput other = joint.Inputs[i];
+            row[i] = other.Slot != slot && build[other.Slot] is { } part ? other.Read(part) : default;
+            if (other.Slot != slot && !row[i].IsSettled)
+            {
+                open.Add(build[other.Slot] is null ? $"follows the {other.Slot.Name}" : $"measure the {other.Called} first ({other.Measure})");
+            }
+        }
+
+        return input.IsLength ? OfLength(joint, input, row, open) : OfKeys(joint, input, row, open);
+    }
+
+    private static NeedLine OfKeys(Joint joint, JointInput input, CandidateRow row, List<string> open)
+    {
+        int at = joint.Inputs.IndexOf(input);
+        ImmutableSortedDictionary<long, Verdict>.Builder cells = ImmutableSortedDictionary.CreateBuilder<long, Verdict>();
+        IEnumerable<long> codes = input.Domain;
+        for (int i = 0; i < joint.Inputs.Length; i++)
+        {
+            // An open size may be one that no table has.
+            if (i != at && input.Family != 0 && !joint.Inputs[i].IsLength && joint.Inputs[i].Family == input.Family && row[i].State is KnownState.Value or KnownState.OneOf)
+            {
+                codes = codes.Concat(row[i].Codes ?? [row[i].Low]).Distinct();
+            }
+        }
+
+        foreach (long code in codes)
+        {
+            row[at] = new Candidates(KnownState.Value, code, code, null);
+            cells[code] = joint.Common(row);
+        }
+
+        bool settles = cells.Values.Any(v => v is Verdict.Fits or Verdict.NeedsPart);
+        return new(joint, input, cells.ToImmutable(), null, null, settles || open.Count == 0 ? null : string.Join(", ", open));
+    }
+
+    private static NeedLine OfLength(Joint joint, JointInput input, CandidateRow row, List<string> open)
+    {
+        // The limits are other lengths: the least and greatest value that is still right lies at one of them.
+        int at = joint.Inputs.IndexOf(input);
+        if (open.Count > 0)
+        {
+            return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, null, null, string.Join(", ", open));
+        }
+
+        long? least = null;
+        long? most = null;
+        bool openEnded = false;
+        joint.Visit(row, (values, outcome) =>
+        {
+            long value = values[at];
+            if (outcome.Verdict == Verdict.Fits)
+            {
+                least = least is null || value < least ? value : least;
+                openEnded |= value > 100_000L * Nanometres.PerMillimetre;
+                most = value <= 100_000L * Nanometres.PerMillimetre && (most is null || value > most) ? value : most;
+            }
+
+            return true;
+        });
+        return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, least, openEnded ? null : most, least is null ? "no length is right" : null);
+    }
+
+    private static string Listed(ImmutableArray<string> keys) =>
+        keys.Length <= 12 ? string.Join(", ", keys) : $"{string.Join(", ", keys.Take(5))} to {keys[^1]} ({keys.Length} sizes)";
+
+    private ImmutableArray<string> Keys(Verdict verdict) => [.. _cells.Where(c => c.Value == verdict).Select(c => _input.Show(c.Key))];
+}

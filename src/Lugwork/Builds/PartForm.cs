@@ -1,0 +1,207 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>One field of a part's text form: how it is read, written and called.</summary>
+internal sealed class PartField<TPart>
+    where TPart : Part
+{
+    /// <summary>Property name in a build file: "seatTube".</summary>
+    public required string Key { get; init; }
+
+    /// <summary>Words that may stand before the value in the short form.</summary>
+    public required ImmutableArray<string> Words { get; init; }
+
+    /// <summary>The value alone is enough in the short form.</summary>
+    public bool Bare { get; init; }
+
+    public required string Expected { get; init; }
+
+    public required TryRead Read { get; init; }
+
+    public required Func<TPart, string> Write { get; init; }
+
+    public delegate bool TryRead(TPart part, string text, out TPart read, out int position, out string reason);
+
+    public static PartField<TPart> Of<T>(
+        string key, string expected, Func<TPart, Known<T>> get, Func<TPart, Known<T>, TPart> with, ImmutableArray<string> words, bool bare = false, Func<T, bool>? where = null)
+        where T : IInterfaceValue<T> => new()
+        {
+            Key = key,
+            Words = words,
+            Bare = bare,
+            Expected = expected,
+            Write = part => get(part).ToString(),
+            Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
+            {
+                bool good = KnownText.TryRead(text, where, out Known<T> known, out position, out reason);
+                read = good ? with(part, known) : part;
+                return good;
+            },
+        };
+}
+
+/// <summary>The text form of one kind of part: short "key value;" text and JSON properties come from the same fields.</summary>
+internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params ImmutableArray<PartField<TPart>> fields) : IPartForm
+    where TPart : Part
+{
+    private const int MostText = 20_000;
+
+    public ImmutableArray<PartField<TPart>> Fields => fields;
+
+    public TPart Read(string text) => TryRead(text, out TPart part, out ImmutableArray<SpecProblem> problems) ? part : throw new SpecException(problems);
+
+    public bool TryRead(string text, out TPart part, out ImmutableArray<SpecProblem> problems)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        part = empty();
+        List<SpecProblem> found = [];
+        HashSet<string> seen = [];
+        if (text.Length > MostText)
+        {
+            problems = [new(kind, MostText, "the text is too long", $"at most {MostText} characters")];
+            return false;
+        }
+
+        bool any = false;
+        foreach ((string piece, int at) in Pieces(text))
+        {
+            any = true;
+            part = ReadPiece(part, piece, at, seen, found);
+        }
+
+        if (!any)
+        {
+            found.Add(new(kind, 0, "the text is empty", Keys()));
+        }
+
+        problems = [.. found];
+        return problems.IsEmpty;
+    }
+
+    public Part ReadProperties(IEnumerable<KeyValuePair<string, string>> properties, string path, List<SpecProblem> problems)
+    {
+        TPart part = empty();
+        foreach ((string key, string text) in properties)
+        {
+            if (key == "name")
+            {
+                part = part with { Name = text.Length > 200 ? text[..200] : text };
+                continue;
+            }
+
+            PartField<TPart>? field = fields.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
+            if (field is null)
+            {
+                problems.Add(new($"{path}.{key}", 0, $"a {kind} has no such property", Keys()));
+            }
+            else if (!field.Read(part, text, out part, out int position, out string reason))
+            {
+                problems.Add(new($"{path}.{key}", position, reason, field.Expected));
+            }
+        }
+
+        return part;
+    }
+
+    public IEnumerable<KeyValuePair<string, string>> Write(Part part)
+    {
+        if (part.Name.Length > 0)
+        {
+            yield return new("name", part.Name);
+        }
+
+        foreach (PartField<TPart> field in fields)
+        {
+            string text = field.Write((TPart)part);
+            if (text != "unknown" && text.Length > 0)
+            {
+                yield return new(field.Key, text);
+            }
+        }
+    }
+
+    private TPart ReadPiece(TPart part, string piece, int at, HashSet<string> seen, List<SpecProblem> found)
+    {
+        PartField<TPart>? named = null;
+        string value = piece;
+        int length = -1;
+        foreach (PartField<TPart> field in fields)
+        {
+            foreach (string word in field.Words.Append(field.Key))
+            {
+                if (piece.Length > word.Length && word.Length > length && piece.StartsWith(word, StringComparison.OrdinalIgnoreCase) && piece[word.Length] is ' ' or ':' or '=' or '\t')
+                {
+                    named = field;
+                    length = word.Length;
+                    value = piece[word.Length..].TrimStart(' ', ':', '=', '\t');
+                }
+            }
+        }
+
+        if (named is not null)
+        {
+            return Take(part, named, value, at + piece.Length - value.Length, seen, found);
+        }
+
+        PartField<TPart>[] takers = [.. fields.Where(f => f.Bare && f.Read(part, piece, out _, out _, out _))];
+        if (takers.Length == 1)
+        {
+            return Take(part, takers[0], piece, at, seen, found);
+        }
+
+        found.Add(new(kind, at, takers.Length == 0 ? $"'{Shorten(piece)}' is nothing known" : $"'{Shorten(piece)}' could be {string.Join(" or ", takers.Select(t => t.Key))}", Keys()));
+        return part;
+    }
+
+    private static TPart Take(TPart part, PartField<TPart> field, string value, int at, HashSet<string> seen, List<SpecProblem> found)
+    {
+        if (!seen.Add(field.Key))
+        {
+            found.Add(new(field.Key, at, "it is given twice", "each key once"));
+            return part;
+        }
+
+        if (!field.Read(part, value, out TPart read, out int position, out string reason))
+        {
+            found.Add(new(field.Key, at + position, reason, field.Expected));
+        }
+
+        return read;
+    }
+
+    /// <summary>Split at semicolons, line ends, and commas that a blank follows (a comma inside a number has none).</summary>
+    private static IEnumerable<(string Piece, int At)> Pieces(string text)
+    {
+        int start = 0;
+        for (int i = 0; i <= text.Length; i++)
+        {
+            bool cut = i == text.Length || text[i] is ';' or '\n' or '\r' || (text[i] == ',' && (i + 1 == text.Length || char.IsWhiteSpace(text[i + 1])));
+            if (!cut)
+            {
+                continue;
+            }
+
+            string piece = text[start..i];
+            string trimmed = piece.Trim();
+            if (trimmed.Length > 0)
+            {
+                yield return (trimmed, start + piece.IndexOf(trimmed[0], StringComparison.Ordinal));
+            }
+
+            start = i + 1;
+        }
+    }
+
+    private static string Shorten(string text) => text.Length > 60 ? text[..60] + "..." : text;
+
+    private string Keys() => "one of " + string.Join(", ", fields.Select(f => f.Key)) + ", each with its value";
+}
+
+/// <summary>A form of any kind of part.</summary>
+internal interface IPartForm
+{
+    Part ReadProperties(IEnumerable<KeyValuePair<string, string>> properties, string path, List<SpecProblem> problems);
+
+    IEnumerable<KeyValuePair<string, string>> Write(Part part);
+}

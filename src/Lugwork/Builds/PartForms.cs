@@ -1,0 +1,117 @@
+using Lugwork.Seating;
+
+namespace Lugwork;
+
+/// <summary>The text forms of every kind of part.</summary>
+internal static class PartForms
+{
+    private const string Millimetres = "millimetres, such as 80 or 80 ± 1, or none, or unknown";
+
+    public static PartForm<Frame> Frame { get; } = new("frame", () => new Frame(),
+        PartField<Frame>.Of("kind", "a kind such as touring", p => p.Kind, (p, v) => p with { Kind = v }, [], bare: true),
+        PartField<Frame>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, [], bare: true),
+        PartField<Frame>.Of("rear", "axle and width, such as 12x142", p => p.RearEnd, (p, v) => p with { RearEnd = v }, ["rear axle", "rear end", "rear spacing", "rear hub"], where: h => h.IsRear),
+        PartField<Frame>.Of("seatTube", "a diameter such as 27.2", p => p.SeatTubeBore, (p, v) => p with { SeatTubeBore = v }, ["seat tube", "seatpost", "seat post"]),
+        PartField<Frame>.Of("leastInsertion", Millimetres, p => p.LeastInsertion, (p, v) => p with { LeastInsertion = v }, ["least insertion", "minimum insertion"]),
+        PartField<Frame>.Of("mostInsertion", Millimetres, p => p.MostInsertion, (p, v) => p with { MostInsertion = v }, ["most insertion", "maximum insertion"]),
+        PartField<Frame>.Of("rearBrake", "a mount such as IS, PM-160, FM-rear-140 or none", p => p.RearBrakeMount, (p, v) => p with { RearBrakeMount = v }, ["rear brake", "brake"], where: m => m.IsRear),
+        PartField<Frame>.Of("largestRearRotor", Millimetres, p => p.LargestRearRotor, (p, v) => p with { LargestRearRotor = v }, ["largest rear rotor", "largest rotor", "max rotor"]),
+        NotJudged<Frame>("shell", ["shell", "bottom bracket"]),
+        NotJudged<Frame>("headTube", ["head tube", "headset"]));
+
+    public static PartForm<Fork> Fork { get; } = new("fork", () => new Fork(),
+        PartField<Fork>.Of("front", "axle and width, such as 12x100", p => p.FrontEnd, (p, v) => p with { FrontEnd = v }, ["front axle", "front end", "axle"], where: h => !h.IsRear),
+        PartField<Fork>.Of("frontBrake", "a mount such as IS, PM-160, FM-front-140 or none", p => p.FrontBrakeMount, (p, v) => p with { FrontBrakeMount = v }, ["front brake", "brake"], where: m => m.IsFront),
+        PartField<Fork>.Of("largestFrontRotor", Millimetres, p => p.LargestFrontRotor, (p, v) => p with { LargestFrontRotor = v }, ["largest front rotor", "largest rotor", "max rotor"]));
+
+    public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
+        PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
+        PartField<Wheel>.Of("rear", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, ["rear hub"], where: h => h.IsRear),
+        PartField<Wheel>.Of("front", "axle and width, such as 12x100", p => p.Hub, (p, v) => p with { Hub = v }, ["front hub"], where: h => !h.IsRear),
+        PartField<Wheel>.Of("ends", "swappable or fixed", p => p.Ends, (p, v) => p with { Ends = v }, ["hub ends"], bare: true),
+        PartField<Wheel>.Of("body", "a freehub body such as HG, HG-M, XD or none", p => p.Body, (p, v) => p with { Body = v }, ["freehub", "freehub body", "driver"], bare: true),
+        PartField<Wheel>.Of("rotorFixing", "six-bolt, center-lock or none", p => p.RotorFixing, (p, v) => p with { RotorFixing = v }, ["rotor fixing", "rotor"], bare: true),
+        PartField<Wheel>.Of("beadSeat", "the ISO diameter, such as 622", p => p.BeadSeat, (p, v) => p with { BeadSeat = v }, ["bead seat", "rim"]),
+        PartField<Wheel>.Of("innerWidth", Millimetres, p => p.InnerWidth, (p, v) => p with { InnerWidth = v }, ["inner width", "inside width", "inner"]),
+        PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]));
+
+    public static PartForm<Tyre> Tyre { get; } = new("tyre", () => new Tyre(),
+        PartField<Tyre>.Of("size", "the ISO size, such as 37-622", p => p.Size, (p, v) => p with { Size = v }, [], bare: true),
+        PartField<Tyre>.Of("bead", "wired, folding or tubeless", p => p.Bead, (p, v) => p with { Bead = v }, [], bare: true));
+
+    public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
+        PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true));
+
+    public static PartForm<Rotor> Rotor { get; } = new("rotor", () => new Rotor(),
+        PartField<Rotor>.Of("size", "a diameter such as 160", p => p.Size, (p, v) => p with { Size = v }, ["diameter"], bare: true),
+        PartField<Rotor>.Of("fixing", "six-bolt or center-lock", p => p.Fixing, (p, v) => p with { Fixing = v }, [], bare: true));
+
+    public static PartForm<Caliper> Caliper { get; } = new("caliper", () => new Caliper(),
+        PartField<Caliper>.Of("mounting", "post, flat or IS", p => p.Mounting, (p, v) => p with { Mounting = v }, ["mount"], bare: true));
+
+    public static PartForm<Seatpost> Seatpost { get; } = new("seatpost", () => new Seatpost(),
+        PartField<Seatpost>.Of("diameter", "a diameter such as 27.2", p => p.Diameter, (p, v) => p with { Diameter = v }, [], bare: true),
+        DiameterByLength,
+        PartField<Seatpost>.Of("length", Millimetres, p => p.Length, (p, v) => p with { Length = v }, []),
+        PartField<Seatpost>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["minimum insertion", "own mark"]),
+        PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]));
+
+    private static PartField<Seatpost> DiameterByLength => new()
+    {
+        Key = "size",
+        Words = [],
+        Bare = true,
+        Expected = "diameter by length, such as 27.2 x 350",
+        Write = _ => "unknown",
+        Read = (Seatpost part, string text, out Seatpost read, out int position, out string reason) =>
+        {
+            read = part;
+            position = text.AsSpan().IndexOfAny("xX*\u00D7");
+            reason = "diameter by length is expected, such as 27.2 x 350";
+            if (position < 0)
+            {
+                position = 0;
+                return false;
+            }
+
+            Reading<SeatpostDiameter> diameter = SeatpostDiameter.Read(text.AsSpan(0, position).Trim());
+            Reading<Dimension> length = Dimension.Read(text.AsSpan(position + 1).Trim());
+            if (!diameter.IsClear || !length.IsClear)
+            {
+                reason = diameter.IsClear ? length.Reason : diameter.Reason;
+                return false;
+            }
+
+            Evidence evidence = new(EvidenceKind.Stated, text);
+            read = part with { Diameter = Known<SeatpostDiameter>.Of(diameter.Values[0], evidence), Length = Known<Dimension>.Of(length.Values[0], evidence) };
+            return true;
+        },
+    };
+
+    public static IPartForm Of(Slot slot) =>
+        slot == Slot.Frame ? Frame
+        : slot == Slot.Fork ? Fork
+        : slot == Slot.FrontWheel || slot == Slot.RearWheel ? Wheel
+        : slot == Slot.FrontTyre || slot == Slot.RearTyre ? Tyre
+        : slot == Slot.Cassette ? Cassette
+        : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor
+        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper
+        : Seatpost;
+
+    /// <summary>An interface that a frame's text may state and that no joint reads yet: kept as a note, so that nothing is lost.</summary>
+    private static PartField<TPart> NotJudged<TPart>(string key, string[] words)
+        where TPart : Part => new()
+        {
+            Key = key,
+            Words = [.. words],
+            Expected = "any text",
+            Write = part => part.Notes.GetValueOrDefault(key, "unknown"),
+            Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
+            {
+                position = 0;
+                reason = "";
+                read = part with { Notes = part.Notes.SetItem(key, text.Trim()) };
+                return true;
+            },
+        };
+}

@@ -1,0 +1,236 @@
+using System.Collections.Immutable;
+using Lugwork.Brakes;
+using Lugwork.Drivetrain;
+using Lugwork.Hubs;
+using Lugwork.Seating;
+using Lugwork.Tyres;
+
+namespace Lugwork;
+
+/// <summary>A bare frame.</summary>
+public sealed record Frame : Part
+{
+    /// <summary>What kind of bicycle it becomes; unknown counts as a geared bicycle with disc brakes.</summary>
+    public Known<BicycleKind> Kind { get; init; }
+
+    /// <summary>What the rear triangle is made of.</summary>
+    public Known<FrameMaterial> Material { get; init; }
+
+    /// <summary>The rear end.</summary>
+    public Known<HubStandard> RearEnd { get; init; }
+
+    /// <summary>Bore of the seat tube, named by the post that it takes.</summary>
+    public Known<SeatTubeBore> SeatTubeBore { get; init; }
+
+    /// <summary>The frame maker's least insertion of the post; none where the maker prints none.</summary>
+    public Known<Dimension> LeastInsertion { get; init; }
+
+    /// <summary>How deep the seat tube is open for a post; none where nothing limits it.</summary>
+    public Known<Dimension> MostInsertion { get; init; }
+
+    /// <summary>Mount of the rear disc caliper; none for a frame without one.</summary>
+    public Known<BrakeMount> RearBrakeMount { get; init; }
+
+    /// <summary>Largest rear rotor by the frame maker.</summary>
+    public Known<Dimension> LargestRearRotor { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Frame];
+
+    /// <summary>Reads the short form: "rear 12x142; seat tube 27.2; rear brake IS".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Frame Read(string text) => PartForms.Frame.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Frame part, out ImmutableArray<SpecProblem> problems) => PartForms.Frame.TryRead(text, out part, out problems);
+}
+
+/// <summary>A fork.</summary>
+public sealed record Fork : Part
+{
+    /// <summary>The fork end.</summary>
+    public Known<HubStandard> FrontEnd { get; init; }
+
+    /// <summary>Mount of the front disc caliper; none for a fork without one.</summary>
+    public Known<BrakeMount> FrontBrakeMount { get; init; }
+
+    /// <summary>Largest front rotor by the fork maker.</summary>
+    public Known<Dimension> LargestFrontRotor { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Fork];
+
+    /// <summary>Reads the short form: "front 12x100; brake IS; largest rotor 180".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Fork Read(string text) => PartForms.Fork.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Fork part, out ImmutableArray<SpecProblem> problems) => PartForms.Fork.TryRead(text, out part, out problems);
+}
+
+/// <summary>A wheel: hub and rim.</summary>
+public sealed record Wheel : Part
+{
+    /// <summary>The hub's standard.</summary>
+    public Known<HubStandard> Hub { get; init; }
+
+    /// <summary>Whether the hub's ends can be changed.</summary>
+    public Known<HubEnds> Ends { get; init; }
+
+    /// <summary>The freehub body or thread; none for a front wheel.</summary>
+    public Known<FreehubBody> Body { get; init; }
+
+    /// <summary>How a rotor is fixed; none for a hub without.</summary>
+    public Known<RotorFixing> RotorFixing { get; init; }
+
+    /// <summary>The rim's bead seat.</summary>
+    public Known<BeadSeat> BeadSeat { get; init; }
+
+    /// <summary>The rim's inner width between the flanges.</summary>
+    public Known<Dimension> InnerWidth { get; init; }
+
+    /// <summary>How the rim holds the bead.</summary>
+    public Known<RimType> RimType { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
+
+    /// <summary>Reads the short form: "rear 10x135, HG, six-bolt".</summary>
+    /// <param name="text">"key value" pieces with semicolons, or commas and blanks, between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Wheel Read(string text) => PartForms.Wheel.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Wheel part, out ImmutableArray<SpecProblem> problems) => PartForms.Wheel.TryRead(text, out part, out problems);
+}
+
+/// <summary>A tyre.</summary>
+public sealed record Tyre : Part
+{
+    /// <summary>The ISO size.</summary>
+    public Known<TyreSize> Size { get; init; }
+
+    /// <summary>What its edge is made for.</summary>
+    public Known<TyreBead> Bead { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.FrontTyre, Slot.RearTyre];
+
+    /// <summary>Reads the short form: "37-622; bead folding".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Tyre Read(string text) => PartForms.Tyre.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Tyre part, out ImmutableArray<SpecProblem> problems) => PartForms.Tyre.TryRead(text, out part, out problems);
+}
+
+/// <summary>A cassette or freewheel.</summary>
+public sealed record Cassette : Part
+{
+    /// <summary>What it is cut for.</summary>
+    public Known<CassettePattern> Pattern { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Cassette];
+
+    /// <summary>Reads the short form: "9-speed HG".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Cassette Read(string text) => PartForms.Cassette.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Cassette part, out ImmutableArray<SpecProblem> problems) => PartForms.Cassette.TryRead(text, out part, out problems);
+}
+
+/// <summary>A disc rotor.</summary>
+public sealed record Rotor : Part
+{
+    /// <summary>Its diameter.</summary>
+    public Known<RotorSize> Size { get; init; }
+
+    /// <summary>How it is fixed.</summary>
+    public Known<RotorFixing> Fixing { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.FrontRotor, Slot.RearRotor];
+
+    /// <summary>Reads the short form: "160; six-bolt".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Rotor Read(string text) => PartForms.Rotor.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Rotor part, out ImmutableArray<SpecProblem> problems) => PartForms.Rotor.TryRead(text, out part, out problems);
+}
+
+/// <summary>A disc brake caliper.</summary>
+public sealed record Caliper : Part
+{
+    /// <summary>How it is held.</summary>
+    public Known<CaliperFoot> Mounting { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.FrontBrake, Slot.RearBrake];
+
+    /// <summary>Reads the short form: "post mount".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Caliper Read(string text) => PartForms.Caliper.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Caliper part, out ImmutableArray<SpecProblem> problems) => PartForms.Caliper.TryRead(text, out part, out problems);
+}
+
+/// <summary>A seatpost.</summary>
+public sealed record Seatpost : Part
+{
+    /// <summary>Outside diameter.</summary>
+    public Known<SeatpostDiameter> Diameter { get; init; }
+
+    /// <summary>Overall length; kept for cut lengths and saddle height.</summary>
+    public Known<Dimension> Length { get; init; }
+
+    /// <summary>Insertion that the post's own mark asks for, from its lower end.</summary>
+    public Known<Dimension> Mark { get; init; }
+
+    /// <summary>How deep it sits, or will sit, at the rider's saddle height.</summary>
+    public Known<Dimension> Insertion { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Seatpost];
+
+    /// <summary>Reads the short form: "26.8 x 350; mark 75; insertion 110".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Seatpost Read(string text) => PartForms.Seatpost.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Seatpost part, out ImmutableArray<SpecProblem> problems) => PartForms.Seatpost.TryRead(text, out part, out problems);
+}

@@ -1,0 +1,118 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Lugwork.Drivetrain;
+
+/// <summary>Which cassette goes on which freehub body: a cell for every pair.</summary>
+internal static class CassetteOnBody
+{
+    private static readonly Reason Goes = new("on-body", "A {1} cassette goes straight on a {0} body.");
+
+    private static readonly Reason WithSpacer = new("with-spacer", "A {1} cassette goes on a {0} body with a spacer behind it.");
+
+    private static readonly Reason TooShort = new("body-too-short", "The {0} body is too short for a {1} cassette: the lockring would not hold.")
+    {
+        Mend = "a freehub body of the right length for this hub, or a cassette for this body",
+    };
+
+    private static readonly Reason OtherSplines = new("other-splines", "A {1} cassette has other splines than a {0} body.")
+    {
+        Mend = "a freehub body for this cassette if the hub maker sells one, or a cassette for this body",
+    };
+
+    private static readonly Reason AskMaker = new("ask-maker", "No source says whether a {1} cassette goes on a {0} body: ask the maker of the body.");
+
+    private static readonly FrozenDictionary<(long Cassette, long Body), Outcome> Cells = Build();
+
+    /// <summary>Inputs: body, cassette.</summary>
+    public static Relation Table { get; } = new Matrix(
+        0, 1,
+        (body, cassette) => Cells[(cassette, body)],
+        [.. Cells.Values.Select(c => c.Bridge).OfType<Bridge>()],
+        [Sources.FreehubTypes, Sources.FreehubPage, Sources.Derived]);
+
+    private static FrozenDictionary<(long, long), Outcome> Build()
+    {
+        Dictionary<(long, long), Outcome> cells = [];
+
+        void Say(CassettePattern cassette, FreehubBody body, Verdict verdict, Reason reason, params ImmutableArray<Source> sources) =>
+            cells[(cassette.FitCode, body.FitCode)] = new(verdict, reason with { Sources = sources });
+
+        void Spacer(CassettePattern cassette, FreehubBody body, decimal millimetres, params ImmutableArray<Source> sources) =>
+            cells[(cassette.FitCode, body.FitCode)] = new(Verdict.NeedsPart, WithSpacer, Behind(cassette, body, millimetres, sources));
+
+        // What no row below says: other splines, or another thing altogether.
+        foreach (CassettePattern cassette in CassettePattern.All)
+        {
+            foreach (FreehubBody body in FreehubBody.All)
+            {
+                Say(cassette, body, Verdict.DoesNotFit, OtherSplines, Sources.Derived, Sources.FreehubPage);
+            }
+
+            Say(cassette, FreehubBody.FreewheelThread, Verdict.DoesNotFit, OtherSplines, Sources.Freewheels);
+        }
+
+        CassettePattern[] hg = [CassettePattern.Hg7, CassettePattern.Hg8, CassettePattern.Hg9, CassettePattern.Hg10, CassettePattern.Hg10OldRoad, CassettePattern.Hg11Wide, CassettePattern.Hg11Road, CassettePattern.Hg12Road, CassettePattern.Hg12Fit];
+        foreach (CassettePattern cassette in hg)
+        {
+            Say(cassette, FreehubBody.HgShort, Verdict.DoesNotFit, TooShort, Sources.FreehubTypes, Sources.Derived);
+            Say(cassette, FreehubBody.Symmetric, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
+            Say(cassette, FreehubBody.SingleSpeed, Verdict.DoesNotFit, TooShort, Sources.Memory);
+        }
+
+        Say(CassettePattern.Hg7, FreehubBody.HgShort, Verdict.Fits, Goes, Sources.FreehubTypes);
+        Spacer(CassettePattern.Hg7, FreehubBody.HgMedium, 4.5m, Sources.CassetteFaq);
+        Spacer(CassettePattern.Hg7, FreehubBody.HgLong, 6.35m, Sources.CassetteFaq, Sources.Derived);
+        foreach (CassettePattern cassette in new[] { CassettePattern.Hg8, CassettePattern.Hg9, CassettePattern.Hg10, CassettePattern.Hg11Wide })
+        {
+            Say(cassette, FreehubBody.HgMedium, Verdict.Fits, Goes, Sources.FreehubTypes);
+            Spacer(cassette, FreehubBody.HgLong, 1.85m, Sources.FreehubTypes);
+        }
+
+        Spacer(CassettePattern.Hg10OldRoad, FreehubBody.HgMedium, 1.0m, Sources.FreehubTypes, Sources.FreehubPage);
+        Spacer(CassettePattern.Hg10OldRoad, FreehubBody.HgLong, 2.85m, Sources.FreehubTypes, Sources.FreehubPage);
+        Say(CassettePattern.Hg10OldRoad, FreehubBody.HgTenOnly, Verdict.Fits, Goes, Sources.TwelveGuide, Sources.FreehubLengths);
+        Say(CassettePattern.Hg10, FreehubBody.HgTenOnly, Verdict.NeedsMeasuring, AskMaker, Sources.TwelveGuide);
+        Say(CassettePattern.Hg11Road, FreehubBody.HgLong, Verdict.Fits, Goes, Sources.FreehubTypes);
+        Say(CassettePattern.Hg11Road, FreehubBody.HgMedium, Verdict.DoesNotFit, TooShort, Sources.FreehubTypes, Sources.FreehubPage);
+        Say(CassettePattern.Hg11Road, FreehubBody.Hg12Road, Verdict.DoesNotFit, OtherSplines, Sources.FreehubTypes, Sources.TwelveGuide);
+        Say(CassettePattern.Hg12Road, FreehubBody.Hg12Road, Verdict.Fits, Goes, Sources.FreehubTypes);
+        Say(CassettePattern.Hg12Road, FreehubBody.HgLong, Verdict.Fits, Goes, Sources.FreehubTypes, Sources.TwelveGuide);
+        Say(CassettePattern.Hg12Road, FreehubBody.HgMedium, Verdict.DoesNotFit, TooShort, Sources.FreehubTypes);
+        Say(CassettePattern.Hg12Fit, FreehubBody.HgMedium, Verdict.Fits, Goes, Sources.CassetteWidths);
+        Spacer(CassettePattern.Hg12Fit, FreehubBody.HgLong, 1.85m, Sources.TwelveOnEleven);
+        Say(CassettePattern.MicroSpline12, FreehubBody.MicroSpline, Verdict.Fits, Goes, Sources.FreehubTypes);
+        Say(CassettePattern.MicroSpline12, FreehubBody.HgMedium, Verdict.DoesNotFit, OtherSplines, Sources.CassetteWidths, Sources.FreehubTypes);
+        Say(CassettePattern.MicroSpline12, FreehubBody.HgLong, Verdict.DoesNotFit, OtherSplines, Sources.FreehubTypes);
+        Say(CassettePattern.Xd, FreehubBody.Xd, Verdict.Fits, Goes, Sources.XdExplained);
+        Spacer(CassettePattern.Xd, FreehubBody.Xdr, 1.85m, Sources.XdrExplained);
+        Say(CassettePattern.Xdr, FreehubBody.Xdr, Verdict.Fits, Goes, Sources.XdrExplained);
+        Say(CassettePattern.Xdr, FreehubBody.Xd, Verdict.DoesNotFit, TooShort, Sources.XdrExplained, Sources.Derived);
+        Say(CassettePattern.EightSpline9, FreehubBody.EightSpline, Verdict.Fits, Goes, Sources.EightSpline, Sources.FreehubLengths);
+        Say(CassettePattern.EightSpline9, FreehubBody.N3w, Verdict.NeedsMeasuring, AskMaker, Sources.N3wPage);
+        Say(CassettePattern.EightSpline10To12, FreehubBody.EightSpline, Verdict.Fits, Goes, Sources.EightSpline, Sources.FreehubLengths);
+        Spacer(CassettePattern.EightSpline10To12, FreehubBody.N3w, 4.4m, Sources.N3wPage);
+        Say(CassettePattern.EightSpline13, FreehubBody.N3w, Verdict.Fits, Goes, Sources.N3wPage);
+        Say(CassettePattern.EightSpline13, FreehubBody.EightSpline, Verdict.DoesNotFit, OtherSplines, Sources.N3wPage, Sources.Derived);
+        Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.Fits, Goes, Sources.Freewheels);
+        Say(CassettePattern.Freewheel, FreehubBody.Track, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
+        return cells.ToFrozenDictionary();
+    }
+
+    private static Bridge Behind(CassettePattern cassette, FreehubBody body, decimal millimetres, ImmutableArray<Source> sources)
+    {
+        string thickness = millimetres.ToString("0.##", CultureInfo.InvariantCulture);
+        bool ring = body == FreehubBody.N3w;
+        return new Bridge
+        {
+            Id = $"cassette-{cassette.FitKey}-on-{body.FitKey}".ToLowerInvariant(),
+            Kind = ring ? BridgeKind.Adapter : BridgeKind.Spacers,
+            Result = Verdict.NeedsPart,
+            What = ring ? $"{thickness} mm adapter ring for this body" : $"cassette spacer {thickness} mm behind the cassette" + (millimetres == 2.85m ? " (1.85 and 1.0 mm)" : ""),
+            From = cassette.FitCode,
+            To = body.FitCode,
+            Sources = sources,
+        };
+    }
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Drivetrain;
+
+/// <summary>What a cassette is cut for. Closed set, identity equality.</summary>
+public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue<CassettePattern>
+{
+    private CassettePattern(int code, string key, string name, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+    }
+
+    /// <summary>7-speed HG.</summary>
+    public static CassettePattern Hg7 { get; } = new(1, "HG-7", "7-speed HG", Sources.FreehubTypes, "7-speed");
+
+    /// <summary>8-speed HG.</summary>
+    public static CassettePattern Hg8 { get; } = new(2, "HG-8", "8-speed HG", Sources.FreehubTypes, "8-speed");
+
+    /// <summary>9-speed HG.</summary>
+    public static CassettePattern Hg9 { get; } = new(3, "HG-9", "9-speed HG", Sources.FreehubTypes);
+
+    /// <summary>10-speed HG, off-road and later road.</summary>
+    public static CassettePattern Hg10 { get; } = new(4, "HG-10", "10-speed HG, off-road and later road", Sources.FreehubTypes, "10-speed HG off-road");
+
+    /// <summary>10-speed HG, older road; needs a 1 mm spacer on the medium body.</summary>
+    public static CassettePattern Hg10OldRoad { get; } = new(5, "HG-10-old-road", "10-speed HG, older road", Sources.FreehubTypes, "10-speed HG road old");
+
+    /// <summary>11-speed that goes on the medium body: wide range.</summary>
+    public static CassettePattern Hg11Wide { get; } = new(6, "HG-11-wide", "11-speed HG, wide range", Sources.FreehubTypes, "11-speed HG off-road");
+
+    /// <summary>11-speed close-ratio road; long body only.</summary>
+    public static CassettePattern Hg11Road { get; } = new(7, "HG-11-road", "11-speed HG, close road", Sources.FreehubTypes, "11-speed HG road");
+
+    /// <summary>12-speed road.</summary>
+    public static CassettePattern Hg12Road { get; } = new(8, "HG-12-road", "12-speed HG, road", Sources.FreehubTypes, "12-speed HG road");
+
+    /// <summary>12-speed that goes on the medium HG body, 11-50 class.</summary>
+    public static CassettePattern Hg12Fit { get; } = new(9, "HG-12-fit", "12-speed for HG bodies, 11-50 class", Sources.CassetteWidths);
+
+    /// <summary>12-speed Micro Spline.</summary>
+    public static CassettePattern MicroSpline12 { get; } = new(10, "MS-12", "12-speed Micro Spline", Sources.FreehubTypes, "Micro Spline");
+
+    /// <summary>XD, 11- or 12-speed.</summary>
+    public static CassettePattern Xd { get; } = new(11, "XD", "XD 11/12-speed", Sources.XdExplained);
+
+    /// <summary>XDR, 12-speed road and gravel.</summary>
+    public static CassettePattern Xdr { get; } = new(12, "XDR", "XDR 12-speed", Sources.XdrExplained);
+
+    /// <summary>9-speed of the 8-spline family.</summary>
+    public static CassettePattern EightSpline9 { get; } = new(13, "8-spline-9", "9-speed 8-spline", Sources.EightSpline);
+
+    /// <summary>10- to 12-speed of the 8-spline family.</summary>
+    public static CassettePattern EightSpline10To12 { get; } = new(14, "8-spline-10-12", "10- to 12-speed 8-spline", Sources.EightSpline, "10-speed 8-spline", "11-speed 8-spline", "12-speed 8-spline");
+
+    /// <summary>13-speed of the 8-spline family, first sprocket 9 teeth.</summary>
+    public static CassettePattern EightSpline13 { get; } = new(15, "8-spline-13", "13-speed 8-spline", Sources.N3wPage);
+
+    /// <summary>A screwed freewheel: no cassette, but sold beside them.</summary>
+    public static CassettePattern Freewheel { get; } = new(16, "freewheel", "screwed freewheel", Sources.Freewheels, "screw-on freewheel");
+
+    /// <summary>Every pattern.</summary>
+    public static ImmutableArray<CassettePattern> All { get; } =
+    [
+        Hg7, Hg8, Hg9, Hg10, Hg10OldRoad, Hg11Wide, Hg11Road, Hg12Road, Hg12Fit, MicroSpline12, Xd, Xdr,
+        EightSpline9, EightSpline10To12, EightSpline13, Freewheel,
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "cassette pattern";
+
+    /// <inheritdoc/>
+    public static CassettePattern OfFitCode(long code) => ByCode(code);
+
+    /// <summary>Reads a key or a name; "10-speed HG", "11-speed HG" and "12-speed HG" alone are several.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<CassettePattern> Read(ReadOnlySpan<char> text)
+    {
+        string word = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ').Replace("SPEED", "", StringComparison.Ordinal).Replace("SP", "", StringComparison.Ordinal);
+        string plain = string.Join(' ', word.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return plain switch
+        {
+            "10 HG" or "HG10" => Reading<CassettePattern>.Several([Hg10, Hg10OldRoad], "older road cassettes need another spacer"),
+            "11 HG" or "HG11" or "HG 11" => Reading<CassettePattern>.Several([Hg11Wide, Hg11Road], "close road cassettes need the long body"),
+            "12 HG" or "HG12" or "HG 12" => Reading<CassettePattern>.Several([Hg12Road, Hg12Fit], "road cassettes and those for HG bodies differ"),
+            "9 HG" or "HG9" => Reading<CassettePattern>.Of(Hg9),
+            _ => ByName(text),
+        };
+    }
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Drivetrain;
+
+/// <summary>What a sprocket or cassette sits on. Closed set, identity equality.</summary>
+public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<FreehubBody>
+{
+    private FreehubBody(int code, string key, string name, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+    }
+
+    /// <summary>Thread for a screwed freewheel, 1.375 in x 24.</summary>
+    public static FreehubBody FreewheelThread { get; } = new(1, "FW-thread", "freewheel thread 1.375 in x 24", Sources.Freewheels, "threaded", "freewheel thread");
+
+    /// <summary>Symmetric 9-spline with a threaded smallest sprocket; old.</summary>
+    public static FreehubBody Symmetric { get; } = new(2, "UG", "symmetric 9-spline with threaded sprocket", Sources.Memory);
+
+    /// <summary>HG for 7 speeds, 31 mm long.</summary>
+    public static FreehubBody HgShort { get; } = new(3, "HG-S", "HG 7-speed body (31 mm)", Sources.FreehubLengths, "HG 7", "HG 7-speed");
+
+    /// <summary>HG for 8 to 10 speeds, 34.9 mm long.</summary>
+    public static FreehubBody HgMedium { get; } = new(4, "HG-M", "HG 8/9/10-speed body (34.9 mm)", Sources.SprocketExchange, "HG 8/9/10", "HG 10", "HG 9", "HG 8");
+
+    /// <summary>Deep-spline alloy body for 10 speeds only.</summary>
+    public static FreehubBody HgTenOnly { get; } = new(5, "HG-10only", "HG deep-spline 10-speed-only body", Sources.FreehubLengths, "HG 10 only");
+
+    /// <summary>HG lengthened by 1.85 mm for road 11.</summary>
+    public static FreehubBody HgLong { get; } = new(6, "HG-L", "HG 11-speed road body (36.75 mm)", Sources.SprocketExchange, "HG 11", "HG 11-speed road");
+
+    /// <summary>18-spline body of road 12.</summary>
+    public static FreehubBody Hg12Road { get; } = new(7, "HG-L2", "HG 12-speed road body (18 splines)", Sources.SprocketExchange, "HG 12 road");
+
+    /// <summary>Micro Spline.</summary>
+    public static FreehubBody MicroSpline { get; } = new(8, "MS", "Micro Spline", Sources.TwelveOnEleven);
+
+    /// <summary>XD.</summary>
+    public static FreehubBody Xd { get; } = new(9, "XD", "XD", Sources.XdExplained);
+
+    /// <summary>XDR: XD lengthened by 1.85 mm.</summary>
+    public static FreehubBody Xdr { get; } = new(10, "XDR", "XDR", Sources.XdrExplained);
+
+    /// <summary>Eight shallow splines for 7 or 8 speeds; old.</summary>
+    public static FreehubBody EightSplineOld { get; } = new(11, "C8-old", "8-spline 7/8-speed body", Sources.EightSpline);
+
+    /// <summary>Eight deep splines for 9 to 12 speeds.</summary>
+    public static FreehubBody EightSpline { get; } = new(12, "C9-12", "8-spline 9- to 12-speed body", Sources.EightSpline, "8-spline");
+
+    /// <summary>Eight deep splines, 4.4 mm shorter.</summary>
+    public static FreehubBody N3w { get; } = new(13, "N3W", "N3W", Sources.N3wPage);
+
+    /// <summary>Short HG-pattern body for one sprocket and spacers.</summary>
+    public static FreehubBody SingleSpeed { get; } = new(14, "SS-short", "short body for one sprocket", Sources.Memory, "single-speed body");
+
+    /// <summary>One-piece BMX driver.</summary>
+    public static FreehubBody BmxDriver { get; } = new(15, "BMX-driver", "BMX driver", Sources.Memory);
+
+    /// <summary>Three-lug sprocket of a hub gear or coaster hub.</summary>
+    public static FreehubBody ThreeLug { get; } = new(16, "IGH-3lug", "3-lug hub-gear driver", Sources.HubGearPage, "3-lug");
+
+    /// <summary>The maker's own carrier of a hub gear.</summary>
+    public static FreehubBody HubGearOwn { get; } = new(17, "IGH-own", "maker-own hub-gear carrier", Sources.HubGearPage);
+
+    /// <summary>Track thread with a left-hand lockring.</summary>
+    public static FreehubBody Track { get; } = new(18, "TRACK", "track thread with lockring", Sources.Memory, "fixed");
+
+    /// <summary>Every body.</summary>
+    public static ImmutableArray<FreehubBody> All { get; } =
+    [
+        FreewheelThread, Symmetric, HgShort, HgMedium, HgTenOnly, HgLong, Hg12Road, MicroSpline, Xd, Xdr,
+        EightSplineOld, EightSpline, N3w, SingleSpeed, BmxDriver, ThreeLug, HubGearOwn, Track,
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "freehub body";
+
+    /// <inheritdoc/>
+    public static FreehubBody OfFitCode(long code) => ByCode(code);
+
+    /// <summary>Reads a key or a name; "HG" alone is any of the HG bodies.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<FreehubBody> Read(ReadOnlySpan<char> text) =>
+        Trim(text).Equals("HG", StringComparison.OrdinalIgnoreCase)
+            ? Reading<FreehubBody>.Several([HgShort, HgMedium, HgTenOnly, HgLong, Hg12Road], "HG bodies differ in length and splines; measure the body: 31, 34.9 or 36.75 mm")
+            : ByName(text);
+}

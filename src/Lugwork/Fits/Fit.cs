@@ -1,0 +1,262 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+
+namespace Lugwork;
+
+/// <summary>One judged joint. Holds references only; every sentence is made when it is asked for. The default is not judged.</summary>
+public readonly struct Fit : IEquatable<Fit>
+{
+    private readonly IParts? _parts;
+
+    internal Fit(Joint joint, IParts parts, Verdict verdict)
+    {
+        Joint = joint;
+        _parts = parts;
+        Verdict = verdict;
+    }
+
+    /// <summary>The joint; null only for a default.</summary>
+    public Joint? Joint { get; }
+
+    /// <summary>How it was judged.</summary>
+    public Verdict Verdict { get; }
+
+    /// <summary>The sentence: what was compared and why it is so.</summary>
+    public string Sentence => Tell().Sentence;
+
+    /// <summary>Id of the reason, for a front end that words it itself: "too-large". Empty for a default.</summary>
+    public string ReasonId => Tell().Reason?.Id ?? "";
+
+    /// <summary>The values compared, by input name: the named values of the sentence.</summary>
+    public ImmutableArray<KeyValuePair<string, string>> Compared
+    {
+        get
+        {
+            if (Joint is null)
+            {
+                return [];
+            }
+
+            IParts parts = _parts!;
+            return [.. Joint.Inputs.Select(i => KeyValuePair.Create($"{i.Slot.Name}: {i.Called}", i.ShowKnown(parts.At(i.Slot)!)))];
+        }
+    }
+
+    /// <summary>What would mend it, or what it needs; empty for a plain fit.</summary>
+    public ImmutableArray<Remedy> Remedies => Tell().Remedies;
+
+    /// <summary>What has to be measured or asked to settle it; empty unless the verdict needs measuring.</summary>
+    public ImmutableArray<Measurement> Measurements => Tell().Measurements;
+
+    /// <summary>Warnings that go with it.</summary>
+    public ImmutableArray<Caution> Cautions => Tell().Cautions;
+
+    /// <summary>What the judgement rests on, weakest first.</summary>
+    public ImmutableArray<Source> Sources => Tell().Sources;
+
+    /// <summary>The weakest source it rests on; null for a default.</summary>
+    public Source? WeakestLeg => Sources is [var weakest, ..] ? weakest : null;
+
+    /// <summary>"does not fit: seatpost in seat tube. ...".</summary>
+    public override string ToString() => Joint is null ? "not judged" : $"{Joint.Name}: {Verdicts.InWords(Verdict)}. {Sentence}";
+
+    /// <inheritdoc/>
+    public bool Equals(Fit other) => ReferenceEquals(Joint, other.Joint) && ReferenceEquals(_parts, other._parts) && Verdict == other.Verdict;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is Fit other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Joint?.Id, Verdict);
+
+    /// <summary>Same joint, same build, same verdict.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator ==(Fit left, Fit right) => left.Equals(right);
+
+    /// <summary>Another joint, build or verdict.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator !=(Fit left, Fit right) => !left.Equals(right);
+
+    internal Account Tell() => Joint is null ? Account.Empty : Account.Of(Joint, _parts!, Verdict);
+}
+
+/// <summary>Something that would mend a joint.</summary>
+/// <param name="Kind">What kind of thing.</param>
+/// <param name="What">What to buy, have done or do.</param>
+/// <param name="Bridge">The row it comes from; null where none.</param>
+public sealed record Remedy(RemedyKind Kind, string What, Bridge? Bridge = null)
+{
+    /// <summary>What to buy, have done or do.</summary>
+    public override string ToString() => What;
+}
+
+/// <summary>What kind of thing a remedy is.</summary>
+public enum RemedyKind
+{
+    /// <summary>Buy a part.</summary>
+    BuyPart = 0,
+
+    /// <summary>Have a shop do it.</summary>
+    ShopWork,
+
+    /// <summary>Take another part.</summary>
+    ReplacePart,
+
+    /// <summary>Only if a measurement allows it.</summary>
+    IfMeasured,
+}
+
+/// <summary>Something to measure or ask.</summary>
+/// <param name="Slot">The part.</param>
+/// <param name="Field">Its field in a build file.</param>
+/// <param name="Called">What it is called.</param>
+/// <param name="How">Where, with what and how exactly.</param>
+public sealed record Measurement(Slot Slot, string Field, string Called, string How)
+{
+    /// <summary>"rear wheel, hub ends: ...".</summary>
+    public override string ToString() => $"{Slot.Name}, {Called}: {How}";
+}
+
+/// <summary>The told form of a judged joint, gathered from every completion.</summary>
+internal sealed class Account
+{
+    public static Account Empty { get; } = new();
+
+    public string Sentence { get; private init; } = "Nothing was judged.";
+
+    public Reason? Reason { get; private init; }
+
+    public ImmutableArray<Remedy> Remedies { get; private init; } = [];
+
+    public ImmutableArray<Measurement> Measurements { get; private init; } = [];
+
+    public ImmutableArray<Caution> Cautions { get; private init; } = [];
+
+    public ImmutableArray<Source> Sources { get; private init; } = [];
+
+    public static Account Of(Joint joint, IParts parts, Verdict verdict)
+    {
+        CandidateRow row = default;
+        if (!joint.TryRead(parts, ref row))
+        {
+            return Empty;
+        }
+
+        List<Outcome> outcomes = [];
+        long[]?[] firstBy = new long[]?[joint.Inputs.Length];
+        bool[] matters = new bool[joint.Inputs.Length];
+        Dictionary<(int Input, string Others), Verdict> seen = [];
+        joint.Visit(row, (values, outcome) =>
+        {
+            if (!outcomes.Contains(outcome))
+            {
+                outcomes.Add(outcome);
+            }
+
+            for (int i = 0; i < values.Length; i++)
+            {
+                string others = Others(values, i);
+                if (seen.TryGetValue((i, others), out Verdict before))
+                {
+                    matters[i] |= before != outcome.Verdict;
+                }
+                else
+                {
+                    seen[(i, others)] = outcome.Verdict;
+                }
+            }
+
+            return seen.Count < 60_000;
+        });
+
+        outcomes.Sort((a, b) => a.Verdict.CompareTo(b.Verdict));
+        bool open = verdict == Verdict.NeedsMeasuring && outcomes.Exists(o => o.Verdict != Verdict.NeedsMeasuring);
+        ImmutableArray<Measurement> measurements =
+            [.. joint.Inputs.Where((_, i) => verdict == Verdict.NeedsMeasuring && (matters[i] || !open)).Select(i => new Measurement(i.Slot, i.Field, i.Called, i.Measure))];
+        return new Account
+        {
+            Reason = outcomes.Count == 1 || !open ? outcomes[^1].Reason : OpenReason,
+            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : Fill(outcomes[^1].Reason!, joint, parts),
+            Measurements = measurements,
+            Remedies = [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).Distinct()],
+            Cautions = [.. outcomes.SelectMany(o => CautionsOf(joint, o)).Distinct()],
+            Sources = [.. outcomes.SelectMany(o => SourcesOf(joint, o)).Distinct().OrderBy(s => s.Strength).ThenBy(s => s.Id, StringComparer.Ordinal)],
+        };
+    }
+
+    private static Reason OpenReason { get; } = new("open", "What is known leaves it open.");
+
+    private static string Others(ReadOnlySpan<long> values, int without)
+    {
+        StringBuilder text = new();
+        for (int i = 0; i < values.Length; i++)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{(i == without ? -1 : values[i])};");
+        }
+
+        return text.ToString();
+    }
+
+    private static string OpenSentence(Joint joint, IParts parts, List<Outcome> outcomes, ImmutableArray<Measurement> measurements)
+    {
+        string could = string.Join(" or ", outcomes.Select(o => o.Verdict).Distinct().Select(Verdicts.InWords));
+        string what = string.Join(" and ", measurements.Select(m => m.Called));
+        string known = string.Join(", ", joint.Inputs.Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
+        return $"With {known} it {could}; it depends on the {what}.";
+    }
+
+    private static string Fill(Reason reason, Joint joint, IParts parts)
+    {
+        object[] shown = [.. joint.Inputs.Select(i => (object)i.ShowKnown(parts.At(i.Slot)!))];
+        return string.Format(CultureInfo.InvariantCulture, reason.Template, shown);
+    }
+
+    private static IEnumerable<Remedy> RemediesOf(Outcome outcome, bool onlyIf)
+    {
+        foreach (Bridge? bridge in new[] { outcome.Bridge, outcome.Second })
+        {
+            if (bridge is not null && bridge.Kind != BridgeKind.MadeForBoth)
+            {
+                RemedyKind kind = onlyIf ? RemedyKind.IfMeasured : bridge.Kind == BridgeKind.ShopWork ? RemedyKind.ShopWork : RemedyKind.BuyPart;
+                yield return new Remedy(kind, bridge.What, bridge);
+            }
+        }
+
+        if (!string.IsNullOrEmpty(outcome.Reason?.Mend))
+        {
+            yield return new Remedy(onlyIf ? RemedyKind.IfMeasured : RemedyKind.ReplacePart, outcome.Reason.Mend);
+        }
+    }
+
+    private static IEnumerable<Caution> CautionsOf(Joint joint, Outcome outcome)
+    {
+        if (outcome.Verdict != Verdict.Fits && joint.Caution is { } own)
+        {
+            yield return own;
+        }
+
+        if (outcome.Reason?.Caution is { } told)
+        {
+            yield return told;
+        }
+
+        if (outcome.Bridge?.Caution is { } first)
+        {
+            yield return first;
+        }
+
+        if (outcome.Second?.Caution is { } second)
+        {
+            yield return second;
+        }
+    }
+
+    private static IEnumerable<Source> SourcesOf(Joint joint, Outcome outcome)
+    {
+        IEnumerable<Source> rows = (outcome.Bridge?.Sources ?? []).Concat(outcome.Second?.Sources ?? []).Concat(outcome.Reason?.Sources ?? []);
+        return rows.Any() ? rows : joint.Sources;
+    }
+}

@@ -1,0 +1,296 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>One input of a joint: an interface of the part in a slot.</summary>
+internal sealed class JointInput
+{
+    public required Slot Slot { get; init; }
+
+    /// <summary>What it is called on that part: "seat tube bore".</summary>
+    public required string Called { get; init; }
+
+    /// <summary>Field of the part, for a front end: "seatTube".</summary>
+    public required string Field { get; init; }
+
+    public required Func<Part, Candidates> Read { get; init; }
+
+    /// <summary>Every code of a closed set, or the nominal sizes; empty for a plain length.</summary>
+    public required ImmutableArray<long> Domain { get; init; }
+
+    /// <summary>Lengths and open sizes compare with each other across inputs of one family; 0 for a closed set of its own.</summary>
+    public required int Family { get; init; }
+
+    public required bool IsLength { get; init; }
+
+    public required Func<long, string> Show { get; init; }
+
+    public required Func<Part, string> ShowKnown { get; init; }
+
+    public required Func<Part, Evidence?> Evidence { get; init; }
+
+    /// <summary>Where, with what and how exactly to measure or ask.</summary>
+    public required string Measure { get; init; }
+}
+
+/// <summary>Two or more interfaces that must mate and the relation between them. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
+public sealed class Joint
+{
+    internal const int MostInputs = 5;
+    private const int MostCandidates = 1_024;
+
+    internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
+    {
+        if (inputs.Length is < 2 or > MostInputs)
+        {
+            throw new ArgumentException($"a joint has 2 to {MostInputs} inputs", nameof(inputs));
+        }
+
+        Id = id;
+        Name = name;
+        Relation = relation;
+        Inputs = inputs;
+    }
+
+    /// <summary>Descriptive, permanent id: "seatpost-in-seat-tube".</summary>
+    public string Id { get; }
+
+    /// <summary>Plain name: "Seatpost in seat tube".</summary>
+    public string Name { get; }
+
+    /// <summary>What the judgement rests on, beside the rows it uses.</summary>
+    public required ImmutableArray<Source> Sources { get; init; }
+
+    /// <summary>Warning that goes with every judgement of this joint that is not a plain fit; may be null.</summary>
+    public Caution? Caution { get; init; }
+
+    /// <summary>The slots whose parts meet here, each once, in order.</summary>
+    public ImmutableArray<Slot> Slots => [.. Inputs.Select(i => i.Slot).Distinct()];
+
+    /// <summary>Kind of relation in words.</summary>
+    public string RelationKind => Relation.Kind;
+
+    internal Relation Relation { get; }
+
+    internal ImmutableArray<JointInput> Inputs { get; }
+
+    /// <summary>The id.</summary>
+    public override string ToString() => Id;
+
+    internal bool IsFilled(IParts parts)
+    {
+        foreach (JointInput input in Inputs)
+        {
+            if (parts.At(input.Slot) is null)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Judges the parts as they are; nothing is allocated. False where a slot is empty.</summary>
+    internal bool TryJudge(IParts parts, out Fit fit)
+    {
+        CandidateRow row = default;
+        if (!TryRead(parts, ref row))
+        {
+            fit = default;
+            return false;
+        }
+
+        fit = new Fit(this, parts, Common(row));
+        return true;
+    }
+
+    internal bool TryRead(IParts parts, ref CandidateRow row)
+    {
+        for (int i = 0; i < Inputs.Length; i++)
+        {
+            if (parts.At(Inputs[i].Slot) is not { } part)
+            {
+                return false;
+            }
+
+            row[i] = Inputs[i].Read(part);
+        }
+
+        return true;
+    }
+
+    /// <summary>The common verdict of all completions; needs measuring exactly where they differ.</summary>
+    internal Verdict Common(in CandidateRow row)
+    {
+        Span<long> values = stackalloc long[MostInputs];
+        bool settled = true;
+        for (int i = 0; i < Inputs.Length; i++)
+        {
+            settled &= row[i].IsSettled;
+            values[i] = row[i].Low;
+        }
+
+        if (settled)
+        {
+            return Relation.Judge(values[..Inputs.Length]).Verdict;
+        }
+
+        return CommonOfAll(row);
+    }
+
+    // Apart from the settled path, so that its closure is not made there.
+    private Verdict CommonOfAll(in CandidateRow row)
+    {
+        Verdict common = Verdict.NotJudged;
+        Visit(row, (_, outcome) =>
+        {
+            bool first = common == Verdict.NotJudged;
+            if (!first && outcome.Verdict != common)
+            {
+                common = Verdict.NeedsMeasuring;
+                return false;
+            }
+
+            common = outcome.Verdict;
+            return true;
+        });
+        return common;
+    }
+
+    internal delegate bool Visitor(ReadOnlySpan<long> values, Outcome outcome);
+
+    /// <summary>Goes through every completion that can make a difference; the visitor stops it by returning false.</summary>
+    internal void Visit(in CandidateRow row, Visitor visitor)
+    {
+        int inputs = Inputs.Length;
+        Span<long> store = stackalloc long[MostCandidates];
+        Span<int> start = stackalloc int[MostInputs + 1];
+        int used = 0;
+        for (int i = 0; i < inputs; i++)
+        {
+            start[i] = used;
+            used += Complete(row, i, store[used..]);
+        }
+
+        start[inputs] = used;
+        Span<int> at = stackalloc int[MostInputs];
+        Span<long> values = stackalloc long[MostInputs];
+        for (int i = 0; i < inputs; i++)
+        {
+            at[i] = start[i];
+            values[i] = store[start[i]];
+        }
+
+        while (visitor(values[..inputs], Relation.Judge(values[..inputs])))
+        {
+            int turn = inputs - 1;
+            while (turn >= 0 && ++at[turn] == start[turn + 1])
+            {
+                at[turn] = start[turn];
+                values[turn] = store[at[turn]];
+                turn--;
+            }
+
+            if (turn < 0)
+            {
+                return;
+            }
+
+            values[turn] = store[at[turn]];
+        }
+    }
+
+    /// <summary>Writes the values that one input can have, as far as they can differ in the verdict.</summary>
+    private int Complete(in CandidateRow row, int index, Span<long> into)
+    {
+        Candidates own = row[index];
+        JointInput input = Inputs[index];
+        switch (own.State)
+        {
+            case KnownState.Value:
+                into[0] = own.Low;
+                return 1;
+            case KnownState.None:
+                into[0] = 0;
+                return 1;
+            case KnownState.OneOf:
+                own.Codes.CopyTo(into);
+                return own.Codes!.Length;
+        }
+
+        int count = 0;
+        if (!input.IsLength)
+        {
+            input.Domain.CopyTo(into);
+            count = input.Domain.Length;
+        }
+
+        // A length changes the verdict only where it meets another figure: its own ends, and just below, at and just above every other one.
+        long low = own.State == KnownState.Measured ? own.Low : 1;
+        long high = own.State == KnownState.Measured ? own.High : long.MaxValue / 4;
+        if (input.IsLength)
+        {
+            into[count++] = low;
+            into[count++] = high;
+        }
+
+        for (int i = 0; i < Inputs.Length && input.Family != 0; i++)
+        {
+            if (i == index || Inputs[i].Family != input.Family || (Inputs[i].IsLength && !input.IsLength))
+            {
+                continue;
+            }
+
+            Candidates other = row[i];
+            if (other.State == KnownState.OneOf)
+            {
+                foreach (long code in other.Codes!)
+                {
+                    count = Around(code, low, high, input.IsLength, into, count);
+                }
+            }
+            else if (other.State is KnownState.Value or KnownState.Measured)
+            {
+                count = Around(other.Low, low, high, input.IsLength, into, count);
+                count = Around(other.High, low, high, input.IsLength, into, count);
+            }
+        }
+
+        if (input.IsLength && Relation is ICutsLengths cuts)
+        {
+            foreach (long breakpoint in cuts.Cuts)
+            {
+                count = Around(breakpoint, low, high, true, into, count);
+            }
+
+            for (int known = count - 1; known >= 0; known--)
+            {
+                count = Around(into[known] - cuts.Gap, low, high, true, into, count);
+            }
+        }
+
+        return count;
+    }
+
+    private static int Around(long code, long low, long high, bool isLength, Span<long> into, int count)
+    {
+        for (long value = isLength ? code - 1 : code; value <= (isLength ? code + 1 : code); value++)
+        {
+            if (value >= low && value <= high && count < into.Length && !into[..count].Contains(value))
+            {
+                into[count++] = value;
+            }
+        }
+
+        return count;
+    }
+}
+
+/// <summary>A relation that changes its mind at fixed lengths.</summary>
+internal interface ICutsLengths
+{
+    ImmutableArray<long> Cuts { get; }
+
+    /// <summary>And where another length exceeds this one by so much; 0 for none.</summary>
+    long Gap { get; }
+}

@@ -1,0 +1,219 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>How much is known of a property.</summary>
+public enum KnownState
+{
+    /// <summary>Nothing is known. The default.</summary>
+    Unknown = 0,
+
+    /// <summary>The part has none: a frame without disc tabs, a maker that prints no limit.</summary>
+    None,
+
+    /// <summary>One value.</summary>
+    Value,
+
+    /// <summary>One of several values.</summary>
+    OneOf,
+
+    /// <summary>A measured length with its error; matches every nominal size within the error.</summary>
+    Measured,
+}
+
+/// <summary>How a value came to be known.</summary>
+public enum EvidenceKind
+{
+    /// <summary>Printed or said by someone.</summary>
+    Stated = 0,
+
+    /// <summary>Measured on the part.</summary>
+    Measured,
+
+    /// <summary>Taken for granted.</summary>
+    Assumed,
+}
+
+/// <summary>Where a value came from.</summary>
+/// <param name="Kind">Stated, measured or assumed.</param>
+/// <param name="Words">The words it was read from; empty where it was given as a value.</param>
+public sealed record Evidence(EvidenceKind Kind, string Words)
+{
+    internal static Evidence AsValue { get; } = new(EvidenceKind.Stated, "");
+}
+
+/// <summary>A property that may be unknown, absent, one value, one of several, or measured. The default is unknown.</summary>
+/// <typeparam name="T">An interface value.</typeparam>
+public readonly struct Known<T> : IEquatable<Known<T>>
+    where T : IInterfaceValue<T>
+{
+    private readonly T? _value;
+    private readonly long[]? _codes;
+    private readonly long _low;
+    private readonly long _high;
+
+    private Known(KnownState state, T? value, long[]? codes, long low, long high, Evidence? evidence)
+    {
+        State = state;
+        _value = value;
+        _codes = codes;
+        _low = low;
+        _high = high;
+        Evidence = evidence;
+    }
+
+    /// <summary>Nothing is known.</summary>
+    public static Known<T> Unknown => default;
+
+    /// <summary>The part has none.</summary>
+    public static Known<T> None => new(KnownState.None, default, null, 0, 0, null);
+
+    /// <summary>How much is known.</summary>
+    public KnownState State { get; }
+
+    /// <summary>Where it came from; null where nothing is known.</summary>
+    public Evidence? Evidence { get; }
+
+    /// <summary>The value, where exactly one is known.</summary>
+    /// <exception cref="InvalidOperationException">It is unknown, none or one of several.</exception>
+    public T Value => State == KnownState.Value ? _value! : throw new InvalidOperationException($"The {T.Called} is {this}, not one value.");
+
+    /// <summary>Every value it can be; empty where unknown, none, or a measured plain length.</summary>
+    public ImmutableArray<T> Values
+    {
+        get
+        {
+            if (State == KnownState.Value)
+            {
+                return [_value!];
+            }
+
+            return _codes is null ? [] : [.. Array.ConvertAll(_codes, T.OfFitCode)];
+        }
+    }
+
+    /// <summary>One value is known.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="evidence">Where it came from; stated, where left out.</param>
+    /// <exception cref="ArgumentException">The value is a default, which is no value.</exception>
+    public static Known<T> Of(T value, Evidence? evidence = null)
+    {
+        if (value is null || value.FitCode <= 0)
+        {
+            throw new ArgumentException($"a default is not a {T.Called}", nameof(value));
+        }
+
+        return new(KnownState.Value, value, null, value.FitCode, value.FitCode, evidence ?? Lugwork.Evidence.AsValue);
+    }
+
+    /// <summary>It is one of several. One alone is that value; the order does not matter.</summary>
+    /// <param name="values">At least one value; repeated ones count once.</param>
+    /// <param name="evidence">Where it came from.</param>
+    /// <exception cref="ArgumentException">There is no value, or one is a default.</exception>
+    public static Known<T> OneOf(ImmutableArray<T> values, Evidence? evidence = null)
+    {
+        if (values.IsDefaultOrEmpty)
+        {
+            throw new ArgumentException("at least one value is needed", nameof(values));
+        }
+
+        SortedSet<long> codes = [];
+        foreach (T value in values)
+        {
+            codes.Add(Of(value)._low);
+        }
+
+        return codes.Count == 1
+            ? Of(values[0], evidence)
+            : new(KnownState.OneOf, default, [.. codes], codes.Min, codes.Max, evidence ?? Lugwork.Evidence.AsValue);
+    }
+
+    /// <summary>It was measured: every nominal size within the error is possible; where none is, the measured size itself.</summary>
+    /// <param name="millimetres">What was read, millimetres; above zero and at most 100,000.</param>
+    /// <param name="error">How far it may be out to either side, millimetres; 0 to 1,000.</param>
+    /// <param name="words">The words it was read from.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, or no value of this kind has such a size.</exception>
+    public static Known<T> Measured(decimal millimetres, decimal error, string words = "")
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(millimetres);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, 100_000m);
+        ArgumentOutOfRangeException.ThrowIfNegative(error);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(error, 1_000m);
+        Evidence evidence = new(EvidenceKind.Measured, words.Length > 0 ? words : FormattableString.Invariant($"{millimetres} \u00B1 {error} mm"));
+        if (T.IsPlainLength)
+        {
+            long low = Math.Max(1, Nanometres.OfMillimetres(millimetres - error).Value);
+            return new(KnownState.Measured, default, null, low, Nanometres.OfMillimetres(millimetres + error).Value, evidence);
+        }
+
+        ImmutableArray<T> near = T.WithinError(millimetres, error);
+        if (near.IsEmpty)
+        {
+            throw new ArgumentOutOfRangeException(nameof(millimetres), millimetres, $"no {T.Called} is within {error} mm of this");
+        }
+
+        return OneOf(near, evidence);
+    }
+
+    /// <summary>Same state and same values; evidence does not count.</summary>
+    /// <param name="other">Another.</param>
+    public bool Equals(Known<T> other) =>
+        State == other.State && _low == other._low && _high == other._high
+        && (_codes ?? []).AsSpan().SequenceEqual(other._codes ?? []);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is Known<T> other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(State, _low, _high);
+
+    /// <summary>Same state and same values.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator ==(Known<T> left, Known<T> right) => left.Equals(right);
+
+    /// <summary>Another state or other values.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator !=(Known<T> left, Known<T> right) => !left.Equals(right);
+
+    /// <summary>"27.2", "27 | 27.2", "135 to 136", "none" or "unknown". Reads back to the same knowledge.</summary>
+    public override string ToString()
+    {
+        switch (State)
+        {
+            case KnownState.None:
+                return "none";
+            case KnownState.Value:
+                return _value!.FitKey;
+            case KnownState.OneOf:
+                return string.Join(" | ", Array.ConvertAll(_codes!, c => T.OfFitCode(c).FitKey));
+            case KnownState.Measured:
+                decimal half = (_high - _low) / 2m / Nanometres.PerMillimetre;
+                decimal middle = (_low + _high) / 2m / Nanometres.PerMillimetre;
+                return FormattableString.Invariant($"{middle:0.######} \u00B1 {half:0.######}");
+            default:
+                return "unknown";
+        }
+    }
+
+    internal Candidates ToCandidates() => new(State, _low, _high, _codes);
+
+    /// <summary>The same knowledge of a value that follows from this one, such as a tyre's width from its size.</summary>
+    internal Candidates ToCandidates(Func<T, long> from)
+    {
+        if (State == KnownState.Value)
+        {
+            long code = from(_value!);
+            return new(State, code, code, null);
+        }
+
+        if (State != KnownState.OneOf)
+        {
+            return new(State, 0, 0, null);
+        }
+
+        long[] codes = [.. new SortedSet<long>(Array.ConvertAll(_codes!, c => from(T.OfFitCode(c))))];
+        return codes.Length == 1 ? new(KnownState.Value, codes[0], codes[0], null) : new(KnownState.OneOf, codes[0], codes[^1], codes);
+    }
+}

@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>Why a relation judged as it did: a template whose {0}, {1} ... are the inputs of the joint.</summary>
+/// <param name="Id">Stable id: "too-large".</param>
+/// <param name="Template">Sentence with numbered places.</param>
+/// <param name="Caution">A warning that goes with it; may be null.</param>
+public sealed record Reason(string Id, string Template, Caution? Caution = null)
+{
+    /// <summary>What supports this reason in particular; empty where the joint's own sources do.</summary>
+    public ImmutableArray<Source> Sources { get; init; } = [];
+
+    /// <summary>What would mend it beside a bridge, for a person; may be empty.</summary>
+    public string Mend { get; init; } = "";
+}
+
+/// <summary>What a relation says of one set of settled values. The default is not judged.</summary>
+internal readonly record struct Outcome(Verdict Verdict, Reason? Reason, Bridge? Bridge = null, Bridge? Second = null);

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>The interfaces of one component. Immutable; every property may be unknown.</summary>
+public abstract record Part
+{
+    private protected Part()
+    {
+    }
+
+    /// <summary>A name of the owner's own, shown in reports; may be empty. Never judged.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>Interfaces that were stated and that no joint judges yet, by field: kept, never judged.</summary>
+    public ImmutableSortedDictionary<string, string> Notes { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>The slots that this kind of part can go to; more than one means that a slot has to be named.</summary>
+    public abstract ImmutableArray<Slot> Places { get; }
+}
+
+/// <summary>The parts of a bicycle by slot, as the judge reads them.</summary>
+internal interface IParts
+{
+    Part? At(Slot slot);
+}

@@ -1,0 +1,204 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>How the inputs of a joint must stand to each other. Pure and total over settled codes; 0 means "has none".</summary>
+internal abstract class Relation
+{
+    public abstract Outcome Judge(ReadOnlySpan<long> values);
+
+    /// <summary>Kind in words, for the reference page.</summary>
+    public abstract string Kind { get; }
+
+    /// <summary>Every bridge that the relation can offer.</summary>
+    public virtual ImmutableArray<Bridge> Bridges => [];
+
+    /// <summary>Every source that a row of the relation rests on.</summary>
+    public virtual ImmutableArray<Source> RestsOn => [];
+}
+
+/// <summary>Both must have the same key; bridge rows span the gaps that can be spanned, alone or two in a chain.</summary>
+internal sealed class SameKey : Relation
+{
+    private readonly int _seat;
+    private readonly int _part;
+    private readonly Reason _same;
+    private readonly Func<long, long, Reason> _apart;
+    private readonly FrozenDictionary<long, Bridge[]> _from;
+
+    public SameKey(int seat, int part, Reason same, Func<long, long, Reason> apart, ImmutableArray<Bridge> bridges)
+    {
+        _seat = seat;
+        _part = part;
+        _same = same;
+        _apart = apart;
+        Bridges = bridges;
+        _from = bridges.GroupBy(b => b.From).ToFrozenDictionary(g => g.Key, g => g.ToArray());
+    }
+
+    public override string Kind => "same key, or a bridge row";
+
+    public override ImmutableArray<Bridge> Bridges { get; }
+
+    public override Outcome Judge(ReadOnlySpan<long> values)
+    {
+        long seat = values[_seat];
+        long part = values[_part];
+        if (seat == 0 || part == 0)
+        {
+            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+        }
+
+        if (seat == part)
+        {
+            return new(Verdict.Fits, _same);
+        }
+
+        Outcome best = new(Verdict.DoesNotFit, _apart(seat, part));
+        if (!_from.TryGetValue(part, out Bridge[]? first))
+        {
+            return best;
+        }
+
+        foreach (Bridge one in first)
+        {
+            if (one.To == seat)
+            {
+                return Crossed(one, null, values);
+            }
+        }
+
+        foreach (Bridge one in first)
+        {
+            if (!one.Chains || !_from.TryGetValue(one.To, out Bridge[]? second))
+            {
+                continue;
+            }
+
+            foreach (Bridge two in second)
+            {
+                if (two.Chains && two.To == seat)
+                {
+                    Outcome chained = Crossed(one, two, values);
+                    best = chained.Verdict < best.Verdict ? chained : best;
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private static Outcome Crossed(Bridge one, Bridge? two, ReadOnlySpan<long> values)
+    {
+        Verdict verdict = Verdicts.Worse(Result(one, values), two is null ? Verdict.Fits : Result(two, values));
+        return verdict switch
+        {
+            Verdict.Fits => new(verdict, Reasons.MadeForBoth, one, two),
+            Verdict.NeedsPart => new(verdict, Reasons.Bridged, one, two),
+            Verdict.NeedsMeasuring => new(verdict, Reasons.Check, one, two),
+            Verdict.Unsafe => new(verdict, Reasons.NeverForce, null, null),
+            _ => new(verdict, Reasons.BridgeNotPossible, null, null),
+        };
+    }
+
+    private static Verdict Result(Bridge bridge, ReadOnlySpan<long> values) =>
+        bridge.ConditionInput < 0 || values[bridge.ConditionInput] == bridge.ConditionCode ? bridge.Result : bridge.Otherwise;
+}
+
+/// <summary>A table with a cell for every pair; no silent blanks.</summary>
+internal sealed class Matrix(int row, int column, Func<long, long, Outcome> cell, ImmutableArray<Bridge> bridges, ImmutableArray<Source> sources) : Relation
+{
+    public override string Kind => "matrix, a cell for every pair";
+
+    public override ImmutableArray<Bridge> Bridges => bridges;
+
+    public override ImmutableArray<Source> RestsOn => sources;
+
+    public override Outcome Judge(ReadOnlySpan<long> values) =>
+        values[row] == 0 || values[column] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : cell(values[row], values[column]);
+}
+
+/// <summary>A length that must be at least a limit; a limit of "none" asks for nothing.</summary>
+internal sealed class AtLeast(int length, int limit, Reason met, Reason missed, Verdict below) : Relation
+{
+    public override string Kind => "at least";
+
+    public override Outcome Judge(ReadOnlySpan<long> values) =>
+        values[limit] == 0 || values[length] >= values[limit] ? new(Verdict.Fits, met) : new(below, missed);
+}
+
+/// <summary>A length that must be at most a limit; <paramref name="without"/> says what a limit of "none" means.</summary>
+internal sealed class AtMost(int length, int limit, Reason met, Reason missed, Verdict above, Outcome without) : Relation
+{
+    public override string Kind => "at most";
+
+    public override Outcome Judge(ReadOnlySpan<long> values) =>
+        values[limit] == 0 ? without : values[length] <= values[limit] ? new(Verdict.Fits, met) : new(above, missed);
+}
+
+/// <summary>A length between two limits, both included; a limit of "none" asks for nothing.</summary>
+internal sealed class Within(int length, int least, int most, Reason met, Reason belowReason, Verdict below, Reason aboveReason, Verdict above) : Relation
+{
+    public override string Kind => "within";
+
+    public override Outcome Judge(ReadOnlySpan<long> values)
+    {
+        if (values[least] != 0 && values[length] < values[least])
+        {
+            return new(below, belowReason);
+        }
+
+        return values[most] != 0 && values[length] > values[most] ? new(above, aboveReason) : new(Verdict.Fits, met);
+    }
+}
+
+/// <summary>Several relations over the same inputs: the worst counts, the first where equal.</summary>
+internal sealed class All(params ImmutableArray<Relation> relations) : Relation
+{
+    public override string Kind => "all of: " + string.Join("; ", relations.Select(r => r.Kind));
+
+    public override ImmutableArray<Bridge> Bridges => [.. relations.SelectMany(r => r.Bridges)];
+
+    public override ImmutableArray<Source> RestsOn => [.. relations.SelectMany(r => r.RestsOn)];
+
+    public override Outcome Judge(ReadOnlySpan<long> values)
+    {
+        Outcome worst = relations[0].Judge(values);
+        foreach (Relation relation in relations.AsSpan()[1..])
+        {
+            Outcome next = relation.Judge(values);
+            worst = next.Verdict > worst.Verdict ? next : worst;
+        }
+
+        return worst;
+    }
+}
+
+/// <summary>Arithmetic that no table says; tied to its inverse by a law.</summary>
+internal sealed class Computed(string kind, Func<ReadOnlySpan<long>, Outcome> judge, ImmutableArray<Bridge> bridges, ImmutableArray<Source> sources) : Relation
+{
+    public override string Kind => kind;
+
+    public override ImmutableArray<Bridge> Bridges => bridges;
+
+    public override ImmutableArray<Source> RestsOn => sources;
+
+    public override Outcome Judge(ReadOnlySpan<long> values) => judge(values);
+}
+
+/// <summary>Reasons that many joints share.</summary>
+internal static class Reasons
+{
+    public static Reason NothingToMate { get; } = new("nothing-to-mate", "One side has none of this: {0} against {1}.");
+
+    public static Reason MadeForBoth { get; } = new("made-for-both", "{1} in {0}: different names, made to take each other.");
+
+    public static Reason Bridged { get; } = new("bridged", "{1} is not {0}, but a part that exists bridges the two.");
+
+    public static Reason Check { get; } = new("check", "{1} against {0}: can work with the part named, but the source says to check first.");
+
+    public static Reason BridgeNotPossible { get; } = new("bridge-not-possible", "{1} is not {0}, and what would bridge them does not go on this part.");
+
+    public static Reason NeverForce { get; } = new("never-force", "{1} in {0} means forcing the frame, which this material does not take.", Cautions.NeverSpread);
+}

@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>A place on the bicycle for one part. Closed set, identity equality.</summary>
+public sealed class Slot
+{
+    private Slot(int number, string key, string name)
+    {
+        Number = number;
+        Key = key;
+        Name = name;
+    }
+
+    /// <summary>The frame.</summary>
+    public static Slot Frame { get; } = new(0, "frame", "frame");
+
+    /// <summary>The fork.</summary>
+    public static Slot Fork { get; } = new(1, "fork", "fork");
+
+    /// <summary>The front wheel: hub and rim.</summary>
+    public static Slot FrontWheel { get; } = new(2, "frontWheel", "front wheel");
+
+    /// <summary>The rear wheel: hub, rim and freehub body.</summary>
+    public static Slot RearWheel { get; } = new(3, "rearWheel", "rear wheel");
+
+    /// <summary>The front tyre.</summary>
+    public static Slot FrontTyre { get; } = new(4, "frontTyre", "front tyre");
+
+    /// <summary>The rear tyre.</summary>
+    public static Slot RearTyre { get; } = new(5, "rearTyre", "rear tyre");
+
+    /// <summary>The cassette.</summary>
+    public static Slot Cassette { get; } = new(6, "cassette", "cassette");
+
+    /// <summary>The front disc rotor.</summary>
+    public static Slot FrontRotor { get; } = new(7, "frontRotor", "front rotor");
+
+    /// <summary>The rear disc rotor.</summary>
+    public static Slot RearRotor { get; } = new(8, "rearRotor", "rear rotor");
+
+    /// <summary>The front disc caliper.</summary>
+    public static Slot FrontBrake { get; } = new(9, "frontBrake", "front brake caliper");
+
+    /// <summary>The rear disc caliper.</summary>
+    public static Slot RearBrake { get; } = new(10, "rearBrake", "rear brake caliper");
+
+    /// <summary>The seatpost.</summary>
+    public static Slot Seatpost { get; } = new(11, "seatpost", "seatpost");
+
+    /// <summary>Every slot, in the order of a build sheet.</summary>
+    public static ImmutableArray<Slot> All { get; } =
+        [Frame, Fork, FrontWheel, RearWheel, FrontTyre, RearTyre, Cassette, FrontRotor, RearRotor, FrontBrake, RearBrake, Seatpost];
+
+    /// <summary>Property name in a build file: "rearWheel".</summary>
+    public string Key { get; }
+
+    /// <summary>Plain name: "rear wheel".</summary>
+    public string Name { get; }
+
+    internal int Number { get; }
+
+    /// <summary>Finds a slot by its key, case ignored; null where there is none.</summary>
+    /// <param name="key">A key such as "rearWheel".</param>
+    public static Slot? Find(string key)
+    {
+        foreach (Slot slot in All)
+        {
+            if (string.Equals(slot.Key, key, StringComparison.OrdinalIgnoreCase))
+            {
+                return slot;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The plain name.</summary>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,181 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+
+namespace Lugwork;
+
+/// <summary>A member of a closed set of standards: sealed, hand-listed, compared by identity.</summary>
+/// <typeparam name="TSelf">The type itself.</typeparam>
+public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
+    where TSelf : Standard<TSelf>, IInterfaceValue<TSelf>
+{
+    private protected Standard(int code, string key, string tradeName, Source source, params ImmutableArray<string> names)
+    {
+        FitCode = code;
+        FitKey = key;
+        TradeName = tradeName;
+        Source = source;
+        Names = names;
+    }
+
+    /// <summary>Canonical text, also the fit key for a database column. Frozen once published.</summary>
+    public string FitKey { get; }
+
+    /// <summary>Stable positive integer. Frozen once published.</summary>
+    public long FitCode { get; }
+
+    /// <summary>What the trade calls it.</summary>
+    public string TradeName { get; }
+
+    /// <summary>Other spellings that are read as this one.</summary>
+    public ImmutableArray<string> Names { get; }
+
+    /// <summary>Where the row comes from.</summary>
+    public Source Source { get; }
+
+    /// <summary>Finds a member by key, trade name or another spelling; null where there is none. Case and blanks do not matter.</summary>
+    /// <param name="text">A key or a name.</param>
+    public static TSelf? Find(ReadOnlySpan<char> text)
+    {
+        foreach (TSelf member in TSelf.All)
+        {
+            if (Same(text, member.FitKey) || Same(text, member.TradeName))
+            {
+                return member;
+            }
+        }
+
+        foreach (TSelf member in TSelf.All)
+        {
+            foreach (string name in member.Names)
+            {
+                if (Same(text, name))
+                {
+                    return member;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <inheritdoc/>
+    public static TSelf Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<TSelf>(s);
+
+    /// <inheritdoc/>
+    public static TSelf Parse(string s, IFormatProvider? provider = null)
+    {
+        ArgumentNullException.ThrowIfNull(s);
+        return InterfaceText.Parse<TSelf>(s);
+    }
+
+    /// <inheritdoc/>
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, [MaybeNullWhen(false)] out TSelf result) =>
+        InterfaceText.TryParse(s, out result);
+
+    /// <inheritdoc/>
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, [MaybeNullWhen(false)] out TSelf result) =>
+        InterfaceText.TryParse(s, out result);
+
+    /// <summary>The fit key.</summary>
+    public override string ToString() => FitKey;
+
+    /// <summary>The fit key for "G" or nothing, the trade name for "T".</summary>
+    /// <param name="format">"G", "T", empty or null.</param>
+    /// <param name="formatProvider">Not used; the text is the same in every culture.</param>
+    /// <exception cref="FormatException">Another format.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => format switch
+    {
+        null or "" or "G" => FitKey,
+        "T" => TradeName,
+        _ => throw new FormatException($"'{format}' is not a format of {TSelf.Called}; use G (key) or T (trade name)."),
+    };
+
+    /// <inheritdoc/>
+    public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
+        InterfaceText.TryFormat(ToString(format.ToString(), null), destination, out charsWritten);
+
+    private protected static TSelf ByCode(long code)
+    {
+        foreach (TSelf member in TSelf.All)
+        {
+            if (member.FitCode == code)
+            {
+                return member;
+            }
+        }
+
+        throw new ArgumentOutOfRangeException(nameof(code), code, $"no {TSelf.Called} has this code");
+    }
+
+    private protected static Reading<TSelf> ByName(ReadOnlySpan<char> text)
+    {
+        ReadOnlySpan<char> trimmed = Trim(text);
+        if (trimmed.IsEmpty)
+        {
+            return Reading<TSelf>.Refused("the text is empty");
+        }
+
+        return Find(trimmed) is { } found
+            ? Reading<TSelf>.Of(found)
+            : Reading<TSelf>.Refused($"no such name; the known ones are {Listed()}");
+    }
+
+    private protected static ReadOnlySpan<char> Trim(ReadOnlySpan<char> text)
+    {
+        int start = 0;
+        int end = text.Length;
+        while (start < end && TextCursor.IsBlank(text[start]))
+        {
+            start++;
+        }
+
+        while (end > start && TextCursor.IsBlank(text[end - 1]))
+        {
+            end--;
+        }
+
+        return text[start..end];
+    }
+
+    private static string Listed()
+    {
+        string[] keys = new string[TSelf.All.Length];
+        for (int i = 0; i < keys.Length; i++)
+        {
+            keys[i] = TSelf.All[i].FitKey;
+        }
+
+        return string.Join(", ", keys);
+    }
+
+    /// <summary>Equal but for case, blanks, hyphens and underscores.</summary>
+    private static bool Same(ReadOnlySpan<char> a, ReadOnlySpan<char> b)
+    {
+        int i = 0;
+        int j = 0;
+        while (true)
+        {
+            while (i < a.Length && Skipped(a[i]))
+            {
+                i++;
+            }
+
+            while (j < b.Length && Skipped(b[j]))
+            {
+                j++;
+            }
+
+            if (i == a.Length || j == b.Length)
+            {
+                return i == a.Length && j == b.Length;
+            }
+
+            if (char.ToUpperInvariant(a[i++]) != char.ToUpperInvariant(b[j++]))
+            {
+                return false;
+            }
+        }
+    }
+
+    private static bool Skipped(char c) => TextCursor.IsBlank(c) || TextCursor.IsDash(c) || c == '_';
+}

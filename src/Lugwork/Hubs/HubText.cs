@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Hubs;
+
+/// <summary>Axle and width in either order, with the words the trade puts around them.</summary>
+internal static class HubText
+{
+    private static readonly string[] Noise = ["MM", "OLD", "O.L.D.", "HUB", "SPACING", ",", "-", "(", ")", "MTB", "THE", "WIDE-FLANGE", "/"];
+
+    public static Reading<HubStandard> Read(ReadOnlySpan<char> text)
+    {
+        if (text.IsEmpty)
+        {
+            return Reading<HubStandard>.Refused("the text is empty");
+        }
+
+        if (text.Length > 200)
+        {
+            return Reading<HubStandard>.Refused("a hub standard is shorter than this", 200);
+        }
+
+        long first = 0;
+        long second = 0;
+        List<string> words = [];
+        TextCursor cursor = new(text);
+        cursor.SkipBlanks();
+        while (!cursor.AtEnd)
+        {
+            int at = cursor.Position;
+            if (cursor.TryNumber(out long number))
+            {
+                if (number == 31 * Nanometres.PerMillimetre)
+                {
+                    words.Add("31");
+                }
+                else if (first == 0)
+                {
+                    first = number;
+                }
+                else if (second == 0)
+                {
+                    second = number;
+                }
+                else
+                {
+                    return Reading<HubStandard>.Refused("two numbers, axle and width, are expected", at);
+                }
+
+                cursor.SkipMillimetres();
+                cursor.TryTimes();
+            }
+            else
+            {
+                string word = cursor.Word().ToString().ToUpperInvariant();
+                if (word.Length > 0 && !Noise.Contains(word))
+                {
+                    words.Add(word);
+                }
+            }
+
+            cursor.SkipBlanks();
+        }
+
+        (long axle, long old) = first > second ? (second, first) : (first, second);
+        if (old < 60 * Nanometres.PerMillimetre)
+        {
+            return Reading<HubStandard>.Refused("a width over locknuts in millimetres is expected, such as 12x142 or 130");
+        }
+
+        return Match(axle, old, words);
+    }
+
+    private static Reading<HubStandard> Match(long axle, long old, List<string> words)
+    {
+        ImmutableArray<HubStandard> found =
+        [
+            .. HubStandard.All.Where(h => h.OldMicrometres * 1_000L == old
+                && (axle == 0 || h.Axles.Any(a => Math.Abs((a * 1_000L) - axle) <= 60_000))
+                && h.Answers(words)),
+        ];
+        return found.Length switch
+        {
+            0 => Reading<HubStandard>.Refused("no standard has this axle and width with these words; known ones are such as 9x100, 15x110, 10x135, 12x142, 12x148"),
+            1 => Reading<HubStandard>.Of(found[0]),
+            _ => Reading<HubStandard>.Several(found, "several standards share these numbers; the words QR, Boost, bolt, nutted, DH or wide tell them apart"),
+        };
+    }
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using UnitsNet;
+
+namespace Lugwork.Seating;
+
+/// <summary>The bore of a seat tube, named by the post that it takes.</summary>
+/// <remarks>18 to 40 mm, exact to the nanometre. The default is no diameter: it is refused wherever a value is asked for.</remarks>
+public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
+{
+    private readonly Nanometres _length;
+
+    private SeatTubeBore(Nanometres length) => _length = length;
+
+    /// <summary>The diameter as a quantity.</summary>
+    public Length Diameter => _length.ToLength();
+
+    /// <summary>The diameter in millimetres, exact.</summary>
+    public decimal Millimetres => _length.Millimetres;
+
+    /// <inheritdoc/>
+    public string FitKey => _length.ToString();
+
+    /// <summary>Whole nanometres.</summary>
+    public long FitCode => _length.Value;
+
+    /// <summary>Where the nominal size comes from; null for a size that no row has.</summary>
+    public Source? Source => SeatDiameters.SourceOf(_length.Value);
+
+    /// <summary>The nominal sizes of the trade, smallest first; others are read too.</summary>
+    public static ImmutableArray<SeatTubeBore> All { get; } = [.. SeatDiameters.Rows.Select(r => new SeatTubeBore(SeatDiameters.Exact(r.Hundredths)))];
+
+    /// <inheritdoc/>
+    public static string Called => "seat tube bore";
+
+    /// <summary>Makes a diameter from millimetres.</summary>
+    /// <param name="millimetres">18 to 40; rounded to the nanometre.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public static SeatTubeBore OfMillimetres(decimal millimetres)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(millimetres, SeatDiameters.Least);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, SeatDiameters.Most);
+        return new(Nanometres.OfMillimetres(millimetres));
+    }
+
+    /// <inheritdoc/>
+    public static SeatTubeBore OfFitCode(long code) =>
+        code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a diameter is above zero");
+
+    /// <inheritdoc/>
+    public static Reading<SeatTubeBore> Read(ReadOnlySpan<char> text) =>
+        SeatDiameters.Read(text, out long nanometres, out int position) is { } problem
+            ? Reading<SeatTubeBore>.Refused(problem, position)
+            : Reading<SeatTubeBore>.Of(new(new Nanometres(nanometres)));
+
+    /// <summary>The posts that a bore of this reading can be made for: the bore of a slip fit is up to 0.1 mm larger than its post. Where none is near, the reading itself.</summary>
+    /// <param name="millimetres">What was measured, millimetres.</param>
+    /// <param name="error">How far it may be out to either side, millimetres.</param>
+    public static ImmutableArray<SeatTubeBore> WithinError(decimal millimetres, decimal error)
+    {
+        ImmutableArray<SeatTubeBore> near = [.. All.Where(n => n.Millimetres >= millimetres - error - 0.1m && n.Millimetres <= millimetres + error)];
+        return near.IsEmpty && millimetres is >= SeatDiameters.Least and <= SeatDiameters.Most ? [OfMillimetres(millimetres)] : near;
+    }
+
+    /// <inheritdoc/>
+    public static SeatTubeBore Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<SeatTubeBore>(s);
+
+    /// <inheritdoc/>
+    public static SeatTubeBore Parse(string s, IFormatProvider? provider = null)
+    {
+        ArgumentNullException.ThrowIfNull(s);
+        return InterfaceText.Parse<SeatTubeBore>(s);
+    }
+
+    /// <inheritdoc/>
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out SeatTubeBore result) => InterfaceText.TryParse(s, out result);
+
+    /// <inheritdoc/>
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out SeatTubeBore result) => InterfaceText.TryParse(s, out result);
+
+    /// <summary>Millimetres without unit: "27.2".</summary>
+    public override string ToString() => FitKey;
+
+    /// <inheritdoc/>
+    public string ToString(string? format, IFormatProvider? formatProvider) => FitKey;
+
+    /// <inheritdoc/>
+    public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
+        InterfaceText.TryFormat(FitKey, destination, out charsWritten);
+}

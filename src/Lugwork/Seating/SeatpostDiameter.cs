@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using UnitsNet;
+
+namespace Lugwork.Seating;
+
+/// <summary>The outside diameter of a seatpost, by its nominal size.</summary>
+/// <remarks>18 to 40 mm, exact to the nanometre. The default is no diameter: it is refused wherever a value is asked for.</remarks>
+public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiameter>
+{
+    private readonly Nanometres _length;
+
+    private SeatpostDiameter(Nanometres length) => _length = length;
+
+    /// <summary>The diameter as a quantity.</summary>
+    public Length Diameter => _length.ToLength();
+
+    /// <summary>The diameter in millimetres, exact.</summary>
+    public decimal Millimetres => _length.Millimetres;
+
+    /// <inheritdoc/>
+    public string FitKey => _length.ToString();
+
+    /// <summary>Whole nanometres.</summary>
+    public long FitCode => _length.Value;
+
+    /// <summary>Where the nominal size comes from; null for a size that no row has.</summary>
+    public Source? Source => SeatDiameters.SourceOf(_length.Value);
+
+    /// <summary>The nominal sizes of the trade, smallest first; others are read too.</summary>
+    public static ImmutableArray<SeatpostDiameter> All { get; } = [.. SeatDiameters.Rows.Select(r => new SeatpostDiameter(SeatDiameters.Exact(r.Hundredths)))];
+
+    /// <inheritdoc/>
+    public static string Called => "seatpost diameter";
+
+    /// <summary>Makes a diameter from millimetres.</summary>
+    /// <param name="millimetres">18 to 40; rounded to the nanometre.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public static SeatpostDiameter OfMillimetres(decimal millimetres)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(millimetres, SeatDiameters.Least);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, SeatDiameters.Most);
+        return new(Nanometres.OfMillimetres(millimetres));
+    }
+
+    /// <inheritdoc/>
+    public static SeatpostDiameter OfFitCode(long code) =>
+        code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a diameter is above zero");
+
+    /// <inheritdoc/>
+    public static Reading<SeatpostDiameter> Read(ReadOnlySpan<char> text) =>
+        SeatDiameters.Read(text, out long nanometres, out int position) is { } problem
+            ? Reading<SeatpostDiameter>.Refused(problem, position)
+            : Reading<SeatpostDiameter>.Of(new(new Nanometres(nanometres)));
+
+    /// <summary>The nominal posts that a reading can mean; where none is near, the reading itself.</summary>
+    /// <param name="millimetres">What was measured, millimetres.</param>
+    /// <param name="error">How far it may be out to either side, millimetres.</param>
+    public static ImmutableArray<SeatpostDiameter> WithinError(decimal millimetres, decimal error)
+    {
+        ImmutableArray<SeatpostDiameter> near = [.. All.Where(n => n.Millimetres >= millimetres - error - 0m && n.Millimetres <= millimetres + error)];
+        return near.IsEmpty && millimetres is >= SeatDiameters.Least and <= SeatDiameters.Most ? [OfMillimetres(millimetres)] : near;
+    }
+
+    /// <inheritdoc/>
+    public static SeatpostDiameter Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<SeatpostDiameter>(s);
+
+    /// <inheritdoc/>
+    public static SeatpostDiameter Parse(string s, IFormatProvider? provider = null)
+    {
+        ArgumentNullException.ThrowIfNull(s);
+        return InterfaceText.Parse<SeatpostDiameter>(s);
+    }
+
+    /// <inheritdoc/>
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out SeatpostDiameter result) => InterfaceText.TryParse(s, out result);
+
+    /// <inheritdoc/>
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out SeatpostDiameter result) => InterfaceText.TryParse(s, out result);
+
+    /// <summary>Millimetres without unit: "27.2".</summary>
+    public override string ToString() => FitKey;
+
+    /// <inheritdoc/>
+    public string ToString(string? format, IFormatProvider? formatProvider) => FitKey;
+
+    /// <inheritdoc/>
+    public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
+        InterfaceText.TryFormat(FitKey, destination, out charsWritten);
+}

@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Tyres;
+
+/// <summary>The diameter at which tyre and rim meet; both must have the same one.</summary>
+/// <remarks>Closed set, identity equality. An inch size such as "26" is refused with its readings: several seats share it.</remarks>
+public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
+{
+    private BeadSeat(int millimetres, string inchClass, Source source)
+        : base(millimetres, FormattableString.Invariant($"{millimetres}"), FormattableString.Invariant($"{millimetres} mm"), source)
+    {
+        InchClass = inchClass;
+    }
+
+    /// <summary>Every bead seat of the trade, smallest first.</summary>
+    public static ImmutableArray<BeadSeat> All { get; } =
+    [
+        new(93, "7", Sources.BeadSeats),
+        new(94, "8", Sources.BeadSeats),
+        new(110, "8", Sources.BeadSeats),
+        new(137, "8", Sources.BeadSeats),
+        new(152, "10", Sources.BeadSeats),
+        new(194, "10", Sources.BeadSeats),
+        new(203, "12", Sources.BeadSeats),
+        new(222, "11", Sources.BeadSeats),
+        new(239, "12", Sources.BeadSeats),
+        new(248, "12", Sources.BeadSeats),
+        new(251, "14", Sources.BeadSeats),
+        new(252, "12", Sources.BeadSeatSingle),
+        new(254, "14", Sources.BeadSeats),
+        new(279, "14", Sources.BeadSeats),
+        new(288, "14", Sources.BeadSeats),
+        new(298, "14", Sources.BeadSeats),
+        new(305, "16", Sources.BeadSeats),
+        new(317, "16", Sources.BeadSeats),
+        new(330, "16", Sources.BeadSeats),
+        new(335, "16", Sources.BeadSeatSingle),
+        new(337, "16", Sources.BeadSeats),
+        new(340, "16", Sources.BeadSeats),
+        new(349, "16", Sources.BeadSeats),
+        new(355, "18", Sources.BeadSeats),
+        new(357, "17", Sources.BeadSeatSingle),
+        new(369, "17", Sources.BeadSeats),
+        new(381, "20", Sources.BeadSeatSingle),
+        new(387, "18", Sources.BeadSeatSingle),
+        new(390, "18", Sources.BeadSeats),
+        new(400, "18", Sources.BeadSeats),
+        new(406, "20", Sources.BeadSeats),
+        new(419, "20", Sources.BeadSeats),
+        new(428, "20", Sources.BeadSeats),
+        new(432, "20", Sources.BeadSeatSingle),
+        new(438, "20", Sources.BeadSeats),
+        new(440, "20", Sources.BeadSeats),
+        new(451, "20", Sources.BeadSeats),
+        new(457, "22", Sources.BeadSeats),
+        new(484, "22", Sources.BeadSeatSingle),
+        new(489, "22", Sources.BeadSeatSingle),
+        new(490, "22", Sources.BeadSeats),
+        new(498, "22", Sources.BeadSeatSingle),
+        new(501, "22", Sources.BeadSeatSingle),
+        new(507, "24", Sources.BeadSeats),
+        new(520, "24", Sources.BeadSeats),
+        new(531, "24", Sources.BeadSeatSingle),
+        new(534, "24", Sources.BeadSeatSingle),
+        new(540, "24", Sources.BeadSeats),
+        new(541, "24", Sources.BeadSeats),
+        new(547, "24", Sources.BeadSeats),
+        new(559, "26", Sources.BeadSeats),
+        new(571, "26", Sources.BeadSeats),
+        new(584, "26 / 27.5", Sources.BeadSeats),
+        new(587, "28", Sources.BeadSeats),
+        new(590, "26", Sources.BeadSeats),
+        new(597, "26", Sources.BeadSeats),
+        new(599, "26", Sources.BeadSeats),
+        new(609, "27 / 28", Sources.BeadSeatSingle),
+        new(622, "28 / 29", Sources.BeadSeats),
+        new(630, "27", Sources.BeadSeats),
+        new(635, "28", Sources.BeadSeats),
+        new(642, "28", Sources.BeadSeats),
+        new(647, "28", Sources.BeadSeatSingle),
+        new(686, "32", Sources.Memory),
+        new(700, "30", Sources.BeadSeatSingle),
+        new(787, "36", Sources.BeadSeats),
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "bead seat diameter";
+
+    /// <summary>The inch size that the trade gives it; several seats share one.</summary>
+    public string InchClass { get; }
+
+    /// <summary>The nominal diameter.</summary>
+    public Length Diameter => Length.FromMillimeters((double)FitCode);
+
+    /// <inheritdoc/>
+    public static BeadSeat OfFitCode(long code) => ByCode(code);
+
+    /// <summary>The bead seats within the error of a measured one.</summary>
+    /// <param name="millimetres">What was measured, millimetres.</param>
+    /// <param name="error">How far it may be out to either side, millimetres.</param>
+    public static ImmutableArray<BeadSeat> WithinError(decimal millimetres, decimal error) =>
+        [.. All.Where(b => Math.Abs(b.FitCode - millimetres) <= error)];
+
+    /// <inheritdoc/>
+    public static Reading<BeadSeat> Read(ReadOnlySpan<char> text)
+    {
+        ReadOnlySpan<char> trimmed = Trim(text);
+        if (trimmed.EndsWith("mm", StringComparison.OrdinalIgnoreCase))
+        {
+            trimmed = Trim(trimmed[..^2]);
+        }
+
+        if (Find(trimmed) is { } found)
+        {
+            return Reading<BeadSeat>.Of(found);
+        }
+
+        string inches = trimmed.TrimEnd("\"\u2033 in").ToString();
+        ImmutableArray<BeadSeat> shared = [.. All.Where(b => Array.Exists(b.InchClass.Split(" / "), c => c == inches))];
+        return shared.IsEmpty
+            ? Reading<BeadSeat>.Refused("no rim has this bead seat; give the ISO diameter in millimetres, such as 622")
+            : Reading<BeadSeat>.Several(shared, "an inch size is shared by several bead seats; give the ISO diameter in millimetres");
+    }
+}

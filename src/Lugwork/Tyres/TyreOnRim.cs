@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Tyres;
+
+/// <summary>Tyre against rim: bead seat, and width by the edition that goes with the rim type.</summary>
+internal static class TyreOnRim
+{
+    private static readonly Reason SameBead = new("same-bead-seat", "Tyre and rim share the bead seat {0} ({1}).") { Sources = [Sources.Iso5775Article] };
+
+    private static readonly Reason OtherBead = new("other-bead-seat", "The rim's bead seat is {0}, the tyre's size is {1}: the second number must be the rim's.", Cautions.BeadSeat)
+    {
+        Mend = "a tyre whose second ISO number is the rim's",
+        Sources = [Sources.Iso5775Article],
+    };
+
+    private static readonly Bridge Interchange = new()
+    {
+        Id = "bead-541-on-540",
+        Kind = BridgeKind.MadeForBoth,
+        Result = Verdict.Fits,
+        What = "none: 540 and 541 are said to interchange",
+        From = 541,
+        To = 540,
+        Caution = Cautions.BeadSeat,
+        Sources = [Sources.BeadInterchange],
+    };
+
+    /// <summary>Inputs: rim bead seat, bead seat of the tyre size.</summary>
+    public static Relation Bead { get; } = new SameKey(0, 1, SameBead, (_, _) => OtherBead, [Interchange]);
+
+    /// <summary>Inputs: rim type, inner width, tyre width, tyre bead.</summary>
+    public static Relation Width { get; } = new WidthRelation();
+
+    private sealed class WidthRelation : Relation, ICutsLengths
+    {
+        private const int Millimetre = (int)Nanometres.PerMillimetre;
+
+        // Inner width, least and most tyre width, millimetres. Crochet rims: 2006; the rows from 19 up are reconstructed.
+        private static readonly (int Rim, int Least, int Most)[] Edition2006 =
+            [(13, 18, 25), (15, 23, 32), (17, 25, 50), (19, 28, 62), (21, 35, 62), (23, 37, 62), (25, 44, 62), (27, 47, 62), (29, 54, 62)];
+
+        private static readonly (int Rim, int Least, int Most)[] Edition2022 =
+            [(17, 20, 54), (19, 22, 63), (21, 25, 65), (23, 25, 65), (25, 28, 83), (28, 40, 83), (30, 47, 99)];
+
+        private static readonly Reason Fits2006 = new("width-2006", "A {2} tyre is inside the 2006 range of a {0} rim {1} mm wide inside.") { Sources = [Sources.WidthMatrix2006] };
+
+        private static readonly Reason Fits2022 = new("width-2022", "A {2} tyre is inside the 2022 range of a {0} rim {1} mm wide inside.") { Sources = [Sources.WidthRanges2022] };
+
+        private static readonly Reason Soft = new("width-soft", "A {2} tyre is inside the range of a {0} rim {1} mm wide inside, but more than twice as wide.", Cautions.WideTyre)
+        {
+            Sources = [Sources.WidthGuideline, Sources.WidthMatrix2006],
+        };
+
+        private static readonly Reason Out2006 = new("outside-2006", "A {2} tyre is outside the 2006 range of a {0} rim {1} mm wide inside.", Cautions.BeadSeat)
+        {
+            Mend = "a tyre inside the range, or a rim of another inner width",
+            Sources = [Sources.WidthMatrix2006],
+        };
+
+        private static readonly Reason Out2022 = new("outside-2022", "A {2} tyre is outside the 2022 range of a {0} rim {1} mm wide inside.", Cautions.BeadSeat)
+        {
+            Mend = "a tyre inside the range, or a rim of another inner width",
+            Sources = [Sources.WidthRanges2022],
+        };
+
+        private static readonly Reason NoRow = new("no-row", "No published row covers a {0} rim {1} mm wide inside with a {2} tyre: ask the rim maker for the tyre widths it allows.")
+        {
+            Sources = [Sources.WidthRanges2022],
+        };
+
+        private static readonly Reason HooklessNarrow = new("hookless-too-narrow", "A {2} tyre is too narrow for a hookless rim {1} mm wide inside: it can blow off.", Cautions.Hookless)
+        {
+            Mend = "a wider tyre: on 25 mm inside at least 29 mm, elsewhere at least 5 mm more than the rim is wide inside",
+            Sources = [Sources.HooklessIso2023, Sources.HooklessGap],
+        };
+
+        private static readonly Reason HooklessBead = new("hookless-wrong-bead", "A hookless rim takes tubeless or tubeless-ready tyres only, even with a tube inside; this one is {3}.", Cautions.Hookless)
+        {
+            Mend = "a tubeless-ready tyre that its maker allows on hookless rims",
+            Sources = [Sources.TyreStatement],
+        };
+
+        private static readonly Reason HooklessAllowed = new("hookless-width", "A {2} tyre is wide enough for a hookless rim {1} mm wide inside by the figures we have.", Cautions.Hookless)
+        {
+            Sources = [Sources.HooklessIso2023, Sources.HooklessGap],
+        };
+
+        private static readonly Reason BeadedOnly = new("beaded-edge-only", "A hooked-bead rim takes beaded-edge tyres of its own diameters only, no tyre with an ISO wired size.")
+        {
+            Mend = "another rim",
+            Sources = [Sources.Iso5775Part2Extract, Sources.Iso5775Article],
+        };
+
+        private static readonly Reason RigidOnly = new("rigid-only", "A straight-side rim takes rigid wired beads only; this tyre is {3}.", Cautions.BeadSeat)
+        {
+            Mend = "a tyre with a rigid wired bead",
+            Sources = [Sources.Iso5775Part2Extract],
+        };
+
+        public override string Kind => "matrix of inner width and tyre width by rim type, unsafe cells";
+
+        public override ImmutableArray<Source> RestsOn =>
+            [Sources.WidthMatrix2006, Sources.WidthRanges2022, Sources.HooklessIso2023, Sources.HooklessGap];
+
+        public ImmutableArray<long> Cuts { get; } =
+            [.. Edition2006.Concat(Edition2022).Select(r => (long)r.Rim * Millimetre).Distinct().Order(), .. Enumerable.Range(18, 48).Select(w => w * (long)Millimetre / 2)];
+
+        public long Gap => 4L * Millimetre;
+
+        public override Outcome Judge(ReadOnlySpan<long> values)
+        {
+            (long type, long inner, long width, long bead) = (values[0], values[1], values[2], values[3]);
+            if (type == 0 || inner == 0 || width == 0)
+            {
+                return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+            }
+
+            if (type == RimType.HookedBead.FitCode)
+            {
+                return new(Verdict.DoesNotFit, BeadedOnly);
+            }
+
+            if (type == RimType.StraightSide.FitCode)
+            {
+                return bead == TyreBead.Wired.FitCode ? new(Verdict.NeedsMeasuring, NoRow) : new(Verdict.DoesNotFit, RigidOnly);
+            }
+
+            if (type == RimType.Hookless.FitCode)
+            {
+                return Hookless(inner, width, bead);
+            }
+
+            bool old = type == RimType.Crochet.FitCode;
+            bool? inside = Inside(old ? Edition2006 : Edition2022, inner, width);
+            return inside switch
+            {
+                null when width <= inner => new(Verdict.DoesNotFit, old ? Out2006 : Out2022),
+                null => new(Verdict.NeedsMeasuring, NoRow),
+                false => new(Verdict.DoesNotFit, old ? Out2006 : Out2022),
+                true => new(Verdict.Fits, width > 2 * inner ? Soft : old ? Fits2006 : Fits2022),
+            };
+        }
+
+        private static Outcome Hookless(long inner, long width, long bead)
+        {
+            if (width - inner < 4L * Millimetre || (inner == 25L * Millimetre && width < 29L * Millimetre))
+            {
+                return new(Verdict.Unsafe, HooklessNarrow);
+            }
+
+            if (bead != TyreBead.Tubeless.FitCode)
+            {
+                return new(Verdict.Unsafe, HooklessBead);
+            }
+
+            // The published ranges do not say whether they cover hookless rims, so they only bound the wide side.
+            return Inside(Edition2022, inner, width, widest: true) switch
+            {
+                null => new(Verdict.NeedsMeasuring, NoRow),
+                false => new(Verdict.DoesNotFit, Out2022),
+                true => new(Verdict.Fits, HooklessAllowed),
+            };
+        }
+
+        /// <summary>Between two listed rims the stricter of both counts; outside the list there is no answer.</summary>
+        private static bool? Inside((int Rim, int Least, int Most)[] edition, long inner, long width, bool widest = false)
+        {
+            bool below = false;
+            bool above = false;
+            bool inside = true;
+            for (int i = 0; i < edition.Length; i++)
+            {
+                (int rim, int least, int most) = edition[i];
+                long here = rim * (long)Millimetre;
+                bool counts = here == inner
+                    || (here < inner && (i + 1 == edition.Length || edition[i + 1].Rim * (long)Millimetre > inner))
+                    || (here > inner && (i == 0 || edition[i - 1].Rim * (long)Millimetre < inner));
+                if (counts)
+                {
+                    below |= here <= inner;
+                    above |= here >= inner;
+                    inside &= (widest || width >= least * (long)Millimetre) && width <= most * (long)Millimetre;
+                }
+            }
+
+            return below && above ? inside : null;
+        }
+    }
+}
