@@ -99,7 +99,7 @@ internal static class BrakeRelations
 
     /// <summary>Inputs: hub, rotor.</summary>
     public static Relation Fixing { get; } = new SameKey(
-        0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier]);
+        0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier], RotorFixing.OldPattern.FitCode);
 
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
     public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, new Outcome(Verdict.NeedsMeasuring, NoLimit));

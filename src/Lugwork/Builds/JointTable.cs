@@ -13,14 +13,14 @@ public static class JointTable
     private const int SeatSizes = 1;
     private const int Lengths = 2;
 
-    private static readonly JointInput RearEnd = Input<Frame, HubStandard>(Slot.Frame, "rear", "rear end", p => p.RearEnd, "Rule between the dropout faces, then look for the 3.5 mm shelf of a recessed end: with it add 7 mm. Read the axle diameter off the axle.");
-    private static readonly JointInput FrontEnd = Input<Fork, HubStandard>(Slot.Fork, "front", "fork end", p => p.FrontEnd, "Rule between the fork ends, to 0.5 mm; read the axle diameter off the axle, and the rotor side for Boost.");
+    private static readonly JointInput RearEnd = Input<Frame, HubStandard>(Slot.Frame, "rear", "rear end", p => p.RearEnd, "Rule between the dropout faces, then look for the 3.5 mm shelf of a recessed end: with it add 7 mm. Read the axle diameter off the axle.", where: h => h.IsRear);
+    private static readonly JointInput FrontEnd = Input<Fork, HubStandard>(Slot.Fork, "front", "fork end", p => p.FrontEnd, "Rule between the fork ends, to 0.5 mm; read the axle diameter off the axle, and the rotor side for Boost.", where: h => !h.IsRear);
     private static readonly JointInput Material = Input<Frame, FrameMaterial>(Slot.Frame, "material", "frame material", p => p.Material, "A magnet sticks to steel; otherwise ask the frame maker.");
     private static readonly JointInput Bore = Input<Frame, SeatTubeBore>(Slot.Frame, "seatTube", "seat tube bore", p => p.SeatTubeBore, "Inside caliper, two directions, 20 mm below the slot, to 0.05 mm.", SeatSizes);
     private static readonly JointInput Least = Input<Frame, Dimension>(Slot.Frame, "leastInsertion", "frame's least insertion", p => p.LeastInsertion, "The frame maker's figure; \"none\" if the maker prints none.", Lengths);
     private static readonly JointInput Most = Input<Frame, Dimension>(Slot.Frame, "mostInsertion", "open seat tube depth", p => p.MostInsertion, "Slide a straight rod down the seat tube to the first bend, bolt or pivot, to 5 mm.", Lengths);
-    private static readonly JointInput RearMount = Input<Frame, BrakeMount>(Slot.Frame, "rearBrake", "rear brake mount", p => p.RearBrakeMount, "Hole spacing of the mount: 51 mm IS tabs, 74 mm posts, 34 mm flat mount; read the rotor size from the frame maker's sheet.");
-    private static readonly JointInput FrontMount = Input<Fork, BrakeMount>(Slot.Fork, "frontBrake", "front brake mount", p => p.FrontBrakeMount, "Hole spacing of the mount: 51 mm IS tabs, 74 mm posts, 34 mm flat mount; read the rotor size off the fork.");
+    private static readonly JointInput RearMount = Input<Frame, BrakeMount>(Slot.Frame, "rearBrake", "rear brake mount", p => p.RearBrakeMount, "Hole spacing of the mount: 51 mm IS tabs, 74 mm posts, 34 mm flat mount; read the rotor size from the frame maker's sheet.", where: m => m.IsRear);
+    private static readonly JointInput FrontMount = Input<Fork, BrakeMount>(Slot.Fork, "frontBrake", "front brake mount", p => p.FrontBrakeMount, "Hole spacing of the mount: 51 mm IS tabs, 74 mm posts, 34 mm flat mount; read the rotor size off the fork.", where: m => m.IsFront);
     private static readonly JointInput LargestRear = Input<Frame, Dimension>(Slot.Frame, "largestRearRotor", "largest rear rotor", p => p.LargestRearRotor, "Ask the frame maker for the largest rotor; do not guess.", Lengths);
     private static readonly JointInput LargestFront = Input<Fork, Dimension>(Slot.Fork, "largestFrontRotor", "largest front rotor", p => p.LargestFrontRotor, "Read it off the fork or its manual; do not guess.", Lengths);
     private static readonly JointInput Post = Input<Seatpost, SeatpostDiameter>(Slot.Seatpost, "diameter", "seatpost diameter", p => p.Diameter, "Outside caliper on the round part, two directions, to 0.05 mm; trust it over the stamp.", SeatSizes);
@@ -53,7 +53,7 @@ public static class JointTable
 
     private static JointInput Body => Input<Wheel, FreehubBody>(Slot.RearWheel, "body", "freehub body", p => p.Body, "Pull the cassette; count splines and rule the body: HG 31, 34.9 or 36.75 mm, to 0.5 mm.");
 
-    private static JointInput Hub(Slot slot) => Input<Wheel, HubStandard>(slot, "hub", "hub standard", p => p.Hub, "Rule over the locknuts or end caps, to 0.5 mm, and the axle, to 0.1 mm.");
+    private static JointInput Hub(Slot slot) => Input<Wheel, HubStandard>(slot, "hub", "hub standard", p => p.Hub, "Rule over the locknuts or end caps, to 0.5 mm, and the axle, to 0.1 mm.", where: h => h.IsRear == (slot == Slot.RearWheel));
 
     private static JointInput Ends(Slot slot) => Input<Wheel, HubEnds>(slot, "ends", "hub ends", p => p.Ends, "Pull at an end cap: if it comes off and the bore passes a 12 mm axle the ends swap; cones and locknuts do not. Check the hub maker's list of caps.");
 
@@ -75,7 +75,7 @@ public static class JointTable
 
     private static JointInput WidthOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre size", p => p.Size, s => s.WidthMillimetres * Nanometres.PerMillimetre, [.. Enumerable.Range(18, 115).Select(w => w * Nanometres.PerMillimetre)], "Read the ISO number on the sidewall, such as 37-622.");
 
-    private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0)
+    private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null)
         where TPart : Part
         where T : IInterfaceValue<T> => new()
         {
@@ -83,11 +83,11 @@ public static class JointTable
             Field = field,
             Called = called,
             Read = part => get((TPart)part).ToCandidates(),
-            Domain = [.. T.All.Select(v => v.FitCode)],
+            Domain = [.. T.All.Where(v => where is null || where(v)).Select(v => v.FitCode)],
             Family = family,
             IsLength = T.IsPlainLength,
             Show = code => T.OfFitCode(code).FitKey,
-            ShowKnown = part => get((TPart)part).ToString(),
+            ShowKnown = part => get((TPart)part).InTradeWords(),
             Evidence = part => get((TPart)part).Evidence,
             Measure = measure,
         };
@@ -104,7 +104,7 @@ public static class JointTable
             Family = family,
             IsLength = false,
             Show = code => family == 0 ? BeadSeat.OfFitCode(code).FitKey : new Nanometres(code).ToString(),
-            ShowKnown = part => get((TPart)part).ToString(),
+            ShowKnown = part => get((TPart)part).InTradeWords(),
             Evidence = part => get((TPart)part).Evidence,
             Measure = measure,
         };

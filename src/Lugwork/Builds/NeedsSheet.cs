@@ -70,6 +70,8 @@ public sealed class NeedLine
     /// <summary>The joint that asks.</summary>
     public Joint Joint { get; }
 
+    private bool AnyLength { get; init; }
+
     /// <summary>The field of the part that it asks about: "diameter".</summary>
     public string Field => _input.Field;
 
@@ -94,7 +96,8 @@ public sealed class NeedLine
     {
         if (_input.IsLength)
         {
-            return Least is null && Most is null ? Verdict.NeedsMeasuring
+            return AnyLength ? Verdict.Fits
+                : Least is null && Most is null ? Verdict.NeedsMeasuring
                 : Least is { } least && code < least.FitCode ? Verdict.DoesNotFit
                 : Most is { } most && code > most.FitCode ? Verdict.DoesNotFit
                 : Verdict.Fits;
@@ -116,7 +119,7 @@ public sealed class NeedLine
         {
             string from = Least is { } least ? $"at least {least} mm" : "";
             string to = Most is { } most ? $"at most {most} mm" : "";
-            return $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
+            return AnyLength ? $"{name} of any length" : $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
         }
 
         string straight = Accepted.IsEmpty ? "" : Listed(Accepted);
@@ -179,12 +182,14 @@ public sealed class NeedLine
 
         long? least = null;
         long? most = null;
+        bool any = false;
         bool openEnded = false;
         joint.Visit(row, (values, outcome) =>
         {
             long value = values[at];
             if (outcome.Verdict == Verdict.Fits)
             {
+                any = true;
                 least = least is null || value < least ? value : least;
                 openEnded |= value > 100_000L * Nanometres.PerMillimetre;
                 most = value <= 100_000L * Nanometres.PerMillimetre && (most is null || value > most) ? value : most;
@@ -192,7 +197,10 @@ public sealed class NeedLine
 
             return true;
         });
-        return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, least, openEnded ? null : most, least is null ? "no length is right" : null);
+        return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, least == 1 ? null : least, openEnded ? null : most, any ? null : "no length is right")
+        {
+            AnyLength = any && least == 1 && openEnded,
+        };
     }
 
     private static string Listed(ImmutableArray<string> keys) =>

@@ -197,6 +197,14 @@ public readonly struct Known<T> : IEquatable<Known<T>>
         }
     }
 
+    /// <summary>As <see cref="ToString"/>, in the trade's names where there are such.</summary>
+    internal string InTradeWords() => State switch
+    {
+        KnownState.Value => _value!.ToString("T", null),
+        KnownState.OneOf => string.Join(" or ", Array.ConvertAll(_codes!, c => T.OfFitCode(c).ToString("T", null))),
+        _ => ToString(),
+    };
+
     internal Candidates ToCandidates() => new(State, _low, _high, _codes);
 
     /// <summary>The same knowledge of a value that follows from this one, such as a tyre's width from its size.</summary>

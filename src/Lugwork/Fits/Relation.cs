@@ -26,9 +26,17 @@ internal sealed class SameKey : Relation
     private readonly Reason _same;
     private readonly Func<long, long, Reason> _apart;
     private readonly FrozenDictionary<long, Bridge[]> _from;
+    private readonly ImmutableArray<long> _loose;
 
-    public SameKey(int seat, int part, Reason same, Func<long, long, Reason> apart, ImmutableArray<Bridge> bridges)
+    /// <param name="seat">Number of the input that receives.</param>
+    /// <param name="part">Number of the input that goes in.</param>
+    /// <param name="same">Reason where the keys are equal.</param>
+    /// <param name="apart">Reason where they are not and nothing bridges them.</param>
+    /// <param name="bridges">What spans gaps.</param>
+    /// <param name="loose">Keys that stand for several things, so that equal keys settle nothing.</param>
+    public SameKey(int seat, int part, Reason same, Func<long, long, Reason> apart, ImmutableArray<Bridge> bridges, params ImmutableArray<long> loose)
     {
+        _loose = loose;
         _seat = seat;
         _part = part;
         _same = same;
@@ -52,7 +60,7 @@ internal sealed class SameKey : Relation
 
         if (seat == part)
         {
-            return new(Verdict.Fits, _same);
+            return _loose.Contains(seat) ? new(Verdict.NeedsMeasuring, Reasons.LooseName) : new(Verdict.Fits, _same);
         }
 
         Outcome best = new(Verdict.DoesNotFit, _apart(seat, part));
@@ -103,7 +111,9 @@ internal sealed class SameKey : Relation
     }
 
     private static Verdict Result(Bridge bridge, ReadOnlySpan<long> values) =>
-        bridge.ConditionInput < 0 || values[bridge.ConditionInput] == bridge.ConditionCode ? bridge.Result : bridge.Otherwise;
+        bridge.ConditionInput < 0 || (bridge.ConditionInput < values.Length && values[bridge.ConditionInput] == bridge.ConditionCode)
+            ? bridge.Result
+            : bridge.Otherwise;
 }
 
 /// <summary>A table with a cell for every pair; no silent blanks.</summary>
@@ -191,6 +201,8 @@ internal sealed class Computed(string kind, Func<ReadOnlySpan<long>, Outcome> ju
 internal static class Reasons
 {
     public static Reason NothingToMate { get; } = new("nothing-to-mate", "One side has none of this: {0} against {1}.");
+
+    public static Reason LooseName { get; } = new("loose-name", "{1} and {0} share a name that stands for several things: compare axle, offset or holes on the parts, or ask the maker.");
 
     public static Reason MadeForBoth { get; } = new("made-for-both", "{1} in {0}: different names, made to take each other.");
 

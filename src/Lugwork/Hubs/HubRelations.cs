@@ -76,6 +76,9 @@ internal static class HubRelations
         Spaced("R130", "R135-QR", Verdict.NeedsMeasuring, "2.5 mm spacers a side, if the axle is threaded and long enough, and the rim re-dished", 2_500, Sources.FreehubLengths, Sources.WheelAdvice),
         Spaced("R120", "R130", Verdict.NeedsMeasuring, "5 mm spacers a side, if the axle is long enough; the track chainline must match the crank", 5_000, Sources.SingleChainline, Sources.WheelAdvice),
 
+        // BMX: a thin axle can be centred in wide slots, a thick one does not enter narrow ones.
+        Row("R110-3/8", "R110-14", BridgeKind.Adapter, Verdict.NeedsPart, "stepped washers that centre a 3/8 in axle in 14 mm slots", Sources.CommonPractice),
+
         // Front.
         .. OpenSlots("F100-TB9", "F100-QR9", Sources.AxleStandardsBlog),
         Caps("F100-QR9", "F100-12", 0, true, Sources.HubStandards),
@@ -97,7 +100,9 @@ internal static class HubRelations
     ];
 
     /// <summary>Inputs: frame end, hub, hub ends, frame material.</summary>
-    public static Relation InFrame { get; } = new SameKey(0, 1, Same, Apart, Table);
+    public static Relation InFrame { get; } = new SameKey(
+        0, 1, Same, Apart, Table,
+        [.. new[] { "F-OWN", "F091-096", "F100-N", "F135-QR", "R140-145t" }.Select(k => HubStandard.Named(k).FitCode)]);
 
     private static Reason Apart(long end, long hub)
     {

@@ -1,0 +1,61 @@
+using Lugwork;
+
+namespace FrameUp;
+
+/// <summary>The report and the needs sheet as a person reads them.</summary>
+internal static class Sheet
+{
+    /// <summary>The worst wins: does not fit before needs measuring before needs parts.</summary>
+    public static int ExitCode(FitReport report) => report.Verdict switch
+    {
+        Verdict.Fits => 0,
+        Verdict.NeedsPart => 3,
+        Verdict.DoesNotFit or Verdict.Unsafe => 1,
+        _ => 4,
+    };
+
+    public static void WriteReport(FitReport report, TextWriter to)
+    {
+        if (report.Build.Name.Length > 0)
+        {
+            to.WriteLine(report.Build.Name);
+            to.WriteLine(new string('-', report.Build.Name.Length));
+        }
+
+        to.WriteLine(report);
+        Part(to, "Joints", report.Fits.OrderByDescending(f => f.Verdict).Select(f => f.ToString()));
+        Part(to, "Parts to add", report.PartsToAdd.Select(r => r.ToString()));
+        Part(to, "To measure or ask, most telling first", report.ToMeasure.Select(m => m.ToString()));
+        Part(to, "Cautions (the makers' figures come first)", report.Cautions.Select(c => c.Text));
+    }
+
+    public static void WriteNeeds(Build build, TextWriter to)
+    {
+        to.WriteLine(build.Name.Length > 0 ? $"What it takes: {build.Name}" : "What it takes");
+        foreach (Need need in build.Needs())
+        {
+            to.WriteLine();
+            to.WriteLine(need.IsFilled ? $"{need.Slot.Name} (there is one)" : need.Slot.Name);
+            foreach (NeedLine line in need.Lines)
+            {
+                to.WriteLine($"  {line}");
+            }
+        }
+    }
+
+    private static void Part(TextWriter to, string title, IEnumerable<string> lines)
+    {
+        string[] all = [.. lines];
+        if (all.Length == 0)
+        {
+            return;
+        }
+
+        to.WriteLine();
+        to.WriteLine(title);
+        foreach (string line in all)
+        {
+            to.WriteLine($"  - {line}");
+        }
+    }
+}
