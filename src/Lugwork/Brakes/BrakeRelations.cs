@@ -28,25 +28,25 @@ internal static class BrakeRelations
     private static readonly ImmutableArray<Bridge> FlatOnPost =
         [.. Posts.Select(p => Adapter("flat-on-post", p.Native, 20, $"adapter for a flat-mount caliper on a post mount ({p.Native} to {p.Native + 20}); 13 mm must be free below the posts", Sources.FlatOnPost))];
 
-    private static readonly Reason Direct = new("direct", "The caliper sits on {0} without an adapter for a {2} mm rotor.") { Sources = [Sources.MountAnswer] };
+    private static readonly Reason Direct = new("direct", "The caliper sits on {0} without an adapter for a {2} rotor.") { Sources = [Sources.MountAnswer] };
 
-    private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} mm rotor needs an adapter that exists.");
+    private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
 
-    private static readonly Reason ForkPlate = new("fork-plate", "The plate that always sits between a flat-mount caliper and {0} gives a {2} mm rotor, one way up or the other.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
+    private static readonly Reason ForkPlate = new("fork-plate", "The plate that always sits between a flat-mount caliper and {0} gives a {2} rotor, one way up or the other.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
 
-    private static readonly Reason TooSmall = new("rotor-too-small", "A {2} mm rotor is smaller than {0} allows: the caliper already sits too far out and no adapter is negative.", Cautions.BrakeWork)
+    private static readonly Reason TooSmall = new("rotor-too-small", "A {2} rotor is smaller than {0} allows: the caliper already sits too far out and no adapter is negative.", Cautions.BrakeWork)
     {
         Mend = "a rotor of the mount's own size or larger, within the maker's limit",
         Sources = [Sources.MountAnswer, Sources.AdapterGuide],
     };
 
-    private static readonly Reason NoAdapter = new("no-adapter", "No adapter brings a caliper on {0} to a {2} mm rotor.", Cautions.BrakeWork)
+    private static readonly Reason NoAdapter = new("no-adapter", "No adapter brings a caliper on {0} to a {2} rotor.", Cautions.BrakeWork)
     {
         Mend = "a rotor size that an adapter exists for",
         Sources = [Sources.AdapterGuide],
     };
 
-    private static readonly Reason RareStep = new("rare-step", "From {0} to a {2} mm rotor is a step that only a rare part or a shim with longer bolts makes: ask the brake maker.", Cautions.BrakeWork)
+    private static readonly Reason RareStep = new("rare-step", "From {0} to a {2} rotor is a step that only a rare part or a shim with longer bolts makes: ask the brake maker.", Cautions.BrakeWork)
     {
         Sources = [Sources.CommonPractice],
     };
@@ -62,9 +62,9 @@ internal static class BrakeRelations
         Sources = [Sources.FlatMountBuilder, Sources.MountForum],
     };
 
-    private static readonly Reason InLimit = new("rotor-within-limit", "A {0} mm rotor is within the maker's largest of {1} mm.");
+    private static readonly Reason InLimit = new("rotor-within-limit", "A {0} rotor is within the maker's largest of {1} mm.");
 
-    private static readonly Reason OverLimit = new("rotor-above-limit", "A {0} mm rotor is above the largest that the maker allows, {1} mm: it can break the frame or fork.", Cautions.Rotor)
+    private static readonly Reason OverLimit = new("rotor-above-limit", "A {0} rotor is above the largest that the maker allows, {1} mm: it can break the frame or fork.", Cautions.Rotor)
     {
         Mend = "a rotor within the limit",
     };
@@ -73,13 +73,13 @@ internal static class BrakeRelations
 
     private static readonly Reason SameFixing = new("same-fixing", "Rotor and hub are both {0}.");
 
-    private static readonly Reason SplinedOnBolts = new("splined-on-bolts", "A {1} rotor on a {0} hub: the hub has no spline or thread to hold it.", Cautions.BrakeWork)
+    private static readonly Reason SplinedOnBolts = new("splined-on-bolts", "A rotor with {1} on a hub with {0}: the hub has no spline or thread to hold it.", Cautions.BrakeWork)
     {
         Mend = "a six-bolt rotor",
         Sources = [Sources.HubStandardsPage],
     };
 
-    private static readonly Reason OtherFixing = new("other-fixing", "A {1} rotor does not go on a {0} hub.", Cautions.BrakeWork)
+    private static readonly Reason OtherFixing = new("other-fixing", "A rotor with {1} does not go on a hub with {0}.", Cautions.BrakeWork)
     {
         Mend = "a rotor with the hub's own fixing, or another hub where no rotor is made for it any more",
         Sources = [Sources.LockringArticle],

@@ -168,7 +168,7 @@ public sealed class NeedLine
         }
 
         bool settles = cells.Values.Any(v => v is Verdict.Fits or Verdict.NeedsPart);
-        return new(joint, input, cells.ToImmutable(), null, null, settles || open.Count == 0 ? null : string.Join(", ", open));
+        return new(joint, input, cells.ToImmutable(), null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct()));
     }
 
     private static NeedLine OfLength(Joint joint, JointInput input, CandidateRow row, List<string> open)
@@ -177,7 +177,7 @@ public sealed class NeedLine
         int at = joint.Inputs.IndexOf(input);
         if (open.Count > 0)
         {
-            return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, null, null, string.Join(", ", open));
+            return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, null, null, string.Join(", ", open.Distinct()));
         }
 
         long? least = null;

@@ -7,21 +7,21 @@ namespace Lugwork.Drivetrain;
 /// <summary>Which cassette goes on which freehub body: a cell for every pair.</summary>
 internal static class CassetteOnBody
 {
-    private static readonly Reason Goes = new("on-body", "A {1} cassette goes straight on a {0} body.");
+    private static readonly Reason Goes = new("on-body", "Cassette {1} goes straight on {0}.");
 
-    private static readonly Reason WithSpacer = new("with-spacer", "A {1} cassette goes on a {0} body with a spacer behind it.");
+    private static readonly Reason WithSpacer = new("with-spacer", "Cassette {1} goes on {0} with [bridge].");
 
-    private static readonly Reason TooShort = new("body-too-short", "The {0} body is too short for a {1} cassette: the lockring would not hold.")
+    private static readonly Reason TooShort = new("body-too-short", "{0} is too short for cassette {1}: the lockring would not hold.")
     {
         Mend = "a freehub body of the right length for this hub, or a cassette for this body",
     };
 
-    private static readonly Reason OtherSplines = new("other-splines", "A {1} cassette has other splines than a {0} body.")
+    private static readonly Reason OtherSplines = new("other-splines", "Cassette {1} has other splines or threads than {0}.")
     {
         Mend = "a freehub body for this cassette if the hub maker sells one, or a cassette for this body",
     };
 
-    private static readonly Reason AskMaker = new("ask-maker", "No source says whether a {1} cassette goes on a {0} body: ask the maker of the body.");
+    private static readonly Reason AskMaker = new("ask-maker", "No source says whether cassette {1} goes on {0}: ask the maker of the body.");
 
     private static readonly FrozenDictionary<(long Cassette, long Body), Outcome> Cells = Build();
 

@@ -179,7 +179,7 @@ internal sealed class Account
         return new Account
         {
             Reason = outcomes.Count == 1 || !open ? outcomes[^1].Reason : OpenReason,
-            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : Fill(outcomes[^1].Reason!, joint, parts),
+            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : Fill(outcomes[^1], joint, parts),
             Measurements = measurements,
             Remedies = [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).Distinct()],
             Cautions = [.. outcomes.SelectMany(o => CautionsOf(joint, o)).Distinct()],
@@ -208,10 +208,11 @@ internal sealed class Account
         return $"With {known} it {could}; it depends on the {what}.";
     }
 
-    private static string Fill(Reason reason, Joint joint, IParts parts)
+    private static string Fill(Outcome outcome, Joint joint, IParts parts)
     {
+        string bridge = outcome.Bridge is null ? "" : outcome.Second is null ? outcome.Bridge.What : $"{outcome.Bridge.What}, then {outcome.Second.What}";
         object[] shown = [.. joint.Inputs.Select(i => (object)i.ShowKnown(parts.At(i.Slot)!))];
-        return string.Format(CultureInfo.InvariantCulture, reason.Template, shown);
+        return string.Format(CultureInfo.InvariantCulture, outcome.Reason!.Template, shown).Replace("[bridge]", bridge, StringComparison.Ordinal);
     }
 
     private static IEnumerable<Remedy> RemediesOf(Outcome outcome, bool onlyIf)

@@ -4,7 +4,7 @@ namespace Lugwork;
 
 /// <summary>Why a relation judged as it did: a template whose {0}, {1} ... are the inputs of the joint.</summary>
 /// <param name="Id">Stable id: "too-large".</param>
-/// <param name="Template">Sentence with numbered places.</param>
+/// <param name="Template">Sentence with numbered places; [bridge] stands for what has to be bought.</param>
 /// <param name="Caution">A warning that goes with it; may be null.</param>
 public sealed record Reason(string Id, string Template, Caution? Caution = null)
 {

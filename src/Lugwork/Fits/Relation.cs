@@ -204,11 +204,11 @@ internal static class Reasons
 
     public static Reason LooseName { get; } = new("loose-name", "{1} and {0} share a name that stands for several things: compare axle, offset or holes on the parts, or ask the maker.");
 
-    public static Reason MadeForBoth { get; } = new("made-for-both", "{1} in {0}: different names, made to take each other.");
+    public static Reason MadeForBoth { get; } = new("made-for-both", "{1} in {0}: [bridge].");
 
-    public static Reason Bridged { get; } = new("bridged", "{1} is not {0}, but a part that exists bridges the two.");
+    public static Reason Bridged { get; } = new("bridged", "{1} does not mate with {0} as it is; it takes [bridge].");
 
-    public static Reason Check { get; } = new("check", "{1} against {0}: can work with the part named, but the source says to check first.");
+    public static Reason Check { get; } = new("check", "{1} against {0}: may work with [bridge], but the source says to check first.");
 
     public static Reason BridgeNotPossible { get; } = new("bridge-not-possible", "{1} is not {0}, and what would bridge them does not go on this part.");
 
