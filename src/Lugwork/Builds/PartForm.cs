@@ -12,6 +12,9 @@ internal sealed class PartField<TPart>
     /// <summary>Words that may stand before the value in the short form.</summary>
     public required ImmutableArray<string> Words { get; init; }
 
+    /// <summary>The fields that it sets, where it is another way to say them.</summary>
+    public ImmutableArray<string> Sets { get; init; } = [];
+
     /// <summary>The value alone is enough in the short form.</summary>
     public bool Bare { get; init; }
 
@@ -24,14 +27,15 @@ internal sealed class PartField<TPart>
     public delegate bool TryRead(TPart part, string text, out TPart read, out int position, out string reason);
 
     public static PartField<TPart> Of<T>(
-        string key, string expected, Func<TPart, Known<T>> get, Func<TPart, Known<T>, TPart> with, ImmutableArray<string> words, bool bare = false, Func<T, bool>? where = null)
+        string key, string expected, Func<TPart, Known<T>> get, Func<TPart, Known<T>, TPart> with, ImmutableArray<string> words, bool bare = false, Func<T, bool>? where = null, string? sets = null)
         where T : IInterfaceValue<T> => new()
         {
             Key = key,
             Words = words,
             Bare = bare,
             Expected = expected,
-            Write = part => get(part).ToString(),
+            Sets = sets is null ? [] : [sets],
+            Write = part => sets is null ? get(part).ToString() : "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
             {
                 bool good = KnownText.TryRead(text, where, out Known<T> known, out position, out reason);
@@ -82,6 +86,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     public Part ReadProperties(IEnumerable<KeyValuePair<string, string>> properties, string path, List<SpecProblem> problems)
     {
         TPart part = empty();
+        HashSet<string> seen = [];
         foreach ((string key, string text) in properties)
         {
             if (key == "name")
@@ -94,6 +99,10 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             if (field is null)
             {
                 problems.Add(new($"{path}.{key}", 0, $"a {kind} has no such property", Keys()));
+            }
+            else if (SaidBefore(field, seen))
+            {
+                problems.Add(new($"{path}.{key}", 0, "it is said twice under two names", "one of them"));
             }
             else if (!field.Read(part, text, out part, out int position, out string reason))
             {
@@ -156,7 +165,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     private static TPart Take(TPart part, PartField<TPart> field, string value, int at, HashSet<string> seen, List<SpecProblem> found)
     {
-        if (!seen.Add(field.Key))
+        if (SaidBefore(field, seen))
         {
             found.Add(new(field.Key, at, "it is given twice", "each key once"));
             return part;
@@ -168,6 +177,17 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         }
 
         return read;
+    }
+
+    private static bool SaidBefore(PartField<TPart> field, HashSet<string> seen)
+    {
+        bool before = false;
+        foreach (string key in field.Sets.IsEmpty ? [field.Key] : field.Sets)
+        {
+            before |= !seen.Add(key);
+        }
+
+        return before;
     }
 
     /// <summary>Split at semicolons, line ends, and commas that a blank follows (a comma inside a number has none).</summary>

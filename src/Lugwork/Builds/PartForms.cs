@@ -26,8 +26,8 @@ internal static class PartForms
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
-        PartField<Wheel>.Of("rear", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, ["rear hub"], where: h => h.IsRear),
-        PartField<Wheel>.Of("front", "axle and width, such as 12x100", p => p.Hub, (p, v) => p with { Hub = v }, ["front hub"], where: h => !h.IsRear),
+        PartField<Wheel>.Of("rear", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, ["rear hub"], where: h => h.IsRear, sets: "hub"),
+        PartField<Wheel>.Of("front", "axle and width, such as 12x100", p => p.Hub, (p, v) => p with { Hub = v }, ["front hub"], where: h => !h.IsRear, sets: "hub"),
         PartField<Wheel>.Of("ends", "swappable or fixed", p => p.Ends, (p, v) => p with { Ends = v }, ["hub ends"], bare: true),
         PartField<Wheel>.Of("body", "a freehub body such as HG, HG-M, XD or none", p => p.Body, (p, v) => p with { Body = v }, ["freehub", "freehub body", "driver"], bare: true),
         PartField<Wheel>.Of("rotorFixing", "six-bolt, center-lock or none", p => p.RotorFixing, (p, v) => p with { RotorFixing = v }, ["rotor fixing", "rotor"], bare: true),
@@ -59,6 +59,7 @@ internal static class PartForms
     private static PartField<Seatpost> DiameterByLength => new()
     {
         Key = "size",
+        Sets = ["diameter", "length"],
         Words = [],
         Bare = true,
         Expected = "diameter by length, such as 27.2 x 350",

@@ -1,0 +1,65 @@
+using FsCheck;
+using FsCheck.Xunit;
+
+namespace Lugwork.Tests.Fits;
+
+/// <summary>What an unknown does to a verdict, for every joint in the table.</summary>
+public sealed class CompletionLaws
+{
+    [Property(MaxTest = 3_000)]
+    public bool An_unknown_has_the_common_verdict_of_its_completions(DoNotSize<int> seed)
+    {
+        Rows.Row row = Rows.Draw(new Random(seed.Item));
+        HashSet<Verdict> all = Rows.Completions(row);
+        return row.Common() == (all.Count == 1 ? all.Single() : Verdict.NeedsMeasuring) ? true : throw new InvalidOperationException($"{row}: {row.Common()} against {string.Join(',', all)}");
+    }
+
+    [Property(MaxTest = 20_000)]
+    public bool Removing_knowledge_leaves_the_verdict_or_needs_measuring(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        Rows.Row more = Rows.Draw(random);
+        Candidates[] inputs = [.. more.Inputs];
+        int at = random.Next(inputs.Length);
+        inputs[at] = Rows.Loosen(inputs[at], more.Joint.Inputs[at], random);
+        Rows.Row less = more with { Inputs = inputs };
+        Verdict after = less.Common();
+        return after == more.Common() || after == Verdict.NeedsMeasuring ? true : throw new InvalidOperationException($"{more}: {more.Common()}; {less}: {after}");
+    }
+
+    [Property(MaxTest = 5_000)]
+    public bool Judging_is_total_and_never_leaves_a_pair_unjudged(DoNotSize<int> seed) => Rows.Draw(new Random(seed.Item)).Common() != Verdict.NotJudged;
+
+    [Fact]
+    public void Every_pair_of_two_closed_inputs_has_a_verdict_and_a_reason_that_can_be_worded()
+    {
+        foreach (Joint joint in JointTable.All.Where(j => j.Inputs.All(i => !i.IsLength)))
+        {
+            foreach (long a in joint.Inputs[0].Domain.Prepend(0))
+            {
+                foreach (long b in joint.Inputs[1].Domain.Prepend(0))
+                {
+                    long[] values = [a, b, .. joint.Inputs[2..].Select(i => i.Domain[0])];
+                    Outcome outcome = joint.Relation.Judge(values);
+                    Assert.NotEqual(Verdict.NotJudged, outcome.Verdict);
+                    Assert.NotNull(outcome.Reason);
+                    object[] shown = [.. values.Select(v => (object)v)];
+                    Assert.DoesNotContain("{", string.Format(System.Globalization.CultureInfo.InvariantCulture, outcome.Reason.Template, shown), StringComparison.Ordinal);
+                    Assert.True(outcome.Verdict != Verdict.NeedsPart || outcome.Bridge is not null, $"{joint} {a} {b}: a part is needed but none is named");
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void No_default_reads_as_a_fit()
+    {
+        Assert.Equal(Verdict.NotJudged, default(Fit).Verdict);
+        Assert.Equal(Verdict.NotJudged, default(Outcome).Verdict);
+        Assert.Equal(KnownState.Unknown, default(Known<Dimension>).State);
+        Assert.Equal(Verdict.NeedsMeasuring, Verdicts.Worse(Verdict.NotJudged, Verdict.Fits));
+        Assert.Throws<ArgumentException>(() => Known<Dimension>.Of(default));
+        Assert.Throws<ArgumentException>(() => Known<Lugwork.Seating.SeatpostDiameter>.Of(default));
+        Assert.Throws<ArgumentException>(() => Known<Lugwork.Tyres.TyreSize>.Of(default));
+    }
+}

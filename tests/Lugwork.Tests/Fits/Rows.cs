@@ -1,0 +1,129 @@
+namespace Lugwork.Tests.Fits;
+
+/// <summary>Rows of what can be known of a joint's inputs, aimed at the boundaries, and their completions by another way than the library's.</summary>
+internal static class Rows
+{
+    private const long Millimetre = 1_000_000;
+
+    public sealed record Row(Joint Joint, Candidates[] Inputs)
+    {
+        public Verdict Common()
+        {
+            CandidateRow row = default;
+            for (int i = 0; i < Inputs.Length; i++)
+            {
+                row[i] = Inputs[i];
+            }
+
+            return Joint.Common(row);
+        }
+
+        public override string ToString() =>
+            $"{Joint.Id}: {string.Join(", ", Inputs.Select(i => $"{i.State} {i.Low}..{i.High} [{string.Join(' ', i.Codes ?? [])}]"))}";
+    }
+
+    /// <summary>A settled row first, then up to two inputs loosened.</summary>
+    public static Row Draw(Random random)
+    {
+        Joint joint = JointTable.All[random.Next(JointTable.All.Length)];
+        long[] exact = [.. joint.Inputs.Select(i => i.IsLength ? Length(random) : i.Domain[random.Next(i.Domain.Length)])];
+        for (int i = 0; i < exact.Length; i++)
+        {
+            // Two random values are never nearly equal, so half of them are set beside another input's.
+            int other = random.Next(exact.Length);
+            JointInput input = joint.Inputs[i];
+            bool related = other != i && (input.IsLength ? joint.Inputs[other].Family == input.Family : input.Domain.Contains(exact[other]));
+            if (related && random.Next(2) == 0)
+            {
+                exact[i] = input.IsLength ? Math.Max(1, exact[other] + (random.Next(-1, 2) * (random.Next(2) == 0 ? 1 : 4 * Millimetre))) : exact[other];
+            }
+        }
+
+        Candidates[] inputs = [.. exact.Select(Exact)];
+        for (int turns = random.Next(3); turns > 0; turns--)
+        {
+            int at = random.Next(inputs.Length);
+            inputs[at] = Loosen(inputs[at], joint.Inputs[at], random);
+        }
+
+        return new(joint, inputs);
+    }
+
+    public static Candidates Loosen(Candidates from, JointInput input, Random random)
+    {
+        if (random.Next(3) == 0 || from.State == KnownState.Unknown)
+        {
+            return default;
+        }
+
+        if (input.IsLength)
+        {
+            long error = random.Next(3) switch { 0 => 1, 1 => Millimetre / 10, _ => 3 * Millimetre };
+            return new(KnownState.Measured, Math.Max(1, from.Low - error), from.High + error, null);
+        }
+
+        SortedSet<long> codes = [.. from.Codes ?? [from.Low], input.Domain[random.Next(input.Domain.Length)]];
+        return codes.Count == 1 ? from : new(KnownState.OneOf, codes.Min, codes.Max, [.. codes]);
+    }
+
+    public static HashSet<Verdict> Completions(Row row)
+    {
+        long[][] values = [.. row.Inputs.Select((c, i) => Values(row, i, c))];
+        HashSet<Verdict> verdicts = [];
+        int[] at = new int[values.Length];
+        while (true)
+        {
+            long[] point = [.. values.Select((v, i) => v[at[i]])];
+            verdicts.Add(row.Joint.Relation.Judge(point).Verdict);
+            int turn = values.Length - 1;
+            while (turn >= 0 && ++at[turn] == values[turn].Length)
+            {
+                at[turn--] = 0;
+            }
+
+            if (turn < 0)
+            {
+                return verdicts;
+            }
+        }
+    }
+
+    private static long[] Values(Row row, int at, Candidates known)
+    {
+        JointInput input = row.Joint.Inputs[at];
+        if (known.State == KnownState.OneOf)
+        {
+            return known.Codes!;
+        }
+
+        if (known.State is KnownState.Value)
+        {
+            return [known.Low];
+        }
+
+        if (!input.IsLength)
+        {
+            IEnumerable<long> mates = row.Inputs.Where((c, i) => i != at && input.Family != 0 && row.Joint.Inputs[i].Family == input.Family && !row.Joint.Inputs[i].IsLength && c.State != KnownState.Unknown)
+                .SelectMany(c => c.Codes ?? [c.Low]);
+            return [.. input.Domain.Concat(mates).Distinct()];
+        }
+
+        // A plain grid of half millimetres, and every place where another figure could matter.
+        IEnumerable<long> grid = Enumerable.Range(1, 500).Select(h => h * Millimetre / 2);
+        IEnumerable<long> near = row.Inputs.SelectMany(c => new[] { c.Low, c.High }.Concat(c.Codes ?? []))
+            .SelectMany(v => new[] { v, v - (4 * Millimetre) })
+            .Concat(known.State == KnownState.Measured ? [known.Low, known.High] : [1, long.MaxValue / 8]);
+        long low = known.State == KnownState.Measured ? known.Low : 1;
+        long high = known.State == KnownState.Measured ? known.High : long.MaxValue / 4;
+        return [.. grid.Concat(near).SelectMany(v => new[] { v - 1, v, v + 1 }).Where(v => v >= low && v <= high).Distinct()];
+    }
+
+    private static Candidates Exact(long code) => new(KnownState.Value, code, code, null);
+
+    private static long Length(Random random) => random.Next(3) switch
+    {
+        0 => random.Next(26, 70) * Millimetre / 2,
+        1 => random.Next(50, 250) * Millimetre,
+        _ => new[] { 17, 19, 21, 23, 25, 28, 29, 30 }[random.Next(8)] * Millimetre,
+    };
+}
