@@ -27,7 +27,8 @@ public static class BuildFile
     {
         ArgumentNullException.ThrowIfNull(json);
         build = null;
-        if (Encoding.UTF8.GetByteCount(json) > MostBytes)
+        byte[] utf8 = Encoding.UTF8.GetBytes(json.TrimStart('\uFEFF'));
+        if (utf8.Length > MostBytes)
         {
             problems = [new("$", 0, "the file is too large", "at most 1 MB")];
             return false;
@@ -36,7 +37,7 @@ public static class BuildFile
         BuildSheet? sheet;
         try
         {
-            sheet = JsonSerializer.Deserialize(json.TrimStart('\uFEFF'), BuildJson.Default.BuildSheet);
+            sheet = JsonSerializer.Deserialize(utf8, BuildJson.Default.BuildSheet);
         }
         catch (JsonException e)
         {

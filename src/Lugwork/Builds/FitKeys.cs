@@ -7,7 +7,7 @@ namespace Lugwork;
 /// <param name="Field">The field of the part.</param>
 /// <param name="Key">Canonical text; empty for a length.</param>
 /// <param name="Code">Stable integer; for a length its nanometres.</param>
-public sealed record FitKey(string JointId, string Field, string Key, long Code);
+public sealed record FitRow(string JointId, string Field, string Key, long Code);
 
 /// <summary>Parts and needs as keys for a database column.</summary>
 public static class FitKeys
@@ -15,11 +15,11 @@ public static class FitKeys
     /// <summary>The keys of a part in a slot: one a joint and possible value. An unknown field has no row.</summary>
     /// <param name="part">The part.</param>
     /// <param name="slot">One of its places.</param>
-    public static ImmutableArray<FitKey> Of(Part part, Slot slot)
+    public static ImmutableArray<FitRow> Of(Part part, Slot slot)
     {
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(slot);
-        ImmutableArray<FitKey>.Builder keys = ImmutableArray.CreateBuilder<FitKey>();
+        ImmutableArray<FitRow>.Builder keys = ImmutableArray.CreateBuilder<FitRow>();
         foreach (Joint joint in JointTable.All)
         {
             foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot))
@@ -39,11 +39,11 @@ public static class FitKeys
     /// <param name="build">The build.</param>
     /// <param name="slot">Any slot but the frame's.</param>
     /// <param name="worst">The worst verdict to accept.</param>
-    public static ImmutableArray<FitKey> Accepted(Build build, Slot slot, Verdict worst = Verdict.NeedsPart)
+    public static ImmutableArray<FitRow> Accepted(Build build, Slot slot, Verdict worst = Verdict.NeedsPart)
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(slot);
-        ImmutableArray<FitKey>.Builder keys = ImmutableArray.CreateBuilder<FitKey>();
+        ImmutableArray<FitRow>.Builder keys = ImmutableArray.CreateBuilder<FitRow>();
         foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot)))
         {
             NeedLine line = NeedLine.Of(joint, slot, build);

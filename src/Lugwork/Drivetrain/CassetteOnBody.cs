@@ -23,7 +23,7 @@ internal static class CassetteOnBody
 
     private static readonly Reason AskMaker = new("ask-maker", "No source says whether cassette {1} goes on {0}: ask the maker of the body.");
 
-    private static readonly FrozenDictionary<(long Cassette, long Body), Outcome> Cells = Build();
+    private static readonly FrozenDictionary<(long Pattern, long Body), Outcome> Cells = Fill();
 
     /// <summary>Inputs: body, cassette.</summary>
     public static Relation Table { get; } = new Matrix(
@@ -32,7 +32,7 @@ internal static class CassetteOnBody
         [.. Cells.Values.Select(c => c.Bridge).OfType<Bridge>()],
         [Sources.FreehubTypes, Sources.FreehubPage, Sources.Derived]);
 
-    private static FrozenDictionary<(long, long), Outcome> Build()
+    private static FrozenDictionary<(long, long), Outcome> Fill()
     {
         Dictionary<(long, long), Outcome> cells = [];
 

@@ -164,7 +164,7 @@ internal sealed class Within(int length, int least, int most, Reason met, Reason
 }
 
 /// <summary>Several relations over the same inputs: the worst counts, the first where equal.</summary>
-internal sealed class All(params ImmutableArray<Relation> relations) : Relation
+internal sealed class AllOf(params ImmutableArray<Relation> relations) : Relation
 {
     public override string Kind => "all of: " + string.Join("; ", relations.Select(r => r.Kind));
 

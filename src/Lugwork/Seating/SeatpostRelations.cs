@@ -47,14 +47,14 @@ internal static class SeatpostRelations
     public static Relation InBore { get; } = new SameKey(0, 1, Same, (bore, post) => post > bore ? TooLarge : TooSmall, SeatpostShims.Table);
 
     /// <summary>Inputs: depth, post mark, frame least, frame most.</summary>
-    public static Relation Depth { get; } = new All(
+    public static Relation Depth { get; } = new AllOf(
         new AtLeast(0, 1, Deep, PostShort, Verdict.Unsafe),
         new Within(0, 2, 3, Deep, FrameShort, Verdict.Unsafe, TooDeep, Verdict.DoesNotFit));
 
     private static readonly Reason RoomLeft = new("room-left", "The seat tube is open {2} mm deep: room for the post's mark ({0}) and the frame's least ({1}).");
 
     /// <summary>Inputs: post mark, frame least, frame most.</summary>
-    public static Relation Room { get; } = new All(
+    public static Relation Room { get; } = new AllOf(
         new AtMost(0, 2, RoomLeft, NoWindow, Verdict.DoesNotFit, new Outcome(Verdict.Fits, RoomLeft)),
         new AtMost(1, 2, RoomLeft, NoWindow, Verdict.DoesNotFit, new Outcome(Verdict.Fits, RoomLeft)));
 }
