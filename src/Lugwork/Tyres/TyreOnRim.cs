@@ -103,7 +103,7 @@ internal static class TyreOnRim
             [Sources.WidthMatrix2006, Sources.WidthRanges2022, Sources.HooklessIso2023, Sources.HooklessGap];
 
         public ImmutableArray<long> Cuts { get; } =
-            [.. Edition2006.Concat(Edition2022).Select(r => (long)r.Rim * Millimetre).Distinct().Order(), .. Enumerable.Range(18, 48).Select(w => w * (long)Millimetre / 2)];
+            [.. Edition2006.Concat(Edition2022).Select(r => (long)r.Rim * Millimetre).Distinct().Order()];
 
         public long Gap => 4L * Millimetre;
 
