@@ -256,19 +256,6 @@ public sealed class Joint
             }
         }
 
-        if (input.IsLength && Relation is ICutsLengths cuts)
-        {
-            foreach (long breakpoint in cuts.Cuts)
-            {
-                count = Around(breakpoint, low, high, true, into, count);
-            }
-
-            for (int known = count - 1; known >= 0; known--)
-            {
-                count = Around(into[known] - cuts.Gap, low, high, true, into, count);
-            }
-        }
-
         return count;
     }
 
@@ -284,13 +271,4 @@ public sealed class Joint
 
         return count;
     }
-}
-
-/// <summary>A relation that changes its mind at fixed lengths.</summary>
-internal interface ICutsLengths
-{
-    ImmutableArray<long> Cuts { get; }
-
-    /// <summary>And where another length exceeds this one by so much; 0 for none.</summary>
-    long Gap { get; }
 }

@@ -31,7 +31,7 @@ internal static class TyreOnRim
     /// <summary>Inputs: rim type, inner width, tyre width, tyre bead.</summary>
     public static Relation Width { get; } = new WidthRelation();
 
-    private sealed class WidthRelation : Relation, ICutsLengths
+    private sealed class WidthRelation : Relation
     {
         private const int Millimetre = (int)Nanometres.PerMillimetre;
 
@@ -101,11 +101,6 @@ internal static class TyreOnRim
 
         public override ImmutableArray<Source> RestsOn =>
             [Sources.WidthMatrix2006, Sources.WidthRanges2022, Sources.HooklessIso2023, Sources.HooklessGap];
-
-        public ImmutableArray<long> Cuts { get; } =
-            [.. Edition2006.Concat(Edition2022).Select(r => (long)r.Rim * Millimetre).Distinct().Order()];
-
-        public long Gap => 4L * Millimetre;
 
         public override Outcome Judge(ReadOnlySpan<long> values)
         {
