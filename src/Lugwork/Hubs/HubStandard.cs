@@ -115,7 +115,7 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
         {
             bool says = word switch
             {
-                "QR" or "QUICKRELEASE" => TradeName.Contains("QR", StringComparison.Ordinal),
+                "QR" or "QUICKRELEASE" or "QUICK" or "RELEASE" or "SKEWER" => TradeName.Contains("QR", StringComparison.Ordinal),
                 "THRU" or "AXLE" or "TA" or "THROUGH" => TradeName.Contains("thru-axle", StringComparison.Ordinal),
                 "BOOST" => TradeName.Contains("Boost", StringComparison.Ordinal) && !TradeName.Contains("pre-Boost", StringComparison.Ordinal) || this == Named("R141-QR"),
                 "NUTTED" or "SOLID" => TradeName.Contains("nutted", StringComparison.Ordinal),
