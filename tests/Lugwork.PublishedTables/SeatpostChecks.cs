@@ -26,5 +26,5 @@ public sealed class SeatpostChecks
     [InlineData("100", "75", "100", Verdict.Fits)]
     [InlineData("70", "90", "80", Verdict.Unsafe)]
     public void The_larger_of_two_minimums_governs(string frame, string mark, string depth, Verdict expected) =>
-        Case.Expect(expected, "", Case.Judge("seatpost-insertion", $"leastInsertion {frame}; mostInsertion 250", (Slot.Seatpost, Seatpost.Read($"mark {mark}; insertion {depth}"))));
+        Case.Expect(expected, "", Case.Judge("seatpost-insertion", $"leastInsertion {frame}; mostInsertion 250", (Slot.Seatpost, Seatpost.Read($"27.2; mark {mark}; insertion {depth}"))));
 }

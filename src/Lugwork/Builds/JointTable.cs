@@ -48,8 +48,10 @@ public static class JointTable
         new("rear-caliper-on-mount", "Rear caliper and rotor on mount", BrakeRelations.OnMount, RearMount, RearMounting, Size(Slot.RearRotor)) { Sources = [Sources.MountAnswer, Sources.AdapterGuide], Caution = Cautions.BrakeWork },
         new("seatpost-in-seat-tube", "Seatpost in seat tube", SeatpostRelations.InBore, Bore, Post) { Sources = [Sources.PostSizes] },
         new("seatpost-room-in-seat-tube", "Room for the seatpost", SeatpostRelations.Room, Mark, Least, Most) { Sources = [Sources.FrameManual, Sources.SeatRegulation], Caution = Cautions.Insertion },
-        new("seatpost-insertion", "Seatpost insertion", SeatpostRelations.Depth, Depth, Mark, Least, Most) { Sources = [Sources.FrameManual, Sources.SeatRegulation], Caution = Cautions.Insertion },
+        new("seatpost-insertion", "Seatpost insertion", SeatpostRelations.Depth, Depth, Mark, Least, Most, TwoDiameters) { Sources = [Sources.FrameManual, Sources.SeatRegulation], Caution = Cautions.Insertion },
     ];
+
+    private static JointInput TwoDiameters => Projected<Seatpost, SeatpostDiameter>(Slot.Seatpost, "diameter", "seatpost diameter", p => p.Diameter, d => 2 * d.FitCode, [.. SeatpostDiameter.All.Select(d => 2 * d.FitCode)], "Outside caliper on the round part, two directions, to 0.05 mm; trust it over the stamp.");
 
     private static JointInput Body => Input<Wheel, FreehubBody>(Slot.RearWheel, "body", "freehub body", p => p.Body, "Pull the cassette; count splines and rule the body: HG 31, 34.9 or 36.75 mm, to 0.5 mm.");
 

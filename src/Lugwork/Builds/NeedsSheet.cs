@@ -184,19 +184,35 @@ public sealed class NeedLine
         long? most = null;
         bool any = false;
         bool openEnded = false;
-        joint.Visit(row, (values, outcome) =>
+        void Try()
         {
-            long value = values[at];
-            if (outcome.Verdict == Verdict.Fits)
+            joint.Visit(row, (values, outcome) =>
             {
-                any = true;
-                least = least is null || value < least ? value : least;
-                openEnded |= value > 100_000L * Nanometres.PerMillimetre;
-                most = value <= 100_000L * Nanometres.PerMillimetre && (most is null || value > most) ? value : most;
-            }
+                long value = values[at];
+                if (outcome.Verdict == Verdict.Fits)
+                {
+                    any = true;
+                    least = least is null || value < least ? value : least;
+                    openEnded |= value > 100_000L * Nanometres.PerMillimetre;
+                    most = value <= 100_000L * Nanometres.PerMillimetre && (most is null || value > most) ? value : most;
+                }
 
-            return true;
-        });
+                return true;
+            });
+        }
+
+        Try();
+
+        // A limit can also come from the part itself, such as two diameters of a post that is not chosen yet.
+        foreach (JointInput mate in joint.Inputs.Where(i => i != input && i.Slot == input.Slot && i.Family == input.Family && !i.IsLength))
+        {
+            foreach (long code in mate.Domain)
+            {
+                row[at] = new Candidates(KnownState.Value, code, code, null);
+                Try();
+            }
+        }
+
         return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, least == 1 ? null : least, openEnded ? null : most, any ? null : "no length is right")
         {
             AnyLength = any && least == 1 && openEnded,

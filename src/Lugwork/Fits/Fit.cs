@@ -202,7 +202,8 @@ internal sealed class Account
 
     private static string OpenSentence(Joint joint, IParts parts, List<Outcome> outcomes, ImmutableArray<Measurement> measurements)
     {
-        string could = string.Join(" or ", outcomes.Select(o => o.Verdict).Distinct().Select(Verdicts.InWords));
+        string[] verdicts = [.. outcomes.Select(o => o.Verdict).Distinct().Select(v => v == Verdict.Unsafe ? "is unsafe" : Verdicts.InWords(v))];
+        string could = $"{string.Join(", ", verdicts[..^1])} or {verdicts[^1]}";
         string what = string.Join(" and ", measurements.Select(m => m.Called));
         string known = string.Join(", ", joint.Inputs.Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
         return $"With {known} it {could}; it depends on the {what}.";

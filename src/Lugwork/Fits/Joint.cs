@@ -256,6 +256,31 @@ public sealed class Joint
             }
         }
 
+        if (input.IsLength && Relation is ICutsLengths cuts)
+        {
+            foreach (long breakpoint in cuts.Cuts)
+            {
+                count = Around(breakpoint, low, high, true, into, count);
+            }
+
+            foreach (long gap in cuts.Gaps)
+            {
+                for (int i = 0; i < Inputs.Length; i++)
+                {
+                    if (i != index && Inputs[i].Family == input.Family && row[i].State is KnownState.Value or KnownState.Measured)
+                    {
+                        count = Around(row[i].Low - gap, low, high, true, into, count);
+                        count = Around(row[i].High - gap, low, high, true, into, count);
+                    }
+
+                    foreach (long code in i != index && Inputs[i].Family == input.Family ? row[i].Codes ?? [] : [])
+                    {
+                        count = Around(code - gap, low, high, true, into, count);
+                    }
+                }
+            }
+        }
+
         return count;
     }
 
@@ -271,4 +296,14 @@ public sealed class Joint
 
         return count;
     }
+}
+
+/// <summary>A relation that changes its mind at lengths that no input says.</summary>
+internal interface ICutsLengths
+{
+    /// <summary>Fixed lengths.</summary>
+    ImmutableArray<long> Cuts { get; }
+
+    /// <summary>And wherever another length is larger by one of these.</summary>
+    ImmutableArray<long> Gaps { get; }
 }

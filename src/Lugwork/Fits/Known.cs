@@ -216,11 +216,12 @@ public readonly struct Known<T> : IEquatable<Known<T>>
             return new(State, code, code, null);
         }
 
-        if (State != KnownState.OneOf)
-        {
-            return new(State, 0, 0, null);
-        }
+        return State == KnownState.OneOf ? SeveralFrom(from) : new(State, 0, 0, null);
+    }
 
+    // Apart from the settled path, so that its closure is not made there.
+    private Candidates SeveralFrom(Func<T, long> from)
+    {
         long[] codes = [.. new SortedSet<long>(Array.ConvertAll(_codes!, c => from(T.OfFitCode(c))))];
         return codes.Length == 1 ? new(KnownState.Value, codes[0], codes[0], null) : new(KnownState.OneOf, codes[0], codes[^1], codes);
     }

@@ -46,8 +46,15 @@ internal static class SeatpostRelations
     /// <summary>Inputs: bore, post.</summary>
     public static Relation InBore { get; } = new SameKey(0, 1, Same, (bore, post) => post > bore ? TooLarge : TooSmall, SeatpostShims.Table);
 
-    /// <summary>Inputs: depth, post mark, frame least, frame most.</summary>
+    private static readonly Reason TwoDiameters = new("less-than-two-diameters", "The post sits {0} mm deep: less than two diameters of the post ({4}), the least at which a mark may stand. A lower mark means a post that was cut.", Cautions.Insertion)
+    {
+        Mend = "push the post in, or take a longer one",
+        Sources = [Sources.SeatRegulation],
+    };
+
+    /// <summary>Inputs: depth, post mark, frame least, frame most, two diameters of the post.</summary>
     public static Relation Depth { get; } = new AllOf(
+        new AtLeast(0, 4, Deep, TwoDiameters, Verdict.Unsafe),
         new AtLeast(0, 1, Deep, PostShort, Verdict.Unsafe),
         new Within(0, 2, 3, Deep, FrameShort, Verdict.Unsafe, TooDeep, Verdict.DoesNotFit));
 

@@ -31,7 +31,7 @@ internal static class TyreOnRim
     /// <summary>Inputs: rim type, inner width, tyre width, tyre bead.</summary>
     public static Relation Width { get; } = new WidthRelation();
 
-    private sealed class WidthRelation : Relation
+    private sealed class WidthRelation : Relation, ICutsLengths
     {
         private const int Millimetre = (int)Nanometres.PerMillimetre;
 
@@ -102,6 +102,10 @@ internal static class TyreOnRim
         public override ImmutableArray<Source> RestsOn =>
             [Sources.WidthMatrix2006, Sources.WidthRanges2022, Sources.HooklessIso2023, Sources.HooklessGap];
 
+        public ImmutableArray<long> Cuts { get; } = [.. Edition2006.Concat(Edition2022).Select(r => (long)r.Rim * Millimetre).Distinct().Order()];
+
+        public ImmutableArray<long> Gaps { get; } = [4L * Millimetre, 5L * Millimetre];
+
         public override Outcome Judge(ReadOnlySpan<long> values)
         {
             (long type, long inner, long width, long bead) = (values[0], values[1], values[2], values[3]);
@@ -138,7 +142,7 @@ internal static class TyreOnRim
 
         private static Outcome Hookless(long inner, long width, long bead)
         {
-            if (width - inner < 4L * Millimetre || (inner == 25L * Millimetre && width < 29L * Millimetre))
+            if (width < HooklessLeast(inner))
             {
                 return new(Verdict.Unsafe, HooklessNarrow);
             }
@@ -148,14 +152,18 @@ internal static class TyreOnRim
                 return new(Verdict.Unsafe, HooklessBead);
             }
 
-            // The published ranges do not say whether they cover hookless rims, so they only bound the wide side.
-            return Inside(Edition2022, inner, width, widest: true) switch
+            // The published ranges do not say whether they cover hookless rims: up to 25 mm they only bound the wide side, above they are all there is.
+            return Inside(Edition2022, inner, width, widest: inner <= 25L * Millimetre) switch
             {
                 null => new(Verdict.NeedsMeasuring, NoRow),
                 false => new(Verdict.DoesNotFit, Out2022),
                 true => new(Verdict.Fits, HooklessAllowed),
             };
         }
+
+        /// <summary>Published: 29 mm on 25 mm (2023), and a gap of 5 mm elsewhere; in between the stricter of both.</summary>
+        private static long HooklessLeast(long inner) =>
+            inner is > 23L * Millimetre and <= 25L * Millimetre ? Math.Max(29L * Millimetre, inner + (4L * Millimetre)) : inner + (5L * Millimetre);
 
         /// <summary>Between two listed rims the stricter of both counts; outside the list there is no answer.</summary>
         private static bool? Inside((int Rim, int Least, int Most)[] edition, long inner, long width, bool widest = false)

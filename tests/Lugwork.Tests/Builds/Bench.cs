@@ -21,7 +21,7 @@ internal static class Bench
 
     public static Verdict Post(string frame, string post) => Judge("seatpost-in-seat-tube", frame, (Slot.Seatpost, Seatpost.Read(post))).Verdict;
 
-    public static Verdict Insertion(string frame, string post) => Judge("seatpost-insertion", frame, (Slot.Seatpost, Seatpost.Read(post))).Verdict;
+    public static Verdict Insertion(string frame, string post) => Judge("seatpost-insertion", frame, (Slot.Seatpost, Seatpost.Read("27.2; " + post))).Verdict;
 
     public static Verdict Room(string frame, string post) => Judge("seatpost-room-in-seat-tube", frame, (Slot.Seatpost, Seatpost.Read(post))).Verdict;
 

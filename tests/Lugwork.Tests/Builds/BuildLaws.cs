@@ -91,7 +91,7 @@ public sealed class BuildLaws
         {
             for (long code = edge - 1; code <= edge + 1; code++)
             {
-                Seatpost post = Seatpost.Read("mark none") with { Insertion = Known<Dimension>.Of(Dimension.OfFitCode(code)) };
+                Seatpost post = Seatpost.Read("21.15; mark none") with { Insertion = Known<Dimension>.Of(Dimension.OfFitCode(code)) };
                 Verdict judged = build.With(post).Check().Fits.Single(f => f.Joint == line.Joint).Verdict;
                 Assert.Equal(judged == Verdict.Fits, line.For(code) == Verdict.Fits);
             }

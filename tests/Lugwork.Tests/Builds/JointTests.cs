@@ -64,6 +64,7 @@ public sealed class JointTests
     [InlineData("insertion 210; mark 75", Verdict.Fits)]
     [InlineData("insertion 210.000001; mark 75", Verdict.DoesNotFit)]
     [InlineData("insertion 90; mark 90", Verdict.Fits)]
+    [InlineData("insertion 80; mark 20", Verdict.Fits)]
     [InlineData("insertion 89.9; mark 90", Verdict.Unsafe)]
     [InlineData("insertion 80 ± 1; mark 75", Verdict.NeedsMeasuring)]
     [InlineData("insertion 90 ± 5; mark 75", Verdict.Fits)]
@@ -72,6 +73,13 @@ public sealed class JointTests
     [InlineData("insertion unknown; mark 75", Verdict.NeedsMeasuring)]
     public void Insertion_is_held_between_the_larger_least_and_the_most(string post, Verdict expected) =>
         Assert.Equal(expected, Insertion("leastInsertion 80; mostInsertion 210", post));
+
+    [Theory]
+    [InlineData("insertion 54.4; mark none", Verdict.Fits)]
+    [InlineData("insertion 54.399999; mark none", Verdict.Unsafe)]
+    [InlineData("insertion 40; mark 30", Verdict.Unsafe)]
+    public void Two_diameters_are_the_least_even_where_no_one_prints_a_figure(string post, Verdict expected) =>
+        Assert.Equal(expected, Insertion("leastInsertion none; mostInsertion none", post));
 
     [Fact]
     public void Without_a_frame_figure_the_insertion_stays_open() =>
@@ -126,8 +134,13 @@ public sealed class JointTests
     [InlineData("rimType TSS; innerWidth 25", "29-622; bead folding", Verdict.Unsafe)]
     [InlineData("rimType TSS; innerWidth 25", "28-622; bead unknown", Verdict.Unsafe)]
     [InlineData("rimType TSS; innerWidth 25", "29-622; bead unknown", Verdict.NeedsMeasuring)]
-    [InlineData("rimType TSS; innerWidth 23 ± 0.5", "28-622; bead tubeless", Verdict.Fits)]
-    [InlineData("rimType TSS; innerWidth 24 ± 0.5", "28-622; bead tubeless", Verdict.NeedsMeasuring)]
+    [InlineData("rimType TSS; innerWidth 22.5 ± 0.5", "28-622; bead tubeless", Verdict.Fits)]
+    [InlineData("rimType TSS; innerWidth 23 ± 0.5", "28-622; bead tubeless", Verdict.NeedsMeasuring)]
+    [InlineData("rimType TSS; innerWidth 24 ± 0.5", "28-622; bead tubeless", Verdict.Unsafe)]
+    [InlineData("rimType TSS; innerWidth 23.000001", "28-622; bead tubeless", Verdict.Unsafe)]
+    [InlineData("rimType TSS; innerWidth 23", "28-622; bead tubeless", Verdict.Fits)]
+    [InlineData("rimType TSS; innerWidth 25.000001", "29-622; bead tubeless", Verdict.Unsafe)]
+    [InlineData("rimType C; innerWidth 18 ± 3", "34-622", Verdict.NeedsMeasuring)]
     [InlineData("rimType HB; innerWidth 20", "37-622", Verdict.DoesNotFit)]
     [InlineData("rimType SS; innerWidth 20", "37-622; bead folding", Verdict.DoesNotFit)]
     public void A_tyre_width_goes_by_inner_width_and_rim_type(string wheel, string tyre, Verdict expected) =>

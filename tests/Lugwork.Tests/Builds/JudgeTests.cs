@@ -16,6 +16,13 @@ public sealed class JudgeTests
         long after = GC.GetAllocatedBytesForCurrentThread();
 
         Assert.Equal(JointTable.All.Length, count);
+        foreach (Joint joint in JointTable.All)
+        {
+            long mark = GC.GetAllocatedBytesForCurrentThread();
+            joint.TryJudge(build, out _);
+            Assert.True(GC.GetAllocatedBytesForCurrentThread() == mark, $"{joint} allocates");
+        }
+
         Assert.Equal(0, after - before);
     }
 

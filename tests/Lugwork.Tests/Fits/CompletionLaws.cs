@@ -6,7 +6,7 @@ namespace Lugwork.Tests.Fits;
 /// <summary>What an unknown does to a verdict, for every joint in the table.</summary>
 public sealed class CompletionLaws
 {
-    [Property(MaxTest = 3_000)]
+    [Property(MaxTest = 1_500)]
     public bool An_unknown_has_the_common_verdict_of_its_completions(DoNotSize<int> seed)
     {
         Rows.Row row = Rows.Draw(new Random(seed.Item));
@@ -14,7 +14,7 @@ public sealed class CompletionLaws
         return row.Common() == (all.Count == 1 ? all.Single() : Verdict.NeedsMeasuring) ? true : throw new InvalidOperationException($"{row}: {row.Common()} against {string.Join(',', all)}");
     }
 
-    [Property(MaxTest = 20_000)]
+    [Property(MaxTest = 10_000)]
     public bool Removing_knowledge_leaves_the_verdict_or_needs_measuring(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
