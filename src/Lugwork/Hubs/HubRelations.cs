@@ -138,7 +138,7 @@ internal static class HubRelations
     ];
 
     private static Bridge Made(string from, string to, string what, params ImmutableArray<Source> sources) =>
-        Row(from, to, BridgeKind.MadeForBoth, Verdict.Fits, what, sources);
+        Row(from, to, BridgeKind.MadeForBoth, Verdict.Fits, what, sources) with { Chains = true };
 
     private static Bridge Check(string from, string to, string what, SideEffects effects, params ImmutableArray<Source> sources) =>
         Row(from, to, BridgeKind.Spacers, Verdict.NeedsMeasuring, what, sources) with { Effects = effects, Chains = from is "R142-12" or "F100-15" };

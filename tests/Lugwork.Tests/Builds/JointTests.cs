@@ -23,6 +23,9 @@ public sealed class JointTests
     [InlineData("rear 130 QR; material steel", "hub R135-QR", Verdict.NeedsPart)]
     [InlineData("rear R110-3/8; material steel", "hub R110-14", Verdict.DoesNotFit)]
     [InlineData("rear R110-14; material steel", "hub R110-3/8", Verdict.NeedsPart)]
+    [InlineData("rear R132.5; material aluminium", "hub R142-12", Verdict.NeedsPart)]
+    [InlineData("rear R145-flex; material carbon", "hub R141-QR; ends swappable", Verdict.NeedsPart)]
+    [InlineData("rear R145-flex; material carbon", "hub R141-QR; ends fixed", Verdict.DoesNotFit)]
     [InlineData("rear 12x157; material carbon", "hub 12x157", Verdict.Fits)]
     [InlineData("rear 12x148; material carbon", "hub R135-QR; ends swappable", Verdict.NeedsMeasuring)]
     public void A_rear_wheel_is_judged_by_standard_ends_and_material(string frame, string wheel, Verdict expected) =>
@@ -35,6 +38,7 @@ public sealed class JointTests
     [InlineData("front 15x100", "hub F110-15B", Verdict.DoesNotFit)]
     [InlineData("front F110-20", "hub F110-20B", Verdict.DoesNotFit)]
     [InlineData("front 20x110", "hub F110-20B", Verdict.NeedsMeasuring)]
+    [InlineData("front F110-15B-31", "hub F110-20B", Verdict.NeedsPart)]
     [InlineData("front F-OWN", "hub F-OWN", Verdict.NeedsMeasuring)]
     [InlineData("front unknown", "hub F100-12", Verdict.NeedsMeasuring)]
     public void A_front_wheel_is_judged_by_standard_and_not_by_its_printed_width(string fork, string wheel, Verdict expected) =>
