@@ -18,7 +18,7 @@ public sealed class CassettesOnBodiesChecks
     private const string Thirteen = "Launch of the 13-speed gravel group; road.cc";
     private const string Freewheels = "Traditional Thread-on Freewheels; sheldonbrown.com";
 
-    private static readonly string[] Hg = ["HG-7", "HG-8", "HG-9", "HG-10", "HG-10-old-road", "HG-11-wide", "HG-11-road", "HG-12-road", "HG-12-fit"];
+    private static readonly string[] Hg = ["HG-7", "HG-8", "HG-9", "HG-10-late", "HG-10-old-road", "HG-11-wide", "HG-11-road", "HG-12-road", "HG-12-fit"];
 
     private static readonly string[] Others = ["MS-12", "XD", "XDR", "8-spline-9", "8-spline-10-12", "8-spline-13"];
 
@@ -34,7 +34,7 @@ public sealed class CassettesOnBodiesChecks
     [InlineData("HG-7", "HG-S", Types)]
     [InlineData("HG-8", "HG-M", Types)]
     [InlineData("HG-9", "HG-M", Types)]
-    [InlineData("HG-10", "HG-M", Types)]
+    [InlineData("HG-10-late", "HG-M", Types)]
     [InlineData("HG-10-old-road", "HG-10only", TwelveGuide)]
     [InlineData("HG-11-wide", "HG-M", Types)]
     [InlineData("HG-11-road", "HG-L", Types)]
@@ -55,7 +55,7 @@ public sealed class CassettesOnBodiesChecks
     [InlineData("HG-7", "HG-L", "6.35 mm", Faq)]
     [InlineData("HG-8", "HG-L", "1.85 mm", Page)]
     [InlineData("HG-9", "HG-L", "1.85 mm", Page)]
-    [InlineData("HG-10", "HG-L", "1.85 mm", Types)]
+    [InlineData("HG-10-late", "HG-L", "1.85 mm", Types)]
     [InlineData("HG-10-old-road", "HG-M", "1 mm", Page)]
     [InlineData("HG-10-old-road", "HG-L", "2.85 mm", Page)]
     [InlineData("HG-11-wide", "HG-L", "1.85 mm", Page)]
@@ -81,7 +81,7 @@ public sealed class CassettesOnBodiesChecks
         AssertFit(cassette, body, source, Verdict.DoesNotFit, "");
 
     [Theory]
-    [InlineData("HG-10", "HG-10only", TwelveGuide)]
+    [InlineData("HG-10-late", "HG-10only", TwelveGuide)]
     public void A_deep_spline_body_and_an_off_road_ten_have_to_be_checked(string cassette, string body, string source) =>
         AssertFit(cassette, body, source, Verdict.NeedsMeasuring, "");
 

@@ -94,6 +94,11 @@ public static class BuildFile
             List<KeyValuePair<string, string>> texts = [];
             foreach ((string field, JsonElement value) in properties ?? [])
             {
+                if (field == "name" && value.ValueKind == JsonValueKind.Null)
+                {
+                    continue;
+                }
+
                 if (Text(value) is { } text)
                 {
                     texts.Add(new(field, text));
@@ -122,7 +127,20 @@ public static class BuildFile
         return build;
     }
 
-    private static string? Text(JsonElement value) => value.ValueKind switch
+    private static string? Text(JsonElement value)
+    {
+        try
+        {
+            return TextOf(value);
+        }
+        catch (InvalidOperationException)
+        {
+            // An escape that is half of a character.
+            return null;
+        }
+    }
+
+    private static string? TextOf(JsonElement value) => value.ValueKind switch
     {
         JsonValueKind.String => value.GetString(),
         JsonValueKind.Number => value.GetRawText(),

@@ -84,7 +84,7 @@ public static class JointTable
             Slot = slot,
             Field = field,
             Called = called,
-            Read = part => get((TPart)part).ToCandidates(),
+            Read = where is null ? part => get((TPart)part).ToCandidates() : part => Narrow(get((TPart)part), where),
             Domain = [.. T.All.Where(v => where is null || where(v)).Select(v => v.FitCode)],
             Family = family,
             IsLength = T.IsPlainLength,
@@ -93,6 +93,19 @@ public static class JointTable
             Evidence = part => get((TPart)part).Evidence,
             Measure = measure,
         };
+
+    /// <summary>Of several readings those that can be at this end of the bicycle; all of them where none can.</summary>
+    private static Candidates Narrow<T>(Known<T> known, Func<T, bool> where)
+        where T : IInterfaceValue<T>
+    {
+        if (known.State != KnownState.OneOf)
+        {
+            return known.ToCandidates();
+        }
+
+        ImmutableArray<T> here = [.. known.Values.Where(where)];
+        return here.IsEmpty ? known.ToCandidates() : Known<T>.OneOf(here).ToCandidates();
+    }
 
     private static JointInput Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, ImmutableArray<long> domain, string measure, int family = Lengths)
         where TPart : Part

@@ -52,6 +52,12 @@ internal static class KnownText
             at += piece.Length + 1;
         }
 
+        if (all.Count > Known<T>.MostValues)
+        {
+            reason = $"more than {Known<T>.MostValues} values; say unknown instead";
+            return false;
+        }
+
         known = Known<T>.OneOf([.. all], new Evidence(EvidenceKind.Stated, trimmed));
         return true;
     }

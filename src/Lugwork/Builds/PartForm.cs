@@ -91,7 +91,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         {
             if (key == "name")
             {
-                part = part with { Name = text.Length > 200 ? text[..200] : text };
+                part = part with { Name = text };
                 continue;
             }
 
@@ -115,7 +115,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     public IEnumerable<KeyValuePair<string, string>> Write(Part part)
     {
-        if (part.Name.Length > 0)
+        if (!string.IsNullOrEmpty(part.Name))
         {
             yield return new("name", part.Name);
         }

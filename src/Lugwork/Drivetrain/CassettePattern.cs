@@ -11,16 +11,16 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
     }
 
     /// <summary>7-speed HG.</summary>
-    public static CassettePattern Hg7 { get; } = new(1, "HG-7", "7-speed HG", Sources.FreehubTypes, "7-speed");
+    public static CassettePattern Hg7 { get; } = new(1, "HG-7", "7-speed HG", Sources.FreehubTypes);
 
     /// <summary>8-speed HG.</summary>
-    public static CassettePattern Hg8 { get; } = new(2, "HG-8", "8-speed HG", Sources.FreehubTypes, "8-speed");
+    public static CassettePattern Hg8 { get; } = new(2, "HG-8", "8-speed HG", Sources.FreehubTypes);
 
     /// <summary>9-speed HG.</summary>
     public static CassettePattern Hg9 { get; } = new(3, "HG-9", "9-speed HG", Sources.FreehubTypes);
 
     /// <summary>10-speed HG, off-road and later road.</summary>
-    public static CassettePattern Hg10 { get; } = new(4, "HG-10", "10-speed HG, off-road and later road", Sources.FreehubTypes, "10-speed HG off-road");
+    public static CassettePattern Hg10 { get; } = new(4, "HG-10-late", "10-speed HG, off-road and later road", Sources.FreehubTypes, "10-speed HG off-road");
 
     /// <summary>10-speed HG, older road; needs a 1 mm spacer on the medium body.</summary>
     public static CassettePattern Hg10OldRoad { get; } = new(5, "HG-10-old-road", "10-speed HG, older road", Sources.FreehubTypes, "10-speed HG road old");
@@ -79,7 +79,7 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
         string plain = string.Join(' ', word.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         return plain switch
         {
-            "10 HG" or "HG10" => Reading<CassettePattern>.Several([Hg10, Hg10OldRoad], "older road cassettes need another spacer"),
+            "10 HG" or "HG10" or "HG 10" => Reading<CassettePattern>.Several([Hg10, Hg10OldRoad], "older road cassettes need another spacer"),
             "11 HG" or "HG11" or "HG 11" => Reading<CassettePattern>.Several([Hg11Wide, Hg11Road], "close road cassettes need the long body"),
             "12 HG" or "HG12" or "HG 12" => Reading<CassettePattern>.Several([Hg12Road, Hg12Fit], "road cassettes and those for HG bodies differ"),
             "9 HG" or "HG9" => Reading<CassettePattern>.Of(Hg9),

@@ -20,7 +20,7 @@ public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<Freehub
     public static FreehubBody HgShort { get; } = new(3, "HG-S", "HG 7-speed body (31 mm)", Sources.FreehubLengths, "HG 7", "HG 7-speed");
 
     /// <summary>HG for 8 to 10 speeds, 34.9 mm long.</summary>
-    public static FreehubBody HgMedium { get; } = new(4, "HG-M", "HG 8/9/10-speed body (34.9 mm)", Sources.SprocketExchange, "HG 8/9/10", "HG 10", "HG 9", "HG 8");
+    public static FreehubBody HgMedium { get; } = new(4, "HG-M", "HG 8/9/10-speed body (34.9 mm)", Sources.SprocketExchange, "HG 8/9/10", "HG 9", "HG 8");
 
     /// <summary>Deep-spline alloy body for 10 speeds only.</summary>
     public static FreehubBody HgTenOnly { get; } = new(5, "HG-10only", "HG deep-spline 10-speed-only body", Sources.FreehubLengths, "HG 10 only");
@@ -82,5 +82,7 @@ public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<Freehub
     public static Reading<FreehubBody> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("HG", StringComparison.OrdinalIgnoreCase)
             ? Reading<FreehubBody>.Several([HgShort, HgMedium, HgTenOnly, HgLong, Hg12Road], "HG bodies differ in length and splines; measure the body: 31, 34.9 or 36.75 mm")
-            : ByName(text);
+            : Trim(text) is "HG 10" or "HG10" or "HG-10" or "hg 10" or "hg10" or "hg-10"
+                ? Reading<FreehubBody>.Several([HgMedium, HgTenOnly], "a 10-speed body can be the usual one or the deep-spline one for 10 speeds only")
+                : ByName(text);
 }

@@ -37,7 +37,7 @@ internal sealed class JointInput
 public sealed class Joint
 {
     internal const int MostInputs = 5;
-    private const int MostCandidates = 1_024;
+    private const int MostCandidates = 2_048;
 
     internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
     {

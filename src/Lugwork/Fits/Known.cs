@@ -47,6 +47,8 @@ public sealed record Evidence(EvidenceKind Kind, string Words)
 public readonly struct Known<T> : IEquatable<Known<T>>
     where T : IInterfaceValue<T>
 {
+    internal const int MostValues = 80;
+
     private readonly T? _value;
     private readonly long[]? _codes;
     private readonly long _low;
@@ -109,7 +111,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <summary>It is one of several. One alone is that value; the order does not matter.</summary>
     /// <param name="values">At least one value; repeated ones count once.</param>
     /// <param name="evidence">Where it came from.</param>
-    /// <exception cref="ArgumentException">There is no value, or one is a default.</exception>
+    /// <exception cref="ArgumentException">There is no value, or one is a default, or there are more than 80.</exception>
     public static Known<T> OneOf(ImmutableArray<T> values, Evidence? evidence = null)
     {
         if (values.IsDefaultOrEmpty)
@@ -121,6 +123,11 @@ public readonly struct Known<T> : IEquatable<Known<T>>
         foreach (T value in values)
         {
             codes.Add(Of(value)._low);
+        }
+
+        if (codes.Count > MostValues)
+        {
+            throw new ArgumentException($"at most {MostValues} values; say unknown instead", nameof(values));
         }
 
         return codes.Count == 1
@@ -135,7 +142,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, or no value of this kind has such a size.</exception>
     public static Known<T> Measured(decimal millimetres, decimal error, string words = "")
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(millimetres);
+        ArgumentOutOfRangeException.ThrowIfLessThan(millimetres, 0.000001m);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, 100_000m);
         ArgumentOutOfRangeException.ThrowIfNegative(error);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(error, 1_000m);

@@ -44,7 +44,8 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
         new(44, "R110-14", "14 x 110, nutted", true, 110000, 110000, [14000], "", Sources.GearHubChainline),
         new(19, "R114", "9.5 (3/8 in) x 114, nutted", true, 114000, 114000, [9530], "", Sources.GearHubChainline),
         new(20, "R116", "10 x 116, bolt", true, 116000, 116000, [10000], "", Sources.TrialsHubs),
-        new(21, "R120", "10 or 9.5 x 120, nutted/QR", true, 120000, 120000, [10000, 9530], "", Sources.WheelAdvice, "120 track"),
+        new(21, "R120", "10 x 120, nutted/QR", true, 120000, 120000, [10000], "", Sources.WheelAdvice, "120 track"),
+        new(46, "R120-3/8", "3/8 in x 120, nutted", true, 120000, 120000, [9530], "", Sources.WheelAdvice),
         new(22, "R126", "126 mm QR", true, 126000, 126000, [10000], "", Sources.WheelAdvice, "126 QR"),
         new(23, "R129", "10 x 129, bolt", true, 129000, 129000, [10000], "", Sources.TrialsHubs),
         new(24, "R130", "130 mm QR", true, 130000, 130000, [10000], "", Sources.WheelAdvice, "130 QR", "QR 130"),
@@ -58,7 +59,8 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
         new(32, "R141-QR", "141 mm QR", true, 141000, 141000, [10000], "", Sources.WheelBuilderAxles, "141 QR", "QR 141"),
         new(33, "R148-12", "12x148 thru-axle, Boost", true, 148000, 141000, [12000], "", Sources.SixMillimetre, "Boost 148", "148 Boost"),
         new(34, "R148-12RB", "12x148 thru-axle, road Boost", true, 148000, 141000, [12000], "road", Sources.WheelBuilderAxles),
-        new(35, "R150-12", "12 (some 10) x 150, bolt or thru-axle, no recess", true, 150000, 150000, [12000, 10000], "", Sources.AxleGuide),
+        new(35, "R150-12", "12 x 150, bolt or thru-axle, no recess", true, 150000, 150000, [12000], "", Sources.AxleGuide),
+        new(45, "R150-10", "10 x 150, bolt, no recess", true, 150000, 150000, [10000], "", Sources.AxleGuide),
         new(36, "R157-12DH", "12x157 thru-axle, narrow flange", true, 157000, 150000, [12000], "", Sources.AxleWidths157, "157 DH", "12x157 DH"),
         new(37, "R157-12W", "12x157 thru-axle, wide-flange", true, 157000, 150000, [12000], "", Sources.SuperBoostPress, "Super Boost", "157 wide", "157 trail"),
         new(38, "R160t", "10 x 160, QR/bolt", true, 160000, 160000, [10000], "tandem", Sources.Memory, "160 tandem"),
@@ -95,11 +97,14 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
     /// <inheritdoc/>
     public static HubStandard OfFitCode(long code) => ByCode(code);
 
-    /// <summary>The standards whose O.L.D. is within the error of a measured one.</summary>
-    /// <param name="millimetres">What was measured over the locknuts, millimetres.</param>
+    /// <summary>The standards that a measured width can mean: their O.L.D. or their inner gap, since a recessed end measures 7 mm less than its O.L.D.</summary>
+    /// <param name="millimetres">What was measured over the locknuts or between the dropouts, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
-    public static ImmutableArray<HubStandard> WithinError(decimal millimetres, decimal error) =>
-        [.. All.Where(h => h._old > 0 && Math.Abs((h._old / 1000m) - millimetres) <= error)];
+    public static ImmutableArray<HubStandard> WithinError(decimal millimetres, decimal error)
+    {
+        bool Near(int micrometres) => micrometres > 0 && Math.Abs((micrometres / 1000m) - millimetres) <= error;
+        return [.. All.Where(h => Near(h._old) || Near(h._gap))];
+    }
 
     /// <summary>Reads a key, a trade name, or axle and width in either order ("12x142", "142 x 12 mm", "130"). Sizes that several standards share give them all.</summary>
     /// <param name="text">Any text.</param>
@@ -118,8 +123,8 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
                 "QR" or "QUICKRELEASE" or "QUICK" or "RELEASE" or "SKEWER" => TradeName.Contains("QR", StringComparison.Ordinal),
                 "THRU" or "AXLE" or "TA" or "THROUGH" => TradeName.Contains("thru-axle", StringComparison.Ordinal),
                 "BOOST" => TradeName.Contains("Boost", StringComparison.Ordinal) && !TradeName.Contains("pre-Boost", StringComparison.Ordinal) || this == Named("R141-QR"),
-                "NUTTED" or "SOLID" => TradeName.Contains("nutted", StringComparison.Ordinal),
-                "BOLT" => TradeName.Contains("bolt", StringComparison.Ordinal),
+                "NUTTED" or "SOLID" or "NUTS" or "BOLT" or "BOLTED" or "BOLT-ON" => TradeName.Contains("nutted", StringComparison.Ordinal)
+                    || TradeName.Contains("bolt", StringComparison.Ordinal) || TradeName.Contains("QR", StringComparison.Ordinal),
                 "FRONT" => !IsRear,
                 "REAR" => IsRear,
                 "DH" => this == Named("R157-12DH") || this == Named("R150-12"),

@@ -29,6 +29,11 @@ internal static class HubText
             int at = cursor.Position;
             if (cursor.TryNumber(out long number))
             {
+                if (number == 0)
+                {
+                    return Reading<HubStandard>.Refused("a size is above zero", at);
+                }
+
                 if (number == 31 * Nanometres.PerMillimetre)
                 {
                     words.Add("31");

@@ -53,13 +53,15 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
             ? Reading<SeatTubeBore>.Refused(problem, position)
             : Reading<SeatTubeBore>.Of(new(new Nanometres(nanometres)));
 
-    /// <summary>The posts that a bore of this reading can be made for: the bore of a slip fit is up to 0.1 mm larger than its post. Where none is near, the reading itself.</summary>
+    /// <summary>The posts that a bore of this reading can be made for: the bore of a slip fit is up to 0.1 mm larger than its post. Where none is near, the reading and both ends of its error.</summary>
     /// <param name="millimetres">What was measured, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
     public static ImmutableArray<SeatTubeBore> WithinError(decimal millimetres, decimal error)
     {
         ImmutableArray<SeatTubeBore> near = [.. All.Where(n => n.Millimetres >= millimetres - error - 0.1m && n.Millimetres <= millimetres + error)];
-        return near.IsEmpty && millimetres is >= SeatDiameters.Least and <= SeatDiameters.Most ? [OfMillimetres(millimetres)] : near;
+        return near.IsEmpty && millimetres - error >= SeatDiameters.Least && millimetres + error <= SeatDiameters.Most
+            ? [.. new[] { millimetres - error, millimetres, millimetres + error }.Distinct().Select(OfMillimetres)]
+            : near;
     }
 
     /// <inheritdoc/>

@@ -53,13 +53,15 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
             ? Reading<SeatpostDiameter>.Refused(problem, position)
             : Reading<SeatpostDiameter>.Of(new(new Nanometres(nanometres)));
 
-    /// <summary>The nominal posts that a reading can mean; where none is near, the reading itself.</summary>
+    /// <summary>The nominal posts that a reading can mean: a post is made up to 0.1 mm under its name for a slip fit. Where none is near, the reading and both ends of its error.</summary>
     /// <param name="millimetres">What was measured, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
     public static ImmutableArray<SeatpostDiameter> WithinError(decimal millimetres, decimal error)
     {
-        ImmutableArray<SeatpostDiameter> near = [.. All.Where(n => n.Millimetres >= millimetres - error - 0m && n.Millimetres <= millimetres + error)];
-        return near.IsEmpty && millimetres is >= SeatDiameters.Least and <= SeatDiameters.Most ? [OfMillimetres(millimetres)] : near;
+        ImmutableArray<SeatpostDiameter> near = [.. All.Where(n => n.Millimetres >= millimetres - error && n.Millimetres <= millimetres + error + 0.1m)];
+        return near.IsEmpty && millimetres - error >= SeatDiameters.Least && millimetres + error <= SeatDiameters.Most
+            ? [.. new[] { millimetres - error, millimetres, millimetres + error }.Distinct().Select(OfMillimetres)]
+            : near;
     }
 
     /// <inheritdoc/>

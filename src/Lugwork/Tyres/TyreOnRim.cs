@@ -25,8 +25,17 @@ internal static class TyreOnRim
         Sources = [Sources.BeadInterchange],
     };
 
+    private static readonly Bridge Reverse = Interchange with
+    {
+        Id = "bead-540-on-541",
+        Result = Verdict.NeedsMeasuring,
+        What = "care: 540 on 541 is said to interchange, but no source mounts it this way round",
+        From = 540,
+        To = 541,
+    };
+
     /// <summary>Inputs: rim bead seat, bead seat of the tyre size.</summary>
-    public static Relation Bead { get; } = new SameKey(0, 1, SameBead, (_, _) => OtherBead, [Interchange]);
+    public static Relation Bead { get; } = new SameKey(0, 1, SameBead, (_, _) => OtherBead, [Interchange, Reverse]);
 
     /// <summary>Inputs: rim type, inner width, tyre width, tyre bead.</summary>
     public static Relation Width { get; } = new WidthRelation();

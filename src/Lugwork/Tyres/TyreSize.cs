@@ -98,7 +98,7 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>
 
         int a = (int)(first / Nanometres.PerMillimetre);
         int b = (int)(second / Nanometres.PerMillimetre);
-        if (letterC && a == 700)
+        if (a == 700)
         {
             return TradeWidth(b);
         }

@@ -31,6 +31,8 @@ public sealed class BuildFileTests
     [InlineData("{ \"parts\": { \"frame\": { \"leastInsertion\": 0 } } }")]
     [InlineData("{ \"parts\": { \"frame\": { \"seatTube\": {} } } }")]
     [InlineData("{ \"parts\": { \"frame\": {}, \"rearWheel\": { \"hub\": \"12x142\", \"rear\": \"12x148\" } } }")]
+    [InlineData("{ \"parts\": { \"frame\": { \"material\": \"\\ud800\" } } }")]
+    [InlineData("{ \"parts\": { \"frame\": { \"material\": [\"\\ud800\"] } } }")]
     [InlineData("null")]
     [InlineData("[]")]
     [InlineData("{")]
