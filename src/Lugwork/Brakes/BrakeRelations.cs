@@ -102,7 +102,7 @@ internal static class BrakeRelations
         0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier], RotorFixing.OldPattern.FitCode);
 
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
-    public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, new Outcome(Verdict.NeedsMeasuring, NoLimit));
+    public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, new Outcome(Verdict.NeedsMeasuring, NoLimit), needsLength: true);
 
     /// <summary>Inputs: mount, caliper, rotor (nanometres).</summary>
     public static Relation OnMount { get; } = new Computed(

@@ -91,8 +91,14 @@ public static class BuildFile
                 continue;
             }
 
+            // A slot that says null is an empty slot, not a part of which nothing is known.
+            if (properties is null)
+            {
+                continue;
+            }
+
             List<KeyValuePair<string, string>> texts = [];
-            foreach ((string field, JsonElement value) in properties ?? [])
+            foreach ((string field, JsonElement value) in properties)
             {
                 if (field == "name" && value.ValueKind == JsonValueKind.Null)
                 {

@@ -38,7 +38,7 @@ public readonly record struct Dimension : IInterfaceValue<Dimension>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public static Dimension OfMillimetres(decimal millimetres)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(millimetres);
+        ArgumentOutOfRangeException.ThrowIfLessThan(millimetres, 0.000001m);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, 100_000m);
         return new(Nanometres.OfMillimetres(millimetres));
     }

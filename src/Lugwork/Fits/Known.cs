@@ -149,8 +149,9 @@ public readonly struct Known<T> : IEquatable<Known<T>>
         Evidence evidence = new(EvidenceKind.Measured, words.Length > 0 ? words : FormattableString.Invariant($"{millimetres} \u00B1 {error} mm"));
         if (T.IsPlainLength)
         {
-            long low = Math.Max(1, Nanometres.OfMillimetres(millimetres - error).Value);
-            return new(KnownState.Measured, default, null, low, Nanometres.OfMillimetres(millimetres + error).Value, evidence);
+            long high = Nanometres.OfMillimetres(millimetres + error).Value;
+            long low = Math.Max(2 - (high & 1), Nanometres.OfMillimetres(millimetres - error).Value);
+            return new(KnownState.Measured, default, null, low, high, evidence);
         }
 
         ImmutableArray<T> near = T.WithinError(millimetres, error);

@@ -139,12 +139,12 @@ internal sealed class AtLeast(int length, int limit, Reason met, Reason missed, 
 }
 
 /// <summary>A length that must be at most a limit; <paramref name="without"/> says what a limit of "none" means.</summary>
-internal sealed class AtMost(int length, int limit, Reason met, Reason missed, Verdict above, Outcome without) : Relation
+internal sealed class AtMost(int length, int limit, Reason met, Reason missed, Verdict above, Outcome without, bool needsLength = false) : Relation
 {
     public override string Kind => "at most";
 
     public override Outcome Judge(ReadOnlySpan<long> values) =>
-        values[limit] == 0 ? without : values[length] <= values[limit] ? new(Verdict.Fits, met) : new(above, missed);
+        needsLength && values[length] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : values[limit] == 0 ? without : values[length] <= values[limit] ? new(Verdict.Fits, met) : new(above, missed);
 }
 
 /// <summary>A length between two limits, both included; a limit of "none" asks for nothing.</summary>

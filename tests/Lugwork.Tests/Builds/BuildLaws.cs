@@ -47,6 +47,22 @@ public sealed class BuildLaws
         }
     }
 
+    [Theory]
+    [InlineData("rearBrake IS", true)]
+    [InlineData("rearBrake PM-160 | PM-180", true)]
+    [InlineData("rearBrake unknown", true)]
+    [InlineData("material steel", true)]
+    [InlineData("rearBrake none", false)]
+    public void Disc_parts_are_missing_unless_the_frame_is_known_to_have_no_mount(string frame, bool disc)
+    {
+        FitReport report = Build.From(Frame.Read(frame)).Check();
+        foreach (Slot slot in new[] { Slot.RearRotor, Slot.RearBrake, Slot.FrontRotor, Slot.FrontBrake })
+        {
+            Assert.Equal(disc, report.Missing.Contains(slot));
+            Assert.Equal(disc, report.Build.Needs().Of(slot) is not null);
+        }
+    }
+
     [Property(MaxTest = 1_500)]
     public bool A_part_fits_exactly_when_it_satisfies_the_needs_sheet(DoNotSize<int> seed)
     {
@@ -76,6 +92,138 @@ public sealed class BuildLaws
         }
 
         return true;
+    }
+
+    [Property(MaxTest = 60)]
+    public void Every_key_of_the_sheet_is_judged_as_the_sheet_says(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        Build build = Bicycles.Any(random);
+        foreach ((Slot slot, NeedLine line) in build.Needs().SelectMany(n => n.Lines.Select(l => (n.Slot, l))))
+        {
+            Joint joint = line.Joint;
+            (int at, CandidateRow row) = Row(joint, slot, build);
+            if (joint.Inputs[at].IsLength)
+            {
+                continue;
+            }
+
+            int[] own = [.. Enumerable.Range(0, joint.Inputs.Length).Where(i => i != at && joint.Inputs[i].Slot == slot)];
+            foreach (long code in joint.Inputs[at].Domain)
+            {
+                Verdict sheet = line.For(code);
+                row[at] = Exact(code);
+                Assert.Equal(joint.Common(row), sheet);
+
+                // What the sheet settles holds whatever the rest of the part is.
+                for (int turns = 0; turns < 3 && sheet != Verdict.NeedsMeasuring; turns++)
+                {
+                    CandidateRow whole = row;
+                    foreach (int i in own)
+                    {
+                        whole[i] = Exact(joint.Inputs[i].IsLength ? 1 + random.Next(300_000_000) : joint.Inputs[i].Domain[random.Next(joint.Inputs[i].Domain.Length)]);
+                    }
+
+                    Assert.Equal(sheet, joint.Common(whole));
+                }
+            }
+        }
+    }
+
+    [Property(MaxTest = 300)]
+    public void A_length_satisfies_the_sheet_exactly_when_some_part_of_that_length_fits(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        Build build = Bicycles.Any(random);
+        build = build.With(build.Frame with { LeastInsertion = Limit(random), MostInsertion = Limit(random) });
+        foreach ((Slot slot, NeedLine line) in build.Needs().SelectMany(n => n.Lines.Select(l => (n.Slot, l))))
+        {
+            Joint joint = line.Joint;
+            (int at, CandidateRow row) = Row(joint, slot, build);
+            bool said = Enumerable.Range(0, joint.Inputs.Length).All(i => joint.Inputs[i].Slot == slot || row[i].IsSettled);
+            if (!joint.Inputs[at].IsLength || !said)
+            {
+                continue;
+            }
+
+            IEnumerable<long> edges = new[] { line.Least, line.Most }.OfType<Dimension>().Select(d => d.FitCode);
+            for (int i = 0; i < joint.Inputs.Length; i++)
+            {
+                edges = row[i].State == KnownState.Value ? edges.Append(row[i].Low) : edges;
+            }
+
+            foreach (long code in edges.SelectMany(e => new[] { e - 1, e, e + 1 }).Append(1).Where(c => c > 0).Distinct())
+            {
+                Assert.True(SomeFits(joint, slot, at, row, code) == (line.For(code) == Verdict.Fits), $"{line} says {line.For(code)} of {code} nm");
+            }
+        }
+    }
+
+    private static Known<Dimension> Limit(Random random) =>
+        random.Next(4) == 0 ? Known<Dimension>.None : Known<Dimension>.Of(Dimension.OfMillimetres(new[] { 1m, 54.4m, 75.5m, 80m, 210m, 300m }[random.Next(6)]));
+
+    private static bool SomeFits(Joint joint, Slot slot, int at, CandidateRow row, long code)
+    {
+        row[at] = Exact(code);
+        List<CandidateRow> rows = [row];
+        for (int i = 0; i < joint.Inputs.Length; i++)
+        {
+            if (i != at && joint.Inputs[i].Slot == slot)
+            {
+                int input = i;
+                long[] values = joint.Inputs[i].IsLength ? [1, code] : [.. joint.Inputs[i].Domain];
+                rows = [.. rows.SelectMany(r => values.Select(v =>
+                {
+                    CandidateRow next = r;
+                    next[input] = Exact(v);
+                    return next;
+                }))];
+            }
+        }
+
+        return rows.Exists(r => joint.Common(r) == Verdict.Fits);
+    }
+
+    private static (int At, CandidateRow Row) Row(Joint joint, Slot slot, Build build)
+    {
+        CandidateRow row = default;
+        for (int i = 0; i < joint.Inputs.Length; i++)
+        {
+            row[i] = joint.Inputs[i].Slot != slot && build[joint.Inputs[i].Slot] is { } part ? joint.Inputs[i].Read(part) : default;
+        }
+
+        return (joint.Inputs.IndexOf(joint.Inputs.First(i => i.Slot == slot)), row);
+    }
+
+    private static Candidates Exact(long code) => new(KnownState.Value, code, code, null);
+
+    [Property(MaxTest = 300)]
+    public void A_sentence_has_no_place_left_open(DoNotSize<int> seed)
+    {
+        FitReport report = Bicycles.Any(new Random(seed.Item)).Check();
+        foreach (string text in report.Fits.SelectMany(f => f.Remedies.Select(r => r.What).Append(f.ToString())).Append(report.ToString()))
+        {
+            Assert.False(text.Contains('{', StringComparison.Ordinal) || text.Contains('}', StringComparison.Ordinal) || text.Contains("[bridge]", StringComparison.Ordinal), text);
+            Assert.DoesNotContain("  ", text, StringComparison.Ordinal);
+        }
+
+        foreach (Fit fit in report.Fits)
+        {
+            Assert.Equal(fit.Verdict == Verdict.NeedsMeasuring, !fit.Measurements.IsEmpty);
+            Assert.NotEmpty(fit.Sources);
+            Assert.True(fit.Verdict != Verdict.NeedsPart || !fit.Remedies.IsEmpty, fit.ToString());
+        }
+    }
+
+    [Property(MaxTest = 500)]
+    public bool Taking_a_part_out_and_putting_it_back_changes_nothing(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        Build build = Bicycles.Any(random);
+        Slot slot = Slot.All[1 + random.Next(Slot.All.Length - 1)];
+        Build without = build.Without(slot);
+        bool quiet = without.Check().Fits.All(f => !f.Joint!.Slots.Contains(slot));
+        return quiet && (build[slot] is not { } part || Told(without.With(part, slot)).SequenceEqual(Told(build)));
     }
 
     [Theory]

@@ -6,6 +6,88 @@ namespace Lugwork.Tests.Fits;
 /// <summary>What an unknown does to a verdict, for every joint in the table.</summary>
 public sealed class CompletionLaws
 {
+    public static TheoryData<string> Joints => [.. JointTable.All.Select(j => j.Id)];
+
+    [Theory]
+    [MemberData(nameof(Joints))]
+    public void The_common_verdict_holds_for_each_joint_of_the_table(string id)
+    {
+        Joint joint = JointTable.All.Single(j => j.Id == id);
+        for (int seed = 0; seed < 60; seed++)
+        {
+            Rows.Row row = Rows.Draw(joint, new Random(seed));
+            HashSet<Verdict> all = Rows.Completions(row);
+            Verdict expected = all.Count == 1 ? all.Single() : Verdict.NeedsMeasuring;
+            Assert.True(row.Common() == expected, $"{row}: {row.Common()} against {string.Join(',', all)}");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Joints))]
+    public void Each_single_input_unknown_leaves_the_verdict_or_needs_measuring(string id)
+    {
+        Joint joint = JointTable.All.Single(j => j.Id == id);
+        for (int seed = 0; seed < 400; seed++)
+        {
+            Rows.Row more = Rows.Draw(joint, new Random(seed));
+            for (int i = 0; i < joint.Inputs.Length; i++)
+            {
+                // "Has none" is not among the values of an unknown.
+                if (more.Inputs[i].State == KnownState.None)
+                {
+                    continue;
+                }
+
+                Candidates[] inputs = [.. more.Inputs];
+                inputs[i] = default;
+                Rows.Row less = more with { Inputs = inputs };
+                Verdict known = more.Common();
+                Verdict after = less.Common();
+                Assert.True(after == known || after == Verdict.NeedsMeasuring, $"{more}: {known}; {less}: {after}");
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Joints))]
+    public void A_part_that_has_none_of_what_has_to_mate_never_fits(string id)
+    {
+        Joint joint = JointTable.All.Single(j => j.Id == id);
+        for (int seed = 0; seed < 200; seed++)
+        {
+            Rows.Row row = Rows.Draw(joint, new Random(seed));
+
+            // A limit may be none and then asks for nothing; the two that meet stand first and are no lengths.
+            for (int i = 0; i < 2; i++)
+            {
+                if (!joint.Inputs[i].IsLength)
+                {
+                    Candidates[] inputs = [.. row.Inputs];
+                    inputs[i] = Rows.None;
+                    Rows.Row less = row with { Inputs = inputs };
+                    Assert.True(less.Common() > Verdict.NeedsPart, $"{less}: {less.Common()}");
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Parts_of_which_nothing_is_known_never_fit()
+    {
+        Build build = Build.From(new Frame());
+        foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame))
+        {
+            build = build.With(Blank(slot), slot);
+        }
+
+        FitReport report = build.Check();
+        Assert.True(report.IsComplete);
+        Assert.Equal(JointTable.All.Length, report.Fits.Length);
+        Assert.All(report.Fits, f => Assert.Equal(Verdict.NeedsMeasuring, f.Verdict));
+        Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
+        Assert.All(report.Fits, f => Assert.NotEmpty(f.Measurements));
+    }
+
     [Property(MaxTest = 1_500)]
     public bool An_unknown_has_the_common_verdict_of_its_completions(DoNotSize<int> seed)
     {
@@ -62,4 +144,13 @@ public sealed class CompletionLaws
         Assert.Throws<ArgumentException>(() => Known<Lugwork.Seating.SeatpostDiameter>.Of(default));
         Assert.Throws<ArgumentException>(() => Known<Lugwork.Tyres.TyreSize>.Of(default));
     }
+
+    private static Part Blank(Slot slot) =>
+        slot == Slot.Fork ? new Fork()
+        : slot == Slot.FrontWheel || slot == Slot.RearWheel ? new Wheel()
+        : slot == Slot.FrontTyre || slot == Slot.RearTyre ? new Tyre()
+        : slot == Slot.Cassette ? new Cassette()
+        : slot == Slot.FrontRotor || slot == Slot.RearRotor ? new Rotor()
+        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? new Caliper()
+        : new Seatpost();
 }

@@ -23,9 +23,10 @@ internal static class Rows
     }
 
     /// <summary>A settled row first, then up to two inputs loosened.</summary>
-    public static Row Draw(Random random)
+    public static Row Draw(Random random) => Draw(JointTable.All[random.Next(JointTable.All.Length)], random);
+
+    public static Row Draw(Joint joint, Random random)
     {
-        Joint joint = JointTable.All[random.Next(JointTable.All.Length)];
         long[] exact = [.. joint.Inputs.Select(i => i.IsLength ? Length(random) : i.Domain[random.Next(i.Domain.Length)])];
         for (int i = 0; i < exact.Length; i++)
         {
@@ -39,7 +40,8 @@ internal static class Rows
             }
         }
 
-        Candidates[] inputs = [.. exact.Select(Exact)];
+        // Now and then a part that has none of it.
+        Candidates[] inputs = [.. exact.Select(v => random.Next(12) == 0 ? None : Exact(v))];
         for (int turns = random.Next(3); turns > 0; turns--)
         {
             int at = random.Next(inputs.Length);
@@ -49,8 +51,16 @@ internal static class Rows
         return new(joint, inputs);
     }
 
+    public static Candidates None { get; } = new(KnownState.None, 0, 0, null);
+
+    /// <summary>Less knowledge of the same input. That there is none of it is no value among others: it stays.</summary>
     public static Candidates Loosen(Candidates from, JointInput input, Random random)
     {
+        if (from.State == KnownState.None)
+        {
+            return from;
+        }
+
         if (random.Next(3) == 0 || from.State == KnownState.Unknown)
         {
             return default;
@@ -96,7 +106,7 @@ internal static class Rows
             return known.Codes!;
         }
 
-        if (known.State is KnownState.Value)
+        if (known.State is KnownState.Value or KnownState.None)
         {
             return [known.Low];
         }
