@@ -27,7 +27,7 @@ public static class FitKeys
                 Candidates known = input.Read(part);
                 foreach (long code in known.State == KnownState.Value ? [known.Low] : known.Codes ?? [])
                 {
-                    keys.Add(new(joint.Id, input.Field, input.IsLength ? "" : input.Show(code), code));
+                    keys.Add(new(joint.Id, input.Field, input.Domain.IsEmpty ? "" : input.Show(code), code));
                 }
             }
         }

@@ -42,8 +42,8 @@ public static class JointTable
         new("cassette-on-freehub-body", "Cassette on freehub body", CassetteOnBody.Table, Body, Pattern) { Sources = [Sources.FreehubTypes] },
         new("front-rotor-on-hub", "Front rotor on hub", BrakeRelations.Fixing, Fixing(Slot.FrontWheel), RotorsFixing(Slot.FrontRotor)) { Sources = [Sources.SixBoltAndSplined] },
         new("rear-rotor-on-hub", "Rear rotor on hub", BrakeRelations.Fixing, Fixing(Slot.RearWheel), RotorsFixing(Slot.RearRotor)) { Sources = [Sources.SixBoltAndSplined] },
-        new("front-rotor-within-limit", "Front rotor within the fork's limit", BrakeRelations.Limit, Size(Slot.FrontRotor), LargestFront) { Sources = [Sources.CommonPractice], Caution = Cautions.Rotor },
-        new("rear-rotor-within-limit", "Rear rotor within the frame's limit", BrakeRelations.Limit, Size(Slot.RearRotor), LargestRear) { Sources = [Sources.CommonPractice], Caution = Cautions.Rotor },
+        new("front-rotor-within-limit", "Front rotor within the fork's limit", BrakeRelations.Limit, Across(Slot.FrontRotor), LargestFront) { Sources = [Sources.CommonPractice], Caution = Cautions.Rotor },
+        new("rear-rotor-within-limit", "Rear rotor within the frame's limit", BrakeRelations.Limit, Across(Slot.RearRotor), LargestRear) { Sources = [Sources.CommonPractice], Caution = Cautions.Rotor },
         new("front-caliper-on-mount", "Front caliper and rotor on mount", BrakeRelations.OnMount, FrontMount, FrontMounting, Size(Slot.FrontRotor)) { Sources = [Sources.MountAnswer, Sources.AdapterGuide], Caution = Cautions.BrakeWork },
         new("rear-caliper-on-mount", "Rear caliper and rotor on mount", BrakeRelations.OnMount, RearMount, RearMounting, Size(Slot.RearRotor)) { Sources = [Sources.MountAnswer, Sources.AdapterGuide], Caution = Cautions.BrakeWork },
         new("seatpost-in-seat-tube", "Seatpost in seat tube", SeatpostRelations.InBore, Bore, Post) { Sources = [Sources.PostSizes] },
@@ -72,6 +72,9 @@ public static class JointTable
     private static JointInput Bead(Slot slot) => Input<Tyre, TyreBead>(slot, "bead", "tyre bead", p => p.Bead, "Read the sidewall: tubeless-ready, folding, or a wire that does not fold.");
 
     private static JointInput Size(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, [.. RotorSize.All.Select(RotorSize.Exact)], "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.");
+
+    /// <summary>Against a limit a rotor is a plain length: an unknown one may be larger than any that a table lists.</summary>
+    private static JointInput Across(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, [.. RotorSize.All.Select(RotorSize.Exact)], "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.", isLength: true);
 
     private static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre size", p => p.Size, s => s.FitCode % 1_000, [.. BeadSeat.All.Select(b => b.FitCode)], "Read the ISO number on the sidewall, such as 37-622.", family: 0);
 
@@ -107,7 +110,7 @@ public static class JointTable
         return here.IsEmpty ? known.ToCandidates() : Known<T>.OneOf(here).ToCandidates();
     }
 
-    private static JointInput Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, ImmutableArray<long> domain, string measure, int family = Lengths)
+    private static JointInput Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, ImmutableArray<long> domain, string measure, int family = Lengths, bool isLength = false)
         where TPart : Part
         where T : IInterfaceValue<T> => new()
         {
@@ -117,7 +120,7 @@ public static class JointTable
             Read = part => get((TPart)part).ToCandidates(from),
             Domain = domain,
             Family = family,
-            IsLength = false,
+            IsLength = isLength,
             Show = code => family == 0 ? BeadSeat.OfFitCode(code).FitKey : new Nanometres(code).ToString(),
             ShowKnown = part => get((TPart)part).InTradeWords(),
             Evidence = part => get((TPart)part).Evidence,

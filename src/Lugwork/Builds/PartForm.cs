@@ -53,6 +53,9 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     public ImmutableArray<PartField<TPart>> Fields => fields;
 
+    /// <summary>What a part cannot be, whatever its neighbours: the field and the reason; null where it can.</summary>
+    public Func<TPart, (string Field, string Reason, string Expected)?>? Contradiction { get; init; }
+
     public TPart Read(string text) => TryRead(text, out TPart part, out ImmutableArray<SpecProblem> problems) ? part : throw new SpecException(problems);
 
     public bool TryRead(string text, out TPart part, out ImmutableArray<SpecProblem> problems)
@@ -77,6 +80,11 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         if (!any)
         {
             found.Add(new(kind, 0, "the text is empty", Keys()));
+        }
+
+        if (found.Count == 0 && Contradiction?.Invoke(part) is { } wrong)
+        {
+            found.Add(new(wrong.Field, 0, wrong.Reason, wrong.Expected));
         }
 
         problems = [.. found];
@@ -108,6 +116,11 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             {
                 problems.Add(new($"{path}.{key}", position, reason, field.Expected));
             }
+        }
+
+        if (Contradiction?.Invoke(part) is { } wrong)
+        {
+            problems.Add(new($"{path}.{wrong.Field}", 0, wrong.Reason, wrong.Expected));
         }
 
         return part;

@@ -54,7 +54,24 @@ internal static class PartForms
         DiameterByLength,
         PartField<Seatpost>.Of("length", Millimetres, p => p.Length, (p, v) => p with { Length = v }, []),
         PartField<Seatpost>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["minimum insertion", "own mark"]),
-        PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]));
+        PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]))
+        {
+            Contradiction = LongerThanItself,
+        };
+
+    private static (string Field, string Reason, string Expected)? LongerThanItself(Seatpost post)
+    {
+        const string Expected = "at most the length of the post";
+        if (post.Length.State != KnownState.Value)
+        {
+            return null;
+        }
+
+        long length = post.Length.Value.FitCode;
+        return post.Insertion.State == KnownState.Value && post.Insertion.Value.FitCode > length ? ("insertion", "the post would sit deeper than it is long", Expected)
+            : post.Mark.State == KnownState.Value && post.Mark.Value.FitCode > length ? ("mark", "the mark would stand above the top of the post", Expected)
+            : null;
+    }
 
     private static PartField<Seatpost> DiameterByLength => new()
     {

@@ -43,6 +43,15 @@ public sealed class BuildFileTests
         Assert.NotEmpty(problems);
     }
 
+    [Theory]
+    [InlineData("27.2 x 350; insertion 350", true)]
+    [InlineData("27.2 x 350; insertion 350.000001", false)]
+    [InlineData("27.2 x 350; mark 350", true)]
+    [InlineData("27.2 x 350; mark 350.000001", false)]
+    [InlineData("27.2; insertion 500", true)]
+    public void A_post_deeper_than_it_is_long_is_bad_input(string text, bool good) =>
+        Assert.Equal(good, Seatpost.TryRead(text, out _, out _));
+
     [Fact]
     public void A_slot_that_says_null_is_empty()
     {

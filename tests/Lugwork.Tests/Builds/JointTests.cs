@@ -172,7 +172,9 @@ public sealed class JointTests
     [InlineData("largestRearRotor 179.999999", "180", Verdict.Unsafe)]
     [InlineData("largestRearRotor unknown", "160", Verdict.NeedsMeasuring)]
     [InlineData("largestRearRotor none", "160", Verdict.NeedsMeasuring)]
-    [InlineData("largestRearRotor 139", "size unknown", Verdict.Unsafe)]
+    [InlineData("largestRearRotor 139", "140", Verdict.Unsafe)]
+    [InlineData("largestRearRotor 230", "size unknown", Verdict.NeedsMeasuring)]
+    [InlineData("largestRearRotor 230", "fixing six-bolt", Verdict.NeedsMeasuring)]
     [InlineData("largestRearRotor 180", "size unknown", Verdict.NeedsMeasuring)]
     public void A_rotor_above_the_makers_limit_is_unsafe_and_a_missing_limit_is_unknown(string frame, string rotor, Verdict expected) =>
         Assert.Equal(expected, RotorLimit(frame, rotor));
