@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Hubs;
 
 namespace Lugwork;
 
@@ -50,7 +51,10 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     /// <inheritdoc/>
     public static Reading<BicycleKind> Read(ReadOnlySpan<char> text) => ByName(text);
 
-    /// <summary>The slots that this kind requires with this frame and fork: disc parts only where there is, or may be, a disc mount.</summary>
+    /// <summary>
+    /// The slots that this kind requires with this frame and fork: what a frame or fork is known to have no place for is not asked for,
+    /// such as disc parts without a mount, a thru-axle where the slots are open, or a collar where the binder is part of the frame.
+    /// </summary>
     internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork)
     {
         bool geared = frame.Kind.State != KnownState.Value || frame.Kind.Value.IsGeared;
@@ -58,10 +62,16 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
         bool frontDisc = fork is null ? rearDisc : fork.FrontBrakeMount.State != KnownState.None;
         return
         [
-            .. Slot.All.Where(slot =>
-                slot != Slot.Cassette || geared)
-            .Where(slot => (slot != Slot.RearRotor && slot != Slot.RearBrake) || rearDisc)
-            .Where(slot => (slot != Slot.FrontRotor && slot != Slot.FrontBrake) || frontDisc),
+            .. Slot.All
+                .Where(slot => (slot != Slot.Cassette && slot != Slot.RearDerailleur) || geared)
+                .Where(slot => (slot != Slot.RearRotor && slot != Slot.RearBrake) || rearDisc)
+                .Where(slot => (slot != Slot.FrontRotor && slot != Slot.FrontBrake) || frontDisc)
+                .Where(slot => slot != Slot.RearAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
+                .Where(slot => slot != Slot.FrontAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
+                .Where(slot => slot != Slot.SeatClamp || frame.SeatTubeOutside.State != KnownState.None),
         ];
     }
+
+    private static bool MayTakeThruAxle(Known<AxleThread> thread, Known<HubStandard> end) =>
+        thread.State != KnownState.None && (thread.State != KnownState.Unknown || end.Values.IsEmpty || end.Values.Any(e => e.TakesThruAxle));
 }

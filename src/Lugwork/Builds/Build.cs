@@ -6,11 +6,16 @@ namespace Lugwork;
 public sealed class Build : IParts
 {
     private readonly Part?[] _parts;
+    private readonly long[] _codes;
+    private readonly byte[] _states;
 
-    private Build(Part?[] parts, string name)
+    private Build(Part?[] parts, string name, long[] codes, byte[] states, Slot changed)
     {
         _parts = parts;
         Name = name;
+        _codes = codes;
+        _states = states;
+        JudgePlan.Whole.Pack(this, changed, codes, states);
     }
 
     /// <summary>The owner's name for it; may be empty.</summary>
@@ -39,7 +44,7 @@ public sealed class Build : IParts
         ArgumentNullException.ThrowIfNull(name);
         Part?[] parts = new Part?[Slot.All.Length];
         parts[Slot.Frame.Number] = frame;
-        return new(parts, name);
+        return new(parts, name, new long[JudgePlan.Whole.Codes], new byte[JudgePlan.Whole.Joints], Slot.Frame);
     }
 
     /// <summary>Adds or replaces a part that has only one place.</summary>
@@ -68,7 +73,7 @@ public sealed class Build : IParts
 
         Part?[] parts = [.. _parts];
         parts[slot.Number] = part;
-        return new(parts, Name);
+        return new(parts, Name, [.. _codes], [.. _states], slot);
     }
 
     /// <summary>Takes the part out of a slot; the frame stays.</summary>
@@ -84,33 +89,14 @@ public sealed class Build : IParts
 
         Part?[] parts = [.. _parts];
         parts[slot.Number] = null;
-        return new(parts, Name);
+        return new(parts, Name, [.. _codes], [.. _states], slot);
     }
 
     /// <summary>Judges every joint whose slots are filled, without allocating.</summary>
     /// <param name="fits">Room for the judgements; <see cref="JointTable.All"/>'s length is always enough.</param>
     /// <returns>How many were written.</returns>
     /// <exception cref="ArgumentException">There is not enough room.</exception>
-    public int Judge(Span<Fit> fits)
-    {
-        int count = 0;
-        foreach (Joint joint in JointTable.All)
-        {
-            if (!joint.TryJudge(this, out Fit fit))
-            {
-                continue;
-            }
-
-            if (count == fits.Length)
-            {
-                throw new ArgumentException($"room for {JointTable.All.Length} judgements is needed", nameof(fits));
-            }
-
-            fits[count++] = fit;
-        }
-
-        return count;
-    }
+    public int Judge(Span<Fit> fits) => JudgePlan.Whole.Judge(this, _codes, _states, fits);
 
     /// <summary>Judges the whole build.</summary>
     public FitReport Check()
@@ -125,4 +111,6 @@ public sealed class Build : IParts
     public NeedsSheet Needs() => NeedsSheet.Of(this);
 
     Part? IParts.At(Slot slot) => _parts[slot.Number];
+
+    Joint IParts.JointAt(int number) => JudgePlan.Whole.JointAt(number);
 }

@@ -3,7 +3,7 @@ using Lugwork.Seating;
 namespace Lugwork;
 
 /// <summary>The text forms of every kind of part.</summary>
-internal static class PartForms
+internal static partial class PartForms
 {
     private const string Millimetres = "millimetres, such as 80 or 80 ± 1, or none, or unknown";
 
@@ -16,13 +16,25 @@ internal static class PartForms
         PartField<Frame>.Of("mostInsertion", Millimetres, p => p.MostInsertion, (p, v) => p with { MostInsertion = v }, ["most insertion", "maximum insertion"]),
         PartField<Frame>.Of("rearBrake", "a mount such as IS, PM-160, FM-rear-140 or none", p => p.RearBrakeMount, (p, v) => p with { RearBrakeMount = v }, ["rear brake", "brake"], where: m => m.IsRear),
         PartField<Frame>.Of("largestRearRotor", Millimetres, p => p.LargestRearRotor, (p, v) => p with { LargestRearRotor = v }, ["largest rear rotor", "largest rotor", "max rotor"]),
-        NotJudged<Frame>("shell", ["shell", "bottom bracket"]),
-        NotJudged<Frame>("headTube", ["head tube", "headset"]));
+        PartField<Frame>.Of("rearAxleThread", "a thread such as M12x1.5, or none", p => p.RearAxleThread, (p, v) => p with { RearAxleThread = v }, ["rear axle thread", "axle thread"]),
+        HeadTubeEnds,
+        PartField<Frame>.Of("headTubeUpper", "an end such as ZS44, EC34 or IS42", p => p.HeadTubeUpper, (p, v) => p with { HeadTubeUpper = v }, ["head tube upper", "upper head tube"]),
+        PartField<Frame>.Of("headTubeLower", "an end such as ZS56, EC34 or IS52", p => p.HeadTubeLower, (p, v) => p with { HeadTubeLower = v }, ["head tube lower", "lower head tube"]),
+        PartField<Frame>.Of("shell", "a shell such as BSA 68 or T47 85.5", p => p.Shell, (p, v) => p with { Shell = v }, ["bottom bracket", "bottom bracket shell"]),
+        PartField<Frame>.Of("seatTubeOutside", "a diameter such as 31.8, or none for a binder of its own", p => p.SeatTubeOutside, (p, v) => p with { SeatTubeOutside = v }, ["seat tube outside", "seat clamp"]),
+        PartField<Frame>.Of("hanger", "a hanger such as M10x1, direct-mount or UDH", p => p.Hanger, (p, v) => p with { Hanger = v }, ["derailleur hanger"]),
+        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]));
 
     public static PartForm<Fork> Fork { get; } = new("fork", () => new Fork(),
         PartField<Fork>.Of("front", "axle and width, such as 12x100", p => p.FrontEnd, (p, v) => p with { FrontEnd = v }, ["front axle", "front end", "axle"], where: h => !h.IsRear),
         PartField<Fork>.Of("frontBrake", "a mount such as IS, PM-160, FM-front-140 or none", p => p.FrontBrakeMount, (p, v) => p with { FrontBrakeMount = v }, ["front brake", "brake"], where: m => m.IsFront),
-        PartField<Fork>.Of("largestFrontRotor", Millimetres, p => p.LargestFrontRotor, (p, v) => p with { LargestFrontRotor = v }, ["largest front rotor", "largest rotor", "max rotor"]));
+        PartField<Fork>.Of("largestFrontRotor", Millimetres, p => p.LargestFrontRotor, (p, v) => p with { LargestFrontRotor = v }, ["largest front rotor", "largest rotor", "max rotor"]),
+        SteererShape,
+        PartField<Fork>.Of("steerer", "a steerer such as 28.6 or 1-1/8", p => p.Steerer, (p, v) => p with { Steerer = v }, []),
+        PartField<Fork>.Of("steererKind", "threadless or threaded", p => p.SteererKind, (p, v) => p with { SteererKind = v }, ["steerer kind"], bare: true),
+        PartField<Fork>.Of("crownSeat", "a seat such as 30 or 40", p => p.CrownSeat, (p, v) => p with { CrownSeat = v }, ["crown seat", "crown race"]),
+        PartField<Fork>.Of("frontAxleThread", "a thread such as M12x1.5, or none", p => p.FrontAxleThread, (p, v) => p with { FrontAxleThread = v }, ["front axle thread", "axle thread"]),
+        PartField<Fork>.Of("largestFrontTyre", "an ISO size such as 42-622, or none", p => p.LargestFrontTyre, (p, v) => p with { LargestFrontTyre = v }, ["largest front tyre", "largest tyre"]));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
@@ -40,7 +52,8 @@ internal static class PartForms
         PartField<Tyre>.Of("bead", "wired, folding or tubeless", p => p.Bead, (p, v) => p with { Bead = v }, [], bare: true));
 
     public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
-        PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true));
+        PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),
+        PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]));
 
     public static PartForm<Rotor> Rotor { get; } = new("rotor", () => new Rotor(),
         PartField<Rotor>.Of("size", "a diameter such as 160", p => p.Size, (p, v) => p with { Size = v }, ["diameter"], bare: true),
@@ -54,7 +67,8 @@ internal static class PartForms
         DiameterByLength,
         PartField<Seatpost>.Of("length", Millimetres, p => p.Length, (p, v) => p with { Length = v }, []),
         PartField<Seatpost>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["minimum insertion", "own mark"]),
-        PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]))
+        PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]),
+        PartField<Seatpost>.Of("railClamp", "a clamp such as 7-round or 7x9", p => p.RailClamp, (p, v) => p with { RailClamp = v }, ["rail clamp", "rails"]))
         {
             Contradiction = LongerThanItself,
         };
@@ -114,22 +128,16 @@ internal static class PartForms
         : slot == Slot.Cassette ? Cassette
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor
         : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper
-        : Seatpost;
-
-    /// <summary>An interface that a frame's text may state and that no joint reads yet: kept as a note, so that nothing is lost.</summary>
-    private static PartField<TPart> NotJudged<TPart>(string key, string[] words)
-        where TPart : Part => new()
-        {
-            Key = key,
-            Words = [.. words],
-            Expected = "any text",
-            Write = part => part.Notes.GetValueOrDefault(key, "unknown"),
-            Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
-            {
-                position = 0;
-                reason = "";
-                read = part with { Notes = part.Notes.SetItem(key, text.Trim()) };
-                return true;
-            },
-        };
+        : slot == Slot.Seatpost ? Seatpost
+        : slot == Slot.FrontAxle || slot == Slot.RearAxle ? ThruAxle
+        : slot == Slot.Headset ? Headset
+        : slot == Slot.Stem ? Stem
+        : slot == Slot.Handlebar ? Handlebar
+        : slot == Slot.SeatClamp ? SeatClamp
+        : slot == Slot.Saddle ? Saddle
+        : slot == Slot.BottomBracket ? BottomBracket
+        : slot == Slot.Crankset ? Crankset
+        : slot == Slot.Pedals ? Pedals
+        : slot == Slot.Chain ? Chain
+        : RearDerailleur;
 }

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
 using Lugwork.Brakes;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
+using Lugwork.Steering;
 using Lugwork.Tyres;
 
 namespace Lugwork;
@@ -34,6 +36,27 @@ public sealed record Frame : Part
     /// <summary>Largest rear rotor by the frame maker.</summary>
     public Known<Dimension> LargestRearRotor { get; init; }
 
+    /// <summary>Thread of the rear thru-axle; none for an end with open slots.</summary>
+    public Known<AxleThread> RearAxleThread { get; init; }
+
+    /// <summary>Upper end of the head tube.</summary>
+    public Known<HeadTubeBore> HeadTubeUpper { get; init; }
+
+    /// <summary>Lower end of the head tube.</summary>
+    public Known<HeadTubeBore> HeadTubeLower { get; init; }
+
+    /// <summary>The bottom bracket shell: thread or bore, and width.</summary>
+    public Known<Shell> Shell { get; init; }
+
+    /// <summary>Outside diameter of the seat tube where the collar goes; none for a frame with a binder of its own.</summary>
+    public Known<SeatClampSize> SeatTubeOutside { get; init; }
+
+    /// <summary>Where the rear derailleur hangs.</summary>
+    public Known<Hanger> Hanger { get; init; }
+
+    /// <summary>The largest rear tyre that the frame maker allows.</summary>
+    public Known<TyreSize> LargestRearTyre { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
 
@@ -60,6 +83,21 @@ public sealed record Fork : Part
 
     /// <summary>Largest front rotor by the fork maker.</summary>
     public Known<Dimension> LargestFrontRotor { get; init; }
+
+    /// <summary>The steerer at its top.</summary>
+    public Known<SteererSize> Steerer { get; init; }
+
+    /// <summary>Threaded or threadless.</summary>
+    public Known<SteererKind> SteererKind { get; init; }
+
+    /// <summary>The seat of the crown race.</summary>
+    public Known<CrownSeat> CrownSeat { get; init; }
+
+    /// <summary>Thread of the front thru-axle; none for ends with open slots.</summary>
+    public Known<AxleThread> FrontAxleThread { get; init; }
+
+    /// <summary>The largest front tyre that the fork maker allows.</summary>
+    public Known<TyreSize> LargestFrontTyre { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
@@ -145,6 +183,11 @@ public sealed record Cassette : Part
     /// <summary>What it is cut for.</summary>
     public Known<CassettePattern> Pattern { get; init; }
 
+    /// <summary>The speeds that its sprockets are spaced for; where unknown, what its pattern says.</summary>
+    public Known<SprocketClass> Sprockets { get; init; }
+
+    internal Known<SprocketClass> SprocketsOrPattern => Sprockets.State == KnownState.Unknown ? CassetteSpeeds.Of(Pattern) : Sprockets;
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Cassette];
 
@@ -216,6 +259,9 @@ public sealed record Seatpost : Part
 
     /// <summary>Insertion that the post's own mark asks for, from its lower end.</summary>
     public Known<Dimension> Mark { get; init; }
+
+    /// <summary>What its head holds.</summary>
+    public Known<RailClamp> RailClamp { get; init; }
 
     /// <summary>How deep it sits, or will sit, at the rider's saddle height.</summary>
     public Known<Dimension> Insertion { get; init; }

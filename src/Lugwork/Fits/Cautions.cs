@@ -22,4 +22,26 @@ internal static class Cautions
     public static Caution Axle { get; } = new("axle", "A wheel that is not held by its axle comes out. Match axle diameter, thread and length to the frame maker's figures.");
 
     public static Caution Stopgap { get; } = new("stopgap", "A very thin shim creeps and marks the post; use it only until the right post is there.");
+
+    public static Caution SteeringCare { get; } = new("steering", "Steering that comes loose or breaks throws the rider. Press, cut and clamp to the makers' figures, and have a shop do it if in doubt.");
+
+    public static Caution BarClampCare { get; } = new("bar-clamp", "Never open a clamp to get a larger bar in, and never pull a loose one tight; carbon bars take a shim only where their maker allows it.");
+
+    public static Caution AxleThread { get; } = new("axle-thread", "A thru-axle must have the frame maker's diameter, pitch, length and thread length; one of another pitch starts, then ruins the thread.");
+
+    public static Caution Rails { get; } = new("carbon-rails", "Carbon rails in jaws of another shape are crushed and break; clamp and rails must be made for each other.");
+
+    public static Caution TyreRoom { get; } = new("tyre-room", "A tyre that touches fork, frame or mudguard stops the wheel. Tyres grow after fitting and differ by 3 mm from their label: leave 6 mm all round, 4 mm on a racing bicycle, and never less than the maker's figure.");
+
+    public static Caution ChainOff { get; } = new("chain", "A chain that jams or jumps can throw the rider; try every gear on the stand before riding.");
+
+    public static Caution ShellThreads { get; } = new("shell-threads", "Threaded shells: the drive cup of BSA, Swiss, 26 tpi and T47 is left-hand and tightens anticlockwise; Italian and French are right-hand on both sides, and an Italian drive cup works loose unless it is torqued fully. Count the pitch before turning anything: French measures like BSA. Pressed units go in square, with a press.");
+
+    public static Caution Tapers { get; } = new("tapers", "Do not ride a crank on the other taper before it was checked: a JIS arm may bottom on an ISO spindle, an ISO arm holds a JIS spindle by less of its length.");
+
+    public static Caution NeverSleeve { get; } = new("never-sleeve", "Never sleeve a spindle by guess: only reducers that are sold for exactly that bearing.");
+
+    public static Caution ThinBearings { get; } = new("thin-bearings", "The bearings between a 30 mm spindle and a 41 mm bore are thin and do not last long.");
+
+    public static Caution PedalThreads { get; } = new("pedal-threads", "The left pedal has a left-hand thread and goes on the left crank only; a pedal that is forced strips the crank. It must start by hand.");
 }

@@ -8,16 +8,17 @@ namespace Lugwork;
 public readonly struct Fit : IEquatable<Fit>
 {
     private readonly IParts? _parts;
+    private readonly short _joint;
 
-    internal Fit(Joint joint, IParts parts, Verdict verdict)
+    internal Fit(IParts parts, int joint, Verdict verdict)
     {
-        Joint = joint;
         _parts = parts;
+        _joint = (short)joint;
         Verdict = verdict;
     }
 
     /// <summary>The joint; null only for a default.</summary>
-    public Joint? Joint { get; }
+    public Joint? Joint => _parts?.JointAt(_joint);
 
     /// <summary>How it was judged.</summary>
     public Verdict Verdict { get; }
@@ -62,13 +63,13 @@ public readonly struct Fit : IEquatable<Fit>
     public override string ToString() => Joint is null ? "not judged" : $"{Joint.Name}: {Verdicts.InWords(Verdict)}. {Sentence}";
 
     /// <inheritdoc/>
-    public bool Equals(Fit other) => ReferenceEquals(Joint, other.Joint) && ReferenceEquals(_parts, other._parts) && Verdict == other.Verdict;
+    public bool Equals(Fit other) => _joint == other._joint && ReferenceEquals(_parts, other._parts) && Verdict == other.Verdict;
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is Fit other && Equals(other);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Joint?.Id, Verdict);
+    public override int GetHashCode() => HashCode.Combine(_joint, Verdict);
 
     /// <summary>Same joint, same build, same verdict.</summary>
     /// <param name="left">One.</param>
@@ -80,7 +81,13 @@ public readonly struct Fit : IEquatable<Fit>
     /// <param name="right">Another.</param>
     public static bool operator !=(Fit left, Fit right) => !left.Equals(right);
 
-    internal Account Tell() => Joint is null ? Account.Empty : Account.Of(Joint, _parts!, Verdict);
+    /// <summary>
+    /// The whole reasoning, for a person who wants to check it: what was compared with the evidence for each figure, the relation,
+    /// the rows and bridges used, the sources with their confidence, and the weakest leg.
+    /// </summary>
+    public string Explain() => _parts is null ? "Nothing was judged." : Explanation.Of(this, _parts);
+
+    internal Account Tell() => Joint is { } joint ? Account.Of(joint, _parts!, Verdict) : Account.Empty;
 }
 
 /// <summary>Something that would mend a joint.</summary>
@@ -133,6 +140,9 @@ internal sealed class Account
 
     public ImmutableArray<Measurement> Measurements { get; private init; } = [];
 
+    /// <summary>The bridge rows that the outcomes rest on.</summary>
+    public ImmutableArray<Bridge> Bridges { get; private init; } = [];
+
     public ImmutableArray<Caution> Cautions { get; private init; } = [];
 
     public ImmutableArray<Source> Sources { get; private init; } = [];
@@ -181,6 +191,7 @@ internal sealed class Account
             Reason = outcomes.Count == 1 || !open ? outcomes[^1].Reason : OpenReason,
             Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : Fill(outcomes[^1], joint, parts),
             Measurements = measurements,
+            Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }).OfType<Bridge>().Distinct()],
             Remedies = [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).Distinct()],
             Cautions = [.. outcomes.SelectMany(o => CautionsOf(joint, o)).Distinct()],
             Sources = [.. outcomes.SelectMany(o => SourcesOf(joint, o)).Distinct().OrderBy(s => s.Strength).ThenBy(s => s.Id, StringComparer.Ordinal)],

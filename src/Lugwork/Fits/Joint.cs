@@ -90,18 +90,11 @@ public sealed class Joint
         return true;
     }
 
-    /// <summary>Judges the parts as they are; nothing is allocated. False where a slot is empty.</summary>
-    internal bool TryJudge(IParts parts, out Fit fit)
+    /// <summary>Judges the parts as they are, unknowns included; nothing is allocated. Not judged where a slot is empty.</summary>
+    internal Verdict Judge(IParts parts)
     {
         CandidateRow row = default;
-        if (!TryRead(parts, ref row))
-        {
-            fit = default;
-            return false;
-        }
-
-        fit = new Fit(this, parts, Common(row));
-        return true;
+        return TryRead(parts, ref row) ? Common(row) : Verdict.NotJudged;
     }
 
     internal bool TryRead(IParts parts, ref CandidateRow row)

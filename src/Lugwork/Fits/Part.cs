@@ -12,9 +12,6 @@ public abstract record Part
     /// <summary>A name of the owner's own, shown in reports; may be empty. Never judged.</summary>
     public string Name { get; init; } = "";
 
-    /// <summary>Interfaces that were stated and that no joint judges yet, by field: kept, never judged.</summary>
-    public ImmutableSortedDictionary<string, string> Notes { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
-
     /// <summary>The slots that this kind of part can go to; more than one means that a slot has to be named.</summary>
     public abstract ImmutableArray<Slot> Places { get; }
 }
@@ -23,4 +20,7 @@ public abstract record Part
 internal interface IParts
 {
     Part? At(Slot slot);
+
+    /// <summary>The joint of a number, as a judgement keeps it.</summary>
+    Joint JointAt(int number);
 }

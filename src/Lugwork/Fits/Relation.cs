@@ -8,6 +8,9 @@ internal abstract class Relation
 {
     public abstract Outcome Judge(ReadOnlySpan<long> values);
 
+    /// <summary>The verdict alone.</summary>
+    public virtual Verdict Settle(ReadOnlySpan<long> values) => Judge(values).Verdict;
+
     /// <summary>Kind in words, for the reference page.</summary>
     public abstract string Kind { get; }
 
@@ -46,6 +49,15 @@ internal sealed class SameKey : Relation
     }
 
     public override string Kind => "same key, or a bridge row";
+
+    /// <summary>Number of the input that receives.</summary>
+    public int Seat => _seat;
+
+    /// <summary>Number of the input that goes in.</summary>
+    public int Part => _part;
+
+    /// <summary>Some keys stand for several things.</summary>
+    public bool HasLooseKeys => !_loose.IsEmpty;
 
     public override ImmutableArray<Bridge> Bridges { get; }
 
@@ -116,10 +128,16 @@ internal sealed class SameKey : Relation
             : bridge.Otherwise;
 }
 
-/// <summary>A table with a cell for every pair; no silent blanks.</summary>
+/// <summary>A table with a cell for every pair; no silent blanks. A side that has none of it does not mate.</summary>
 internal sealed class Matrix(int row, int column, Func<long, long, Outcome> cell, ImmutableArray<Bridge> bridges, ImmutableArray<Source> sources) : Relation
 {
     public override string Kind => "matrix, a cell for every pair";
+
+    /// <summary>Number of the input that names the row.</summary>
+    public int Row => row;
+
+    /// <summary>Number of the input that names the column.</summary>
+    public int Column => column;
 
     public override ImmutableArray<Bridge> Bridges => bridges;
 
@@ -134,8 +152,9 @@ internal sealed class AtLeast(int length, int limit, Reason met, Reason missed, 
 {
     public override string Kind => "at least";
 
-    public override Outcome Judge(ReadOnlySpan<long> values) =>
-        values[limit] == 0 || values[length] >= values[limit] ? new(Verdict.Fits, met) : new(below, missed);
+    public override Outcome Judge(ReadOnlySpan<long> values) => new(Settle(values), Settle(values) == Verdict.Fits ? met : missed);
+
+    public override Verdict Settle(ReadOnlySpan<long> values) => values[limit] == 0 || values[length] >= values[limit] ? Verdict.Fits : below;
 }
 
 /// <summary>A length that must be at most a limit; <paramref name="without"/> says what a limit of "none" means.</summary>
@@ -183,6 +202,18 @@ internal sealed class AllOf(params ImmutableArray<Relation> relations) : Relatio
 
         return worst;
     }
+
+    public override Verdict Settle(ReadOnlySpan<long> values)
+    {
+        Verdict worst = Verdict.NotJudged;
+        foreach (Relation relation in relations)
+        {
+            Verdict next = relation.Settle(values);
+            worst = next > worst ? next : worst;
+        }
+
+        return worst;
+    }
 }
 
 /// <summary>Arithmetic that no table says; tied to its inverse by a law.</summary>
@@ -209,6 +240,8 @@ internal static class Reasons
     public static Reason Bridged { get; } = new("bridged", "{1} does not mate with {0} as it is; it takes [bridge].");
 
     public static Reason Check { get; } = new("check", "{1} against {0}: may work with [bridge], but the source says to check first.");
+
+    public static Reason Check3 { get; } = new("check", "{2} on {0}: may work with [bridge], but this rests on memory; check first.");
 
     public static Reason BridgeNotPossible { get; } = new("bridge-not-possible", "{1} is not {0}, and what would bridge them does not go on this part.");
 

@@ -48,9 +48,48 @@ public sealed class Slot
     /// <summary>The seatpost.</summary>
     public static Slot Seatpost { get; } = new(11, "seatpost", "seatpost");
 
+    /// <summary>The front thru-axle.</summary>
+    public static Slot FrontAxle { get; } = new(12, "frontAxle", "front thru-axle");
+
+    /// <summary>The rear thru-axle.</summary>
+    public static Slot RearAxle { get; } = new(13, "rearAxle", "rear thru-axle");
+
+    /// <summary>The headset, both halves.</summary>
+    public static Slot Headset { get; } = new(14, "headset", "headset");
+
+    /// <summary>The stem.</summary>
+    public static Slot Stem { get; } = new(15, "stem", "stem");
+
+    /// <summary>The handlebar.</summary>
+    public static Slot Handlebar { get; } = new(16, "handlebar", "handlebar");
+
+    /// <summary>The collar round the seat tube.</summary>
+    public static Slot SeatClamp { get; } = new(17, "seatClamp", "seat clamp");
+
+    /// <summary>The saddle.</summary>
+    public static Slot Saddle { get; } = new(18, "saddle", "saddle");
+
+    /// <summary>The bottom bracket.</summary>
+    public static Slot BottomBracket { get; } = new(19, "bottomBracket", "bottom bracket");
+
+    /// <summary>The crankset: arms, spindle and rings.</summary>
+    public static Slot Crankset { get; } = new(20, "crankset", "crankset");
+
+    /// <summary>The pedals.</summary>
+    public static Slot Pedals { get; } = new(21, "pedals", "pedals");
+
+    /// <summary>The chain.</summary>
+    public static Slot Chain { get; } = new(22, "chain", "chain");
+
+    /// <summary>The rear derailleur.</summary>
+    public static Slot RearDerailleur { get; } = new(23, "rearDerailleur", "rear derailleur");
+
     /// <summary>Every slot, in the order of a build sheet.</summary>
     public static ImmutableArray<Slot> All { get; } =
-        [Frame, Fork, FrontWheel, RearWheel, FrontTyre, RearTyre, Cassette, FrontRotor, RearRotor, FrontBrake, RearBrake, Seatpost];
+    [
+        Frame, Fork, FrontWheel, RearWheel, FrontTyre, RearTyre, Cassette, FrontRotor, RearRotor, FrontBrake, RearBrake, Seatpost,
+        FrontAxle, RearAxle, Headset, Stem, Handlebar, SeatClamp, Saddle, BottomBracket, Crankset, Pedals, Chain, RearDerailleur,
+    ];
 
     /// <summary>Property name in a build file: "rearWheel".</summary>
     public string Key { get; }

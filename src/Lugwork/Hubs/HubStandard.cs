@@ -89,6 +89,9 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
 
     internal ImmutableArray<int> Axles { get; }
 
+    /// <summary>Held, or maybe held, by a thru-axle of 12, 15 or 20 mm; a maker's own end may be.</summary>
+    internal bool TakesThruAxle => Axles.IsEmpty || Axles.Any(a => a is 12_000 or 15_000 or 20_000);
+
     /// <summary>A word that must stand in the text before this row is read from it.</summary>
     private string Needs { get; }
 

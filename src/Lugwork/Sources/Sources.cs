@@ -236,6 +236,270 @@ public static class Sources
     /// <summary>Is there a standard for seat pillar thickness? (in Japanese).</summary>
     public static Source FoldingPosts { get; } = new("FOLDING-POSTS", SourceKind.Community, Confidence.Medium, "Is there a standard for seat pillar thickness? (in Japanese)", "Hakusen Hatogaya (shop blog)", "2017", "hakusen-hatogaya.lekumo.biz/blog/2017/09/post-a844.html");
 
+    /// <summary>Standardized Headset Identification System (repost of the announcement).</summary>
+    public static Source HeadsetCodeNote { get; } = new("HEADSET-CODE-NOTE", SourceKind.Community, Confidence.Medium, "Standardized Headset Identification System (repost of the announcement)", "BikeRadar forum", "14 Feb 2011", "forum.bikeradar.com/viewtopic.php?f=40073&t=12758049&p=16768913");
+
+    /// <summary>S.H.I.S. Overview.</summary>
+    public static Source HeadsetCodeOverview { get; } = new("HEADSET-CODE-OVERVIEW", SourceKind.MakerDocument, Confidence.Medium, "S.H.I.S. Overview", "headset maker's technical centre (Cane Creek)", "n.d.", "www.canecreek.com/tech-center/headsets/shis/overview");
+
+    /// <summary>Headset Standards Explained: Reading the SHIS Chart.</summary>
+    public static Source HeadsetChart { get; } = new("HEADSET-CHART", SourceKind.MakerDocument, Confidence.High, "Headset Standards Explained: Reading the SHIS Chart", "Unior USA (tool maker)", "n.d.", "uniorusa.com/blogs/tech-tips/headset-standards-explained-shis-chart");
+
+    /// <summary>Headset Identification and Specification Guide, rev. F+, 11 May 2010 (transcription; only its first pages readable).</summary>
+    public static Source HeadsetGuide { get; } = new("HEADSET-GUIDE", SourceKind.MakerDocument, Confidence.Medium, "Headset Identification and Specification Guide, rev. F+, 11 May 2010 (transcription; only its first pages readable)", "Cane Creek", "2010", "doczz.net/doc/5531034/integrated-headsets");
+
+    /// <summary>Headset Tech: preparation.</summary>
+    public static Source PressFitRule { get; } = new("PRESS-FIT-RULE", SourceKind.MakerDocument, Confidence.Medium, "Headset Tech: preparation", "Chris King Precision Components", "n.d.", "chrisking.com/tech/tech_headsets");
+
+    /// <summary>Musings on headset reaming tolerances.</summary>
+    public static Source HeadTubeReaming { get; } = new("HEAD-TUBE-REAMING", SourceKind.Community, Confidence.Medium, "Musings on headset reaming tolerances", "Velocipede Salon forum", "2020", "www.velocipedesalon.com/forum/showthread.php?t=57562");
+
+    /// <summary>Column of 2 Oct 2022: 1-inch headset, Italian vs JIS (in Japanese).</summary>
+    public static Source OneInchHeadsets { get; } = new("ONE-INCH-HEADSETS", SourceKind.Handbook, Confidence.High, "Column of 2 Oct 2022: 1-inch headset, Italian vs JIS (in Japanese)", "Overwheel", "2022", "overwheel.net/ow-column/headset20221002");
+
+    /// <summary>Headset (bicycle part).</summary>
+    public static Source HeadsetArticle { get; } = new("HEADSET-ARTICLE", SourceKind.Handbook, Confidence.High, "Headset (bicycle part)", "Wikipedia", "n.d.", "en.wikipedia.org/wiki/Threadless_headset");
+
+    /// <summary>The Paterek Manual, ch. 6, The Front Triangle.</summary>
+    public static Source FrontTriangleManual { get; } = new("FRONT-TRIANGLE-MANUAL", SourceKind.Handbook, Confidence.High, "The Paterek Manual, ch. 6, The Front Triangle", "T. Paterek", "n.d.", "timpaterek.com/06fronttriangle.htm");
+
+    /// <summary>44mm.</summary>
+    public static Source HeadTube44 { get; } = new("HEAD-TUBE-44", SourceKind.MakerDocument, Confidence.High, "44mm", "Cotic (frame maker) geek pages", "n.d.", "www.cotic.co.uk/geek/page/44mm");
+
+    /// <summary>Comment 13194524.</summary>
+    public static Source HeadTubeComment { get; } = new("HEAD-TUBE-COMMENT", SourceKind.Community, Confidence.High, "Comment 13194524", "London Fixed Gear and Single-Speed forum", "n.d.", "lfgss.com/comments/13194524");
+
+    /// <summary>Straight 1-1/8 in steering tube is not actually straight.</summary>
+    public static Source StraightSteerer { get; } = new("STRAIGHT-STEERER", SourceKind.Community, Confidence.High, "Straight 1-1/8 in steering tube is not actually straight", "Bicycles Q&A (TransWikia copy)", "3 Apr 2021", "transwikia.com/bicycles/straight-1%e2%85%9b-steering-tube-is-not-actually-straight");
+
+    /// <summary>Crown race won't fit on carbon steerer (quotes the guide of S05).</summary>
+    public static Source CrownRaceGuide { get; } = new("CROWN-RACE-GUIDE", SourceKind.Community, Confidence.High, "Crown race won't fit on carbon steerer (quotes the guide of S05)", "RoadBikeReview forums", "2012", "forums.roadbikereview.com/components-wrenching/crown-race-wont-fit-carbon-steerer-274509.html");
+
+    /// <summary>Information and Guides: Measure Headset Bearings.</summary>
+    public static Source BearingSeller { get; } = new("BEARING-SELLER", SourceKind.MakerDocument, Confidence.Medium, "Information and Guides: Measure Headset Bearings", "Silly Bike Boy (bearing seller)", "n.d.", "sillybikeboy.co.uk/pages/information-and-guides");
+
+    /// <summary>How to measure sealed headset bearing sizes (copy of CyclingTips, Jul 2021).</summary>
+    public static Source BearingMeasure { get; } = new("BEARING-MEASURE", SourceKind.Press, Confidence.Medium, "How to measure sealed headset bearing sizes (copy of CyclingTips, Jul 2021)", "Zeno Cycle Parts", "2021", "zenocycleparts.com/blogs/cyclingtips/how-to-measure-sealed-headset-bearing-sizes");
+
+    /// <summary>Fork cutting and headset.</summary>
+    public static Source ForkCutting { get; } = new("FORK-CUTTING", SourceKind.Community, Confidence.Low, "Fork cutting and headset", "allez-allez.net", "11 Jan 2019", "allez-allez.net/2019/01/11/allez-fork-cutting-and-headset/");
+
+    /// <summary>Integrated headsets.</summary>
+    public static Source IntegratedHeadsets { get; } = new("INTEGRATED-HEADSETS", SourceKind.MakerDocument, Confidence.High, "Integrated headsets", "R+E Cycles / luggedbikes.com", "n.d.", "luggedbikes.com/articles/integrated-headset/integrated-headset.html");
+
+    /// <summary>Headset or steerer tube from straight to tapered conversion.</summary>
+    public static Source StraightInTapered { get; } = new("STRAIGHT-IN-TAPERED", SourceKind.Community, Confidence.Medium, "Headset or steerer tube from straight to tapered conversion", "highlandmist.blogspot.com", "28 Oct 2016", "highlandmist.blogspot.com/2016/10/older-forks-1-18th-in-tapered-headset.html");
+
+    /// <summary>The definitive thread for 1-1/2 internal routing headsets.</summary>
+    public static Source CableHeadsets { get; } = new("CABLE-HEADSETS", SourceKind.Community, Confidence.Low, "The definitive thread for 1-1/2 internal routing headsets", "Chinertown forum", "n.d.", "chinertown.com/index.php/topic,5096.0.html");
+
+    /// <summary>1 in versus 1-1/8 in headset.</summary>
+    public static Source OneInchAgainstLarger { get; } = new("ONE-INCH-AGAINST-LARGER", SourceKind.Community, Confidence.Medium, "1 in versus 1-1/8 in headset", "rec.bicycles.tech", "10 Dec 2003", "rec.bicycles.tech.narkive.com/bObXV7pe/1-versus-1-1-8-headset");
+
+    /// <summary>TBIS 4210-2:2018 (text of ISO 4210-2:2014), clause 4.7.4 and figure 4.</summary>
+    public static Source SteererRequirement { get; } = new("STEERER-REQUIREMENT", SourceKind.Standard, Confidence.High, "TBIS 4210-2:2018 (text of ISO 4210-2:2014), clause 4.7.4 and figure 4", "Taiwan Bicycle Industry Standard", "2018", "chctest.tbnet.org.tw/eBOOK-TBIS/02/EN/files/basic-html/page19.html");
+
+    /// <summary>Bicycle Handlebar and Stem Dimensions (copy of the Sheldon Brown crib sheet).</summary>
+    public static Source BarAndStemTable { get; } = new("BAR-AND-STEM-TABLE", SourceKind.Handbook, Confidence.Medium, "Bicycle Handlebar and Stem Dimensions (copy of the Sheldon Brown crib sheet)", "Love City Cycles", "n.d.", "lovecitycycles.com/?page_id=796");
+
+    /// <summary>Which Grip Fits?.</summary>
+    public static Source GripFit { get; } = new("GRIP-FIT", SourceKind.MakerDocument, Confidence.Medium, "Which Grip Fits?", "Velogear", "n.d.", "www.velogear.com.au/parts/bike-parts/handlebar-grips/which-grip-fits.html");
+
+    /// <summary>Handlebar sizes (quotes Wikipedia, Stem).</summary>
+    public static Source BarSizes { get; } = new("BAR-SIZES", SourceKind.Community, Confidence.Medium, "Handlebar sizes (quotes Wikipedia, Stem)", "Retrobike", "n.d.", "www.retrobike.co.uk/forum/viewtopic.php?f=1&t=255183");
+
+    /// <summary>Handlebar stem size.</summary>
+    public static Source StemSizes { get; } = new("STEM-SIZES", SourceKind.Community, Confidence.Medium, "Handlebar stem size", "motorbicycling.com", "8 Sep 2009", "motorbicycling.com/showpost.php?p=105482&postcount=5");
+
+    /// <summary>Quill stem (in Japanese).</summary>
+    public static Source QuillArticle { get; } = new("QUILL-ARTICLE", SourceKind.Handbook, Confidence.Medium, "Quill stem (in Japanese)", "jitetan.com bicycle glossary", "n.d.", "jitetan.com/term/quill_stem.html");
+
+    /// <summary>How to Measure a Bicycle Thru-Axle.</summary>
+    public static Source ThruAxleHelp { get; } = new("THRU-AXLE-HELP", SourceKind.Handbook, Confidence.Medium, "How to Measure a Bicycle Thru-Axle", "Modern Bike help pages", "undated", "modernbike.com/help-1446");
+
+    /// <summary>How to Measure a Bicycle Thru-Axle.</summary>
+    public static Source ThruAxleMaker { get; } = new("THRU-AXLE-MAKER", SourceKind.MakerDocument, Confidence.Medium, "How to Measure a Bicycle Thru-Axle", "Hardlite Components", "2020", "hardlite-components.com/2020/11/19/how-to-measure-a-bicycle-thru-axle/");
+
+    /// <summary>Bicycle Thru-Axle Measuring Guide.</summary>
+    public static Source ThruAxleGuide { get; } = new("THRU-AXLE-GUIDE", SourceKind.MakerDocument, Confidence.Medium, "Bicycle Thru-Axle Measuring Guide", "Ti-Parts Titanium", "2025", "tipartstitanium.com/blogs/guides/upgrading-your-thru-axles-read-our-bicycle-thru-axle-measuring-guide");
+
+    /// <summary>Do we need to eliminate the derailleur hanger and embrace UDH.</summary>
+    public static Source UniversalHangerMaker { get; } = new("UNIVERSAL-HANGER-MAKER", SourceKind.MakerDocument, Confidence.Medium, "Do we need to eliminate the derailleur hanger and embrace UDH", "ICAN Cycling", "2024", "icancycling.com/en-se/blogs/articles/do-we-need-to-eliminate-the-derailleur-hanger-and-embrace-udh");
+
+    /// <summary>What is the UDH (BikeRadar text, republished).</summary>
+    public static Source UniversalHangerPress { get; } = new("UNIVERSAL-HANGER-PRESS", SourceKind.Press, Confidence.Medium, "What is the UDH (BikeRadar text, republished)", "BikeRadar", "2023", "euro.dayfr.com/trends/amp/480702");
+
+    /// <summary>So funktioniert der Universal Derailleur Hanger am Gravelbike.</summary>
+    public static Source UniversalHangerGravel { get; } = new("UNIVERSAL-HANGER-GRAVEL", SourceKind.Press, Confidence.Medium, "So funktioniert der Universal Derailleur Hanger am Gravelbike", "Velomotion", "2024", "velomotion.net/2024/08/so-funktioniert-der-universal-derailleur-hanger-am-gravelbike/");
+
+    /// <summary>At last, a universal derailleur hanger is coming.</summary>
+    public static Source UniversalHangerNews { get; } = new("UNIVERSAL-HANGER-NEWS", SourceKind.Community, Confidence.Medium, "At last, a universal derailleur hanger is coming", "Escape to the Pyrenees", "2019", "escapetothepyrenees.com/post/at-last-a-universal-derailleur-hanger-is-coming");
+
+    /// <summary>The (possibly) hard-to-find part you should have on hand.</summary>
+    public static Source DirectMountHanger { get; } = new("DIRECT-MOUNT-HANGER", SourceKind.Press, Confidence.Medium, "The (possibly) hard-to-find part you should have on hand", "Canadian Cycling Magazine", "2020", "pressreader.com/canada/canadian-cycling-magazine/20200715/282497185958508");
+
+    /// <summary>Posts on unthreaded French dropouts.</summary>
+    public static Source UnthreadedEnds { get; } = new("UNTHREADED-ENDS", SourceKind.Community, Confidence.Medium, "Posts on unthreaded French dropouts", "Classic Rendezvous list archive", "2001/2004", "smontanaro.net/CR/2001/6/595 and smontanaro.net/CR/2004/02/0325");
+
+    /// <summary>Derailleur Hangers Demystified.</summary>
+    public static Source HangersDemystified { get; } = new("HANGERS-DEMYSTIFIED", SourceKind.MakerDocument, Confidence.Medium, "Derailleur Hangers Demystified", "Red Clover Components", "2014", "redclovercomponents.com/blog/1");
+
+    /// <summary>Bicycle chain explained (width tables).</summary>
+    public static Source ChainWidths { get; } = new("CHAIN-WIDTHS", SourceKind.Handbook, Confidence.Medium, "Bicycle chain explained (width tables)", "Cycling Boutique", "2024", "cyclingboutique.in/blogs/news/ultimate-guide-bicycle-chain-explained");
+
+    /// <summary>Chains.</summary>
+    public static Source ChainCatalogue { get; } = new("CHAIN-CATALOGUE", SourceKind.Handbook, Confidence.Medium, "Chains", "Velogear", "undated", "velogear.com.au/catalog/Chains-216-1.html");
+
+    /// <summary>Chain sizes.</summary>
+    public static Source ChainSizes { get; } = new("CHAIN-SIZES", SourceKind.Handbook, Confidence.Medium, "Chain sizes", "Wikibooks", "undated", "en.wikibooks.org/wiki/Bicycles/Maintenance_and_Repair/Chains/Chain_sizes");
+
+    /// <summary>New Shifters, and Nine Over Eight Gearing? (quotes the sprocket crib sheet).</summary>
+    public static Source SprocketSpacing { get; } = new("SPROCKET-SPACING", SourceKind.Community, Confidence.Medium, "New Shifters, and Nine Over Eight Gearing? (quotes the sprocket crib sheet)", "2nd-gear.blogspot.com", "2017", "2nd-gear.blogspot.com/2017/03/new-shifters-and-nine-over-eight-gearing.html");
+
+    /// <summary>Why are tires sometimes narrower than their listed size?.</summary>
+    public static Source WidthTolerance { get; } = new("WIDTH-TOLERANCE", SourceKind.MakerDocument, Confidence.Medium, "Why are tires sometimes narrower than their listed size?", "Schwalbe help centre", "read 2026-11", "schwalbetires.crisp.help/en-us/article/why-are-tires-sometimes-narrower-than-their-listed-size-w7ntwm");
+
+    /// <summary>16 CFR 1512.11 Requirements for wheels.</summary>
+    public static Source WheelRegulation { get; } = new("WHEEL-REGULATION", SourceKind.Standard, Confidence.High, "16 CFR 1512.11 Requirements for wheels", "US CPSC, eCFR", "2024-2026", "lexbuild.dev/ecfr/title-16/chapter-II/part-1512/section-1512.11");
+
+    /// <summary>EN 14781 clause 4.10.2 as quoted in a forum.</summary>
+    public static Source RacingClearance { get; } = new("RACING-CLEARANCE", SourceKind.Community, Confidence.Medium, "EN 14781 clause 4.10.2 as quoted in a forum", "lfgss.com quoting EN 14781:2005", "2005", "lfgss.com/comments/13927689");
+
+    /// <summary>Operation manual, wheels check.</summary>
+    public static Source WheelsManual { get; } = new("WHEELS-MANUAL", SourceKind.MakerDocument, Confidence.Medium, "Operation manual, wheels check", "bicycle maker's operating manual (Ghost)", "c. 2012", "38.142.81.21:8001/manual/ghost-bikes/amr/operation-manual-english/page-21.html");
+
+    /// <summary>Bottom Bracket Threading and Other Specifications.</summary>
+    public static Source ShellThreads { get; } = new("SHELL-THREADS", SourceKind.Handbook, Confidence.Medium, "Bottom Bracket Threading and Other Specifications", "BikeRaceInfo", "undated", "bikeraceinfo.com/tech/bottom-brackets.html");
+
+    /// <summary>Unthreaded Bicycle Bottom Bracket Crib Sheet.</summary>
+    public static Source UnthreadedShells { get; } = new("UNTHREADED-SHELLS", SourceKind.Handbook, Confidence.High, "Unthreaded Bicycle Bottom Bracket Crib Sheet", "sheldonbrown.com (J. Allen)", "Apr 2014", "sheldonbrown.com/cribsheet-unthreaded-bottombrackets.html");
+
+    /// <summary>DIN ISO 6696 (ISO 6696:1989), scope.</summary>
+    public static Source ShellThreadScope { get; } = new("SHELL-THREAD-SCOPE", SourceKind.Standard, Confidence.Medium, "DIN ISO 6696 (ISO 6696:1989), scope", "DIN / GlobalSpec", "Jul 2016", "standards.globalspec.com/std/10033742/din-iso-6696");
+
+    /// <summary>On cycle threads.</summary>
+    public static Source CycleThreads { get; } = new("CYCLE-THREADS", SourceKind.Community, Confidence.Medium, "On cycle threads", "grubb1937.blogspot.com", "Aug 2013", "grubb1937.blogspot.com/2013/08/on-cycle-threads.html");
+
+    /// <summary>24 mm Spacer Chart, P95-002-01108B-002.</summary>
+    public static Source SpacerChart24 { get; } = new("SPACER-CHART-24", SourceKind.MakerDocument, Confidence.Medium, "24 mm Spacer Chart, P95-002-01108B-002", "Rotor (crank maker)", "2023", "cdn.shopify.com/s/files/1/2338/5139/files/24mm_Spacer_Chart.pdf");
+
+    /// <summary>Spacers chart, 30 mm road axle (crro1004).</summary>
+    public static Source SpacerChart30 { get; } = new("SPACER-CHART-30", SourceKind.MakerDocument, Confidence.Medium, "Spacers chart, 30 mm road axle (crro1004)", "Rotor (crank maker)", "undated", "cdn.shopify.com/s/files/1/0594/4193/8623/files/crro1004.pdf");
+
+    /// <summary>28.99 mm spindle MTB bottom bracket overview.</summary>
+    public static Source Overview2899 { get; } = new("OVERVIEW-28-99", SourceKind.MakerDocument, Confidence.Medium, "28.99 mm spindle MTB bottom bracket overview", "SRAM", "undated", "cdn.shopify.com/s/files/1/0279/0106/7395/files/Sram_Dub_MTB_BB_Overview.pdf");
+
+    /// <summary>Bottom Bracket "standards".</summary>
+    public static Source BracketStandards { get; } = new("BRACKET-STANDARDS", SourceKind.Community, Confidence.Medium, "Bottom Bracket \"standards\"", "dansbikestuff.blogspot.com", "12 Nov 2013", "dansbikestuff.blogspot.com/2013/11/bottom-bracket-standards.html");
+
+    /// <summary>MOBI - Bottom Bracket "Standards".</summary>
+    public static Source BracketTable { get; } = new("BRACKET-TABLE", SourceKind.Handbook, Confidence.Medium, "MOBI > Bottom Bracket \"Standards\"", "pardo.net", "undated", "pardo.net/bike/pic/mobi/b.bottom-bracket-standards.html");
+
+    /// <summary>Making sense of bottom brackets, part 2.</summary>
+    public static Source BracketSense { get; } = new("BRACKET-SENSE", SourceKind.Community, Confidence.Medium, "Making sense of bottom brackets, part 2", "The Accidental Randonneur", "undated", "accidentalrandonneur.wordpress.com/tag/bb92/");
+
+    /// <summary>Three Common Bottom Bracket Misconceptions.</summary>
+    public static Source BracketMisconceptions { get; } = new("BRACKET-MISCONCEPTIONS", SourceKind.MakerDocument, Confidence.Medium, "Three Common Bottom Bracket Misconceptions", "Wheels Manufacturing", "undated", "wheelsmfg.com/blogs/bottom-brackets?page=2");
+
+    /// <summary>What you should know about cranks and bottom brackets.</summary>
+    public static Source CranksAndBrackets { get; } = new("CRANKS-AND-BRACKETS", SourceKind.MakerDocument, Confidence.Medium, "What you should know about cranks & bottom brackets", "Open Cycle", "18 Aug 2016", "up.opencycle.com/updates/what-you-should-know-about-cranks--bottom-brackets");
+
+    /// <summary>Bottom bracket standards in detail.</summary>
+    public static Source BracketDetail { get; } = new("BRACKET-DETAIL", SourceKind.Press, Confidence.Medium, "Bottom bracket standards in detail", "Cycletechreview", "2012", "cycletechreview.com/2012/features/bottom-bracket-standards-detail/6");
+
+    /// <summary>The complete guide to bottom bracket standards.</summary>
+    public static Source BracketGuide { get; } = new("BRACKET-GUIDE", SourceKind.Press, Confidence.Medium, "The complete guide to bottom bracket standards", "BikeRadar", "14 Mar 2019", "www.bikeradar.com/advice/buyers-guides/the-complete-guide-to-bottom-bracket-standards/");
+
+    /// <summary>PSA: T47 internal BB width is now 85.5 mm.</summary>
+    public static Source T47Width { get; } = new("T47-WIDTH", SourceKind.Community, Confidence.Medium, "PSA: T47 internal BB width is now 85.5 mm", "Custom Frame Forum", "undated", "forum.customframeforum.com/t/psa-t47-internal-bb-width-is-now-85-5mm/1980");
+
+    /// <summary>T47-77 asymmetric bottom bracket spacing adaptation.</summary>
+    public static Source T47Asymmetric { get; } = new("T47-ASYMMETRIC", SourceKind.MakerDocument, Confidence.Medium, "T47-77 asymmetric bottom bracket spacing adaptation", "Felt Bicycles", "undated", "feltbicycles.com/blogs/news/felt-bicycles-unveils-t47-77-asymmetric-bottom-bracket-spacing-adaptation-1");
+
+    /// <summary>T47 threaded bottom brackets, but with a twist.</summary>
+    public static Source T47Twist { get; } = new("T47-TWIST", SourceKind.Press, Confidence.Medium, "T47 threaded bottom brackets, but with a twist", "Velo / CyclingTips", "Jun 2019", "velo.outsideonline.com/2019/06/trek-t47-threaded-bottom-brackets/");
+
+    /// <summary>Threaded #12: the woes of T47 bottom brackets.</summary>
+    public static Source T47Woes { get; } = new("T47-WOES", SourceKind.Press, Confidence.Medium, "Threaded #12: the woes of T47 bottom brackets", "Escape Collective", "28 Mar 2024", "escapecollective.com/threaded-12-the-woes-of-t47-bottom-brackets/");
+
+    /// <summary>T47: the good, the bad and the availability.</summary>
+    public static Source T47Dimensions { get; } = new("T47-DIMENSIONS", SourceKind.MakerDocument, Confidence.Medium, "T47: the good, the bad and the availability", "Kogel (bottom-bracket maker)", "undated", "www.kogel.cc/blogs/kbba/t47-the-good-the-bad-and-the-availability");
+
+    /// <summary>BMX Bottom Brackets.</summary>
+    public static Source BmxBrackets { get; } = new("BMX-BRACKETS", SourceKind.MakerDocument, Confidence.Medium, "BMX Bottom Brackets", "SkatePro", "undated", "skatepro.com.au/599-42431.htm");
+
+    /// <summary>Bicycle spindle options.</summary>
+    public static Source SpindleOptions { get; } = new("SPINDLE-OPTIONS", SourceKind.MakerDocument, Confidence.Medium, "Bicycle spindle options", "Power Meter City FAQ", "undated", "powermetercity.com/faq/bicycle-spindle-options-24-mm-gxp-30-mm-dub-and-m30/");
+
+    /// <summary>New cranks and bottom brackets with a 28.99 mm spindle.</summary>
+    public static Source SpindleLaunch { get; } = new("SPINDLE-LAUNCH", SourceKind.Press, Confidence.Medium, "New cranks and bottom brackets with a 28.99 mm spindle", "Pinkbike", "16 Jan 2018", "www.pinkbike.com/news/srams-new-dub-cranks-and-bottom-brackets-first-look.html");
+
+    /// <summary>28.99 mm spindle system launch.</summary>
+    public static Source SpindleSystem { get; } = new("SPINDLE-SYSTEM", SourceKind.Press, Confidence.Medium, "28.99 mm spindle system launch", "Enduro MTB", "2018", "enduro-mtb.com/en/sram-dub-system/");
+
+    /// <summary>Stepped 24/22 vs 28.99 spindle: key differences.</summary>
+    public static Source SteppedSpindle { get; } = new("STEPPED-SPINDLE", SourceKind.Community, Confidence.Low, "Stepped 24/22 vs 28.99 spindle: key differences", "roadbikemaintenance.com", "undated", "www.roadbikemaintenance.com/gxp-vs-dub-key-differences-every-cyclist-should-know");
+
+    /// <summary>Square taper bottom brackets.</summary>
+    public static Source TaperMeasured { get; } = new("TAPER-MEASURED", SourceKind.Community, Confidence.Medium, "Square taper bottom brackets", "moultoneer.wordpress.com", "17 Mar 2022", "moultoneer.wordpress.com/2022/03/17/square-taper-bottom-brackets/");
+
+    /// <summary>JIS taper, ISO taper (in Japanese).</summary>
+    public static Source TaperSums { get; } = new("TAPER-SUMS", SourceKind.Community, Confidence.Low, "JIS taper, ISO taper (in Japanese)", "replica2st", "Oct 2014", "replica2st.cocolog-nifty.com/diet/2014/10/post-08b6.html");
+
+    /// <summary>Interchangeability of square-taper interfaces (in German).</summary>
+    public static Source TaperExchange { get; } = new("TAPER-EXCHANGE", SourceKind.Handbook, Confidence.Medium, "Interchangeability of square-taper interfaces (in German)", "wikipedalia.de", "undated", "wikipedalia.de/index.php?title=Auswechselbarkeit_von_Vierkant-Kurbelaufnahmesystemen_bei_Innenlagern");
+
+    /// <summary>Post 1474018 (in German).</summary>
+    public static Source SpacerPost { get; } = new("SPACER-POST", SourceKind.Community, Confidence.Medium, "Post 1474018 (in German)", "globike.net", "undated", "globike.net/posts/1474018");
+
+    /// <summary>Bike hack: spacer upgrades.</summary>
+    public static Source SpacerHack { get; } = new("SPACER-HACK", SourceKind.Press, Confidence.Medium, "Bike hack: spacer upgrades", "Bike Magazine", "undated", "www.bikemag.com/gear-features/bike-hack-spacer-upgrades/");
+
+    /// <summary>External-cup crank spacer table.</summary>
+    public static Source CupSpacers { get; } = new("CUP-SPACERS", SourceKind.Handbook, Confidence.Medium, "External-cup crank spacer table", "jitetan.com", "undated", "jitetan.com/term/hollowtech_2.html");
+
+    /// <summary>Octalink glossary entry.</summary>
+    public static Source ShortAndLongSplines { get; } = new("SHORT-AND-LONG-SPLINES", SourceKind.Handbook, Confidence.Medium, "Octalink glossary entry", "jitetan.com", "undated", "jitetan.com/term/octalink.html");
+
+    /// <summary>Bottom bracket: interface types.</summary>
+    public static Source SpindleTypes { get; } = new("SPINDLE-TYPES", SourceKind.Community, Confidence.Medium, "Bottom bracket: interface types", "bike-mode.blogspot.com", "2009", "bike-mode.blogspot.com/2009/04/");
+
+    /// <summary>Splined Bottom Brackets.</summary>
+    public static Source SplinedBrackets { get; } = new("SPLINED-BRACKETS", SourceKind.Press, Confidence.Medium, "Splined Bottom Brackets", "Urban Velo issue 17", "2010", "urbanvelo.org/issue17/p70-71.html");
+
+    /// <summary>Spindle designation of the 10-spline standard.</summary>
+    public static Source TenSplineFaq { get; } = new("TEN-SPLINE-FAQ", SourceKind.Community, Confidence.Medium, "Spindle designation of the 10-spline standard", "experts123 (copy of the standard's FAQ)", "undated", "experts123.com/q/why-use-the-spindle-designation-number-instead-of-the-overall-length.html");
+
+    /// <summary>What are cottered cranks? (repeats a cotter-pin repair article).</summary>
+    public static Source CotteredCranks { get; } = new("COTTERED-CRANKS", SourceKind.Community, Confidence.Low, "What are cottered cranks? (repeats a cotter-pin repair article)", "swirlzcupcakes.com (copy)", "undated", "swirlzcupcakes.com/qa/what-are-cottered-cranks");
+
+    /// <summary>35 x 1.</summary>
+    public static Source SwissThread { get; } = new("SWISS-THREAD", SourceKind.Community, Confidence.Medium, "35 x 1...", "blackmountaincycles.blogspot.com (frame maker and shop)", "2008", "blackmountaincycles.blogspot.com/2008/12/35-x-1.html");
+
+    /// <summary>Besonderheiten bei Gewinden / Austauschbarkeit bei aelteren Fahrraedern eines Herstellers (in German, translation of a reference article).</summary>
+    public static Source ThreadPeculiarities { get; } = new("THREAD-PECULIARITIES", SourceKind.Handbook, Confidence.Medium, "Besonderheiten bei Gewinden / Austauschbarkeit bei aelteren Fahrraedern eines Herstellers (in German, translation of a reference article)", "WikiPedalia", "undated", "wikipedalia.de");
+
+    /// <summary>OSBB engineering guide.</summary>
+    public static Source OsbbGuide { get; } = new("OSBB-GUIDE", SourceKind.MakerDocument, Confidence.Low, "OSBB engineering guide", "Hambini (bottom-bracket maker)", "undated", "www.hambini.com/specialized-osbb-engineering-guide/");
+
+    /// <summary>OSBB explained.</summary>
+    public static Source OsbbExplained { get; } = new("OSBB-EXPLAINED", SourceKind.MakerDocument, Confidence.Low, "OSBB explained", "Kogel (bottom-bracket maker)", "undated", "kogel.cc/blogs/kbba/specialized-osbb-explained");
+
+    /// <summary>Road bike bottom bracket standards.</summary>
+    public static Source RoadBrackets { get; } = new("ROAD-BRACKETS", SourceKind.Press, Confidence.Medium, "Road bike bottom bracket standards", "Cycling Weekly", "undated", "www.cyclingweekly.com/news/product-news/road-bike-bottom-bracket-standards-371270");
+
+    /// <summary>Basic Thread Concepts.</summary>
+    public static Source ThreadConcepts { get; } = new("THREAD-CONCEPTS", SourceKind.MakerDocument, Confidence.Medium, "Basic Thread Concepts", "Park Tool", "undated", "www.parktool.com/en-us/blog/repair-help/basic-thread-concepts");
+
+    /// <summary>Attachment of the pedals to the cranks.</summary>
+    public static Source PedalAttachment { get; } = new("PEDAL-ATTACHMENT", SourceKind.Handbook, Confidence.Medium, "Attachment of the pedals to the cranks", "defietssite.nl", "undated", "defietssite.nl/attachment-the-pedals-to-the-cranks/?lang=en");
+
+    /// <summary>Pedal threads (French vs English).</summary>
+    public static Source PedalThreadList { get; } = new("PEDAL-THREAD-LIST", SourceKind.Community, Confidence.Medium, "Pedal threads (French vs English)", "Classic Rendezvous list archive", "2003", "smontanaro.net/CR/2003/05/0420");
+
+    /// <summary>Pedal (glossary quote: one-piece crank thread).</summary>
+    public static Source OnePiecePedals { get; } = new("ONE-PIECE-PEDALS", SourceKind.Community, Confidence.Medium, "Pedal (glossary quote: one-piece crank thread)", "LFGSS forum quoting a glossary", "undated", "lfgss.com/comments/8473736");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -252,5 +516,21 @@ public static class Sources
         WidthMatrix2006, HooklessIso2023, HooklessGap, TyreStatement, WidthGuideline, BeadInterchange,
         PostSizes, PostSizesCanada, DropperAnatomy, PostModernism, CollarPage, ClampShop,
         SeatRegulation, FrameManual, FrenchPosts, RoadPostFeature, FoldingPosts,
+        HeadsetCodeNote, HeadsetCodeOverview, HeadsetChart, HeadsetGuide, PressFitRule, HeadTubeReaming,
+        OneInchHeadsets, HeadsetArticle, FrontTriangleManual, HeadTube44, HeadTubeComment, StraightSteerer,
+        CrownRaceGuide, BearingSeller, BearingMeasure, ForkCutting, IntegratedHeadsets, StraightInTapered,
+        CableHeadsets, OneInchAgainstLarger, SteererRequirement, BarAndStemTable, GripFit, BarSizes,
+        StemSizes, QuillArticle, ThruAxleHelp, ThruAxleMaker, ThruAxleGuide, UniversalHangerMaker,
+        UniversalHangerPress, UniversalHangerGravel, UniversalHangerNews, DirectMountHanger, UnthreadedEnds, HangersDemystified,
+        ChainWidths, ChainCatalogue, ChainSizes, SprocketSpacing, WidthTolerance, WheelRegulation,
+        RacingClearance, WheelsManual,
+        ShellThreads, UnthreadedShells, ShellThreadScope, CycleThreads, SpacerChart24, SpacerChart30,
+        Overview2899, BracketStandards, BracketTable, BracketSense, BracketMisconceptions, CranksAndBrackets,
+        BracketDetail, BracketGuide, T47Width, T47Asymmetric, T47Twist, T47Woes,
+        T47Dimensions, BmxBrackets, SpindleOptions, SpindleLaunch, SpindleSystem, SteppedSpindle,
+        TaperMeasured, TaperSums, TaperExchange, SpacerPost, SpacerHack, CupSpacers,
+        ShortAndLongSplines, SpindleTypes, SplinedBrackets, TenSplineFaq, CotteredCranks, SwissThread,
+        ThreadPeculiarities, OsbbGuide, OsbbExplained, RoadBrackets, ThreadConcepts, PedalAttachment,
+        PedalThreadList, OnePiecePedals,
     ];
 }

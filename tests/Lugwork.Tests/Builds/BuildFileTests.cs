@@ -109,7 +109,6 @@ public sealed class BuildFileTests
         foreach (Slot slot in Slot.All)
         {
             Assert.Equal(build[slot]?.Name, back[slot]?.Name);
-            Assert.Equal(build[slot]?.Notes, back[slot]?.Notes);
         }
 
         Assert.Equal(build.Check().Fits.Select(f => f.ToString()), back.Check().Fits.Select(f => f.ToString()));

@@ -35,10 +35,11 @@ public sealed class TenLinesTests
     }
 
     [Fact]
-    public void What_no_joint_reads_is_kept()
+    public void Shell_and_head_tube_are_read_as_typed_values()
     {
-        Assert.Equal("BSA 68", Bike.Frame.Notes["shell"]);
-        Assert.Equal("EC34/EC34", Bike.Frame.Notes["headTube"]);
+        Assert.Equal("BSA-68", Bike.Frame.Shell.ToString());
+        Assert.Equal("EC34", Bike.Frame.HeadTubeUpper.ToString());
+        Assert.Equal("EC34", Bike.Frame.HeadTubeLower.ToString());
     }
 
     [Fact]

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.BottomBrackets;
+
+/// <summary>Bottom bracket in the shell, crank in the bottom bracket, crank across the shell, pedal in the crank.</summary>
+internal static class BottomBracketRelations
+{
+    private const string OwnUnit = "a bottom bracket made for the frame's own shell";
+
+    private const string ByAShop = "a unit with the shell's own thread; else leave it to a shop: a threadless expanding unit";
+
+    private static readonly Reason SameShell = new("same-shell-family", "A {1} bottom bracket goes in a {0} shell.", Cautions.ShellThreads) { Sources = [Sources.ShellThreads, Sources.ThreadConcepts, Sources.BracketStandards] };
+
+    private static readonly Reason ItalianShell = new("italian-shell", "An Italian shell is tapped 36 mm x 24 tpi; a {1} unit does not hold in it.", Cautions.ShellThreads)
+    {
+        Mend = "an Italian unit; else leave it to a shop: steel thread inserts to BSA, or a threadless expanding unit",
+        Sources = [Sources.ShellThreads, Sources.UnthreadedShells],
+    };
+
+    private static readonly Reason OtherThread = new("other-thread", "{0} and {1} threads differ in pitch, diameter or hand: the cup goes in a few turns and binds, or not at all.", Cautions.ShellThreads) { Mend = ByAShop, Sources = [Sources.ShellThreads, Sources.UnthreadedShells] };
+
+    private static readonly Reason OldEnglish = new("26-against-24-tpi", "{0} and {1}: 26 threads to the inch against another pitch binds after a few turns.", Cautions.ShellThreads)
+    {
+        Mend = "cups of the shell's own thread; else leave it to a shop: a threadless expanding unit, or a new thread",
+        Sources = [Sources.CycleThreads, Sources.UnthreadedShells],
+    };
+
+    private static readonly Reason OutOfBounds = new("shell-far-too-small", "A {1} unit is over 10 mm thicker than a {0} shell is inside.") { Mend = OwnUnit, Sources = [Sources.Derived] };
+
+    private static readonly Reason Tap = new("tap-46-to-t47", "A {0} shell has no thread for a {1} unit.")
+    {
+        Mend = "a unit pressed in the 46 mm bore; else leave it to a shop: tapping to M47 x 1, in a metal shell with enough wall only, and for good",
+        Sources = [Sources.T47Width, Sources.T47Woes],
+    };
+
+    private static readonly Reason OtherCentre = new("other-centre", "{0} and {1} share thread or bore, but not the middle: the crank would sit off centre.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.BracketGuide, Sources.Memory] };
+
+    private static readonly Reason BoreTooSmall = new("bore-too-small", "A {1} unit is made for a larger bore than {0} has; nothing makes a shell larger.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
+
+    private static readonly Reason BoreTooLarge = new("bore-too-large", "A {1} unit is loose in {0}, and no sleeve is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
+
+    private static readonly Reason OtherShell = new("other-shell", "A {1} unit and a {0} shell are of two kinds, and no adapter is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.Derived] };
+
+    /// <summary>Inputs: shell family of the frame, family that the bottom bracket is made for.</summary>
+    public static Relation InShell { get; } = new SameKey(
+        0, 1, SameShell, OtherFamily,
+        [
+            Adapter(ShellFamily.Bb30, ShellFamily.Pf30, Verdict.NeedsPart, "46-to-42 mm sleeve, pressed in for the BB30 bearings", Sources.BracketMisconceptions, Sources.Memory),
+            Adapter(ShellFamily.Bsa, ShellFamily.American, Verdict.NeedsPart, "51.3 mm adapter threaded inside for a BSA unit", Sources.UnthreadedShells, Sources.BracketTable),
+            Adapter(ShellFamily.Mid, ShellFamily.American, Verdict.NeedsPart, "American-to-Mid adapter", Sources.UnthreadedShells, Sources.Memory),
+            Adapter(ShellFamily.Spanish, ShellFamily.American, Verdict.NeedsPart, "American-to-Spanish adapter", Sources.UnthreadedShells, Sources.Memory),
+            Adapter(ShellFamily.Bsa, ShellFamily.T47, Verdict.NeedsMeasuring, "T47-to-BSA reducer sleeve, which is rare, for this width", Sources.Memory),
+        ],
+        [.. ShellFamily.All.Where(f => f.IsLoose).Select(f => f.FitCode)]);
+
+    /// <summary>Inputs: width of the shell, narrowest and widest that the bottom bracket is made for; nanometres.</summary>
+    public static Relation Width { get; } = new ShellWidth();
+
+    /// <summary>Inputs: spindle seat of the bottom bracket, spindle seat of the crank.</summary>
+    public static Relation SpindleIn => SpindleInBracket.Relation;
+
+    /// <summary>Inputs: shell, spindle.</summary>
+    public static Relation Across => SpindleAcrossShell.Table;
+
+    private static readonly Reason SamePedal = new("same-pedal-thread", "A {1} pedal screws into a {0} crank.", Cautions.PedalThreads) { Sources = [Sources.PedalAttachment, Sources.OnePiecePedals] };
+
+    private static readonly Reason FrenchCrank = new("french-crank", "A {1} pedal enters a {0} crank, whose pitch is nearly its own and whose hole is 0.28 mm smaller, and binds after a few turns.", Cautions.PedalThreads)
+    {
+        Mend = "pedals threaded 14 x 1.25; else leave it to a shop: tapping the crank to 9/16 in",
+        Sources = [Sources.PedalThreadList, Sources.PedalAttachment],
+    };
+
+    private static readonly Reason PedalTooLarge = new("pedal-too-large", "A {1} pedal is larger than the {0} hole of the crank.", Cautions.PedalThreads)
+    {
+        Mend = "pedals with the crank's own thread",
+        Sources = [Sources.OnePiecePedals],
+    };
+
+    private static readonly Reason PedalTooSmall = new("pedal-too-small", "A {1} pedal is smaller than the {0} hole of the crank and pulls out.", Cautions.PedalThreads)
+    {
+        Mend = "pedals with the crank's own thread",
+        Sources = [Sources.Derived, Sources.PedalAttachment],
+    };
+
+    /// <summary>Inputs: pedal thread of the crank, thread of the pedal.</summary>
+    public static Relation Pedals { get; } = new SameKey(0, 1, SamePedal, OtherPedal, []);
+
+    private static Reason OtherFamily(long shell, long bracket)
+    {
+        (ShellFamily into, ShellFamily unit) = (ShellFamily.OfFitCode(shell), ShellFamily.OfFitCode(bracket));
+        bool sameBore = into.IsThreaded ? into.Thread == unit.Thread : into.BoreMicrometres > 0 && into.BoreMicrometres == unit.BoreMicrometres;
+        return sameBore && (into.IsAsymmetric || unit.IsAsymmetric) ? OtherCentre
+            : into.IsThreaded && unit.IsThreaded ? OtherThreads(into, unit)
+            : into == ShellFamily.Italian ? ItalianShell
+            : into == ShellFamily.Pf30 && unit == ShellFamily.T47 ? Tap
+            : into.BoreMicrometres == 0 || unit.BoreMicrometres == 0 || sameBore ? OtherShell
+            : unit.BoreMicrometres > into.BoreMicrometres ? BoreTooSmall
+            : BoreTooLarge;
+    }
+
+    private static Reason OtherThreads(ShellFamily into, ShellFamily unit)
+    {
+        bool wide = into.Thread == ShellFamily.T47.Thread;
+        return unit.Thread == ShellFamily.T47.Thread && !wide ? OutOfBounds
+            : wide ? BoreTooLarge
+            : into == ShellFamily.Italian ? ItalianShell
+            : into == ShellFamily.Tpi26 || unit == ShellFamily.Tpi26 ? OldEnglish
+            : OtherThread;
+    }
+
+    private static Reason OtherPedal(long crank, long pedal)
+    {
+        long hole = PedalThread.OfFitCode(crank).DiameterNanometres;
+        long thread = PedalThread.OfFitCode(pedal).DiameterNanometres;
+        return crank == PedalThread.French.FitCode && pedal == PedalThread.NineSixteenths.FitCode ? FrenchCrank : thread > hole ? PedalTooLarge : PedalTooSmall;
+    }
+
+    private static Bridge Adapter(ShellFamily unit, ShellFamily shell, Verdict result, string what, params ImmutableArray<Source> sources) => new()
+    {
+        Id = $"bottom-bracket-{unit.FitKey}-in-{shell.FitKey}".ToLowerInvariant(),
+        Kind = BridgeKind.Adapter,
+        Result = result,
+        What = what,
+        From = unit.FitCode,
+        To = shell.FitCode,
+        Sources = sources,
+    };
+}

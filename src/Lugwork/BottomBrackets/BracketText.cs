@@ -1,0 +1,63 @@
+using System.Text;
+
+namespace Lugwork.BottomBrackets;
+
+/// <summary>The spellings around bottom brackets brought to one form: upper case, numbers plain, without blanks, dashes, units and words that say nothing.</summary>
+internal static class BracketText
+{
+    /// <summary>Text longer than this is no name.</summary>
+    public const int Longest = 200;
+
+    /// <summary>"Press Fit 86,5 mm" is "PF86.5". Two numbers side by side stay apart.</summary>
+    public static string Compact(ReadOnlySpan<char> text)
+    {
+        if (text.Length > Longest)
+        {
+            return "#";
+        }
+
+        StringBuilder compact = new();
+        TextCursor cursor = new(text);
+        bool number = false;
+        cursor.SkipBlanks();
+        while (!cursor.AtEnd)
+        {
+            if (cursor.TryNumber(out long nanometres))
+            {
+                compact.Append(number ? "#" : "").Append(new Nanometres(nanometres));
+                cursor.SkipMillimetres();
+                number = true;
+            }
+            else
+            {
+                ReadOnlySpan<char> word = cursor.Word();
+                bool says = !IsNoise(word);
+                number &= !says;
+                if (says)
+                {
+                    compact.Append(word is [var sign] && TextCursor.IsTimes(sign) ? "X" : word.ToString().ToUpperInvariant());
+                }
+            }
+
+            cursor.SkipBlanks();
+        }
+
+        return compact.Replace("PRESSFIT", "PF").Replace("PFBB", "BB").ToString();
+    }
+
+    /// <summary>A number of the compact form, in nanometres; 0 where it is none.</summary>
+    public static long Number(ReadOnlySpan<char> text)
+    {
+        TextCursor cursor = new(text);
+        return cursor.TryNumber(out long nanometres) && cursor.AtEnd ? nanometres : 0;
+    }
+
+    private static bool IsNoise(ReadOnlySpan<char> word) => word switch
+    {
+        [var sign] => TextCursor.IsDash(sign) || sign is ',' or '(' or ')' or '_' or ':',
+        _ => Says(word, "mm") || Says(word, "shell") || Says(word, "bottom") || Says(word, "bracket") || Says(word, "wide") || Says(word, "width")
+            || Says(word, "spindle") || Says(word, "axle") || Says(word, "thread"),
+    };
+
+    private static bool Says(ReadOnlySpan<char> word, string noise) => word.Equals(noise, StringComparison.OrdinalIgnoreCase);
+}

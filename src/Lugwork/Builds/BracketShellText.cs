@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
+
+namespace Lugwork;
+
+/// <summary>Text of the shell that a bottom bracket is made for: "BSA 68", "BB86" or "BSA 68-73" for a range of widths.</summary>
+internal static class BracketShellText
+{
+    public static bool TryRead(string text, out Known<ShellFamily> family, out Known<Dimension> narrowest, out Known<Dimension> widest, out string reason)
+    {
+        family = default;
+        narrowest = default;
+        widest = default;
+        int cut = text.LastIndexOfAny(['-', '\u2013', '/']);
+        Dimension? last = cut > 0 && char.IsAsciiDigit(text[cut - 1]) && Dimension.TryParse(text.AsSpan(cut + 1), null, out Dimension read) ? read : null;
+        Reading<Shell> reading = Shell.Read(text);
+        if (reading.Values.IsEmpty && last is not null)
+        {
+            reading = Shell.Read(text.AsSpan(0, cut).TrimEnd());
+        }
+        else
+        {
+            last = null;
+        }
+
+        reason = reading.Reason;
+        if (reading.Values.IsEmpty)
+        {
+            return false;
+        }
+
+        Evidence evidence = new(EvidenceKind.Stated, text);
+        ImmutableArray<Dimension> widths = [.. reading.Values.Select(s => Dimension.OfFitCode(s.WidthNanometres))];
+        if (last is { } most && widths.Any(w => w.FitCode > most.FitCode))
+        {
+            reason = "the second width of a range is the larger one";
+            return false;
+        }
+
+        family = Known<ShellFamily>.OneOf([.. reading.Values.Select(s => s.Family)], evidence);
+        narrowest = Known<Dimension>.OneOf(widths, evidence);
+        widest = last is { } to ? Known<Dimension>.Of(to, evidence) : narrowest;
+        return true;
+    }
+}

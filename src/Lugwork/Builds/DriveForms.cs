@@ -1,0 +1,32 @@
+namespace Lugwork;
+
+/// <summary>Forms of bottom bracket, crankset, pedals, chain and rear derailleur.</summary>
+internal static partial class PartForms
+{
+    public static PartForm<BottomBracket> BottomBracket { get; } = new("bottom bracket", () => new BottomBracket(),
+        ForShell,
+        PartField<BottomBracket>.Of("family", "a thread or bore such as BSA or PF41", p => p.Family, (p, v) => p with { Family = v }, ["made for"]),
+        PartField<BottomBracket>.Of("narrowestShell", Millimetres, p => p.NarrowestShell, (p, v) => p with { NarrowestShell = v }, ["narrowest shell"]),
+        PartField<BottomBracket>.Of("widestShell", Millimetres, p => p.WidestShell, (p, v) => p with { WidestShell = v }, ["widest shell"]),
+        PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]));
+
+    public static PartForm<Crankset> Crankset { get; } = new("crankset", () => new Crankset(),
+        PartField<Crankset>.Of("spindle", "a spindle such as 24-road, 28.99 or taper-JIS", p => p.Spindle, (p, v) => p with { Spindle = v }, []),
+        PartField<Crankset>.Of("pedalThread", "a thread such as 9/16", p => p.PedalThread, (p, v) => p with { PedalThread = v }, ["pedals", "pedal thread"]),
+        PartField<Crankset>.Of("rings", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Rings, (p, v) => p with { Rings = v }, ["speeds"]));
+
+    public static PartForm<Pedals> Pedals { get; } = new("pedals", () => new Pedals(),
+        PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true));
+
+    public static PartForm<Chain> Chain { get; } = new("chain", () => new Chain(),
+        PartField<Chain>.Of("size", "speeds such as 11, or 1/8", p => p.Size, (p, v) => p with { Size = v }, ["speeds"], bare: true));
+
+    public static PartForm<RearDerailleur> RearDerailleur { get; } = new("rear derailleur", () => new RearDerailleur(),
+        PartField<RearDerailleur>.Of("mount", "M10-bolt, direct-mount or hangerless", p => p.Mount, (p, v) => p with { Mount = v }, [], bare: true),
+        PartField<RearDerailleur>.Of("chain", "speeds such as 11", p => p.Chain, (p, v) => p with { Chain = v }, ["speeds"]));
+
+    private static PartField<BottomBracket> ForShell => Custom<BottomBracket>("shell", "the shell it is made for, such as BSA 68, or BSA 68-73", ["family", "narrowestShell", "widestShell"], (BottomBracket part, string text, out string reason) =>
+        BracketShellText.TryRead(text, out Known<BottomBrackets.ShellFamily> family, out Known<Dimension> narrowest, out Known<Dimension> widest, out reason)
+            ? part with { Family = family, NarrowestShell = narrowest, WidestShell = widest }
+            : null);
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
+using Lugwork.Drivetrain;
+
+namespace Lugwork;
+
+/// <summary>A bottom bracket: cups or cartridge, with its bearings.</summary>
+public sealed record BottomBracket : Part
+{
+    /// <summary>The thread or bore that it is made for.</summary>
+    public Known<ShellFamily> Family { get; init; }
+
+    /// <summary>Narrowest shell that it is made for.</summary>
+    public Known<Dimension> NarrowestShell { get; init; }
+
+    /// <summary>Widest shell that it is made for.</summary>
+    public Known<Dimension> WidestShell { get; init; }
+
+    /// <summary>The spindle that goes in it.</summary>
+    public Known<SpindleSeat> Takes { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.BottomBracket];
+
+    /// <summary>Reads the short form: "BSA 68; takes 24".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static BottomBracket Read(string text) => PartForms.BottomBracket.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out BottomBracket part, out ImmutableArray<SpecProblem> problems) => PartForms.BottomBracket.TryRead(text, out part, out problems);
+}
+
+/// <summary>A crankset: arms, spindle and rings.</summary>
+public sealed record Crankset : Part
+{
+    /// <summary>Its spindle, or the spindle that its arms go on.</summary>
+    public Known<Spindle> Spindle { get; init; }
+
+    /// <summary>Thread of the pedal holes.</summary>
+    public Known<PedalThread> PedalThread { get; init; }
+
+    /// <summary>The speeds that its rings are made for.</summary>
+    public Known<SprocketClass> Rings { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Crankset];
+
+    /// <summary>Reads the short form: "spindle 24-road; pedals 9/16; rings 11".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Crankset Read(string text) => PartForms.Crankset.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Crankset part, out ImmutableArray<SpecProblem> problems) => PartForms.Crankset.TryRead(text, out part, out problems);
+}
+
+/// <summary>A pair of pedals.</summary>
+public sealed record Pedals : Part
+{
+    /// <summary>Their thread.</summary>
+    public Known<PedalThread> Thread { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Pedals];
+
+    /// <summary>Reads the short form: "9/16".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Pedals Read(string text) => PartForms.Pedals.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Pedals part, out ImmutableArray<SpecProblem> problems) => PartForms.Pedals.TryRead(text, out part, out problems);
+}
+
+/// <summary>A chain.</summary>
+public sealed record Chain : Part
+{
+    /// <summary>What it is made for.</summary>
+    public Known<ChainSize> Size { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Chain];
+
+    /// <summary>Reads the short form: "11-speed".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Chain Read(string text) => PartForms.Chain.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Chain part, out ImmutableArray<SpecProblem> problems) => PartForms.Chain.TryRead(text, out part, out problems);
+}
+
+/// <summary>A rear derailleur.</summary>
+public sealed record RearDerailleur : Part
+{
+    /// <summary>How it is held.</summary>
+    public Known<DerailleurMount> Mount { get; init; }
+
+    /// <summary>The chain that it is made for.</summary>
+    public Known<ChainSize> Chain { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.RearDerailleur];
+
+    /// <summary>Reads the short form: "M10 bolt; chain 11".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static RearDerailleur Read(string text) => PartForms.RearDerailleur.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out RearDerailleur part, out ImmutableArray<SpecProblem> problems) => PartForms.RearDerailleur.TryRead(text, out part, out problems);
+}

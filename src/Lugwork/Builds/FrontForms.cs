@@ -1,0 +1,79 @@
+using Lugwork.Steering;
+
+namespace Lugwork;
+
+/// <summary>Forms of headset, stem, bar, axle, collar and saddle.</summary>
+internal static partial class PartForms
+{
+    public static PartForm<ThruAxle> ThruAxle { get; } = new("thru-axle", () => new ThruAxle(),
+        PartField<ThruAxle>.Of("thread", "diameter and pitch, such as M12x1.5", p => p.Thread, (p, v) => p with { Thread = v }, ["axle"], bare: true));
+
+    public static PartForm<Headset> Headset { get; } = new("headset", () => new Headset(),
+        HeadsetCode,
+        UpperHalf,
+        LowerHalf,
+        PartField<Headset>.Of("upperCup", "type and bore, such as ZS44", p => p.UpperCup, (p, v) => p with { UpperCup = v }, ["upper cup"], where: c => c.IsUpper),
+        PartField<Headset>.Of("steerer", "a steerer such as 28.6", p => p.Steerer, (p, v) => p with { Steerer = v }, []),
+        PartField<Headset>.Of("lowerCup", "type and bore, such as ZS56", p => p.LowerCup, (p, v) => p with { LowerCup = v }, ["lower cup"], where: c => c.IsLower),
+        PartField<Headset>.Of("crownRace", "a seat such as 30 or 40", p => p.CrownRace, (p, v) => p with { CrownRace = v }, ["crown race", "race"]),
+        PartField<Headset>.Of("kind", "threadless or threaded", p => p.Kind, (p, v) => p with { Kind = v }, [], bare: true));
+
+    public static PartForm<Stem> Stem { get; } = new("stem", () => new Stem(),
+        PartField<Stem>.Of("fixing", "a clamp or quill, such as 28.6 clamp or 22.2 quill", p => p.Foot, (p, v) => p with { Foot = v }, ["steerer"], bare: true),
+        PartField<Stem>.Of("bar", "a diameter such as 31.8", p => p.BarClamp, (p, v) => p with { BarClamp = v }, ["bar clamp", "handlebar"]));
+
+    public static PartForm<Handlebar> Handlebar { get; } = new("handlebar", () => new Handlebar(),
+        PartField<Handlebar>.Of("clamp", "a diameter such as 31.8", p => p.Clamp, (p, v) => p with { Clamp = v }, ["clamp diameter"], bare: true));
+
+    public static PartForm<SeatClamp> SeatClamp { get; } = new("seat clamp", () => new SeatClamp(),
+        PartField<SeatClamp>.Of("size", "a diameter such as 31.8", p => p.Size, (p, v) => p with { Size = v }, ["diameter"], bare: true));
+
+    public static PartForm<Saddle> Saddle { get; } = new("saddle", () => new Saddle(),
+        PartField<Saddle>.Of("rails", "rails such as 7-round or 7x9", p => p.Rails, (p, v) => p with { Rails = v }, [], bare: true));
+
+    private static PartField<Headset> HeadsetCode => Custom<Headset>("code", "both halves, such as ZS44/28.6|ZS56/40", ["upperCup", "steerer", "lowerCup", "crownRace"], (Headset part, string text, out string reason) =>
+    {
+        Known<HeadsetCup> upper = default;
+        Known<HeadsetCup> lower = default;
+        Known<SteererSize> steerer = default;
+        Known<CrownSeat> race = default;
+        reason = "two halves with a bar between are expected, such as ZS44/28.6|ZS56/40";
+        bool good = HeadsetText.TrySplit(text, out string first, out string second)
+            && HeadsetText.TryHalf(first, c => c.IsUpper, out upper, out steerer, out reason)
+            && HeadsetText.TryHalf(second, c => c.IsLower, out lower, out race, out reason);
+        return good ? part with { UpperCup = upper, Steerer = steerer, LowerCup = lower, CrownRace = race } : null;
+    });
+
+    private static PartField<Headset> UpperHalf => Custom<Headset>("upper", "a half such as ZS44/28.6", ["upperCup", "steerer"], (Headset part, string text, out string reason) =>
+        HeadsetText.TryHalf(text, c => c.IsUpper, out Known<HeadsetCup> cup, out Known<SteererSize> steerer, out reason) ? part with { UpperCup = cup, Steerer = steerer } : null);
+
+    private static PartField<Headset> LowerHalf => Custom<Headset>("lower", "a half such as ZS56/40", ["lowerCup", "crownRace"], (Headset part, string text, out string reason) =>
+        HeadsetText.TryHalf(text, c => c.IsLower, out Known<HeadsetCup> cup, out Known<CrownSeat> race, out reason) ? part with { LowerCup = cup, CrownRace = race } : null);
+
+    private static PartField<Frame> HeadTubeEnds => Custom<Frame>("headTube", "both ends, such as ZS44|ZS56 or EC34/EC34", ["headTubeUpper", "headTubeLower"], (Frame part, string text, out string reason) =>
+        HeadsetText.TryEnds(text, out Known<HeadTubeBore> upper, out Known<HeadTubeBore> lower, out reason) ? part with { HeadTubeUpper = upper, HeadTubeLower = lower } : null, "head tube", "headset");
+
+    private static PartField<Fork> SteererShape => Custom<Fork>("steererShape", "straight or tapered with its sizes, such as tapered 1-1/8 to 1.5", ["steerer", "crownSeat"], (Fork part, string text, out string reason) =>
+        SteererText.TryRead(text, out Known<SteererSize> top, out Known<CrownSeat> seat, out reason) ? part with { Steerer = top, CrownSeat = seat } : null, "steerer shape");
+
+    private delegate TPart? ReadWhole<TPart>(TPart part, string text, out string reason);
+
+    /// <summary>A field that says several others at once; it is never written, the others are.</summary>
+    private static PartField<TPart> Custom<TPart>(string key, string expected, string[] sets, ReadWhole<TPart> reader, params string[] words)
+        where TPart : Part => new()
+        {
+            Key = key,
+            Sets = [.. sets],
+            Words = [.. words],
+            Expected = expected,
+            Write = _ => "unknown",
+            Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
+            {
+                position = 0;
+                reason = "";
+                TPart? whole = text.Trim() is "unknown" or "?" ? part : reader(part, text.Trim(), out reason);
+                read = whole ?? part;
+                return whole is not null;
+            },
+        };
+}

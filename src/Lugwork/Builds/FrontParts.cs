@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Lugwork.Cockpit;
+using Lugwork.Hubs;
+using Lugwork.Steering;
+
+namespace Lugwork;
+
+/// <summary>A thru-axle.</summary>
+public sealed record ThruAxle : Part
+{
+    /// <summary>Its thread.</summary>
+    public Known<AxleThread> Thread { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.FrontAxle, Slot.RearAxle];
+
+    /// <summary>Reads the short form: "M12x1.5".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static ThruAxle Read(string text) => PartForms.ThruAxle.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out ThruAxle part, out ImmutableArray<SpecProblem> problems) => PartForms.ThruAxle.TryRead(text, out part, out problems);
+}
+
+/// <summary>A headset, upper and lower half.</summary>
+public sealed record Headset : Part
+{
+    /// <summary>Upper half: type and bore.</summary>
+    public Known<HeadsetCup> UpperCup { get; init; }
+
+    /// <summary>The steerer that the upper half is made for.</summary>
+    public Known<SteererSize> Steerer { get; init; }
+
+    /// <summary>Lower half: type and bore.</summary>
+    public Known<HeadsetCup> LowerCup { get; init; }
+
+    /// <summary>The crown-race seat that the lower half is made for.</summary>
+    public Known<CrownSeat> CrownRace { get; init; }
+
+    /// <summary>Threaded or threadless.</summary>
+    public Known<SteererKind> Kind { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Headset];
+
+    /// <summary>Reads the short form: "upper ZS44/28.6; lower ZS56/40".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Headset Read(string text) => PartForms.Headset.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Headset part, out ImmutableArray<SpecProblem> problems) => PartForms.Headset.TryRead(text, out part, out problems);
+}
+
+/// <summary>A stem.</summary>
+public sealed record Stem : Part
+{
+    /// <summary>How it is held: steerer clamp or quill.</summary>
+    public Known<StemFoot> Foot { get; init; }
+
+    /// <summary>The diameter of bar that it clamps.</summary>
+    public Known<BarClamp> BarClamp { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Stem];
+
+    /// <summary>Reads the short form: "28.6 clamp; bar 31.8".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Stem Read(string text) => PartForms.Stem.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Stem part, out ImmutableArray<SpecProblem> problems) => PartForms.Stem.TryRead(text, out part, out problems);
+}
+
+/// <summary>A handlebar.</summary>
+public sealed record Handlebar : Part
+{
+    /// <summary>Its diameter at the stem.</summary>
+    public Known<BarClamp> Clamp { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Handlebar];
+
+    /// <summary>Reads the short form: "31.8".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Handlebar Read(string text) => PartForms.Handlebar.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Handlebar part, out ImmutableArray<SpecProblem> problems) => PartForms.Handlebar.TryRead(text, out part, out problems);
+}

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Cockpit;
+
+/// <summary>Diameter of a handlebar at the stem, and of the stem's clamp. Closed set, identity equality.</summary>
+public sealed class BarClamp : Standard<BarClamp>, IInterfaceValue<BarClamp>
+{
+    private BarClamp(int code, string key, string name, Source source, int hundredths, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+        Hundredths = hundredths;
+    }
+
+    /// <summary>BMX, old steel, city.</summary>
+    public static BarClamp Mm22Point2 { get; } = new(1, "22.2", "22.2 mm", Sources.BarAndStemTable, 2220);
+
+    /// <summary>Old British steel.</summary>
+    public static BarClamp Mm23Point8 { get; } = new(2, "23.8", "23.8 mm", Sources.BarAndStemTable, 2380);
+
+    /// <summary>Old French.</summary>
+    public static BarClamp Mm25 { get; } = new(3, "25", "25.0 mm", Sources.BarAndStemTable, 2500, "25.0");
+
+    /// <summary>Flat bars before 2005, old drop bars.</summary>
+    public static BarClamp Mm25Point4 { get; } = new(4, "25.4", "25.4 mm", Sources.BarAndStemTable, 2540);
+
+    /// <summary>In-between drop bars.</summary>
+    public static BarClamp Mm25Point8 { get; } = new(5, "25.8", "25.8 mm", Sources.BarAndStemTable, 2580);
+
+    /// <summary>Italian drop bars.</summary>
+    public static BarClamp Mm26 { get; } = new(6, "26", "26.0 mm", Sources.BarAndStemTable, 2600, "26.0");
+
+    /// <summary>Older Italian.</summary>
+    public static BarClamp Mm26Point4 { get; } = new(7, "26.4", "26.4 mm", Sources.BarAndStemTable, 2640);
+
+    /// <summary>Obsolete French.</summary>
+    public static BarClamp Mm27 { get; } = new(8, "27", "27.0 mm", Sources.BarAndStemTable, 2700, "27.0");
+
+    /// <summary>Modern road, gravel and off-road; also printed 31.7.</summary>
+    public static BarClamp Mm31Point8 { get; } = new(9, "31.8", "31.8 mm", Sources.BarAndStemTable, 3180, "31.7");
+
+    /// <summary>Modern off-road.</summary>
+    public static BarClamp Mm35 { get; } = new(10, "35", "35.0 mm", Sources.Memory, 3500, "35.0");
+
+    /// <summary>Every one, in the order of the table.</summary>
+    public static ImmutableArray<BarClamp> All { get; } =
+    [
+        Mm22Point2, Mm23Point8, Mm25, Mm25Point4, Mm25Point8, Mm26, Mm26Point4, Mm27,
+        Mm31Point8, Mm35,
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "bar clamp diameter";
+
+    /// <summary>The ones within the error of a measured size.</summary>
+    /// <param name="millimetres">What was measured, millimetres.</param>
+    /// <param name="error">How far it may be out to either side, millimetres.</param>
+    public static ImmutableArray<BarClamp> WithinError(decimal millimetres, decimal error) =>
+        [.. All.Where(s => s.Hundredths / 100m >= millimetres - error && s.Hundredths / 100m <= millimetres + error)];
+
+    /// <summary>The diameter.</summary>
+    public Length Diameter => Length.FromMillimeters(Hundredths / 100d);
+
+    internal int Hundredths { get; }
+
+    /// <inheritdoc/>
+    public static BarClamp OfFitCode(long code) => ByCode(code);
+
+    /// <inheritdoc/>
+    public static Reading<BarClamp> Read(ReadOnlySpan<char> text) => ByName(text);
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Cockpit;
+
+/// <summary>Handlebar in stem. Shims are the ones that are sold; a clamp never grows.</summary>
+internal static class BarRelations
+{
+    private static readonly Reason Same = new("same-clamp", "A {1} bar in a {0} clamp.") { Sources = [Sources.BarAndStemTable, Sources.GripFit] };
+
+    private static readonly Reason TooLarge = new("bar-too-large", "A {1} bar does not go in a {0} clamp; a clamp is never opened to suit.", Cautions.BarClampCare)
+    {
+        Mend = "a stem for this bar, or a bar of the stem's own size",
+        Sources = [Sources.GripFit, Sources.BarAndStemTable],
+    };
+
+    private static readonly Reason TooSmall = new("bar-too-small", "A {1} bar is loose in a {0} clamp, and no shim is sold for this pair.", Cautions.BarClampCare)
+    {
+        Mend = "a stem for this bar, or a bar of the stem's own size",
+        Sources = [Sources.GripFit, Sources.BarAndStemTable],
+    };
+
+    /// <summary>What spans a gap.</summary>
+    public static ImmutableArray<Bridge> Table { get; } =
+    [
+        Row(BarClamp.Mm25Point4, BarClamp.Mm31Point8, BridgeKind.Shim, Verdict.NeedsPart, "bar shim 25.4 to 31.8", Sources.BarSizes),
+        Row(BarClamp.Mm26, BarClamp.Mm31Point8, BridgeKind.Shim, Verdict.NeedsPart, "bar shim 26.0 to 31.8", Sources.BarSizes),
+        Row(BarClamp.Mm22Point2, BarClamp.Mm25Point4, BridgeKind.Shim, Verdict.NeedsPart, "bar shim 22.2 to 25.4", Sources.StemSizes),
+        Row(BarClamp.Mm31Point8, BarClamp.Mm35, BridgeKind.Shim, Verdict.NeedsMeasuring, "bar shim 31.8 to 35.0, for metal bars only", Sources.Memory),
+        Row(BarClamp.Mm25Point8, BarClamp.Mm26, BridgeKind.Adapter, Verdict.NeedsMeasuring, "a stem with a removable faceplate; a single-bolt clamp is refused", Sources.BarAndStemTable, Sources.BarSizes),
+        Row(BarClamp.Mm25Point8, BarClamp.Mm25Point4, BridgeKind.Adapter, Verdict.NeedsMeasuring, "a stem with a removable faceplate; a single-bolt clamp is refused", Sources.BarAndStemTable, Sources.BarSizes),
+    ];
+
+    /// <summary>Inputs: stem's clamp, bar.</summary>
+    public static Relation InStem { get; } = new SameKey(0, 1, Same, (stem, bar) => BarClamp.OfFitCode(bar).Hundredths > BarClamp.OfFitCode(stem).Hundredths ? TooLarge : TooSmall, Table);
+
+    private static Bridge Row(BarClamp from, BarClamp to, BridgeKind kind, Verdict result, string what, params ImmutableArray<Source> sources) => new()
+    {
+        Id = $"bar-{from.FitKey}-in-{to.FitKey}",
+        Kind = kind,
+        Result = result,
+        What = what,
+        From = from.FitCode,
+        To = to.FitCode,
+        Caution = Cautions.BarClampCare,
+        Sources = sources,
+    };
+}

@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Drivetrain;
+
+/// <summary>Chain on sprockets, on rings and through the derailleur.</summary>
+internal static class ChainRelations
+{
+    private static readonly Reason Same = new("same-speeds", "A {1} on {0}.") { Sources = [Sources.ChainWidths] };
+
+    private static readonly Reason WideOnNarrowTooth = new("eighth-on-three-32", "A {1} on {0}: goes on one sprocket, never with a derailleur.") { Sources = [Sources.ChainCatalogue, Sources.ChainSizes] };
+
+    private static readonly Reason NineOnEight = new("one-step-narrower", "A {1} on {0}: it runs, shifts are slower.") { Sources = [Sources.ChainWidths, Sources.CommonPractice] };
+
+    private static readonly Reason Narrower = new("narrower-chain", "A {1} on {0}: narrower than the spacing is made for. It often runs and shifts slower; ask the chain's maker.", Cautions.ChainOff) { Sources = [Sources.ChainWidths] };
+
+    private static readonly Reason Rubs = new("chain-rubs", "A {1} on {0}: its outside is too wide for the spacing and rubs on the next sprocket.", Cautions.ChainOff)
+    {
+        Mend = "a chain for the speeds of the sprockets",
+        Sources = [Sources.ChainWidths, Sources.SprocketSpacing, Sources.Derived],
+    };
+
+    private static readonly Reason Borderline = new("chain-nearly-rubs", "A {1} on {0}: by the printed widths its outside just about touches the next sprocket. Ask the chain's maker.", Cautions.ChainOff)
+    {
+        Sources = [Sources.ChainWidths, Sources.Derived],
+    };
+
+    private static readonly Reason EighthOnMany = new("eighth-on-many", "A {1} on {0}: too wide outside for sprockets side by side.", Cautions.ChainOff)
+    {
+        Mend = "a chain for the speeds of the sprockets",
+        Sources = [Sources.ChainSizes, Sources.ChainCatalogue],
+    };
+
+    private static readonly Reason ToothTooThick = new("tooth-too-thick", "A {1} on {0}: the tooth is thicker than the chain is wide inside (2.38 or 2.18 against 3.18 mm).", Cautions.ChainOff)
+    {
+        Mend = "a 1/8 in chain, or a 3/32 in sprocket and ring",
+        Sources = [Sources.ChainCatalogue],
+    };
+
+    private static readonly Reason ThickTeeth = new("measure-teeth", "A {1} (2.18 mm inside) on {0}: teeth for 2.38 mm chains may be too thick. Measure a tooth.", Cautions.ChainOff) { Sources = [Sources.ChainWidths] };
+
+    private static readonly Reason RingsApart = new("rings-apart", "A {1} on {0}: one inside width, so it runs on a single ring; between two rings the spacing decides.", Cautions.ChainOff)
+    {
+        Sources = [Sources.ChainWidths],
+    };
+
+    private static readonly Reason WiderOnRings = new("wider-on-rings", "A {1} on {0}: it goes over the teeth, but between rings it may rub. Ask the crank's maker.", Cautions.ChainOff)
+    {
+        Sources = [Sources.ChainWidths],
+    };
+
+    private static readonly Reason SameCage = new("same-cage", "A {1} through a derailleur for {0}.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason OtherCage = new("other-cage", "A {1} through a derailleur for {0}: cage and pulleys are made for another chain. Ask the derailleur's maker.", Cautions.ChainOff)
+    {
+        Sources = [Sources.CommonPractice],
+    };
+
+    private static readonly Reason NeverDerailleur = new("never-with-derailleur", "A {1} does not go through a derailleur for {0}.", Cautions.ChainOff)
+    {
+        Mend = "a chain for the speeds of the sprockets",
+        Sources = [Sources.ChainSizes],
+    };
+
+    private static readonly ImmutableArray<Source> RestsOn = [Sources.ChainWidths, Sources.ChainCatalogue, Sources.ChainSizes, Sources.SprocketSpacing];
+
+    /// <summary>Inputs: sprockets, chain.</summary>
+    public static Relation OnSprockets { get; } = new Matrix(0, 1, Sprockets, [], RestsOn);
+
+    /// <summary>Inputs: rings, chain.</summary>
+    public static Relation OnRings { get; } = new Matrix(0, 1, Rings, [], RestsOn);
+
+    /// <summary>Inputs: derailleur, chain.</summary>
+    public static Relation ThroughDerailleur { get; } = new Matrix(0, 1, Cage, [], [Sources.CommonPractice, Sources.ChainSizes]);
+
+    private static Outcome Sprockets(long sprockets, long chain)
+    {
+        if (Single(sprockets, chain) is { } single)
+        {
+            return single;
+        }
+
+        int step = Speeds(chain) - ClassSpeeds(sprockets);
+        return step switch
+        {
+            0 => new(Verdict.Fits, Same),
+            1 when chain == ChainSize.For9.FitCode => new(Verdict.Fits, NineOnEight),
+            > 0 => new(Verdict.NeedsMeasuring, Narrower),
+
+            // Outside widths against half the pitch (see the law): from 11 up the printed ranges straddle the limit.
+            -1 when chain >= ChainSize.For10.FitCode => new(Verdict.NeedsMeasuring, Borderline),
+            -2 when chain >= ChainSize.For11.FitCode => new(Verdict.NeedsMeasuring, Borderline),
+            _ => new(Verdict.DoesNotFit, Rubs),
+        };
+    }
+
+    private static Outcome Rings(long rings, long chain)
+    {
+        if (Single(rings, chain) is { } single)
+        {
+            return single;
+        }
+
+        int step = Speeds(chain) - ClassSpeeds(rings);
+        return step == 0 ? new(Verdict.Fits, Same)
+            : rings == SprocketClass.To8.FitCode ? new(Verdict.NeedsMeasuring, ThickTeeth)
+            : chain == ChainSize.To8.FitCode ? new(Verdict.NeedsMeasuring, WiderOnRings)
+            : new(Verdict.NeedsMeasuring, RingsApart);
+    }
+
+    private static Outcome Cage(long derailleur, long chain) =>
+        chain == ChainSize.Eighth.FitCode ? new(Verdict.DoesNotFit, NeverDerailleur)
+        : derailleur == chain ? new(Verdict.Fits, SameCage) : new(Verdict.NeedsMeasuring, OtherCage);
+
+    /// <summary>Where a 1/8 in chain or a single sprocket takes part; null where neither does.</summary>
+    private static Outcome? Single(long sprockets, long chain)
+    {
+        bool eighth = chain == ChainSize.Eighth.FitCode;
+        if (sprockets == SprocketClass.Eighth.FitCode)
+        {
+            return eighth ? new(Verdict.Fits, Same) : new(Verdict.DoesNotFit, ToothTooThick);
+        }
+
+        if (sprockets == SprocketClass.Single332.FitCode)
+        {
+            return eighth ? new(Verdict.Fits, WideOnNarrowTooth)
+                : chain == ChainSize.To8.FitCode ? new(Verdict.Fits, Same) : new(Verdict.NeedsMeasuring, ThickTeeth);
+        }
+
+        return eighth ? new(Verdict.DoesNotFit, EighthOnMany) : null;
+    }
+
+    // 5 to 8 speeds count as 8.
+    private static int Speeds(long chain) => (int)chain + 6;
+
+    private static int ClassSpeeds(long sprockets) => (int)sprockets + 5;
+}

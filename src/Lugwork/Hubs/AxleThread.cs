@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Hubs;
+
+/// <summary>Thread of a thru-axle and of the end that it screws into. Closed set, identity equality.</summary>
+public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThread>
+{
+    private AxleThread(int code, string key, string name, Source source, int diameter, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+        Diameter = diameter;
+    }
+
+    /// <summary>Rear ends that follow the universal hanger.</summary>
+    public static AxleThread M12Pitch1 { get; } = new(1, "M12x1.0", "M12 x 1.0", Sources.UniversalHangerMaker, 12, "12x1.0", "M12x1", "12x1", "M12 P1.0");
+
+    /// <summary>Common, front and rear.</summary>
+    public static AxleThread M12Pitch1Point5 { get; } = new(2, "M12x1.5", "M12 x 1.5", Sources.ThruAxleHelp, 12, "12x1.5", "M12 P1.5");
+
+    /// <summary>Rear, older off-road families.</summary>
+    public static AxleThread M12Pitch1Point75 { get; } = new(3, "M12x1.75", "M12 x 1.75", Sources.ThruAxleHelp, 12, "12x1.75", "M12 P1.75");
+
+    /// <summary>Common, front.</summary>
+    public static AxleThread M15Pitch1Point5 { get; } = new(4, "M15x1.5", "M15 x 1.5", Sources.ThruAxleHelp, 15, "15x1.5", "M15 P1.5");
+
+    /// <summary>Many 20 mm axles; the name says nothing.</summary>
+    public static AxleThread Own { get; } = new(5, "own", "maker-own thread or pinch bolts", Sources.Memory, 0, "maker-own", "pinch", "20 mm own");
+
+    /// <summary>Every one, in the order of the table.</summary>
+    public static ImmutableArray<AxleThread> All { get; } =
+    [
+        M12Pitch1, M12Pitch1Point5, M12Pitch1Point75, M15Pitch1Point5, Own,
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "axle thread";
+
+    /// <summary>Nominal diameter, whole millimetres; 0 for a maker's own.</summary>
+    internal int Diameter { get; }
+
+    /// <inheritdoc/>
+    public static AxleThread OfFitCode(long code) => ByCode(code);
+
+    /// <summary>Reads a key or a name in any times sign; "M12" alone is any pitch of that diameter.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<AxleThread> Read(ReadOnlySpan<char> text)
+    {
+        ReadOnlySpan<char> trimmed = Trim(text);
+        if (trimmed.Equals("M12", StringComparison.OrdinalIgnoreCase))
+        {
+            return Reading<AxleThread>.Several([M12Pitch1, M12Pitch1Point5, M12Pitch1Point75], "the pitch is missing: 1.0, 1.5 or 1.75 mm a turn");
+        }
+
+        return trimmed.Length > 40
+            ? Reading<AxleThread>.Refused("an axle thread is shorter than this", 40)
+            : ByName(trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.'));
+    }
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Seating;
+
+/// <summary>The rails of a saddle. Closed set, identity equality.</summary>
+public sealed class SaddleRails : Standard<SaddleRails>, IInterfaceValue<SaddleRails>
+{
+    private SaddleRails(int code, string key, string name, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+    }
+
+    /// <summary>Steel, titanium or aluminium, 7 mm round.</summary>
+    public static SaddleRails Round7 { get; } = new(1, "7-round", "7 mm round rails", Sources.Memory, "7 mm round", "7 round", "7mm", "7 mm", "7x7");
+
+    /// <summary>Carbon, 7 wide and 9 high.</summary>
+    public static SaddleRails Oval7x9 { get; } = new(2, "7x9", "7 x 9 mm oval rails", Sources.Memory, "7x9 oval", "7 x 9 mm", "7×9");
+
+    /// <summary>Carbon, 7 wide and 9.3 to 9.6 high.</summary>
+    public static SaddleRails Oval7x9Point6 { get; } = new(3, "7x9.6", "7 x 9.6 mm oval rails", Sources.Memory, "7x9.3", "7x9.6 oval");
+
+    /// <summary>Carbon, 7 wide and 10 high.</summary>
+    public static SaddleRails Oval7x10 { get; } = new(4, "7x10", "7 x 10 mm oval rails", Sources.Memory, "7x10 oval");
+
+    /// <summary>Older steel, 8 mm round.</summary>
+    public static SaddleRails Round8 { get; } = new(5, "8-round", "8 mm round rails", Sources.Memory, "8 mm round", "8 round", "8mm", "8 mm");
+
+    /// <summary>One beam; a head of its own.</summary>
+    public static SaddleRails Beam { get; } = new(6, "single-rail", "single rail", Sources.Memory, "I-beam", "beam");
+
+    /// <summary>BMX, one bolt down the middle.</summary>
+    public static SaddleRails Pivotal { get; } = new(7, "pivotal", "pivotal", Sources.Memory);
+
+    /// <summary>Every one, in the order of the table.</summary>
+    public static ImmutableArray<SaddleRails> All { get; } =
+    [
+        Round7, Oval7x9, Oval7x9Point6, Oval7x10, Round8, Beam, Pivotal,
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "saddle rails";
+
+    /// <inheritdoc/>
+    public static SaddleRails OfFitCode(long code) => ByCode(code);
+
+    /// <inheritdoc/>
+    public static Reading<SaddleRails> Read(ReadOnlySpan<char> text) => ByName(text);
+}

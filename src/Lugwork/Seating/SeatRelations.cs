@@ -1,0 +1,77 @@
+namespace Lugwork.Seating;
+
+/// <summary>Collar on seat tube, saddle on post.</summary>
+internal static class SeatRelations
+{
+    private static readonly Reason SameCollar = new("same-collar", "A {1} goes round a seat tube that is {0} mm outside.") { Sources = [Sources.ClampShop] };
+
+    private static readonly Reason CollarSmall = new("collar-too-small", "A {1} does not go round a seat tube that is {0} mm outside. A collar follows the tube, not the post.")
+    {
+        Mend = "a collar of the seat tube's outside diameter",
+        Sources = [Sources.ClampShop],
+    };
+
+    private static readonly Reason CollarLarge = new("collar-too-large", "A {1} is loose round a seat tube that is {0} mm outside. A collar follows the tube, not the post.")
+    {
+        Mend = "a collar of the seat tube's outside diameter",
+        Sources = [Sources.ClampShop],
+    };
+
+    /// <summary>Inputs: seat tube outside, collar.</summary>
+    public static Relation Collar { get; } = new SameKey(
+        0, 1, SameCollar, (tube, collar) => SeatClampSize.OfFitCode(collar).Hundredths < SeatClampSize.OfFitCode(tube).Hundredths ? CollarSmall : CollarLarge, []);
+
+    private static readonly Reason SameRails = new("same-rails", "{1} in a head with {0}.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason OtherHead = new("other-head", "{1} and a head with {0} are two systems.")
+    {
+        Mend = "a seatpost head for this saddle, or a saddle for this head",
+        Sources = [Sources.Memory],
+    };
+
+    private static readonly Reason OvalInRound = new("oval-in-round", "{1} in a head with {0}: the jaws crush the rail or miss it.", Cautions.Rails)
+    {
+        Mend = "the clamp set for these rails from the post's maker, or a saddle with the rails that the head takes",
+        Sources = [Sources.Memory],
+    };
+
+    private static readonly Reason AskJaws = new("ask-jaws", "{1} in a head with {0}: some jaws take both, some do not. Ask the post's maker.", Cautions.Rails)
+    {
+        Sources = [Sources.Memory],
+    };
+
+    private static readonly Reason TooThick = new("rails-too-thick", "{1} are thicker than a head with {0} takes: the jaws bite.", Cautions.Rails)
+    {
+        Mend = "jaws for these rails, or a saddle with the rails that the head takes",
+        Sources = [Sources.Memory],
+    };
+
+    /// <summary>Inputs: post head, saddle rails.</summary>
+    public static Relation Rails { get; } = new Matrix(0, 1, Cell, [], [Sources.CommonPractice, Sources.Memory]);
+
+    private static Outcome Cell(long head, long saddle)
+    {
+        RailClamp clamp = RailClamp.OfFitCode(head);
+        SaddleRails rails = SaddleRails.OfFitCode(saddle);
+        if (clamp.FitKey == rails.FitKey)
+        {
+            return new(Verdict.Fits, SameRails);
+        }
+
+        bool ownHead = clamp == RailClamp.Beam || clamp == RailClamp.Pivotal || rails == SaddleRails.Beam || rails == SaddleRails.Pivotal;
+        if (ownHead)
+        {
+            return new(Verdict.DoesNotFit, OtherHead);
+        }
+
+        bool oval = rails == SaddleRails.Oval7x9 || rails == SaddleRails.Oval7x9Point6 || rails == SaddleRails.Oval7x10;
+        if (clamp == RailClamp.Round7 || clamp == RailClamp.Round8)
+        {
+            return oval ? new(Verdict.DoesNotFit, OvalInRound)
+                : rails == SaddleRails.Round8 ? new(Verdict.DoesNotFit, TooThick) : new(Verdict.NeedsMeasuring, AskJaws);
+        }
+
+        bool thicker = rails == SaddleRails.Round8 || (clamp == RailClamp.Oval7x9 && rails == SaddleRails.Oval7x10);
+        return thicker ? new(Verdict.DoesNotFit, TooThick) : new(Verdict.NeedsMeasuring, AskJaws);
+    }
+}

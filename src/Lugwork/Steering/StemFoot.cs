@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Steering;
+
+/// <summary>How a stem is held: clamped round a threadless steerer, or a quill inside a threaded one. Closed set, identity equality.</summary>
+public sealed class StemFoot : Standard<StemFoot>, IInterfaceValue<StemFoot>
+{
+    private StemFoot(int code, string key, string name, Source source, bool quill, SteererSize steerer, int hundredths, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+        IsQuill = quill;
+        Steerer = steerer;
+        Hundredths = hundredths;
+    }
+
+    /// <summary>For a 1 in threadless steerer.</summary>
+    public static StemFoot Clamp25Point4 { get; } = new(1, "clamp-25.4", "25.4 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm25Point4, 2540, "25.4 clamp", "clamp 1 in");
+
+    /// <summary>For a 1-1/8 in threadless steerer.</summary>
+    public static StemFoot Clamp28Point6 { get; } = new(2, "clamp-28.6", "28.6 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm28Point6, 2860, "28.6 clamp", "clamp 1-1/8", "28.6");
+
+    /// <summary>For a 1-1/4 in threadless steerer.</summary>
+    public static StemFoot Clamp31Point8 { get; } = new(3, "clamp-31.8", "31.8 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm31Point8, 3180, "31.8 clamp", "clamp 1-1/4", "31.8");
+
+    /// <summary>For a 1.5 in threadless steerer.</summary>
+    public static StemFoot Clamp38Point1 { get; } = new(4, "clamp-38.1", "38.1 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm38Point1, 3810, "38.1 clamp", "clamp 1.5", "38.1");
+
+    /// <summary>For an old American 7/8 in steerer.</summary>
+    public static StemFoot Quill21Point15 { get; } = new(5, "quill-21.15", "21.15 mm quill", Sources.StemSizes, true, SteererSize.Mm23Point8, 2115, "21.15 quill", "21.15", "quill 21.1", "21.1 quill");
+
+    /// <summary>For a French steerer.</summary>
+    public static StemFoot Quill22 { get; } = new(6, "quill-22.0", "22.0 mm quill", Sources.Memory, true, SteererSize.Mm25, 2200, "22.0 quill", "22.0");
+
+    /// <summary>For a 1 in threaded steerer.</summary>
+    public static StemFoot Quill22Point2 { get; } = new(7, "quill-22.2", "22.2 mm quill", Sources.StemSizes, true, SteererSize.Mm25Point4, 2220, "22.2 quill", "22.2");
+
+    /// <summary>For a 1-1/8 in threaded steerer.</summary>
+    public static StemFoot Quill25Point4 { get; } = new(8, "quill-25.4", "25.4 mm quill", Sources.StemSizes, true, SteererSize.Mm28Point6, 2540, "25.4 quill");
+
+    /// <summary>For a 1-1/4 in threaded steerer.</summary>
+    public static StemFoot Quill28Point6 { get; } = new(9, "quill-28.6", "28.6 mm quill", Sources.Memory, true, SteererSize.Mm31Point8, 2860, "28.6 quill");
+
+    /// <summary>Every one, in the order of the table.</summary>
+    public static ImmutableArray<StemFoot> All { get; } =
+    [
+        Clamp25Point4, Clamp28Point6, Clamp31Point8, Clamp38Point1, Quill21Point15, Quill22, Quill22Point2, Quill25Point4,
+        Quill28Point6,
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "stem fixing";
+
+    /// <summary>A quill, for a threaded steerer; otherwise a clamp, for a threadless one.</summary>
+    public bool IsQuill { get; }
+
+    /// <summary>The steerer that it is made for.</summary>
+    public SteererSize Steerer { get; }
+
+    internal int Hundredths { get; }
+
+    /// <inheritdoc/>
+    public static StemFoot OfFitCode(long code) => ByCode(code);
+
+    /// <summary>Reads a key or a name; "25.4" alone can be a clamp or a quill.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<StemFoot> Read(ReadOnlySpan<char> text) =>
+        Trim(text) is "25.4"
+            ? Reading<StemFoot>.Several([Clamp25Point4, Quill25Point4], "say clamp or quill: a 25.4 clamp goes round a 1 in steerer, a 25.4 quill inside a 1-1/8 in one")
+            : ByName(text);
+}
