@@ -8,11 +8,18 @@ namespace Lugwork;
 /// <summary>A build as a JSON file: parts by slot, interface values as canonical text.</summary>
 public static class BuildFile
 {
-    /// <summary>Largest file, bytes.</summary>
+    /// <summary>Largest file, bytes of UTF-8; a byte-order mark does not count.</summary>
     public const int MostBytes = 1_000_000;
 
-    /// <summary>Deepest nesting.</summary>
+    /// <summary>Deepest nesting of objects and lists, wherever they stand.</summary>
     public const int MostDepth = 32;
+
+    /// <summary>The JSON Schema (draft 2020-12) of a build file, as text that ends with a line feed; the package holds the same as schema/build-file.schema.json. Made when it is first asked for.</summary>
+    /// <remarks>
+    /// What it refuses, reading refuses. Reading refuses more: text of a value that is not understood, contradictions, repeated properties, files too large or too deep.
+    /// Reading also takes comments and trailing commas, of which a schema cannot speak.
+    /// </remarks>
+    public static string Schema => BuildSchema.Text;
 
     /// <summary>Reads a build.</summary>
     /// <param name="json">The text of the file; a byte-order mark is accepted.</param>
@@ -27,12 +34,17 @@ public static class BuildFile
     {
         ArgumentNullException.ThrowIfNull(json);
         build = null;
-        byte[] utf8 = Encoding.UTF8.GetBytes(json.TrimStart('\uFEFF'));
-        if (utf8.Length > MostBytes)
+        ReadOnlySpan<char> text = json.AsSpan().TrimStart('\uFEFF');
+
+        // No character takes less than a byte, so that nothing far too large is walked or copied.
+        if (text.Length > MostBytes || Encoding.UTF8.GetByteCount(text) > MostBytes)
         {
-            problems = [new("$", 0, "the file is too large", "at most 1 MB")];
+            problems = [new("$", 0, "the file is too large", "at most 1,000,000 bytes")];
             return false;
         }
+
+        byte[] utf8 = new byte[Encoding.UTF8.GetByteCount(text)];
+        Encoding.UTF8.GetBytes(text, utf8);
 
         BuildSheet? sheet;
         try
@@ -41,7 +53,9 @@ public static class BuildFile
         }
         catch (JsonException e)
         {
-            problems = [new(e.Path ?? "$", (int)(e.BytePositionInLine ?? 0), $"line {(e.LineNumber ?? 0) + 1}: {Plain(e)}", "a build file: an object with name and parts")];
+            bool repeated = e.Message.StartsWith("Duplicate propert", StringComparison.Ordinal);
+            string reason = repeated ? "this property stands twice, or one inside it does" : Plain(e);
+            problems = [new(e.Path ?? "$", (int)(e.BytePositionInLine ?? 0), $"line {(e.LineNumber ?? 0) + 1}: {reason}", repeated ? "each property once" : "a build file: an object with name and parts")];
             return false;
         }
 
@@ -59,10 +73,11 @@ public static class BuildFile
 
     /// <summary>Writes a build; reads back to the same parts.</summary>
     /// <param name="build">The build.</param>
-    public static string Write(Build build)
+    /// <param name="schema">Address of the schema for editors, a path or a URI, written first as "$schema"; null leaves it out. Reading skips it.</param>
+    public static string Write(Build build, string? schema = null)
     {
         ArgumentNullException.ThrowIfNull(build);
-        BuildSheet sheet = new() { Name = build.Name.Length == 0 ? null : build.Name, Parts = [] };
+        BuildSheet sheet = new() { Schema = schema, Name = build.Name.Length == 0 ? null : build.Name, Parts = [] };
         foreach (Slot slot in Slot.All)
         {
             if (build[slot] is { } part)

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>One field of a part's text form: how it is read, written and called.</summary>
-internal sealed class PartField<TPart>
+internal sealed class PartField<TPart> : IPartField
     where TPart : Part
 {
     /// <summary>Property name in a build file: "seatTube".</summary>
@@ -24,6 +24,9 @@ internal sealed class PartField<TPart>
 
     public required Func<TPart, string> Write { get; init; }
 
+    /// <inheritdoc/>
+    public Func<FieldValues> Values { get; init; } = static () => FieldValues.Text;
+
     public delegate bool TryRead(TPart part, string text, out TPart read, out int position, out string reason);
 
     public static PartField<TPart> Of<T>(
@@ -35,6 +38,7 @@ internal sealed class PartField<TPart>
             Bare = bare,
             Expected = expected,
             Sets = sets is null ? [] : [sets],
+            Values = () => FieldValues.Of(where),
             Write = part => sets is null ? get(part).ToString() : "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
             {
@@ -52,6 +56,10 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     private const int MostText = 20_000;
 
     public ImmutableArray<PartField<TPart>> Fields => fields;
+
+    string IPartForm.Kind => kind;
+
+    IEnumerable<IPartField> IPartForm.Fields => fields;
 
     /// <summary>What a part cannot be, whatever its neighbours: the field and the reason; null where it can.</summary>
     public Func<TPart, (string Field, string Reason, string Expected)?>? Contradiction { get; init; }
@@ -234,6 +242,11 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 /// <summary>A form of any kind of part.</summary>
 internal interface IPartForm
 {
+    /// <summary>What the part is called: "wheel".</summary>
+    string Kind { get; }
+
+    IEnumerable<IPartField> Fields { get; }
+
     Part ReadProperties(IEnumerable<KeyValuePair<string, string>> properties, string path, List<SpecProblem> problems);
 
     IEnumerable<KeyValuePair<string, string>> Write(Part part);

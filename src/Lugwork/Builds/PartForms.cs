@@ -94,6 +94,7 @@ internal static partial class PartForms
         Words = [],
         Bare = true,
         Expected = "diameter by length, such as 27.2 x 350",
+        Values = static () => FieldValues.Words,
         Write = _ => "unknown",
         Read = (Seatpost part, string text, out Seatpost read, out int position, out string reason) =>
         {

@@ -75,6 +75,11 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
     /// <param name="text">Any text.</param>
     public static Reading<CassettePattern> Read(ReadOnlySpan<char> text)
     {
+        if (TextCursor.IsNegative(text))
+        {
+            return ByName(text);
+        }
+
         string word = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ').Replace("SPEED", "", StringComparison.Ordinal).Replace("SP", "", StringComparison.Ordinal);
         string plain = string.Join(' ', word.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         return plain switch

@@ -33,9 +33,15 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
     public Source Source { get; }
 
     /// <summary>Finds a member by key, trade name or another spelling; null where there is none. Case and blanks do not matter.</summary>
-    /// <param name="text">A key or a name.</param>
+    /// <param name="text">A key or a name; a negative number is none.</param>
     public static TSelf? Find(ReadOnlySpan<char> text)
     {
+        // Hyphens do not matter either, but "-160" is not the size 160.
+        if (TextCursor.IsNegative(text))
+        {
+            return null;
+        }
+
         foreach (TSelf member in TSelf.All)
         {
             if (Same(text, member.FitKey) || Same(text, member.TradeName))

@@ -24,9 +24,16 @@ internal static class HubText
         List<string> words = [];
         TextCursor cursor = new(text);
         cursor.SkipBlanks();
+        bool fresh = true;
         while (!cursor.AtEnd)
         {
             int at = cursor.Position;
+            if (fresh && TextCursor.IsNegative(cursor.Rest))
+            {
+                return Reading<HubStandard>.Refused("a size is above zero", at);
+            }
+
+            fresh = false;
             if (cursor.TryNumber(out long number))
             {
                 if (number == 0)
@@ -52,7 +59,7 @@ internal static class HubText
                 }
 
                 cursor.SkipMillimetres();
-                cursor.TryTimes();
+                fresh = cursor.TryTimes();
             }
             else
             {

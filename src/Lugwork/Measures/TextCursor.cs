@@ -27,6 +27,14 @@ internal ref struct TextCursor(ReadOnlySpan<char> text)
 
     public static bool IsDash(char c) => c is '-' or '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2212';
 
+    /// <summary>A dash right before a digit: a negative number, where nothing stands before it that the dash could join.</summary>
+    public static bool IsNegative(ReadOnlySpan<char> text)
+    {
+        TextCursor cursor = new(text);
+        cursor.SkipBlanks();
+        return cursor.Rest.Length > 1 && IsDash(cursor.Rest[0]) && char.IsAsciiDigit(cursor.Rest[1]);
+    }
+
     public bool TryTimes()
     {
         SkipBlanks();

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>What the schema of a build file says of a field's values.</summary>
+/// <param name="Shape">The definition by which it is written, which tells the kinds of JSON that reading takes.</param>
+/// <param name="Keys">Canonical texts to offer; empty where there is nothing to list.</param>
+/// <param name="IsClosed">The keys are the whole set, not the usual sizes of an open one.</param>
+internal sealed record FieldValues(string Shape, ImmutableArray<string> Keys, bool IsClosed)
+{
+    /// <summary>Text, a number, null or a list, never looked into.</summary>
+    public const string AnyText = "text";
+
+    /// <summary>An interface value in any state of knowledge.</summary>
+    public const string AnyValue = "value";
+
+    /// <summary>A plain length in any state of knowledge.</summary>
+    public const string AnyLength = "length";
+
+    /// <summary>Words that no number alone can say, and that are not unknown.</summary>
+    public const string OnlyWords = "words";
+
+    public static FieldValues Text { get; } = new(AnyText, [], false);
+
+    public static FieldValues Words { get; } = new(OnlyWords, [], false);
+
+    /// <summary>Of an interface value: a closed set is a class, an open dimension a struct.</summary>
+    public static FieldValues Of<T>(Func<T, bool>? where)
+        where T : IInterfaceValue<T> => new(
+            T.IsPlainLength ? AnyLength : AnyValue,
+            [.. T.All.Where(v => where is null || where(v)).Select(v => v.FitKey)],
+            !typeof(T).IsValueType);
+}
+
+/// <summary>A field of any kind of part, as the schema sees it.</summary>
+internal interface IPartField
+{
+    string Key { get; }
+
+    ImmutableArray<string> Sets { get; }
+
+    string Expected { get; }
+
+    /// <summary>Asked for by the schema alone, so that a check never pays for it.</summary>
+    Func<FieldValues> Values { get; }
+}
