@@ -5,10 +5,11 @@ using Lugwork;
 const string Help = """
     FrameUp judges a build file: does every part of the bicycle mate with its neighbours?
 
-    dotnet run --project samples/FrameUp [-- [FILE] [--needs] [--json] [--help]]
+    dotnet run --project samples/FrameUp [-- [FILE] [--needs] [--reasons] [--json] [--help]]
 
       FILE      a build file (JSON); without one, a touring frame of our own
       --needs   what each slot has to be, instead of the judgement
+      --reasons every joint with what was compared, its evidence, rows and sources
       --json    the judgement as JSON
       --help    this text
 
@@ -19,6 +20,7 @@ const string Help = """
 string? path = null;
 bool needs = false;
 bool json = false;
+bool reasons = false;
 foreach (string argument in args)
 {
     switch (argument)
@@ -28,6 +30,9 @@ foreach (string argument in args)
             return 0;
         case "--needs":
             needs = true;
+            break;
+        case "--reasons":
+            reasons = true;
             break;
         case "--json":
             json = true;
@@ -44,9 +49,9 @@ foreach (string argument in args)
     }
 }
 
-if (needs && json)
+if ((needs && json) || (needs && reasons) || (json && reasons))
 {
-    Console.Error.WriteLine("--needs and --json do not go together.");
+    Console.Error.WriteLine("Of --needs, --reasons and --json only one at a time.");
     return 2;
 }
 
@@ -83,6 +88,10 @@ FitReport report = build!.Check();
 if (json)
 {
     Console.WriteLine(ReportFile.Write(report));
+}
+else if (reasons)
+{
+    Sheet.WriteReasons(report, Console.Out);
 }
 else if (needs)
 {

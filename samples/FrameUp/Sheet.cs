@@ -23,10 +23,37 @@ internal static class Sheet
         }
 
         to.WriteLine(report);
-        Part(to, "Joints", report.Fits.OrderByDescending(f => f.Verdict).Select(f => f.ToString()));
+        foreach (Fit fit in report.Fits.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict))
+        {
+            to.WriteLine();
+            WriteFit(fit, to);
+        }
+
+        Part(to, "Fits as it is", report.Fits.Where(f => f.Verdict == Verdict.Fits).Select(f => $"{f.Joint!.Name}: {f.Sentence}"));
         Part(to, "Parts to add", report.PartsToAdd.Select(r => r.ToString()));
         Part(to, "To measure or ask, most telling first", report.ToMeasure.Select(m => m.ToString()));
         Part(to, "Cautions (the makers' figures come first)", report.Cautions.Select(c => c.Text));
+    }
+
+    public static void WriteReasons(FitReport report, TextWriter to)
+    {
+        foreach (Fit fit in report.Fits.OrderByDescending(f => f.Verdict))
+        {
+            to.WriteLine(fit.Explain());
+            to.WriteLine();
+        }
+    }
+
+    private static void WriteFit(Fit fit, TextWriter to)
+    {
+        to.WriteLine(fit);
+        to.WriteLine($"  between: {string.Join("; ", fit.Compared.Select(c => $"{c.Key} {c.Value}"))}");
+        foreach (Remedy remedy in fit.Remedies)
+        {
+            to.WriteLine($"  {remedy.Kind switch { RemedyKind.IfMeasured => "if it measures right", RemedyKind.IfRefused => "if not", _ => "mend" }}: {remedy.What}");
+        }
+
+        to.WriteLine($"  rule: {fit.Joint!.Id}, {fit.Joint.RelationKind}; weakest source: {fit.WeakestLeg}");
     }
 
     public static void WriteNeeds(Build build, TextWriter to)

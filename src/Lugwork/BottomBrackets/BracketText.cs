@@ -8,7 +8,7 @@ internal static class BracketText
     /// <summary>Text longer than this is no name.</summary>
     public const int Longest = 200;
 
-    /// <summary>"Press Fit 86,5 mm" is "PF86.5". Two numbers side by side stay apart.</summary>
+    /// <summary>"Press Fit BB 86,5 mm" is "BB86.5". Two numbers side by side stay apart.</summary>
     public static string Compact(ReadOnlySpan<char> text)
     {
         if (text.Length > Longest)
@@ -42,7 +42,7 @@ internal static class BracketText
             cursor.SkipBlanks();
         }
 
-        return compact.Replace("PRESSFIT", "PF").Replace("PFBB", "BB").ToString();
+        return compact.Replace("PRESSFIT30", "PF30").Replace("PRESSFITBB", "BB").ToString();
     }
 
     /// <summary>A number of the compact form, in nanometres; 0 where it is none.</summary>

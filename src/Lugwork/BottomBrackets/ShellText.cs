@@ -29,6 +29,7 @@ internal static class ShellText
         Of("THOMPSON", ShellFamily.Thompson), Of("PRESSED30", ShellFamily.Pressed30), Of("THREADEDINSERT", ShellFamily.Insert),
         ("THREADED", [.. Shell.All.Where(s => s.Family.IsThreaded)], [.. Shell.All.Where(s => s.Family.IsThreaded)]),
         ("PF", [.. Shell.All.Where(s => !s.Family.IsThreaded)], [.. Shell.All.Where(s => !s.Family.IsThreaded)]),
+        ("PRESSFIT", [.. Shell.All.Where(s => !s.Family.IsThreaded)], [.. Shell.All.Where(s => !s.Family.IsThreaded)]),
         ("BB", [], Shell.All), ("", [], Shell.All),
     ];
 
@@ -72,8 +73,8 @@ internal static class ShellText
             return name.Length == 0 ? -1 : 0;
         }
 
-        long after = plain.StartsWith(name, StringComparison.Ordinal) ? BracketText.Number(plain.AsSpan(name.Length)) : 0;
-        long before = after == 0 && plain.EndsWith(name, StringComparison.Ordinal) ? BracketText.Number(plain.AsSpan(0, plain.Length - name.Length)) : 0;
+        long after = plain.StartsWith(name, StringComparison.Ordinal) ? BracketText.Number(plain.AsSpan(name.Length).TrimStart('#')) : 0;
+        long before = after == 0 && plain.EndsWith(name, StringComparison.Ordinal) ? BracketText.Number(plain.AsSpan(0, plain.Length - name.Length).TrimEnd('#')) : 0;
         return after + before > 0 ? after + before : -1;
     }
 

@@ -39,7 +39,7 @@ internal static class SpindleInBracket
             Check(SpindleSeat.SquareJis, SpindleSeat.SquareIso, "the arm further in, 4.5 mm by two sources and 1.8 mm by one, if it does not bottom on the spindle", Cautions.Tapers, Sources.TaperMeasured, Sources.TaperSums),
             Check(SpindleSeat.SquareIso, SpindleSeat.SquareJis, "the arm further out, 4.5 mm by two sources and 1.8 mm by one, if enough of the taper holds it and the chainline is right", Cautions.Tapers, Sources.TaperMeasured, Sources.TaperSums, Sources.TaperExchange),
             Check(SpindleSeat.Bmx24, SpindleSeat.Mm24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
-            Check(SpindleSeat.Mm24, SpindleSeat.Bmx24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
+            Check(SpindleSeat.Mm2899, SpindleSeat.Mm24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
         ]);
 
     private static Reason Apart(long bracket, long crank)

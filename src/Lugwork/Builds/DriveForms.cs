@@ -11,7 +11,7 @@ internal static partial class PartForms
         PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]));
 
     public static PartForm<Crankset> Crankset { get; } = new("crankset", () => new Crankset(),
-        PartField<Crankset>.Of("spindle", "a spindle such as 24-road, 28.99 or taper-JIS", p => p.Spindle, (p, v) => p with { Spindle = v }, []),
+        PartField<Crankset>.Of("spindle", "a spindle such as 24-road, 28.99 or square-JIS", p => p.Spindle, (p, v) => p with { Spindle = v }, []),
         PartField<Crankset>.Of("pedalThread", "a thread such as 9/16", p => p.PedalThread, (p, v) => p with { PedalThread = v }, ["pedals", "pedal thread"]),
         PartField<Crankset>.Of("rings", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Rings, (p, v) => p with { Rings = v }, ["speeds"]));
 

@@ -21,7 +21,7 @@ public sealed class FitReport
     }
 
     /// <summary>What this version does not judge yet, said in every report.</summary>
-    public const string NotYetJudged = "Not judged by this version: headset, stem, bar, bottom bracket, crank, derailleurs, chain, shifting, clearances, thru-axle thread.";
+    public const string NotYetJudged = "Not judged by this version: shifting, front derailleur, chainline, chain length, gear capacity, brake levers and hoses, rim brakes, spokes, suspension, steerer and thru-axle lengths, cable routing.";
 
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }
@@ -42,9 +42,26 @@ public sealed class FitReport
     public ImmutableArray<Remedy> PartsToAdd =>
         [.. Fits.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Remedies).Distinct()];
 
-    /// <summary>What to measure or ask, those first that settle most joints.</summary>
-    public ImmutableArray<Measurement> ToMeasure =>
-        [.. Fits.SelectMany(f => f.Measurements).GroupBy(m => m).OrderByDescending(g => g.Count()).Select(g => g.Key)];
+    /// <summary>What to measure or ask, each field once, those first that settle most verdicts.</summary>
+    public ImmutableArray<RankedMeasurement> ToMeasure
+    {
+        get
+        {
+            Dictionary<(Slot Slot, string Field), RankedMeasurement> ranked = [];
+            foreach (Fit fit in Fits)
+            {
+                Account account = fit.Tell();
+                bool alone = account.IsOpen && account.Measurements.Select(m => (m.Slot, m.Field)).Distinct().Count() == 1;
+                foreach (Measurement measurement in account.Measurements.DistinctBy(m => (m.Slot, m.Field)))
+                {
+                    RankedMeasurement before = ranked.GetValueOrDefault((measurement.Slot, measurement.Field)) ?? new(measurement, 0, 0);
+                    ranked[(measurement.Slot, measurement.Field)] = before with { Settles = before.Settles + (alone ? 1 : 0), Touches = before.Touches + (alone ? 0 : 1) };
+                }
+            }
+
+            return [.. ranked.Values.OrderByDescending(r => r.Settles).ThenByDescending(r => r.Touches).ThenBy(r => r.What.Slot.Number).ThenBy(r => r.What.Field, StringComparer.Ordinal)];
+        }
+    }
 
     /// <summary>Every caution, each once, the worst joint's first.</summary>
     public ImmutableArray<Caution> Cautions => [.. Fits.OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()];
@@ -57,14 +74,15 @@ public sealed class FitReport
     {
         StringBuilder text = new();
         int clean = Fits.Count(f => f.Verdict == Verdict.Fits);
-        text.Append(Capital(Verdicts.InWords(Verdict))).Append(": ").Append(clean).Append(" of ").Append(Fits.Length).AppendLine(" joints fit as they are.");
+        text.AppendLine(Fits.IsEmpty ? "Nothing to judge yet: no two parts that meet." : $"{Capital(Verdicts.InWords(Verdict))}: {clean} of {Fits.Length} joints fit as they are.");
         Fit worst = Worst;
         if (worst.Joint is not null && worst.Verdict != Verdict.Fits)
         {
             text.Append("Worst: ").AppendLine(worst.ToString());
-            string mend = worst.Remedies is [var first, ..] ? (first.Kind == RemedyKind.IfMeasured ? "If it measures right: " : "Mend: ") + first.What
-                : worst.Measurements is [var measure, ..] ? "Measure: " + measure : "Mend: nothing known.";
-            text.AppendLine(mend);
+            text.AppendLine(
+                worst.Measurements is [var measure, ..] ? "Measure: " + measure
+                : worst.Remedies is [var first, ..] ? "Mend: " + first.What
+                : "Mend: nothing known.");
         }
 
         text.AppendLine(IsComplete ? "Every slot is filled." : $"Still empty: {string.Join(", ", Missing)}.");

@@ -56,7 +56,7 @@ internal static class JointInputs
     public static readonly JointInput ChainOfDerailleur = Input<RearDerailleur, ChainSize>(Slot.RearDerailleur, "chain", "chain of the derailleur", p => p.Chain, "Read the speeds off the derailleur or its maker's list.");
     public static readonly JointInput ChainFor = Input<Chain, ChainSize>(Slot.Chain, "size", "chain size", p => p.Size, "Caliper over the rivets, to 0.1 mm: 7.0 to 7.8 up to 8 speeds, 6.6 nine, 5.9 ten, 5.6 eleven, 5.2 twelve.");
     public static readonly JointInput Rings = Input<Crankset, SprocketClass>(Slot.Crankset, "rings", "speeds of the rings", p => p.Rings, "Read the ring or its maker's list; caliper on a tooth.");
-    public static readonly JointInput SprocketsOfCassette = Input<Cassette, SprocketClass>(Slot.Cassette, "sprockets", "speeds of the cassette", p => p.SprocketsOrPattern, "Count the sprockets.");
+    public static readonly JointInput SprocketsOfCassette = Input<Cassette, SprocketClass>(Slot.Cassette, "sprockets", "speeds of the cassette", p => p.SprocketsOrPattern, "Count the sprockets; one sprocket is 1/8 in (tooth about 3 mm) or 3/32 in (about 2.2 mm).");
     public static readonly JointInput ShellFamilyOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell thread or bore", p => p.Shell, s => s.Family.FitCode, [.. ShellFamily.All.Select(f => f.FitCode)], "Look for threads; inside caliper, to 0.05 mm; a thread gauge tells 24 threads an inch from 1 mm.", family: 0, show: c => ShellFamily.OfFitCode(c).FitKey);
     public static readonly JointInput ShellWidthOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell width", p => p.Shell, s => s.WidthNanometres, [.. Shell.All.Select(s => s.WidthNanometres).Distinct().Order()], "Caliper across the faces of the shell, cups out, to 0.1 mm.");
     public static readonly JointInput ShellOfFrame = Input<Frame, Shell>(Slot.Frame, "shell", "shell", p => p.Shell, "Thread or bore inside, and the width across the faces.");
@@ -128,7 +128,7 @@ internal static class JointInputs
         return here.IsEmpty ? known.ToCandidates() : Known<T>.OneOf(here).ToCandidates();
     }
 
-    private static JointInput Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, ImmutableArray<long> domain, string measure, int family = Lengths, bool isLength = false, Func<long, string>? show = null)
+    private static JointInput Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, ImmutableArray<long> domain, string measure, int family = Lengths, bool isLength = false, Func<long, string>? show = null, bool showsLength = false)
         where TPart : Part
         where T : IInterfaceValue<T> => new()
         {

@@ -19,15 +19,15 @@ internal sealed class JudgePlan
 
     private const long OpenCode = -1;
 
-    private readonly Row[] _rows;
+    private readonly PlanLine[] _rows;
     private readonly int[][] _rowsOf;
 
     private JudgePlan(ImmutableArray<Joint> joints)
     {
-        _rows = new Row[joints.Length];
+        _rows = new PlanLine[joints.Length];
         for (int i = 0; i < joints.Length; i++)
         {
-            _rows[i] = new Row(joints[i], Codes);
+            _rows[i] = new PlanLine(joints[i], Codes);
             Codes += joints[i].Inputs.Length;
         }
 
@@ -51,7 +51,7 @@ internal sealed class JudgePlan
         Part? part = parts.At(slot);
         foreach (int number in _rowsOf[slot.Number])
         {
-            ref readonly Row row = ref _rows[number];
+            ref readonly PlanLine row = ref _rows[number];
             byte state = row.Joint.IsFilled(parts) ? Settled : Empty;
             for (int i = 0; i < row.Joint.Inputs.Length; i++)
             {
@@ -73,7 +73,7 @@ internal sealed class JudgePlan
     public int Judge(IParts parts, ReadOnlySpan<long> codes, ReadOnlySpan<byte> states, Span<Fit> fits)
     {
         int count = 0;
-        Row[] rows = _rows;
+        PlanLine[] rows = _rows;
         for (int i = 0; i < rows.Length; i++)
         {
             byte state = states[i];
@@ -87,7 +87,7 @@ internal sealed class JudgePlan
                 throw new ArgumentException($"room for {Joints} judgements is needed", nameof(fits));
             }
 
-            ref readonly Row row = ref rows[i];
+            ref readonly PlanLine row = ref rows[i];
             fits[count++] = new Fit(parts, i, state == Settled ? row.Settle(codes) : row.Joint.Judge(parts));
         }
 
@@ -95,7 +95,7 @@ internal sealed class JudgePlan
     }
 
     /// <summary>One joint: where its codes are, and the shortest way to its verdict.</summary>
-    private readonly struct Row
+    private readonly struct PlanLine
     {
         private const int MostCodes = 128;
 
@@ -106,7 +106,7 @@ internal sealed class JudgePlan
         private readonly int _seat;
         private readonly int _part;
 
-        public Row(Joint joint, int first)
+        public PlanLine(Joint joint, int first)
         {
             Joint = joint;
             First = first;

@@ -99,6 +99,13 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         return problems.IsEmpty;
     }
 
+    public bool TryReadAny(string text, out Part part, out ImmutableArray<SpecProblem> problems)
+    {
+        bool good = TryRead(text, out TPart read, out problems);
+        part = read;
+        return good;
+    }
+
     public Part ReadProperties(IEnumerable<KeyValuePair<string, string>> properties, string path, List<SpecProblem> problems)
     {
         TPart part = empty();
@@ -242,6 +249,8 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 /// <summary>A form of any kind of part.</summary>
 internal interface IPartForm
 {
+    bool TryReadAny(string text, out Part part, out ImmutableArray<SpecProblem> problems);
+
     /// <summary>What the part is called: "wheel".</summary>
     string Kind { get; }
 

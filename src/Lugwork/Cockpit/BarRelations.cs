@@ -5,15 +5,15 @@ namespace Lugwork.Cockpit;
 /// <summary>Handlebar in stem. Shims are the ones that are sold; a clamp never grows.</summary>
 internal static class BarRelations
 {
-    private static readonly Reason Same = new("same-clamp", "A {1} bar in a {0} clamp.") { Sources = [Sources.BarAndStemTable, Sources.GripFit] };
+    private static readonly Reason Same = new("same-clamp", "{1} bar in {0} clamp.") { Sources = [Sources.BarAndStemTable, Sources.GripFit] };
 
-    private static readonly Reason TooLarge = new("bar-too-large", "A {1} bar does not go in a {0} clamp; a clamp is never opened to suit.", Cautions.BarClampCare)
+    private static readonly Reason TooLarge = new("bar-too-large", "{1} bar does not go in {0} clamp; a clamp is never opened to suit.", Cautions.BarClampCare)
     {
         Mend = "a stem for this bar, or a bar of the stem's own size",
         Sources = [Sources.GripFit, Sources.BarAndStemTable],
     };
 
-    private static readonly Reason TooSmall = new("bar-too-small", "A {1} bar is loose in a {0} clamp, and no shim is sold for this pair.", Cautions.BarClampCare)
+    private static readonly Reason TooSmall = new("bar-too-small", "{1} bar is loose in {0} clamp, and no shim is sold for this pair.", Cautions.BarClampCare)
     {
         Mend = "a stem for this bar, or a bar of the stem's own size",
         Sources = [Sources.GripFit, Sources.BarAndStemTable],

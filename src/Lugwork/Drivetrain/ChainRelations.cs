@@ -5,57 +5,57 @@ namespace Lugwork.Drivetrain;
 /// <summary>Chain on sprockets, on rings and through the derailleur.</summary>
 internal static class ChainRelations
 {
-    private static readonly Reason Same = new("same-speeds", "A {1} on {0}.") { Sources = [Sources.ChainWidths] };
+    private static readonly Reason Same = new("same-speeds", "{1} on {0}.") { Sources = [Sources.ChainWidths] };
 
-    private static readonly Reason WideOnNarrowTooth = new("eighth-on-three-32", "A {1} on {0}: goes on one sprocket, never with a derailleur.") { Sources = [Sources.ChainCatalogue, Sources.ChainSizes] };
+    private static readonly Reason WideOnNarrowTooth = new("eighth-on-three-32", "{1} on {0}: goes on one sprocket, never with a derailleur.") { Sources = [Sources.ChainCatalogue, Sources.ChainSizes] };
 
-    private static readonly Reason NineOnEight = new("one-step-narrower", "A {1} on {0}: it runs, shifts are slower.") { Sources = [Sources.ChainWidths, Sources.CommonPractice] };
+    private static readonly Reason NineOnEight = new("one-step-narrower", "{1} on {0}: it runs, shifts are slower.") { Sources = [Sources.ChainWidths, Sources.CommonPractice] };
 
-    private static readonly Reason Narrower = new("narrower-chain", "A {1} on {0}: narrower than the spacing is made for. It often runs and shifts slower; ask the chain's maker.", Cautions.ChainOff) { Sources = [Sources.ChainWidths] };
+    private static readonly Reason Narrower = new("narrower-chain", "{1} on {0}: narrower than the spacing is made for. It often runs and shifts slower; ask the chain's maker.", Cautions.ChainOff) { Sources = [Sources.ChainWidths] };
 
-    private static readonly Reason Rubs = new("chain-rubs", "A {1} on {0}: its outside is too wide for the spacing and rubs on the next sprocket.", Cautions.ChainOff)
+    private static readonly Reason Rubs = new("chain-rubs", "{1} on {0}: its outside is too wide for the spacing and rubs on the next sprocket.", Cautions.ChainOff)
     {
         Mend = "a chain for the speeds of the sprockets",
         Sources = [Sources.ChainWidths, Sources.SprocketSpacing, Sources.Derived],
     };
 
-    private static readonly Reason Borderline = new("chain-nearly-rubs", "A {1} on {0}: by the printed widths its outside just about touches the next sprocket. Ask the chain's maker.", Cautions.ChainOff)
+    private static readonly Reason Borderline = new("chain-nearly-rubs", "{1} on {0}: by the printed widths its outside just about touches the next sprocket. Ask the chain's maker.", Cautions.ChainOff)
     {
         Sources = [Sources.ChainWidths, Sources.Derived],
     };
 
-    private static readonly Reason EighthOnMany = new("eighth-on-many", "A {1} on {0}: too wide outside for sprockets side by side.", Cautions.ChainOff)
+    private static readonly Reason EighthOnMany = new("eighth-on-many", "{1} on {0}: too wide outside for sprockets side by side.", Cautions.ChainOff)
     {
         Mend = "a chain for the speeds of the sprockets",
         Sources = [Sources.ChainSizes, Sources.ChainCatalogue],
     };
 
-    private static readonly Reason ToothTooThick = new("tooth-too-thick", "A {1} on {0}: the tooth is thicker than the chain is wide inside (2.38 or 2.18 against 3.18 mm).", Cautions.ChainOff)
+    private static readonly Reason ToothTooThick = new("tooth-too-thick", "{1} on {0}: the tooth is thicker than the chain is wide inside (2.38 or 2.18 against 3.18 mm).", Cautions.ChainOff)
     {
         Mend = "a 1/8 in chain, or a 3/32 in sprocket and ring",
         Sources = [Sources.ChainCatalogue],
     };
 
-    private static readonly Reason ThickTeeth = new("measure-teeth", "A {1} (2.18 mm inside) on {0}: teeth for 2.38 mm chains may be too thick. Measure a tooth.", Cautions.ChainOff) { Sources = [Sources.ChainWidths] };
+    private static readonly Reason ThickTeeth = new("measure-teeth", "{1} (2.18 mm inside) on {0}: teeth for 2.38 mm chains may be too thick. Measure a tooth.", Cautions.ChainOff) { Sources = [Sources.ChainWidths] };
 
-    private static readonly Reason RingsApart = new("rings-apart", "A {1} on {0}: one inside width, so it runs on a single ring; between two rings the spacing decides.", Cautions.ChainOff)
+    private static readonly Reason RingsApart = new("rings-apart", "{1} on {0}: one inside width, so it runs on a single ring; between two rings the spacing decides.", Cautions.ChainOff)
     {
         Sources = [Sources.ChainWidths],
     };
 
-    private static readonly Reason WiderOnRings = new("wider-on-rings", "A {1} on {0}: it goes over the teeth, but between rings it may rub. Ask the crank's maker.", Cautions.ChainOff)
+    private static readonly Reason WiderOnRings = new("wider-on-rings", "{1} on {0}: it goes over the teeth, but between rings it may rub. Ask the crank's maker.", Cautions.ChainOff)
     {
         Sources = [Sources.ChainWidths],
     };
 
-    private static readonly Reason SameCage = new("same-cage", "A {1} through a derailleur for {0}.") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason SameCage = new("same-cage", "{1} through a derailleur for {0}.") { Sources = [Sources.CommonPractice] };
 
-    private static readonly Reason OtherCage = new("other-cage", "A {1} through a derailleur for {0}: cage and pulleys are made for another chain. Ask the derailleur's maker.", Cautions.ChainOff)
+    private static readonly Reason OtherCage = new("other-cage", "{1} through a derailleur for {0}: cage and pulleys are made for another chain. Ask the derailleur's maker.", Cautions.ChainOff)
     {
         Sources = [Sources.CommonPractice],
     };
 
-    private static readonly Reason NeverDerailleur = new("never-with-derailleur", "A {1} does not go through a derailleur for {0}.", Cautions.ChainOff)
+    private static readonly Reason NeverDerailleur = new("never-with-derailleur", "{1} does not go through a derailleur for {0}.", Cautions.ChainOff)
     {
         Mend = "a chain for the speeds of the sprockets",
         Sources = [Sources.ChainSizes],

@@ -5,32 +5,32 @@ namespace Lugwork.Drivetrain;
 /// <summary>Rear derailleur on frame.</summary>
 internal static class HangerRelations
 {
-    private static readonly Reason Threaded = new("derailleur-on-hanger", "A derailleur with {1} on {0}.") { Sources = [Sources.UniversalHangerNews] };
+    private static readonly Reason Threaded = new("derailleur-on-hanger", "Derailleur with {1} on {0}.") { Sources = [Sources.UniversalHangerNews] };
 
-    private static readonly Reason Universal = new("on-universal-hanger", "A derailleur with {1} on {0}: the hanger part takes any M10 x 1 derailleur.") { Sources = [Sources.UniversalHangerGravel] };
+    private static readonly Reason Universal = new("on-universal-hanger", "Derailleur with {1} on {0}: the hanger part takes any M10 x 1 derailleur.") { Sources = [Sources.UniversalHangerGravel] };
 
-    private static readonly Reason Coaxial = new("on-universal-end", "A {1} derailleur clamps the frame end of {0} itself.") { Sources = [Sources.UniversalHangerMaker, Sources.UniversalHangerGravel] };
+    private static readonly Reason Coaxial = new("on-universal-end", "{1} derailleur clamps the frame end of {0} itself.") { Sources = [Sources.UniversalHangerMaker, Sources.UniversalHangerGravel] };
 
-    private static readonly Reason NoEnd = new("no-universal-end", "A {1} derailleur needs a frame end that follows the universal hanger; {0} is none, and no adapter makes it one.")
+    private static readonly Reason NoEnd = new("no-universal-end", "{1} derailleur needs a frame end that follows the universal hanger; {0} is none, and no adapter makes it one.")
     {
-        Mend = "a derailleur that hangs on the frame's own hanger",
+        Mend = "Derailleur that hangs on the frame's own hanger",
         Sources = [Sources.UniversalHangerMaker, Sources.UniversalHangerGravel],
     };
 
-    private static readonly Reason LinkOff = new("link-removed", "A derailleur with {1} on {0}: its intermediate link comes off.") { Sources = [Sources.DirectMountHanger] };
+    private static readonly Reason LinkOff = new("link-removed", "Derailleur with {1} on {0}: its intermediate link comes off.") { Sources = [Sources.DirectMountHanger] };
 
-    private static readonly Reason TooLong = new("hanger-too-long", "A derailleur with {1} on {0}: the hanger stands for a link that this derailleur does not have.")
+    private static readonly Reason TooLong = new("hanger-too-long", "Derailleur with {1} on {0}: the hanger stands for a link that this derailleur does not have.")
     {
         Mend = "a direct-mount derailleur, or the conventional hanger for this frame where one is sold",
         Sources = [Sources.DirectMountHanger],
     };
 
-    private static readonly Reason ChaseOrTap = new("chase-or-tap", "A derailleur with {1} on {0}: the hole has to be chased or tapped M10 x 1 and, where there is no stop, one made (leave it to a shop); or take a claw in the axle slot.")
+    private static readonly Reason ChaseOrTap = new("chase-or-tap", "Derailleur with {1} on {0}: the hole has to be chased or tapped M10 x 1 and, where there is no stop, one made (leave it to a shop); or take a claw in the axle slot.")
     {
         Sources = [Sources.UnthreadedEnds, Sources.HangersDemystified],
     };
 
-    private static readonly Reason AskClaw = new("ask-claw", "A derailleur with {1} and {0}: a bolt-on claw goes in an open axle slot; closed ends take none.")
+    private static readonly Reason AskClaw = new("ask-claw", "Derailleur with {1} and {0}: a bolt-on claw goes in an open axle slot; closed ends take none.")
     {
         Sources = [Sources.HangersDemystified],
     };

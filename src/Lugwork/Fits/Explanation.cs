@@ -13,7 +13,7 @@ internal static class Explanation
         StringBuilder text = new();
         text.Append(CultureInfo.InvariantCulture, $"{joint.Name}: {Verdicts.InWords(fit.Verdict)} ({joint.Id})").AppendLine();
         text.AppendLine("Compared:");
-        foreach (JointInput input in joint.Inputs)
+        foreach (JointInput input in joint.Inputs.DistinctBy(i => (i.Slot, i.Called)))
         {
             Part part = parts.At(input.Slot)!;
             string owner = part.Name.Length > 0 ? $"{input.Slot.Name} ({part.Name})" : input.Slot.Name;

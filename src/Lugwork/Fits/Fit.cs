@@ -34,15 +34,18 @@ public readonly struct Fit : IEquatable<Fit>
     {
         get
         {
-            if (Joint is null)
+            if (Joint is not { } joint)
             {
                 return [];
             }
 
             IParts parts = _parts!;
-            return [.. Joint.Inputs.Select(i => KeyValuePair.Create($"{i.Slot.Name}: {i.Called}", i.ShowKnown(parts.At(i.Slot)!)))];
+            return [.. joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => KeyValuePair.Create($"{Owner(i, parts)}: {i.Called}", i.ShowKnown(parts.At(i.Slot)!)))];
         }
     }
+
+    private static string Owner(JointInput input, IParts parts) =>
+        parts.At(input.Slot) is { Name.Length: > 0 } part ? $"{input.Slot.Name} ({part.Name})" : input.Slot.Name;
 
     /// <summary>What would mend it, or what it needs; empty for a plain fit.</summary>
     public ImmutableArray<Remedy> Remedies => Tell().Remedies;
@@ -114,6 +117,9 @@ public enum RemedyKind
 
     /// <summary>Only if a measurement allows it.</summary>
     IfMeasured,
+
+    /// <summary>Only if a measurement refuses the part.</summary>
+    IfRefused,
 }
 
 /// <summary>Something to measure or ask.</summary>
@@ -125,6 +131,25 @@ public sealed record Measurement(Slot Slot, string Field, string Called, string 
 {
     /// <summary>"rear wheel, hub ends: ...".</summary>
     public override string ToString() => $"{Slot.Name}, {Called}: {How}";
+}
+
+/// <summary>Something to measure or ask, with what it is worth.</summary>
+/// <param name="What">What to measure and how.</param>
+/// <param name="Settles">How many verdicts it settles on its own.</param>
+/// <param name="Touches">How many more it helps to settle together with others, or by asking.</param>
+public sealed record RankedMeasurement(Measurement What, int Settles, int Touches)
+{
+    /// <summary>"frame, seat tube bore: ... (settles 1 joint)".</summary>
+    public override string ToString() => $"{What} ({Worth})";
+
+    private string Worth => (Settles, Touches) switch
+    {
+        (0, _) => $"helps with {Joints(Touches)}",
+        (_, 0) => $"settles {Joints(Settles)}",
+        _ => $"settles {Joints(Settles)}, helps with {Touches} more",
+    };
+
+    private static string Joints(int count) => count == 1 ? "1 joint" : $"{count} joints";
 }
 
 /// <summary>The told form of a judged joint, gathered from every completion.</summary>
@@ -139,6 +164,9 @@ internal sealed class Account
     public ImmutableArray<Remedy> Remedies { get; private init; } = [];
 
     public ImmutableArray<Measurement> Measurements { get; private init; } = [];
+
+    /// <summary>The completions differ: a measurement can settle it. Otherwise the source itself says to check.</summary>
+    public bool IsOpen { get; private init; }
 
     /// <summary>The bridge rows that the outcomes rest on.</summary>
     public ImmutableArray<Bridge> Bridges { get; private init; } = [];
@@ -191,8 +219,9 @@ internal sealed class Account
             Reason = outcomes.Count == 1 || !open ? outcomes[^1].Reason : OpenReason,
             Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : Fill(outcomes[^1], joint, parts),
             Measurements = measurements,
+            IsOpen = open,
             Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }).OfType<Bridge>().Distinct()],
-            Remedies = [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).Distinct()],
+            Remedies = [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).DistinctBy(r => (r.Kind, r.What))],
             Cautions = [.. outcomes.SelectMany(o => CautionsOf(joint, o)).Distinct()],
             Sources = [.. outcomes.SelectMany(o => SourcesOf(joint, o)).Distinct().OrderBy(s => s.Strength).ThenBy(s => s.Id, StringComparer.Ordinal)],
         };
@@ -215,8 +244,8 @@ internal sealed class Account
     {
         string[] verdicts = [.. outcomes.Select(o => o.Verdict).Distinct().Select(v => v == Verdict.Unsafe ? "is unsafe" : Verdicts.InWords(v))];
         string could = $"{string.Join(", ", verdicts[..^1])} or {verdicts[^1]}";
-        string what = string.Join(" and ", measurements.Select(m => m.Called));
-        string known = string.Join(", ", joint.Inputs.Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
+        string what = string.Join(" and ", measurements.DistinctBy(m => (m.Slot, m.Field)).Select(m => m.Called));
+        string known = string.Join(", ", joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
         return $"With {known} it {could}; it depends on the {what}.";
     }
 
@@ -240,7 +269,8 @@ internal sealed class Account
 
         if (!string.IsNullOrEmpty(outcome.Reason?.Mend))
         {
-            yield return new Remedy(onlyIf ? RemedyKind.IfMeasured : RemedyKind.ReplacePart, outcome.Reason.Mend);
+            RemedyKind kind = !onlyIf ? RemedyKind.ReplacePart : outcome.Verdict > Verdict.NeedsMeasuring ? RemedyKind.IfRefused : RemedyKind.IfMeasured;
+            yield return new Remedy(kind, outcome.Reason.Mend);
         }
     }
 

@@ -3,7 +3,7 @@ namespace Lugwork.Hubs;
 /// <summary>Thru-axle in frame or fork end.</summary>
 internal static class AxleRelations
 {
-    private static readonly Reason Same = new("same-thread", "A {1} axle in a {0} end; its length under the head and its thread length must be the maker's too.")
+    private static readonly Reason Same = new("same-thread", "{1} axle in {0} end; its length under the head and its thread length must be the maker's too.")
     {
         Sources = [Sources.ThruAxleHelp, Sources.ThruAxleMaker],
     };
@@ -13,13 +13,13 @@ internal static class AxleRelations
         Sources = [Sources.Memory],
     };
 
-    private static readonly Reason OtherPitch = new("other-pitch", "A {1} axle in a {0} end: one diameter, two pitches. It starts, then ruins the thread.", Cautions.AxleThread)
+    private static readonly Reason OtherPitch = new("other-pitch", "{1} axle in {0} end: one diameter, two pitches. It starts, then ruins the thread.", Cautions.AxleThread)
     {
         Mend = "an axle with the end's own pitch",
         Sources = [Sources.ThruAxleHelp, Sources.ThruAxleMaker],
     };
 
-    private static readonly Reason OtherDiameter = new("other-diameter", "A {1} axle does not go in a {0} end.", Cautions.AxleThread)
+    private static readonly Reason OtherDiameter = new("other-diameter", "{1} axle does not go in {0} end.", Cautions.AxleThread)
     {
         Mend = "an axle with the end's own diameter and pitch",
         Sources = [Sources.ThruAxleHelp],

@@ -11,22 +11,22 @@ public sealed class RailClamp : Standard<RailClamp>, IInterfaceValue<RailClamp>
     }
 
     /// <summary>Standard jaws for 7 mm round rails.</summary>
-    public static RailClamp Round7 { get; } = new(1, "7-round", "7 mm round rail clamp", Sources.Memory, "7 mm round", "7 round", "7mm", "7 mm", "7x7");
+    public static RailClamp Round7 { get; } = new(1, "7-round", "7 mm round rails", Sources.Memory, "7 mm round", "7 round", "7mm", "7 mm", "7x7");
 
     /// <summary>Jaws for oval rails, 7 wide and 9 high.</summary>
-    public static RailClamp Oval7x9 { get; } = new(2, "7x9", "7 x 9 mm oval rail clamp", Sources.Memory, "7x9 oval", "7 x 9 mm", "7×9");
+    public static RailClamp Oval7x9 { get; } = new(2, "7x9", "7 x 9 mm oval rails", Sources.Memory, "7x9 oval", "7 x 9 mm", "7×9");
 
     /// <summary>Jaws for oval rails, 7 wide and 10 high.</summary>
-    public static RailClamp Oval7x10 { get; } = new(4, "7x10", "7 x 10 mm oval rail clamp", Sources.Memory, "7x10 oval");
+    public static RailClamp Oval7x10 { get; } = new(4, "7x10", "7 x 10 mm oval rails", Sources.Memory, "7x10 oval");
 
     /// <summary>Jaws for 8 mm round rails.</summary>
-    public static RailClamp Round8 { get; } = new(5, "8-round", "8 mm round rail clamp", Sources.Memory, "8 mm round", "8 round", "8mm", "8 mm");
+    public static RailClamp Round8 { get; } = new(5, "8-round", "8 mm round rails", Sources.Memory, "8 mm round", "8 round", "8mm", "8 mm");
 
     /// <summary>A head for one beam.</summary>
-    public static RailClamp Beam { get; } = new(6, "single-rail", "single rail head", Sources.Memory, "I-beam", "beam");
+    public static RailClamp Beam { get; } = new(6, "single-rail", "a single rail", Sources.Memory, "I-beam", "beam");
 
     /// <summary>A head for a pivotal saddle.</summary>
-    public static RailClamp Pivotal { get; } = new(7, "pivotal", "pivotal head", Sources.Memory);
+    public static RailClamp Pivotal { get; } = new(7, "pivotal", "a pivotal saddle", Sources.Memory);
 
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<RailClamp> All { get; } =
@@ -35,7 +35,7 @@ public sealed class RailClamp : Standard<RailClamp>, IInterfaceValue<RailClamp>
     ];
 
     /// <inheritdoc/>
-    public static string Called => "rail clamp";
+    public static string Called => "rails";
 
     /// <inheritdoc/>
     public static RailClamp OfFitCode(long code) => ByCode(code);

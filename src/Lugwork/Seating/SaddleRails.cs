@@ -26,10 +26,10 @@ public sealed class SaddleRails : Standard<SaddleRails>, IInterfaceValue<SaddleR
     public static SaddleRails Round8 { get; } = new(5, "8-round", "8 mm round rails", Sources.Memory, "8 mm round", "8 round", "8mm", "8 mm");
 
     /// <summary>One beam; a head of its own.</summary>
-    public static SaddleRails Beam { get; } = new(6, "single-rail", "single rail", Sources.Memory, "I-beam", "beam");
+    public static SaddleRails Beam { get; } = new(6, "single-rail", "single rail saddle", Sources.Memory, "I-beam", "beam");
 
     /// <summary>BMX, one bolt down the middle.</summary>
-    public static SaddleRails Pivotal { get; } = new(7, "pivotal", "pivotal", Sources.Memory);
+    public static SaddleRails Pivotal { get; } = new(7, "pivotal", "pivotal saddle", Sources.Memory);
 
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<SaddleRails> All { get; } =

@@ -13,31 +13,31 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
     }
 
     /// <summary>Usual with a 22.2 post.</summary>
-    public static SeatClampSize Mm25Point4 { get; } = new(1, "25.4", "25.4 mm collar", Sources.ClampShop, 2540);
+    public static SeatClampSize Mm25Point4 { get; } = new(1, "25.4", "25.4 mm", Sources.ClampShop, 2540);
 
     /// <summary>Thin steel, and 25.4 posts.</summary>
-    public static SeatClampSize Mm28Point6 { get; } = new(2, "28.6", "28.6 mm collar", Sources.ClampShop, 2860);
+    public static SeatClampSize Mm28Point6 { get; } = new(2, "28.6", "28.6 mm", Sources.ClampShop, 2860);
 
     /// <summary>Some 27.2 frames.</summary>
-    public static SeatClampSize Mm30 { get; } = new(3, "30", "30.0 mm collar", Sources.ClampShop, 3000, "30.0");
+    public static SeatClampSize Mm30 { get; } = new(3, "30", "30.0 mm", Sources.ClampShop, 3000, "30.0");
 
     /// <summary>Usual with a 27.2 post.</summary>
-    public static SeatClampSize Mm31Point8 { get; } = new(4, "31.8", "31.8 mm collar", Sources.ClampShop, 3180);
+    public static SeatClampSize Mm31Point8 { get; } = new(4, "31.8", "31.8 mm", Sources.ClampShop, 3180);
 
     /// <summary>Usual with 30.9 and 31.6 posts; also printed 35.0.</summary>
-    public static SeatClampSize Mm34Point9 { get; } = new(5, "34.9", "34.9 mm collar", Sources.Memory, 3490, "35.0", "35");
+    public static SeatClampSize Mm34Point9 { get; } = new(5, "34.9", "34.9 mm", Sources.Memory, 3490, "35.0", "35");
 
     /// <summary>Some 31.6 frames.</summary>
-    public static SeatClampSize Mm36Point4 { get; } = new(6, "36.4", "36.4 mm collar", Sources.Memory, 3640);
+    public static SeatClampSize Mm36Point4 { get; } = new(6, "36.4", "36.4 mm", Sources.Memory, 3640);
 
     /// <summary>Usual with a 34.9 post.</summary>
-    public static SeatClampSize Mm38Point6 { get; } = new(7, "38.6", "38.6 mm collar", Sources.Memory, 3860);
+    public static SeatClampSize Mm38Point6 { get; } = new(7, "38.6", "38.6 mm", Sources.Memory, 3860);
 
     /// <summary>Some 34.9 frames.</summary>
-    public static SeatClampSize Mm39 { get; } = new(8, "39", "39.0 mm collar", Sources.Memory, 3900, "39.0");
+    public static SeatClampSize Mm39 { get; } = new(8, "39", "39.0 mm", Sources.Memory, 3900, "39.0");
 
     /// <summary>Some 34.9 frames, folding.</summary>
-    public static SeatClampSize Mm40 { get; } = new(9, "40", "40.0 mm collar", Sources.Memory, 4000, "40.0");
+    public static SeatClampSize Mm40 { get; } = new(9, "40", "40.0 mm", Sources.Memory, 4000, "40.0");
 
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<SeatClampSize> All { get; } =

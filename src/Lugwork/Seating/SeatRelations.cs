@@ -3,15 +3,15 @@ namespace Lugwork.Seating;
 /// <summary>Collar on seat tube, saddle on post.</summary>
 internal static class SeatRelations
 {
-    private static readonly Reason SameCollar = new("same-collar", "A {1} goes round a seat tube that is {0} mm outside.") { Sources = [Sources.ClampShop] };
+    private static readonly Reason SameCollar = new("same-collar", "{1} collar round a seat tube that is {0} outside.") { Sources = [Sources.ClampShop] };
 
-    private static readonly Reason CollarSmall = new("collar-too-small", "A {1} does not go round a seat tube that is {0} mm outside. A collar follows the tube, not the post.")
+    private static readonly Reason CollarSmall = new("collar-too-small", "{1} collar does not go round a seat tube that is {0} outside. A collar follows the tube, not the post.")
     {
         Mend = "a collar of the seat tube's outside diameter",
         Sources = [Sources.ClampShop],
     };
 
-    private static readonly Reason CollarLarge = new("collar-too-large", "A {1} is loose round a seat tube that is {0} mm outside. A collar follows the tube, not the post.")
+    private static readonly Reason CollarLarge = new("collar-too-large", "{1} collar is loose round a seat tube that is {0} outside. A collar follows the tube, not the post.")
     {
         Mend = "a collar of the seat tube's outside diameter",
         Sources = [Sources.ClampShop],
@@ -21,26 +21,26 @@ internal static class SeatRelations
     public static Relation Collar { get; } = new SameKey(
         0, 1, SameCollar, (tube, collar) => SeatClampSize.OfFitCode(collar).Hundredths < SeatClampSize.OfFitCode(tube).Hundredths ? CollarSmall : CollarLarge, []);
 
-    private static readonly Reason SameRails = new("same-rails", "{1} in a head with {0}.") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason SameRails = new("same-rails", "{1} in a head for {0}.") { Sources = [Sources.CommonPractice] };
 
-    private static readonly Reason OtherHead = new("other-head", "{1} and a head with {0} are two systems.")
+    private static readonly Reason OtherHead = new("other-head", "{1} and a head for {0} are two systems.")
     {
         Mend = "a seatpost head for this saddle, or a saddle for this head",
         Sources = [Sources.Memory],
     };
 
-    private static readonly Reason OvalInRound = new("oval-in-round", "{1} in a head with {0}: the jaws crush the rail or miss it.", Cautions.Rails)
+    private static readonly Reason OvalInRound = new("oval-in-round", "{1} in a head for {0}: the jaws crush the rail or miss it.", Cautions.Rails)
     {
         Mend = "the clamp set for these rails from the post's maker, or a saddle with the rails that the head takes",
         Sources = [Sources.Memory],
     };
 
-    private static readonly Reason AskJaws = new("ask-jaws", "{1} in a head with {0}: some jaws take both, some do not. Ask the post's maker.", Cautions.Rails)
+    private static readonly Reason AskJaws = new("ask-jaws", "{1} in a head for {0}: some jaws take both, some do not. Ask the post's maker.", Cautions.Rails)
     {
         Sources = [Sources.Memory],
     };
 
-    private static readonly Reason TooThick = new("rails-too-thick", "{1} are thicker than a head with {0} takes: the jaws bite.", Cautions.Rails)
+    private static readonly Reason TooThick = new("rails-too-thick", "{1} are thicker than a head for {0} takes: the jaws bite.", Cautions.Rails)
     {
         Mend = "jaws for these rails, or a saddle with the rails that the head takes",
         Sources = [Sources.Memory],

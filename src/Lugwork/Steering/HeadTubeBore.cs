@@ -49,28 +49,28 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     public static HeadTubeBore Zs62 { get; } = new(10, "ZS62", "62 mm bore (ZS62)", Sources.Memory, 6190, 6195, false);
 
     /// <summary>Integrated, 38.10 to 38.20 mm.</summary>
-    public static HeadTubeBore Is38 { get; } = new(11, "IS38", "integrated seat IS38", Sources.Memory, 3810, 3820, true);
+    public static HeadTubeBore Is38 { get; } = new(11, "IS38", "IS38 seat", Sources.Memory, 3810, 3820, true);
 
     /// <summary>Integrated, 41.10 to 41.20 mm.</summary>
-    public static HeadTubeBore Is41 { get; } = new(12, "IS41", "integrated seat IS41", Sources.BearingSeller, 4110, 4120, true);
+    public static HeadTubeBore Is41 { get; } = new(12, "IS41", "IS41 seat", Sources.BearingSeller, 4110, 4120, true);
 
     /// <summary>Integrated, 41.95 to 42.05 mm; other diameter and angle than IS41.</summary>
-    public static HeadTubeBore Is42 { get; } = new(13, "IS42", "integrated seat IS42", Sources.Memory, 4195, 4205, true);
+    public static HeadTubeBore Is42 { get; } = new(13, "IS42", "IS42 seat", Sources.Memory, 4195, 4205, true);
 
     /// <summary>Integrated, 45.95 to 46.05 mm.</summary>
-    public static HeadTubeBore Is46 { get; } = new(14, "IS46", "integrated seat IS46", Sources.Memory, 4595, 4605, true);
+    public static HeadTubeBore Is46 { get; } = new(14, "IS46", "IS46 seat", Sources.Memory, 4595, 4605, true);
 
     /// <summary>Integrated, 47.05 to 47.15 mm.</summary>
-    public static HeadTubeBore Is47 { get; } = new(15, "IS47", "integrated seat IS47", Sources.Memory, 4705, 4715, true);
+    public static HeadTubeBore Is47 { get; } = new(15, "IS47", "IS47 seat", Sources.Memory, 4705, 4715, true);
 
     /// <summary>Integrated, 49.05 to 49.15 mm.</summary>
-    public static HeadTubeBore Is49 { get; } = new(16, "IS49", "integrated seat IS49", Sources.ForkCutting, 4905, 4915, true);
+    public static HeadTubeBore Is49 { get; } = new(16, "IS49", "IS49 seat", Sources.ForkCutting, 4905, 4915, true);
 
     /// <summary>Integrated, 50.95 to 51.05 mm.</summary>
-    public static HeadTubeBore Is51 { get; } = new(17, "IS51", "integrated seat IS51", Sources.Memory, 5095, 5105, true);
+    public static HeadTubeBore Is51 { get; } = new(17, "IS51", "IS51 seat", Sources.Memory, 5095, 5105, true);
 
     /// <summary>Integrated, 52.05 to 52.15 mm.</summary>
-    public static HeadTubeBore Is52 { get; } = new(18, "IS52", "integrated seat IS52", Sources.CableHeadsets, 5205, 5215, true);
+    public static HeadTubeBore Is52 { get; } = new(18, "IS52", "IS52 seat", Sources.CableHeadsets, 5205, 5215, true);
 
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<HeadTubeBore> All { get; } =

@@ -3,50 +3,55 @@ namespace Lugwork.Steering;
 /// <summary>Headset halves in a head tube.</summary>
 internal static class HeadTubeRelations
 {
-    private static readonly Reason Same = new("cup-of-the-bore", "A {1} half goes in a head tube made for {0}: cups are pressed with up to 0.1 mm, integrated bearings laid in.")
+    private static readonly Reason Same = new("cup-of-the-bore", "{1} half in {0}: pressed in, the cup up to 0.1 mm larger than the bore.")
     {
         Sources = [Sources.HeadsetCodeNote, Sources.HeadsetChart, Sources.PressFitRule],
     };
 
-    private static readonly Reason Integrated = new("integrated-seat", "A {1} half in {0}: the seat is part of the frame and takes no pressed cup and no other bearing.", Cautions.SteeringCare)
+    private static readonly Reason SameSeat = new("bearing-of-the-seat", "{1} bearing laid in {0}.")
+    {
+        Sources = [Sources.HeadsetCodeNote, Sources.HeadsetChart],
+    };
+
+    private static readonly Reason Integrated = new("integrated-seat", "{1} half in {0}: the seat is part of the frame and takes no pressed cup and no other bearing.", Cautions.SteeringCare)
     {
         Mend = "the bearing of the frame's own seat",
         Sources = [Sources.HeadTubeComment, Sources.IntegratedHeadsets],
     };
 
-    private static readonly Reason NoSeat = new("no-integrated-seat", "A {1} half needs a seat cut in the frame; {0} has none.", Cautions.SteeringCare)
+    private static readonly Reason NoSeat = new("no-integrated-seat", "{1} half needs a seat cut in the frame; {0} has none.", Cautions.SteeringCare)
     {
-        Mend = "a headset half with a cup for this bore",
+        Mend = "Headset half with a cup for this bore",
         Sources = [Sources.IntegratedHeadsets],
     };
 
-    private static readonly Reason OtherSeat = new("other-integrated-seat", "A {1} bearing in {0}: diameter or contact angle differ.", Cautions.SteeringCare)
+    private static readonly Reason OtherSeat = new("other-integrated-seat", "{1} bearing in {0}: diameter or contact angle differ.", Cautions.SteeringCare)
     {
         Mend = "the bearing of the frame's own seat, by diameter, height and both angles",
         Sources = [Sources.BearingSeller, Sources.BearingMeasure],
     };
 
-    private static readonly Reason ReamOnly = new("ream-one-way", "A {1} cup (30.2 mm) is too large for {0} (30.0 mm cups).", Cautions.SteeringCare)
+    private static readonly Reason ReamOnly = new("ream-one-way", "{1} cup (30.2 mm) is too large for {0} (30.0 mm cups).", Cautions.SteeringCare)
     {
         Mend = "a JIS headset; or reaming the head tube of a metal frame from 30.0 to 30.2, which cannot be undone (leave it to a shop)",
         Sources = [Sources.OneInchHeadsets, Sources.FrontTriangleManual],
     };
 
-    private static readonly Reason LooseJis = new("loose-cup", "A {1} cup (30.0 mm) is loose in {0} (30.2 mm cups); never glue or shim it.", Cautions.SteeringCare)
+    private static readonly Reason LooseJis = new("loose-cup", "{1} cup (30.0 mm) is loose in {0} (30.2 mm cups); never glue or shim it.", Cautions.SteeringCare)
     {
         Mend = "an ISO headset with 30.2 mm cups",
         Sources = [Sources.HeadsetGuide, Sources.OneInchHeadsets],
     };
 
-    private static readonly Reason TooLarge = new("cup-too-large", "A {1} cup is larger than {0}.", Cautions.SteeringCare)
+    private static readonly Reason TooLarge = new("cup-too-large", "{1} cup is larger than {0}.", Cautions.SteeringCare)
     {
-        Mend = "a headset half of the head tube's own bore",
+        Mend = "Headset half of the head tube's own bore",
         Sources = [Sources.PressFitRule, Sources.HeadsetChart],
     };
 
-    private static readonly Reason TooSmall = new("cup-too-small", "A {1} cup is loose in {0}.", Cautions.SteeringCare)
+    private static readonly Reason TooSmall = new("cup-too-small", "{1} cup is loose in {0}.", Cautions.SteeringCare)
     {
-        Mend = "a headset half of the head tube's own bore; reducing headsets are made for the bore, not for the cup",
+        Mend = "Headset half of the head tube's own bore; reducing headsets are made for the bore, not for the cup",
         Sources = [Sources.PressFitRule, Sources.HeadsetChart],
     };
 
@@ -59,7 +64,7 @@ internal static class HeadTubeRelations
         HeadTubeBore made = HeadsetCup.OfFitCode(half).Bore;
         if (bore == made)
         {
-            return new(Verdict.Fits, Same);
+            return new(Verdict.Fits, bore.IsIntegrated ? SameSeat : Same);
         }
 
         if (bore.IsIntegrated || made.IsIntegrated)

@@ -3,18 +3,18 @@ namespace Lugwork.Steering;
 /// <summary>Headset and stem on a fork.</summary>
 internal static class SteererRelations
 {
-    private static readonly Reason SameSize = new("steerer-passes", "The upper half is made for a {0} and the fork has a {1}.")
+    private static readonly Reason SameSize = new("steerer-passes", "The upper half is made for {0} and the fork has {1}.")
     {
         Sources = [Sources.HeadsetCodeNote, Sources.HeadsetChart],
     };
 
-    private static readonly Reason SteererLarger = new("steerer-too-large", "The fork's {1} does not pass an upper half made for a {0}.", Cautions.SteeringCare)
+    private static readonly Reason SteererLarger = new("steerer-too-large", "The fork's {1} does not pass an upper half made for {0}.", Cautions.SteeringCare)
     {
-        Mend = "a headset with an upper half for this steerer, if the head tube has room for one, or another fork",
+        Mend = "Headset with an upper half for this steerer, if the head tube has room for one, or another fork",
         Sources = [Sources.HeadsetChart, Sources.OneInchAgainstLarger],
     };
 
-    private static readonly Reason SteererSmaller = new("steerer-too-small", "The fork's {1} has no seat in an upper half made for a {0}.", Cautions.SteeringCare)
+    private static readonly Reason SteererSmaller = new("steerer-too-small", "The fork's {1} has no seat in an upper half made for {0}.", Cautions.SteeringCare)
     {
         Mend = "an upper half of the same bore for this steerer",
         Sources = [Sources.HeadsetChart],
@@ -37,33 +37,33 @@ internal static class SteererRelations
 
     private static readonly Reason SameKind = new("same-steerer-kind", "Headset and steerer are both {0}.") { Sources = [Sources.HeadsetArticle] };
 
-    private static readonly Reason OtherKind = new("other-steerer-kind", "A headset that is {1} does not go on a steerer that is {0}: one needs threads for its locknut, the other must not have them where the stem clamps.", Cautions.SteeringCare)
+    private static readonly Reason OtherKind = new("other-steerer-kind", "Headset that is {1} does not go on a steerer that is {0}: one needs threads for its locknut, the other must not have them where the stem clamps.", Cautions.SteeringCare)
     {
-        Mend = "a headset of the fork's own kind",
+        Mend = "Headset of the fork's own kind",
         Sources = [Sources.SteererRequirement, Sources.HeadsetArticle],
     };
 
     /// <summary>Inputs: fork's kind, headset's kind.</summary>
     public static Relation OfKind { get; } = new SameKey(0, 1, SameKind, (_, _) => OtherKind, []);
 
-    private static readonly Reason SameSeat = new("same-crown-seat", "The lower half has a race for a {0} and the fork has a {1}.")
+    private static readonly Reason SameSeat = new("same-crown-seat", "The lower half has a race for {0} and the fork has {1}.")
     {
         Sources = [Sources.HeadsetChart, Sources.HeadsetCodeNote],
     };
 
-    private static readonly Reason RaceLoose = new("race-loose", "A race for a {0} is loose on the fork's {1}; never shim it.", Cautions.SteeringCare)
+    private static readonly Reason RaceLoose = new("race-loose", "Race for {0} is loose on the fork's {1}; never shim it.", Cautions.SteeringCare)
     {
         Mend = "a crown race, or a lower half, of the fork's own seat",
         Sources = [Sources.OneInchHeadsets, Sources.HeadsetArticle],
     };
 
-    private static readonly Reason MillSeat = new("race-too-small-27", "A race for a {0} does not go on the fork's {1}.", Cautions.SteeringCare)
+    private static readonly Reason MillSeat = new("race-too-small-27", "Race for {0} does not go on the fork's {1}.", Cautions.SteeringCare)
     {
         Mend = "a 27.0 race; or milling the seat of a metal fork from 27.0 to 26.4, which cannot be undone (leave it to a shop)",
         Sources = [Sources.OneInchHeadsets, Sources.HeadsetArticle],
     };
 
-    private static readonly Reason RaceSmall = new("race-too-small", "A race for a {0} does not go on the fork's {1}.", Cautions.SteeringCare)
+    private static readonly Reason RaceSmall = new("race-too-small", "Race for {0} does not go on the fork's {1}.", Cautions.SteeringCare)
     {
         Mend = "a lower half of the same bore for this seat, where one exists, or another fork",
         Sources = [Sources.HeadsetChart, Sources.CrownRaceGuide],

@@ -3,41 +3,41 @@ namespace Lugwork.Steering;
 /// <summary>Stem on steerer: the kind must suit, and the size.</summary>
 internal static class StemRelations
 {
-    private static readonly Reason RightKind = new("stem-of-its-kind", "A {2} on a steerer that is {1}.") { Sources = [Sources.HeadsetArticle] };
+    private static readonly Reason RightKind = new("stem-of-its-kind", "{2} on a steerer that is {1}.") { Sources = [Sources.HeadsetArticle] };
 
-    private static readonly Reason OnThreads = new("clamp-on-threads", "A {2} would clamp a steerer that is {1}: the clamped part must carry no thread, it breaks there.", Cautions.SteeringCare)
+    private static readonly Reason OnThreads = new("clamp-on-threads", "{2} would clamp a steerer that is {1}: the clamped part must carry no thread, it breaks there.", Cautions.SteeringCare)
     {
         Mend = "a quill stem, or a quill adapter for a clamped stem",
         Sources = [Sources.SteererRequirement],
     };
 
-    private static readonly Reason QuillInThreadless = new("quill-in-threadless", "A {2} in a steerer that is {1}: a threadless headset is held by the stem's clamp, a quill holds nothing.", Cautions.SteeringCare)
+    private static readonly Reason QuillInThreadless = new("quill-in-threadless", "{2} in a steerer that is {1}: a threadless headset is held by the stem's clamp, a quill holds nothing.", Cautions.SteeringCare)
     {
         Mend = "a stem that clamps this steerer",
         Sources = [Sources.HeadsetArticle],
     };
 
-    private static readonly Reason RightSize = new("stem-of-its-size", "A {2} is made for a {0}.") { Sources = [Sources.StemSizes, Sources.HeadsetArticle] };
+    private static readonly Reason RightSize = new("stem-of-its-size", "{2} is made for {0}.") { Sources = [Sources.StemSizes, Sources.HeadsetArticle] };
 
-    private static readonly Reason TooSmall = new("stem-too-small", "A {2} does not go on a {0}.", Cautions.SteeringCare)
+    private static readonly Reason TooSmall = new("stem-too-small", "{2} does not go on {0}.", Cautions.SteeringCare)
     {
         Mend = "a stem of the steerer's own size",
         Sources = [Sources.StemSizes, Sources.HeadsetArticle],
     };
 
-    private static readonly Reason TooLarge = new("stem-too-large", "A {2} is loose on a {0}; a bolt pulled tighter does not make up for it.", Cautions.SteeringCare)
+    private static readonly Reason TooLarge = new("stem-too-large", "{2} is loose on {0}; a bolt pulled tighter does not make up for it.", Cautions.SteeringCare)
     {
         Mend = "a stem of the steerer's own size",
         Sources = [Sources.StemSizes, Sources.HeadsetArticle],
     };
 
-    private static readonly Reason QuillTooLarge = new("quill-too-large", "A {2} does not go into a {0}.", Cautions.SteeringCare)
+    private static readonly Reason QuillTooLarge = new("quill-too-large", "{2} does not go into {0}.", Cautions.SteeringCare)
     {
         Mend = "a quill of the steerer's own size",
         Sources = [Sources.StemSizes],
     };
 
-    private static readonly Reason QuillLoose = new("quill-too-small", "A {2} is loose in a {0}: its wedge may not hold.", Cautions.SteeringCare)
+    private static readonly Reason QuillLoose = new("quill-too-small", "{2} is loose in {0}: its wedge may not hold.", Cautions.SteeringCare)
     {
         Mend = "a quill of the steerer's own size",
         Sources = [Sources.StemSizes],

@@ -3,9 +3,9 @@ namespace Lugwork.Tyres;
 /// <summary>Tyre in frame or fork, against the largest that the maker allows.</summary>
 internal static class TyreRoom
 {
-    private static readonly Reason Room = new("tyre-within-limit", "A {0} tyre where the maker allows up to {1}.") { Sources = [Sources.WidthTolerance, Sources.WheelsManual] };
+    private static readonly Reason Room = new("tyre-within-limit", "{0} tyre where the maker allows up to {1}.") { Sources = [Sources.WidthTolerance, Sources.WheelsManual] };
 
-    private static readonly Reason TooWide = new("tyre-above-limit", "A {0} tyre is wider than the largest that the maker allows, {1}: it may touch.", Cautions.TyreRoom)
+    private static readonly Reason TooWide = new("tyre-above-limit", "{0} tyre is wider than the largest that the maker allows, {1}: it may touch.", Cautions.TyreRoom)
     {
         Mend = "a tyre within the maker's limit",
         Sources = [Sources.WidthTolerance, Sources.WheelsManual],
@@ -16,7 +16,7 @@ internal static class TyreRoom
         Sources = [Sources.WheelsManual, Sources.WheelRegulation],
     };
 
-    private static readonly Reason OtherWheel = new("other-wheel-size", "A {0} tyre where the maker's limit, {1}, is for another wheel size: room, brakes and height of the crank change. Ask the maker.", Cautions.TyreRoom)
+    private static readonly Reason OtherWheel = new("other-wheel-size", "{0} tyre where the maker's limit, {1}, is for another wheel size: room, brakes and height of the crank change. Ask the maker.", Cautions.TyreRoom)
     {
         Sources = [Sources.CommonPractice],
     };

@@ -12,20 +12,45 @@ internal static class Bicycles
     private static readonly string[] Limits = ["160", "180", "203", "unknown"];
     private static readonly string[] Bodies = ["HG-M", "HG-L", "HG", "XD", "unknown"];
     private static readonly string[] Patterns = ["HG-9", "HG-10-old-road", "HG-11-road", "XD", "unknown"];
+    private static readonly string[] Threads = ["M12x1.0", "M12x1.5", "M15x1.5", "own", "none", "M12", "unknown"];
+    private static readonly string[] HeadTubes = ["44|56", "44|44", "EC34/EC34", "IS42|IS52", "unknown"];
+    private static readonly string[] Headsets = ["code ZS44/28.6|ZS56/40", "code ZS44/28.6|EC44/40", "code EC34/28.6|EC34/30", "code IS42/28.6|IS52/40", "upper ZS44", "kind threadless"];
+    private static readonly string[] Steerers = ["steererShape tapered 1-1/8 to 1.5", "steererShape straight 1-1/8", "steererShape tapered", "steererShape straight 1", "steererKind threaded"];
+    private static readonly string[] Clamps = ["25.4", "25.8", "26.0", "31.8", "35", "31.8 | 35", "31.7 ± 0.2", "unknown"];
+    private static readonly string[] Collars = ["28.6", "31.8", "34.9", "31.8 ± 0.1", "unknown"];
+    private static readonly string[] Heads = ["7-round", "7x9", "7x10", "unknown"];
+    private static readonly string[] Shells = ["BSA-68", "BSA-73", "BSA", "PF41-86.5", "T47-85.5", "T47-86.5", "Italian-70", "unknown"];
+    private static readonly string[] Hangers = ["M10x1", "UDH", "direct-mount", "plain", "no-hanger", "unknown"];
+    private static readonly string[] Largest = ["37-622", "40-622", "28-622", "40-635", "none", "unknown"];
+    private static readonly string[] Speeds = ["5-8", "9", "10", "11", "12", "unknown"];
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown"];
 
     public static Frame Frame(Random random) => Lugwork.Frame.Read(
-        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210");
+        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; rearAxleThread {Of(random, Threads)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; hanger {Of(random, Hangers)}; largestRearTyre {Of(random, Largest)}");
 
     public static Part Part(Slot slot, Random random) =>
-        slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}")
+        slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}; frontAxleThread {Of(random, Threads)}; {Of(random, Steerers)}; largestFrontTyre {Of(random, Largest)}")
         : slot == Slot.FrontWheel ? Wheel.Read($"hub {Of(random, ["F100-QR9", "F100-12", "F100-15", "unknown"])}; ends {Of(random, ["swappable", "fixed", "unknown"])}; {Rim(random)}")
         : slot == Slot.RearWheel ? Wheel.Read($"hub {Of(random, RearEnds)}; ends {Of(random, ["swappable", "fixed", "unknown"])}; body {Of(random, Bodies)}; {Rim(random)}")
         : slot == Slot.FrontTyre || slot == Slot.RearTyre ? Tyre.Read($"size {Of(random, ["28-622", "29-622", "37-622", "62-622", "40-635"])}; bead {Of(random, ["wired", "folding", "tubeless", "unknown"])}")
         : slot == Slot.Cassette ? Cassette.Read($"pattern {Of(random, Patterns)}")
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor.Read($"size {Of(random, ["140", "160", "180", "203", "unknown"])}; fixing {Of(random, ["six-bolt", "center-lock", "unknown"])}")
         : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}")
-        : Seatpost.Read($"diameter {Of(random, Posts)}; mark {Of(random, ["75", "90", "unknown"])}; insertion {Of(random, Depths)}");
+        : slot == Slot.Seatpost ? Seatpost.Read($"diameter {Of(random, Posts)}; mark {Of(random, ["75", "90", "unknown"])}; insertion {Of(random, Depths)}; railClamp {Of(random, Heads)}")
+        : Other(slot, random);
+
+    private static Part Other(Slot slot, Random random) =>
+        slot == Slot.FrontAxle || slot == Slot.RearAxle ? ThruAxle.Read($"thread {Of(random, Threads)}")
+        : slot == Slot.Headset ? Headset.Read(Of(random, Headsets))
+        : slot == Slot.Stem ? Stem.Read($"fixing {Of(random, ["clamp-28.6", "clamp-25.4", "quill-22.2", "25.4", "unknown"])}; bar {Of(random, Clamps)}")
+        : slot == Slot.Handlebar ? Handlebar.Read($"clamp {Of(random, Clamps)}")
+        : slot == Slot.SeatClamp ? SeatClamp.Read($"size {Of(random, Collars)}")
+        : slot == Slot.Saddle ? Saddle.Read($"rails {Of(random, ["7-round", "7x9", "7x9.6", "7x10", "8-round", "unknown"])}")
+        : slot == Slot.BottomBracket ? BottomBracket.Read($"shell {Of(random, ["BSA 68-73", "BSA 68", "BB86", "T47 85.5", "T47 86.5", "Italian 70"])}; takes {Of(random, ["24", "28.99", "30", "square-JIS", "square-ISO", "unknown"])}")
+        : slot == Slot.Crankset ? Crankset.Read($"spindle {Of(random, ["24-road", "24-MTB", "28.99", "30-long", "30-short", "square-JIS", "square-ISO", "24", "unknown"])}; pedalThread {Of(random, ["9/16", "1/2", "French", "unknown"])}; rings {Of(random, Speeds)}")
+        : slot == Slot.Pedals ? Pedals.Read($"thread {Of(random, ["9/16", "1/2", "French", "unknown"])}")
+        : slot == Slot.Chain ? Chain.Read($"size {Of(random, Speeds)}")
+        : RearDerailleur.Read($"mount {Of(random, ["M10-bolt", "direct-mount", "hangerless", "unknown"])}; chain {Of(random, Speeds)}");
 
     public static Build Any(Random random)
     {

@@ -115,7 +115,7 @@ public sealed class BuildFileTests
     }
 
     [Theory]
-    [InlineData("saddle", "{ \"frame\": {}, \"saddle\": {} }", "$.parts.saddle")]
+    [InlineData("basket", "{ \"frame\": {}, \"basket\": {} }", "$.parts.basket")]
     [InlineData("a slot in capitals", "{ \"frame\": {}, \"RearWheel\": {} }", "$.parts.RearWheel")]
     [InlineData("unknown property", "{ \"frame\": { \"saddle\": \"1\" } }", "$.parts.frame.saddle")]
     [InlineData("a property in capitals", "{ \"frame\": { \"Rear\": \"12x142\" } }", "$.parts.frame.Rear")]

@@ -159,6 +159,20 @@ public sealed class BuildLaws
         }
     }
 
+    private static List<long> Settled(Joint joint, CandidateRow row)
+    {
+        List<long> known = [];
+        for (int i = 0; i < joint.Inputs.Length; i++)
+        {
+            if (row[i].State == KnownState.Value)
+            {
+                known.Add(row[i].Low);
+            }
+        }
+
+        return known;
+    }
+
     private static Known<Dimension> Limit(Random random) =>
         random.Next(4) == 0 ? Known<Dimension>.None : Known<Dimension>.Of(Dimension.OfMillimetres(new[] { 1m, 54.4m, 75.5m, 80m, 210m, 300m }[random.Next(6)]));
 
@@ -171,7 +185,7 @@ public sealed class BuildLaws
             if (i != at && joint.Inputs[i].Slot == slot)
             {
                 int input = i;
-                long[] values = joint.Inputs[i].IsLength ? [1, code] : [.. joint.Inputs[i].Domain];
+                long[] values = joint.Inputs[i].IsLength ? [1, code, .. Settled(joint, row)] : [.. joint.Inputs[i].Domain];
                 rows = [.. rows.SelectMany(r => values.Select(v =>
                 {
                     CandidateRow next = r;

@@ -145,12 +145,5 @@ public sealed class CompletionLaws
         Assert.Throws<ArgumentException>(() => Known<Lugwork.Tyres.TyreSize>.Of(default));
     }
 
-    private static Part Blank(Slot slot) =>
-        slot == Slot.Fork ? new Fork()
-        : slot == Slot.FrontWheel || slot == Slot.RearWheel ? new Wheel()
-        : slot == Slot.FrontTyre || slot == Slot.RearTyre ? new Tyre()
-        : slot == Slot.Cassette ? new Cassette()
-        : slot == Slot.FrontRotor || slot == Slot.RearRotor ? new Rotor()
-        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? new Caliper()
-        : new Seatpost();
+    private static Part Blank(Slot slot) => PartForms.Of(slot).ReadProperties([], "", []);
 }
