@@ -9,9 +9,9 @@ internal static class BottomBracketRelations
 
     private const string ByAShop = "a unit with the shell's own thread; else leave it to a shop: a threadless expanding unit";
 
-    private static readonly Reason SameShell = new("same-shell-family", "A {1} bottom bracket goes in a {0} shell.", Cautions.ShellThreads) { Sources = [Sources.ShellThreads, Sources.ThreadConcepts, Sources.BracketStandards] };
+    private static readonly Reason SameShell = new("same-shell-family", "{1} bottom bracket goes in {0} shell.", Cautions.ShellThreads) { Sources = [Sources.ShellThreads, Sources.ThreadConcepts, Sources.BracketStandards] };
 
-    private static readonly Reason ItalianShell = new("italian-shell", "An Italian shell is tapped 36 mm x 24 tpi; a {1} unit does not hold in it.", Cautions.ShellThreads)
+    private static readonly Reason ItalianShell = new("italian-shell", "An Italian shell is tapped 36 mm x 24 tpi; {1} unit does not hold in it.", Cautions.ShellThreads)
     {
         Mend = "an Italian unit; else leave it to a shop: steel thread inserts to BSA, or a threadless expanding unit",
         Sources = [Sources.ShellThreads, Sources.UnthreadedShells],
@@ -25,9 +25,9 @@ internal static class BottomBracketRelations
         Sources = [Sources.CycleThreads, Sources.UnthreadedShells],
     };
 
-    private static readonly Reason OutOfBounds = new("shell-far-too-small", "A {1} unit is over 10 mm thicker than a {0} shell is inside.") { Mend = OwnUnit, Sources = [Sources.Derived] };
+    private static readonly Reason OutOfBounds = new("shell-far-too-small", "{1} unit is over 10 mm thicker than {0} shell is inside.") { Mend = OwnUnit, Sources = [Sources.Derived] };
 
-    private static readonly Reason Tap = new("tap-46-to-t47", "A {0} shell has no thread for a {1} unit.")
+    private static readonly Reason Tap = new("tap-46-to-t47", "{0} shell has no thread for {1} unit.")
     {
         Mend = "a unit pressed in the 46 mm bore; else leave it to a shop: tapping to M47 x 1, in a metal shell with enough wall only, and for good",
         Sources = [Sources.T47Width, Sources.T47Woes],
@@ -35,11 +35,11 @@ internal static class BottomBracketRelations
 
     private static readonly Reason OtherCentre = new("other-centre", "{0} and {1} share thread or bore, but not the middle: the crank would sit off centre.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.BracketGuide, Sources.Memory] };
 
-    private static readonly Reason BoreTooSmall = new("bore-too-small", "A {1} unit is made for a larger bore than {0} has; nothing makes a shell larger.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
+    private static readonly Reason BoreTooSmall = new("bore-too-small", "{1} unit is made for a larger bore than {0} has; nothing makes a shell larger.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
 
-    private static readonly Reason BoreTooLarge = new("bore-too-large", "A {1} unit is loose in {0}, and no sleeve is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
+    private static readonly Reason BoreTooLarge = new("bore-too-large", "{1} unit is loose in {0}, and no sleeve is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
 
-    private static readonly Reason OtherShell = new("other-shell", "A {1} unit and a {0} shell are of two kinds, and no adapter is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.Derived] };
+    private static readonly Reason OtherShell = new("other-shell", "{1} unit and {0} shell are of two kinds, and no adapter is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.Derived] };
 
     /// <summary>Inputs: shell family of the frame, family that the bottom bracket is made for.</summary>
     public static Relation InShell { get; } = new SameKey(
@@ -62,28 +62,28 @@ internal static class BottomBracketRelations
     /// <summary>Inputs: shell, spindle.</summary>
     public static Relation Across => SpindleAcrossShell.Table;
 
-    private static readonly Reason SamePedal = new("same-pedal-thread", "A {1} pedal screws into a {0} crank.", Cautions.PedalThreads) { Sources = [Sources.PedalAttachment, Sources.OnePiecePedals] };
+    private static readonly Reason SamePedal = new("same-pedal-thread", "{1} pedal screws into {0} crank.", Cautions.PedalThreads) { Sources = [Sources.PedalAttachment, Sources.OnePiecePedals] };
 
-    private static readonly Reason FrenchCrank = new("french-crank", "A {1} pedal enters a {0} crank, whose pitch is nearly its own and whose hole is 0.28 mm smaller, and binds after a few turns.", Cautions.PedalThreads)
+    private static readonly Reason FrenchCrank = new("french-crank", "{1} pedal enters {0} crank, whose pitch is nearly its own and whose hole is 0.28 mm smaller, and binds after a few turns.", Cautions.PedalThreads)
     {
         Mend = "pedals threaded 14 x 1.25; else leave it to a shop: tapping the crank to 9/16 in",
         Sources = [Sources.PedalThreadList, Sources.PedalAttachment],
     };
 
-    private static readonly Reason PedalTooLarge = new("pedal-too-large", "A {1} pedal is larger than the {0} hole of the crank.", Cautions.PedalThreads)
+    private static readonly Reason PedalTooLarge = new("pedal-too-large", "{1} pedal is larger than the {0} hole of the crank.", Cautions.PedalThreads)
     {
         Mend = "pedals with the crank's own thread",
         Sources = [Sources.OnePiecePedals],
     };
 
-    private static readonly Reason PedalTooSmall = new("pedal-too-small", "A {1} pedal is smaller than the {0} hole of the crank and pulls out.", Cautions.PedalThreads)
+    private static readonly Reason PedalTooSmall = new("pedal-too-small", "{1} pedal is smaller than the {0} hole of the crank and pulls out.", Cautions.PedalThreads)
     {
         Mend = "pedals with the crank's own thread",
         Sources = [Sources.Derived, Sources.PedalAttachment],
     };
 
     /// <summary>Inputs: pedal thread of the crank, thread of the pedal.</summary>
-    public static Relation Pedals { get; } = new SameKey(0, 1, SamePedal, OtherPedal, []);
+    public static Relation Pedals { get; } = new Matrix(0, 1, Pedal, [], [Sources.PedalAttachment, Sources.OnePiecePedals, Sources.PedalThreadList]);
 
     private static Reason OtherFamily(long shell, long bracket)
     {
@@ -108,11 +108,13 @@ internal static class BottomBracketRelations
             : OtherThread;
     }
 
-    private static Reason OtherPedal(long crank, long pedal)
+    private static Outcome Pedal(long crank, long pedal)
     {
         long hole = PedalThread.OfFitCode(crank).DiameterNanometres;
         long thread = PedalThread.OfFitCode(pedal).DiameterNanometres;
-        return crank == PedalThread.French.FitCode && pedal == PedalThread.NineSixteenths.FitCode ? FrenchCrank : thread > hole ? PedalTooLarge : PedalTooSmall;
+        return crank == pedal ? new(Verdict.Fits, SamePedal)
+            : crank == PedalThread.French.FitCode && pedal == PedalThread.NineSixteenths.FitCode ? new(Verdict.Unsafe, FrenchCrank)
+            : new(Verdict.DoesNotFit, thread > hole ? PedalTooLarge : PedalTooSmall);
     }
 
     private static Bridge Adapter(ShellFamily unit, ShellFamily shell, Verdict result, string what, params ImmutableArray<Source> sources) => new()

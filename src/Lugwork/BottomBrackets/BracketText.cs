@@ -20,6 +20,12 @@ internal static class BracketText
         TextCursor cursor = new(text);
         bool number = false;
         cursor.SkipBlanks();
+        if (cursor.Rest is [var sign, var next, ..] && TextCursor.IsDash(sign) && char.IsAsciiDigit(next))
+        {
+            // A negative figure is no size.
+            return "#";
+        }
+
         while (!cursor.AtEnd)
         {
             if (cursor.TryNumber(out long nanometres))
@@ -35,7 +41,7 @@ internal static class BracketText
                 number &= !says;
                 if (says)
                 {
-                    compact.Append(word is [var sign] && TextCursor.IsTimes(sign) ? "X" : word.ToString().ToUpperInvariant());
+                    compact.Append(word is [var times] && TextCursor.IsTimes(times) ? "X" : word.ToString().ToUpperInvariant());
                 }
             }
 

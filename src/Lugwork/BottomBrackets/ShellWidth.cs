@@ -7,18 +7,18 @@ internal sealed class ShellWidth : Relation, ICutsLengths
 {
     private const long Near = Nanometres.PerMillimetre;
 
-    private static readonly Reason Inside = new("shell-width-within", "A shell {0} mm wide is within the {1} to {2} mm that the bottom bracket is made for.") { Sources = [Sources.SpacerChart24, Sources.T47Width] };
+    private static readonly Reason Inside = new("shell-width-within", "The shell, {0} mm wide, is within the {1} to {2} mm that the bottom bracket is made for.") { Sources = [Sources.SpacerChart24, Sources.T47Width] };
 
-    private static readonly Reason Beside = new("shell-width-beside", "A shell {0} mm wide is up to 1 mm outside the {1} to {2} mm that the bottom bracket is made for. One standard is printed with several widths (86 and 86.5, 91.5 and 92): caliper the shell. If they do differ: [bridge].")
+    private static readonly Reason Beside = new("shell-width-beside", "The shell, {0} mm wide, is up to 1 mm outside the {1} to {2} mm that the bottom bracket is made for. One standard is printed with several widths (86 and 86.5, 91.5 and 92): caliper the shell. If they do differ: [bridge].")
     {
         Sources = [Sources.T47Width, Sources.BracketSense],
     };
 
-    private static readonly Reason Narrow = new("shell-too-narrow", "A shell {0} mm wide is narrower than the {1} mm that the bottom bracket is made for.") { Mend = "a bottom bracket made for the width of the shell", Sources = [Sources.SpacerChart24, Sources.T47Asymmetric] };
+    private static readonly Reason Narrow = new("shell-too-narrow", "The shell, {0} mm wide, is narrower than the {1} mm that the bottom bracket is made for.") { Mend = "a bottom bracket made for the width of the shell", Sources = [Sources.SpacerChart24, Sources.T47Asymmetric] };
 
-    private static readonly Reason Wide = new("shell-too-wide", "A shell {0} mm wide is wider than the {2} mm that the bottom bracket is made for.") { Mend = "a bottom bracket made for the width of the shell", Sources = [Sources.SpacerChart24, Sources.T47Asymmetric] };
+    private static readonly Reason Wide = new("shell-too-wide", "The shell, {0} mm wide, is wider than the {2} mm that the bottom bracket is made for.") { Mend = "a bottom bracket made for the width of the shell", Sources = [Sources.SpacerChart24, Sources.T47Asymmetric] };
 
-    private static readonly Reason Open = new("shell-width-open", "The bottom bracket has no figure on this side of a shell {0} mm wide ({1} to {2}): ask its maker for the widths it is made for.") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason Open = new("shell-width-open", "The bottom bracket has no figure on this side of the shell, {0} mm wide ({1} to {2}): ask its maker for the widths it is made for.") { Sources = [Sources.CommonPractice] };
 
     private static readonly Bridge HalfSpacers = new()
     {

@@ -17,19 +17,19 @@ internal static class SpindleAcrossShell
 
     private const string AnotherCrank = "a crank with a spindle for this shell";
 
-    private static readonly Reason Goes = new("spindle-across", "A {1} crank goes across a {0} shell in the bottom bracket that is sold for this pair.");
+    private static readonly Reason Goes = new("spindle-across", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair.");
 
-    private static readonly Reason GoesSpaced = new("spindle-across-spaced", "A {1} crank goes across a {0} shell in the bottom bracket that is sold for this pair, with the spacers of the maker's chart; left out, the arm clamps with side play or a chainring meets the frame.");
+    private static readonly Reason GoesSpaced = new("spindle-across-spaced", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with the spacers of the maker's chart; left out, the arm clamps with side play or a chainring meets the frame.");
 
-    private static readonly Reason WithPart = new("spindle-across-with", "A {1} crank goes across a {0} shell with [bridge].");
+    private static readonly Reason WithPart = new("spindle-across-with", "{1} crank goes across {0} shell with [bridge].");
 
-    private static readonly Reason Short = new("spindle-too-short", "A {1} spindle is too short for a {0} shell: it ends inside the bearings.") { Mend = AnotherCrank };
+    private static readonly Reason Short = new("spindle-too-short", "{1} spindle is too short for {0} shell: it ends inside the bearings.") { Mend = AnotherCrank };
 
-    private static readonly Reason NoRoom = new("no-radial-room", "Between a {1} spindle and the bore of a {0} shell there is no room for a bearing.") { Mend = AnotherCrank };
+    private static readonly Reason NoRoom = new("no-radial-room", "Between {1} spindle and the bore of {0} shell there is no room for a bearing.") { Mend = AnotherCrank };
 
-    private static readonly Reason OnePieceOnly = new("one-piece-shell-only", "A {1} crank goes in an unthreaded shell of 51.3 mm only, not in {0}.") { Mend = AnotherCrank };
+    private static readonly Reason OnePieceOnly = new("one-piece-shell-only", "{1} crank goes in an unthreaded shell of 51.3 mm only, not in {0}.") { Mend = AnotherCrank };
 
-    private static readonly Reason AskMaker = new("ask-chart", "No source lists a {1} crank across a {0} shell: ask the crank maker's chart.") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason AskMaker = new("ask-chart", "No source lists {1} crank across {0} shell: ask the crank maker's chart.") { Sources = [Sources.CommonPractice] };
 
     private static readonly Reason MeasureShell = new("measure-shell", "What is called {0} comes in several bores or threads: measure it before choosing a bottom bracket for {1}.") { Sources = [Sources.OsbbGuide, Sources.UnthreadedShells, Sources.BracketGuide] };
 

@@ -7,15 +7,15 @@ internal static class SpindleInBracket
 {
     private const string OwnBracket = "a bottom bracket for the crank's own spindle that exists for this shell, or a crank for this bottom bracket";
 
-    private static readonly Reason Same = new("same-spindle", "The crank's {1} goes with a {0} bottom bracket.") { Sources = [Sources.SpindleOptions, Sources.BracketGuide] };
+    private static readonly Reason Same = new("same-spindle", "{1} spindle in a bottom bracket for {0}.") { Sources = [Sources.SpindleOptions, Sources.BracketGuide] };
 
-    private static readonly Reason TooLarge = new("spindle-too-large", "A {1} spindle is larger than a {0} bottom bracket takes; nothing makes a bearing larger.") { Mend = OwnBracket, Sources = [Sources.BracketDetail, Sources.Derived] };
+    private static readonly Reason TooLarge = new("spindle-too-large", "{1} spindle is larger than {0} bottom bracket takes; nothing makes a bearing larger.") { Mend = OwnBracket, Sources = [Sources.BracketDetail, Sources.Derived] };
 
-    private static readonly Reason TooSmall = new("spindle-too-small", "A {1} spindle is loose in a {0} bottom bracket, and no reducer is listed for this pair.", Cautions.NeverSleeve) { Mend = OwnBracket, Sources = [Sources.SpindleOptions, Sources.Derived] };
+    private static readonly Reason TooSmall = new("spindle-too-small", "{1} spindle is loose in {0} bottom bracket, and no reducer is listed for this pair.", Cautions.NeverSleeve) { Mend = OwnBracket, Sources = [Sources.SpindleOptions, Sources.Derived] };
 
-    private static readonly Reason OneMillimetre = new("28.99-in-30", "A {1} spindle in a {0} bottom bracket is 1.01 mm loose: it runs in its own bottom brackets only.", Cautions.NeverSleeve) { Mend = "a bottom bracket for the 28.99 mm spindle", Sources = [Sources.SpindleLaunch, Sources.SpindleSystem, Sources.Derived] };
+    private static readonly Reason OneMillimetre = new("28.99-in-30", "{1} spindle in {0} bottom bracket is 1.01 mm loose: it runs in its own bottom brackets only.", Cautions.NeverSleeve) { Mend = "a bottom bracket for the 28.99 mm spindle", Sources = [Sources.SpindleLaunch, Sources.SpindleSystem, Sources.Derived] };
 
-    private static readonly Reason StepLoose = new("step-loose", "The crank's {1} spindle fills a {0} bottom bracket on the drive side and is loose on the other.", Cautions.NeverSleeve)
+    private static readonly Reason StepLoose = new("step-loose", "The crank's {1} spindle fills {0} bottom bracket on the drive side and is loose on the other.", Cautions.NeverSleeve)
     {
         Mend = "a stepped bottom bracket, or a sleeve from 24 to 22 mm that is sold for this bearing",
         Sources = [Sources.SpindleOptions, Sources.SpindleLaunch, Sources.SteppedSpindle],
@@ -39,7 +39,7 @@ internal static class SpindleInBracket
             Check(SpindleSeat.SquareJis, SpindleSeat.SquareIso, "the arm further in, 4.5 mm by two sources and 1.8 mm by one, if it does not bottom on the spindle", Cautions.Tapers, Sources.TaperMeasured, Sources.TaperSums),
             Check(SpindleSeat.SquareIso, SpindleSeat.SquareJis, "the arm further out, 4.5 mm by two sources and 1.8 mm by one, if enough of the taper holds it and the chainline is right", Cautions.Tapers, Sources.TaperMeasured, Sources.TaperSums, Sources.TaperExchange),
             Check(SpindleSeat.Bmx24, SpindleSeat.Mm24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
-            Check(SpindleSeat.Mm2899, SpindleSeat.Mm24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
+            Check(SpindleSeat.Mm24, SpindleSeat.Bmx24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
         ]);
 
     private static Reason Apart(long bracket, long crank)

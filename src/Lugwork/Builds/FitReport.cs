@@ -80,7 +80,7 @@ public sealed class FitReport
         {
             text.Append("Worst: ").AppendLine(worst.ToString());
             text.AppendLine(
-                worst.Measurements is [var measure, ..] ? "Measure: " + measure
+                worst.Measurements is [var measure, ..] ? $"Measure: {measure}{IfRight(worst)}"
                 : worst.Remedies is [var first, ..] ? "Mend: " + first.What
                 : "Mend: nothing known.");
         }
@@ -89,6 +89,8 @@ public sealed class FitReport
         text.Append(NotYetJudged);
         return text.ToString();
     }
+
+    private static string IfRight(Fit fit) => fit.Remedies.FirstOrDefault(r => r.Kind == RemedyKind.IfMeasured) is { } remedy ? $" If it measures right: {remedy.What}." : "";
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

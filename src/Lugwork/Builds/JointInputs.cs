@@ -58,7 +58,7 @@ internal static class JointInputs
     public static readonly JointInput Rings = Input<Crankset, SprocketClass>(Slot.Crankset, "rings", "speeds of the rings", p => p.Rings, "Read the ring or its maker's list; caliper on a tooth.");
     public static readonly JointInput SprocketsOfCassette = Input<Cassette, SprocketClass>(Slot.Cassette, "sprockets", "speeds of the cassette", p => p.SprocketsOrPattern, "Count the sprockets; one sprocket is 1/8 in (tooth about 3 mm) or 3/32 in (about 2.2 mm).");
     public static readonly JointInput ShellFamilyOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell thread or bore", p => p.Shell, s => s.Family.FitCode, [.. ShellFamily.All.Select(f => f.FitCode)], "Look for threads; inside caliper, to 0.05 mm; a thread gauge tells 24 threads an inch from 1 mm.", family: 0, show: c => ShellFamily.OfFitCode(c).FitKey);
-    public static readonly JointInput ShellWidthOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell width", p => p.Shell, s => s.WidthNanometres, [.. Shell.All.Select(s => s.WidthNanometres).Distinct().Order()], "Caliper across the faces of the shell, cups out, to 0.1 mm.");
+    public static readonly JointInput ShellWidthOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell width", p => p.Shell, s => s.WidthNanometres, [.. Shell.All.Select(s => s.WidthNanometres).Distinct().Order()], "Caliper across the faces of the shell, cups out, to 0.1 mm.", showsLength: true);
     public static readonly JointInput ShellOfFrame = Input<Frame, Shell>(Slot.Frame, "shell", "shell", p => p.Shell, "Thread or bore inside, and the width across the faces.");
     public static readonly JointInput BracketFamily = Input<BottomBracket, ShellFamily>(Slot.BottomBracket, "family", "shell that the bottom bracket is made for", p => p.Family, "Read the cup; outside caliper on thread or pressed part, to 0.05 mm.");
     public static readonly JointInput Narrowest = Input<BottomBracket, Dimension>(Slot.BottomBracket, "narrowestShell", "narrowest shell", p => p.NarrowestShell, "Read the maker's list of shell widths.", Lengths);
@@ -140,7 +140,7 @@ internal static class JointInputs
             Family = family,
             IsLength = isLength,
             Show = show ?? (code => family == 0 ? BeadSeat.OfFitCode(code).FitKey : new Nanometres(code).ToString()),
-            ShowKnown = part => get((TPart)part).InTradeWords(),
+            ShowKnown = part => showsLength && get((TPart)part).Values is { IsEmpty: false } values ? string.Join(" or ", values.Select(v => new Nanometres(from(v))).Distinct()) : get((TPart)part).InTradeWords(),
             Evidence = part => get((TPart)part).Evidence,
             Measure = measure,
         };

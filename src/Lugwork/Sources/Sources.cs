@@ -477,7 +477,7 @@ public static class Sources
     public static Source SwissThread { get; } = new("SWISS-THREAD", SourceKind.Community, Confidence.Medium, "35 x 1...", "blackmountaincycles.blogspot.com (frame maker and shop)", "2008", "blackmountaincycles.blogspot.com/2008/12/35-x-1.html");
 
     /// <summary>Besonderheiten bei Gewinden / Austauschbarkeit bei aelteren Fahrraedern eines Herstellers (in German, translation of a reference article).</summary>
-    public static Source ThreadPeculiarities { get; } = new("THREAD-PECULIARITIES", SourceKind.Handbook, Confidence.Medium, "Besonderheiten bei Gewinden / Austauschbarkeit bei aelteren Fahrraedern eines Herstellers (in German, translation of a reference article)", "WikiPedalia", "undated", "wikipedalia.de");
+    public static Source ThreadPeculiarities { get; } = new("THREAD-PECULIARITIES", SourceKind.Handbook, Confidence.Medium, "Besonderheiten bei Gewinden / Austauschbarkeit bei aelteren Fahrraedern eines Herstellers (in German, translation of a reference article)", "WikiPedalia", "undated", "wikipedalia.de/index.php?diff=next&oldid=12604&title=Besonderheiten_bei_Gewinden%2FAustauschbarkeit_bei_%C3%A4lteren_Raleigh_Fahrr%C3%A4dern");
 
     /// <summary>OSBB engineering guide.</summary>
     public static Source OsbbGuide { get; } = new("OSBB-GUIDE", SourceKind.MakerDocument, Confidence.Low, "OSBB engineering guide", "Hambini (bottom-bracket maker)", "undated", "www.hambini.com/specialized-osbb-engineering-guide/");
