@@ -46,8 +46,8 @@ public static class FitKeys
         ImmutableArray<FitRow>.Builder keys = ImmutableArray.CreateBuilder<FitRow>();
         foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot)))
         {
-            NeedLine line = NeedLine.Of(joint, slot, build);
             JointInput input = joint.Inputs.First(i => i.Slot == slot);
+            NeedLine line = NeedLine.Of(joint, input, build);
             foreach (long code in input.Domain.Where(c => line.For(c) != Verdict.NotJudged && line.For(c) <= worst))
             {
                 keys.Add(new(joint.Id, input.Field, input.Show(code), code));

@@ -94,9 +94,9 @@ internal static class JointInputs
     /// <summary>Against a limit a rotor is a plain length: an unknown one may be larger than any that a table lists.</summary>
     public static JointInput Across(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, [.. RotorSize.All.Select(RotorSize.Exact)], "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.", isLength: true);
 
-    public static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre size", p => p.Size, s => s.FitCode % 1_000, [.. BeadSeat.All.Select(b => b.FitCode)], "Read the ISO number on the sidewall, such as 37-622.", family: 0);
+    public static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre bead seat", p => p.Size, s => s.FitCode % 1_000, [.. BeadSeat.All.Select(b => b.FitCode)], "Read the ISO number on the sidewall, such as 37-622.", family: 0);
 
-    public static JointInput WidthOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre size", p => p.Size, s => s.WidthMillimetres * Nanometres.PerMillimetre, [.. Enumerable.Range(18, 115).Select(w => w * Nanometres.PerMillimetre)], "Read the ISO number on the sidewall, such as 37-622.");
+    public static JointInput WidthOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre width", p => p.Size, s => s.WidthMillimetres * Nanometres.PerMillimetre, [.. Enumerable.Range(18, 115).Select(w => w * Nanometres.PerMillimetre)], "Read the ISO number on the sidewall, such as 37-622.");
 
     private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null)
         where TPart : Part

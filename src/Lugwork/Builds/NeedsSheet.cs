@@ -32,11 +32,34 @@ public sealed class NeedsSheet : IReadOnlyList<Need>
         {
             if (slot != Slot.Frame)
             {
-                needs.Add(new Need(slot, build[slot] is not null, [.. JointTable.All.Where(j => j.Slots.Contains(slot)).Select(j => NeedLine.Of(j, slot, build))]));
+                needs.Add(new Need(slot, build[slot] is not null, Lines(slot, build)));
             }
         }
 
         return new(needs.ToImmutable());
+    }
+
+    /// <summary>A line for each interface of the slot; a second one of the same joint only where it says something of its own.</summary>
+    private static ImmutableArray<NeedLine> Lines(Slot slot, Build build)
+    {
+        ImmutableArray<NeedLine>.Builder lines = ImmutableArray.CreateBuilder<NeedLine>();
+        HashSet<string> said = [];
+        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot)))
+        {
+            bool first = true;
+            foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot))
+            {
+                NeedLine line = NeedLine.Of(joint, input, build);
+                if (said.Add(line.ToString()) && (first || line.SaysSomething))
+                {
+                    lines.Add(line);
+                }
+
+                first = false;
+            }
+        }
+
+        return lines.ToImmutable();
     }
 }
 
@@ -69,6 +92,10 @@ public sealed class NeedLine
 
     /// <summary>The joint that asks.</summary>
     public Joint Joint { get; }
+
+    internal JointInput Input => _input;
+
+    internal bool SaysSomething => _open is null && (_input.IsLength ? Least is not null || Most is not null : _cells.Values.Distinct().Skip(1).Any());
 
     private bool AnyLength { get; init; }
 
@@ -129,9 +156,10 @@ public sealed class NeedLine
         return $"{name} {(all.Length == 0 ? "none known fits" : all)}";
     }
 
-    internal static NeedLine Of(Joint joint, Slot slot, Build build)
+    /// <summary>What the other slots ask of one interface of a slot; the rest of its part counts as not chosen yet.</summary>
+    internal static NeedLine Of(Joint joint, JointInput input, Build build)
     {
-        JointInput input = joint.Inputs.First(i => i.Slot == slot);
+        Slot slot = input.Slot;
         CandidateRow row = default;
         List<string> open = [];
         for (int i = 0; i < joint.Inputs.Length; i++)
@@ -164,11 +192,36 @@ public sealed class NeedLine
         foreach (long code in codes)
         {
             row[at] = new Candidates(KnownState.Value, code, code, null);
-            cells[code] = joint.Common(row);
+            cells[code] = Best(joint, input, row);
         }
 
         bool settles = cells.Values.Any(v => v is Verdict.Fits or Verdict.NeedsPart);
         return new(joint, input, cells.ToImmutable(), null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct()));
+    }
+
+    /// <summary>The verdict of one value; where its field says a second thing too, such as a tyre's width and bead seat, the best one that the field allows.</summary>
+    private static Verdict Best(Joint joint, JointInput input, CandidateRow row)
+    {
+        int twin = -1;
+        for (int i = 0; i < joint.Inputs.Length; i++)
+        {
+            twin = joint.Inputs[i] != input && joint.Inputs[i].Slot == input.Slot && joint.Inputs[i].Field == input.Field ? i : twin;
+        }
+
+        if (twin < 0)
+        {
+            return joint.Common(row);
+        }
+
+        Verdict best = Verdict.Unsafe;
+        foreach (long code in joint.Inputs[twin].Domain)
+        {
+            row[twin] = new Candidates(KnownState.Value, code, code, null);
+            Verdict verdict = joint.Common(row);
+            best = verdict < best ? verdict : best;
+        }
+
+        return best;
     }
 
     private static NeedLine OfLength(Joint joint, JointInput input, CandidateRow row, List<string> open)

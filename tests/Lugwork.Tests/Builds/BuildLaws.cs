@@ -102,7 +102,7 @@ public sealed class BuildLaws
         foreach ((Slot slot, NeedLine line) in build.Needs().SelectMany(n => n.Lines.Select(l => (n.Slot, l))))
         {
             Joint joint = line.Joint;
-            (int at, CandidateRow row) = Row(joint, slot, build);
+            (int at, CandidateRow row) = Row(line, slot, build);
             if (joint.Inputs[at].IsLength)
             {
                 continue;
@@ -113,6 +113,21 @@ public sealed class BuildLaws
             {
                 Verdict sheet = line.For(code);
                 row[at] = Exact(code);
+                int twin = joint.Inputs.IndexOf(joint.Inputs.FirstOrDefault(i => i != line.Input && i.Slot == slot && i.Field == line.Field)!);
+                if (twin >= 0)
+                {
+                    // A width and a bead seat are one field: the sheet tells the best that a size of this width can be.
+                    Assert.Equal(
+                        joint.Inputs[twin].Domain.Min(c =>
+                        {
+                            CandidateRow whole = row;
+                            whole[twin] = Exact(c);
+                            return joint.Common(whole);
+                        }),
+                        sheet);
+                    continue;
+                }
+
                 Assert.Equal(joint.Common(row), sheet);
 
                 // What the sheet settles holds whatever the rest of the part is.
@@ -139,7 +154,7 @@ public sealed class BuildLaws
         foreach ((Slot slot, NeedLine line) in build.Needs().SelectMany(n => n.Lines.Select(l => (n.Slot, l))))
         {
             Joint joint = line.Joint;
-            (int at, CandidateRow row) = Row(joint, slot, build);
+            (int at, CandidateRow row) = Row(line, slot, build);
             bool said = Enumerable.Range(0, joint.Inputs.Length).All(i => joint.Inputs[i].Slot == slot || row[i].IsSettled);
             if (!joint.Inputs[at].IsLength || !said)
             {
@@ -198,15 +213,16 @@ public sealed class BuildLaws
         return rows.Exists(r => joint.Common(r) == Verdict.Fits);
     }
 
-    private static (int At, CandidateRow Row) Row(Joint joint, Slot slot, Build build)
+    private static (int At, CandidateRow Row) Row(NeedLine line, Slot slot, Build build)
     {
+        Joint joint = line.Joint;
         CandidateRow row = default;
         for (int i = 0; i < joint.Inputs.Length; i++)
         {
             row[i] = joint.Inputs[i].Slot != slot && build[joint.Inputs[i].Slot] is { } part ? joint.Inputs[i].Read(part) : default;
         }
 
-        return (joint.Inputs.IndexOf(joint.Inputs.First(i => i.Slot == slot)), row);
+        return (joint.Inputs.IndexOf(line.Input), row);
     }
 
     private static Candidates Exact(long code) => new(KnownState.Value, code, code, null);
