@@ -236,6 +236,9 @@ public static class Sources
     /// <summary>Is there a standard for seat pillar thickness? (in Japanese).</summary>
     public static Source FoldingPosts { get; } = new("FOLDING-POSTS", SourceKind.Community, Confidence.Medium, "Is there a standard for seat pillar thickness? (in Japanese)", "Hakusen Hatogaya (shop blog)", "2017", "hakusen-hatogaya.lekumo.biz/blog/2017/09/post-a844.html");
 
+    /// <summary>Standardized Headset Identification System (repost of the announcement).</summary>
+    public static Source HeadsetCodes { get; } = new("HEADSET-CODES", SourceKind.Community, Confidence.Medium, "Standardized Headset Identification System (repost of the announcement)", "BikeRadar forum", "2011", "forum.bikeradar.com/viewtopic.php?f=40073&t=12758049&p=16768913");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -252,5 +255,6 @@ public static class Sources
         WidthMatrix2006, HooklessIso2023, HooklessGap, TyreStatement, WidthGuideline, BeadInterchange,
         PostSizes, PostSizesCanada, DropperAnatomy, PostModernism, CollarPage, ClampShop,
         SeatRegulation, FrameManual, FrenchPosts, RoadPostFeature, FoldingPosts,
+        HeadsetCodes,
     ];
 }
