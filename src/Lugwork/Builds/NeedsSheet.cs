@@ -273,7 +273,7 @@ public sealed class NeedLine
     }
 
     private static string Listed(ImmutableArray<string> keys) =>
-        keys.Length <= 12 ? string.Join(", ", keys) : $"{string.Join(", ", keys.Take(5))} to {keys[^1]} ({keys.Length} sizes)";
+        keys.Length <= 12 ? string.Join(", ", keys) : $"{keys[0]}, {keys[1]} ... {keys[^1]} ({keys.Length} of them)";
 
     private ImmutableArray<string> Keys(Verdict verdict) => [.. _cells.Where(c => c.Value == verdict).Select(c => _input.Show(c.Key))];
 }

@@ -68,4 +68,6 @@ public readonly struct Reading<T>
     internal static Reading<T> Several(ImmutableArray<T> values, string reason) => new(values, reason, 0);
 
     internal static Reading<T> Refused(string reason, int position = 0) => new([], reason, position);
+
+    internal static Reading<T> Refused(Slip slip) => new([], slip.Reason, slip.Position);
 }

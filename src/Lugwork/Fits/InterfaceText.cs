@@ -1,10 +1,19 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Text;
 
 namespace Lugwork;
 
 /// <summary>What every interface value does the same way with text.</summary>
 internal static class InterfaceText
 {
+    /// <summary>What the default of a value that is no value is written as; no reader takes it.</summary>
+    public const string NoValue = "?";
+
+    /// <summary>Room for one code of letters and two lengths to the nanometre.</summary>
+    public const int MostCode = 32;
+
+    private const int MostShown = 60;
+
     public static T Parse<T>(ReadOnlySpan<char> text)
         where T : IInterfaceValue<T>
     {
@@ -30,8 +39,15 @@ internal static class InterfaceText
     public static string Problem<T>(ReadOnlySpan<char> text, Reading<T> reading)
         where T : IInterfaceValue<T>
     {
-        string shown = text.Length > 60 ? string.Concat(text[..60], "...") : text.ToString();
         string readings = reading.Values.Length > 1 ? $" It could be {string.Join(", ", Array.ConvertAll([.. reading.Values], v => v.FitKey))}." : "";
-        return $"'{shown}' is not a {T.Called}: {reading.Reason} (position {reading.Position}).{readings}";
+        return $"'{Shown(text)}' is not a {T.Called}: {reading.Reason} (position {reading.Position}).{readings}";
     }
+
+    public static FormatException Unreadable(ReadOnlySpan<char> text, string called, Slip slip) =>
+        new($"'{Shown(text)}' is not a {called}: {slip.Reason} (position {slip.Position}).");
+
+    public static FormatException Unreadable(ReadOnlySpan<byte> utf8Text, string called, Slip slip) =>
+        Unreadable(Encoding.UTF8.GetString(utf8Text[..Math.Min(utf8Text.Length, 4 * MostShown)]), called, slip);
+
+    private static string Shown(ReadOnlySpan<char> text) => text.Length > MostShown ? string.Concat(text[..MostShown], "...") : text.ToString();
 }

@@ -5,6 +5,7 @@ using Lugwork.Brakes;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
+using Lugwork.Steering;
 using Lugwork.Tyres;
 
 namespace Lugwork.Tests.Hostile;
@@ -29,6 +30,11 @@ public sealed class HostileTextTests
         {
             typeof(HostileTextTests).GetMethod(nameof(Try), BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(type).Invoke(null, null);
         }
+
+        TryBulk(AxleSize.Read, AxleSize.Read);
+        TryBulk(HeadsetHalf.Read, HeadsetHalf.Read);
+        TryBulk(HeadsetPair.Read, HeadsetPair.Read);
+        TryBulk(TyreSize.Read, TyreSize.Read);
     });
 
     [Theory]
@@ -156,6 +162,36 @@ public sealed class HostileTextTests
             Assert.True(refused.Message.Length < 2_000);
         }
     }
+
+    private delegate Reading<T> Reads<T, TChar>(ReadOnlySpan<TChar> text);
+
+    private static void TryBulk<T>(Reads<T, char> read, Reads<T, byte> readUtf8)
+        where T : struct, ISpanParsable<T>, IUtf8SpanParsable<T>, IEquatable<T>
+    {
+        foreach (string text in Texts.Concat(Odd))
+        {
+            byte[] utf8 = System.Text.Encoding.UTF8.GetBytes(text);
+            Assert.False(T.TryParse(text, CultureInfo.CurrentCulture, out T value));
+            Assert.False(T.TryParse(utf8, CultureInfo.CurrentCulture, out T fromUtf8));
+            Assert.True(value.Equals(default) && fromUtf8.Equals(default));
+            Reading<T> reading = read(text);
+            Reading<T> other = readUtf8(utf8);
+            Assert.NotEmpty(reading.Reason);
+            Assert.Equal(reading.Reason, other.Reason);
+            Assert.InRange(reading.Position, 0, text.Length);
+            Assert.InRange(other.Position, 0, utf8.Length);
+            Assert.True(Assert.Throws<FormatException>(() => T.Parse(text, CultureInfo.CurrentCulture)).Message.Length < 500);
+            Assert.True(Assert.Throws<FormatException>(() => T.Parse(utf8, CultureInfo.CurrentCulture)).Message.Length < 500);
+        }
+    }
+
+    /// <summary>Nearly what the bulk readers take.</summary>
+    private static readonly string[] Odd =
+    [
+        "12\u00D7\u00D7142", "\u0661\u0662x142", "\uFF11\uFF12x142", "12\u0000x142", "12x142\u0000", "1234567890x142", "0000000012x142", "12.0000000x142", "12x142\uD83D\uDEB2", "1e1x142",
+        "EC34/", "EC34//EC34", "EC34|", "EC34|EC", "|EC34|EC34", "EC34||EC34", "EC34EC34", "EC34 IS", "\u0415C34|EC34", "E\u0421 34|EC34", "IS|IS", "I|I",
+        "37\u2013\u2013622", "37-623", "17-622", "133-622", "700x28C", "700x26C", "37-622C", "37-622mmC", "37.5-622", "37-622-1",
+    ];
 
     private static void In(string culture, Action act)
     {

@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Tyres;
+
+/// <summary>The text of tyre sizes: two numbers, a sign between, and what the trade hangs on. One value is settled without allocating; doubt is told apart.</summary>
+internal static class TyreText
+{
+    private const int LeastWidth = 18;
+    private const int MostWidth = 132;
+
+    private const int MostBits = 16;
+
+    // 700C labels with a single ISO width.
+    private const ulong SingleLabels = (1UL << 18) | (1UL << 20) | (1UL << 23) | (1UL << 25) | (1UL << 32) | (1UL << 45) | (1UL << 47) | (1UL << 50);
+
+    /// <summary>A bit for every bead seat, by millimetres.</summary>
+    private static readonly ImmutableArray<ulong> Seats = BitsOfSeats();
+
+    private static readonly Grammar Grammar = Make();
+
+    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out TyreSize size, out Slip slip)
+        where TChar : unmanaged
+    {
+        if (!Numbers(text, out int a, out int b, out bool letterC, out slip))
+        {
+            size = default;
+            return false;
+        }
+
+        // Choices, not branches: labels and turned sizes stand among the others in no order.
+        (int width, int bead) = Ordered(a, b);
+        bool label = a == 700;
+        width = label ? OnlyWidth(b) : width;
+        bead = label ? 622 : bead;
+        bool good = ((uint)(width - LeastWidth) <= MostWidth - LeastWidth) & IsSeat(bead) & (label | !letterC);
+        size = good ? new(width, bead) : default;
+        return good;
+    }
+
+    /// <summary>Why the text is no single size; to be asked after <see cref="TryRead"/> refused.</summary>
+    public static Reading<TyreSize> Explain<TChar>(ReadOnlySpan<TChar> text, Slip slip)
+        where TChar : unmanaged
+    {
+        if (!Numbers(text, out int a, out int b, out bool letterC, out _))
+        {
+            return Reading<TyreSize>.Refused(slip);
+        }
+
+        if (a == 700)
+        {
+            return OfLabel(b);
+        }
+
+        if (letterC)
+        {
+            return Reading<TyreSize>.Refused("only 700C labels are read; give the ISO size such as 37-622");
+        }
+
+        (int width, int bead) = Ordered(a, b);
+        return Reading<TyreSize>.Refused(width is < LeastWidth or > MostWidth ? "a tyre is 18 to 132 mm wide" : $"no rim has a bead seat of {bead} mm");
+    }
+
+    /// <summary>Slot 1 the first number, 2 the second, 3 a letter C.</summary>
+    private static Grammar Make()
+    {
+        const string Sign = "a dash or times sign and a second number are expected, such as 37-622";
+        const string Behind = "something unexpected follows the size";
+        GrammarDraft draft = new();
+        byte start = draft.State("an ISO size is expected, such as 37-622");
+        GrammarDraft.Number first = draft.Length(1, Sign);
+        byte blank = draft.State(Sign);
+        byte sign = draft.State("a second number is expected, such as 37-622");
+        GrammarDraft.Number second = draft.Length(2, Behind, ends: true);
+        draft.On(Letter.Blank, start, start);
+        draft.On(Letter.Digit, first.First, start);
+        draft.On(Letter.Blank, blank, [.. first.Ends, blank]);
+        draft.On(Letter.Dash, sign, [.. first.Ends, blank]);
+        draft.On(Letter.Times, sign, [.. first.Ends, blank]);
+        draft.On(Letter.Blank, sign, sign);
+        draft.On(Letter.Digit, second.First, sign);
+
+        // A unit stands alone: no C follows it without a blank.
+        (byte bare, byte behindUnit) = Unit(draft, Behind, second.Ends);
+        byte letterC = draft.Kept(3, Behind, ends: true);
+        draft.On(Letter.C, letterC, [.. second.Ends, bare, behindUnit]);
+        Unit(draft, Behind, letterC);
+        return draft.Done();
+    }
+
+    /// <summary>Blanks, "mm" and blanks behind some states; gives the state behind the first blanks and that behind the last.</summary>
+    private static (byte Bare, byte End) Unit(GrammarDraft draft, string expected, params ReadOnlySpan<byte> from)
+    {
+        byte bare = draft.State(expected, ends: true);
+        byte m = draft.State(expected);
+        byte unit = draft.State(expected, ends: true);
+        byte end = draft.State(expected, ends: true);
+        draft.On(Letter.Blank, bare, [.. from, bare]);
+        draft.On(Letter.M, m, [.. from, bare]);
+        draft.On(Letter.M, unit, m);
+        draft.On(Letter.Blank, end, unit, end);
+        return (bare, end);
+    }
+
+    /// <summary>Two whole numbers of millimetres and whether a C follows.</summary>
+    private static bool Numbers<TChar>(ReadOnlySpan<TChar> text, out int first, out int second, out bool letterC, out Slip slip)
+        where TChar : unmanaged
+    {
+        Findings found = default;
+        bool good = Grammar.Read(text, ref found, out slip);
+        (long a, long partA) = Math.DivRem(found[1], Nanometres.PerMillimetre);
+        (long b, long partB) = Math.DivRem(found[2], Nanometres.PerMillimetre);
+        first = (int)a;
+        second = (int)b;
+        letterC = found[3] != 0;
+        if (good && (partA | partB) != 0)
+        {
+            slip = new("a decimal or inch label is not an ISO size; give the number printed as 37-622 on the sidewall", 0);
+            return false;
+        }
+
+        return good;
+    }
+
+    /// <summary>Width and bead seat. The wider numbers of fat tyres overlap with the smallest seats, so from 90 up the width must come first.</summary>
+    private static (int Width, int Bead) Ordered(int a, int b)
+    {
+        bool turned = (a > b) & (b < 90);
+        return (turned ? b : a, turned ? a : b);
+    }
+
+    private static bool IsSeat(int bead) => ((Seats[(bead >> 6) & (MostBits - 1)] >> bead) & 1 & ((uint)bead < 64 * MostBits ? 1UL : 0)) != 0;
+
+    private static ImmutableArray<ulong> BitsOfSeats()
+    {
+        ulong[] bits = new ulong[MostBits];
+        foreach (BeadSeat seat in BeadSeat.All)
+        {
+            bits[seat.FitCode >> 6] |= 1UL << (int)(seat.FitCode & 63);
+        }
+
+        return ImmutableArray.Create(bits);
+    }
+
+    /// <summary>The only ISO width of a 700C label; 0 where there are several or none. A 45 is printed as 47.</summary>
+    private static int OnlyWidth(int label)
+    {
+        int listed = (int)((SingleLabels >> label) & 1) & ((uint)label < 64 ? 1 : 0);
+        return (label == 45 ? 47 : label) & -listed;
+    }
+
+    /// <summary>The ISO widths printed with a French label that has several; the label is not always the ISO width.</summary>
+    private static ReadOnlySpan<int> Widths(int label) => label switch
+    {
+        28 => [28, 30],
+        35 => [35, 37],
+        38 => [38, 40],
+        40 => [40, 42],
+        42 => [42, 44, 47],
+        _ => [],
+    };
+
+    private static Reading<TyreSize> OfLabel(int label)
+    {
+        ReadOnlySpan<int> widths = Widths(label);
+        if (widths.IsEmpty)
+        {
+            return Reading<TyreSize>.Refused("this 700C label is in no table; give the ISO size such as 37-622");
+        }
+
+        ImmutableArray<TyreSize>.Builder sizes = ImmutableArray.CreateBuilder<TyreSize>();
+        foreach (int width in widths)
+        {
+            sizes.Add(new(width, 622));
+        }
+
+        return Reading<TyreSize>.Several(sizes.ToImmutable(), "tyres with this label are printed with different ISO widths; read the number on the sidewall");
+    }
+}
