@@ -236,7 +236,7 @@ public sealed class BuildFileTests
         Assert.Null(build[Slot.Seatpost]);
     }
 
-    private static string Root()
+    internal static string Root()
     {
         string? at = AppContext.BaseDirectory;
         while (at is not null && !File.Exists(Path.Combine(at, "Lugwork.slnx")))

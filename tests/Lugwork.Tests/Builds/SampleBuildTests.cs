@@ -1,0 +1,103 @@
+namespace Lugwork.Tests.Builds;
+
+/// <summary>The build files of the samples say what they are there to show.</summary>
+public sealed class SampleBuildTests
+{
+    private static Build Sample(string name) => BuildFile.Read(File.ReadAllText(Path.Combine(BuildFileTests.Root(), "samples", "FrameUp", "builds", name + ".json")));
+
+    [Fact]
+    public void The_clean_bicycle_fits_whole()
+    {
+        FitReport report = Sample("road-disc-all-new").Check();
+        Assert.Equal(Verdict.Fits, report.Verdict);
+        Assert.True(report.IsComplete);
+        Assert.Equal(JointTable.All.Length, report.Fits.Length);
+        Assert.All(report.Fits, f => Assert.Equal(Verdict.Fits, f.Verdict));
+    }
+
+    [Theory]
+    [InlineData("rear-axle-in-frame", Verdict.Unsafe, "aluminium trail frame", "axle of the old enduro frame", "M12 x 1.0", "M12 x 1.75", "own pitch")]
+    [InlineData("cassette-on-freehub-body", Verdict.DoesNotFit, "new rear wheel", "cassette of the cross-country bicycle", "Micro Spline", "XD", "freehub body for this cassette")]
+    [InlineData("seatpost-in-seat-tube", Verdict.DoesNotFit, "aluminium trail frame", "post of the cross-country bicycle", "30.9", "31.6", "own size")]
+    [InlineData("bar-in-stem", Verdict.DoesNotFit, "stem of the old enduro bicycle", "wide bar of the downhill bicycle", "31.8", "35.0", "stem for this bar")]
+    [InlineData("saddle-on-seatpost", Verdict.DoesNotFit, "post of the cross-country bicycle", "carbon-railed race saddle", "7 mm round", "7 x 9 mm", "clamp set for these rails")]
+    public void Each_planted_fault_names_both_parts_both_figures_rule_source_and_remedy(string joint, Verdict verdict, string seat, string part, string seatFigure, string partFigure, string remedy)
+    {
+        Fit fit = Sample("trail-frame-donor-mix").Check().Fits.Single(f => f.Joint!.Id == joint);
+        Assert.Equal(verdict, fit.Verdict);
+        Assert.Contains(fit.Compared, c => c.Key.Contains(seat, StringComparison.Ordinal) && c.Value.Contains(seatFigure, StringComparison.Ordinal));
+        Assert.Contains(fit.Compared, c => c.Key.Contains(part, StringComparison.Ordinal) && c.Value.Contains(partFigure, StringComparison.Ordinal));
+        Assert.Contains(seatFigure, fit.Sentence, StringComparison.Ordinal);
+        Assert.Contains(partFigure, fit.Sentence, StringComparison.Ordinal);
+        Assert.Contains(fit.Remedies, r => r.What.Contains(remedy, StringComparison.Ordinal));
+        Assert.NotNull(fit.WeakestLeg);
+        string told = fit.Explain();
+        Assert.All(new[] { joint, seat, part, seatFigure, partFigure, remedy, fit.WeakestLeg.ToString() }, piece => Assert.Contains(piece, told, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void There_are_five_faults_and_no_more()
+    {
+        FitReport report = Sample("trail-frame-donor-mix").Check();
+        Assert.True(report.IsComplete);
+        Assert.Equal(5, report.Fits.Count(f => f.Verdict != Verdict.Fits));
+        Assert.Equal(Verdict.Unsafe, report.Verdict);
+    }
+
+    [Fact]
+    public void A_bare_frame_gets_a_need_for_every_slot_and_says_all_that_the_frame_decides()
+    {
+        Build build = Sample("bare-gravel-frame");
+        NeedsSheet needs = build.Needs();
+        Assert.Equal(build.Check().Missing, needs.Select(n => n.Slot));
+        Assert.Equal(Slot.All.Length - 1, needs.Count);
+        Assert.All(needs, n => Assert.NotEmpty(n.Lines));
+        Assert.All(
+            new[]
+            {
+                (Slot.RearWheel, "hub standard R142-12"), (Slot.RearAxle, "axle thread M12x1.0"), (Slot.Headset, "upper half EC44, ZS44"), (Slot.Headset, "lower half EC44, ZS44"),
+                (Slot.Seatpost, "seatpost diameter 27.2"), (Slot.Seatpost, "insertion at least 90 mm, at most 260 mm"), (Slot.SeatClamp, "collar size 31.8"),
+                (Slot.RearTyre, "45 (28 of them)"), (Slot.RearTyre, "tyre bead seat 622"), (Slot.BottomBracket, "made for T47"), (Slot.RearRotor, "at most 160 mm"),
+                (Slot.RearDerailleur, "derailleur mount M10-bolt, hangerless"), (Slot.Crankset, "24-road"),
+            },
+            expected => Assert.Contains(expected.Item2, needs.Of(expected.Item1)!.ToString(), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Measurements_are_ranked_by_the_verdicts_that_each_settles()
+    {
+        FitReport report = Sample("swap-meet-frame").Check();
+        Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
+        (int Settles, int Touches)[] worth = [.. report.ToMeasure.Select(m => (m.Settles, m.Touches))];
+        Assert.Equal(worth.OrderByDescending(w => w), worth);
+        Assert.Equal((Slot.Chain, "size", 3), (report.ToMeasure[0].What.Slot, report.ToMeasure[0].What.Field, report.ToMeasure[0].Settles));
+    }
+
+    [Fact]
+    public void What_a_measurement_is_said_to_settle_it_settles()
+    {
+        Build build = Sample("swap-meet-frame");
+        foreach (RankedMeasurement ranked in build.Check().ToMeasure.Where(m => m.Settles > 0))
+        {
+            Joint[] open = [.. build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsMeasuring && f.Measurements.All(m => m.Slot == ranked.What.Slot && m.Field == ranked.What.Field)).Select(f => f.Joint!)];
+            Assert.Equal(ranked.Settles, open.Length);
+            foreach (Joint joint in open)
+            {
+                // Whatever its value turns out to be, the joint is decided: by a verdict, or by what its source says to check.
+                int at = joint.Inputs.IndexOf(joint.Inputs.First(i => i.Slot == ranked.What.Slot && i.Field == ranked.What.Field));
+                CandidateRow row = default;
+                Assert.True(joint.TryRead(build, ref row));
+                HashSet<Verdict> all = [];
+                joint.Visit(row, (values, outcome) =>
+                {
+                    CandidateRow settled = row;
+                    settled[at] = new Candidates(KnownState.Value, values[at], values[at], null);
+                    all.Add(joint.Common(settled));
+                    Assert.Equal(outcome.Verdict, joint.Common(settled));
+                    return true;
+                });
+                Assert.True(all.Count > 1, $"{joint} does not depend on {ranked}");
+            }
+        }
+    }
+}

@@ -1,0 +1,82 @@
+using static Lugwork.Tests.Builds.Bench;
+
+namespace Lugwork.Tests.Steering;
+
+/// <summary>Headset, stem and bar: both sides of each boundary, an unknown on each side, and a trap.</summary>
+public sealed class SteeringJointTests
+{
+    [Theory]
+    [InlineData("44|56", "ZS44/28.6|ZS56/40", Verdict.Fits, Verdict.Fits)]
+    [InlineData("44|44", "ZS44/28.6|EC44/40", Verdict.Fits, Verdict.Fits)]
+    [InlineData("44|44", "ZS44/28.6|ZS56/40", Verdict.Fits, Verdict.DoesNotFit)]
+    [InlineData("44|56", "EC34/28.6|ZS56/30", Verdict.DoesNotFit, Verdict.Fits)]
+    [InlineData("IS41|IS41", "IS42/28.6|IS41/30", Verdict.DoesNotFit, Verdict.Fits)]
+    [InlineData("IS42|IS52", "ZS44/28.6|EC44/40", Verdict.DoesNotFit, Verdict.DoesNotFit)]
+    [InlineData("44|56", "IS42/28.6|IS52/40", Verdict.DoesNotFit, Verdict.DoesNotFit)]
+    [InlineData("EC29|EC29", "EC30|EC30", Verdict.DoesNotFit, Verdict.DoesNotFit)]
+    [InlineData("44.0 ± 0.1|44", "ZS44|EC44", Verdict.Fits, Verdict.Fits)]
+    [InlineData("unknown|56", "ZS44|ZS56", Verdict.NeedsMeasuring, Verdict.Fits)]
+    public void A_half_goes_in_the_bore_that_its_code_names(string tube, string headset, Verdict upper, Verdict lower)
+    {
+        (Slot, Part) part = (Slot.Headset, Headset.Read("code " + headset));
+        Assert.Equal(upper, Judge("headset-upper-in-head-tube", "headTube " + tube, part).Verdict);
+        Assert.Equal(lower, Judge("headset-lower-in-head-tube", "headTube " + tube, part).Verdict);
+    }
+
+    [Theory]
+    [InlineData("steererShape tapered 1-1/8 to 1.5", "ZS44/28.6|ZS56/40", Verdict.Fits, Verdict.Fits)]
+    [InlineData("steererShape straight 1-1/8", "ZS44/28.6|ZS56/40", Verdict.Fits, Verdict.NeedsPart)]
+    [InlineData("steererShape straight 1.5", "ZS44/28.6|ZS56/40", Verdict.DoesNotFit, Verdict.Fits)]
+    [InlineData("steererShape tapered 1-1/8 to 1.5", "EC34/28.6|EC34/30", Verdict.Fits, Verdict.DoesNotFit)]
+    [InlineData("steererShape straight 1", "EC30/25.4|EC30/26", Verdict.Fits, Verdict.NeedsMeasuring)]
+    [InlineData("steerer 1; crown seat 27", "EC30/25.4|EC30/26", Verdict.Fits, Verdict.DoesNotFit)]
+    [InlineData("steerer 1; crown seat 26.4", "EC30/25.4|EC30/27", Verdict.Fits, Verdict.DoesNotFit)]
+    [InlineData("steererShape tapered", "ZS44/28.6|ZS56/40", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
+    [InlineData("steerer unknown", "ZS44|ZS56", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
+    public void A_headset_takes_the_steerer_and_the_seat_that_its_code_names(string fork, string headset, Verdict steerer, Verdict crown)
+    {
+        (Slot, Part)[] parts = [(Slot.Fork, Fork.Read(fork)), (Slot.Headset, Headset.Read("code " + headset))];
+        Assert.Equal(steerer, Judge("headset-on-steerer", "material steel", parts).Verdict);
+        Assert.Equal(crown, Judge("headset-on-crown", "material steel", parts).Verdict);
+    }
+
+    [Theory]
+    [InlineData("threadless", "1-1/8", "28.6 clamp", Verdict.Fits)]
+    [InlineData("threadless", "1-1/8", "31.8 clamp", Verdict.DoesNotFit)]
+    [InlineData("threadless", "1-1/8", "25.4 clamp", Verdict.DoesNotFit)]
+    [InlineData("threadless", "1", "28.6 clamp", Verdict.NeedsMeasuring)]
+    [InlineData("threaded", "1-1/8", "28.6 clamp", Verdict.Unsafe)]
+    [InlineData("threaded", "1", "28.6 clamp", Verdict.Unsafe)]
+    [InlineData("threaded", "1", "22.2 quill", Verdict.Fits)]
+    [InlineData("threaded", "1", "25.4 quill", Verdict.DoesNotFit)]
+    [InlineData("threaded", "1-1/8", "25.4 quill", Verdict.Fits)]
+    [InlineData("threaded", "1-1/8", "25.4", Verdict.NeedsMeasuring)]
+    [InlineData("threadless", "1", "22.2 quill", Verdict.DoesNotFit)]
+    [InlineData("unknown", "1-1/8", "28.6 clamp", Verdict.NeedsMeasuring)]
+    public void A_stem_follows_the_kind_of_steerer_before_its_size(string kind, string steerer, string stem, Verdict expected) =>
+        Assert.Equal(expected, Judge("stem-on-steerer", "material steel", (Slot.Fork, Fork.Read($"steerer {steerer}; steerer kind {kind}")), (Slot.Stem, Stem.Read(stem))).Verdict);
+
+    [Theory]
+    [InlineData("31.8", "31.8", Verdict.Fits)]
+    [InlineData("31.8", "31.7", Verdict.Fits)]
+    [InlineData("31.8", "25.4", Verdict.NeedsPart)]
+    [InlineData("31.8", "26.0", Verdict.NeedsPart)]
+    [InlineData("31.8", "35", Verdict.DoesNotFit)]
+    [InlineData("35", "31.8", Verdict.NeedsMeasuring)]
+    [InlineData("35", "25.4", Verdict.DoesNotFit)]
+    [InlineData("25.4", "26.0", Verdict.DoesNotFit)]
+    [InlineData("26.0", "25.4", Verdict.DoesNotFit)]
+    [InlineData("26.0", "25.8", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "25.4", Verdict.NeedsMeasuring)]
+    [InlineData("31.8", "unknown", Verdict.NeedsMeasuring)]
+    public void A_bar_goes_in_a_clamp_of_its_own_size_or_with_a_shim_that_is_sold(string stem, string bar, Verdict expected) =>
+        Assert.Equal(expected, Judge("bar-in-stem", "material steel", (Slot.Stem, Stem.Read("bar " + stem)), (Slot.Handlebar, Handlebar.Read(bar))).Verdict);
+
+    [Theory]
+    [InlineData("threadless", "threadless", Verdict.Fits)]
+    [InlineData("threaded", "threadless", Verdict.DoesNotFit)]
+    [InlineData("threadless", "threaded", Verdict.DoesNotFit)]
+    [InlineData("unknown", "threaded", Verdict.NeedsMeasuring)]
+    public void Headset_and_steerer_are_of_one_kind(string fork, string headset, Verdict expected) =>
+        Assert.Equal(expected, Judge("headset-kind", "material steel", (Slot.Fork, Fork.Read("steerer kind " + fork)), (Slot.Headset, Headset.Read("kind " + headset))).Verdict);
+}
