@@ -7,15 +7,17 @@ public sealed class Build : IParts
 {
     private readonly Part?[] _parts;
     private readonly long[] _codes;
-    private readonly byte[] _states;
+    private readonly int[] _cells;
+    private readonly Fit[] _blank;
 
-    private Build(Part?[] parts, string name, long[] codes, byte[] states, Slot changed)
+    private Build(Part?[] parts, string name, long[] codes, int[] cells, Slot changed)
     {
         _parts = parts;
         Name = name;
         _codes = codes;
-        _states = states;
-        JudgePlan.Whole.Pack(this, changed, codes, states);
+        _cells = cells;
+        JudgePlan.Whole.Pack(this, changed, codes, cells);
+        _blank = JudgePlan.Blank(this, cells);
     }
 
     /// <summary>The owner's name for it; may be empty.</summary>
@@ -44,7 +46,7 @@ public sealed class Build : IParts
         ArgumentNullException.ThrowIfNull(name);
         Part?[] parts = new Part?[Slot.All.Length];
         parts[Slot.Frame.Number] = frame;
-        return new(parts, name, new long[JudgePlan.Whole.Codes], new byte[JudgePlan.Whole.Joints], Slot.Frame);
+        return new(parts, name, new long[JudgePlan.Whole.Codes], NoCells(), Slot.Frame);
     }
 
     /// <summary>Adds or replaces a part that has only one place.</summary>
@@ -73,7 +75,7 @@ public sealed class Build : IParts
 
         Part?[] parts = [.. _parts];
         parts[slot.Number] = part;
-        return new(parts, Name, [.. _codes], [.. _states], slot);
+        return new(parts, Name, [.. _codes], [.. _cells], slot);
     }
 
     /// <summary>Takes the part out of a slot; the frame stays.</summary>
@@ -89,14 +91,14 @@ public sealed class Build : IParts
 
         Part?[] parts = [.. _parts];
         parts[slot.Number] = null;
-        return new(parts, Name, [.. _codes], [.. _states], slot);
+        return new(parts, Name, [.. _codes], [.. _cells], slot);
     }
 
     /// <summary>Judges every joint whose slots are filled, without allocating.</summary>
     /// <param name="fits">Room for the judgements; <see cref="JointTable.All"/>'s length is always enough.</param>
     /// <returns>How many were written.</returns>
     /// <exception cref="ArgumentException">There is not enough room.</exception>
-    public int Judge(Span<Fit> fits) => JudgePlan.Whole.Judge(this, _codes, _states, fits);
+    public int Judge(Span<Fit> fits) => JudgePlan.Whole.Judge(this, _codes, _cells, _blank, fits);
 
     /// <summary>Judges the whole build.</summary>
     public FitReport Check()
@@ -109,6 +111,13 @@ public sealed class Build : IParts
 
     /// <summary>What every slot of this bicycle has to be, as far as the parts it has say.</summary>
     public NeedsSheet Needs() => NeedsSheet.Of(this);
+
+    private static int[] NoCells()
+    {
+        int[] cells = new int[JudgePlan.Whole.Joints];
+        Array.Fill(cells, PlanLine.Empty);
+        return cells;
+    }
 
     Part? IParts.At(Slot slot) => _parts[slot.Number];
 

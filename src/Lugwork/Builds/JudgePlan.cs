@@ -3,173 +3,123 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>
-/// The joint table laid out for judging without allocation: every input of every joint has a place in one row of codes,
-/// which a build fills when a part is put in. Holds no logic of a joint: what it answers comes from the relations.
+/// The joint table laid out for judging without allocation. A build packs its parts by it when one is put in; judging then looks
+/// verdicts up. Holds no logic of a joint: every answer comes from the relation, asked once for each combination of listed values.
 /// </summary>
 internal sealed class JudgePlan
 {
-    /// <summary>A joint with an empty slot.</summary>
-    public const byte Empty = 0;
+    private readonly PlanLine[] _lines;
+    private readonly int[][] _linesOf;
 
-    /// <summary>A joint whose inputs are all settled.</summary>
-    public const byte Settled = 1;
-
-    /// <summary>A joint with an input that is unknown, one of several or measured.</summary>
-    public const byte Open = 2;
-
-    private const long OpenCode = -1;
-
-    private readonly PlanLine[] _rows;
-    private readonly int[][] _rowsOf;
+    // A verdict a cell, 0 where it was not asked for yet. The answer never changes, so two threads at once write the same.
+    private readonly byte[] _verdicts;
 
     private JudgePlan(ImmutableArray<Joint> joints)
     {
-        _rows = new PlanLine[joints.Length];
+        _lines = new PlanLine[joints.Length];
+        int cells = 0;
         for (int i = 0; i < joints.Length; i++)
         {
-            _rows[i] = new PlanLine(joints[i], Codes);
+            _lines[i] = new PlanLine(joints[i], Codes, cells);
             Codes += joints[i].Inputs.Length;
+            cells += _lines[i].Size;
         }
 
-        _rowsOf = [.. Slot.All.Select(slot => Enumerable.Range(0, joints.Length).Where(i => joints[i].Inputs.Any(input => input.Slot == slot)).ToArray())];
+        _verdicts = new byte[cells];
+
+        _linesOf = new int[Slot.All.Length][];
+        for (int slot = 0; slot < _linesOf.Length; slot++)
+        {
+            List<int> touching = [];
+            for (int i = 0; i < joints.Length; i++)
+            {
+                if (_lines[i].Touches(slot))
+                {
+                    touching.Add(i);
+                }
+            }
+
+            _linesOf[slot] = [.. touching];
+        }
     }
 
     /// <summary>The plan of the whole table.</summary>
     public static JudgePlan Whole { get; } = new(JointTable.All);
 
-    /// <summary>How many codes a build holds.</summary>
+    /// <summary>How many input codes a build holds.</summary>
     public int Codes { get; }
 
     /// <summary>How many joints there are.</summary>
-    public int Joints => _rows.Length;
+    public int Joints => _lines.Length;
 
-    public Joint JointAt(int number) => _rows[number].Joint;
+    public Joint JointAt(int number) => _lines[number].Joint;
 
-    /// <summary>Writes the codes of the part in a slot, and how far each of its joints is known.</summary>
-    public void Pack(IParts parts, Slot slot, long[] codes, byte[] states)
+    /// <summary>Packs the part in a slot: its codes, and a cell for each joint that it takes part in.</summary>
+    public void Pack(IParts parts, Slot slot, long[] codes, int[] cells)
     {
-        Part? part = parts.At(slot);
-        foreach (int number in _rowsOf[slot.Number])
+        foreach (int number in _linesOf[slot.Number])
         {
-            ref readonly PlanLine row = ref _rows[number];
-            byte state = row.Joint.IsFilled(parts) ? Settled : Empty;
-            for (int i = 0; i < row.Joint.Inputs.Length; i++)
-            {
-                JointInput input = row.Joint.Inputs[i];
-                ref long code = ref codes[row.First + i];
-                if (input.Slot == slot)
-                {
-                    code = part is not null && input.Read(part) is { IsSettled: true } known ? known.Low : OpenCode;
-                }
-
-                state = state == Settled && code == OpenCode ? Open : state;
-            }
-
-            states[number] = state;
+            cells[number] = _lines[number].Pack(parts, slot, codes);
         }
+    }
+
+    /// <summary>A judgement of every joint whose slots are filled, without its verdict.</summary>
+    public static Fit[] Blank(IParts parts, ReadOnlySpan<int> cells)
+    {
+        int count = 0;
+        foreach (int cell in cells)
+        {
+            count += cell == PlanLine.Empty ? 0 : 1;
+        }
+
+        Fit[] blank = new Fit[count];
+        int at = 0;
+        for (int i = 0; i < cells.Length; i++)
+        {
+            if (cells[i] != PlanLine.Empty)
+            {
+                blank[at++] = new Fit(parts, i, Verdict.NotJudged);
+            }
+        }
+
+        return blank;
     }
 
     /// <summary>Judges every joint whose slots are filled.</summary>
-    public int Judge(IParts parts, ReadOnlySpan<long> codes, ReadOnlySpan<byte> states, Span<Fit> fits)
+    public int Judge(IParts parts, ReadOnlySpan<long> codes, ReadOnlySpan<int> cells, Fit[] blank, Span<Fit> fits)
     {
-        int count = 0;
-        PlanLine[] rows = _rows;
-        for (int i = 0; i < rows.Length; i++)
+        if (fits.Length < blank.Length)
         {
-            byte state = states[i];
-            if (state == Empty)
-            {
-                continue;
-            }
-
-            if (count >= fits.Length)
-            {
-                throw new ArgumentException($"room for {Joints} judgements is needed", nameof(fits));
-            }
-
-            ref readonly PlanLine row = ref rows[i];
-            fits[count++] = new Fit(parts, i, state == Settled ? row.Settle(codes) : row.Joint.Judge(parts));
+            throw new ArgumentException($"room for {Joints} judgements is needed", nameof(fits));
         }
 
-        return count;
+        blank.CopyTo(fits);
+        byte[] verdicts = _verdicts;
+        int at = 0;
+        for (int i = 0; i < cells.Length; i++)
+        {
+            int cell = cells[i];
+            if ((uint)cell < (uint)verdicts.Length && verdicts[cell] is not 0 and byte verdict)
+            {
+                fits[at++].Become((Verdict)verdict);
+            }
+            else if (cell != PlanLine.Empty)
+            {
+                fits[at++].Become(Ask(i, cell, parts, codes));
+            }
+        }
+
+        return at;
     }
 
-    /// <summary>One joint: where its codes are, and the shortest way to its verdict.</summary>
-    private readonly struct PlanLine
+    private Verdict Ask(int number, int cell, IParts parts, ReadOnlySpan<long> codes)
     {
-        private const int MostCodes = 128;
-
-        private readonly Relation _relation;
-        private readonly byte[]? _verdicts;
-        private readonly int _width;
-        private readonly int _count;
-        private readonly int _seat;
-        private readonly int _part;
-
-        public PlanLine(Joint joint, int first)
+        Verdict verdict = _lines[number].Ask(cell, parts, codes);
+        if (cell >= 0)
         {
-            Joint = joint;
-            First = first;
-            _relation = joint.Relation;
-            _count = joint.Inputs.Length;
-            _seat = -1;
-            if (_relation is SameKey { HasLooseKeys: false } same)
-            {
-                (_seat, _part) = (first + same.Seat, first + same.Part);
-            }
-            else if (_relation is Matrix matrix && _count == 2 && IsSmall(joint.Inputs[0]) && IsSmall(joint.Inputs[1]))
-            {
-                (_seat, _part) = (first + matrix.Row, first + matrix.Column);
-                (_verdicts, _width) = Verdicts(matrix, joint.Inputs[matrix.Row].Domain, joint.Inputs[matrix.Column].Domain);
-            }
+            _verdicts[cell] = (byte)verdict;
         }
 
-        public Joint Joint { get; }
-
-        public int First { get; }
-
-        public Verdict Settle(ReadOnlySpan<long> codes)
-        {
-            if (_seat >= 0)
-            {
-                long seat = codes[_seat];
-                long part = codes[_part];
-                if (_verdicts is not null)
-                {
-                    int cell = (int)((seat * _width) + part);
-                    if ((ulong)part < (ulong)_width && (uint)cell < (uint)_verdicts.Length && _verdicts[cell] != 0)
-                    {
-                        return (Verdict)_verdicts[cell];
-                    }
-                }
-                else if (seat == part && seat != 0)
-                {
-                    return Verdict.Fits;
-                }
-            }
-
-            return _relation.Settle(codes.Slice(First, _count));
-        }
-
-        private static bool IsSmall(JointInput input) => input is { IsLength: false, Family: 0, Domain.IsEmpty: false } && input.Domain.All(c => c is > 0 and < MostCodes);
-
-        // A cell that no row and column name stays 0: it is asked of the relation.
-        private static (byte[] Verdicts, int Width) Verdicts(Matrix matrix, ImmutableArray<long> rows, ImmutableArray<long> columns)
-        {
-            int width = (int)columns.Max() + 1;
-            byte[] verdicts = new byte[(rows.Max() + 1) * width];
-            Span<long> values = stackalloc long[2];
-            foreach (long row in rows)
-            {
-                foreach (long column in columns)
-                {
-                    values[matrix.Row] = row;
-                    values[matrix.Column] = column;
-                    verdicts[(row * width) + column] = (byte)matrix.Settle(values);
-                }
-            }
-
-            return (verdicts, width);
-        }
+        return verdict;
     }
 }

@@ -5,32 +5,33 @@ using System.Text;
 namespace Lugwork;
 
 /// <summary>One judged joint. Holds references only; every sentence is made when it is asked for. The default is not judged.</summary>
-public readonly struct Fit : IEquatable<Fit>
+public struct Fit : IEquatable<Fit>
 {
     private readonly IParts? _parts;
     private readonly short _joint;
+    private Verdict _verdict;
 
     internal Fit(IParts parts, int joint, Verdict verdict)
     {
         _parts = parts;
         _joint = (short)joint;
-        Verdict = verdict;
+        _verdict = verdict;
     }
 
     /// <summary>The joint; null only for a default.</summary>
-    public Joint? Joint => _parts?.JointAt(_joint);
+    public readonly Joint? Joint => _parts?.JointAt(_joint);
 
     /// <summary>How it was judged.</summary>
-    public Verdict Verdict { get; }
+    public readonly Verdict Verdict => _verdict;
 
     /// <summary>The sentence: what was compared and why it is so.</summary>
-    public string Sentence => Tell().Sentence;
+    public readonly string Sentence => Tell().Sentence;
 
     /// <summary>Id of the reason, for a front end that words it itself: "too-large". Empty for a default.</summary>
-    public string ReasonId => Tell().Reason?.Id ?? "";
+    public readonly string ReasonId => Tell().Reason?.Id ?? "";
 
     /// <summary>The values compared, by input name: the named values of the sentence.</summary>
-    public ImmutableArray<KeyValuePair<string, string>> Compared
+    public readonly ImmutableArray<KeyValuePair<string, string>> Compared
     {
         get
         {
@@ -48,31 +49,31 @@ public readonly struct Fit : IEquatable<Fit>
         parts.At(input.Slot) is { Name.Length: > 0 } part ? $"{input.Slot.Name} ({part.Name})" : input.Slot.Name;
 
     /// <summary>What would mend it, or what it needs; empty for a plain fit.</summary>
-    public ImmutableArray<Remedy> Remedies => Tell().Remedies;
+    public readonly ImmutableArray<Remedy> Remedies => Tell().Remedies;
 
     /// <summary>What has to be measured or asked to settle it; empty unless the verdict needs measuring.</summary>
-    public ImmutableArray<Measurement> Measurements => Tell().Measurements;
+    public readonly ImmutableArray<Measurement> Measurements => Tell().Measurements;
 
     /// <summary>Warnings that go with it.</summary>
-    public ImmutableArray<Caution> Cautions => Tell().Cautions;
+    public readonly ImmutableArray<Caution> Cautions => Tell().Cautions;
 
     /// <summary>What the judgement rests on, weakest first.</summary>
-    public ImmutableArray<Source> Sources => Tell().Sources;
+    public readonly ImmutableArray<Source> Sources => Tell().Sources;
 
     /// <summary>The weakest source it rests on; null for a default.</summary>
-    public Source? WeakestLeg => Sources is [var weakest, ..] ? weakest : null;
+    public readonly Source? WeakestLeg => Sources is [var weakest, ..] ? weakest : null;
 
     /// <summary>"does not fit: seatpost in seat tube. ...".</summary>
-    public override string ToString() => Joint is null ? "not judged" : $"{Joint.Name}: {Verdicts.InWords(Verdict)}. {Sentence}";
+    public readonly override string ToString() => Joint is null ? "not judged" : $"{Joint.Name}: {Verdicts.InWords(Verdict)}. {Sentence}";
 
     /// <inheritdoc/>
-    public bool Equals(Fit other) => _joint == other._joint && ReferenceEquals(_parts, other._parts) && Verdict == other.Verdict;
+    public readonly bool Equals(Fit other) => _joint == other._joint && ReferenceEquals(_parts, other._parts) && Verdict == other.Verdict;
 
     /// <inheritdoc/>
-    public override bool Equals(object? obj) => obj is Fit other && Equals(other);
+    public readonly override bool Equals(object? obj) => obj is Fit other && Equals(other);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(_joint, Verdict);
+    public readonly override int GetHashCode() => HashCode.Combine(_joint, Verdict);
 
     /// <summary>Same joint, same build, same verdict.</summary>
     /// <param name="left">One.</param>
@@ -88,9 +89,12 @@ public readonly struct Fit : IEquatable<Fit>
     /// The whole reasoning, for a person who wants to check it: what was compared with the evidence for each figure, the relation,
     /// the rows and bridges used, the sources with their confidence, and the weakest leg.
     /// </summary>
-    public string Explain() => _parts is null ? "Nothing was judged." : Explanation.Of(this, _parts);
+    public readonly string Explain() => _parts is null ? "Nothing was judged." : Explanation.Of(this, _parts);
 
-    internal Account Tell() => Joint is { } joint ? Account.Of(joint, _parts!, Verdict) : Account.Empty;
+    /// <summary>The verdict that it was waiting for; the only thing that is ever set, before anyone has seen it.</summary>
+    internal void Become(Verdict verdict) => _verdict = verdict;
+
+    internal readonly Account Tell() => Joint is { } joint ? Account.Of(joint, _parts!, Verdict) : Account.Empty;
 }
 
 /// <summary>Something that would mend a joint.</summary>

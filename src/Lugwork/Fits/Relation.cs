@@ -50,15 +50,6 @@ internal sealed class SameKey : Relation
 
     public override string Kind => "same key, or a bridge row";
 
-    /// <summary>Number of the input that receives.</summary>
-    public int Seat => _seat;
-
-    /// <summary>Number of the input that goes in.</summary>
-    public int Part => _part;
-
-    /// <summary>Some keys stand for several things.</summary>
-    public bool HasLooseKeys => !_loose.IsEmpty;
-
     public override ImmutableArray<Bridge> Bridges { get; }
 
     public override Outcome Judge(ReadOnlySpan<long> values)
@@ -132,12 +123,6 @@ internal sealed class SameKey : Relation
 internal sealed class Matrix(int row, int column, Func<long, long, Outcome> cell, ImmutableArray<Bridge> bridges, ImmutableArray<Source> sources) : Relation
 {
     public override string Kind => "matrix, a cell for every pair";
-
-    /// <summary>Number of the input that names the row.</summary>
-    public int Row => row;
-
-    /// <summary>Number of the input that names the column.</summary>
-    public int Column => column;
 
     public override ImmutableArray<Bridge> Bridges => bridges;
 

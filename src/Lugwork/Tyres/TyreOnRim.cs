@@ -45,11 +45,11 @@ internal static class TyreOnRim
         private const int Millimetre = (int)Nanometres.PerMillimetre;
 
         // Inner width, least and most tyre width, millimetres. Crochet rims: 2006; the rows from 19 up are reconstructed.
-        private static readonly (int Rim, int Least, int Most)[] Edition2006 =
-            [(13, 18, 25), (15, 23, 32), (17, 25, 50), (19, 28, 62), (21, 35, 62), (23, 37, 62), (25, 44, 62), (27, 47, 62), (29, 54, 62)];
+        private static readonly Edition Edition2006 = new(
+            [(13, 18, 25), (15, 23, 32), (17, 25, 50), (19, 28, 62), (21, 35, 62), (23, 37, 62), (25, 44, 62), (27, 47, 62), (29, 54, 62)]);
 
-        private static readonly (int Rim, int Least, int Most)[] Edition2022 =
-            [(17, 20, 54), (19, 22, 63), (21, 25, 65), (23, 25, 65), (25, 28, 83), (28, 40, 83), (30, 47, 99)];
+        private static readonly Edition Edition2022 = new(
+            [(17, 20, 54), (19, 22, 63), (21, 25, 65), (23, 25, 65), (25, 28, 83), (28, 40, 83), (30, 47, 99)]);
 
         private static readonly Reason Fits2006 = new("width-2006", "A {2} tyre is inside the 2006 range of a {0} rim {1} mm wide inside.") { Sources = [Sources.WidthMatrix2006] };
 
@@ -111,7 +111,7 @@ internal static class TyreOnRim
         public override ImmutableArray<Source> RestsOn =>
             [Sources.WidthMatrix2006, Sources.WidthRanges2022, Sources.HooklessIso2023, Sources.HooklessGap];
 
-        public ImmutableArray<long> Cuts { get; } = [.. Edition2006.Concat(Edition2022).Select(r => (long)r.Rim * Millimetre).Distinct().Order()];
+        public ImmutableArray<long> Cuts { get; } = [.. Edition2006.Rims.Concat(Edition2022.Rims).Distinct().Order()];
 
         public ImmutableArray<long> Gaps { get; } = [4L * Millimetre, 5L * Millimetre];
 
@@ -175,27 +175,32 @@ internal static class TyreOnRim
             inner is > 23L * Millimetre and <= 25L * Millimetre ? Math.Max(29L * Millimetre, inner + (4L * Millimetre)) : inner + (5L * Millimetre);
 
         /// <summary>Between two listed rims the stricter of both counts; outside the list there is no answer.</summary>
-        private static bool? Inside((int Rim, int Least, int Most)[] edition, long inner, long width, bool widest = false)
+        private static bool? Inside(Edition edition, long inner, long width, bool widest = false)
         {
-            bool below = false;
-            bool above = false;
-            bool inside = true;
-            for (int i = 0; i < edition.Length; i++)
+            ReadOnlySpan<long> rims = edition.Rims;
+            int above = 0;
+            while (above < rims.Length && rims[above] < inner)
             {
-                (int rim, int least, int most) = edition[i];
-                long here = rim * (long)Millimetre;
-                bool counts = here == inner
-                    || (here < inner && (i + 1 == edition.Length || edition[i + 1].Rim * (long)Millimetre > inner))
-                    || (here > inner && (i == 0 || edition[i - 1].Rim * (long)Millimetre < inner));
-                if (counts)
-                {
-                    below |= here <= inner;
-                    above |= here >= inner;
-                    inside &= (widest || width >= least * (long)Millimetre) && width <= most * (long)Millimetre;
-                }
+                above++;
             }
 
-            return below && above ? inside : null;
+            if (above == rims.Length || (above == 0 && rims[0] > inner))
+            {
+                return null;
+            }
+
+            int below = rims[above] == inner ? above : above - 1;
+            return (widest || (width >= edition.Least[above] && width >= edition.Least[below])) && width <= edition.Most[above] && width <= edition.Most[below];
+        }
+
+        /// <summary>The rows of one edition in nanometres, narrow rims first: inner width, least and most tyre width.</summary>
+        private sealed class Edition((int Rim, int Least, int Most)[] rows)
+        {
+            public long[] Rims { get; } = [.. rows.Select(r => r.Rim * (long)Millimetre)];
+
+            public long[] Least { get; } = [.. rows.Select(r => r.Least * (long)Millimetre)];
+
+            public long[] Most { get; } = [.. rows.Select(r => r.Most * (long)Millimetre)];
         }
     }
 }
