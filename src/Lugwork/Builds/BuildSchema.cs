@@ -152,7 +152,7 @@ internal static class BuildSchema
         return shape;
     }
 
-    private static ImmutableArray<string> Said(IPartField field) => field.Sets.IsEmpty ? [field.Key] : field.Sets;
+    private static IEnumerable<string> Said(IPartField field) => (field.Sets.IsEmpty ? [field.Key] : field.Sets).Select(key => field.Rough ? "rough " + key : key);
 
     private static JsonObject Value(string description, string[] kinds, JsonNode items, int? most, int? above = null)
     {

@@ -23,7 +23,7 @@ internal static partial class PartForms
 
     public static PartForm<RearDerailleur> RearDerailleur { get; } = new("rear derailleur", () => new RearDerailleur(),
         PartField<RearDerailleur>.Of("mount", "M10-bolt, direct-mount or hangerless", p => p.Mount, (p, v) => p with { Mount = v }, [], bare: true),
-        PartField<RearDerailleur>.Of("chain", "speeds such as 11", p => p.Chain, (p, v) => p with { Chain = v }, ["speeds"]));
+        PartField<RearDerailleur>.Of("chain", "speeds such as 11", p => p.Chain, (p, v) => p with { Chain = v }, ["speeds"], bare: true));
 
     private static PartField<BottomBracket> ForShell => Custom<BottomBracket>("shell", "the shell it is made for, such as BSA 68, or BSA 68-73", ["family", "narrowestShell", "widestShell"], (BottomBracket part, string text, out string reason) =>
         BracketShellText.TryRead(text, out Known<BottomBrackets.ShellFamily> family, out Known<Dimension> narrowest, out Known<Dimension> widest, out reason)

@@ -39,6 +39,9 @@ internal interface IPartField
 
     ImmutableArray<string> Sets { get; }
 
+    /// <summary>It may stand beside the fields that it sets.</summary>
+    bool Rough { get; }
+
     string Expected { get; }
 
     /// <summary>Asked for by the schema alone, so that a check never pays for it.</summary>

@@ -36,35 +36,37 @@ internal static partial class PartForms
         Known<HeadsetCup> upper = default;
         Known<HeadsetCup> lower = default;
         Known<SteererSize> steerer = default;
-        Known<CrownSeat> race = default;
+        Known<CrownRace> race = default;
         reason = "two halves with a bar between are expected, such as ZS44/28.6|ZS56/40";
         bool good = HeadTubeText.TrySplit(text, out string first, out string second)
             && HeadTubeText.TryHalf(first, c => c.IsUpper, out upper, out steerer, out reason)
             && HeadTubeText.TryHalf(second, c => c.IsLower, out lower, out race, out reason);
         return good ? part with { UpperCup = upper, Steerer = steerer, LowerCup = lower, CrownRace = race } : null;
-    });
+    }, bare: true);
 
     private static PartField<Headset> UpperHalf => Custom<Headset>("upper", "a half such as ZS44/28.6", ["upperCup", "steerer"], (Headset part, string text, out string reason) =>
         HeadTubeText.TryHalf(text, c => c.IsUpper, out Known<HeadsetCup> cup, out Known<SteererSize> steerer, out reason) ? part with { UpperCup = cup, Steerer = steerer } : null);
 
     private static PartField<Headset> LowerHalf => Custom<Headset>("lower", "a half such as ZS56/40", ["lowerCup", "crownRace"], (Headset part, string text, out string reason) =>
-        HeadTubeText.TryHalf(text, c => c.IsLower, out Known<HeadsetCup> cup, out Known<CrownSeat> race, out reason) ? part with { LowerCup = cup, CrownRace = race } : null);
+        HeadTubeText.TryHalf(text, c => c.IsLower, out Known<HeadsetCup> cup, out Known<CrownRace> race, out reason) ? part with { LowerCup = cup, CrownRace = race } : null);
 
     private static PartField<Frame> HeadTubeEnds => Custom<Frame>("headTube", "both ends, such as ZS44|ZS56 or EC34/EC34", ["headTubeUpper", "headTubeLower"], (Frame part, string text, out string reason) =>
-        HeadTubeText.TryEnds(text, out Known<HeadTubeBore> upper, out Known<HeadTubeBore> lower, out reason) ? part with { HeadTubeUpper = upper, HeadTubeLower = lower } : null, "head tube", "headset");
+        HeadTubeText.TryEnds(text, out Known<HeadTubeBore> upper, out Known<HeadTubeBore> lower, out reason) ? part with { HeadTubeUpper = upper, HeadTubeLower = lower } : null, ["head tube", "headset"]);
 
     private static PartField<Fork> SteererShape => Custom<Fork>("steererShape", "straight or tapered with its sizes, such as tapered 1-1/8 to 1.5", ["steerer", "crownSeat"], (Fork part, string text, out string reason) =>
-        SteererText.TryRead(text, out Known<SteererSize> top, out Known<CrownSeat> seat, out reason) ? part with { Steerer = top, CrownSeat = seat } : null, "steerer shape");
+        SteererText.TryRead(text, out Known<SteererSize> top, out Known<CrownSeat> seat, out reason) ? part with { Steerer = top, CrownSeat = seat } : null, ["steerer shape"]);
 
     private delegate TPart? ReadWhole<TPart>(TPart part, string text, out string reason);
 
     /// <summary>A field that says several others at once; it is never written, the others are.</summary>
-    private static PartField<TPart> Custom<TPart>(string key, string expected, string[] sets, ReadWhole<TPart> reader, params string[] words)
+    private static PartField<TPart> Custom<TPart>(string key, string expected, string[] sets, ReadWhole<TPart> reader, string[]? words = null, bool bare = false)
         where TPart : Part => new()
         {
             Key = key,
             Sets = [.. sets],
-            Words = [.. words],
+            Rough = true,
+            Bare = bare,
+            Words = [.. words ?? []],
             Expected = expected,
             Write = _ => "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>

@@ -39,7 +39,7 @@ public sealed record Headset : Part
     public Known<HeadsetCup> LowerCup { get; init; }
 
     /// <summary>The crown-race seat that the lower half is made for.</summary>
-    public Known<CrownSeat> CrownRace { get; init; }
+    public Known<CrownRace> CrownRace { get; init; }
 
     /// <summary>Threaded or threadless.</summary>
     public Known<SteererKind> Kind { get; init; }

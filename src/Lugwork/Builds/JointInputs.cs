@@ -36,10 +36,10 @@ internal static class JointInputs
     public static readonly JointInput FrontThread = Input<Fork, AxleThread>(Slot.Fork, "frontAxleThread", "thread of the fork end", p => p.FrontAxleThread, "Read the old axle, or try a thread gauge in the end: 1.5 mm a turn is usual.");
     public static readonly JointInput UpperEnd = Input<Frame, HeadTubeBore>(Slot.Frame, "headTubeUpper", "upper end of the head tube", p => p.HeadTubeUpper, "Inside caliper in the bare end, two directions, to 0.05 mm; never the outside (50 outside is a 44 bore).");
     public static readonly JointInput LowerEnd = Input<Frame, HeadTubeBore>(Slot.Frame, "headTubeLower", "lower end of the head tube", p => p.HeadTubeLower, "Inside caliper in the bare end, two directions, to 0.05 mm; never the outside (62 outside is a 1.5 in bore).");
-    public static readonly JointInput UpperCup = Input<Headset, HeadsetCup>(Slot.Headset, "upperCup", "upper half", p => p.UpperCup, "Read the code on the cup or box; outside caliper on the pressed part, to 0.05 mm.", where: c => c.IsUpper);
-    public static readonly JointInput LowerCup = Input<Headset, HeadsetCup>(Slot.Headset, "lowerCup", "lower half", p => p.LowerCup, "Read the code on the cup or box; outside caliper on the pressed part, to 0.05 mm.", where: c => c.IsLower);
+    public static readonly JointInput UpperCup = Input<Headset, HeadsetCup>(Slot.Headset, "upperCup", "upper half", p => p.UpperCup, "Read the code on the cup or its box, such as ZS44.", where: c => c.IsUpper);
+    public static readonly JointInput LowerCup = Input<Headset, HeadsetCup>(Slot.Headset, "lowerCup", "lower half", p => p.LowerCup, "Read the code on the cup or its box, such as ZS56.", where: c => c.IsLower);
     public static readonly JointInput MadeForSteerer = Input<Headset, SteererSize>(Slot.Headset, "steerer", "steerer that the headset is made for", p => p.Steerer, "Read the number after the slash of the upper code; inside caliper in the top cover, to 0.1 mm.");
-    public static readonly JointInput Race = Input<Headset, CrownSeat>(Slot.Headset, "crownRace", "crown race", p => p.CrownRace, "Read the number after the slash of the lower code; inside caliper in the race, to 0.05 mm.");
+    public static readonly JointInput Race = Input<Headset, CrownRace>(Slot.Headset, "crownRace", "crown race", p => p.CrownRace, "Read the number after the slash of the lower code; inside caliper in the race, to 0.05 mm.");
     public static readonly JointInput HeadsetKind = Input<Headset, SteererKind>(Slot.Headset, "kind", "kind of headset", p => p.Kind, "A threaded locknut on top, or a cap over a plain tube.");
     public static readonly JointInput Steerer = Input<Fork, SteererSize>(Slot.Fork, "steerer", "steerer", p => p.Steerer, "Outside caliper at the top of the steerer, to 0.1 mm.");
     public static readonly JointInput ForkKind = Input<Fork, SteererKind>(Slot.Fork, "steererKind", "kind of steerer", p => p.SteererKind, "Look at the top of the steerer: threads or none.");
@@ -112,6 +112,7 @@ internal static class JointInputs
             Show = code => T.OfFitCode(code).FitKey,
             ShowKnown = part => get((TPart)part).InTradeWords(),
             Evidence = part => get((TPart)part).Evidence,
+            RestsOn = part => get((TPart)part).Row,
             Measure = measure,
         };
 
@@ -142,10 +143,11 @@ internal static class JointInputs
             Show = show ?? (code => family == 0 ? BeadSeat.OfFitCode(code).FitKey : new Nanometres(code).ToString()),
             ShowKnown = part => showsLength && get((TPart)part).Values is { IsEmpty: false } values ? string.Join(" or ", values.Select(v => new Nanometres(from(v))).Distinct()) : get((TPart)part).InTradeWords(),
             Evidence = part => get((TPart)part).Evidence,
+            RestsOn = part => get((TPart)part).Row,
             Measure = measure,
         };
 
-    public static JointInput AxleOf(Slot slot) => Input<ThruAxle, AxleThread>(slot, "thread", "axle thread", p => p.Thread, "Read the axle's head, or outside caliper (11.85 to 11.95 is M12) and a thread gauge.");
+    public static JointInput AxleOf(Slot slot) => Input<ThruAxle, AxleThread>(slot, "thread", "axle thread", p => p.Thread, "Read the axle's head; a thread gauge tells 1.0, 1.5 and 1.75 mm a turn (a caliper reads 11.85 to 11.95 on M12).");
 
     public static JointInput LargestWidth(Slot slot) => slot == Slot.Frame
         ? Projected<Frame, TyreSize>(slot, "largestRearTyre", "largest rear tyre", p => p.LargestRearTyre, Width, Widths, RoomMeasure)

@@ -15,6 +15,9 @@ internal sealed class PartField<TPart> : IPartField
     /// <summary>The fields that it sets, where it is another way to say them.</summary>
     public ImmutableArray<string> Sets { get; init; } = [];
 
+    /// <summary>It says several fields roughly; one of them given by itself says it more closely and may stand beside it.</summary>
+    public bool Rough { get; init; }
+
     /// <summary>The value alone is enough in the short form.</summary>
     public bool Bare { get; init; }
 
@@ -79,12 +82,16 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         }
 
         bool any = false;
-        foreach ((string piece, int at) in Pieces(text))
+        foreach (bool rough in new[] { true, false })
         {
-            any = true;
-            part = ReadPiece(part, piece, at, seen, found);
+            foreach ((string piece, int at) in Pieces(text))
+            {
+                any = true;
+                part = ReadPiece(part, piece, at, rough, seen, found);
+            }
         }
 
+        found.Sort((a, b) => a.Position.CompareTo(b.Position));
         if (!any)
         {
             found.Add(new(kind, 0, "the text is empty", Keys()));
@@ -110,29 +117,47 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     {
         TPart part = empty();
         HashSet<string> seen = [];
-        foreach ((string key, string text) in properties)
+        List<(int Order, SpecProblem Problem)> found = [];
+        foreach (bool rough in new[] { true, false })
         {
-            if (key == "name")
+            int order = 0;
+            foreach ((string key, string text) in properties)
             {
-                part = part with { Name = text };
-                continue;
-            }
+                order++;
+                PartField<TPart>? field = fields.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
+                if ((field?.Rough ?? false) != rough)
+                {
+                    continue;
+                }
 
-            PartField<TPart>? field = fields.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
-            if (field is null)
-            {
-                problems.Add(new($"{path}.{key}", 0, $"a {kind} has no such property", Keys()));
-            }
-            else if (SaidBefore(field, seen))
-            {
-                problems.Add(new($"{path}.{key}", 0, "it is said twice under two names", "one of them"));
-            }
-            else if (!field.Read(part, text, out part, out int position, out string reason))
-            {
-                problems.Add(new($"{path}.{key}", position, reason, field.Expected));
+                if (key == "name")
+                {
+                    part = part with { Name = text };
+                }
+                else if (field is null)
+                {
+                    found.Add((order, new($"{path}.{key}", 0, $"a {kind} has no such property", Keys())));
+                }
+                else if (SaidBefore(field, seen))
+                {
+                    found.Add((order, new($"{path}.{key}", 0, "it is said twice under two names", "one of them")));
+                }
+                else
+                {
+                    string before = field.Write(part);
+                    if (!field.Read(part, text, out part, out int position, out string reason))
+                    {
+                        found.Add((order, new($"{path}.{key}", position, reason, field.Expected)));
+                    }
+                    else if (!Closer(before, field.Write(part)))
+                    {
+                        found.Add((order, new($"{path}.{key}", 0, $"another field says {before}", "the same, or no such field")));
+                    }
+                }
             }
         }
 
+        problems.AddRange(found.OrderBy(f => f.Order).Select(f => f.Problem));
         if (Contradiction?.Invoke(part) is { } wrong)
         {
             problems.Add(new($"{path}.{wrong.Field}", 0, wrong.Reason, wrong.Expected));
@@ -158,7 +183,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         }
     }
 
-    private TPart ReadPiece(TPart part, string piece, int at, HashSet<string> seen, List<SpecProblem> found)
+    private TPart ReadPiece(TPart part, string piece, int at, bool rough, HashSet<string> seen, List<SpecProblem> found)
     {
         PartField<TPart>? named = null;
         string value = piece;
@@ -178,13 +203,18 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
         if (named is not null)
         {
-            return Take(part, named, value, at + piece.Length - value.Length, seen, found);
+            return named.Rough != rough ? part : Take(part, named, value, at + piece.Length - value.Length, seen, found);
         }
 
         PartField<TPart>[] takers = [.. fields.Where(f => f.Bare && f.Read(part, piece, out _, out _, out _))];
         if (takers.Length == 1)
         {
-            return Take(part, takers[0], piece, at, seen, found);
+            return takers[0].Rough != rough ? part : Take(part, takers[0], piece, at, seen, found);
+        }
+
+        if (rough)
+        {
+            return part;
         }
 
         found.Add(new(kind, at, takers.Length == 0 ? $"'{Shorten(piece)}' is nothing known" : $"'{Shorten(piece)}' could be {string.Join(" or ", takers.Select(t => t.Key))}", Keys()));
@@ -199,20 +229,29 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             return part;
         }
 
+        string before = field.Write(part);
         if (!field.Read(part, value, out TPart read, out int position, out string reason))
         {
             found.Add(new(field.Key, at + position, reason, field.Expected));
         }
+        else if (!Closer(before, field.Write(read)))
+        {
+            found.Add(new(field.Key, at, $"another field says {before}", "the same, or no such field"));
+        }
 
         return read;
     }
+
+    /// <summary>Every value of the second is one of the first; what said nothing before allows all.</summary>
+    private static bool Closer(string before, string after) =>
+        before == "unknown" || after == "unknown" || after.Split(" | ").All(before.Split(" | ").Contains);
 
     private static bool SaidBefore(PartField<TPart> field, HashSet<string> seen)
     {
         bool before = false;
         foreach (string key in field.Sets.IsEmpty ? [field.Key] : field.Sets)
         {
-            before |= !seen.Add(key);
+            before |= !seen.Add(field.Rough ? "rough " + key : key);
         }
 
         return before;

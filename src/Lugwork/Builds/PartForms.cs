@@ -1,3 +1,5 @@
+using Lugwork.Drivetrain;
+using Lugwork.Hubs;
 using Lugwork.Seating;
 
 namespace Lugwork;
@@ -21,9 +23,12 @@ internal static partial class PartForms
         PartField<Frame>.Of("headTubeUpper", "an end such as ZS44, EC34 or IS42", p => p.HeadTubeUpper, (p, v) => p with { HeadTubeUpper = v }, ["head tube upper", "upper head tube"]),
         PartField<Frame>.Of("headTubeLower", "an end such as ZS56, EC34 or IS52", p => p.HeadTubeLower, (p, v) => p with { HeadTubeLower = v }, ["head tube lower", "lower head tube"]),
         PartField<Frame>.Of("shell", "a shell such as BSA 68 or T47 85.5", p => p.Shell, (p, v) => p with { Shell = v }, ["bottom bracket", "bottom bracket shell"]),
-        PartField<Frame>.Of("seatTubeOutside", "a diameter such as 31.8, or none for a binder of its own", p => p.SeatTubeOutside, (p, v) => p with { SeatTubeOutside = v }, ["seat tube outside", "seat clamp"]),
+        PartField<Frame>.Of("seatTubeOutside", "a diameter such as 31.8, or none for a binder of its own", p => p.SeatTubeOutside, (p, v) => p with { SeatTubeOutside = v }, ["seat tube outside", "seat tube od", "seat clamp"]),
         PartField<Frame>.Of("hanger", "a hanger such as M10x1, direct-mount or UDH", p => p.Hanger, (p, v) => p with { Hanger = v }, ["derailleur hanger"]),
-        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]));
+        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]))
+        {
+            Contradiction = OtherThanUniversal,
+        };
 
     public static PartForm<Fork> Fork { get; } = new("fork", () => new Fork(),
         PartField<Fork>.Of("front", "axle and width, such as 12x100", p => p.FrontEnd, (p, v) => p with { FrontEnd = v }, ["front axle", "front end", "axle"], where: h => !h.IsRear),
@@ -72,6 +77,12 @@ internal static partial class PartForms
         {
             Contradiction = LongerThanItself,
         };
+
+    private static (string Field, string Reason, string Expected)? OtherThanUniversal(Frame frame) =>
+        frame.Hanger.State == KnownState.Value && frame.Hanger.Value == Hanger.Universal
+        && frame.RearAxleThread.Values is { IsEmpty: false } threads && !threads.Any(t => t == AxleThread.M12Pitch1 || t == AxleThread.Own)
+            ? ("rearAxleThread", "the axle of a universal hanger screws into its bolt, which is M12 x 1.0", "M12x1.0, or another hanger")
+            : null;
 
     private static (string Field, string Reason, string Expected)? LongerThanItself(Seatpost post)
     {

@@ -52,11 +52,11 @@ public sealed class BarClamp : Standard<BarClamp>, IInterfaceValue<BarClamp>
     /// <inheritdoc/>
     public static string Called => "bar clamp diameter";
 
-    /// <summary>The ones within the error of a measured size.</summary>
+    /// <summary>The ones within the error of a measured size; a bar may measure 0.1 mm under its name.</summary>
     /// <param name="millimetres">What was measured, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
     public static ImmutableArray<BarClamp> WithinError(decimal millimetres, decimal error) =>
-        [.. All.Where(s => s.Hundredths / 100m >= millimetres - error && s.Hundredths / 100m <= millimetres + error)];
+        [.. All.Where(s => s.Hundredths / 100m >= millimetres - error && s.Hundredths / 100m <= millimetres + error + 0.1m)];
 
     /// <summary>The diameter.</summary>
     public Length Diameter => Length.FromMillimeters(Hundredths / 100d);
@@ -66,6 +66,8 @@ public sealed class BarClamp : Standard<BarClamp>, IInterfaceValue<BarClamp>
     /// <inheritdoc/>
     public static BarClamp OfFitCode(long code) => ByCode(code);
 
-    /// <inheritdoc/>
-    public static Reading<BarClamp> Read(ReadOnlySpan<char> text) => ByName(text);
+    /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<BarClamp> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<BarClamp>(text, s => s.Hundredths) is { } sized ? Reading<BarClamp>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
 }

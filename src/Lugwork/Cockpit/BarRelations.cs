@@ -13,7 +13,7 @@ internal static class BarRelations
         Sources = [Sources.GripFit, Sources.BarAndStemTable],
     };
 
-    private static readonly Reason TooSmall = new("bar-too-small", "{1} bar is loose in {0} clamp, and no shim is sold for this pair.", Cautions.BarClampCare)
+    private static readonly Reason TooSmall = new("bar-too-small", "{1} bar is loose in {0} clamp, and no shim for this pair is known here.", Cautions.BarClampCare)
     {
         Mend = "a stem for this bar, or a bar of the stem's own size",
         Sources = [Sources.GripFit, Sources.BarAndStemTable],

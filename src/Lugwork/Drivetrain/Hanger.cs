@@ -11,7 +11,7 @@ public sealed class Hanger : Standard<Hanger>, IInterfaceValue<Hanger>
     }
 
     /// <summary>A threaded hole M10 x 1, fixed or on a replaceable hanger.</summary>
-    public static Hanger M10 { get; } = new(1, "M10x1", "M10 x 1 hanger", Sources.UniversalHangerNews, "M10", "replaceable", "conventional", "M10x1.0");
+    public static Hanger M10 { get; } = new(1, "M10x1", "M10 x 1 hanger", Sources.UniversalHangerNews, "M10", "replaceable", "conventional", "standard", "M10x1.0");
 
     /// <summary>Older Italian.</summary>
     public static Hanger M10Pitch26 { get; } = new(2, "M10x26", "10 mm x 26 tpi hanger", Sources.Memory, "10x26");

@@ -25,13 +25,15 @@ internal static class HangerRelations
         Sources = [Sources.DirectMountHanger],
     };
 
-    private static readonly Reason ChaseOrTap = new("chase-or-tap", "Derailleur with {1} on {0}: the hole has to be chased or tapped M10 x 1 and, where there is no stop, one made (leave it to a shop); or take a claw in the axle slot.")
+    private static readonly Reason ChaseOrTap = new("chase-or-tap", "Derailleur with {1} on {0}: the hole is not M10 x 1, or has no stop.")
     {
+        Mend = "chasing or tapping the hole M10 x 1 and, where there is no stop, making one (leave it to a shop); or a claw in an open axle slot",
         Sources = [Sources.UnthreadedEnds, Sources.HangersDemystified],
     };
 
-    private static readonly Reason AskClaw = new("ask-claw", "Derailleur with {1} and {0}: a bolt-on claw goes in an open axle slot; closed ends take none.")
+    private static readonly Reason AskClaw = new("ask-claw", "Derailleur with {1} and {0}: it needs something to hang on.")
     {
+        Mend = "a bolt-on claw hanger, if the axle slot is open; closed ends take none",
         Sources = [Sources.HangersDemystified],
     };
 

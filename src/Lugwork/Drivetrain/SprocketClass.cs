@@ -20,19 +20,19 @@ public sealed class SprocketClass : Standard<SprocketClass>, IInterfaceValue<Spr
     public static SprocketClass To8 { get; } = new(3, "5-8", "5 to 8 speeds", Sources.SprocketSpacing, "8-speed", "7-speed", "6-speed", "5-speed", "8", "7", "6", "5");
 
     /// <summary>Sprockets or rings for 9 speeds.</summary>
-    public static SprocketClass For9 { get; } = new(4, "9", "9 speeds", Sources.SprocketSpacing, "9-speed", "9 speed");
+    public static SprocketClass For9 { get; } = new(4, "9", "9 speeds", Sources.SprocketSpacing, "9-speed", "9 speed", "9s");
 
     /// <summary>Sprockets or rings for 10 speeds.</summary>
-    public static SprocketClass For10 { get; } = new(5, "10", "10 speeds", Sources.SprocketSpacing, "10-speed", "10 speed");
+    public static SprocketClass For10 { get; } = new(5, "10", "10 speeds", Sources.SprocketSpacing, "10-speed", "10 speed", "10s");
 
     /// <summary>Sprockets or rings for 11 speeds.</summary>
-    public static SprocketClass For11 { get; } = new(6, "11", "11 speeds", Sources.CassetteWidths, "11-speed", "11 speed");
+    public static SprocketClass For11 { get; } = new(6, "11", "11 speeds", Sources.CassetteWidths, "11-speed", "11 speed", "11s");
 
     /// <summary>Sprockets or rings for 12 speeds.</summary>
-    public static SprocketClass For12 { get; } = new(7, "12", "12 speeds", Sources.CassetteWidths, "12-speed", "12 speed");
+    public static SprocketClass For12 { get; } = new(7, "12", "12 speeds", Sources.CassetteWidths, "12-speed", "12 speed", "12s");
 
     /// <summary>Sprockets or rings for 13 speeds.</summary>
-    public static SprocketClass For13 { get; } = new(8, "13", "13 speeds", Sources.N3wPage, "13-speed", "13 speed");
+    public static SprocketClass For13 { get; } = new(8, "13", "13 speeds", Sources.N3wPage, "13-speed", "13 speed", "13s");
 
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<SprocketClass> All { get; } =

@@ -227,7 +227,7 @@ internal sealed class Account
             Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }).OfType<Bridge>().Distinct()],
             Remedies = [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).DistinctBy(r => (r.Kind, r.What))],
             Cautions = [.. outcomes.SelectMany(o => CautionsOf(joint, o)).Distinct()],
-            Sources = [.. outcomes.SelectMany(o => SourcesOf(joint, o)).Distinct().OrderBy(s => s.Strength).ThenBy(s => s.Id, StringComparer.Ordinal)],
+            Sources = [.. outcomes.SelectMany(o => SourcesOf(joint, o)).Concat(joint.Inputs.Select(i => i.RestsOn(parts.At(i.Slot)!)).OfType<Source>()).Distinct().OrderBy(s => s.Strength).ThenBy(s => s.Id, StringComparer.Ordinal)],
         };
     }
 

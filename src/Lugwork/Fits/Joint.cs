@@ -29,6 +29,9 @@ internal sealed class JointInput
 
     public required Func<Part, Evidence?> Evidence { get; init; }
 
+    /// <summary>What the row of the part's one known value rests on; null where there is no such row.</summary>
+    public required Func<Part, Source?> RestsOn { get; init; }
+
     /// <summary>Where, with what and how exactly to measure or ask.</summary>
     public required string Measure { get; init; }
 }
@@ -274,6 +277,14 @@ public sealed class Joint
             }
         }
 
+        if (input.IsLength && Relation is ICutsByOthers others)
+        {
+            foreach (long breakpoint in others.CutsFor(index, row))
+            {
+                count = Around(breakpoint, low, high, true, into, count);
+            }
+        }
+
         return count;
     }
 
@@ -289,6 +300,13 @@ public sealed class Joint
 
         return count;
     }
+}
+
+/// <summary>A relation that changes its mind at lengths that follow from the other inputs by arithmetic.</summary>
+internal interface ICutsByOthers
+{
+    /// <summary>The lengths of one input at which the verdict changes, given what is known of the others.</summary>
+    IEnumerable<long> CutsFor(int input, CandidateRow row);
 }
 
 /// <summary>A relation that changes its mind at lengths that no input says.</summary>

@@ -5,7 +5,7 @@ namespace Lugwork;
 
 /// <summary>A member of a closed set of standards: sealed, hand-listed, compared by identity.</summary>
 /// <typeparam name="TSelf">The type itself.</typeparam>
-public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
+public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, IRow
     where TSelf : Standard<TSelf>, IInterfaceValue<TSelf>
 {
     private protected Standard(int code, string key, string tradeName, Source source, params ImmutableArray<string> names)
@@ -184,4 +184,10 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
     }
 
     private static bool Skipped(char c) => TextCursor.IsBlank(c) || TextCursor.IsDash(c) || c == '_';
+}
+
+/// <summary>A row of a table, with its source.</summary>
+internal interface IRow
+{
+    Source Source { get; }
 }

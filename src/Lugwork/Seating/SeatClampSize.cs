@@ -63,6 +63,8 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
     /// <inheritdoc/>
     public static SeatClampSize OfFitCode(long code) => ByCode(code);
 
-    /// <inheritdoc/>
-    public static Reading<SeatClampSize> Read(ReadOnlySpan<char> text) => ByName(text);
+    /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<SeatClampSize> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<SeatClampSize>(text, s => s.Hundredths) is { } sized ? Reading<SeatClampSize>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
 }

@@ -11,7 +11,7 @@ internal static class SeatpostRelations
         Sources = [Sources.PostSizes],
     };
 
-    private static readonly Reason TooSmall = new("too-small", "A {1} mm post is loose in a seat tube made for {0} mm, and no shim is sold for this pair.")
+    private static readonly Reason TooSmall = new("too-small", "A {1} mm post is loose in a seat tube made for {0} mm, and no shim for this pair is known here.")
     {
         Mend = "a seatpost of the seat tube's own size",
         Sources = [Sources.PostSizes],

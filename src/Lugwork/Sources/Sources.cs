@@ -500,6 +500,9 @@ public static class Sources
     /// <summary>Pedal (glossary quote: one-piece crank thread).</summary>
     public static Source OnePiecePedals { get; } = new("ONE-PIECE-PEDALS", SourceKind.Community, Confidence.Medium, "Pedal (glossary quote: one-piece crank thread)", "LFGSS forum quoting a glossary", "undated", "lfgss.com/comments/8473736");
 
+    /// <summary>ISO 5775 (older copy of the encyclopaedia article).</summary>
+    public static Source OlderIso5775 { get; } = new("OLDER-ISO-5775", SourceKind.Handbook, Confidence.Medium, "ISO 5775 (older copy of the encyclopaedia article)", "en-academic.com mirror of Wikipedia", "c. 2010", "en-academic.com/dic.nsf/enwiki/884038");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -532,5 +535,6 @@ public static class Sources
         ShortAndLongSplines, SpindleTypes, SplinedBrackets, TenSplineFaq, CotteredCranks, SwissThread,
         ThreadPeculiarities, OsbbGuide, OsbbExplained, RoadBrackets, ThreadConcepts, PedalAttachment,
         PedalThreadList, OnePiecePedals,
+        OlderIso5775,
     ];
 }

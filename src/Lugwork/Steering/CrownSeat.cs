@@ -57,6 +57,8 @@ public sealed class CrownSeat : Standard<CrownSeat>, IInterfaceValue<CrownSeat>
     /// <inheritdoc/>
     public static CrownSeat OfFitCode(long code) => ByCode(code);
 
-    /// <inheritdoc/>
-    public static Reading<CrownSeat> Read(ReadOnlySpan<char> text) => ByName(text);
+    /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<CrownSeat> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<CrownSeat>(text, s => s.Hundredths) is { } sized ? Reading<CrownSeat>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
 }

@@ -21,7 +21,7 @@ internal static class HeadTubeRelations
 
     private static readonly Reason NoSeat = new("no-integrated-seat", "{1} half needs a seat cut in the frame; {0} has none.", Cautions.SteeringCare)
     {
-        Mend = "Headset half with a cup for this bore",
+        Mend = "a headset half with a cup for this bore",
         Sources = [Sources.IntegratedHeadsets],
     };
 
@@ -45,18 +45,66 @@ internal static class HeadTubeRelations
 
     private static readonly Reason TooLarge = new("cup-too-large", "{1} cup is larger than {0}.", Cautions.SteeringCare)
     {
-        Mend = "Headset half of the head tube's own bore",
+        Mend = "a headset half of the head tube's own bore",
         Sources = [Sources.PressFitRule, Sources.HeadsetChart],
     };
 
     private static readonly Reason TooSmall = new("cup-too-small", "{1} cup is loose in {0}.", Cautions.SteeringCare)
     {
-        Mend = "Headset half of the head tube's own bore; reducing headsets are made for the bore, not for the cup",
+        Mend = "a headset half of the head tube's own bore; reducing headsets are made for the bore, not for the cup",
         Sources = [Sources.PressFitRule, Sources.HeadsetChart],
     };
 
     /// <summary>Inputs: head tube end, headset half.</summary>
     public static Relation InTube { get; } = new Matrix(0, 1, Cell, [], [Sources.HeadsetCodeNote, Sources.HeadsetChart, Sources.PressFitRule]);
+
+    private static readonly Reason SomeUpper = new("upper-half-exists", "{1} through {0}: upper halves for this pair are made.") { Sources = [Sources.HeadsetChart, Sources.HeadsetCodeNote] };
+
+    private static readonly Reason SomeLower = new("lower-half-exists", "Fork with {1} in {0}: lower halves for this pair are made.") { Sources = [Sources.HeadsetChart, Sources.HeadTube44, Sources.HeadTubeComment] };
+
+    private static readonly Reason NoUpper = new("no-upper-half", "{1} through {0}: there is no room for a bearing between them.", Cautions.SteeringCare)
+    {
+        Mend = "a fork whose steerer this head tube takes",
+        Sources = [Sources.OneInchAgainstLarger, Sources.Derived],
+    };
+
+    private static readonly Reason NoLower = new("no-lower-half", "Fork with {1} in {0}: there is no room for a bearing between them, and no cup makes any.", Cautions.SteeringCare)
+    {
+        Mend = "a fork whose crown seat this head tube takes",
+        Sources = [Sources.HeadTubeComment, Sources.IntegratedHeadsets, Sources.Derived],
+    };
+
+    private static readonly Reason NotListed = new("half-not-listed", "{1} in {0}: no half for this pair is listed; some are made as reducing headsets. Look for one before buying.", Cautions.SteeringCare)
+    {
+        Sources = [Sources.Memory],
+    };
+
+    /// <summary>Inputs: upper end, steerer of the fork.</summary>
+    public static Relation SteererThrough { get; } = new Matrix(0, 1, Upper, [], [Sources.HeadsetChart, Sources.HeadsetCodeNote]);
+
+    /// <summary>Inputs: lower end, crown-race seat of the fork.</summary>
+    public static Relation ForkIn { get; } = new Matrix(0, 1, Lower, [], [Sources.HeadsetChart, Sources.HeadTubeComment]);
+
+    private static Outcome Upper(long end, long steerer)
+    {
+        HeadTubeBore bore = HeadTubeBore.OfFitCode(end);
+        SteererSize size = SteererSize.OfFitCode(steerer);
+        return bore.TakesUpper(size) ? new(Verdict.Fits, SomeUpper)
+            : bore.Room(size.Hundredths) < Least(bore) || (bore == HeadTubeBore.Bore44 && size == SteererSize.Mm38Point1) ? new(Verdict.DoesNotFit, NoUpper)
+            : new(Verdict.NeedsMeasuring, NotListed);
+    }
+
+    private static Outcome Lower(long end, long seat)
+    {
+        HeadTubeBore bore = HeadTubeBore.OfFitCode(end);
+        CrownSeat size = CrownSeat.OfFitCode(seat);
+        return bore.TakesLower(size) ? new(Verdict.Fits, SomeLower)
+            : bore.Room(size.Hundredths) < Least(bore) ? new(Verdict.DoesNotFit, NoLower)
+            : new(Verdict.NeedsMeasuring, NotListed);
+    }
+
+    /// <summary>Least difference of diameters, hundredths: an integrated bearing fills it (the thinnest listed needs 10 mm), an external cup only has to pass (2.9 mm is the least listed).</summary>
+    private static int Least(HeadTubeBore bore) => bore.IsIntegrated ? 1_000 : 250;
 
     private static Outcome Cell(long end, long half)
     {

@@ -10,7 +10,7 @@ internal static class SteererRelations
 
     private static readonly Reason SteererLarger = new("steerer-too-large", "The fork's {1} does not pass an upper half made for {0}.", Cautions.SteeringCare)
     {
-        Mend = "Headset with an upper half for this steerer, if the head tube has room for one, or another fork",
+        Mend = "a headset with an upper half for this steerer, if the head tube has room for one, or another fork",
         Sources = [Sources.HeadsetChart, Sources.OneInchAgainstLarger],
     };
 
@@ -39,31 +39,31 @@ internal static class SteererRelations
 
     private static readonly Reason OtherKind = new("other-steerer-kind", "Headset that is {1} does not go on a steerer that is {0}: one needs threads for its locknut, the other must not have them where the stem clamps.", Cautions.SteeringCare)
     {
-        Mend = "Headset of the fork's own kind",
+        Mend = "a headset of the fork's own kind",
         Sources = [Sources.SteererRequirement, Sources.HeadsetArticle],
     };
 
     /// <summary>Inputs: fork's kind, headset's kind.</summary>
     public static Relation OfKind { get; } = new SameKey(0, 1, SameKind, (_, _) => OtherKind, []);
 
-    private static readonly Reason SameSeat = new("same-crown-seat", "The lower half has a race for {0} and the fork has {1}.")
+    private static readonly Reason SameSeat = new("same-crown-seat", "The lower half has {0} and the fork has {1}.")
     {
         Sources = [Sources.HeadsetChart, Sources.HeadsetCodeNote],
     };
 
-    private static readonly Reason RaceLoose = new("race-loose", "Race for {0} is loose on the fork's {1}; never shim it.", Cautions.SteeringCare)
+    private static readonly Reason RaceLoose = new("race-loose", "{0} is loose on the fork's {1}; never shim it.", Cautions.SteeringCare)
     {
         Mend = "a crown race, or a lower half, of the fork's own seat",
         Sources = [Sources.OneInchHeadsets, Sources.HeadsetArticle],
     };
 
-    private static readonly Reason MillSeat = new("race-too-small-27", "Race for {0} does not go on the fork's {1}.", Cautions.SteeringCare)
+    private static readonly Reason MillSeat = new("race-too-small-27", "{0} does not go on the fork's {1}.", Cautions.SteeringCare)
     {
         Mend = "a 27.0 race; or milling the seat of a metal fork from 27.0 to 26.4, which cannot be undone (leave it to a shop)",
         Sources = [Sources.OneInchHeadsets, Sources.HeadsetArticle],
     };
 
-    private static readonly Reason RaceSmall = new("race-too-small", "Race for {0} does not go on the fork's {1}.", Cautions.SteeringCare)
+    private static readonly Reason RaceSmall = new("race-too-small", "{0} does not go on the fork's {1}.", Cautions.SteeringCare)
     {
         Mend = "a lower half of the same bore for this seat, where one exists, or another fork",
         Sources = [Sources.HeadsetChart, Sources.CrownRaceGuide],
@@ -76,7 +76,7 @@ internal static class SteererRelations
         Result = Verdict.NeedsPart,
         What = "reducer crown race from 40 to 30 for this lower half (or a lower half built for /30)",
         From = CrownSeat.Mm30.FitCode,
-        To = CrownSeat.Mm39Point8.FitCode,
+        To = CrownRace.Mm39Point8.FitCode,
         Caution = Cautions.SteeringCare,
         Sources = [Sources.StraightInTapered],
     };
@@ -85,8 +85,8 @@ internal static class SteererRelations
     public static Relation OnCrown { get; } = new SameKey(0, 1, SameSeat, NoRace, [ReducerRace]);
 
     private static Reason NoRace(long race, long seat) =>
-        CrownSeat.OfFitCode(race).Hundredths > CrownSeat.OfFitCode(seat).Hundredths ? RaceLoose
-        : race == CrownSeat.Mm26Point4.FitCode && seat == CrownSeat.Mm27.FitCode ? MillSeat : RaceSmall;
+        CrownRace.OfFitCode(race).Hundredths > CrownSeat.OfFitCode(seat).Hundredths ? RaceLoose
+        : race == CrownRace.Mm26Point4.FitCode && seat == CrownSeat.Mm27.FitCode ? MillSeat : RaceSmall;
 
     private static int Size(long code) => SteererSize.OfFitCode(code).Hundredths;
 }

@@ -54,6 +54,8 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
     /// <inheritdoc/>
     public static SteererSize OfFitCode(long code) => ByCode(code);
 
-    /// <inheritdoc/>
-    public static Reading<SteererSize> Read(ReadOnlySpan<char> text) => ByName(text);
+    /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<SteererSize> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<SteererSize>(text, s => s.Hundredths) is { } sized ? Reading<SteererSize>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
 }

@@ -20,19 +20,19 @@ public sealed class StemFoot : Standard<StemFoot>, IInterfaceValue<StemFoot>
     public static StemFoot Clamp28Point6 { get; } = new(2, "clamp-28.6", "28.6 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm28Point6, 2860, "28.6 clamp", "clamp 1-1/8", "28.6");
 
     /// <summary>For a 1-1/4 in threadless steerer.</summary>
-    public static StemFoot Clamp31Point8 { get; } = new(3, "clamp-31.8", "31.8 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm31Point8, 3180, "31.8 clamp", "clamp 1-1/4", "31.8");
+    public static StemFoot Clamp31Point8 { get; } = new(3, "clamp-31.8", "31.8 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm31Point8, 3180, "clamp 1-1/4");
 
     /// <summary>For a 1.5 in threadless steerer.</summary>
-    public static StemFoot Clamp38Point1 { get; } = new(4, "clamp-38.1", "38.1 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm38Point1, 3810, "38.1 clamp", "clamp 1.5", "38.1");
+    public static StemFoot Clamp38Point1 { get; } = new(4, "clamp-38.1", "38.1 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm38Point1, 3810, "38.1 clamp", "clamp 1.5");
 
     /// <summary>For an old American 7/8 in steerer.</summary>
-    public static StemFoot Quill21Point15 { get; } = new(5, "quill-21.15", "21.15 mm quill", Sources.StemSizes, true, SteererSize.Mm23Point8, 2115, "21.15 quill", "21.15", "quill 21.1", "21.1 quill");
+    public static StemFoot Quill21Point15 { get; } = new(5, "quill-21.15", "21.15 mm quill", Sources.StemSizes, true, SteererSize.Mm23Point8, 2115, "21.15 quill", "quill 21.1", "21.1 quill");
 
     /// <summary>For a French steerer.</summary>
-    public static StemFoot Quill22 { get; } = new(6, "quill-22.0", "22.0 mm quill", Sources.Memory, true, SteererSize.Mm25, 2200, "22.0 quill", "22.0");
+    public static StemFoot Quill22 { get; } = new(6, "quill-22.0", "22.0 mm quill", Sources.Memory, true, SteererSize.Mm25, 2200, "22.0 quill");
 
     /// <summary>For a 1 in threaded steerer.</summary>
-    public static StemFoot Quill22Point2 { get; } = new(7, "quill-22.2", "22.2 mm quill", Sources.StemSizes, true, SteererSize.Mm25Point4, 2220, "22.2 quill", "22.2");
+    public static StemFoot Quill22Point2 { get; } = new(7, "quill-22.2", "22.2 mm quill", Sources.StemSizes, true, SteererSize.Mm25Point4, 2220, "22.2 quill");
 
     /// <summary>For a 1-1/8 in threaded steerer.</summary>
     public static StemFoot Quill25Point4 { get; } = new(8, "quill-25.4", "25.4 mm quill", Sources.StemSizes, true, SteererSize.Mm28Point6, 2540, "25.4 quill");

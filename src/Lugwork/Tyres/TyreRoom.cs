@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Tyres;
 
 /// <summary>Tyre in frame or fork, against the largest that the maker allows.</summary>
 internal static class TyreRoom
 {
-    private static readonly Reason Room = new("tyre-within-limit", "{0} tyre where the maker allows up to {1}.") { Sources = [Sources.WidthTolerance, Sources.WheelsManual] };
+    private static readonly Reason Room = new("tyre-within-limit", "{0} tyre where the maker allows up to {1}.", Cautions.TyreRoom) { Sources = [Sources.WidthTolerance, Sources.WheelsManual] };
 
     private static readonly Reason TooWide = new("tyre-above-limit", "{0} tyre is wider than the largest that the maker allows, {1}: it may touch.", Cautions.TyreRoom)
     {
@@ -32,4 +34,71 @@ internal static class TyreRoom
         : values[1] == 0 || values[3] == 0 ? new(Verdict.NeedsMeasuring, NoLimit)
         : values[2] != values[3] ? new(Verdict.NeedsMeasuring, OtherWheel)
         : values[0] <= values[1] ? new(Verdict.Fits, Room) : new(Verdict.DoesNotFit, TooWide);
+
+    private static readonly Reason GrownInside = new("grown-within-limit", "{0} on a rim {1} mm wide inside, where the maker allows up to {2}.") { Sources = [Sources.WidthTolerance, Sources.OlderIso5775] };
+
+    private static readonly Reason GrownMaybe = new("grown-near-limit", "{0} on a rim {1} mm wide inside grows beyond its label by more than the maker's limit of {2} may leave: measure it when it is mounted.", Cautions.TyreRoom)
+    {
+        Mend = "a narrower tyre, or a narrower rim",
+        Sources = [Sources.WidthTolerance, Sources.OlderIso5775],
+    };
+
+    private static readonly Reason GrownOut = new("grown-above-limit", "{0} on a rim {1} mm wide inside grows beyond the largest that the maker allows, {2}.", Cautions.TyreRoom)
+    {
+        Mend = "a narrower tyre, or a narrower rim",
+        Sources = [Sources.WidthTolerance, Sources.OlderIso5775],
+    };
+
+    /// <summary>
+    /// Inputs: tyre width, inner rim width, largest width. A tyre is measured on a rim of 0.65 of its width below 30 mm and 0.55 from there;
+    /// on a wider one it grows by 0.4 to 1.0 mm for each millimetre.
+    /// </summary>
+    public static Relation Grown { get; } = new GrownTyre();
+
+    /// <summary>The inverse: the widest rim on which a tyre surely stays within the limit, nanometres; 0 where its label is above it.</summary>
+    public static long WidestRim(long width, long largest) => width > largest ? 0 : MeasuringRim(width) + (largest - width);
+
+    private static long MeasuringRim(long width) => width < 30 * Nanometres.PerMillimetre ? width * 65 / 100 : width * 55 / 100;
+
+    private sealed class GrownTyre : Relation, ICutsByOthers
+    {
+        public override string Kind => "arithmetic: growth on a rim wider than the measuring rim";
+
+        public override ImmutableArray<Source> RestsOn => [Sources.WidthTolerance, Sources.OlderIso5775];
+
+        /// <summary>The rims at which a known tyre begins to grow, and at which it perhaps or surely leaves a known limit.</summary>
+        public IEnumerable<long> CutsFor(int input, CandidateRow row)
+        {
+            long[] widths = row[0].Codes ?? [row[0].Low];
+            long[] limits = row[2].Codes ?? [row[2].Low];
+            foreach (long width in input == 1 ? widths : [])
+            {
+                yield return MeasuringRim(width);
+                foreach (long limit in limits)
+                {
+                    yield return WidestRim(width, limit);
+                    yield return MeasuringRim(width) + ((limit - width) * 5 / 2);
+                }
+            }
+        }
+
+        public override Outcome Judge(ReadOnlySpan<long> values)
+        {
+            (long width, long inner, long largest) = (values[0], values[1], values[2]);
+            if (width == 0 || inner == 0)
+            {
+                return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+            }
+
+            if (largest == 0)
+            {
+                return new(Verdict.NeedsMeasuring, NoLimit);
+            }
+
+            long grows = Math.Max(0, inner - MeasuringRim(width));
+            return width + grows <= largest ? new(Verdict.Fits, GrownInside)
+                : width + (grows * 2 / 5) <= largest ? new(Verdict.NeedsMeasuring, GrownMaybe)
+                : new(Verdict.DoesNotFit, GrownOut);
+        }
+    }
 }

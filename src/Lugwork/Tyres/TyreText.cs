@@ -11,7 +11,7 @@ internal static class TyreText
     private const int MostBits = 16;
 
     // 700C labels with a single ISO width.
-    private const ulong SingleLabels = (1UL << 18) | (1UL << 20) | (1UL << 23) | (1UL << 25) | (1UL << 32) | (1UL << 45) | (1UL << 47) | (1UL << 50);
+    private const ulong SingleLabels = (1UL << 18) | (1UL << 20) | (1UL << 23) | (1UL << 25) | (1UL << 32) | (1UL << 47) | (1UL << 50);
 
     /// <summary>A bit for every bead seat, by millimetres.</summary>
     private static readonly ImmutableArray<ulong> Seats = BitsOfSeats();
@@ -141,11 +141,11 @@ internal static class TyreText
         return ImmutableArray.Create(bits);
     }
 
-    /// <summary>The only ISO width of a 700C label; 0 where there are several or none. A 45 is printed as 47.</summary>
+    /// <summary>The only ISO width of a 700C label; 0 where there are several or none.</summary>
     private static int OnlyWidth(int label)
     {
         int listed = (int)((SingleLabels >> label) & 1) & ((uint)label < 64 ? 1 : 0);
-        return (label == 45 ? 47 : label) & -listed;
+        return label & -listed;
     }
 
     /// <summary>The ISO widths printed with a French label that has several; the label is not always the ISO width.</summary>
@@ -156,6 +156,7 @@ internal static class TyreText
         38 => [38, 40],
         40 => [40, 42],
         42 => [42, 44, 47],
+        45 => [45, 47],
         _ => [],
     };
 

@@ -179,6 +179,7 @@ public sealed class BottomBracketLaws
         Show = c => c.ToString(System.Globalization.CultureInfo.InvariantCulture),
         ShowKnown = _ => "",
         Evidence = _ => null,
+        RestsOn = _ => null,
         Measure = "caliper",
     };
 

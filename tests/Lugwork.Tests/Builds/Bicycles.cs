@@ -26,7 +26,14 @@ internal static class Bicycles
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown"];
 
     public static Frame Frame(Random random) => Lugwork.Frame.Read(
-        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; rearAxleThread {Of(random, Threads)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; hanger {Of(random, Hangers)}; largestRearTyre {Of(random, Largest)}");
+        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}");
+
+    /// <summary>A universal hanger goes with its own axle thread only; another one is bad input.</summary>
+    private static string RearEnd(Random random)
+    {
+        string hanger = Of(random, Hangers);
+        return $"hanger {hanger}; rearAxleThread {(hanger == "UDH" ? Of(random, ["M12x1.0", "own", "none", "unknown"]) : Of(random, Threads))}";
+    }
 
     public static Part Part(Slot slot, Random random) =>
         slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}; frontAxleThread {Of(random, Threads)}; {Of(random, Steerers)}; largestFrontTyre {Of(random, Largest)}")

@@ -127,6 +127,6 @@ public sealed class FittingJointTests
     [Theory]
     [InlineData("shell BSA 73-68")]
     [InlineData("shell wide")]
-    [InlineData("shell BSA 68; family BSA")]
+    [InlineData("shell BSA 68; family Italian")]
     public void A_shell_that_says_nothing_or_twice_is_refused(string text) => Assert.False(BottomBracket.TryRead(text, out _, out _));
 }

@@ -42,7 +42,7 @@ public sealed class SteeringJointTests
 
     [Theory]
     [InlineData("threadless", "1-1/8", "28.6 clamp", Verdict.Fits)]
-    [InlineData("threadless", "1-1/8", "31.8 clamp", Verdict.DoesNotFit)]
+    [InlineData("threadless", "1-1/8", "clamp-31.8", Verdict.DoesNotFit)]
     [InlineData("threadless", "1-1/8", "25.4 clamp", Verdict.DoesNotFit)]
     [InlineData("threadless", "1", "28.6 clamp", Verdict.NeedsMeasuring)]
     [InlineData("threaded", "1-1/8", "28.6 clamp", Verdict.Unsafe)]
@@ -79,4 +79,28 @@ public sealed class SteeringJointTests
     [InlineData("unknown", "threaded", Verdict.NeedsMeasuring)]
     public void Headset_and_steerer_are_of_one_kind(string fork, string headset, Verdict expected) =>
         Assert.Equal(expected, Judge("headset-kind", "material steel", (Slot.Fork, Fork.Read("steerer kind " + fork)), (Slot.Headset, Headset.Read("kind " + headset))).Verdict);
+
+    [Theory]
+    [InlineData("44|56", "tapered 1-1/8 to 1.5", Verdict.Fits, Verdict.Fits)]
+    [InlineData("44|44", "tapered 1-1/8 to 1.5", Verdict.Fits, Verdict.Fits)]
+    [InlineData("EC34|EC34", "tapered 1-1/8 to 1.5", Verdict.Fits, Verdict.DoesNotFit)]
+    [InlineData("IS42|IS42", "tapered 1-1/8 to 1.5", Verdict.Fits, Verdict.DoesNotFit)]
+    [InlineData("IS42|IS52", "straight 1-1/8", Verdict.Fits, Verdict.Fits)]
+    [InlineData("44|56", "straight 1.5", Verdict.DoesNotFit, Verdict.Fits)]
+    [InlineData("EC30|EC30", "straight 1-1/8", Verdict.DoesNotFit, Verdict.DoesNotFit)]
+    [InlineData("EC34|EC34", "straight 1", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
+    public void A_fork_that_no_headset_can_hold_is_refused_before_one_is_bought(string tube, string shape, Verdict upper, Verdict lower)
+    {
+        (Slot, Part) part = (Slot.Fork, Fork.Read("steerer shape " + shape));
+        Assert.Equal(upper, Judge("steerer-through-head-tube", "head tube " + tube, part).Verdict);
+        Assert.Equal(lower, Judge("fork-in-head-tube", "head tube " + tube, part).Verdict);
+    }
+
+    [Fact]
+    public void Every_pair_that_the_codes_list_has_room_and_no_pair_without_room_is_listed() =>
+        Assert.All(Lugwork.Steering.HeadTubeBore.All, bore =>
+        {
+            Assert.All(Lugwork.Steering.SteererSize.All.Where(bore.TakesUpper), s => Assert.True(bore.Room(s.Hundredths) > 250));
+            Assert.All(Lugwork.Steering.CrownSeat.All.Where(bore.TakesLower), s => Assert.True(bore.Room(s.Hundredths) > 250));
+        });
 }
