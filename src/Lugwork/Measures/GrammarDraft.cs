@@ -56,7 +56,7 @@ internal sealed class GrammarDraft
     {
         foreach (byte state in from)
         {
-            _table[(state * Grammar.Row) + Grammar.FirstLetter + (int)letter] = (ushort)(to * Grammar.Row);
+            _table[(state * Grammar.Row) + Grammar.FirstLetter + (int)letter] = (ushort)(to * Grammar.RowBytes);
         }
     }
 
