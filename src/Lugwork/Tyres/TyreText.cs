@@ -64,17 +64,17 @@ internal static class TyreText
         return Reading<TyreSize>.Refused(width is < LeastWidth or > MostWidth ? "a tyre is 18 to 132 mm wide" : $"no rim has a bead seat of {bead} mm");
     }
 
-    /// <summary>Slot 1 the first number, 2 the second, 3 a letter C.</summary>
+    /// <summary>Slot 1 the first number, 2 the second, 3 a letter C, 4 and 5 what stands behind a decimal mark.</summary>
     private static Grammar Make()
     {
         const string Sign = "a dash or times sign and a second number are expected, such as 37-622";
         const string Behind = "something unexpected follows the size";
         GrammarDraft draft = new();
         byte start = draft.State("an ISO size is expected, such as 37-622");
-        GrammarDraft.Number first = draft.Length(1, Sign);
+        GrammarDraft.Number first = draft.Millimetres(1, 4, Sign);
         byte blank = draft.State(Sign);
         byte sign = draft.State("a second number is expected, such as 37-622");
-        GrammarDraft.Number second = draft.Length(2, Behind, ends: true);
+        GrammarDraft.Number second = draft.Millimetres(2, 5, Behind, ends: true);
         draft.On(Letter.Blank, start, start);
         draft.On(Letter.Digit, first.First, start);
         draft.On(Letter.Blank, blank, [.. first.Ends, blank]);
@@ -118,12 +118,10 @@ internal static class TyreText
             return stop;
         }
 
-        (long a, long partA) = Math.DivRem(found[1], Nanometres.PerMillimetre);
-        (long b, long partB) = Math.DivRem(found[2], Nanometres.PerMillimetre);
-        first = (int)a;
-        second = (int)b;
+        first = (int)found[1];
+        second = (int)found[2];
         letterC = found[3] != 0;
-        return (partA | partB) != 0 ? Broken : stop;
+        return (found[4] | found[5]) != 0 ? Broken : stop;
     }
 
     /// <summary>Width and bead seat. The wider numbers of fat tyres overlap with the smallest seats, so from 90 up the width must come first.</summary>
