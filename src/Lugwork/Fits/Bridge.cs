@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using UnitsNet;
 
 namespace Lugwork;
@@ -57,6 +58,12 @@ public readonly record struct SideEffects(int StackMicrometres, int ChainlineMic
         a.ChainlineMicrometres + b.ChainlineMicrometres,
         a.RotorMicrometres + b.RotorMicrometres,
         a.PerSideMicrometres + b.PerSideMicrometres);
+
+    /// <summary>All four in millimetres, the same in every culture.</summary>
+    // Said without quantities: the record's own text would bring their formatting into every native program.
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture,
+        $"stack {StackMicrometres / 1_000m:0.###}, chainline {ChainlineMicrometres / 1_000m:0.###}, rotor {RotorMicrometres / 1_000m:0.###}, each side {PerSideMicrometres / 1_000m:0.###} mm");
 }
 
 /// <summary>A bought part, or shop work, that lets two unlike interfaces mate, in one direction. Rows of ones that exist, never computed.</summary>

@@ -55,21 +55,21 @@ public readonly record struct AxleSize : ISpanParsable<AxleSize>, IUtf8SpanParsa
     /// <param name="text">Any text.</param>
     /// <returns>The size, or the reason and the character from which on the text was refused.</returns>
     public static Reading<AxleSize> Read(ReadOnlySpan<char> text) =>
-        AxleText.TryRead(text, out AxleSize size, out Slip slip) ? Reading<AxleSize>.Of(size) : Reading<AxleSize>.Refused(slip);
+        AxleText.TryRead(text, out AxleSize size) ? Reading<AxleSize>.Of(size) : Reading<AxleSize>.Refused(AxleText.Why(text));
 
     /// <summary>Reads axle and width out of UTF-8, by the same grammar.</summary>
     /// <param name="utf8Text">Any bytes.</param>
     /// <returns>The size, or the reason and the byte from which on the text was refused.</returns>
     public static Reading<AxleSize> Read(ReadOnlySpan<byte> utf8Text) =>
-        AxleText.TryRead(utf8Text, out AxleSize size, out Slip slip) ? Reading<AxleSize>.Of(size) : Reading<AxleSize>.Refused(slip);
+        AxleText.TryRead(utf8Text, out AxleSize size) ? Reading<AxleSize>.Of(size) : Reading<AxleSize>.Refused(AxleText.Why(utf8Text));
 
     /// <inheritdoc/>
     public static AxleSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
-        AxleText.TryRead(s, out AxleSize size, out Slip slip) ? size : throw InterfaceText.Unreadable(s, Called, slip);
+        AxleText.TryRead(s, out AxleSize size) ? size : throw InterfaceText.Unreadable(s, Called, AxleText.Why(s));
 
     /// <inheritdoc/>
     public static AxleSize Parse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider) =>
-        AxleText.TryRead(utf8Text, out AxleSize size, out Slip slip) ? size : throw InterfaceText.Unreadable(utf8Text, Called, slip);
+        AxleText.TryRead(utf8Text, out AxleSize size) ? size : throw InterfaceText.Unreadable(utf8Text, Called, AxleText.Why(utf8Text));
 
     /// <inheritdoc/>
     public static AxleSize Parse(string s, IFormatProvider? provider = null)
@@ -79,13 +79,13 @@ public readonly record struct AxleSize : ISpanParsable<AxleSize>, IUtf8SpanParsa
     }
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out AxleSize result) => AxleText.TryRead(s, out result, out _);
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out AxleSize result) => AxleText.TryRead(s, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider, out AxleSize result) => AxleText.TryRead(utf8Text, out result, out _);
+    public static bool TryParse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider, out AxleSize result) => AxleText.TryRead(utf8Text, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out AxleSize result) => AxleText.TryRead(s.AsSpan(), out result, out _);
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out AxleSize result) => AxleText.TryRead(s.AsSpan(), out result);
 
     /// <summary>The axle, an x and the width, millimetres: "12x142".</summary>
     public override string ToString()

@@ -8,36 +8,48 @@ internal static class AxleText
     private const long LeastWidth = 60 * Nanometres.PerMillimetre;
     private const long MostWidth = 250 * Nanometres.PerMillimetre;
 
+    private const string Line = "a fraction is of an inch, with 2, 4, 8, 16, 32 or 64 below the line";
+
     /// <summary>1 left by the sign, 2 below its line; 3 and 4 the same to the right.</summary>
     private static readonly Grammar Grammar = Make();
 
-    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out AxleSize size, out Slip slip)
+    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out AxleSize size)
         where TChar : unmanaged
     {
         size = default;
         Findings found = default;
-        if (!Grammar.Read(text, ref found, out slip))
+        if (Grammar.Read(text, ref found) != Grammar.Whole || ((found[2] | found[4]) != 0 && !ToNanometres(ref found)))
         {
-            return false;
-        }
-
-        if ((found[2] | found[4]) != 0 && !(OfInches(ref found[1], found[2]) & OfInches(ref found[3], found[4])))
-        {
-            slip = new("a fraction is of an inch, with 2, 4, 8, 16, 32 or 64 below the line", 0);
             return false;
         }
 
         long axle = Math.Min(found[1], found[3]);
         long width = Math.Max(found[1], found[3]);
-        if (((ulong)(axle - LeastAxle) > MostAxle - LeastAxle) | ((ulong)(width - LeastWidth) > MostWidth - LeastWidth))
+        if (!(IsAxle(axle) & IsWidth(width)))
         {
-            slip = new(axle is < LeastAxle or > MostAxle ? "an axle is 5 to 25 mm thick" : "a width over locknuts is 60 to 250 mm", 0);
             return false;
         }
 
         size = new((int)axle, (int)width);
         return true;
     }
+
+    /// <summary>Why a text was refused.</summary>
+    public static Slip Why<TChar>(ReadOnlySpan<TChar> text)
+        where TChar : unmanaged
+    {
+        Findings found = default;
+        long stop = Grammar.Read(text, ref found);
+        return stop != Grammar.Whole ? Grammar.Why(stop)
+            : !ToNanometres(ref found) ? new(Line, 0)
+            : new(IsAxle(Math.Min(found[1], found[3])) ? "a width over locknuts is 60 to 250 mm" : "an axle is 5 to 25 mm thick", 0);
+    }
+
+    private static bool IsAxle(long value) => (ulong)(value - LeastAxle) <= MostAxle - LeastAxle;
+
+    private static bool IsWidth(long value) => (ulong)(value - LeastWidth) <= MostWidth - LeastWidth;
+
+    private static bool ToNanometres(ref Findings found) => OfInches(ref found[1], found[2]) & OfInches(ref found[3], found[4]);
 
     /// <summary>Below the line stands a power of two, of which an inch is whole nanometres; 0 where there is no line.</summary>
     private static bool OfInches(ref long value, long below)
@@ -71,7 +83,6 @@ internal static class AxleText
     /// <summary>A length behind a state, with its unit and blanks; gives the states in which it may end.</summary>
     private static byte[] Length(GrammarDraft draft, byte from, int slot, string expected, bool ends)
     {
-        const string Line = "a fraction is of an inch, with 2, 4, 8, 16, 32 or 64 below the line";
         GrammarDraft.Number number = draft.Length(slot, expected, ends);
         byte blank = draft.State(expected, ends);
         byte m = draft.State(expected);

@@ -13,14 +13,16 @@ internal struct Findings
 /// <summary>
 /// A grammar as a table: a state and a letter give the next state, and entering a state says what happens to the number under way. The walk
 /// takes no decision of its own but when to stop, so lines of many forms cost no more than lines of one; UTF-16 and UTF-8 share the table.
-/// Nothing is allocated; a refusal is a place and a literal.
+/// Nothing is allocated; a refusal is a number, and told by <see cref="Why"/> when someone asks.
 /// </summary>
 internal sealed class Grammar(ushort[] table, string[] expected)
 {
     public const int Slots = 8;
 
-    /// <summary>A row of the table is one state: its <see cref="Act"/>, then the row at which the next state begins for each letter; 0 refuses.</summary>
+    /// <summary>A row of the table is one state: its <see cref="Act"/>, then the byte at which the next state's row begins for each letter; 0 refuses.</summary>
     internal const int Row = 32;
+
+    internal const int RowBytes = Row * sizeof(ushort);
 
     internal const int FirstLetter = 4;
 
@@ -35,13 +37,18 @@ internal sealed class Grammar(ushort[] table, string[] expected)
     [StructLayout(LayoutKind.Sequential, Pack = 1)]
     internal readonly record struct Act(byte Into, byte Times, byte Mask, byte Ends, int Scale);
 
-    public bool Read<TChar>(ReadOnlySpan<TChar> text, ref Findings found, out Slip slip)
+    /// <summary>What <see cref="Read"/> answers where the whole text was read.</summary>
+    public const long Whole = -1;
+
+    /// <summary>Reads a text from end to end.</summary>
+    /// <returns><see cref="Whole"/>, or where and in which state it was refused.</returns>
+    public long Read<TChar>(ReadOnlySpan<TChar> text, ref Findings found)
         where TChar : unmanaged
     {
         // The table holds only rows of its own and the letters are fewer than its columns, so neither look-up can leave it.
         ref ushort table = ref MemoryMarshal.GetArrayDataReference(_table);
         ref byte letters = ref MemoryMarshal.GetReference(Letters.Table);
-        nuint state = Row;
+        nuint state = RowBytes;
         long number = 0;
         int at = 0;
         for (; at < text.Length; at++)
@@ -49,42 +56,44 @@ internal sealed class Grammar(ushort[] table, string[] expected)
             uint unit = Unsafe.SizeOf<TChar>() == 1 ? Unsafe.BitCast<TChar, byte>(text[at]) : Unsafe.BitCast<TChar, ushort>(text[at]);
             if (unit >= (Unsafe.SizeOf<TChar>() == 1 ? Letters.Ascii : Letters.Latin))
             {
-                return ReadWide(text, at, state, number, ref found, out slip);
+                return ReadWide(text, at, state, number, ref found);
             }
 
-            nuint to = Unsafe.Add(ref table, state + Unsafe.Add(ref letters, unit) + FirstLetter);
+            // The column first: it does not wait for the state.
+            ref ushort column = ref Unsafe.Add(ref table, Unsafe.Add(ref letters, unit) + FirstLetter);
+            nuint to = Unsafe.AddByteOffset(ref column, state);
             if (to == 0)
             {
                 break;
             }
 
             state = to;
-            number = Enter(ref Unsafe.Add(ref table, state), unit, number, ref found);
+            number = Enter(ref Unsafe.AddByteOffset(ref table, state), unit, number, ref found);
         }
 
-        return End(text.Length, at, state, out slip);
+        return End(text.Length, at, state);
     }
 
     /// <summary>The same walk from the first character on that the table of letters does not hold; apart, so that the calls do not slow the other.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private bool ReadWide<TChar>(ReadOnlySpan<TChar> text, int at, nuint state, long number, ref Findings found, out Slip slip)
+    private long ReadWide<TChar>(ReadOnlySpan<TChar> text, int at, nuint state, long number, ref Findings found)
         where TChar : unmanaged
     {
         while (at < text.Length)
         {
             Letter letter = Letters.Of(text, at, out uint unit, out int length);
-            nuint to = _table[(int)state + FirstLetter + (int)letter];
+            nuint to = _table[((int)state / sizeof(ushort)) + FirstLetter + (int)letter];
             if (to == 0)
             {
                 break;
             }
 
             state = to;
-            number = Enter(ref _table[(int)state], unit, number, ref found);
+            number = Enter(ref _table[(int)state / sizeof(ushort)], unit, number, ref found);
             at += length;
         }
 
-        return End(text.Length, at, state, out slip);
+        return End(text.Length, at, state);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -97,15 +106,10 @@ internal sealed class Grammar(ushort[] table, string[] expected)
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private bool End(int length, int at, nuint state, out Slip slip)
-    {
-        if (at >= length && Unsafe.As<ushort, Act>(ref _table[(int)state]).Ends != 0)
-        {
-            slip = default;
-            return true;
-        }
+    private long End(int length, int at, nuint state) =>
+        at >= length && Unsafe.As<ushort, Act>(ref _table[(int)state / sizeof(ushort)]).Ends != 0 ? Whole : ((long)state << 32) | (uint)at;
 
-        slip = new(expected[(int)state / Row], at);
-        return false;
-    }
+    /// <summary>Why and where a text was refused.</summary>
+    /// <param name="stop">What <see cref="Read"/> answered.</param>
+    public Slip Why(long stop) => new(expected[(int)(stop >> 32) / RowBytes], (int)stop);
 }

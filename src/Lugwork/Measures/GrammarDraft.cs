@@ -6,6 +6,8 @@ namespace Lugwork;
 internal sealed class GrammarDraft
 {
     private const int MostStates = 128;
+    private const int MostWhole = 9;
+    private const int MostDecimals = 6;
 
     private readonly ushort[] _table = new ushort[MostStates * Grammar.Row];
     private readonly string[] _expected = new string[MostStates];
@@ -41,8 +43,17 @@ internal sealed class GrammarDraft
     /// <summary>A length into a slot, nanometres: up to nine digits, and up to six behind a point or comma.</summary>
     public Number Length(int slot, string expected, bool ends = false)
     {
-        byte[] whole = Digits(9, slot, expected, (int)Nanometres.PerMillimetre, ends);
-        byte[] part = Digits(6, slot, expected, (int)Nanometres.PerMillimetre, ends, step: 10, first: 10);
+        byte[] whole = Digits(MostWhole, slot, expected, (int)Nanometres.PerMillimetre, ends);
+        byte[] part = Digits(MostDecimals, slot, expected, (int)Nanometres.PerMillimetre, ends, step: 10, first: 10);
+        return Join(whole, part, expected);
+    }
+
+    /// <summary>The same number in two slots, whole millimetres and the digits behind the mark, for values that have to be whole.</summary>
+    public Number Millimetres(int slot, int decimals, string expected, bool ends = false) =>
+        Join(Digits(MostWhole, slot, expected, ends: ends), Digits(MostDecimals, decimals, expected, ends: ends), expected);
+
+    private Number Join(byte[] whole, byte[] part, string expected)
+    {
         byte point = State(expected);
         byte comma = State(expected);
         On(Letter.Point, point, whole);
@@ -56,7 +67,7 @@ internal sealed class GrammarDraft
     {
         foreach (byte state in from)
         {
-            _table[(state * Grammar.Row) + Grammar.FirstLetter + (int)letter] = (ushort)(to * Grammar.Row);
+            _table[(state * Grammar.Row) + Grammar.FirstLetter + (int)letter] = (ushort)(to * Grammar.RowBytes);
         }
     }
 

@@ -66,21 +66,21 @@ public readonly record struct HeadsetHalf : ISpanParsable<HeadsetHalf>, IUtf8Spa
     /// <param name="text">Any text.</param>
     /// <returns>The half, or the reason and the character from which on the text was refused.</returns>
     public static Reading<HeadsetHalf> Read(ReadOnlySpan<char> text) =>
-        HeadsetText.TryRead(text, out HeadsetHalf half, out Slip slip) ? Reading<HeadsetHalf>.Of(half) : Reading<HeadsetHalf>.Refused(slip);
+        HeadsetText.TryRead(text, out HeadsetHalf half) ? Reading<HeadsetHalf>.Of(half) : Reading<HeadsetHalf>.Refused(HeadsetText.WhyNoHalf(text));
 
     /// <summary>Reads one half out of UTF-8, by the same grammar.</summary>
     /// <param name="utf8Text">Any bytes.</param>
     /// <returns>The half, or the reason and the byte from which on the text was refused.</returns>
     public static Reading<HeadsetHalf> Read(ReadOnlySpan<byte> utf8Text) =>
-        HeadsetText.TryRead(utf8Text, out HeadsetHalf half, out Slip slip) ? Reading<HeadsetHalf>.Of(half) : Reading<HeadsetHalf>.Refused(slip);
+        HeadsetText.TryRead(utf8Text, out HeadsetHalf half) ? Reading<HeadsetHalf>.Of(half) : Reading<HeadsetHalf>.Refused(HeadsetText.WhyNoHalf(utf8Text));
 
     /// <inheritdoc/>
     public static HeadsetHalf Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
-        HeadsetText.TryRead(s, out HeadsetHalf half, out Slip slip) ? half : throw InterfaceText.Unreadable(s, Called, slip);
+        HeadsetText.TryRead(s, out HeadsetHalf half) ? half : throw InterfaceText.Unreadable(s, Called, HeadsetText.WhyNoHalf(s));
 
     /// <inheritdoc/>
     public static HeadsetHalf Parse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider) =>
-        HeadsetText.TryRead(utf8Text, out HeadsetHalf half, out Slip slip) ? half : throw InterfaceText.Unreadable(utf8Text, Called, slip);
+        HeadsetText.TryRead(utf8Text, out HeadsetHalf half) ? half : throw InterfaceText.Unreadable(utf8Text, Called, HeadsetText.WhyNoHalf(utf8Text));
 
     /// <inheritdoc/>
     public static HeadsetHalf Parse(string s, IFormatProvider? provider = null)
@@ -90,13 +90,13 @@ public readonly record struct HeadsetHalf : ISpanParsable<HeadsetHalf>, IUtf8Spa
     }
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out HeadsetHalf result) => HeadsetText.TryRead(s, out result, out _);
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out HeadsetHalf result) => HeadsetText.TryRead(s, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider, out HeadsetHalf result) => HeadsetText.TryRead(utf8Text, out result, out _);
+    public static bool TryParse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider, out HeadsetHalf result) => HeadsetText.TryRead(utf8Text, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out HeadsetHalf result) => HeadsetText.TryRead(s.AsSpan(), out result, out _);
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out HeadsetHalf result) => HeadsetText.TryRead(s.AsSpan(), out result);
 
     /// <summary>The code, upper case: "ZS44/28.6", or "EC34" where the second number is unknown.</summary>
     public override string ToString()

@@ -37,21 +37,21 @@ public readonly record struct HeadsetPair : ISpanParsable<HeadsetPair>, IUtf8Spa
     /// <param name="text">Any text.</param>
     /// <returns>The code, or the reason and the character from which on the text was refused.</returns>
     public static Reading<HeadsetPair> Read(ReadOnlySpan<char> text) =>
-        HeadsetText.TryRead(text, out HeadsetPair pair, out Slip slip) ? Reading<HeadsetPair>.Of(pair) : Reading<HeadsetPair>.Refused(slip);
+        HeadsetText.TryRead(text, out HeadsetPair pair) ? Reading<HeadsetPair>.Of(pair) : Reading<HeadsetPair>.Refused(HeadsetText.WhyNoPair(text));
 
     /// <summary>Reads two halves out of UTF-8, by the same grammar.</summary>
     /// <param name="utf8Text">Any bytes.</param>
     /// <returns>The code, or the reason and the byte from which on the text was refused.</returns>
     public static Reading<HeadsetPair> Read(ReadOnlySpan<byte> utf8Text) =>
-        HeadsetText.TryRead(utf8Text, out HeadsetPair pair, out Slip slip) ? Reading<HeadsetPair>.Of(pair) : Reading<HeadsetPair>.Refused(slip);
+        HeadsetText.TryRead(utf8Text, out HeadsetPair pair) ? Reading<HeadsetPair>.Of(pair) : Reading<HeadsetPair>.Refused(HeadsetText.WhyNoPair(utf8Text));
 
     /// <inheritdoc/>
     public static HeadsetPair Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
-        HeadsetText.TryRead(s, out HeadsetPair pair, out Slip slip) ? pair : throw InterfaceText.Unreadable(s, Called, slip);
+        HeadsetText.TryRead(s, out HeadsetPair pair) ? pair : throw InterfaceText.Unreadable(s, Called, HeadsetText.WhyNoPair(s));
 
     /// <inheritdoc/>
     public static HeadsetPair Parse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider) =>
-        HeadsetText.TryRead(utf8Text, out HeadsetPair pair, out Slip slip) ? pair : throw InterfaceText.Unreadable(utf8Text, Called, slip);
+        HeadsetText.TryRead(utf8Text, out HeadsetPair pair) ? pair : throw InterfaceText.Unreadable(utf8Text, Called, HeadsetText.WhyNoPair(utf8Text));
 
     /// <inheritdoc/>
     public static HeadsetPair Parse(string s, IFormatProvider? provider = null)
@@ -61,13 +61,13 @@ public readonly record struct HeadsetPair : ISpanParsable<HeadsetPair>, IUtf8Spa
     }
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out HeadsetPair result) => HeadsetText.TryRead(s, out result, out _);
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out HeadsetPair result) => HeadsetText.TryRead(s, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider, out HeadsetPair result) => HeadsetText.TryRead(utf8Text, out result, out _);
+    public static bool TryParse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider, out HeadsetPair result) => HeadsetText.TryRead(utf8Text, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out HeadsetPair result) => HeadsetText.TryRead(s.AsSpan(), out result, out _);
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out HeadsetPair result) => HeadsetText.TryRead(s.AsSpan(), out result);
 
     /// <summary>Both halves with a bar between: "ZS44/28.6|ZS56/40".</summary>
     public override string ToString()

@@ -20,12 +20,12 @@ internal static class HeadsetText
 
     private static readonly Grammar Halves = MakeHalf();
 
-    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out HeadsetHalf half, out Slip slip)
+    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out HeadsetHalf half)
         where TChar : unmanaged
     {
         Findings found = default;
         found[3] = None;
-        if (Halves.Read(text, ref found, out slip) && InRange(found[2], found[3], ref slip))
+        if (Halves.Read(text, ref found) == Grammar.Whole && InRange(found[2], found[3]))
         {
             half = new(StyleOf(found[1]), (int)found[2], Second(found[3]));
             return true;
@@ -35,12 +35,12 @@ internal static class HeadsetText
         return false;
     }
 
-    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out HeadsetPair pair, out Slip slip)
+    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out HeadsetPair pair)
         where TChar : unmanaged
     {
         Findings found = default;
         found[3] = found[6] = None;
-        if (Pairs.Read(text, ref found, out slip) && InRange(found[2], found[3], ref slip) && InRange(found[5], found[6], ref slip))
+        if (Pairs.Read(text, ref found) == Grammar.Whole && (InRange(found[2], found[3]) & InRange(found[5], found[6])))
         {
             pair = new(new(StyleOf(found[1]), (int)found[2], Second(found[3])), new(StyleOf(found[4]), (int)found[5], Second(found[6])));
             return true;
@@ -50,16 +50,24 @@ internal static class HeadsetText
         return false;
     }
 
-    private static bool InRange(long bore, long second, ref Slip slip)
-    {
-        if (((ulong)(bore - LeastBore) <= MostBore - LeastBore) & ((second == None) | ((ulong)(second - LeastSecond) <= MostSecond - LeastSecond)))
-        {
-            return true;
-        }
+    /// <summary>Why a text was refused as one half.</summary>
+    public static Slip WhyNoHalf<TChar>(ReadOnlySpan<TChar> text)
+        where TChar : unmanaged => Why(Halves, text);
 
-        slip = new("the bore of a head tube is 20 to 70 mm, a steerer or crown race seat 20 to 50 mm", 0);
-        return false;
+    /// <summary>Why a text was refused as a pair.</summary>
+    public static Slip WhyNoPair<TChar>(ReadOnlySpan<TChar> text)
+        where TChar : unmanaged => Why(Pairs, text);
+
+    private static Slip Why<TChar>(Grammar grammar, ReadOnlySpan<TChar> text)
+        where TChar : unmanaged
+    {
+        Findings found = default;
+        long stop = grammar.Read(text, ref found);
+        return stop != Grammar.Whole ? grammar.Why(stop) : new("the bore of a head tube is 20 to 70 mm, a steerer or crown race seat 20 to 50 mm", 0);
     }
+
+    private static bool InRange(long bore, long second) =>
+        ((ulong)(bore - LeastBore) <= MostBore - LeastBore) & ((second == None) | ((ulong)(second - LeastSecond) <= MostSecond - LeastSecond));
 
     /// <summary>1 for E, 2 for Z, 3 for I, from the low four bits of the letter.</summary>
     private static int StyleOf(long letter) => (int)(((1L << (4 * ('E' & 15))) | (2L << (4 * ('Z' & 15))) | (3L << (4 * ('I' & 15)))) >> (int)(4 * letter)) & 15;

@@ -66,20 +66,20 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     /// </summary>
     /// <param name="text">Any text.</param>
     public static Reading<TyreSize> Read(ReadOnlySpan<char> text) =>
-        TyreText.TryRead(text, out TyreSize size, out Slip slip) ? Reading<TyreSize>.Of(size) : TyreText.Explain(text, slip);
+        TyreText.TryRead(text, out TyreSize size) ? Reading<TyreSize>.Of(size) : TyreText.Explain(text);
 
     /// <summary>Reads a size out of UTF-8, by the same grammar.</summary>
     /// <param name="utf8Text">Any bytes.</param>
     public static Reading<TyreSize> Read(ReadOnlySpan<byte> utf8Text) =>
-        TyreText.TryRead(utf8Text, out TyreSize size, out Slip slip) ? Reading<TyreSize>.Of(size) : TyreText.Explain(utf8Text, slip);
+        TyreText.TryRead(utf8Text, out TyreSize size) ? Reading<TyreSize>.Of(size) : TyreText.Explain(utf8Text);
 
     /// <inheritdoc/>
     public static TyreSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>
-        TyreText.TryRead(s, out TyreSize size, out _) ? size : InterfaceText.Parse<TyreSize>(s);
+        TyreText.TryRead(s, out TyreSize size) ? size : InterfaceText.Parse<TyreSize>(s);
 
     /// <inheritdoc/>
     public static TyreSize Parse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider) =>
-        TyreText.TryRead(utf8Text, out TyreSize size, out _) ? size : InterfaceText.Parse<TyreSize>(Encoding.UTF8.GetString(utf8Text));
+        TyreText.TryRead(utf8Text, out TyreSize size) ? size : InterfaceText.Parse<TyreSize>(Encoding.UTF8.GetString(utf8Text));
 
     /// <inheritdoc/>
     public static TyreSize Parse(string s, IFormatProvider? provider = null)
@@ -89,13 +89,13 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     }
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out TyreSize result) => TyreText.TryRead(s, out result, out _);
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out TyreSize result) => TyreText.TryRead(s, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider, out TyreSize result) => TyreText.TryRead(utf8Text, out result, out _);
+    public static bool TryParse(ReadOnlySpan<byte> utf8Text, IFormatProvider? provider, out TyreSize result) => TyreText.TryRead(utf8Text, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out TyreSize result) => TyreText.TryRead(s.AsSpan(), out result, out _);
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out TyreSize result) => TyreText.TryRead(s.AsSpan(), out result);
 
     /// <summary>The ISO size: "37-622".</summary>
     public override string ToString() => FitKey;

@@ -10,6 +10,9 @@ internal static class TyreText
 
     private const int MostBits = 16;
 
+    /// <summary>Read to the end, but with a part of a millimetre.</summary>
+    private const long Broken = -2;
+
     // 700C labels with a single ISO width.
     private const ulong SingleLabels = (1UL << 18) | (1UL << 20) | (1UL << 23) | (1UL << 25) | (1UL << 32) | (1UL << 47) | (1UL << 50);
 
@@ -18,10 +21,10 @@ internal static class TyreText
 
     private static readonly Grammar Grammar = Make();
 
-    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out TyreSize size, out Slip slip)
+    public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out TyreSize size)
         where TChar : unmanaged
     {
-        if (!Numbers(text, out int a, out int b, out bool letterC, out slip))
+        if (Numbers(text, out int a, out int b, out bool letterC) != Grammar.Whole)
         {
             size = default;
             return false;
@@ -37,13 +40,14 @@ internal static class TyreText
         return good;
     }
 
-    /// <summary>Why the text is no single size; to be asked after <see cref="TryRead"/> refused.</summary>
-    public static Reading<TyreSize> Explain<TChar>(ReadOnlySpan<TChar> text, Slip slip)
+    /// <summary>Why a text that was refused is no single size; several, where it stands for several.</summary>
+    public static Reading<TyreSize> Explain<TChar>(ReadOnlySpan<TChar> text)
         where TChar : unmanaged
     {
-        if (!Numbers(text, out int a, out int b, out bool letterC, out _))
+        long stop = Numbers(text, out int a, out int b, out bool letterC);
+        if (stop != Grammar.Whole)
         {
-            return Reading<TyreSize>.Refused(slip);
+            return Reading<TyreSize>.Refused(stop == Broken ? new("a decimal or inch label is not an ISO size; give the number printed as 37-622 on the sidewall", 0) : Grammar.Why(stop));
         }
 
         if (a == 700)
@@ -60,17 +64,17 @@ internal static class TyreText
         return Reading<TyreSize>.Refused(width is < LeastWidth or > MostWidth ? "a tyre is 18 to 132 mm wide" : $"no rim has a bead seat of {bead} mm");
     }
 
-    /// <summary>Slot 1 the first number, 2 the second, 3 a letter C.</summary>
+    /// <summary>Slot 1 the first number, 2 the second, 3 a letter C, 4 and 5 what stands behind a decimal mark.</summary>
     private static Grammar Make()
     {
         const string Sign = "a dash or times sign and a second number are expected, such as 37-622";
         const string Behind = "something unexpected follows the size";
         GrammarDraft draft = new();
         byte start = draft.State("an ISO size is expected, such as 37-622");
-        GrammarDraft.Number first = draft.Length(1, Sign);
+        GrammarDraft.Number first = draft.Millimetres(1, 4, Sign);
         byte blank = draft.State(Sign);
         byte sign = draft.State("a second number is expected, such as 37-622");
-        GrammarDraft.Number second = draft.Length(2, Behind, ends: true);
+        GrammarDraft.Number second = draft.Millimetres(2, 5, Behind, ends: true);
         draft.On(Letter.Blank, start, start);
         draft.On(Letter.Digit, first.First, start);
         draft.On(Letter.Blank, blank, [.. first.Ends, blank]);
@@ -101,24 +105,23 @@ internal static class TyreText
         return (bare, end);
     }
 
-    /// <summary>Two whole numbers of millimetres and whether a C follows.</summary>
-    private static bool Numbers<TChar>(ReadOnlySpan<TChar> text, out int first, out int second, out bool letterC, out Slip slip)
+    /// <summary>Two whole numbers of millimetres and whether a C follows; what the grammar answers, or <see cref="Broken"/>.</summary>
+    private static long Numbers<TChar>(ReadOnlySpan<TChar> text, out int first, out int second, out bool letterC)
         where TChar : unmanaged
     {
         Findings found = default;
-        bool good = Grammar.Read(text, ref found, out slip);
-        (long a, long partA) = Math.DivRem(found[1], Nanometres.PerMillimetre);
-        (long b, long partB) = Math.DivRem(found[2], Nanometres.PerMillimetre);
-        first = (int)a;
-        second = (int)b;
-        letterC = found[3] != 0;
-        if (good && (partA | partB) != 0)
+        long stop = Grammar.Read(text, ref found);
+        if (stop != Grammar.Whole)
         {
-            slip = new("a decimal or inch label is not an ISO size; give the number printed as 37-622 on the sidewall", 0);
-            return false;
+            first = second = 0;
+            letterC = false;
+            return stop;
         }
 
-        return good;
+        first = (int)found[1];
+        second = (int)found[2];
+        letterC = found[3] != 0;
+        return (found[4] | found[5]) != 0 ? Broken : stop;
     }
 
     /// <summary>Width and bead seat. The wider numbers of fat tyres overlap with the smallest seats, so from 90 up the width must come first.</summary>

@@ -1,0 +1,34 @@
+namespace Lugwork.Benchmarks;
+
+/// <summary>What the command line asks for.</summary>
+internal sealed record Options(Effort Effort, string? Row)
+{
+    public const string Usage = "usage: dotnet run -c Release --project benchmarks/Lugwork.Benchmarks [-- [--full] [--row NUMBER]]";
+
+    public static bool TryRead(ReadOnlySpan<string> args, out Options options)
+    {
+        options = new(Effort.Short, null);
+        while (!args.IsEmpty)
+        {
+            switch (args)
+            {
+                case ["--full", ..]:
+                    options = options with { Effort = Effort.Full };
+                    args = args[1..];
+                    break;
+                case ["--row", var row, ..]:
+                    options = options with { Row = row };
+                    args = args[2..];
+                    break;
+                default:
+                    return false;
+            }
+        }
+
+        return true;
+    }
+
+    public bool Wants(IRow row) => Row is null || row.Claims.Any(c => c.Number == Row);
+
+    public bool Wants(Claim claim) => Row is null || claim.Number == Row;
+}

@@ -1,0 +1,110 @@
+using Lugwork.BottomBrackets;
+using Lugwork.Brakes;
+using Lugwork.Cockpit;
+using Lugwork.Drivetrain;
+using Lugwork.Hubs;
+using Lugwork.Seating;
+using Lugwork.Steering;
+using Lugwork.Tyres;
+
+namespace Lugwork.Benchmarks.Processes;
+
+/// <summary>A touring bicycle with every slot filled, from values.</summary>
+internal static class Bicycles
+{
+    /// <summary>All of it fits with a 27.2 post; any other is too large or loose.</summary>
+    /// <param name="post">Diameter of the seatpost, millimetres.</param>
+    public static Build Touring(decimal post)
+    {
+        Wheel wheel = new()
+        {
+            Ends = Known<HubEnds>.Of(HubEnds.Swappable),
+            RotorFixing = Known<RotorFixing>.Of(RotorFixing.SixBolt),
+            BeadSeat = Known<BeadSeat>.Of(BeadSeat.OfFitCode(622)),
+            InnerWidth = Millimetres(19),
+            RimType = Known<RimType>.Of(RimType.TubelessCrochet),
+        };
+        Tyre tyre = new() { Size = Known<TyreSize>.Of(TyreSize.Of(37, BeadSeat.OfFitCode(622))), Bead = Known<TyreBead>.Of(TyreBead.Folding) };
+        Rotor rotor = new() { Size = Known<RotorSize>.Of(RotorSize.OfFitCode(160)), Fixing = Known<RotorFixing>.Of(RotorFixing.SixBolt) };
+        Caliper caliper = new() { Mounting = Known<CaliperFoot>.Of(CaliperFoot.Post) };
+        ThruAxle axle = new() { Thread = Known<AxleThread>.Of(AxleThread.M12Pitch1Point5) };
+        return Build.From(new Frame
+        {
+            Kind = Known<BicycleKind>.Of(BicycleKind.Touring),
+            Material = Known<FrameMaterial>.Of(FrameMaterial.Steel),
+            RearEnd = Known<HubStandard>.Of(HubStandard.OfFitCode(29)),
+            SeatTubeBore = Known<SeatTubeBore>.Of(SeatTubeBore.OfMillimetres(27.2m)),
+            LeastInsertion = Millimetres(80),
+            MostInsertion = Millimetres(210),
+            RearBrakeMount = Known<BrakeMount>.Of(BrakeMount.Post160),
+            LargestRearRotor = Millimetres(180),
+            RearAxleThread = Known<AxleThread>.Of(AxleThread.M12Pitch1Point5),
+            HeadTubeUpper = Known<HeadTubeBore>.Of(HeadTubeBore.Bore44),
+            HeadTubeLower = Known<HeadTubeBore>.Of(HeadTubeBore.Bore56),
+            Shell = Known<Shell>.Of(Shell.OfFitCode(1)),
+            SeatTubeOutside = Known<SeatClampSize>.Of(SeatClampSize.Mm31Point8),
+            Hanger = Known<Hanger>.Of(Hanger.M10),
+            LargestRearTyre = Known<TyreSize>.Of(TyreSize.Of(42, BeadSeat.OfFitCode(622))),
+        })
+            .With(new Fork
+            {
+                FrontEnd = Known<HubStandard>.Of(HubStandard.OfFitCode(7)),
+                FrontBrakeMount = Known<BrakeMount>.Of(BrakeMount.Post160),
+                LargestFrontRotor = Millimetres(180),
+                Steerer = Known<SteererSize>.Of(SteererSize.Mm28Point6),
+                SteererKind = Known<SteererKind>.Of(SteererKind.Threadless),
+                CrownSeat = Known<CrownSeat>.Of(CrownSeat.Mm39Point8),
+                FrontAxleThread = Known<AxleThread>.Of(AxleThread.M12Pitch1Point5),
+                LargestFrontTyre = Known<TyreSize>.Of(TyreSize.Of(42, BeadSeat.OfFitCode(622))),
+            })
+            .With(axle, Slot.FrontAxle)
+            .With(axle, Slot.RearAxle)
+            .With(new Headset
+            {
+                UpperCup = Known<HeadsetCup>.Of(HeadsetCup.Zs44),
+                Steerer = Known<SteererSize>.Of(SteererSize.Mm28Point6),
+                LowerCup = Known<HeadsetCup>.Of(HeadsetCup.Zs56),
+                CrownRace = Known<CrownRace>.Of(CrownRace.Mm39Point8),
+                Kind = Known<SteererKind>.Of(SteererKind.Threadless),
+            })
+            .With(new Stem { Foot = Known<StemFoot>.Of(StemFoot.Clamp28Point6), BarClamp = Known<BarClamp>.Of(BarClamp.Mm31Point8) })
+            .With(new Handlebar { Clamp = Known<BarClamp>.Of(BarClamp.Mm31Point8) })
+            .With(new SeatClamp { Size = Known<SeatClampSize>.Of(SeatClampSize.Mm31Point8) })
+            .With(new Saddle { Rails = Known<SaddleRails>.Of(SaddleRails.Round7) })
+            .With(new BottomBracket
+            {
+                Family = Known<ShellFamily>.Of(ShellFamily.Bsa),
+                NarrowestShell = Millimetres(68),
+                WidestShell = Millimetres(73),
+                Takes = Known<SpindleSeat>.Of(SpindleSeat.Mm24),
+            })
+            .With(new Crankset
+            {
+                Spindle = Known<Spindle>.Of(Spindle.Road24),
+                PedalThread = Known<PedalThread>.Of(PedalThread.NineSixteenths),
+                Rings = Known<SprocketClass>.Of(SprocketClass.For9),
+            })
+            .With(new Pedals { Thread = Known<PedalThread>.Of(PedalThread.NineSixteenths) })
+            .With(new Chain { Size = Known<ChainSize>.Of(ChainSize.For9) })
+            .With(new RearDerailleur { Mount = Known<DerailleurMount>.Of(DerailleurMount.Bolt), Chain = Known<ChainSize>.Of(ChainSize.For9) })
+            .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(7)) }, Slot.FrontWheel)
+            .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(29)), Body = Known<FreehubBody>.Of(FreehubBody.HgMedium) }, Slot.RearWheel)
+            .With(tyre, Slot.FrontTyre)
+            .With(tyre, Slot.RearTyre)
+            .With(new Cassette { Pattern = Known<CassettePattern>.Of(CassettePattern.Hg9) })
+            .With(rotor, Slot.FrontRotor)
+            .With(rotor, Slot.RearRotor)
+            .With(caliper, Slot.FrontBrake)
+            .With(caliper, Slot.RearBrake)
+            .With(new Seatpost
+            {
+                Diameter = Known<SeatpostDiameter>.Of(SeatpostDiameter.OfMillimetres(post)),
+                Length = Millimetres(350),
+                Mark = Millimetres(75),
+                Insertion = Millimetres(110),
+                RailClamp = Known<RailClamp>.Of(RailClamp.Round7),
+            });
+    }
+
+    private static Known<Dimension> Millimetres(decimal millimetres) => Known<Dimension>.Of(Dimension.OfMillimetres(millimetres));
+}

@@ -1,0 +1,34 @@
+using System.Globalization;
+using Lugwork.Benchmarks;
+using Lugwork.Benchmarks.Judging;
+using Lugwork.Benchmarks.Processes;
+using Lugwork.Benchmarks.Reading;
+
+// The probes come first: they must not touch anything that they are not to measure.
+switch (args)
+{
+    case ["probe-check"]:
+        return CheckProbe.Run();
+    case ["probe-units"]:
+        return UnitsProbe.Run();
+}
+
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+if (!Options.TryRead(args, out Options options))
+{
+    Console.Error.WriteLine(Options.Usage);
+    return 2;
+}
+
+// Every row of the table. A row of its own type goes here.
+IRow[] rows =
+[
+    new ReadingRow<AxleReading>("axle"),
+    new ReadingRow<HeadsetReading>("headset pair"),
+    new ReadingRow<TyreReading>("tyre size"),
+    new JudgingRow(),
+    new FirstCheckRow(),
+    new NativeProcessRow(),
+    new PackageRow(),
+];
+return Table.Run(rows, options) ? 0 : 1;
