@@ -51,7 +51,7 @@ internal static class BottomBracketRelations
             Adapter(ShellFamily.Spanish, ShellFamily.American, Verdict.NeedsPart, "American-to-Spanish adapter", Sources.UnthreadedShells, Sources.Memory),
             Adapter(ShellFamily.Bsa, ShellFamily.T47, Verdict.NeedsMeasuring, "T47-to-BSA reducer sleeve, which is rare, for this width", Sources.Memory),
         ],
-        [.. ShellFamily.All.Where(f => f.IsLoose).Select(f => f.FitCode)]);
+        ShellFamily.Osbb.FitCode, ShellFamily.Thompson.FitCode, ShellFamily.Insert.FitCode);
 
     /// <summary>Inputs: width of the shell, narrowest and widest that the bottom bracket is made for; nanometres.</summary>
     public static Relation Width { get; } = new ShellWidth();

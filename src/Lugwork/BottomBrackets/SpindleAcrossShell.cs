@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace Lugwork.BottomBrackets;
@@ -33,23 +32,23 @@ internal static class SpindleAcrossShell
 
     private static readonly Reason MeasureShell = new("measure-shell", "What is called {0} comes in several bores or threads: measure it before choosing a bottom bracket for {1}.") { Sources = [Sources.OsbbGuide, Sources.UnthreadedShells, Sources.BracketGuide] };
 
-    private static readonly FrozenDictionary<(long Shell, long Spindle), Outcome> Cells = Fill();
+    private static readonly Cells Said = Fill();
 
     /// <summary>Inputs: shell, spindle.</summary>
     public static Relation Table { get; } = new Matrix(
         0, 1,
-        (shell, spindle) => Cells[(shell, spindle)],
-        [.. Cells.Values.Select(c => c.Bridge).OfType<Bridge>()],
+        (shell, spindle) => Said[shell, spindle],
+        Said.Bridges,
         [Sources.SpacerChart24, Sources.SpacerChart30, Sources.Overview2899, Sources.Derived]);
 
-    private static FrozenDictionary<(long, long), Outcome> Fill()
+    private static Cells Fill()
     {
-        Dictionary<(long, long), Outcome> cells = [];
+        Cells cells = new(Shell.All.Length, Spindle.All.Length);
         foreach (Shell shell in Shell.All)
         {
             foreach (Spindle spindle in Spindle.All)
             {
-                cells[(shell.FitCode, spindle.FitCode)] = Unlisted(shell, spindle);
+                cells[shell.FitCode, spindle.FitCode] = Unlisted(shell, spindle);
             }
         }
 
@@ -57,14 +56,14 @@ internal static class SpindleAcrossShell
         {
             foreach (Spindle spindle in spindles)
             {
-                cells[(Of(shell), spindle.FitCode)] = new(verdict, reason with { Sources = sources });
+                cells[Of(shell), spindle.FitCode] = new(verdict, reason with { Sources = sources });
             }
         }
 
         void Fits(string shell, ImmutableArray<Spindle> spindles, params ImmutableArray<Source> sources) => Say(shell, Verdict.Fits, Goes, spindles, sources);
 
         void Part(string shell, Spindle spindle, BridgeKind kind, string what, Caution? caution, params ImmutableArray<Source> sources) =>
-            cells[(Of(shell), spindle.FitCode)] = new(Verdict.NeedsPart, WithPart, Sold(shell, spindle, kind, what, caution, sources));
+            cells[Of(shell), spindle.FitCode] = new(Verdict.NeedsPart, WithPart, Sold(shell, spindle, kind, what, caution, sources));
 
         foreach (string shell in new[] { "BSA-68", "BSA-73", "BSA-83", "BSA-100", "BSA-120" })
         {
@@ -127,7 +126,7 @@ internal static class SpindleAcrossShell
             Fits(shell, [Spindle.Bmx19, Spindle.Bmx22, Spindle.Bmx24], Sources.BmxBrackets);
         }
 
-        return cells.ToFrozenDictionary();
+        return cells;
     }
 
     /// <summary>What no row lists: refused by family, by room or by length; else open.</summary>

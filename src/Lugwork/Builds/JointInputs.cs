@@ -57,19 +57,19 @@ internal static class JointInputs
     public static readonly JointInput ChainFor = Input<Chain, ChainSize>(Slot.Chain, "size", "chain size", p => p.Size, "Caliper over the rivets, to 0.1 mm: 7.0 to 7.8 up to 8 speeds, 6.6 nine, 5.9 ten, 5.6 eleven, 5.2 twelve.");
     public static readonly JointInput Rings = Input<Crankset, SprocketClass>(Slot.Crankset, "rings", "speeds of the rings", p => p.Rings, "Read the ring or its maker's list; caliper on a tooth.");
     public static readonly JointInput SprocketsOfCassette = Input<Cassette, SprocketClass>(Slot.Cassette, "sprockets", "speeds of the cassette", p => p.SprocketsOrPattern, "Count the sprockets; one sprocket is 1/8 in (tooth about 3 mm) or 3/32 in (about 2.2 mm).");
-    public static readonly JointInput ShellFamilyOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell thread or bore", p => p.Shell, s => s.Family.FitCode, [.. ShellFamily.All.Select(f => f.FitCode)], "Look for threads; inside caliper, to 0.05 mm; a thread gauge tells 24 threads an inch from 1 mm.", family: 0, show: c => ShellFamily.OfFitCode(c).FitKey);
-    public static readonly JointInput ShellWidthOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell width", p => p.Shell, s => s.WidthNanometres, [.. Shell.All.Select(s => s.WidthNanometres).Distinct().Order()], "Caliper across the faces of the shell, cups out, to 0.1 mm.", showsLength: true);
+    public static readonly JointInput ShellFamilyOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell thread or bore", p => p.Shell, s => s.Family.FitCode, CodesOf<ShellFamily>(null), "Look for threads; inside caliper, to 0.05 mm; a thread gauge tells 24 threads an inch from 1 mm.", family: 0, show: c => ShellFamily.OfFitCode(c).FitKey);
+    public static readonly JointInput ShellWidthOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell width", p => p.Shell, s => s.WidthNanometres, ShellWidths(), "Caliper across the faces of the shell, cups out, to 0.1 mm.", showsLength: true);
     public static readonly JointInput ShellOfFrame = Input<Frame, Shell>(Slot.Frame, "shell", "shell", p => p.Shell, "Thread or bore inside, and the width across the faces.");
     public static readonly JointInput BracketFamily = Input<BottomBracket, ShellFamily>(Slot.BottomBracket, "family", "shell that the bottom bracket is made for", p => p.Family, "Read the cup; outside caliper on thread or pressed part, to 0.05 mm.");
     public static readonly JointInput Narrowest = Input<BottomBracket, Dimension>(Slot.BottomBracket, "narrowestShell", "narrowest shell", p => p.NarrowestShell, "Read the maker's list of shell widths.", Lengths);
     public static readonly JointInput Widest = Input<BottomBracket, Dimension>(Slot.BottomBracket, "widestShell", "widest shell", p => p.WidestShell, "Read the maker's list of shell widths.", Lengths);
     public static readonly JointInput BracketTakes = Input<BottomBracket, SpindleSeat>(Slot.BottomBracket, "takes", "spindle that the bottom bracket takes", p => p.Takes, "Inside caliper in the bearings, to 0.05 mm, or look at the end of the cartridge's spindle.");
-    public static readonly JointInput CrankSeat = Projected<Crankset, Spindle>(Slot.Crankset, "spindle", "spindle", p => p.Spindle, s => s.Seat.FitCode, [.. SpindleSeat.All.Select(s => s.FitCode)], "Outside caliper on the spindle where the bearings run, to 0.02 mm, both ends.", family: 0, show: c => SpindleSeat.OfFitCode(c).FitKey);
+    public static readonly JointInput CrankSeat = Projected<Crankset, Spindle>(Slot.Crankset, "spindle", "spindle", p => p.Spindle, s => s.Seat.FitCode, CodesOf<SpindleSeat>(null), "Outside caliper on the spindle where the bearings run, to 0.02 mm, both ends.", family: 0, show: c => SpindleSeat.OfFitCode(c).FitKey);
     public static readonly JointInput CrankSpindle = Input<Crankset, Spindle>(Slot.Crankset, "spindle", "spindle", p => p.Spindle, "Outside caliper on the spindle and rule along it; read the crank maker's chart of shells.");
     public static readonly JointInput CrankPedals = Input<Crankset, PedalThread>(Slot.Crankset, "pedalThread", "pedal thread of the crank", p => p.PedalThread, "A one-piece crank has 1/2 in, other cranks 9/16 in; old French ones are stamped D and G and measure 14 mm.");
     public static readonly JointInput PedalsThread = Input<Pedals, PedalThread>(Slot.Pedals, "thread", "pedal thread", p => p.Thread, "Outside caliper on the thread: 12.7 mm is 1/2 in, 14.3 is 9/16 in, 14.0 French.");
 
-    public static JointInput TwoDiameters => Projected<Seatpost, SeatpostDiameter>(Slot.Seatpost, "diameter", "seatpost diameter", p => p.Diameter, d => 2 * d.FitCode, [.. SeatpostDiameter.All.Select(d => 2 * d.FitCode)], "Outside caliper on the round part, two directions, to 0.05 mm; trust it over the stamp.");
+    public static JointInput TwoDiameters => Projected<Seatpost, SeatpostDiameter>(Slot.Seatpost, "diameter", "seatpost diameter", p => p.Diameter, d => 2 * d.FitCode, Doubled(CodesOf<SeatpostDiameter>(null)), "Outside caliper on the round part, two directions, to 0.05 mm; trust it over the stamp.");
 
     public static JointInput Body => Input<Wheel, FreehubBody>(Slot.RearWheel, "body", "freehub body", p => p.Body, "Pull the cassette; count splines and rule the body: HG 31, 34.9 or 36.75 mm, to 0.5 mm.");
 
@@ -89,14 +89,71 @@ internal static class JointInputs
 
     public static JointInput Bead(Slot slot) => Input<Tyre, TyreBead>(slot, "bead", "tyre bead", p => p.Bead, "Read the sidewall: tubeless-ready, folding, or a wire that does not fold.");
 
-    public static JointInput Size(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, [.. RotorSize.All.Select(RotorSize.Exact)], "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.");
+    public static JointInput Size(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, Rotors, "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.");
 
     /// <summary>Against a limit a rotor is a plain length: an unknown one may be larger than any that a table lists.</summary>
-    public static JointInput Across(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, [.. RotorSize.All.Select(RotorSize.Exact)], "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.", isLength: true);
+    public static JointInput Across(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, Rotors, "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.", isLength: true);
 
-    public static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre bead seat", p => p.Size, s => s.FitCode % 1_000, [.. BeadSeat.All.Select(b => b.FitCode)], "Read the ISO number on the sidewall, such as 37-622.", family: 0);
+    public static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre bead seat", p => p.Size, s => s.FitCode % 1_000, CodesOf<BeadSeat>(null), "Read the ISO number on the sidewall, such as 37-622.", family: 0);
 
-    public static JointInput WidthOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre width", p => p.Size, s => s.WidthMillimetres * Nanometres.PerMillimetre, [.. Enumerable.Range(18, 115).Select(w => w * Nanometres.PerMillimetre)], "Read the ISO number on the sidewall, such as 37-622.");
+    public static JointInput WidthOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre width", p => p.Size, s => s.WidthMillimetres * Nanometres.PerMillimetre, Widths, "Read the ISO number on the sidewall, such as 37-622.");
+
+    private static ImmutableArray<long> Rotors { get; } = Scaled(CodesOf<RotorSize>(null), Nanometres.PerMillimetre);
+
+    private static ImmutableArray<long> CodesOf<T>(Func<T, bool>? where)
+        where T : IInterfaceValue<T>
+    {
+        ImmutableArray<T> all = T.All;
+        ImmutableArray<long>.Builder codes = ImmutableArray.CreateBuilder<long>(all.Length);
+        for (int i = 0; i < all.Length; i++)
+        {
+            if (where is null || where(all[i]))
+            {
+                codes.Add(all[i].FitCode);
+            }
+        }
+
+        return codes.ToImmutable();
+    }
+
+    private static ImmutableArray<long> Doubled(ImmutableArray<long> codes) => Scaled(codes, 2);
+
+    private static ImmutableArray<long> Scaled(ImmutableArray<long> codes, long by)
+    {
+        long[] scaled = new long[codes.Length];
+        for (int i = 0; i < scaled.Length; i++)
+        {
+            scaled[i] = codes[i] * by;
+        }
+
+        return ImmutableArray.Create(scaled);
+    }
+
+    private static ImmutableArray<long> EveryWidth()
+    {
+        long[] widths = new long[115];
+        for (int i = 0; i < widths.Length; i++)
+        {
+            widths[i] = (18 + i) * Nanometres.PerMillimetre;
+        }
+
+        return ImmutableArray.Create(widths);
+    }
+
+    private static ImmutableArray<long> ShellWidths()
+    {
+        List<long> widths = [];
+        foreach (Shell shell in Shell.All)
+        {
+            int at = widths.BinarySearch(shell.WidthNanometres);
+            if (at < 0)
+            {
+                widths.Insert(~at, shell.WidthNanometres);
+            }
+        }
+
+        return [.. widths];
+    }
 
     private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null)
         where TPart : Part
@@ -106,7 +163,7 @@ internal static class JointInputs
             Field = field,
             Called = called,
             Read = where is null ? part => get((TPart)part).ToCandidates() : part => Narrow(get((TPart)part), where),
-            Domain = [.. T.All.Where(v => where is null || where(v)).Select(v => v.FitCode)],
+            Domain = CodesOf(where),
             Family = family,
             IsLength = T.IsPlainLength,
             Show = code => T.OfFitCode(code).FitKey,
@@ -159,9 +216,9 @@ internal static class JointInputs
 
     private const string RoomMeasure = "The maker's largest tyre as an ISO size; or the narrowest gap at that wheel size, less 12 mm (8 mm on a racing bicycle) and 3 mm for the tyre's own tolerance.";
 
-    private static ImmutableArray<long> Widths => [.. Enumerable.Range(18, 115).Select(w => w * Nanometres.PerMillimetre)];
+    private static ImmutableArray<long> Widths { get; } = EveryWidth();
 
-    private static ImmutableArray<long> Seats => [.. BeadSeat.All.Select(b => b.FitCode)];
+    private static ImmutableArray<long> Seats { get; } = CodesOf<BeadSeat>(null);
 
     private static long Width(TyreSize size) => size.WidthMillimetres * Nanometres.PerMillimetre;
 }

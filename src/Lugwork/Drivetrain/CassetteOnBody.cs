@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
 
@@ -23,24 +22,24 @@ internal static class CassetteOnBody
 
     private static readonly Reason AskMaker = new("ask-maker", "No source says whether cassette {1} goes on {0}: ask the maker of the body.");
 
-    private static readonly FrozenDictionary<(long Pattern, long Body), Outcome> Cells = Fill();
+    private static readonly Cells Said = Fill();
 
     /// <summary>Inputs: body, cassette.</summary>
     public static Relation Table { get; } = new Matrix(
         0, 1,
-        (body, cassette) => Cells[(cassette, body)],
-        [.. Cells.Values.Select(c => c.Bridge).OfType<Bridge>()],
+        (body, cassette) => Said[cassette, body],
+        Said.Bridges,
         [Sources.FreehubTypes, Sources.FreehubPage, Sources.Derived]);
 
-    private static FrozenDictionary<(long, long), Outcome> Fill()
+    private static Cells Fill()
     {
-        Dictionary<(long, long), Outcome> cells = [];
+        Cells cells = new(CassettePattern.All.Length, FreehubBody.All.Length);
 
         void Say(CassettePattern cassette, FreehubBody body, Verdict verdict, Reason reason, params ImmutableArray<Source> sources) =>
-            cells[(cassette.FitCode, body.FitCode)] = new(verdict, reason with { Sources = sources });
+            cells[cassette.FitCode, body.FitCode] = new(verdict, reason with { Sources = sources });
 
         void Spacer(CassettePattern cassette, FreehubBody body, decimal millimetres, params ImmutableArray<Source> sources) =>
-            cells[(cassette.FitCode, body.FitCode)] = new(Verdict.NeedsPart, WithSpacer, Behind(cassette, body, millimetres, sources));
+            cells[cassette.FitCode, body.FitCode] = new(Verdict.NeedsPart, WithSpacer, Behind(cassette, body, millimetres, sources));
 
         // What no row below says: other splines, or another thing altogether.
         foreach (CassettePattern cassette in CassettePattern.All)
@@ -97,7 +96,7 @@ internal static class CassetteOnBody
         Say(CassettePattern.EightSpline13, FreehubBody.EightSpline, Verdict.DoesNotFit, OtherSplines, Sources.N3wPage, Sources.Derived);
         Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.Fits, Goes, Sources.Freewheels);
         Say(CassettePattern.Freewheel, FreehubBody.Track, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
-        return cells.ToFrozenDictionary();
+        return cells;
     }
 
     private static Bridge Behind(CassettePattern cassette, FreehubBody body, decimal millimetres, ImmutableArray<Source> sources)

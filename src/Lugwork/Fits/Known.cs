@@ -119,10 +119,20 @@ public readonly struct Known<T> : IEquatable<Known<T>>
             throw new ArgumentException("at least one value is needed", nameof(values));
         }
 
-        SortedSet<long> codes = [];
+        if (values.Length == 1)
+        {
+            return Of(values[0], evidence);
+        }
+
+        List<long> codes = [];
         foreach (T value in values)
         {
-            codes.Add(Of(value)._low);
+            long code = Of(value)._low;
+            int at = codes.BinarySearch(code);
+            if (at < 0)
+            {
+                codes.Insert(~at, code);
+            }
         }
 
         if (codes.Count > MostValues)
@@ -132,7 +142,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
 
         return codes.Count == 1
             ? Of(values[0], evidence)
-            : new(KnownState.OneOf, default, [.. codes], codes.Min, codes.Max, evidence ?? Lugwork.Evidence.AsValue);
+            : new(KnownState.OneOf, default, [.. codes], codes[0], codes[^1], evidence ?? Lugwork.Evidence.AsValue);
     }
 
     /// <summary>It was measured: every nominal size within the error is possible; where none is, the measured size itself.</summary>

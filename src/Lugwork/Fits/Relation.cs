@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace Lugwork;
@@ -28,7 +27,7 @@ internal sealed class SameKey : Relation
     private readonly int _part;
     private readonly Reason _same;
     private readonly Func<long, long, Reason> _apart;
-    private readonly FrozenDictionary<long, Bridge[]> _from;
+    private readonly Bridge[] _bridges;
     private readonly ImmutableArray<long> _loose;
 
     /// <param name="seat">Number of the input that receives.</param>
@@ -45,7 +44,7 @@ internal sealed class SameKey : Relation
         _same = same;
         _apart = apart;
         Bridges = bridges;
-        _from = bridges.GroupBy(b => b.From).ToFrozenDictionary(g => g.Key, g => g.ToArray());
+        _bridges = [.. bridges];
     }
 
     public override string Kind => "same key, or a bridge row";
@@ -63,33 +62,28 @@ internal sealed class SameKey : Relation
 
         if (seat == part)
         {
-            return _loose.Contains(seat) ? new(Verdict.NeedsMeasuring, Reasons.LooseName) : new(Verdict.Fits, _same);
+            return IsLoose(seat) ? new(Verdict.NeedsMeasuring, Reasons.LooseName) : new(Verdict.Fits, _same);
         }
 
         Outcome best = new(Verdict.DoesNotFit, _apart(seat, part));
-        if (!_from.TryGetValue(part, out Bridge[]? first))
+        foreach (Bridge one in _bridges)
         {
-            return best;
-        }
-
-        foreach (Bridge one in first)
-        {
-            if (one.To == seat)
+            if (one.From == part && one.To == seat)
             {
                 return Crossed(one, null, values);
             }
         }
 
-        foreach (Bridge one in first)
+        foreach (Bridge one in _bridges)
         {
-            if (!one.Chains || !_from.TryGetValue(one.To, out Bridge[]? second))
+            if (one.From != part || !one.Chains)
             {
                 continue;
             }
 
-            foreach (Bridge two in second)
+            foreach (Bridge two in _bridges)
             {
-                if (two.Chains && two.To == seat)
+                if (two.From == one.To && two.Chains && two.To == seat)
                 {
                     Outcome chained = Crossed(one, two, values);
                     best = chained.Verdict < best.Verdict ? chained : best;
@@ -98,6 +92,19 @@ internal sealed class SameKey : Relation
         }
 
         return best;
+    }
+
+    private bool IsLoose(long key)
+    {
+        foreach (long loose in _loose)
+        {
+            if (loose == key)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static Outcome Crossed(Bridge one, Bridge? two, ReadOnlySpan<long> values)
@@ -130,6 +137,39 @@ internal sealed class Matrix(int row, int column, Func<long, long, Outcome> cell
 
     public override Outcome Judge(ReadOnlySpan<long> values) =>
         values[row] == 0 || values[column] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : cell(values[row], values[column]);
+}
+
+/// <summary>The cells of a matrix by two small codes, while it is written down; a pair that was never said is an error.</summary>
+internal sealed class Cells(int rows, int columns)
+{
+    private readonly Outcome[] _outcomes = new Outcome[(rows + 1) * (columns + 1)];
+
+    public Outcome this[long row, long column]
+    {
+        get => _outcomes[At(row, column)] is { Verdict: not Verdict.NotJudged } said ? said : throw new ArgumentOutOfRangeException(nameof(column), column, "no cell was said for this pair");
+        set => _outcomes[At(row, column)] = value;
+    }
+
+    /// <summary>Every bridge that a cell offers.</summary>
+    public ImmutableArray<Bridge> Bridges
+    {
+        get
+        {
+            ImmutableArray<Bridge>.Builder bridges = ImmutableArray.CreateBuilder<Bridge>();
+            foreach (Outcome outcome in _outcomes)
+            {
+                if (outcome.Bridge is { } bridge)
+                {
+                    bridges.Add(bridge);
+                }
+            }
+
+            return bridges.ToImmutable();
+        }
+    }
+
+    private int At(long row, long column) =>
+        row > 0 && row <= rows && column > 0 && column <= columns ? (int)((row * (columns + 1)) + column) : throw new ArgumentOutOfRangeException(nameof(row), row, "the table has no such row or column");
 }
 
 /// <summary>A length that must be at least a limit; a limit of "none" asks for nothing.</summary>

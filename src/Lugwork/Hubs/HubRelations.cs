@@ -102,7 +102,7 @@ internal static class HubRelations
     /// <summary>Inputs: frame end, hub, hub ends, frame material.</summary>
     public static Relation InFrame { get; } = new SameKey(
         0, 1, Same, Apart, Table,
-        [.. new[] { "F-OWN", "F091-096", "F100-N", "F135-QR", "R140-145t" }.Select(k => HubStandard.Named(k).FitCode)]);
+        HubStandard.Named("F-OWN").FitCode, HubStandard.Named("F091-096").FitCode, HubStandard.Named("F100-N").FitCode, HubStandard.Named("F135-QR").FitCode, HubStandard.Named("R140-145t").FitCode);
 
     private static Reason Apart(long end, long hub)
     {

@@ -90,12 +90,37 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
     internal ImmutableArray<int> Axles { get; }
 
     /// <summary>Held, or maybe held, by a thru-axle of 12, 15 or 20 mm; a maker's own end may be.</summary>
-    internal bool TakesThruAxle => Axles.IsEmpty || Axles.Any(a => a is 12_000 or 15_000 or 20_000);
+    internal bool TakesThruAxle
+    {
+        get
+        {
+            foreach (int axle in Axles)
+            {
+                if (axle is 12_000 or 15_000 or 20_000)
+                {
+                    return true;
+                }
+            }
+
+            return Axles.IsEmpty;
+        }
+    }
 
     /// <summary>A word that must stand in the text before this row is read from it.</summary>
     private string Needs { get; }
 
-    internal static HubStandard Named(string key) => Find(key) ?? throw new ArgumentException($"no hub standard {key}", nameof(key));
+    internal static HubStandard Named(string key)
+    {
+        foreach (HubStandard standard in All)
+        {
+            if (standard.FitKey == key)
+            {
+                return standard;
+            }
+        }
+
+        throw new ArgumentException($"no hub standard {key}", nameof(key));
+    }
 
     /// <inheritdoc/>
     public static HubStandard OfFitCode(long code) => ByCode(code);

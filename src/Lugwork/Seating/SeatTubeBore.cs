@@ -28,7 +28,18 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
     public Source? Source => SeatDiameters.SourceOf(_length.Value);
 
     /// <summary>The nominal sizes of the trade, smallest first; others are read too.</summary>
-    public static ImmutableArray<SeatTubeBore> All { get; } = [.. SeatDiameters.Rows.Select(r => new SeatTubeBore(SeatDiameters.Exact(r.Hundredths)))];
+    public static ImmutableArray<SeatTubeBore> All { get; } = Nominal();
+
+    private static ImmutableArray<SeatTubeBore> Nominal()
+    {
+        SeatTubeBore[] nominal = new SeatTubeBore[SeatDiameters.Rows.Length];
+        for (int i = 0; i < nominal.Length; i++)
+        {
+            nominal[i] = new(SeatDiameters.Exact(SeatDiameters.Rows[i].Hundredths));
+        }
+
+        return ImmutableArray.Create(nominal);
+    }
 
     /// <inheritdoc/>
     public static string Called => "seat tube bore";

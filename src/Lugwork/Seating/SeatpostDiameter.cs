@@ -28,7 +28,18 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
     public Source? Source => SeatDiameters.SourceOf(_length.Value);
 
     /// <summary>The nominal sizes of the trade, smallest first; others are read too.</summary>
-    public static ImmutableArray<SeatpostDiameter> All { get; } = [.. SeatDiameters.Rows.Select(r => new SeatpostDiameter(SeatDiameters.Exact(r.Hundredths)))];
+    public static ImmutableArray<SeatpostDiameter> All { get; } = Nominal();
+
+    private static ImmutableArray<SeatpostDiameter> Nominal()
+    {
+        SeatpostDiameter[] nominal = new SeatpostDiameter[SeatDiameters.Rows.Length];
+        for (int i = 0; i < nominal.Length; i++)
+        {
+            nominal[i] = new(SeatDiameters.Exact(SeatDiameters.Rows[i].Hundredths));
+        }
+
+        return ImmutableArray.Create(nominal);
+    }
 
     /// <inheritdoc/>
     public static string Called => "seatpost diameter";

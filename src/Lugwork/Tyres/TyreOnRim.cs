@@ -111,7 +111,7 @@ internal static class TyreOnRim
         public override ImmutableArray<Source> RestsOn =>
             [Sources.WidthMatrix2006, Sources.WidthRanges2022, Sources.HooklessIso2023, Sources.HooklessGap];
 
-        public ImmutableArray<long> Cuts { get; } = [.. Edition2006.Rims.Concat(Edition2022.Rims).Distinct().Order()];
+        public ImmutableArray<long> Cuts { get; } = [.. Edition2006.Rims, .. Edition2022.Rims];
 
         public ImmutableArray<long> Gaps { get; } = [4L * Millimetre, 5L * Millimetre];
 
@@ -194,13 +194,24 @@ internal static class TyreOnRim
         }
 
         /// <summary>The rows of one edition in nanometres, narrow rims first: inner width, least and most tyre width.</summary>
-        private sealed class Edition((int Rim, int Least, int Most)[] rows)
+        private sealed class Edition
         {
-            public long[] Rims { get; } = [.. rows.Select(r => r.Rim * (long)Millimetre)];
+            public Edition((int Rim, int Least, int Most)[] rows)
+            {
+                (Rims, Least, Most) = (new long[rows.Length], new long[rows.Length], new long[rows.Length]);
+                for (int i = 0; i < rows.Length; i++)
+                {
+                    Rims[i] = rows[i].Rim * (long)Millimetre;
+                    Least[i] = rows[i].Least * (long)Millimetre;
+                    Most[i] = rows[i].Most * (long)Millimetre;
+                }
+            }
 
-            public long[] Least { get; } = [.. rows.Select(r => r.Least * (long)Millimetre)];
+            public long[] Rims { get; }
 
-            public long[] Most { get; } = [.. rows.Select(r => r.Most * (long)Millimetre)];
+            public long[] Least { get; }
+
+            public long[] Most { get; }
         }
     }
 }
