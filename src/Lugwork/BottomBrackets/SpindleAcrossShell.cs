@@ -32,6 +32,12 @@ internal static class SpindleAcrossShell
 
     private static readonly Reason MeasureShell = new("measure-shell", "What is called {0} comes in several bores or threads: measure it before choosing a bottom bracket for {1}.") { Sources = [Sources.OsbbGuide, Sources.UnthreadedShells, Sources.BracketGuide] };
 
+    private static readonly Reason OnePieceByKind = OnePieceOnly with { Sources = [Sources.UnthreadedShells, Sources.BracketTable] };
+
+    private static readonly Reason NoRoomByArithmetic = NoRoom with { Sources = [Sources.Derived, Sources.SpindleOptions] };
+
+    private static readonly Reason ShortByArithmetic = Short with { Sources = [Sources.Derived, Sources.BracketSense, Sources.CranksAndBrackets] };
+
     private static readonly Cells Said = Fill();
 
     /// <summary>Inputs: shell, spindle.</summary>
@@ -134,7 +140,7 @@ internal static class SpindleAcrossShell
     {
         if (spindle == Spindle.OnePiece && shell.Family != ShellFamily.SmallOnePiece)
         {
-            return new(Verdict.DoesNotFit, OnePieceOnly with { Sources = [Sources.UnthreadedShells, Sources.BracketTable] });
+            return new(Verdict.DoesNotFit, OnePieceByKind);
         }
 
         if (shell.Family.IsLoose)
@@ -144,11 +150,11 @@ internal static class SpindleAcrossShell
 
         if (spindle.Seat.IsRound && shell.Family.BoreMicrometres > 0 && (shell.Family.BoreMicrometres - spindle.Seat.DriveMicrometres) / 2 <= NoRoomMicrometres)
         {
-            return new(Verdict.DoesNotFit, NoRoom with { Sources = [Sources.Derived, Sources.SpindleOptions] });
+            return new(Verdict.DoesNotFit, NoRoomByArithmetic);
         }
 
         return spindle.ReachMicrometres > 0 && Over(shell) - spindle.ReachMicrometres > ShortMicrometres
-            ? new(Verdict.DoesNotFit, Short with { Sources = [Sources.Derived, Sources.BracketSense, Sources.CranksAndBrackets] })
+            ? new(Verdict.DoesNotFit, ShortByArithmetic)
             : new(Verdict.NeedsMeasuring, AskMaker);
     }
 
@@ -160,7 +166,18 @@ internal static class SpindleAcrossShell
         return shell.Family == ShellFamily.Bb90 ? 0 : outboard ? width + OutboardMicrometres : width;
     }
 
-    private static long Of(string key) => Shell.All.First(s => s.FitKey == key).FitCode;
+    private static long Of(string key)
+    {
+        foreach (Shell shell in Shell.All)
+        {
+            if (shell.FitKey == key)
+            {
+                return shell.FitCode;
+            }
+        }
+
+        throw new ArgumentException($"no shell {key}", nameof(key));
+    }
 
     private static Bridge Sold(string shell, Spindle spindle, BridgeKind kind, string what, Caution? caution, ImmutableArray<Source> sources) => new()
     {
