@@ -8,6 +8,7 @@ internal static class Sheet
     /// <summary>The worst wins: does not fit before needs measuring before needs parts.</summary>
     public static int ExitCode(FitReport report) => report.Verdict switch
     {
+        Verdict.NeedsMeasuring when report.Fits.IsEmpty => 3,
         Verdict.Fits => 0,
         Verdict.NeedsPart => 3,
         Verdict.DoesNotFit or Verdict.Unsafe => 1,

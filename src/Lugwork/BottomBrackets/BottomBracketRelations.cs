@@ -17,7 +17,7 @@ internal static class BottomBracketRelations
         Sources = [Sources.ShellThreads, Sources.UnthreadedShells],
     };
 
-    private static readonly Reason OtherThread = new("other-thread", "{0} and {1} threads differ in pitch, diameter or hand: the cup goes in a few turns and binds, or not at all.", Cautions.ShellThreads) { Mend = ByAShop, Sources = [Sources.ShellThreads, Sources.UnthreadedShells] };
+    private static readonly Reason OtherThread = new("other-thread", "{0} and {1} differ in pitch, diameter or hand: the cup goes in a few turns and binds, or not at all.", Cautions.ShellThreads) { Mend = ByAShop, Sources = [Sources.ShellThreads, Sources.UnthreadedShells] };
 
     private static readonly Reason OldEnglish = new("26-against-24-tpi", "{0} and {1}: 26 threads to the inch against another pitch binds after a few turns.", Cautions.ShellThreads)
     {

@@ -29,13 +29,26 @@ internal sealed class ShellWidth : Relation, ICutsLengths
         Sources = [Sources.T47Width],
     };
 
+    private static readonly Bridge WideSpacers = new()
+    {
+        Id = "bottom-bracket-92-in-89.5",
+        Kind = BridgeKind.Spacers,
+        Result = Verdict.NeedsMeasuring,
+        What = "the cups for 92 mm with the spacers of the maker's chart for 89.5 mm",
+        Sources = [Sources.Overview2899],
+    };
+
+    private const long Shell89 = 89_500_000;
+
+    private const long Shell92 = 92_000_000;
+
     public override string Kind => "within, and to be measured up to 1 mm outside";
 
-    public override ImmutableArray<Bridge> Bridges => [HalfSpacers];
+    public override ImmutableArray<Bridge> Bridges => [HalfSpacers, WideSpacers];
 
     public override ImmutableArray<Source> RestsOn => [Sources.T47Width, Sources.BracketSense];
 
-    public ImmutableArray<long> Cuts => [];
+    public ImmutableArray<long> Cuts { get; } = [Shell89, Shell92];
 
     public ImmutableArray<long> Gaps { get; } = [Near, -Near];
 
@@ -45,6 +58,11 @@ internal sealed class ShellWidth : Relation, ICutsLengths
         if (shell == 0)
         {
             return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+        }
+
+        if (shell == Shell89 && least == Shell92)
+        {
+            return new(Verdict.NeedsMeasuring, Reasons.SpacedShell, WideSpacers);
         }
 
         Outcome below = least == 0 ? Unsaid(shell < most || most == 0) : Side(least - shell, Narrow);

@@ -94,7 +94,7 @@ public sealed class Build : IParts
         return new(parts, Name, [.. _codes], [.. _cells], slot);
     }
 
-    /// <summary>Judges every joint whose slots are filled, without allocating.</summary>
+    /// <summary>Judges every joint whose slots are filled, without allocating where all is known; what is unknown is completed on the way.</summary>
     /// <param name="fits">Room for the judgements; <see cref="JointTable.All"/>'s length is always enough.</param>
     /// <returns>How many were written.</returns>
     /// <exception cref="ArgumentException">There is not enough room.</exception>

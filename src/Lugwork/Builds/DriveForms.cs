@@ -8,7 +8,10 @@ internal static partial class PartForms
         PartField<BottomBracket>.Of("family", "a thread or bore such as BSA or PF41", p => p.Family, (p, v) => p with { Family = v }, ["made for"]),
         PartField<BottomBracket>.Of("narrowestShell", Millimetres, p => p.NarrowestShell, (p, v) => p with { NarrowestShell = v }, ["narrowest shell"]),
         PartField<BottomBracket>.Of("widestShell", Millimetres, p => p.WidestShell, (p, v) => p with { WidestShell = v }, ["widest shell"]),
-        PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]));
+        PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]))
+        {
+            Contradiction = TurnedRange,
+        };
 
     public static PartForm<Crankset> Crankset { get; } = new("crankset", () => new Crankset(),
         PartField<Crankset>.Of("spindle", "a spindle such as 24-road, 28.99 or square-JIS", p => p.Spindle, (p, v) => p with { Spindle = v }, []),
@@ -28,5 +31,10 @@ internal static partial class PartForms
     private static PartField<BottomBracket> ForShell => Custom<BottomBracket>("shell", "the shell it is made for, such as BSA 68, or BSA 68-73", ["family", "narrowestShell", "widestShell"], (BottomBracket part, string text, out string reason) =>
         BracketShellText.TryRead(text, out Known<BottomBrackets.ShellFamily> family, out Known<Dimension> narrowest, out Known<Dimension> widest, out reason)
             ? part with { Family = family, NarrowestShell = narrowest, WidestShell = widest }
-            : null);
+            : null, bare: true);
+
+    private static (string Field, string Reason, string Expected)? TurnedRange(BottomBracket bracket) =>
+        bracket.NarrowestShell.State == KnownState.Value && bracket.WidestShell.State == KnownState.Value && bracket.NarrowestShell.Value.FitCode > bracket.WidestShell.Value.FitCode
+            ? ("widestShell", "it is narrower than the narrowest shell", "at least the narrowest shell")
+            : null;
 }

@@ -22,7 +22,7 @@ public static class FitKeys
         ImmutableArray<FitRow>.Builder keys = ImmutableArray.CreateBuilder<FitRow>();
         foreach (Joint joint in JointTable.All)
         {
-            foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot))
+            foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot && !HasTwin(joint, i)))
             {
                 Candidates known = input.Read(part);
                 foreach (long code in known.State == KnownState.Value ? [known.Low] : known.Codes ?? [])
@@ -35,7 +35,11 @@ public static class FitKeys
         return keys.ToImmutable();
     }
 
-    /// <summary>The keys that a slot of a build accepts, with or without a bridge: the accepted-keys list of a query.</summary>
+    /// <summary>The keys that a slot of a build accepts, with or without a bridge, whatever else the part is: the accepted-keys list of a query.</summary>
+    /// <remarks>
+    /// A joint without a row accepts nothing, or cannot be decided by one key: where a field says two things at once, such as a tyre's
+    /// width and bead seat, or two fields of the part decide together, such as size and kind of a steerer. The needs sheet tells which; check the build.
+    /// </remarks>
     /// <param name="build">The build.</param>
     /// <param name="slot">Any slot but the frame's.</param>
     /// <param name="worst">The worst verdict to accept.</param>
@@ -44,9 +48,13 @@ public static class FitKeys
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(slot);
         ImmutableArray<FitRow>.Builder keys = ImmutableArray.CreateBuilder<FitRow>();
-        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot)))
+        foreach (Joint joint in JointTable.All)
         {
-            JointInput input = joint.Inputs.First(i => i.Slot == slot);
+            if (joint.Inputs.FirstOrDefault(i => i.Slot == slot) is not { } input || HasTwin(joint, input))
+            {
+                continue;
+            }
+
             NeedLine line = NeedLine.Of(joint, input, build);
             foreach (long code in input.Domain.Where(c => line.For(c) != Verdict.NotJudged && line.For(c) <= worst))
             {
@@ -56,4 +64,7 @@ public static class FitKeys
 
         return keys.ToImmutable();
     }
+
+    /// <summary>Another input of the joint is the same field of the same slot, so that one code would say half of it.</summary>
+    private static bool HasTwin(Joint joint, JointInput input) => joint.Inputs.Any(i => i != input && i.Slot == input.Slot && i.Field == input.Field);
 }

@@ -44,7 +44,7 @@ internal static class KnownText
             if (values.IsEmpty)
             {
                 position = at + reading.Position;
-                reason = reading.Values.IsEmpty ? reading.Reason : "this is one for the other end of the bicycle";
+                reason = reading.Values.IsEmpty ? reading.Reason : "this one does not go here";
                 return false;
             }
 
@@ -99,7 +99,7 @@ internal static class KnownText
             ImmutableArray<T> near = [.. T.WithinError(millimetres, within).Where(v => where is null || where(v))];
             if (near.IsEmpty)
             {
-                reason = string.Format(CultureInfo.InvariantCulture, "no {0} is within {1} mm of {2} mm", T.Called, within, millimetres);
+                reason = string.Format(CultureInfo.InvariantCulture, "no {0} is told by {2} \u00B1 {1} mm; give its name{3}", T.Called, within, millimetres, T.All.IsEmpty ? "" : $", such as {T.All[0].FitKey}");
                 position = 0;
                 return false;
             }

@@ -93,6 +93,8 @@ public sealed class NeedLine
     /// <summary>The joint that asks.</summary>
     public Joint Joint { get; }
 
+    private bool HasTwin => Joint.Inputs.Any(i => i != _input && i.Slot == _input.Slot && i.Field == _input.Field);
+
     internal JointInput Input => _input;
 
     internal bool SaysSomething => _open is null && (_input.IsLength ? Least is not null || Most is not null : _cells.Values.Distinct().Skip(1).Any());
@@ -151,7 +153,13 @@ public sealed class NeedLine
 
         string straight = Accepted.IsEmpty ? "" : Listed(Accepted);
         string bridged = WithBridge.IsEmpty ? "" : $"with a bridge {Listed(WithBridge)}";
-        string asked = Keys(Verdict.NeedsMeasuring) is { IsEmpty: false } ask ? $"to be checked {Listed(ask)}" : "";
+        ImmutableArray<string> ask = HasTwin ? [] : Keys(Verdict.NeedsMeasuring);
+        if (straight.Length == 0 && bridged.Length == 0 && !_cells.IsEmpty && ask.Length == _cells.Count)
+        {
+            return $"{name}: follows the rest of the {_input.Slot.Name}";
+        }
+
+        string asked = ask.IsEmpty ? "" : $"to be checked {Listed(ask)}";
         string all = string.Join(", ", new[] { straight, bridged, asked }.Where(s => s.Length > 0));
         return $"{name} {(all.Length == 0 ? "none known fits" : all)}";
     }

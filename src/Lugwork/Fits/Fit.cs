@@ -215,13 +215,14 @@ internal sealed class Account
         });
 
         outcomes.Sort((a, b) => a.Verdict.CompareTo(b.Verdict));
+        Outcome told = outcomes.Find(o => o.Verdict == verdict) is { Reason: not null } same ? same : outcomes[^1];
         bool open = verdict == Verdict.NeedsMeasuring && outcomes.Exists(o => o.Verdict != Verdict.NeedsMeasuring);
         ImmutableArray<Measurement> measurements =
             [.. joint.Inputs.Where((_, i) => verdict == Verdict.NeedsMeasuring && (matters[i] || !open)).Select(i => new Measurement(i.Slot, i.Field, i.Called, i.Measure))];
         return new Account
         {
-            Reason = outcomes.Count == 1 || !open ? outcomes[^1].Reason : OpenReason,
-            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : Fill(outcomes[^1], joint, parts),
+            Reason = open ? OpenReason : told.Reason,
+            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : Fill(told, joint, parts),
             Measurements = measurements,
             IsOpen = open,
             Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }).OfType<Bridge>().Distinct()],
@@ -257,7 +258,8 @@ internal sealed class Account
     {
         string bridge = outcome.Bridge is null ? "" : outcome.Second is null ? outcome.Bridge.What : $"{outcome.Bridge.What}, then {outcome.Second.What}";
         object[] shown = [.. joint.Inputs.Select(i => (object)i.ShowKnown(parts.At(i.Slot)!))];
-        return string.Format(CultureInfo.InvariantCulture, outcome.Reason!.Template, shown).Replace("[bridge]", bridge, StringComparison.Ordinal);
+        string sentence = string.Format(CultureInfo.InvariantCulture, outcome.Reason!.Template, shown).Replace("[bridge]", bridge, StringComparison.Ordinal);
+        return char.ToUpperInvariant(sentence[0]) + sentence[1..];
     }
 
     private static IEnumerable<Remedy> RemediesOf(Outcome outcome, bool onlyIf)

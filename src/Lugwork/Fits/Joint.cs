@@ -115,7 +115,7 @@ public sealed class Joint
         return true;
     }
 
-    /// <summary>The common verdict of all completions; needs measuring exactly where they differ.</summary>
+    /// <summary>The common verdict of all completions; needs measuring where they differ, but a pair that every completion refuses is refused.</summary>
     internal Verdict Common(in CandidateRow row)
     {
         Span<long> values = stackalloc long[MostInputs];
@@ -140,18 +140,15 @@ public sealed class Joint
         Verdict common = Verdict.NotJudged;
         Visit(row, (_, outcome) =>
         {
-            bool first = common == Verdict.NotJudged;
-            if (!first && outcome.Verdict != common)
-            {
-                common = Verdict.NeedsMeasuring;
-                return false;
-            }
-
-            common = outcome.Verdict;
-            return true;
+            common = common == Verdict.NotJudged ? outcome.Verdict : Either(common, outcome.Verdict);
+            return common != Verdict.NeedsMeasuring;
         });
         return common;
     }
+
+    /// <summary>What two completions have in common: a pair that is refused either way is refused, by the lesser claim.</summary>
+    internal static Verdict Either(Verdict one, Verdict other) =>
+        one == other ? one : one > Verdict.NeedsMeasuring && other > Verdict.NeedsMeasuring ? Verdict.DoesNotFit : Verdict.NeedsMeasuring;
 
     internal delegate bool Visitor(ReadOnlySpan<long> values, Outcome outcome);
 

@@ -268,6 +268,8 @@ internal static class Reasons
 
     public static Reason Check3 { get; } = new("check", "{2} on {0}: may work with [bridge], but this rests on memory; check first.");
 
+    public static Reason SpacedShell { get; } = new("spaced-shell", "The shell, {0} mm wide, takes cups made for {1} mm with [bridge].");
+
     public static Reason BridgeNotPossible { get; } = new("bridge-not-possible", "{1} is not {0}, and what would bridge them does not go on this part.");
 
     public static Reason NeverForce { get; } = new("never-force", "{1} in {0} means forcing the frame, which this material does not take.", Cautions.NeverSpread);

@@ -28,6 +28,42 @@ internal static class AxleRelations
     /// <summary>Inputs: thread of the end, thread of the axle.</summary>
     public static Relation Thread { get; } = new Matrix(0, 1, Cell, [], [Sources.ThruAxleHelp, Sources.ThruAxleMaker]);
 
+    private static readonly Reason SameDiameter = new("axle-of-the-end", "{1} axle in {0} end: one diameter.") { Sources = [Sources.ThruAxleHelp, Sources.AxleGuide] };
+
+    private static readonly Reason NotThisEnd = new("axle-not-of-the-end", "{1} axle does not go in {0} end.", Cautions.AxleThread)
+    {
+        Mend = "an axle of the end's own diameter, or the skewer or nuts of an open end",
+        Sources = [Sources.ThruAxleHelp, Sources.AxleGuide],
+    };
+
+    private static readonly Reason AskEnd = new("own-end", "{1} axle in {0} end: one of them is a maker's own. Compare the axle with the one the maker sells for this frame or fork.", Cautions.AxleThread)
+    {
+        Sources = [Sources.Memory],
+    };
+
+    /// <summary>Inputs: end, thread of the axle.</summary>
+    public static Relation Diameter { get; } = new Matrix(0, 1, Through, [], [Sources.ThruAxleHelp, Sources.AxleGuide]);
+
+    private static Outcome Through(long end, long axle)
+    {
+        HubStandard standard = HubStandard.OfFitCode(end);
+        AxleThread thread = AxleThread.OfFitCode(axle);
+        if (standard.Axles.IsEmpty || (thread == AxleThread.Own && standard.TakesThruAxle))
+        {
+            return new(Verdict.NeedsMeasuring, AskEnd);
+        }
+
+        foreach (int diameter in standard.Axles)
+        {
+            if (thread.Diameter > 0 && diameter == thread.Diameter * 1_000)
+            {
+                return new(Verdict.Fits, SameDiameter);
+            }
+        }
+
+        return new(Verdict.DoesNotFit, NotThisEnd);
+    }
+
     private static Outcome Cell(long end, long axle)
     {
         AxleThread hole = AxleThread.OfFitCode(end);

@@ -21,7 +21,7 @@ internal static class SeatRelations
     public static Relation Collar { get; } = new SameKey(
         0, 1, SameCollar, (tube, collar) => SeatClampSize.OfFitCode(collar).Hundredths < SeatClampSize.OfFitCode(tube).Hundredths ? CollarSmall : CollarLarge, []);
 
-    private static readonly Reason SameRails = new("same-rails", "{1} in a head for {0}.") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason SameRails = new("same-rails", "{1} in a head for {0}.") { Sources = [Sources.CommonPractice, Sources.Memory] };
 
     private static readonly Reason OtherHead = new("other-head", "{1} and a head for {0} are two systems.")
     {

@@ -503,6 +503,9 @@ public static class Sources
     /// <summary>ISO 5775 (older copy of the encyclopaedia article).</summary>
     public static Source OlderIso5775 { get; } = new("OLDER-ISO-5775", SourceKind.Handbook, Confidence.Medium, "ISO 5775 (older copy of the encyclopaedia article)", "en-academic.com mirror of Wikipedia", "c. 2010", "en-academic.com/dic.nsf/enwiki/884038");
 
+    /// <summary>2020 ETRTO standards for bike tires.</summary>
+    public static Source MeasuringRims { get; } = new("MEASURING-RIMS", SourceKind.Handbook, Confidence.Medium, "2020 ETRTO standards for bike tires", "Vittoria", "2019/2020", "www.vittoria.com/us/etrto-bike-tires");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -536,5 +539,6 @@ public static class Sources
         ThreadPeculiarities, OsbbGuide, OsbbExplained, RoadBrackets, ThreadConcepts, PedalAttachment,
         PedalThreadList, OnePiecePedals,
         OlderIso5775,
+        MeasuringRims,
     ];
 }

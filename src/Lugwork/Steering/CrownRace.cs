@@ -14,25 +14,25 @@ public sealed class CrownRace : Standard<CrownRace>, IInterfaceValue<CrownRace>
     }
 
     /// <summary>1 in ISO and Italian.</summary>
-    public static CrownRace Mm26Point4 { get; } = new(1, "26.4", "26.4 mm race, 1 in ISO", Sources.OneInchHeadsets, 2640, "26", "26.40");
+    public static CrownRace Mm26Point4 { get; } = new(1, "26.4", "26.4 mm race (1 in ISO)", Sources.OneInchHeadsets, 2640, "26", "26.40");
 
     /// <summary>French.</summary>
-    public static CrownRace Mm26Point5 { get; } = new(2, "26.5", "26.5 mm race, French", Sources.Memory, 2650);
+    public static CrownRace Mm26Point5 { get; } = new(2, "26.5", "26.5 mm race (French)", Sources.Memory, 2650);
 
     /// <summary>1 in JIS.</summary>
-    public static CrownRace Mm27 { get; } = new(3, "27", "27.0 mm race, 1 in JIS", Sources.OneInchHeadsets, 2700, "27.0");
+    public static CrownRace Mm27 { get; } = new(3, "27", "27.0 mm race (1 in JIS)", Sources.OneInchHeadsets, 2700, "27.0");
 
     /// <summary>1-1/8 in.</summary>
-    public static CrownRace Mm30 { get; } = new(4, "30", "30.0 mm race, 1-1/8 in", Sources.StraightSteerer, 3000, "30.0");
+    public static CrownRace Mm30 { get; } = new(4, "30", "30.0 mm race (1-1/8 in)", Sources.StraightSteerer, 3000, "30.0");
 
     /// <summary>1-1/4 in.</summary>
-    public static CrownRace Mm33 { get; } = new(5, "33", "33.0 mm race, 1-1/4 in", Sources.CrownRaceGuide, 3300, "33.0");
+    public static CrownRace Mm33 { get; } = new(5, "33", "33.0 mm race (1-1/4 in)", Sources.CrownRaceGuide, 3300, "33.0");
 
     /// <summary>1-3/8 in.</summary>
-    public static CrownRace Mm37 { get; } = new(6, "37", "37.0 mm race, 1-3/8 in", Sources.ForkCutting, 3700, "37.0");
+    public static CrownRace Mm37 { get; } = new(6, "37", "37.0 mm race (1-3/8 in)", Sources.ForkCutting, 3700, "37.0");
 
     /// <summary>1.5 in; codes round it to 40.</summary>
-    public static CrownRace Mm39Point8 { get; } = new(7, "39.8", "39.8 mm race, 1.5 in (coded 40)", Sources.HeadsetChart, 3980, "40", "40.0");
+    public static CrownRace Mm39Point8 { get; } = new(7, "39.8", "39.8 mm race (1.5 in, coded 40)", Sources.HeadsetChart, 3980, "40", "40.0");
 
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<CrownRace> All { get; } =

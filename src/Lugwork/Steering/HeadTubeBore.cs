@@ -104,6 +104,13 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     /// <summary>Lower halves for this bore and crown seat are listed.</summary>
     internal bool TakesLower(CrownSeat seat) => Array.IndexOf(_seats, seat.FitKey) >= 0;
 
+    /// <summary>What halves are made for this end is known from memory alone.</summary>
+    internal bool PairsFromMemory => this == Ec37 || this == Zs41 || this == Bore49 || this == Zs55 || this == Zs62 || this == Is38 || this == Is46 || this == Is47 || this == Is51;
+
+    /// <summary>That lower halves for this seat are made is known from memory alone.</summary>
+    internal bool LowerFromMemory(CrownSeat seat) =>
+        PairsFromMemory || (seat == CrownSeat.Mm33 && this == Bore44) || (seat == CrownSeat.Mm26Point4 && this == Bore44) || (seat == CrownSeat.Mm30 && this == Is42);
+
     /// <summary>Bore less another diameter, hundredths of a millimetre.</summary>
     internal int Room(int hundredths) => _least - hundredths;
 

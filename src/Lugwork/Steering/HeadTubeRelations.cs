@@ -60,7 +60,7 @@ internal static class HeadTubeRelations
 
     private static readonly Reason SomeUpper = new("upper-half-exists", "{1} through {0}: upper halves for this pair are made.") { Sources = [Sources.HeadsetChart, Sources.HeadsetCodeNote] };
 
-    private static readonly Reason SomeLower = new("lower-half-exists", "Fork with {1} in {0}: lower halves for this pair are made.") { Sources = [Sources.HeadsetChart, Sources.HeadTube44, Sources.HeadTubeComment] };
+    private static readonly Reason SomeLower = new("lower-half-exists", "Fork with {1} in {0}: lower halves for this pair are made.") { Sources = [Sources.HeadsetChart, Sources.HeadTube44, Sources.HeadTubeComment, Sources.StraightInTapered] };
 
     private static readonly Reason NoUpper = new("no-upper-half", "{1} through {0}: there is no room for a bearing between them.", Cautions.SteeringCare)
     {
@@ -72,6 +72,11 @@ internal static class HeadTubeRelations
     {
         Mend = "a fork whose crown seat this head tube takes",
         Sources = [Sources.HeadTubeComment, Sources.IntegratedHeadsets, Sources.Derived],
+    };
+
+    private static readonly Reason FromMemory = new("half-from-memory", "{1} in {0}: halves for this pair are known from memory alone. Look for one before buying.", Cautions.SteeringCare)
+    {
+        Sources = [Sources.Memory],
     };
 
     private static readonly Reason NotListed = new("half-not-listed", "{1} in {0}: no half for this pair is listed; some are made as reducing headsets. Look for one before buying.", Cautions.SteeringCare)
@@ -89,7 +94,7 @@ internal static class HeadTubeRelations
     {
         HeadTubeBore bore = HeadTubeBore.OfFitCode(end);
         SteererSize size = SteererSize.OfFitCode(steerer);
-        return bore.TakesUpper(size) ? new(Verdict.Fits, SomeUpper)
+        return bore.TakesUpper(size) ? (bore.PairsFromMemory ? new(Verdict.NeedsMeasuring, FromMemory) : new(Verdict.Fits, SomeUpper))
             : bore.Room(size.Hundredths) < Least(bore) || (bore == HeadTubeBore.Bore44 && size == SteererSize.Mm38Point1) ? new(Verdict.DoesNotFit, NoUpper)
             : new(Verdict.NeedsMeasuring, NotListed);
     }
@@ -98,7 +103,7 @@ internal static class HeadTubeRelations
     {
         HeadTubeBore bore = HeadTubeBore.OfFitCode(end);
         CrownSeat size = CrownSeat.OfFitCode(seat);
-        return bore.TakesLower(size) ? new(Verdict.Fits, SomeLower)
+        return bore.TakesLower(size) ? (bore.LowerFromMemory(size) ? new(Verdict.NeedsMeasuring, FromMemory) : new(Verdict.Fits, SomeLower))
             : bore.Room(size.Hundredths) < Least(bore) ? new(Verdict.DoesNotFit, NoLower)
             : new(Verdict.NeedsMeasuring, NotListed);
     }

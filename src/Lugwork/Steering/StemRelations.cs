@@ -3,7 +3,7 @@ namespace Lugwork.Steering;
 /// <summary>Stem on steerer: the kind must suit, and the size.</summary>
 internal static class StemRelations
 {
-    private static readonly Reason RightKind = new("stem-of-its-kind", "{2} on a steerer that is {1}.") { Sources = [Sources.HeadsetArticle] };
+    private static readonly Reason RightKind = new("stem-of-its-kind", "{2} on {0}, {1}.") { Sources = [Sources.HeadsetArticle] };
 
     private static readonly Reason OnThreads = new("clamp-on-threads", "{2} would clamp a steerer that is {1}: the clamped part must carry no thread, it breaks there.", Cautions.SteeringCare)
     {

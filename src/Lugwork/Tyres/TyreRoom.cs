@@ -35,49 +35,69 @@ internal static class TyreRoom
         : values[2] != values[3] ? new(Verdict.NeedsMeasuring, OtherWheel)
         : values[0] <= values[1] ? new(Verdict.Fits, Room) : new(Verdict.DoesNotFit, TooWide);
 
-    private static readonly Reason GrownInside = new("grown-within-limit", "{0} on a rim {1} mm wide inside, where the maker allows up to {2}.") { Sources = [Sources.WidthTolerance, Sources.OlderIso5775] };
+    private static readonly Reason GrownInside = new("grown-within-limit", "{0} on a rim {1} mm wide inside stays within the largest that the maker allows, {2}.") { Sources = [Sources.MeasuringRims, Sources.WidthTolerance] };
 
-    private static readonly Reason GrownMaybe = new("grown-near-limit", "{0} on a rim {1} mm wide inside grows beyond its label by more than the maker's limit of {2} may leave: measure it when it is mounted.", Cautions.TyreRoom)
+    private static readonly Reason GrownMaybe = new("grown-near-limit", "{0} on a rim {1} mm wide inside grows beyond its label, maybe beyond the largest that the maker allows, {2}: measure it when it is mounted.", Cautions.TyreRoom)
     {
         Mend = "a narrower tyre, or a narrower rim",
-        Sources = [Sources.WidthTolerance, Sources.OlderIso5775],
+        Sources = [Sources.MeasuringRims, Sources.WidthTolerance],
     };
 
-    private static readonly Reason GrownOut = new("grown-above-limit", "{0} on a rim {1} mm wide inside grows beyond the largest that the maker allows, {2}.", Cautions.TyreRoom)
+    private static readonly Reason GrownOut = new("grown-above-limit", "{0} on a rim {1} mm wide inside grows beyond the largest that the maker allows, {2}, by more than tyres differ from their label.", Cautions.TyreRoom)
     {
         Mend = "a narrower tyre, or a narrower rim",
-        Sources = [Sources.WidthTolerance, Sources.OlderIso5775],
+        Sources = [Sources.MeasuringRims, Sources.WidthTolerance],
     };
+
+    private static readonly Reason OtherWheelGrown = OtherWheel with { Template = "{0} where the maker's limit, {2}, is for another wheel size: ask the maker, and measure the mounted tyre." };
+
+    private static readonly Reason TooWideGrown = TooWide with { Template = "{0} is wider than the largest that the maker allows, {2}, on any rim." };
+
+    /// <summary>A tyre may measure this much less than its label: arithmetic refuses only beyond it.</summary>
+    private const long Tolerance = 3 * Nanometres.PerMillimetre;
+
+    /// <summary>From which width, millimetres, a tyre is measured on which rim, millimetres inside.</summary>
+    private static readonly (int From, int Rim)[] MeasuringRims =
+        [(18, 15), (22, 17), (25, 19), (29, 21), (35, 23), (47, 25), (58, 30), (66, 35), (72, 45), (84, 76), (114, 94)];
 
     /// <summary>
-    /// Inputs: tyre width, inner rim width, largest width. A tyre is measured on a rim of 0.65 of its width below 30 mm and 0.55 from there;
-    /// on a wider one it grows by 0.4 to 1.0 mm for each millimetre.
+    /// Inputs: tyre width, inner rim width, largest width, tyre's bead seat, bead seat of the largest. On a rim wider than the one on which
+    /// it is measured a tyre grows by 0.4 to 1.0 mm for each millimetre.
     /// </summary>
     public static Relation Grown { get; } = new GrownTyre();
 
     /// <summary>The inverse: the widest rim on which a tyre surely stays within the limit, nanometres; 0 where its label is above it.</summary>
-    public static long WidestRim(long width, long largest) => width > largest ? 0 : MeasuringRim(width) + (largest - width);
+    public static long WidestRim(long width, long largest) => width > largest ? 0 : MeasuringRim(width) + Math.Max(0, largest - width - 1);
 
-    private static long MeasuringRim(long width) => width < 30 * Nanometres.PerMillimetre ? width * 65 / 100 : width * 55 / 100;
+    private static long MeasuringRim(long width)
+    {
+        long rim = MeasuringRims[0].Rim;
+        foreach ((int from, int inner) in MeasuringRims)
+        {
+            rim = width >= from * Nanometres.PerMillimetre ? inner : rim;
+        }
+
+        return rim * Nanometres.PerMillimetre;
+    }
 
     private sealed class GrownTyre : Relation, ICutsByOthers
     {
-        public override string Kind => "arithmetic: growth on a rim wider than the measuring rim";
+        public override string Kind => "arithmetic: growth on a rim wider than the measuring rim, within one wheel size";
 
-        public override ImmutableArray<Source> RestsOn => [Sources.WidthTolerance, Sources.OlderIso5775];
+        public override ImmutableArray<Source> RestsOn => [Sources.MeasuringRims, Sources.WidthTolerance];
 
-        /// <summary>The rims at which a known tyre begins to grow, and at which it perhaps or surely leaves a known limit.</summary>
+        /// <summary>The rims at which a known tyre perhaps or surely leaves a known limit.</summary>
         public IEnumerable<long> CutsFor(int input, CandidateRow row)
         {
             long[] widths = row[0].Codes ?? [row[0].Low];
             long[] limits = row[2].Codes ?? [row[2].Low];
             foreach (long width in input == 1 ? widths : [])
             {
-                yield return MeasuringRim(width);
                 foreach (long limit in limits)
                 {
+                    yield return MeasuringRim(width);
                     yield return WidestRim(width, limit);
-                    yield return MeasuringRim(width) + ((limit - width) * 5 / 2);
+                    yield return MeasuringRim(width) + ((limit + Tolerance - width) * 5 / 2);
                 }
             }
         }
@@ -85,19 +105,29 @@ internal static class TyreRoom
         public override Outcome Judge(ReadOnlySpan<long> values)
         {
             (long width, long inner, long largest) = (values[0], values[1], values[2]);
-            if (width == 0 || inner == 0)
+            if (width == 0 || inner == 0 || values[3] == 0)
             {
                 return new(Verdict.DoesNotFit, Reasons.NothingToMate);
             }
 
-            if (largest == 0)
+            if (largest == 0 || values[4] == 0)
             {
                 return new(Verdict.NeedsMeasuring, NoLimit);
             }
 
+            if (values[3] != values[4])
+            {
+                return new(Verdict.NeedsMeasuring, OtherWheelGrown);
+            }
+
+            if (width > largest)
+            {
+                return new(Verdict.DoesNotFit, TooWideGrown);
+            }
+
             long grows = Math.Max(0, inner - MeasuringRim(width));
-            return width + grows <= largest ? new(Verdict.Fits, GrownInside)
-                : width + (grows * 2 / 5) <= largest ? new(Verdict.NeedsMeasuring, GrownMaybe)
+            return grows == 0 || width + grows < largest ? new(Verdict.Fits, GrownInside)
+                : width + (grows * 2 / 5) - Tolerance <= largest ? new(Verdict.NeedsMeasuring, GrownMaybe)
                 : new(Verdict.DoesNotFit, GrownOut);
         }
     }

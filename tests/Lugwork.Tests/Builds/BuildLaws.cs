@@ -139,7 +139,7 @@ public sealed class BuildLaws
                         whole[i] = Exact(joint.Inputs[i].IsLength ? 1 + random.Next(300_000_000) : joint.Inputs[i].Domain[random.Next(joint.Inputs[i].Domain.Length)]);
                     }
 
-                    Assert.Equal(sheet, joint.Common(whole));
+                    Assert.True(Fits.Rows.MayRemain(joint.Common(whole), sheet), $"{joint}: the sheet says {sheet}, the part {joint.Common(whole)}");
                 }
             }
         }

@@ -129,4 +129,35 @@ public sealed class FittingJointTests
     [InlineData("shell wide")]
     [InlineData("shell BSA 68; family Italian")]
     public void A_shell_that_says_nothing_or_twice_is_refused(string text) => Assert.False(BottomBracket.TryRead(text, out _, out _));
+
+    [Theory]
+    [InlineData("12x142", "M12x1.5", Verdict.Fits)]
+    [InlineData("12x142", "M15x1.5", Verdict.DoesNotFit)]
+    [InlineData("135 QR", "M12x1.5", Verdict.DoesNotFit)]
+    [InlineData("12x142", "own", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "M12x1.5", Verdict.NeedsMeasuring)]
+    public void An_axle_has_the_diameter_of_its_end_whatever_thread_is_stated(string end, string axle, Verdict expected) =>
+        Assert.Equal(expected, Judge("rear-axle-diameter", $"rear {end}; rear axle thread {axle}", (Slot.RearAxle, ThruAxle.Read("thread " + axle))).Verdict);
+
+    [Theory]
+    [InlineData("31.8", "28.6", "collar-too-small")]
+    [InlineData("31.8", "34.9", "collar-too-large")]
+    public void The_reason_of_a_collar_says_which_is_too_large(string tube, string collar, string reason) =>
+        Assert.Equal(reason, Judge("seat-clamp-on-seat-tube", $"seat tube outside {tube}", (Slot.SeatClamp, SeatClamp.Read(collar))).ReasonId);
+
+    [Theory]
+    [InlineData("7-round", "7x9.6", "oval-in-round")]
+    [InlineData("7-round", "8-round", "rails-too-thick")]
+    [InlineData("7x9", "7x10", "rails-too-thick")]
+    public void The_reason_of_rails_says_what_happens_to_them(string head, string rails, string reason) =>
+        Assert.Equal(reason, Judge("saddle-on-seatpost", "material steel", (Slot.Seatpost, Seatpost.Read("railClamp " + head)), (Slot.Saddle, Saddle.Read("rails " + rails))).ReasonId);
+
+    [Fact]
+    public void A_wide_unit_in_a_narrower_shell_of_its_family_needs_the_makers_spacers() =>
+        Assert.Equal(Verdict.NeedsMeasuring, Judge("bottom-bracket-width", "shell BB89.5", (Slot.BottomBracket, BottomBracket.Read("shell BB92"))).Verdict);
+
+    [Theory]
+    [InlineData("family BSA; narrowest shell 73; widest shell 68")]
+    [InlineData("takes 24.0 ± 0.05")]
+    public void A_turned_range_or_a_caliper_where_only_a_name_tells_is_refused(string text) => Assert.False(BottomBracket.TryRead(text, out _, out _));
 }

@@ -54,6 +54,21 @@ public sealed class PlanLaws
         Assert.True(pairs > 1_000, $"{pairs} pairs");
     }
 
+    [Property(MaxTest = 300)]
+    public void Sizes_that_no_table_lists_are_never_taken_for_one_another(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        decimal[] sizes = [.. Enumerable.Range(0, 6).Select(_ => 26m + (random.Next(60) / 10m) + 0.03m)];
+        foreach (decimal bore in sizes.Append(27.2m))
+        {
+            foreach (decimal post in sizes.Append(27.2m))
+            {
+                Build build = Build.From(Frame.Read(FormattableString.Invariant($"seat tube {bore}"))).With(Seatpost.Read(FormattableString.Invariant($"diameter {post}")));
+                Assert.Equal(bore == post, build.Check().Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verdict == Verdict.Fits);
+            }
+        }
+    }
+
     private static IEnumerable<(string First, string Second)> Keys(Joint joint) =>
         from a in joint.Inputs[0].Domain.Take(40)
         from b in joint.Inputs[1].Domain.Take(40)

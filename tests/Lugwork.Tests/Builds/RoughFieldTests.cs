@@ -35,6 +35,12 @@ public sealed class RoughFieldTests
     }
 
     [Theory]
+    [InlineData("code ZS44/28.6|ZS56/40; upper EC34/25.4")]
+    [InlineData("upper EC34/25.4; code ZS44/28.6|ZS56/40")]
+    [InlineData("code ZS44/28.6|ZS56/40; lower ZS56/40")]
+    public void Two_rough_fields_that_say_the_same_things_are_refused(string text) => Assert.False(Headset.TryRead(text, out _, out _));
+
+    [Theory]
     [InlineData("ZS44/28.6|ZS56/40")]
     [InlineData("zs44/28.6 - zs56/40")]
     [InlineData("ZS44.0/28.6|ZS56.0/40")]

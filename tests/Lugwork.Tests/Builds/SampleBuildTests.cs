@@ -100,4 +100,13 @@ public sealed class SampleBuildTests
             }
         }
     }
+
+    [Fact]
+    public void What_no_measurement_can_settle_is_only_helped()
+    {
+        // Its source says to check: the thread is a maker's own.
+        Build build = Build.From(Frame.Read("rear 12x142; rear axle thread own")).With(ThruAxle.Read("own"), Slot.RearAxle);
+        Assert.All(build.Check().ToMeasure, m => Assert.Equal(0, m.Settles));
+        Assert.NotEmpty(build.Check().ToMeasure);
+    }
 }

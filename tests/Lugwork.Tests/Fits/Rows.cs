@@ -76,6 +76,14 @@ internal static class Rows
         return codes.Count == 1 ? from : new(KnownState.OneOf, codes.Min, codes.Max, [.. codes]);
     }
 
+    /// <summary>One verdict stands; a pair that is refused either way is refused, by the lesser claim; else it has to be measured.</summary>
+    public static Verdict Expected(HashSet<Verdict> all) =>
+        all.Count == 1 ? all.Single() : all.All(v => v is Verdict.DoesNotFit or Verdict.Unsafe) ? Verdict.DoesNotFit : Verdict.NeedsMeasuring;
+
+    /// <summary>What may be left of a verdict when less is known.</summary>
+    public static bool MayRemain(Verdict known, Verdict after) =>
+        after == known || after == Verdict.NeedsMeasuring || (known == Verdict.Unsafe && after == Verdict.DoesNotFit);
+
     public static HashSet<Verdict> Completions(Row row)
     {
         long[][] values = [.. row.Inputs.Select((c, i) => Values(row, i, c))];

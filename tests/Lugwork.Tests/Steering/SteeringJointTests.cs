@@ -53,6 +53,7 @@ public sealed class SteeringJointTests
     [InlineData("threaded", "1-1/8", "25.4", Verdict.NeedsMeasuring)]
     [InlineData("threadless", "1", "22.2 quill", Verdict.DoesNotFit)]
     [InlineData("unknown", "1-1/8", "28.6 clamp", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "1-1/8", "clamp-31.8", Verdict.DoesNotFit)]
     public void A_stem_follows_the_kind_of_steerer_before_its_size(string kind, string steerer, string stem, Verdict expected) =>
         Assert.Equal(expected, Judge("stem-on-steerer", "material steel", (Slot.Fork, Fork.Read($"steerer {steerer}; steerer kind {kind}")), (Slot.Stem, Stem.Read(stem))).Verdict);
 
@@ -86,6 +87,12 @@ public sealed class SteeringJointTests
     [InlineData("EC34|EC34", "tapered 1-1/8 to 1.5", Verdict.Fits, Verdict.DoesNotFit)]
     [InlineData("IS42|IS42", "tapered 1-1/8 to 1.5", Verdict.Fits, Verdict.DoesNotFit)]
     [InlineData("IS42|IS52", "straight 1-1/8", Verdict.Fits, Verdict.Fits)]
+    [InlineData("IS42|IS42", "straight 1-1/8", Verdict.Fits, Verdict.NeedsMeasuring)]
+    [InlineData("IS42|IS52", "tapered 1-1/8 to 1.5", Verdict.Fits, Verdict.Fits)]
+    [InlineData("IS42|IS42", "tapered 1-1/8 to 1-1/4", Verdict.Fits, Verdict.DoesNotFit)]
+    [InlineData("44|44", "tapered 1-1/8 to 1-3/8", Verdict.Fits, Verdict.NeedsMeasuring)]
+    [InlineData("49|ZS62", "tapered 1-1/8 to 1.5", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
+    [InlineData("EC34|EC34", "straight 1-1/4", Verdict.DoesNotFit, Verdict.DoesNotFit)]
     [InlineData("44|56", "straight 1.5", Verdict.DoesNotFit, Verdict.Fits)]
     [InlineData("EC30|EC30", "straight 1-1/8", Verdict.DoesNotFit, Verdict.DoesNotFit)]
     [InlineData("EC34|EC34", "straight 1", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
@@ -103,4 +110,18 @@ public sealed class SteeringJointTests
             Assert.All(Lugwork.Steering.SteererSize.All.Where(bore.TakesUpper), s => Assert.True(bore.Room(s.Hundredths) > 250));
             Assert.All(Lugwork.Steering.CrownSeat.All.Where(bore.TakesLower), s => Assert.True(bore.Room(s.Hundredths) > 250));
         });
+
+    [Theory]
+    [InlineData("31.8", "35", "bar-too-large")]
+    [InlineData("35", "25.4", "bar-too-small")]
+    public void The_reason_says_which_is_too_large(string stem, string bar, string reason) =>
+        Assert.Equal(reason, Judge("bar-in-stem", "material steel", (Slot.Stem, Stem.Read("bar " + stem)), (Slot.Handlebar, Handlebar.Read(bar))).ReasonId);
+
+    [Theory]
+    [InlineData("threadless", "1-1/8", "clamp-31.8", "stem-too-large")]
+    [InlineData("threadless", "1-1/8", "25.4 clamp", "stem-too-small")]
+    [InlineData("threaded", "1", "25.4 quill", "quill-too-large")]
+    [InlineData("threaded", "1-1/8", "22.2 quill", "quill-too-small")]
+    public void The_reason_of_a_stem_says_which_is_too_large(string kind, string steerer, string stem, string reason) =>
+        Assert.Equal(reason, Judge("stem-on-steerer", "material steel", (Slot.Fork, Fork.Read($"steerer {steerer}; steerer kind {kind}")), (Slot.Stem, Stem.Read(stem))).ReasonId);
 }

@@ -42,19 +42,37 @@ public sealed class TyreRoomLaws
         long widest = TyreRoom.WidestRim(width, limit);
         foreach (long inner in new[] { widest - 1, widest, widest + 1, 13 * Millimetre }.Where(i => i > 0))
         {
-            Assert.Equal(inner <= widest, TyreRoom.Grown.Judge([width, inner, limit]).Verdict == Verdict.Fits);
+            Assert.Equal(inner <= widest, TyreRoom.Grown.Judge([width, inner, limit, 622, 622]).Verdict == Verdict.Fits);
+            Assert.Equal(Verdict.NeedsMeasuring, TyreRoom.Grown.Judge([width, inner, limit, 584, 622]).Verdict);
         }
     }
 
+    /// <summary>2020 ETRTO standards for bike tires: the measuring rims, at both ends of each row; growth from there by 0.4 to 1.0 mm a millimetre.</summary>
+    [Theory]
+    [InlineData("57-622", "57-622", "25", Verdict.Fits)]
+    [InlineData("57-622", "57-622", "30", Verdict.NeedsMeasuring)]
+    [InlineData("65-622", "65-622", "35", Verdict.NeedsMeasuring)]
+    [InlineData("28-622", "28-622", "19", Verdict.Fits)]
+    [InlineData("29-622", "29-622", "21", Verdict.Fits)]
+    [InlineData("30-622", "30-622", "21", Verdict.Fits)]
+    [InlineData("30-622", "30-622", "21.1", Verdict.NeedsMeasuring)]
+    [InlineData("35-622", "35-622", "21", Verdict.Fits)]
+    [InlineData("45-622", "45-622", "25", Verdict.NeedsMeasuring)]
+    [InlineData("100-559", "102-559", "76", Verdict.Fits)]
+    [InlineData("120-559", "120-559", "94", Verdict.Fits)]
+    [InlineData("57-584", "57-622", "25", Verdict.NeedsMeasuring)]
+    public void The_makers_own_largest_tyre_fits_on_its_measuring_rim(string tyre, string largest, string inner, Verdict expected) =>
+        Assert.Equal(expected, Builds.Bench.Judge("rear-tyre-on-its-rim-in-frame", $"largest tyre {largest}", (Slot.RearTyre, Tyre.Read(tyre)), (Slot.RearWheel, Wheel.Read($"inner width {inner}"))).Verdict);
+
     [Theory]
     [InlineData("19", Verdict.Fits)]
-    [InlineData("24", Verdict.Fits)]
-    [InlineData("24.1", Verdict.NeedsMeasuring)]
-    [InlineData("27", Verdict.NeedsMeasuring)]
-    [InlineData("27.1", Verdict.DoesNotFit)]
-    [InlineData("24 ± 0.5", Verdict.NeedsMeasuring)]
+    [InlineData("24.9", Verdict.Fits)]
+    [InlineData("25", Verdict.NeedsMeasuring)]
+    [InlineData("35.5", Verdict.NeedsMeasuring)]
+    [InlineData("35.6", Verdict.DoesNotFit)]
+    [InlineData("24.8 ± 0.5", Verdict.NeedsMeasuring)]
     [InlineData("23 ± 0.5", Verdict.Fits)]
     [InlineData("unknown", Verdict.NeedsMeasuring)]
-    public void A_40_under_a_limit_of_42_may_be_up_to_24_mm_wide_inside(string inner, Verdict expected) =>
+    public void A_40_under_a_limit_of_42_goes_on_a_rim_under_25_mm(string inner, Verdict expected) =>
         Assert.Equal(expected, Builds.Bench.Judge("rear-tyre-on-its-rim-in-frame", "largest tyre 42-622", (Slot.RearTyre, Tyre.Read("40-622")), (Slot.RearWheel, Wheel.Read($"inner width {inner}"))).Verdict);
 }
