@@ -25,6 +25,17 @@ public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
     /// <summary>The nominal diameter.</summary>
     public Length Diameter => Length.FromMillimeters((double)FitCode);
 
+    /// <summary>What a reading of a rotor can be.</summary>
+    /// <param name="diameter">Diameter through the centre; a rule is out by 1 mm.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<RotorSize> Identify(MeasuredLength diameter) => SizedIdentification.Of<RotorSize>(
+        new("diameter", "rule across the rotor through the centre"),
+        diameter,
+        r => (r.FitCode, r.FitCode),
+        r => r.FitCode,
+        r => r.FitCode is 200 or 203 ? "200 and 203 are two sizes: adapters differ by 3 mm" : "");
+
     /// <inheritdoc/>
     public static RotorSize OfFitCode(long code) => ByCode(code);
 

@@ -63,6 +63,17 @@ public sealed class BarClamp : Standard<BarClamp>, IInterfaceValue<BarClamp>
 
     internal int Hundredths { get; }
 
+    /// <summary>What a reading of a bar can be; a bar may measure 0.1 mm under its name.</summary>
+    /// <param name="diameter">Outside diameter in the middle of the bar.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<BarClamp> Identify(MeasuredLength diameter) => SizedIdentification.Of<BarClamp>(
+        new("bar diameter", "caliper in the middle of the bar"),
+        diameter,
+        s => (s.Hundredths / 100m - 0.1m, s.Hundredths / 100m),
+        s => s.Hundredths / 100m,
+        s => s == Mm25Point8 ? "made between 25.4 and 26.0: measure twice" : "");
+
     /// <inheritdoc/>
     public static BarClamp OfFitCode(long code) => ByCode(code);
 

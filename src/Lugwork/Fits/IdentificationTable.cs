@@ -8,8 +8,8 @@ namespace Lugwork;
 /// <param name="How">Where and with what it is measured: "caliper across the faces, cups out".</param>
 internal sealed record MeasuredDimension(string Name, string How);
 
-/// <summary>The dimensions of one thing: a range a dimension, null where it has none or none is known.</summary>
-internal sealed record DimensionRow<T>(T Value, ImmutableArray<(decimal Least, decimal Most)?> Ranges, string TellsApart = "");
+/// <summary>The dimensions of one thing: a range a dimension, null where it has none or none is known; and its name size, which ranks where ranges overlap.</summary>
+internal sealed record DimensionRow<T>(T Value, ImmutableArray<(decimal Least, decimal Most)?> Ranges, string TellsApart = "", decimal? Nominal = null);
 
 /// <summary>The measurable dimensions of everything of one kind: tells what readings can be, and what to measure next.</summary>
 /// <remarks>A thing whose dimension is not known is never ruled out by a reading of it, and ranks behind those that have it.</remarks>
@@ -17,7 +17,7 @@ internal sealed class IdentificationTable<T>(ImmutableArray<MeasuredDimension> d
 {
     private const decimal CaliperError = 0.1m;
 
-    /// <summary>Ranks by deviation; a missing dimension counts as just allowed, equal ones keep the order of the table.</summary>
+    /// <summary>Ranks by deviation, then by how far the first reading is from the name size; a missing dimension counts as just allowed, equal ones keep the order of the table.</summary>
     /// <param name="readings">A reading a dimension, in the order of the dimensions; null where it was not measured.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
     public Identification<T> Identify(params ReadOnlySpan<MeasuredLength?> readings)
@@ -46,7 +46,8 @@ internal sealed class IdentificationTable<T>(ImmutableArray<MeasuredDimension> d
             }
         }
 
-        (DimensionRow<T> Row, decimal Deviation)[] ranked = [.. found.OrderBy(f => f.Deviation)];
+        MeasuredLength? first = readings[0];
+        (DimensionRow<T> Row, decimal Deviation)[] ranked = [.. found.OrderBy(f => f.Deviation).ThenBy(f => f.Row.Nominal is { } nominal && first is { } reading ? Math.Abs(nominal - reading.Millimetres) : 0)];
         return new([.. ranked.Select(f => new Identified<T>(f.Row.Value, f.Deviation, f.Row.TellsApart))], Next([.. ranked.Select(f => f.Row)], readings));
     }
 

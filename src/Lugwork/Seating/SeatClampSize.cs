@@ -60,6 +60,17 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
 
     internal int Hundredths { get; }
 
+    /// <summary>What a reading of a seat tube can be.</summary>
+    /// <param name="diameter">Outside diameter of the seat tube where the collar sits.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<SeatClampSize> Identify(MeasuredLength diameter) => SizedIdentification.Of<SeatClampSize>(
+        new("outside diameter", "caliper where the collar sits, two directions"),
+        diameter,
+        s => (s.Hundredths / 100m, s.Hundredths / 100m),
+        s => s.Hundredths / 100m,
+        _ => "");
+
     /// <inheritdoc/>
     public static SeatClampSize OfFitCode(long code) => ByCode(code);
 

@@ -54,6 +54,17 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
         return new(Nanometres.OfMillimetres(millimetres));
     }
 
+    /// <summary>What a reading of a bore can be; a bore is up to 0.1 mm larger than its post.</summary>
+    /// <param name="diameter">The reading.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<SeatTubeBore> Identify(MeasuredLength diameter) => SizedIdentification.Of<SeatTubeBore>(
+        new("diameter", "caliper, two directions"),
+        diameter,
+        s => (s.Millimetres, s.Millimetres + 0.1m),
+        s => s.Millimetres,
+        s => s.Millimetres is 30.9m or 31.6m ? "30.9 and 31.6 are both common: read the mark, and trust the caliper over it" : "");
+
     /// <inheritdoc/>
     public static SeatTubeBore OfFitCode(long code) =>
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a diameter is above zero");

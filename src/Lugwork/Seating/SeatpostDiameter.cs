@@ -54,6 +54,17 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
         return new(Nanometres.OfMillimetres(millimetres));
     }
 
+    /// <summary>What a reading of a post can be; a post is made up to 0.1 mm under its name.</summary>
+    /// <param name="diameter">The reading.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<SeatpostDiameter> Identify(MeasuredLength diameter) => SizedIdentification.Of<SeatpostDiameter>(
+        new("diameter", "caliper, two directions"),
+        diameter,
+        s => (s.Millimetres - 0.1m, s.Millimetres),
+        s => s.Millimetres,
+        s => s.Millimetres is 30.9m or 31.6m ? "30.9 and 31.6 are both common: read the mark, and trust the caliper over it" : "");
+
     /// <inheritdoc/>
     public static SeatpostDiameter OfFitCode(long code) =>
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a diameter is above zero");

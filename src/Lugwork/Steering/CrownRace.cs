@@ -54,6 +54,17 @@ public sealed class CrownRace : Standard<CrownRace>, IInterfaceValue<CrownRace>
 
     internal int Hundredths { get; }
 
+    /// <summary>What a reading of the race can be; a race measures up to 0.15 mm under its name.</summary>
+    /// <param name="diameter">Inside diameter of the race.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<CrownRace> Identify(MeasuredLength diameter) => SizedIdentification.Of<CrownRace>(
+        new("race bore", "inside caliper in the race"),
+        diameter,
+        s => (s.Hundredths / 100m - 0.15m, s.Hundredths / 100m),
+        s => s.Hundredths / 100m,
+        s => s == Mm26Point4 || s == Mm26Point5 ? "26.4 is ISO, 26.5 French" : "");
+
     /// <inheritdoc/>
     public static CrownRace OfFitCode(long code) => ByCode(code);
 

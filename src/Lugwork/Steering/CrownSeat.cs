@@ -54,6 +54,17 @@ public sealed class CrownSeat : Standard<CrownSeat>, IInterfaceValue<CrownSeat>
 
     internal int Hundredths { get; }
 
+    /// <summary>What a reading of the seat can be; a seat measures up to 0.15 mm above its name.</summary>
+    /// <param name="diameter">Outside diameter of the seat, race off.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<CrownSeat> Identify(MeasuredLength diameter) => SizedIdentification.Of<CrownSeat>(
+        new("seat diameter", "caliper on the turned seat just above the crown"),
+        diameter,
+        s => (s.Hundredths / 100m, s.Hundredths / 100m + 0.15m),
+        s => s.Hundredths / 100m,
+        s => s == Mm26Point4 || s == Mm26Point5 ? "26.4 is ISO on a 25.4 steerer, 26.5 French on a 25.0 one: measure the steerer" : "");
+
     /// <inheritdoc/>
     public static CrownSeat OfFitCode(long code) => ByCode(code);
 

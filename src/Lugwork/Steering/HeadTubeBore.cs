@@ -120,6 +120,17 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     public static ImmutableArray<HeadTubeBore> WithinError(decimal millimetres, decimal error) =>
         [.. All.Where(b => b != Zs62 && (millimetres - error) * 100m <= b._most && (millimetres + error) * 100m >= b._least)];
 
+    /// <summary>What a bore reading can be. A reading of 50 or 62 is the outside of a head tube and no bore.</summary>
+    /// <param name="bore">Inside diameter of the bare end.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<HeadTubeBore> Identify(MeasuredLength bore) => SizedIdentification.Of<HeadTubeBore>(
+        new("bore", "inside caliper in the bare end, two directions"),
+        bore,
+        b => b == Zs62 ? null : (b._least / 100m, b._most / 100m),
+        b => b._most / 100m,
+        b => b.IsIntegrated ? "an integrated seat is chamfered: there is no shoulder for a cup" : b == Zs41 ? "straight bore for a pressed cup; IS41 has a chamfered seat" : b == Ec29 || b == Ec30 ? "30.0 mm cups or 30.2 mm cups: read the old cup" : "");
+
     /// <inheritdoc/>
     public static HeadTubeBore OfFitCode(long code) => ByCode(code);
 

@@ -51,6 +51,17 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
 
     internal int Hundredths { get; }
 
+    /// <summary>What a steerer reading can be.</summary>
+    /// <param name="diameter">Outside diameter at the top.</param>
+    /// <returns>Every one that the reading allows, the likeliest first.</returns>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Identification<SteererSize> Identify(MeasuredLength diameter) => SizedIdentification.Of<SteererSize>(
+        new("outside diameter", "caliper at the top of the steerer"),
+        diameter,
+        s => (s.Hundredths / 100m, s.Hundredths / 100m),
+        s => s.Hundredths / 100m,
+        _ => "");
+
     /// <inheritdoc/>
     public static SteererSize OfFitCode(long code) => ByCode(code);
 
