@@ -25,6 +25,8 @@ public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
     /// <summary>The nominal diameter.</summary>
     public Length Diameter => Length.FromMillimeters((double)FitCode);
 
+    internal override Nanometres? MainLength => new(FitCode * Nanometres.PerMillimetre);
+
     /// <inheritdoc/>
     public static RotorSize OfFitCode(long code) => ByCode(code);
 

@@ -63,6 +63,8 @@ public sealed class BarClamp : Standard<BarClamp>, IInterfaceValue<BarClamp>
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <inheritdoc/>
     public static BarClamp OfFitCode(long code) => ByCode(code);
 

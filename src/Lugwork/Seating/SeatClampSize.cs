@@ -60,6 +60,8 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <inheritdoc/>
     public static SeatClampSize OfFitCode(long code) => ByCode(code);
 

@@ -54,6 +54,8 @@ public sealed class CrownRace : Standard<CrownRace>, IInterfaceValue<CrownRace>
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <inheritdoc/>
     public static CrownRace OfFitCode(long code) => ByCode(code);
 

@@ -54,6 +54,8 @@ public sealed class CrownSeat : Standard<CrownSeat>, IInterfaceValue<CrownSeat>
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <inheritdoc/>
     public static CrownSeat OfFitCode(long code) => ByCode(code);
 

@@ -51,6 +51,8 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <inheritdoc/>
     public static SteererSize OfFitCode(long code) => ByCode(code);
 
