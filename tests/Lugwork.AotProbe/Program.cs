@@ -1,6 +1,6 @@
 using Lugwork;
 
-// A check with its reasons, a needs sheet, a headset code, a build file there and back and its schema, natively.
+// A check with its reasons, a needs sheet, a headset code, the reference page, a build file there and back and its schema, natively.
 Build build = Build.From(Frame.Read("rear 12x142; material steel; seat tube 27.2; rear brake IS"))
     .With(Wheel.Read("rear 12x142; HG-M; six-bolt"), Slot.RearWheel)
     .With(Seatpost.Read("26.8 x 350"));
@@ -12,6 +12,7 @@ bool good = report.Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verd
     && Slot.All.All(s => BuildFile.Schema.Contains($"\"{s.Key}\": {{", StringComparison.Ordinal))
     && ReportFile.Write(report).Contains("seatpost-in-seat-tube", StringComparison.Ordinal)
     && report.Fits.All(f => f.Explain().Contains("Weakest leg: ", StringComparison.Ordinal))
+    && StandardsPage.Write().Contains("`Lugwork.Hubs.HubStandard`", StringComparison.Ordinal)
     && Lugwork.Steering.HeadsetPair.Parse("zs44/28.6 - ec44/40").ToString() == "ZS44/28.6|EC44/40"
     && Math.Abs(Lugwork.Seating.SeatpostDiameter.OfMillimetres(27.2m).Diameter.Millimeters - 27.2) < 1e-9;
 Console.WriteLine(good ? "native check passed" : "native check FAILED");

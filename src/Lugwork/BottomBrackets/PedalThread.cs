@@ -34,6 +34,8 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
 
     internal long DiameterNanometres => _nanometres;
 
+    internal override Nanometres? MainLength => new(_nanometres);
+
     /// <inheritdoc/>
     public static PedalThread OfFitCode(long code) => ByCode(code);
 

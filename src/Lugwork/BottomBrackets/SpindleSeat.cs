@@ -78,6 +78,8 @@ public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<Spindle
 
     internal int OtherMicrometres { get; }
 
+    internal override Nanometres? MainLength => IsRound && DriveMicrometres == OtherMicrometres ? new(DriveMicrometres * 1_000L) : null;
+
     /// <summary>A round spindle of known size.</summary>
     internal bool IsRound => DriveMicrometres > 0;
 

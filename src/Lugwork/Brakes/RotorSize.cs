@@ -25,6 +25,8 @@ public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
     /// <summary>The nominal diameter.</summary>
     public Length Diameter => Length.FromMillimeters((double)FitCode);
 
+    internal override Nanometres? MainLength => new(FitCode * Nanometres.PerMillimetre);
+
     /// <summary>What a reading of a rotor can be.</summary>
     /// <param name="diameter">Diameter through the centre; a rule is out by 1 mm.</param>
     /// <returns>Every one that the reading allows, the likeliest first.</returns>

@@ -63,6 +63,8 @@ public sealed class BarClamp : Standard<BarClamp>, IInterfaceValue<BarClamp>
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <summary>What a reading of a bar can be; a bar may measure 0.1 mm under its name.</summary>
     /// <param name="diameter">Outside diameter in the middle of the bar.</param>
     /// <returns>Every one that the reading allows, the likeliest first.</returns>

@@ -46,17 +46,7 @@ internal static class Explanation
     };
 
     private static string Named(Source source) =>
-        $"{source} ({source.Kind switch
-        {
-            SourceKind.Memory => "memory",
-            SourceKind.CommonPractice => "common practice",
-            SourceKind.Derived => "derived",
-            SourceKind.Community => "community page",
-            SourceKind.Press => "press",
-            SourceKind.MakerDocument => "maker's document",
-            SourceKind.Handbook => "handbook",
-            _ => "standard",
-        }}, {source.Confidence.ToString().ToLowerInvariant()} confidence)";
+        $"{source} ({SourceKinds.InWords(source.Kind)}, {source.Confidence.ToString().ToLowerInvariant()} confidence)";
 
     private static string Moves(SideEffects effects)
     {

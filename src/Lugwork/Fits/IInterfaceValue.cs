@@ -3,6 +3,11 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>One typed standard or dimension at which a part meets another.</summary>
+/// <remarks>
+/// Formats: "G" or none is the key, "T" the trade name; "M" (millimetres) and "I" (inches: a fraction down to 1/64 where it is exact,
+/// otherwise three places) where the value has one main diameter or width. Any other is refused with a <see cref="FormatException"/>.
+/// The text is the same in every culture.
+/// </remarks>
 /// <typeparam name="TSelf">The type itself.</typeparam>
 public interface IInterfaceValue<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
     where TSelf : IInterfaceValue<TSelf>

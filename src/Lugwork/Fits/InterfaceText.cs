@@ -29,6 +29,22 @@ internal static class InterfaceText
         return reading.IsClear;
     }
 
+    /// <summary>The text of a value in one of the formats: G key, T trade name, M millimetres and I inches of its main length.</summary>
+    /// <exception cref="FormatException">Another format, or M or I of a value without a main length.</exception>
+    public static string Format(string? format, string key, string tradeName, Nanometres? main, string called) => format switch
+    {
+        null or "" or "G" => key,
+        "T" => tradeName,
+        "M" when main is { } length => length + " mm",
+        "I" when main is { } length => length.InInches() + " in",
+        _ => throw NoFormat(format, called, main is not null),
+    };
+
+    /// <summary>The refusal of a format, with the formats that there are.</summary>
+    public static FormatException NoFormat(ReadOnlySpan<char> format, string called, bool hasLength) => new(hasLength
+        ? $"'{Shown(format)}' is not a format of {called}; use G (key), T (trade name), M (millimetres) or I (inches)."
+        : $"'{Shown(format)}' is not a format of {called}{(format is "M" or "I" ? ", which has no one main length" : "")}; use G (key) or T (trade name).");
+
     public static bool TryFormat(string text, Span<char> destination, out int written)
     {
         bool room = text.TryCopyTo(destination);

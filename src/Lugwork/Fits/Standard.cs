@@ -32,6 +32,9 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
     /// <summary>Where the row comes from.</summary>
     public Source Source { get; }
 
+    /// <summary>The one main diameter or width, for the formats in millimetres and inches; null where there is none or more than one.</summary>
+    internal virtual Nanometres? MainLength => null;
+
     /// <summary>Finds a member by key, trade name or another spelling; null where there is none. Case and blanks do not matter.</summary>
     /// <param name="text">A key or a name; a negative number is none.</param>
     public static TSelf? Find(ReadOnlySpan<char> text)
@@ -85,16 +88,11 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
     /// <summary>The fit key.</summary>
     public override string ToString() => FitKey;
 
-    /// <summary>The fit key for "G" or nothing, the trade name for "T".</summary>
-    /// <param name="format">"G", "T", empty or null.</param>
+    /// <summary>The fit key for "G" or nothing, the trade name for "T"; where there is one main diameter or width, its millimetres for "M" ("28.6 mm") and its inches for "I" ("9/16 in", "1.126 in").</summary>
+    /// <param name="format">"G", "T", "M", "I", empty or null.</param>
     /// <param name="formatProvider">Not used; the text is the same in every culture.</param>
-    /// <exception cref="FormatException">Another format.</exception>
-    public string ToString(string? format, IFormatProvider? formatProvider) => format switch
-    {
-        null or "" or "G" => FitKey,
-        "T" => TradeName,
-        _ => throw new FormatException($"'{format}' is not a format of {TSelf.Called}; use G (key) or T (trade name)."),
-    };
+    /// <exception cref="FormatException">Another format, or "M" or "I" of a value without one main length.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => InterfaceText.Format(format, FitKey, TradeName, MainLength, TSelf.Called);
 
     /// <inheritdoc/>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>

@@ -38,6 +38,8 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
     /// <summary>Nominal diameter, whole millimetres; 0 for a maker's own.</summary>
     internal int Diameter { get; }
 
+    internal override Nanometres? MainLength => Diameter == 0 ? null : new(Diameter * Nanometres.PerMillimetre);
+
     /// <inheritdoc/>
     public static AxleThread OfFitCode(long code) => ByCode(code);
 

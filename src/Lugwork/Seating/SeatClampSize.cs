@@ -60,6 +60,8 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <summary>What a reading of a seat tube can be.</summary>
     /// <param name="diameter">Outside diameter of the seat tube where the collar sits.</param>
     /// <returns>Every one that the reading allows, the likeliest first.</returns>

@@ -105,10 +105,13 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
     /// <summary>Millimetres without unit: "27.2".</summary>
     public override string ToString() => FitKey;
 
-    /// <inheritdoc/>
-    public string ToString(string? format, IFormatProvider? formatProvider) => FitKey;
+    /// <summary>The key for "G", "T" or nothing; the diameter in millimetres for "M", in inches for "I": "27.2 mm", "1.071 in".</summary>
+    /// <param name="format">"G", "T", "M", "I", empty or null.</param>
+    /// <param name="formatProvider">Not used; the text is the same in every culture.</param>
+    /// <exception cref="FormatException">Another format.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => InterfaceText.Format(format, FitKey, FitKey, _length, Called);
 
     /// <inheritdoc/>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
-        InterfaceText.TryFormat(FitKey, destination, out charsWritten);
+        InterfaceText.TryFormat(format.IsEmpty ? FitKey : ToString(format.ToString(), null), destination, out charsWritten);
 }

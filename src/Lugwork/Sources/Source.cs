@@ -38,6 +38,9 @@ public sealed class Source
     /// <summary>How weak a leg it is: the lower of two is the weaker.</summary>
     internal int Strength => ((int)Confidence * 100) + (int)Kind;
 
+    /// <summary>Memory or common practice: no page says it.</summary>
+    internal bool IsUnpublished => Kind is SourceKind.Memory or SourceKind.CommonPractice;
+
     /// <summary>"Title, publisher, year".</summary>
     public override string ToString() =>
         Publisher.Length == 0 ? Title : Year.Length == 0 ? $"{Title}, {Publisher}" : $"{Title}, {Publisher}, {Year}";

@@ -40,3 +40,19 @@ public enum Confidence
     /// <summary>The standard itself, or independent good sources that agree.</summary>
     High,
 }
+
+/// <summary>Kinds of sources in words.</summary>
+internal static class SourceKinds
+{
+    public static string InWords(SourceKind kind) => kind switch
+    {
+        SourceKind.Memory => "memory",
+        SourceKind.CommonPractice => "common practice",
+        SourceKind.Derived => "derived",
+        SourceKind.Community => "community page",
+        SourceKind.Press => "press",
+        SourceKind.MakerDocument => "maker's document",
+        SourceKind.Handbook => "handbook",
+        _ => "standard",
+    };
+}

@@ -54,6 +54,8 @@ public sealed class CrownRace : Standard<CrownRace>, IInterfaceValue<CrownRace>
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <summary>What a reading of the race can be; a race measures up to 0.15 mm under its name.</summary>
     /// <param name="diameter">Inside diameter of the race.</param>
     /// <returns>Every one that the reading allows, the likeliest first.</returns>

@@ -54,6 +54,8 @@ public sealed class CrownSeat : Standard<CrownSeat>, IInterfaceValue<CrownSeat>
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <summary>What a reading of the seat can be; a seat measures up to 0.15 mm above its name.</summary>
     /// <param name="diameter">Outside diameter of the seat, race off.</param>
     /// <returns>Every one that the reading allows, the likeliest first.</returns>

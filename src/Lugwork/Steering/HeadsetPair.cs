@@ -76,12 +76,21 @@ public readonly record struct HeadsetPair : ISpanParsable<HeadsetPair>, IUtf8Spa
         return TryFormat(room, out int written, default, null) ? room[..written].ToString() : InterfaceText.NoValue;
     }
 
-    /// <inheritdoc/>
-    public string ToString(string? format, IFormatProvider? formatProvider) => ToString();
+    /// <summary>The text of <see cref="ToString()"/>.</summary>
+    /// <param name="format">"G", "T", empty or null.</param>
+    /// <param name="formatProvider">Not used; the text is the same in every culture.</param>
+    /// <exception cref="FormatException">Another format: there is no one main length.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) =>
+        format is null or "" or "G" or "T" ? ToString() : throw InterfaceText.NoFormat(format, Called, hasLength: false);
 
     /// <inheritdoc/>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null)
     {
+        if (format is not ("" or "G" or "T"))
+        {
+            throw InterfaceText.NoFormat(format, Called, hasLength: false);
+        }
+
         bool room = this == default
             ? InterfaceText.TryFormat(InterfaceText.NoValue, destination, out charsWritten)
             : destination.TryWrite(CultureInfo.InvariantCulture, $"{Upper}|{Lower}", out charsWritten);

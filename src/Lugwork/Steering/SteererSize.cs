@@ -51,6 +51,8 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <summary>What a steerer reading can be.</summary>
     /// <param name="diameter">Outside diameter at the top.</param>
     /// <returns>Every one that the reading allows, the likeliest first.</returns>

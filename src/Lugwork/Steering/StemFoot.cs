@@ -58,6 +58,8 @@ public sealed class StemFoot : Standard<StemFoot>, IInterfaceValue<StemFoot>
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <inheritdoc/>
     public static StemFoot OfFitCode(long code) => ByCode(code);
 

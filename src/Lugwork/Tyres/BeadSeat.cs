@@ -93,6 +93,8 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
     /// <summary>The nominal diameter.</summary>
     public Length Diameter => Length.FromMillimeters((double)FitCode);
 
+    internal override Nanometres? MainLength => new(FitCode * Nanometres.PerMillimetre);
+
     /// <inheritdoc/>
     public static BeadSeat OfFitCode(long code) => ByCode(code);
 

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
+using Lugwork.Brakes;
+using Lugwork.Cockpit;
+using Lugwork.Drivetrain;
+using Lugwork.Hubs;
+using Lugwork.Seating;
+using Lugwork.Steering;
+using Lugwork.Tyres;
+
+namespace Lugwork;
+
+/// <summary>Every closed set of the library, listed by hand, area by area. Made when it is asked for: no check needs it.</summary>
+internal static class StandardTables
+{
+    public static ImmutableArray<StandardTable> All =>
+    [
+        Of<HubStandard>("Lugwork.Hubs", nameof(HubStandard)),
+        Of<HubEnds>("Lugwork.Hubs", nameof(HubEnds)),
+        Of<AxleThread>("Lugwork.Hubs", nameof(AxleThread)),
+        Of<FrameMaterial>("Lugwork.Hubs", nameof(FrameMaterial)),
+        Of<BeadSeat>("Lugwork.Tyres", nameof(BeadSeat)),
+        Of<RimType>("Lugwork.Tyres", nameof(RimType)),
+        Of<TyreBead>("Lugwork.Tyres", nameof(TyreBead)),
+        Of<HeadTubeBore>("Lugwork.Steering", nameof(HeadTubeBore)),
+        Of<HeadsetStyle>("Lugwork.Steering", nameof(HeadsetStyle)),
+        Of<HeadsetCup>("Lugwork.Steering", nameof(HeadsetCup)),
+        Of<SteererSize>("Lugwork.Steering", nameof(SteererSize)),
+        Of<SteererKind>("Lugwork.Steering", nameof(SteererKind)),
+        Of<CrownSeat>("Lugwork.Steering", nameof(CrownSeat)),
+        Of<CrownRace>("Lugwork.Steering", nameof(CrownRace)),
+        Of<StemFoot>("Lugwork.Steering", nameof(StemFoot)),
+        Of<BarClamp>("Lugwork.Cockpit", nameof(BarClamp)),
+        Of<ShellFamily>("Lugwork.BottomBrackets", nameof(ShellFamily)),
+        Of<Shell>("Lugwork.BottomBrackets", nameof(Shell)),
+        Of<SpindleSeat>("Lugwork.BottomBrackets", nameof(SpindleSeat)),
+        Of<Spindle>("Lugwork.BottomBrackets", nameof(Spindle)),
+        Of<PedalThread>("Lugwork.BottomBrackets", nameof(PedalThread)),
+        Of<SeatClampSize>("Lugwork.Seating", nameof(SeatClampSize)),
+        Of<RailClamp>("Lugwork.Seating", nameof(RailClamp)),
+        Of<SaddleRails>("Lugwork.Seating", nameof(SaddleRails)),
+        Of<BrakeMount>("Lugwork.Brakes", nameof(BrakeMount)),
+        Of<CaliperFoot>("Lugwork.Brakes", nameof(CaliperFoot)),
+        Of<RotorFixing>("Lugwork.Brakes", nameof(RotorFixing)),
+        Of<RotorSize>("Lugwork.Brakes", nameof(RotorSize)),
+        Of<FreehubBody>("Lugwork.Drivetrain", nameof(FreehubBody)),
+        Of<CassettePattern>("Lugwork.Drivetrain", nameof(CassettePattern)),
+        Of<SprocketClass>("Lugwork.Drivetrain", nameof(SprocketClass)),
+        Of<ChainSize>("Lugwork.Drivetrain", nameof(ChainSize)),
+        Of<Hanger>("Lugwork.Drivetrain", nameof(Hanger)),
+        Of<DerailleurMount>("Lugwork.Drivetrain", nameof(DerailleurMount)),
+        Of<BicycleKind>("Lugwork", nameof(BicycleKind)),
+    ];
+
+    /// <summary>The open sizes that have nominal ones with a source each.</summary>
+    public static ImmutableArray<StandardTable> Nominal =>
+    [
+        new("Lugwork.Seating", nameof(SeatpostDiameter), SeatpostDiameter.Called, [.. SeatpostDiameter.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
+        new("Lugwork.Seating", nameof(SeatTubeBore), SeatTubeBore.Called, [.. SeatTubeBore.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
+    ];
+
+    private static StandardTable Of<T>(string home, string name)
+        where T : Standard<T>, IInterfaceValue<T> =>
+        new(home, name, T.Called, [.. T.All.Select(m => new StandardRow(m.FitCode, m.FitKey, m.TradeName, m.Names, m.Source))]);
+
+    private static StandardRow Size(long code, string key, Source source) => new(code, key, key + " mm", [], source);
+}
+
+/// <summary>A closed set, or the nominal sizes of an open one, as the reference page shows it.</summary>
+/// <param name="Home">Its namespace.</param>
+/// <param name="Name">Its type.</param>
+/// <param name="Called">What its values are called.</param>
+/// <param name="Rows">Its values, in the order of the table.</param>
+internal sealed record StandardTable(string Home, string Name, string Called, ImmutableArray<StandardRow> Rows);
+
+/// <summary>A value as the reference page shows it.</summary>
+internal sealed record StandardRow(long Code, string Key, string TradeName, ImmutableArray<string> Names, Source Source);
