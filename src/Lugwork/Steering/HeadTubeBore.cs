@@ -107,6 +107,10 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     /// <summary>What halves are made for this end is known from memory alone.</summary>
     internal bool PairsFromMemory => this == Ec37 || this == Zs41 || this == Bore49 || this == Zs55 || this == Zs62 || this == Is38 || this == Is46 || this == Is47 || this == Is51;
 
+    /// <summary>That upper halves for this steerer are made is known from memory alone.</summary>
+    internal bool UpperFromMemory(SteererSize steerer) =>
+        PairsFromMemory || (steerer == SteererSize.Mm25Point4 && this == Bore44) || (steerer == SteererSize.Mm38Point1 && (this == Bore56 || this == Is52));
+
     /// <summary>That lower halves for this seat are made is known from memory alone.</summary>
     internal bool LowerFromMemory(CrownSeat seat) =>
         PairsFromMemory || (seat == CrownSeat.Mm33 && this == Bore44) || (seat == CrownSeat.Mm26Point4 && this == Bore44) || (seat == CrownSeat.Mm30 && this == Is42);

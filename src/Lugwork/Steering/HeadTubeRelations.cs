@@ -94,7 +94,7 @@ internal static class HeadTubeRelations
     {
         HeadTubeBore bore = HeadTubeBore.OfFitCode(end);
         SteererSize size = SteererSize.OfFitCode(steerer);
-        return bore.TakesUpper(size) ? (bore.PairsFromMemory ? new(Verdict.NeedsMeasuring, FromMemory) : new(Verdict.Fits, SomeUpper))
+        return bore.TakesUpper(size) ? (bore.UpperFromMemory(size) ? new(Verdict.NeedsMeasuring, FromMemory) : new(Verdict.Fits, SomeUpper))
             : bore.Room(size.Hundredths) < Least(bore) || (bore == HeadTubeBore.Bore44 && size == SteererSize.Mm38Point1) ? new(Verdict.DoesNotFit, NoUpper)
             : new(Verdict.NeedsMeasuring, NotListed);
     }
