@@ -120,12 +120,13 @@ public sealed class NeedLine
     public string? ToMeasure => _open;
 
     /// <summary>The verdict that a value of the field gets from this sheet; needs measuring where the sheet does not say.</summary>
-    /// <param name="code">An integer code of the field: a fit code, or nanometres for a length.</param>
+    /// <param name="code">An integer code of the field: a fit code, or nanometres for a length. A length of zero, below or above 100 m is none and needs measuring.</param>
     public Verdict For(long code)
     {
         if (_input.IsLength)
         {
-            return AnyLength ? Verdict.Fits
+            return code is <= 0 or > 100_000L * Nanometres.PerMillimetre ? Verdict.NeedsMeasuring
+                : AnyLength ? Verdict.Fits
                 : Least is null && Most is null ? Verdict.NeedsMeasuring
                 : Least is { } least && code < least.FitCode ? Verdict.DoesNotFit
                 : Most is { } most && code > most.FitCode ? Verdict.DoesNotFit

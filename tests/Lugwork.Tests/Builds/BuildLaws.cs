@@ -171,6 +171,9 @@ public sealed class BuildLaws
             {
                 Assert.True(SomeFits(joint, slot, at, row, code) == (line.For(code) == Verdict.Fits), $"{line} says {line.For(code)} of {code} nm");
             }
+
+            // What no length can be is none: zero is also what a default is.
+            Assert.All([0, -1, long.MinValue, 100_000_000_001, long.MaxValue], code => Assert.Equal(Verdict.NeedsMeasuring, line.For(code)));
         }
     }
 
