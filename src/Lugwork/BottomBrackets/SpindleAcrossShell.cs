@@ -77,8 +77,8 @@ internal static class SpindleAcrossShell
         }
 
         Fits("BSA-68", [Spindle.Road24], Sources.SpacerChart24, Sources.BracketSense);
-        Part("BSA-68", Spindle.OffRoad24, BridgeKind.Spacers, "three 2.5 mm bottom-bracket spacers, two on the drive side (one where a front derailleur or guide is mounted there) and one on the other", null, Sources.CupSpacers, Sources.SpacerPost, Sources.SpacerHack);
-        Say("BSA-73", Verdict.Fits, GoesSpaced, [Spindle.OffRoad24], Sources.SpacerPost, Sources.SpacerHack);
+        Part("BSA-68", Spindle.OffRoad24, BridgeKind.Spacers, "three 2.5 mm bottom-bracket spacers, two on the drive side (one where a front derailleur or guide is mounted there) and one on the other", null, Sources.CupSpacers, Sources.SpacerPost, Sources.SpacerUpgrades);
+        Say("BSA-73", Verdict.Fits, GoesSpaced, [Spindle.OffRoad24], Sources.SpacerPost, Sources.SpacerUpgrades);
         Fits("BSA-68", [Spindle.Mm2899], Sources.Overview2899);
         Fits("BSA-83", [Spindle.Mm2899], Sources.Overview2899);
         Fits("BSA-100", [Spindle.Mm2899], Sources.Overview2899);

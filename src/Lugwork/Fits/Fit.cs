@@ -188,7 +188,6 @@ internal sealed class Account
         }
 
         List<Outcome> outcomes = [];
-        long[]?[] firstBy = new long[]?[joint.Inputs.Length];
         bool[] matters = new bool[joint.Inputs.Length];
         Dictionary<(int Input, string Others), Verdict> seen = [];
         joint.Visit(row, (values, outcome) =>

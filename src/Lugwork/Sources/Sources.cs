@@ -453,7 +453,7 @@ public static class Sources
     public static Source SpacerPost { get; } = new("SPACER-POST", SourceKind.Community, Confidence.Medium, "Post 1474018 (in German)", "globike.net", "undated", "globike.net/posts/1474018");
 
     /// <summary>Bike hack: spacer upgrades.</summary>
-    public static Source SpacerHack { get; } = new("SPACER-HACK", SourceKind.Press, Confidence.Medium, "Bike hack: spacer upgrades", "Bike Magazine", "undated", "www.bikemag.com/gear-features/bike-hack-spacer-upgrades/");
+    public static Source SpacerUpgrades { get; } = new("SPACER-UPGRADES", SourceKind.Press, Confidence.Medium, "Bike hack: spacer upgrades", "Bike Magazine", "undated", "www.bikemag.com/gear-features/bike-hack-spacer-upgrades/");
 
     /// <summary>External-cup crank spacer table.</summary>
     public static Source CupSpacers { get; } = new("CUP-SPACERS", SourceKind.Handbook, Confidence.Medium, "External-cup crank spacer table", "jitetan.com", "undated", "jitetan.com/term/hollowtech_2.html");
@@ -534,7 +534,7 @@ public static class Sources
         Overview2899, BracketStandards, BracketTable, BracketSense, BracketMisconceptions, CranksAndBrackets,
         BracketDetail, BracketGuide, T47Width, T47Asymmetric, T47Twist, T47Woes,
         T47Dimensions, BmxBrackets, SpindleOptions, SpindleLaunch, SpindleSystem, SteppedSpindle,
-        TaperMeasured, TaperSums, TaperExchange, SpacerPost, SpacerHack, CupSpacers,
+        TaperMeasured, TaperSums, TaperExchange, SpacerPost, SpacerUpgrades, CupSpacers,
         ShortAndLongSplines, SpindleTypes, SplinedBrackets, TenSplineFaq, CotteredCranks, SwissThread,
         ThreadPeculiarities, OsbbGuide, OsbbExplained, RoadBrackets, ThreadConcepts, PedalAttachment,
         PedalThreadList, OnePiecePedals,
