@@ -46,13 +46,13 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
     public Length? Pitch => PitchHundredths == 0 ? null : Length.FromMillimeters(PitchHundredths / 100d);
 
     /// <summary>How long the thread is, 12.7 mm, where the universal hanger prescribes it; null elsewhere: it is the frame maker's figure.</summary>
-    public Length? ThreadLength => this == M12Pitch1 ? Length.FromMicrometers(12_700) : null;
+    public Length? ThreadLength => this == M12Pitch1 ? Length.FromMillimeters(12.7) : null;
 
     /// <summary>What measured dimensions of a thru-axle can be. A maker's own thread is never ruled out and comes last.</summary>
     /// <param name="outside">Outside of the thread.</param>
     /// <param name="fiveTurns">From crest to crest over five turns: 5, 7.5 or 8.75 mm.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
-    public static Identification<AxleThread> Identify(MeasuredLength? outside = null, MeasuredLength? fiveTurns = null) => Table.Rows.Identify(outside, fiveTurns);
+    public static Identification<AxleThread> Identify(MeasuredLength? outside = null, MeasuredLength? fiveTurns = null) => ThreadsByMeasure.Rows.Identify(outside, fiveTurns);
 
     private int PitchHundredths => FitCode switch
     {
@@ -80,7 +80,7 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
             : ByName(trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.'));
     }
 
-    private static class Table
+    private static class ThreadsByMeasure
     {
         public static readonly IdentificationTable<AxleThread> Rows = Make();
 

@@ -57,7 +57,7 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
     /// <param name="outside">Outside of the thread; it measures a little under its name.</param>
     /// <param name="tenTurns">From crest to crest over ten turns: 10.0, 10.58 or 9.77 mm.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
-    public static Identification<HubAxleThread> Identify(MeasuredLength? outside = null, MeasuredLength? tenTurns = null) => Table.Rows.Identify(outside, tenTurns);
+    public static Identification<HubAxleThread> Identify(MeasuredLength? outside = null, MeasuredLength? tenTurns = null) => ThreadsByMeasure.Rows.Identify(outside, tenTurns);
 
     private decimal PitchMillimetres => _turnsPerInch == 0 ? 1m : 25.4m / _turnsPerInch;
 
@@ -84,7 +84,7 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
         };
     }
 
-    private static class Table
+    private static class ThreadsByMeasure
     {
         public static readonly IdentificationTable<HubAxleThread> Rows = Make();
 

@@ -7,12 +7,12 @@ namespace Lugwork.Hubs;
 /// <summary>What the tables tell of a hub standard beside its width and axle. Made when it is first asked for: judging does not need it.</summary>
 /// <param name="Family">Key of the shell; empty where it is none's or uncertain.</param>
 /// <param name="Held">What holds it.</param>
-/// <param name="Rotor">Where the rotor can stand; empty where no source says.</param>
+/// <param name="RotorAt">Where the rotor can stand; empty where no source says.</param>
 /// <param name="Shift">How much further out the drive side stands than at 135 mm, micrometres; null for front hubs.</param>
 /// <param name="Ends">Outside of the end caps, micrometres; 0 where no source says.</param>
 /// <param name="EndsSource">Where that comes from.</param>
 /// <param name="TellsApart">What parts it from others of its width.</param>
-internal sealed record HubDetails(string Family, ImmutableArray<A> Held, ImmutableArray<P> Rotor, int? Shift = null, int Ends = 0, Source? EndsSource = null, string TellsApart = "")
+internal sealed record HubDetails(string Family, ImmutableArray<A> Held, ImmutableArray<P> RotorAt, int? Shift = null, int Ends = 0, Source? EndsSource = null, string TellsApart = "")
 {
     private static readonly ImmutableArray<P> Unknown = [];
 

@@ -17,25 +17,25 @@ public sealed class HubShellThread : Standard<HubShellThread>, IInterfaceValue<H
     }
 
     /// <summary>All recent freewheels and hubs: 1.375 in x 24.</summary>
-    public static HubShellThread Iso { get; } = new(1, "FW-ISO", "freewheel, ISO 1.375 in x 24 tpi", Sources.Freewheels, 34_925, 24, "1.375x24", "1.375 in x 24 tpi", "ISO freewheel");
+    public static HubShellThread Iso { get; } = new(1, "FW-ISO", "freewheel ISO 1.375 in x 24 tpi", Sources.Freewheels, 34_925, 24, "1.375x24", "1.375 in x 24 tpi", "ISO freewheel");
 
     /// <summary>Older British: 1.370 in x 24.</summary>
-    public static HubShellThread British { get; } = new(2, "FW-BRIT", "freewheel, British 1.370 in x 24 tpi", Sources.Freewheels, 34_798, 24, "1.370x24", "1.370 in x 24 tpi", "British freewheel", "English freewheel");
+    public static HubShellThread British { get; } = new(2, "FW-BRIT", "freewheel British 1.370 in x 24 tpi", Sources.Freewheels, 34_798, 24, "1.370x24", "1.370 in x 24 tpi", "British freewheel", "English freewheel");
 
     /// <summary>Older Italian: 1.378 in or 35 mm x 24.</summary>
-    public static HubShellThread Italian { get; } = new(3, "FW-ITAL", "freewheel, Italian 35 mm x 24 tpi", Sources.Freewheels, 35_000, 24, "1.378x24", "1.378 in x 24 tpi", "35x24", "Italian freewheel");
+    public static HubShellThread Italian { get; } = new(3, "FW-ITAL", "freewheel Italian 35 mm x 24 tpi", Sources.Freewheels, 35_000, 24, "1.378x24", "1.378 in x 24 tpi", "35x24", "Italian freewheel");
 
     /// <summary>Old French: 34.7 x 1 mm; it binds or slips on the others.</summary>
-    public static HubShellThread French { get; } = new(4, "FW-FR", "freewheel, French 34.7 x 1 mm", Sources.Freewheels, 34_700, 0, "34.7x1", "34.7x1.0", "French freewheel");
+    public static HubShellThread French { get; } = new(4, "FW-FR", "freewheel French 34.7 x 1 mm", Sources.Freewheels, 34_700, 0, "34.7x1", "34.7x1.0", "French freewheel");
 
     /// <summary>Small BMX hubs: 30 x 1 mm.</summary>
-    public static HubShellThread SmallBmx { get; } = new(5, "FW-BMX", "freewheel, small BMX 30 x 1 mm", Sources.Freewheels, 30_000, 0, "30x1", "30x1.0", "BMX freewheel");
+    public static HubShellThread SmallBmx { get; } = new(5, "FW-BMX", "freewheel small BMX 30 x 1 mm", Sources.Freewheels, 30_000, 0, "30x1", "30x1.0", "BMX freewheel");
 
     /// <summary>Fixed sprocket on a track hub: 1.37 in x 24, shorter than for a freewheel.</summary>
-    public static HubShellThread FixedSprocket { get; } = new(6, "FIX-COG", "fixed sprocket, 1.37 in x 24 tpi", Sources.Memory, 34_798, 24, "fixed cog", "track cog");
+    public static HubShellThread FixedSprocket { get; } = new(6, "FIX-COG", "fixed sprocket 1.37 in x 24 tpi", Sources.Memory, 34_798, 24, "fixed cog", "track cog");
 
     /// <summary>Lockring of a track hub: 1.29 in x 24, left-hand.</summary>
-    public static HubShellThread Lockring { get; } = new(7, "FIX-LOCK", "track lockring, 1.29 in x 24 tpi left-hand", Sources.Memory, 32_766, 24, "1.29x24", "1.29 in x 24 tpi LH", "track lockring");
+    public static HubShellThread Lockring { get; } = new(7, "FIX-LOCK", "track lockring 1.29 in x 24 tpi left-hand", Sources.Memory, 32_766, 24, "1.29x24", "1.29 in x 24 tpi LH", "track lockring");
 
     /// <summary>Every thread.</summary>
     public static ImmutableArray<HubShellThread> All { get; } = [Iso, British, Italian, French, SmallBmx, FixedSprocket, Lockring];
@@ -44,7 +44,7 @@ public sealed class HubShellThread : Standard<HubShellThread>, IInterfaceValue<H
     public static string Called => "hub shell thread";
 
     /// <summary>Nominal outside diameter.</summary>
-    public Length Diameter => Length.FromMicrometers(_diameter);
+    public Length Diameter => Length.FromMillimeters(_diameter / 1000d);
 
     /// <summary>From turn to turn: 1 mm, or an inch over 24.</summary>
     public Length Pitch => Length.FromMillimeters((double)PitchMillimetres);
@@ -68,7 +68,7 @@ public sealed class HubShellThread : Standard<HubShellThread>, IInterfaceValue<H
     /// <param name="outside">Outside of the thread; the kinds lie within 0.3 mm.</param>
     /// <param name="tenTurns">From crest to crest over ten turns: 10.58 or 10.0 mm.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
-    public static Identification<HubShellThread> Identify(MeasuredLength? outside = null, MeasuredLength? tenTurns = null) => Table.Rows.Identify(outside, tenTurns);
+    public static Identification<HubShellThread> Identify(MeasuredLength? outside = null, MeasuredLength? tenTurns = null) => ThreadsByMeasure.Rows.Identify(outside, tenTurns);
 
     private decimal PitchMillimetres => _turnsPerInch == 0 ? 1m : 25.4m / _turnsPerInch;
 
@@ -91,7 +91,7 @@ public sealed class HubShellThread : Standard<HubShellThread>, IInterfaceValue<H
             : ByName(plain);
     }
 
-    private static class Table
+    private static class ThreadsByMeasure
     {
         public static readonly IdentificationTable<HubShellThread> Rows = Make();
 

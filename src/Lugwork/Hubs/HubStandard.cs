@@ -78,10 +78,10 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
     public bool IsRear { get; }
 
     /// <summary>Over-locknut dimension (O.L.D.), with end caps where it has them; zero where the fork end is the maker's own.</summary>
-    public Length OverLocknut => Length.FromMicrometers(_old);
+    public Length OverLocknut => Length.FromMillimeters(_old / 1000d);
 
     /// <summary>Gap between the inner faces of the dropouts; zero where no source gives it.</summary>
-    public Length InnerGap => Length.FromMicrometers(_gap);
+    public Length InnerGap => Length.FromMillimeters(_gap / 1000d);
 
     /// <summary>Thickness of the axles that it comes with; empty where the fork end is the maker's own. 3/8 and 5/16 in are rounded to a hundredth of a millimetre.</summary>
     public ImmutableArray<Length> AxleDiameters
@@ -91,7 +91,7 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
             ImmutableArray<Length>.Builder diameters = ImmutableArray.CreateBuilder<Length>(Axles.Length);
             foreach (int axle in Axles)
             {
-                diameters.Add(Length.FromMicrometers(axle));
+                diameters.Add(Length.FromMillimeters(axle / 1000d));
             }
 
             return diameters.MoveToImmutable();
@@ -99,7 +99,7 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
     }
 
     /// <summary>How deep each end stands in its shelf, half of what the O.L.D. exceeds the inner gap; null where no source gives the gap.</summary>
-    public Length? RecessPerSide => _gap == 0 ? null : Length.FromMicrometers((_old - _gap) / 2);
+    public Length? RecessPerSide => _gap == 0 ? null : Length.FromMillimeters((_old - _gap) / 2000d);
 
     /// <summary>What holds it; more than one where the trade sells several.</summary>
     public ImmutableArray<HubAttachment> Attachments => HubDetails.Of(this).Held;
@@ -108,13 +108,13 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
     public HubFamily? Family => HubDetails.Of(this).Family is { Length: > 0 } key ? HubFamily.Named(key) : null;
 
     /// <summary>Where its rotor stands: several where the hub alone does not say, none where no source does.</summary>
-    public ImmutableArray<RotorPlace> RotorPlaces => HubDetails.Of(this).Rotor;
+    public ImmutableArray<RotorPlace> RotorPlaces => HubDetails.Of(this).RotorAt;
 
     /// <summary>How much further out the drive side stands than on a 135 mm hub, half the change of the inner gap; null for front hubs.</summary>
-    public Length? DriveSideShift => HubDetails.Of(this).Shift is { } shift ? Length.FromMicrometers(shift) : null;
+    public Length? DriveSideShift => HubDetails.Of(this).Shift is { } shift ? Length.FromMillimeters(shift / 1000d) : null;
 
     /// <summary>Outside of the end caps that go into the recess, 19, 21 or 31 mm; null where no source says.</summary>
-    public Length? EndCap => HubDetails.Of(this) is { Ends: > 0 } details ? Length.FromMicrometers(details.Ends) : null;
+    public Length? EndCap => HubDetails.Of(this) is { Ends: > 0 } details ? Length.FromMillimeters(details.Ends / 1000d) : null;
 
     /// <summary>Where the size of the end caps comes from; null where none does. Derived: carried over from 142 and 157 mm hubs.</summary>
     public Source? EndCapSource => HubDetails.Of(this).EndsSource;

@@ -65,7 +65,7 @@ public sealed class RotorPlace : Standard<RotorPlace>, IInterfaceValue<RotorPlac
     public static string Called => "rotor place";
 
     /// <summary>How much further out than on a 100 mm front or a 135 mm rear hub; null where no source says.</summary>
-    public Length? FromDatum => _out is { } micrometres ? Length.FromMicrometers(micrometres) : null;
+    public Length? FromDatum => _out is { } micrometres ? Length.FromMillimeters(micrometres / 1000d) : null;
 
     /// <inheritdoc/>
     public static RotorPlace OfFitCode(long code) => ByCode(code);

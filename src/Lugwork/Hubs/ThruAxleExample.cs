@@ -43,13 +43,13 @@ public sealed class ThruAxleExample
     public AxleThread? Thread { get; }
 
     /// <summary>From under the head to the tip.</summary>
-    public Length Length => Length.FromMicrometers(_length);
+    public Length Length => Length.FromMillimeters(_length / 1000d);
 
     /// <summary>Length of the thread; null where the page does not say.</summary>
-    public Length? ThreadLength => _thread == 0 ? null : Length.FromMicrometers(_thread);
+    public Length? ThreadLength => _thread == 0 ? null : Length.FromMillimeters(_thread / 1000d);
 
     /// <summary>Thickness of its washer; null where the page does not say.</summary>
-    public Length? Washer => _washer == 0 ? null : Length.FromMicrometers(_washer);
+    public Length? Washer => _washer == 0 ? null : Length.FromMillimeters(_washer / 1000d);
 
     /// <summary>Where it is printed.</summary>
     public Source Source { get; }
@@ -61,7 +61,7 @@ public sealed class ThruAxleExample
     {
         ArgumentNullException.ThrowIfNull(standard);
         return standard.OldMicrometres > 0 && standard.Attachments.Contains(HubAttachment.ThruAxle)
-            ? (Length.FromMicrometers(standard.OldMicrometres + 20_000), Length.FromMicrometers(standard.OldMicrometres + 30_000))
+            ? (Length.FromMillimeters((standard.OldMicrometres + 20_000) / 1000d), Length.FromMillimeters((standard.OldMicrometres + 30_000) / 1000d))
             : throw new ArgumentException($"{standard.TradeName} is not held by a thru-axle of a known width", nameof(standard));
     }
 

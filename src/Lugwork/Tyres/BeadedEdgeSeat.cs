@@ -40,7 +40,7 @@ public sealed class BeadedEdgeSeat : Standard<BeadedEdgeSeat>, IInterfaceValue<B
     /// <param name="diameter">Across the rim.</param>
     /// <param name="circumference">By a tape round it.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
-    public static Identification<BeadedEdgeSeat> Identify(MeasuredLength? diameter = null, MeasuredLength? circumference = null) => Table.Rows.Identify(diameter, circumference);
+    public static Identification<BeadedEdgeSeat> Identify(MeasuredLength? diameter = null, MeasuredLength? circumference = null) => SeatsByMeasure.Rows.Identify(diameter, circumference);
 
     /// <inheritdoc/>
     public static BeadedEdgeSeat OfFitCode(long code) => ByCode(code);
@@ -49,7 +49,7 @@ public sealed class BeadedEdgeSeat : Standard<BeadedEdgeSeat>, IInterfaceValue<B
     /// <param name="text">Any text.</param>
     public static Reading<BeadedEdgeSeat> Read(ReadOnlySpan<char> text) => ByName(text);
 
-    private static class Table
+    private static class SeatsByMeasure
     {
         public static readonly IdentificationTable<BeadedEdgeSeat> Rows = Make();
 

@@ -42,19 +42,19 @@ public sealed class RimProfile : Standard<RimProfile>, IInterfaceValue<RimProfil
     public Length LeastInnerWidth => Length.FromMillimeters(_inner);
 
     /// <summary>Height of the wall over the bead seat.</summary>
-    public Length WallHeight => Length.FromMicrometers(_wall);
+    public Length WallHeight => Length.FromMillimeters(_wall / 1000d);
 
     /// <summary>How far the wall may be out to either side; null where the source does not say.</summary>
-    public Length? WallTolerance => _wallTolerance == 0 ? null : Length.FromMicrometers(_wallTolerance);
+    public Length? WallTolerance => _wallTolerance == 0 ? null : Length.FromMillimeters(_wallTolerance / 1000d);
 
     /// <summary>Between what the well is deep.</summary>
-    public (Length Least, Length Most) WellDepth => (Length.FromMicrometers(_wellLeast), Length.FromMicrometers(_wellMost));
+    public (Length Least, Length Most) WellDepth => (Length.FromMillimeters(_wellLeast / 1000d), Length.FromMillimeters(_wellMost / 1000d));
 
     /// <summary>Least width of the well; null where the source does not say.</summary>
-    public Length? LeastWellWidth => _wellWidth == 0 ? null : Length.FromMicrometers(_wellWidth);
+    public Length? LeastWellWidth => _wellWidth == 0 ? null : Length.FromMillimeters(_wellWidth / 1000d);
 
     /// <summary>Height of the hump inside the bead seat; null where the source does not say.</summary>
-    public Length? Hump => _hump == 0 ? null : Length.FromMicrometers(_hump);
+    public Length? Hump => _hump == 0 ? null : Length.FromMillimeters(_hump / 1000d);
 
     /// <inheritdoc/>
     public static RimProfile OfFitCode(long code) => ByCode(code);

@@ -29,10 +29,10 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
     public static string Called => "valve hole";
 
     /// <summary>Its diameter as rim data print it.</summary>
-    public Length Diameter => Length.FromMicrometers(_nominal);
+    public Length Diameter => Length.FromMillimeters(_nominal / 1000d);
 
     /// <summary>The smallest that a page drills for this valve.</summary>
-    public Length SmallestDrilled => Length.FromMicrometers(_least);
+    public Length SmallestDrilled => Length.FromMillimeters(_least / 1000d);
 
     /// <summary>The stems that stand in it without help.</summary>
     public ImmutableArray<ValveStem> Stems => this == Narrow ? [ValveStem.Presta] : [ValveStem.Schrader, ValveStem.Dunlop];
@@ -40,7 +40,7 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
     /// <summary>The hole that a measured diameter can be.</summary>
     /// <param name="diameter">Inside of the hole; the published ones are 6.4 to 6.5 and 8.3 to 8.5 mm.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or the reading is the default.</exception>
-    public static Identification<ValveHole> Identify(MeasuredLength? diameter) => Table.Rows.Identify(diameter);
+    public static Identification<ValveHole> Identify(MeasuredLength? diameter) => HolesByMeasure.Rows.Identify(diameter);
 
     /// <inheritdoc/>
     public static ValveHole OfFitCode(long code) => ByCode(code);
@@ -50,7 +50,7 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
     public static Reading<ValveHole> Read(ReadOnlySpan<char> text) =>
         SizedText.Find<ValveHole>(text, h => h._nominal / 10) is { } sized ? Reading<ValveHole>.Of(sized) : ByName(text);
 
-    private static class Table
+    private static class HolesByMeasure
     {
         public static readonly IdentificationTable<ValveHole> Rows = new(
             [new("hole", "inside caliper in the outer wall of the rim, across the smallest place")],
