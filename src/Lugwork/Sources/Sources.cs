@@ -215,12 +215,6 @@ public static class Sources
     /// <summary>2020 ETRTO standards for bike tires.</summary>
     public static Source MeasuringRims2020 { get; } = new("MEASURING-RIMS-2020", SourceKind.MakerDocument, Confidence.Medium, "2020 ETRTO standards for bike tires", "Vittoria", "2019/2020", "www.vittoria.com/us/etrto-bike-tires");
 
-    /// <summary>Techniktips: Reifen und Felgen (table after DIN 7800).</summary>
-    public static Source WidthTable7800 { get; } = new("WIDTH-TABLE-7800", SourceKind.Community, Confidence.Medium, "Techniktips: Reifen und Felgen (table after DIN 7800)", "tandem-fahren.de", "c. 2000", "tandem-fahren.de/Technik/Reifentips/REIFEN.HTM");
-
-    /// <summary>Felgen fuer Reifen, die viel tragen muessen.</summary>
-    public static Source RimDesignation { get; } = new("RIM-DESIGNATION", SourceKind.Press, Confidence.Medium, "Felgen fuer Reifen, die viel tragen muessen", "Fahrradzukunft 2/2006, G. Boeger", "2006", "www.fahrradzukunft.de/2/felgen");
-
     /// <summary>JIS D 9421:2009 Bicycles - Rims (English).</summary>
     public static Source RimsJapan { get; } = new("RIMS-JAPAN", SourceKind.Standard, Confidence.Low, "JIS D 9421:2009 Bicycles - Rims (English)", "Japanese Standards Association, public copy", "2009", "pdfcoffee.com/japan-edi-ct-of-government-4-pdf-free.html");
 
@@ -242,9 +236,6 @@ public static class Sources
     /// <summary>700A / 700B / 700 rim diameters (mailing list, H. Stone).</summary>
     public static Source FrenchDiameters { get; } = new("FRENCH-DIAMETERS", SourceKind.Community, Confidence.Medium, "700A / 700B / 700 rim diameters (mailing list, H. Stone)", "Classic Rendezvous list archive", "2010-03", "smontanaro.net/CR/2010/3/208");
 
-    /// <summary>Quelle taille pour mes pneus velo.</summary>
-    public static Source FrenchSizeGuide { get; } = new("FRENCH-SIZE-GUIDE", SourceKind.Handbook, Confidence.Medium, "Quelle taille pour mes pneus velo", "lecyclo.com guide", "read 2026-11", "lecyclo.com/de-ch/blogs/conseils/quelle-taille-pour-mes-pneus-velo");
-
     /// <summary>A guide to cycle tyre sizes / Tyre size confusion.</summary>
     public static Source TyreSizeGuide { get; } = new("TYRE-SIZE-GUIDE", SourceKind.Handbook, Confidence.Medium, "A guide to cycle tyre sizes / Tyre size confusion", "Cycling UK (R. Hallett)", "read 2026-11", "www.cyclinguk.org/cyclists-library/components/wheels-tyres/tyre-sizes");
 
@@ -256,12 +247,6 @@ public static class Sources
 
     /// <summary>Reifengroessenverwirrung.</summary>
     public static Source SixteenInchSizes { get; } = new("SIXTEEN-INCH-SIZES", SourceKind.Community, Confidence.Medium, "Reifengroessenverwirrung", "raederwerft blog", "c. 2012", "xn--rderwerft-v2a.de/radschlaege_blog_post/");
-
-    /// <summary>Vintage utility bike tires: 26 inch.</summary>
-    public static Source UtilitySizes { get; } = new("UTILITY-SIZES", SourceKind.Community, Confidence.Medium, "Vintage utility bike tires: 26 inch", "The Bike Shed (blog)", "2017-03", "bikeshedva.blogspot.com/2017/03/vintage-utility-bike-tires-26-inch.html");
-
-    /// <summary>Schwinn tire sizes, AKA 1 3/4 does not = 1.75 (quotes sheldonbrown.com).</summary>
-    public static Source TyreMarks { get; } = new("TYRE-MARKS", SourceKind.Community, Confidence.Medium, "Schwinn tire sizes, AKA 1 3/4 does not = 1.75 (quotes sheldonbrown.com)", "The Classic and Antique Bicycle Exchange", "2015+", "thecabe.com");
 
     /// <summary>Tyre sizes explained.</summary>
     public static Source ImperialAndUs27 { get; } = new("IMPERIAL-AND-US-27", SourceKind.Community, Confidence.Low, "Tyre sizes explained", "cyclinglabs.net", "read 2026-11", "cyclinglabs.net/tyre-sizes-explained");
@@ -287,17 +272,11 @@ public static class Sources
     /// <summary>Hub and rim measuring (Damon Rinard text).</summary>
     public static Source HubMeasuring { get; } = new("HUB-MEASURING", SourceKind.Handbook, Confidence.Medium, "Hub and rim measuring (Damon Rinard text)", "ozbizz.com copy", "read 2026-11", "www.ozbizz.com/melton/kensbikes/slc.htm");
 
-    /// <summary>spoke_length.txt.</summary>
-    public static Source SpokeFormula { get; } = new("SPOKE-FORMULA", SourceKind.Community, Confidence.Medium, "spoke_length.txt", "tristable.net", "read 2026-11", "tristable.net/bike/spoke_length.txt");
-
     /// <summary>Mavic s'impose dans le tubeless.</summary>
     public static Source RoadTubeless2017 { get; } = new("ROAD-TUBELESS-2017", SourceKind.Press, Confidence.Medium, "Mavic s'impose dans le tubeless", "Le Cycle", "2017-07-28", "www.pressreader.com/france/le-cycle/20170728/283029759675368");
 
     /// <summary>tiresize page (how labels build the rim diameter).</summary>
     public static Source RimDiameterFromLabel { get; } = new("RIM-DIAMETER-FROM-LABEL", SourceKind.Community, Confidence.Low, "tiresize page (how labels build the rim diameter)", "suganoya.net", "read 2026-11", "suganoya.net/tiresize.htm");
-
-    /// <summary>How To Identify Your Bike Wheel Axle.</summary>
-    public static Source AxleBlog { get; } = new("AXLE-BLOG", SourceKind.Community, Confidence.Medium, "How To Identify Your Bike Wheel Axle", "hotvehs.com", "undated", "hotvehs.com/how-to-identify-your-bike-wheel-axle/");
 
     /// <summary>MTB Thru Axles: who knew there were so many 'standards'.</summary>
     public static Source ManyThruAxles { get; } = new("MANY-THRU-AXLES", SourceKind.Community, Confidence.Medium, "MTB Thru Axles: who knew there were so many 'standards'", "bikeandskiblog.com", "2016", "bikeandskiblog.com/wp/2016/01/12/mtb-thru-axles-who-knew-there-were-so-many-standards/");
@@ -616,12 +595,12 @@ public static class Sources
         HubStandardsPage, FlatOnPost, FatHubSpacing, EndCapForum, Chainline135, Boost148Press,
         AxleNut, BeadSeats, BeadSeatSingle, Iso5775Part2Extract, Iso5775Article, WidthRanges2022,
         WidthMatrix2006, HooklessIso2023, HooklessGap, TyreStatement, WidthGuideline, BeadInterchange,
-        OptimalRim, HooklessPressure, SizeDesignation, MeasuringRims2020, WidthTable7800, RimDesignation,
+        OptimalRim, HooklessPressure, SizeDesignation, MeasuringRims2020,
         RimsJapan, DecimalSizes, SizeChart, SizeList, CrossReference, TyreMakerSizes,
-        FrenchDiameters, FrenchSizeGuide, TyreSizeGuide, OldDutchSizes, DutchAndGermanOrder, SixteenInchSizes,
-        UtilitySizes, TyreMarks, ImperialAndUs27, WideRimStatement, HooklessRumour, ValveDrilling,
-        RimTable, WheelDataSheet, ValveArticle, HubMeasuring, SpokeFormula, RoadTubeless2017,
-        RimDiameterFromLabel, AxleBlog, ManyThruAxles,
+        FrenchDiameters, TyreSizeGuide, OldDutchSizes, DutchAndGermanOrder, SixteenInchSizes,
+        ImperialAndUs27, WideRimStatement, HooklessRumour, ValveDrilling,
+        RimTable, WheelDataSheet, ValveArticle, HubMeasuring, RoadTubeless2017,
+        RimDiameterFromLabel, ManyThruAxles,
         PostSizes, PostSizesCanada, DropperAnatomy, PostModernism, CollarPage, ClampShop,
         SeatRegulation, FrameManual, FrenchPosts, RoadPostFeature, FoldingPosts,
         HeadsetCodeNote, HeadsetCodeOverview, HeadsetChart, HeadsetGuide, PressFitRule, HeadTubeReaming,

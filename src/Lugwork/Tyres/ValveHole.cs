@@ -34,6 +34,9 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
     /// <summary>The smallest that a page drills for this valve.</summary>
     public Length SmallestDrilled => Length.FromMillimeters(_least / 1000d);
 
+    /// <summary>Where the smallest comes from.</summary>
+    public static Source SmallestDrilledSource => Sources.ValveDrilling;
+
     /// <summary>The stems that stand in it without help.</summary>
     public ImmutableArray<ValveStem> Stems => this == Narrow ? [ValveStem.Presta] : [ValveStem.Schrader, ValveStem.Dunlop];
 
