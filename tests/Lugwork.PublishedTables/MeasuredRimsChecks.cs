@@ -34,7 +34,6 @@ public sealed class MeasuredRimsChecks
     [InlineData("594", "4", "590 597", Utility)]
     [InlineData("540.5", "0.6", "540 541", Bikefix)]
     [InlineData("787", "1", "787", Dutch)]
-    [InlineData("610", "0.5", "", Systems)]
     public void A_rim_is_told_by_its_diameter(string diameter, string error, string seats, string source)
     {
         Identification<BeadSeat> found = BeadSeat.Identify(Reading(diameter, error));
