@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Hubs;
 
@@ -40,6 +41,29 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
 
     internal override Nanometres? MainLength => Diameter == 0 ? null : new(Diameter * Nanometres.PerMillimetre);
 
+    /// <summary>Nominal diameter; null for a maker's own. The thread of an M12 axle measures 11.85 to 11.95 mm.</summary>
+    public Length? NominalDiameter => Diameter == 0 ? null : Length.FromMillimeters(Diameter);
+
+    /// <summary>From turn to turn; null for a maker's own.</summary>
+    public Length? Pitch => PitchHundredths == 0 ? null : Length.FromMillimeters(PitchHundredths / 100d);
+
+    /// <summary>How long the thread is, 12.7 mm, where the universal hanger prescribes it; null elsewhere: it is the frame maker's figure.</summary>
+    public Length? ThreadLength => this == M12Pitch1 ? Length.FromMillimeters(12.7) : null;
+
+    /// <summary>What measured dimensions of a thru-axle can be. A maker's own thread is never ruled out and comes last.</summary>
+    /// <param name="outside">Outside of the thread.</param>
+    /// <param name="fiveTurns">From crest to crest over five turns: 5, 7.5 or 8.75 mm.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
+    public static Identification<AxleThread> Identify(MeasuredLength? outside = null, MeasuredLength? fiveTurns = null) => ThreadsByMeasure.Rows.Identify(outside, fiveTurns);
+
+    private int PitchHundredths => FitCode switch
+    {
+        1 => 100,
+        2 or 4 => 150,
+        3 => 175,
+        _ => 0,
+    };
+
     /// <inheritdoc/>
     public static AxleThread OfFitCode(long code) => ByCode(code);
 
@@ -56,5 +80,28 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
         return trimmed.Length > 40
             ? Reading<AxleThread>.Refused("an axle thread is shorter than this", 40)
             : ByName(trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.'));
+    }
+
+    private static class ThreadsByMeasure
+    {
+        public static readonly IdentificationTable<AxleThread> Rows = Make();
+
+        private static IdentificationTable<AxleThread> Make()
+        {
+            ImmutableArray<DimensionRow<AxleThread>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<AxleThread>>();
+            foreach (AxleThread thread in All)
+            {
+                decimal five = thread.PitchHundredths / 20m;
+                decimal least = thread.Diameter == 12 ? 11.85m : thread.Diameter;
+                rows.Add(thread == Own
+                    ? new(thread, [null, null], "compare it with the axle that the maker sells; 20 mm axles mostly are such")
+                    : new(thread, [(least, thread.Diameter), (five, five)], "a thread gauge"));
+            }
+
+            return new(
+                [new("outside", "caliper over the thread"), new("five turns", "caliper from crest to crest over five turns; a thread gauge is surer")],
+                rows.ToImmutable(),
+                t => t.FitKey);
+        }
     }
 }

@@ -78,10 +78,72 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
     public bool IsRear { get; }
 
     /// <summary>Over-locknut dimension (O.L.D.), with end caps where it has them; zero where the fork end is the maker's own.</summary>
-    public Length OverLocknut => Length.FromMicrometers(_old);
+    public Length OverLocknut => Length.FromMillimeters(_old / 1000d);
 
     /// <summary>Gap between the inner faces of the dropouts; zero where no source gives it.</summary>
-    public Length InnerGap => Length.FromMicrometers(_gap);
+    public Length InnerGap => Length.FromMillimeters(_gap / 1000d);
+
+    /// <summary>Thickness of the axles that it comes with; empty where the fork end is the maker's own. 3/8 and 5/16 in are rounded to a hundredth of a millimetre.</summary>
+    public ImmutableArray<Length> AxleDiameters
+    {
+        get
+        {
+            ImmutableArray<Length>.Builder diameters = ImmutableArray.CreateBuilder<Length>(Axles.Length);
+            foreach (int axle in Axles)
+            {
+                diameters.Add(Length.FromMillimeters(axle / 1000d));
+            }
+
+            return diameters.MoveToImmutable();
+        }
+    }
+
+    /// <summary>How deep each end stands in its shelf, half of what the O.L.D. exceeds the inner gap; null where no source gives the gap.</summary>
+    public Length? RecessPerSide => _gap == 0 ? null : Length.FromMillimeters((_old - _gap) / 2000d);
+
+    /// <summary>What holds it; more than one where the trade sells several.</summary>
+    public ImmutableArray<HubAttachment> Attachments => HubDetails.Of(this).Held;
+
+    /// <summary>The shell: hubs of one family differ by their ends only. Null where it is the maker's own, uncertain, or a frame that takes two.</summary>
+    public HubFamily? Family => HubDetails.Of(this).Family is { Length: > 0 } key ? HubFamily.Named(key) : null;
+
+    /// <summary>Where its rotor stands: several where the hub alone does not say, none where no source does.</summary>
+    public ImmutableArray<RotorPlace> RotorPlaces => HubDetails.Of(this).RotorAt;
+
+    /// <summary>How much further out the drive side stands than on a 135 mm hub, half the change of the inner gap; null for front hubs.</summary>
+    public Length? DriveSideShift => HubDetails.Of(this).Shift is { } shift ? Length.FromMillimeters(shift / 1000d) : null;
+
+    /// <summary>Outside of the end caps that go into the recess, 19, 21 or 31 mm; null where no source says.</summary>
+    public Length? EndCap => HubDetails.Of(this) is { Ends: > 0 } details ? Length.FromMillimeters(details.Ends / 1000d) : null;
+
+    /// <summary>Where the size of the end caps comes from; null where none does. Derived: carried over from 142 and 157 mm hubs.</summary>
+    public Source? EndCapSource => HubDetails.Of(this).EndsSource;
+
+    /// <summary>What measured dimensions of a hub, frame or fork end can be.</summary>
+    /// <param name="overLocknut">Over the locknuts or end caps of the wheel.</param>
+    /// <param name="innerGap">Between the inner faces of the ends; a recessed thru-axle end measures 7 mm less than its O.L.D.</param>
+    /// <param name="axle">Thickness of the axle or its bore; the thread of a 12 mm axle measures 11.85 to 11.95 mm.</param>
+    /// <param name="endCap">Outside of the end that goes into the recess.</param>
+    /// <param name="isRear">Rear only, front only, or both where it is left out.</param>
+    /// <returns>The candidates, nearest first. A maker's own fork end is never among them: the fork shows it.</returns>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
+    public static Identification<HubStandard> Identify(MeasuredLength? overLocknut = null, MeasuredLength? innerGap = null, MeasuredLength? axle = null, MeasuredLength? endCap = null, bool? isRear = null)
+    {
+        Identification<HubStandard> found = HubIdentification.Of(isRear).Identify(overLocknut, innerGap, axle, endCap);
+
+        // A standard with several axles has a row for each: the nearest one counts.
+        ImmutableArray<Identified<HubStandard>>.Builder once = ImmutableArray.CreateBuilder<Identified<HubStandard>>();
+        HashSet<HubStandard> seen = [];
+        foreach (Identified<HubStandard> candidate in found.Candidates)
+        {
+            if (seen.Add(candidate.Value))
+            {
+                once.Add(candidate);
+            }
+        }
+
+        return new(once.ToImmutable(), once.Count > 1 ? found.Next : "");
+    }
 
     internal int OldMicrometres => _old;
 

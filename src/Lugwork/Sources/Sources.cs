@@ -203,6 +203,84 @@ public static class Sources
     /// <summary>Tyre and Wheel Sizes.</summary>
     public static Source BeadInterchange { get; } = new("BEAD-INTERCHANGE", SourceKind.Handbook, Confidence.Low, "Tyre and Wheel Sizes", "Bikefix", "read 2026-11", "bikefix.co.uk/tyre-and-wheel-sizes");
 
+    /// <summary>The optimal rim for tubeless road racing tyres (quotes ETRTO 2019).</summary>
+    public static Source OptimalRim { get; } = new("OPTIMAL-RIM", SourceKind.MakerDocument, Confidence.Medium, "The optimal rim for tubeless road racing tyres (quotes ETRTO 2019)", "Schwalbe", "after 2019", "www.schwalbe.com/en/tubeless-laufradanforderungen");
+
+    /// <summary>Tubeless racing bike requirement.</summary>
+    public static Source HooklessPressure { get; } = new("HOOKLESS-PRESSURE", SourceKind.MakerDocument, Confidence.Medium, "Tubeless racing bike requirement", "Schwalbe", "from model year 2020", "www.schwalbe.com/en/tubeless-racing-bike-requirement/");
+
+    /// <summary>Groessenbezeichnung (size designation).</summary>
+    public static Source SizeDesignation { get; } = new("SIZE-DESIGNATION", SourceKind.MakerDocument, Confidence.Medium, "Groessenbezeichnung (size designation)", "Schwalbe", "read 2026-11", "schwalbe.com/service/technik-faq/groessenbezeichnung");
+
+    /// <summary>2020 ETRTO standards for bike tires.</summary>
+    public static Source MeasuringRims2020 { get; } = new("MEASURING-RIMS-2020", SourceKind.MakerDocument, Confidence.Medium, "2020 ETRTO standards for bike tires", "Vittoria", "2019/2020", "www.vittoria.com/us/etrto-bike-tires");
+
+    /// <summary>JIS D 9421:2009 Bicycles - Rims (English).</summary>
+    public static Source RimsJapan { get; } = new("RIMS-JAPAN", SourceKind.Standard, Confidence.Low, "JIS D 9421:2009 Bicycles - Rims (English)", "Japanese Standards Association, public copy", "2009", "pdfcoffee.com/japan-edi-ct-of-government-4-pdf-free.html");
+
+    /// <summary>26 inch wheel article reproducing the decimal table of T21.</summary>
+    public static Source DecimalSizes { get; } = new("DECIMAL-SIZES", SourceKind.Community, Confidence.Medium, "26 inch wheel article reproducing the decimal table of T21", "nicecurmudgeon.com", "read 2026-11", "nicecurmudgeon.com/how-much-to-swing-26-inch-bicycle-wheels/");
+
+    /// <summary>Bicycle Tire Size Chart.</summary>
+    public static Source SizeChart { get; } = new("SIZE-CHART", SourceKind.Community, Confidence.Medium, "Bicycle Tire Size Chart", "dimensionsinfo.com", "read 2026-11", "www.dimensionsinfo.com/bicycle-tire-size-chart/");
+
+    /// <summary>European Tyre and Rim Technical Organisation (encyclopaedia article, size list).</summary>
+    public static Source SizeList { get; } = new("SIZE-LIST", SourceKind.Handbook, Confidence.Medium, "European Tyre and Rim Technical Organisation (encyclopaedia article, size list)", "Wikipedia mirror", "read 2026-11", "lowcostdomainnames.domain.workers.dev/wiki/European_Tyre_and_Rim_Technical_Organisation");
+
+    /// <summary>Cycle Tyre Sizes - cross reference chart.</summary>
+    public static Source CrossReference { get; } = new("CROSS-REFERENCE", SourceKind.Handbook, Confidence.Medium, "Cycle Tyre Sizes - cross reference chart", "dotbike.com", "read 2026-11", "www.dotbike.com/tyre_size_reference.aspx");
+
+    /// <summary>The skinny (and fat) on tire sizes.</summary>
+    public static Source TyreMakerSizes { get; } = new("TYRE-MAKER-SIZES", SourceKind.MakerDocument, Confidence.Medium, "The skinny (and fat) on tire sizes", "Michelin Bicycle", "c. 2010", "www.michelinbicycle.com/michelinbicycle/index.cfm?event=tiresizes.view");
+
+    /// <summary>700A / 700B / 700 rim diameters (mailing list, H. Stone).</summary>
+    public static Source FrenchDiameters { get; } = new("FRENCH-DIAMETERS", SourceKind.Community, Confidence.Medium, "700A / 700B / 700 rim diameters (mailing list, H. Stone)", "Classic Rendezvous list archive", "2010-03", "smontanaro.net/CR/2010/3/208");
+
+    /// <summary>A guide to cycle tyre sizes / Tyre size confusion.</summary>
+    public static Source TyreSizeGuide { get; } = new("TYRE-SIZE-GUIDE", SourceKind.Handbook, Confidence.Medium, "A guide to cycle tyre sizes / Tyre size confusion", "Cycling UK (R. Hallett)", "read 2026-11", "www.cyclinguk.org/cyclists-library/components/wheels-tyres/tyre-sizes");
+
+    /// <summary>Bandenmaten (old Dutch bicycle site).</summary>
+    public static Source OldDutchSizes { get; } = new("OLD-DUTCH-SIZES", SourceKind.Community, Confidence.Medium, "Bandenmaten (old Dutch bicycle site)", "fietssite.jouwweb.nl", "read 2026-11", "fietssite.jouwweb.nl/02");
+
+    /// <summary>Bandenmaten en hun aanduiding.</summary>
+    public static Source DutchAndGermanOrder { get; } = new("DUTCH-AND-GERMAN-ORDER", SourceKind.Community, Confidence.Medium, "Bandenmaten en hun aanduiding", "tilburgfietsen.nl", "read 2026-11", "tilburgfietsen.nl/bandenmaten/");
+
+    /// <summary>Reifengroessenverwirrung.</summary>
+    public static Source SixteenInchSizes { get; } = new("SIXTEEN-INCH-SIZES", SourceKind.Community, Confidence.Medium, "Reifengroessenverwirrung", "raederwerft blog", "c. 2012", "xn--rderwerft-v2a.de/radschlaege_blog_post/");
+
+    /// <summary>Tyre sizes explained.</summary>
+    public static Source ImperialAndUs27 { get; } = new("IMPERIAL-AND-US-27", SourceKind.Community, Confidence.Low, "Tyre sizes explained", "cyclinglabs.net", "read 2026-11", "cyclinglabs.net/tyre-sizes-explained");
+
+    /// <summary>Rim and Tire Standards.</summary>
+    public static Source WideRimStatement { get; } = new("WIDE-RIM-STATEMENT", SourceKind.MakerDocument, Confidence.Medium, "Rim and Tire Standards", "Rene Herse Cycles (J. Heine)", "c. 2020", "www.renehersecycles.com/rim-and-tire-standards/");
+
+    /// <summary>Forum thread on the coming ETRTO change (28 mm tyre, 23 mm max rim).</summary>
+    public static Source HooklessRumour { get; } = new("HOOKLESS-RUMOUR", SourceKind.Community, Confidence.Low, "Forum thread on the coming ETRTO change (28 mm tyre, 23 mm max rim)", "TrainerRoad forum", "2023-04", "www.trainerroad.com/forum/t/rumor-upcoming-etrto-spec-to-limit-inner-rim-width-to-23mm-for-28mm-tires/81458");
+
+    /// <summary>Presta? No problem (drilling a rim).</summary>
+    public static Source ValveDrilling { get; } = new("VALVE-DRILLING", SourceKind.Community, Confidence.Medium, "Presta? No problem (drilling a rim)", "Urbanus Magnus blog", "2012-05", "urbanusmagnus.blogspot.com/2012/05/presta-no-problem-rip-old-wheelset.html");
+
+    /// <summary>Felge (rim table with valve hole column).</summary>
+    public static Source RimTable { get; } = new("RIM-TABLE", SourceKind.Handbook, Confidence.Medium, "Felge (rim table with valve hole column)", "Radreise-Wiki", "2013", "radreise-wiki.de/index.php?title=Felge");
+
+    /// <summary>Spoke and Wheel (wheelset data sheet copied).</summary>
+    public static Source WheelDataSheet { get; } = new("WHEEL-DATA-SHEET", SourceKind.Community, Confidence.Medium, "Spoke and Wheel (wheelset data sheet copied)", "GitHub wiki stopcoder/BikeNotes", "2017", "github.com/stopcoder/BikeNotes/wiki/Spoke-and-Wheel");
+
+    /// <summary>Presta valve (encyclopaedia-derived).</summary>
+    public static Source ValveArticle { get; } = new("VALVE-ARTICLE", SourceKind.Community, Confidence.Medium, "Presta valve (encyclopaedia-derived)", "thedailyomnivore.net", "2016", "thedailyomnivore.net/2016/10/10/");
+
+    /// <summary>Hub and rim measuring (Damon Rinard text).</summary>
+    public static Source HubMeasuring { get; } = new("HUB-MEASURING", SourceKind.Handbook, Confidence.Medium, "Hub and rim measuring (Damon Rinard text)", "ozbizz.com copy", "read 2026-11", "www.ozbizz.com/melton/kensbikes/slc.htm");
+
+    /// <summary>Mavic s'impose dans le tubeless.</summary>
+    public static Source RoadTubeless2017 { get; } = new("ROAD-TUBELESS-2017", SourceKind.Press, Confidence.Medium, "Mavic s'impose dans le tubeless", "Le Cycle", "2017-07-28", "www.pressreader.com/france/le-cycle/20170728/283029759675368");
+
+    /// <summary>tiresize page (how labels build the rim diameter).</summary>
+    public static Source RimDiameterFromLabel { get; } = new("RIM-DIAMETER-FROM-LABEL", SourceKind.Community, Confidence.Low, "tiresize page (how labels build the rim diameter)", "suganoya.net", "read 2026-11", "suganoya.net/tiresize.htm");
+
+    /// <summary>MTB Thru Axles: who knew there were so many 'standards'.</summary>
+    public static Source ManyThruAxles { get; } = new("MANY-THRU-AXLES", SourceKind.Community, Confidence.Medium, "MTB Thru Axles: who knew there were so many 'standards'", "bikeandskiblog.com", "2016", "bikeandskiblog.com/wp/2016/01/12/mtb-thru-axles-who-knew-there-were-so-many-standards/");
+
     /// <summary>Seatpost diameter sizes (standards).</summary>
     public static Source PostSizes { get; } = new("POST-SIZES", SourceKind.Handbook, Confidence.Medium, "Seatpost diameter sizes (standards)", "BikeGremlin", "16 Nov 2018", "bike.bikegremlin.com/3114/seat-post-diameter-sizes-standards/");
 
@@ -520,6 +598,12 @@ public static class Sources
         HubStandardsPage, FlatOnPost, FatHubSpacing, EndCapForum, Chainline135, Boost148Press,
         AxleNut, BeadSeats, BeadSeatSingle, Iso5775Part2Extract, Iso5775Article, WidthRanges2022,
         WidthMatrix2006, HooklessIso2023, HooklessGap, TyreStatement, WidthGuideline, BeadInterchange,
+        OptimalRim, HooklessPressure, SizeDesignation, MeasuringRims2020,
+        RimsJapan, DecimalSizes, SizeChart, SizeList, CrossReference, TyreMakerSizes,
+        FrenchDiameters, TyreSizeGuide, OldDutchSizes, DutchAndGermanOrder, SixteenInchSizes,
+        ImperialAndUs27, WideRimStatement, HooklessRumour, ValveDrilling,
+        RimTable, WheelDataSheet, ValveArticle, HubMeasuring, RoadTubeless2017,
+        RimDiameterFromLabel, ManyThruAxles,
         PostSizes, PostSizesCanada, DropperAnatomy, PostModernism, CollarPage, ClampShop,
         SeatRegulation, FrameManual, FrenchPosts, RoadPostFeature, FoldingPosts,
         HeadsetCodeNote, HeadsetCodeOverview, HeadsetChart, HeadsetGuide, PressFitRule, HeadTubeReaming,

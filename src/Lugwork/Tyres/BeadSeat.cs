@@ -95,6 +95,33 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
 
     internal override Nanometres? MainLength => new(FitCode * Nanometres.PerMillimetre);
 
+    /// <summary>What is specified for it exactly; empty for most, since the tables of the standard were not read.</summary>
+    public ImmutableArray<SpecifiedDiameter> Specified => SpecifiedDiameter.Of(FitCode);
+
+    /// <summary>The published labels that it carries, alone or with other seats.</summary>
+    public ImmutableArray<TyreLabel> Labels
+    {
+        get
+        {
+            ImmutableArray<TyreLabel>.Builder labels = ImmutableArray.CreateBuilder<TyreLabel>();
+            foreach (TyreLabel label in TyreLabel.All)
+            {
+                if (label.SeatCodes.Contains((int)FitCode))
+                {
+                    labels.Add(label);
+                }
+            }
+
+            return labels.ToImmutable();
+        }
+    }
+
+    /// <summary>What a measured rim can be. Neighbours lie 1 mm apart in places, so read closely or by tape.</summary>
+    /// <param name="diameter">Across the rim from bead seat to bead seat.</param>
+    /// <param name="circumference">By a thin tape round the bead seat; its error counts a third as much.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
+    public static Identification<BeadSeat> Identify(MeasuredLength? diameter = null, MeasuredLength? circumference = null) => SeatIdentification.Rows.Identify(diameter, circumference);
+
     /// <inheritdoc/>
     public static BeadSeat OfFitCode(long code) => ByCode(code);
 
@@ -104,7 +131,8 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
     public static ImmutableArray<BeadSeat> WithinError(decimal millimetres, decimal error) =>
         [.. All.Where(b => Math.Abs(b.FitCode - millimetres) <= error)];
 
-    /// <inheritdoc/>
+    /// <summary>Reads the ISO diameter, or a label that says one seat beyond doubt: "650B", "26 x 1 3/8 E.A.3", "29 x 2.4". An inch size alone gives all seats that share it.</summary>
+    /// <param name="text">Any text.</param>
     public static Reading<BeadSeat> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
@@ -120,8 +148,20 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
 
         string inches = trimmed.TrimEnd("\"\u2033 in").ToString();
         ImmutableArray<BeadSeat> shared = [.. All.Where(b => Array.Exists(b.InchClass.Split(" / "), c => c == inches))];
-        return shared.IsEmpty
-            ? Reading<BeadSeat>.Refused("no rim has this bead seat; give the ISO diameter in millimetres, such as 622")
+        return shared.Length == 1 ? Reading<BeadSeat>.Of(shared[0])
+            : shared.IsEmpty ? OfLabel(trimmed)
             : Reading<BeadSeat>.Several(shared, "an inch size is shared by several bead seats; give the ISO diameter in millimetres");
+    }
+
+    private static Reading<BeadSeat> OfLabel(ReadOnlySpan<char> text)
+    {
+        ImmutableArray<BeadSeat> seats = TyreLabels.Seats(text, out bool doubtful);
+        return seats.Length switch
+        {
+            0 => Reading<BeadSeat>.Refused("no rim has this bead seat; give the ISO diameter in millimetres, such as 622"),
+            > 1 => Reading<BeadSeat>.Several(seats, "rims of different bead seats carry this label; give the ISO diameter in millimetres"),
+            _ when doubtful => Reading<BeadSeat>.Refused($"the label is easily taken for another; it should be {seats[0]} mm: make sure by the ISO number"),
+            _ => Reading<BeadSeat>.Of(seats[0]),
+        };
     }
 }

@@ -62,7 +62,8 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     }
 
     /// <summary>
-    /// Reads "37-622", "37x622", "622x37" and the French "700x25C". Trade labels that stand for several sizes give several readings or are refused.
+    /// Reads "37-622", "37x622", "622x37", the French "700x25C" and labels with one published ISO size, such as "28 x 1 5/8 x 1 3/8" or "650 x 42B".
+    /// Labels that stand for several sizes give several readings; those that say the bead seat only, decimal ones among them, are refused with it.
     /// </summary>
     /// <param name="text">Any text.</param>
     public static Reading<TyreSize> Read(ReadOnlySpan<char> text) =>

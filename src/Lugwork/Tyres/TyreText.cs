@@ -26,8 +26,7 @@ internal static class TyreText
     {
         if (Numbers(text, out int a, out int b, out bool letterC) != Grammar.Whole)
         {
-            size = default;
-            return false;
+            return TyreLabels.TryOnly(text, out size);
         }
 
         // Choices, not branches: labels and turned sizes stand among the others in no order.
@@ -37,7 +36,7 @@ internal static class TyreText
         bead = label ? 622 : bead;
         bool good = ((uint)(width - LeastWidth) <= MostWidth - LeastWidth) & IsSeat(bead) & (label | !letterC);
         size = good ? new(width, bead) : default;
-        return good;
+        return good || (!label && TyreLabels.TryOnly(text, out size));
     }
 
     /// <summary>Why a text that was refused is no single size; several, where it stands for several.</summary>
@@ -45,6 +44,11 @@ internal static class TyreText
         where TChar : unmanaged
     {
         long stop = Numbers(text, out int a, out int b, out bool letterC);
+        if (a != 700 && TyreLabels.Explain(text) is { } told)
+        {
+            return told;
+        }
+
         if (stop != Grammar.Whole)
         {
             return Reading<TyreSize>.Refused(stop == Broken ? new("a decimal or inch label is not an ISO size; give the number printed as 37-622 on the sidewall", 0) : Grammar.Why(stop));

@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Tyres;
+
+/// <summary>Two numbers and the letters of a rim type before or behind them.</summary>
+internal static class RimText
+{
+    public const int LeastTenths = 100;
+    public const int MostTenths = 1_000;
+
+    private const long PerTenth = Nanometres.PerMillimetre / 10;
+
+    public static Reading<RimSize> Read(ReadOnlySpan<char> text)
+    {
+        if (text.Length > 60)
+        {
+            return Refused("a rim size is shorter than this", 60);
+        }
+
+        TextCursor cursor = new(text);
+        RimType? type = null;
+        cursor.SkipBlanks();
+        int at = cursor.Position;
+        if (!cursor.AtEnd && char.IsLetter(cursor.Rest[0]) && (type = TypeOf(cursor.Word())) is null)
+        {
+            return Refused("a rim type is one of SS, C, HB, TSS and TC", at);
+        }
+
+        cursor.SkipBlanks();
+        if (!cursor.TryNumber(out long first))
+        {
+            return Refused("a bead seat and an inner width are expected, such as 622x19C", cursor.Position);
+        }
+
+        cursor.SkipMillimetres();
+        if (!cursor.TryTimes() && !cursor.TryDash())
+        {
+            return Refused("a times sign or dash and a second number are expected, such as 622x19C", cursor.Position);
+        }
+
+        if (!cursor.TryNumber(out long second))
+        {
+            return Refused("a second number is expected, such as 622x19C", cursor.Position);
+        }
+
+        cursor.SkipMillimetres();
+        if (!cursor.AtEnd)
+        {
+            at = cursor.Position;
+            RimType? behind = TypeOf(cursor.Word());
+            cursor.SkipBlanks();
+            if (behind is null || !cursor.AtEnd || (type is not null && type != behind))
+            {
+                return Refused("one rim type, SS, C, HB, TSS or TC, may stand with the numbers", at);
+            }
+
+            type = behind;
+        }
+
+        return type == RimType.HookedBead
+            ? Refused("a hooked-bead rim has diameters of its own, for beaded-edge tyres", 0)
+            : Sized(first, second, type);
+    }
+
+    private static Reading<RimSize> Sized(long first, long second, RimType? type)
+    {
+        ImmutableArray<RimSize>.Builder sizes = ImmutableArray.CreateBuilder<RimSize>(2);
+        Add(first, second);
+        if (first != second)
+        {
+            Add(second, first);
+        }
+
+        return sizes.Count switch
+        {
+            0 => Refused(IsSeat(first) || IsSeat(second) ? "an inner width is 10 to 100 mm, in whole tenths" : "no rim has such a bead seat; give the ISO diameter in millimetres, such as 622", 0),
+            1 => Reading<RimSize>.Of(sizes[0]),
+            _ => Reading<RimSize>.Several(sizes.ToImmutable(), "both numbers can be the bead seat"),
+        };
+
+        void Add(long bead, long width)
+        {
+            if (IsSeat(bead) && width % PerTenth == 0 && width / PerTenth is >= LeastTenths and <= MostTenths)
+            {
+                sizes.Add(new((int)(bead / Nanometres.PerMillimetre), (int)(width / PerTenth), type is null ? 0 : (int)type.FitCode));
+            }
+        }
+    }
+
+    private static bool IsSeat(long nanometres)
+    {
+        foreach (BeadSeat seat in BeadSeat.All)
+        {
+            if (seat.FitCode * Nanometres.PerMillimetre == nanometres)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static RimType? TypeOf(ReadOnlySpan<char> word)
+    {
+        foreach (RimType type in RimType.All)
+        {
+            if (word.Equals(type.FitKey, StringComparison.OrdinalIgnoreCase))
+            {
+                return type;
+            }
+        }
+
+        return null;
+    }
+
+    private static Reading<RimSize> Refused(string reason, int position) => Reading<RimSize>.Refused(reason, position);
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Tyres;
+
+/// <summary>Inner rim widths that are published as codes for a rim type.</summary>
+public static class RimWidths
+{
+    private static readonly (int Tenths, int Type, Source Source)[] Rows = Make();
+
+    /// <summary>The published or remembered inner widths of a rim type, millimetres, narrow first; empty for tubeless types, whose codes were not readable.</summary>
+    /// <param name="type">A rim type.</param>
+    public static ImmutableArray<decimal> Of(RimType type)
+    {
+        ArgumentNullException.ThrowIfNull(type);
+        ImmutableArray<decimal>.Builder widths = ImmutableArray.CreateBuilder<decimal>();
+        foreach ((int tenths, int code, _) in Rows)
+        {
+            if (code == type.FitCode)
+            {
+                widths.Add(tenths / 10m);
+            }
+        }
+
+        return widths.ToImmutable();
+    }
+
+    /// <summary>Where a width of a rim type comes from.</summary>
+    /// <param name="type">A rim type.</param>
+    /// <param name="innerMillimetres">Inner width.</param>
+    /// <returns>The source; null where no row has that width.</returns>
+    public static Source? SourceOf(RimType type, decimal innerMillimetres)
+    {
+        ArgumentNullException.ThrowIfNull(type);
+        foreach ((int tenths, int code, Source source) in Rows)
+        {
+            if (code == type.FitCode && tenths == innerMillimetres * 10)
+            {
+                return source;
+            }
+        }
+
+        return null;
+    }
+
+    private static (int Tenths, int Type, Source Source)[] Make()
+    {
+        List<(int, int, Source)> rows = [];
+        foreach (int width in (ReadOnlySpan<int>)[13, 15, 17, 19, 21, 23, 25, 27, 29])
+        {
+            rows.Add((width * 10, 2, Sources.WidthMatrix2006));
+        }
+
+        foreach (int tenths in (ReadOnlySpan<int>)[180, 200, 220, 240, 270, 305])
+        {
+            rows.Add((tenths, 1, tenths == 200 ? Sources.Iso5775Part2Extract : Sources.Memory));
+        }
+
+        foreach (int width in (ReadOnlySpan<int>)[20, 25, 27])
+        {
+            rows.Add((width * 10, 3, Sources.RimsJapan));
+        }
+
+        return [.. rows];
+    }
+}

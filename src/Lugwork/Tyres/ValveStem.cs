@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Tyres;
+
+/// <summary>Valve of a tube or of a tubeless rim. Closed set, identity equality.</summary>
+public sealed class ValveStem : Standard<ValveStem>, IInterfaceValue<ValveStem>
+{
+    private readonly int _thick;
+
+    private ValveStem(int code, string key, string name, int thick, params ImmutableArray<string> names)
+        : base(code, key, name, Sources.ValveArticle, names)
+    {
+        _thick = thick;
+    }
+
+    /// <summary>Presta: 6 mm.</summary>
+    public static ValveStem Presta { get; } = new(1, "presta", "Presta", 6, "Sclaverand", "French valve", "SV", "FV");
+
+    /// <summary>Schrader: 8 mm.</summary>
+    public static ValveStem Schrader { get; } = new(2, "schrader", "Schrader", 8, "American valve", "car valve", "AV");
+
+    /// <summary>Dunlop: in the hole of Schrader.</summary>
+    public static ValveStem Dunlop { get; } = new(3, "dunlop", "Dunlop", 0, "Woods", "DV", "Blitz");
+
+    /// <summary>Every valve.</summary>
+    public static ImmutableArray<ValveStem> All { get; } = [Presta, Schrader, Dunlop];
+
+    /// <inheritdoc/>
+    public static string Called => "valve";
+
+    /// <summary>Thickness of the stem; null for Dunlop, of which the source gives the hole only.</summary>
+    public Length? Diameter => _thick == 0 ? null : Length.FromMillimeters(_thick);
+
+    /// <summary>The hole that it is made for.</summary>
+    public ValveHole Hole => this == Presta ? ValveHole.Narrow : ValveHole.Wide;
+
+    /// <inheritdoc/>
+    public static ValveStem OfFitCode(long code) => ByCode(code);
+
+    /// <inheritdoc/>
+    public static Reading<ValveStem> Read(ReadOnlySpan<char> text) => ByName(text);
+}
