@@ -80,12 +80,12 @@ public sealed class StemFoot : Standard<StemFoot>, IInterfaceValue<StemFoot>
     /// <inheritdoc/>
     public static StemFoot OfFitCode(long code) => ByCode(code);
 
-    /// <summary>Reads a key or a name; "25.4" alone can be a clamp or a quill.</summary>
+    /// <summary>Reads a key, a name or a size in millimetres; "25.4" alone can be a clamp or a quill, "28.6" alone is a clamp.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<StemFoot> Read(ReadOnlySpan<char> text) =>
-        Trim(text) is "25.4"
-            ? Reading<StemFoot>.Several([Clamp25Point4, Quill25Point4], "say clamp or quill: a 25.4 clamp goes round a 1 in steerer, a 25.4 quill inside a 1-1/8 in one")
-            : ByName(text);
+        SizedText.Find<StemFoot>(text, f => f.Hundredths) is not { } sized ? ByName(text)
+        : sized == Clamp25Point4 ? Reading<StemFoot>.Several([Clamp25Point4, Quill25Point4], "say clamp or quill: a 25.4 clamp goes round a 1 in steerer, a 25.4 quill inside a 1-1/8 in one")
+        : Reading<StemFoot>.Of(sized);
 
     /// <summary>Made when something is first identified.</summary>
     private static class StemFootDimensions
