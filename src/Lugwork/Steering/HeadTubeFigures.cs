@@ -26,12 +26,11 @@ internal static class HeadTubeFigures
         _ => 5210,
     };
 
-    /// <summary>What the limits rest on; a reamer's size supports the limit that it cuts, not the other.</summary>
+    /// <summary>What the limits rest on, by the weaker of the two: where a reamer's size is known for one of them, the other is still from memory.</summary>
     public static Source Limits(long bore) => bore switch
     {
         1 or 2 => Sources.HeadsetGuide,
         6 => Sources.HeadTubeReaming,
-        7 or 9 or 12 or 18 => Sources.HeadTubeCutters,
         _ => Sources.Memory,
     };
 

@@ -58,6 +58,19 @@ public sealed class IdentificationLaws
     public void Grips() =>
         Tried(Identifying.Holds(GripDiameter.All, g => [Mm(g.Diameter)], r => GripDiameter.Identify(r[0])));
 
+    /// <summary>Where a value has several sizes of one dimension, none of them drops it.</summary>
+    [Fact]
+    public void Every_grip_top_and_seat_that_a_value_has_keeps_it()
+    {
+        Assert.All(BarClamp.All, c => Assert.All(c.Grips, g => Kept(c, BarClamp.Identify(Read(c.Diameter), Read(g.Diameter)))));
+        Assert.All(SteererShape.All, s => Assert.All(s.Tops, t => Kept(s, SteererShape.Identify(top: Read(t.Diameter), foot: Read(s.Foot)))));
+        foreach (SteererShape shape in SteererShape.All)
+        {
+            Assert.All(shape.Seats, seat => Kept(shape, SteererShape.Identify(foot: Read(shape.Foot), crownSeat: Read(seat.Most))));
+            Assert.All(shape.Seats, seat => Assert.All(shape.Tops, top => Kept(top, SteererSize.Identify(diameter: Read(top.Diameter), crownSeat: Read(seat.Least)))));
+        }
+    }
+
     [Fact]
     public void A_dimension_that_was_never_measured_is_asked_for_and_a_default_is_no_reading()
     {
@@ -76,6 +89,11 @@ public sealed class IdentificationLaws
         Assert.All(HeadsetCup.All.Where(c => c.Style != HeadsetStyle.Integrated), c => Assert.True(c.OutsideDiameter > c.Bore.Most));
         Assert.All(HeadsetCup.All.Where(c => c.Style == HeadsetStyle.Integrated), c => Assert.True(c.OutsideDiameter < c.Bore.Most));
     }
+
+    private static MeasuredLength Read(UnitsNet.Length length) => MeasuredLength.OfMillimetres(Mm(length), 0.05m);
+
+    private static void Kept<T>(T value, Identification<T> found)
+        where T : class => Assert.Contains(found.Candidates, c => c.Value == value);
 
     private static void Tried(int readings) => Assert.True(readings >= 30, $"only {readings} readings tried");
 
