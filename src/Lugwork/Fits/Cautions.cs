@@ -44,4 +44,14 @@ internal static class Cautions
     public static Caution ThinBearings { get; } = new("thin-bearings", "The bearings between a 30 mm spindle and a 41 mm bore are thin and do not last long.");
 
     public static Caution PedalThreads { get; } = new("pedal-threads", "The left pedal has a left-hand thread and goes on the left crank only; a pedal that is forced strips the crank. It must start by hand.");
+
+    public static Caution PressFitCare { get; } = new("press-fit", "Press cups in square, with a press, and set races with a setter. Thin, brittle races want no more than 0.03 to 0.05 mm of interference.");
+
+    public static Caution CarbonSpacers { get; } = new("carbon-spacers", "A carbon steerer breaks where the stem levers on it. The fork maker's figure for spacers below and above the stem comes before every rule; support the clamp from inside with the maker's expander, never with a star nut.");
+
+    public static Caution ShockSizeCare { get; } = new("shock-size", "A shock of another length or more stroke lets the frame, the tyre or the shock hit something at full travel. The frame maker's length, stroke and mount come first.");
+
+    public static Caution TrunnionLoad { get; } = new("trunnion", "A trunnion mount holds its end stiffly: a frame that flexes loads the shock from the side and wears it.");
+
+    public static Caution ForkClassCare { get; } = new("fork-class", "A longer or double-crown fork loads the head tube more than it may be made for. The frame maker's largest length, travel and crown come first.");
 }

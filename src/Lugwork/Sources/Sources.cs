@@ -584,6 +584,141 @@ public static class Sources
     /// <summary>2020 ETRTO standards for bike tires.</summary>
     public static Source MeasuringRims { get; } = new("MEASURING-RIMS", SourceKind.Handbook, Confidence.Medium, "2020 ETRTO standards for bike tires", "Vittoria", "2019/2020", "www.vittoria.com/us/etrto-bike-tires");
 
+    /// <summary>Crown race won't fit on fork.</summary>
+    public static Source RaceAndSeatPair { get; } = new("RACE-AND-SEAT-PAIR", SourceKind.Community, Confidence.Low, "Crown race won't fit on fork", "MTBR forum", "c. 2007", "mtbr.com");
+
+    /// <summary>How to Measure Headset Bearings.</summary>
+    public static Source BearingAngles { get; } = new("BEARING-ANGLES", SourceKind.MakerDocument, Confidence.Medium, "How to Measure Headset Bearings", "Aire Velo Bearings", "n.d.", "www.airevelobearings.com/a-guide-to-how-to-measure-headset-bearings/");
+
+    /// <summary>Building a bike from parts 2: headset types (table, in Japanese).</summary>
+    public static Source HeadsetTypes { get; } = new("HEADSET-TYPES", SourceKind.Community, Confidence.Medium, "Building a bike from parts 2: headset types (table, in Japanese)", "shobota.com", "n.d.", "www.shobota.com/buildbike_002.html");
+
+    /// <summary>The cutting tool problem (tool maker's cutters listed with diameters).</summary>
+    public static Source HeadTubeCutters { get; } = new("HEAD-TUBE-CUTTERS", SourceKind.Community, Confidence.Medium, "The cutting tool problem (tool maker's cutters listed with diameters)", "peterverdone.com", "n.d.", "www.peterverdone.com/the-cutting-tool-problem-and-park-tools/");
+
+    /// <summary>Notes on headset standards (in Japanese).</summary>
+    public static Source SteererNotes { get; } = new("STEERER-NOTES", SourceKind.Community, Confidence.Medium, "Notes on headset standards (in Japanese)", "note.com okusan_364364", "n.d.", "note.com/okusan_364364/n/nd56c8f04e038");
+
+    /// <summary>Out. Of. Shape. (crown race seat milling).</summary>
+    public static Source RaceMilling { get; } = new("RACE-MILLING", SourceKind.Community, Confidence.Medium, "Out. Of. Shape. (crown race seat milling)", "homebrewedbikes.blogspot.com", "2011", "homebrewedbikes.blogspot.com/2011/10/out-of-shape.html");
+
+    /// <summary>Headset bearings of a road frame (measured).</summary>
+    public static Source FrameBearingsMeasured { get; } = new("FRAME-BEARINGS-MEASURED", SourceKind.Community, Confidence.Low, "Headset bearings of a road frame (measured)", "midlandscyclist.blogspot.com", "2014", "midlandscyclist.blogspot.com/2014/04/giant-defy-headset-bearings.html");
+
+    /// <summary>Head bearings of two carbon road frames (forum, measured).</summary>
+    public static Source CarbonFrameBearings { get; } = new("CARBON-FRAME-BEARINGS", SourceKind.Community, Confidence.Low, "Head bearings of two carbon road frames (forum, measured)", "CycleChat", "2013", "www.cyclechat.net/threads/specialized-head-bearings-are-doing-my-er-head-in.148295/");
+
+    /// <summary>Head bearing of a race frame replaced (in Japanese).</summary>
+    public static Source RadialHeadBearing { get; } = new("RADIAL-HEAD-BEARING", SourceKind.Community, Confidence.Low, "Head bearing of a race frame replaced (in Japanese)", "t595bb1.hatenablog.com", "n.d.", "t595bb1.hatenablog.com/entry/61822747");
+
+    /// <summary>Fork crown race fitting.</summary>
+    public static Source RaceFitting { get; } = new("RACE-FITTING", SourceKind.Community, Confidence.Low, "Fork crown race fitting", "Cycling UK forum", "6 Jan 2020", "forum.cyclinguk.org/viewtopic.php?f=5&t=134748&p=1431534");
+
+    /// <summary>All forked up, part 1.</summary>
+    public static Source SteererCutExample { get; } = new("STEERER-CUT-EXAMPLE", SourceKind.Community, Confidence.Medium, "All forked up, part 1", "myrambouilletbuild.blogspot.com", "Dec 2008", "myrambouilletbuild.blogspot.com/2008/12/all-forked-up-part-1.html");
+
+    /// <summary>Cutting a steerer: why subtract 3 mm?.</summary>
+    public static Source SteererGap { get; } = new("STEERER-GAP", SourceKind.Community, Confidence.Medium, "Cutting a steerer: why subtract 3 mm?", "RoadBikeReview archive", "19 Aug 2003", "archive.roadbikereview.com/00/0EFD6694.php");
+
+    /// <summary>Technical FAQ: headset spacer stack height.</summary>
+    public static Source SpacerColumn { get; } = new("SPACER-COLUMN", SourceKind.Press, Confidence.Medium, "Technical FAQ: headset spacer stack height", "VeloNews", "n.d.", "www.velonews.com/gear/technical-faq-headset-spacer-stack-height/");
+
+    /// <summary>Headset spacer limit on carbon steerer.</summary>
+    public static Source SpacerLimitThread { get; } = new("SPACER-LIMIT-THREAD", SourceKind.Community, Confidence.Low, "Headset spacer limit on carbon steerer", "RoadBikeReview", "c. 2005", "roadbikereview.com");
+
+    /// <summary>Spacers under the stem (quotes a maker's representative).</summary>
+    public static Source SpacerLimitQuoted { get; } = new("SPACER-LIMIT-QUOTED", SourceKind.Community, Confidence.Low, "Spacers under the stem (quotes a maker's representative)", "The Paceline Forum", "15 Jan 2012", "forums.thepaceline.net/archive/index.php/t-102524.html");
+
+    /// <summary>Spacer arrangements and the safety of carbon steerers.</summary>
+    public static Source SpacerArrangements { get; } = new("SPACER-ARRANGEMENTS", SourceKind.Community, Confidence.Low, "Spacer arrangements and the safety of carbon steerers", "Weight Weenies", "n.d.", "weightweenies.starbike.com/forum/viewtopic.php?f=3&t=143241");
+
+    /// <summary>How many spacers safe above stem on carbon steerer.</summary>
+    public static Source SpacersAbove { get; } = new("SPACERS-ABOVE", SourceKind.Community, Confidence.Low, "How many spacers safe above stem on carbon steerer", "BikeRadar forum", "May 2015", "forum.bikeradar.com/discussion/comment/19577433/");
+
+    /// <summary>Classic Rendezvous list, message on bar diameters.</summary>
+    public static Source LeverSeats { get; } = new("LEVER-SEATS", SourceKind.Community, Confidence.Medium, "Classic Rendezvous list, message on bar diameters", "S. Brown, classicrendezvous list", "Mar 2007", "smontanaro.net/CR/2007/3/78");
+
+    /// <summary>Rigid fork vs 120 mm suspension fork.</summary>
+    public static Source CorrectedFork { get; } = new("CORRECTED-FORK", SourceKind.MakerDocument, Confidence.Medium, "Rigid fork vs 120 mm suspension fork", "Carbon Cycles (fork maker)", "n.d.", "www.carboncycles.cc/");
+
+    /// <summary>Forking confusion.</summary>
+    public static Source ForkLengthBlog { get; } = new("FORK-LENGTH-BLOG", SourceKind.Community, Confidence.Medium, "Forking confusion", "g-tedproductions.blogspot.com", "18 Aug 2010", "g-tedproductions.blogspot.com/2010/08/forking-confusion.html");
+
+    /// <summary>Suspension travel: understanding fork length.</summary>
+    public static Source ForkTravel { get; } = new("FORK-TRAVEL", SourceKind.Press, Confidence.Medium, "Suspension travel: understanding fork length", "Bike Perfect", "n.d.", "www.bikeperfect.com/features/suspension-travel-understanding-fork-length-and-how-it-affects-your-mountain-bike");
+
+    /// <summary>New metric shock sizes demystified.</summary>
+    public static Source InchShockSizes { get; } = new("INCH-SHOCK-SIZES", SourceKind.Press, Confidence.Medium, "New metric shock sizes demystified", "Vital MTB", "Mar-Apr 2016", "www.vitalmtb.com/features/New-Metric-Shock-Sizes-Demystified-What-Does-It-Mean,1341");
+
+    /// <summary>Ultimate guide: metric shock sizing.</summary>
+    public static Source MetricShockSizes { get; } = new("METRIC-SHOCK-SIZES", SourceKind.Community, Confidence.Low, "Ultimate guide: metric shock sizing", "Worldwide Cyclery", "c. 2017", "www.worldwidecyclery.com/blogs/worldwide-cyclery-blog/ultimate-guide-metric-shock-sizing");
+
+    /// <summary>How to measure the shock and hardware size on a MTB.</summary>
+    public static Source ShockMeasuring { get; } = new("SHOCK-MEASURING", SourceKind.Community, Confidence.Medium, "How to measure the shock and hardware size on a MTB", "MTB Direct", "n.d.", "www.mtbdirect.com.au/blogs/maintenance-how-to/how-to-measure-the-shock-and-hardware-size-on-a-mountain-bike");
+
+    /// <summary>Rear shock eyelet bushings.</summary>
+    public static Source EyeletBushings { get; } = new("EYELET-BUSHINGS", SourceKind.Community, Confidence.Medium, "Rear shock eyelet bushings", "Bums on the Saddle", "16 Sep 2019", "blog.bumsonthesaddle.com/2019/09/16/rear-shock-eyelet-bushings/");
+
+    /// <summary>To the point: rake and trail.</summary>
+    public static Source RakeAndTrail { get; } = new("RAKE-AND-TRAIL", SourceKind.Press, Confidence.Medium, "To the point: rake and trail", "Pinkbike", "21 May 2013", "www.pinkbike.com/news/To-The-Point-Rake-and-Trail.html");
+
+    /// <summary>Trunnion mounts and shock wear.</summary>
+    public static Source TrunnionWear { get; } = new("TRUNNION-WEAR", SourceKind.Press, Confidence.Medium, "Trunnion mounts and shock wear", "Pinkbike", "Jan 2022", "www.pinkbike.com/news/pinkbike-poll-has-your-shock-ever-failed.html");
+
+    /// <summary>SOC14: a closer look at the 2015 product line.</summary>
+    public static Source ForkLengths2015 { get; } = new("FORK-LENGTHS-2015", SourceKind.Press, Confidence.Medium, "SOC14: a closer look at the 2015 product line", "BikeRumor", "2014", "bikerumor.com/soc14-a-closer-look-at-the-2015-fox-shox-product-line");
+
+    /// <summary>Disc cross forks.</summary>
+    public static Source CrossForks { get; } = new("CROSS-FORKS", SourceKind.Community, Confidence.Medium, "Disc cross forks", "Meriwether Cycles (frame builder)", "2014", "meriwethercycles.com/2014/01/02/disc-cross-forks/");
+
+    /// <summary>Welche Einbauhoehe eignet sich an meinem Bike (in German).</summary>
+    public static Source ForkLengthGuide { get; } = new("FORK-LENGTH-GUIDE", SourceKind.MakerDocument, Confidence.Medium, "Welche Einbauhoehe eignet sich an meinem Bike (in German)", "carbon-gabel.de (fork maker)", "2017", "carbon-gabel.de/2017/07/03/welche-einbauh%C3%B6he-eignet-sich-an-meinem-bike");
+
+    /// <summary>The truth about BMX fork sizing.</summary>
+    public static Source BmxForkSizing { get; } = new("BMX-FORK-SIZING", SourceKind.Community, Confidence.Medium, "The truth about BMX fork sizing", "brainybiker.com", "n.d.", "brainybiker.com/the-truth-about-bmx-fork-sizing/");
+
+    /// <summary>BMX forks.</summary>
+    public static Source BmxForkShop { get; } = new("BMX-FORK-SHOP", SourceKind.Community, Confidence.Medium, "BMX forks", "SkatePro (retailer)", "n.d.", "skatepro.com.au/371-39207.htm");
+
+    /// <summary>Mountain fork now shipping.</summary>
+    public static Source CrossForkLength { get; } = new("CROSS-FORK-LENGTH", SourceKind.Community, Confidence.Medium, "Mountain fork now shipping", "Bike Hugger", "n.d.", "bikehugger.com/posts/enve-mountain-fork-now-shipping/amp");
+
+    /// <summary>Will a 29 fork fit a 27.5 bike.</summary>
+    public static Source ForkPair { get; } = new("FORK-PAIR", SourceKind.Community, Confidence.Low, "Will a 29 fork fit a 27.5 bike", "brainybiker.com", "n.d.", "brainybiker.com/archives/11075");
+
+    /// <summary>Notes on MTB frame geometry.</summary>
+    public static Source ForkGeometryNotes { get; } = new("FORK-GEOMETRY-NOTES", SourceKind.Community, Confidence.Medium, "Notes on MTB frame geometry", "Meriwether Cycles (frame builder)", "2012", "meriwethercycles.com/2012/06/30/notes-on-mtb-frame-geometry/");
+
+    /// <summary>Coil shock review (sizes available).</summary>
+    public static Source ShockSizeList { get; } = new("SHOCK-SIZE-LIST", SourceKind.Press, Confidence.Medium, "Coil shock review (sizes available)", "Blister Review", "n.d.", "blisterreview.com/gear-reviews/ext-storia-lok-v3-shock");
+
+    /// <summary>Inline coil shock review (sizes).</summary>
+    public static Source InlineShockSizes { get; } = new("INLINE-SHOCK-SIZES", SourceKind.Press, Confidence.Medium, "Inline coil shock review (sizes)", "Pinkbike", "2023", "www.pinkbike.com/news/review-cane-creek-db-inline-coil-shock-2023.html?trk=rss");
+
+    /// <summary>Rear shock product page, 2016 (travel options).</summary>
+    public static Source ShockOptions { get; } = new("SHOCK-OPTIONS", SourceKind.Press, Confidence.Medium, "Rear shock product page, 2016 (travel options)", "Vital MTB", "2016", "www.vitalmtb.com/product/guide/Rear-Shocks,35/FOX/Float-X2-Factory-2-Position-Lever,17602");
+
+    /// <summary>Shock details.</summary>
+    public static Source ShockDetails { get; } = new("SHOCK-DETAILS", SourceKind.Press, Confidence.Medium, "Shock details", "Sicklines", "n.d.", "www.sicklines.com/tech/shock_details/");
+
+    /// <summary>Air shock: the full story.</summary>
+    public static Source ShockStory { get; } = new("SHOCK-STORY", SourceKind.Press, Confidence.Medium, "Air shock: the full story", "BikeRadar", "n.d.", "www.bikeradar.com/news/cane-creek-dbair-shock-the-full-story-video/");
+
+    /// <summary>210 x 55 mm rear shock, product page.</summary>
+    public static Source ShockProduct { get; } = new("SHOCK-PRODUCT", SourceKind.Community, Confidence.Medium, "210 x 55 mm rear shock, product page", "BikeCo", "2024", "bikeco.com/product/210-x-55mm-fox-factory-float-x2-w-2-position-switch/");
+
+    /// <summary>Rear shock review.</summary>
+    public static Source TrunnionShockReview { get; } = new("TRUNNION-SHOCK-REVIEW", SourceKind.Press, Confidence.Medium, "Rear shock review", "Mountain Biking UK (PressReader)", "2022", "www.pressreader.com/australia/mountain-biking-uk/20220413/282686165740931");
+
+    /// <summary>Air shock review 2017.</summary>
+    public static Source AirShockReview { get; } = new("AIR-SHOCK-REVIEW", SourceKind.Press, Confidence.Medium, "Air shock review 2017", "Pinkbike (copy)", "2017", "off.whip.live/bike/pinkbikecom-dvo-topaz-t3-air-shock-review-2017.html");
+
+    /// <summary>A suspension maker heralds the era of metric-sized shocks.</summary>
+    public static Source MetricShockLaunch { get; } = new("METRIC-SHOCK-LAUNCH", SourceKind.Press, Confidence.Medium, "A suspension maker heralds the era of metric-sized shocks", "BikeRadar", "2016", "bikeradar.com/mtb/news/article/rockshox-deluxe-heralds-the-era-of-metric-sized-shocks-46778");
+
+    /// <summary>First metric shocks launched.</summary>
+    public static Source MetricShockNews { get; } = new("METRIC-SHOCK-NEWS", SourceKind.Press, Confidence.Medium, "First metric shocks launched", "MBR", "2016", "mbr.co.uk/videos/news/rockshox-launches-forst-metric-shock-deluxe");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -624,5 +759,14 @@ public static class Sources
         PedalThreadList, OnePiecePedals,
         OlderIso5775,
         MeasuringRims,
+
+        RaceAndSeatPair, BearingAngles, HeadsetTypes, HeadTubeCutters, SteererNotes, RaceMilling,
+        FrameBearingsMeasured, CarbonFrameBearings, RadialHeadBearing, RaceFitting, SteererCutExample, SteererGap,
+        SpacerColumn, SpacerLimitThread, SpacerLimitQuoted, SpacerArrangements, SpacersAbove, LeverSeats,
+        CorrectedFork, ForkLengthBlog, ForkTravel, InchShockSizes, MetricShockSizes, ShockMeasuring,
+        EyeletBushings, RakeAndTrail, TrunnionWear, ForkLengths2015, CrossForks, ForkLengthGuide,
+        BmxForkSizing, BmxForkShop, CrossForkLength, ForkPair, ForkGeometryNotes, ShockSizeList,
+        InlineShockSizes, ShockOptions, ShockDetails, ShockStory, ShockProduct, TrunnionShockReview,
+        AirShockReview, MetricShockLaunch, MetricShockNews,
     ];
 }

@@ -52,26 +52,66 @@ public sealed class CrownRace : Standard<CrownRace>, IInterfaceValue<CrownRace>
     /// <summary>The nominal diameter.</summary>
     public Length Diameter => Length.FromMillimeters(Hundredths / 100d);
 
+    /// <summary>Smallest that one was found to measure, or the nominal size where none was measured.</summary>
+    public Length Least => Length.FromMillimeters(CrownFigures.Race(FitCode).Least / 100d);
+
+    /// <summary>Largest that one was found to measure, or the nominal size where none was measured.</summary>
+    public Length Most => Length.FromMillimeters(CrownFigures.Race(FitCode).Most / 100d);
+
+    /// <summary>What smallest and largest rest on; null where only the nominal size is known.</summary>
+    public Source? MeasuredSource => CrownFigures.Race(FitCode).Source;
+
     internal int Hundredths { get; }
 
     internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
 
-    /// <summary>What a reading of the race can be; a race measures up to 0.15 mm under its name.</summary>
+    /// <summary>What a crown race can be, from what it measures.</summary>
     /// <param name="diameter">Inside diameter of the race.</param>
-    /// <returns>Every one that the reading allows, the likeliest first.</returns>
-    /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Identification<CrownRace> Identify(MeasuredLength diameter) => SizedIdentification.Of<CrownRace>(
-        new("race bore", "inside caliper in the race"),
-        diameter,
-        s => (s.Hundredths / 100m - 0.15m, s.Hundredths / 100m),
-        s => s.Hundredths / 100m,
-        s => s == Mm26Point4 || s == Mm26Point5 ? "26.4 is ISO, 26.5 French" : "");
+    /// <param name="steerer">Outside diameter of the steerer just above the race.</param>
+    /// <exception cref="ArgumentException">Nothing was measured.</exception>
+    public static Identification<CrownRace> Identify(MeasuredLength? diameter = null, MeasuredLength? steerer = null) =>
+        CrownRaceDimensions.Table.Identify(diameter, steerer);
 
     /// <inheritdoc/>
     public static CrownRace OfFitCode(long code) => ByCode(code);
 
-    /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
+    /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name; 40 and 26 are what codes make of 39.8 and 26.4.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<CrownRace> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<CrownRace>(text, s => s.Hundredths) is { } sized ? Reading<CrownRace>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+        (SizedText.Find<CrownRace>(text, s => s.Hundredths) ?? SizedText.Find<CrownRace>(text, s => s == Mm39Point8 ? 4000 : s == Mm26Point4 ? 2600 : 0)) is { } sized ? Reading<CrownRace>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+
+    /// <summary>Made when something is first identified.</summary>
+    private static class CrownRaceDimensions
+    {
+        public static readonly IdentificationTable<CrownRace> Table = new(
+            [
+                new("diameter", "inside caliper in the race, off the fork, two directions, to 0.02 mm"),
+                new("steerer", "outside caliper on the steerer just above the crown"),
+            ],
+            Rows(),
+            c => c.TradeName);
+
+        // 26.5 first: it lies inside what 26.4 was found to measure.
+        private static ImmutableArray<DimensionRow<CrownRace>> Rows()
+        {
+            ImmutableArray<DimensionRow<CrownRace>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<CrownRace>>(All.Length);
+            Add(rows, Mm26Point5);
+            foreach (CrownRace one in All)
+            {
+                if (one != Mm26Point5)
+                {
+                    Add(rows, one);
+                }
+            }
+
+            return rows.MoveToImmutable();
+        }
+
+        private static void Add(ImmutableArray<DimensionRow<CrownRace>>.Builder rows, CrownRace one)
+        {
+            CrownFigures figures = CrownFigures.Race(one.FitCode);
+            decimal steerer = CrownFigures.Steerer(one.FitCode);
+            rows.Add(new(one, [(figures.Least / 100m, figures.Most / 100m), (steerer, steerer)], CrownFigures.TellsApart(one.FitCode)));
+        }
+    }
 }

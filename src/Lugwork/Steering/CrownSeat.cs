@@ -52,26 +52,66 @@ public sealed class CrownSeat : Standard<CrownSeat>, IInterfaceValue<CrownSeat>
     /// <summary>The nominal diameter.</summary>
     public Length Diameter => Length.FromMillimeters(Hundredths / 100d);
 
+    /// <summary>Smallest that one was found to measure, or the nominal size where none was measured.</summary>
+    public Length Least => Length.FromMillimeters(CrownFigures.Seat(FitCode).Least / 100d);
+
+    /// <summary>Largest that one was found to measure, or the nominal size where none was measured.</summary>
+    public Length Most => Length.FromMillimeters(CrownFigures.Seat(FitCode).Most / 100d);
+
+    /// <summary>What smallest and largest rest on; null where only the nominal size is known.</summary>
+    public Source? MeasuredSource => CrownFigures.Seat(FitCode).Source;
+
     internal int Hundredths { get; }
 
     internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
 
-    /// <summary>What a reading of the seat can be; a seat measures up to 0.15 mm above its name.</summary>
-    /// <param name="diameter">Outside diameter of the seat, race off.</param>
-    /// <returns>Every one that the reading allows, the likeliest first.</returns>
-    /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Identification<CrownSeat> Identify(MeasuredLength diameter) => SizedIdentification.Of<CrownSeat>(
-        new("seat diameter", "caliper on the turned seat just above the crown"),
-        diameter,
-        s => (s.Hundredths / 100m, s.Hundredths / 100m + 0.15m),
-        s => s.Hundredths / 100m,
-        s => s == Mm26Point4 || s == Mm26Point5 ? "26.4 is ISO on a 25.4 steerer, 26.5 French on a 25.0 one: measure the steerer" : "");
+    /// <summary>What a crown-race seat can be, from what it measures.</summary>
+    /// <param name="diameter">Outside diameter of the seat.</param>
+    /// <param name="steerer">Outside diameter of the steerer just above the seat.</param>
+    /// <exception cref="ArgumentException">Nothing was measured.</exception>
+    public static Identification<CrownSeat> Identify(MeasuredLength? diameter = null, MeasuredLength? steerer = null) =>
+        CrownSeatDimensions.Table.Identify(diameter, steerer);
 
     /// <inheritdoc/>
     public static CrownSeat OfFitCode(long code) => ByCode(code);
 
-    /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
+    /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name; 40 and 26 are what codes make of 39.8 and 26.4.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<CrownSeat> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<CrownSeat>(text, s => s.Hundredths) is { } sized ? Reading<CrownSeat>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+        (SizedText.Find<CrownSeat>(text, s => s.Hundredths) ?? SizedText.Find<CrownSeat>(text, s => s == Mm39Point8 ? 4000 : s == Mm26Point4 ? 2600 : 0)) is { } sized ? Reading<CrownSeat>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+
+    /// <summary>Made when something is first identified.</summary>
+    private static class CrownSeatDimensions
+    {
+        public static readonly IdentificationTable<CrownSeat> Table = new(
+            [
+                new("diameter", "outside caliper on the turned seat just above the crown, race off, to 0.02 mm"),
+                new("steerer", "outside caliper on the steerer just above the crown"),
+            ],
+            Rows(),
+            c => c.TradeName);
+
+        // 26.5 first: it lies inside what 26.4 was found to measure.
+        private static ImmutableArray<DimensionRow<CrownSeat>> Rows()
+        {
+            ImmutableArray<DimensionRow<CrownSeat>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<CrownSeat>>(All.Length);
+            Add(rows, Mm26Point5);
+            foreach (CrownSeat one in All)
+            {
+                if (one != Mm26Point5)
+                {
+                    Add(rows, one);
+                }
+            }
+
+            return rows.MoveToImmutable();
+        }
+
+        private static void Add(ImmutableArray<DimensionRow<CrownSeat>>.Builder rows, CrownSeat one)
+        {
+            CrownFigures figures = CrownFigures.Seat(one.FitCode);
+            decimal steerer = CrownFigures.Steerer(one.FitCode);
+            rows.Add(new(one, [(figures.Least / 100m, figures.Most / 100m), (steerer, steerer)], CrownFigures.TellsApart(one.FitCode)));
+        }
+    }
 }

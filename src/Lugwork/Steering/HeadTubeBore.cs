@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Steering;
 
 /// <summary>One end of a head tube, by what it takes. Closed set, identity equality.</summary>
-/// <remarks>Named by the headset code that it takes. Bore ranges are the finished ones; those of rows from memory are from memory too.</remarks>
+/// <remarks>Named by the headset code that it takes. Bore ranges are the finished ones; <see cref="LimitsSource"/> says what they rest on.</remarks>
 public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadTubeBore>
 {
     private readonly int _least;
@@ -32,16 +32,16 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     public static HeadTubeBore Ec34 { get; } = new(3, "EC34", "34 mm bore (EC34)", Sources.HeadsetCodeNote, 3390, 3395, false, "28.6", "30", "34");
 
     /// <summary>1-1/4 in, 36.90 to 36.95 mm.</summary>
-    public static HeadTubeBore Ec37 { get; } = new(4, "EC37", "37 mm bore (EC37)", Sources.Memory, 3690, 3695, false, "31.8", "33", "37");
+    public static HeadTubeBore Ec37 { get; } = new(4, "EC37", "37 mm bore (EC37)", Sources.HeadsetTypes, 3690, 3695, false, "31.8", "33", "37");
 
-    /// <summary>Early semi-integrated, 41.35 to 41.40 mm; not the 41.1 mm seat of IS41.</summary>
-    public static HeadTubeBore Zs41 { get; } = new(5, "ZS41", "41.4 mm bore (ZS41)", Sources.Memory, 4135, 4140, false, "28.6", "30");
+    /// <summary>Early semi-integrated, 41.35 to 41.40 mm; not the 41.1 mm seat of IS41. One table gives it to 1 in steerers, another to 1-1/8 in ones: the number behind the slash decides.</summary>
+    public static HeadTubeBore Zs41 { get; } = new(5, "ZS41", "41.4 mm bore (ZS41)", Sources.HeadsetTypes, 4135, 4140, false, "25.4 28.6", "27 30");
 
     /// <summary>43.95 to 44.00 mm; takes ZS44 and EC44.</summary>
     public static HeadTubeBore Bore44 { get; } = new(6, "44", "44 mm bore (ZS44 or EC44)", Sources.HeadTubeReaming, 4395, 4400, false, "25.4 28.6", "26.4 30 33 39.8", "ZS44", "EC44", "44.0");
 
     /// <summary>49.57 to 49.61 mm; takes ZS49 and EC49.</summary>
-    public static HeadTubeBore Bore49 { get; } = new(7, "49", "49.6 mm bore (ZS49 or EC49)", Sources.Memory, 4957, 4961, false, "28.6 38.1", "30 39.8", "ZS49", "EC49", "49.6");
+    public static HeadTubeBore Bore49 { get; } = new(7, "49", "49.6 mm bore (ZS49 or EC49)", Sources.HeadTubeCutters, 4957, 4961, false, "28.6 38.1", "30 39.8", "ZS49", "EC49", "49.6");
 
     /// <summary>54.90 to 54.95 mm; rare, not to be rounded to 56.</summary>
     public static HeadTubeBore Zs55 { get; } = new(8, "ZS55", "55 mm bore (ZS55)", Sources.Memory, 5490, 5495, false, "", "39.8", "55");
@@ -53,7 +53,7 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     public static HeadTubeBore Zs62 { get; } = new(10, "ZS62", "62 mm bore (ZS62)", Sources.Memory, 6190, 6195, false, "", "39.8");
 
     /// <summary>Integrated, 38.10 to 38.20 mm.</summary>
-    public static HeadTubeBore Is38 { get; } = new(11, "IS38", "IS38 seat", Sources.Memory, 3810, 3820, true, "25.4", "26.4");
+    public static HeadTubeBore Is38 { get; } = new(11, "IS38", "IS38 seat", Sources.HeadsetTypes, 3810, 3820, true, "25.4", "26.4");
 
     /// <summary>Integrated, 41.10 to 41.20 mm.</summary>
     public static HeadTubeBore Is41 { get; } = new(12, "IS41", "IS41 seat", Sources.BearingSeller, 4110, 4120, true, "28.6", "30");
@@ -65,7 +65,7 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     public static HeadTubeBore Is46 { get; } = new(14, "IS46", "IS46 seat", Sources.Memory, 4595, 4605, true, "", "33");
 
     /// <summary>Integrated, 47.05 to 47.15 mm.</summary>
-    public static HeadTubeBore Is47 { get; } = new(15, "IS47", "IS47 seat", Sources.Memory, 4705, 4715, true, "", "33");
+    public static HeadTubeBore Is47 { get; } = new(15, "IS47", "IS47 seat", Sources.CarbonFrameBearings, 4705, 4715, true, "", "33");
 
     /// <summary>Integrated, 49.05 to 49.15 mm.</summary>
     public static HeadTubeBore Is49 { get; } = new(16, "IS49", "IS49 seat", Sources.ForkCutting, 4905, 4915, true, "", "37");
@@ -96,6 +96,48 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     /// <summary>Largest finished bore.</summary>
     public Length Most => Length.FromMillimeters(_most / 100d);
 
+    /// <summary>The size that the trade names it by; of some it lies up to 0.05 mm above the finished bore.</summary>
+    public Length Nominal => Length.FromMillimeters(HeadTubeFigures.Nominal(FitCode) / 100d);
+
+    /// <summary>What the limits of the bore rest on.</summary>
+    public Source LimitsSource => HeadTubeFigures.Limits(FitCode);
+
+    /// <summary>Steerers for which upper halves of this bore are listed; empty where none is.</summary>
+    public ImmutableArray<SteererSize> UpperSteerers
+    {
+        get
+        {
+            ImmutableArray<SteererSize>.Builder sizes = ImmutableArray.CreateBuilder<SteererSize>();
+            foreach (SteererSize size in SteererSize.All)
+            {
+                if (TakesUpper(size))
+                {
+                    sizes.Add(size);
+                }
+            }
+
+            return sizes.ToImmutable();
+        }
+    }
+
+    /// <summary>Crown-race seats for which lower halves of this bore are listed.</summary>
+    public ImmutableArray<CrownSeat> LowerSeats
+    {
+        get
+        {
+            ImmutableArray<CrownSeat>.Builder seats = ImmutableArray.CreateBuilder<CrownSeat>();
+            foreach (CrownSeat seat in CrownSeat.All)
+            {
+                if (TakesLower(seat))
+                {
+                    seats.Add(seat);
+                }
+            }
+
+            return seats.ToImmutable();
+        }
+    }
+
     internal int LeastHundredths => _least;
 
     /// <summary>Upper halves for this bore and steerer are listed.</summary>
@@ -124,20 +166,56 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     public static ImmutableArray<HeadTubeBore> WithinError(decimal millimetres, decimal error) =>
         [.. All.Where(b => b != Zs62 && (millimetres - error) * 100m <= b._most && (millimetres + error) * 100m >= b._least)];
 
-    /// <summary>What a bore reading can be. A reading of 50 or 62 is the outside of a head tube and no bore.</summary>
-    /// <param name="bore">Inside diameter of the bare end.</param>
-    /// <returns>Every one that the reading allows, the likeliest first.</returns>
-    /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Identification<HeadTubeBore> Identify(MeasuredLength bore) => SizedIdentification.Of<HeadTubeBore>(
-        new("bore", "inside caliper in the bare end, two directions"),
-        bore,
-        b => b == Zs62 ? null : (b._least / 100m, b._most / 100m),
-        b => b._most / 100m,
-        b => b.IsIntegrated ? "an integrated seat is chamfered: there is no shoulder for a cup" : b == Zs41 ? "straight bore for a pressed cup; IS41 has a chamfered seat" : b == Ec29 || b == Ec30 ? "30.0 mm cups or 30.2 mm cups: read the old cup" : "");
+    /// <summary>What an end can be, from what is measured on it. The bore alone leaves some pairs open; the part that came out of it closes them.</summary>
+    /// <param name="bore">Inside diameter of the end, never the outside of the tube.</param>
+    /// <param name="part">Outside diameter of the cup or the bearing that was in it.</param>
+    /// <exception cref="ArgumentException">Nothing was measured.</exception>
+    public static Identification<HeadTubeBore> Identify(MeasuredLength? bore = null, MeasuredLength? part = null) =>
+        HeadTubeBoreDimensions.Table.Identify(bore, part);
 
     /// <inheritdoc/>
     public static HeadTubeBore OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
     public static Reading<HeadTubeBore> Read(ReadOnlySpan<char> text) => ByName(text);
+
+    /// <summary>Made when something is first identified.</summary>
+    private static class HeadTubeBoreDimensions
+    {
+        public static readonly IdentificationTable<HeadTubeBore> Table = new(
+            [
+                new("bore", "inside caliper in the end of the head tube, cups out, two directions"),
+                new("cup or bearing", "outside caliper on the cup or bearing that was in it"),
+            ],
+            Rows(),
+            b => b.TradeName);
+
+        private static ImmutableArray<DimensionRow<HeadTubeBore>> Rows()
+        {
+            ImmutableArray<DimensionRow<HeadTubeBore>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<HeadTubeBore>>(All.Length);
+            foreach (HeadTubeBore bore in All)
+            {
+                rows.Add(new(bore, [(bore._least / 100m, Math.Max(bore._most, HeadTubeFigures.Nominal(bore.FitCode)) / 100m), Part(bore)], HeadTubeFigures.TellsApart(bore.FitCode)));
+            }
+
+            return rows.MoveToImmutable();
+        }
+
+        private static (decimal Least, decimal Most)? Part(HeadTubeBore bore)
+        {
+            int least = int.MaxValue;
+            int most = 0;
+            foreach (HeadsetCup cup in HeadsetCup.All)
+            {
+                if (cup.Bore == bore)
+                {
+                    CupFigures figures = CupFigures.Of(cup.FitCode);
+                    least = Math.Min(least, figures.LeastDiameter);
+                    most = Math.Max(most, figures.Diameter);
+                }
+            }
+
+            return (least / 100m, most / 100m);
+        }
+    }
 }

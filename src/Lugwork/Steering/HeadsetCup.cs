@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Steering;
 
@@ -96,9 +97,101 @@ public sealed class HeadsetCup : Standard<HeadsetCup>, IInterfaceValue<HeadsetCu
     /// <summary>Made as a lower half.</summary>
     public bool IsLower { get; }
 
+    /// <summary>How the bearing sits in the head tube, from the letters of the code.</summary>
+    public HeadsetStyle Style => FitKey[0] switch
+    {
+        'E' => HeadsetStyle.ExternalCup,
+        'Z' => HeadsetStyle.ZeroStack,
+        _ => HeadsetStyle.Integrated,
+    };
+
+    /// <summary>Outside diameter of what goes into the frame: the pressed cup, or the bearing of an integrated half.</summary>
+    public Length OutsideDiameter => Hundredths(CupFigures.Of(FitCode).Diameter);
+
+    /// <summary>What the outside diameter rests on.</summary>
+    public Source DiameterSource => CupFigures.Of(FitCode).DiameterSource;
+
+    /// <summary>Smallest usual height above the head tube, as an upper half; null where none is known.</summary>
+    public Length? LeastUpperStack => CupFigures.Of(FitCode).Upper is var (least, _) ? Hundredths(least) : null;
+
+    /// <summary>Largest usual height above the head tube, as an upper half; null where none is known. The makers' own figure comes first.</summary>
+    public Length? MostUpperStack => CupFigures.Of(FitCode).Upper is var (_, most) ? Hundredths(most) : null;
+
+    /// <summary>Smallest usual height below the head tube, as a lower half; null where none is known.</summary>
+    public Length? LeastLowerStack => CupFigures.Of(FitCode).Lower is var (least, _) ? Hundredths(least) : null;
+
+    /// <summary>Largest usual height below the head tube, as a lower half; null where none is known. The makers' own figure comes first.</summary>
+    public Length? MostLowerStack => CupFigures.Of(FitCode).Lower is var (_, most) ? Hundredths(most) : null;
+
+    /// <summary>What the stack heights rest on; those of EC34 are one published example, not a range.</summary>
+    public Source StackSource => CupFigures.Of(FitCode).StackSource;
+
+    /// <summary>The bearings that are usual in it; empty where it has loose balls or none is listed. Measure the bearing itself: makers' versions differ.</summary>
+    public ImmutableArray<HeadsetBearing> Bearings
+    {
+        get
+        {
+            string listed = CupFigures.Of(FitCode).Bearings;
+            string[] keys = listed.Length == 0 ? [] : listed.Split(' ');
+            ImmutableArray<HeadsetBearing>.Builder bearings = ImmutableArray.CreateBuilder<HeadsetBearing>(keys.Length);
+            foreach (string key in keys)
+            {
+                bearings.Add(HeadsetBearing.Find(key)!);
+            }
+
+            return bearings.MoveToImmutable();
+        }
+    }
+
+    /// <summary>What a half can be, from what is measured on it; the heights part flush from external cups of one diameter.</summary>
+    /// <param name="diameter">Outside diameter of the pressed part, or of the bearing where there is no cup.</param>
+    /// <param name="upperStack">Height above the head tube, of an upper half.</param>
+    /// <param name="lowerStack">Height below the head tube, of a lower half.</param>
+    /// <exception cref="ArgumentException">Nothing was measured.</exception>
+    public static Identification<HeadsetCup> Identify(MeasuredLength? diameter = null, MeasuredLength? upperStack = null, MeasuredLength? lowerStack = null) =>
+        HeadsetCupDimensions.Table.Identify(diameter, upperStack, lowerStack);
+
+    private static Length Hundredths(int hundredths) => Length.FromMillimeters(hundredths / 100d);
+
     /// <inheritdoc/>
     public static HeadsetCup OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
     public static Reading<HeadsetCup> Read(ReadOnlySpan<char> text) => ByName(text);
+
+    /// <summary>Made when something is first identified.</summary>
+    private static class HeadsetCupDimensions
+    {
+        public static readonly IdentificationTable<HeadsetCup> Table = new(
+            [
+                new("diameter", "outside caliper on the part that sits in the frame, two directions"),
+                new("upper stack", "depth gauge from the top of the head tube to where the stem or the first spacer sits"),
+                new("lower stack", "depth gauge from the foot of the head tube to the seat on the fork crown"),
+            ],
+            Rows(),
+            c => c.FitKey);
+
+        private static ImmutableArray<DimensionRow<HeadsetCup>> Rows()
+        {
+            ImmutableArray<DimensionRow<HeadsetCup>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<HeadsetCup>>(All.Length);
+            foreach (HeadsetCup cup in All)
+            {
+                CupFigures figures = CupFigures.Of(cup.FitCode);
+                rows.Add(new(cup, [(figures.LeastDiameter / 100m, figures.Diameter / 100m), Stack(figures.Upper), Stack(figures.Lower)], Apart(cup)));
+            }
+
+            return rows.MoveToImmutable();
+        }
+
+        // One example is no range: it rules nothing out.
+        private static (decimal Least, decimal Most)? Stack((int Least, int Most)? stack) =>
+            stack is var (least, most) && least < most ? (least / 100m, most / 100m) : null;
+
+        private static string Apart(HeadsetCup cup) => cup.Style.FitKey switch
+        {
+            "EC" => "the bearing sits outside the head tube",
+            "ZS" => "a cup whose bearing sits inside the head tube",
+            _ => "no cup: the bearing alone, on a seat of the frame",
+        };
+    }
 }

@@ -53,16 +53,13 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
 
     internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
 
-    /// <summary>What a steerer reading can be.</summary>
+    /// <summary>What a steerer can be, from what it measures. The proprietary 39.7 mm telescoping steerer is not covered and has no row.</summary>
     /// <param name="diameter">Outside diameter at the top.</param>
-    /// <returns>Every one that the reading allows, the likeliest first.</returns>
-    /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Identification<SteererSize> Identify(MeasuredLength diameter) => SizedIdentification.Of<SteererSize>(
-        new("outside diameter", "caliper at the top of the steerer"),
-        diameter,
-        s => (s.Hundredths / 100m, s.Hundredths / 100m),
-        s => s.Hundredths / 100m,
-        _ => "");
+    /// <param name="inside">Inside diameter at the top of a threaded steerer, where the quill goes; leave it out for a threadless one.</param>
+    /// <param name="crownSeat">Outside diameter of the crown-race seat.</param>
+    /// <exception cref="ArgumentException">Nothing was measured.</exception>
+    public static Identification<SteererSize> Identify(MeasuredLength? diameter = null, MeasuredLength? inside = null, MeasuredLength? crownSeat = null) =>
+        SteererSizeDimensions.Table.Identify(diameter, inside, crownSeat);
 
     /// <inheritdoc/>
     public static SteererSize OfFitCode(long code) => ByCode(code);
@@ -71,4 +68,68 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
     /// <param name="text">Any text.</param>
     public static Reading<SteererSize> Read(ReadOnlySpan<char> text) =>
         SizedText.Find<SteererSize>(text, s => s.Hundredths) is { } sized ? Reading<SteererSize>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+
+    /// <summary>Made when something is first identified.</summary>
+    private static class SteererSizeDimensions
+    {
+        public static readonly IdentificationTable<SteererSize> Table = new(
+            [
+                new("diameter", "outside caliper at the top of the steerer, below any thread"),
+                new("inside", "inside caliper at the top of a threaded steerer"),
+                new("crown-race seat", "outside caliper on the turned seat just above the crown, race off"),
+            ],
+            Rows(),
+            s => s.TradeName);
+
+        private static ImmutableArray<DimensionRow<SteererSize>> Rows()
+        {
+            ImmutableArray<DimensionRow<SteererSize>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<SteererSize>>(All.Length);
+            foreach (SteererSize size in All)
+            {
+                rows.Add(new(size, [(size.Hundredths / 100m, size.Hundredths / 100m), Quill(size), Seats(size)], Apart(size)));
+            }
+
+            return rows.MoveToImmutable();
+        }
+
+        private static (decimal Least, decimal Most)? Quill(SteererSize size)
+        {
+            foreach (StemFoot foot in StemFoot.All)
+            {
+                if (foot.IsQuill && foot.Steerer == size)
+                {
+                    return (foot.Hundredths / 100m, foot.Hundredths / 100m);
+                }
+            }
+
+            return null;
+        }
+
+        private static (decimal Least, decimal Most)? Seats(SteererSize size)
+        {
+            int least = int.MaxValue;
+            int most = 0;
+            foreach (SteererShape shape in SteererShape.All)
+            {
+                foreach (CrownSeat seat in shape.Seats)
+                {
+                    if (shape.Tops.Contains(size))
+                    {
+                        CrownFigures figures = CrownFigures.Seat(seat.FitCode);
+                        least = Math.Min(least, figures.Least);
+                        most = Math.Max(most, figures.Most);
+                    }
+                }
+            }
+
+            return most > 0 ? (least / 100m, most / 100m) : size == Mm25 ? (26.5m, 26.5m) : null;
+        }
+
+        private static string Apart(SteererSize size) =>
+            size == Mm25 ? "French: 0.4 mm under 1 in, with a 26.5 mm seat and a 22.0 mm quill"
+            : size == Mm25Point4 ? "its seat is 26.4 mm (ISO) or 27.0 mm (JIS)"
+            : size == Mm28Point6 ? "straight where its seat is 30.0 mm, tapered where it is larger"
+            : size == Mm31Point8 ? "straight where its seat is 33.0 mm, tapered where it is 39.8 mm"
+            : "";
+    }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Steering;
 
@@ -56,17 +57,61 @@ public sealed class StemFoot : Standard<StemFoot>, IInterfaceValue<StemFoot>
     /// <summary>The steerer that it is made for.</summary>
     public SteererSize Steerer { get; }
 
+    /// <summary>Inside diameter of the clamp, or outside diameter of the quill.</summary>
+    public Length Diameter => Length.FromMillimeters(Hundredths / 100d);
+
+    /// <summary>Least insertion of a quill that carries no mark: 2.5 diameters. Null for a clamp. The mark of the maker comes first.</summary>
+    public Length? LeastInsertion => IsQuill ? Length.FromMillimeters(Hundredths * 2.5 / 100d) : null;
+
+    /// <summary>What the least insertion rests on; null for a clamp.</summary>
+    public Source? InsertionSource => IsQuill ? Sources.QuillArticle : null;
+
     internal int Hundredths { get; }
 
     internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
 
+    /// <summary>What holds a stem, from what is measured on it: its clamp or its quill, and the steerer that it came from.</summary>
+    /// <param name="clamp">Inside diameter of the closed steerer clamp, bolts just snug.</param>
+    /// <param name="quill">Outside diameter of the quill.</param>
+    /// <param name="steerer">Outside diameter of the steerer that it was on or in.</param>
+    /// <exception cref="ArgumentException">Neither or both of clamp and quill were measured: a stem has one of them.</exception>
+    public static Identification<StemFoot> Identify(MeasuredLength? clamp = null, MeasuredLength? quill = null, MeasuredLength? steerer = null) =>
+        clamp is null == quill is null ? throw new ArgumentException("one of clamp and quill has to be measured: a stem has one of them", nameof(clamp))
+        : clamp is null ? StemFootDimensions.Quills.Identify(quill, steerer) : StemFootDimensions.Clamps.Identify(clamp, steerer);
+
     /// <inheritdoc/>
     public static StemFoot OfFitCode(long code) => ByCode(code);
 
-    /// <summary>Reads a key or a name; "25.4" alone can be a clamp or a quill.</summary>
+    /// <summary>Reads a key, a name or a size in millimetres; "25.4" alone can be a clamp or a quill, "28.6" alone is a clamp.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<StemFoot> Read(ReadOnlySpan<char> text) =>
-        Trim(text) is "25.4"
-            ? Reading<StemFoot>.Several([Clamp25Point4, Quill25Point4], "say clamp or quill: a 25.4 clamp goes round a 1 in steerer, a 25.4 quill inside a 1-1/8 in one")
-            : ByName(text);
+        SizedText.Find<StemFoot>(text, f => f.Hundredths) is not { } sized ? ByName(text)
+        : sized == Clamp25Point4 ? Reading<StemFoot>.Several([Clamp25Point4, Quill25Point4], "say clamp or quill: a 25.4 clamp goes round a 1 in steerer, a 25.4 quill inside a 1-1/8 in one")
+        : Reading<StemFoot>.Of(sized);
+
+    /// <summary>Made when something is first identified.</summary>
+    private static class StemFootDimensions
+    {
+        private static readonly MeasuredDimension Steerer = new("steerer", "outside caliper on the steerer that it was on or in");
+
+        public static readonly IdentificationTable<StemFoot> Clamps = new([new("clamp", "inside caliper in the closed clamp, bolts just snug"), Steerer], Rows(false), f => f.TradeName);
+
+        public static readonly IdentificationTable<StemFoot> Quills = new([new("quill", "outside caliper on the quill above its wedge, two directions"), Steerer], Rows(true), f => f.TradeName);
+
+        private static ImmutableArray<DimensionRow<StemFoot>> Rows(bool quills)
+        {
+            ImmutableArray<DimensionRow<StemFoot>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<StemFoot>>();
+            foreach (StemFoot foot in All)
+            {
+                if (foot.IsQuill == quills)
+                {
+                    decimal size = foot.Hundredths / 100m;
+                    decimal steerer = foot.Steerer.Hundredths / 100m;
+                    rows.Add(new(foot, [(size, size), (steerer, steerer)], $"made for a {foot.Steerer.TradeName}"));
+                }
+            }
+
+            return rows.ToImmutable();
+        }
+    }
 }

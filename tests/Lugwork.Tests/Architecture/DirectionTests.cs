@@ -3,7 +3,7 @@ namespace Lugwork.Tests.Architecture;
 /// <summary>Dependencies run one way, read from the sources themselves.</summary>
 public sealed class DirectionTests
 {
-    private static readonly string[] Areas = ["Hubs", "Tyres", "Seating", "Brakes", "Drivetrain", "Steering", "Cockpit", "BottomBrackets"];
+    private static readonly string[] Areas = ["Hubs", "Tyres", "Seating", "Brakes", "Drivetrain", "Steering", "Cockpit", "BottomBrackets", "Suspension"];
 
     private static readonly string Root = FindRoot();
 

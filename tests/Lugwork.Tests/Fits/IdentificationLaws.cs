@@ -12,16 +12,18 @@ public sealed class IdentificationLaws
 {
     private static readonly IReadOnlyList<(object Value, decimal Least, decimal Most, Func<MeasuredLength, IReadOnlyList<object>> Identify)> All =
     [
-        .. SteererSize.All.Select(s => Case(s, s.Hundredths / 100m, s.Hundredths / 100m, SteererSize.Identify)),
-        .. CrownSeat.All.Select(s => Case(s, s.Hundredths / 100m, (s.Hundredths / 100m) + 0.15m, CrownSeat.Identify)),
-        .. CrownRace.All.Select(s => Case(s, (s.Hundredths / 100m) - 0.15m, s.Hundredths / 100m, CrownRace.Identify)),
-        .. BarClamp.All.Select(s => Case(s, (s.Hundredths / 100m) - 0.1m, s.Hundredths / 100m, BarClamp.Identify)),
+        .. SteererSize.All.Select(s => Case(s, s.Hundredths / 100m, s.Hundredths / 100m, r => SteererSize.Identify(r))),
+        .. CrownSeat.All.Select(s => Case(s, Mm(s.Least), Mm(s.Most), r => CrownSeat.Identify(r))),
+        .. CrownRace.All.Select(s => Case(s, Mm(s.Least), Mm(s.Most), r => CrownRace.Identify(r))),
+        .. BarClamp.All.Select(s => Case(s, (s.Hundredths / 100m) - 0.1m, s.Hundredths / 100m, r => BarClamp.Identify(r))),
         .. SeatClampSize.All.Select(s => Case(s, s.Hundredths / 100m, s.Hundredths / 100m, SeatClampSize.Identify)),
         .. RotorSize.All.Select(r => Case(r, r.FitCode, r.FitCode, RotorSize.Identify)),
-        .. HeadTubeBore.All.Where(b => b != HeadTubeBore.Zs62).Select(b => Case(b, (decimal)Math.Round(b.Least.Millimeters, 2), (decimal)Math.Round(b.Most.Millimeters, 2), HeadTubeBore.Identify)),
+        .. HeadTubeBore.All.Where(b => b != HeadTubeBore.Zs62).Select(b => Case(b, Math.Min(Mm(b.Least), Mm(b.Nominal)), Math.Max(Mm(b.Most), Mm(b.Nominal)), r => HeadTubeBore.Identify(r))),
         .. SeatpostDiameter.All.Select(s => Case(s, s.Millimetres - 0.1m, s.Millimetres, SeatpostDiameter.Identify)),
         .. SeatTubeBore.All.Select(s => Case(s, s.Millimetres, s.Millimetres + 0.1m, SeatTubeBore.Identify)),
     ];
+
+    private static decimal Mm(UnitsNet.Length length) => decimal.Round((decimal)length.Millimeters, 3);
 
     private static (object Value, decimal Least, decimal Most, Func<MeasuredLength, IReadOnlyList<object>> Identify) Case<T>(T value, decimal least, decimal most, Func<MeasuredLength, Identification<T>> identify)
         where T : notnull => (value, least, most, reading => [.. identify(reading).Candidates.Select(c => (object)c.Value)]);
@@ -86,7 +88,7 @@ public sealed class IdentificationLaws
     [Fact]
     public void Nothing_measured_and_a_default_reading_are_refused()
     {
-        Assert.Throws<ArgumentException>(() => SteererSize.Identify(default));
+        Assert.Throws<ArgumentException>(() => SteererSize.Identify(default(MeasuredLength)));
         IdentificationTable<string> table = new([new("bore", "")], [], v => v);
         Assert.Throws<ArgumentException>(() => table.Identify([null]));
         Assert.Throws<ArgumentOutOfRangeException>(() => MeasuredLength.OfMillimetres(0));

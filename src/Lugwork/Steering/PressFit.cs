@@ -1,0 +1,59 @@
+using System.Globalization;
+
+namespace Lugwork.Steering;
+
+/// <summary>Press fit of a headset part: a cup in its head tube, or a crown race on its seat.</summary>
+/// <remarks>
+/// Interference is what the outer diameter exceeds the inner one by. Up to 0.10 mm is the printed limit; up to 0.15 mm occurs in the published
+/// sizes of 1 in head tubes and their cups, and goes with a caution; above that, or below 0.02 mm, the parts need work. Sources disagree on
+/// what is above 0.10 mm, and the lower limit is from memory: the maker's figure comes first.
+/// </remarks>
+public static class PressFit
+{
+    /// <summary>Least interference that holds, millimetres.</summary>
+    public const decimal Least = 0.02m;
+
+    /// <summary>Largest interference by the printed rule, millimetres.</summary>
+    public const decimal Most = 0.10m;
+
+    /// <summary>Largest interference that occurs in published pairs, millimetres.</summary>
+    public const decimal MostWithCaution = 0.15m;
+
+    /// <summary>Judges a cup in a bore, or a seat in a race, by what both measure.</summary>
+    /// <param name="larger">Outside diameter: of the cup, or of the crown-race seat.</param>
+    /// <param name="smaller">Inside diameter: of the bore, or of the race.</param>
+    /// <returns>Fits, with a caution above 0.10 mm; does not fit where it needs work; needs measuring where the errors of the readings leave it open.</returns>
+    /// <exception cref="ArgumentException">A reading is a default.</exception>
+    public static SteeringCheck Check(MeasuredLength larger, MeasuredLength smaller)
+    {
+        if (larger == default || smaller == default)
+        {
+            throw new ArgumentException("a default is no reading", larger == default ? nameof(larger) : nameof(smaller));
+        }
+
+        decimal middle = larger.Millimetres - smaller.Millimetres;
+        decimal error = larger.Error + smaller.Error;
+        (decimal low, decimal high) = (middle - error, middle + error);
+        string told = error == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"interference is {middle:0.###} mm")
+            : string.Create(CultureInfo.InvariantCulture, $"interference is {low:0.###} to {high:0.###} mm");
+        if (low > MostWithCaution)
+        {
+            return new(Verdict.DoesNotFit, $"{told}, above 0.15 mm: pressed in by force it splits the head tube or the race", "the part of the right size; or reaming or milling to size, which cannot be undone (leave it to a shop)", Cautions.PressFitCare, [Sources.PressFitRule, Sources.HeadsetGuide]);
+        }
+
+        if (high < Least)
+        {
+            return new(Verdict.DoesNotFit, $"{told}, below 0.02 mm: it does not hold", "the part of the right size; never glue or shim it", Cautions.PressFitCare, [Sources.OneInchHeadsets, Sources.Memory]);
+        }
+
+        if (low < Least || high > MostWithCaution)
+        {
+            return new(Verdict.NeedsMeasuring, $"{told}: 0.02 to 0.15 mm is wanted, and the readings do not decide it", "both diameters by micrometer, in two directions, to 0.01 mm", Cautions.PressFitCare, [Sources.PressFitRule, Sources.OneInchHeadsets]);
+        }
+
+        return high > Most
+            ? new(Verdict.Fits, $"{told}: above the 0.10 mm of the printed rule, as published 1 in pairs are", "", Cautions.PressFitCare, [Sources.HeadsetGuide, Sources.OneInchHeadsets, Sources.FrontTriangleManual])
+            : new(Verdict.Fits, $"{told}, within the 0.10 mm of the printed rule", "", null, [Sources.PressFitRule]);
+    }
+}

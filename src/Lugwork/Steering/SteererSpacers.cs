@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using UnitsNet;
+
+namespace Lugwork.Steering;
+
+/// <summary>One published limit of the spacers on a carbon steerer.</summary>
+/// <param name="Basis">Which steerer and whose figure.</param>
+/// <param name="LeastMillimetres">Least height of spacers, millimetres; 0 where none is asked for.</param>
+/// <param name="MostMillimetres">Largest height of spacers, millimetres.</param>
+/// <param name="IsAbove">For spacers above the stem instead of below it.</param>
+/// <param name="Sources">What it rests on.</param>
+public sealed record SpacerLimit(string Basis, decimal LeastMillimetres, decimal MostMillimetres, bool IsAbove, ImmutableArray<Source> Sources)
+{
+    /// <summary>Largest height of spacers.</summary>
+    public Length Most => Length.FromMillimeters((double)MostMillimetres);
+
+    /// <summary>Least height of spacers.</summary>
+    public Length Least => Length.FromMillimeters((double)LeastMillimetres);
+}
+
+/// <summary>Spacers between headset and stem on a carbon steerer: makers print 25 to 50 mm, and no one figure holds for all.</summary>
+public static class SteererSpacers
+{
+    private static readonly ImmutableArray<Source> Rule = [Sources.SpacerLimitThread, Sources.SpacerColumn];
+
+    /// <summary>The published limits.</summary>
+    public static ImmutableArray<SpacerLimit> Limits { get; } =
+    [
+        new("carbon, 25.4 mm: one diameter", 0, 25, false, [Sources.SpacerLimitThread]),
+        new("carbon, 28.6 mm: one diameter", 0, 30, false, [Sources.SpacerLimitThread]),
+        new("carbon, one maker", 0, 35, false, [Sources.SpacerLimitThread]),
+        new("carbon or aluminium, one maker", 5, 40, false, [Sources.SpacerLimitQuoted]),
+        new("carbon, another maker", 0, 50, false, [Sources.SpacerLimitThread]),
+        new("carbon, no figure of the maker", 0, 30, false, [Sources.Derived]),
+        new("above the stem; makers disagree: asked for, at most this, or forbidden", 0, 5, true, [Sources.SpacerArrangements, Sources.SpacersAbove]),
+    ];
+
+    /// <summary>Judges the spacers below the stem on a carbon steerer.</summary>
+    /// <param name="steerer">The steerer at the top.</param>
+    /// <param name="millimetres">Height of all spacers below the stem, 0 to 200 mm.</param>
+    /// <param name="makersMost">The fork maker's figure, millimetres; null where it is not known, and then one diameter of the steerer counts, 30 mm at most.</param>
+    /// <returns>Fits up to the limit; unsafe above it: without the maker's figure nothing larger is taken for allowed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A height is out of range.</exception>
+    public static SteeringCheck OnCarbon(SteererSize steerer, decimal millimetres, decimal? makersMost = null)
+    {
+        ArgumentNullException.ThrowIfNull(steerer);
+        ArgumentOutOfRangeException.ThrowIfNegative(millimetres);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, 200);
+        ArgumentOutOfRangeException.ThrowIfNegative(makersMost ?? 0, nameof(makersMost));
+        decimal most = makersMost ?? (steerer.Hundredths <= SteererSize.Mm25Point4.Hundredths ? 25 : 30);
+        string whose = makersMost is null ? "the rule of one diameter" : "the fork maker's figure";
+        string told = string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.##} mm of spacers, {whose} is {most:0.##} mm");
+        return millimetres <= most
+            ? new(Verdict.Fits, told, "", makersMost is null ? Cautions.CarbonSpacers : null, makersMost is null ? Rule : [Sources.SpacerColumn])
+            : new(Verdict.Unsafe, told, "fewer spacers, a stem that rises, or the fork maker's own figure where it allows more", Cautions.CarbonSpacers, makersMost is null ? Rule : [Sources.SpacerColumn]);
+    }
+}

@@ -1,0 +1,73 @@
+namespace Lugwork.Suspension;
+
+/// <summary>A rear shock in a frame: its size, its hardware and its bush.</summary>
+internal static class ShockRelations
+{
+    private static readonly Reason Same = new("shock-of-the-size", "{1} in a frame for {0}.") { Sources = [Sources.ShockMeasuring, Sources.InchShockSizes] };
+
+    private static readonly Reason OtherMount = new("other-shock-mount", "{1} does not go in a frame for {0}: one end is held in another way.", Cautions.ShockSizeCare)
+    {
+        Mend = "a shock of the frame's own mount",
+        Sources = [Sources.InlineShockSizes, Sources.Memory],
+    };
+
+    private static readonly Reason Longer = new("shock-too-long", "{1} is longer than the {0} that the frame is made for.", Cautions.ShockSizeCare)
+    {
+        Mend = "a shock of the frame's own length",
+        Sources = [Sources.ShockMeasuring],
+    };
+
+    private static readonly Reason Shorter = Longer with { Id = "shock-too-short", Template = "{1} is shorter than the {0} that the frame is made for." };
+
+    private static readonly Reason MoreStroke = new("shock-stroke-too-long", "{1} has more stroke than the {0} that the frame is made for: something may meet at full travel.", Cautions.ShockSizeCare)
+    {
+        Mend = "the frame's own stroke, by stroke spacers of the shock's maker where they exist",
+        Sources = [Sources.MetricShockSizes],
+    };
+
+    private static readonly Reason LessStroke = new("shock-stroke-shorter", "{1} has less stroke than the {0} that the frame is made for: it goes in and shortens the travel. Ask the frame's maker.", Cautions.ShockSizeCare)
+    {
+        Mend = "the frame's own stroke",
+        Sources = [Sources.CommonPractice],
+    };
+
+    private static readonly Reason SameHardware = new("hardware-of-the-frame", "{1} hardware in a frame for {0}.") { Sources = [Sources.ShockMeasuring, Sources.EyeletBushings] };
+
+    private static readonly Reason OtherHardware = new("other-hardware", "{1} hardware in a frame for {0}: width and bolt are the frame's.", Cautions.ShockSizeCare)
+    {
+        Mend = "reducers of the frame's own width and bolt for the eyelet of the shock",
+        Sources = [Sources.ShockMeasuring, Sources.EyeletBushings],
+    };
+
+    private static readonly Reason SameBush = new("bush-of-the-eyelet", "{1} in an eyelet for {0}.") { Sources = [Sources.EyeletBushings] };
+
+    private static readonly Reason OtherBush = new("other-bush", "{1} in an eyelet for {0}: two sizes are made and neither goes in the other's eyelet.", Cautions.ShockSizeCare)
+    {
+        Mend = "a bush of the shock's own size",
+        Sources = [Sources.EyeletBushings],
+    };
+
+    /// <summary>Inputs: the size that the frame is made for, the shock.</summary>
+    public static Relation InFrame { get; } = new Matrix(0, 1, Cell, [], [Sources.ShockMeasuring, Sources.MetricShockSizes, Sources.InchShockSizes]);
+
+    /// <summary>Inputs: the frame's width and bolt, the hardware.</summary>
+    public static Relation Hardware { get; } = new SameKey(0, 1, SameHardware, (_, _) => OtherHardware, []);
+
+    /// <summary>Inputs: the bush that the eyelet is made for, the bush.</summary>
+    public static Relation Bush { get; } = new SameKey(0, 1, SameBush, (_, _) => OtherBush, []);
+
+    private static Outcome Cell(long frame, long shock)
+    {
+        ShockSize made = ShockSize.OfFitCode(frame);
+        ShockSize size = ShockSize.OfFitCode(shock);
+        if (made.Mount != size.Mount)
+        {
+            return new(Verdict.DoesNotFit, OtherMount);
+        }
+
+        return made.Eye != size.Eye ? new(Verdict.DoesNotFit, size.Eye > made.Eye ? Longer : Shorter)
+            : size.Shaft > made.Shaft ? new(Verdict.Unsafe, MoreStroke)
+            : size.Shaft < made.Shaft ? new(Verdict.NeedsMeasuring, LessStroke)
+            : new(Verdict.Fits, Same);
+    }
+}
