@@ -40,7 +40,7 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
     /// <summary>What thread a measured pedal spindle can be, likeliest first. The pitches are too near to each other to tell.</summary>
     /// <param name="diameter">Over the crests of the pedal's thread; a worn one measures a little under its name.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
-    public static Identification<PedalThread> Identify(MeasuredLength? diameter) => Measured.Table.Identify(diameter);
+    public static Identification<PedalThread> Identify(MeasuredLength? diameter) => PedalsMeasured.Table.Identify(diameter);
 
     /// <inheritdoc/>
     public static PedalThread OfFitCode(long code) => ByCode(code);
@@ -48,7 +48,7 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
     /// <inheritdoc/>
     public static Reading<PedalThread> Read(ReadOnlySpan<char> text) => ByName(Find(text) is null ? BracketText.Compact(text) : text);
 
-    private static class Measured
+    private static class PedalsMeasured
     {
         public static readonly IdentificationTable<PedalThread> Table = new(
             [new("diameter", "caliper over the crests of the thread")],

@@ -92,7 +92,8 @@ internal static class ShellMeasured
             }
             else
             {
-                rows.Add(Row(shell, ShellDimensions.Bore(shell.Family)));
+                // With its sleeve in, a frame of that kind takes a unit for 41 mm.
+                rows.Add(Row(shell, ShellDimensions.Bore(shell.Family == ShellFamily.Insert && !tapped ? ShellFamily.Pf41 : shell.Family)));
             }
         }
 

@@ -59,7 +59,7 @@ internal static class BodyDimensions
     };
 
     public static Identification<FreehubBody> Identify(MeasuredLength? length, int? splines) =>
-        CountedTable.Identify(Measured.Dimensions, Measured.Rows, "number of splines", Splines, splines, length);
+        CountedTable.Identify(BodyRows.Dimensions, BodyRows.Rows, "number of splines", Splines, splines, length);
 
     private static string Apart(FreehubBody body) => body.FitCode switch
     {
@@ -80,7 +80,7 @@ internal static class BodyDimensions
         _ => "",
     };
 
-    private static class Measured
+    private static class BodyRows
     {
         private const int SevenSpeedShorter = 5_000;
 

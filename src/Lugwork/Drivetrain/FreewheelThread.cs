@@ -72,7 +72,7 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
             ten = MeasuredLength.OfMillimetres(millimetres, error);
         }
 
-        return Measured.Table.Identify(diameter, ten);
+        return ThreadsMeasured.Table.Identify(diameter, ten);
     }
 
     /// <summary>Reads a key or a name in any times sign; "1.37 x 24" is the British freewheel and the track sprocket.</summary>
@@ -92,7 +92,7 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
             : ByName(Find(trimmed) is null ? plain : trimmed);
     }
 
-    private static class Measured
+    private static class ThreadsMeasured
     {
         public static readonly IdentificationTable<FreewheelThread> Table = new(
             [new("diameter", "caliper over the crests of the thread of the hub"), new("ten threads", "thread gauge or caliper over ten crests")],
