@@ -78,10 +78,10 @@ public sealed class Shell : Standard<Shell>, IInterfaceValue<Shell>
     public Length Width => new Nanometres(WidthNanometres).ToLength();
 
     /// <summary>The narrowest that it is printed as: 86 for 86.5, 91.5 for 92.</summary>
-    public Length LeastWidth => Length.FromMicrometers(ShellDimensions.Width(this).Least);
+    public Length LeastWidth => Length.FromMillimeters(ShellDimensions.Width(this).Least / 1e3);
 
     /// <summary>The widest that it is printed as: 90.5 for 90.</summary>
-    public Length MostWidth => Length.FromMicrometers(ShellDimensions.Width(this).Most);
+    public Length MostWidth => Length.FromMillimeters(ShellDimensions.Width(this).Most / 1e3);
 
     /// <summary>Where the bearings sit.</summary>
     public BearingPlace Bearings => ShellDimensions.Bearings(this);
