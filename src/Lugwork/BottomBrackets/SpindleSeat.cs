@@ -80,6 +80,9 @@ public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<Spindle
     /// <summary>Most outside of the spindle on the drive side; cottered ones are 15.5 or 15.9 mm, by one weak page.</summary>
     public Length? MostOutside => SpindleDimensions.Outside(this) is { Least: > 0 } outside ? Length.FromMicrometers(outside.Most) : null;
 
+    /// <summary>Where <see cref="LeastOutside"/> and <see cref="MostOutside"/> come from; null where they are.</summary>
+    public Source? OutsideSource => LeastOutside is null ? null : FitCode switch { 9 or 10 => Sources.SplinedBracketText, 11 => Sources.Memory, _ => Source };
+
     /// <summary>Least printed distance across the flats at the small end of a square taper; null for other seats.</summary>
     public Length? LeastAcrossFlats => SpindleDimensions.Flats(this) is { Least: > 0 } flats ? Length.FromMicrometers(flats.Least) : null;
 

@@ -34,6 +34,9 @@ public sealed class DirectMountRing : Standard<DirectMountRing>, IInterfaceValue
     /// <summary>Number of bolts; null for splines with a lockring or bolts of the maker.</summary>
     public int? Bolts { get; }
 
+    /// <summary>Where <see cref="Chainline"/> comes from: printed offsets and chainlines, and arithmetic on both.</summary>
+    public static ImmutableArray<Source> ChainlineRestsOn => [Sources.RingOffsets, Sources.Chainline55, Sources.Derived];
+
     /// <inheritdoc/>
     public static DirectMountRing OfFitCode(long code) => ByCode(code);
 

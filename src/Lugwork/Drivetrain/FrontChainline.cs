@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Drivetrain;
 
 /// <summary>Chainline of a crankset by its use: from the middle plane of the frame to one ring, to the middle between two, or to the middle one of three. Closed set, identity equality.</summary>
-/// <remarks>A figure alone settles no fit: rings within 3 mm of the middle of the cassette work best, and road rings with wider rear ends stand 2.5 mm inside of it.</remarks>
+/// <remarks>Pages differ: one prints 52 for the 14-speed hub gear, and 56.5 is remembered beside the printed 56 of wide 157 rear ends. A figure alone settles no fit: rings within 3 mm of the middle of the cassette work best, and road rings with wider rear ends stand 2.5 mm inside of it.</remarks>
 public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<FrontChainline>
 {
     private FrontChainline(int code, string key, string name, (int Least, int Most) rings, (decimal Least, decimal Most) millimetres, ImmutableArray<int> rear, Source source)
@@ -65,6 +65,9 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
 
     /// <summary>Widths of rear hubs with which it is sold, whole millimetres over the locknuts.</summary>
     public ImmutableArray<int> RearEnds { get; }
+
+    /// <summary>The page whose figures a derived chainline is made of; null where the chainline itself is printed or remembered.</summary>
+    public Source? DerivedFrom => Source == Sources.Derived ? Sources.ChainlineRoadDisc : null;
 
     internal (decimal Least, decimal Most) Range { get; }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
@@ -22,6 +23,9 @@ public sealed class RearChainline
 
     /// <summary>Largest sprocket.</summary>
     public Length Largest => Length.FromMillimeters((double)_largest);
+
+    /// <summary>Where the sum and the one measurement of the outer distance come from; those of the pitch stand with the spacing.</summary>
+    public static ImmutableArray<Source> RestsOn => [Sources.ChainlineFormula, Sources.TenSpeedExample, Sources.Derived];
 
     /// <summary>How far the model may be out to either side, 2 mm.</summary>
     public static Length Error => Length.FromMillimeters(2);

@@ -374,9 +374,6 @@ public static class Sources
     /// <summary>How to determine the bolt circle diameter for a new chainring.</summary>
     public static Source BoltCircleHowTo { get; } = new("BOLT-CIRCLE-HOW-TO", SourceKind.Community, Confidence.Low, "How to determine the bolt circle diameter for a new chainring", "The Cycle Mechanic", "undated", "thecyclemechanic.co.uk/knowledge-hub/bolt-circle-diameter/");
 
-    /// <summary>Front chainring mounting standards.</summary>
-    public static Source RingMounting { get; } = new("RING-MOUNTING", SourceKind.Handbook, Confidence.Medium, "Front chainring mounting standards", "BikeGremlin", "undated", "bike.bikegremlin.com/8326/chainring-standards/");
-
     /// <summary>Chainring decoder.</summary>
     public static Source RingDecoder { get; } = new("RING-DECODER", SourceKind.Community, Confidence.Medium, "Chainring decoder", "trbike.blogspot.com", "2025", "trbike.blogspot.com/2025/12/chainring-decoder.html");
 
@@ -385,9 +382,6 @@ public static class Sources
 
     /// <summary>Crankset (crank lengths).</summary>
     public static Source CrankLengths { get; } = new("CRANK-LENGTHS", SourceKind.Handbook, Confidence.Medium, "Crankset (crank lengths)", "Wikipedia mirror", "undated", "wiki-gateway.eudic.net/wikipedia_en/Bicycle_crank.html");
-
-    /// <summary>Considering changing your crankarm length (Bicycling text, republished).</summary>
-    public static Source CrankLengthFeature { get; } = new("CRANK-LENGTH-FEATURE", SourceKind.Press, Confidence.Medium, "Considering changing your crankarm length (Bicycling text, republished)", "Bicycling copy", "2019", "oscarbistrobar.com/considering-changing-your-crankarm-length-it-plays-a-pivotal-role-in-your-bike-fit.html");
 
     /// <summary>[Standards] Road and Gravel Drivetrains - Cranks and BB's.</summary>
     public static Source CrankTable { get; } = new("CRANK-TABLE", SourceKind.Community, Confidence.Medium, "[Standards] Road and Gravel Drivetrains - Cranks and BB's", "customframeforum.com", "2020s", "forum.customframeforum.com/t/standards-road-and-gravel-drivetrains-cranks-and-bbs/814");
@@ -409,9 +403,6 @@ public static class Sources
 
     /// <summary>ISCG glossary entry.</summary>
     public static Source GuideTabs { get; } = new("GUIDE-TABS", SourceKind.Handbook, Confidence.Medium, "ISCG glossary entry", "jitetan.com", "undated", "jitetan.com/term/iscg.html");
-
-    /// <summary>History of ISCG.</summary>
-    public static Source GuideTabHistory { get; } = new("GUIDE-TAB-HISTORY", SourceKind.Community, Confidence.Medium, "History of ISCG", "Ridemonkey (a chain-guide maker's post)", "2007", "ridemonkey.bikemag.com/threads/history-of-iscg.226634/");
 
     /// <summary>Double chain-guide fitting on an external-cup crank.</summary>
     public static Source GuideOnBracket { get; } = new("GUIDE-ON-BRACKET", SourceKind.Community, Confidence.Medium, "Double chain-guide fitting on an external-cup crank", "rideitfixit.blogspot.com", "2012", "rideitfixit.blogspot.com/2012/04/double-chainguide-cautionary-tale.html");
@@ -440,26 +431,11 @@ public static class Sources
     /// <summary>Cassette spacers (forum).</summary>
     public static Source CassetteSpacers { get; } = new("CASSETTE-SPACERS", SourceKind.Community, Confidence.Low, "Cassette spacers (forum)", "Bike Forums", "2015", "m.bikeforums.net/printthread.php?s=83d36dc8b858ce35255f8553bdea9831&t=1028740");
 
-    /// <summary>Fixed gear without lockring.</summary>
-    public static Source FixedWithoutLockring { get; } = new("FIXED-WITHOUT-LOCKRING", SourceKind.Community, Confidence.Medium, "Fixed gear without lockring", "movimentofisso.it", "undated", "movimentofisso.it/biciclette_en.aspx?IdProd=42");
-
-    /// <summary>HG vs Micro Spline vs road 12-speed vs XDR freehub body (measured side by side).</summary>
-    public static Source BodiesMeasured { get; } = new("BODIES-MEASURED", SourceKind.Community, Confidence.Medium, "HG vs Micro Spline vs road 12-speed vs XDR freehub body (measured side by side)", "handsonbike.blogspot.com", "2022", "handsonbike.blogspot.com/2022/10/shimano-hg-vs-microspline-vs-road-12.html");
-
-    /// <summary>11-speed cassette on 10-speed hub (body lengths).</summary>
-    public static Source BodyForum { get; } = new("BODY-FORUM", SourceKind.Community, Confidence.Medium, "11-speed cassette on 10-speed hub (body lengths)", "Slowtwitch forum", "2017", "forum.slowtwitch.com/t/662805");
-
-    /// <summary>Launch of the 13-speed gravel group.</summary>
-    public static Source N3wPress { get; } = new("N-3W-PRESS", SourceKind.Press, Confidence.Medium, "Launch of the 13-speed gravel group", "road.cc", "2020", "road.cc/content/tech-news/277495");
-
     /// <summary>Kettenlinienstandards (Tabelle).</summary>
     public static Source ChainlineTable { get; } = new("CHAINLINE-TABLE", SourceKind.Handbook, Confidence.Medium, "Kettenlinienstandards (Tabelle)", "WikiPedalia", "undated", "wikipedalia.com");
 
     /// <summary>Crank chainline summary (Japanese).</summary>
     public static Source ChainlineNotes { get; } = new("CHAINLINE-NOTES", SourceKind.Community, Confidence.Low, "Crank chainline summary (Japanese)", "note.com", "2024", "note.com/bikes/n/n12047c044d0b");
-
-    /// <summary>Bottom Brackets Demystified.</summary>
-    public static Source BracketsDemystified { get; } = new("BRACKETS-DEMYSTIFIED", SourceKind.Press, Confidence.Medium, "Bottom Brackets Demystified", "Off the Beaten Path blog", "2013", "janheine.wordpress.com/2013/01/02/bottom-brackets-demystified/");
 
     /// <summary>Technical FAQ: chain lines on road disc brake bikes.</summary>
     public static Source ChainlineRoadDisc { get; } = new("CHAINLINE-ROAD-DISC", SourceKind.Press, Confidence.Medium, "Technical FAQ: chain lines on road disc brake bikes", "Velo (Outside)", "2020", "velo.outsideonline.com/road/road-racing/technical-faq-chainline-on-road-disc-brake-bikes/");
@@ -653,12 +629,11 @@ public static class Sources
         UniversalHangerPress, UniversalHangerGravel, UniversalHangerNews, DirectMountHanger, UnthreadedEnds, HangersDemystified,
         ChainWidths, ChainCatalogue, ChainSizes, SprocketSpacing, WidthTolerance, WheelRegulation,
         BoltCircles, BoltHolePatterns, RingMeasuring, CrankPage, OffsetHole, BoltCircleHowTo,
-        RingMounting, RingDecoder, RingOffsets, CrankLengths, CrankLengthFeature, CrankTable,
-        FrontDerailleurs, FrontDerailleurCare, FrontDerailleurTypes, FrontMountSpacing, DerailleurCapacity, GuideTabs,
-        GuideTabHistory, GuideOnBracket, GearEquation, PullBlog, PullScience, ThickPlates,
-        TenSpeedExample, SpacingCribSheet, CogPitch, CassetteSpacers, FixedWithoutLockring, BodiesMeasured,
-        BodyForum, N3wPress, ChainlineTable, ChainlineNotes, BracketsDemystified, ChainlineRoadDisc,
-        OffsetAxle, ChainlineHelp, Chainline55, ChainlineRange, ChainlineFormula, SplinedBracketText,
+        RingDecoder, RingOffsets, CrankLengths, CrankTable, FrontDerailleurs, FrontDerailleurCare,
+        FrontDerailleurTypes, FrontMountSpacing, DerailleurCapacity, GuideTabs, GuideOnBracket, GearEquation,
+        PullBlog, PullScience, ThickPlates, TenSpeedExample, SpacingCribSheet, CogPitch,
+        CassetteSpacers, ChainlineTable, ChainlineNotes, ChainlineRoadDisc, OffsetAxle, ChainlineHelp,
+        Chainline55, ChainlineRange, ChainlineFormula, SplinedBracketText,
         RacingClearance, WheelsManual,
         ShellThreads, UnthreadedShells, ShellThreadScope, CycleThreads, SpacerChart24, SpacerChart30,
         Overview2899, BracketStandards, BracketTable, BracketSense, BracketMisconceptions, CranksAndBrackets,
