@@ -25,7 +25,7 @@ public sealed class MeasuredShellsChecks
     private const string Osbb = "OSBB engineering guide; a bottom-bracket maker";
     private const string Swiss = "35 x 1...; blackmountaincycles.blogspot.com";
     private const string German = "Besonderheiten bei Gewinden; WikiPedalia";
-    private const string Splines = "Octalink glossary entry (in Japanese); jitetan.com";
+    private const string Splines = "Splines of 5 and 9 mm (glossary entry, in Japanese); jitetan.com";
     private const string Hollow = "Splined bottom bracket, product text; a shop";
     private const string Cottered = "What are cottered cranks?; a copy";
     private const string Taper = "Square taper bottom brackets; moultoneer.wordpress.com";
