@@ -32,13 +32,39 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
     /// <summary>Nominal diameter.</summary>
     public Length Diameter => new Nanometres(_nanometres).ToLength();
 
+    /// <summary>Pitch: 1.27 mm for 20 threads to the inch.</summary>
+    public Length Pitch => Length.FromMillimeters(this == French ? 1.25 : 1.27);
+
     internal long DiameterNanometres => _nanometres;
 
     internal override Nanometres? MainLength => new(_nanometres);
+
+    /// <summary>What thread a measured pedal spindle can be, likeliest first. The pitches are too near to each other to tell.</summary>
+    /// <param name="diameter">Over the crests of the pedal's thread; a worn one measures a little under its name.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<PedalThread> Identify(MeasuredLength? diameter) => PedalsMeasured.Table.Identify(diameter);
 
     /// <inheritdoc/>
     public static PedalThread OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
     public static Reading<PedalThread> Read(ReadOnlySpan<char> text) => ByName(Find(text) is null ? BracketText.Compact(text) : text);
+
+    private static class PedalsMeasured
+    {
+        public static readonly IdentificationTable<PedalThread> Table = new(
+            [new("diameter", "caliper over the crests of the thread")],
+            [
+                Row(NineSixteenths, "pedals of three-piece cranks; 0.29 mm above the French thread"),
+                Row(Half, "pedals of one-piece cranks"),
+                Row(French, "old French cranks; 0.29 mm under 9/16 in"),
+            ],
+            t => t.FitKey);
+
+        private static DimensionRow<PedalThread> Row(PedalThread thread, string apart)
+        {
+            decimal millimetres = thread._nanometres / (decimal)Nanometres.PerMillimetre;
+            return new(thread, [(millimetres, millimetres)], apart);
+        }
+    }
 }

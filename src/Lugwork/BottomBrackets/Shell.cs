@@ -77,7 +77,25 @@ public sealed class Shell : Standard<Shell>, IInterfaceValue<Shell>
     /// <summary>Width between the faces, nominal.</summary>
     public Length Width => new Nanometres(WidthNanometres).ToLength();
 
+    /// <summary>The narrowest that it is printed as: 86 for 86.5, 91.5 for 92.</summary>
+    public Length LeastWidth => Length.FromMillimeters(ShellDimensions.Width(this).Least / 1e3);
+
+    /// <summary>The widest that it is printed as: 90.5 for 90.</summary>
+    public Length MostWidth => Length.FromMillimeters(ShellDimensions.Width(this).Most / 1e3);
+
+    /// <summary>Where the bearings sit.</summary>
+    public BearingPlace Bearings => ShellDimensions.Bearings(this);
+
     internal long WidthNanometres { get; }
+
+    /// <summary>What shell measured dimensions can be, likeliest first, and what to measure or look at next.</summary>
+    /// <param name="bore">Inside of the shell: a tapped one over the crests of its thread.</param>
+    /// <param name="width">Across the faces.</param>
+    /// <param name="threadsPerInch">Counted with a gauge, right to half a thread: 24, 26, or 25.4 for a pitch of 1 mm; 4 to 100. Only tapped shells are left then.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No such thread.</exception>
+    public static Identification<Shell> Identify(MeasuredLength? bore = null, MeasuredLength? width = null, decimal? threadsPerInch = null) =>
+        ShellMeasured.Identify(bore, width, threadsPerInch);
 
     /// <inheritdoc/>
     public static Shell OfFitCode(long code) => ByCode(code);

@@ -101,7 +101,7 @@ public sealed class ShellFamily : Standard<ShellFamily>, IInterfaceValue<ShellFa
     /// <summary>The shell is tapped.</summary>
     public bool IsThreaded => Thread.Length > 0;
 
-    /// <summary>The drive-side cup has a left-hand thread. False for right-hand threads and for plain bores.</summary>
+    /// <summary>The drive-side cup has a left-hand thread. False for right-hand threads and for plain bores. The other cup is right-hand in every family.</summary>
     public bool IsDriveCupLeftHand { get; }
 
     /// <summary>The middle of the shell is not the middle of the frame.</summary>
@@ -109,6 +109,25 @@ public sealed class ShellFamily : Standard<ShellFamily>, IInterfaceValue<ShellFa
 
     /// <summary>Nominal bore in which bearings or cups sit; null where the shell is tapped or the name stands for several.</summary>
     public Length? Bore => BoreMicrometres == 0 ? null : Length.FromMicrometers(BoreMicrometres);
+
+    /// <summary>Least that the inside of the shell measures, a tapped one over the crests of its thread; null where the name stands for several.</summary>
+    /// <remarks>Limits of the pressed bores and of T47 are from memory, see <see cref="BoreSource"/>.</remarks>
+    public Length? LeastBore => ShellDimensions.Bore(this) is { Least: > 0 } bore ? Length.FromMicrometers(bore.Least) : null;
+
+    /// <summary>Most that the inside of the shell measures; null where the name stands for several.</summary>
+    public Length? MostBore => ShellDimensions.Bore(this) is { Least: > 0 } bore ? Length.FromMicrometers(bore.Most) : null;
+
+    /// <summary>Where <see cref="LeastBore"/> and <see cref="MostBore"/> come from; null where they are.</summary>
+    public Source? BoreSource => ShellDimensions.BoreSource(this);
+
+    /// <summary>Pitch of the thread: 1.058 mm for 24 threads to the inch; null for a plain bore.</summary>
+    public Length? Pitch => ShellDimensions.ThreadsPerInch(this) is > 0 and var threads ? Length.FromMillimeters((double)(25.4m / threads)) : null;
+
+    /// <summary>Least that the thread of a cup measures over its crests; null where none is printed.</summary>
+    public Length? LeastCup => ShellDimensions.Cups(this) is { Least: > 0 } cups ? Length.FromMicrometers(cups.Least) : null;
+
+    /// <summary>Most that the thread of a cup measures over its crests; null where none is printed.</summary>
+    public Length? MostCup => ShellDimensions.Cups(this) is { Least: > 0 } cups ? Length.FromMicrometers(cups.Most) : null;
 
     internal int BoreMicrometres { get; }
 

@@ -74,7 +74,44 @@ public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<Spindle
     /// <summary>Diameter on the other side; null where the seat is a taper, splines, or no bearing seat at all.</summary>
     public Length? OtherSide => OtherMicrometres == 0 ? null : Length.FromMicrometers(OtherMicrometres);
 
+    /// <summary>Least outside of the spindle on the drive side, over the splines where it has some; null for square tapers and where none is known. 22 and 21 mm of splined ones are rough.</summary>
+    public Length? LeastOutside => SpindleDimensions.Outside(this) is { Least: > 0 } outside ? Length.FromMicrometers(outside.Least) : null;
+
+    /// <summary>Most outside of the spindle on the drive side; cottered ones are 15.5 or 15.9 mm, by one weak page.</summary>
+    public Length? MostOutside => SpindleDimensions.Outside(this) is { Least: > 0 } outside ? Length.FromMicrometers(outside.Most) : null;
+
+    /// <summary>Where <see cref="LeastOutside"/> and <see cref="MostOutside"/> come from; null where they are.</summary>
+    public Source? OutsideSource => LeastOutside is null ? null : FitCode switch { 9 or 10 => Sources.SplinedBracketText, 11 => Sources.Memory, _ => Source };
+
+    /// <summary>Least printed distance across the flats at the small end of a square taper; null for other seats.</summary>
+    public Length? LeastAcrossFlats => SpindleDimensions.Flats(this) is { Least: > 0 } flats ? Length.FromMicrometers(flats.Least) : null;
+
+    /// <summary>Most printed distance across the flats at the small end of a square taper; null for other seats.</summary>
+    public Length? MostAcrossFlats => SpindleDimensions.Flats(this) is { Least: > 0 } flats ? Length.FromMicrometers(flats.Most) : null;
+
+    /// <summary>Slope of a face of a square taper, 2 degrees; null for other seats.</summary>
+    public Angle? Taper => SpindleDimensions.Flats(this).Least > 0 ? Angle.FromDegrees(2) : null;
+
+    /// <summary>Number of splines; null where there are none, or as many as the maker likes.</summary>
+    public int? Splines => SpindleDimensions.Splines(this) is { Number: > 0 } splines ? splines.Number : null;
+
+    /// <summary>Length of a spline; null where there are none or it is not printed.</summary>
+    public Length? SplineLength => SpindleDimensions.Splines(this) is { Length: > 0 } splines ? Length.FromMicrometers(splines.Length) : null;
+
+    /// <summary>Width of a spline; null where there are none or it is not printed.</summary>
+    public Length? SplineWidth => SpindleDimensions.Splines(this) is { Width: > 0 } splines ? Length.FromMicrometers(splines.Width) : null;
+
     internal int DriveMicrometres { get; }
+
+    /// <summary>What seat measured dimensions of a spindle can be, likeliest first, and what to measure next.</summary>
+    /// <param name="driveSide">Diameter on the drive side, where the bearing sits or over the splines.</param>
+    /// <param name="otherSide">Diameter on the other side, where the bearing sits.</param>
+    /// <param name="acrossFlats">Across the flats at the small end of a square taper.</param>
+    /// <param name="splineLength">Along one spline.</param>
+    /// <param name="splineWidth">Across one spline.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<SpindleSeat> Identify(MeasuredLength? driveSide = null, MeasuredLength? otherSide = null, MeasuredLength? acrossFlats = null, MeasuredLength? splineLength = null, MeasuredLength? splineWidth = null) =>
+        SpindleDimensions.Identify(driveSide, otherSide, acrossFlats, splineLength, splineWidth);
 
     internal int OtherMicrometres { get; }
 

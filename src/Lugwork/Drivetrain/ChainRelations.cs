@@ -30,6 +30,10 @@ internal static class ChainRelations
         Sources = [Sources.ChainSizes, Sources.ChainCatalogue],
     };
 
+    private static readonly Reason FreightOnMany = EighthOnMany with { Sources = [Sources.Derived, Sources.ChainWidths, Sources.ChainSizes] };
+
+    private static readonly Reason FreightOnSingle = new("freight-on-single", "{1} on {0}: 4.0 mm inside is wide for this tooth. Ask the chain's maker.", Cautions.ChainOff) { Sources = [Sources.ChainWidths] };
+
     private static readonly Reason ToothTooThick = new("tooth-too-thick", "{1} on {0}: the tooth is thicker than the chain is wide inside (2.38 or 2.18 against 3.18 mm).", Cautions.ChainOff)
     {
         Mend = "a 1/8 in chain, or a 3/32 in sprocket and ring",
@@ -108,12 +112,18 @@ internal static class ChainRelations
     }
 
     private static Outcome Cage(long derailleur, long chain) =>
-        chain == ChainSize.Eighth.FitCode ? new(Verdict.DoesNotFit, NeverDerailleur)
+        chain == ChainSize.Eighth.FitCode || chain == ChainSize.Freight.FitCode ? new(Verdict.DoesNotFit, NeverDerailleur)
         : derailleur == chain ? new(Verdict.Fits, SameCage) : new(Verdict.NeedsMeasuring, OtherCage);
 
-    /// <summary>Where a 1/8 in chain or a single sprocket takes part; null where neither does.</summary>
+    /// <summary>Where a 1/8 or 5/32 in chain or a single sprocket takes part; null where none does.</summary>
     private static Outcome? Single(long sprockets, long chain)
     {
+        if (chain == ChainSize.Freight.FitCode)
+        {
+            bool one = sprockets == SprocketClass.Eighth.FitCode || sprockets == SprocketClass.Single332.FitCode;
+            return one ? new(Verdict.NeedsMeasuring, FreightOnSingle) : new(Verdict.DoesNotFit, FreightOnMany);
+        }
+
         bool eighth = chain == ChainSize.Eighth.FitCode;
         if (sprockets == SprocketClass.Eighth.FitCode)
         {

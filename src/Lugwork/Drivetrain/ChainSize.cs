@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
@@ -31,24 +32,55 @@ public sealed class ChainSize : Standard<ChainSize>, IInterfaceValue<ChainSize>
     /// <summary>13 speeds, 2.18 mm inside.</summary>
     public static ChainSize For13 { get; } = new(7, "13", "13-speed chain", Sources.ChainWidths, "13-speed", "13 speed", "13s");
 
+    /// <summary>Freight and work bicycles, 4.0 mm inside.</summary>
+    public static ChainSize Freight { get; } = new(8, "5/32", "5/32 in chain", Sources.ChainWidths, "5/32 in", "freight");
+
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<ChainSize> All { get; } =
     [
-        Eighth, To8, For9, For10, For11, For12, For13,
+        Eighth, To8, For9, For10, For11, For12, For13, Freight,
     ];
+
+    /// <summary>Pitch of every bicycle chain, 12.7 mm.</summary>
+    public static Length Pitch => Length.FromMillimeters(12.7);
 
     /// <inheritdoc/>
     public static string Called => "chain size";
 
-    /// <summary>The chains whose printed width over the rivets is within the error of a measured one, 0.1 mm of wear and maker's difference included.</summary>
+    /// <summary>Between the inner plates.</summary>
+    public Length InnerWidth => Length.FromMicrometers(InnerMicrometres);
+
+    /// <summary>Least printed width over the rivets; null where none is printed: that of the 1/8 in chain, about 9 mm, is only remembered.</summary>
+    public Length? LeastOverRivets => OverRivets is { Least: > 0 } over ? Length.FromMicrometers(over.Least) : null;
+
+    /// <summary>Most printed width over the rivets; null where none is printed. Of 5 to 8 speeds it is that of 6: 7.8 mm; 7 speeds have 7.3, 8 speeds 7.0 to 7.3.</summary>
+    public Length? MostOverRivets => OverRivets is { Least: > 0 } over ? Length.FromMicrometers(over.Most) : null;
+
+    internal int InnerMicrometres => FitCode switch { 1 => 3_175, 2 => 2_380, 8 => 4_000, _ => 2_180 };
+
+    // Bicycle chain explained (width tables), the printed widths over the rivets.
+    internal (int Least, int Most) OverRivets => FitCode switch
+    {
+        2 => (7_000, 7_800),
+        3 => (6_500, 6_700),
+        4 => (5_840, 6_200),
+        5 => (5_460, 5_740),
+        6 => (5_150, 5_250),
+        7 => (4_900, 4_900),
+        _ => default,
+    };
+
+    /// <summary>The chains whose printed width over the rivets is within the error of a measured one, 0.1 mm of wear and maker's difference included. The wide chains have no printed one and are never read from a caliper.</summary>
     /// <param name="millimetres">What was measured over the rivets, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
     public static ImmutableArray<ChainSize> WithinError(decimal millimetres, decimal error) =>
-        [.. All.Where(c => c != Eighth && Over(c) is var (least, most) && millimetres + error >= least - 0.1m && millimetres - error <= most + 0.1m)];
+        [.. All.Where(c => c.OverRivets is { Least: > 0 } over && millimetres + error >= (over.Least / 1_000m) - 0.1m && millimetres - error <= (over.Most / 1_000m) + 0.1m)];
 
-    // Bicycle chain explained (width tables), the printed widths over the rivets; the wide one is known from memory alone and is never read from a caliper.
-    private static (decimal Least, decimal Most) Over(ChainSize chain) =>
-        chain == To8 ? (7.0m, 7.8m) : chain == For9 ? (6.5m, 6.7m) : chain == For10 ? (5.84m, 6.2m) : chain == For11 ? (5.46m, 5.74m) : chain == For12 ? (5.15m, 5.25m) : (4.9m, 4.9m);
+    /// <summary>What chain measured widths can be, likeliest first, and what to measure next.</summary>
+    /// <param name="overRivets">Over the ends of a rivet. For the wide chains only a least figure is known, by arithmetic: plates as thick as those of 6 speeds.</param>
+    /// <param name="innerWidth">Between the inner plates.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<ChainSize> Identify(MeasuredLength? overRivets = null, MeasuredLength? innerWidth = null) => ChainMeasured.Table.Identify(overRivets, innerWidth);
 
     /// <inheritdoc/>
     public static ChainSize OfFitCode(long code) => ByCode(code);

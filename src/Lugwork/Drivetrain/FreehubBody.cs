@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
@@ -73,6 +74,31 @@ public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<Freehub
 
     /// <inheritdoc/>
     public static string Called => "freehub body";
+
+    /// <summary>Shortest printed length of the splined part; null where none was found. HG for 8 to 10 speeds is printed from 34.9 to 35.</summary>
+    public Length? LeastLength => BodyDimensions.Length(this) is { Least: > 0 } length ? Length.FromMicrometers(length.Least) : null;
+
+    /// <summary>Longest printed length of the splined part; null where none was found.</summary>
+    public Length? MostLength => BodyDimensions.Length(this) is { Least: > 0 } length ? Length.FromMicrometers(length.Most) : null;
+
+    /// <summary>Where the length comes from; null where there is none.</summary>
+    public Source? LengthSource => BodyDimensions.LengthSource(this);
+
+    /// <summary>Number of splines or lugs; 0 for a thread, null where it is not told.</summary>
+    public int? Splines => BodyDimensions.Splines(this);
+
+    /// <summary>Teeth of the smallest sprocket that goes on; the fewest that are printed.</summary>
+    public int FewestTeeth => BodyDimensions.Smallest(this).Least;
+
+    /// <summary>Teeth of the smallest sprocket that is usual; the most that are printed: 16 for a single freewheel.</summary>
+    public int UsualFewestTeeth => BodyDimensions.Smallest(this).Most;
+
+    /// <summary>What body measured dimensions can be, likeliest first, and what to count or measure next.</summary>
+    /// <param name="length">Along the splines, from the shoulder to the end. A body of unknown length is never ruled out by it.</param>
+    /// <param name="splines">Number of splines or lugs, counted all round.</param>
+    /// <exception cref="ArgumentException">No length was measured, or the reading is a default.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of splines is below one.</exception>
+    public static Identification<FreehubBody> Identify(MeasuredLength? length, int? splines = null) => BodyDimensions.Identify(length, splines);
 
     /// <inheritdoc/>
     public static FreehubBody OfFitCode(long code) => ByCode(code);

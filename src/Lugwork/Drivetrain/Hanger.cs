@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
@@ -36,6 +37,18 @@ public sealed class Hanger : Standard<Hanger>, IInterfaceValue<Hanger>
 
     /// <inheritdoc/>
     public static string Called => "derailleur hanger";
+
+    /// <summary>Pitch of the hole's thread: 1.0 mm, or 0.977 mm for 26 threads to the inch; null where there is none. Diameter is 10 mm in both.</summary>
+    public Length? Pitch => FitCode switch { 1 or 6 => Length.FromMillimeters(1), 2 => Length.FromMillimeters(25.4 / 26), _ => null };
+
+    /// <summary>Length of thread that the universal hanger's bolt gives the thru-axle, 12.7 mm of M12 x 1.0; null for others.</summary>
+    public Length? AxleThreadLength => this == Universal ? Length.FromMillimeters(12.7) : null;
+
+    /// <summary>The bolt that holds the hanger in the frame has a left-hand thread.</summary>
+    public bool HasLeftHandBolt => this == Universal;
+
+    /// <summary>How many variants of the frame side are drawn: five for the universal hanger, some with a washer; null for others.</summary>
+    public int? FrameVariants => this == Universal ? 5 : null;
 
     /// <inheritdoc/>
     public static Hanger OfFitCode(long code) => ByCode(code);

@@ -434,6 +434,108 @@ public static class Sources
     /// <summary>New Shifters, and Nine Over Eight Gearing? (quotes the sprocket crib sheet).</summary>
     public static Source SprocketSpacing { get; } = new("SPROCKET-SPACING", SourceKind.Community, Confidence.Medium, "New Shifters, and Nine Over Eight Gearing? (quotes the sprocket crib sheet)", "2nd-gear.blogspot.com", "2017", "2nd-gear.blogspot.com/2017/03/new-shifters-and-nine-over-eight-gearing.html");
 
+    /// <summary>Bicycle Crank/Chainring Bolt Circle Diameter Crib Sheet.</summary>
+    public static Source BoltCircles { get; } = new("BOLT-CIRCLES", SourceKind.Handbook, Confidence.Medium, "Bicycle Crank/Chainring Bolt Circle Diameter Crib Sheet", "sheldonbrown.com", "undated", "sheldonbrown.com/cribsheet-bcd.html");
+
+    /// <summary>Understanding Chainring Bolt-hole Patterns.</summary>
+    public static Source BoltHolePatterns { get; } = new("BOLT-HOLE-PATTERNS", SourceKind.Handbook, Confidence.Low, "Understanding Chainring Bolt-hole Patterns", "sheldonbrown.com", "undated", "sheldonbrown.com/bolt-hole-patterns.html");
+
+    /// <summary>Understanding Chainring Measurements.</summary>
+    public static Source RingMeasuring { get; } = new("RING-MEASURING", SourceKind.Handbook, Confidence.Medium, "Understanding Chainring Measurements", "Modern Bike help pages", "undated", "modernbike.com/help-117");
+
+    /// <summary>Cranks (BCD and smallest ring).</summary>
+    public static Source CrankPage { get; } = new("CRANK-PAGE", SourceKind.MakerDocument, Confidence.Medium, "Cranks (BCD and smallest ring)", "Rivendell", "undated", "rivbike.com/pages/cranks");
+
+    /// <summary>Chainring sizing (110 offset-hole warning).</summary>
+    public static Source OffsetHole { get; } = new("OFFSET-HOLE", SourceKind.Community, Confidence.Medium, "Chainring sizing (110 offset-hole warning)", "dotbike blog", "2010", "blog.dotbike.com/2010_07_01_archive.html");
+
+    /// <summary>How to determine the bolt circle diameter for a new chainring.</summary>
+    public static Source BoltCircleHowTo { get; } = new("BOLT-CIRCLE-HOW-TO", SourceKind.Community, Confidence.Low, "How to determine the bolt circle diameter for a new chainring", "The Cycle Mechanic", "undated", "thecyclemechanic.co.uk/knowledge-hub/bolt-circle-diameter/");
+
+    /// <summary>Chainring decoder.</summary>
+    public static Source RingDecoder { get; } = new("RING-DECODER", SourceKind.Community, Confidence.Medium, "Chainring decoder", "trbike.blogspot.com", "2025", "trbike.blogspot.com/2025/12/chainring-decoder.html");
+
+    /// <summary>Standard DUB: cos'e e come funziona.</summary>
+    public static Source RingOffsets { get; } = new("RING-OFFSETS", SourceKind.Press, Confidence.Medium, "Standard DUB: cos'e e come funziona", "cicloblog.com", "2018", "cicloblog.com/sram-dub-cose-e-come-funziona/");
+
+    /// <summary>Crankset (crank lengths).</summary>
+    public static Source CrankLengths { get; } = new("CRANK-LENGTHS", SourceKind.Handbook, Confidence.Medium, "Crankset (crank lengths)", "Wikipedia mirror", "undated", "wiki-gateway.eudic.net/wikipedia_en/Bicycle_crank.html");
+
+    /// <summary>[Standards] Road and Gravel Drivetrains - Cranks and BB's.</summary>
+    public static Source CrankTable { get; } = new("CRANK-TABLE", SourceKind.Community, Confidence.Medium, "[Standards] Road and Gravel Drivetrains - Cranks and BB's", "customframeforum.com", "2020s", "forum.customframeforum.com/t/standards-road-and-gravel-drivetrains-cranks-and-bbs/814");
+
+    /// <summary>Front Derailleurs.</summary>
+    public static Source FrontDerailleurs { get; } = new("FRONT-DERAILLEURS", SourceKind.MakerDocument, Confidence.Medium, "Front Derailleurs", "Rivendell", "undated", "rivbike.com/pages/front-derailleurs");
+
+    /// <summary>Shifting correctly: adjust the front derailleur.</summary>
+    public static Source FrontDerailleurCare { get; } = new("FRONT-DERAILLEUR-CARE", SourceKind.Press, Confidence.Medium, "Shifting correctly: adjust the front derailleur", "Bike Magazin", "2020s", "bike-magazin.de/en/gearstick-or-drive/shifting-correctly-adjust-the-shimano-front-derailleur/");
+
+    /// <summary>Front derailleur types and mounts explained.</summary>
+    public static Source FrontDerailleurTypes { get; } = new("FRONT-DERAILLEUR-TYPES", SourceKind.Press, Confidence.Medium, "Front derailleur types and mounts explained", "BikeRadar", "2022", "bikeradar.com/features/sram-and-shimano-front-derailleur-types-and-mounts-explained/");
+
+    /// <summary>Derailleurs (direct-mount hole spacing).</summary>
+    public static Source FrontMountSpacing { get; } = new("FRONT-MOUNT-SPACING", SourceKind.Community, Confidence.Medium, "Derailleurs (direct-mount hole spacing)", "Hulk Bike", "undated", "hulkbike.com/blog/deraillieur/");
+
+    /// <summary>Capacity of the rear derailleur.</summary>
+    public static Source DerailleurCapacity { get; } = new("DERAILLEUR-CAPACITY", SourceKind.Handbook, Confidence.Medium, "Capacity of the rear derailleur", "defietssite.nl", "undated", "defietssite.nl/capacity-the-rear-derailleur/");
+
+    /// <summary>ISCG glossary entry.</summary>
+    public static Source GuideTabs { get; } = new("GUIDE-TABS", SourceKind.Handbook, Confidence.Medium, "ISCG glossary entry", "jitetan.com", "undated", "jitetan.com/term/iscg.html");
+
+    /// <summary>Double chain-guide fitting on an external-cup crank.</summary>
+    public static Source GuideOnBracket { get; } = new("GUIDE-ON-BRACKET", SourceKind.Community, Confidence.Medium, "Double chain-guide fitting on an external-cup crank", "rideitfixit.blogspot.com", "2012", "rideitfixit.blogspot.com/2012/04/double-chainguide-cautionary-tale.html");
+
+    /// <summary>Bicycles/Maintenance and Repair/Gear-changing Dimensions (equation; tables not readable).</summary>
+    public static Source GearEquation { get; } = new("GEAR-EQUATION", SourceKind.Handbook, Confidence.Medium, "Bicycles/Maintenance and Repair/Gear-changing Dimensions (equation; tables not readable)", "Wikibooks", "undated", "en.wikibooks.org/wiki/Bicycles/Maintenance_and_Repair/Gear-changing_Dimensions");
+
+    /// <summary>10 vs 11 speed cassette.</summary>
+    public static Source PullBlog { get; } = new("PULL-BLOG", SourceKind.Community, Confidence.Low, "10 vs 11 speed cassette", "hastiny.blogg.se", "2023", "hastiny.blogg.se/2023/february/10-vs-11-speed-cassette.html");
+
+    /// <summary>Science Behind the Magic: Drivetrain Compatibility (definitions; tables not readable).</summary>
+    public static Source PullScience { get; } = new("PULL-SCIENCE", SourceKind.Handbook, Confidence.Medium, "Science Behind the Magic: Drivetrain Compatibility (definitions; tables not readable)", "Art's Cyclery", "2013", "scribd.com/document/392071911");
+
+    /// <summary>Podcast on Linkglide and CUES (transcript copy).</summary>
+    public static Source ThickPlates { get; } = new("THICK-PLATES", SourceKind.Press, Confidence.Medium, "Podcast on Linkglide and CUES (transcript copy)", "Pinkbike podcast", "2023", "angelobike.org/the-pinkbike-podcast-shimano-linkglide-cues-explained.html");
+
+    /// <summary>Chainline (10-speed worked example quoting the crib sheet).</summary>
+    public static Source TenSpeedExample { get; } = new("TEN-SPEED-EXAMPLE", SourceKind.Community, Confidence.Medium, "Chainline (10-speed worked example quoting the crib sheet)", "ti10x.blogspot.com", "2012", "ti10x.blogspot.com/2012/10/chainline.html");
+
+    /// <summary>Frame/hub spacing and sprocket spacing crib sheet.</summary>
+    public static Source SpacingCribSheet { get; } = new("SPACING-CRIB-SHEET", SourceKind.Handbook, Confidence.Medium, "Frame/hub spacing and sprocket spacing crib sheet", "sheldonbrown.com", "2018 or later", "sheldonbrown.com/cribsheet-spacing.html");
+
+    /// <summary>Mutant chains, compatibility and cog pitch.</summary>
+    public static Source CogPitch { get; } = new("COG-PITCH", SourceKind.Community, Confidence.Low, "Mutant chains, compatibility and cog pitch", "bikeblogordie.com", "2017", "bikeblogordie.com/2017/10/mutant-chains-compatibility-and-cog.html?m=1");
+
+    /// <summary>Cassette spacers (forum).</summary>
+    public static Source CassetteSpacers { get; } = new("CASSETTE-SPACERS", SourceKind.Community, Confidence.Low, "Cassette spacers (forum)", "Bike Forums", "2015", "m.bikeforums.net/printthread.php?s=83d36dc8b858ce35255f8553bdea9831&t=1028740");
+
+    /// <summary>Kettenlinienstandards (Tabelle).</summary>
+    public static Source ChainlineTable { get; } = new("CHAINLINE-TABLE", SourceKind.Handbook, Confidence.Medium, "Kettenlinienstandards (Tabelle)", "WikiPedalia", "undated", "wikipedalia.com");
+
+    /// <summary>Crank chainline summary (Japanese).</summary>
+    public static Source ChainlineNotes { get; } = new("CHAINLINE-NOTES", SourceKind.Community, Confidence.Low, "Crank chainline summary (Japanese)", "note.com", "2024", "note.com/bikes/n/n12047c044d0b");
+
+    /// <summary>Technical FAQ: chain lines on road disc brake bikes.</summary>
+    public static Source ChainlineRoadDisc { get; } = new("CHAINLINE-ROAD-DISC", SourceKind.Press, Confidence.Medium, "Technical FAQ: chain lines on road disc brake bikes", "Velo (Outside)", "2020", "velo.outsideonline.com/road/road-racing/technical-faq-chainline-on-road-disc-brake-bikes/");
+
+    /// <summary>Selecting the right axle for your bike.</summary>
+    public static Source OffsetAxle { get; } = new("OFFSET-AXLE", SourceKind.MakerDocument, Confidence.Medium, "Selecting the right axle for your bike", "Rotor America", "2024", "rotoramerica.com/pages/selecting-the-right-axle-for-your-bike");
+
+    /// <summary>What is chainline (chain-guide maker's help).</summary>
+    public static Source ChainlineHelp { get; } = new("CHAINLINE-HELP", SourceKind.MakerDocument, Confidence.Medium, "What is chainline (chain-guide maker's help)", "The Hive", "undated", "service.bythehive.com/Guide/diff/step/32/222");
+
+    /// <summary>55mm Chainline.</summary>
+    public static Source Chainline55 { get; } = new("CHAINLINE-55", SourceKind.Press, Confidence.Medium, "55mm Chainline", "The Radavist", "2023", "theradavist.com/55mm_chainline");
+
+    /// <summary>Chain line: 49.25, 50.25, 52.25, 55.25 mm cranks.</summary>
+    public static Source ChainlineRange { get; } = new("CHAINLINE-RANGE", SourceKind.MakerDocument, Confidence.Medium, "Chain line: 49.25, 50.25, 52.25, 55.25 mm cranks", "First Components", "undated", "firstcomponents.com/de/chain-line/");
+
+    /// <summary>Rear sprocket chainline measuring formula (toolmaker's page, quoted).</summary>
+    public static Source ChainlineFormula { get; } = new("CHAINLINE-FORMULA", SourceKind.MakerDocument, Confidence.Medium, "Rear sprocket chainline measuring formula (toolmaker's page, quoted)", "Hozan", "undated", "quoted at medaka.5ch.net/test/read.cgi/kankon/1524656325/25");
+
+    /// <summary>Splined bottom bracket, product text.</summary>
+    public static Source SplinedBracketText { get; } = new("SPLINED-BRACKET-TEXT", SourceKind.MakerDocument, Confidence.Low, "Splined bottom bracket, product text", "bigamart (shop, maker's text)", "undated", "trial.bigamart.com/product/shimano-unisexs-bbes300c13-bike-parts-other-one-size");
+
     /// <summary>Why are tires sometimes narrower than their listed size?.</summary>
     public static Source WidthTolerance { get; } = new("WIDTH-TOLERANCE", SourceKind.MakerDocument, Confidence.Medium, "Why are tires sometimes narrower than their listed size?", "Schwalbe help centre", "read 2026-11", "schwalbetires.crisp.help/en-us/article/why-are-tires-sometimes-narrower-than-their-listed-size-w7ntwm");
 
@@ -748,6 +850,12 @@ public static class Sources
         StemSizes, QuillArticle, ThruAxleHelp, ThruAxleMaker, ThruAxleGuide, UniversalHangerMaker,
         UniversalHangerPress, UniversalHangerGravel, UniversalHangerNews, DirectMountHanger, UnthreadedEnds, HangersDemystified,
         ChainWidths, ChainCatalogue, ChainSizes, SprocketSpacing, WidthTolerance, WheelRegulation,
+        BoltCircles, BoltHolePatterns, RingMeasuring, CrankPage, OffsetHole, BoltCircleHowTo,
+        RingDecoder, RingOffsets, CrankLengths, CrankTable, FrontDerailleurs, FrontDerailleurCare,
+        FrontDerailleurTypes, FrontMountSpacing, DerailleurCapacity, GuideTabs, GuideOnBracket, GearEquation,
+        PullBlog, PullScience, ThickPlates, TenSpeedExample, SpacingCribSheet, CogPitch,
+        CassetteSpacers, ChainlineTable, ChainlineNotes, ChainlineRoadDisc, OffsetAxle, ChainlineHelp,
+        Chainline55, ChainlineRange, ChainlineFormula, SplinedBracketText,
         RacingClearance, WheelsManual,
         ShellThreads, UnthreadedShells, ShellThreadScope, CycleThreads, SpacerChart24, SpacerChart30,
         Overview2899, BracketStandards, BracketTable, BracketSense, BracketMisconceptions, CranksAndBrackets,
