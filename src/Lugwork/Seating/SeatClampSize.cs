@@ -60,6 +60,11 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
 
     internal int Hundredths { get; }
 
+    /// <summary>The collars that a reading round the top of the seat tube can be.</summary>
+    /// <param name="outside">Over the seat tube where the collar sits, without paint lips.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
+    public static Identification<SeatClampSize> Identify(MeasuredLength? outside) => Measured.Table.Identify(outside);
+
     /// <inheritdoc/>
     public static SeatClampSize OfFitCode(long code) => ByCode(code);
 
@@ -67,4 +72,23 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
     /// <param name="text">Any text.</param>
     public static Reading<SeatClampSize> Read(ReadOnlySpan<char> text) =>
         SizedText.Find<SeatClampSize>(text, s => s.Hundredths) is { } sized ? Reading<SeatClampSize>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+
+    private static class Measured
+    {
+        public static IdentificationTable<SeatClampSize> Table { get; } = new([new("outside", "caliper over the top of the seat tube, collar off, across the slot and along it")], Rows(), size => size.FitKey);
+
+        private static ImmutableArray<DimensionRow<SeatClampSize>> Rows()
+        {
+            DimensionRow<SeatClampSize>[] rows = new DimensionRow<SeatClampSize>[All.Length];
+            for (int i = 0; i < rows.Length; i++)
+            {
+                decimal size = All[i].Hundredths / 100m;
+
+                // 34.9 is also printed 35.0.
+                rows[i] = new(All[i], [(size, All[i] == Mm34Point9 ? 35m : size)], SeatClampForPost.TellsApart(All[i]));
+            }
+
+            return ImmutableArray.Create(rows);
+        }
+    }
 }

@@ -75,6 +75,30 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
             : near;
     }
 
+    /// <summary>The nominal sizes that readings can be: a bore is up to 0.1 mm over its name, the post that slides in it up to 0.1 mm under it. The old post says more than the bore.</summary>
+    /// <param name="bore">Inside the seat tube, below the slot.</param>
+    /// <param name="post">The post that slid in it without play.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<SeatTubeBore> Identify(MeasuredLength? bore = null, MeasuredLength? post = null) => Measured.Table.Identify(bore, post);
+
+    private static class Measured
+    {
+        public static IdentificationTable<SeatTubeBore> Table { get; } =
+            SeatDiameters.Table(Falling(), bore => (int)(bore._length.Value / (Nanometres.PerMillimetre / 100)), bore => bore.FitKey, postFirst: false);
+
+        /// <summary>Largest first: of two sizes 0.1 mm apart, a bore of exactly the larger one is that one.</summary>
+        private static ImmutableArray<SeatTubeBore> Falling()
+        {
+            SeatTubeBore[] falling = new SeatTubeBore[All.Length];
+            for (int i = 0; i < falling.Length; i++)
+            {
+                falling[i] = All[All.Length - 1 - i];
+            }
+
+            return ImmutableArray.Create(falling);
+        }
+    }
+
     /// <inheritdoc/>
     public static SeatTubeBore Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<SeatTubeBore>(s);
 

@@ -75,6 +75,18 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
             : near;
     }
 
+    /// <summary>The nominal posts that readings can be: a post is made up to 0.1 mm under its name, its bore up to 0.1 mm over it.</summary>
+    /// <param name="diameter">Over the post where it sits in the tube.</param>
+    /// <param name="bore">The seat tube in which it slides without play, where that can be measured too.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<SeatpostDiameter> Identify(MeasuredLength? diameter = null, MeasuredLength? bore = null) => Measured.Table.Identify(diameter, bore);
+
+    private static class Measured
+    {
+        public static IdentificationTable<SeatpostDiameter> Table { get; } =
+            SeatDiameters.Table(All, post => (int)(post._length.Value / (Nanometres.PerMillimetre / 100)), post => post.FitKey, postFirst: true);
+    }
+
     /// <inheritdoc/>
     public static SeatpostDiameter Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<SeatpostDiameter>(s);
 
