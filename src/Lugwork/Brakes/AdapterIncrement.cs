@@ -55,12 +55,12 @@ public sealed class AdapterIncrement : Standard<AdapterIncrement>, IInterfaceVal
     public static Reading<AdapterIncrement> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
-        if (TextCursor.IsNegative(trimmed))
+        ReadOnlySpan<char> number = trimmed.StartsWith("+") ? trimmed[1..] : trimmed;
+        if (TextCursor.IsNegative(number))
         {
             return Reading<AdapterIncrement>.Refused("no adapter brings a caliper closer to the axle");
         }
 
-        ReadOnlySpan<char> number = trimmed.StartsWith("+") ? trimmed[1..] : trimmed;
         return SizedText.Find<AdapterIncrement>(number, a => a.Millimetres * 100) is { } sized ? Reading<AdapterIncrement>.Of(sized) : ByName(text);
     }
 }

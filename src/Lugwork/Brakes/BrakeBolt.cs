@@ -43,7 +43,7 @@ public sealed class BrakeBolt : Standard<BrakeBolt>, IInterfaceValue<BrakeBolt>
     /// <param name="bolt">Diameter of the bolt.</param>
     /// <param name="holeBehind">Diameter of the hole from behind.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
-    public static Identification<BrakeBolt> Identify(MeasuredLength? bolt = null, MeasuredLength? holeBehind = null) => Measured.Table.Identify(bolt, holeBehind);
+    public static Identification<BrakeBolt> Identify(MeasuredLength? bolt = null, MeasuredLength? holeBehind = null) => BrakeBoltMeasures.Table.Identify(bolt, holeBehind);
 
     /// <inheritdoc/>
     public static BrakeBolt OfFitCode(long code) => ByCode(code);
@@ -55,7 +55,7 @@ public sealed class BrakeBolt : Standard<BrakeBolt>, IInterfaceValue<BrakeBolt>
             ? Reading<BrakeBolt>.Several([Nutted6, NuttedQuarterInch], "say whether the bolt is 6 mm or 1/4 in")
             : ByName(text);
 
-    private static class Measured
+    private static class BrakeBoltMeasures
     {
         public static IdentificationTable<BrakeBolt> Table { get; } = new(
             [

@@ -68,7 +68,7 @@ public sealed class BrakeBoss : Standard<BrakeBoss>, IInterfaceValue<BrakeBoss>
     /// <param name="bossToAxle">Middle of a boss to the middle of the axle.</param>
     /// <param name="spacing">Middle to middle of the two bosses.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
-    public static Identification<BrakeBoss> Identify(MeasuredLength? bossToAxle = null, MeasuredLength? spacing = null) => Measured.Table.Identify(bossToAxle, spacing);
+    public static Identification<BrakeBoss> Identify(MeasuredLength? bossToAxle = null, MeasuredLength? spacing = null) => BrakeBossMeasures.Table.Identify(bossToAxle, spacing);
 
     /// <inheritdoc/>
     public static BrakeBoss OfFitCode(long code) => ByCode(code);
@@ -83,7 +83,7 @@ public sealed class BrakeBoss : Standard<BrakeBoss>, IInterfaceValue<BrakeBoss>
             : ByName(text);
     }
 
-    private static class Measured
+    private static class BrakeBossMeasures
     {
         public static IdentificationTable<BrakeBoss> Table { get; } = new(
             [

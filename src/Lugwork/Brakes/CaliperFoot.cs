@@ -35,7 +35,7 @@ public sealed class CaliperFoot : Standard<CaliperFoot>, IInterfaceValue<Caliper
     /// <summary>What holds a caliper whose holes are this far apart; 68 mm and 22 mm are calipers of before 2000, for which there is no value here.</summary>
     /// <param name="holeSpacing">Middle to middle of the caliper's two holes.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<CaliperFoot> Identify(MeasuredLength? holeSpacing) => Measured.Table.Identify(holeSpacing);
+    public static Identification<CaliperFoot> Identify(MeasuredLength? holeSpacing) => CaliperFootMeasures.Table.Identify(holeSpacing);
 
     /// <inheritdoc/>
     public static CaliperFoot OfFitCode(long code) => ByCode(code);
@@ -43,7 +43,7 @@ public sealed class CaliperFoot : Standard<CaliperFoot>, IInterfaceValue<Caliper
     /// <inheritdoc/>
     public static Reading<CaliperFoot> Read(ReadOnlySpan<char> text) => ByName(text);
 
-    private static class Measured
+    private static class CaliperFootMeasures
     {
         public static IdentificationTable<CaliperFoot> Table { get; } = new(
             [new("hole spacing", "caliper between the edges of the two holes, plus one hole")],

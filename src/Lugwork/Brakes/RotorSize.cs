@@ -37,14 +37,14 @@ public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
     /// <summary>The rotors that a reading over the outside can be. A caliper tells 200, 203 and 205 apart; an adapter for one of them puts the pads 1.5 mm off on the next.</summary>
     /// <param name="diameter">Across the outside, over the middle.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<RotorSize> Identify(MeasuredLength? diameter) => Measured.Table.Identify(diameter);
+    public static Identification<RotorSize> Identify(MeasuredLength? diameter) => RotorSizeMeasures.Table.Identify(diameter);
 
     /// <inheritdoc/>
     public static Reading<RotorSize> Read(ReadOnlySpan<char> text) => ByName(text);
 
     internal static long Exact(RotorSize size) => size.FitCode * Nanometres.PerMillimetre;
 
-    private static class Measured
+    private static class RotorSizeMeasures
     {
         public static IdentificationTable<RotorSize> Table { get; } = new([new("diameter", "across the outside, over the middle")], Rows(), size => size.FitKey);
 

@@ -47,7 +47,7 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     /// <summary>The families whose new rotors have the thickness that was read. Wear makes a rotor thinner: the mark on the rotor rules.</summary>
     /// <param name="unworn">At a place that the pads do not touch.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<RotorThickness> Identify(MeasuredLength? unworn) => Measured.Table.Identify(unworn);
+    public static Identification<RotorThickness> Identify(MeasuredLength? unworn) => RotorThicknessMeasures.Table.Identify(unworn);
 
     /// <summary>Whether a rotor may still be ridden: unsafe below the least thickness, also where the error of the reading alone keeps it above; needs measuring where none is marked.</summary>
     /// <param name="thickness">The thinnest place of the track, by micrometer or caliper.</param>
@@ -76,7 +76,7 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     /// <inheritdoc/>
     public static Reading<RotorThickness> Read(ReadOnlySpan<char> text) => ByName(text);
 
-    private static class Measured
+    private static class RotorThicknessMeasures
     {
         public static IdentificationTable<RotorThickness> Table { get; } = new([new("unworn thickness", "caliper at a place that the pads do not touch")], Rows(), family => family.FitKey);
 

@@ -81,7 +81,7 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
     /// <summary>The travels of the trade that a reading can be.</summary>
     /// <param name="travel">From the lip of the post to a mark on the shaft, up less down.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<DropperTravel> Identify(MeasuredLength? travel) => Measured.Table.Identify(travel);
+    public static Identification<DropperTravel> Identify(MeasuredLength? travel) => DropperTravelMeasures.Table.Identify(travel);
 
     /// <inheritdoc/>
     public static DropperTravel Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<DropperTravel>(s);
@@ -109,7 +109,7 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
         InterfaceText.TryFormat(FitKey, destination, out charsWritten);
 
-    private static class Measured
+    private static class DropperTravelMeasures
     {
         public static IdentificationTable<DropperTravel> Table { get; } = new([new("travel", "rule from the lip of the post to a mark on the shaft, up less down")], Rows(), travel => travel.FitKey);
 

@@ -61,7 +61,7 @@ public sealed class SaddleRails : Standard<SaddleRails>, IInterfaceValue<SaddleR
     /// <param name="width">Across one rail, level, where the clamp holds it.</param>
     /// <param name="height">Up and down over one rail, where the clamp holds it.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
-    public static Identification<SaddleRails> Identify(MeasuredLength? width = null, MeasuredLength? height = null) => Measured.Table.Identify(width, height);
+    public static Identification<SaddleRails> Identify(MeasuredLength? width = null, MeasuredLength? height = null) => SaddleRailsMeasures.Table.Identify(width, height);
 
     /// <inheritdoc/>
     public static SaddleRails OfFitCode(long code) => ByCode(code);
@@ -69,7 +69,7 @@ public sealed class SaddleRails : Standard<SaddleRails>, IInterfaceValue<SaddleR
     /// <inheritdoc/>
     public static Reading<SaddleRails> Read(ReadOnlySpan<char> text) => ByName(text);
 
-    private static class Measured
+    private static class SaddleRailsMeasures
     {
         public static IdentificationTable<SaddleRails> Table { get; } = new(
             [

@@ -63,7 +63,7 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
     /// <summary>The collars that a reading round the top of the seat tube can be.</summary>
     /// <param name="outside">Over the seat tube where the collar sits, without paint lips.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<SeatClampSize> Identify(MeasuredLength? outside) => Measured.Table.Identify(outside);
+    public static Identification<SeatClampSize> Identify(MeasuredLength? outside) => SeatClampSizeMeasures.Table.Identify(outside);
 
     /// <inheritdoc/>
     public static SeatClampSize OfFitCode(long code) => ByCode(code);
@@ -73,7 +73,7 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
     public static Reading<SeatClampSize> Read(ReadOnlySpan<char> text) =>
         SizedText.Find<SeatClampSize>(text, s => s.Hundredths) is { } sized ? Reading<SeatClampSize>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
 
-    private static class Measured
+    private static class SeatClampSizeMeasures
     {
         public static IdentificationTable<SeatClampSize> Table { get; } = new([new("outside", "caliper over the top of the seat tube, collar off, across the slot and along it")], Rows(), size => size.FitKey);
 

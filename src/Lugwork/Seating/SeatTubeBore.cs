@@ -79,9 +79,9 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
     /// <param name="bore">Inside the seat tube, below the slot.</param>
     /// <param name="post">The post that slid in it without play.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
-    public static Identification<SeatTubeBore> Identify(MeasuredLength? bore = null, MeasuredLength? post = null) => Measured.Table.Identify(bore, post);
+    public static Identification<SeatTubeBore> Identify(MeasuredLength? bore = null, MeasuredLength? post = null) => SeatTubeBoreMeasures.Table.Identify(bore, post);
 
-    private static class Measured
+    private static class SeatTubeBoreMeasures
     {
         public static IdentificationTable<SeatTubeBore> Table { get; } =
             SeatDiameters.Table(Falling(), bore => (int)(bore._length.Value / (Nanometres.PerMillimetre / 100)), bore => bore.FitKey, postFirst: false);

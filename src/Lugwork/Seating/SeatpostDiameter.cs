@@ -79,9 +79,9 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
     /// <param name="diameter">Over the post where it sits in the tube.</param>
     /// <param name="bore">The seat tube in which it slides without play, where that can be measured too.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
-    public static Identification<SeatpostDiameter> Identify(MeasuredLength? diameter = null, MeasuredLength? bore = null) => Measured.Table.Identify(diameter, bore);
+    public static Identification<SeatpostDiameter> Identify(MeasuredLength? diameter = null, MeasuredLength? bore = null) => SeatpostDiameterMeasures.Table.Identify(diameter, bore);
 
-    private static class Measured
+    private static class SeatpostDiameterMeasures
     {
         public static IdentificationTable<SeatpostDiameter> Table { get; } =
             SeatDiameters.Table(All, post => (int)(post._length.Value / (Nanometres.PerMillimetre / 100)), post => post.FitKey, postFirst: true);
