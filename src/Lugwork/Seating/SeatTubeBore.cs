@@ -69,7 +69,7 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
     public static ImmutableArray<SeatTubeBore> WithinError(decimal millimetres, decimal error)
     {
-        ImmutableArray<SeatTubeBore> near = [.. All.Where(n => n.Millimetres >= millimetres - error - 0.1m && n.Millimetres <= millimetres + error)];
+        ImmutableArray<SeatTubeBore> near = [.. All.Where(n => n.Millimetres >= millimetres - error - SeatDiameters.SlipFit && n.Millimetres <= millimetres + error)];
         return near.IsEmpty && millimetres - error >= SeatDiameters.Least && millimetres + error <= SeatDiameters.Most
             ? [.. new[] { millimetres - error, millimetres, millimetres + error }.Distinct().Select(OfMillimetres)]
             : near;

@@ -69,7 +69,7 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
     /// <param name="error">How far it may be out to either side, millimetres.</param>
     public static ImmutableArray<SeatpostDiameter> WithinError(decimal millimetres, decimal error)
     {
-        ImmutableArray<SeatpostDiameter> near = [.. All.Where(n => n.Millimetres >= millimetres - error && n.Millimetres <= millimetres + error + 0.1m)];
+        ImmutableArray<SeatpostDiameter> near = [.. All.Where(n => n.Millimetres >= millimetres - error && n.Millimetres <= millimetres + error + SeatDiameters.SlipFit)];
         return near.IsEmpty && millimetres - error >= SeatDiameters.Least && millimetres + error <= SeatDiameters.Most
             ? [.. new[] { millimetres - error, millimetres, millimetres + error }.Distinct().Select(OfMillimetres)]
             : near;
