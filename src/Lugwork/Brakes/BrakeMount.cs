@@ -93,11 +93,20 @@ public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMoun
     /// <summary>Axle to the farther hole of IS tabs, middle to middle: the least that is printed or derived; null where none is known.</summary>
     public Length? AxleToFarHole => Hundredths(BrakeMountGeometry.Of(this).LeastFarHole);
 
+    /// <summary>Where the distances from axle to hole come from; null where there are none. What is derived from them is marked at its property.</summary>
+    public Source? AxleToHoleSource => AxleToFarHole is null ? null : Sources.BrazeOnDistances;
+
     /// <summary>Height of the post face above the axle, by the one maker's drawing that was read; other drawings differ. Null where there are no posts of today.</summary>
     public Length? AxleToPostFace => Hundredths(BrakeMountGeometry.Of(this).PostFace);
 
+    /// <summary>Where the height of the post face comes from; null where there is none.</summary>
+    public Source? AxleToPostFaceSource => AxleToPostFace is null ? null : Sources.FlatMountBuilder;
+
     /// <summary>Inner face of the rotor to the slot reference of a flat mount, along the axle; null where none is known. One maker allows 1 mm more inboard.</summary>
     public Length? RotorToSlot => Hundredths(BrakeMountGeometry.Of(this).RotorToSlot);
+
+    /// <summary>Where the distance from rotor to slot comes from; null where there is none.</summary>
+    public Source? RotorToSlotSource => RotorToSlot is null ? null : Sources.FlatMountClearing;
 
     /// <summary>The rotor that the plate of a flat mount gives beside its own, whole millimetres; null where the mount has no plate of its own.</summary>
     public int? PlateRotorMillimetres => BrakeMountGeometry.Of(this).WithPlate is > 0 and int plate ? plate : null;

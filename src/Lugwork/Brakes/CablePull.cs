@@ -15,7 +15,7 @@ public sealed class CablePull : Standard<CablePull>, IInterfaceValue<CablePull>
     public static CablePull Short { get; } = new(1, "short", "short pull", 1m, Sources.LeverPull, "standard pull", "standard");
 
     /// <summary>Direct-pull brakes and most off-road cable discs: about twice the cable of short pull at half the force.</summary>
-    public static CablePull Long { get; } = new(2, "long", "long pull", 2m, Sources.LeverPull, "linear pull");
+    public static CablePull Long { get; } = new(2, "long", "long pull", 2m, Sources.DirectPullArticle, "linear pull");
 
     /// <summary>The newest road levers with cables under the tape: slightly more than short, and not long.</summary>
     public static CablePull NewerRoad { get; } = new(3, "newer-road", "newer road pull", null, Sources.Memory, "super short", "super short pull");

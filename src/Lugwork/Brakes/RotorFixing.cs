@@ -26,7 +26,7 @@ public sealed class RotorFixing : Standard<RotorFixing>, IInterfaceValue<RotorFi
     /// <inheritdoc/>
     public static string Called => "rotor fixing";
 
-    /// <summary>Diameter of the circle that the bolts stand on: 44 mm for six bolts; null where there are none or none is known.</summary>
+    /// <summary>Diameter of the circle that the bolts stand on: 44 mm for six bolts, partly from memory; null where there are none or none is known.</summary>
     public Length? BoltCircle => this == SixBolt ? Length.FromMillimeters(44) : null;
 
     /// <summary>Thread of the bolts: "M5", with T25 heads; empty where there are none or none is known.</summary>

@@ -4,6 +4,9 @@ namespace Lugwork.Seating;
 /// <remarks>Travel is measured from the lip of the post; some pages measure it elsewhere, so take the maker's drawing.</remarks>
 public sealed record DropperSize
 {
+    /// <summary>Where the way of measuring comes from; the conditions are arithmetic on it.</summary>
+    public static Source Source => Sources.DropperChoice;
+
     /// <summary>How far it goes down.</summary>
     public required DropperTravel Travel { get; init; }
 

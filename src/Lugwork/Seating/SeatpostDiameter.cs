@@ -75,6 +75,12 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
             : near;
     }
 
+    /// <summary>How much smaller than its bore a post is made so that it slides: about 0.1 mm.</summary>
+    public static Length SlipFit => Length.FromMillimeters((double)SeatDiameters.SlipFit);
+
+    /// <summary>Where the slip fit comes from.</summary>
+    public static Source SlipFitSource => Sources.SlipFitColumn;
+
     /// <summary>The nominal posts that readings can be: a post is made up to 0.1 mm under its name, its bore up to 0.1 mm over it.</summary>
     /// <param name="diameter">Over the post where it sits in the tube.</param>
     /// <param name="bore">The seat tube in which it slides without play, where that can be measured too.</param>

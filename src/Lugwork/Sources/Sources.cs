@@ -506,32 +506,17 @@ public static class Sources
     /// <summary>Interchangeability of splined-rotor lockrings.</summary>
     public static Source LockringExchange { get; } = new("LOCKRING-EXCHANGE", SourceKind.Community, Confidence.Low, "Interchangeability of splined-rotor lockrings", "brainybiker.com", "undated", "brainybiker.com/analyzing-the-interchangeability-of-centerlock-lockrings/");
 
-    /// <summary>Splined rotor adapter notes.</summary>
-    public static Source RotorCarrierNotes { get; } = new("ROTOR-CARRIER-NOTES", SourceKind.Community, Confidence.Medium, "Splined rotor adapter notes", "nomulabworkshop.com", "undated", "nomulabworkshop.com/posts/3830.html");
-
-    /// <summary>Service Instructions, mechanical disc caliper SI-8E80A.</summary>
-    public static Source RotorBolts { get; } = new("ROTOR-BOLTS", SourceKind.MakerDocument, Confidence.Medium, "Service Instructions, mechanical disc caliper SI-8E80A", "Shimano", "2010s", "manualmachine.com/shimano/si8e80a/10360998-service-instructions");
-
     /// <summary>Technical FAQ on rotors.</summary>
     public static Source RotorFaq { get; } = new("ROTOR-FAQ", SourceKind.Press, Confidence.Medium, "Technical FAQ on rotors", "VeloNews", "2011", "velonews.com/2011/10/mtb/tech-faq-lennard-zinn-on-rotors-and-drilling-frame-drain-holes_252053");
 
     /// <summary>Rear disc below 1.5mm minimum.</summary>
     public static Source WornRotors { get; } = new("WORN-ROTORS", SourceKind.Community, Confidence.Low, "Rear disc below 1.5mm minimum", "EMTB Forums", "2024", "emtbforums.com/threads/rear-disc-below-1-5mm-minimum.39079");
 
-    /// <summary>203 vs 200: the 3mm that might matter.</summary>
-    public static Source TwoEightInchRotors { get; } = new("TWO-EIGHT-INCH-ROTORS", SourceKind.MakerDocument, Confidence.Medium, "203 vs 200: the 3mm that might matter", "Ti-Parts Titanium", "2025", "tipartstitanium.com/blogs/news/203-vs-200-the-3mm-that-might-actually-matter");
-
     /// <summary>Braze-on distances index (frame builders' list posts).</summary>
     public static Source BrazeOnDistances { get; } = new("BRAZE-ON-DISTANCES", SourceKind.Community, Confidence.Medium, "Braze-on distances index (frame builders' list posts)", "bikebuilding.blogspot.com", "2006", "bikebuilding.blogspot.com/2006/12/braze-on-distances-index.html");
 
-    /// <summary>IS and Postmount explained.</summary>
-    public static Source OldMountForum { get; } = new("OLD-MOUNT-FORUM", SourceKind.Community, Confidence.Low, "IS and Postmount explained", "MTB-News forum", "2008", "mtb-news.de/forum/t/2008-boxxer-bremsaufnahme.311834");
-
     /// <summary>Clearing up FM140.</summary>
     public static Source FlatMountClearing { get; } = new("FLAT-MOUNT-CLEARING", SourceKind.Community, Confidence.Low, "Clearing up FM140", "peterverdone.com", "undated", "peterverdone.com/clearing-up-fm140/");
-
-    /// <summary>Flat mount.</summary>
-    public static Source FlatMountFork { get; } = new("FLAT-MOUNT-FORK", SourceKind.Community, Confidence.Medium, "Flat mount", "clandestine.cc (frame builder)", "undated", "clandestine.cc/flat-mount/");
 
     /// <summary>Brake Reach Pitfalls.</summary>
     public static Source ReachPitfalls { get; } = new("REACH-PITFALLS", SourceKind.Community, Confidence.Medium, "Brake Reach Pitfalls", "cycledepot", "2012", "cycledepot.blogspot.com/2012/10/brake-reach-pitfalls.html");
@@ -544,9 +529,6 @@ public static class Sources
 
     /// <summary>Caliper reach.</summary>
     public static Source ReachShop { get; } = new("REACH-SHOP", SourceKind.Community, Confidence.Medium, "Caliper reach", "bmxworks", "undated", "bmxworks.com.au/how-to-calipers-reach/");
-
-    /// <summary>Cantilever post spacing question.</summary>
-    public static Source BossSpacing { get; } = new("BOSS-SPACING", SourceKind.Community, Confidence.Low, "Cantilever post spacing question", "MTBR forum", "2008", "mtbr.com");
 
     /// <summary>Brakes.</summary>
     public static Source BrakesBlog { get; } = new("BRAKES-BLOG", SourceKind.Community, Confidence.Medium, "Brakes", "bikeheights.blogspot.com", "2010", "bikeheights.blogspot.com/2010/08/brakes.html");
@@ -611,9 +593,9 @@ public static class Sources
         ThreadPeculiarities, OsbbGuide, OsbbExplained, RoadBrackets, ThreadConcepts, PedalAttachment,
         PedalThreadList, OnePiecePedals,
         OlderIso5775,
-        LockringExchange, RotorCarrierNotes, RotorBolts, RotorFaq, WornRotors, TwoEightInchRotors,
-        BrazeOnDistances, OldMountForum, FlatMountClearing, FlatMountFork, ReachPitfalls, ReachMeasuring,
-        ReachClasses, ReachShop, BossSpacing, BrakesBlog, LeverPull, DirectPullArticle,
+        LockringExchange, RotorFaq, WornRotors,
+        BrazeOnDistances, FlatMountClearing, ReachPitfalls, ReachMeasuring,
+        ReachClasses, ReachShop, BrakesBlog, LeverPull, DirectPullArticle,
         BrazedOnBrakes, FluidGuide, InsertionArticle, SlipFitColumn, DropperChoice, LongDropper,
         OddPostMeasured,
     ];
