@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Brakes;
 
@@ -73,6 +74,52 @@ public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMoun
 
     /// <summary>Found on frames.</summary>
     public bool IsRear { get; }
+
+    /// <summary>Tabs, posts or a flat face.</summary>
+    public MountForm Form => BrakeMountGeometry.Of(this).Form;
+
+    /// <summary>Middle to middle of the two holes or posts; of the caliper's holes at a flat mount, where no pitch in the fork is known. Posts are 74.2 mm apart and often said to be 74.</summary>
+    public Length HoleSpacing => Hundredths(BrakeMountGeometry.Of(this).Spacing)!.Value;
+
+    /// <summary>Where the hole spacing comes from; that of flat mount is from memory.</summary>
+    public Source HoleSpacingSource => BrakeMountGeometry.Of(this).SpacingSource;
+
+    /// <summary>Thread of the bolts: "M6", "M6x1", "M5"; empty where it is not known.</summary>
+    public string Bolt => BrakeMountGeometry.Of(this).Bolt;
+
+    /// <summary>Axle to the nearer hole of IS tabs, middle to middle; null where none is known. The front figure is derived from the rear one.</summary>
+    public Length? AxleToNearHole => Hundredths(BrakeMountGeometry.Of(this).NearHole);
+
+    /// <summary>Axle to the farther hole of IS tabs, middle to middle: the least that is printed or derived; null where none is known.</summary>
+    public Length? AxleToFarHole => Hundredths(BrakeMountGeometry.Of(this).LeastFarHole);
+
+    /// <summary>Where the distances from axle to hole come from; null where there are none. What is derived from them is marked at its property.</summary>
+    public Source? AxleToHoleSource => AxleToFarHole is null ? null : Sources.BrazeOnDistances;
+
+    /// <summary>Height of the post face above the axle, by the one maker's drawing that was read; other drawings differ. Null where there are no posts of today.</summary>
+    public Length? AxleToPostFace => Hundredths(BrakeMountGeometry.Of(this).PostFace);
+
+    /// <summary>Where the height of the post face comes from; null where there is none.</summary>
+    public Source? AxleToPostFaceSource => AxleToPostFace is null ? null : Sources.FlatMountBuilder;
+
+    /// <summary>Inner face of the rotor to the slot reference of a flat mount, along the axle; null where none is known. One maker allows 1 mm more inboard.</summary>
+    public Length? RotorToSlot => Hundredths(BrakeMountGeometry.Of(this).RotorToSlot);
+
+    /// <summary>Where the distance from rotor to slot comes from; null where there is none.</summary>
+    public Source? RotorToSlotSource => RotorToSlot is null ? null : Sources.FlatMountClearing;
+
+    /// <summary>The rotor that the plate of a flat mount gives beside its own, whole millimetres; null where the mount has no plate of its own.</summary>
+    public int? PlateRotorMillimetres => BrakeMountGeometry.Of(this).WithPlate is > 0 and int plate ? plate : null;
+
+    private static Length? Hundredths(int hundredths) => hundredths == 0 ? null : Length.FromMillimeters(hundredths / 100d);
+
+    /// <summary>The mounts that readings can be. Rotors of one kind of mount are told by the second and third reading; 200 from 203 by none.</summary>
+    /// <param name="holeSpacing">Middle to middle of the two holes or posts; of the caliper's holes at a flat mount.</param>
+    /// <param name="axleToFarHole">Middle of the axle to the middle of the farther hole; IS tabs.</param>
+    /// <param name="axleToPostFace">Height of the post face above the axle; within 4 mm of the drawing that was read, because makers' drawings differ.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<BrakeMount> Identify(MeasuredLength? holeSpacing = null, MeasuredLength? axleToFarHole = null, MeasuredLength? axleToPostFace = null) =>
+        BrakeMountGeometry.Table.Identify(holeSpacing, axleToFarHole, axleToPostFace);
 
     internal bool IsPost => FitCode is >= 4 and <= 8;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Brakes;
 
@@ -24,6 +25,15 @@ public sealed class RotorFixing : Standard<RotorFixing>, IInterfaceValue<RotorFi
 
     /// <inheritdoc/>
     public static string Called => "rotor fixing";
+
+    /// <summary>Diameter of the circle that the bolts stand on: 44 mm for six bolts, partly from memory; null where there are none or none is known.</summary>
+    public Length? BoltCircle => this == SixBolt ? Length.FromMillimeters(44) : null;
+
+    /// <summary>Thread of the bolts: "M5", with T25 heads; empty where there are none or none is known.</summary>
+    public string Bolt => this == SixBolt ? "M5" : "";
+
+    /// <summary>How many bolts; null where that is open, 0 where a lockring holds the rotor.</summary>
+    public int? Bolts => this == SixBolt ? 6 : this == CenterLock ? 0 : null;
 
     /// <inheritdoc/>
     public static RotorFixing OfFitCode(long code) => ByCode(code);

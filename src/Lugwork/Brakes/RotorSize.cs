@@ -27,17 +27,6 @@ public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
 
     internal override Nanometres? MainLength => new(FitCode * Nanometres.PerMillimetre);
 
-    /// <summary>What a reading of a rotor can be.</summary>
-    /// <param name="diameter">Diameter through the centre; a rule is out by 1 mm.</param>
-    /// <returns>Every one that the reading allows, the likeliest first.</returns>
-    /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Identification<RotorSize> Identify(MeasuredLength diameter) => SizedIdentification.Of<RotorSize>(
-        new("diameter", "rule across the rotor through the centre"),
-        diameter,
-        r => (r.FitCode, r.FitCode),
-        r => r.FitCode,
-        r => r.FitCode is 200 or 203 ? "200 and 203 are two sizes: adapters differ by 3 mm" : "");
-
     /// <inheritdoc/>
     public static RotorSize OfFitCode(long code) => ByCode(code);
 
@@ -47,8 +36,38 @@ public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
     public static ImmutableArray<RotorSize> WithinError(decimal millimetres, decimal error) =>
         [.. All.Where(r => Math.Abs(r.FitCode - millimetres) <= error)];
 
+    /// <summary>The rotors that a reading over the outside can be. A caliper tells 200, 203 and 205 apart; an adapter for one of them puts the pads 1.5 mm off on the next.</summary>
+    /// <param name="diameter">Across the outside, over the middle.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
+    public static Identification<RotorSize> Identify(MeasuredLength? diameter) => RotorSizeMeasures.Table.Identify(diameter);
+
     /// <inheritdoc/>
     public static Reading<RotorSize> Read(ReadOnlySpan<char> text) => ByName(text);
 
     internal static long Exact(RotorSize size) => size.FitCode * Nanometres.PerMillimetre;
+
+    private static class RotorSizeMeasures
+    {
+        public static IdentificationTable<RotorSize> Table { get; } = new([new("diameter", "across the outside, over the middle")], Rows(), size => size.FitKey);
+
+        private static ImmutableArray<DimensionRow<RotorSize>> Rows()
+        {
+            DimensionRow<RotorSize>[] rows = new DimensionRow<RotorSize>[All.Length];
+            for (int i = 0; i < rows.Length; i++)
+            {
+                long size = All[i].FitCode;
+
+                // 203 is 8 in, which is 203.2 mm.
+                rows[i] = new(All[i], [(size, size == 203 ? 203.2m : size)], size switch
+                {
+                    180 or 183 or 185 => "180, 183 and 185 are three sizes, 1.5 and 1 mm of radius apart",
+                    200 or 203 or 205 => "200, 203 (8 in) and 205 are three sizes, 1.5 and 1 mm of radius apart",
+                    220 or 223 => "220 and 223 are two sizes, 1.5 mm of radius apart",
+                    _ => "",
+                });
+            }
+
+            return ImmutableArray.Create(rows);
+        }
+    }
 }

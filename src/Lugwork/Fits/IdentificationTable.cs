@@ -9,7 +9,7 @@ namespace Lugwork;
 internal sealed record MeasuredDimension(string Name, string How);
 
 /// <summary>The dimensions of one thing: a range a dimension, null where it has none or none is known; and its name size, which ranks where ranges overlap.</summary>
-internal sealed record DimensionRow<T>(T Value, ImmutableArray<(decimal Least, decimal Most)?> Ranges, string TellsApart = "", decimal? Nominal = null);
+internal sealed record DimensionRow<T>(T Value, ImmutableArray<(decimal Least, decimal Most)?> Ranges, string TellsApart = "");
 
 /// <summary>The measurable dimensions of everything of one kind: tells what readings can be, and what to measure next.</summary>
 /// <remarks>A thing whose dimension is not known is never ruled out by a reading of it, and ranks behind those that have it.</remarks>
@@ -46,8 +46,7 @@ internal sealed class IdentificationTable<T>(ImmutableArray<MeasuredDimension> d
             }
         }
 
-        MeasuredLength? first = readings[0];
-        (DimensionRow<T> Row, decimal Deviation)[] ranked = [.. found.OrderBy(f => f.Deviation).ThenBy(f => f.Row.Nominal is { } nominal && first is { } reading ? Math.Abs(nominal - reading.Millimetres) : 0)];
+        (DimensionRow<T> Row, decimal Deviation)[] ranked = [.. found.OrderBy(f => f.Deviation)];
         return new([.. ranked.Select(f => new Identified<T>(f.Row.Value, f.Deviation, f.Row.TellsApart))], Next([.. ranked.Select(f => f.Row)], readings));
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Seating;
 
@@ -36,6 +37,21 @@ public sealed class RailClamp : Standard<RailClamp>, IInterfaceValue<RailClamp>
 
     /// <inheritdoc/>
     public static string Called => "rails";
+
+    /// <summary>Width of the rail that the jaws hold; null for a single rail and a pivotal saddle.</summary>
+    public Length? Width => Hundredths.Width == 0 ? null : Length.FromMillimeters(Hundredths.Width / 100d);
+
+    /// <summary>Height of the rail that the jaws hold; null for a single rail and a pivotal saddle.</summary>
+    public Length? Height => Hundredths.Width == 0 ? null : Length.FromMillimeters(Hundredths.Most / 100d);
+
+    private (int Width, int Most) Hundredths => FitCode switch
+    {
+        1 => (700, 700),
+        2 => (700, 900),
+        4 => (700, 1000),
+        5 => (800, 800),
+        _ => default,
+    };
 
     /// <inheritdoc/>
     public static RailClamp OfFitCode(long code) => ByCode(code);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Seating;
 
@@ -40,9 +41,48 @@ public sealed class SaddleRails : Standard<SaddleRails>, IInterfaceValue<SaddleR
     /// <inheritdoc/>
     public static string Called => "saddle rails";
 
+    /// <summary>Width of one rail; null for a single rail and a pivotal saddle.</summary>
+    public Length? Width => Hundredths.Width == 0 ? null : Length.FromMillimeters(Hundredths.Width / 100d);
+
+    /// <summary>Height of one rail, the most that is printed (9.3 and 9.6 are one kind); null for a single rail and a pivotal saddle.</summary>
+    public Length? Height => Hundredths.Width == 0 ? null : Length.FromMillimeters(Hundredths.Most / 100d);
+
+    private (int Width, int Least, int Most) Hundredths => FitCode switch
+    {
+        1 => (700, 700, 700),
+        2 => (700, 900, 900),
+        3 => (700, 930, 960),
+        4 => (700, 1000, 1000),
+        5 => (800, 800, 800),
+        _ => default,
+    };
+
+    /// <summary>The rails that readings can be; the height decides between ovals. A single rail and a pivotal saddle have no rails to measure and are told by eye.</summary>
+    /// <param name="width">Across one rail, level, where the clamp holds it.</param>
+    /// <param name="height">Up and down over one rail, where the clamp holds it.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<SaddleRails> Identify(MeasuredLength? width = null, MeasuredLength? height = null) => SaddleRailsMeasures.Table.Identify(width, height);
+
     /// <inheritdoc/>
     public static SaddleRails OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
     public static Reading<SaddleRails> Read(ReadOnlySpan<char> text) => ByName(text);
+
+    private static class SaddleRailsMeasures
+    {
+        public static IdentificationTable<SaddleRails> Table { get; } = new(
+            [
+                new("width", "caliper across one rail, level, where the clamp holds it"),
+                new("height", "caliper up and down over one rail, where the clamp holds it"),
+            ],
+            [
+                Row(Round7, "round: steel, titanium or aluminium"), Row(Oval7x9, "oval carbon"), Row(Oval7x9Point6, "oval carbon, between 9 and 10 high"),
+                Row(Oval7x10, "oval carbon"), Row(Round8, "round: older steel"),
+            ],
+            rails => rails.FitKey);
+
+        private static DimensionRow<SaddleRails> Row(SaddleRails rails, string tellsApart) =>
+            new(rails, [(rails.Hundredths.Width / 100m, rails.Hundredths.Width / 100m), (rails.Hundredths.Least / 100m, rails.Hundredths.Most / 100m)], tellsApart);
+    }
 }

@@ -62,16 +62,10 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
 
     internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
 
-    /// <summary>What a reading of a seat tube can be.</summary>
-    /// <param name="diameter">Outside diameter of the seat tube where the collar sits.</param>
-    /// <returns>Every one that the reading allows, the likeliest first.</returns>
-    /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Identification<SeatClampSize> Identify(MeasuredLength diameter) => SizedIdentification.Of<SeatClampSize>(
-        new("outside diameter", "caliper where the collar sits, two directions"),
-        diameter,
-        s => (s.Hundredths / 100m, s.Hundredths / 100m),
-        s => s.Hundredths / 100m,
-        _ => "");
+    /// <summary>The collars that a reading round the top of the seat tube can be.</summary>
+    /// <param name="outside">Over the seat tube where the collar sits, without paint lips.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
+    public static Identification<SeatClampSize> Identify(MeasuredLength? outside) => SeatClampSizeMeasures.Table.Identify(outside);
 
     /// <inheritdoc/>
     public static SeatClampSize OfFitCode(long code) => ByCode(code);
@@ -80,4 +74,23 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
     /// <param name="text">Any text.</param>
     public static Reading<SeatClampSize> Read(ReadOnlySpan<char> text) =>
         SizedText.Find<SeatClampSize>(text, s => s.Hundredths) is { } sized ? Reading<SeatClampSize>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+
+    private static class SeatClampSizeMeasures
+    {
+        public static IdentificationTable<SeatClampSize> Table { get; } = new([new("outside", "caliper over the top of the seat tube, collar off, across the slot and along it")], Rows(), size => size.FitKey);
+
+        private static ImmutableArray<DimensionRow<SeatClampSize>> Rows()
+        {
+            DimensionRow<SeatClampSize>[] rows = new DimensionRow<SeatClampSize>[All.Length];
+            for (int i = 0; i < rows.Length; i++)
+            {
+                decimal size = All[i].Hundredths / 100m;
+
+                // 34.9 is also printed 35.0.
+                rows[i] = new(All[i], [(size, All[i] == Mm34Point9 ? 35m : size)], SeatClampForPost.TellsApart(All[i]));
+            }
+
+            return ImmutableArray.Create(rows);
+        }
+    }
 }

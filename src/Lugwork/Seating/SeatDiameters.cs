@@ -25,7 +25,7 @@ internal static class SeatDiameters
         (2700, "steel, thick wall", Sources.PostSizesCanada),
         (2720, "most common: good steel, road, gravel", Sources.PostSizes),
         (2740, "thin-wall steel", Sources.PostSizes),
-        (2760, "rare", Sources.Memory),
+        (2760, "rare", Sources.OddPostMeasured),
         (2800, "rare", Sources.Memory),
         (2840, "rare", Sources.Memory),
         (2860, "city, some aluminium", Sources.Memory),
@@ -54,6 +54,65 @@ internal static class SeatDiameters
     public const decimal Most = 40m;
 
     public static Nanometres Exact(int hundredths) => new(hundredths * (Nanometres.PerMillimetre / 100));
+
+    /// <summary>How much smaller than its bore a post is made for a slip fit, millimetres.</summary>
+    public const decimal SlipFit = 0.1m;
+
+    /// <summary>Sizes of seatposts as a caliper meets them: the post up to a slip fit under its name, its bore up to one above it.</summary>
+    /// <param name="values">The nominal sizes, in the order in which equals are to be ranked.</param>
+    /// <param name="hundredths">The size of each, hundredths.</param>
+    /// <param name="called">What each is called.</param>
+    /// <param name="postFirst">The post is the first reading, the bore the second; else the other way round.</param>
+    public static IdentificationTable<T> Table<T>(ImmutableArray<T> values, Func<T, int> hundredths, Func<T, string> called, bool postFirst)
+    {
+        MeasuredDimension post = new("post", "caliper over the post where it sits in the tube, at three heights");
+        MeasuredDimension bore = new("bore", "inside callipers, two directions, 20 mm below the slot");
+        DimensionRow<T>[] rows = new DimensionRow<T>[values.Length];
+        for (int i = 0; i < rows.Length; i++)
+        {
+            decimal size = hundredths(values[i]) / 100m;
+            (decimal, decimal)? over = (size - SlipFit, size);
+            (decimal, decimal)? within = (size, size + SlipFit);
+            rows[i] = new(values[i], postFirst ? [over, within] : [within, over], Neighbours(hundredths(values[i])));
+        }
+
+        return new(postFirst ? [post, bore] : [bore, post], ImmutableArray.Create(rows), called);
+    }
+
+    /// <summary>The sizes in which droppers are made today, hundredths.</summary>
+    private static readonly ImmutableArray<int> Current = [2720, 3090, 3160, 3490];
+
+    /// <summary>The use of a size, the sizes beside it and, for one of today's, the next of those.</summary>
+    private static string Neighbours(int hundredths)
+    {
+        string told = "";
+        for (int i = 0; i < Rows.Length; i++)
+        {
+            if (Rows[i].Hundredths == hundredths)
+            {
+                told = Rows[i].Use;
+                told += i > 0 ? Beside(Rows[i - 1].Hundredths, hundredths) : "";
+                told += i + 1 < Rows.Length ? Beside(Rows[i + 1].Hundredths, hundredths) : "";
+            }
+        }
+
+        for (int i = 0; i < Current.Length; i++)
+        {
+            if (Current[i] == hundredths)
+            {
+                told += i > 0 ? Usual(Current[i - 1], hundredths) : "";
+                told += i + 1 < Current.Length ? Usual(Current[i + 1], hundredths) : "";
+            }
+        }
+
+        return told;
+    }
+
+    private static string Beside(int other, int hundredths) =>
+        FormattableString.Invariant($"; {other / 100m:0.##} is {Math.Abs(other - hundredths) / 100m:0.##} {(other < hundredths ? "less" : "more")}{(Math.Abs(other - hundredths) <= 10 ? ": only a micrometer or the stamp tells" : "")}");
+
+    private static string Usual(int other, int hundredths) =>
+        FormattableString.Invariant($"; against {other / 100m:0.##}, {Math.Abs(other - hundredths) / 100m:0.##} {(other < hundredths ? "less" : "more")}, a caliper decides");
 
     /// <summary>The source of a nominal size; null where no row has it.</summary>
     public static Source? SourceOf(long nanometres)

@@ -54,17 +54,6 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
         return new(Nanometres.OfMillimetres(millimetres));
     }
 
-    /// <summary>What a reading of a bore can be; a bore is up to 0.1 mm larger than its post.</summary>
-    /// <param name="diameter">The reading.</param>
-    /// <returns>Every one that the reading allows, the likeliest first.</returns>
-    /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Identification<SeatTubeBore> Identify(MeasuredLength diameter) => SizedIdentification.Of<SeatTubeBore>(
-        new("diameter", "caliper, two directions"),
-        diameter,
-        s => (s.Millimetres, s.Millimetres + 0.1m),
-        s => s.Millimetres,
-        s => s.Millimetres is 30.9m or 31.6m ? "30.9 and 31.6 are both common: read the mark, and trust the caliper over it" : "");
-
     /// <inheritdoc/>
     public static SeatTubeBore OfFitCode(long code) =>
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a diameter is above zero");
@@ -80,10 +69,34 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
     public static ImmutableArray<SeatTubeBore> WithinError(decimal millimetres, decimal error)
     {
-        ImmutableArray<SeatTubeBore> near = [.. All.Where(n => n.Millimetres >= millimetres - error - 0.1m && n.Millimetres <= millimetres + error)];
+        ImmutableArray<SeatTubeBore> near = [.. All.Where(n => n.Millimetres >= millimetres - error - SeatDiameters.SlipFit && n.Millimetres <= millimetres + error)];
         return near.IsEmpty && millimetres - error >= SeatDiameters.Least && millimetres + error <= SeatDiameters.Most
             ? [.. new[] { millimetres - error, millimetres, millimetres + error }.Distinct().Select(OfMillimetres)]
             : near;
+    }
+
+    /// <summary>The nominal sizes that readings can be: a bore is up to 0.1 mm over its name, the post that slides in it up to 0.1 mm under it. The old post says more than the bore.</summary>
+    /// <param name="bore">Inside the seat tube, below the slot.</param>
+    /// <param name="post">The post that slid in it without play.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<SeatTubeBore> Identify(MeasuredLength? bore = null, MeasuredLength? post = null) => SeatTubeBoreMeasures.Table.Identify(bore, post);
+
+    private static class SeatTubeBoreMeasures
+    {
+        public static IdentificationTable<SeatTubeBore> Table { get; } =
+            SeatDiameters.Table(Falling(), bore => (int)(bore._length.Value / (Nanometres.PerMillimetre / 100)), bore => bore.FitKey, postFirst: false);
+
+        /// <summary>Largest first: of two sizes 0.1 mm apart, a bore of exactly the larger one is that one.</summary>
+        private static ImmutableArray<SeatTubeBore> Falling()
+        {
+            SeatTubeBore[] falling = new SeatTubeBore[All.Length];
+            for (int i = 0; i < falling.Length; i++)
+            {
+                falling[i] = All[All.Length - 1 - i];
+            }
+
+            return ImmutableArray.Create(falling);
+        }
     }
 
     /// <inheritdoc/>

@@ -54,17 +54,6 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
         return new(Nanometres.OfMillimetres(millimetres));
     }
 
-    /// <summary>What a reading of a post can be; a post is made up to 0.1 mm under its name.</summary>
-    /// <param name="diameter">The reading.</param>
-    /// <returns>Every one that the reading allows, the likeliest first.</returns>
-    /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Identification<SeatpostDiameter> Identify(MeasuredLength diameter) => SizedIdentification.Of<SeatpostDiameter>(
-        new("diameter", "caliper, two directions"),
-        diameter,
-        s => (s.Millimetres - 0.1m, s.Millimetres),
-        s => s.Millimetres,
-        s => s.Millimetres is 30.9m or 31.6m ? "30.9 and 31.6 are both common: read the mark, and trust the caliper over it" : "");
-
     /// <inheritdoc/>
     public static SeatpostDiameter OfFitCode(long code) =>
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a diameter is above zero");
@@ -80,10 +69,28 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
     /// <param name="error">How far it may be out to either side, millimetres.</param>
     public static ImmutableArray<SeatpostDiameter> WithinError(decimal millimetres, decimal error)
     {
-        ImmutableArray<SeatpostDiameter> near = [.. All.Where(n => n.Millimetres >= millimetres - error && n.Millimetres <= millimetres + error + 0.1m)];
+        ImmutableArray<SeatpostDiameter> near = [.. All.Where(n => n.Millimetres >= millimetres - error && n.Millimetres <= millimetres + error + SeatDiameters.SlipFit)];
         return near.IsEmpty && millimetres - error >= SeatDiameters.Least && millimetres + error <= SeatDiameters.Most
             ? [.. new[] { millimetres - error, millimetres, millimetres + error }.Distinct().Select(OfMillimetres)]
             : near;
+    }
+
+    /// <summary>How much smaller than its bore a post is made so that it slides: about 0.1 mm.</summary>
+    public static Length SlipFit => Length.FromMillimeters((double)SeatDiameters.SlipFit);
+
+    /// <summary>Where the slip fit comes from.</summary>
+    public static Source SlipFitSource => Sources.SlipFitColumn;
+
+    /// <summary>The nominal posts that readings can be: a post is made up to 0.1 mm under its name, its bore up to 0.1 mm over it.</summary>
+    /// <param name="diameter">Over the post where it sits in the tube.</param>
+    /// <param name="bore">The seat tube in which it slides without play, where that can be measured too.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
+    public static Identification<SeatpostDiameter> Identify(MeasuredLength? diameter = null, MeasuredLength? bore = null) => SeatpostDiameterMeasures.Table.Identify(diameter, bore);
+
+    private static class SeatpostDiameterMeasures
+    {
+        public static IdentificationTable<SeatpostDiameter> Table { get; } =
+            SeatDiameters.Table(All, post => (int)(post._length.Value / (Nanometres.PerMillimetre / 100)), post => post.FitKey, postFirst: true);
     }
 
     /// <inheritdoc/>

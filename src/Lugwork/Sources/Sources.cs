@@ -821,6 +821,63 @@ public static class Sources
     /// <summary>First metric shocks launched.</summary>
     public static Source MetricShockNews { get; } = new("METRIC-SHOCK-NEWS", SourceKind.Press, Confidence.Medium, "First metric shocks launched", "MBR", "2016", "mbr.co.uk/videos/news/rockshox-launches-forst-metric-shock-deluxe");
 
+    /// <summary>Interchangeability of splined-rotor lockrings.</summary>
+    public static Source LockringExchange { get; } = new("LOCKRING-EXCHANGE", SourceKind.Community, Confidence.Low, "Interchangeability of splined-rotor lockrings", "brainybiker.com", "undated", "brainybiker.com/analyzing-the-interchangeability-of-centerlock-lockrings/");
+
+    /// <summary>Technical FAQ on rotors.</summary>
+    public static Source RotorFaq { get; } = new("ROTOR-FAQ", SourceKind.Press, Confidence.Medium, "Technical FAQ on rotors", "VeloNews", "2011", "velonews.com/2011/10/mtb/tech-faq-lennard-zinn-on-rotors-and-drilling-frame-drain-holes_252053");
+
+    /// <summary>Rear disc below 1.5mm minimum.</summary>
+    public static Source WornRotors { get; } = new("WORN-ROTORS", SourceKind.Community, Confidence.Low, "Rear disc below 1.5mm minimum", "EMTB Forums", "2024", "emtbforums.com/threads/rear-disc-below-1-5mm-minimum.39079");
+
+    /// <summary>Braze-on distances index (frame builders' list posts).</summary>
+    public static Source BrazeOnDistances { get; } = new("BRAZE-ON-DISTANCES", SourceKind.Community, Confidence.Medium, "Braze-on distances index (frame builders' list posts)", "bikebuilding.blogspot.com", "2006", "bikebuilding.blogspot.com/2006/12/braze-on-distances-index.html");
+
+    /// <summary>Clearing up FM140.</summary>
+    public static Source FlatMountClearing { get; } = new("FLAT-MOUNT-CLEARING", SourceKind.Community, Confidence.Low, "Clearing up FM140", "peterverdone.com", "undated", "peterverdone.com/clearing-up-fm140/");
+
+    /// <summary>Brake Reach Pitfalls.</summary>
+    public static Source ReachPitfalls { get; } = new("REACH-PITFALLS", SourceKind.Community, Confidence.Medium, "Brake Reach Pitfalls", "cycledepot", "2012", "cycledepot.blogspot.com/2012/10/brake-reach-pitfalls.html");
+
+    /// <summary>How to measure brake calipers (QandA copy).</summary>
+    public static Source ReachMeasuring { get; } = new("REACH-MEASURING", SourceKind.Community, Confidence.Medium, "How to measure brake calipers (Q&A copy)", "Bicycles Stack Exchange copy", "undated", "bicycles.stackexchange.com/questions/44041");
+
+    /// <summary>Post on brake reach classes.</summary>
+    public static Source ReachClasses { get; } = new("REACH-CLASSES", SourceKind.Community, Confidence.Medium, "Post on brake reach classes", "Classic Rendezvous list archive", "2006", "smontanaro.net/CR/2006/5/1322");
+
+    /// <summary>Caliper reach.</summary>
+    public static Source ReachShop { get; } = new("REACH-SHOP", SourceKind.Community, Confidence.Medium, "Caliper reach", "bmxworks", "undated", "bmxworks.com.au/how-to-calipers-reach/");
+
+    /// <summary>Brakes.</summary>
+    public static Source BrakesBlog { get; } = new("BRAKES-BLOG", SourceKind.Community, Confidence.Medium, "Brakes", "bikeheights.blogspot.com", "2010", "bikeheights.blogspot.com/2010/08/brakes.html");
+
+    /// <summary>Brake Lever Compatibility.</summary>
+    public static Source LeverPull { get; } = new("LEVER-PULL", SourceKind.Press, Confidence.Medium, "Brake Lever Compatibility", "Urban Velo issue 21", "2010", "urbanvelo.org/issue21/p86-87.html");
+
+    /// <summary>Adjusting Direct-pull Cantilever Bicycle Brakes.</summary>
+    public static Source DirectPullArticle { get; } = new("DIRECT-PULL-ARTICLE", SourceKind.Handbook, Confidence.Medium, "Adjusting Direct-pull Cantilever Bicycle Brakes", "sheldonbrown.com", "undated", "sheldonbrown.com/canti-direct.html");
+
+    /// <summary>About Bicycle Brakes with Brazed-on Fittings.</summary>
+    public static Source BrazedOnBrakes { get; } = new("BRAZED-ON-BRAKES", SourceKind.Handbook, Confidence.Medium, "About Bicycle Brakes with Brazed-on Fittings", "sheldonbrown.com", "undated", "sheldonbrown.com/cantilever-adjustment.html");
+
+    /// <summary>MTB brake fluid, DOT vs mineral oil.</summary>
+    public static Source FluidGuide { get; } = new("FLUID-GUIDE", SourceKind.Community, Confidence.Medium, "MTB brake fluid, DOT vs mineral oil", "vtt-xc-blog.com", "2026", "vtt-xc-blog.com/mtb-brake-fluid-dot-vs-mineral-oil-compatibility-guide");
+
+    /// <summary>Minimum seatpost insertion length.</summary>
+    public static Source InsertionArticle { get; } = new("INSERTION-ARTICLE", SourceKind.Handbook, Confidence.Medium, "Minimum seatpost insertion length", "BikeGremlin", "28 Dec 2017", "bike.bikegremlin.com/3144/minimum-seatpost-insertion-length");
+
+    /// <summary>Moving the seat post.</summary>
+    public static Source SlipFitColumn { get; } = new("SLIP-FIT-COLUMN", SourceKind.Handbook, Confidence.Medium, "Moving the seat post", "Minnesota MTB (mechanic's column)", "n.d.", "minnesotamtb.org/10480");
+
+    /// <summary>Choosing a dropper: ride height and insertion.</summary>
+    public static Source DropperChoice { get; } = new("DROPPER-CHOICE", SourceKind.Community, Confidence.Medium, "Choosing a dropper: ride height and insertion", "dirtlifebike.com", "n.d.", "dirtlifebike.com/choosing-mtb-dropper-seatpost");
+
+    /// <summary>The 240 mm dropper post.</summary>
+    public static Source LongDropper { get; } = new("LONG-DROPPER", SourceKind.Community, Confidence.Medium, "The 240 mm dropper post", "peterverdone.com", "n.d.", "peterverdone.com/the-240mm-dropper-post");
+
+    /// <summary>Seatpost swap abandoned (in Japanese).</summary>
+    public static Source OddPostMeasured { get; } = new("ODD-POST-MEASURED", SourceKind.Community, Confidence.Low, "Seatpost swap abandoned (in Japanese)", "ameblo 0301hard", "n.d.", "ameblo.jp/0301hard/entry-12090727351.html");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -876,5 +933,11 @@ public static class Sources
         BmxForkSizing, BmxForkShop, CrossForkLength, ForkPair, ForkGeometryNotes, ShockSizeList,
         InlineShockSizes, ShockOptions, ShockDetails, ShockStory, ShockProduct, TrunnionShockReview,
         AirShockReview, MetricShockLaunch, MetricShockNews,
+
+        LockringExchange, RotorFaq, WornRotors,
+        BrazeOnDistances, FlatMountClearing, ReachPitfalls, ReachMeasuring,
+        ReachClasses, ReachShop, BrakesBlog, LeverPull, DirectPullArticle,
+        BrazedOnBrakes, FluidGuide, InsertionArticle, SlipFitColumn, DropperChoice, LongDropper,
+        OddPostMeasured,
     ];
 }

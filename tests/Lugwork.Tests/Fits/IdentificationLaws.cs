@@ -16,11 +16,11 @@ public sealed class IdentificationLaws
         .. CrownSeat.All.Select(s => Case(s, Mm(s.Least), Mm(s.Most), r => CrownSeat.Identify(r))),
         .. CrownRace.All.Select(s => Case(s, Mm(s.Least), Mm(s.Most), r => CrownRace.Identify(r))),
         .. BarClamp.All.Select(s => Case(s, (s.Hundredths / 100m) - 0.1m, s.Hundredths / 100m, r => BarClamp.Identify(r))),
-        .. SeatClampSize.All.Select(s => Case(s, s.Hundredths / 100m, s.Hundredths / 100m, SeatClampSize.Identify)),
-        .. RotorSize.All.Select(r => Case(r, r.FitCode, r.FitCode, RotorSize.Identify)),
+        .. SeatClampSize.All.Select(s => Case(s, s.Hundredths / 100m, s == SeatClampSize.Mm34Point9 ? 35m : s.Hundredths / 100m, r => SeatClampSize.Identify(r))),
+        .. RotorSize.All.Select(r => Case(r, r.FitCode, r.FitCode == 203 ? 203.2m : r.FitCode, r => RotorSize.Identify(r))),
         .. HeadTubeBore.All.Where(b => b != HeadTubeBore.Zs62).Select(b => Case(b, Math.Min(Mm(b.Least), Mm(b.Nominal)), Math.Max(Mm(b.Most), Mm(b.Nominal)), r => HeadTubeBore.Identify(r))),
-        .. SeatpostDiameter.All.Select(s => Case(s, s.Millimetres - 0.1m, s.Millimetres, SeatpostDiameter.Identify)),
-        .. SeatTubeBore.All.Select(s => Case(s, s.Millimetres, s.Millimetres + 0.1m, SeatTubeBore.Identify)),
+        .. SeatpostDiameter.All.Select(s => Case(s, s.Millimetres - 0.1m, s.Millimetres, r => SeatpostDiameter.Identify(r))),
+        .. SeatTubeBore.All.Select(s => Case(s, s.Millimetres, s.Millimetres + 0.1m, r => SeatTubeBore.Identify(r))),
     ];
 
     private static decimal Mm(UnitsNet.Length length) => decimal.Round((decimal)length.Millimeters, 3);
@@ -68,7 +68,7 @@ public sealed class IdentificationLaws
         Identification<SeatpostDiameter> found = SeatpostDiameter.Identify(MeasuredLength.OfMillimetres(decimal.Parse(post, System.Globalization.CultureInfo.InvariantCulture)));
         Assert.Equal(post, found.Candidates[0].Value.ToString());
         Assert.DoesNotContain(found.Candidates, c => c.Value.ToString() == other);
-        Assert.Contains("trust the caliper", found.Candidates[0].TellsApart, StringComparison.Ordinal);
+        Assert.Contains("a caliper decides", found.Candidates[0].TellsApart, StringComparison.Ordinal);
     }
 
     [Fact]

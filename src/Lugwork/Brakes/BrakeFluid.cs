@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Brakes;
+
+/// <summary>The family of a hydraulic brake's fluid. The two are never mixed: seals swell and fail. Closed set, identity equality.</summary>
+/// <remarks>The family is no grade: some mineral-oil brakes need a thin oil, and the brake's maker says which. "DOT 5" is in no row and is refused.</remarks>
+public sealed class BrakeFluid : Standard<BrakeFluid>, IInterfaceValue<BrakeFluid>
+{
+    private BrakeFluid(int code, string key, string name, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+    }
+
+    /// <summary>Glycol ether: DOT 4 and DOT 5.1.</summary>
+    public static BrakeFluid GlycolEther { get; } = new(1, "glycol-ether", "DOT 4 / 5.1", Sources.FluidGuide, "DOT 4", "DOT 5.1", "DOT", "DOT 4/5.1", "glycol");
+
+    /// <summary>Mineral oil.</summary>
+    public static BrakeFluid MineralOil { get; } = new(2, "mineral-oil", "mineral oil", Sources.FluidGuide, "mineral", "low-viscosity mineral oil");
+
+    /// <summary>Both.</summary>
+    public static ImmutableArray<BrakeFluid> All { get; } = [GlycolEther, MineralOil];
+
+    /// <inheritdoc/>
+    public static string Called => "brake fluid";
+
+    /// <inheritdoc/>
+    public static BrakeFluid OfFitCode(long code) => ByCode(code);
+
+    /// <inheritdoc/>
+    public static Reading<BrakeFluid> Read(ReadOnlySpan<char> text) => ByName(text);
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Brakes;
+
+/// <summary>A kind of brake, by what it is held by and what works it. Closed set, identity equality.</summary>
+public sealed class BrakeType : Standard<BrakeType>, IInterfaceValue<BrakeType>
+{
+    private BrakeType(int code, string key, string name, BrakePlace place, CablePull? pull, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+        Place = place;
+        Pull = pull;
+    }
+
+    /// <summary>One bolt through crown or bridge.</summary>
+    public static BrakeType RimCaliper { get; } = new(1, "rim-caliper", "road caliper", BrakePlace.CentreBolt, CablePull.Short, Sources.LeverPull, "side-pull", "caliper");
+
+    /// <summary>One bolt, two arms drawn by a yoke from the middle.</summary>
+    public static BrakeType CentrePull { get; } = new(2, "centre-pull", "centre-pull caliper", BrakePlace.CentreBolt, null, Sources.ReachPitfalls, "center-pull");
+
+    /// <summary>Two arms on bosses below the rim, drawn by a yoke.</summary>
+    public static BrakeType Cantilever { get; } = new(3, "cantilever", "cantilever brake", BrakePlace.BossesBelowRim, CablePull.Short, Sources.LeverPull, "canti");
+
+    /// <summary>Two long arms on bosses below the rim, the cable straight across.</summary>
+    public static BrakeType DirectPull { get; } = new(4, "direct-pull", "direct-pull brake", BrakePlace.BossesBelowRim, CablePull.Long, Sources.LeverPull, "linear-pull", "V-brake");
+
+    /// <summary>Direct-pull with arms short enough for road levers.</summary>
+    public static BrakeType MiniDirectPull { get; } = new(5, "mini-direct-pull", "mini direct-pull brake", BrakePlace.BossesBelowRim, CablePull.Short, Sources.LeverPull, "mini V-brake");
+
+    /// <summary>Two arms on bosses above the rim, drawn from the middle.</summary>
+    public static BrakeType UBrake { get; } = new(6, "u-brake", "U-brake", BrakePlace.BossesAboveRim, CablePull.Short, Sources.LeverPull);
+
+    /// <summary>Two arms on bosses above the rim, spread by a cam.</summary>
+    public static BrakeType RollerCam { get; } = new(7, "roller-cam", "roller-cam brake", BrakePlace.BossesAboveRim, null, Sources.BrazedOnBrakes);
+
+    /// <summary>Cable disc for road levers.</summary>
+    public static BrakeType RoadCableDisc { get; } = new(8, "disc-cable-road", "road cable disc", BrakePlace.DiscMount, CablePull.Short, Sources.LeverPull, "road mechanical disc");
+
+    /// <summary>Cable disc for flat-bar levers.</summary>
+    public static BrakeType OffRoadCableDisc { get; } = new(9, "disc-cable-off-road", "off-road cable disc", BrakePlace.DiscMount, CablePull.Long, Sources.LeverPull, "off-road mechanical disc");
+
+    /// <summary>Disc worked by fluid: no cable.</summary>
+    public static BrakeType HydraulicDisc { get; } = new(10, "disc-hydraulic", "hydraulic disc", BrakePlace.DiscMount, null, Sources.FluidGuide, "hydro disc");
+
+    /// <summary>Shoes inside the hub.</summary>
+    public static BrakeType Drum { get; } = new(11, "drum", "drum brake", BrakePlace.Hub, null, Sources.Memory, "drum brake hub");
+
+    /// <summary>A unit on the side of the hub, shoes pressed by rollers.</summary>
+    public static BrakeType Roller { get; } = new(12, "roller", "roller brake", BrakePlace.Hub, null, Sources.Memory);
+
+    /// <summary>Inside the hub, worked by pedalling back: no lever.</summary>
+    public static BrakeType Coaster { get; } = new(13, "coaster", "coaster brake", BrakePlace.Hub, null, Sources.HubGearPage, "back-pedal brake", "backpedal");
+
+    /// <summary>Every kind.</summary>
+    public static ImmutableArray<BrakeType> All { get; } =
+    [
+        RimCaliper, CentrePull, Cantilever, DirectPull, MiniDirectPull, UBrake, RollerCam,
+        RoadCableDisc, OffRoadCableDisc, HydraulicDisc, Drum, Roller, Coaster,
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "brake type";
+
+    /// <summary>What holds it.</summary>
+    public BrakePlace Place { get; }
+
+    /// <summary>The cable pull that it wants; null where it has no cable or none is known here.</summary>
+    public CablePull? Pull { get; }
+
+    /// <summary>Works without a cable: by fluid or by the chain.</summary>
+    public bool IsWithoutCable => this == HydraulicDisc || this == Coaster;
+
+    /// <inheritdoc/>
+    public static BrakeType OfFitCode(long code) => ByCode(code);
+
+    /// <summary>Reads a key or a name; "disc" and "cable disc" alone are several.</summary>
+    /// <param name="text">Any text.</param>
+    public static Reading<BrakeType> Read(ReadOnlySpan<char> text)
+    {
+        string word = Trim(text) is { Length: < 40 } trimmed ? trimmed.ToString().ToUpperInvariant().Replace('-', ' ') : "";
+        return word switch
+        {
+            "DISC" or "DISC BRAKE" => Reading<BrakeType>.Several([RoadCableDisc, OffRoadCableDisc, HydraulicDisc], "say whether cable or fluid works it"),
+            "CABLE DISC" or "MECHANICAL DISC" => Reading<BrakeType>.Several([RoadCableDisc, OffRoadCableDisc], "say whether it is made for road levers"),
+            "HUB BRAKE" => Reading<BrakeType>.Several([Drum, Roller, Coaster], "say which"),
+            _ => ByName(text),
+        };
+    }
+}

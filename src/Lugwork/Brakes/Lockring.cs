@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Brakes;
+
+/// <summary>The ring that holds a splined rotor. Closed set, identity equality.</summary>
+public sealed class Lockring : Standard<Lockring>, IInterfaceValue<Lockring>
+{
+    private Lockring(int code, string key, string name, int bore, int outside, int axle, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+        BoreHundredths = bore;
+        OutsideHundredths = outside;
+        LargestAxleMillimetres = axle;
+    }
+
+    /// <summary>Notches inside, turned with the cassette tool.</summary>
+    public static Lockring Internal { get; } = new(1, "internal", "lockring with internal notches", 2150, 3800, 12, Sources.LockringExchange, "inner", "internal notches", "inner notches");
+
+    /// <summary>Sixteen notches outside, turned with the tool of an external bottom-bracket cup of the 44 mm class.</summary>
+    public static Lockring External { get; } = new(2, "external", "lockring with external notches", 0, 0, 20, Sources.LockringExchange, "outer", "external notches", "outer notches");
+
+    /// <summary>Both.</summary>
+    public static ImmutableArray<Lockring> All { get; } = [Internal, External];
+
+    /// <inheritdoc/>
+    public static string Called => "rotor lockring";
+
+    /// <summary>Hole through the ring, about; null where it is not known.</summary>
+    public Length? Bore => BoreHundredths == 0 ? null : Length.FromMillimeters(BoreHundredths / 100d);
+
+    /// <summary>Outside diameter, about; null where it is not known. The outer ring is turned by a tool of the 44 mm class.</summary>
+    public Length? Outside => OutsideHundredths == 0 ? null : Length.FromMillimeters(OutsideHundredths / 100d);
+
+    /// <summary>The thickest axle at which its tool passes, whole millimetres. The outer ring goes on thin axles too, where the fork leg leaves room.</summary>
+    public int LargestAxleMillimetres { get; }
+
+    private int BoreHundredths { get; }
+
+    private int OutsideHundredths { get; }
+
+    /// <summary>Whether the ring can be turned on a hub with this axle; no axle above 20 mm is known here.</summary>
+    /// <param name="axleMillimetres">Diameter of the axle, whole millimetres: 5 or 9 for a quick release, 12, 15, 20.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not 5 to 20.</exception>
+    public Verdict OnAxle(int axleMillimetres)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(axleMillimetres, 5);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(axleMillimetres, 20);
+        return axleMillimetres <= LargestAxleMillimetres ? Verdict.Fits : Verdict.DoesNotFit;
+    }
+
+    /// <inheritdoc/>
+    public static Lockring OfFitCode(long code) => ByCode(code);
+
+    /// <inheritdoc/>
+    public static Reading<Lockring> Read(ReadOnlySpan<char> text) => ByName(text);
+}

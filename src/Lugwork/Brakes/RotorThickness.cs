@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Brakes;
+
+/// <summary>A family of rotors by thickness: new, and the least at which it may still be ridden. Closed set, identity equality.</summary>
+/// <remarks>The families are numbered as they were published, without their makers: a rotor carries its own least thickness, and that one rules.</remarks>
+public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<RotorThickness>
+{
+    private readonly int _least;
+    private readonly int _new;
+    private readonly int _worn;
+
+    private RotorThickness(int code, string key, string name, int least, int most, int worn, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+        _least = least;
+        _new = most;
+        _worn = worn;
+    }
+
+    /// <summary>Every family, in the order of the table.</summary>
+    public static ImmutableArray<RotorThickness> All { get; } =
+    [
+        new(1, "a", "2.0 mm, least 1.8", 200, 200, 180, Sources.RotorFaq),
+        new(2, "b-floating", "1.6 mm, least 1.4, floating 140 and 160", 160, 160, 140, Sources.RotorFaq),
+        new(3, "b", "1.8 mm, least 1.5", 180, 180, 150, Sources.RotorFaq),
+        new(4, "c", "1.75 to 1.78 mm, least 1.52", 175, 178, 152, Sources.RotorFaq),
+        new(5, "d", "1.8 mm, least 1.5 engraved", 180, 180, 150, Sources.WornRotors),
+        new(6, "d-heavy", "1.96 mm, least 1.5 engraved, 203 for e-bikes", 196, 196, 150, Sources.WornRotors),
+        new(7, "e-heavy", "2.0 mm, least as marked, 220 for e-bikes", 200, 200, 0, Sources.WornRotors),
+        new(8, "extra-thick", "2.2 to 2.3 mm, least as marked", 220, 230, 0, Sources.CommonPractice),
+    ];
+
+    /// <inheritdoc/>
+    public static string Called => "rotor thickness family";
+
+    /// <summary>Thickness when new, the least that is said.</summary>
+    public Length New => Length.FromMillimeters(_least / 100d);
+
+    /// <summary>Thickness when new, the most that is said.</summary>
+    public Length MostNew => Length.FromMillimeters(_new / 100d);
+
+    /// <summary>The least thickness at which it may still be ridden; null where it is only said to be marked on the rotor. Rotors of the first family were once marked 1.7.</summary>
+    public Length? Least => _worn == 0 ? null : Length.FromMillimeters(_worn / 100d);
+
+    /// <summary>The families whose new rotors have the thickness that was read. Wear makes a rotor thinner: the mark on the rotor rules.</summary>
+    /// <param name="unworn">At a place that the pads do not touch.</param>
+    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
+    public static Identification<RotorThickness> Identify(MeasuredLength? unworn) => RotorThicknessMeasures.Table.Identify(unworn);
+
+    /// <summary>Whether a rotor may still be ridden: unsafe below the least thickness, also where the error of the reading alone keeps it above; needs measuring where none is marked.</summary>
+    /// <param name="thickness">The thinnest place of the track, by micrometer or caliper.</param>
+    /// <param name="marked">The least thickness marked on the rotor; null where none can be read.</param>
+    /// <exception cref="ArgumentException">The reading is a default.</exception>
+    public static Verdict Judge(MeasuredLength thickness, Dimension? marked)
+    {
+        if (thickness.Millimetres == 0)
+        {
+            throw new ArgumentException("a default is no reading", nameof(thickness));
+        }
+
+        if (marked is not { FitCode: > 0 } least)
+        {
+            return Verdict.NeedsMeasuring;
+        }
+
+        return thickness.Millimetres < least.Millimetres ? Verdict.Unsafe
+            : thickness.Millimetres - thickness.Error < least.Millimetres ? Verdict.NeedsMeasuring
+            : Verdict.Fits;
+    }
+
+    /// <inheritdoc/>
+    public static RotorThickness OfFitCode(long code) => ByCode(code);
+
+    /// <inheritdoc/>
+    public static Reading<RotorThickness> Read(ReadOnlySpan<char> text) => ByName(text);
+
+    private static class RotorThicknessMeasures
+    {
+        public static IdentificationTable<RotorThickness> Table { get; } = new([new("unworn thickness", "caliper at a place that the pads do not touch")], Rows(), family => family.FitKey);
+
+        private static ImmutableArray<DimensionRow<RotorThickness>> Rows()
+        {
+            DimensionRow<RotorThickness>[] rows = new DimensionRow<RotorThickness>[All.Length];
+            for (int i = 0; i < rows.Length; i++)
+            {
+                RotorThickness family = All[i];
+                rows[i] = new(family, [(family._least / 100m, family._new / 100m)], family._worn == 0 ? "its least thickness is marked on the rotor only" : $"may wear to {FormattableString.Invariant($"{family._worn / 100m:0.##}")} mm");
+            }
+
+            return ImmutableArray.Create(rows);
+        }
+    }
+}

@@ -1,0 +1,75 @@
+namespace Lugwork.Seating;
+
+/// <summary>The lengths of a dropper post that say whether it goes in a frame under a rider.</summary>
+/// <remarks>Travel is measured from the lip of the post; some pages measure it elsewhere, so take the maker's drawing.</remarks>
+public sealed record DropperSize
+{
+    /// <summary>Where the way of measuring comes from; the conditions are arithmetic on it.</summary>
+    public static Source Source => Sources.DropperChoice;
+
+    /// <summary>How far it goes down.</summary>
+    public required DropperTravel Travel { get; init; }
+
+    /// <summary>From the lip above the collar to the middle of the rails, fully down.</summary>
+    public required Dimension Stack { get; init; }
+
+    /// <summary>From the rails, fully up, to the lower end without actuator.</summary>
+    public required Dimension TotalLength { get; init; }
+
+    /// <summary>Room below the end for actuator and hose; null where it needs none or the total length counts it.</summary>
+    public Dimension? Actuator { get; init; }
+
+    /// <summary>The lowest riding height of the rails above the collar: stack and travel, the post pushed in to its lip.</summary>
+    public Dimension LeastRailHeight => Dimension.OfMillimetres(Stack.Millimetres + Travel.Millimetres);
+
+    /// <summary>How deep the post sits with the rails at a height above the collar; null where it does not come down so far, or does not reach.</summary>
+    /// <param name="railHeight">Middle of the rails above the collar, at riding height.</param>
+    public Dimension? InsertionAt(Dimension railHeight) =>
+        railHeight.Millimetres < LeastRailHeight.Millimetres || railHeight.Millimetres >= TotalLength.Millimetres
+            ? null
+            : Dimension.OfMillimetres(TotalLength.Millimetres - railHeight.Millimetres);
+
+    /// <summary>How deep the seat tube must be open with the rails at a height above the collar, actuator counted; null as for the insertion.</summary>
+    /// <param name="railHeight">Middle of the rails above the collar, at riding height.</param>
+    public Dimension? OpenDepthAt(Dimension railHeight) =>
+        InsertionAt(railHeight) is { } insertion ? Dimension.OfMillimetres(insertion.Millimetres + (Actuator?.Millimetres ?? 0)) : null;
+
+    /// <summary>Whether the post goes in: the rails come up to riding height, the seat tube is open deep enough, and the post sits as deep as post and frame ask.</summary>
+    /// <param name="railHeight">Middle of the rails above the collar, at riding height.</param>
+    /// <param name="openDepth">How deep the seat tube is open below the collar.</param>
+    /// <param name="leastInsertion">The larger of the post's mark and the frame maker's least.</param>
+    /// <returns>Unsafe where it would sit too high, no fit where it is too long for leg or tube.</returns>
+    public Verdict Judge(Dimension railHeight, Dimension openDepth, Dimension leastInsertion)
+    {
+        foreach (Dimension given in (ReadOnlySpan<Dimension>)[railHeight, openDepth, leastInsertion])
+        {
+            if (given.FitCode == 0)
+            {
+                return Verdict.NeedsMeasuring;
+            }
+        }
+
+        if (railHeight.Millimetres < LeastRailHeight.Millimetres)
+        {
+            return Verdict.DoesNotFit;
+        }
+
+        return InsertionAt(railHeight) is not { } insertion || insertion.Millimetres < leastInsertion.Millimetres ? Verdict.Unsafe
+            : OpenDepthAt(railHeight)!.Value.Millimetres > openDepth.Millimetres ? Verdict.DoesNotFit
+            : Verdict.Fits;
+    }
+
+    /// <summary>The longest travel of the trade under which the rails still come down to riding height; null where not even the shortest does.</summary>
+    /// <param name="railHeight">Middle of the rails above the collar, at riding height.</param>
+    /// <param name="stack">From the lip above the collar to the middle of the rails, fully down.</param>
+    public static DropperTravel? LongestTravel(Dimension railHeight, Dimension stack)
+    {
+        DropperTravel? longest = null;
+        foreach (DropperTravel travel in DropperTravel.All)
+        {
+            longest = travel.Millimetres + stack.Millimetres <= railHeight.Millimetres ? travel : longest;
+        }
+
+        return longest;
+    }
+}
