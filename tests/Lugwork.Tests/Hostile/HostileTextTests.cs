@@ -13,7 +13,7 @@ namespace Lugwork.Tests.Hostile;
 /// <summary>Text that nobody means: it is refused with a reason and never throws on the Try path.</summary>
 public sealed class HostileTextTests
 {
-    private static readonly string[] Texts =
+    internal static readonly string[] Texts =
     [
         "", " ", "\0", "\uD800", "\uDC00\uD800", new('9', 10_000), "1" + new string('0', 9_999) + "x142", "\u202E142x12\u202C", "\u2003\u3000",
         "NaN", "-27.2", "1e9", "27.2.2", "27,2,2", "x", "xxxx", "12x", "x142", "12x142x3", "\uFEFF", "\uD83D\uDEB2", new(';', 10_000), new('|', 500),
