@@ -17,7 +17,7 @@ internal static class BracketText
         }
 
         StringBuilder compact = new();
-        TextCursor cursor = new(text);
+        TextCursor cursor = new(WithPoints(text));
         bool number = false;
         cursor.SkipBlanks();
         if (cursor.Rest is [var sign, var next, ..] && TextCursor.IsDash(sign) && char.IsAsciiDigit(next))
@@ -49,6 +49,18 @@ internal static class BracketText
         }
 
         return compact.Replace("PRESSFIT30", "PF30").Replace("PRESSFITBB", "BB").ToString();
+    }
+
+    /// <summary>A comma inside a figure is its decimal mark, behind letters too: "BB86,5".</summary>
+    private static string WithPoints(ReadOnlySpan<char> text)
+    {
+        char[] points = text.ToArray();
+        for (int i = 1; i + 1 < points.Length; i++)
+        {
+            points[i] = points[i] == ',' && char.IsAsciiDigit(points[i - 1]) && char.IsAsciiDigit(points[i + 1]) ? '.' : points[i];
+        }
+
+        return new(points);
     }
 
     /// <summary>A number of the compact form, in nanometres; 0 where it is none.</summary>

@@ -11,6 +11,15 @@ internal static class BracketShellText
         family = default;
         narrowest = default;
         widest = default;
+        if (KnownStates.Read(text) is { } outside)
+        {
+            Evidence words = new(EvidenceKind.Stated, text);
+            family = Known<ShellFamily>.Outside(outside, words);
+            narrowest = widest = Known<Dimension>.Outside(outside, words);
+            reason = "";
+            return true;
+        }
+
         int cut = text.LastIndexOfAny(['-', '\u2013', '/']);
         Dimension? last = cut > 0 && char.IsAsciiDigit(text[cut - 1]) && Dimension.TryParse(text.AsSpan(cut + 1), null, out Dimension read) ? read : null;
         Reading<Shell> reading = Shell.Read(text);

@@ -12,7 +12,7 @@ public sealed record FitRow(string JointId, string Field, string Key, long Code)
 /// <summary>Parts and needs as keys for a database column.</summary>
 public static class FitKeys
 {
-    /// <summary>The keys of a part in a slot: one a joint and possible value. An unknown field has no row.</summary>
+    /// <summary>The keys of a part in a slot: one a joint and possible value. A field that is unknown, the frame maker's own or not covered has no row.</summary>
     /// <param name="part">The part.</param>
     /// <param name="slot">One of its places.</param>
     public static ImmutableArray<FitRow> Of(Part part, Slot slot)

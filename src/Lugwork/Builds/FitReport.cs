@@ -80,7 +80,7 @@ public sealed class FitReport
         {
             text.Append("Worst: ").AppendLine(worst.ToString());
             text.AppendLine(
-                worst.Measurements is [var measure, ..] ? $"Measure: {measure}{IfRight(worst)}"
+                worst.Measurements is [var measure, ..] ? (KnownStates.Read(worst.ReasonId) is null ? $"Measure: {measure}{IfRight(worst)}" : $"Ask: {measure}")
                 : worst.Remedies is [var first, ..] ? "Mend: " + first.What
                 : "Mend: nothing known.");
         }

@@ -7,9 +7,15 @@ internal static class HeadTubeText
 {
     private const string Expected = "two halves with a bar between are expected, such as ZS44/28.6|ZS56/40";
 
-    /// <summary>The two halves; false where there are not two.</summary>
+    /// <summary>The two halves; false where there are not two. What is the frame maker's own or not covered is so in both.</summary>
     public static bool TrySplit(string text, out string upper, out string lower)
     {
+        if (KnownStates.Read(text) is not null)
+        {
+            (upper, lower) = (text, text);
+            return true;
+        }
+
         if (HeadsetPair.TryParse(text, null, out HeadsetPair pair))
         {
             (upper, lower) = (pair.Upper.ToString(), pair.Lower.ToString());
@@ -39,7 +45,7 @@ internal static class HeadTubeText
     public static bool TryHalf<T>(string text, Func<HeadsetCup, bool> where, out Known<HeadsetCup> cup, out Known<T> size, out string reason)
         where T : IInterfaceValue<T>
     {
-        (string type, string second) = Half(text);
+        (string type, string second) = KnownStates.Read(text) is null ? Half(text) : (text, text);
         size = default;
         return KnownText.TryRead(type, where, out cup, out _, out reason)
             && (second.Length == 0 || KnownText.TryRead(second, null, out size, out _, out reason));

@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Lugwork;
 
-/// <summary>Text of a property: a value, "unknown", "none", "a | b", or "27.18 ± 0.05" for something measured.</summary>
+/// <summary>Text of a property: a value, "unknown", "none", "frame-specific", "not covered", "a | b", or "27.18 ± 0.05" for something measured.</summary>
 internal static class KnownText
 {
     public static bool TryRead<T>(string text, Func<T, bool>? where, out Known<T> known, out int position, out string reason)
@@ -27,6 +27,12 @@ internal static class KnownText
         if (trimmed.Equals("none", StringComparison.OrdinalIgnoreCase))
         {
             known = Known<T>.None;
+            return true;
+        }
+
+        if (KnownStates.Read(trimmed) is { } outside)
+        {
+            known = Known<T>.Outside(outside, new Evidence(EvidenceKind.Stated, trimmed));
             return true;
         }
 

@@ -116,7 +116,7 @@ public sealed class NeedLine
     /// <summary>The greatest length, where it is a length.</summary>
     public Dimension? Most { get; }
 
-    /// <summary>What to measure or fill before it can be said; null where it is said.</summary>
+    /// <summary>What to measure or fill before it can be said, or that only the frame maker's own part goes here or its maker has to be asked; null where it is said.</summary>
     public string? ToMeasure => _open;
 
     /// <summary>The verdict that a value of the field gets from this sheet; needs measuring where the sheet does not say.</summary>
@@ -177,12 +177,28 @@ public sealed class NeedLine
             row[i] = other.Slot != slot && build[other.Slot] is { } part ? other.Read(part) : default;
             if (other.Slot != slot && !row[i].IsSettled)
             {
-                open.Add(build[other.Slot] is null ? $"follows the {other.Slot.Name}" : $"measure the {other.Called} first ({other.Measure})");
+                open.Add(build[other.Slot] is null ? $"follows the {other.Slot.Name}"
+                    : row[i].IsOutside ? InWords(row[i].State)
+                    : $"measure the {other.Called} first ({other.Measure})");
             }
+        }
+
+        // Beside the frame maker's own or what is outside the library nothing else has to be known.
+        if (open.Exists(IsOutside))
+        {
+            open.RemoveAll(o => !IsOutside(o));
         }
 
         return input.IsLength ? OfLength(joint, input, row, open) : OfKeys(joint, input, row, open);
     }
+
+    private const string OnlyOwn = "only the frame maker's own part";
+
+    private const string Outside = "outside this library, ask its maker";
+
+    private static bool IsOutside(string open) => open is OnlyOwn or Outside;
+
+    private static string InWords(KnownState state) => state == KnownState.FrameSpecific ? OnlyOwn : Outside;
 
     private static NeedLine OfKeys(Joint joint, JointInput input, CandidateRow row, List<string> open)
     {

@@ -186,7 +186,10 @@ public sealed record Cassette : Part
     /// <summary>The speeds that its sprockets are spaced for; where unknown, what its pattern says.</summary>
     public Known<SprocketClass> Sprockets { get; init; }
 
-    internal Known<SprocketClass> SprocketsOrPattern => Sprockets.State == KnownState.Unknown ? CassetteSpeeds.Of(Pattern) : Sprockets;
+    internal Known<SprocketClass> SprocketsOrPattern => 
+        Sprockets.State != KnownState.Unknown ? Sprockets
+        : Pattern.State.IsOutside() ? Known<SprocketClass>.Outside(Pattern.State, Pattern.Evidence!)
+        : CassetteSpeeds.Of(Pattern);
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Cassette];

@@ -22,6 +22,13 @@ internal static class SteererText
         top = default;
         seat = default;
         reason = "one of " + string.Join(", ", Shapes.Select(s => s.Words)) + " is expected, or tapered alone";
+        if (KnownStates.Read(text) is { } outside)
+        {
+            Evidence words = new(EvidenceKind.Stated, text);
+            (top, seat) = (Known<SteererSize>.Outside(outside, words), Known<CrownSeat>.Outside(outside, words));
+            return true;
+        }
+
         string plain = Plain(text);
         bool anyTaper = plain is "TAPERED";
         (string Words, SteererSize Top, CrownSeat[] Seats)[] found = [.. Shapes.Where(s => anyTaper ? s.Words.StartsWith("tapered", StringComparison.Ordinal) : Plain(s.Words) == plain)];

@@ -13,6 +13,9 @@ internal readonly struct Candidates(KnownState state, long low, long high, long[
 
     public long[]? Codes { get; } = codes;
 
+    /// <summary>Only the frame maker's own, or outside the library: completed like an unknown, and yet never a fit.</summary>
+    public bool IsOutside => State.IsOutside();
+
     /// <summary>One value is left (none counts as the value 0).</summary>
     public bool IsSettled => State is KnownState.Value or KnownState.None || (State == KnownState.Measured && Low == High);
 }

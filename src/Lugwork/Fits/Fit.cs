@@ -157,7 +157,7 @@ public sealed record RankedMeasurement(Measurement What, int Settles, int Touche
 }
 
 /// <summary>The told form of a judged joint, gathered from every completion.</summary>
-internal sealed class Account
+internal sealed partial class Account
 {
     public static Account Empty { get; } = new();
 
@@ -185,6 +185,11 @@ internal sealed class Account
         if (!joint.TryRead(parts, ref row))
         {
             return Empty;
+        }
+
+        if (verdict == Verdict.NeedsMeasuring && OfOutside(joint, row) is { } apart)
+        {
+            return apart;
         }
 
         List<Outcome> outcomes = [];

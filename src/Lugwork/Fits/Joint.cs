@@ -115,14 +115,19 @@ public sealed class Joint
         return true;
     }
 
-    /// <summary>The common verdict of all completions; needs measuring where they differ, but a pair that every completion refuses is refused.</summary>
+    /// <summary>
+    /// The common verdict of all completions; needs measuring where they differ, but a pair that every completion refuses is refused. With an input that is the frame maker's own or
+    /// outside the library it is never milder than needs measuring: what does not fit whatever the value stays so.
+    /// </summary>
     internal Verdict Common(in CandidateRow row)
     {
         Span<long> values = stackalloc long[MostInputs];
         bool settled = true;
+        bool outside = false;
         for (int i = 0; i < Inputs.Length; i++)
         {
             settled &= row[i].IsSettled;
+            outside |= row[i].IsOutside;
             values[i] = row[i].Low;
         }
 
@@ -131,7 +136,8 @@ public sealed class Joint
             return Relation.Judge(values[..Inputs.Length]).Verdict;
         }
 
-        return CommonOfAll(row);
+        Verdict common = CommonOfAll(row);
+        return outside ? Verdicts.Worse(common, Verdict.NeedsMeasuring) : common;
     }
 
     // Apart from the settled path, so that its closure is not made there.

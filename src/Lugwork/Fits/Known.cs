@@ -19,6 +19,12 @@ public enum KnownState
 
     /// <summary>A measured length with its error; matches every nominal size within the error.</summary>
     Measured,
+
+    /// <summary>Only the frame maker's own part goes here: an integrated front end, an aero seatpost. No fit with any other, and nothing to measure.</summary>
+    FrameSpecific,
+
+    /// <summary>A family outside this library: motor mounts, cargo, what a maker keeps to itself. No fit, and nothing to measure: its maker has to be asked.</summary>
+    NotCovered,
 }
 
 /// <summary>How a value came to be known.</summary>
@@ -70,6 +76,12 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <summary>The part has none.</summary>
     public static Known<T> None => new(KnownState.None, default, null, 0, 0, null);
 
+    /// <summary>Only the frame maker's own part goes here. Never a fit, never to be measured.</summary>
+    public static Known<T> FrameSpecific => Outside(KnownState.FrameSpecific, Lugwork.Evidence.AsValue);
+
+    /// <summary>A family outside this library; its maker has to be asked. Never a fit, never to be measured.</summary>
+    public static Known<T> NotCovered => Outside(KnownState.NotCovered, Lugwork.Evidence.AsValue);
+
     /// <summary>How much is known.</summary>
     public KnownState State { get; }
 
@@ -77,10 +89,10 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     public Evidence? Evidence { get; }
 
     /// <summary>The value, where exactly one is known.</summary>
-    /// <exception cref="InvalidOperationException">It is unknown, none or one of several.</exception>
+    /// <exception cref="InvalidOperationException">It is unknown, none, one of several, or outside the library.</exception>
     public T Value => State == KnownState.Value ? _value! : throw new InvalidOperationException($"The {T.Called} is {this}, not one value.");
 
-    /// <summary>Every value it can be; empty where unknown, none, or a measured plain length.</summary>
+    /// <summary>Every value it can be; empty where unknown, none, a measured plain length, or outside the library.</summary>
     public ImmutableArray<T> Values
     {
         get
@@ -173,6 +185,8 @@ public readonly struct Known<T> : IEquatable<Known<T>>
         return OneOf(near, evidence);
     }
 
+    internal static Known<T> Outside(KnownState state, Evidence evidence) => new(state, default, null, 0, 0, evidence);
+
     /// <summary>Same state and same values; evidence does not count.</summary>
     /// <param name="other">Another.</param>
     public bool Equals(Known<T> other) =>
@@ -195,7 +209,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <param name="right">Another.</param>
     public static bool operator !=(Known<T> left, Known<T> right) => !left.Equals(right);
 
-    /// <summary>"27.2", "27 | 27.2", "135 to 136", "none" or "unknown". Reads back to the same knowledge.</summary>
+    /// <summary>"27.2", "27 | 27.2", "135 ± 0.5", "none", "frame-specific", "not covered" or "unknown". Reads back to the same knowledge.</summary>
     public override string ToString()
     {
         switch (State)
@@ -210,6 +224,10 @@ public readonly struct Known<T> : IEquatable<Known<T>>
                 decimal half = (_high - _low) / 2m / Nanometres.PerMillimetre;
                 decimal middle = (_low + _high) / 2m / Nanometres.PerMillimetre;
                 return FormattableString.Invariant($"{middle:0.######} \u00B1 {half:0.######}");
+            case KnownState.FrameSpecific:
+                return KnownStates.FrameSpecific;
+            case KnownState.NotCovered:
+                return KnownStates.NotCovered;
             default:
                 return "unknown";
         }

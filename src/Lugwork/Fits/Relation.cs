@@ -258,6 +258,10 @@ internal static class Reasons
 {
     public static Reason NothingToMate { get; } = new("nothing-to-mate", "One side has none of this: {0} against {1}.");
 
+    public static Reason FrameSpecific { get; } = new("frame-specific", "only the frame maker's own part goes here.");
+
+    public static Reason NotCovered { get; } = new("not-covered", "this family is outside the library; ask its maker.");
+
     public static Reason LooseName { get; } = new("loose-name", "{1} and {0} share a name that stands for several things: compare axle, offset or holes on the parts, or ask the maker.");
 
     public static Reason MadeForBoth { get; } = new("made-for-both", "{1} in {0}: [bridge].");

@@ -35,7 +35,7 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
     /// <summary>The one main diameter or width, for the formats in millimetres and inches; null where there is none or more than one.</summary>
     internal virtual Nanometres? MainLength => null;
 
-    /// <summary>Finds a member by key, trade name or another spelling; null where there is none. Case and blanks do not matter.</summary>
+    /// <summary>Finds a member by key, trade name or another spelling; null where there is none. Case, blanks, hyphens, the kind of times sign and the decimal mark do not matter.</summary>
     /// <param name="text">A key or a name; a negative number is none.</param>
     public static TSelf? Find(ReadOnlySpan<char> text)
     {
@@ -152,7 +152,7 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
         return string.Join(", ", keys);
     }
 
-    /// <summary>Equal but for case, blanks, hyphens and underscores.</summary>
+    /// <summary>Equal but for case, blanks, hyphens, underscores, the kind of times sign and the decimal mark.</summary>
     private static bool Same(ReadOnlySpan<char> a, ReadOnlySpan<char> b)
     {
         int i = 0;
@@ -174,11 +174,39 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
                 return i == a.Length && j == b.Length;
             }
 
-            if (char.ToUpperInvariant(a[i++]) != char.ToUpperInvariant(b[j++]))
+            if (Plain(a, i++) != Plain(b, j++))
             {
                 return false;
             }
         }
+    }
+
+    /// <summary>The letter in upper case; a times sign before a figure is an X, a comma inside a figure a point.</summary>
+    private static char Plain(ReadOnlySpan<char> text, int at)
+    {
+        char c = text[at];
+        if (char.IsAsciiLetterOrDigit(c))
+        {
+            return char.ToUpperInvariant(c);
+        }
+
+        if (c == ',' && at > 0 && at + 1 < text.Length && char.IsAsciiDigit(text[at - 1]) && char.IsAsciiDigit(text[at + 1]))
+        {
+            return '.';
+        }
+
+        if (TextCursor.IsTimes(c))
+        {
+            int next = at + 1;
+            while (next < text.Length && Skipped(text[next]))
+            {
+                next++;
+            }
+
+            return next < text.Length && char.IsAsciiDigit(text[next]) ? 'X' : c;
+        }
+
+        return char.ToUpperInvariant(c);
     }
 
     private static bool Skipped(char c) => TextCursor.IsBlank(c) || TextCursor.IsDash(c) || c == '_';
