@@ -108,13 +108,6 @@ public sealed class MeasuredHubsChecks
     public void A_solid_axle_is_told_by_thickness_and_a_gauge(string outside, string turns, string threads, string source) =>
         Exactly(HubAxleThread.Identify(Reading(outside), turns.Length == 0 ? null : Reading(turns)), threads, source);
 
-    [Theory]
-    [InlineData("34.7", "10", "FW-FR", Freewheels)]
-    [InlineData("34.9", "10.58", "FW-ISO FW-BRIT FW-ITAL FIX-COG", Freewheels)]
-    [InlineData("30", "", "FW-BMX", Freewheels)]
-    public void A_threaded_hub_is_told_by_pitch_rather_than_thickness(string outside, string turns, string threads, string source) =>
-        Exactly(HubShellThread.Identify(Reading(outside, 0.13m), turns.Length == 0 ? null : Reading(turns)), threads, source);
-
     private static void Exactly<T>(Identification<T> found, string keys, string source) =>
         Assert.True(
             keys.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order().SequenceEqual(found.Candidates.Select(c => $"{c.Value}").Order()),

@@ -56,7 +56,7 @@ public sealed class SprocketsChecks
 
     [Theory]
     [InlineData(34.92, 24, "1.375x24", Freewheels)]
-    [InlineData(34.8, 24, "1.370x24", Freewheels)]
+    [InlineData(34.8, 24, "British-1.370x24", Freewheels)]
     [InlineData(35, 24, "1.378x24", Freewheels)]
     [InlineData(34.7, 25.4, "34.7x1", Freewheels)]
     [InlineData(30, 25.4, "30x1", Freewheels)]

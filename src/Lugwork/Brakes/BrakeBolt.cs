@@ -31,6 +31,8 @@ public sealed class BrakeBolt : Standard<BrakeBolt>, IInterfaceValue<BrakeBolt>
     /// <summary>Diameter of the bolt.</summary>
     public Length Diameter => Length.FromMillimeters(Micrometres / 1_000d);
 
+    internal override Nanometres? MainLength => new(Micrometres * (Nanometres.PerMillimetre / 1_000));
+
     /// <summary>The nut sinks in: the hole must be wider from behind.</summary>
     public bool IsRecessed { get; }
 

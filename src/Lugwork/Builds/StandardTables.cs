@@ -6,6 +6,7 @@ using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
 using Lugwork.Steering;
+using Lugwork.Suspension;
 using Lugwork.Tyres;
 
 namespace Lugwork;
@@ -19,9 +20,19 @@ internal static class StandardTables
         Of<HubEnds>("Lugwork.Hubs", nameof(HubEnds)),
         Of<AxleThread>("Lugwork.Hubs", nameof(AxleThread)),
         Of<FrameMaterial>("Lugwork.Hubs", nameof(FrameMaterial)),
+        Of<HubAttachment>("Lugwork.Hubs", nameof(HubAttachment)),
+        Of<HubAxleThread>("Lugwork.Hubs", nameof(HubAxleThread)),
+        Of<HubFamily>("Lugwork.Hubs", nameof(HubFamily)),
+        Of<RotorPlace>("Lugwork.Hubs", nameof(RotorPlace)),
         Of<BeadSeat>("Lugwork.Tyres", nameof(BeadSeat)),
         Of<RimType>("Lugwork.Tyres", nameof(RimType)),
         Of<TyreBead>("Lugwork.Tyres", nameof(TyreBead)),
+        Of<BeadedEdgeSeat>("Lugwork.Tyres", nameof(BeadedEdgeSeat)),
+        Of<RimProfile>("Lugwork.Tyres", nameof(RimProfile)),
+        Of<TyreLabel>("Lugwork.Tyres", nameof(TyreLabel)),
+        Of<ValveHole>("Lugwork.Tyres", nameof(ValveHole)),
+        Of<ValveStem>("Lugwork.Tyres", nameof(ValveStem)),
+        Of<WidthEdition>("Lugwork.Tyres", nameof(WidthEdition)),
         Of<HeadTubeBore>("Lugwork.Steering", nameof(HeadTubeBore)),
         Of<HeadsetStyle>("Lugwork.Steering", nameof(HeadsetStyle)),
         Of<HeadsetCup>("Lugwork.Steering", nameof(HeadsetCup)),
@@ -30,7 +41,11 @@ internal static class StandardTables
         Of<CrownSeat>("Lugwork.Steering", nameof(CrownSeat)),
         Of<CrownRace>("Lugwork.Steering", nameof(CrownRace)),
         Of<StemFoot>("Lugwork.Steering", nameof(StemFoot)),
+        Of<HeadsetBearing>("Lugwork.Steering", nameof(HeadsetBearing)),
+        Of<SteererShape>("Lugwork.Steering", nameof(SteererShape)),
         Of<BarClamp>("Lugwork.Cockpit", nameof(BarClamp)),
+        Of<ControlClamp>("Lugwork.Cockpit", nameof(ControlClamp)),
+        Of<GripDiameter>("Lugwork.Cockpit", nameof(GripDiameter)),
         Of<ShellFamily>("Lugwork.BottomBrackets", nameof(ShellFamily)),
         Of<Shell>("Lugwork.BottomBrackets", nameof(Shell)),
         Of<SpindleSeat>("Lugwork.BottomBrackets", nameof(SpindleSeat)),
@@ -39,31 +54,63 @@ internal static class StandardTables
         Of<SeatClampSize>("Lugwork.Seating", nameof(SeatClampSize)),
         Of<RailClamp>("Lugwork.Seating", nameof(RailClamp)),
         Of<SaddleRails>("Lugwork.Seating", nameof(SaddleRails)),
+        Of<InsertionRule>("Lugwork.Seating", nameof(InsertionRule)),
         Of<BrakeMount>("Lugwork.Brakes", nameof(BrakeMount)),
         Of<CaliperFoot>("Lugwork.Brakes", nameof(CaliperFoot)),
         Of<RotorFixing>("Lugwork.Brakes", nameof(RotorFixing)),
         Of<RotorSize>("Lugwork.Brakes", nameof(RotorSize)),
+        Of<AdapterIncrement>("Lugwork.Brakes", nameof(AdapterIncrement)),
+        Of<BrakeBolt>("Lugwork.Brakes", nameof(BrakeBolt)),
+        Of<BrakeBoss>("Lugwork.Brakes", nameof(BrakeBoss)),
+        Of<BrakeFluid>("Lugwork.Brakes", nameof(BrakeFluid)),
+        Of<BrakeType>("Lugwork.Brakes", nameof(BrakeType)),
+        Of<CablePull>("Lugwork.Brakes", nameof(CablePull)),
+        Of<Lockring>("Lugwork.Brakes", nameof(Lockring)),
+        Of<RimBrakeReach>("Lugwork.Brakes", nameof(RimBrakeReach)),
+        Of<RotorThickness>("Lugwork.Brakes", nameof(RotorThickness)),
         Of<FreehubBody>("Lugwork.Drivetrain", nameof(FreehubBody)),
         Of<CassettePattern>("Lugwork.Drivetrain", nameof(CassettePattern)),
         Of<SprocketClass>("Lugwork.Drivetrain", nameof(SprocketClass)),
         Of<ChainSize>("Lugwork.Drivetrain", nameof(ChainSize)),
         Of<Hanger>("Lugwork.Drivetrain", nameof(Hanger)),
         Of<DerailleurMount>("Lugwork.Drivetrain", nameof(DerailleurMount)),
+        Of<ActuationFamily>("Lugwork.Drivetrain", nameof(ActuationFamily)),
+        Of<BoltCircle>("Lugwork.Drivetrain", nameof(BoltCircle)),
+        Of<ChainGuideMount>("Lugwork.Drivetrain", nameof(ChainGuideMount)),
+        Of<DirectMountRing>("Lugwork.Drivetrain", nameof(DirectMountRing)),
+        Of<FreewheelThread>("Lugwork.Drivetrain", nameof(FreewheelThread)),
+        Of<FrontCapacity>("Lugwork.Drivetrain", nameof(FrontCapacity)),
+        Of<FrontChainline>("Lugwork.Drivetrain", nameof(FrontChainline)),
+        Of<FrontDerailleurCable>("Lugwork.Drivetrain", nameof(FrontDerailleurCable)),
+        Of<FrontDerailleurMount>("Lugwork.Drivetrain", nameof(FrontDerailleurMount)),
+        Of<FrontDerailleurSwing>("Lugwork.Drivetrain", nameof(FrontDerailleurSwing)),
+        Of<QFactor>("Lugwork.Drivetrain", nameof(QFactor)),
+        Of<SprocketSpacing>("Lugwork.Drivetrain", nameof(SprocketSpacing)),
+        Of<CrownType>("Lugwork.Suspension", nameof(CrownType)),
+        Of<ForkClass>("Lugwork.Suspension", nameof(ForkClass)),
+        Of<ForkOffset>("Lugwork.Suspension", nameof(ForkOffset)),
+        Of<ShockBush>("Lugwork.Suspension", nameof(ShockBush)),
+        Of<ShockMount>("Lugwork.Suspension", nameof(ShockMount)),
+        Of<ShockSize>("Lugwork.Suspension", nameof(ShockSize)),
         Of<BicycleKind>("Lugwork", nameof(BicycleKind)),
     ];
 
     /// <summary>The open sizes that have nominal ones with a source each.</summary>
     public static ImmutableArray<StandardTable> Nominal =>
     [
+        new("Lugwork.Drivetrain", nameof(CrankLength), CrankLength.Called, [.. CrankLength.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
         new("Lugwork.Seating", nameof(SeatpostDiameter), SeatpostDiameter.Called, [.. SeatpostDiameter.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
         new("Lugwork.Seating", nameof(SeatTubeBore), SeatTubeBore.Called, [.. SeatTubeBore.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
+        new("Lugwork.Seating", nameof(DropperTravel), DropperTravel.Called, [.. DropperTravel.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
+        new("Lugwork.Suspension", nameof(ShockHardware), ShockHardware.Called, [.. ShockHardware.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
+        new("Lugwork.Tyres", nameof(RimSize), RimSize.Called, [.. RimSize.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!, ""))]),
     ];
 
     private static StandardTable Of<T>(string home, string name)
         where T : Standard<T>, IInterfaceValue<T> =>
         new(home, name, T.Called, [.. T.All.Select(m => new StandardRow(m.FitCode, m.FitKey, m.TradeName, m.Names, m.Source))]);
 
-    private static StandardRow Size(long code, string key, Source source) => new(code, key, key + " mm", [], source);
+    private static StandardRow Size(long code, string key, Source source, string unit = " mm") => new(code, key, key + unit, [], source);
 }
 
 /// <summary>A closed set, or the nominal sizes of an open one, as the reference page shows it.</summary>

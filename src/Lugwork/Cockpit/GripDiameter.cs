@@ -32,6 +32,8 @@ public sealed class GripDiameter : Standard<GripDiameter>, IInterfaceValue<GripD
 
     internal int Hundredths { get; }
 
+    internal override Nanometres? MainLength => new(Hundredths * (Nanometres.PerMillimetre / 100));
+
     /// <summary>The ones within the error of a measured size.</summary>
     /// <param name="millimetres">What was measured, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>

@@ -77,6 +77,8 @@ public sealed class BoltCircle : Standard<BoltCircle>, IInterfaceValue<BoltCircl
 
     internal int Millimetres { get; }
 
+    internal override Nanometres? MainLength => new(Millimetres * Nanometres.PerMillimetre);
+
     internal decimal Chord => decimal.Round((decimal)(Millimetres * Math.Sin(Math.PI / Arms)), 6);
 
     /// <inheritdoc/>

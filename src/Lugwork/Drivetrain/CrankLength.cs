@@ -98,12 +98,15 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
     /// <summary>Millimetres without unit: "172.5".</summary>
     public override string ToString() => FitKey;
 
-    /// <inheritdoc/>
-    public string ToString(string? format, IFormatProvider? formatProvider) => FitKey;
+    /// <summary>The key for "G", "T" or nothing; the length in millimetres for "M", in inches for "I".</summary>
+    /// <param name="format">"G", "T", "M", "I", empty or null.</param>
+    /// <param name="formatProvider">Not used; the text is the same in every culture.</param>
+    /// <exception cref="FormatException">Another format.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => InterfaceText.Format(format, FitKey, FitKey, _length, Called);
 
     /// <inheritdoc/>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
-        InterfaceText.TryFormat(FitKey, destination, out charsWritten);
+        InterfaceText.TryFormat(format.IsEmpty ? FitKey : ToString(format.ToString(), null), destination, out charsWritten);
 
     private static ImmutableArray<CrankLength> Usual()
     {

@@ -9,25 +9,25 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
     private FreewheelThread(int code, string key, string name, int nanometres, decimal threadsPerInch, bool left, Source source, params ImmutableArray<string> names)
         : base(code, key, name, source, names)
     {
-        Nanometres = nanometres;
+        CrestNanometres = nanometres;
         ThreadsPerInch = threadsPerInch;
         IsLeftHand = left;
     }
 
     /// <summary>1.375 in x 24: all recent freewheels and threaded hubs.</summary>
-    public static FreewheelThread Iso { get; } = new(1, "1.375x24", "ISO, 1.375 in x 24 tpi", 34_925_000, 24m, false, Sources.Freewheels, "ISO", "ISO freewheel", "1.375 x 24 tpi", "1.375\" x 24", "BSC");
+    public static FreewheelThread Iso { get; } = new(1, "1.375x24", "ISO, 1.375 in x 24 tpi", 34_925_000, 24m, false, Sources.Freewheels, "ISO", "ISO freewheel", "1.375 x 24 tpi", "1.375 in x 24 tpi", "1.375\" x 24", "BSC");
 
     /// <summary>1.370 in x 24: older British; generally exchanges with the recent one.</summary>
-    public static FreewheelThread British { get; } = new(2, "1.370x24", "British, 1.370 in x 24 tpi", 34_798_000, 24m, false, Sources.Freewheels, "British", "English", "1.370 x 24 tpi", "1.370\" x 24", "1.37x24");
+    public static FreewheelThread British { get; } = new(2, "British-1.370x24", "British, 1.370 in x 24 tpi", 34_798_000, 24m, false, Sources.Freewheels, "British", "English", "British freewheel", "English freewheel", "British 1.370x24");
 
     /// <summary>35 mm x 24: older Italian; generally exchanges with the recent one.</summary>
-    public static FreewheelThread Italian { get; } = new(3, "1.378x24", "Italian, 35 mm x 24 tpi", 35_001_200, 24m, false, Sources.Freewheels, "Italian", "35x24", "35 mm x 24 tpi", "1.378 x 24 tpi", "1.378\" x 24");
+    public static FreewheelThread Italian { get; } = new(3, "1.378x24", "Italian, 35 mm x 24 tpi", 35_001_200, 24m, false, Sources.Freewheels, "Italian", "Italian freewheel", "35x24", "35 mm x 24 tpi", "1.378 x 24 tpi", "1.378\" x 24");
 
     /// <summary>34.7 x 1 mm: old French; exchanges with none.</summary>
-    public static FreewheelThread French { get; } = new(4, "34.7x1", "French, 34.7 x 1.0 mm", 34_700_000, 25.4m, false, Sources.Freewheels, "French", "34.7x1.0", "34.7 x 1 mm");
+    public static FreewheelThread French { get; } = new(4, "34.7x1", "French, 34.7 x 1.0 mm", 34_700_000, 25.4m, false, Sources.Freewheels, "French", "French freewheel", "34.7x1.0", "34.7 x 1 mm");
 
     /// <summary>30 x 1 mm: BMX, for small freewheels.</summary>
-    public static FreewheelThread Bmx { get; } = new(5, "30x1", "BMX, 30 x 1.0 mm", 30_000_000, 25.4m, false, Sources.Freewheels, "BMX", "30x1.0", "30 x 1 mm", "M30x1");
+    public static FreewheelThread Bmx { get; } = new(5, "30x1", "BMX, 30 x 1.0 mm", 30_000_000, 25.4m, false, Sources.Freewheels, "BMX", "BMX freewheel", "30x1.0", "30 x 1 mm", "M30x1");
 
     /// <summary>1.37 in x 24 of a fixed sprocket: the form of a freewheel's thread, shorter; from memory.</summary>
     public static FreewheelThread FixedSprocket { get; } = new(6, "track-1.37x24", "track sprocket, 1.37 in x 24 tpi", 34_798_000, 24m, false, Sources.Memory, "track", "track cog", "fixed cog", "fixed sprocket", "track sprocket");
@@ -42,7 +42,7 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
     public static string Called => "freewheel thread";
 
     /// <summary>Nominal diameter over the crests.</summary>
-    public Length Diameter => Length.FromMillimeters(Nanometres / 1e6);
+    public Length Diameter => Length.FromMillimeters(CrestNanometres / 1e6);
 
     /// <summary>Pitch: 1.058 mm for 24 threads to the inch.</summary>
     public Length Pitch => Length.FromMillimeters((double)(25.4m / ThreadsPerInch));
@@ -53,7 +53,18 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
     /// <summary>It tightens anticlockwise.</summary>
     public bool IsLeftHand { get; }
 
-    internal int Nanometres { get; }
+    internal int CrestNanometres { get; }
+
+    internal override Nanometres? MainLength => new(CrestNanometres);
+
+    /// <summary>Old British and Italian freewheels are said to go on ISO hubs and the other way round; no source says it of another pair.</summary>
+    /// <param name="other">Another thread.</param>
+    /// <returns>Whether one is said to go on the other; a thread always goes on itself.</returns>
+    public bool Interchanges(FreewheelThread other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return this == other || (this == Iso && (other == British || other == Italian)) || (other == Iso && (this == British || this == Italian));
+    }
 
     /// <inheritdoc/>
     public static FreewheelThread OfFitCode(long code) => ByCode(code);
@@ -75,21 +86,14 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
         return ThreadsMeasured.Table.Identify(diameter, ten);
     }
 
-    /// <summary>Reads a key or a name in any times sign; "1.37 x 24" is the British freewheel and the track sprocket.</summary>
+    /// <summary>Reads a key or a name; "1.37 x 24" with or without a nought is the British freewheel and the track sprocket.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<FreewheelThread> Read(ReadOnlySpan<char> text)
     {
-        const int Longest = 60;
         ReadOnlySpan<char> trimmed = Trim(text);
-        if (trimmed.Length > Longest)
-        {
-            return Reading<FreewheelThread>.Refused("a freewheel thread is shorter than this", Longest);
-        }
-
-        string plain = trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.').Replace(" ", "", StringComparison.Ordinal);
-        return plain.Equals("1.37x24", StringComparison.OrdinalIgnoreCase) || plain.Equals("1.37x24tpi", StringComparison.OrdinalIgnoreCase)
+        return Same(trimmed, "1.37x24") || Same(trimmed, "1.37x24 tpi") || Same(trimmed, "1.370x24") || Same(trimmed, "1.370x24 tpi")
             ? Reading<FreewheelThread>.Several([British, FixedSprocket], "an old British freewheel and a track sprocket are called so: the thread of a track hub is shorter and has a smaller left-hand one beside it")
-            : ByName(Find(trimmed) is null ? plain : trimmed);
+            : ByName(text);
     }
 
     private static class ThreadsMeasured
@@ -109,7 +113,7 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
 
         private static DimensionRow<FreewheelThread> Row(FreewheelThread thread, string apart)
         {
-            decimal diameter = thread.Nanometres / 1_000_000m;
+            decimal diameter = thread.CrestNanometres / 1_000_000m;
             decimal ten = ThreadCount.OverTen(thread.ThreadsPerInch).Millimetres;
             return new(thread, [(diameter, diameter), (ten, ten)], apart);
         }

@@ -153,7 +153,7 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
     }
 
     /// <summary>Equal but for case, blanks, hyphens, underscores, the kind of times sign and the decimal mark.</summary>
-    private static bool Same(ReadOnlySpan<char> a, ReadOnlySpan<char> b)
+    private protected static bool Same(ReadOnlySpan<char> a, ReadOnlySpan<char> b)
     {
         int i = 0;
         int j = 0;

@@ -47,6 +47,8 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
     /// <summary>Nominal outside diameter.</summary>
     public Length Diameter => new Nanometres(_diameter).ToLength();
 
+    internal override Nanometres? MainLength => new(_diameter);
+
     /// <summary>From turn to turn: 1 mm, or an inch over 24 or 26.</summary>
     public Length Pitch => Length.FromMillimeters((double)PitchMillimetres);
 

@@ -878,6 +878,9 @@ public static class Sources
     /// <summary>Seatpost swap abandoned (in Japanese).</summary>
     public static Source OddPostMeasured { get; } = new("ODD-POST-MEASURED", SourceKind.Community, Confidence.Low, "Seatpost swap abandoned (in Japanese)", "ameblo 0301hard", "n.d.", "ameblo.jp/0301hard/entry-12090727351.html");
 
+    /// <summary>Rims for tyres that have to carry much (in German).</summary>
+    public static Source LoadedRims { get; } = new("LOADED-RIMS", SourceKind.Press, Confidence.Medium, "Felgen fuer Reifen, die viel tragen muessen (in German)", "Fahrradzukunft 2/2006", "2006", "www.fahrradzukunft.de/2/felgen");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -939,5 +942,6 @@ public static class Sources
         ReachClasses, ReachShop, BrakesBlog, LeverPull, DirectPullArticle,
         BrazedOnBrakes, FluidGuide, InsertionArticle, SlipFitColumn, DropperChoice, LongDropper,
         OddPostMeasured,
+        LoadedRims,
     ];
 }

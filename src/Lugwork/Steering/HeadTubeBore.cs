@@ -166,12 +166,12 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     public static ImmutableArray<HeadTubeBore> WithinError(decimal millimetres, decimal error) =>
         [.. All.Where(b => b != Zs62 && (millimetres - error) * 100m <= b._most && (millimetres + error) * 100m >= b._least)];
 
-    /// <summary>What an end can be, from what is measured on it. The bore alone leaves some pairs open; the part that came out of it closes them.</summary>
+    /// <summary>What an end can be, from what is measured on it. The bore alone leaves some pairs open; the part that came out of it closes them. A reading of 62 alone is the outside of a 1.5 in head tube, never ZS62.</summary>
     /// <param name="bore">Inside diameter of the end, never the outside of the tube.</param>
     /// <param name="part">Outside diameter of the cup or the bearing that was in it.</param>
     /// <exception cref="ArgumentException">Nothing was measured.</exception>
     public static Identification<HeadTubeBore> Identify(MeasuredLength? bore = null, MeasuredLength? part = null) =>
-        HeadTubeBoreDimensions.Table.Identify(bore, part);
+        (part is null ? HeadTubeBoreDimensions.BoreAlone : HeadTubeBoreDimensions.Table).Identify(bore, part);
 
     /// <inheritdoc/>
     public static HeadTubeBore OfFitCode(long code) => ByCode(code);
@@ -182,23 +182,25 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     /// <summary>Made when something is first identified.</summary>
     private static class HeadTubeBoreDimensions
     {
-        public static readonly IdentificationTable<HeadTubeBore> Table = new(
-            [
-                new("bore", "inside caliper in the end of the head tube, cups out, two directions"),
-                new("cup or bearing", "outside caliper on the cup or bearing that was in it"),
-            ],
-            Rows(),
-            b => b.TradeName);
+        public static readonly IdentificationTable<HeadTubeBore> Table = Of(All);
 
-        private static ImmutableArray<DimensionRow<HeadTubeBore>> Rows()
+        public static readonly IdentificationTable<HeadTubeBore> BoreAlone = Of(All.Remove(Zs62));
+
+        private static IdentificationTable<HeadTubeBore> Of(ImmutableArray<HeadTubeBore> bores)
         {
-            ImmutableArray<DimensionRow<HeadTubeBore>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<HeadTubeBore>>(All.Length);
-            foreach (HeadTubeBore bore in All)
+            ImmutableArray<DimensionRow<HeadTubeBore>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<HeadTubeBore>>(bores.Length);
+            foreach (HeadTubeBore bore in bores)
             {
                 rows.Add(new(bore, [(bore._least / 100m, Math.Max(bore._most, HeadTubeFigures.Nominal(bore.FitCode)) / 100m), Part(bore)], HeadTubeFigures.TellsApart(bore.FitCode)));
             }
 
-            return rows.MoveToImmutable();
+            return new(
+                [
+                    new("bore", "inside caliper in the end of the head tube, cups out, two directions"),
+                    new("cup or bearing", "outside caliper on the cup or bearing that was in it"),
+                ],
+                rows.MoveToImmutable(),
+                b => b.TradeName);
         }
 
         private static (decimal Least, decimal Most)? Part(HeadTubeBore bore)

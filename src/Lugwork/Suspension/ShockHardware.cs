@@ -120,12 +120,15 @@ public readonly record struct ShockHardware : IInterfaceValue<ShockHardware>
     /// <summary>Width and bolt: "22.2x8".</summary>
     public override string ToString() => FitKey;
 
-    /// <inheritdoc/>
-    public string ToString(string? format, IFormatProvider? formatProvider) => FitKey;
+    /// <summary>The key for "G", "T" or nothing; there is no one main length.</summary>
+    /// <param name="format">"G", "T", empty or null.</param>
+    /// <param name="formatProvider">Not used; the text is the same in every culture.</param>
+    /// <exception cref="FormatException">Another format.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => InterfaceText.Format(format, FitKey, FitKey, null, Called);
 
     /// <inheritdoc/>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
-        InterfaceText.TryFormat(FitKey, destination, out charsWritten);
+        InterfaceText.TryFormat(format.IsEmpty ? FitKey : ToString(format.ToString(), null), destination, out charsWritten);
 
     private static bool Number(ref TextCursor cursor, out long nanometres)
     {

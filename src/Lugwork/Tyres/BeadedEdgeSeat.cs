@@ -33,6 +33,8 @@ public sealed class BeadedEdgeSeat : Standard<BeadedEdgeSeat>, IInterfaceValue<B
     /// <summary>The nominal diameter.</summary>
     public Length Diameter => Length.FromMillimeters((double)FitCode);
 
+    internal override Nanometres? MainLength => new(FitCode * Nanometres.PerMillimetre);
+
     /// <summary>The specified diameter, with the circumference that is printed for it.</summary>
     public ImmutableArray<SpecifiedDiameter> Specified => SpecifiedDiameter.Of(FitCode);
 

@@ -31,6 +31,9 @@ public readonly record struct RimSize : IInterfaceValue<RimSize>
     /// <inheritdoc/>
     public static string Called => "rim size";
 
+    /// <summary>Where the form of a listed size is printed; null for another size.</summary>
+    public Source? Source => !All.Contains(this) ? null : _type == 1 ? Sources.Iso5775Part2Extract : _type > 2 ? Sources.HooklessPressure : Sources.LoadedRims;
+
     /// <summary>The bead seat.</summary>
     /// <exception cref="ArgumentOutOfRangeException">This is the default, which has none.</exception>
     public BeadSeat Bead => BeadSeat.OfFitCode(_bead);
@@ -103,10 +106,13 @@ public readonly record struct RimSize : IInterfaceValue<RimSize>
     /// <summary>The designation: "622x19C".</summary>
     public override string ToString() => FitKey;
 
-    /// <inheritdoc/>
-    public string ToString(string? format, IFormatProvider? formatProvider) => FitKey;
+    /// <summary>The key for "G", "T" or nothing; there is no one main length.</summary>
+    /// <param name="format">"G", "T", empty or null.</param>
+    /// <param name="formatProvider">Not used; the text is the same in every culture.</param>
+    /// <exception cref="FormatException">Another format.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => InterfaceText.Format(format, FitKey, FitKey, null, Called);
 
     /// <inheritdoc/>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
-        InterfaceText.TryFormat(FitKey, destination, out charsWritten);
+        InterfaceText.TryFormat(format.IsEmpty ? FitKey : ToString(format.ToString(), null), destination, out charsWritten);
 }

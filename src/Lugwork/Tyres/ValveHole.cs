@@ -31,6 +31,8 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
     /// <summary>Its diameter as rim data print it.</summary>
     public Length Diameter => Length.FromMillimeters(_nominal / 1000d);
 
+    internal override Nanometres? MainLength => new(_nominal * (Nanometres.PerMillimetre / 1_000));
+
     /// <summary>The smallest that a page drills for this valve.</summary>
     public Length SmallestDrilled => Length.FromMillimeters(_least / 1000d);
 

@@ -30,7 +30,7 @@ public sealed class OutsideLaws
             Candidates[] inputs = [.. drawn.Inputs];
             inputs[at] = default;
             HashSet<Verdict> all = Rows.Completions(drawn with { Inputs = inputs });
-            Verdict expected = all.Count == 1 && all.Single() is Verdict.DoesNotFit or Verdict.Unsafe ? all.Single() : Verdict.NeedsMeasuring;
+            Verdict expected = Verdicts.Worse(all.Min(), Verdict.NeedsMeasuring);
             foreach (KnownState state in States)
             {
                 inputs[at] = new(state, 0, 0, null);

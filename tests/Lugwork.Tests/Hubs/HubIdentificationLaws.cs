@@ -81,12 +81,6 @@ public sealed class HubIdentificationLaws
                     Kept(thread, HubAxleThread.Identify(Off(thread.Diameter, off, error), ten), off);
                 }
 
-                foreach (HubShellThread thread in HubShellThread.All)
-                {
-                    MeasuredLength ten = MeasuredLength.OfMillimetres(decimal.Round((decimal)thread.Pitch.Millimeters * 10, 4) + off, error);
-                    Kept(thread, HubShellThread.Identify(Off(thread.Diameter, off, error), ten), off);
-                }
-
                 foreach (AxleThread thread in AxleThread.All.Where(t => t != AxleThread.Own))
                 {
                     MeasuredLength five = MeasuredLength.OfMillimetres(((decimal)thread.Pitch!.Value.Millimeters * 5) + off, error);
@@ -111,7 +105,6 @@ public sealed class HubIdentificationLaws
         Assert.Throws<ArgumentException>(() => HubStandard.Identify(default(MeasuredLength)));
         Assert.Throws<ArgumentException>(() => AxleThread.Identify());
         Assert.Throws<ArgumentException>(() => HubAxleThread.Identify());
-        Assert.Throws<ArgumentException>(() => HubShellThread.Identify());
         Assert.Empty(HubStandard.Identify(overLocknut: MeasuredLength.OfMillimetres(250)).Candidates);
     }
 

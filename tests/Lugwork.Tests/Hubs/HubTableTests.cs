@@ -113,24 +113,4 @@ public sealed class HubTableTests
     [InlineData("3/8x25", "")]
     [InlineData("", "")]
     public void Hub_axle_threads_keep_the_doubt_of_a_missing_pitch(string text, string read) => Assert.Equal(read, string.Join(' ', HubAxleThread.Read(text).Values));
-
-    [Theory]
-    [InlineData("1.375 x 24", "FW-ISO")]
-    [InlineData("1.37 x 24", "FW-BRIT FIX-COG")]
-    [InlineData("1.370\u00D724 tpi", "FW-BRIT FIX-COG")]
-    [InlineData("34.7 x 1", "FW-FR")]
-    [InlineData("1.376 x 24", "")]
-    public void Hub_shell_threads_keep_the_doubt_of_one_thread_form(string text, string read) => Assert.Equal(read, string.Join(' ', HubShellThread.Read(text).Values));
-
-    [Fact]
-    public void Only_pairs_that_a_source_names_interchange()
-    {
-        Assert.True(HubShellThread.Iso.Interchanges(HubShellThread.British));
-        Assert.True(HubShellThread.Italian.Interchanges(HubShellThread.Iso));
-        Assert.True(HubShellThread.French.Interchanges(HubShellThread.French));
-        Assert.False(HubShellThread.British.Interchanges(HubShellThread.Italian));
-        Assert.False(HubShellThread.Iso.Interchanges(HubShellThread.French));
-        Assert.False(HubShellThread.FixedSprocket.Interchanges(HubShellThread.Iso));
-        Assert.Same(HubShellThread.Lockring, Assert.Single(HubShellThread.All, t => t.IsLeftHand));
-    }
 }

@@ -8,7 +8,14 @@ public sealed class IdentificationLaws
 {
     [Fact]
     public void Head_tube_bores() =>
-        Tried(Identifying.Holds(HeadTubeBore.All, b => [Mm(b.Nominal), Mm(HeadsetCup.All.First(c => c.Bore == b).OutsideDiameter)], r => HeadTubeBore.Identify(bore: r[0], part: r[1])));
+        Tried(Identifying.Holds(HeadTubeBore.All.Remove(HeadTubeBore.Zs62), b => [Mm(b.Nominal), Mm(HeadsetCup.All.First(c => c.Bore == b).OutsideDiameter)], r => HeadTubeBore.Identify(bore: r[0], part: r[1])));
+
+    [Fact]
+    public void A_bore_of_62_is_told_only_with_the_part_that_was_in_it()
+    {
+        Assert.Empty(HeadTubeBore.Identify(bore: Identifying.Mm(61.93)).Candidates);
+        Assert.Same(HeadTubeBore.Zs62, Assert.Single(HeadTubeBore.Identify(bore: Identifying.Mm(61.93), part: Read(HeadsetCup.All.First(c => c.Bore == HeadTubeBore.Zs62).OutsideDiameter)).Candidates).Value);
+    }
 
     [Fact]
     public void Headset_halves() =>
