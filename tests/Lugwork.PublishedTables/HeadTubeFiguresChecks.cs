@@ -44,10 +44,6 @@ public sealed class HeadTubeFiguresChecks
         Assert.True(HeadTubeBore.Identify(bore: Mm(outside, 0.1)).Candidates.IsEmpty, $"{source}: {outside} is the outside of a head tube");
 
     [Fact]
-    public void A_reading_of_62_says_that_it_may_be_the_outside() =>
-        Assert.Contains("62 mm outside", HeadTubeBore.Identify(bore: Mm(62.0, 0.1)).Candidates[0].TellsApart, StringComparison.Ordinal);
-
-    [Fact]
     public void A_plain_bore_of_41_is_told_from_an_integrated_seat()
     {
         // Measured 41 without an angled seat; the owner had to find out that it takes pressed cups.
