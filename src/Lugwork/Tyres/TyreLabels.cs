@@ -22,15 +22,36 @@ internal static class TyreLabels
 
     private const int AnyCode = 48;
 
+    /// <summary>By the whole inches or millimetres of the outer diameter, then as the rows stand.</summary>
     private static readonly (LabelKey Key, int Row)[] Keys = MakeKeys();
+
+    /// <summary>Where the keys of each whole outer diameter begin.</summary>
+    private static readonly ImmutableArray<short> Begins = MakeBegins();
+
+    private const int MostOuter = 1_000;
+
+    /// <summary>27 in labels of any width are one family.</summary>
+    private const int AnyOuter = 27;
+
+    /// <summary>The ASCII letters that a label, its marks and its units are written with, then a bit for each.</summary>
+    private const string Written = "0123456789 \t\r\n.,/\"'()*-_xXabcdefABCDEFsSoOlLuUiInNmM";
+
+    private static readonly ulong LowLetters = BitsOf(0);
+
+    private static readonly ulong HighLetters = BitsOf(64);
 
     /// <summary>Puts the rows of a label into room that is given; whether they stand for just this label, not for its family.</summary>
     public static int Match(LabelKey key, Span<int> rows, out bool exact)
     {
         int count = 0;
         bool marked = false;
-        foreach ((LabelKey known, int row) in Keys)
+        foreach ((LabelKey known, int row) in OfOuter(key.Outer))
         {
+            if (known.Second != key.Second)
+            {
+                continue;
+            }
+
             if (known == key)
             {
                 rows[0] = row;
@@ -38,7 +59,7 @@ internal static class TyreLabels
                 return 1;
             }
 
-            if (key.Mark == LabelMark.None && known with { Mark = LabelMark.None } == key && count < rows.Length)
+            if (known.Mark != LabelMark.None && key.Mark == LabelMark.None && known with { Mark = LabelMark.None } == key && count < rows.Length)
             {
                 rows[count++] = row;
                 marked = true;
@@ -57,11 +78,11 @@ internal static class TyreLabels
     }
 
     /// <summary>The only size that a label with a width says beyond doubt. A decimal label never does: makers print different ISO widths with it.</summary>
-    public static bool TryOnly<TChar>(ReadOnlySpan<TChar> text, out TyreSize size)
+    public static bool TryOnly<TChar>(ReadOnlySpan<TChar> text, int outer, out TyreSize size)
         where TChar : unmanaged
     {
         size = default;
-        if (!LabelText.TryRead(text, out LabelKey key))
+        if (!MayBe(text, outer) || !LabelText.TryRead(text, out LabelKey key))
         {
             return false;
         }
@@ -183,12 +204,12 @@ internal static class TyreLabels
             }
         }
 
-        return key.Outer == 27 * LabelText.One ? AnyCode - 1 : -1;
+        return key.Outer == AnyOuter * LabelText.One ? AnyCode - 1 : -1;
     }
 
     private static int RowOf(LabelKey key)
     {
-        foreach ((LabelKey known, int row) in Keys)
+        foreach ((LabelKey known, int row) in OfOuter(key.Outer))
         {
             if (known == key)
             {
@@ -197,6 +218,72 @@ internal static class TyreLabels
         }
 
         return -1;
+    }
+
+    /// <summary>May this be a label: does some label have the outer diameter, and can a label be written so? Most texts that are no labels end here.</summary>
+    private static bool MayBe<TChar>(ReadOnlySpan<TChar> text, int outer)
+        where TChar : unmanaged
+    {
+        if ((uint)outer > MostOuter || (Begins[outer] == Begins[outer + 1] && outer != AnyOuter) || !IsWritten(Code(text[^1])))
+        {
+            return false;
+        }
+
+        // Behind a dash a label has a fraction, 12-1/2; an ISO size has a bead seat.
+        int at = 0;
+        while (at < text.Length && IsWritten(Code(text[at])))
+        {
+            if (TextCursor.IsDash((char)Code(text[at])) && !IsSlash(text, at + 2) && !IsSlash(text, at + 3))
+            {
+                return false;
+            }
+
+            at++;
+        }
+
+        return at == text.Length;
+    }
+
+    private static bool IsSlash<TChar>(ReadOnlySpan<TChar> text, int at)
+        where TChar : unmanaged => at < text.Length && Code(text[at]) is '/' or 0x2044;
+
+    private static int Code<TChar>(TChar letter)
+        where TChar : unmanaged => typeof(TChar) == typeof(char) ? (char)(object)letter : (byte)(object)letter;
+
+    private static ReadOnlySpan<(LabelKey Key, int Row)> OfOuter(long outer)
+    {
+        long whole = outer / LabelText.One;
+        return whole is >= 0 and <= MostOuter ? Keys.AsSpan(Begins[(int)whole]..Begins[(int)whole + 1]) : [];
+    }
+
+    private static bool IsWritten(int code) => code >= 0x80 || (((code < 64 ? LowLetters : HighLetters) >> (code & 63)) & 1) != 0;
+
+    private static ulong BitsOf(int from)
+    {
+        ulong bits = 0;
+        foreach (char letter in Written)
+        {
+            bits |= letter >= from && letter < from + 64 ? 1UL << (letter - from) : 0;
+        }
+
+        return bits;
+    }
+
+    private static ImmutableArray<short> MakeBegins()
+    {
+        short[] begins = new short[MostOuter + 2];
+        int at = 0;
+        for (int whole = 0; whole < begins.Length; whole++)
+        {
+            while (at < Keys.Length && Keys[at].Key.Outer / LabelText.One < whole)
+            {
+                at++;
+            }
+
+            begins[whole] = (short)at;
+        }
+
+        return ImmutableArray.Create(begins);
     }
 
     /// <summary>Families have words for their width and so no key of numbers.</summary>
@@ -220,6 +307,15 @@ internal static class TyreLabels
             }
         }
 
-        return [.. keys];
+        // Rows of one outer diameter stay in the order in which they were found.
+        (LabelKey Key, int Row)[] ordered = [.. keys];
+        int[] places = new int[ordered.Length];
+        for (int i = 0; i < places.Length; i++)
+        {
+            places[i] = ((int)(ordered[i].Key.Outer / LabelText.One) * ordered.Length) + i;
+        }
+
+        Array.Sort(places, ordered);
+        return ordered;
     }
 }

@@ -26,7 +26,7 @@ internal static class TyreText
     {
         if (Numbers(text, out int a, out int b, out bool letterC) != Grammar.Whole)
         {
-            return TyreLabels.TryOnly(text, out size);
+            return TyreLabels.TryOnly(text, a, out size);
         }
 
         // Choices, not branches: labels and turned sizes stand among the others in no order.
@@ -36,7 +36,7 @@ internal static class TyreText
         bead = label ? 622 : bead;
         bool good = ((uint)(width - LeastWidth) <= MostWidth - LeastWidth) & IsSeat(bead) & (label | !letterC);
         size = good ? new(width, bead) : default;
-        return good || (!label && TyreLabels.TryOnly(text, out size));
+        return good || (!label && TyreLabels.TryOnly(text, a, out size));
     }
 
     /// <summary>Why a text that was refused is no single size; several, where it stands for several.</summary>
@@ -44,7 +44,7 @@ internal static class TyreText
         where TChar : unmanaged
     {
         long stop = Numbers(text, out int a, out int b, out bool letterC);
-        if (a != 700 && TyreLabels.Explain(text) is { } told)
+        if ((stop != Grammar.Whole || a != 700) && TyreLabels.Explain(text) is { } told)
         {
             return told;
         }
@@ -117,7 +117,9 @@ internal static class TyreText
         long stop = Grammar.Read(text, ref found);
         if (stop != Grammar.Whole)
         {
-            first = second = 0;
+            // How far it came: a label begins with the whole number of its outer diameter too.
+            first = (int)Math.Min(found[1], int.MaxValue);
+            second = 0;
             letterC = false;
             return stop;
         }
