@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 
 namespace Lugwork;
@@ -11,7 +12,7 @@ public sealed class FitReport
         Build = build;
         Fits = fits;
         Missing = missing;
-        Verdict worst = fits.IsEmpty ? Verdict.NeedsMeasuring : Verdict.Fits;
+        Verdict worst = fits.IsEmpty || build.Frame.Kind.State.IsOutside() ? Verdict.NeedsMeasuring : Verdict.Fits;
         foreach (Fit fit in fits)
         {
             worst = Verdicts.Worse(worst, fit.Verdict);
@@ -26,7 +27,7 @@ public sealed class FitReport
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }
 
-    /// <summary>The worst joint's verdict; where a required slot is empty at least <see cref="Verdict.NeedsPart"/>.</summary>
+    /// <summary>The worst joint's verdict; a bicycle of a kind outside the library at least <see cref="Verdict.NeedsMeasuring"/>, and where a required slot is empty at least <see cref="Verdict.NeedsPart"/>.</summary>
     public Verdict Verdict { get; }
 
     /// <summary>Every joint whose slots are filled.</summary>
@@ -48,6 +49,11 @@ public sealed class FitReport
         get
         {
             Dictionary<(Slot Slot, string Field), RankedMeasurement> ranked = [];
+            if (Kind is { } kind)
+            {
+                ranked[(kind.Slot, kind.Field)] = new(kind, 0, Fits.Length);
+            }
+
             foreach (Fit fit in Fits)
             {
                 Account account = fit.Tell();
@@ -62,6 +68,11 @@ public sealed class FitReport
             return [.. ranked.Values.OrderByDescending(r => r.Settles).ThenByDescending(r => r.Touches).ThenBy(r => r.What.Slot.Number).ThenBy(r => r.What.Field, StringComparer.Ordinal)];
         }
     }
+
+    /// <summary>The maker to ask where the bicycle is of a kind that the library does not judge, whatever its joints say.</summary>
+    private Measurement? Kind => Build.Frame.Kind is var kind && kind.State.IsOutside()
+        ? new(Slot.Frame, "kind", $"bicycle kind, {kind.Family?.TradeName ?? kind.ToString()}", KnownStates.Ask(kind.State))
+        : null;
 
     /// <summary>Every caution, each once, the worst joint's first.</summary>
     public ImmutableArray<Caution> Cautions => [.. Fits.OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()];
@@ -83,6 +94,11 @@ public sealed class FitReport
                 worst.Measurements is [var measure, ..] ? (KnownStates.Read(worst.ReasonId) is null ? $"Measure: {measure}{IfRight(worst)}" : $"Ask: {measure}")
                 : worst.Remedies is [var first, ..] ? "Mend: " + first.What
                 : "Mend: nothing known.");
+        }
+
+        if (Kind is { } kind)
+        {
+            text.AppendLine(CultureInfo.InvariantCulture, $"Ask: {kind}");
         }
 
         text.AppendLine(IsComplete ? "Every slot is filled." : $"Still empty: {string.Join(", ", Missing)}.");
