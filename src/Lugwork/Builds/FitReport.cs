@@ -7,12 +7,15 @@ namespace Lugwork;
 /// <summary>A whole build judged: every joint, clean ones included.</summary>
 public sealed class FitReport
 {
+    private readonly List<Measurement>? _asked;
+
     internal FitReport(Build build, ImmutableArray<Fit> fits, ImmutableArray<Slot> missing)
     {
         Build = build;
+        _asked = UnjudgedFields.Asked(build);
         Fits = fits;
         Missing = missing;
-        Verdict worst = fits.IsEmpty || build.Frame.Kind.State.IsOutside() ? Verdict.NeedsMeasuring : Verdict.Fits;
+        Verdict worst = fits.IsEmpty || _asked is not null ? Verdict.NeedsMeasuring : Verdict.Fits;
         foreach (Fit fit in fits)
         {
             worst = Verdicts.Worse(worst, fit.Verdict);
@@ -27,7 +30,7 @@ public sealed class FitReport
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }
 
-    /// <summary>The worst joint's verdict; a bicycle of a kind outside the library at least <see cref="Verdict.NeedsMeasuring"/>, and where a required slot is empty at least <see cref="Verdict.NeedsPart"/>.</summary>
+    /// <summary>The worst joint's verdict; a bicycle of a kind, or with anything else, that is outside the library and in no joint at least <see cref="Verdict.NeedsMeasuring"/>, and where a required slot is empty at least <see cref="Verdict.NeedsPart"/>.</summary>
     public Verdict Verdict { get; }
 
     /// <summary>Every joint whose slots are filled.</summary>
@@ -49,9 +52,9 @@ public sealed class FitReport
         get
         {
             Dictionary<(Slot Slot, string Field), RankedMeasurement> ranked = [];
-            if (Kind is { } kind)
+            foreach (Measurement apart in _asked ?? [])
             {
-                ranked[(kind.Slot, kind.Field)] = new(kind, 0, Fits.Length);
+                ranked[(apart.Slot, apart.Field)] = new(apart, 0, Fits.Length);
             }
 
             foreach (Fit fit in Fits)
@@ -68,11 +71,6 @@ public sealed class FitReport
             return [.. ranked.Values.OrderByDescending(r => r.Settles).ThenByDescending(r => r.Touches).ThenBy(r => r.What.Slot.Number).ThenBy(r => r.What.Field, StringComparer.Ordinal)];
         }
     }
-
-    /// <summary>The maker to ask where the bicycle is of a kind that the library does not judge, whatever its joints say.</summary>
-    private Measurement? Kind => Build.Frame.Kind is var kind && kind.State.IsOutside()
-        ? new(Slot.Frame, "kind", $"bicycle kind, {kind.Family?.TradeName ?? kind.ToString()}", KnownStates.Ask(kind.State))
-        : null;
 
     /// <summary>Every caution, each once, the worst joint's first.</summary>
     public ImmutableArray<Caution> Cautions => [.. Fits.OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()];
@@ -96,9 +94,9 @@ public sealed class FitReport
                 : "Mend: nothing known.");
         }
 
-        if (Kind is { } kind)
+        foreach (Measurement apart in _asked ?? [])
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"Ask: {kind}");
+            text.AppendLine(CultureInfo.InvariantCulture, $"Ask: {apart}");
         }
 
         text.AppendLine(IsComplete ? "Every slot is filled." : $"Still empty: {string.Join(", ", Missing)}.");

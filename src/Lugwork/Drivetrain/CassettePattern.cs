@@ -86,7 +86,7 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
     /// <inheritdoc/>
     public static CassettePattern OfFitCode(long code) => ByCode(code);
 
-    /// <summary>Reads a key or a name; "10-speed HG", "11-speed HG" and "12-speed HG" alone are several.</summary>
+    /// <summary>Reads a key or a name; "10-speed HG", "11-speed HG" and "12-speed HG" alone are several, and so is the sprocket of a hub gear.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<CassettePattern> Read(ReadOnlySpan<char> text)
     {
@@ -95,7 +95,13 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
             return ByName(text);
         }
 
-        string word = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ').Replace("SPEED", "", StringComparison.Ordinal).Replace("SP", "", StringComparison.Ordinal);
+        string upper = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ');
+        if (upper is "HUB GEAR" or "HUB GEAR SPROCKET" or "IGH" or "IGH SPROCKET")
+        {
+            return Reading<CassettePattern>.Several([ThreeLug, HubGearOwn], "look inside the sprocket: three lugs, or splines or a thread of one maker");
+        }
+
+        string word = upper.Replace("SPEED", "", StringComparison.Ordinal).Replace("SP", "", StringComparison.Ordinal);
         string plain = string.Join(' ', word.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         return plain switch
         {
@@ -103,7 +109,6 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
             "11 HG" or "HG11" or "HG 11" => Reading<CassettePattern>.Several([Hg11Wide, Hg11Road], "close road cassettes need the long body"),
             "12 HG" or "HG12" or "HG 12" => Reading<CassettePattern>.Several([Hg12Road, Hg12Fit], "road cassettes and those for HG bodies differ"),
             "9 HG" or "HG9" => Reading<CassettePattern>.Of(Hg9),
-            "HUB GEAR SPROCKET" or "HUB GEAR" or "GEAR HUB SPROCKET" or "IGH SPROCKET" or "IGH" => Reading<CassettePattern>.Several([ThreeLug, HubGearOwn], "look inside the sprocket: three lugs, or the splines or thread of one maker"),
             _ => ByName(text),
         };
     }

@@ -17,8 +17,8 @@ public sealed class OutsideFamily : Standard<OutsideFamily>, IInterfaceValue<Out
         Homes = homes;
     }
 
-    /// <summary>A motor at the cranks, and the frame that is made for it.</summary>
-    public static OutsideFamily MotorMount { get; } = new(1, "motor-mount", "motor mount", KnownState.NotCovered, ["shell"], "motor", "motors", "motor mounts", "mid-drive", "mid-drive motor", "mid-motor", "central motor", "crank motor", "drive unit", "electric", "electric motor", "electric drive", "electrically assisted", "e-bike", "e-bike motor", "pedelec", "motor bracket", "motor interface");
+    /// <summary>A motor, at the cranks where nothing else is said, and the frame that is made for it.</summary>
+    public static OutsideFamily Motor { get; } = new(1, "motor", "motor", KnownState.NotCovered, ["shell"], "motors", "motor mount", "motor mounts", "mid-drive", "mid-drive motor", "mid-motor", "central motor", "crank motor", "drive unit", "electric", "electric motor", "electric drive", "electrically assisted", "e-bike", "e-bike motor", "pedelec", "motor bracket", "motor interface");
 
     /// <summary>A motor in a hub.</summary>
     public static OutsideFamily HubMotor { get; } = new(2, "hub-motor", "hub motor", KnownState.NotCovered, ["hub"], "hub motors", "hub drive", "hub-drive motor", "motor hub", "motor wheel", "motor in the hub", "front motor", "rear motor", "geared hub motor", "direct-drive motor", "direct-drive hub motor", "electric hub");
@@ -45,7 +45,7 @@ public sealed class OutsideFamily : Standard<OutsideFamily>, IInterfaceValue<Out
     public static OutsideFamily OwnFrontEnd { get; } = new(9, "integrated-front-end", "integrated front end", KnownState.FrameSpecific, ["headTube", "code", "fixing"], "integrated cockpit", "integrated bar and stem", "integrated handlebar", "integrated stem", "integrated bar", "one-piece bar and stem", "one-piece cockpit", "one-piece bar", "aero front end", "aero cockpit", "own front end");
 
     /// <summary>Every family.</summary>
-    public static ImmutableArray<OutsideFamily> All { get; } = [MotorMount, HubMotor, Cargo, Gearbox, ShaftDrive, Proprietary, OwnPart, ShapedSeatpost, OwnFrontEnd];
+    public static ImmutableArray<OutsideFamily> All { get; } = [Motor, HubMotor, Cargo, Gearbox, ShaftDrive, Proprietary, OwnPart, ShapedSeatpost, OwnFrontEnd];
 
     /// <inheritdoc/>
     public static string Called => "family that is not judged";
