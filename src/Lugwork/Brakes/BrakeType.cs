@@ -70,6 +70,15 @@ public sealed class BrakeType : Standard<BrakeType>, IInterfaceValue<BrakeType>
     /// <summary>Works without a cable: by fluid or by the chain.</summary>
     public bool IsWithoutCable => this == HydraulicDisc || this == Coaster;
 
+    /// <summary>It turns an arm against the frame, which has to be held at fork blade or chain stay; no disc mount is needed.</summary>
+    public bool HasReactionArm => Place == BrakePlace.Hub;
+
+    /// <summary>What tells of the arm; empty where there is none.</summary>
+    public ImmutableArray<Source> ArmSources => this == Drum ? [Sources.DrumArmClip, Sources.DrumArmLoose] : HasReactionArm ? [Sources.CommonPractice] : [];
+
+    /// <summary>What to mind of the frame; null where a joint's own caution says it.</summary>
+    public Caution? OfTheFrame => HasReactionArm ? Cautions.ReactionArm : null;
+
     /// <inheritdoc/>
     public static BrakeType OfFitCode(long code) => ByCode(code);
 

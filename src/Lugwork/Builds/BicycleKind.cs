@@ -53,9 +53,10 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
 
     /// <summary>
     /// The slots that this kind requires with this frame and fork: what a frame or fork is known to have no place for is not asked for,
-    /// such as disc parts without a mount, a thru-axle where the slots are open, or a collar where the binder is part of the frame.
+    /// such as disc parts without a mount, a thru-axle where the slots are open, or a collar where the binder is part of the frame;
+    /// nor a derailleur beside a rear hub that has one sprocket.
     /// </summary>
-    internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork)
+    internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? rear)
     {
         bool geared = frame.Kind.State != KnownState.Value || frame.Kind.Value.IsGeared;
         bool rearDisc = frame.RearBrakeMount.State != KnownState.None;
@@ -64,6 +65,7 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
         [
             .. Slot.All
                 .Where(slot => (slot != Slot.Cassette && slot != Slot.RearDerailleur) || geared)
+                .Where(slot => slot != Slot.RearDerailleur || !HasOneSprocket(rear))
                 .Where(slot => (slot != Slot.RearRotor && slot != Slot.RearBrake) || rearDisc)
                 .Where(slot => (slot != Slot.FrontRotor && slot != Slot.FrontBrake) || frontDisc)
                 .Where(slot => slot != Slot.RearAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
@@ -71,6 +73,8 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
                 .Where(slot => slot != Slot.SeatClamp || frame.SeatTubeOutside.State != KnownState.None),
         ];
     }
+
+    private static bool HasOneSprocket(Wheel? rear) => rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(b => b.TakesOneSprocket);
 
     private static bool MayTakeThruAxle(Known<AxleThread> thread, Known<HubStandard> end) =>
         thread.State != KnownState.None && (thread.State != KnownState.Unknown || end.Values.IsEmpty || end.Values.Any(e => e.TakesThruAxle));

@@ -11,11 +11,10 @@ internal static class BracketShellText
         family = default;
         narrowest = default;
         widest = default;
-        if (KnownStates.Read(text) is { } outside)
+        if (OutsideText.Read(text) is { } outside)
         {
-            Evidence words = new(EvidenceKind.Stated, text);
-            family = Known<ShellFamily>.Outside(outside, words);
-            narrowest = widest = Known<Dimension>.Outside(outside, words);
+            family = outside.Of<ShellFamily>(text);
+            narrowest = widest = outside.Of<Dimension>(text);
             reason = "";
             return true;
         }

@@ -18,10 +18,10 @@ internal static class BuildSchema
         "Text, or a number that is kept as text. Null says nothing.";
 
     private const string ValueDescription =
-        "A value as text or number; several as a list or with ' | ' between; \"27.18 ± 0.05\" for something measured in millimetres; \"none\" for a part that has none; \"frame-specific\" where only the frame maker's own part goes; \"not covered\" for a family outside this library; \"unknown\" or null.";
+        "A value as text or number; several as a list or with ' | ' between; \"27.18 ± 0.05\" for something measured in millimetres; \"none\" for a part that has none; \"frame-specific\" where only the frame maker's own part goes; \"not covered\" or the name of a family outside this library, such as \"motor mount\"; \"unknown\" or null.";
 
     private const string LengthDescription =
-        "Millimetres above zero as text or number; several as a list or with ' | ' between; \"80 ± 1\" for something measured; \"none\" where there is none; \"frame-specific\" where only the frame maker's own part goes; \"not covered\" for a family outside this library; \"unknown\" or null.";
+        "Millimetres above zero as text or number; several as a list or with ' | ' between; \"80 ± 1\" for something measured; \"none\" where there is none; \"frame-specific\" where only the frame maker's own part goes; \"not covered\" or the name of a family outside this library, such as \"motor mount\"; \"unknown\" or null.";
 
     private const string WordsDescription =
         "Text.";

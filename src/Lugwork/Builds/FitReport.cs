@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 
 namespace Lugwork;
@@ -6,12 +7,15 @@ namespace Lugwork;
 /// <summary>A whole build judged: every joint, clean ones included.</summary>
 public sealed class FitReport
 {
+    private readonly List<Measurement>? _asked;
+
     internal FitReport(Build build, ImmutableArray<Fit> fits, ImmutableArray<Slot> missing)
     {
         Build = build;
+        _asked = UnjudgedFields.Asked(build);
         Fits = fits;
         Missing = missing;
-        Verdict worst = fits.IsEmpty ? Verdict.NeedsMeasuring : Verdict.Fits;
+        Verdict worst = fits.IsEmpty || _asked is not null ? Verdict.NeedsMeasuring : Verdict.Fits;
         foreach (Fit fit in fits)
         {
             worst = Verdicts.Worse(worst, fit.Verdict);
@@ -26,7 +30,7 @@ public sealed class FitReport
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }
 
-    /// <summary>The worst joint's verdict; where a required slot is empty at least <see cref="Verdict.NeedsPart"/>.</summary>
+    /// <summary>The worst joint's verdict; a bicycle of a kind, or with anything else, that is outside the library and in no joint at least <see cref="Verdict.NeedsMeasuring"/>, and where a required slot is empty at least <see cref="Verdict.NeedsPart"/>.</summary>
     public Verdict Verdict { get; }
 
     /// <summary>Every joint whose slots are filled.</summary>
@@ -48,6 +52,11 @@ public sealed class FitReport
         get
         {
             Dictionary<(Slot Slot, string Field), RankedMeasurement> ranked = [];
+            foreach (Measurement apart in _asked ?? [])
+            {
+                ranked[(apart.Slot, apart.Field)] = new(apart, 0, Fits.Length);
+            }
+
             foreach (Fit fit in Fits)
             {
                 Account account = fit.Tell();
@@ -83,6 +92,11 @@ public sealed class FitReport
                 worst.Measurements is [var measure, ..] ? (KnownStates.Read(worst.ReasonId) is null ? $"Measure: {measure}{IfRight(worst)}" : $"Ask: {measure}")
                 : worst.Remedies is [var first, ..] ? "Mend: " + first.What
                 : "Mend: nothing known.");
+        }
+
+        foreach (Measurement apart in _asked ?? [])
+        {
+            text.AppendLine(CultureInfo.InvariantCulture, $"Ask: {apart}");
         }
 
         text.AppendLine(IsComplete ? "Every slot is filled." : $"Still empty: {string.Join(", ", Missing)}.");

@@ -10,7 +10,7 @@ internal static class HeadTubeText
     /// <summary>The two halves; false where there are not two. What is the frame maker's own or not covered is so in both.</summary>
     public static bool TrySplit(string text, out string upper, out string lower)
     {
-        if (KnownStates.Read(text) is not null)
+        if (OutsideText.Read(text) is not null)
         {
             (upper, lower) = (text, text);
             return true;
@@ -45,7 +45,7 @@ internal static class HeadTubeText
     public static bool TryHalf<T>(string text, Func<HeadsetCup, bool> where, out Known<HeadsetCup> cup, out Known<T> size, out string reason)
         where T : IInterfaceValue<T>
     {
-        (string type, string second) = KnownStates.Read(text) is null ? Half(text) : (text, text);
+        (string type, string second) = OutsideText.Read(text) is null ? Half(text) : (text, text);
         size = default;
         return KnownText.TryRead(type, where, out cup, out _, out reason)
             && (second.Length == 0 || KnownText.TryRead(second, null, out size, out _, out reason));

@@ -61,5 +61,6 @@ public static class JointTable
         new("chain-on-cassette", "Chain on cassette", ChainRelations.OnSprockets, SprocketsOfCassette, ChainFor) { Sources = [Sources.ChainWidths] },
         new("chain-on-rings", "Chain on rings", ChainRelations.OnRings, Rings, ChainFor) { Sources = [Sources.ChainWidths] },
         new("chain-through-derailleur", "Chain through derailleur", ChainRelations.ThroughDerailleur, ChainOfDerailleur, ChainFor) { Sources = [Sources.ChainSizes] },
+        new("belt-through-rear-triangle", "Belt through the rear triangle", BeltRelations.ThroughRearTriangle, Triangle, ChainFor) { Sources = [Sources.BeltConversion, Sources.SplitFrames] },
     ];
 }

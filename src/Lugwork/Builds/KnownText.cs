@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Lugwork;
 
-/// <summary>Text of a property: a value, "unknown", "none", "frame-specific", "not covered", "a | b", or "27.18 ± 0.05" for something measured.</summary>
+/// <summary>Text of a property: a value, "unknown", "none", "frame-specific", "not covered", the name of a family that is one of the two, "a | b", or "27.18 ± 0.05" for something measured.</summary>
 internal static class KnownText
 {
     public static bool TryRead<T>(string text, Func<T, bool>? where, out Known<T> known, out int position, out string reason)
@@ -30,9 +30,9 @@ internal static class KnownText
             return true;
         }
 
-        if (KnownStates.Read(trimmed) is { } outside)
+        if (KnownStates.Read(trimmed) is { } state)
         {
-            known = Known<T>.Outside(outside, new Evidence(EvidenceKind.Stated, trimmed));
+            known = Known<T>.Outside(state, new Evidence(EvidenceKind.Stated, trimmed));
             return true;
         }
 
@@ -47,6 +47,12 @@ internal static class KnownText
         {
             Reading<T> reading = T.Read(piece);
             ImmutableArray<T> values = where is null ? reading.Values : [.. reading.Values.Where(where)];
+            if (values.IsEmpty && OutsideText.Read(trimmed) is { } outside)
+            {
+                known = outside.Of<T>(trimmed);
+                return true;
+            }
+
             if (values.IsEmpty)
             {
                 position = at + reading.Position;

@@ -28,7 +28,7 @@ public sealed class NeedsSheet : IReadOnlyList<Need>
     internal static NeedsSheet Of(Build build)
     {
         ImmutableArray<Need>.Builder needs = ImmutableArray.CreateBuilder<Need>();
-        foreach (Slot slot in BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork))
+        foreach (Slot slot in BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork, build[Slot.RearWheel] as Wheel))
         {
             if (slot != Slot.Frame)
             {
@@ -178,7 +178,7 @@ public sealed class NeedLine
             if (other.Slot != slot && !row[i].IsSettled)
             {
                 open.Add(build[other.Slot] is null ? $"follows the {other.Slot.Name}"
-                    : row[i].IsOutside ? InWords(row[i].State)
+                    : row[i].IsOutside ? InWords(row[i])
                     : $"measure the {other.Called} first ({other.Measure})");
             }
         }
@@ -194,11 +194,15 @@ public sealed class NeedLine
 
     private const string OnlyOwn = "only the frame maker's own part";
 
-    private const string Outside = "outside this library, ask its maker";
+    private const string NotCovered = "outside this library, ask its maker";
 
-    private static bool IsOutside(string open) => open is OnlyOwn or Outside;
+    private static bool IsOutside(string open) => open.EndsWith(OnlyOwn, StringComparison.Ordinal) || open.EndsWith(NotCovered, StringComparison.Ordinal);
 
-    private static string InWords(KnownState state) => state == KnownState.FrameSpecific ? OnlyOwn : Outside;
+    private static string InWords(in Candidates candidates)
+    {
+        string words = candidates.State == KnownState.FrameSpecific ? OnlyOwn : NotCovered;
+        return Outside.FamilyOf(candidates) is { } family ? $"{family.TradeName}: {words}" : words;
+    }
 
     private static NeedLine OfKeys(Joint joint, JointInput input, CandidateRow row, List<string> open)
     {

@@ -212,6 +212,12 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             return takers[0].Rough != rough ? part : Take(part, takers[0], piece, at, seen, found);
         }
 
+        // The name of a family that is not judged goes where the trade writes it: "motor mount" of a frame is its shell.
+        if (OutsideText.Read(piece) is { Family: { } family } && fields.FirstOrDefault(f => family.Homes.Contains(f.Key)) is { } home)
+        {
+            return home.Rough != rough ? part : Take(part, home, piece, at, seen, found);
+        }
+
         if (rough)
         {
             return part;

@@ -25,6 +25,7 @@ internal static partial class PartForms
         PartField<Frame>.Of("shell", "a shell such as BSA 68 or T47 85.5", p => p.Shell, (p, v) => p with { Shell = v }, ["bottom bracket", "bottom bracket shell"]),
         PartField<Frame>.Of("seatTubeOutside", "a diameter such as 31.8, or none for a binder of its own", p => p.SeatTubeOutside, (p, v) => p with { SeatTubeOutside = v }, ["seat tube outside", "seat tube od", "seat clamp"]),
         PartField<Frame>.Of("hanger", "a hanger such as M10x1, direct-mount or UDH", p => p.Hanger, (p, v) => p with { Hanger = v }, ["derailleur hanger"]),
+        PartField<Frame>.Of("rearTriangle", "closed, or opens where a belt can be led in", p => p.RearTriangle, (p, v) => p with { RearTriangle = v }, ["rear triangle", "stays"]),
         PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]))
         {
             Contradiction = OtherThanUniversal,

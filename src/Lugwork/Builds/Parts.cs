@@ -54,6 +54,9 @@ public sealed record Frame : Part
     /// <summary>Where the rear derailleur hangs.</summary>
     public Known<Hanger> Hanger { get; init; }
 
+    /// <summary>Whether the rear triangle opens for a belt; does not matter with a chain.</summary>
+    public Known<RearTriangle> RearTriangle { get; init; }
+
     /// <summary>The largest rear tyre that the frame maker allows.</summary>
     public Known<TyreSize> LargestRearTyre { get; init; }
 
@@ -188,7 +191,7 @@ public sealed record Cassette : Part
 
     internal Known<SprocketClass> SprocketsOrPattern => 
         Sprockets.State != KnownState.Unknown ? Sprockets
-        : Pattern.State.IsOutside() ? Known<SprocketClass>.Outside(Pattern.State, Pattern.Evidence!)
+        : Pattern.State.IsOutside() ? Known<SprocketClass>.Outside(Pattern.State, Pattern.Evidence!, Pattern.Family)
         : CassetteSpeeds.Of(Pattern);
 
     /// <inheritdoc/>

@@ -24,6 +24,8 @@ internal static class StandardTables
         Of<HubAxleThread>("Lugwork.Hubs", nameof(HubAxleThread)),
         Of<HubFamily>("Lugwork.Hubs", nameof(HubFamily)),
         Of<RotorPlace>("Lugwork.Hubs", nameof(RotorPlace)),
+        Of<HubDynamo>("Lugwork.Hubs", nameof(HubDynamo)),
+        Of<DynamoContact>("Lugwork.Hubs", nameof(DynamoContact)),
         Of<BeadSeat>("Lugwork.Tyres", nameof(BeadSeat)),
         Of<RimType>("Lugwork.Tyres", nameof(RimType)),
         Of<TyreBead>("Lugwork.Tyres", nameof(TyreBead)),
@@ -72,6 +74,9 @@ internal static class StandardTables
         Of<CassettePattern>("Lugwork.Drivetrain", nameof(CassettePattern)),
         Of<SprocketClass>("Lugwork.Drivetrain", nameof(SprocketClass)),
         Of<ChainSize>("Lugwork.Drivetrain", nameof(ChainSize)),
+        Of<HubDrive>("Lugwork.Drivetrain", nameof(HubDrive)),
+        Of<RearTriangle>("Lugwork.Drivetrain", nameof(RearTriangle)),
+        Of<ShiftSignal>("Lugwork.Drivetrain", nameof(ShiftSignal)),
         Of<Hanger>("Lugwork.Drivetrain", nameof(Hanger)),
         Of<DerailleurMount>("Lugwork.Drivetrain", nameof(DerailleurMount)),
         Of<ActuationFamily>("Lugwork.Drivetrain", nameof(ActuationFamily)),
@@ -93,6 +98,7 @@ internal static class StandardTables
         Of<ShockMount>("Lugwork.Suspension", nameof(ShockMount)),
         Of<ShockSize>("Lugwork.Suspension", nameof(ShockSize)),
         Of<BicycleKind>("Lugwork", nameof(BicycleKind)),
+        Of<OutsideFamily>("Lugwork", nameof(OutsideFamily)),
     ];
 
     /// <summary>The open sizes that have nominal ones with a source each.</summary>

@@ -22,10 +22,9 @@ internal static class SteererText
         top = default;
         seat = default;
         reason = "one of " + string.Join(", ", Shapes.Select(s => s.Words)) + " is expected, or tapered alone";
-        if (KnownStates.Read(text) is { } outside)
+        if (OutsideText.Read(text) is { } outside)
         {
-            Evidence words = new(EvidenceKind.Stated, text);
-            (top, seat) = (Known<SteererSize>.Outside(outside, words), Known<CrownSeat>.Outside(outside, words));
+            (top, seat) = (outside.Of<SteererSize>(text), outside.Of<CrownSeat>(text));
             return true;
         }
 

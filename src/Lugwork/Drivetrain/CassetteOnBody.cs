@@ -22,6 +22,8 @@ internal static class CassetteOnBody
 
     private static readonly Reason AskMaker = new("ask-maker", "No source says whether cassette {1} goes on {0}: ask the maker of the body.");
 
+    private static readonly Reason OneMaker = new("one-maker", "{1} on {0}: carriers of different hubs are not the same. Compare the maker's name on both, or ask the hub's maker.");
+
     private static readonly Cells Said = Fill();
 
     /// <summary>Inputs: body, cassette.</summary>
@@ -95,6 +97,10 @@ internal static class CassetteOnBody
         Say(CassettePattern.EightSpline13, FreehubBody.N3w, Verdict.Fits, Goes, Sources.N3wPage);
         Say(CassettePattern.EightSpline13, FreehubBody.EightSpline, Verdict.DoesNotFit, OtherSplines, Sources.N3wPage, Sources.Derived);
         Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.Fits, Goes, Sources.Freewheels);
+        Say(CassettePattern.ThreeLug, FreehubBody.ThreeLug, Verdict.Fits, Goes, Sources.HubGearPage);
+        Say(CassettePattern.ThreeLug, FreehubBody.HubGearOwn, Verdict.DoesNotFit, OtherSplines, Sources.HubGearPage);
+        Say(CassettePattern.HubGearOwn, FreehubBody.ThreeLug, Verdict.DoesNotFit, OtherSplines, Sources.HubGearPage);
+        Say(CassettePattern.HubGearOwn, FreehubBody.HubGearOwn, Verdict.NeedsMeasuring, OneMaker, Sources.HubGearPage);
         Say(CassettePattern.Freewheel, FreehubBody.Track, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
         return cells;
     }

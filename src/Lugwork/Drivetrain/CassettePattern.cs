@@ -58,29 +58,35 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
     /// <summary>A screwed freewheel: no cassette, but sold beside them.</summary>
     public static CassettePattern Freewheel { get; } = new(16, "freewheel", "screwed freewheel", Sources.Freewheels, "screw-on freewheel");
 
+    /// <summary>One sprocket with three lugs inside, held by a snap ring, for hub gears and coaster hubs.</summary>
+    public static CassettePattern ThreeLug { get; } = new(17, "3-lug", "3-lug sprocket", Sources.HubGearPage, "three-lug", "three-lug sprocket", "hub-gear sprocket 3-lug");
+
+    /// <summary>One sprocket for the own carrier of a hub gear.</summary>
+    public static CassettePattern HubGearOwn { get; } = new(18, "carrier", "sprocket for a hub gear's own carrier", Sources.HubGearPage, "carrier sprocket", "splined carrier sprocket");
+
     /// <summary>Every pattern.</summary>
     public static ImmutableArray<CassettePattern> All { get; } =
     [
         Hg7, Hg8, Hg9, Hg10, Hg10OldRoad, Hg11Wide, Hg11Road, Hg12Road, Hg12Fit, MicroSpline12, Xd, Xdr,
-        EightSpline9, EightSpline10To12, EightSpline13, Freewheel,
+        EightSpline9, EightSpline10To12, EightSpline13, Freewheel, ThreeLug, HubGearOwn,
     ];
 
     /// <inheritdoc/>
     public static string Called => "cassette pattern";
 
-    /// <summary>Fewest sprockets that the pattern is made with; null for a freewheel, which says nothing of it.</summary>
+    /// <summary>Fewest sprockets that the pattern is made with; null for a freewheel, which says nothing of it, and for one sprocket.</summary>
     public int? FewestSpeeds => FitCode switch { <= 3 => (int)FitCode + 6, 4 or 5 => 10, 6 or 7 => 11, 8 or 9 or 10 or 12 => 12, 11 => 11, 13 => 9, 14 => 10, 15 => 13, _ => null };
 
-    /// <summary>Most sprockets that the pattern is made with; null for a freewheel.</summary>
+    /// <summary>Most sprockets that the pattern is made with; null for a freewheel and for one sprocket.</summary>
     public int? MostSpeeds => FitCode is 11 or 14 ? 12 : FewestSpeeds;
 
-    /// <summary>Teeth of the smallest sprocket that the body under it allows: 11 on HG, 10 on Micro Spline, XD and XDR, 9 on N3W, 12 on a freewheel. A few XD cassettes start at 9.</summary>
-    public int FewestTeeth => FitCode switch { 10 or 11 or 12 => 10, 15 => 9, 16 => 12, _ => 11 };
+    /// <summary>Teeth of the smallest sprocket that the body under it allows: 11 on HG, 10 on Micro Spline, XD and XDR, 9 on N3W, 12 on a freewheel, 13 on a hub gear. A few XD cassettes start at 9.</summary>
+    public int FewestTeeth => FitCode switch { 10 or 11 or 12 => 10, 15 => 9, 16 => 12, 17 or 18 => 13, _ => 11 };
 
     /// <inheritdoc/>
     public static CassettePattern OfFitCode(long code) => ByCode(code);
 
-    /// <summary>Reads a key or a name; "10-speed HG", "11-speed HG" and "12-speed HG" alone are several.</summary>
+    /// <summary>Reads a key or a name; "10-speed HG", "11-speed HG" and "12-speed HG" alone are several, and so is the sprocket of a hub gear.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<CassettePattern> Read(ReadOnlySpan<char> text)
     {
@@ -89,7 +95,13 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
             return ByName(text);
         }
 
-        string word = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ').Replace("SPEED", "", StringComparison.Ordinal).Replace("SP", "", StringComparison.Ordinal);
+        string upper = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ');
+        if (upper is "HUB GEAR" or "HUB GEAR SPROCKET" or "IGH" or "IGH SPROCKET")
+        {
+            return Reading<CassettePattern>.Several([ThreeLug, HubGearOwn], "look inside the sprocket: three lugs, or splines or a thread of one maker");
+        }
+
+        string word = upper.Replace("SPEED", "", StringComparison.Ordinal).Replace("SP", "", StringComparison.Ordinal);
         string plain = string.Join(' ', word.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         return plain switch
         {

@@ -15,13 +15,19 @@ internal static class ChainMeasured
 
     private static ImmutableArray<DimensionRow<ChainSize>> Rows()
     {
-        DimensionRow<ChainSize>[] rows = new DimensionRow<ChainSize>[ChainSize.All.Length];
-        for (int i = 0; i < rows.Length; i++)
+        DimensionRow<ChainSize>[] rows = new DimensionRow<ChainSize>[ChainSize.All.Length - 1];
+        int row = 0;
+        foreach (ChainSize chain in ChainSize.All)
         {
-            ChainSize chain = ChainSize.All[i];
+            if (!chain.Opens)
+            {
+                // A belt has no plates and is told by a look.
+                continue;
+            }
+
             (decimal least, decimal most) = Over(chain);
             decimal inner = chain.InnerMicrometres / 1_000m;
-            rows[i] = new(chain, [(least, most), (inner, inner)], most == Open ? "goes with no derailleur" : "");
+            rows[row++] = new(chain, [(least, most), (inner, inner)], most == Open ? "goes with no derailleur" : "");
         }
 
         return ImmutableArray.Create(rows);

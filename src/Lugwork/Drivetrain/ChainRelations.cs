@@ -65,6 +65,29 @@ internal static class ChainRelations
         Sources = [Sources.ChainSizes],
     };
 
+    private static readonly Reason BeltOnTeeth = new("belt-on-chain-teeth", "{1} does not run on {0}: chain teeth cut a belt.", Cautions.ChainOff)
+    {
+        Mend = "belt sprockets front and rear, of the belt's own system, where hub and crank have them; else a chain",
+        Sources = [Sources.BeltTracks, Sources.BeltConversion],
+    };
+
+    private static readonly Reason ChainOnBeltTeeth = new("chain-on-belt-teeth", "{1} does not run on {0}: belt teeth have another pitch and shape.", Cautions.ChainOff)
+    {
+        Mend = "a chain sprocket or ring, or a belt of the sprocket's system in a frame that opens",
+        Sources = [Sources.BeltTracks, Sources.FlangedBelt],
+    };
+
+    private static readonly Reason BeltSystems = new("belt-systems", "{1} on {0}: only within one system. Belts differ in pitch, in width and in what keeps them on the sprocket, a flange or a track in the middle. Compare the names on both, or ask the belt's maker.", Cautions.BeltCare)
+    {
+        Sources = [Sources.BeltTracks, Sources.FlangedBelt],
+    };
+
+    private static readonly Reason BeltAndDerailleur = new("belt-with-derailleur", "{1} does not go through a derailleur for {0}: nothing shifts a belt between sprockets.", Cautions.ChainOff)
+    {
+        Mend = "a hub gear or one speed with the belt, or a chain with the derailleur",
+        Sources = [Sources.CommonPractice],
+    };
+
     private static readonly ImmutableArray<Source> RestsOn = [Sources.ChainWidths, Sources.ChainCatalogue, Sources.ChainSizes, Sources.SprocketSpacing];
 
     /// <summary>Inputs: sprockets, chain.</summary>
@@ -78,7 +101,7 @@ internal static class ChainRelations
 
     private static Outcome Sprockets(long sprockets, long chain)
     {
-        if (Single(sprockets, chain) is { } single)
+        if ((Belt(sprockets, chain) ?? Single(sprockets, chain)) is { } single)
         {
             return single;
         }
@@ -99,7 +122,7 @@ internal static class ChainRelations
 
     private static Outcome Rings(long rings, long chain)
     {
-        if (Single(rings, chain) is { } single)
+        if ((Belt(rings, chain) ?? Single(rings, chain)) is { } single)
         {
             return single;
         }
@@ -112,8 +135,19 @@ internal static class ChainRelations
     }
 
     private static Outcome Cage(long derailleur, long chain) =>
-        chain == ChainSize.Eighth.FitCode || chain == ChainSize.Freight.FitCode ? new(Verdict.DoesNotFit, NeverDerailleur)
+        chain == ChainSize.Belt.FitCode || derailleur == ChainSize.Belt.FitCode ? new(Verdict.DoesNotFit, BeltAndDerailleur)
+        : chain == ChainSize.Eighth.FitCode || chain == ChainSize.Freight.FitCode ? new(Verdict.DoesNotFit, NeverDerailleur)
         : derailleur == chain ? new(Verdict.Fits, SameCage) : new(Verdict.NeedsMeasuring, OtherCage);
+
+    /// <summary>Where a belt or a belt sprocket takes part; null where neither does.</summary>
+    private static Outcome? Belt(long sprockets, long chain) =>
+        (sprockets == SprocketClass.Belt.FitCode, chain == ChainSize.Belt.FitCode) switch
+        {
+            (true, true) => new(Verdict.NeedsMeasuring, BeltSystems),
+            (false, true) => new(Verdict.DoesNotFit, BeltOnTeeth),
+            (true, false) => new(Verdict.DoesNotFit, ChainOnBeltTeeth),
+            _ => null,
+        };
 
     /// <summary>Where a 1/8 or 5/32 in chain or a single sprocket takes part; null where none does.</summary>
     private static Outcome? Single(long sprockets, long chain)

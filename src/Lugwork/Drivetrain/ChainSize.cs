@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
-/// <summary>What a chain is made for. Closed set, identity equality.</summary>
+/// <summary>What a chain is made for; a belt stands among them. Closed set, identity equality.</summary>
 public sealed class ChainSize : Standard<ChainSize>, IInterfaceValue<ChainSize>
 {
     private ChainSize(int code, string key, string name, Source source, params ImmutableArray<string> names)
@@ -35,20 +35,26 @@ public sealed class ChainSize : Standard<ChainSize>, IInterfaceValue<ChainSize>
     /// <summary>Freight and work bicycles, 4.0 mm inside.</summary>
     public static ChainSize Freight { get; } = new(8, "5/32", "5/32 in chain", Sources.ChainWidths, "5/32 in", "freight");
 
+    /// <summary>A toothed belt instead of a chain: one closed loop, on belt sprockets only. Its lengths are its maker's.</summary>
+    public static ChainSize Belt { get; } = new(9, "belt", "toothed belt", Sources.BeltConversion, "belt drive", "drive belt", "tooth belt", "timing belt", "carbon belt");
+
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<ChainSize> All { get; } =
     [
-        Eighth, To8, For9, For10, For11, For12, For13, Freight,
+        Eighth, To8, For9, For10, For11, For12, For13, Freight, Belt,
     ];
 
-    /// <summary>Pitch of every bicycle chain, 12.7 mm.</summary>
+    /// <summary>Pitch of every bicycle chain, 12.7 mm; a belt has one of its own.</summary>
     public static Length Pitch => Length.FromMillimeters(12.7);
 
     /// <inheritdoc/>
     public static string Called => "chain size";
 
-    /// <summary>Between the inner plates.</summary>
-    public Length InnerWidth => Length.FromMicrometers(InnerMicrometres);
+    /// <summary>It opens at a link: a belt does not, so the frame has to.</summary>
+    public bool Opens => this != Belt;
+
+    /// <summary>Between the inner plates; null for a belt, which has none.</summary>
+    public Length? InnerWidth => Opens ? Length.FromMicrometers(InnerMicrometres) : null;
 
     /// <summary>Least printed width over the rivets; null where none is printed: that of the 1/8 in chain, about 9 mm, is only remembered.</summary>
     public Length? LeastOverRivets => OverRivets is { Least: > 0 } over ? Length.FromMicrometers(over.Least) : null;
@@ -56,7 +62,7 @@ public sealed class ChainSize : Standard<ChainSize>, IInterfaceValue<ChainSize>
     /// <summary>Most printed width over the rivets; null where none is printed. Of 5 to 8 speeds it is that of 6: 7.8 mm; 7 speeds have 7.3, 8 speeds 7.0 to 7.3.</summary>
     public Length? MostOverRivets => OverRivets is { Least: > 0 } over ? Length.FromMicrometers(over.Most) : null;
 
-    internal int InnerMicrometres => FitCode switch { 1 => 3_175, 2 => 2_380, 8 => 4_000, _ => 2_180 };
+    internal int InnerMicrometres => FitCode switch { 1 => 3_175, 2 => 2_380, 8 => 4_000, 9 => 0, _ => 2_180 };
 
     // Bicycle chain explained (width tables), the printed widths over the rivets.
     internal (int Least, int Most) OverRivets => FitCode switch

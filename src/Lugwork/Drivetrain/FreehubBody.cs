@@ -93,6 +93,9 @@ public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<Freehub
     /// <summary>Teeth of the smallest sprocket that is usual; the most that are printed: 16 for a single freewheel.</summary>
     public int UsualFewestTeeth => BodyDimensions.Smallest(this).Most;
 
+    /// <summary>One sprocket and nothing for a derailleur to do: hub gear, coaster hub, track hub, driver, or a body for one sprocket.</summary>
+    internal bool TakesOneSprocket => FitCode is >= 14 and <= 18;
+
     /// <summary>What body measured dimensions can be, likeliest first, and what to count or measure next.</summary>
     /// <param name="length">Along the splines, from the shoulder to the end. A body of unknown length is never ruled out by it.</param>
     /// <param name="splines">Number of splines or lugs, counted all round.</param>
@@ -103,12 +106,14 @@ public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<Freehub
     /// <inheritdoc/>
     public static FreehubBody OfFitCode(long code) => ByCode(code);
 
-    /// <summary>Reads a key or a name; "HG" alone is any of the HG bodies.</summary>
+    /// <summary>Reads a key or a name; "HG" alone is any of the HG bodies, and what drives a hub, such as "hub gear", any body that such a hub has.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<FreehubBody> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("HG", StringComparison.OrdinalIgnoreCase)
             ? Reading<FreehubBody>.Several([HgShort, HgMedium, HgTenOnly, HgLong, Hg12Road], "HG bodies differ in length and splines; measure the body: 31, 34.9 or 36.75 mm")
             : Trim(text) is "HG 10" or "HG10" or "HG-10" or "hg 10" or "hg10" or "hg-10"
                 ? Reading<FreehubBody>.Several([HgMedium, HgTenOnly], "a 10-speed body can be the usual one or the deep-spline one for 10 speeds only")
+                : ByName(text) is { Values.IsEmpty: false } named ? named
+                : HubDrive.Find(Trim(text)) is { } drive && drive != HubDrive.CassetteBody ? drive.Bodies is [var only] ? Reading<FreehubBody>.Of(only) : Reading<FreehubBody>.Several(drive.Bodies, "look at the sprocket: three lugs, splines or thread of one maker, or a plain thread")
                 : ByName(text);
 }

@@ -34,10 +34,13 @@ public sealed class SprocketClass : Standard<SprocketClass>, IInterfaceValue<Spr
     /// <summary>Sprockets or rings for 13 speeds.</summary>
     public static SprocketClass For13 { get; } = new(8, "13", "13 speeds", Sources.N3wPage, "13-speed", "13 speed", "13s");
 
+    /// <summary>For a toothed belt: no chain runs on it.</summary>
+    public static SprocketClass Belt { get; } = new(9, "belt", "belt sprocket", Sources.BeltTracks, "belt sprockets", "belt pulley", "belt ring", "belt cog");
+
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<SprocketClass> All { get; } =
     [
-        Eighth, Single332, To8, For9, For10, For11, For12, For13,
+        Eighth, Single332, To8, For9, For10, For11, For12, For13, Belt,
     ];
 
     /// <inheritdoc/>

@@ -122,22 +122,47 @@ public sealed class Joint
     internal Verdict Common(in CandidateRow row)
     {
         Span<long> values = stackalloc long[MostInputs];
-        bool settled = true;
         bool outside = false;
+        int open = -1;
+        int opens = 0;
         for (int i = 0; i < Inputs.Length; i++)
         {
-            settled &= row[i].IsSettled;
+            if (!row[i].IsSettled)
+            {
+                open = i;
+                opens++;
+            }
+
             outside |= row[i].IsOutside;
             values[i] = row[i].Low;
         }
 
-        if (settled)
+        if (opens == 0)
         {
             return Relation.Judge(values[..Inputs.Length]).Verdict;
         }
 
-        Verdict common = CommonOfAll(row);
+        bool listed = opens == 1 && !outside && row[open].State == KnownState.Unknown && !Inputs[open].IsLength && Inputs[open].Family == 0;
+        Verdict common = listed ? CommonOfListed(values[..Inputs.Length], open) : CommonOfAll(row);
         return outside ? Verdicts.Worse(common, Verdict.NeedsMeasuring) : common;
+    }
+
+    /// <summary>The same of one unknown that has a list, which most bicycles leave open somewhere: nothing is allocated.</summary>
+    private Verdict CommonOfListed(Span<long> values, int open)
+    {
+        Verdict common = Verdict.NotJudged;
+        foreach (long code in Inputs[open].Domain)
+        {
+            values[open] = code;
+            Verdict verdict = Relation.Judge(values).Verdict;
+            common = common == Verdict.NotJudged ? verdict : Either(common, verdict);
+            if (common == Verdict.NeedsMeasuring)
+            {
+                break;
+            }
+        }
+
+        return common;
     }
 
     // Apart from the settled path, so that its closure is not made there.

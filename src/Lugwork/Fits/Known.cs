@@ -85,6 +85,9 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <summary>How much is known.</summary>
     public KnownState State { get; }
 
+    /// <summary>The family outside the library that was named; null where none was.</summary>
+    public OutsideFamily? Family => State.IsOutside() && _low > 0 ? OutsideFamily.OfFitCode(_low) : null;
+
     /// <summary>Where it came from; null where nothing is known.</summary>
     public Evidence? Evidence { get; }
 
@@ -185,7 +188,18 @@ public readonly struct Known<T> : IEquatable<Known<T>>
         return OneOf(near, evidence);
     }
 
-    internal static Known<T> Outside(KnownState state, Evidence evidence) => new(state, default, null, 0, 0, evidence);
+    /// <summary>It is of a family outside the library, which is named: frame-specific or not covered, as the family is.</summary>
+    /// <param name="family">The family.</param>
+    /// <param name="evidence">Where it came from; stated, where left out.</param>
+    public static Known<T> OfFamily(OutsideFamily family, Evidence? evidence = null)
+    {
+        ArgumentNullException.ThrowIfNull(family);
+        return Outside(family.State, evidence ?? Lugwork.Evidence.AsValue, family);
+    }
+
+    /// <summary>The code of the family stands where that of a value would: no joint reads it, what is told does.</summary>
+    internal static Known<T> Outside(KnownState state, Evidence evidence, OutsideFamily? family = null) =>
+        new(state, default, null, family?.FitCode ?? 0, family?.FitCode ?? 0, evidence);
 
     /// <summary>Same state and same values; evidence does not count.</summary>
     /// <param name="other">Another.</param>
@@ -209,7 +223,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <param name="right">Another.</param>
     public static bool operator !=(Known<T> left, Known<T> right) => !left.Equals(right);
 
-    /// <summary>"27.2", "27 | 27.2", "135 ± 0.5", "none", "frame-specific", "not covered" or "unknown". Reads back to the same knowledge.</summary>
+    /// <summary>"27.2", "27 | 27.2", "135 ± 0.5", "none", "frame-specific", "not covered", the key of a family that is one of the two ("motor-mount"), or "unknown". Reads back to the same knowledge.</summary>
     public override string ToString()
     {
         switch (State)
@@ -225,9 +239,8 @@ public readonly struct Known<T> : IEquatable<Known<T>>
                 decimal middle = (_low + _high) / 2m / Nanometres.PerMillimetre;
                 return FormattableString.Invariant($"{middle:0.######} \u00B1 {half:0.######}");
             case KnownState.FrameSpecific:
-                return KnownStates.FrameSpecific;
             case KnownState.NotCovered:
-                return KnownStates.NotCovered;
+                return Family?.FitKey ?? KnownStates.InWords(State);
             default:
                 return "unknown";
         }
@@ -238,7 +251,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     {
         KnownState.Value => _value!.ToString("T", null),
         KnownState.OneOf => string.Join(" or ", Array.ConvertAll(_codes!, c => T.OfFitCode(c).ToString("T", null))),
-        _ => ToString(),
+        _ => Family is { } family ? $"{family.TradeName} ({KnownStates.InWords(State)})" : ToString(),
     };
 
     /// <summary>What the row of the one known value rests on; null where there is no one value or no row.</summary>
@@ -255,7 +268,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
             return new(State, code, code, null);
         }
 
-        return State == KnownState.OneOf ? SeveralFrom(from) : new(State, 0, 0, null);
+        return State == KnownState.OneOf ? SeveralFrom(from) : new(State, _low, _high, null);
     }
 
     // Apart from the settled path, so that its closure is not made there.

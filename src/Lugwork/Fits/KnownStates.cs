@@ -14,6 +14,9 @@ internal static class KnownStates
     public static KnownState? Read(ReadOnlySpan<char> text) =>
         Says(text, "framespecific") ? KnownState.FrameSpecific : Says(text, "notcovered") ? KnownState.NotCovered : null;
 
+    /// <summary>The canonical words.</summary>
+    public static string InWords(KnownState state) => state == KnownState.NotCovered ? NotCovered : FrameSpecific;
+
     /// <summary>What it means for a joint.</summary>
     public static Reason Reason(KnownState state) => state == KnownState.NotCovered ? Reasons.NotCovered : Reasons.FrameSpecific;
 

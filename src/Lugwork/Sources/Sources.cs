@@ -881,6 +881,45 @@ public static class Sources
     /// <summary>Rims for tyres that have to carry much (in German).</summary>
     public static Source LoadedRims { get; } = new("LOADED-RIMS", SourceKind.Press, Confidence.Medium, "Felgen fuer Reifen, die viel tragen muessen (in German)", "Fahrradzukunft 2/2006", "2006", "www.fahrradzukunft.de/2/felgen");
 
+    /// <summary>A frame workshop's page on splitting frames for belts; read in part.</summary>
+    public static Source BeltConversion { get; } = new("BELT-CONVERSION", SourceKind.Community, Confidence.Medium, "Gates belt conversion", "massivebikes.com", "undated", "massivebikes.com/en/74-gates-belt-conversion");
+
+    /// <summary>Where frames open for belts; a blog.</summary>
+    public static Source SplitFrames { get; } = new("SPLIT-FRAMES", SourceKind.Community, Confidence.Medium, "DIY Split Frame for Belt Drive", "greenbirdbikeblog.blogspot.com", "31 Mar 2016", "greenbirdbikeblog.blogspot.com/2016/03/diy-split-frame-for-belt-drive.html");
+
+    /// <summary>Flanged sprockets against a track in the middle.</summary>
+    public static Source BeltTracks { get; } = new("BELT-TRACKS", SourceKind.Press, Confidence.Medium, "Spot Brand Announces Gates Center Track Bikes Available Now", "Twenty Nine Inches", "2011", "twentynineinches.com/spot-brand-announces-gates-center-track-bikes-available-now");
+
+    /// <summary>Pitch and width of a flanged belt, from a shop's product page.</summary>
+    public static Source FlangedBelt { get; } = new("FLANGED-BELT", SourceKind.Community, Confidence.Medium, "111 Tooth CDC Belt Black (product page)", "bikeknack.com.au", "undated", "bikeknack.com.au/product/111-tooth-cdc-belt-black");
+
+    /// <summary>Coaster brakes; the opening of the page was read.</summary>
+    public static Source CoasterBrakes { get; } = new("COASTER-BRAKES", SourceKind.Handbook, Confidence.Medium, "Bicycle Coaster Brakes", "sheldonbrown.com", "undated", "sheldonbrown.com/coaster-brakes.html");
+
+    /// <summary>The arm of a front drum brake and its clip at the fork; a forum.</summary>
+    public static Source DrumArmClip { get; } = new("DRUM-ARM-CLIP", SourceKind.Community, Confidence.Medium, "SA front drum brake conversion", "Cycling UK forum", "undated", "forum.cyclinguk.org/viewtopic.php?p=1430673");
+
+    /// <summary>What happens when that arm comes loose; a forum.</summary>
+    public static Source DrumArmLoose { get; } = new("DRUM-ARM-LOOSE", SourceKind.Community, Confidence.Medium, "Securing SA brake arm to prevent failure (hospitalization)", "motorbicycling.com forum", "undated", "motorbicycling.com/threads/securing-sa-brake-arm-to-prevent-failure-hospitalization.46377");
+
+    /// <summary>Hub dynamos; a copy of the article was read.</summary>
+    public static Source HubDynamos { get; } = new("HUB-DYNAMOS", SourceKind.Handbook, Confidence.Medium, "Hub dynamo", "Wikipedia", "undated", "en.wikipedia.org/wiki/Hub_dynamo");
+
+    /// <summary>Plugs and wires of hub dynamos.</summary>
+    public static Source DynamoConnectors { get; } = new("DYNAMO-CONNECTORS", SourceKind.Community, Confidence.Medium, "How To Set Up The Best Hub Dynamo System For USB Charging & Lights", "cyclingabout.com", "undated", "cyclingabout.com/best-hub-dynamo-system");
+
+    /// <summary>A plug in two halves on a dynamo hub; a blog.</summary>
+    public static Source DynamoPlug { get; } = new("DYNAMO-PLUG", SourceKind.Community, Confidence.Medium, "archive page, October 2007", "3speedblog.blogspot.com", "Oct 2007", "3speedblog.blogspot.com/2007/10");
+
+    /// <summary>Wires of electronic shifting in an older frame; a forum.</summary>
+    public static Source WiredShift { get; } = new("WIRED-SHIFT", SourceKind.Community, Confidence.Medium, "Di2 11 speed on rim brake steel frame", "The Paceline forum", "undated", "forums.thepaceline.net/showthread.php?t=311396");
+
+    /// <summary>Wired and wireless shifting against cables; a blog.</summary>
+    public static Source WirelessShift { get; } = new("WIRELESS-SHIFT", SourceKind.Community, Confidence.Medium, "Frayed again", "accidentalrandonneur.wordpress.com", "16 Jun 2017", "accidentalrandonneur.wordpress.com/2017/06/16/frayed-again");
+
+    /// <summary>A patent on hydraulic shifting, which describes cables too; its opening was read.</summary>
+    public static Source HydraulicShift { get; } = new("HYDRAULIC-SHIFT", SourceKind.MakerDocument, Confidence.Medium, "EP 1264764 A2, hydraulically operated bicycle gear shift mechanism", "European Patent Office", "undated", "data.epo.org/publication-server/rest/v1.2/patents/EP1264764NWA2/document.html");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -943,5 +982,7 @@ public static class Sources
         BrazedOnBrakes, FluidGuide, InsertionArticle, SlipFitColumn, DropperChoice, LongDropper,
         OddPostMeasured,
         LoadedRims,
+        BeltConversion, SplitFrames, BeltTracks, FlangedBelt, CoasterBrakes, DrumArmClip, DrumArmLoose,
+        HubDynamos, DynamoConnectors, DynamoPlug, WiredShift, WirelessShift, HydraulicShift,
     ];
 }

@@ -3,15 +3,15 @@ namespace Lugwork.Tests.Builds;
 /// <summary>Bicycles made of parts that nearly mate.</summary>
 internal static class Bicycles
 {
-    private static readonly string[] RearEnds = ["R135-QR", "R142-12", "R148-12", "R130", "R126", "unknown", "not covered"];
+    private static readonly string[] RearEnds = ["R135-QR", "R142-12", "R148-12", "R130", "R126", "unknown", "not covered", "hub-motor"];
     private static readonly string[] Materials = ["steel", "aluminium", "carbon", "unknown"];
-    private static readonly string[] Bores = ["27.2", "30.9", "31.6", "27.2 | 27.4", "27.18 ± 0.05", "unknown", "frame-specific"];
+    private static readonly string[] Bores = ["27.2", "30.9", "31.6", "27.2 | 27.4", "27.18 ± 0.05", "unknown", "frame-specific", "shaped-seatpost"];
     private static readonly string[] Posts = ["27.2", "26.8", "27.4", "30.9", "31.6", "unknown", "frame-specific"];
     private static readonly string[] RearMounts = ["IS-rear", "PM-160", "PM-180", "FM-rear-140", "none", "unknown", "not covered"];
     private static readonly string[] FrontMounts = ["IS-front", "PM-160", "PM-180", "FM-front-140", "none", "unknown"];
     private static readonly string[] Limits = ["160", "180", "203", "unknown", "not covered"];
-    private static readonly string[] Bodies = ["HG-M", "HG-L", "HG", "XD", "unknown", "not covered"];
-    private static readonly string[] Patterns = ["HG-9", "HG-10-old-road", "HG-11-road", "XD", "unknown"];
+    private static readonly string[] Bodies = ["HG-M", "HG-L", "HG", "XD", "hub gear", "unknown", "not covered"];
+    private static readonly string[] Patterns = ["HG-9", "HG-10-old-road", "HG-11-road", "XD", "3-lug", "unknown"];
     private static readonly string[] Threads = ["M12x1.0", "M12x1.5", "M15x1.5", "own", "none", "M12", "unknown"];
     private static readonly string[] HeadTubes = ["44|56", "44|44", "EC34/EC34", "IS42|IS52", "unknown", "frame-specific"];
     private static readonly string[] Headsets = ["code ZS44/28.6|ZS56/40", "code ZS44/28.6|EC44/40", "code EC34/28.6|EC34/30", "code IS42/28.6|IS52/40", "upper ZS44", "kind threadless", "code frame-specific"];
@@ -19,14 +19,15 @@ internal static class Bicycles
     private static readonly string[] Clamps = ["25.4", "25.8", "26.0", "31.8", "35", "31.8 | 35", "31.7 ± 0.2", "unknown"];
     private static readonly string[] Collars = ["28.6", "31.8", "34.9", "31.8 ± 0.1", "unknown"];
     private static readonly string[] Heads = ["7-round", "7x9", "7x10", "unknown"];
-    private static readonly string[] Shells = ["BSA-68", "BSA-73", "BSA", "PF41-86.5", "T47-85.5", "T47-86.5", "Italian-70", "unknown", "not covered"];
+    private static readonly string[] Shells = ["BSA-68", "BSA-73", "BSA", "PF41-86.5", "T47-85.5", "T47-86.5", "Italian-70", "unknown", "not covered", "motor"];
     private static readonly string[] Hangers = ["M10x1", "UDH", "direct-mount", "plain", "no-hanger", "unknown", "frame-specific"];
     private static readonly string[] Largest = ["37-622", "40-622", "28-622", "40-635", "none", "unknown"];
-    private static readonly string[] Speeds = ["5-8", "9", "10", "11", "12", "unknown"];
+    private static readonly string[] Speeds = ["5-8", "9", "10", "11", "12", "belt", "unknown"];
+    private static readonly string[] Triangles = ["closed", "opens", "none", "unknown", "proprietary"];
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown", "frame-specific"];
 
     public static Frame Frame(Random random) => Lugwork.Frame.Read(
-        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}");
+        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}");
 
     /// <summary>A universal hanger goes with its own axle thread only; another one is bad input.</summary>
     private static string RearEnd(Random random)

@@ -44,13 +44,13 @@ public sealed class MeasuringLaws
     });
 
     [Fact]
-    public void A_chain_is_found_by_its_widths() => Each(ChainSize.All, (chain, away, error, exact) =>
+    public void A_chain_is_found_by_its_widths() => Each(ChainSize.All.Where(c => c.Opens), (chain, away, error, exact) =>
     {
-        Found(chain, ChainSize.Identify(innerWidth: Read(chain.InnerWidth, away, error)), exact);
+        Found(chain, ChainSize.Identify(innerWidth: Read(chain.InnerWidth!.Value, away, error)), exact);
         foreach (Length? over in new[] { chain.LeastOverRivets, chain.MostOverRivets }.Where(o => o is not null))
         {
             Found(chain, ChainSize.Identify(Read(over, away, error)), exact);
-            Found(chain, ChainSize.Identify(Read(over, away, error), Read(chain.InnerWidth, -away, error)), exact);
+            Found(chain, ChainSize.Identify(Read(over, away, error), Read(chain.InnerWidth!.Value, -away, error)), exact);
         }
     });
 

@@ -1,5 +1,6 @@
 using FsCheck;
 using FsCheck.Xunit;
+using Lugwork.Drivetrain;
 
 namespace Lugwork.Tests.Fits;
 
@@ -64,6 +65,12 @@ public sealed class CompletionLaws
                 {
                     Candidates[] inputs = [.. row.Inputs];
                     inputs[i] = Rows.None;
+                    if (joint.Relation == BeltRelations.ThroughRearTriangle && i == 0)
+                    {
+                        // A chain asks nothing of the rear triangle; a belt has to go through it.
+                        inputs[1] = new(KnownState.Value, ChainSize.Belt.FitCode, ChainSize.Belt.FitCode, null);
+                    }
+
                     Rows.Row less = row with { Inputs = inputs };
                     Assert.True(less.Common() > Verdict.NeedsPart, $"{less}: {less.Common()}");
                 }
