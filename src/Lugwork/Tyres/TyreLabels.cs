@@ -30,6 +30,8 @@ internal static class TyreLabels
 
     private const int MostOuter = 1_000;
 
+    private const int LeastFrench = 100;
+
     /// <summary>27 in labels of any width are one family.</summary>
     private const int AnyOuter = 27;
 
@@ -231,6 +233,7 @@ internal static class TyreLabels
 
         // Behind a dash a label has a fraction, 12-1/2; an ISO size has a bead seat.
         int at = 0;
+        int signs = 0;
         while (at < text.Length && IsWritten(Code(text[at])))
         {
             if (TextCursor.IsDash((char)Code(text[at])) && !IsSlash(text, at + 2) && !IsSlash(text, at + 3))
@@ -238,10 +241,12 @@ internal static class TyreLabels
                 return false;
             }
 
+            signs += TextCursor.IsTimes((char)Code(text[at])) ? 1 : 0;
             at++;
         }
 
-        return at == text.Length;
+        // A French label has one times sign, an inch label up to two.
+        return at == text.Length && signs <= (outer < LeastFrench ? 2 : 1);
     }
 
     private static bool IsSlash<TChar>(ReadOnlySpan<TChar> text, int at)
