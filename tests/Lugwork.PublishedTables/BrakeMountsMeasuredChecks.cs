@@ -9,7 +9,7 @@ public sealed class BrakeMountsMeasuredChecks
     private const string OldMounts = "IS and Postmount explained; MTB-News forum";
     private const string BrazeOns = "Braze-on distances index; bikebuilding.blogspot.com";
     private const string AdaptersPage = "Rubber Side Down: Disc Brake Adapters; Art's Cyclery";
-    private const string Drawing = "The problem with flat mount (one maker's post-mount drawing); peterverdone.com";
+    private const string Drawing = "The problem with flat mount; peterverdone.com";
     private const string Clearing = "Clearing up FM140; peterverdone.com";
     private const string FlatFork = "Flat mount; clandestine.cc";
     private const string FlatBrakes = "The problem with flat mount brakes; michaelhanslip.com";
@@ -41,6 +41,7 @@ public sealed class BrakeMountsMeasuredChecks
         Assert.False(BrakeMount.Identify(Read(51), Read(farHole)).Candidates.Any(c => c.Value == BrakeMount.IsFrontTabs || c.Value == BrakeMount.IsRearTabs), source);
 
     [Theory]
+    [PrintedIn(Drawing)]
     [InlineData(55.90, "PM-160")]
     [InlineData(64.56, "PM-180")]
     [InlineData(73.22, "PM-200, PM-203")]
@@ -49,6 +50,7 @@ public sealed class BrakeMountsMeasuredChecks
 
     /// <summary>By the drawing a rotor step of 20 mm is 8.66 mm of height: one step up is another mount, never the same.</summary>
     [Theory]
+    [PrintedIn(Drawing)]
     [InlineData("PM-140", "PM-160")]
     [InlineData("PM-160", "PM-180")]
     [InlineData("PM-180", "PM-200")]
@@ -83,6 +85,7 @@ public sealed class BrakeMountsMeasuredChecks
     public void A_bolt_is_said_as_published(string source, string mount, string bolt) => Assert.True(bolt == BrakeMount.Parse(mount, null).Bolt, source);
 
     [Theory]
+    [PrintedIn(Clearing)]
     [InlineData("FM-front-140")]
     [InlineData("FM-rear-140")]
     public void The_slot_stands_12_2_from_the_rotor_at_both_ends(string mount)
@@ -92,6 +95,7 @@ public sealed class BrakeMountsMeasuredChecks
     }
 
     [Theory]
+    [PrintedIn(FlatBrakes)]
     [InlineData("FM-front-140", 160)]
     [InlineData("FM-rear-140", 160)]
     public void The_plate_gives_the_next_rotor_and_the_joint_agrees(string mount, int rotor)

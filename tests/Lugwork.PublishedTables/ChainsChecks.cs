@@ -47,6 +47,7 @@ public sealed class ChainsChecks
 
     /// <summary>No page says that a wider chain runs on closer sprockets.</summary>
     [Theory]
+    [PrintedIn(Arithmetic)]
     [InlineData("10", "9")]
     [InlineData("11", "9")]
     [InlineData("11", "10")]

@@ -11,9 +11,9 @@ public sealed class DiscBrakesChecks
     private const string AdapterGuide = "How to Choose the Right Disc Brake Adapter; Loam Goat";
     private const string Derived = "arithmetic on the published rotor sizes";
     private const string TwoSizes = "203 vs 200: the 3mm that might matter; Ti-Parts Titanium";
-    private const string Practice = "common practice";
+    private const string Practice = "common practice, no source";
     private const string MountForum = "Disc mounts, an explanation; BikeRadar forum";
-    private const string IsBetter = "International Standard Brake Mounting; Essential Cycles";
+    private const string IsBetter = "International Standard Brake Mounting IS Better; Essential Cycles";
     private const string FlatOnPost = "A flat mount disc caliper on a post mount frame?; CyclingTips copy";
     private const string FlatProblem = "The problem with flat mount; peterverdone.com";
     private const string FlatBrakes = "The problem with flat mount brakes; michaelhanslip.com";

@@ -14,7 +14,7 @@ public sealed class HubsInEndsChecks
     private const string Derived = "arithmetic on the published widths";
     private const string Boost148 = "Tech Talk: Boost 148 explained; Art's Cyclery";
     private const string Builder148 = "148x12, the future; Waltworks";
-    private const string SixMm = "Mountain Hub Spacing: The 6-Millimeter Conundrum; Roval Components";
+    private const string SixMm = "Mountain Hub Spacing: The 6-Millimeter Conundrum; a wheel maker";
     private const string BoostTrade = "Boost Your Potential For Growth; QBP";
     private const string Axle148 = "2016 axle standards part 1: rear 148mm thru axle; Bikerumor";
     private const string AxleGuide = "A guide to mountain bike axle standards; BikeRadar";
@@ -31,7 +31,7 @@ public sealed class HubsInEndsChecks
     private const string Single = "Chainline, single-speed; sheldonbrown.com";
     private const string Wheels = "Information & Advice: Bicycle Wheels; Moruya Bicycles";
     private const string Fat = "Understanding Drivetrain & Rear Tire Capacity; Salsa Cycles";
-    private const string Practice = "common practice";
+    private const string Practice = "common practice, no source";
     private const string Memory = "from memory";
 
     public static TheoryData<string, string, string, string, string, string, Verdict, string> Rear => Data(

@@ -81,6 +81,8 @@ public sealed class LabelsOnRimsChecks
 
     /// <summary>E33: the two orders of a three-part label are one size. E35: the ISO width counts, not the label's 2.8 in.</summary>
     [Fact]
+    [PrintedIn(Order)]
+    [PrintedIn(Maker)]
     public void The_iso_number_counts()
     {
         Assert.True(TyreSize.Parse("28 x 1 5/8 x 1 3/8", null) == TyreSize.Parse("28 x 1 3/8 x 1 5/8", null), Order);

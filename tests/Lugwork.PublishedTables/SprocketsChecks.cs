@@ -12,7 +12,7 @@ public sealed class SprocketsChecks
     private const string Forum = "11-speed cassette on 10-speed hub (body lengths); Slowtwitch forum";
     private const string SideBySide = "HG, Micro Spline, road 12 and XDR measured side by side; handsonbike.blogspot.com";
     private const string Bodies = "8-spline freehub bodies: which do you have?; Branford Bike";
-    private const string Short = "1x13 gravel group and the N3W body; two blogs";
+    private const string Short = "1x13 gravel group and the N3W body; chan-bike.com";
     private const string Launch = "Launch of the 13-speed gravel group; road.cc";
     private const string Closeup = "Closeup: Micro Spline; Bikerumor";
     private const string HubGears = "Alles ueber Nabenschaltungen; WikiPedalia";
@@ -64,6 +64,7 @@ public sealed class SprocketsChecks
         Among(FreewheelThread.Identify(Mm(diameter), (decimal)threads), key, source, 0.01m);
 
     [Fact]
+    [PrintedIn(NoLockring)]
     public void A_lockring_turns_the_other_way() =>
         Assert.True(FreewheelThread.Parse("track lockring", null).IsLeftHand && !FreewheelThread.Parse("track cog", null).IsLeftHand, NoLockring);
 

@@ -21,10 +21,10 @@ public sealed class TyresOnRimsChecks
     private const string Ratio = "Bike tire width v rim width; megalos.rs copy";
     private const string Iso2023 = "In conversation about hookless rims; road.cc";
     private const string Divided = "Industry divided over new tyre rim-size regulations; Cycling Weekly";
-    private const string Statement = "Tire compatibility statement; Chris King";
-    private const string Part2 = "BS ISO 5775-2:2015 clause extract; ulstandardspdf.com";
+    private const string Statement = "Tire compatibility statement; a hub and wheel maker";
+    private const string Part2 = "BS ISO 5775-2:2015, clause extract; ulstandardspdf.com";
     private const string Iso5775 = "ISO 5775; Wikipedia";
-    private const string RimChart = "Recommended tire size chart; American Classic";
+    private const string RimChart = "Recommended tire size chart; a rim maker";
 
     [Theory]
     [InlineData("E01", SizeNames, "47-622", 622, Verdict.Fits)]
@@ -58,6 +58,7 @@ public sealed class TyresOnRimsChecks
     }
 
     [Fact]
+    [PrintedIn(SizePage)]
     public void A_541_tyre_on_a_540_rim_carries_a_caution()
     {
         // E21: Tyre and Wheel Sizes; Bikefix: said to interchange, one millimetre apart.
