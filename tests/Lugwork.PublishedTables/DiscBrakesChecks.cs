@@ -1,3 +1,5 @@
+using Lugwork.Brakes;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Disc calipers, rotors, adapters and limits: published cases, each with its source.</summary>
@@ -80,6 +82,7 @@ public sealed class DiscBrakesChecks
     [InlineData("H52, splined", Derived, "none", "center-lock", Verdict.DoesNotFit, "")]
     public void A_rotor_goes_on_a_hub_as_published(string row, string source, string hub, string rotor, Verdict expected, string remedy)
     {
+        (hub, rotor) = (Published.Key<RotorFixing>(hub, source), Published.Key<RotorFixing>(rotor, source));
         Build build = Build.From(Frame.Read("material steel"))
             .With(Wheel.Read($"rotorFixing {hub}"), Slot.RearWheel).With(Rotor.Read($"fixing {rotor}"), Slot.RearRotor)
             .With(Wheel.Read($"rotorFixing {hub}"), Slot.FrontWheel).With(Rotor.Read($"fixing {rotor}"), Slot.FrontRotor);

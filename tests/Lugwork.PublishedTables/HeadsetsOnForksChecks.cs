@@ -1,3 +1,5 @@
+using Lugwork.Steering;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Headsets on steerers and crowns: published cases, each with its source.</summary>
@@ -73,7 +75,7 @@ public sealed class HeadsetsOnForksChecks
     [InlineData("threaded", "threadless", Verdict.DoesNotFit, Article)]
     [InlineData("threadless", "unknown", Verdict.NeedsMeasuring, Article)]
     public void Threads_are_judged_as_published(string headset, string fork, Verdict expected, string source) =>
-        Published.Says(On($"kind {headset}", $"steererKind {fork}"), "headset-kind", source, expected);
+        Published.Says(On($"kind {Published.Key<SteererKind>(headset, source)}", $"steererKind {Published.Key<SteererKind>(fork, source)}"), "headset-kind", source, expected);
 
     private static Build On(string headset, string fork) =>
         Build.From(Frame.Read("material steel")).With(Fork.Read(fork), Slot.Fork).With(Headset.Read(headset), Slot.Headset);

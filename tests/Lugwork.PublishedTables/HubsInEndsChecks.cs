@@ -1,3 +1,4 @@
+using Lugwork.Hubs;
 using Row = (string Case, string Source, string Hub, string Ends, string Into, string Material, Lugwork.Verdict Expected, string Remedy);
 
 namespace Lugwork.PublishedTables;
@@ -10,7 +11,7 @@ namespace Lugwork.PublishedTables;
 /// </remarks>
 public sealed class HubsInEndsChecks
 {
-    private const string Measuring = "Axle and hub standards, how to measure and choose; Dandy Horse";
+    private const string Measuring = "Axle and hub standards, cassette compatibility and rotor mounting; Dandy Horse";
     private const string Derived = "arithmetic on the published widths";
     private const string Boost148 = "Tech Talk: Boost 148 explained; Art's Cyclery";
     private const string Builder148 = "148x12, the future; Waltworks";
@@ -102,7 +103,7 @@ public sealed class HubsInEndsChecks
     [MemberData(nameof(Rear))]
     public void A_rear_hub_stands_in_its_frame_as_published(string row, string source, string hub, string ends, string into, string material, Verdict expected, string remedy)
     {
-        Build build = Build.From(Frame.Read($"rear {into}; material {material}")).With(Wheel.Read($"hub {hub}; ends {ends}"), Slot.RearWheel);
+        Build build = Build.From(Frame.Read($"rear {into}; material {Published.Key<FrameMaterial>(material, source)}")).With(Wheel.Read($"hub {hub}; ends {Published.Key<HubEnds>(ends, source)}"), Slot.RearWheel);
 
         AssertFit(build, "rear-wheel-in-frame", row, source, expected, remedy);
     }

@@ -13,6 +13,8 @@ public sealed class RimWidthsChecks
     private const string Older = "ISO 5775, older copy of the encyclopaedia article";
     private const string Statement = "Tire compatibility statement; a hub and wheel maker";
     private const string Wide = "Rim and Tire Standards; Rene Herse Cycles";
+    private const string Profile2017 = "Mavic s'impose dans le tubeless (in French); Le Cycle";
+    private const string Profile2019 = "The optimal rim for tubeless road racing tyres (quotes ETRTO 2019); Schwalbe";
     private const string Grown = "Why are tires sometimes narrower than their listed size?; a tyre maker's help centre";
 
     [Theory]
@@ -29,6 +31,7 @@ public sealed class RimWidthsChecks
 
     /// <summary>E59: three ways to write one rim; the letters are missing in one.</summary>
     [Fact]
+    [PrintedIn(Trade)]
     public void One_rim_in_three_writings_has_one_seat_and_width() =>
         Assert.Single(new[] { "622 x 19C", "19-622", "622 x 19 TC" }.Select(t => (RimSize.Parse(t, null).Bead, RimSize.Parse(t, null).InnerWidthMillimetres)).Distinct());
 
@@ -83,5 +86,18 @@ public sealed class RimWidthsChecks
         Assert.True(TyreWidthRange.Of(WidthEdition.TyreMaker, 27)!.Holds(38), Wide);
         Assert.False(TyreWidthRange.Of(WidthEdition.Etrto2006, 27)!.Holds(38), Wide);
         Assert.False(WidthEdition.TyreMaker.IsLimit);
+    }
+
+    /// <summary>One maker's rim of 2017 against the profile of 2019 that a tyre maker quotes: the wall is within it, the well, if a depth is meant, is not.</summary>
+    [Fact]
+    [PrintedIn(Profile2017)]
+    [PrintedIn(Profile2019)]
+    public void A_rim_of_2017_has_the_wall_of_the_later_profile_and_another_well()
+    {
+        RimProfile later = RimProfile.Parse("tubeless 622, 2019", null);
+        RimProfile earlier = RimProfile.Parse("road tubeless, 2017", null);
+        Assert.True(Math.Abs(earlier.WallHeight.Millimeters - later.WallHeight.Millimeters) <= later.WallTolerance!.Value.Millimeters, Profile2017);
+        Assert.True(earlier.LeastInnerWidth.Millimeters >= later.LeastInnerWidth.Millimeters, Profile2019);
+        Assert.False(earlier.WellDepth.Least.Millimeters <= later.WellDepth.Most.Millimeters, Profile2017);
     }
 }

@@ -96,13 +96,4 @@ public sealed class RotorsMeasuredChecks
     public void A_lockring_goes_on_an_axle_as_published(string row, string source, string ring, int axle, Verdict expected) =>
         Assert.True(expected == Lockring.Parse(ring, null).OnAxle(axle), $"{row}, {source}");
 
-    [Theory]
-    [PrintedIn(MakersSheet)]
-    [InlineData("6-bolt", "M5", 6)]
-    [InlineData("Center Lock", "", 0)]
-    public void A_rotor_is_bolted_as_its_maker_says(string fixing, string bolt, int bolts)
-    {
-        RotorFixing read = RotorFixing.Parse(fixing, null);
-        Assert.True(read.Bolt == bolt && read.Bolts == bolts, MakersSheet);
-    }
 }

@@ -74,14 +74,6 @@ public sealed class SeatsMeasuredChecks
 
     [Theory]
     [PrintedIn(Collars)]
-    [InlineData("22.2", "25.4")]
-    [InlineData("25.4", "28.6")]
-    [InlineData("27.2", "31.8")]
-    public void A_post_goes_with_its_usual_collar(string post, string collar) =>
-        Assert.True(collar == SeatClampForPost.Of(SeatpostDiameter.Parse(post, null))!.Usual!.FitKey, Collars);
-
-    [Theory]
-    [PrintedIn(Collars)]
     [InlineData(25.4, "25.4")]
     [InlineData(28.5, "28.6")]
     [InlineData(31.9, "31.8")]

@@ -43,8 +43,9 @@ public sealed class SteerersAndSpacersChecks
     }
 
     [Theory]
-    [InlineData("25.4", 25, null, Verdict.Fits, Limit)]
-    [InlineData("28.6", 30, null, Verdict.Fits, Limit)]
+    [InlineData("25.4", 25, 25.0, Verdict.Fits, Limit)]
+    [InlineData("25.4", 25, null, Verdict.NeedsMeasuring, Column)] // pages disagree: the maker is asked
+    [InlineData("28.6", 30, null, Verdict.NeedsMeasuring, Column)]
     [InlineData("28.6", 35, 35.0, Verdict.Fits, Limit)]
     [InlineData("28.6", 50, 50.0, Verdict.Fits, Limit)]
     [InlineData("28.6", 40, 40.0, Verdict.Fits, Quoted)]

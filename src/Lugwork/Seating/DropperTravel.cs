@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Lugwork.Seating;
 
 /// <summary>How far a dropper post goes down.</summary>
-/// <remarks>30 to 400 mm, exact to the nanometre. The default is no travel: it is refused wherever a value is asked for.</remarks>
+/// <remarks>30 to 400 mm, a range that no page prints: it is wide on purpose and only keeps out what is no travel. Exact to the nanometre. The default is no travel: it is refused wherever a value is asked for.</remarks>
 public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
 {
     private const decimal Least = 30m;
