@@ -73,6 +73,11 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
         }
 
         cursor.SkipMillimetres();
+        if (cursor.Rest.TrimEnd().Equals("travel", StringComparison.OrdinalIgnoreCase))
+        {
+            cursor.Position = text.Length;
+        }
+
         return !cursor.AtEnd ? Reading<DropperTravel>.Refused("only millimetres may follow the travel", cursor.Position)
             : new Nanometres(nanometres).Millimetres is < Least or > Most ? Reading<DropperTravel>.Refused("a dropper goes down by 30 to 400 mm")
             : Reading<DropperTravel>.Of(new(new Nanometres(nanometres)));
