@@ -70,6 +70,7 @@ public sealed class BoltCirclesChecks
     }
 
     [Fact]
+    [PrintedIn(Decoder)]
     public void Two_versions_of_a_direct_mount_are_two() =>
         Assert.True(DirectMountRing.Read("3-bolt").Values[0] != DirectMountRing.Read("8-bolt").Values[0] && !DirectMountRing.Read("direct mount").IsClear, Decoder);
 

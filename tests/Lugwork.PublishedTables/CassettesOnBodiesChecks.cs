@@ -1,3 +1,5 @@
+using Lugwork.Drivetrain;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Cassettes on freehub bodies: every row of the published tables, each with its source; spacers in millimetres.</summary>
@@ -103,8 +105,8 @@ public sealed class CassettesOnBodiesChecks
     private static void AssertFit(string cassette, string body, string source, Verdict expected, string remedy)
     {
         Fit fit = Build.From(Frame.Read("material steel"))
-            .With(Wheel.Read($"body {body}"), Slot.RearWheel)
-            .With(Cassette.Read($"pattern {cassette}"))
+            .With(Wheel.Read($"body {Published.Key<FreehubBody>(body, source)}"), Slot.RearWheel)
+            .With(Cassette.Read($"pattern {Published.Key<CassettePattern>(cassette, source)}"))
             .Check().Fits.Single(f => f.Joint!.Id == "cassette-on-freehub-body");
         Assert.True(expected == fit.Verdict, $"{source}: {expected} is published, judged: {fit}");
         Assert.Contains(remedy, string.Join(" | ", fit.Remedies), StringComparison.Ordinal);

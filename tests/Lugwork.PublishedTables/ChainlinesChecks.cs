@@ -31,6 +31,7 @@ public sealed class ChainlinesChecks
     private const string Uneven = "Science Behind the Magic: Drivetrain Compatibility; a shop";
 
     [Theory]
+    [PrintedIn(TenSpeed)]
     [InlineData(61.2, "smallest")]
     [InlineData(25.65, "largest")]
     [InlineData(43.43, "middle")]
@@ -98,6 +99,7 @@ public sealed class ChainlinesChecks
         Assert.True(ChainGuideMount.Identify(MeasuredLength.OfMillimetres((decimal)circle)).Candidates is [var only] && only.Value.FitKey == key, source);
 
     [Theory]
+    [PrintedIn(Kinds)]
     [InlineData("top pull", "top")]
     [InlineData("bottom pull", "bottom")]
     [InlineData("dual pull", "dual")]

@@ -1,3 +1,5 @@
+using Lugwork.Drivetrain;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Chains on cassettes and rings and through derailleurs: published cases, each with its source.</summary>
@@ -47,6 +49,7 @@ public sealed class ChainsChecks
 
     /// <summary>No page says that a wider chain runs on closer sprockets.</summary>
     [Theory]
+    [PrintedIn(Arithmetic)]
     [InlineData("10", "9")]
     [InlineData("11", "9")]
     [InlineData("11", "10")]
@@ -67,7 +70,7 @@ public sealed class ChainsChecks
     [InlineData("same", "11", "11", Verdict.Fits, Widths)]
     [InlineData("rings not known", "unknown", "11", Verdict.NeedsMeasuring, Widths)]
     public void A_chain_runs_on_rings_as_published(string row, string rings, string chain, Verdict expected, string source) =>
-        Published.Says(Bare.With(Crankset.Read($"rings {rings}"), Slot.Crankset).With(Chain.Read($"size {chain}"), Slot.Chain), "chain-on-rings", $"{row}, {source}", expected);
+        Published.Says(Bare.With(Crankset.Read($"rings {Published.Key<SprocketClass>(rings, source)}"), Slot.Crankset).With(Chain.Read($"size {chain}"), Slot.Chain), "chain-on-rings", $"{row}, {source}", expected);
 
     [Theory]
     [InlineData("D28", "8", "1/8", Verdict.DoesNotFit, Sizes)]

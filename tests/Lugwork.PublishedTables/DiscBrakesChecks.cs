@@ -1,3 +1,5 @@
+using Lugwork.Brakes;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Disc calipers, rotors, adapters and limits: published cases, each with its source.</summary>
@@ -11,9 +13,9 @@ public sealed class DiscBrakesChecks
     private const string AdapterGuide = "How to Choose the Right Disc Brake Adapter; Loam Goat";
     private const string Derived = "arithmetic on the published rotor sizes";
     private const string TwoSizes = "203 vs 200: the 3mm that might matter; Ti-Parts Titanium";
-    private const string Practice = "common practice";
+    private const string Practice = "common practice, no source";
     private const string MountForum = "Disc mounts, an explanation; BikeRadar forum";
-    private const string IsBetter = "International Standard Brake Mounting; Essential Cycles";
+    private const string IsBetter = "International Standard Brake Mounting IS Better; Essential Cycles";
     private const string FlatOnPost = "A flat mount disc caliper on a post mount frame?; CyclingTips copy";
     private const string FlatProblem = "The problem with flat mount; peterverdone.com";
     private const string FlatBrakes = "The problem with flat mount brakes; michaelhanslip.com";
@@ -80,6 +82,7 @@ public sealed class DiscBrakesChecks
     [InlineData("H52, splined", Derived, "none", "center-lock", Verdict.DoesNotFit, "")]
     public void A_rotor_goes_on_a_hub_as_published(string row, string source, string hub, string rotor, Verdict expected, string remedy)
     {
+        (hub, rotor) = (Published.Key<RotorFixing>(hub, source), Published.Key<RotorFixing>(rotor, source));
         Build build = Build.From(Frame.Read("material steel"))
             .With(Wheel.Read($"rotorFixing {hub}"), Slot.RearWheel).With(Rotor.Read($"fixing {rotor}"), Slot.RearRotor)
             .With(Wheel.Read($"rotorFixing {hub}"), Slot.FrontWheel).With(Rotor.Read($"fixing {rotor}"), Slot.FrontRotor);

@@ -53,12 +53,14 @@ public sealed class ForkLengthsChecks
         Among(source, key, ForkClass.Identify(Mm(length, 1)));
 
     [Theory]
+    [PrintedIn(Length)]
     [InlineData(470)]
     [InlineData(490)]
     public void A_rigid_29_fork_of_the_useful_range_is_told(double length) =>
         Assert.True(ForkClass.Identify(Mm(length, 3)).Candidates.Any(c => !c.Value.IsSuspension && c.Value.FitKey.StartsWith("29", StringComparison.Ordinal)), Length);
 
     [Fact]
+    [PrintedIn(Pair)]
     public void Wheel_sizes_differ_by_18_mm_at_one_travel()
     {
         double apart = ForkClass.Parse("29-140", null).LeastAxleToCrown.Millimeters - ForkClass.Parse("27.5-140", null).LeastAxleToCrown.Millimeters;
@@ -72,5 +74,6 @@ public sealed class ForkLengthsChecks
     public void An_offset_of_the_2010s_is_among_what_it_can_be(double offset, string key, string source) => Among(source, key, ForkOffset.Identify(Mm(offset, 0.5)));
 
     [Fact]
+    [PrintedIn(Rake)]
     public void An_offset_of_51_is_first_of_all_a_29_fork() => First(Rake, "29", ForkOffset.Identify(Mm(51, 0.2)));
 }

@@ -1,3 +1,5 @@
+using Lugwork.Drivetrain;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Rear derailleurs on hangers: published cases, each with its source.</summary>
@@ -31,7 +33,7 @@ public sealed class HangersChecks
     [InlineData("hanger not known", "unknown", "hangerless", Verdict.NeedsMeasuring, "", Universal)]
     [InlineData("hanger not known", "unknown", "M10-bolt", Verdict.NeedsMeasuring, "", Escape)]
     public void A_derailleur_hangs_as_published(string row, string hanger, string mount, Verdict expected, string remedy, string source) =>
-        Published.Says(On(hanger, mount), "derailleur-on-hanger", $"{row}, {source}", expected, remedy);
+        Published.Says(On(hanger, mount, source), "derailleur-on-hanger", $"{row}, {source}", expected, remedy);
 
     [Theory]
     [InlineData("plain", "tapping the hole M10 x 1", Plain)]
@@ -40,12 +42,12 @@ public sealed class HangersChecks
     [InlineData("M10x26", "chasing", Memory)]
     public void A_frame_without_the_thread_is_no_fit_and_the_way_out_is_told(string hanger, string words, string source)
     {
-        Fit fit = Published.Of(On(hanger, "M10-bolt"), "derailleur-on-hanger");
+        Fit fit = Published.Of(On(hanger, "M10-bolt", source), "derailleur-on-hanger");
 
         Assert.True(fit.Verdict > Verdict.Fits, $"{source}: {fit}");
         Assert.Contains(fit.Remedies, r => r.Kind == RemedyKind.IfMeasured && r.What.Contains(words, StringComparison.Ordinal));
     }
 
-    private static Build On(string hanger, string mount) =>
-        Build.From(Frame.Read($"hanger {hanger}")).With(RearDerailleur.Read($"mount {mount}"), Slot.RearDerailleur);
+    private static Build On(string hanger, string mount, string source) =>
+        Build.From(Frame.Read($"hanger {Published.Key<Hanger>(hanger, source)}")).With(RearDerailleur.Read($"mount {Published.Key<DerailleurMount>(mount, source)}"), Slot.RearDerailleur);
 }

@@ -25,6 +25,8 @@ public sealed class HeadsetBearingsChecks
     public void A_bearing_in_the_words_of_its_page(string text, string key, string source) => Reads<HeadsetBearing>(source, key, text);
 
     [Fact]
+    [PrintedIn(Measure)]
+    [PrintedIn(Angles)]
     public void Angles_are_part_of_the_interface()
     {
         Assert.False(HeadsetBearing.TryParse("30.15x41x6.5 45/45", null, out _), Angles);
@@ -33,15 +35,19 @@ public sealed class HeadsetBearingsChecks
     }
 
     [Fact]
+    [PrintedIn(CarbonFrames)]
     public void An_owner_measured_34_2_by_47() => First(CarbonFrames, "34.1x46.9x7-45/45", HeadsetBearing.Identify(outside: Mm(47), inside: Mm(34.2), height: Mm(7)));
 
     [Fact]
+    [PrintedIn(CarbonFrames)]
     public void An_owner_measured_49_outside() => First(CarbonFrames, "37x49x6.5-36/45", HeadsetBearing.Identify(outside: Mm(49)));
 
     [Fact]
+    [PrintedIn(RoadFrame)]
     public void An_owner_measured_46_by_34_with_a_steel_rule() => First(RoadFrame, "34.1x46.9x7-45/45", HeadsetBearing.Identify(Mm(46, 1), Mm(34, 0.5), Mm(7, 0.5)));
 
     [Fact]
+    [PrintedIn(RoadFrame)]
     public void The_height_of_a_41_8_bearing_is_not_given_by_its_diameter()
     {
         Identification<HeadsetBearing> open = HeadsetBearing.Identify(outside: Mm(41.8));
@@ -50,6 +56,7 @@ public sealed class HeadsetBearingsChecks
     }
 
     [Fact]
+    [PrintedIn(RaceFrame)]
     public void A_radial_bearing_of_one_size_is_told_by_its_edges()
     {
         Identification<HeadsetBearing> found = HeadsetBearing.Identify(Mm(52), Mm(40), Mm(7));
@@ -59,9 +66,11 @@ public sealed class HeadsetBearingsChecks
     }
 
     [Fact]
+    [PrintedIn(Cable)]
     public void A_51_8_is_not_a_52() => First(Cable, "40x51.8x8-36/45", HeadsetBearing.Identify(outside: Mm(51.8), height: Mm(8)));
 
     [Fact]
+    [PrintedIn(Refit)]
     public void A_bearing_of_IS41_and_one_of_IS42_differ_outside()
     {
         Assert.True(HeadsetCup.Identify(diameter: Mm(41.0)).Candidates.All(c => c.Value != HeadsetCup.Is42), Refit);
@@ -70,5 +79,6 @@ public sealed class HeadsetBearingsChecks
     }
 
     [Fact]
+    [PrintedIn(Seller)]
     public void The_bearing_of_a_41_seat_is_the_sellers() => Assert.True(HeadsetCup.Is41.Bearings.Contains(HeadsetBearing.Parse("30.15x41x6.5 36/45", null)), Seller);
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Lugwork.Steering;
 
 namespace Lugwork.PublishedTables;
 
@@ -58,6 +59,7 @@ public sealed class HeadsetCodesChecks
     }
 
     [Theory]
+    [PrintedIn("common practice, no source")]
     [InlineData("ZS44/28.6")]
     [InlineData("ZS44/28.6|EC44/40|EC34/30")]
     [InlineData("ZS|EC")]
@@ -66,4 +68,14 @@ public sealed class HeadsetCodesChecks
     [InlineData("ZS44/40|EC44/28.6")]
     public void A_text_that_is_no_code_is_refused(string code) =>
         Assert.False(BuildFile.TryRead($$"""{ "parts": { "frame": {}, "headset": { "code": {{JsonSerializer.Serialize(code)}} } } }""", out _, out _));
+
+    [Theory]
+    [InlineData("external cup", "EC34", CodeNote)]
+    [InlineData("EC", "EC44", Overview)]
+    [InlineData("zero stack", "ZS44", CodeNote)]
+    [InlineData("ZS", "ZS56", Overview)]
+    [InlineData("integrated", "IS42", CodeNote)]
+    [InlineData("IS", "IS41", Overview)]
+    public void The_letters_of_a_code_are_its_style(string style, string cup, string source) =>
+        Assert.True(HeadsetStyle.Parse(style, null) == HeadsetCup.Parse(cup, null).Style, source);
 }

@@ -8,17 +8,17 @@ public sealed class HeadsetsInHeadTubesChecks
     private const string Chart = "Headset Standards Explained: Reading the SHIS Chart; a tool maker";
     private const string Overview = "S.H.I.S. Overview; a headset maker";
     private const string CodeNote = "Standardized Headset Identification System (repost); BikeRadar forum";
-    private const string Guide = "Headset Identification and Specification Guide, rev. F+; a headset maker";
+    private const string Guide = "Headset Identification and Specification Guide, rev. F+; a headset maker, 2010";
     private const string OneInch = "Column of 2 Oct 2022: 1-inch headset, Italian vs JIS (in Japanese); Overwheel";
     private const string Handbook = "The Paterek Manual, ch. 6, The Front Triangle; T. Paterek";
     private const string OneInchOrMore = "1 in versus 1-1/8 in headset; rec.bicycles.tech";
     private const string Integrated = "Integrated headsets; R+E Cycles";
     private const string BearingSizes = "Information and Guides: Measure Headset Bearings; a bearing seller";
-    private const string BearingArticle = "How to measure sealed headset bearing sizes (copy of CyclingTips); Zeno Cycle Parts";
-    private const string Need41 = "Headset for a cyclocross frame; BikeRadar forum";
-    private const string Types = "Building a bike from parts 2: headset types (in Japanese); shobota.com";
+    private const string BearingArticle = "How to measure sealed headset bearing sizes; CyclingTips, 2021";
+    private const string Need41 = "Headset for a cyclocross frame; BikeRadar forum, 2013";
+    private const string Types = "Building a bike from parts 2: headset types (table, in Japanese); shobota.com";
     private const string HeadTubes = "Head tube (glossary, in Japanese); atwiki piro bicycle wiki";
-    private const string Lower49 = "Fork cutting and headset; allez-allez.net";
+    private const string Lower49 = "Fork cutting and headset; allez-allez.net, 2019";
     private const string Cable = "The definitive thread for 1-1/2 internal routing headsets; Chinertown forum";
     private const string Arithmetic = "arithmetic on the published bores";
     private const string Memory = "from memory";
@@ -85,6 +85,7 @@ public sealed class HeadsetsInHeadTubesChecks
         Published.SaysNothingMilder(Upper(end, half), "headset-upper-in-head-tube", source, Verdict.NeedsMeasuring);
 
     [Fact]
+    [PrintedIn(Overview)]
     public void The_two_halves_are_judged_apart()
     {
         Build build = Build.From(Frame.Read("head tube 44|56")).With(Headset.Read("upper ZS44/28.6; lower ZS44/30"), Slot.Headset);

@@ -1,3 +1,5 @@
+using Lugwork.Steering;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Headsets on steerers and crowns: published cases, each with its source.</summary>
@@ -7,13 +9,13 @@ public sealed class HeadsetsOnForksChecks
     private const string Article = "Headset (bicycle part); Wikipedia";
     private const string Chart = "Headset Standards Explained: Reading the SHIS Chart; a tool maker";
     private const string OneInch = "Column of 2 Oct 2022: 1-inch headset, Italian vs JIS (in Japanese); Overwheel";
-    private const string NotStraight = "Straight 1-1/8 in steering tube is not actually straight; Bicycles Q&A (TransWikia copy)";
-    private const string CarbonRace = "Crown race won't fit on carbon steerer; RoadBikeReview forums";
-    private const string Lower49 = "Fork cutting and headset; allez-allez.net";
+    private const string NotStraight = "Straight 1-1/8 in steering tube is not actually straight; Bicycles Q&A (TransWikia copy), 2021";
+    private const string CarbonRace = "Crown race won't fit on carbon steerer; RoadBikeReview forums, 2012";
+    private const string Lower49 = "Fork cutting and headset; allez-allez.net, 2019";
     private const string Conversion = "Headset or steerer tube from straight to tapered conversion; highlandmist.blogspot.com";
     private const string Notes = "Notes on headset standards (in Japanese); note.com";
     private const string OneInchOrMore = "1 in versus 1-1/8 in headset; rec.bicycles.tech";
-    private const string Standard = "TBIS 4210-2:2018, clause 4.7.4; Taiwan Bicycle Industry Standard";
+    private const string Standard = "TBIS 4210-2:2018 (text of ISO 4210-2:2014), clause 4.7.4; Taiwan Bicycle Industry Standard";
     private const string StackUp = "Stack em up!; a frame maker's blog";
     private const string Arithmetic = "arithmetic on the published diameters";
     private const string Memory = "from memory";
@@ -73,7 +75,7 @@ public sealed class HeadsetsOnForksChecks
     [InlineData("threaded", "threadless", Verdict.DoesNotFit, Article)]
     [InlineData("threadless", "unknown", Verdict.NeedsMeasuring, Article)]
     public void Threads_are_judged_as_published(string headset, string fork, Verdict expected, string source) =>
-        Published.Says(On($"kind {headset}", $"steererKind {fork}"), "headset-kind", source, expected);
+        Published.Says(On($"kind {Published.Key<SteererKind>(headset, source)}", $"steererKind {Published.Key<SteererKind>(fork, source)}"), "headset-kind", source, expected);
 
     private static Build On(string headset, string fork) =>
         Build.From(Frame.Read("material steel")).With(Fork.Read(fork), Slot.Fork).With(Headset.Read(headset), Slot.Headset);

@@ -1,3 +1,4 @@
+using Lugwork.Hubs;
 using Row = (string Case, string Source, string Hub, string Ends, string Into, string Material, Lugwork.Verdict Expected, string Remedy);
 
 namespace Lugwork.PublishedTables;
@@ -10,11 +11,11 @@ namespace Lugwork.PublishedTables;
 /// </remarks>
 public sealed class HubsInEndsChecks
 {
-    private const string Measuring = "Axle and hub standards, how to measure and choose; Dandy Horse";
+    private const string Measuring = "Axle and hub standards, cassette compatibility and rotor mounting; Dandy Horse";
     private const string Derived = "arithmetic on the published widths";
     private const string Boost148 = "Tech Talk: Boost 148 explained; Art's Cyclery";
     private const string Builder148 = "148x12, the future; Waltworks";
-    private const string SixMm = "Mountain Hub Spacing: The 6-Millimeter Conundrum; Roval Components";
+    private const string SixMm = "Mountain Hub Spacing: The 6-Millimeter Conundrum; a wheel maker";
     private const string BoostTrade = "Boost Your Potential For Growth; QBP";
     private const string Axle148 = "2016 axle standards part 1: rear 148mm thru axle; Bikerumor";
     private const string AxleGuide = "A guide to mountain bike axle standards; BikeRadar";
@@ -31,7 +32,7 @@ public sealed class HubsInEndsChecks
     private const string Single = "Chainline, single-speed; sheldonbrown.com";
     private const string Wheels = "Information & Advice: Bicycle Wheels; Moruya Bicycles";
     private const string Fat = "Understanding Drivetrain & Rear Tire Capacity; Salsa Cycles";
-    private const string Practice = "common practice";
+    private const string Practice = "common practice, no source";
     private const string Memory = "from memory";
 
     public static TheoryData<string, string, string, string, string, string, Verdict, string> Rear => Data(
@@ -102,7 +103,7 @@ public sealed class HubsInEndsChecks
     [MemberData(nameof(Rear))]
     public void A_rear_hub_stands_in_its_frame_as_published(string row, string source, string hub, string ends, string into, string material, Verdict expected, string remedy)
     {
-        Build build = Build.From(Frame.Read($"rear {into}; material {material}")).With(Wheel.Read($"hub {hub}; ends {ends}"), Slot.RearWheel);
+        Build build = Build.From(Frame.Read($"rear {into}; material {Published.Key<FrameMaterial>(material, source)}")).With(Wheel.Read($"hub {hub}; ends {Published.Key<HubEnds>(ends, source)}"), Slot.RearWheel);
 
         AssertFit(build, "rear-wheel-in-frame", row, source, expected, remedy);
     }

@@ -11,12 +11,12 @@ public sealed class MeasuredHubsChecks
     private const string Boost148 = "Tech Talk: Boost 148 explained; Art's Cyclery";
     private const string Trail157 = "Our take on 157TRAIL aka Superboost axle widths; Knolly Bikes";
     private const string Super157 = "Super Boost Plus 157 rear axle standard; Enduro MTB";
-    private const string SixMm = "Mountain Hub Spacing: The 6-Millimeter Conundrum; Roval Components";
-    private const string Measuring = "Axle and hub standards, how to measure and choose; Dandy Horse";
+    private const string SixMm = "Mountain Hub Spacing: The 6-Millimeter Conundrum; a wheel maker";
+    private const string Measuring = "Axle and hub standards, cassette compatibility and rotor mounting; Dandy Horse";
     private const string EndCapForum = "Rotor alignment and a 100 mm hub with 3.5 mm end caps; CycleChat forum";
     private const string EndCaps = "What are Torque Caps?; NOBL Wheels";
     private const string Trials = "Rear hubs / Front hubs; trial-bikes.com";
-    private const string GearHubs = "Chainline and Overlocknut Distance on Internal-Gear Hubs; sheldonbrown.com";
+    private const string GearHubs = "Chainline and Overlocknut Distance on Bicycles with Internal-Gear Hubs; sheldonbrown.com";
     private const string Wheels = "Information & Advice: Bicycle Wheels; Moruya Bicycles";
     private const string Carrier = "Splined sprocket carrier, workshop handbook; Rohloff";
     private const string Fat = "Understanding Drivetrain & Rear Tire Capacity; Salsa Cycles";
@@ -73,6 +73,7 @@ public sealed class MeasuredHubsChecks
 
     /// <summary>20x110 before Boost and of Boost measure the same: the rotor stands 5 mm apart.</summary>
     [Fact]
+    [PrintedIn(New20)]
     public void Two_hubs_of_20x110_are_parted_by_the_rotor_only()
     {
         Identification<HubStandard> found = HubStandard.Identify(Reading("110", 0.2m), axle: Reading("20"));

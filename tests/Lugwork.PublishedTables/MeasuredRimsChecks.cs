@@ -68,6 +68,7 @@ public sealed class MeasuredRimsChecks
 
     /// <summary>Presta valve; thedailyomnivore.net: a stem of 8 mm does not enter the narrow hole, one of 6 mm enters both.</summary>
     [Fact]
+    [PrintedIn(Article)]
     public void A_thick_stem_does_not_enter_the_narrow_hole()
     {
         Assert.True(ValveStem.Schrader.Diameter!.Value.Millimeters > ValveHole.Narrow.Diameter.Millimeters);

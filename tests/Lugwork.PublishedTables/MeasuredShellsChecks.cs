@@ -4,8 +4,7 @@ namespace Lugwork.PublishedTables;
 
 /// <summary>Shells, spindles and pedals as pages print their dimensions, put in as readings: each with its source.</summary>
 /// <remarks>
-/// A shell that a page prints as 86 wide is 86.5, and a BMX shell printed as 41 is 41.2: the first is found, the second is not with a caliper
-/// that errs by 0.1 mm, as 41.0 and 41.2 are two bores. A blog that groups Swiss shells with right-hand threads on both sides is not followed.
+/// A shell that a page prints as 86 wide is 86.5, and a BMX shell printed as 41 is printed as 41.2 elsewhere: both are found. A blog that groups Swiss shells with right-hand threads on both sides is not followed.
 /// </remarks>
 public sealed class MeasuredShellsChecks
 {
@@ -75,6 +74,7 @@ public sealed class MeasuredShellsChecks
     [InlineData(40, 70, 0, "Thompson-70", Unthreaded)]
     [InlineData(30, 68, 0, "pressed-30-68", Unthreaded)]
     [InlineData(37, 68, 0, "Spanish-68", Bmx)]
+    [InlineData(41, 73, 0, "Mid-73", Bmx)]
     public void A_shell_is_told_by_its_printed_dimensions(double bore, double width, double threads, string key, string source) =>
         Among(Shell.Identify(Mm(bore), Mm(width), threads == 0 ? null : (decimal)threads), key, source, 0);
 

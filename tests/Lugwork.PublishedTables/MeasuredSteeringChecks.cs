@@ -3,16 +3,16 @@ namespace Lugwork.PublishedTables;
 /// <summary>Head tubes, steerers, seats and bars known only by a caliper: what the published sizes make of the reading.</summary>
 public sealed class MeasuredSteeringChecks
 {
-    private const string Guide = "Headset Identification and Specification Guide, rev. F+; a headset maker";
-    private const string Reaming = "Musings on headset reaming tolerances; Velocipede Salon forum";
+    private const string Guide = "Headset Identification and Specification Guide, rev. F+; a headset maker, 2010";
+    private const string Reaming = "Musings on headset reaming tolerances; Velocipede Salon forum, 2020";
     private const string Cutters = "The cutting tool problem; peterverdone.com";
-    private const string Sketches = "Headset note with sketches (in Japanese); masahiromat.com";
-    private const string Need41 = "Headset for a cyclocross frame; BikeRadar forum";
+    private const string Sketches = "Headset note with sketches (in Japanese); masahiromat.com, 2018";
+    private const string Need41 = "Headset for a cyclocross frame; BikeRadar forum, 2013";
     private const string Pair = "Crown race won't fit on fork; MTBR forum";
-    private const string CarbonRace = "Crown race won't fit on carbon steerer; RoadBikeReview forums";
+    private const string CarbonRace = "Crown race won't fit on carbon steerer; RoadBikeReview forums, 2012";
     private const string Chart = "Headset Standards Explained: Reading the SHIS Chart; a tool maker";
-    private const string NotStraight = "Straight 1-1/8 in steering tube is not actually straight; Bicycles Q&A (TransWikia copy)";
-    private const string Milled = "Out. Of. Shape.; homebrewedbikes.blogspot.com";
+    private const string NotStraight = "Straight 1-1/8 in steering tube is not actually straight; Bicycles Q&A (TransWikia copy), 2021";
+    private const string Milled = "Out. Of. Shape.; homebrewedbikes.blogspot.com, 2011";
     private const string Grip = "Which Grip Fits?; Velogear";
     private const string Bars = "Bicycle Handlebar and Stem Dimensions; Love City Cycles";
     private const string Article = "Headset (bicycle part); Wikipedia";
@@ -38,6 +38,7 @@ public sealed class MeasuredSteeringChecks
         Same(source, reading, ends, Frame.Read($"headTubeLower {reading}").HeadTubeLower);
 
     [Theory]
+    [PrintedIn(Guide)]
     [InlineData("50")]
     [InlineData("62")]
     [InlineData("50 ± 0.1")]
@@ -69,6 +70,7 @@ public sealed class MeasuredSteeringChecks
     }
 
     [Fact]
+    [PrintedIn(CarbonRace)]
     public void A_carbon_seat_of_33_6_takes_no_33_race()
     {
         bool read = Fork.TryRead("crown seat 33.6 ± 0.05", out Fork fork, out _);

@@ -47,6 +47,7 @@ public sealed class PressFitsChecks
     }
 
     [Fact]
+    [PrintedIn(Rule)]
     public void Beyond_the_rule_there_is_no_silent_fit()
     {
         for (double interference = 0.11; interference < 1; interference += 0.01)

@@ -5,6 +5,20 @@ internal static class Published
 {
     public static Fit Of(Build build, string joint) => build.Check().Fits.Single(f => f.Joint!.Id == joint);
 
+    /// <summary>The key of what a page calls something; a word that is no value of the library fails the check, "unknown" and "none" stay.</summary>
+    public static string Key<T>(string words, string source)
+        where T : IInterfaceValue<T>
+    {
+        if (words is "unknown" or "none" or "")
+        {
+            return words;
+        }
+
+        Reading<T> reading = T.Read(words);
+        Assert.True(reading.IsClear, $"{source}: {words} is one {T.Called}, read: {string.Join(", ", reading.Values.Select(v => v.FitKey))} {reading.Reason}");
+        return reading.Values[0].FitKey;
+    }
+
     public static void Says(Build build, string joint, string source, Verdict expected, string remedy = "")
     {
         Fit fit = Of(build, joint);

@@ -45,6 +45,7 @@ public sealed class RimBrakesChecks
     }
 
     [Theory]
+    [PrintedIn(ReachShop)]
     [InlineData(6, "nutted-6, recessed-6")]
     [InlineData(6.35, "nutted-1/4")]
     public void A_centre_bolt_is_6_mm_or_a_quarter_inch(double bolt, string expected) =>
@@ -61,6 +62,7 @@ public sealed class RimBrakesChecks
         Assert.True(expected == BrakeBoss.Identify(MeasuredLength.OfMillimetres((decimal)toAxle), MeasuredLength.OfMillimetres((decimal)spacing)).Candidates[0].Value.FitKey, source);
 
     [Theory]
+    [PrintedIn(BrazeOns)]
     [InlineData(622)]
     [InlineData(584)]
     [InlineData(559)]
@@ -88,6 +90,7 @@ public sealed class RimBrakesChecks
         Assert.True(expected == BrakeActionRelations.LeverAndBrake.Judge([CablePull.Parse(lever, null).FitCode, BrakeType.Parse(brake, null).FitCode]).Verdict, $"{row}, {source}");
 
     [Theory]
+    [PrintedIn(Fluids)]
     [InlineData("B34", "DOT 5.1", "mineral oil", Verdict.Unsafe)]
     [InlineData("B34, the other way", "mineral oil", "DOT 4", Verdict.Unsafe)]
     [InlineData("one family", "DOT 4", "DOT 5.1", Verdict.Fits)]

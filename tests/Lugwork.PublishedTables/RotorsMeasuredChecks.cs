@@ -13,7 +13,7 @@ public sealed class RotorsMeasuredChecks
     private const string Worn = "Rear disc below 1.5mm minimum; EMTB Forums";
     private const string Rings = "Interchangeability of splined-rotor lockrings; brainybiker.com";
     private const string Carrier = "Splined rotor adapter notes; nomulabworkshop.com";
-    private const string MakersSheet = "Service Instructions BR-M416-A; Shimano";
+    private const string MakersSheet = "Service Instructions BR-M416-A (mechanical disc brake); the brake maker";
 
     [Theory]
     [InlineData(TwoSizes, 203.2, "203")]
@@ -25,6 +25,7 @@ public sealed class RotorsMeasuredChecks
         Assert.True(expected == RotorSize.Identify(MeasuredLength.OfMillimetres((decimal)diameter)).Candidates.Single().Value.FitKey, source);
 
     [Theory]
+    [PrintedIn(AdapterGuide)]
     [InlineData("PM-160", "+20", 180)]
     [InlineData("PM-160", "+40", 200)]
     [InlineData("PM-160", "+43", 203)]
@@ -51,6 +52,7 @@ public sealed class RotorsMeasuredChecks
     }
 
     [Fact]
+    [PrintedIn(Washers)]
     public void Between_200_and_203_the_pads_differ_by_what_washers_make_up()
     {
         double off = AdapterIncrement.Parse("+43", null).AlongRadius.Millimeters - AdapterIncrement.Parse("+40", null).AlongRadius.Millimeters;
@@ -94,12 +96,4 @@ public sealed class RotorsMeasuredChecks
     public void A_lockring_goes_on_an_axle_as_published(string row, string source, string ring, int axle, Verdict expected) =>
         Assert.True(expected == Lockring.Parse(ring, null).OnAxle(axle), $"{row}, {source}");
 
-    [Theory]
-    [InlineData("6-bolt", "M5", 6)]
-    [InlineData("Center Lock", "", 0)]
-    public void A_rotor_is_bolted_as_its_maker_says(string fixing, string bolt, int bolts)
-    {
-        RotorFixing read = RotorFixing.Parse(fixing, null);
-        Assert.True(read.Bolt == bolt && read.Bolts == bolts, MakersSheet);
-    }
 }

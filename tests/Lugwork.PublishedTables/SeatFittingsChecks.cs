@@ -26,6 +26,7 @@ public sealed class SeatFittingsChecks
         Published.Says(Build.From(Frame.Read(frame)).With(SeatClamp.Read($"size {collar}"), Slot.SeatClamp), "seat-clamp-on-seat-tube", source, expected);
 
     [Theory]
+    [PrintedIn(Shop)]
     [InlineData("27.2")]
     [InlineData("30.9")]
     [InlineData("31.6")]
@@ -49,6 +50,7 @@ public sealed class SeatFittingsChecks
         Published.Says(With(head, rails), "saddle-on-seatpost", source, expected);
 
     [Theory]
+    [PrintedIn(Memory)]
     [InlineData("7-round", "8-round")]
     [InlineData("7-round", "7x10")]
     [InlineData("7x9", "7x10")]

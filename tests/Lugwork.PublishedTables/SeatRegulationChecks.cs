@@ -4,6 +4,7 @@ namespace Lugwork.PublishedTables;
 public sealed class SeatRegulationChecks
 {
     [Theory]
+    [PrintedIn("16 CFR 1512.15 Requirements for seat; US Code of Federal Regulations")]
     [InlineData("27.2", "54.4")]
     [InlineData("30.9", "61.8")]
     [InlineData("31.6", "63.2")]

@@ -16,6 +16,7 @@ public sealed class SeatpostsChecks
     private const string Dropper = "Choosing a dropper: ride height and insertion; dirtlifebike.com";
 
     [Theory]
+    [PrintedIn(Derived)]
     [InlineData("22.2", "25.4", "1.6")]
     [InlineData("25.0", "27.2", "1.1")]
     [InlineData("25.4", "27.2", "0.9")]
@@ -73,6 +74,7 @@ public sealed class SeatpostsChecks
         AssertFit(Sits("27.2", mark, least, most, "unknown"), "seatpost-room-in-seat-tube", $"{row}, {source}", expected, "");
 
     [Theory]
+    [PrintedIn(Regulation)]
     [InlineData("27.2", "54.4", "54.4", Verdict.Fits)]
     [InlineData("27.2", "35", "35", Verdict.Unsafe)]
     [InlineData("27.2", "54.3", "54.3", Verdict.Unsafe)]

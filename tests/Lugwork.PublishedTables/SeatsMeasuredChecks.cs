@@ -40,6 +40,7 @@ public sealed class SeatsMeasuredChecks
 
     /// <summary>Stamped 27.0, measured 27.16 to 27.30: whatever it is, the stamp is wrong.</summary>
     [Theory]
+    [PrintedIn(Stamp)]
     [InlineData(27.16)]
     [InlineData(27.23)]
     [InlineData(27.30)]
@@ -61,6 +62,7 @@ public sealed class SeatsMeasuredChecks
 
     /// <summary>Read, but no nominal size: a row would be invented.</summary>
     [Fact]
+    [PrintedIn(Japanese)]
     public void An_odd_post_is_read_and_has_no_row() => Assert.True(SeatpostDiameter.Parse("26.7", null).Source is null, Japanese);
 
     [Theory]
@@ -71,13 +73,7 @@ public sealed class SeatsMeasuredChecks
         Assert.True(expected == SeatTubeBore.Identify(MeasuredLength.OfMillimetres((decimal)bore, 0.02m)).Candidates.Single().Value.FitKey, source);
 
     [Theory]
-    [InlineData("22.2", "25.4")]
-    [InlineData("25.4", "28.6")]
-    [InlineData("27.2", "31.8")]
-    public void A_post_goes_with_its_usual_collar(string post, string collar) =>
-        Assert.True(collar == SeatClampForPost.Of(SeatpostDiameter.Parse(post, null))!.Usual!.FitKey, Collars);
-
-    [Theory]
+    [PrintedIn(Collars)]
     [InlineData(25.4, "25.4")]
     [InlineData(28.5, "28.6")]
     [InlineData(31.9, "31.8")]
@@ -97,12 +93,14 @@ public sealed class SeatsMeasuredChecks
     }
 
     [Theory]
+    [PrintedIn(Insertion)]
     [InlineData("50", "90")]
     [InlineData("100", "125")]
     public void A_stub_asks_for_25_below_the_weld_and_90_in_all(string collarToWeld, string expected) =>
         Assert.True(expected == InsertionRule.LeastWithStub(Dimension.Parse(collarToWeld, null)).FitKey, Insertion);
 
     [Theory]
+    [PrintedIn(DropperChoice)]
     [InlineData("row 88: more travel than the leg allows", "50", "200", "480", "240", "400", Verdict.DoesNotFit)]
     [InlineData("row 89: too long for the seat tube", "50", "180", "480", "250", "200", Verdict.DoesNotFit)]
     [InlineData("both right", "50", "180", "480", "250", "260", Verdict.Fits)]
@@ -110,6 +108,7 @@ public sealed class SeatsMeasuredChecks
         Assert.True(expected == Post(stack, travel, length, "25").Judge(Of(rails), Of(open), Of("90")), $"{row}, {DropperChoice}");
 
     [Fact]
+    [PrintedIn(DropperTips)]
     public void A_100_mm_dropper_that_needs_158_has_58_of_stack() => Assert.True("158" == Post("58", "100", "350", "25").LeastRailHeight.FitKey, DropperTips);
 
     [Theory]

@@ -93,6 +93,8 @@ public sealed class ShocksChecks
     }
 
     [Fact]
+    [PrintedIn(CoilList)]
+    [PrintedIn(Launch)]
     public void Hardware_of_21_8_and_22_2_is_easily_confused()
     {
         Identification<ShockHardware> found = ShockHardware.Identify(width: Mm(22.0, 0.2), bolt: Mm(8));
@@ -103,6 +105,7 @@ public sealed class ShocksChecks
     }
 
     [Fact]
+    [PrintedIn(Measure)]
     public void Hardware_is_the_frames_own() => Assert.True(ShockRelations.Hardware.Judge([ShockHardware.Parse("24x8", null).FitCode, ShockHardware.Parse("22.2x8", null).FitCode]).Verdict == Verdict.DoesNotFit, Measure);
 
     [Theory]
@@ -115,8 +118,10 @@ public sealed class ShocksChecks
         First(source, key, ShockBush.Identify(Mm(inside), eyelet is { } bore ? Mm(bore) : null));
 
     [Fact]
+    [PrintedIn(Bushings)]
     public void A_12_7_bush_does_not_go_in_a_12_0_eyelet() => Assert.True(ShockRelations.Bush.Judge([ShockBush.Mm12.FitCode, ShockBush.Mm12Point7.FitCode]).Verdict == Verdict.DoesNotFit, Bushings);
 
     [Fact]
+    [PrintedIn(Wear)]
     public void A_trunnion_carries_its_caution() => Assert.True(ShockSize.Parse("trunnion 205x65", null).Mount.Caution is not null && ShockMount.Eyelet.Caution is null, Wear);
 }

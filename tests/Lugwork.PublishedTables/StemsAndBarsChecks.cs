@@ -7,12 +7,12 @@ namespace Lugwork.PublishedTables;
 public sealed class StemsAndBarsChecks
 {
     private const string Article = "Headset (bicycle part); Wikipedia";
-    private const string StemSize = "Handlebar stem size; motorbicycling.com";
-    private const string Standard = "TBIS 4210-2:2018, clause 4.7.4; Taiwan Bicycle Industry Standard";
+    private const string StemSize = "Handlebar stem size; motorbicycling.com, 2009";
+    private const string Standard = "TBIS 4210-2:2018 (text of ISO 4210-2:2014), clause 4.7.4; Taiwan Bicycle Industry Standard";
     private const string CribSheet = "Bicycle Handlebar and Stem Dimensions; Love City Cycles";
     private const string Grip = "Which Grip Fits?; Velogear";
     private const string Quoted = "Handlebar sizes (quotes Wikipedia, Stem); Retrobike";
-    private const string BarList = "Message on bar diameters; Classic Rendezvous list";
+    private const string BarList = "Message on bar diameters; Classic Rendezvous list, 2007";
     private const string Arithmetic = "arithmetic on the published diameters";
     private const string Practice = "common practice, no source";
     private const string Memory = "from memory";

@@ -65,6 +65,7 @@ public sealed class ThruAxlesChecks
     }
 
     [Fact]
+    [PrintedIn(Guide)]
     public void A_caliper_reads_just_under_the_thread()
     {
         bool good = ThruAxle.TryRead("thread 11.9 ± 0.05", out ThruAxle axle, out _);

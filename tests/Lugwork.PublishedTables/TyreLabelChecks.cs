@@ -6,6 +6,7 @@ namespace Lugwork.PublishedTables;
 public sealed class TyreLabelChecks
 {
     [Theory]
+    [PrintedIn("ETRTO (ISO 5775), workshop table; Wiklou, L'Atelier du velo, Lyon")]
     [InlineData("700 x 23C", "23-622")]
     [InlineData("700x35c", "35-622 37-622")]
     [InlineData("700 × 28C", "28-622 30-622")]

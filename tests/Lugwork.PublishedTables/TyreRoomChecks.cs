@@ -23,6 +23,7 @@ public sealed class TyreRoomChecks
 
     /// <summary>Bigger round though narrower, or the same round though wider: no page says that the printed limit covers it.</summary>
     [Theory]
+    [PrintedIn(Arithmetic)]
     [InlineData("E72: same outer diameter, 19 mm wider", "28-622", "47-584")]
     [InlineData("27 in for 700C", "32-622", "32-630")]
     [InlineData("29 in for 27.5 in", "58-584", "54-622")]
@@ -35,6 +36,7 @@ public sealed class TyreRoomChecks
     }
 
     [Fact]
+    [PrintedIn(Narrower)]
     public void A_forty_on_a_wide_rim_outgrows_a_frame_cleared_for_42()
     {
         Build build = Rear("42-622", "40-622").With(Wheel.Read("beadSeat 622; innerWidth 25"), Slot.RearWheel);
@@ -44,6 +46,7 @@ public sealed class TyreRoomChecks
     }
 
     [Fact]
+    [PrintedIn(Narrower)]
     public void A_forty_on_a_19_rim_has_room_in_a_frame_cleared_for_42()
     {
         Build build = Rear("42-622", "40-622").With(Wheel.Read("beadSeat 622; innerWidth 19"), Slot.RearWheel);
@@ -62,6 +65,7 @@ public sealed class TyreRoomChecks
     }
 
     [Fact]
+    [PrintedIn(Narrower)]
     public void A_fit_by_the_label_carries_the_caution_of_3_mm()
     {
         Fit fit = Published.Of(Rear("42-622", "40-622"), "rear-tyre-in-frame");

@@ -1,3 +1,5 @@
+using Lugwork.Tyres;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Tyres on rims, bead seat and width: published cases, each with its source.</summary>
@@ -21,10 +23,10 @@ public sealed class TyresOnRimsChecks
     private const string Ratio = "Bike tire width v rim width; megalos.rs copy";
     private const string Iso2023 = "In conversation about hookless rims; road.cc";
     private const string Divided = "Industry divided over new tyre rim-size regulations; Cycling Weekly";
-    private const string Statement = "Tire compatibility statement; Chris King";
-    private const string Part2 = "BS ISO 5775-2:2015 clause extract; ulstandardspdf.com";
+    private const string Statement = "Tire compatibility statement; a hub and wheel maker";
+    private const string Part2 = "BS ISO 5775-2:2015, clause extract; ulstandardspdf.com";
     private const string Iso5775 = "ISO 5775; Wikipedia";
-    private const string RimChart = "Recommended tire size chart; American Classic";
+    private const string RimChart = "Recommended tire size chart; a rim maker";
 
     [Theory]
     [InlineData("E01", SizeNames, "47-622", 622, Verdict.Fits)]
@@ -58,6 +60,7 @@ public sealed class TyresOnRimsChecks
     }
 
     [Fact]
+    [PrintedIn(SizePage)]
     public void A_541_tyre_on_a_540_rim_carries_a_caution()
     {
         // E21: Tyre and Wheel Sizes; Bikefix: said to interchange, one millimetre apart.
@@ -96,7 +99,7 @@ public sealed class TyresOnRimsChecks
     [InlineData("E57", RimChart, "23-622", "folding", "C", "24", Verdict.DoesNotFit)]
     [InlineData("E57", RimChart, "23-622", "tubeless", "TSS", "24", Verdict.Unsafe)]
     public void A_width_goes_on_the_rim_as_published(string row, string source, string tyre, string bead, string type, string inner, Verdict expected) =>
-        AssertFit(OnRim(tyre, bead, type, inner), "rear-tyre-width-on-rim", row, source, expected);
+        AssertFit(OnRim(tyre, bead, type, inner, source), "rear-tyre-width-on-rim", row, source, expected);
 
     [Theory]
     [InlineData("E39", Ratio, "62-622", "tubeless", "TC", "19", "wide-tyre")]
@@ -105,15 +108,15 @@ public sealed class TyresOnRimsChecks
     [InlineData("E48", Divided, "28-622", "tubeless", "TSS", "23", "hookless")]
     public void A_fit_at_the_edge_carries_its_caution(string row, string source, string tyre, string bead, string type, string inner, string caution)
     {
-        Fit fit = AssertFit(OnRim(tyre, bead, type, inner), "rear-tyre-width-on-rim", row, source, Verdict.Fits);
+        Fit fit = AssertFit(OnRim(tyre, bead, type, inner, source), "rear-tyre-width-on-rim", row, source, Verdict.Fits);
 
         Assert.Contains(fit.Cautions, c => c.Id == caution);
     }
 
-    private static Build OnRim(string tyre, string bead, string type, string inner) =>
+    private static Build OnRim(string tyre, string bead, string type, string inner, string source) =>
         Build.From(Frame.Read("material steel"))
-            .With(Wheel.Read($"rimType {type}; innerWidth {inner}; beadSeat 622"), Slot.RearWheel)
-            .With(Tyre.Read($"size {tyre}; bead {bead}"), Slot.RearTyre);
+            .With(Wheel.Read($"rimType {Published.Key<RimType>(type, source)}; innerWidth {inner}; beadSeat 622"), Slot.RearWheel)
+            .With(Tyre.Read($"size {tyre}; bead {Published.Key<TyreBead>(bead, source)}"), Slot.RearTyre);
 
     private static Fit AssertFit(Build build, string joint, string row, string source, Verdict expected)
     {

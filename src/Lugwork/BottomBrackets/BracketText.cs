@@ -72,7 +72,7 @@ internal static class BracketText
 
     private static bool IsNoise(ReadOnlySpan<char> word) => word switch
     {
-        [var sign] => TextCursor.IsDash(sign) || sign is ',' or '(' or ')' or '_' or ':',
+        [var sign] => TextCursor.IsDash(sign) || sign is ',' or '(' or ')' or '_' or ':' or '"' or '\u2033' or '\u201D',
         _ => Says(word, "mm") || Says(word, "shell") || Says(word, "bottom") || Says(word, "bracket") || Says(word, "wide") || Says(word, "width")
             || Says(word, "spindle") || Says(word, "axle") || Says(word, "thread"),
     };

@@ -21,7 +21,7 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
     public static PedalThread Half { get; } = new(2, "1/2x20", "1/2 in x 20 tpi", 12_700_000, Sources.OnePiecePedals, "1/2", "1/2 in", "1/2\"", "1/2\" x 20", "1/2 x 20 tpi");
 
     /// <summary>14 mm x 1.25 mm: old French cranks.</summary>
-    public static PedalThread French { get; } = new(3, "14x1.25", "14 mm x 1.25 mm, French", 14_000_000, Sources.PedalThreadList, "French", "M14x1.25", "French 14x1.25");
+    public static PedalThread French { get; } = new(3, "14x1.25", "14 mm x 1.25 mm, French", 14_000_000, Sources.PedalThreadList, "French", "14 mm", "M14x1.25", "French 14x1.25");
 
     /// <summary>Every thread.</summary>
     public static ImmutableArray<PedalThread> All { get; } = [NineSixteenths, Half, French];
@@ -48,7 +48,7 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
     public static PedalThread OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<PedalThread> Read(ReadOnlySpan<char> text) => ByName(Find(text) is null ? BracketText.Compact(text) : text);
+    public static Reading<PedalThread> Read(ReadOnlySpan<char> text) => ByName(text) is { Values.IsEmpty: false } read ? read : ByName(BracketText.Compact(text));
 
     private static class PedalsMeasured
     {

@@ -22,6 +22,10 @@ internal static class ShellDimensions
         _ => default,
     };
 
+    /// <summary>The sizes by which pages call the bore, micrometres: remembered limits never rule out a reading of one of them. 0 where it has no bore of its own.</summary>
+    /// <remarks>A shop prints 41 for the Mid shell, others 41.2.</remarks>
+    public static (int Least, int Most) PrintedBores(ShellFamily family) => family == ShellFamily.Mid ? (41_000, family.BoreMicrometres) : (family.BoreMicrometres, family.BoreMicrometres);
+
     /// <summary>Limits of tapped English-size and Italian shells are printed; those of the pressed bores and of T47 are remembered.</summary>
     public static Source? BoreSource(ShellFamily family) => family.FitCode switch
     {

@@ -104,7 +104,8 @@ internal static class ShellMeasured
     {
         decimal threads = ShellDimensions.ThreadsPerInch(shell.Family);
         decimal ten = threads == 0 ? 0 : ThreadCount.OverTen(threads).Millimetres;
-        return new(shell, [Range((bore.Least, Math.Max(bore.Most, shell.Family.BoreMicrometres))), Range(ShellDimensions.Width(shell)), ten == 0 ? null : (ten, ten)], Apart(shell));
+        (int least, int most) = ShellDimensions.PrintedBores(shell.Family);
+        return new(shell, [Range((least == 0 ? bore.Least : Math.Min(bore.Least, least), Math.Max(bore.Most, most))), Range(ShellDimensions.Width(shell)), ten == 0 ? null : (ten, ten)], Apart(shell));
     }
 
     private static (decimal Least, decimal Most)? Range((int Least, int Most) micrometres) =>

@@ -13,7 +13,7 @@ internal static class ShellText
     private static readonly ImmutableArray<(string Name, ImmutableArray<Shell> Alone, ImmutableArray<Shell> WithWidth)> Families =
     [
         Of("BSA", ShellFamily.Bsa), Of("ENGLISH", ShellFamily.Bsa), Of("BSC", ShellFamily.Bsa), Of("ISO", ShellFamily.Bsa),
-        Of("1.37X24", ShellFamily.Bsa), Of("1.37X24TPI", ShellFamily.Bsa), Of("1.375X24", ShellFamily.Bsa), Of("1.375X24TPI", ShellFamily.Bsa), Of("BSA1.37X24", ShellFamily.Bsa),
+        Of("1.37X24", ShellFamily.Bsa), Of("1.37X24TPI", ShellFamily.Bsa), Of("1.375X24", ShellFamily.Bsa), Of("1.375X24TPI", ShellFamily.Bsa), Of("BSA1.37X24", ShellFamily.Bsa), Of("BSA1.37X24TPI", ShellFamily.Bsa),
         Of("ITALIAN", ShellFamily.Italian), Of("ITA", ShellFamily.Italian), Of("36X24", ShellFamily.Italian), Of("36X24TPI", ShellFamily.Italian),
         Of("FRENCH", ShellFamily.French), Of("SWISS", ShellFamily.Swiss), Of("35X1", ShellFamily.French, ShellFamily.Swiss), Of("26TPI", ShellFamily.Tpi26),
         Of("T47", ShellFamily.T47, ShellFamily.T47Asymmetric), Of("M47X1", ShellFamily.T47, ShellFamily.T47Asymmetric),

@@ -20,7 +20,7 @@ public sealed class BrakeBolt : Standard<BrakeBolt>, IInterfaceValue<BrakeBolt>
     public static BrakeBolt NuttedQuarterInch { get; } = new(2, "nutted-1/4", "1/4 in bolt, nut outside", 6_350, false, Sources.ReachShop, "nutted 1/4 in", "nutted 1/4\"");
 
     /// <summary>6 mm bolt in a long nut that sinks into the bridge or crown from behind.</summary>
-    public static BrakeBolt Recessed6 { get; } = new(3, "recessed-6", "6 mm bolt, recessed nut", 6_000, true, Sources.ReachShop, "recessed", "recessed nut", "allen nut", "sleeve nut");
+    public static BrakeBolt Recessed6 { get; } = new(3, "recessed-6", "6 mm bolt, recessed nut", 6_000, true, Sources.ReachShop, "recessed", "recessed nut", "M6 recessed", "allen nut", "sleeve nut");
 
     /// <summary>Every kind.</summary>
     public static ImmutableArray<BrakeBolt> All { get; } = [Nutted6, NuttedQuarterInch, Recessed6];
@@ -55,6 +55,7 @@ public sealed class BrakeBolt : Standard<BrakeBolt>, IInterfaceValue<BrakeBolt>
     public static Reading<BrakeBolt> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("nutted", StringComparison.OrdinalIgnoreCase)
             ? Reading<BrakeBolt>.Several([Nutted6, NuttedQuarterInch], "say whether the bolt is 6 mm or 1/4 in")
+            : Same(Trim(text), "M6") || Same(Trim(text), "6 mm") ? Reading<BrakeBolt>.Several([Nutted6, Recessed6], "say whether a plain nut or one inside the bridge or crown holds it")
             : ByName(text);
 
     private static class BrakeBoltMeasures

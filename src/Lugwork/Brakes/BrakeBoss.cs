@@ -78,9 +78,9 @@ public sealed class BrakeBoss : Standard<BrakeBoss>, IInterfaceValue<BrakeBoss>
     public static Reading<BrakeBoss> Read(ReadOnlySpan<char> text)
     {
         string word = Trim(text) is { Length: < 40 } trimmed ? trimmed.ToString().ToUpperInvariant().Replace('-', ' ').Replace(" BOSSES", "", StringComparison.Ordinal) : "";
-        return word is "CANTI" or "CANTILEVER" or "DIRECT PULL"
+        return word is "CANTI" or "CANTILEVER" or "DIRECT PULL" or "V BRAKE"
             ? Reading<BrakeBoss>.Several([Cantilever622, Cantilever584, Cantilever559], "say the bead seat that the frame is made for")
-            : ByName(text);
+            : ByName(text) is { Values.IsEmpty: false } read ? read : ByName(word);
     }
 
     private static class BrakeBossMeasures

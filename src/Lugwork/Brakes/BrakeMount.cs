@@ -116,10 +116,10 @@ public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMoun
     /// <summary>The mounts that readings can be. Rotors of one kind of mount are told by the second and third reading; 200 from 203 by none.</summary>
     /// <param name="holeSpacing">Middle to middle of the two holes or posts; of the caliper's holes at a flat mount.</param>
     /// <param name="axleToFarHole">Middle of the axle to the middle of the farther hole; IS tabs.</param>
-    /// <param name="axleToPostFace">Height of the post face above the axle; within 4 mm of the drawing that was read, because makers' drawings differ.</param>
+    /// <param name="axleToPostFace">Height of the post face above the axle. One maker's drawing was read and others differ: it ranks the mounts and never rules out the next size of rotor.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
     public static Identification<BrakeMount> Identify(MeasuredLength? holeSpacing = null, MeasuredLength? axleToFarHole = null, MeasuredLength? axleToPostFace = null) =>
-        BrakeMountGeometry.Table.Identify(holeSpacing, axleToFarHole, axleToPostFace);
+        BrakeMountGeometry.Identify(holeSpacing, axleToFarHole, axleToPostFace);
 
     internal bool IsPost => FitCode is >= 4 and <= 8;
 

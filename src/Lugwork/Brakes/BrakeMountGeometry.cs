@@ -25,8 +25,11 @@ internal readonly record struct MountGeometry(MountForm Form, string Bolt, int L
 /// <summary>Holes, bolts and places of the mounts, in the order of <see cref="BrakeMount.All"/>.</summary>
 internal static class BrakeMountGeometry
 {
-    /// <summary>Makers' post-mount drawings differ: the face may stand this far from the drawing that was read, hundredths. Less than half a rotor step of 20 mm (8.66 mm of height).</summary>
-    private const int PostFaceSlack = 400;
+    /// <summary>
+    /// One maker's post-mount drawing was read, and its reader says that the other big maker's differs, not by how much. So a height ranks the
+    /// mounts, and never rules out the next one: a rotor step of 20 mm is 8.66 mm of height. Hundredths.
+    /// </summary>
+    private const int PostFaceStep = 866;
 
     public static MountGeometry Of(BrakeMount mount) => Rows[(int)mount.FitCode - 1];
 
@@ -51,6 +54,18 @@ internal static class BrakeMountGeometry
         Measured(),
         mount => mount.FitKey);
 
+    public static Identification<BrakeMount> Identify(MeasuredLength? holeSpacing, MeasuredLength? axleToFarHole, MeasuredLength? axleToPostFace)
+    {
+        Identification<BrakeMount> found = Table.Identify(holeSpacing, axleToFarHole, axleToPostFace);
+        return axleToPostFace is { } height
+            ? found with { Candidates = [.. found.Candidates.OrderBy(c => HalfStepsOff(c.Value, height))] }
+            : found;
+    }
+
+    /// <summary>Whole half steps between a height and the drawing; what has no posts comes behind what has.</summary>
+    private static int HalfStepsOff(BrakeMount mount, MeasuredLength height) =>
+        Of(mount).PostFace is > 0 and int face ? (int)(Math.Abs((height.Millimetres * 100) - face) / (PostFaceStep / 2)) : int.MaxValue;
+
     private static ImmutableArray<DimensionRow<BrakeMount>> Measured()
     {
         DimensionRow<BrakeMount>[] rows = new DimensionRow<BrakeMount>[BrakeMount.All.Length];
@@ -66,7 +81,7 @@ internal static class BrakeMountGeometry
                 [
                     (g.LeastSpacing / 100m, most / 100m),
                     g.LeastFarHole == 0 ? null : (g.LeastFarHole / 100m, g.MostFarHole / 100m),
-                    g.PostFace == 0 ? null : ((g.PostFace - PostFaceSlack) / 100m, (g.PostFace + PostFaceSlack) / 100m),
+                    g.PostFace == 0 ? null : ((g.PostFace - PostFaceStep) / 100m, (g.PostFace + PostFaceStep) / 100m),
                 ],
                 TellsApart(mount));
         }
@@ -79,7 +94,7 @@ internal static class BrakeMountGeometry
         : mount == BrakeMount.IsRearTabs ? "on a frame, inside face flush with the inside of the dropout"
         : mount == BrakeMount.IsFrontDownhill ? "tabs 5 mm further out, on forks with a 20 mm axle"
         : mount == BrakeMount.Post200 || mount == BrakeMount.Post203 ? "200 and 203 differ by 1.5 mm of radius: read it off the fork maker's sheet"
-        : mount.IsPost ? "posts; the height of their face over the axle tells the rotor"
+        : mount.IsPost ? "posts; the height of their face tells the rotor by one maker's drawing only: the rotor printed on the frame or fork decides"
         : mount == BrakeMount.Post68 ? "posts of before 2000; no caliper of today goes on"
         : mount == BrakeMount.Tab22 ? "two holes close together, about 1997 to 2000"
         : mount == BrakeMount.FlatFront140 ? "on a fork; its plate gives 140 or 160"

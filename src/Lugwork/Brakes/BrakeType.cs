@@ -13,7 +13,7 @@ public sealed class BrakeType : Standard<BrakeType>, IInterfaceValue<BrakeType>
     }
 
     /// <summary>One bolt through crown or bridge.</summary>
-    public static BrakeType RimCaliper { get; } = new(1, "rim-caliper", "road caliper", BrakePlace.CentreBolt, CablePull.Short, Sources.LeverPull, "side-pull", "caliper");
+    public static BrakeType RimCaliper { get; } = new(1, "rim-caliper", "road caliper", BrakePlace.CentreBolt, CablePull.Short, Sources.LeverPull, "side-pull", "caliper", "dual pivot", "dual-pivot caliper", "side-pull caliper", "rim brake caliper");
 
     /// <summary>One bolt, two arms drawn by a yoke from the middle.</summary>
     public static BrakeType CentrePull { get; } = new(2, "centre-pull", "centre-pull caliper", BrakePlace.CentreBolt, null, Sources.ReachPitfalls, "center-pull");
@@ -22,7 +22,8 @@ public sealed class BrakeType : Standard<BrakeType>, IInterfaceValue<BrakeType>
     public static BrakeType Cantilever { get; } = new(3, "cantilever", "cantilever brake", BrakePlace.BossesBelowRim, CablePull.Short, Sources.LeverPull, "canti");
 
     /// <summary>Two long arms on bosses below the rim, the cable straight across.</summary>
-    public static BrakeType DirectPull { get; } = new(4, "direct-pull", "direct-pull brake", BrakePlace.BossesBelowRim, CablePull.Long, Sources.LeverPull, "linear-pull", "V-brake");
+    /// <remarks>"V-brake" began as one maker's word; shops and glossaries use it for every brake of this kind, so that it is read as a name of the kind and never written.</remarks>
+    public static BrakeType DirectPull { get; } = new(4, "direct-pull", "direct-pull brake", BrakePlace.BossesBelowRim, CablePull.Long, Sources.LeverPull, "linear-pull", "V-brake", "V-brakes", "vee brake");
 
     /// <summary>Direct-pull with arms short enough for road levers.</summary>
     public static BrakeType MiniDirectPull { get; } = new(5, "mini-direct-pull", "mini direct-pull brake", BrakePlace.BossesBelowRim, CablePull.Short, Sources.LeverPull, "mini V-brake");

@@ -13,10 +13,10 @@ public sealed class ControlClamp : Standard<ControlClamp>, IInterfaceValue<Contr
     }
 
     /// <summary>Levers for drop bars.</summary>
-    public static ControlClamp DropBar { get; } = new(1, "drop-bar-lever", "drop-bar lever (23.8)", Sources.LeverSeats, GripDiameter.Mm23Point8, "drop-bar control", "drop bar", "drop", "23.8");
+    public static ControlClamp DropBar { get; } = new(1, "drop-bar-lever", "drop-bar lever (23.8)", Sources.LeverSeats, GripDiameter.Mm23Point8, "drop-bar control", "drop bar", "drop", "23.8", "15/16 in");
 
     /// <summary>Levers and shifters for flat bars, by cable or by fluid; they go on BMX bars as well.</summary>
-    public static ControlClamp FlatBar { get; } = new(2, "flat-bar-control", "flat-bar lever or shifter (22.2)", Sources.PostSizesCanada, GripDiameter.Mm22Point2, "flat-bar lever", "flat-bar shifter", "flat bar", "flat", "BMX lever", "22.2");
+    public static ControlClamp FlatBar { get; } = new(2, "flat-bar-control", "flat-bar lever or shifter (22.2)", Sources.PostSizesCanada, GripDiameter.Mm22Point2, "flat-bar lever", "flat-bar shifter", "flat bar", "flat", "BMX lever", "22.2", "7/8 in");
 
     /// <summary>Every one.</summary>
     public static ImmutableArray<ControlClamp> All { get; } = [DropBar, FlatBar];

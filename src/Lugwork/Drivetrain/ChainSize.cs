@@ -12,7 +12,7 @@ public sealed class ChainSize : Standard<ChainSize>, IInterfaceValue<ChainSize>
     }
 
     /// <summary>One speed, 3.175 mm inside.</summary>
-    public static ChainSize Eighth { get; } = new(1, "1/8", "1/8 in chain", Sources.ChainWidths, "1/8 in", "single 1/8");
+    public static ChainSize Eighth { get; } = new(1, "1/8", "1/8 in chain", Sources.ChainWidths, "1/8 in", "single 1/8", "1/2 x 1/8");
 
     /// <summary>2.38 mm inside; about 7.0 to 7.8 mm outside.</summary>
     public static ChainSize To8 { get; } = new(2, "5-8", "chain for 5 to 8 speeds (3/32 in)", Sources.ChainWidths, "3/32", "3/32 in", "8-speed", "7-speed", "6-speed", "5-speed", "8", "7", "6", "5");
@@ -92,5 +92,5 @@ public sealed class ChainSize : Standard<ChainSize>, IInterfaceValue<ChainSize>
     public static ChainSize OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ChainSize> Read(ReadOnlySpan<char> text) => ByName(SizedText.WithoutInchMark(text));
+    public static Reading<ChainSize> Read(ReadOnlySpan<char> text) => ByName(text);
 }

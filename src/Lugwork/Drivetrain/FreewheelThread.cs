@@ -90,8 +90,8 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
     /// <param name="text">Any text.</param>
     public static Reading<FreewheelThread> Read(ReadOnlySpan<char> text)
     {
-        ReadOnlySpan<char> trimmed = Trim(text);
-        return Same(trimmed, "1.37x24") || Same(trimmed, "1.37x24 tpi") || Same(trimmed, "1.370x24") || Same(trimmed, "1.370x24 tpi")
+        string plain = text.Length > InchText.MostLetters ? "" : InchText.Plain(Trim(text)).Replace(" in", "", StringComparison.Ordinal);
+        return Same(plain, "1.37x24") || Same(plain, "1.370x24")
             ? Reading<FreewheelThread>.Several([British, FixedSprocket], "an old British freewheel and a track sprocket are called so: the thread of a track hub is shorter and has a smaller left-hand one beside it")
             : ByName(text);
     }

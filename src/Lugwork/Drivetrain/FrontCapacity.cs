@@ -13,13 +13,13 @@ public sealed class FrontCapacity : Standard<FrontCapacity>, IInterfaceValue<Fro
     }
 
     /// <summary>Two rings, 14 teeth.</summary>
-    public static FrontCapacity Double { get; } = new(1, "double-14", "double, 14 teeth", 14, Sources.DerailleurCapacity, "double");
+    public static FrontCapacity Double { get; } = new(1, "double-14", "double, 14 teeth", 14, Sources.DerailleurCapacity, "double", "14", "14T", "14 teeth");
 
     /// <summary>Two road rings, 16 teeth; from memory.</summary>
-    public static FrontCapacity RoadDouble { get; } = new(2, "road-double-16", "road double, 16 teeth", 16, Sources.Memory, "road double");
+    public static FrontCapacity RoadDouble { get; } = new(2, "road-double-16", "road double, 16 teeth", 16, Sources.Memory, "road double", "16", "16T", "16 teeth");
 
     /// <summary>Three rings, 22 teeth.</summary>
-    public static FrontCapacity Triple { get; } = new(3, "triple-22", "triple, 22 teeth", 22, Sources.DerailleurCapacity, "triple");
+    public static FrontCapacity Triple { get; } = new(3, "triple-22", "triple, 22 teeth", 22, Sources.DerailleurCapacity, "triple", "22", "22T", "22 teeth");
 
     /// <summary>Every one.</summary>
     public static ImmutableArray<FrontCapacity> All { get; } = [Double, RoadDouble, Triple];

@@ -14,13 +14,13 @@ public sealed class FrontDerailleurMount : Standard<FrontDerailleurMount>, IInte
     }
 
     /// <summary>A band round a seat tube of 28.6 mm, the commonest.</summary>
-    public static FrontDerailleurMount Band28 { get; } = new(1, "band-28.6", "band clamp 28.6 mm", 28_600, 0, Sources.FrontDerailleurs, "28.6", "28.6 mm", "clamp 28.6", "1-1/8 in band", "1-1/8 in");
+    public static FrontDerailleurMount Band28 { get; } = new(1, "band-28.6", "band clamp 28.6 mm", 28_600, 0, Sources.FrontDerailleurs, "28.6", "28.6 mm", "clamp 28.6", "28.6 clamp", "28.6 band", "clamp-on 28.6", "28.6 mm clamp", "28.6 mm band", "1-1/8 in band", "1-1/8 in");
 
     /// <summary>A band round a seat tube of 31.8 mm; a shim for 28.6 is usual.</summary>
-    public static FrontDerailleurMount Band31 { get; } = new(2, "band-31.8", "band clamp 31.8 mm", 31_800, 0, Sources.FrontDerailleurs, "31.8", "31.8 mm", "clamp 31.8", "1-1/4 in band", "1-1/4 in");
+    public static FrontDerailleurMount Band31 { get; } = new(2, "band-31.8", "band clamp 31.8 mm", 31_800, 0, Sources.FrontDerailleurs, "31.8", "31.8 mm", "clamp 31.8", "31.8 clamp", "31.8 band", "clamp-on 31.8", "31.8 mm clamp", "31.8 mm band", "1-1/4 in band", "1-1/4 in");
 
     /// <summary>A band round a seat tube of 34.9 mm.</summary>
-    public static FrontDerailleurMount Band34 { get; } = new(3, "band-34.9", "band clamp 34.9 mm", 34_900, 0, Sources.FrontDerailleurCare, "34.9", "34.9 mm", "clamp 34.9", "1-3/8 in band", "1-3/8 in");
+    public static FrontDerailleurMount Band34 { get; } = new(3, "band-34.9", "band clamp 34.9 mm", 34_900, 0, Sources.FrontDerailleurCare, "34.9", "34.9 mm", "clamp 34.9", "34.9 clamp", "34.9 band", "clamp-on 34.9", "34.9 mm clamp", "34.9 mm band", "1-3/8 in band", "1-3/8 in");
 
     /// <summary>A bolt to a curved tab on the seat tube; band adapters are made for all three tubes.</summary>
     public static FrontDerailleurMount BrazeOn { get; } = new(4, "braze-on", "braze-on tab", 0, 0, Sources.FrontDerailleurs, "brazed-on", "tab");

@@ -11,10 +11,10 @@ public sealed class FrontDerailleurSwing : Standard<FrontDerailleurSwing>, IInte
     }
 
     /// <summary>What the trade calls top swing.</summary>
-    public static FrontDerailleurSwing Top { get; } = new(1, "top-swing", "top swing", Sources.FrontDerailleurTypes, "top");
+    public static FrontDerailleurSwing Top { get; } = new(1, "top-swing", "top swing", Sources.FrontDerailleurTypes, "top", "top swing derailleur");
 
     /// <summary>What the trade calls bottom swing.</summary>
-    public static FrontDerailleurSwing Bottom { get; } = new(2, "bottom-swing", "bottom swing", Sources.FrontDerailleurTypes, "bottom", "down swing");
+    public static FrontDerailleurSwing Bottom { get; } = new(2, "bottom-swing", "bottom swing", Sources.FrontDerailleurTypes, "bottom", "down swing", "bottom swing derailleur");
 
     /// <summary>What the trade calls side swing.</summary>
     public static FrontDerailleurSwing Side { get; } = new(3, "side-swing", "side swing", Sources.FrontDerailleurTypes, "side");

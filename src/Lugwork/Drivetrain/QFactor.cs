@@ -51,5 +51,6 @@ public sealed class QFactor : Standard<QFactor>, IInterfaceValue<QFactor>
         [.. All.Where(q => millimetres + error >= q.LeastMillimetres && millimetres - error <= q.MostMillimetres)];
 
     /// <inheritdoc/>
-    public static Reading<QFactor> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static Reading<QFactor> Read(ReadOnlySpan<char> text) =>
+        ByName(text) is { Values.IsEmpty: false } read ? read : SizedText.IsLength(text) ? Reading<QFactor>.Refused("a class is expected, such as road or gravel; a figure in millimetres is measured, not read") : ByName(text);
 }

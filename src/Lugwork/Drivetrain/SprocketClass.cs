@@ -50,5 +50,5 @@ public sealed class SprocketClass : Standard<SprocketClass>, IInterfaceValue<Spr
     public static SprocketClass OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<SprocketClass> Read(ReadOnlySpan<char> text) => ByName(SizedText.WithoutInchMark(text));
+    public static Reading<SprocketClass> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -119,9 +119,38 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
             return Reading<TSelf>.Refused("the text is empty");
         }
 
-        return Find(trimmed) is { } found
+        return (Find(trimmed) ?? FindInInches(trimmed)) is { } found
             ? Reading<TSelf>.Of(found)
             : Reading<TSelf>.Refused($"no such name; the known ones are {Listed()}");
+    }
+
+    /// <summary>Inch marks, signs for fractions and "tpi" in text and names brought to one form; null where that is no member or more than one.</summary>
+    private static TSelf? FindInInches(ReadOnlySpan<char> text)
+    {
+        if (text.Length > InchText.MostLetters || TextCursor.IsNegative(text))
+        {
+            return null;
+        }
+
+        string plain = InchText.Plain(text);
+        TSelf? found = null;
+        foreach (TSelf member in TSelf.All)
+        {
+            bool same = Same(plain, InchText.Plain(member.FitKey)) || Same(plain, InchText.Plain(member.TradeName));
+            foreach (string name in member.Names)
+            {
+                same = same || Same(plain, InchText.Plain(name));
+            }
+
+            if (same && found is not null)
+            {
+                return null;
+            }
+
+            found = same ? member : found;
+        }
+
+        return found;
     }
 
     private protected static ReadOnlySpan<char> Trim(ReadOnlySpan<char> text)

@@ -79,7 +79,7 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
 
         return trimmed.Length > 40
             ? Reading<AxleThread>.Refused("an axle thread is shorter than this", 40)
-            : ByName(trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.'));
+            : ByName(InchText.MetricThread(trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.')));
     }
 
     private static class ThreadsByMeasure

@@ -16,10 +16,10 @@ public sealed class HubAttachment : Standard<HubAttachment>, IInterfaceValue<Hub
     }
 
     /// <summary>A skewer through a hollow axle, in open slots.</summary>
-    public static HubAttachment QuickRelease { get; } = new(1, "QR", "quick-release skewer", Sources.AxleGuide, 5, false, "quick release", "quick-release", "skewer");
+    public static HubAttachment QuickRelease { get; } = new(1, "QR", "quick-release skewer", Sources.AxleGuide, 5, false, "quick release", "quick-release", "skewer", "Q/R");
 
     /// <summary>A solid threaded axle and two nuts, in open slots.</summary>
-    public static HubAttachment Nuts { get; } = new(2, "nuts", "solid axle with nuts", Sources.AxleNut, 0, false, "nutted", "solid axle", "track nuts");
+    public static HubAttachment Nuts { get; } = new(2, "nuts", "solid axle with nuts", Sources.AxleNut, 0, false, "nutted", "nutted axle", "solid axle", "track nuts");
 
     /// <summary>Bolts into the ends of the axle.</summary>
     public static HubAttachment Bolts { get; } = new(3, "bolts", "bolts into the axle", Sources.TrialsHubs, 0, false, "bolt", "bolted", "bolt-on");

@@ -18,10 +18,10 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
     }
 
     /// <summary>Front, hollow for a skewer and solid.</summary>
-    public static HubAxleThread M9 { get; } = new(1, "M9x1", "9 mm x 1.0", Sources.AxleNut, 9_000_000, 0, "9x1", "9x1.0", "M9x1.0", "M9");
+    public static HubAxleThread M9 { get; } = new(1, "M9x1", "9 mm x 1.0", Sources.AxleNut, 9_000_000, 0, "9x1", "9x1.0", "M9x1.0", "M9", "9 mm");
 
     /// <summary>Rear, hollow for a skewer and solid; track.</summary>
-    public static HubAxleThread M10 { get; } = new(2, "M10x1", "10 mm x 1.0", Sources.AxleNut, 10_000_000, 0, "10x1", "10x1.0", "M10x1.0", "M10");
+    public static HubAxleThread M10 { get; } = new(2, "M10x1", "10 mm x 1.0", Sources.AxleNut, 10_000_000, 0, "10x1", "10x1.0", "M10x1.0", "M10", "10 mm");
 
     /// <summary>Front, solid; also some hub gears.</summary>
     public static HubAxleThread In5Over16By24 { get; } = new(3, "5/16x24", "5/16 in x 24 tpi", Sources.AxleNut, 7_937_500, 24, "5/16 x 24", "5/16 in x 24", "5/16\" x 24");
@@ -77,12 +77,12 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
         }
 
         string plain = trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.').Replace('\u2033', '"');
-        string bare = plain.TrimEnd('"', ' ', 'i', 'n', 'I', 'N');
+        string bare = InchText.Plain(plain).TrimEnd();
         return bare switch
         {
             "3/8" => Reading<HubAxleThread>.Several([In3Over8By26, In3Over8By24], "the pitch is missing: 24 or 26 turns an inch; use a thread gauge"),
             "5/16" => Reading<HubAxleThread>.Several([In5Over16By26, In5Over16By24], "the pitch is missing: 24 or 26 turns an inch; use a thread gauge"),
-            _ => ByName(plain),
+            _ => ByName(plain) is { Values.IsEmpty: false } read ? read : ByName(InchText.MetricThread(plain)),
         };
     }
 

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Lugwork.Seating;
 
 /// <summary>How far a dropper post goes down.</summary>
-/// <remarks>30 to 400 mm, exact to the nanometre. The default is no travel: it is refused wherever a value is asked for.</remarks>
+/// <remarks>30 to 400 mm, a range that no page prints: it is wide on purpose and only keeps out what is no travel. Exact to the nanometre. The default is no travel: it is refused wherever a value is asked for.</remarks>
 public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
 {
     private const decimal Least = 30m;
@@ -73,6 +73,11 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
         }
 
         cursor.SkipMillimetres();
+        if (cursor.Rest.TrimEnd().Equals("travel", StringComparison.OrdinalIgnoreCase))
+        {
+            cursor.Position = text.Length;
+        }
+
         return !cursor.AtEnd ? Reading<DropperTravel>.Refused("only millimetres may follow the travel", cursor.Position)
             : new Nanometres(nanometres).Millimetres is < Least or > Most ? Reading<DropperTravel>.Refused("a dropper goes down by 30 to 400 mm")
             : Reading<DropperTravel>.Of(new(new Nanometres(nanometres)));

@@ -24,7 +24,7 @@ public sealed class RailClamp : Standard<RailClamp>, IInterfaceValue<RailClamp>
     public static RailClamp Round8 { get; } = new(5, "8-round", "8 mm round rails", Sources.Memory, "8 mm round", "8 round", "8mm", "8 mm");
 
     /// <summary>A head for one beam.</summary>
-    public static RailClamp Beam { get; } = new(6, "single-rail", "a single rail", Sources.Memory, "I-beam", "beam");
+    public static RailClamp Beam { get; } = new(6, "single-rail", "a single rail", Sources.Memory, "I-beam", "beam", "monorail");
 
     /// <summary>A head for a pivotal saddle.</summary>
     public static RailClamp Pivotal { get; } = new(7, "pivotal", "a pivotal saddle", Sources.Memory);

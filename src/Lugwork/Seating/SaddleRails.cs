@@ -27,7 +27,7 @@ public sealed class SaddleRails : Standard<SaddleRails>, IInterfaceValue<SaddleR
     public static SaddleRails Round8 { get; } = new(5, "8-round", "8 mm round rails", Sources.Memory, "8 mm round", "8 round", "8mm", "8 mm");
 
     /// <summary>One beam; a head of its own.</summary>
-    public static SaddleRails Beam { get; } = new(6, "single-rail", "single rail saddle", Sources.Memory, "I-beam", "beam");
+    public static SaddleRails Beam { get; } = new(6, "single-rail", "single rail saddle", Sources.Memory, "I-beam", "beam", "monorail");
 
     /// <summary>BMX, one bolt down the middle.</summary>
     public static SaddleRails Pivotal { get; } = new(7, "pivotal", "pivotal saddle", Sources.Memory);

@@ -13,19 +13,19 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
     }
 
     /// <summary>Usual with a 22.2 post.</summary>
-    public static SeatClampSize Mm25Point4 { get; } = new(1, "25.4", "25.4 mm", Sources.ClampShop, 2540);
+    public static SeatClampSize Mm25Point4 { get; } = new(1, "25.4", "25.4 mm", Sources.ClampShop, 2540, "1 in");
 
     /// <summary>Thin steel, and 25.4 posts.</summary>
-    public static SeatClampSize Mm28Point6 { get; } = new(2, "28.6", "28.6 mm", Sources.ClampShop, 2860);
+    public static SeatClampSize Mm28Point6 { get; } = new(2, "28.6", "28.6 mm", Sources.ClampShop, 2860, "1-1/8 in");
 
     /// <summary>Some 27.2 frames.</summary>
     public static SeatClampSize Mm30 { get; } = new(3, "30", "30.0 mm", Sources.ClampShop, 3000, "30.0");
 
     /// <summary>Usual with a 27.2 post.</summary>
-    public static SeatClampSize Mm31Point8 { get; } = new(4, "31.8", "31.8 mm", Sources.ClampShop, 3180);
+    public static SeatClampSize Mm31Point8 { get; } = new(4, "31.8", "31.8 mm", Sources.ClampShop, 3180, "1-1/4 in");
 
     /// <summary>Usual with 30.9 and 31.6 posts; also printed 35.0.</summary>
-    public static SeatClampSize Mm34Point9 { get; } = new(5, "34.9", "34.9 mm", Sources.Memory, 3490, "35.0", "35");
+    public static SeatClampSize Mm34Point9 { get; } = new(5, "34.9", "34.9 mm", Sources.Memory, 3490, "35.0", "35", "1-3/8 in");
 
     /// <summary>Some 31.6 frames.</summary>
     public static SeatClampSize Mm36Point4 { get; } = new(6, "36.4", "36.4 mm", Sources.Memory, 3640);
@@ -73,7 +73,7 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
     /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<SeatClampSize> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<SeatClampSize>(text, s => s.Hundredths) is { } sized ? Reading<SeatClampSize>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+        SizedText.Find<SeatClampSize>(text, s => s.Hundredths) is { } sized ? Reading<SeatClampSize>.Of(sized) : ByName(text);
 
     private static class SeatClampSizeMeasures
     {

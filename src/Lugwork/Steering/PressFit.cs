@@ -5,13 +5,14 @@ namespace Lugwork.Steering;
 /// <summary>Press fit of a headset part: a cup in its head tube, or a crown race on its seat.</summary>
 /// <remarks>
 /// Interference is what the outer diameter exceeds the inner one by. Up to 0.10 mm is the printed limit; up to 0.15 mm occurs in the published
-/// sizes of 1 in head tubes and their cups, and goes with a caution; above that, or below 0.02 mm, the parts need work. Sources disagree on
-/// what is above 0.10 mm, and the lower limit is from memory: the maker's figure comes first.
+/// sizes of 1 in head tubes and their cups, and goes with a caution; above that, or without any interference, the parts need work. The least
+/// that is printed is 0.03 mm; how much less still holds stands on no page, so that between none and 0.03 mm the maker is asked. Sources
+/// disagree on what is above 0.10 mm too: the maker's figure comes first.
 /// </remarks>
 public static class PressFit
 {
-    /// <summary>Least interference that holds, millimetres.</summary>
-    public const decimal Least = 0.02m;
+    /// <summary>Least interference that is printed as one to aim at, millimetres.</summary>
+    public const decimal Least = 0.03m;
 
     /// <summary>Largest interference by the printed rule, millimetres.</summary>
     public const decimal Most = 0.10m;
@@ -22,7 +23,7 @@ public static class PressFit
     /// <summary>Judges a cup in a bore, or a seat in a race, by what both measure.</summary>
     /// <param name="larger">Outside diameter: of the cup, or of the crown-race seat.</param>
     /// <param name="smaller">Inside diameter: of the bore, or of the race.</param>
-    /// <returns>Fits, with a caution above 0.10 mm; does not fit where it needs work; needs measuring where the errors of the readings leave it open.</returns>
+    /// <returns>Fits, with a caution above 0.10 mm; does not fit where it needs work; needs measuring where the errors of the readings leave it open, or where it is less than is printed.</returns>
     /// <exception cref="ArgumentException">A reading is a default.</exception>
     public static SteeringCheck Check(MeasuredLength larger, MeasuredLength smaller)
     {
@@ -42,18 +43,20 @@ public static class PressFit
             return new(Verdict.DoesNotFit, $"{told}, above 0.15 mm: pressed in by force it splits the head tube or the race", "the part of the right size; or reaming or milling to size, which cannot be undone (leave it to a shop)", Cautions.PressFitCare, [Sources.PressFitRule, Sources.HeadsetGuide]);
         }
 
-        if (high < Least)
+        if (high <= 0)
         {
-            return new(Verdict.DoesNotFit, $"{told}, below 0.02 mm: it does not hold", "the part of the right size; never glue or shim it", Cautions.PressFitCare, [Sources.OneInchHeadsets, Sources.Memory]);
+            return new(Verdict.DoesNotFit, $"{told}: the part is loose", "the part of the right size; never glue or shim it", Cautions.PressFitCare, [Sources.OneInchHeadsets]);
         }
 
         if (low < Least || high > MostWithCaution)
         {
-            return new(Verdict.NeedsMeasuring, $"{told}: 0.02 to 0.15 mm is wanted, and the readings do not decide it", "both diameters by micrometer, in two directions, to 0.01 mm", Cautions.PressFitCare, [Sources.PressFitRule, Sources.OneInchHeadsets]);
+            return low > 0 && high < Least
+                ? new(Verdict.NeedsMeasuring, $"{told}: less than the 0.03 mm that is printed, and how little holds is not", "the headset maker's own figure", Cautions.PressFitCare, [Sources.RaceFitting, Sources.PressFitRule])
+                : new(Verdict.NeedsMeasuring, $"{told}: 0.03 to 0.15 mm is wanted, and the readings do not decide it", "both diameters by micrometer, in two directions, to 0.01 mm", Cautions.PressFitCare, [Sources.PressFitRule, Sources.RaceFitting, Sources.OneInchHeadsets]);
         }
 
         return high > Most
             ? new(Verdict.Fits, $"{told}: above the 0.10 mm of the printed rule, as published 1 in pairs are", "", Cautions.PressFitCare, [Sources.HeadsetGuide, Sources.OneInchHeadsets, Sources.FrontTriangleManual])
-            : new(Verdict.Fits, $"{told}, within the 0.10 mm of the printed rule", "", null, [Sources.PressFitRule]);
+            : new(Verdict.Fits, $"{told}, within the 0.10 mm of the printed rule", "", null, [Sources.PressFitRule, Sources.RaceFitting]);
     }
 }

@@ -15,15 +15,15 @@ internal static class SteererShapeText
             return "-";
         }
 
-        Span<char> room = stackalloc char[MostLetters];
+        Span<char> room = stackalloc char[4 * MostLetters];
         int length = 0;
-        TextCursor cursor = new(text);
+        TextCursor cursor = new(InchText.WithoutFractionSigns(text));
         while (true)
         {
             cursor.SkipBlanks();
             if (cursor.AtEnd)
             {
-                return room[..length].ToString();
+                return KindFirst(room[..length].ToString());
             }
 
             ReadOnlySpan<char> word = cursor.Word();
@@ -33,9 +33,24 @@ internal static class SteererShapeText
             }
 
             ReadOnlySpan<char> kept = word.Length > 2 && word.EndsWith("in", StringComparison.OrdinalIgnoreCase) && char.IsAsciiDigit(word[^3]) ? word[..^2] : word;
+            kept = kept switch { "1.125" => "1-1/8", "1.25" => "1-1/4", _ => kept };
             kept.CopyTo(room[length..]);
             length += kept.Length;
         }
+    }
+
+    /// <summary>"1-1/8-1.5 tapered" is "tapered 1-1/8-1.5".</summary>
+    private static string KindFirst(string plain)
+    {
+        foreach (string kind in new[] { "tapered", "straight" })
+        {
+            if (plain.Length > kind.Length && plain.EndsWith(kind, StringComparison.OrdinalIgnoreCase))
+            {
+                return kind + plain[..^kind.Length];
+            }
+        }
+
+        return plain;
     }
 
     /// <summary>The shapes that a text leaves open; empty where it does not.</summary>

@@ -67,7 +67,7 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
     /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<SteererSize> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<SteererSize>(text, s => s.Hundredths) is { } sized ? Reading<SteererSize>.Of(sized) : ByName(SizedText.WithoutInchMark(text));
+        SizedText.Find<SteererSize>(text, s => s.Hundredths) is { } sized ? Reading<SteererSize>.Of(sized) : ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class SteererSizeDimensions

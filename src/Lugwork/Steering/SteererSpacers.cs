@@ -20,6 +20,7 @@ public sealed record SpacerLimit(string Basis, decimal LeastMillimetres, decimal
 }
 
 /// <summary>Spacers between headset and stem on a carbon steerer: makers print 25 to 50 mm, and no one figure holds for all.</summary>
+/// <remarks>The pages are forum threads and one column, and they disagree: without the fork maker's own figure nothing here is called a fit.</remarks>
 public static class SteererSpacers
 {
     private static readonly ImmutableArray<Source> Rule = [Sources.SpacerLimitThread, Sources.SpacerColumn];
@@ -39,8 +40,8 @@ public static class SteererSpacers
     /// <summary>Judges the spacers below the stem on a carbon steerer.</summary>
     /// <param name="steerer">The steerer at the top.</param>
     /// <param name="millimetres">Height of all spacers below the stem, 0 to 200 mm.</param>
-    /// <param name="makersMost">The fork maker's figure, millimetres; null where it is not known, and then one diameter of the steerer counts, 30 mm at most.</param>
-    /// <returns>Fits up to the limit; unsafe above it: without the maker's figure nothing larger is taken for allowed.</returns>
+    /// <param name="makersMost">The fork maker's figure, millimetres; null where it is not known.</param>
+    /// <returns>With the maker's figure: fits up to it, unsafe above. Without it: needs measuring (the maker is asked) up to one diameter of the steerer, 30 mm at most; unsafe above, because nothing larger is taken for allowed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A height is out of range.</exception>
     public static SteeringCheck OnCarbon(SteererSize steerer, decimal millimetres, decimal? makersMost = null)
     {
@@ -52,7 +53,9 @@ public static class SteererSpacers
         string whose = makersMost is null ? "the rule of one diameter" : "the fork maker's figure";
         string told = string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.##} mm of spacers, {whose} is {most:0.##} mm");
         return millimetres <= most
-            ? new(Verdict.Fits, told, "", makersMost is null ? Cautions.CarbonSpacers : null, makersMost is null ? Rule : [Sources.SpacerColumn])
+            ? makersMost is null
+                ? new(Verdict.NeedsMeasuring, $"{told}; other makers print other limits", "the fork maker's own figure, for the least as for the most", Cautions.CarbonSpacers, Rule)
+                : new(Verdict.Fits, told, "", null, [Sources.SpacerColumn])
             : new(Verdict.Unsafe, told, "fewer spacers, a stem that rises, or the fork maker's own figure where it allows more", Cautions.CarbonSpacers, makersMost is null ? Rule : [Sources.SpacerColumn]);
     }
 }

@@ -18,7 +18,7 @@ public sealed class StemFoot : Standard<StemFoot>, IInterfaceValue<StemFoot>
     public static StemFoot Clamp25Point4 { get; } = new(1, "clamp-25.4", "25.4 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm25Point4, 2540, "25.4 clamp", "clamp 1 in");
 
     /// <summary>For a 1-1/8 in threadless steerer.</summary>
-    public static StemFoot Clamp28Point6 { get; } = new(2, "clamp-28.6", "28.6 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm28Point6, 2860, "28.6 clamp", "clamp 1-1/8", "28.6");
+    public static StemFoot Clamp28Point6 { get; } = new(2, "clamp-28.6", "28.6 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm28Point6, 2860, "28.6 clamp", "clamp 1-1/8", "28.6", "1-1/8 in threadless", "1-1/8 in clamp");
 
     /// <summary>For a 1-1/4 in threadless steerer.</summary>
     public static StemFoot Clamp31Point8 { get; } = new(3, "clamp-31.8", "31.8 mm steerer clamp", Sources.HeadsetArticle, false, SteererSize.Mm31Point8, 3180, "clamp 1-1/4");
@@ -33,10 +33,10 @@ public sealed class StemFoot : Standard<StemFoot>, IInterfaceValue<StemFoot>
     public static StemFoot Quill22 { get; } = new(6, "quill-22.0", "22.0 mm quill", Sources.Memory, true, SteererSize.Mm25, 2200, "22.0 quill");
 
     /// <summary>For a 1 in threaded steerer.</summary>
-    public static StemFoot Quill22Point2 { get; } = new(7, "quill-22.2", "22.2 mm quill", Sources.StemSizes, true, SteererSize.Mm25Point4, 2220, "22.2 quill");
+    public static StemFoot Quill22Point2 { get; } = new(7, "quill-22.2", "22.2 mm quill", Sources.StemSizes, true, SteererSize.Mm25Point4, 2220, "22.2 quill", "quill 22.2 mm", "7/8 in quill", "quill 7/8 in");
 
     /// <summary>For a 1-1/8 in threaded steerer.</summary>
-    public static StemFoot Quill25Point4 { get; } = new(8, "quill-25.4", "25.4 mm quill", Sources.StemSizes, true, SteererSize.Mm28Point6, 2540, "25.4 quill");
+    public static StemFoot Quill25Point4 { get; } = new(8, "quill-25.4", "25.4 mm quill", Sources.StemSizes, true, SteererSize.Mm28Point6, 2540, "25.4 quill", "quill 25.4 mm");
 
     /// <summary>For a 1-1/4 in threaded steerer.</summary>
     public static StemFoot Quill28Point6 { get; } = new(9, "quill-28.6", "28.6 mm quill", Sources.Memory, true, SteererSize.Mm31Point8, 2860, "28.6 quill");

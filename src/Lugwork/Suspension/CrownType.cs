@@ -14,7 +14,7 @@ public sealed class CrownType : Standard<CrownType>, IInterfaceValue<CrownType>
     public static CrownType Single { get; } = new(1, "single", "single crown", "one crown");
 
     /// <summary>Two crowns, below and above the head tube: only for frames whose maker allows it.</summary>
-    public static CrownType Dual { get; } = new(2, "dual", "dual crown", "double crown", "two crowns", "triple clamp");
+    public static CrownType Dual { get; } = new(2, "dual", "dual crown", "double crown", "two crowns", "double clamp", "triple clamp", "triple crown");
 
     /// <summary>Every one.</summary>
     public static ImmutableArray<CrownType> All { get; } = [Single, Dual];

@@ -122,7 +122,8 @@ public sealed class ForkClass : Standard<ForkClass>, IInterfaceValue<ForkClass>
     /// <param name="text">Any text.</param>
     public static Reading<ForkClass> Read(ReadOnlySpan<char> text)
     {
-        ReadOnlySpan<char> plain = SizedText.WithoutInchMark(Trim(text));
+        ReadOnlySpan<char> plain = Trim(text);
+        plain = plain.Length <= InchText.MostLetters && InchText.Plain(plain) is var inches && inches.EndsWith(" in", StringComparison.Ordinal) ? inches.AsSpan()[..^3] : plain;
         foreach (string wheel in (ReadOnlySpan<string>)["29", "27.5", "26", "700c", "29 rigid"])
         {
             if (plain.Equals(wheel, StringComparison.OrdinalIgnoreCase))
@@ -133,7 +134,8 @@ public sealed class ForkClass : Standard<ForkClass>, IInterfaceValue<ForkClass>
 
         return plain.Equals("road", StringComparison.OrdinalIgnoreCase) || plain.Equals("700c road", StringComparison.OrdinalIgnoreCase)
             ? Reading<ForkClass>.Several([.. Under("700c-rim"), .. Under("700c-disc")], "say rim or disc brake")
-            : ByName(text);
+            : ByName(text) is { Values.IsEmpty: false } || text.Length > InchText.MostLetters ? ByName(text)
+            : ByName(InchText.Plain(text).Replace(" in x ", " in ", StringComparison.OrdinalIgnoreCase));
     }
 
     private static ImmutableArray<ForkClass> Under(string start)

@@ -73,6 +73,9 @@ internal static class LabelText
         (long second, NumberForm secondForm) = (0, NumberForm.None);
         (long third, NumberForm thirdForm) = (0, NumberForm.None);
         SkipInches(ref cursor);
+
+        // Shops put the letter of a French label behind the diameter too: "700C x 25".
+        char early = outer >= 100 * One ? Letter(ref cursor) : default;
         if (cursor.TryTimes())
         {
             if (!TryNumber(ref cursor, out second, out secondForm))
@@ -93,7 +96,7 @@ internal static class LabelText
         }
 
         cursor.SkipMillimetres();
-        char letter = Letter(ref cursor);
+        char letter = early == default ? Letter(ref cursor) : early;
         if (!TryMark(ref cursor, out LabelMark mark))
         {
             return false;

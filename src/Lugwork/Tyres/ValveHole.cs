@@ -17,7 +17,7 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
     }
 
     /// <summary>For a 6 mm stem: 6.5 mm; another page drills 6.4 mm (1/4 in).</summary>
-    public static ValveHole Narrow { get; } = new(1, "6.5", "6.5 mm, Presta", Sources.WheelDataSheet, 6_500, 6_400, "6.5 mm", "6.4", "1/4 in", "Presta", "Sclaverand", "French", "SV", "FV");
+    public static ValveHole Narrow { get; } = new(1, "6.5", "6.5 mm, Presta", Sources.WheelDataSheet, 6_500, 6_400, "6.5 mm", "6.4", "1/4 in", "Presta", "Sclaverand", "French", "FV", "PV");
 
     /// <summary>For an 8 mm stem: 8.5 mm; another page drills 8.3 mm (21/64 in).</summary>
     public static ValveHole Wide { get; } = new(2, "8.5", "8.5 mm, Schrader or Dunlop", Sources.RimTable, 8_500, 8_300, "8.5 mm", "8.3", "21/64 in", "Schrader", "American", "AV", "Dunlop", "Woods", "DV");
@@ -53,7 +53,8 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
     /// <summary>Reads a diameter or the name of a valve.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<ValveHole> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<ValveHole>(text, h => h._nominal / 10) is { } sized ? Reading<ValveHole>.Of(sized) : ByName(text);
+        Same(Trim(text), "SV") ? Reading<ValveHole>.Several([Narrow, Wide], "some packets mean Sclaverand by it, others Schrader valve")
+        : SizedText.Find<ValveHole>(text, h => h._nominal / 10) is { } sized ? Reading<ValveHole>.Of(sized) : ByName(ValveStem.WithoutValve(text));
 
     private static class HolesByMeasure
     {

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>Valve of a tube or of a tubeless rim. Closed set, identity equality.</summary>
+/// <remarks>"SV" is printed for Sclaverand, which is Presta, and for Schrader valve: it is never read as one of them.</remarks>
 public sealed class ValveStem : Standard<ValveStem>, IInterfaceValue<ValveStem>
 {
     private readonly int _thick;
@@ -15,13 +16,13 @@ public sealed class ValveStem : Standard<ValveStem>, IInterfaceValue<ValveStem>
     }
 
     /// <summary>Presta: 6 mm.</summary>
-    public static ValveStem Presta { get; } = new(1, "presta", "Presta", 6, "Sclaverand", "French valve", "SV", "FV");
+    public static ValveStem Presta { get; } = new(1, "presta", "Presta", 6, "Sclaverand", "French", "FV", "PV");
 
     /// <summary>Schrader: 8 mm.</summary>
-    public static ValveStem Schrader { get; } = new(2, "schrader", "Schrader", 8, "American valve", "car valve", "AV");
+    public static ValveStem Schrader { get; } = new(2, "schrader", "Schrader", 8, "American", "car", "auto", "AV");
 
     /// <summary>Dunlop: in the hole of Schrader.</summary>
-    public static ValveStem Dunlop { get; } = new(3, "dunlop", "Dunlop", 0, "Woods", "DV", "Blitz");
+    public static ValveStem Dunlop { get; } = new(3, "dunlop", "Dunlop", 0, "Woods", "English", "DV", "Blitz", "Dunlop/Woods", "Woods/Dunlop");
 
     /// <summary>Every valve.</summary>
     public static ImmutableArray<ValveStem> All { get; } = [Presta, Schrader, Dunlop];
@@ -39,5 +40,21 @@ public sealed class ValveStem : Standard<ValveStem>, IInterfaceValue<ValveStem>
     public static ValveStem OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ValveStem> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static Reading<ValveStem> Read(ReadOnlySpan<char> text) =>
+        Same(Trim(text), "SV") ? Reading<ValveStem>.Several([Presta, Schrader], "some packets mean Sclaverand by it, others Schrader valve") : ByName(WithoutValve(text));
+
+    /// <summary>"Presta valve" and "Prestaventil" are "Presta".</summary>
+    internal static ReadOnlySpan<char> WithoutValve(ReadOnlySpan<char> text)
+    {
+        ReadOnlySpan<char> name = Trim(text);
+        foreach (string word in new[] { "valve", "ventil" })
+        {
+            if (name.Length > word.Length && name.EndsWith(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return name[..^word.Length];
+            }
+        }
+
+        return name;
+    }
 }

@@ -10,8 +10,8 @@ public sealed class MeasuringTests
     {
         Identification<Shell> found = Shell.Identify(bore: Mm(41m));
 
-        Assert.Equal(["PF41-86.5", "PF41-89.5", "PF41-92", "PF41-104.5", "PF41-107", "PF41-121", "PF41-132", "threaded-insert-82.5"], Keys(found));
-        Assert.StartsWith("width (caliper across the faces, cups out): 82.5 mm is threaded-insert-82.5; 86 to 86.5 mm is PF41-86.5;", found.Next, StringComparison.Ordinal);
+        Assert.Equal(["PF41-86.5", "PF41-89.5", "PF41-92", "PF41-104.5", "PF41-107", "PF41-121", "PF41-132", "Mid-73", "Mid-68", "threaded-insert-82.5"], Keys(found));
+        Assert.StartsWith("width (caliper across the faces, cups out): 68 mm is Mid-68; 73 mm is Mid-73; 82.5 mm is threaded-insert-82.5; 86 to 86.5 mm is PF41-86.5;", found.Next, StringComparison.Ordinal);
         Assert.Contains("91.5 to 92 mm is PF41-92", found.Next, StringComparison.Ordinal);
         Assert.Equal(["PF41-86.5"], Keys(Shell.Identify(Mm(41m), Mm(86.5m))));
         Assert.Equal(["PF41-92"], Keys(Shell.Identify(Mm(41m), Mm(92m))));

@@ -6,15 +6,16 @@ namespace Lugwork.Tests.Brakes;
 public sealed class BrakeDimensionTests
 {
     [Fact]
-    public void Posts_are_found_by_their_spacing_and_the_height_decides()
+    public void Posts_are_found_by_their_spacing_and_the_height_ranks_them_without_ruling_a_neighbour_out()
     {
         Identification<BrakeMount> posts = BrakeMount.Identify(holeSpacing: MeasuredLength.OfMillimetres(74.1m));
         Assert.Equal([BrakeMount.Post140, BrakeMount.Post160, BrakeMount.Post180, BrakeMount.Post200, BrakeMount.Post203], posts.Candidates.Select(c => c.Value));
-        Assert.StartsWith("axle to post face", posts.Next, StringComparison.Ordinal);
-        Assert.Contains("PM-200 or PM-203", posts.Next, StringComparison.Ordinal);
+        Assert.Empty(posts.Next);
+        Assert.Contains("the rotor printed on the frame or fork decides", posts.Candidates[0].TellsApart, StringComparison.Ordinal);
 
         Identification<BrakeMount> told = BrakeMount.Identify(MeasuredLength.OfMillimetres(74.1m), axleToPostFace: MeasuredLength.OfMillimetres(65m, 0.5m));
-        Assert.Equal([BrakeMount.Post180], told.Candidates.Select(c => c.Value));
+        Assert.Equal([BrakeMount.Post180, BrakeMount.Post200, BrakeMount.Post160], told.Candidates.Select(c => c.Value));
+        Assert.All(told.Candidates, c => Assert.NotEmpty(c.TellsApart));
         Assert.Empty(told.Next);
     }
 

@@ -55,7 +55,7 @@ public sealed class ControlTests
 
     [Theory]
     [InlineData("7/8 in", "22.2")]
-    [InlineData("15/16\"", "")]
+    [InlineData("15/16\"", "23.8")]
     [InlineData("1 in", "25.4")]
     [InlineData("1-1/4 in", "31.8")]
     [InlineData("31,7 mm", "31.8")]

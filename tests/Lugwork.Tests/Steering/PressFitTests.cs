@@ -7,8 +7,10 @@ public sealed class PressFitTests
     [Theory]
     [InlineData("0.00", Verdict.DoesNotFit, true)]
     [InlineData("-0.10", Verdict.DoesNotFit, true)]
-    [InlineData("0.019", Verdict.DoesNotFit, true)]
-    [InlineData("0.02", Verdict.Fits, false)]
+    [InlineData("0.001", Verdict.NeedsMeasuring, true)]
+    [InlineData("0.02", Verdict.NeedsMeasuring, true)]
+    [InlineData("0.029", Verdict.NeedsMeasuring, true)]
+    [InlineData("0.03", Verdict.Fits, false)]
     [InlineData("0.05", Verdict.Fits, false)]
     [InlineData("0.10", Verdict.Fits, false)]
     [InlineData("0.101", Verdict.Fits, true)]
@@ -21,7 +23,8 @@ public sealed class PressFitTests
         Assert.Equal(verdict, check.Verdict);
         Assert.Equal(caution, check.Caution is not null);
         Assert.NotEmpty(check.Sources);
-        Assert.Equal(verdict == Verdict.DoesNotFit, check.Mend.Length > 0);
+        Assert.Equal(verdict != Verdict.Fits, check.Mend.Length > 0);
+        Assert.True(verdict == Verdict.NeedsMeasuring || check.Sources.All(s => s.Kind != SourceKind.Memory), "a remembered limit makes no verdict");
     }
 
     [Theory]

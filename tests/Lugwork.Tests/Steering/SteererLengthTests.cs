@@ -39,15 +39,17 @@ public sealed class SteererLengthTests
     }
 
     [Theory]
-    [InlineData("25.4", 25, null, Verdict.Fits)]
+    [InlineData("25.4", 0, null, Verdict.NeedsMeasuring)]
+    [InlineData("25.4", 25, null, Verdict.NeedsMeasuring)]
+    [InlineData("25.4", 25, 25.0, Verdict.Fits)]
     [InlineData("25.4", 25.1, null, Verdict.Unsafe)]
-    [InlineData("28.6", 30, null, Verdict.Fits)]
+    [InlineData("28.6", 30, null, Verdict.NeedsMeasuring)]
     [InlineData("28.6", 30.1, null, Verdict.Unsafe)]
     [InlineData("38.1", 38, null, Verdict.Unsafe)]
     [InlineData("28.6", 50, 50.0, Verdict.Fits)]
     [InlineData("28.6", 50.5, 50.0, Verdict.Unsafe)]
     [InlineData("28.6", 25, 20.0, Verdict.Unsafe)]
-    public void Spacers_on_carbon_end_at_the_makers_figure_or_at_one_diameter(string steerer, double spacers, double? makers, Verdict verdict)
+    public void Spacers_on_carbon_fit_up_to_the_makers_figure_and_without_it_never(string steerer, double spacers, double? makers, Verdict verdict)
     {
         SteeringCheck check = SteererSpacers.OnCarbon(SteererSize.Parse(steerer, null), (decimal)spacers, (decimal?)makers);
         Assert.Equal(verdict, check.Verdict);

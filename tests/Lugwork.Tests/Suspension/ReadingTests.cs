@@ -97,7 +97,7 @@ public sealed class ReadingTests
 
     [Theory]
     [InlineData("29 x 120", "29-120")]
-    [InlineData("29\" 120 mm", "")]
+    [InlineData("29\" 120 mm", "29-120")]
     [InlineData("29 in 120 mm", "29-120")]
     [InlineData("27.5 140", "27.5-140")]
     [InlineData("26 rigid corrected 80", "26-rigid-80")]
