@@ -22,6 +22,8 @@ internal static class CassetteOnBody
 
     private static readonly Reason AskMaker = new("ask-maker", "No source says whether cassette {1} goes on {0}: ask the maker of the body.");
 
+    private static readonly Reason MeasureOld = new("measure-old-body", "Cassette {1} goes on {0} where its splines are 36 mm long; the body for 7 speeds is 5 mm shorter. Measure it.");
+
     private static readonly Cells Said = Fill();
 
     /// <summary>Inputs: body, cassette.</summary>
@@ -88,6 +90,11 @@ internal static class CassetteOnBody
         Spacer(CassettePattern.Xd, FreehubBody.Xdr, 1.85m, Sources.XdrExplained);
         Say(CassettePattern.Xdr, FreehubBody.Xdr, Verdict.Fits, Goes, Sources.XdrExplained);
         Say(CassettePattern.Xdr, FreehubBody.Xd, Verdict.DoesNotFit, TooShort, Sources.XdrExplained, Sources.Derived);
+        // The old body came for 7 speeds too, 5 mm shorter, under the same name.
+        Say(CassettePattern.EightSpline8, FreehubBody.EightSplineOld, Verdict.NeedsMeasuring, MeasureOld, Sources.FreehubLengths, Sources.EightSpline);
+        Say(CassettePattern.EightSpline8, FreehubBody.EightSpline, Verdict.DoesNotFit, OtherSplines, Sources.EightSpline, Sources.FreehubLengths);
+        Say(CassettePattern.EightSpline8, FreehubBody.N3w, Verdict.DoesNotFit, OtherSplines, Sources.EightSpline, Sources.Derived);
+        Say(CassettePattern.EightSpline9, FreehubBody.EightSplineOld, Verdict.DoesNotFit, OtherSplines, Sources.EightSpline, Sources.FreehubLengths);
         Say(CassettePattern.EightSpline9, FreehubBody.EightSpline, Verdict.Fits, Goes, Sources.EightSpline, Sources.FreehubLengths);
         Say(CassettePattern.EightSpline9, FreehubBody.N3w, Verdict.NeedsMeasuring, AskMaker, Sources.N3wPage);
         Say(CassettePattern.EightSpline10To12, FreehubBody.EightSpline, Verdict.Fits, Goes, Sources.EightSpline, Sources.FreehubLengths);
