@@ -100,6 +100,13 @@ public sealed class CassettesOnBodiesChecks
     public void No_screwed_freewheel_goes_on_a_freehub_body(string body, string source) =>
         AssertFit("freewheel", body, source, Verdict.DoesNotFit, "");
 
+    [Theory]
+    [InlineData("FW-thread", Freewheels)]
+    [InlineData("threaded", Freewheels)]
+    [InlineData("freewheel thread", Freewheels)]
+    public void A_freewheel_whose_thread_is_not_said_is_never_a_fit(string body, string source) =>
+        AssertFit("freewheel", body, source, Verdict.NeedsMeasuring, "");
+
     private static void AssertFit(string cassette, string body, string source, Verdict expected, string remedy)
     {
         Fit fit = Build.From(Frame.Read("material steel"))

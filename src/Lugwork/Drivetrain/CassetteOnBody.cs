@@ -22,6 +22,8 @@ internal static class CassetteOnBody
 
     private static readonly Reason AskMaker = new("ask-maker", "No source says whether cassette {1} goes on {0}: ask the maker of the body.");
 
+    private static readonly Reason CompareThreads = new("compare-freewheel-threads", "Cassette {1} on {0}: the thread of the freewheel is not said, and hubs that are called threaded are not all ISO. ISO, British and Italian threads exchange, French and BMX ones with none; read or gauge both.", Cautions.FreewheelThread);
+
     private static readonly Reason MeasureOld = new("measure-old-body", "Cassette {1} goes on {0} where its splines are 36 mm long; the body for 7 speeds is 5 mm shorter. Measure it.");
 
     private static readonly Cells Said = Fill();
@@ -101,7 +103,7 @@ internal static class CassetteOnBody
         Spacer(CassettePattern.EightSpline10To12, FreehubBody.N3w, 4.4m, Sources.N3wPage);
         Say(CassettePattern.EightSpline13, FreehubBody.N3w, Verdict.Fits, Goes, Sources.N3wPage);
         Say(CassettePattern.EightSpline13, FreehubBody.EightSpline, Verdict.DoesNotFit, OtherSplines, Sources.N3wPage, Sources.Derived);
-        Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.Fits, Goes, Sources.Freewheels);
+        Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.NeedsMeasuring, CompareThreads, Sources.Freewheels);
         Say(CassettePattern.Freewheel, FreehubBody.Track, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
         return cells;
     }
