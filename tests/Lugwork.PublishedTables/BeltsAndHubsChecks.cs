@@ -14,6 +14,9 @@ public sealed class BeltsAndHubsChecks
     private const string HubGears = "Alles ueber Nabenschaltungen (sprocket paragraph); WikiPedalia";
     private const string Coasters = "Bicycle Coaster Brakes; sheldonbrown.com";
     private const string Dynamos = "Hub dynamo; Wikipedia";
+    private const string Connectors = "How To Set Up The Best Hub Dynamo System For USB Charging & Lights; cyclingabout.com";
+    private const string Radio = "Frayed again; accidentalrandonneur.wordpress.com";
+    private const string Wired = "Di2 11 speed on rim brake steel frame; The Paceline forum";
     private const string Practice = "common practice, no source";
 
     [Theory]
@@ -26,6 +29,20 @@ public sealed class BeltsAndHubsChecks
     [InlineData("rear triangle opens", "1/8", Verdict.Fits, Practice)]
     public void A_belt_goes_through_a_frame_that_opens(string frame, string chain, Verdict expected, string source) =>
         Published.Says(Build.From(Frame.Read(frame)).With(Chain.Read(chain)), "belt-through-rear-triangle", source, expected);
+
+    [Theory]
+    [InlineData("split seat stay", true, Split)]
+    [InlineData("split chain stay", true, Workshop)]
+    [InlineData("closed", false, Split)]
+    public void A_frame_opens_where_a_joint_is_in_its_rear_triangle(string words, bool opens, string source) =>
+        Assert.True(RearTriangle.Parse(words, null) == (opens ? RearTriangle.Opens : RearTriangle.Closed), source);
+
+    [Theory]
+    [InlineData("motor mount", KnownState.NotCovered, Practice)]
+    [InlineData("cargo", KnownState.NotCovered, Practice)]
+    [InlineData("frame maker's own", KnownState.FrameSpecific, Practice)]
+    public void Families_of_other_trades_and_makers_own_parts_are_told_apart(string words, KnownState state, string source) =>
+        Assert.True(OutsideFamily.Parse(words, null).State == state, source);
 
     [Theory]
     [InlineData("belt", "belt", Track)]
@@ -52,6 +69,7 @@ public sealed class BeltsAndHubsChecks
     }
 
     [Fact]
+    [PrintedIn(Coasters)]
     public void A_coaster_brake_has_no_cable() => Assert.True(BrakeType.Parse("back-pedal brake", null).IsWithoutCable, Coasters);
 
     [Theory]
@@ -66,14 +84,17 @@ public sealed class BeltsAndHubsChecks
     }
 
     [Fact]
+    [PrintedIn(Connectors)]
     public void A_contact_in_the_fork_end_wants_a_fork_made_for_it() =>
-        Assert.True(DynamoContact.Parse("contact drop-out", null).NeedsOwnFork, "How To Set Up The Best Hub Dynamo System For USB Charging & Lights; cyclingabout.com");
+        Assert.True(DynamoContact.Parse("contact drop-out", null).NeedsOwnFork, Connectors);
 
     [Fact]
+    [PrintedIn(Radio)]
+    [PrintedIn(Wired)]
     public void Radio_needs_no_line_and_a_battery_at_each_end()
     {
         ShiftSignal radio = ShiftSignal.Parse("wireless", null);
-        Assert.True(!radio.NeedsLine && radio.NeedsBattery, "Frayed again; accidentalrandonneur.wordpress.com");
-        Assert.True(ShiftSignal.Parse("wired", null).NeedsLine, "Di2 11 speed on rim brake steel frame; The Paceline forum");
+        Assert.True(!radio.NeedsLine && radio.NeedsBattery, Radio);
+        Assert.True(ShiftSignal.Parse("wired", null).NeedsLine, Wired);
     }
 }

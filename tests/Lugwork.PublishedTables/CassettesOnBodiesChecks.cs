@@ -22,7 +22,7 @@ public sealed class CassettesOnBodiesChecks
 
     private static readonly string[] Hg = ["HG-7", "HG-8", "HG-9", "HG-10-late", "HG-10-old-road", "HG-11-wide", "HG-11-road", "HG-12-road", "HG-12-fit"];
 
-    private static readonly string[] Others = ["MS-12", "XD", "XDR", "8-spline-9", "8-spline-10-12", "8-spline-13"];
+    private static readonly string[] Others = ["MS-12", "XD", "XDR", "8-spline-9", "8-spline-8", "8-spline-10-12", "8-spline-13"];
 
     private static readonly string[] Freehubs = ["UG", "HG-S", "HG-M", "HG-10only", "HG-L", "HG-L2", "MS", "XD", "XDR", "C8-old", "C9-12", "N3W"];
 
@@ -101,6 +101,13 @@ public sealed class CassettesOnBodiesChecks
     [MemberData(nameof(AnyFreehub))]
     public void No_screwed_freewheel_goes_on_a_freehub_body(string body, string source) =>
         AssertFit("freewheel", body, source, Verdict.DoesNotFit, "");
+
+    [Theory]
+    [InlineData("FW-thread", Freewheels)]
+    [InlineData("threaded", Freewheels)]
+    [InlineData("freewheel thread", Freewheels)]
+    public void A_freewheel_whose_thread_is_not_said_is_never_a_fit(string body, string source) =>
+        AssertFit("freewheel", body, source, Verdict.NeedsMeasuring, "");
 
     private static void AssertFit(string cassette, string body, string source, Verdict expected, string remedy)
     {

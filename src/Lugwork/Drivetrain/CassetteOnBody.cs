@@ -24,6 +24,10 @@ internal static class CassetteOnBody
 
     private static readonly Reason OneMaker = new("one-maker", "{1} on {0}: carriers of different hubs are not the same. Compare the maker's name on both, or ask the hub's maker.");
 
+    private static readonly Reason CompareThreads = new("compare-freewheel-threads", "Cassette {1} on {0}: the thread of the freewheel is not said, and hubs that are called threaded are not all ISO. ISO, British and Italian threads exchange, French and BMX ones with none; read or gauge both.", Cautions.FreewheelThread);
+
+    private static readonly Reason MeasureOld = new("measure-old-body", "Cassette {1} goes on {0} where its splines are 36 mm long; the body for 7 speeds is 5 mm shorter. Measure it.");
+
     private static readonly Cells Said = Fill();
 
     /// <summary>Inputs: body, cassette.</summary>
@@ -90,13 +94,18 @@ internal static class CassetteOnBody
         Spacer(CassettePattern.Xd, FreehubBody.Xdr, 1.85m, Sources.XdrExplained);
         Say(CassettePattern.Xdr, FreehubBody.Xdr, Verdict.Fits, Goes, Sources.XdrExplained);
         Say(CassettePattern.Xdr, FreehubBody.Xd, Verdict.DoesNotFit, TooShort, Sources.XdrExplained, Sources.Derived);
+        // The old body came for 7 speeds too, 5 mm shorter, under the same name.
+        Say(CassettePattern.EightSpline8, FreehubBody.EightSplineOld, Verdict.NeedsMeasuring, MeasureOld, Sources.FreehubLengths, Sources.EightSpline);
+        Say(CassettePattern.EightSpline8, FreehubBody.EightSpline, Verdict.DoesNotFit, OtherSplines, Sources.EightSpline, Sources.FreehubLengths);
+        Say(CassettePattern.EightSpline8, FreehubBody.N3w, Verdict.DoesNotFit, OtherSplines, Sources.EightSpline, Sources.Derived);
+        Say(CassettePattern.EightSpline9, FreehubBody.EightSplineOld, Verdict.DoesNotFit, OtherSplines, Sources.EightSpline, Sources.FreehubLengths);
         Say(CassettePattern.EightSpline9, FreehubBody.EightSpline, Verdict.Fits, Goes, Sources.EightSpline, Sources.FreehubLengths);
         Say(CassettePattern.EightSpline9, FreehubBody.N3w, Verdict.NeedsMeasuring, AskMaker, Sources.N3wPage);
         Say(CassettePattern.EightSpline10To12, FreehubBody.EightSpline, Verdict.Fits, Goes, Sources.EightSpline, Sources.FreehubLengths);
         Spacer(CassettePattern.EightSpline10To12, FreehubBody.N3w, 4.4m, Sources.N3wPage);
         Say(CassettePattern.EightSpline13, FreehubBody.N3w, Verdict.Fits, Goes, Sources.N3wPage);
         Say(CassettePattern.EightSpline13, FreehubBody.EightSpline, Verdict.DoesNotFit, OtherSplines, Sources.N3wPage, Sources.Derived);
-        Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.Fits, Goes, Sources.Freewheels);
+        Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.NeedsMeasuring, CompareThreads, Sources.Freewheels);
         Say(CassettePattern.ThreeLug, FreehubBody.ThreeLug, Verdict.Fits, Goes, Sources.HubGearPage);
         Say(CassettePattern.ThreeLug, FreehubBody.HubGearOwn, Verdict.DoesNotFit, OtherSplines, Sources.HubGearPage);
         Say(CassettePattern.HubGearOwn, FreehubBody.ThreeLug, Verdict.DoesNotFit, OtherSplines, Sources.HubGearPage);

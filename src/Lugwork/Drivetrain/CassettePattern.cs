@@ -64,24 +64,27 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
     /// <summary>One sprocket for the own carrier of a hub gear.</summary>
     public static CassettePattern HubGearOwn { get; } = new(18, "carrier", "sprocket for a hub gear's own carrier", Sources.HubGearPage, "carrier sprocket", "splined carrier sprocket");
 
+    /// <summary>8-speed of the 8-spline family, cut for the old shallow splines.</summary>
+    public static CassettePattern EightSpline8 { get; } = new(19, "8-spline-8", "8-speed 8-spline", Sources.EightSpline);
+
     /// <summary>Every pattern.</summary>
     public static ImmutableArray<CassettePattern> All { get; } =
     [
         Hg7, Hg8, Hg9, Hg10, Hg10OldRoad, Hg11Wide, Hg11Road, Hg12Road, Hg12Fit, MicroSpline12, Xd, Xdr,
-        EightSpline9, EightSpline10To12, EightSpline13, Freewheel, ThreeLug, HubGearOwn,
+        EightSpline9, EightSpline10To12, EightSpline13, Freewheel, ThreeLug, HubGearOwn, EightSpline8,
     ];
 
     /// <inheritdoc/>
     public static string Called => "cassette pattern";
 
     /// <summary>Fewest sprockets that the pattern is made with; null for a freewheel, which says nothing of it, and for one sprocket.</summary>
-    public int? FewestSpeeds => FitCode switch { <= 3 => (int)FitCode + 6, 4 or 5 => 10, 6 or 7 => 11, 8 or 9 or 10 or 12 => 12, 11 => 11, 13 => 9, 14 => 10, 15 => 13, _ => null };
+    public int? FewestSpeeds => FitCode switch { <= 3 => (int)FitCode + 6, 4 or 5 => 10, 6 or 7 => 11, 8 or 9 or 10 or 12 => 12, 11 => 11, 13 => 9, 14 => 10, 15 => 13, 19 => 8, _ => null };
 
     /// <summary>Most sprockets that the pattern is made with; null for a freewheel and for one sprocket.</summary>
     public int? MostSpeeds => FitCode is 11 or 14 ? 12 : FewestSpeeds;
 
-    /// <summary>Teeth of the smallest sprocket that the body under it allows: 11 on HG, 10 on Micro Spline, XD and XDR, 9 on N3W, 12 on a freewheel, 13 on a hub gear. A few XD cassettes start at 9.</summary>
-    public int FewestTeeth => FitCode switch { 10 or 11 or 12 => 10, 15 => 9, 16 => 12, 17 or 18 => 13, _ => 11 };
+    /// <summary>Teeth of the smallest sprocket that the body under it allows: 11 on HG, 10 on Micro Spline, XD and XDR, 9 on N3W, 12 on a freewheel and on the old 8-spline body, 13 on a hub gear. A few XD cassettes start at 9.</summary>
+    public int FewestTeeth => FitCode switch { 10 or 11 or 12 => 10, 15 => 9, 16 or 19 => 12, 17 or 18 => 13, _ => 11 };
 
     /// <inheritdoc/>
     public static CassettePattern OfFitCode(long code) => ByCode(code);

@@ -22,6 +22,7 @@ internal static class CassetteSpeeds
         Row(CassettePattern.EightSpline9, SprocketClass.For9),
         Row(CassettePattern.EightSpline10To12, SprocketClass.For10, SprocketClass.For11, SprocketClass.For12),
         Row(CassettePattern.EightSpline13, SprocketClass.For13),
+        Row(CassettePattern.EightSpline8, SprocketClass.To8),
     ];
 
     /// <summary>The class of sprockets; unknown where the pattern says nothing of it, such as a screwed freewheel.</summary>

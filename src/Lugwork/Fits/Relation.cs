@@ -274,7 +274,13 @@ internal static class Reasons
 
     public static Reason SpacedShell { get; } = new("spaced-shell", "The shell, {0} mm wide, takes cups made for {1} mm with [bridge].");
 
-    public static Reason BridgeNotPossible { get; } = new("bridge-not-possible", "{1} is not {0}, and what would bridge them does not go on this part.");
+    public static Reason BridgeNotPossible { get; } = new("bridge-not-possible", "{1} is not {0}, and what would bridge them does not go on this part.")
+    {
+        Mend = "a part of the other side's own standard",
+    };
 
-    public static Reason NeverForce { get; } = new("never-force", "{1} in {0} means forcing the frame, which this material does not take.", Cautions.NeverSpread);
+    public static Reason NeverForce { get; } = new("never-force", "{1} in {0} means forcing the frame, which this material does not take.", Cautions.NeverSpread)
+    {
+        Mend = "a part of the frame's own standard",
+    };
 }
