@@ -30,6 +30,11 @@ internal static class TyreLabels
 
     private const int MostOuter = 1_000;
 
+    private const int OuterBits = 16;
+
+    /// <summary>A bit for every whole outer diameter of a label.</summary>
+    private static readonly ImmutableArray<ulong> Outers = BitsOfOuters();
+
     private const int LeastFrench = 100;
 
     /// <summary>27 in labels of any width are one family.</summary>
@@ -83,8 +88,16 @@ internal static class TyreLabels
     public static bool TryOnly<TChar>(ReadOnlySpan<TChar> text, int outer, out TyreSize size)
         where TChar : unmanaged
     {
+        // Apart from what follows, so that the room for rows costs nothing here.
         size = default;
-        if (!MayBe(text, outer) || !LabelText.TryRead(text, out LabelKey key))
+        return (uint)outer < 64 * OuterBits && ((Outers[outer >> 6] >> (outer & 63)) & 1) != 0 && MayBe(text, outer) && IsOnly(text, out size);
+    }
+
+    private static bool IsOnly<TChar>(ReadOnlySpan<TChar> text, out TyreSize size)
+        where TChar : unmanaged
+    {
+        size = default;
+        if (!LabelText.TryRead(text, out LabelKey key))
         {
             return false;
         }
@@ -222,11 +235,11 @@ internal static class TyreLabels
         return -1;
     }
 
-    /// <summary>May this be a label: does some label have the outer diameter, and can a label be written so? Most texts that are no labels end here.</summary>
+    /// <summary>May a text that begins with the outer diameter of a label be one, with a width?</summary>
     private static bool MayBe<TChar>(ReadOnlySpan<TChar> text, int outer)
         where TChar : unmanaged
     {
-        if ((uint)outer > MostOuter || (Begins[outer] == Begins[outer + 1] && outer != AnyOuter) || !IsWritten(Code(text[^1])))
+        if (!IsWritten(Code(text[^1])))
         {
             return false;
         }
@@ -245,8 +258,8 @@ internal static class TyreLabels
             at++;
         }
 
-        // A French label has one times sign, an inch label up to two.
-        return at == text.Length && signs <= (outer < LeastFrench ? 2 : 1);
+        // A French label with a width has one times sign, an inch label one or two.
+        return at == text.Length && signs > 0 && signs <= (outer < LeastFrench ? 2 : 1);
     }
 
     private static bool IsSlash<TChar>(ReadOnlySpan<TChar> text, int at)
@@ -272,6 +285,17 @@ internal static class TyreLabels
         }
 
         return bits;
+    }
+
+    private static ImmutableArray<ulong> BitsOfOuters()
+    {
+        ulong[] bits = new ulong[OuterBits];
+        for (int outer = 0; outer <= MostOuter; outer++)
+        {
+            bits[outer >> 6] |= Begins[outer] != Begins[outer + 1] || outer == AnyOuter ? 1UL << (outer & 63) : 0;
+        }
+
+        return ImmutableArray.Create(bits);
     }
 
     private static ImmutableArray<short> MakeBegins()
