@@ -35,6 +35,8 @@ internal static class Cautions
 
     public static Caution ChainOff { get; } = new("chain", "A chain that jams or jumps can throw the rider; try every gear on the stand before riding.");
 
+    public static Caution ChainTooShort { get; } = new("chain-too-short", "A chain too short for the largest ring and sprocket tears the derailleur off, on a suspended frame anywhere in its travel; one too long falls off the smallest. The derailleur maker's figures come first; try both ends by hand before riding.");
+
     public static Caution ShellThreads { get; } = new("shell-threads", "Threaded shells: the drive cup of BSA, Swiss, 26 tpi and T47 is left-hand and tightens anticlockwise; Italian and French are right-hand on both sides, and an Italian drive cup works loose unless it is torqued fully. Count the pitch before turning anything: French measures like BSA. Pressed units go in square, with a press.");
 
     public static Caution Tapers { get; } = new("tapers", "Do not ride a crank on the other taper before it was checked: a JIS arm may bottom on an ISO spindle, an ISO arm holds a JIS spindle by less of its length.");
