@@ -43,14 +43,14 @@ public sealed class ChainWear
 
     /// <summary>Wear by a length over pins.</summary>
     /// <param name="chain">The chain.</param>
-    /// <param name="overPins">From pin to pin under tension, from -1 % to 10 % of the new length.</param>
+    /// <param name="overPins">From pin to pin under tension, 1 % shorter to 3 % longer than new.</param>
     /// <param name="pitches">Pitches between the pins, 2 to 200; 24 are a foot.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, as where pitches were counted wrongly.</exception>
     public static ChainWear Of(ChainSize chain, Length overPins, int pitches)
     {
         ArgumentNullException.ThrowIfNull(chain);
         double fresh = Given.Number(pitches, 2, 200, nameof(pitches)) * Given.PitchMillimetres;
-        return new(chain, 100 * ((Given.Millimetres(overPins, fresh * 0.99, fresh * 1.1, nameof(overPins)) / fresh) - 1));
+        return new(chain, 100 * ((Given.Millimetres(overPins, fresh * 0.99, fresh * 1.03, nameof(overPins)) / fresh) - 1));
     }
 
     /// <summary>"0.52 % longer: worn out, the limit is 0.5 %".</summary>

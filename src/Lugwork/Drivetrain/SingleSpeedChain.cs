@@ -79,6 +79,6 @@ public sealed class SingleSpeedChain
         return new(pitches, centreDistance.Millimeters, Math.Max(0, pitches - loop.Pitches) * Given.PitchMillimetres, ring, sprocket);
     }
 
-    /// <summary>"98 pitches, axles 405.2 mm apart, slack 0.4 mm (play 18 mm)".</summary>
-    public override string ToString() => FormattableString.Invariant($"{Pitches} pitches{(HasCrankedLink ? " with a cranked half link" : "")}, axles {_centre:0.0} mm apart, slack {_slack:0.0} mm (play {PlayAtMidRun.Millimeters:0} mm)");
+    /// <summary>"98 pitches, axles 405.2 mm apart: tight", "97 pitches with a cranked half link, axles 425.0 mm apart: 1.2 mm of slack, 31 mm of play".</summary>
+    public override string ToString() => FormattableString.Invariant($"{Pitches} pitches{(HasCrankedLink ? " with a cranked half link" : "")}, axles {_centre:0.0} mm apart: {(_slack > 0 ? FormattableString.Invariant($"{_slack:0.0} mm of slack, {PlayAtMidRun.Millimeters:0} mm of play") : "tight")}");
 }
