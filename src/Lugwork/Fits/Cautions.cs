@@ -39,6 +39,8 @@ internal static class Cautions
 
     public static Caution ReactionArm { get; } = new("reaction-arm", "A hub brake turns its arm against the frame. The arm is clamped or bolted to the fork blade or chain stay with the part made for it and a blade or stay that its maker allows; one that comes loose winds up the cable, locks the wheel and throws the rider.");
 
+    public static Caution ChainTooShort { get; } = new("chain-too-short", "A chain too short for the largest ring and sprocket tears the derailleur off, on a suspended frame anywhere in its travel; one too long falls off the smallest. The derailleur maker's figures come first; try both ends by hand before riding.");
+
     public static Caution ShellThreads { get; } = new("shell-threads", "Threaded shells: the drive cup of BSA, Swiss, 26 tpi and T47 is left-hand and tightens anticlockwise; Italian and French are right-hand on both sides, and an Italian drive cup works loose unless it is torqued fully. Count the pitch before turning anything: French measures like BSA. Pressed units go in square, with a press.");
 
     public static Caution Tapers { get; } = new("tapers", "Do not ride a crank on the other taper before it was checked: a JIS arm may bottom on an ISO spindle, an ISO arm holds a JIS spindle by less of its length.");

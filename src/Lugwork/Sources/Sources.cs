@@ -920,6 +920,54 @@ public static class Sources
     /// <summary>A patent on hydraulic shifting, which describes cables too; its opening was read.</summary>
     public static Source HydraulicShift { get; } = new("HYDRAULIC-SHIFT", SourceKind.MakerDocument, Confidence.Medium, "EP 1264764 A2, hydraulically operated bicycle gear shift mechanism", "European Patent Office", "undated", "data.epo.org/publication-server/rest/v1.2/patents/EP1264764NWA2/document.html");
 
+    /// <summary>Gear inches.</summary>
+    public static Source GearInchesPage { get; } = new("GEAR-INCHES", SourceKind.Handbook, Confidence.Medium, "Gear inches", "Wikipedia (mirror text)", "undated", "en.wikipedia.org/wiki/Gear_inches");
+
+    /// <summary>Mechanical Advantage: Gain Ratios.</summary>
+    public static Source GainRatios { get; } = new("GAIN-RATIOS", SourceKind.Handbook, Confidence.Medium, "Mechanical Advantage: Gain Ratios", "Adventure Cycling Association (reprint)", "undated", "studylib.net/doc/7948093/gain-ratios---adventure-cycling-association");
+
+    /// <summary>Drive ratios of bicycle hub gears (workbook, improper fractions).</summary>
+    public static Source HubGearFractions { get; } = new("HUB-GEAR-FRACTIONS", SourceKind.Handbook, Confidence.Medium, "Drive ratios of bicycle hub gears (workbook, improper fractions)", "john-s-allen.com", "2016", "john-s-allen.com/gears/hubratios_files/sheet006.htm");
+
+    /// <summary>Internal gear ratios.</summary>
+    public static Source HubGearArticle { get; } = new("HUB-GEAR-ARTICLE", SourceKind.Handbook, Confidence.Medium, "Internal gear ratios", "Cycling UK cyclists' library", "undated", "cyclinguk.org/cyclists-library/components/transmission-gears/internal-gear/internal-gear-ratios");
+
+    /// <summary>Gear Restrictions for Youth and Junior riders.</summary>
+    public static Source YouthLimits { get; } = new("YOUTH-LIMITS", SourceKind.Community, Confidence.Medium, "Gear Restrictions for Youth and Junior riders", "Matlock CC", "undated", "matlockcyclingclub.org.uk/youth-gear-restrictions");
+
+    /// <summary>Changes in gear restrictions for youth riders.</summary>
+    public static Source YouthLimitsChanged { get; } = new("YOUTH-LIMITS-CHANGED", SourceKind.Community, Confidence.Medium, "Changes in gear restrictions for youth riders", "sportsweek.org (club news)", "2025", "sportsweek.org/en/cycling/news/397353663");
+
+    /// <summary>Machine Design, U. C. Jindal, example 30-1 (as worked in a textbook companion).</summary>
+    public static Source RollerChainTextbook { get; } = new("ROLLER-CHAIN-TEXTBOOK", SourceKind.Handbook, Confidence.Medium, "Machine Design, U. C. Jindal, example 30-1 (as worked in a textbook companion)", "OJB-Quantum/Python-Textbook-Companions", "undated", "github.com/OJB-Quantum/Python-Textbook-Companions");
+
+    /// <summary>Chain length page (formula).</summary>
+    public static Source RollerChainPage { get; } = new("ROLLER-CHAIN-PAGE", SourceKind.MakerDocument, Confidence.Medium, "Chain length page (formula)", "Ramsey Chain", "undated", "ramseychain.com");
+
+    /// <summary>calculating chain length (thread 86388).</summary>
+    public static Source ChainLengthThread { get; } = new("CHAIN-LENGTH-THREAD", SourceKind.Community, Confidence.Low, "calculating chain length (thread 86388)", "Bike Forums", "2005", "bikeforums.net/showthread.php?86388");
+
+    /// <summary>Chain Sizing 1x11 (thread, quoting a handbook).</summary>
+    public static Source ChainSizing { get; } = new("CHAIN-SIZING", SourceKind.Community, Confidence.Medium, "Chain Sizing 1x11 (thread, quoting a handbook)", "Bike Forums", "2016", "bikeforums.net/bicycle-mechanics/1050398-chain-sizing-1x11-print.html");
+
+    /// <summary>When to replace a bike chain (quotes tool and component makers).</summary>
+    public static Source ChainWearLimits { get; } = new("CHAIN-WEAR-LIMITS", SourceKind.Community, Confidence.Medium, "When to replace a bike chain (quotes tool and component makers)", "waxtrack.app", "undated", "waxtrack.app/learn/when-to-replace-a-chain");
+
+    /// <summary>When to replace your bicycle chain.</summary>
+    public static Source ChainWearShop { get; } = new("CHAIN-WEAR-SHOP", SourceKind.Community, Confidence.Medium, "When to replace your bicycle chain", "Wheely Convenient", "undated", "wheelyconvenient.com/blogs/news/when-to-replace-your-bicycle-chain-1");
+
+    /// <summary>Measuring chain wear.</summary>
+    public static Source ChainWearRuler { get; } = new("CHAIN-WEAR-RULER", SourceKind.Community, Confidence.Medium, "Measuring chain wear", "pushbikes.org.uk", "undated", "pushbikes.org.uk/file/measuring-chain-wear");
+
+    /// <summary>Total capacity glossary entry.</summary>
+    public static Source TotalCapacity { get; } = new("TOTAL-CAPACITY", SourceKind.Handbook, Confidence.Medium, "Total capacity glossary entry", "jitetan.com", "undated", "jitetan.com/term/total_capacity.html");
+
+    /// <summary>Chainline measuring, mechanical advice (as quoted).</summary>
+    public static Source ChainlineMeasuring { get; } = new("CHAINLINE-MEASURING", SourceKind.MakerDocument, Confidence.Medium, "Chainline measuring, mechanical advice (as quoted)", "Hozan", "undated", "hozan.co.jp/mechanic/mechanical_advice/");
+
+    /// <summary>Chainline, part 6: worked cases.</summary>
+    public static Source ChainAngle { get; } = new("CHAIN-ANGLE", SourceKind.Community, Confidence.Medium, "Chainline, part 6: worked cases", "dt6110", "undated", "dt6110.web.fc2.com/parts/chainline06.html");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -984,5 +1032,10 @@ public static class Sources
         LoadedRims,
         BeltConversion, SplitFrames, BeltTracks, FlangedBelt, CoasterBrakes, DrumArmClip, DrumArmLoose,
         HubDynamos, DynamoConnectors, DynamoPlug, WiredShift, WirelessShift, HydraulicShift,
+
+
+        GearInchesPage, GainRatios, HubGearFractions, HubGearArticle, YouthLimits, YouthLimitsChanged,
+        RollerChainTextbook, RollerChainPage, ChainLengthThread, ChainSizing, ChainWearLimits, ChainWearShop,
+        ChainWearRuler, TotalCapacity, ChainlineMeasuring, ChainAngle,
     ];
 }
