@@ -58,7 +58,7 @@ public sealed class EffectiveRimDiameter
         return Made(2 * ((hub * cosine) + Math.Sqrt(square)));
     }
 
-    private static EffectiveRimDiameter Made(double effective) => new(NumberRange.Within(effective, Least, Most, "mm"));
+    private static EffectiveRimDiameter Made(double effective) => new(NumberRange.Checked(effective, Least, Most, "mm"));
 
     /// <summary>"ERD 540 mm".</summary>
     public override string ToString() => FormattableString.Invariant($"ERD {Millimetres:0.##} mm");

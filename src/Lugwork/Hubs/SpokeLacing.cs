@@ -38,9 +38,9 @@ public sealed class SpokeLacing
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range, or the spokes are odd.</exception>
     public static SpokeLacing Of(int spokes, int crosses)
     {
-        NumberRange.Within(spokes, 8, 96, "spokes");
+        NumberRange.Checked(spokes, 8, 96, "spokes");
         ArgumentOutOfRangeException.ThrowIfNotEqual(spokes % 2, 0, nameof(spokes));
-        NumberRange.Within(crosses, 0, spokes / 4, "crossings");
+        NumberRange.Checked(crosses, 0, spokes / 4, "crossings");
         return new(spokes, crosses);
     }
 

@@ -37,7 +37,7 @@ public static class SpokeLength
     {
         ArgumentNullException.ThrowIfNull(rim);
         ArgumentNullException.ThrowIfNull(lacing);
-        NumberRange.Within(rim.Millimetres, flange.CircleMillimetres + 40, 900, "mm: the rim stands at least 20 mm outside the holes of the flange", nameof(rim));
+        NumberRange.Checked(rim.Millimetres, flange.CircleMillimetres + 40, 900, "mm: the rim stands at least 20 mm outside the holes of the flange", nameof(rim));
         double outer = rim.Millimetres / 2;
         double inner = flange.CircleMillimetres / 2;
         double square = (offset * offset) + (outer * outer) + (inner * inner) - (2 * outer * inner * Math.Cos(lacing.Degrees * Math.PI / 180));

@@ -55,7 +55,7 @@ public sealed class WheelSpokes
         ArgumentNullException.ThrowIfNull(rightLacing);
         ArgumentOutOfRangeException.ThrowIfNotEqual(rightLacing.Spokes, leftLacing.Spokes, nameof(rightLacing));
         double shift = NumberRange.Millimetres(holesToTheLeft, -20, 20);
-        NumberRange.Within(shift, 1 - right.OffsetMillimetres, left.OffsetMillimetres - 1, "mm", nameof(holesToTheLeft));
+        NumberRange.Checked(shift, 1 - right.OffsetMillimetres, left.OffsetMillimetres - 1, "mm", nameof(holesToTheLeft));
         (double leftOffset, double rightOffset) = (left.OffsetMillimetres - shift, right.OffsetMillimetres + shift);
         WheelSpokes made = new(leftOffset, SpokeLength.Millimetres(rim, left, leftOffset, leftLacing), rightOffset, SpokeLength.Millimetres(rim, right, rightOffset, rightLacing));
         return leftLacing.Crosses != rightLacing.Crosses ? made : new(leftOffset, made._left, rightOffset, made._right)

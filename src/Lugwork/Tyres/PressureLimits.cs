@@ -63,8 +63,11 @@ public sealed class PressureLimits
     /// <param name="tyreMillimetres">Nominal section width, 18 to 132.</param>
     /// <param name="offRoad">For use off roads.</param>
     /// <exception cref="ArgumentOutOfRangeException">The width is out of range.</exception>
-    public static Pressure LeastByOlderStandard(int tyreMillimetres, bool offRoad) =>
-        Pressure.FromBars(offRoad ? 1.5 : NumberRange.Within(tyreMillimetres, 18, 132, "mm") <= 25 ? 3 : 2);
+    public static Pressure LeastByOlderStandard(int tyreMillimetres, bool offRoad)
+    {
+        int width = NumberRange.Checked(tyreMillimetres, 18, 132, "mm");
+        return Pressure.FromBars(offRoad ? 1.5 : width <= 25 ? 3 : 2);
+    }
 
     /// <summary>Where the lowest recommended pressures come from.</summary>
     public static Source LeastSource => Lugwork.Sources.OlderIso5775;

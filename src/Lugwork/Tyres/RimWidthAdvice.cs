@@ -50,7 +50,7 @@ public sealed class RimWidthAdvice
     /// <summary>Advice for a tyre.</summary>
     /// <param name="tyreMillimetres">Nominal section width, 18 to 132.</param>
     /// <exception cref="ArgumentOutOfRangeException">The width is out of range.</exception>
-    public static RimWidthAdvice For(int tyreMillimetres) => new(NumberRange.Within(tyreMillimetres, 18, 132, "mm"));
+    public static RimWidthAdvice For(int tyreMillimetres) => new(NumberRange.Checked(tyreMillimetres, 18, 132, "mm"));
 
     /// <summary>Published inner widths of a rim type that lie within the ratios; empty for tubeless types, whose codes were not readable.</summary>
     /// <param name="type">A rim type.</param>

@@ -114,6 +114,7 @@ public sealed class MountedTyreTests
         Refused(() => RimWidthAdvice.For(17));
         Refused(() => RimWidthAdvice.For(133));
         Refused(() => PressureLimits.LeastByOlderStandard(17, false));
+        Refused(() => PressureLimits.LeastByOlderStandard(17, true));
     }
 
     private static void Refused(Func<object> made) => Assert.Throws<ArgumentOutOfRangeException>(() => made());
