@@ -62,4 +62,10 @@ internal static class Cautions
     public static Caution TrunnionLoad { get; } = new("trunnion", "A trunnion mount holds its end stiffly: a frame that flexes loads the shock from the side and wears it.");
 
     public static Caution ForkClassCare { get; } = new("fork-class", "A longer or double-crown fork loads the head tube more than it may be made for. The frame maker's largest length, travel and crown come first.");
+
+    public static Caution WheelBuilding { get; } = new("wheel-building", "A wheel with wrong or loose spokes collapses. Rim and hub maker's figures for spoke length, lacing and largest tension come first; have a wheel builder check the first one.");
+
+    public static Caution PressureLimit { get; } = new("tyre-pressure", "Never inflate above the lowest limit of tyre, rim and, on hookless rims, 5 bar; nor below the tyre's own minimum. What is printed on tyre and rim comes before any table.");
+
+    public static Caution SuspensionSums { get; } = new("suspension-sums", "Sums with a mean leverage ratio are a place to start. Let the air out, move the wheel through its whole travel by hand and see that nothing meets; the frame maker's shock and sag figures come first.");
 }

@@ -968,6 +968,63 @@ public static class Sources
     /// <summary>Chainline, part 6: worked cases.</summary>
     public static Source ChainAngle { get; } = new("CHAIN-ANGLE", SourceKind.Community, Confidence.Medium, "Chainline, part 6: worked cases", "dt6110", "undated", "dt6110.web.fc2.com/parts/chainline06.html");
 
+    /// <summary>spoke_length.txt.</summary>
+    public static Source SpokeFormula { get; } = new("SPOKE-FORMULA", SourceKind.Community, Confidence.Medium, "spoke_length.txt", "tristable.net", "undated", "tristable.net/bike/spoke_length.txt");
+
+    /// <summary>Triplet lacing and spoke length (formula and corrections).</summary>
+    public static Source SpokeCorrections { get; } = new("SPOKE-CORRECTIONS", SourceKind.Community, Confidence.Low, "Triplet lacing and spoke length (formula and corrections)", "lfgss.com", "2018", "lfgss.com/comments/14156621");
+
+    /// <summary>Building a wheel.</summary>
+    public static Source FlangeOffsetSum { get; } = new("FLANGE-OFFSET-SUM", SourceKind.Community, Confidence.Low, "Building a wheel", "philipmolloy.com", "2014", "philipmolloy.com/wheel.html");
+
+    /// <summary>Rim technology glossary.</summary>
+    public static Source RimGlossary { get; } = new("RIM-GLOSSARY", SourceKind.MakerDocument, Confidence.Medium, "Rim technology glossary", "Stars Circle", "undated", "stars-rim.com/technologyen.aspx?id=368");
+
+    /// <summary>How do you determine that difference in tension?.</summary>
+    public static Source SpokeTensions { get; } = new("SPOKE-TENSIONS", SourceKind.Community, Confidence.Low, "How do you determine that difference in tension?", "r/wheelbuild (mirror)", "2023", "rl.thedroth.rocks/r/wheelbuild/comments/120dpa3/");
+
+    /// <summary>Cyclecomputer calibration, radius table.</summary>
+    public static Source CalibrationPage { get; } = new("CALIBRATION-PAGE", SourceKind.Handbook, Confidence.Medium, "Cyclecomputer calibration, radius table", "sheldonbrown.com", "undated", "sheldonbrown.com/cyclecomp_d.html");
+
+    /// <summary>Tire size chart (PDF, read through a transcription).</summary>
+    public static Source RolloutChart { get; } = new("ROLLOUT-CHART", SourceKind.MakerDocument, Confidence.Medium, "Tire size chart (PDF, read through a transcription)", "CatEye", "2015", "cateye.com/data/resources/Tire_size_chart_ENG_151106.pdf");
+
+    /// <summary>Wheel size list in a Bluetooth cycling-sensor profile.</summary>
+    public static Source RolloutSizes { get; } = new("ROLLOUT-SIZES", SourceKind.Community, Confidence.Medium, "Wheel size list in a Bluetooth cycling-sensor profile", "Nordic Semiconductor, Kotlin BLE library", "2023", "no.nordicsemi.android.kotlin.ble.profile.csc.data");
+
+    /// <summary>Cycle computer leaflet copied in a forum post, with a reader's test under load.</summary>
+    public static Source LoadedRollout { get; } = new("LOADED-ROLLOUT", SourceKind.Community, Confidence.Low, "Cycle computer leaflet copied in a forum post, with a reader's test under load", "forum.centos-webpanel.com", "undated", "forum.centos-webpanel.com/index.php?topic=1746.msg5725");
+
+    /// <summary>How to measure bike rim width.</summary>
+    public static Source RimWidthMeasuring { get; } = new("RIM-WIDTH-MEASURING", SourceKind.Community, Confidence.Low, "How to measure bike rim width", "cyclingrevolution.com", "undated", "cyclingrevolution.com/how-to-measure-bike-rim-width/");
+
+    /// <summary>Tyre width on a wider rim.</summary>
+    public static Source WidthOnWiderRim { get; } = new("WIDTH-ON-WIDER-RIM", SourceKind.Community, Confidence.Low, "Tyre width on a wider rim", "lfgss.com", "2019", "lfgss.com/comments/14481850");
+
+    /// <summary>What is the correct inflation pressure for my tire?.</summary>
+    public static Source PressureByWeight { get; } = new("PRESSURE-BY-WEIGHT", SourceKind.MakerDocument, Confidence.Medium, "What is the correct inflation pressure for my tire?", "Schwalbe", "undated", "schwalbe.com/en/faq-detailseite/what-is-the-correct-inflation-pressure-for-my-tire.html");
+
+    /// <summary>TBIS 4210-1:2018 (text of ISO 4210-1), clause 2.27.</summary>
+    public static Source LowerMarking { get; } = new("LOWER-MARKING", SourceKind.Standard, Confidence.Medium, "TBIS 4210-1:2018 (text of ISO 4210-1), clause 2.27", "Taiwan Bicycle Industry Standards", "2018", "chctest.tbnet.org.tw/eBOOK-TBIS/01/EN/files/basic-html/page11.html");
+
+    /// <summary>Tire size and pressure (PDF).</summary>
+    public static Source PressureAndWidth { get; } = new("PRESSURE-AND-WIDTH", SourceKind.MakerDocument, Confidence.Medium, "Tire size and pressure (PDF)", "a wheel maker (Rolf Prima)", "2022", "cdn.shopify.com/s/files/1/1057/5180/files/Tire_size_and_pressure_RP09292022.pdf");
+
+    /// <summary>Interchangeability of 200mm and 203mm rotors.</summary>
+    public static Source RotorInterchange { get; } = new("ROTOR-INTERCHANGE", SourceKind.Community, Confidence.Low, "Interchangeability of 200mm and 203mm rotors", "BrainyBiker", "undated", "brainybiker.com/analyzing-the-interchangeability-of-200mm-and-203mm-rotors/");
+
+    /// <summary>Garage Files: How to Calculate Leverage Ratios.</summary>
+    public static Source LeverageColumn { get; } = new("LEVERAGE-COLUMN", SourceKind.Press, Confidence.Medium, "Garage Files: How to Calculate Leverage Ratios", "Mountain Bike Action", "undated", "mbaction.com/garage-files-leverage-ratio/");
+
+    /// <summary>Rear sag by kind of riding (title not kept).</summary>
+    public static Source SagByRiding { get; } = new("SAG-BY-RIDING", SourceKind.Community, Confidence.Low, "Rear sag by kind of riding (title not kept)", "fanatikbike.com", "undated", "fanatikbike.com");
+
+    /// <summary>Sag in general (title not kept).</summary>
+    public static Source SagInGeneral { get; } = new("SAG-IN-GENERAL", SourceKind.Press, Confidence.Low, "Sag in general (title not kept)", "mtbiking.com.au", "undated", "mtbiking.com.au");
+
+    /// <summary>Sag of a downhill fork (title not kept).</summary>
+    public static Source DownhillForkSag { get; } = new("DOWNHILL-FORK-SAG", SourceKind.Press, Confidence.Low, "Sag of a downhill fork (title not kept)", "BikeRadar", "undated", "bikeradar.com");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -1037,5 +1094,10 @@ public static class Sources
         GearInchesPage, GainRatios, HubGearFractions, HubGearArticle, YouthLimits, YouthLimitsChanged,
         RollerChainTextbook, RollerChainPage, ChainLengthThread, ChainSizing, ChainWearLimits, ChainWearShop,
         ChainWearRuler, TotalCapacity, ChainlineMeasuring, ChainAngle,
+
+        SpokeFormula, SpokeCorrections, FlangeOffsetSum, RimGlossary, SpokeTensions, CalibrationPage,
+        RolloutChart, RolloutSizes, LoadedRollout, RimWidthMeasuring, WidthOnWiderRim, PressureByWeight,
+        LowerMarking, PressureAndWidth, RotorInterchange, LeverageColumn, SagByRiding, SagInGeneral,
+        DownhillForkSag,
     ];
 }
