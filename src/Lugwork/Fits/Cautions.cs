@@ -54,4 +54,12 @@ internal static class Cautions
     public static Caution TrunnionLoad { get; } = new("trunnion", "A trunnion mount holds its end stiffly: a frame that flexes loads the shock from the side and wears it.");
 
     public static Caution ForkClassCare { get; } = new("fork-class", "A longer or double-crown fork loads the head tube more than it may be made for. The frame maker's largest length, travel and crown come first.");
+
+    public static Caution BodyRules { get; } = new("body-rules", "Rules of thumb about a body are a place to start, and they disagree. They are no advice against pain or after an injury: that is for a fitter or a doctor.");
+
+    public static Caution GeometryCare { get; } = new("geometry", "Fork, wheels, tyres and headset other than the frame maker allows can overload the head tube, hit the frame or the ground, and change how the bicycle steers. The frame maker's limits come first; a missing one is unknown, not unlimited.");
+
+    public static Caution GroundAndToe { get; } = new("ground-and-toe", "A pedal that meets the ground or a shoe that meets the tyre throws the rider. The sums are estimates: measure on the bicycle, tilted, and with the wheel turned to both sides.");
+
+    public static Caution StarNutCare { get; } = new("star-nut", "A star nut goes into metal steerers only, square and below the clamp; a carbon steerer takes the maker's expander.");
 }
