@@ -5,11 +5,18 @@ namespace Lugwork.Geometry;
 /// <summary>From the figures of a chart to all figures of a frame: whatever relation has one figure open gives it, until none does; the rest compare.</summary>
 internal static class ChartSolver
 {
-    /// <summary>Without these there is no frame, in the order in which they are asked for.</summary>
+    /// <summary>Without these there is no frame.</summary>
     private static readonly ImmutableArray<FrameFigure> Needed =
     [
         FrameFigure.RearRadius, FrameFigure.FrontRadius, FrameFigure.HeadAngle, FrameFigure.Reach, FrameFigure.Stack, FrameFigure.Chainstay, FrameFigure.BottomBracketDrop,
         FrameFigure.ForkOffset, FrameFigure.ForkAxialLength, FrameFigure.HeadTube, FrameFigure.LowerStack,
+    ];
+
+    /// <summary>What is asked for, in this order: what a chart prints or a rule measures comes first, and all of it together is enough.</summary>
+    private static readonly ImmutableArray<FrameFigure> Asked =
+    [
+        FrameFigure.RearRadius, FrameFigure.FrontRadius, FrameFigure.HeadAngle, FrameFigure.Reach, FrameFigure.Chainstay, FrameFigure.BottomBracketDrop,
+        FrameFigure.ForkOffset, FrameFigure.AxleToCrown, FrameFigure.HeadTube, FrameFigure.LowerStack, FrameFigure.Stack,
     ];
 
     public static ChartReading Solve(double?[] chart, double halfLength, double halfAngle)
@@ -56,7 +63,7 @@ internal static class ChartSolver
     {
         List<FrameFigure> asked = [];
         int known = stated;
-        foreach (FrameFigure figure in Needed)
+        foreach (FrameFigure figure in Asked)
         {
             if ((Closed(known) & figure.Bit) == 0)
             {
