@@ -9,7 +9,7 @@ Angle Degrees(double degrees) => Angle.FromDegrees(degrees);
 FrameChart chart = new()
 {
     Reach = Mm(448), HeadAngle = Degrees(66.5), SeatAngle = Degrees(75), Chainstay = Mm(430), BottomBracketDrop = Mm(58), HeadTube = Mm(110),
-    LowerStack = Mm(1), AxleToCrown = Mm(531), ForkOffset = Mm(44), FrontRadius = Mm(371), RearRadius = Mm(371), Wheelbase = Mm(1196),
+    LowerStack = Mm(1), AxleToCrown = Mm(531), ForkOffset = Mm(44), FrontRadius = Mm(371), RearRadius = Mm(371), Wheelbase = Mm(1177),
 };
 ChartReading reading = chart.Solve();
 Console.WriteLine($"The chart as printed: {reading}");

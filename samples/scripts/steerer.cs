@@ -20,4 +20,4 @@ foreach (StemShape other in (StemShape[])[now.Stem.Flipped, Stem(90, -6), Stem(1
     Console.WriteLine($"With {other}: {now.To(now with { Stem = other })}; spacers for the same height {now.SpacersForSameHeight(other).Millimeters:0.#} mm.");
 }
 
-Console.WriteLine($"The same steerer from a used fork, 190 mm long, leaves {SteererCut.SpacersBelowFor(stack, Mm(190)).Millimeters:0.#} mm of spacers below the stem.");
+Console.WriteLine($"The same steerer from a used fork, 205 mm long, leaves {SteererCut.SpacersBelowFor(stack, Mm(205)).Millimeters:0.#} mm of spacers below the stem.");
