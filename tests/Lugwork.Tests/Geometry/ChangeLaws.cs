@@ -43,12 +43,12 @@ public sealed class ChangeLaws
         Random random = new(seed.Item);
         FrameGeometry frame = Any(random).ToGeometry();
         FrameGeometry changed = frame.WithForkLongerBy(Mm(random.Next(-60, 60))).WithWheels(Mm(random.Next(300, 380)), Mm(random.Next(300, 380))).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(50)));
-        Assert.Equal(frame.Chainstay.Millimeters, changed.Chainstay.Millimeters, 6);
-        Assert.Equal(Far(frame.RearAxle, frame.HeadTubeTop), Far(changed.RearAxle, changed.HeadTubeTop), 6);
-        Assert.Equal(Far(frame.RearAxle, frame.HeadTubeBottom), Far(changed.RearAxle, changed.HeadTubeBottom), 6);
-        Assert.Equal(frame.SeatAngle!.Value.Degrees - frame.HeadTubeAngle.Degrees, changed.SeatAngle!.Value.Degrees - changed.HeadTubeAngle.Degrees, 9);
-        Assert.Equal(changed.RearAxle.YMillimetres - changed.RearRadius.Millimeters, changed.FrontAxle.YMillimetres - changed.FrontRadius.Millimeters, 6);
-        Assert.Equal(1, changed.HeadsetAngle.Degrees, 9);
+        Assert.Equal(frame.Chainstay.Millimeters, changed.Chainstay.Millimeters, 1e-6);
+        Assert.Equal(Far(frame.RearAxle, frame.HeadTubeTop), Far(changed.RearAxle, changed.HeadTubeTop), 1e-6);
+        Assert.Equal(Far(frame.RearAxle, frame.HeadTubeBottom), Far(changed.RearAxle, changed.HeadTubeBottom), 1e-6);
+        Assert.Equal(frame.SeatAngle!.Value.Degrees - frame.HeadTubeAngle.Degrees, changed.SeatAngle!.Value.Degrees - changed.HeadTubeAngle.Degrees, 1e-8);
+        Assert.Equal(changed.RearAxle.YMillimetres - changed.RearRadius.Millimeters, changed.FrontAxle.YMillimetres - changed.FrontRadius.Millimeters, 1e-6);
+        Assert.Equal(1, changed.HeadsetAngle.Degrees, 1e-8);
 
         static double Far(FramePoint a, FramePoint b) => double.Hypot(a.XMillimetres - b.XMillimetres, a.YMillimetres - b.YMillimetres);
     }
@@ -83,9 +83,9 @@ public sealed class ChangeLaws
         FrameGeometry frame = Any(new(seed.Item)).ToGeometry();
         FrameGeometry raised = frame.WithWheels(frame.FrontRadius + Mm(7), frame.RearRadius + Mm(7));
         GeometryDifference difference = GeometryDifference.Between(frame, raised);
-        Assert.Equal(0, difference.HeadAngle.Degrees, 9);
-        Assert.Equal(7, difference.BottomBracketHeight.Millimeters, 6);
-        Assert.Equal(0, difference.Wheelbase.Millimeters, 6);
+        Assert.Equal(0, difference.HeadAngle.Degrees, 1e-8);
+        Assert.Equal(7, difference.BottomBracketHeight.Millimeters, 1e-6);
+        Assert.Equal(0, difference.Wheelbase.Millimeters, 1e-6);
     }
 
     [Property(MaxTest = 500)]
@@ -107,7 +107,7 @@ public sealed class ChangeLaws
         (Angle head, Length radius) = (Deg(60 + (random.NextDouble() * 18)), Mm(200 + (random.NextDouble() * 180)));
         Length offset = Mm((random.NextDouble() * 120) - 20);
         Length trail = SteeringGeometry.Trail(head, offset, radius);
-        Assert.Equal(offset.Millimeters, SteeringGeometry.OffsetForTrail(head, trail, radius).Millimeters, 9);
+        Assert.Equal(offset.Millimeters, SteeringGeometry.OffsetForTrail(head, trail, radius).Millimeters, 1e-8);
         Assert.True(SteeringGeometry.Trail(head + Deg(0.01), offset, radius).Millimeters < trail.Millimeters);
     }
 }

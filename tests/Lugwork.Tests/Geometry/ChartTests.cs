@@ -9,14 +9,14 @@ public sealed class ChartTests
     [Fact]
     public void A_chart_gives_the_points_of_its_frame()
     {
-        Assert.Equal(455, Drawn.Reach.Millimeters, 9);
-        Assert.Equal(55, Drawn.RearAxle.YMillimetres, 9);
-        Assert.Equal(55, Drawn.FrontAxle.YMillimetres, 6);
-        Assert.Equal(315, Drawn.BottomBracketHeight.Millimeters, 9);
-        Assert.Equal(Drawn.Wheelbase.Millimeters, Drawn.FrontAxle.XMillimetres - Drawn.RearAxle.XMillimetres, 9);
-        Assert.Equal(115, double.Hypot(Drawn.HeadTubeTop.XMillimetres - Drawn.HeadTubeBottom.XMillimetres, Drawn.HeadTubeTop.YMillimetres - Drawn.HeadTubeBottom.YMillimetres), 9);
-        Assert.Equal(531, Drawn.AxleToCrown.Millimeters, 6);
-        Assert.Equal(Math.Sqrt((531 * 531) - (44 * 44)), Drawn.ForkAxialLength.Millimeters, 6);
+        Assert.Equal(455, Drawn.Reach.Millimeters, 1e-8);
+        Assert.Equal(55, Drawn.RearAxle.YMillimetres, 1e-8);
+        Assert.Equal(55, Drawn.FrontAxle.YMillimetres, 1e-6);
+        Assert.Equal(315, Drawn.BottomBracketHeight.Millimeters, 1e-8);
+        Assert.Equal(Drawn.Wheelbase.Millimeters, Drawn.FrontAxle.XMillimetres - Drawn.RearAxle.XMillimetres, 1e-8);
+        Assert.Equal(115, double.Hypot(Drawn.HeadTubeTop.XMillimetres - Drawn.HeadTubeBottom.XMillimetres, Drawn.HeadTubeTop.YMillimetres - Drawn.HeadTubeBottom.YMillimetres), 1e-8);
+        Assert.Equal(531, Drawn.AxleToCrown.Millimeters, 1e-6);
+        Assert.Equal(Math.Sqrt((531 * 531) - (44 * 44)), Drawn.ForkAxialLength.Millimeters, 1e-6);
     }
 
     [Fact]
@@ -26,7 +26,7 @@ public sealed class ChartTests
         ChartReading reading = (Trail with { Wheelbase = right + Mm(12) }).Solve();
         ChartDisagreement found = Assert.Single(reading.Disagreements);
         Assert.Equal(FrameFigure.Wheelbase, found.Figure);
-        Assert.Equal(12, found.Size.Millimeters, 6);
+        Assert.Equal(12, found.Size.Millimeters, 1e-6);
         Assert.True(found.Rounding.Millimeters is > 1 and < 5);
         Assert.Contains(FrameFigure.Reach, found.Figures);
         Assert.DoesNotContain(FrameFigure.SeatAngle, found.Figures);
@@ -43,6 +43,15 @@ public sealed class ChartTests
         Assert.Null(reading.Frame);
         Assert.Contains(FrameFigure.Stack, Assert.Single(reading.Disagreements).Figures);
         Assert.InRange((Trail with { LowerStack = null, Stack = Drawn.Stack + Mm(5) }).ToGeometry().LowerStack.Millimeters, 17, 18);
+    }
+
+    [Fact]
+    public void What_follows_and_cannot_be_is_a_disagreement()
+    {
+        ChartDisagreement found = Assert.Single((Trail with { FrontRadius = Mm(100), RearRadius = Mm(100), BottomBracketDrop = Mm(60) }).Solve().Disagreements);
+        Assert.Equal(FrameFigure.BottomBracketHeight, found.Figure);
+        Assert.Equal(40, found.Follows.Millimeters, 1e-6);
+        Assert.Equal([FrameFigure.BottomBracketDrop, FrameFigure.RearRadius], found.Figures);
     }
 
     [Fact]

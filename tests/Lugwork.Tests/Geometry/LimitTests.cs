@@ -49,11 +49,11 @@ public sealed class LimitTests
     public void An_angle_headset_turns_the_axis_about_its_pivot()
     {
         AngleHeadset headset = AngleHeadset.OfShifts(Mm(2), Mm(1), Mm(120), Mm(-5));
-        Assert.Equal(35, headset.PivotAboveLowerEnd.Millimeters, 9);
-        Assert.Equal(3, AngleHeadset.ShiftFor(headset.Slacker, Mm(120)).Millimeters, 9);
+        Assert.Equal(35, headset.PivotAboveLowerEnd.Millimeters, 1e-8);
+        Assert.Equal(3, AngleHeadset.ShiftFor(headset.Slacker, Mm(120)).Millimeters, 1e-8);
         FrameGeometry slacker = Drawn.WithAngleHeadset(headset);
-        Assert.Equal(headset.Slacker.Degrees, slacker.HeadsetAngle.Degrees, 9);
-        Assert.Equal(slacker.HeadTubeAngle.Degrees - headset.Slacker.Degrees, slacker.HeadAngle.Degrees, 9);
+        Assert.Equal(headset.Slacker.Degrees, slacker.HeadsetAngle.Degrees, 1e-8);
+        Assert.Equal(slacker.HeadTubeAngle.Degrees - headset.Slacker.Degrees, slacker.HeadAngle.Degrees, 1e-8);
 
         // Slackening carries the axle forward and up, so that the front comes down and the frame steepens a little: by less than a third of the angle.
         Assert.InRange(slacker.HeadTubeAngle.Degrees - Drawn.HeadTubeAngle.Degrees, 0.001, headset.Slacker.Degrees / 3);
@@ -78,10 +78,21 @@ public sealed class LimitTests
         Assert.Equal(verdict, ToeClearance.Check(Mm(centre), Mm(334), Mm(170)).Verdict);
 
     [Fact]
+    public void A_larger_front_wheel_takes_toe_clearance()
+    {
+        FrameGeometry larger = Drawn.WithWheels(Mm(380), Mm(380));
+        Assert.Equal(-10, GeometryDifference.Between(Drawn, larger).ToeClearance.Millimeters, 1e-6);
+        Assert.Equal(
+            ToeClearance.Estimate(larger.FrontCentre, larger.FrontRadius, Mm(170)).Millimeters - ToeClearance.Estimate(Drawn.FrontCentre, Drawn.FrontRadius, Mm(170)).Millimeters,
+            GeometryDifference.Between(Drawn, larger).ToeClearance.Millimeters,
+            1e-6);
+    }
+
+    [Fact]
     public void A_wheel_by_its_label_and_by_its_roll_out()
     {
-        Assert.Equal(334, WheelRadius.Nominal(TyreSize.Parse("23-622", null)).Millimeters, 9);
-        Assert.Equal(334, WheelRadius.OfRollOut(Mm(2 * Math.PI * 334)).Millimeters, 9);
+        Assert.Equal(334, WheelRadius.Nominal(TyreSize.Parse("23-622", null)).Millimeters, 1e-8);
+        Assert.Equal(334, WheelRadius.OfRollOut(Mm(2 * Math.PI * 334)).Millimeters, 1e-8);
         Assert.Throws<ArgumentException>(() => WheelRadius.Nominal(default));
     }
 }

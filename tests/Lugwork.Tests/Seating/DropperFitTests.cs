@@ -29,18 +29,20 @@ public sealed class DropperFitTests
     {
         DropperFit fit = DropperFit.Of(Post(170, 55, 470), Room((decimal)rails, (decimal)open), shim is { } most ? Length.FromMillimeters(most) : null);
         Assert.Equal(verdict, fit.Finding.Verdict);
-        Assert.Equal(asked, fit.ShimDown.Millimeters, 9);
-        Assert.Equal(170 - asked, fit.Travel.Millimeters, 9);
-        Assert.Equal(470 - asked - rails, fit.Insertion.Millimeters, 9);
+        Assert.Equal(asked, fit.ShimDown.Millimeters, 1e-8);
+        Assert.Equal(170 - asked, fit.Travel.Millimeters, 1e-8);
+        Assert.Equal(470 - asked - rails, fit.Insertion.Millimeters, 1e-8);
+        Assert.Equal(rails - 55 - (170 - asked), fit.Leftover.Millimeters, 1e-8);
+        Assert.Equal(open - (470 - asked - rails), fit.LeftoverBelow.Millimeters, 1e-8);
     }
 
     [Fact]
     public void What_is_left_over_above_and_below()
     {
         DropperFit fit = DropperFit.Of(Post(150, 55, 440, 25), Room(220, 260));
-        Assert.Equal(15, fit.Leftover.Millimeters, 9);
-        Assert.Equal(15, fit.LeftoverBelow.Millimeters, 9);
-        Assert.Equal(165, Room(220, 260).LongestTravel(Of(55)).Millimeters, 9);
+        Assert.Equal(15, fit.Leftover.Millimeters, 1e-8);
+        Assert.Equal(15, fit.LeftoverBelow.Millimeters, 1e-8);
+        Assert.Equal(165, Room(220, 260).LongestTravel(Of(55)).Millimeters, 1e-8);
         Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(Post(150, 55, 440), new() { RailHeight = default, OpenDepth = Of(200), LeastInsertion = Of(80) }).Finding.Verdict);
     }
 
@@ -77,8 +79,8 @@ public sealed class DropperFitTests
     public void Saddle_height_and_rails_invert()
     {
         Length rails = SaddleHeight.RailsAboveCollar(Length.FromMillimeters(735), Length.FromMillimeters(440), Length.FromMillimeters(45));
-        Assert.Equal(250, rails.Millimeters, 9);
-        Assert.Equal(735, SaddleHeight.Of(rails, Length.FromInches(440 / 25.4), Length.FromMillimeters(45)).Millimeters, 9);
+        Assert.Equal(250, rails.Millimeters, 1e-8);
+        Assert.Equal(735, SaddleHeight.Of(rails, Length.FromInches(440 / 25.4), Length.FromMillimeters(45)).Millimeters, 1e-8);
         Assert.Throws<ArgumentOutOfRangeException>(() => SaddleHeight.RailsAboveCollar(Length.FromMillimeters(1_201), Length.FromMillimeters(440), Length.FromMillimeters(45)));
         Assert.Throws<ArgumentOutOfRangeException>(() => DropperFit.StackOf(Of(100), DropperTravel.OfMillimetres(100)));
     }
@@ -87,14 +89,14 @@ public sealed class DropperFitTests
     public void Rules_of_thumb_are_a_range_with_sources_and_a_caution()
     {
         RuleOfThumb saddle = SaddleHeightRule.Range(Length.FromCentimeters(80), Length.FromMillimeters(170));
-        Assert.Equal(699.9, saddle.Least.Millimeters, 6);
-        Assert.Equal(706.4, saddle.Most.Millimeters, 6);
+        Assert.Equal(699.9, saddle.Least.Millimeters, 1e-6);
+        Assert.Equal(706.4, saddle.Most.Millimeters, 1e-6);
         Assert.Contains(Sources.Memory, saddle.Sources);
         Assert.Contains("rules of thumb", saddle.ToString(), StringComparison.Ordinal);
         Assert.Equal("body-rules", RuleOfThumb.Caution.Id);
         RuleOfThumb crank = CrankLengthRule.Range(Length.FromInches(29));
-        Assert.Equal(158.92, crank.Least.Millimeters, 6);
-        Assert.Equal(165, crank.Most.Millimeters, 6);
+        Assert.Equal(158.92, crank.Least.Millimeters, 1e-6);
+        Assert.Equal(165, crank.Most.Millimeters, 1e-6);
         Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Range(Length.FromMillimeters(399)));
     }
 }

@@ -19,10 +19,10 @@ public sealed class CockpitTests
     [Fact]
     public void Three_ways_of_saying_one_angle()
     {
-        Assert.Equal(-6, StemAngle.OfSteerer(Deg(84)).FromSquare.Degrees, 9);
-        Assert.Equal(84, StemAngle.OfSquare(Deg(-6)).FromSteerer.Degrees, 9);
-        Assert.Equal(-17, StemAngle.OfHorizon(Deg(0), Deg(73)).FromSquare.Degrees, 9);
-        Assert.Equal(0, StemAngle.OfSquare(Deg(-17)).AboveHorizon(Deg(73)).Degrees, 9);
+        Assert.Equal(-6, StemAngle.OfSteerer(Deg(84)).FromSquare.Degrees, 1e-8);
+        Assert.Equal(84, StemAngle.OfSquare(Deg(-6)).FromSteerer.Degrees, 1e-8);
+        Assert.Equal(-17, StemAngle.OfHorizon(Deg(0), Deg(73)).FromSquare.Degrees, 1e-8);
+        Assert.Equal(0, StemAngle.OfSquare(Deg(-17)).AboveHorizon(Deg(73)).Degrees, 1e-8);
         Assert.Equal("+6", StemAngle.OfSquare(Deg(-6)).Flipped.ToString());
     }
 
@@ -30,8 +30,8 @@ public sealed class CockpitTests
     public void The_bar_by_hand()
     {
         // 55 mm up the axis, then 100 mm at 11 degrees above level.
-        Assert.Equal(385 - (55 * Math.Cos(73 * Math.PI / 180)) + (100 * Math.Cos(11 * Math.PI / 180)), Plain.BarReach.Millimeters, 9);
-        Assert.Equal(560 + (55 * Math.Sin(73 * Math.PI / 180)) + (100 * Math.Sin(11 * Math.PI / 180)) + 20, (Plain with { BarRise = Mm(20) }).BarStack.Millimeters, 9);
+        Assert.Equal(385 - (55 * Math.Cos(73 * Math.PI / 180)) + (100 * Math.Cos(11 * Math.PI / 180)), Plain.BarReach.Millimeters, 1e-8);
+        Assert.Equal(560 + (55 * Math.Sin(73 * Math.PI / 180)) + (100 * Math.Sin(11 * Math.PI / 180)) + 20, (Plain with { BarRise = Mm(20) }).BarStack.Millimeters, 1e-8);
     }
 
     [Fact]
@@ -52,12 +52,12 @@ public sealed class CockpitTests
         Length spacers = one.SpacersForSameHeight(stem);
         if (spacers.Millimeters is >= 0 and <= 200)
         {
-            Assert.Equal(one.BarStack.Millimeters, (one with { Stem = stem, SpacersBelow = spacers }).BarStack.Millimeters, 6);
+            Assert.Equal(one.BarStack.Millimeters, (one with { Stem = stem, SpacersBelow = spacers }).BarStack.Millimeters, 1e-6);
         }
 
         CockpitSetup other = one with { Stem = stem };
-        Assert.Equal(-one.To(other).Up.Millimeters, other.To(one).Up.Millimeters, 9);
-        Assert.Equal(-one.To(other).Forward.Millimeters, other.To(one).Forward.Millimeters, 9);
+        Assert.Equal(-one.To(other).Up.Millimeters, other.To(one).Up.Millimeters, 1e-8);
+        Assert.Equal(-one.To(other).Forward.Millimeters, other.To(one).Forward.Millimeters, 1e-8);
         BarMove higher = one.To(one with { SpacersBelow = one.SpacersBelow + Mm(0.01) });
         Assert.True(higher.Up.Millimeters > 0 && higher.Forward.Millimeters < 0);
     }
@@ -68,10 +68,10 @@ public sealed class CockpitTests
         Random random = new(seed.Item);
         StemShape stem = Stem(random.Next(0, 200), (random.NextDouble() * 80) - 40);
         Angle head = Deg(60 + (random.NextDouble() * 20));
-        Assert.Equal(stem.Length.Millimeters, double.Hypot(stem.FromSteerer.Millimeters, stem.AlongSteerer.Millimeters), 9);
-        Assert.Equal(stem.Length.Millimeters, double.Hypot(stem.Forward(head).Millimeters, stem.Up(head).Millimeters), 9);
-        Assert.Equal(stem.Angle.FromSquare.Degrees, StemAngle.OfHorizon(stem.Angle.AboveHorizon(head), head).FromSquare.Degrees, 9);
-        Assert.Equal(stem.Forward(head).Millimeters, StemShape.Of(stem.Length.ToUnit(UnitsNet.Units.LengthUnit.Inch), stem.Angle).Forward(head.ToUnit(UnitsNet.Units.AngleUnit.Radian)).Millimeters, 9);
+        Assert.Equal(stem.Length.Millimeters, double.Hypot(stem.FromSteerer.Millimeters, stem.AlongSteerer.Millimeters), 1e-8);
+        Assert.Equal(stem.Length.Millimeters, double.Hypot(stem.Forward(head).Millimeters, stem.Up(head).Millimeters), 1e-8);
+        Assert.Equal(stem.Angle.FromSquare.Degrees, StemAngle.OfHorizon(stem.Angle.AboveHorizon(head), head).FromSquare.Degrees, 1e-8);
+        Assert.Equal(stem.Forward(head).Millimeters, StemShape.Of(stem.Length.ToUnit(UnitsNet.Units.LengthUnit.Inch), stem.Angle).Forward(head.ToUnit(UnitsNet.Units.AngleUnit.Radian)).Millimeters, 1e-8);
     }
 
     [Fact]
@@ -93,9 +93,9 @@ public sealed class CockpitTests
     public void A_steerer_before_and_after_the_cut(double before, double after, double off, double gap, Verdict verdict)
     {
         SteererCut cut = SteererCut.Of(new(110, 11, 11, 0, 40), Mm(before));
-        Assert.Equal(after, cut.After.Millimeters, 9);
-        Assert.Equal(off, cut.Off.Millimeters, 9);
-        Assert.Equal(gap, cut.GapUnderCap.Millimeters, 9);
+        Assert.Equal(after, cut.After.Millimeters, 1e-8);
+        Assert.Equal(off, cut.Off.Millimeters, 1e-8);
+        Assert.Equal(gap, cut.GapUnderCap.Millimeters, 1e-8);
         Assert.Equal(verdict, cut.Check.Verdict);
         Assert.Equal(15, SteererCut.StarNutBelowTop.Millimeters);
     }
@@ -109,7 +109,7 @@ public sealed class CockpitTests
         decimal spacers = (decimal)SteererCut.SpacersBelowFor(stack, steerer).Millimeters;
         if (spacers >= 0)
         {
-            Assert.Equal(steerer.Millimeters, SteererCut.Of(stack with { SpacersBelow = spacers }, Mm(900)).After.Millimeters, 6);
+            Assert.Equal(steerer.Millimeters, SteererCut.Of(stack with { SpacersBelow = spacers }, Mm(900)).After.Millimeters, 1e-6);
         }
     }
 }
