@@ -9,6 +9,9 @@ public static class SteeringGeometry
     /// <summary>What the formulas rest on.</summary>
     public static Source Source => Sources.GeometryArticle;
 
+    /// <summary>What says that the flop factor is an index and no way.</summary>
+    public static Source FlopSource => Sources.FlopExplained;
+
     /// <summary>Trail on the ground: (radius x cos(head angle) - offset) / sin(head angle).</summary>
     /// <param name="headAngle">Angle of the steering axis to the ground.</param>
     /// <param name="forkOffset">From the steering axis to the axle, square to the axis.</param>

@@ -884,9 +884,6 @@ public static class Sources
     /// <summary>What is wheel flop? (in Japanese).</summary>
     public static Source FlopExplained { get; } = new("FLOP-EXPLAINED", SourceKind.Community, Confidence.Medium, "What is wheel flop? (in Japanese)", "kuromori.home.blog", "undated", "kuromori.home.blog/what-is-wheel-flop/");
 
-    /// <summary>Head Angle Change With Suspension Travel.</summary>
-    public static Source HeadAngleInTravel { get; } = new("HEAD-ANGLE-IN-TRAVEL", SourceKind.Community, Confidence.Medium, "Head Angle Change With Suspension Travel", "peterverdone.com wiki", "Dec 2007", "peterverdone.com/wiki/index.php?title=Head_Angle_Change_With_Suspension_Travel");
-
     /// <summary>16 CFR 1512.17 Other requirements (ground and toe clearance).</summary>
     public static Source ClearanceRegulation { get; } = new("CLEARANCE-REGULATION", SourceKind.Standard, Confidence.High, "16 CFR 1512.17 Other requirements (ground and toe clearance)", "US Code of Federal Regulations", "undated", "law.cornell.edu/cfr/text/16/1512.17");
 
@@ -988,7 +985,7 @@ public static class Sources
         BrazedOnBrakes, FluidGuide, InsertionArticle, SlipFitColumn, DropperChoice, LongDropper,
         OddPostMeasured,
         LoadedRims,
-        GeometryArticle, FlopExplained, HeadAngleInTravel, ClearanceRegulation, ToeClearanceTest,
+        GeometryArticle, FlopExplained, ClearanceRegulation, ToeClearanceTest,
         StemMath, StemAngles, StarNutSetting, DropperTips, SaddleAdjustment, InseamMeasuring,
         SizingChartPost, SaddleRegression, CrankFormula, CrankLengthPost,
     ];
