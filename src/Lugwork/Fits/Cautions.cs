@@ -68,4 +68,12 @@ internal static class Cautions
     public static Caution PressureLimit { get; } = new("tyre-pressure", "Never inflate above the lowest limit of tyre, rim and, on hookless rims, 5 bar; nor below the tyre's own minimum. What is printed on tyre and rim comes before any table.");
 
     public static Caution SuspensionSums { get; } = new("suspension-sums", "Sums with a mean leverage ratio are a place to start. Let the air out, move the wheel through its whole travel by hand and see that nothing meets; the frame maker's shock and sag figures come first.");
+
+    public static Caution BodyRules { get; } = new("body-rules", "Rules of thumb about a body are a place to start, and they disagree. They are no advice against pain or after an injury: that is for a fitter or a doctor.");
+
+    public static Caution GeometryCare { get; } = new("geometry", "Fork, wheels, tyres and headset other than the frame maker allows can overload the head tube, hit the frame or the ground, and change how the bicycle steers. The frame maker's limits come first; a missing one is unknown, not unlimited.");
+
+    public static Caution GroundAndToe { get; } = new("ground-and-toe", "A pedal that meets the ground or a shoe that meets the tyre throws the rider. The sums are estimates: measure on the bicycle, tilted, and with the wheel turned to both sides.");
+
+    public static Caution StarNutCare { get; } = new("star-nut", "A star nut goes into metal steerers only, square and below the clamp; a carbon steerer takes the maker's expander.");
 }

@@ -19,4 +19,13 @@ internal static class NumberRange
     public static double Bars(Pressure pressure, double least, double most, [CallerArgumentExpression(nameof(pressure))] string name = "") => Checked(pressure.Bars, least, most, "bar", name);
 
     public static double Parts(Ratio ratio, double least, double most, [CallerArgumentExpression(nameof(ratio))] string name = "") => Checked(ratio.DecimalFractions, least, most, "(1 is all of it)", name);
+
+    public static double? Millimetres(Length? length, double least, double most, string name) => length is { } given ? Millimetres(given, least, most, name) : null;
+
+    public static double Degrees(Angle angle, double least, double most, [CallerArgumentExpression(nameof(angle))] string name = "") => Checked(angle.Degrees, least, most, "degrees", name);
+
+    public static double? Degrees(Angle? angle, double least, double most, string name) => angle is { } given ? Degrees(given, least, most, name) : null;
+
+    /// <summary>The number of nanometres next to a figure, so that two ways to the same length compare as equal.</summary>
+    public static long Nanometres(double millimetres) => (long)Math.Round(millimetres * Lugwork.Nanometres.PerMillimetre);
 }

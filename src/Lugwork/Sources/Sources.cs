@@ -878,6 +878,48 @@ public static class Sources
     /// <summary>Seatpost swap abandoned (in Japanese).</summary>
     public static Source OddPostMeasured { get; } = new("ODD-POST-MEASURED", SourceKind.Community, Confidence.Low, "Seatpost swap abandoned (in Japanese)", "ameblo 0301hard", "n.d.", "ameblo.jp/0301hard/entry-12090727351.html");
 
+    /// <summary>Bicycle and motorcycle geometry.</summary>
+    public static Source GeometryArticle { get; } = new("GEOMETRY-ARTICLE", SourceKind.Handbook, Confidence.Medium, "Bicycle and motorcycle geometry", "Wikipedia", "undated", "en.wikipedia.org/wiki/Bicycle_and_motorcycle_geometry");
+
+    /// <summary>What is wheel flop? (in Japanese).</summary>
+    public static Source FlopExplained { get; } = new("FLOP-EXPLAINED", SourceKind.Community, Confidence.Medium, "What is wheel flop? (in Japanese)", "kuromori.home.blog", "undated", "kuromori.home.blog/what-is-wheel-flop/");
+
+    /// <summary>16 CFR 1512.17 Other requirements (ground and toe clearance).</summary>
+    public static Source ClearanceRegulation { get; } = new("CLEARANCE-REGULATION", SourceKind.Standard, Confidence.High, "16 CFR 1512.17 Other requirements (ground and toe clearance)", "US Code of Federal Regulations", "undated", "law.cornell.edu/cfr/text/16/1512.17");
+
+    /// <summary>Test of toe clearance, JIS D 9301:2019 (in Japanese).</summary>
+    public static Source ToeClearanceTest { get; } = new("TOE-CLEARANCE-TEST", SourceKind.Standard, Confidence.Medium, "Test of toe clearance, JIS D 9301:2019 (in Japanese)", "Japan Bicycle Promotion Institute", "2019", "jbpi giken_post/exam/bicycle/drive/4582");
+
+    /// <summary>Help Needed With Stem Math.</summary>
+    public static Source StemMath { get; } = new("STEM-MATH", SourceKind.Community, Confidence.Medium, "Help Needed With Stem Math", "BikeForums", "2005", "bikeforums.net/bicycle-mechanics/89430-help-needed-stem-math.html");
+
+    /// <summary>Stem angle explained (in Japanese).</summary>
+    public static Source StemAngles { get; } = new("STEM-ANGLES", SourceKind.Community, Confidence.Medium, "Stem angle explained (in Japanese)", "World Cycle blog", "undated", "blog.worldcycle.co.jp/?p=34177");
+
+    /// <summary>Star Fangled Nut and Expansion Plug Installation.</summary>
+    public static Source StarNutSetting { get; } = new("STAR-NUT-SETTING", SourceKind.MakerDocument, Confidence.Medium, "Star Fangled Nut and Expansion Plug Installation", "Park Tool", "undated", "parktool.com/en-int/blog/repair-help/star-fangled-nut-and-expansion-plug-installation");
+
+    /// <summary>Avoid dropper post installation mayhem.</summary>
+    public static Source DropperTips { get; } = new("DROPPER-TIPS", SourceKind.Press, Confidence.Medium, "Avoid dropper post installation mayhem", "Bicycle Times", "undated", "bicycletimesmag.com/tag/dropper-post/");
+
+    /// <summary>Saddle adjustment (in Japanese).</summary>
+    public static Source SaddleAdjustment { get; } = new("SADDLE-ADJUSTMENT", SourceKind.Community, Confidence.Low, "Saddle adjustment (in Japanese)", "road-bike.click", "undated", "road-bike.click/setting/saddle/saddle-adjustment/");
+
+    /// <summary>How to measure inseam (in Japanese).</summary>
+    public static Source InseamMeasuring { get; } = new("INSEAM-MEASURING", SourceKind.Community, Confidence.Low, "How to measure inseam (in Japanese)", "Hakusen Hatogaya (shop blog)", "Apr 2017", "hakusen-hatogaya.lekumo.biz/blog/2017/04/post-2671.html");
+
+    /// <summary>A sizing chart (blog post that names the 0.883 formula).</summary>
+    public static Source SizingChartPost { get; } = new("SIZING-CHART-POST", SourceKind.Community, Confidence.Low, "A sizing chart (blog post that names the 0.883 formula)", "myworldfromabicycle.blogspot.com", "May 2010", "myworldfromabicycle.blogspot.com");
+
+    /// <summary>Saddle height factors of a team's riders (in Japanese).</summary>
+    public static Source SaddleRegression { get; } = new("SADDLE-REGRESSION", SourceKind.Community, Confidence.Low, "Saddle height factors of a team's riders (in Japanese)", "ameblo bo-zu-88", "undated", "ameblo.jp/bo-zu-88/entry-12179691768.html");
+
+    /// <summary>Bicycle Crank Length: A Formula.</summary>
+    public static Source CrankFormula { get; } = new("CRANK-FORMULA", SourceKind.Community, Confidence.Low, "Bicycle Crank Length: A Formula", "nettally.com", "undated", "nettally.com/palmk/crankset.html");
+
+    /// <summary>Post on crank lengths, rec.bicycles.tech.</summary>
+    public static Source CrankLengthPost { get; } = new("CRANK-LENGTH-POST", SourceKind.Community, Confidence.Low, "Post on crank lengths, rec.bicycles.tech", "newsgroup archive", "22 Aug 1993", "discmaster.textfiles.com/view/10781/CDASC08.ISO/VRAC/BIKE0085.ZIP/BIKE0085.TXT");
+
     /// <summary>Rims for tyres that have to carry much (in German).</summary>
     public static Source LoadedRims { get; } = new("LOADED-RIMS", SourceKind.Press, Confidence.Medium, "Felgen fuer Reifen, die viel tragen muessen (in German)", "Fahrradzukunft 2/2006", "2006", "www.fahrradzukunft.de/2/felgen");
 
@@ -1099,5 +1141,9 @@ public static class Sources
         RolloutChart, RolloutSizes, LoadedRollout, RimWidthMeasuring, WidthOnWiderRim, PressureByWeight,
         LowerMarking, PressureAndWidth, RotorInterchange, LeverageColumn, SagByRiding, SagInGeneral,
         DownhillForkSag,
+
+        GeometryArticle, FlopExplained, ClearanceRegulation, ToeClearanceTest,
+        StemMath, StemAngles, StarNutSetting, DropperTips, SaddleAdjustment, InseamMeasuring,
+        SizingChartPost, SaddleRegression, CrankFormula, CrankLengthPost,
     ];
 }
