@@ -17,21 +17,21 @@ public static class Gearing
     /// <summary>Gear inches of a development, DEV / (π · 0.0254 m).</summary>
     /// <param name="development">Way for one turn of the cranks, 0.001 to 1,000 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
-    public static double GearInchesOf(Length development) => Way(development) / (Math.PI * 25.4);
+    public static double GearInchesOf(Length development) => RollOf(development) / (Math.PI * 25.4);
 
     /// <summary>Speed, n · DEV.</summary>
     /// <param name="development">Way for one turn of the cranks, 0.001 to 1,000 m.</param>
     /// <param name="cadence">Turns of the cranks, 0 to 300 a minute.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static Speed SpeedAt(Length development, RotationalSpeed cadence) =>
-        Speed.FromKilometersPerHour(Given.Number(cadence.RevolutionsPerMinute, 0, 300, nameof(cadence), "a minute") * Way(development) * 60 / 1_000_000);
+        Speed.FromKilometersPerHour(Given.Number(cadence.RevolutionsPerMinute, 0, 300, nameof(cadence), "a minute") * RollOf(development) * 60 / 1_000_000);
 
     /// <summary>Cadence, v / DEV; of a wheel, with its circumference for the development.</summary>
     /// <param name="development">Way for one turn, 0.001 to 1,000 m.</param>
     /// <param name="speed">0 to 200 km/h.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static RotationalSpeed CadenceAt(Length development, Speed speed) =>
-        RotationalSpeed.FromRevolutionsPerMinute(KilometresPerHour(speed) * 1_000_000 / (60 * Way(development)));
+        RotationalSpeed.FromRevolutionsPerMinute(KilometresPerHour(speed) * 1_000_000 / (60 * RollOf(development)));
 
     /// <summary>Cadence by the gain ratio, v / (2π · L · GR).</summary>
     /// <param name="gainRatio">Way of the bicycle for the way of the pedal, above 0, at most 50.</param>
@@ -59,7 +59,7 @@ public static class Gearing
 
     internal static double Crank(Length crank) => Given.Millimetres(crank, 100, 250, nameof(crank));
 
-    private static double Way(Length development) => Given.Millimetres(development, 1, 1_000_000, nameof(development));
+    private static double RollOf(Length development) => Given.Millimetres(development, 1, 1_000_000, nameof(development));
 
     private static double KilometresPerHour(Speed speed) => Given.Number(speed.KilometersPerHour, 0, 200, nameof(speed), "km/h");
 }

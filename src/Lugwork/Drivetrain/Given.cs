@@ -14,17 +14,9 @@ internal static class Given
     /// <summary>Pitch of every bicycle chain, millimetres.</summary>
     public const double PitchMillimetres = 12.7;
 
-    public static double Millimetres(Length length, double least, double most, string name) => Number(length.Millimeters, least, most, name, "mm");
+    public static double Millimetres(Length length, double least, double most, string name) => NumberRange.Millimetres(length, least, most, name);
 
-    public static double Number(double value, double least, double most, string name, string unit = "")
-    {
-        if (!(value >= least && value <= most))
-        {
-            throw new ArgumentOutOfRangeException(name, value, FormattableString.Invariant($"{name} is {least} to {most} {unit}").TrimEnd());
-        }
-
-        return value;
-    }
+    public static double Number(double value, double least, double most, string name, string unit = "") => NumberRange.Checked(value, least, most, unit, name);
 
     public static int Teeth(int teeth, string name) => (int)Number(teeth, FewestTeeth, MostTeeth, name, "teeth");
 }

@@ -10,7 +10,7 @@ internal static class NumberRange
     public static double Checked(double number, double least, double most, string unit, [CallerArgumentExpression(nameof(number))] string name = "") =>
         number >= least && number <= most
             ? number
-            : throw new ArgumentOutOfRangeException(name, number, string.Create(CultureInfo.InvariantCulture, $"{name} is {least:0.######} to {most:0.######} {unit}"));
+            : throw new ArgumentOutOfRangeException(name, number, string.Create(CultureInfo.InvariantCulture, $"{name} is {least:0.######} to {most:0.######} {unit}").TrimEnd());
 
     public static int Checked(int number, int least, int most, string unit, [CallerArgumentExpression(nameof(number))] string name = "") => (int)Checked((double)number, least, most, unit, name);
 
