@@ -101,8 +101,11 @@ internal static class BrakeRelations
     public static Relation Fixing { get; } = new SameKey(
         0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier], RotorFixing.OldPattern.FitCode);
 
+    /// <summary>No largest rotor is known.</summary>
+    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, NoLimit);
+
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
-    public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, new Outcome(Verdict.NeedsMeasuring, NoLimit), needsLength: true);
+    public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, RotorLimitMissing, needsLength: true);
 
     /// <summary>Inputs: mount, caliper, rotor (nanometres).</summary>
     public static Relation OnMount { get; } = new Computed(

@@ -13,7 +13,9 @@ public sealed class RearChainline
 
     private readonly decimal _largest;
 
-    private RearChainline(decimal smallest, decimal largest) => (_smallest, _largest) = (smallest, largest);
+    private readonly int _count;
+
+    private RearChainline(decimal smallest, decimal largest, int count) => (_smallest, _largest, _count) = (smallest, largest, count);
 
     /// <summary>Smallest sprocket.</summary>
     public Length Smallest => Length.FromMillimeters((double)_smallest);
@@ -23,6 +25,21 @@ public sealed class RearChainline
 
     /// <summary>Largest sprocket.</summary>
     public Length Largest => Length.FromMillimeters((double)_largest);
+
+    /// <summary>Every sprocket, smallest first, in equal steps. Where the steps of a family differ, those between are out by a few tenths of a millimetre.</summary>
+    public ImmutableArray<Length> Sprockets
+    {
+        get
+        {
+            Length[] all = new Length[_count];
+            for (int i = 0; i < all.Length; i++)
+            {
+                all[i] = Length.FromMillimeters((double)At(i));
+            }
+
+            return ImmutableArray.Create(all);
+        }
+    }
 
     /// <summary>Where the sum and the one measurement of the outer distance come from; those of the pitch stand with the spacing.</summary>
     public static ImmutableArray<Source> RestsOn => [Sources.ChainlineFormula, Sources.TenSpeedExample, Sources.Derived];
@@ -42,6 +59,37 @@ public sealed class RearChainline
         return Length.FromMillimeters((double)chainline);
     }
 
+    /// <summary>Sprockets of any stack: offset of the k-th = gap/2 - end - t/2 - k · pitch, with k = 0 for the smallest.</summary>
+    /// <param name="innerGap">Between the inner faces of the ends, O.L.D. where they have no recess.</param>
+    /// <param name="endToSmallest">From the inner face of the end to the outer face of the smallest sprocket.</param>
+    /// <param name="sprocket">Thickness of a sprocket, t.</param>
+    /// <param name="pitch">From one sprocket to the next, middle to middle.</param>
+    /// <param name="sprockets">1 to 14.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, or the largest sprocket would stand on the other side of the frame.</exception>
+    public static RearChainline OfStack(Dimension innerGap, Dimension endToSmallest, Dimension sprocket, Dimension pitch, int sprockets)
+    {
+        ArgumentOutOfRangeException.ThrowIfZero(innerGap.Millimetres, nameof(innerGap));
+        ArgumentOutOfRangeException.ThrowIfZero(endToSmallest.Millimetres, nameof(endToSmallest));
+        ArgumentOutOfRangeException.ThrowIfZero(sprocket.Millimetres, nameof(sprocket));
+        ArgumentOutOfRangeException.ThrowIfZero(pitch.Millimetres, nameof(pitch));
+        Given.Number(sprockets, 1, 14, nameof(sprockets));
+        decimal smallest = (innerGap.Millimetres / 2) - endToSmallest.Millimetres - (sprocket.Millimetres / 2);
+        decimal largest = smallest - ((sprockets - 1) * pitch.Millimetres);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(largest, nameof(innerGap));
+        return new(smallest, largest, sprockets);
+    }
+
+    /// <summary>Where a single ring belongs that is to be straight in the middle between two sprockets.</summary>
+    /// <param name="first">One sprocket, 1 the smallest.</param>
+    /// <param name="second">The other sprocket.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such sprocket.</exception>
+    public Length Between(int first, int second)
+    {
+        Given.Number(first, 1, _count, nameof(first));
+        Given.Number(second, 1, _count, nameof(second));
+        return Length.FromMillimeters((double)((At(first - 1) + At(second - 1)) / 2));
+    }
+
     /// <summary>"61.2 to 25.65 mm, middle 43.425".</summary>
     public override string ToString() => FormattableString.Invariant($"{_smallest:0.###} to {_largest:0.###} mm, middle {(_smallest + _largest) / 2:0.###}");
 
@@ -50,6 +98,8 @@ public sealed class RearChainline
         ArgumentOutOfRangeException.ThrowIfZero(gap);
         ArgumentOutOfRangeException.ThrowIfZero(end);
         decimal smallest = (gap / 2) - end - (sprockets.SprocketMicrometres / 2_000m);
-        return new(smallest, smallest - ((sprockets.Speeds - 1) * sprockets.MostMicrometres / 1_000m));
+        return new(smallest, smallest - ((sprockets.Speeds - 1) * sprockets.MostMicrometres / 1_000m), sprockets.Speeds);
     }
+
+    private decimal At(int index) => _count == 1 ? _smallest : _smallest - ((_smallest - _largest) * index / (_count - 1));
 }

@@ -39,6 +39,8 @@ internal static class Cautions
 
     public static Caution ReactionArm { get; } = new("reaction-arm", "A hub brake turns its arm against the frame. The arm is clamped or bolted to the fork blade or chain stay with the part made for it and a blade or stay that its maker allows; one that comes loose winds up the cable, locks the wheel and throws the rider.");
 
+    public static Caution ChainTooShort { get; } = new("chain-too-short", "A chain too short for the largest ring and sprocket tears the derailleur off, on a suspended frame anywhere in its travel; one too long falls off the smallest. The derailleur maker's figures come first; try both ends by hand before riding.");
+
     public static Caution ShellThreads { get; } = new("shell-threads", "Threaded shells: the drive cup of BSA, Swiss, 26 tpi and T47 is left-hand and tightens anticlockwise; Italian and French are right-hand on both sides, and an Italian drive cup works loose unless it is torqued fully. Count the pitch before turning anything: French measures like BSA. Pressed units go in square, with a press.");
 
     public static Caution Tapers { get; } = new("tapers", "Do not ride a crank on the other taper before it was checked: a JIS arm may bottom on an ISO spindle, an ISO arm holds a JIS spindle by less of its length.");
@@ -60,4 +62,18 @@ internal static class Cautions
     public static Caution TrunnionLoad { get; } = new("trunnion", "A trunnion mount holds its end stiffly: a frame that flexes loads the shock from the side and wears it.");
 
     public static Caution ForkClassCare { get; } = new("fork-class", "A longer or double-crown fork loads the head tube more than it may be made for. The frame maker's largest length, travel and crown come first.");
+
+    public static Caution WheelBuilding { get; } = new("wheel-building", "A wheel with wrong or loose spokes collapses. Rim and hub maker's figures for spoke length, lacing and largest tension come first; have a wheel builder check the first one.");
+
+    public static Caution PressureLimit { get; } = new("tyre-pressure", "Never inflate above the lowest limit of tyre, rim and, on hookless rims, 5 bar; nor below the tyre's own minimum. What is printed on tyre and rim comes before any table.");
+
+    public static Caution SuspensionSums { get; } = new("suspension-sums", "Sums with a mean leverage ratio are a place to start. Let the air out, move the wheel through its whole travel by hand and see that nothing meets; the frame maker's shock and sag figures come first.");
+
+    public static Caution BodyRules { get; } = new("body-rules", "Rules of thumb about a body are a place to start, and they disagree. They are no advice against pain or after an injury: that is for a fitter or a doctor.");
+
+    public static Caution GeometryCare { get; } = new("geometry", "Fork, wheels, tyres and headset other than the frame maker allows can overload the head tube, hit the frame or the ground, and change how the bicycle steers. The frame maker's limits come first; a missing one is unknown, not unlimited.");
+
+    public static Caution GroundAndToe { get; } = new("ground-and-toe", "A pedal that meets the ground or a shoe that meets the tyre throws the rider. The sums are estimates: measure on the bicycle, tilted, and with the wheel turned to both sides.");
+
+    public static Caution StarNutCare { get; } = new("star-nut", "A star nut goes into metal steerers only, square and below the clamp; a carbon steerer takes the maker's expander.");
 }

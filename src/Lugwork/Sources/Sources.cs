@@ -878,6 +878,48 @@ public static class Sources
     /// <summary>Seatpost swap abandoned (in Japanese).</summary>
     public static Source OddPostMeasured { get; } = new("ODD-POST-MEASURED", SourceKind.Community, Confidence.Low, "Seatpost swap abandoned (in Japanese)", "ameblo 0301hard", "n.d.", "ameblo.jp/0301hard/entry-12090727351.html");
 
+    /// <summary>Bicycle and motorcycle geometry.</summary>
+    public static Source GeometryArticle { get; } = new("GEOMETRY-ARTICLE", SourceKind.Handbook, Confidence.Medium, "Bicycle and motorcycle geometry", "Wikipedia", "undated", "en.wikipedia.org/wiki/Bicycle_and_motorcycle_geometry");
+
+    /// <summary>What is wheel flop? (in Japanese).</summary>
+    public static Source FlopExplained { get; } = new("FLOP-EXPLAINED", SourceKind.Community, Confidence.Medium, "What is wheel flop? (in Japanese)", "kuromori.home.blog", "undated", "kuromori.home.blog/what-is-wheel-flop/");
+
+    /// <summary>16 CFR 1512.17 Other requirements (ground and toe clearance).</summary>
+    public static Source ClearanceRegulation { get; } = new("CLEARANCE-REGULATION", SourceKind.Standard, Confidence.High, "16 CFR 1512.17 Other requirements (ground and toe clearance)", "US Code of Federal Regulations", "undated", "law.cornell.edu/cfr/text/16/1512.17");
+
+    /// <summary>Test of toe clearance, JIS D 9301:2019 (in Japanese).</summary>
+    public static Source ToeClearanceTest { get; } = new("TOE-CLEARANCE-TEST", SourceKind.Standard, Confidence.Medium, "Test of toe clearance, JIS D 9301:2019 (in Japanese)", "Japan Bicycle Promotion Institute", "2019", "jbpi giken_post/exam/bicycle/drive/4582");
+
+    /// <summary>Help Needed With Stem Math.</summary>
+    public static Source StemMath { get; } = new("STEM-MATH", SourceKind.Community, Confidence.Medium, "Help Needed With Stem Math", "BikeForums", "2005", "bikeforums.net/bicycle-mechanics/89430-help-needed-stem-math.html");
+
+    /// <summary>Stem angle explained (in Japanese).</summary>
+    public static Source StemAngles { get; } = new("STEM-ANGLES", SourceKind.Community, Confidence.Medium, "Stem angle explained (in Japanese)", "World Cycle blog", "undated", "blog.worldcycle.co.jp/?p=34177");
+
+    /// <summary>Star Fangled Nut and Expansion Plug Installation.</summary>
+    public static Source StarNutSetting { get; } = new("STAR-NUT-SETTING", SourceKind.MakerDocument, Confidence.Medium, "Star Fangled Nut and Expansion Plug Installation", "Park Tool", "undated", "parktool.com/en-int/blog/repair-help/star-fangled-nut-and-expansion-plug-installation");
+
+    /// <summary>Avoid dropper post installation mayhem.</summary>
+    public static Source DropperTips { get; } = new("DROPPER-TIPS", SourceKind.Press, Confidence.Medium, "Avoid dropper post installation mayhem", "Bicycle Times", "undated", "bicycletimesmag.com/tag/dropper-post/");
+
+    /// <summary>Saddle adjustment (in Japanese).</summary>
+    public static Source SaddleAdjustment { get; } = new("SADDLE-ADJUSTMENT", SourceKind.Community, Confidence.Low, "Saddle adjustment (in Japanese)", "road-bike.click", "undated", "road-bike.click/setting/saddle/saddle-adjustment/");
+
+    /// <summary>How to measure inseam (in Japanese).</summary>
+    public static Source InseamMeasuring { get; } = new("INSEAM-MEASURING", SourceKind.Community, Confidence.Low, "How to measure inseam (in Japanese)", "Hakusen Hatogaya (shop blog)", "Apr 2017", "hakusen-hatogaya.lekumo.biz/blog/2017/04/post-2671.html");
+
+    /// <summary>A sizing chart (blog post that names the 0.883 formula).</summary>
+    public static Source SizingChartPost { get; } = new("SIZING-CHART-POST", SourceKind.Community, Confidence.Low, "A sizing chart (blog post that names the 0.883 formula)", "myworldfromabicycle.blogspot.com", "May 2010", "myworldfromabicycle.blogspot.com");
+
+    /// <summary>Saddle height factors of a team's riders (in Japanese).</summary>
+    public static Source SaddleRegression { get; } = new("SADDLE-REGRESSION", SourceKind.Community, Confidence.Low, "Saddle height factors of a team's riders (in Japanese)", "ameblo bo-zu-88", "undated", "ameblo.jp/bo-zu-88/entry-12179691768.html");
+
+    /// <summary>Bicycle Crank Length: A Formula.</summary>
+    public static Source CrankFormula { get; } = new("CRANK-FORMULA", SourceKind.Community, Confidence.Low, "Bicycle Crank Length: A Formula", "nettally.com", "undated", "nettally.com/palmk/crankset.html");
+
+    /// <summary>Post on crank lengths, rec.bicycles.tech.</summary>
+    public static Source CrankLengthPost { get; } = new("CRANK-LENGTH-POST", SourceKind.Community, Confidence.Low, "Post on crank lengths, rec.bicycles.tech", "newsgroup archive", "22 Aug 1993", "discmaster.textfiles.com/view/10781/CDASC08.ISO/VRAC/BIKE0085.ZIP/BIKE0085.TXT");
+
     /// <summary>Rims for tyres that have to carry much (in German).</summary>
     public static Source LoadedRims { get; } = new("LOADED-RIMS", SourceKind.Press, Confidence.Medium, "Felgen fuer Reifen, die viel tragen muessen (in German)", "Fahrradzukunft 2/2006", "2006", "www.fahrradzukunft.de/2/felgen");
 
@@ -919,6 +961,111 @@ public static class Sources
 
     /// <summary>A patent on hydraulic shifting, which describes cables too; its opening was read.</summary>
     public static Source HydraulicShift { get; } = new("HYDRAULIC-SHIFT", SourceKind.MakerDocument, Confidence.Medium, "EP 1264764 A2, hydraulically operated bicycle gear shift mechanism", "European Patent Office", "undated", "data.epo.org/publication-server/rest/v1.2/patents/EP1264764NWA2/document.html");
+
+    /// <summary>Gear inches.</summary>
+    public static Source GearInchesPage { get; } = new("GEAR-INCHES", SourceKind.Handbook, Confidence.Medium, "Gear inches", "Wikipedia (mirror text)", "undated", "en.wikipedia.org/wiki/Gear_inches");
+
+    /// <summary>Mechanical Advantage: Gain Ratios.</summary>
+    public static Source GainRatios { get; } = new("GAIN-RATIOS", SourceKind.Handbook, Confidence.Medium, "Mechanical Advantage: Gain Ratios", "Adventure Cycling Association (reprint)", "undated", "studylib.net/doc/7948093/gain-ratios---adventure-cycling-association");
+
+    /// <summary>Drive ratios of bicycle hub gears (workbook, improper fractions).</summary>
+    public static Source HubGearFractions { get; } = new("HUB-GEAR-FRACTIONS", SourceKind.Handbook, Confidence.Medium, "Drive ratios of bicycle hub gears (workbook, improper fractions)", "john-s-allen.com", "2016", "john-s-allen.com/gears/hubratios_files/sheet006.htm");
+
+    /// <summary>Internal gear ratios.</summary>
+    public static Source HubGearArticle { get; } = new("HUB-GEAR-ARTICLE", SourceKind.Handbook, Confidence.Medium, "Internal gear ratios", "Cycling UK cyclists' library", "undated", "cyclinguk.org/cyclists-library/components/transmission-gears/internal-gear/internal-gear-ratios");
+
+    /// <summary>Gear Restrictions for Youth and Junior riders.</summary>
+    public static Source YouthLimits { get; } = new("YOUTH-LIMITS", SourceKind.Community, Confidence.Medium, "Gear Restrictions for Youth and Junior riders", "Matlock CC", "undated", "matlockcyclingclub.org.uk/youth-gear-restrictions");
+
+    /// <summary>Changes in gear restrictions for youth riders.</summary>
+    public static Source YouthLimitsChanged { get; } = new("YOUTH-LIMITS-CHANGED", SourceKind.Community, Confidence.Medium, "Changes in gear restrictions for youth riders", "sportsweek.org (club news)", "2025", "sportsweek.org/en/cycling/news/397353663");
+
+    /// <summary>Machine Design, U. C. Jindal, example 30-1 (as worked in a textbook companion).</summary>
+    public static Source RollerChainTextbook { get; } = new("ROLLER-CHAIN-TEXTBOOK", SourceKind.Handbook, Confidence.Medium, "Machine Design, U. C. Jindal, example 30-1 (as worked in a textbook companion)", "OJB-Quantum/Python-Textbook-Companions", "undated", "github.com/OJB-Quantum/Python-Textbook-Companions");
+
+    /// <summary>Chain length page (formula).</summary>
+    public static Source RollerChainPage { get; } = new("ROLLER-CHAIN-PAGE", SourceKind.MakerDocument, Confidence.Medium, "Chain length page (formula)", "Ramsey Chain", "undated", "ramseychain.com");
+
+    /// <summary>calculating chain length (thread 86388).</summary>
+    public static Source ChainLengthThread { get; } = new("CHAIN-LENGTH-THREAD", SourceKind.Community, Confidence.Low, "calculating chain length (thread 86388)", "Bike Forums", "2005", "bikeforums.net/showthread.php?86388");
+
+    /// <summary>Chain Sizing 1x11 (thread, quoting a handbook).</summary>
+    public static Source ChainSizing { get; } = new("CHAIN-SIZING", SourceKind.Community, Confidence.Medium, "Chain Sizing 1x11 (thread, quoting a handbook)", "Bike Forums", "2016", "bikeforums.net/bicycle-mechanics/1050398-chain-sizing-1x11-print.html");
+
+    /// <summary>When to replace a bike chain (quotes tool and component makers).</summary>
+    public static Source ChainWearLimits { get; } = new("CHAIN-WEAR-LIMITS", SourceKind.Community, Confidence.Medium, "When to replace a bike chain (quotes tool and component makers)", "waxtrack.app", "undated", "waxtrack.app/learn/when-to-replace-a-chain");
+
+    /// <summary>When to replace your bicycle chain.</summary>
+    public static Source ChainWearShop { get; } = new("CHAIN-WEAR-SHOP", SourceKind.Community, Confidence.Medium, "When to replace your bicycle chain", "Wheely Convenient", "undated", "wheelyconvenient.com/blogs/news/when-to-replace-your-bicycle-chain-1");
+
+    /// <summary>Measuring chain wear.</summary>
+    public static Source ChainWearRuler { get; } = new("CHAIN-WEAR-RULER", SourceKind.Community, Confidence.Medium, "Measuring chain wear", "pushbikes.org.uk", "undated", "pushbikes.org.uk/file/measuring-chain-wear");
+
+    /// <summary>Total capacity glossary entry.</summary>
+    public static Source TotalCapacity { get; } = new("TOTAL-CAPACITY", SourceKind.Handbook, Confidence.Medium, "Total capacity glossary entry", "jitetan.com", "undated", "jitetan.com/term/total_capacity.html");
+
+    /// <summary>Chainline measuring, mechanical advice (as quoted).</summary>
+    public static Source ChainlineMeasuring { get; } = new("CHAINLINE-MEASURING", SourceKind.MakerDocument, Confidence.Medium, "Chainline measuring, mechanical advice (as quoted)", "Hozan", "undated", "hozan.co.jp/mechanic/mechanical_advice/");
+
+    /// <summary>Chainline, part 6: worked cases.</summary>
+    public static Source ChainAngle { get; } = new("CHAIN-ANGLE", SourceKind.Community, Confidence.Medium, "Chainline, part 6: worked cases", "dt6110", "undated", "dt6110.web.fc2.com/parts/chainline06.html");
+
+    /// <summary>spoke_length.txt.</summary>
+    public static Source SpokeFormula { get; } = new("SPOKE-FORMULA", SourceKind.Community, Confidence.Medium, "spoke_length.txt", "tristable.net", "undated", "tristable.net/bike/spoke_length.txt");
+
+    /// <summary>Triplet lacing and spoke length (formula and corrections).</summary>
+    public static Source SpokeCorrections { get; } = new("SPOKE-CORRECTIONS", SourceKind.Community, Confidence.Low, "Triplet lacing and spoke length (formula and corrections)", "lfgss.com", "2018", "lfgss.com/comments/14156621");
+
+    /// <summary>Building a wheel.</summary>
+    public static Source FlangeOffsetSum { get; } = new("FLANGE-OFFSET-SUM", SourceKind.Community, Confidence.Low, "Building a wheel", "philipmolloy.com", "2014", "philipmolloy.com/wheel.html");
+
+    /// <summary>Rim technology glossary.</summary>
+    public static Source RimGlossary { get; } = new("RIM-GLOSSARY", SourceKind.MakerDocument, Confidence.Medium, "Rim technology glossary", "Stars Circle", "undated", "stars-rim.com/technologyen.aspx?id=368");
+
+    /// <summary>How do you determine that difference in tension?.</summary>
+    public static Source SpokeTensions { get; } = new("SPOKE-TENSIONS", SourceKind.Community, Confidence.Low, "How do you determine that difference in tension?", "r/wheelbuild (mirror)", "2023", "rl.thedroth.rocks/r/wheelbuild/comments/120dpa3/");
+
+    /// <summary>Cyclecomputer calibration, radius table.</summary>
+    public static Source CalibrationPage { get; } = new("CALIBRATION-PAGE", SourceKind.Handbook, Confidence.Medium, "Cyclecomputer calibration, radius table", "sheldonbrown.com", "undated", "sheldonbrown.com/cyclecomp_d.html");
+
+    /// <summary>Tire size chart (PDF, read through a transcription).</summary>
+    public static Source RolloutChart { get; } = new("ROLLOUT-CHART", SourceKind.MakerDocument, Confidence.Medium, "Tire size chart (PDF, read through a transcription)", "CatEye", "2015", "cateye.com/data/resources/Tire_size_chart_ENG_151106.pdf");
+
+    /// <summary>Wheel size list in a Bluetooth cycling-sensor profile.</summary>
+    public static Source RolloutSizes { get; } = new("ROLLOUT-SIZES", SourceKind.Community, Confidence.Medium, "Wheel size list in a Bluetooth cycling-sensor profile", "Nordic Semiconductor, Kotlin BLE library", "2023", "no.nordicsemi.android.kotlin.ble.profile.csc.data");
+
+    /// <summary>Cycle computer leaflet copied in a forum post, with a reader's test under load.</summary>
+    public static Source LoadedRollout { get; } = new("LOADED-ROLLOUT", SourceKind.Community, Confidence.Low, "Cycle computer leaflet copied in a forum post, with a reader's test under load", "forum.centos-webpanel.com", "undated", "forum.centos-webpanel.com/index.php?topic=1746.msg5725");
+
+    /// <summary>How to measure bike rim width.</summary>
+    public static Source RimWidthMeasuring { get; } = new("RIM-WIDTH-MEASURING", SourceKind.Community, Confidence.Low, "How to measure bike rim width", "cyclingrevolution.com", "undated", "cyclingrevolution.com/how-to-measure-bike-rim-width/");
+
+    /// <summary>Tyre width on a wider rim.</summary>
+    public static Source WidthOnWiderRim { get; } = new("WIDTH-ON-WIDER-RIM", SourceKind.Community, Confidence.Low, "Tyre width on a wider rim", "lfgss.com", "2019", "lfgss.com/comments/14481850");
+
+    /// <summary>What is the correct inflation pressure for my tire?.</summary>
+    public static Source PressureByWeight { get; } = new("PRESSURE-BY-WEIGHT", SourceKind.MakerDocument, Confidence.Medium, "What is the correct inflation pressure for my tire?", "Schwalbe", "undated", "schwalbe.com/en/faq-detailseite/what-is-the-correct-inflation-pressure-for-my-tire.html");
+
+    /// <summary>TBIS 4210-1:2018 (text of ISO 4210-1), clause 2.27.</summary>
+    public static Source LowerMarking { get; } = new("LOWER-MARKING", SourceKind.Standard, Confidence.Medium, "TBIS 4210-1:2018 (text of ISO 4210-1), clause 2.27", "Taiwan Bicycle Industry Standards", "2018", "chctest.tbnet.org.tw/eBOOK-TBIS/01/EN/files/basic-html/page11.html");
+
+    /// <summary>Tire size and pressure (PDF).</summary>
+    public static Source PressureAndWidth { get; } = new("PRESSURE-AND-WIDTH", SourceKind.MakerDocument, Confidence.Medium, "Tire size and pressure (PDF)", "a wheel maker (Rolf Prima)", "2022", "cdn.shopify.com/s/files/1/1057/5180/files/Tire_size_and_pressure_RP09292022.pdf");
+
+    /// <summary>Interchangeability of 200mm and 203mm rotors.</summary>
+    public static Source RotorInterchange { get; } = new("ROTOR-INTERCHANGE", SourceKind.Community, Confidence.Low, "Interchangeability of 200mm and 203mm rotors", "BrainyBiker", "undated", "brainybiker.com/analyzing-the-interchangeability-of-200mm-and-203mm-rotors/");
+
+    /// <summary>Garage Files: How to Calculate Leverage Ratios.</summary>
+    public static Source LeverageColumn { get; } = new("LEVERAGE-COLUMN", SourceKind.Press, Confidence.Medium, "Garage Files: How to Calculate Leverage Ratios", "Mountain Bike Action", "undated", "mbaction.com/garage-files-leverage-ratio/");
+
+    /// <summary>Rear sag by kind of riding (title not kept).</summary>
+    public static Source SagByRiding { get; } = new("SAG-BY-RIDING", SourceKind.Community, Confidence.Low, "Rear sag by kind of riding (title not kept)", "fanatikbike.com", "undated", "fanatikbike.com");
+
+    /// <summary>Sag in general (title not kept).</summary>
+    public static Source SagInGeneral { get; } = new("SAG-IN-GENERAL", SourceKind.Press, Confidence.Low, "Sag in general (title not kept)", "mtbiking.com.au", "undated", "mtbiking.com.au");
+
+    /// <summary>Sag of a downhill fork (title not kept).</summary>
+    public static Source DownhillForkSag { get; } = new("DOWNHILL-FORK-SAG", SourceKind.Press, Confidence.Low, "Sag of a downhill fork (title not kept)", "BikeRadar", "undated", "bikeradar.com");
 
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
@@ -984,5 +1131,19 @@ public static class Sources
         LoadedRims,
         BeltConversion, SplitFrames, BeltTracks, FlangedBelt, CoasterBrakes, DrumArmClip, DrumArmLoose,
         HubDynamos, DynamoConnectors, DynamoPlug, WiredShift, WirelessShift, HydraulicShift,
+
+
+        GearInchesPage, GainRatios, HubGearFractions, HubGearArticle, YouthLimits, YouthLimitsChanged,
+        RollerChainTextbook, RollerChainPage, ChainLengthThread, ChainSizing, ChainWearLimits, ChainWearShop,
+        ChainWearRuler, TotalCapacity, ChainlineMeasuring, ChainAngle,
+
+        SpokeFormula, SpokeCorrections, FlangeOffsetSum, RimGlossary, SpokeTensions, CalibrationPage,
+        RolloutChart, RolloutSizes, LoadedRollout, RimWidthMeasuring, WidthOnWiderRim, PressureByWeight,
+        LowerMarking, PressureAndWidth, RotorInterchange, LeverageColumn, SagByRiding, SagInGeneral,
+        DownhillForkSag,
+
+        GeometryArticle, FlopExplained, ClearanceRegulation, ToeClearanceTest,
+        StemMath, StemAngles, StarNutSetting, DropperTips, SaddleAdjustment, InseamMeasuring,
+        SizingChartPost, SaddleRegression, CrankFormula, CrankLengthPost,
     ];
 }

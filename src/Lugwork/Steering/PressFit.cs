@@ -1,4 +1,5 @@
 using System.Globalization;
+using UnitsNet;
 
 namespace Lugwork.Steering;
 
@@ -20,12 +21,25 @@ public static class PressFit
     /// <summary>Largest interference that occurs in published pairs, millimetres.</summary>
     public const decimal MostWithCaution = 0.15m;
 
-    /// <summary>Judges a cup in a bore, or a seat in a race, by what both measure.</summary>
-    /// <param name="larger">Outside diameter: of the cup, or of the crown-race seat.</param>
-    /// <param name="smaller">Inside diameter: of the bore, or of the race.</param>
-    /// <returns>Fits, with a caution above 0.10 mm; does not fit where it needs work; needs measuring where the errors of the readings leave it open, or where it is less than is printed.</returns>
+    /// <summary>Interference: i = D - d, what the outer diameter exceeds the inner one by; below zero it is play. Of any press fit, a bearing in a shell too.</summary>
+    /// <param name="larger">D, outside diameter of the part that goes in, 5 to 200 mm.</param>
+    /// <param name="smaller">d, inside diameter of the part that takes it, 5 to 200 mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter is out of range or no number.</exception>
+    public static Length Interference(Length larger, Length smaller) =>
+        Length.FromMillimeters(NumberRange.Millimetres(larger, 5, 200) - NumberRange.Millimetres(smaller, 5, 200));
+
+    /// <summary>Interference of two toleranced or measured diameters: from the smallest outer less the largest inner one to the largest less the smallest.</summary>
+    /// <param name="larger">Outside diameter of the part that goes in.</param>
+    /// <param name="smaller">Inside diameter of the part that takes it.</param>
+    /// <returns>The least and the most.</returns>
     /// <exception cref="ArgumentException">A reading is a default.</exception>
-    public static SteeringCheck Check(MeasuredLength larger, MeasuredLength smaller)
+    public static (Length Least, Length Most) InterferenceRange(MeasuredLength larger, MeasuredLength smaller)
+    {
+        (decimal least, decimal most) = Range(larger, smaller);
+        return (Length.FromMillimeters((double)least), Length.FromMillimeters((double)most));
+    }
+
+    private static (decimal Least, decimal Most) Range(MeasuredLength larger, MeasuredLength smaller)
     {
         if (larger == default || smaller == default)
         {
@@ -34,9 +48,19 @@ public static class PressFit
 
         decimal middle = larger.Millimetres - smaller.Millimetres;
         decimal error = larger.Error + smaller.Error;
-        (decimal low, decimal high) = (middle - error, middle + error);
-        string told = error == 0
-            ? string.Create(CultureInfo.InvariantCulture, $"interference is {middle:0.###} mm")
+        return (middle - error, middle + error);
+    }
+
+    /// <summary>Judges a cup in a bore, or a seat in a race, by what both measure.</summary>
+    /// <param name="larger">Outside diameter: of the cup, or of the crown-race seat.</param>
+    /// <param name="smaller">Inside diameter: of the bore, or of the race.</param>
+    /// <returns>Fits, with a caution above 0.10 mm; does not fit where it needs work; needs measuring where the errors of the readings leave it open, or where it is less than is printed.</returns>
+    /// <exception cref="ArgumentException">A reading is a default.</exception>
+    public static SteeringCheck Check(MeasuredLength larger, MeasuredLength smaller)
+    {
+        (decimal low, decimal high) = Range(larger, smaller);
+        string told = low == high
+            ? string.Create(CultureInfo.InvariantCulture, $"interference is {low:0.###} mm")
             : string.Create(CultureInfo.InvariantCulture, $"interference is {low:0.###} to {high:0.###} mm");
         if (low > MostWithCaution)
         {

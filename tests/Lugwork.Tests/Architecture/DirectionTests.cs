@@ -53,7 +53,8 @@ public sealed class DirectionTests
     {
         "Measures" or "Sources" => false,
         "Fits" => other is "Measures" or "Sources",
-        "Builds" => true,
+        "Builds" => other is not "Geometry",
+        "Geometry" => true,
         _ => other is "Measures" or "Sources" or "Fits" && Areas.Contains(folder),
     };
 

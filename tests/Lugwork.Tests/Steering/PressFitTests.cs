@@ -1,4 +1,5 @@
 using Lugwork.Steering;
+using UnitsNet;
 
 namespace Lugwork.Tests.Steering;
 
@@ -69,6 +70,29 @@ public sealed class PressFitTests
     [Fact]
     public void It_tells_its_figures() =>
         Assert.Equal("fits: interference is 0.05 mm, within the 0.10 mm of the printed rule", Check(44.05m, 0, 44, 0).ToString());
+
+    [Fact]
+    public void Interference_is_what_the_outer_diameter_exceeds_the_inner_one_by()
+    {
+        for (int hundredths = -20; hundredths <= 40; hundredths++)
+        {
+            double outer = 44 + (hundredths / 100.0);
+            Assert.Equal(hundredths / 100.0, PressFit.Interference(Length.FromMillimeters(outer), Length.FromInches(44 / 25.4)).Millimeters, 9);
+            (Length least, Length most) = PressFit.InterferenceRange(MeasuredLength.OfMillimetres(44 + (hundredths / 100m), 0.02m), MeasuredLength.OfMillimetres(44, 0.01m));
+            Assert.Equal((hundredths / 100.0) - 0.03, least.Millimeters, 9);
+            Assert.Equal((hundredths / 100.0) + 0.03, most.Millimeters, 9);
+        }
+    }
+
+    [Theory]
+    [InlineData(4.9)]
+    [InlineData(201)]
+    public void A_diameter_of_no_press_fit_is_refused(double bad)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => PressFit.Interference(Length.FromMillimeters(bad), Length.FromMillimeters(44)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PressFit.Interference(Length.FromMillimeters(44), Length.FromMillimeters(bad)));
+        Assert.Throws<ArgumentException>(() => PressFit.InterferenceRange(MeasuredLength.OfMillimetres(44), default));
+    }
 
     private static SteeringCheck Check(decimal larger, decimal largerError, decimal smaller, decimal smallerError) =>
         PressFit.Check(MeasuredLength.OfMillimetres(larger, largerError), MeasuredLength.OfMillimetres(smaller, smallerError));

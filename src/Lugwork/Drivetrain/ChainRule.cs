@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Drivetrain;
+
+/// <summary>Rules for the chain of a rear derailleur.</summary>
+/// <remarks>
+/// Big-big is the shortest chain that can be ridden: round the largest ring and the largest sprocket without the derailleur, and an allowance. One inch, 2 pitches,
+/// is the general rule; for very large sprockets makers give other allowances, so the allowance is asked for, and the maker's figure comes first. A suspended frame is
+/// measured where its axles are farthest apart. A chain too short tears the derailleur off in big-big.
+/// </remarks>
+public static class ChainRule
+{
+    /// <summary>The general allowance, pitches: one inch, one full link.</summary>
+    public const int GeneralAllowancePitches = 2;
+
+    private const double InchesAsPitches = 2;
+
+    /// <summary>What the rules rest on. That makers differ for large sprockets is common practice; none of their documents could be read.</summary>
+    public static ImmutableArray<Source> RestsOn => [Sources.ChainSizing, Sources.ChainLengthThread, Sources.CommonPractice];
+
+    /// <summary>What goes with every chain for a derailleur.</summary>
+    public static Caution Care => Cautions.ChainTooShort;
+
+    /// <summary>The exact loop round the largest ring and sprocket and the allowance; <see cref="ChainLength.EvenPitches"/> is where it is cut.</summary>
+    /// <param name="longestCentreDistance">Between the axles where it is longest: a rigid frame's chainstay, a suspended one's at its longest.</param>
+    /// <param name="largestRing">Teeth of the largest ring.</param>
+    /// <param name="largestSprocket">Teeth of the largest sprocket.</param>
+    /// <param name="allowancePitches">Pitches added, 0 to 12: the derailleur maker's figure, <see cref="GeneralAllowancePitches"/> where there is none.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static ChainLength BigBig(Length longestCentreDistance, int largestRing, int largestSprocket, int allowancePitches) =>
+        ChainLoop.Exact(longestCentreDistance, largestRing, largestSprocket).Plus(Given.Number(allowancePitches, 0, 12, nameof(allowancePitches)));
+
+    /// <summary>The handbook's short rule, inches: L = 2C + F/4 + R/4 + 1. The one inch is in it. Good to about half an inch; short where ring and sprocket differ much.</summary>
+    /// <param name="centreDistance">Between the axles.</param>
+    /// <param name="largestRing">Teeth of the largest ring.</param>
+    /// <param name="largestSprocket">Teeth of the largest sprocket.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static ChainLength ByShortRuleWithOneInch(Length centreDistance, int largestRing, int largestSprocket) =>
+        ChainLength.OfPitches(InchesAsPitches * ((2 * ChainLoop.Centre(centreDistance, largestRing, largestSprocket) / 25.4) + ((largestRing + largestSprocket) / 4.0) + 1));
+
+    /// <summary>The handbook's long rule, inches: L = (F + R)/4 + 2 √(C² + ((F - R)/4π)²) + 1. The one inch is in it.</summary>
+    /// <remarks>A spread misprint adds a count of pitches to the inches instead of the square under the root: 55.93 in for 55.71.</remarks>
+    /// <param name="centreDistance">Between the axles.</param>
+    /// <param name="largestRing">Teeth of the largest ring.</param>
+    /// <param name="largestSprocket">Teeth of the largest sprocket.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static ChainLength ByLongRuleWithOneInch(Length centreDistance, int largestRing, int largestSprocket)
+    {
+        double centre = ChainLoop.Centre(centreDistance, largestRing, largestSprocket) / 25.4;
+        double difference = (largestRing - largestSprocket) / (4 * Math.PI);
+        return ChainLength.OfPitches(InchesAsPitches * (((largestRing + largestSprocket) / 4.0) + (2 * Math.Sqrt((centre * centre) + (difference * difference))) + 1));
+    }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Drivetrain;
+
+/// <summary>How much longer a chain has become, and whether it is worn out.</summary>
+/// <remarks>
+/// Elongation is measured over pins: 24 pitches of a new chain are 304.8 mm. Gauges that push rollers apart add the play of the rollers and read more.
+/// Limits are rules that tool and component makers print, quoted second hand: 0.5 % for 11 and 12 speeds, 0.75 % for 10 and fewer, 1 % for one speed. One family
+/// of 12 speeds with large rollers has 0.8 % and a gauge of its own. The chain maker's figure comes first.
+/// </remarks>
+public sealed class ChainWear
+{
+    private readonly double _percent;
+
+    private ChainWear(ChainSize chain, double percent) => (Chain, _percent) = (chain, percent);
+
+    /// <summary>What the limits rest on.</summary>
+    public static ImmutableArray<Source> RestsOn => [Sources.ChainWearLimits, Sources.ChainWearShop, Sources.ChainWearRuler];
+
+    /// <summary>The chain.</summary>
+    public ChainSize Chain { get; }
+
+    /// <summary>How much longer it is than new, per cent.</summary>
+    public double Percent => _percent;
+
+    /// <summary>Limit for this chain, per cent; null where none is printed: 13 speeds, freight chains.</summary>
+    public double? LimitPercent => LimitOf(Chain);
+
+    /// <summary>At or above the limit; null where there is none.</summary>
+    public bool? IsWornOut => LimitPercent is { } limit ? _percent >= limit - 1e-9 : null;
+
+    /// <summary>How long the measured pins may at most stand apart, for a number of pitches; null where there is no limit.</summary>
+    /// <param name="chain">The chain.</param>
+    /// <param name="pitches">Pitches between the pins, 2 to 200; 24 are a foot.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public static Length? LongestOver(ChainSize chain, int pitches)
+    {
+        ArgumentNullException.ThrowIfNull(chain);
+        double fresh = Given.Number(pitches, 2, 200, nameof(pitches)) * Given.PitchMillimetres;
+        return LimitOf(chain) is { } limit ? Length.FromMillimeters(fresh * (1 + (limit / 100))) : null;
+    }
+
+    /// <summary>Wear by a length over pins.</summary>
+    /// <param name="chain">The chain.</param>
+    /// <param name="overPins">From pin to pin under tension, 1 % shorter to 3 % longer than new.</param>
+    /// <param name="pitches">Pitches between the pins, 2 to 200; 24 are a foot.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, as where pitches were counted wrongly.</exception>
+    public static ChainWear Of(ChainSize chain, Length overPins, int pitches)
+    {
+        ArgumentNullException.ThrowIfNull(chain);
+        double fresh = Given.Number(pitches, 2, 200, nameof(pitches)) * Given.PitchMillimetres;
+        return new(chain, 100 * ((Given.Millimetres(overPins, fresh * 0.99, fresh * 1.03, nameof(overPins)) / fresh) - 1));
+    }
+
+    /// <summary>"0.52 % longer: worn out, the limit is 0.5 %".</summary>
+    public override string ToString() => LimitPercent is { } limit
+        ? FormattableString.Invariant($"{_percent:0.00} % longer: {(IsWornOut == true ? "worn out" : "not worn out")}, the limit is {limit} %")
+        : FormattableString.Invariant($"{_percent:0.00} % longer: no limit is known, ask the chain's maker");
+
+    private static double? LimitOf(ChainSize chain) =>
+        chain == ChainSize.Eighth ? 1 : chain == ChainSize.To8 || chain == ChainSize.For9 || chain == ChainSize.For10 ? 0.75 : chain == ChainSize.For11 || chain == ChainSize.For12 ? 0.5 : null;
+}

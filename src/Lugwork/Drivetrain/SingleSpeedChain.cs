@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Drivetrain;
+
+/// <summary>A chain on one ring and one sprocket: how many pitches, and where the axle stands or how much slack is left.</summary>
+/// <remarks>
+/// Without a tensioner the axle, or an eccentric, has to move until the chain is tight: 6.35 mm for a pitch. Where nothing moves, what rounding up leaves is slack;
+/// about 10 mm of play in the middle of the run is usual (common practice, no source), much more wants a tensioner, an eccentric or other teeth. A chain is tight only at
+/// one point of the turn: leave it play there.
+/// </remarks>
+public sealed class SingleSpeedChain
+{
+    private readonly double _centre;
+
+    private readonly double _slack;
+
+    private readonly double _run;
+
+    private SingleSpeedChain(int pitches, double centre, double slack, int ring, int sprocket)
+    {
+        double difference = ChainLoop.Radius(ring) - ChainLoop.Radius(sprocket);
+        (Pitches, _centre, _slack) = (pitches, centre, slack);
+        _run = Math.Sqrt((centre * centre) - (difference * difference));
+    }
+
+    /// <summary>Whole pitches of 12.7 mm.</summary>
+    public int Pitches { get; }
+
+    /// <summary>The number of pitches is odd: one cranked half link is in it.</summary>
+    public bool HasCrankedLink => Pitches % 2 != 0;
+
+    /// <summary>Between the axles: where the chain is tight, or the distance that is fixed.</summary>
+    public Length CentreDistance => Length.FromMillimeters(_centre);
+
+    /// <summary>How much longer the chain is than its loop; 0 where the axle moves.</summary>
+    public Length Slack => Length.FromMillimeters(_slack);
+
+    /// <summary>How far the chain can be moved in the middle of one run, from end to end, if all slack is in that run: √(s (2L + s)), with L the free run.</summary>
+    public Length PlayAtMidRun => Length.FromMillimeters(Math.Sqrt(_slack * ((2 * _run) + _slack)));
+
+    /// <summary>What the sums rest on.</summary>
+    public static ImmutableArray<Source> RestsOn => [Sources.Derived, Sources.CommonPractice];
+
+    /// <summary>Every chain whose axle position lies in the slots, shortest first; empty where none does.</summary>
+    /// <param name="shortest">Least distance between the axles that the slots or the eccentric allow.</param>
+    /// <param name="longest">Largest distance, not below the shortest.</param>
+    /// <param name="ring">Teeth in front.</param>
+    /// <param name="sprocket">Teeth at the rear.</param>
+    /// <param name="withCrankedLink">Odd numbers of pitches too.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static ImmutableArray<SingleSpeedChain> ForSlots(Length shortest, Length longest, int ring, int sprocket, bool withCrankedLink = false)
+    {
+        double least = ChainLoop.Centre(shortest, ring, sprocket);
+        double most = Given.Millimetres(longest, least, 5_000, nameof(longest));
+        int step = withCrankedLink ? 1 : 2;
+        ChainLength first = ChainLength.OfPitches(ChainLoop.ExactPitches(least, ring, sprocket));
+        double last = ChainLoop.ExactPitches(most, ring, sprocket) + 1e-6;
+        ImmutableArray<SingleSpeedChain>.Builder chains = ImmutableArray.CreateBuilder<SingleSpeedChain>();
+        for (int pitches = withCrankedLink ? first.WholePitches : first.EvenPitches; pitches <= last; pitches += step)
+        {
+            double centre = ChainLoop.CentreDistance(ChainLength.OfPitches(Math.Max(pitches, first.Pitches)), ring, sprocket).Millimeters;
+            chains.Add(new(pitches, Math.Clamp(centre, least, most), 0, ring, sprocket));
+        }
+
+        return chains.ToImmutable();
+    }
+
+    /// <summary>The shortest chain that closes where the axle cannot move, and its slack.</summary>
+    /// <param name="centreDistance">Between the axles.</param>
+    /// <param name="ring">Teeth in front.</param>
+    /// <param name="sprocket">Teeth at the rear.</param>
+    /// <param name="withCrankedLink">An odd number of pitches is allowed.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static SingleSpeedChain ForFixedAxle(Length centreDistance, int ring, int sprocket, bool withCrankedLink = false)
+    {
+        ChainLength loop = ChainLoop.Exact(centreDistance, ring, sprocket);
+        int pitches = withCrankedLink ? loop.WholePitches : loop.EvenPitches;
+        return new(pitches, centreDistance.Millimeters, Math.Max(0, pitches - loop.Pitches) * Given.PitchMillimetres, ring, sprocket);
+    }
+
+    /// <summary>"98 pitches, axles 405.2 mm apart: tight", "97 pitches with a cranked half link, axles 425.0 mm apart: 1.2 mm of slack, 31 mm of play".</summary>
+    public override string ToString() => FormattableString.Invariant($"{Pitches} pitches{(HasCrankedLink ? " with a cranked half link" : "")}, axles {_centre:0.0} mm apart: {(_slack > 0 ? FormattableString.Invariant($"{_slack:0.0} mm of slack, {PlayAtMidRun.Millimeters:0} mm of play") : "tight")}");
+}

@@ -1,0 +1,46 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace Lugwork.Geometry;
+
+/// <summary>How far the bicycle can lean until the lower pedal meets the ground.</summary>
+/// <remarks>The width of the tyre is left out, which is on the safe side: a round tyre rolls outward under a leaning bicycle.</remarks>
+public static class GroundClearance
+{
+    private const double LeastDegrees = 25;
+
+    /// <summary>The least that the regulation asks for, 25 degrees, pedal lowest and level, no training wheels.</summary>
+    public static Angle Least => Angle.FromDegrees(LeastDegrees);
+
+    /// <summary>Where the least comes from; the lean itself is trigonometry.</summary>
+    public static Source Source => Sources.ClearanceRegulation;
+
+    /// <summary>Lean at which the pedal meets the ground: atan((bottom-bracket height - crank - half the pedal's height) / outer edge).</summary>
+    /// <param name="bottomBracketHeight">From the ground, 50 to 600 mm.</param>
+    /// <param name="crank">Length of the crank, 100 to 250 mm.</param>
+    /// <param name="pedalHeight">Height of the pedal's body, 0 to 80 mm.</param>
+    /// <param name="outerEdge">Outer edge of the pedal from the bicycle's middle plane, 100 to 300 mm.</param>
+    /// <returns>Negative where the pedal would already be below the ground.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static Angle Lean(Length bottomBracketHeight, Length crank, Length pedalHeight, Length outerEdge)
+    {
+        double height = NumberRange.Millimetres(bottomBracketHeight, 50, 600, nameof(bottomBracketHeight));
+        double arm = NumberRange.Millimetres(crank, 100, 250, nameof(crank));
+        double pedal = NumberRange.Millimetres(pedalHeight, 0, 80, nameof(pedalHeight));
+        double edge = NumberRange.Millimetres(outerEdge, 100, 300, nameof(outerEdge));
+        return Angle.FromDegrees(double.RadiansToDegrees(Math.Atan2(height - arm - (pedal / 2), edge)));
+    }
+
+    /// <summary>Holds the lean against the regulation.</summary>
+    /// <param name="bottomBracketHeight">From the ground, 50 to 600 mm.</param>
+    /// <param name="crank">Length of the crank, 100 to 250 mm.</param>
+    /// <param name="pedalHeight">Height of the pedal's body, 0 to 80 mm.</param>
+    /// <param name="outerEdge">Outer edge of the pedal from the bicycle's middle plane, 100 to 300 mm.</param>
+    /// <returns>Unsafe below 25 degrees.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static GeometryFinding Check(Length bottomBracketHeight, Length crank, Length pedalHeight, Length outerEdge)
+    {
+        double lean = Lean(bottomBracketHeight, crank, pedalHeight, outerEdge).Degrees;
+        return new(lean < LeastDegrees ? Verdict.Unsafe : Verdict.Fits, "pedal clearance", string.Create(CultureInfo.InvariantCulture, $"the pedal meets the ground at a lean of {lean:0.0} degrees; 25 is the least"), Cautions.GroundAndToe, [Sources.ClearanceRegulation]);
+    }
+}

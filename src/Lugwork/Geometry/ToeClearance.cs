@@ -1,0 +1,45 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace Lugwork.Geometry;
+
+/// <summary>Room between the pedal and the front tyre, estimated straight ahead in one plane: front centre less front radius less crank.</summary>
+/// <remarks>The real one is measured from the middle of the pedal forward to the tyre or mudguard, the wheel turned to wherever it is least. The regulation wants 89 mm without toe clips, another test 100 mm.</remarks>
+public static class ToeClearance
+{
+    private const double LeastMillimetres = 89;
+    private const double AmpleMillimetres = 100;
+
+    /// <summary>The least by regulation where the foot is not held: 89 mm.</summary>
+    public static Length Least => Length.FromMillimeters(LeastMillimetres);
+
+    /// <summary>The least by the other test where the foot is not held: 100 mm.</summary>
+    public static Length Ample => Length.FromMillimeters(AmpleMillimetres);
+
+    /// <summary>Where the least comes from; the estimate is arithmetic.</summary>
+    public static Source Source => Sources.ClearanceRegulation;
+
+    /// <summary>The estimate; negative where the shoe reaches past the tyre.</summary>
+    /// <param name="frontCentre">From the bottom bracket to the front axle, straight, 250 to 1,300 mm.</param>
+    /// <param name="frontRadius">Radius of the front wheel with its tyre, or of the mudguard, 100 to 520 mm.</param>
+    /// <param name="crank">Length of the crank, 100 to 250 mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static Length Estimate(Length frontCentre, Length frontRadius, Length crank) =>
+        Length.FromMillimeters(
+            NumberRange.Millimetres(frontCentre, 250, 1_300, nameof(frontCentre))
+            - NumberRange.Millimetres(frontRadius, 100, 520, nameof(frontRadius))
+            - NumberRange.Millimetres(crank, 100, 250, nameof(crank)));
+
+    /// <summary>Whether the estimate leaves enough to go without measuring.</summary>
+    /// <param name="frontCentre">From the bottom bracket to the front axle, straight, 250 to 1,300 mm.</param>
+    /// <param name="frontRadius">Radius of the front wheel with its tyre, or of the mudguard, 100 to 520 mm.</param>
+    /// <param name="crank">Length of the crank, 100 to 250 mm.</param>
+    /// <returns>Fits from 100 mm on; needs measuring below, for only the turned wheel decides.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static GeometryFinding Check(Length frontCentre, Length frontRadius, Length crank)
+    {
+        double room = Estimate(frontCentre, frontRadius, crank).Millimeters;
+        string told = room < 0 ? "the shoe reaches past the tyre" : room < LeastMillimetres ? "below the 89 mm of the regulation" : room < AmpleMillimetres ? "below the 100 mm of one test" : "at least the 100 mm of one test";
+        return new(room < AmpleMillimetres ? Verdict.NeedsMeasuring : Verdict.Fits, "toe clearance", string.Create(CultureInfo.InvariantCulture, $"about {room:0.#} mm straight ahead, {told}; measure with the wheel turned"), Cautions.GroundAndToe, [Sources.ClearanceRegulation, Sources.ToeClearanceTest]);
+    }
+}

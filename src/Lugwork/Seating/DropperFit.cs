@@ -1,0 +1,100 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace Lugwork.Seating;
+
+/// <summary>A dropper in the room that frame and rider leave: how deep it sits, how far it must be shimmed down in travel, what is left over.</summary>
+/// <remarks>
+/// Travel T, stack S, total length L, actuator a, rails above the collar A, depth D open, least insertion I. A shim takes r off the upper end of the travel, so that post and travel
+/// become shorter by it: r = max(0, S + T - A, L + a - A - D). It then sits L - r - A deep, which must be at least I. How far a post can be shimmed is its maker's figure.
+/// </remarks>
+public sealed class DropperFit
+{
+    private readonly decimal _shim;
+    private readonly decimal _travel;
+    private readonly decimal _insertion;
+    private readonly decimal _spare;
+    private readonly decimal _below;
+
+    private DropperFit(SeatFinding finding, decimal shim, decimal travel, decimal insertion, decimal spare, decimal below)
+    {
+        Finding = finding;
+        _shim = shim;
+        _travel = travel;
+        _insertion = insertion;
+        _spare = spare;
+        _below = below;
+    }
+
+    /// <summary>Whether it goes in, and why.</summary>
+    public SeatFinding Finding { get; }
+
+    /// <summary>How much travel has to be shimmed away; 0 where none has.</summary>
+    public Length ShimDown => Length.FromMillimeters((double)_shim);
+
+    /// <summary>The travel that is left.</summary>
+    public Length Travel => Length.FromMillimeters((double)_travel);
+
+    /// <summary>How deep the post sits, without actuator.</summary>
+    public Length Insertion => Length.FromMillimeters((double)_insertion);
+
+    /// <summary>How far the lip stays above the collar with the rails at riding height: room for a post of that much more travel.</summary>
+    public Length Leftover => Length.FromMillimeters((double)_spare);
+
+    /// <summary>What is left of the open seat tube below post and actuator.</summary>
+    public Length LeftoverBelow => Length.FromMillimeters((double)_below);
+
+    /// <summary>Works it out.</summary>
+    /// <param name="post">The dropper.</param>
+    /// <param name="room">What frame and rider leave it.</param>
+    /// <param name="mostShim">How far its maker lets it be shimmed down; null where that is not known.</param>
+    /// <returns>The finding fits without a shim, needs a part within what the maker lets be shimmed, needs measuring where that is not known or a figure is a default, does not fit beyond it, and is unsafe where the post would sit too high.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The shim is negative or above 400 mm.</exception>
+    public static DropperFit Of(DropperSize post, SeatpostRoom room, Length? mostShim = null)
+    {
+        ArgumentNullException.ThrowIfNull(post);
+        ArgumentNullException.ThrowIfNull(room);
+        decimal? most = NumberRange.Millimetres(mostShim, 0, 400, nameof(mostShim)) is { } given ? (decimal)given : null;
+        if (!room.IsWhole || post.Travel.FitCode == 0 || post.Stack.FitCode == 0 || post.TotalLength.FitCode == 0)
+        {
+            return new(new(Verdict.NeedsMeasuring, "a length of post, rider or frame is not known", Cautions.Insertion, [DropperSize.Source]), 0, 0, 0, 0, 0);
+        }
+
+        decimal rails = room.RailHeight.Millimetres;
+        decimal length = post.TotalLength.Millimetres;
+        decimal travel = post.Travel.Millimetres;
+        decimal actuator = post.Actuator?.Millimetres ?? 0;
+        decimal forRider = post.LeastRailHeight.Millimetres - rails;
+        decimal forTube = length + actuator - rails - room.OpenDepth.Millimetres;
+        decimal shim = Math.Max(0, Math.Max(forRider, forTube));
+        decimal insertion = length - shim - rails;
+        SeatFinding finding = Judge(room, shim, travel, insertion, most, forTube > forRider);
+        return new(finding, shim, travel - shim, insertion, shim - forRider, shim - forTube);
+    }
+
+    /// <summary>The stack of a post by the least height its page prints with the rails up, and its travel: the one less the other.</summary>
+    /// <param name="leastRailHeight">Middle of the rails above the collar, post pushed in to its lip and fully up.</param>
+    /// <param name="travel">Its travel.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The travel is not below the height.</exception>
+    public static Dimension StackOf(Dimension leastRailHeight, DropperTravel travel)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(travel.Millimetres, leastRailHeight.Millimetres, nameof(travel));
+        return Dimension.OfMillimetres(leastRailHeight.Millimetres - travel.Millimetres);
+    }
+
+    /// <summary>"needs a part: 10 mm of travel shimmed away leave 160 mm".</summary>
+    public override string ToString() => Finding.ToString();
+
+    private static SeatFinding Judge(SeatpostRoom room, decimal shim, decimal travel, decimal insertion, decimal? most, bool isTube)
+    {
+        string why = isTube ? "for the depth of the seat tube" : "for the rider";
+        string told = string.Create(CultureInfo.InvariantCulture, $"{shim:0.##} mm of travel shimmed away {why} leave {travel - shim:0.##} mm");
+        return insertion < room.LeastInsertion.Millimetres
+                ? new(Verdict.Unsafe, string.Create(CultureInfo.InvariantCulture, $"the post would sit {insertion:0.##} mm deep, {room.LeastInsertion.Millimetres:0.##} mm is the least"), Cautions.Insertion, [DropperSize.Source, Sources.FrameManual])
+            : shim == 0 ? new(Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"{travel:0.##} mm of travel; the post sits {insertion:0.##} mm deep"), null, [DropperSize.Source])
+            : shim >= travel ? new(Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"it is {shim:0.##} mm too long {why}, which is its whole travel"), null, [DropperSize.Source])
+            : most is null ? new(Verdict.NeedsMeasuring, told + "; whether it can be shimmed so far its maker says", null, [DropperSize.Source])
+            : shim <= most ? new(Verdict.NeedsPart, told, null, [DropperSize.Source])
+            : new(Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"it would have to be shimmed down by {shim:0.##} mm {why}; its maker allows {most:0.##} mm"), null, [DropperSize.Source]);
+    }
+}

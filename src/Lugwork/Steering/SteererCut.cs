@@ -1,0 +1,74 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace Lugwork.Steering;
+
+/// <summary>A steerer before and after the cut: where it is cut, what comes off, the gap that stays under the cap, and how deep a star nut goes.</summary>
+public sealed class SteererCut
+{
+    private const decimal StarNut = 15;
+
+    private readonly decimal _before;
+    private readonly decimal _after;
+    private readonly SteererLength _stack;
+
+    private SteererCut(SteererLength stack, decimal before, decimal after, SteeringCheck check)
+    {
+        _stack = stack;
+        _before = before;
+        _after = after;
+        Check = check;
+    }
+
+    /// <summary>Where the depth of the star nut comes from; the cut is a sum.</summary>
+    public static Source Source => Sources.StarNutSetting;
+
+    /// <summary>From the crown-race seat to the top as it is now.</summary>
+    public Length Before => Length.FromMillimeters((double)_before);
+
+    /// <summary>From the crown-race seat to the saw: 3 mm below the top of the stack; as it is now where it is shorter already.</summary>
+    public Length After => Length.FromMillimeters((double)_after);
+
+    /// <summary>What comes off; 0 where nothing does.</summary>
+    public Length Off => Length.FromMillimeters((double)(_before - _after));
+
+    /// <summary>From the top of the steerer to the top of the stack, under the cap, after the cut.</summary>
+    public Length GapUnderCap => Length.FromMillimeters((double)(_stack.Total - _after));
+
+    /// <summary>How far below the top of the cut steerer a star nut is set, about 15 mm. Metal steerers only.</summary>
+    public static Length StarNutBelowTop => Length.FromMillimeters((double)StarNut);
+
+    /// <summary>The warning that goes with a star nut.</summary>
+    public static Caution StarNutCaution => Cautions.StarNutCare;
+
+    /// <summary>Whether the steerer, once cut, holds the stem.</summary>
+    public SteeringCheck Check { get; }
+
+    /// <summary>The cut of a steerer for what is to stand on it.</summary>
+    /// <param name="stack">What stands on it from the crown up.</param>
+    /// <param name="before">From the crown-race seat to the top as it is now, above 0 to 1,000 mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or nothing stands on the steerer.</exception>
+    public static SteererCut Of(SteererLength stack, Length before)
+    {
+        decimal now = (decimal)NumberRange.Millimetres(before, 0.001, 1_000, nameof(before));
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stack.CutMillimetres, nameof(stack));
+        decimal after = Math.Min(now, stack.CutMillimetres);
+        return new(stack, now, after, stack.Check(after));
+    }
+
+    /// <summary>The spacers below the stem that leave a gap of 3 mm on a steerer that is already cut.</summary>
+    /// <param name="stack">What else stands on it; its spacers below do not count.</param>
+    /// <param name="steerer">From the crown-race seat to the top, above 0 to 1,000 mm.</param>
+    /// <returns>Negative where the steerer is too short for a gap of 3 mm without any spacer: see <see cref="SteererLength.Check"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The length is out of range.</exception>
+    public static Length SpacersBelowFor(SteererLength stack, Length steerer)
+    {
+        decimal now = (decimal)NumberRange.Millimetres(steerer, 0.001, 1_000, nameof(steerer));
+        return Length.FromMillimeters((double)(now - (stack.CutMillimetres - stack.SpacersBelow)));
+    }
+
+    /// <summary>"cut at 199.9 mm: 100.1 mm off, 3 mm under the cap, star nut 15 mm down".</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{(_before > _after ? $"cut at {_after:0.##} mm: {_before - _after:0.##} mm off" : $"not cut, {_after:0.##} mm")}, {_stack.Total - _after:0.##} mm under the cap, star nut {StarNut} mm down");
+}

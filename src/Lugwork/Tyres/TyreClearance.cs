@@ -1,0 +1,74 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace Lugwork.Tyres;
+
+/// <summary>Room around a mounted tyre: at the sides of a gap, or above it. Immutable.</summary>
+/// <remarks>
+/// Each side (g - W) / 2 less what the wheel stands off the middle, g the gap; above a - OD / 2, a from the axle to the crown or bridge. Once with the
+/// likely tyre, once with the largest and once with the smallest that the name allows. Run-out of the wheel and the travel of a suspension come on top.
+/// </remarks>
+public sealed class TyreClearance
+{
+    private readonly double _likely;
+    private readonly double _least;
+    private readonly double _most;
+    private readonly string _where;
+
+    private TyreClearance(double likely, double least, double most, string where) => (_likely, _least, _most, _where) = (likely, least, most, where);
+
+    /// <summary>Room with the likely tyre; below zero it meets.</summary>
+    public Length Likely => Length.FromMillimeters(_likely);
+
+    /// <summary>Room with the largest tyre of this name; below zero it may meet.</summary>
+    public Length Least => Length.FromMillimeters(_least);
+
+    /// <summary>Room with the smallest tyre of this name; below zero it meets for certain.</summary>
+    public Length Most => Length.FromMillimeters(_most);
+
+    /// <summary>Room on the closer side of a gap.</summary>
+    /// <param name="tyre">The mounted tyre.</param>
+    /// <param name="gap">Between the stays or blades where the tyre is widest, 10 to 250 mm.</param>
+    /// <param name="offMiddle">How far the wheel stands off the middle of the gap, 0 to 20 mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A length is out of range or no number.</exception>
+    public static TyreClearance EachSide(MountedTyre tyre, Length gap, Length offMiddle)
+    {
+        ArgumentNullException.ThrowIfNull(tyre);
+        double half = NumberRange.Millimetres(gap, 10, 250) / 2;
+        double off = NumberRange.Millimetres(offMiddle, 0, 20);
+        return new(half - off - (tyre.Width.Millimeters / 2), half - off - (tyre.WidestMillimetres / 2), half - off - (tyre.LeastWidth.Millimeters / 2), "at the closer side");
+    }
+
+    /// <summary>Room on each side of a gap with the wheel in its middle.</summary>
+    /// <param name="tyre">The mounted tyre.</param>
+    /// <param name="gap">Between the stays or blades where the tyre is widest, 10 to 250 mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The gap is out of range or no number.</exception>
+    public static TyreClearance EachSide(MountedTyre tyre, Length gap) => EachSide(tyre, gap, Length.Zero);
+
+    /// <summary>Room above the tread.</summary>
+    /// <param name="tyre">The mounted tyre.</param>
+    /// <param name="axleToFrame">From the middle of the axle to crown, bridge or mudguard, 50 to 600 mm; the least in the travel of a suspension.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is out of range or no number.</exception>
+    public static TyreClearance Above(MountedTyre tyre, Length axleToFrame)
+    {
+        ArgumentNullException.ThrowIfNull(tyre);
+        double room = NumberRange.Millimetres(axleToFrame, 50, 600) - (tyre.OutsideMillimetres(SectionHeight.EqualToWidth) / 2);
+        double upper = (tyre.OutsideMillimetres(SectionHeight.UpperSize) - tyre.OutsideMillimetres(SectionHeight.EqualToWidth)) / 2;
+        return new(room, room - upper, room + MountedTyre.Tolerance, "above the tread");
+    }
+
+    /// <summary>Holds the room against a rule.</summary>
+    /// <param name="rule">How much is asked for.</param>
+    /// <returns>Fits where even the largest tyre of the name leaves it; does not fit where even the smallest does not; needs measuring between.</returns>
+    public SumCheck Check(ClearanceRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        string told = string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, {_least:0.0} mm with the largest tyre of this name; {rule} are asked for");
+        return _least >= rule.Millimetres ? new(Verdict.Fits, told, "", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+            : _most < rule.Millimetres ? new(Verdict.DoesNotFit, told, "a narrower tyre", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+            : new(Verdict.NeedsMeasuring, told, "the mounted tyre at riding pressure, by caliper", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance]);
+    }
+
+    /// <summary>"5.2 mm at the closer side, at least 3.1 mm".</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, at least {_least:0.0} mm");
+}

@@ -1,0 +1,131 @@
+using Lugwork.Drivetrain;
+using UnitsNet;
+
+namespace Lugwork.Tests.Drivetrain;
+
+public sealed class ChainSumTests
+{
+    [Theory]
+    [InlineData(112, 112, 112, 56)]
+    [InlineData(112.0000001, 112, 112, 56)]
+    [InlineData(112.01, 113, 114, 57)]
+    [InlineData(113, 113, 114, 57)]
+    [InlineData(0, 0, 0, 0)]
+    public void A_chain_is_cut_to_full_links(double pitches, int whole, int even, int links)
+    {
+        ChainLength chain = ChainLength.OfPitches(pitches);
+        Assert.Equal((whole, even, links), (chain.WholePitches, chain.EvenPitches, chain.FullLinks));
+        Assert.Equal(even * 12.7, chain.Cut.Millimeters, 6);
+    }
+
+    [Fact]
+    public void A_link_says_whether_it_is_one_pitch_or_two() => Assert.Equal(ChainLength.OfPitches(114), ChainLength.OfFullLinks(57));
+
+    [Fact]
+    public void Two_equal_sprockets_take_twice_the_distance_and_all_teeth_of_one() => Assert.Equal(100 + 18, ChainLoop.Exact(Length.FromMillimeters(635), 18, 18).Pitches, 9);
+
+    [Fact]
+    public void Sprockets_that_would_touch_and_chains_that_do_not_reach_are_refused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainLoop.Exact(Length.FromMillimeters(200), 52, 52));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainLoop.Exact(Length.FromMillimeters(5_001), 52, 52));
+        Assert.ThrowsAny<ArgumentException>(() => ChainLoop.Exact(Length.FromMillimeters(double.NaN), 52, 52));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainLoop.CentreDistance(ChainLength.OfPitches(50), 52, 52));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainLoop.CentreDistanceByRollerChainFormula(default, 52, 11));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainLength.OfPitches(double.NaN));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainLength.OfPitches(3).Plus(-4));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainRule.BigBig(Length.FromMillimeters(430), 50, 34, 13));
+    }
+
+    [Fact]
+    public void The_allowance_is_given_and_a_suspended_frame_is_taken_where_it_is_longest()
+    {
+        ChainLength rigid = ChainRule.BigBig(Length.FromMillimeters(435), 32, 52, ChainRule.GeneralAllowancePitches);
+        ChainLength suspended = ChainRule.BigBig(Length.FromMillimeters(447), 32, 52, 2);
+        Assert.Equal(114, rigid.EvenPitches);
+        Assert.Equal(116, suspended.EvenPitches);
+        Assert.Equal(suspended.Pitches, rigid.Plus(ChainLoop.PitchesForGrowth(Length.FromMillimeters(12))).Pitches, 1);
+    }
+
+    [Fact]
+    public void Slots_tell_every_chain_and_where_the_axle_stands()
+    {
+        Are(SingleSpeedChain.ForSlots(Length.FromMillimeters(395), Length.FromMillimeters(415), 44, 16), 94);
+        Are(SingleSpeedChain.ForSlots(Length.FromMillimeters(395), Length.FromMillimeters(415), 44, 16, withCrankedLink: true), 93, 94, 95);
+        Assert.Empty(SingleSpeedChain.ForSlots(Length.FromMillimeters(399), Length.FromMillimeters(400), 44, 16));
+
+        static void Are(IEnumerable<SingleSpeedChain> found, params int[] pitches)
+        {
+            Assert.Equal(pitches, found.Select(c => c.Pitches));
+            Assert.All(found, c => Assert.Equal(c.Pitches, ChainLoop.Exact(c.CentreDistance, 44, 16).Pitches, 6));
+            Assert.All(found, c => Assert.Equal(c.Pitches % 2 != 0, c.HasCrankedLink));
+        }
+    }
+
+    [Fact]
+    public void An_axle_that_cannot_move_leaves_slack_and_play()
+    {
+        SingleSpeedChain chain = SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(401), 44, 16);
+        double loop = ChainLoop.Exact(Length.FromMillimeters(401), 44, 16).Pitches;
+        Assert.Equal(94, chain.Pitches);
+        Assert.Equal((94 - loop) * 12.7, chain.Slack.Millimeters, 9);
+        double run = Math.Sqrt((401 * 401) - Math.Pow(ChainLoop.Radius(44) - ChainLoop.Radius(16), 2));
+        Assert.Equal((run + chain.Slack.Millimeters) / 2, Math.Sqrt(Math.Pow(run / 2, 2) + Math.Pow(chain.PlayAtMidRun.Millimeters / 2, 2)), 9);
+        Assert.Equal(0, SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(635), 18, 18).PlayAtMidRun.Millimeters, 6);
+    }
+
+    [Theory]
+    [InlineData("11", 306.3, false)]
+    [InlineData("11", 306.33, true)]
+    [InlineData("12", 306.33, true)]
+    [InlineData("10", 306.33, false)]
+    [InlineData("10", 307.1, true)]
+    [InlineData("1/8", 307.8, false)]
+    [InlineData("1/8", 307.9, true)]
+    public void Wear_is_judged_by_the_kind_of_chain(string chain, double millimetres, bool worn)
+    {
+        ChainWear wear = ChainWear.Of(ChainSize.Parse(chain, null), Length.FromMillimeters(millimetres), 24);
+        Assert.Equal(worn, wear.IsWornOut);
+        Assert.Equal(worn, wear.ToString().Contains(": worn out", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_chain_without_a_printed_limit_is_never_said_to_be_good()
+    {
+        ChainWear wear = ChainWear.Of(ChainSize.For13, Length.FromMillimeters(304.8), 24);
+        Assert.Null(wear.IsWornOut);
+        Assert.Null(ChainWear.LongestOver(ChainSize.Freight, 24));
+        Assert.Contains("ask the chain's maker", wear.ToString(), StringComparison.Ordinal);
+        Assert.Equal(306.324, ChainWear.LongestOver(ChainSize.For12, 24)!.Value.Millimeters, 6);
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainWear.Of(ChainSize.For12, Length.FromMillimeters(317.5), 23));
+    }
+
+    [Theory]
+    [InlineData(38, 34, 11, 22, Verdict.DoesNotFit)]
+    [InlineData(41, 34, 11, 22, Verdict.DoesNotFit)]
+    [InlineData(42, 34, 11, 22, Verdict.Fits)]
+    [InlineData(42, 33, 11, 22, Verdict.DoesNotFit)]
+    [InlineData(42, 34, 13, 22, Verdict.DoesNotFit)]
+    [InlineData(42, 34, 12, 20, Verdict.Fits)]
+    [InlineData(42, 34, 12, 19, Verdict.DoesNotFit)]
+    public void Every_limit_of_a_derailleur_counts(int capacity, int largest, int smallest, int front, Verdict verdict)
+    {
+        DerailleurLimits limits = new() { TotalCapacity = capacity, LargestSprocket = largest, SmallestSprocket = smallest, FrontDifference = front };
+        Assert.Equal(verdict, limits.Check([44, 32, 24], [12, 34]).Verdict);
+    }
+
+    [Fact]
+    public void An_unknown_limit_is_asked_for_and_never_fits()
+    {
+        DerailleurLimits limits = new() { TotalCapacity = 33 };
+        DrivetrainCheck check = limits.Check([50, 34], [12, 25]);
+        Assert.Equal(Verdict.NeedsMeasuring, check.Verdict);
+        Assert.Contains("largest sprocket (25 there)", check.Reason, StringComparison.Ordinal);
+        Assert.Equal(4, limits.Spare([50, 34], [12, 25]));
+        Assert.Equal(Verdict.DoesNotFit, limits.Check([50, 34], [12, 30]).Verdict);
+        Assert.Equal(Verdict.Fits, new DerailleurLimits { TotalCapacity = 41, LargestSprocket = 51, SmallestSprocket = 10 }.Check([32], [10, 51]).Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, new DerailleurLimits().Check([32], [10, 51]).Verdict);
+        Assert.Throws<ArgumentOutOfRangeException>(() => new DerailleurLimits { TotalCapacity = -1 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => limits.Check([], [12, 25]));
+    }
+}

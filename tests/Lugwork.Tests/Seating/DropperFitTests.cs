@@ -1,0 +1,102 @@
+using FsCheck;
+using FsCheck.Xunit;
+using Lugwork.Drivetrain;
+using Lugwork.Seating;
+using UnitsNet;
+
+namespace Lugwork.Tests.Seating;
+
+/// <summary>Posts and droppers in the room that frame and rider leave; rules of thumb.</summary>
+public sealed class DropperFitTests
+{
+    private static Dimension Of(decimal millimetres) => Dimension.OfMillimetres(millimetres);
+
+    private static SeatpostRoom Room(decimal rails, decimal open, decimal least = 80) => new() { RailHeight = Of(rails), OpenDepth = Of(open), LeastInsertion = Of(least) };
+
+    private static DropperSize Post(decimal travel, decimal stack, decimal length, decimal actuator = 0) =>
+        new() { Travel = DropperTravel.OfMillimetres(travel), Stack = Of(stack), TotalLength = Of(length), Actuator = actuator == 0 ? null : Of(actuator) };
+
+    [Theory]
+    [InlineData(225, 250, null, Verdict.Fits, 0)] // 170 and 55: the lip on the collar
+    [InlineData(235, 250, null, Verdict.Fits, 0)]
+    [InlineData(224, 250, null, Verdict.NeedsMeasuring, 1)]
+    [InlineData(215, 260, 10.0, Verdict.NeedsPart, 10)]
+    [InlineData(214, 260, 10.0, Verdict.DoesNotFit, 11)]
+    [InlineData(235, 225, 10.0, Verdict.NeedsPart, 10)] // 470 less 235 is 235: ten too deep for the tube
+    [InlineData(235, 224, 10.0, Verdict.DoesNotFit, 11)]
+    [InlineData(395, 225, null, Verdict.Unsafe, 0)]
+    public void A_dropper_of_170(double rails, double open, double? shim, Verdict verdict, double asked)
+    {
+        DropperFit fit = DropperFit.Of(Post(170, 55, 470), Room((decimal)rails, (decimal)open), shim is { } most ? Length.FromMillimeters(most) : null);
+        Assert.Equal(verdict, fit.Finding.Verdict);
+        Assert.Equal(asked, fit.ShimDown.Millimeters, 1e-8);
+        Assert.Equal(170 - asked, fit.Travel.Millimeters, 1e-8);
+        Assert.Equal(470 - asked - rails, fit.Insertion.Millimeters, 1e-8);
+        Assert.Equal(rails - 55 - (170 - asked), fit.Leftover.Millimeters, 1e-8);
+        Assert.Equal(open - (470 - asked - rails), fit.LeftoverBelow.Millimeters, 1e-8);
+    }
+
+    [Fact]
+    public void What_is_left_over_above_and_below()
+    {
+        DropperFit fit = DropperFit.Of(Post(150, 55, 440, 25), Room(220, 260));
+        Assert.Equal(15, fit.Leftover.Millimeters, 1e-8);
+        Assert.Equal(15, fit.LeftoverBelow.Millimeters, 1e-8);
+        Assert.Equal(165, Room(220, 260).LongestTravel(Of(55)).Millimeters, 1e-8);
+        Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(Post(150, 55, 440), new() { RailHeight = default, OpenDepth = Of(200), LeastInsertion = Of(80) }).Finding.Verdict);
+    }
+
+    /// <summary>Without a shim both ways of judging a dropper say the same, and the shim it asks for is the least that does.</summary>
+    [Property(MaxTest = 2_000)]
+    public void The_shim_is_the_least_that_makes_it_fit(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        SeatpostRoom room = Room(random.Next(120, 320), random.Next(120, 320), random.Next(60, 120));
+        (int travel, int stack, int length, int actuator) = (random.Next(100, 240), random.Next(40, 70), random.Next(320, 560), random.Next(0, 2) * 25);
+        DropperFit fit = DropperFit.Of(Post(travel, stack, length, actuator), room, Length.FromMillimeters(400));
+        decimal shim = (decimal)fit.ShimDown.Millimeters;
+        if (shim == 0)
+        {
+            Verdict other = Post(travel, stack, length, actuator).Judge(room.RailHeight, room.OpenDepth, room.LeastInsertion);
+            Assert.Equal(other, fit.Finding.Verdict);
+        }
+        else if (fit.Finding.Verdict == Verdict.NeedsPart && travel - shim >= 30)
+        {
+            Assert.Equal(Verdict.Fits, Post(travel - shim, stack, length - shim, actuator).Judge(room.RailHeight, room.OpenDepth, room.LeastInsertion));
+            Assert.NotEqual(Verdict.Fits, Post(travel - shim + 1, stack, length - shim + 1, actuator).Judge(room.RailHeight, room.OpenDepth, room.LeastInsertion));
+        }
+    }
+
+    [Theory]
+    [InlineData(300, Verdict.Fits)]
+    [InlineData(280, Verdict.Fits)]
+    [InlineData(279.9, Verdict.Unsafe)]
+    [InlineData(400, Verdict.Fits)]
+    [InlineData(400.1, Verdict.DoesNotFit)]
+    public void A_rigid_post(double length, Verdict verdict) => Assert.Equal(verdict, Room(200, 200).Judge(Of((decimal)length)).Verdict);
+
+    [Fact]
+    public void Saddle_height_and_rails_invert()
+    {
+        Length rails = SaddleHeight.RailsAboveCollar(Length.FromMillimeters(735), Length.FromMillimeters(440), Length.FromMillimeters(45));
+        Assert.Equal(250, rails.Millimeters, 1e-8);
+        Assert.Equal(735, SaddleHeight.Of(rails, Length.FromInches(440 / 25.4), Length.FromMillimeters(45)).Millimeters, 1e-8);
+        Assert.Throws<ArgumentOutOfRangeException>(() => SaddleHeight.RailsAboveCollar(Length.FromMillimeters(1_201), Length.FromMillimeters(440), Length.FromMillimeters(45)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DropperFit.StackOf(Of(100), DropperTravel.OfMillimetres(100)));
+    }
+
+    [Fact]
+    public void Rules_of_thumb_are_a_range_with_sources_and_a_caution()
+    {
+        RuleOfThumb saddle = SaddleHeightRule.Range(Length.FromCentimeters(80), Length.FromMillimeters(170));
+        Assert.Equal(699.9, saddle.Least.Millimeters, 1e-6);
+        Assert.Equal(706.4, saddle.Most.Millimeters, 1e-6);
+        Assert.Contains(Sources.Memory, saddle.Sources);
+        Assert.Contains("rules of thumb", saddle.ToString(), StringComparison.Ordinal);
+        Assert.Equal("body-rules", RuleOfThumb.Caution.Id);
+        RuleOfThumb crank = CrankLengthRule.Range(Length.FromInches(29));
+        Assert.Equal(158.92, crank.Least.Millimeters, 1e-6);
+        Assert.Equal(165, crank.Most.Millimeters, 1e-6);
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Range(Length.FromMillimeters(399)));
+    }
+}

@@ -1,0 +1,65 @@
+using FsCheck;
+using FsCheck.Xunit;
+using Lugwork.Suspension;
+using UnitsNet;
+
+namespace Lugwork.Tests.Suspension;
+
+/// <summary>Laws of leverage, sag and another shock.</summary>
+public sealed class LeverageLaws
+{
+    [Property(MaxTest = 2_000)]
+    public void Travel_and_stroke_are_inverse_and_whole_gives_whole(DoNotSize<int> seed)
+    {
+        (double travel, double stroke, double part) = Any(seed.Item);
+        MeanLeverage leverage = MeanLeverage.Of(Length.FromMillimeters(travel), Length.FromMillimeters(stroke));
+        Assert.Equal(travel, leverage.TravelFor(Length.FromMillimeters(stroke)).Millimeters, 9);
+        Assert.Equal(stroke * part, leverage.StrokeFor(leverage.TravelFor(Length.FromMillimeters(stroke * part))).Millimeters, 9);
+        Assert.Equal(leverage.Ratio, leverage.TravelFor(Length.FromMillimeters(1)).Millimeters, 9);
+    }
+
+    [Property(MaxTest = 2_000)]
+    public void Sag_and_share_are_inverse_and_wheel_sag_is_the_ratio_times_shock_sag(DoNotSize<int> seed)
+    {
+        (double travel, double stroke, double part) = Any(seed.Item);
+        MeanLeverage leverage = MeanLeverage.Of(Length.FromMillimeters(travel), Length.FromMillimeters(stroke));
+        Ratio share = Ratio.FromDecimalFractions(part);
+        Length shock = Sag.AtShock(Length.FromMillimeters(stroke), share);
+        Assert.Equal(part, Sag.ShareOf(shock, Length.FromMillimeters(stroke)).DecimalFractions, 9);
+        Assert.Equal(leverage.TravelFor(shock).Millimeters, Sag.AtRearWheelByMeanRatio(Length.FromMillimeters(travel), share).Millimeters, 9);
+        Assert.Equal(part * travel, Sag.AtFork(Length.FromMillimeters(travel), share).Millimeters, 9);
+    }
+
+    [Property(MaxTest = 2_000)]
+    public void Units_in_change_nothing(DoNotSize<int> seed)
+    {
+        (double travel, double stroke, double part) = Any(seed.Item);
+        Assert.Equal(travel / stroke, MeanLeverage.Of(Length.FromInches(travel / 25.4), Length.FromCentimeters(stroke / 10)).Ratio, 9);
+        Assert.Equal(stroke * part, Sag.AtShock(Length.FromMeters(stroke / 1000), Ratio.FromPercent(part * 100)).Millimeters, 9);
+    }
+
+    [Fact]
+    public void A_shock_and_back_again_changes_nothing_and_more_stroke_goes_further_in()
+    {
+        foreach (ShockSize frame in ShockSize.All)
+        {
+            foreach (ShockSize shock in ShockSize.All)
+            {
+                ShockChange there = ShockChange.Of(frame, Length.FromMillimeters(150), shock);
+                ShockChange back = ShockChange.Of(shock, Length.FromMillimeters(150), frame);
+                Assert.Equal(0, (there.FurtherIn + back.FurtherIn).Millimeters, 9);
+                Assert.Equal(there.FurtherIn.Millimeters * there.Ratio, there.WheelFurtherUp.Millimeters, 9);
+                Assert.Equal(ShockRelations.InFrame.Judge([frame.FitCode, shock.FitCode]).Verdict, there.Check().Verdict);
+                Assert.True(frame.Mount != shock.Mount || frame.Eye != shock.Eye || Math.Sign(shock.Shaft - frame.Shaft) == Math.Sign(there.FurtherIn.Millimeters));
+                Assert.True(there.Check().Verdict != Verdict.Fits || there.FurtherIn.Millimeters == 0);
+            }
+        }
+    }
+
+    private static (double Travel, double Stroke, double Part) Any(int seed)
+    {
+        Random random = new(seed);
+        double stroke = 30 + (random.NextDouble() * 60);
+        return (stroke * (1 + (random.NextDouble() * 2)), stroke, random.NextDouble());
+    }
+}

@@ -1,0 +1,83 @@
+using Lugwork.Tyres;
+using UnitsNet;
+
+namespace Lugwork.Tests.Tyres;
+
+/// <summary>How far a tyre may be inflated.</summary>
+public sealed class PressureLimitTests
+{
+    [Theory]
+    [InlineData(8.0, 9.0, "TC", 8.0, "tyre")]
+    [InlineData(8.0, 7.0, "TC", 7.0, "rim")]
+    [InlineData(8.0, 7.0, "TSS", 5.0, "hookless rim")]
+    [InlineData(4.5, 7.0, "TSS", 4.5, "tyre")]
+    [InlineData(8.0, 4.0, "TSS", 4.0, "rim")]
+    [InlineData(8.0, null, "TC", 8.0, "tyre")]
+    [InlineData(8.0, 9.0, null, 5.0, "hookless rim, which it may be")]
+    [InlineData(5.0, 5.0, "TSS", 5.0, "tyre")]
+    [InlineData(null, 7.0, "TC", null, "")]
+    public void The_lowest_limit_binds(double? tyre, double? rim, string? type, double? most, string binding)
+    {
+        PressureLimits limits = Limits(tyre, rim, type);
+        Assert.Equal(most, limits.Most?.Bars);
+        Assert.Equal(binding, limits.Binding);
+        Assert.Equal(tyre is not null && rim is not null && type is not null, limits.IsComplete);
+    }
+
+    [Theory]
+    [InlineData(8.0, 9.0, "TC", 8.0, Verdict.Fits)]
+    [InlineData(8.0, 9.0, "TC", 8.01, Verdict.Unsafe)]
+    [InlineData(8.0, 7.0, "TC", 7.01, Verdict.Unsafe)]
+    [InlineData(8.0, 7.0, "TSS", 5.0, Verdict.Fits)]
+    [InlineData(8.0, 7.0, "TSS", 5.01, Verdict.Unsafe)]
+    [InlineData(8.0, null, "TC", 4.0, Verdict.NeedsMeasuring)]
+    [InlineData(8.0, null, "TC", 8.01, Verdict.Unsafe)]
+    [InlineData(8.0, 7.0, null, 5.0, Verdict.Fits)]
+    [InlineData(8.0, 7.0, null, 5.01, Verdict.NeedsMeasuring)]
+    [InlineData(null, 7.0, "TC", 2.0, Verdict.NeedsMeasuring)]
+    [InlineData(null, 7.0, "TC", 7.01, Verdict.Unsafe)]
+    [InlineData(null, null, "TSS", 5.01, Verdict.Unsafe)]
+    public void A_pressure_is_held_against_every_limit(double? tyre, double? rim, string? type, double bars, Verdict expected)
+    {
+        SumCheck check = Limits(tyre, rim, type).Check(Pressure.FromBars(bars));
+        Assert.True(expected == check.Verdict, check.ToString());
+        Assert.Equal("tyre-pressure", check.Caution!.Id);
+    }
+
+    [Fact]
+    public void Below_the_least_of_the_tyre_is_no_pressure()
+    {
+        PressureLimits limits = PressureLimits.Of(Pressure.FromBars(8), Pressure.FromBars(4), RimType.Crochet, Pressure.FromBars(5));
+        Assert.Equal(Verdict.Unsafe, limits.Check(Pressure.FromBars(4)).Verdict);
+        Assert.Equal(Verdict.Unsafe, limits.Check(Pressure.FromBars(4.5)).Verdict);
+    }
+
+    [Fact]
+    public void A_table_is_never_offered_above_a_limit_or_where_one_is_not_known()
+    {
+        PressureByLoad heavy = PressureByLoad.Find(28, 85)!;
+        Assert.Equal(6.5, heavy.Within(Limits(8, 8, "TC"))!.Value.Bars);
+        Assert.Null(heavy.Within(Limits(8, 8, "TSS")));
+        Assert.Null(heavy.Within(Limits(6, 8, "TC")));
+        Assert.Null(heavy.Within(Limits(8, null, "TC")));
+        Assert.Null(heavy.Within(Limits(8, 8, null)));
+        Assert.Null(PressureByLoad.Find(30, 85));
+        Assert.Null(PressureByLoad.Find(28, 80));
+    }
+
+    [Theory]
+    [InlineData(1e300)]
+    [InlineData(0)]
+    [InlineData(25)]
+    public void What_is_no_pressure_is_refused(double bad)
+    {
+        Pressure pressure = Pressure.FromBars(bad);
+        Assert.Throws<ArgumentOutOfRangeException>(() => PressureLimits.Of(pressure, null, null));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PressureLimits.Of(null, pressure, null));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PressureLimits.Of(null, null, null, pressure));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Limits(8, 8, "TC").Check(pressure));
+    }
+
+    private static PressureLimits Limits(double? tyre, double? rim, string? type) =>
+        PressureLimits.Of(tyre is { } t ? Pressure.FromBars(t) : null, rim is { } r ? Pressure.FromBars(r) : null, type is null ? null : RimType.Parse(type, null));
+}
