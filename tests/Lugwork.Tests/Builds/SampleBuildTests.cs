@@ -70,7 +70,7 @@ public sealed class SampleBuildTests
         Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
         (int Settles, int Touches)[] worth = [.. report.ToMeasure.Select(m => (m.Settles, m.Touches))];
         Assert.Equal(worth.OrderByDescending(w => w), worth);
-        Assert.Equal((Slot.Chain, "size", 3), (report.ToMeasure[0].What.Slot, report.ToMeasure[0].What.Field, report.ToMeasure[0].Settles));
+        Assert.Equal((Slot.Chain, "size", 4), (report.ToMeasure[0].What.Slot, report.ToMeasure[0].What.Field, report.ToMeasure[0].Settles));
     }
 
     [Fact]
