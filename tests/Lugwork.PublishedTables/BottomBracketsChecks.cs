@@ -91,7 +91,7 @@ public sealed class BottomBracketsChecks
     [InlineData("BB90", "28.99", Verdict.DoesNotFit, "", Arithmetic)]
     [InlineData("T47 68", "24 road", Verdict.Fits, "", Chart24)]
     [InlineData("T47 85.5", "24 road", Verdict.Fits, "", Chart24)]
-    [InlineData("T47 86.5", "28.99", Verdict.Fits, "", T47Width)]
+    [InlineData("T47 86.5", "24 road", Verdict.Fits, "", T47Width)]
     [InlineData("T47 77", "24 road", Verdict.Fits, "", T47Asymmetric)]
     [InlineData("American 68", "BMX-19", Verdict.Fits, "", Bmx)]
     [InlineData("Mid 73", "BMX-22", Verdict.Fits, "", Bmx)]

@@ -119,10 +119,11 @@ internal static class SpindleAcrossShell
 
         foreach (string shell in new[] { "T47-85.5", "T47-86.5" })
         {
-            Say(shell, Verdict.Fits, GoesSpaced, [Spindle.Road24, Spindle.Mm2899, Spindle.Long30], Sources.SpacerChart24, Sources.T47Width);
+            // The chart is of 24 mm spindles; no page names the wider ones in this thread.
+            Say(shell, Verdict.Fits, GoesSpaced, [Spindle.Road24], Sources.SpacerChart24, Sources.T47Width);
         }
 
-        Fits("T47-68", [Spindle.Road24, Spindle.Mm2899, Spindle.Long30], Sources.SpacerChart24, Sources.Memory);
+        Fits("T47-68", [Spindle.Road24], Sources.SpacerChart24);
         Fits("T47A-77", [Spindle.Road24], Sources.SpacerChart24, Sources.T47Asymmetric);
 
         Fits("American-65", [Spindle.OnePiece], Sources.UnthreadedShells, Sources.BracketTable);

@@ -38,14 +38,21 @@ internal static class BracketShellText
         }
 
         Evidence evidence = new(EvidenceKind.Stated, text);
-        ImmutableArray<Dimension> widths = [.. reading.Values.Select(s => Dimension.OfFitCode(s.WidthNanometres))];
+        ImmutableArray<Shell> shells = reading.Values;
+        if (ShellFamily.Read(text) is { IsClear: true } named && !named.Values[0].IsAsymmetric && shells.Any(s => s.Family == named.Values[0]))
+        {
+            // The name of a thread or bore alone is the symmetric one; those off centre carry names of their own.
+            shells = [.. shells.Where(s => !s.Family.IsAsymmetric)];
+        }
+
+        ImmutableArray<Dimension> widths = [.. shells.Select(s => Dimension.OfFitCode(s.WidthNanometres))];
         if (last is { } most && widths.Any(w => w.FitCode > most.FitCode))
         {
             reason = "the second width of a range is the larger one";
             return false;
         }
 
-        family = Known<ShellFamily>.OneOf([.. reading.Values.Select(s => s.Family)], evidence);
+        family = Known<ShellFamily>.OneOf([.. shells.Select(s => s.Family)], evidence);
         narrowest = Known<Dimension>.OneOf(widths, evidence);
         widest = last is { } to ? Known<Dimension>.Of(to, evidence) : narrowest;
         return true;

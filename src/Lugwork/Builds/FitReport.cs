@@ -89,7 +89,8 @@ public sealed class FitReport
         {
             text.Append("Worst: ").AppendLine(worst.ToString());
             text.AppendLine(
-                worst.Measurements is [var measure, ..] ? (KnownStates.Read(worst.ReasonId) is null ? $"Measure: {measure}{IfRight(worst)}" : $"Ask: {measure}")
+                worst.Verdict == Verdict.NeedsPart && worst.Measurements is [var choose, ..] ? $"Mend: {worst.Remedies[^1].What}. Measure: {choose}"
+                : worst.Measurements is [var measure, ..] ? (KnownStates.Read(worst.ReasonId) is null ? $"Measure: {measure}{IfRight(worst)}" : $"Ask: {measure}")
                 : worst.Remedies is [var first, ..] ? "Mend: " + first.What
                 : "Mend: nothing known.");
         }

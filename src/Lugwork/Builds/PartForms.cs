@@ -59,7 +59,10 @@ internal static partial class PartForms
 
     public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
         PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),
-        PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]));
+        PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]))
+        {
+            Contradiction = OtherSprocketsThanPattern,
+        };
 
     public static PartForm<Rotor> Rotor { get; } = new("rotor", () => new Rotor(),
         PartField<Rotor>.Of("size", "a diameter such as 160", p => p.Size, (p, v) => p with { Size = v }, ["diameter"], bare: true),
@@ -78,6 +81,11 @@ internal static partial class PartForms
         {
             Contradiction = LongerThanItself,
         };
+
+    private static (string Field, string Reason, string Expected)? OtherSprocketsThanPattern(Cassette cassette) =>
+        cassette.Contradicts
+            ? ("sprockets", $"a cassette {cassette.Pattern} has sprockets for {Drivetrain.CassetteSpeeds.Of(cassette.Pattern)}, not for {cassette.Sprockets}", $"{Drivetrain.CassetteSpeeds.Of(cassette.Pattern)}, or another pattern")
+            : null;
 
     private static (string Field, string Reason, string Expected)? OtherThanUniversal(Frame frame) =>
         frame.Hanger.State == KnownState.Value && frame.Hanger.Value == Hanger.Universal

@@ -189,10 +189,20 @@ public sealed record Cassette : Part
     /// <summary>The speeds that its sprockets are spaced for; where unknown, what its pattern says.</summary>
     public Known<SprocketClass> Sprockets { get; init; }
 
-    internal Known<SprocketClass> SprocketsOrPattern => 
-        Sprockets.State != KnownState.Unknown ? Sprockets
+    /// <summary>What the joints read: the closer of the two. Where they contradict each other, both: neither is to be believed alone.</summary>
+    internal Known<SprocketClass> SprocketsOrPattern =>
+        Contradicts ? Known<SprocketClass>.OneOf([.. CassetteSpeeds.Of(Pattern).Values, .. Sprockets.Values], Sprockets.Evidence)
+        : Sprockets.State != KnownState.Unknown ? Sprockets
         : Pattern.State.IsOutside() ? Known<SprocketClass>.Outside(Pattern.State, Pattern.Evidence!, Pattern.Family)
         : CassetteSpeeds.Of(Pattern);
+
+    /// <summary>The pattern; where the sprockets contradict it, the patterns of those sprockets beside it.</summary>
+    internal Known<CassettePattern> PatternOrSprockets =>
+        Contradicts ? Known<CassettePattern>.OneOf([.. Pattern.Values, .. CassetteSpeeds.With(Sprockets.Values)], Pattern.Evidence) : Pattern;
+
+    /// <summary>Sprockets are stated that the pattern is not made with.</summary>
+    internal bool Contradicts =>
+        Sprockets.Values is { IsEmpty: false } sprockets && CassetteSpeeds.Of(Pattern).Values is { IsEmpty: false } made && !sprockets.All(made.Contains);
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Cassette];

@@ -53,6 +53,10 @@ internal static class CassetteSpeeds
         return Known<SprocketClass>.OneOf(all.ToImmutable(), pattern.Evidence);
     }
 
+    /// <summary>Every pattern that may have such sprockets; those that say nothing of their speeds among them.</summary>
+    public static ImmutableArray<CassettePattern> With(ImmutableArray<SprocketClass> sprockets) =>
+        [.. CassettePattern.All.Where(p => Of(p) is var speeds && (speeds.State == KnownState.Unknown || speeds.Values.Any(sprockets.Contains)))];
+
     private static Known<SprocketClass> Of(CassettePattern pattern)
     {
         foreach ((CassettePattern row, Known<SprocketClass> speeds) in Table)

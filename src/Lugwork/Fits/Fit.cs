@@ -51,7 +51,7 @@ public struct Fit : IEquatable<Fit>
     /// <summary>What would mend it, or what it needs; empty for a plain fit.</summary>
     public readonly ImmutableArray<Remedy> Remedies => Tell().Remedies;
 
-    /// <summary>What has to be measured or asked to settle it; empty unless the verdict needs measuring.</summary>
+    /// <summary>What has to be measured or asked to settle it, or to choose between the parts that it may need; else empty.</summary>
     public readonly ImmutableArray<Measurement> Measurements => Tell().Measurements;
 
     /// <summary>Warnings that go with it.</summary>
@@ -194,7 +194,8 @@ internal sealed partial class Account
 
         List<Outcome> outcomes = [];
         bool[] matters = new bool[joint.Inputs.Length];
-        Dictionary<(int Input, string Others), Verdict> seen = [];
+        bool[] decides = new bool[joint.Inputs.Length];
+        Dictionary<(int Input, string Others), (Verdict Verdict, Bridge? Bridge, Bridge? Second)> seen = [];
         joint.Visit(row, (values, outcome) =>
         {
             if (!outcomes.Contains(outcome))
@@ -205,13 +206,14 @@ internal sealed partial class Account
             for (int i = 0; i < values.Length; i++)
             {
                 string others = Others(values, i);
-                if (seen.TryGetValue((i, others), out Verdict before))
+                if (seen.TryGetValue((i, others), out var before))
                 {
-                    matters[i] |= before != outcome.Verdict;
+                    matters[i] |= before.Verdict != outcome.Verdict;
+                    decides[i] |= before.Bridge != outcome.Bridge || before.Second != outcome.Second;
                 }
                 else
                 {
-                    seen[(i, others)] = outcome.Verdict;
+                    seen[(i, others)] = (outcome.Verdict, outcome.Bridge, outcome.Second);
                 }
             }
 
@@ -221,16 +223,17 @@ internal sealed partial class Account
         outcomes.Sort((a, b) => a.Verdict.CompareTo(b.Verdict));
         Outcome told = outcomes.Find(o => o.Verdict == verdict) is { Reason: not null } same ? same : outcomes[^1];
         bool open = verdict == Verdict.NeedsMeasuring && outcomes.Exists(o => o.Verdict != Verdict.NeedsMeasuring);
+        ImmutableArray<Remedy> oneOf = verdict == Verdict.NeedsPart ? OneOf(outcomes) : [];
         ImmutableArray<Measurement> measurements =
-            [.. joint.Inputs.Where((_, i) => verdict == Verdict.NeedsMeasuring && (matters[i] || !open)).Select(i => new Measurement(i.Slot, i.Field, i.Called, i.Measure))];
+            [.. joint.Inputs.Where((_, i) => oneOf.IsEmpty ? verdict == Verdict.NeedsMeasuring && (matters[i] || !open) : decides[i]).Select(i => new Measurement(i.Slot, i.Field, i.Called, i.Measure))];
         return new Account
         {
             Reason = open ? OpenReason : told.Reason,
-            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : Fill(told, joint, parts),
+            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : oneOf.IsEmpty ? Fill(told, joint, parts) : OneOfSentence(joint, parts, oneOf, measurements),
             Measurements = measurements,
             IsOpen = open,
             Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }).OfType<Bridge>().Distinct()],
-            Remedies = [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).DistinctBy(r => (r.Kind, r.What))],
+            Remedies = !oneOf.IsEmpty ? oneOf : [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).DistinctBy(r => (r.Kind, r.What))],
             Cautions = [.. outcomes.SelectMany(o => CautionsOf(joint, o)).Distinct()],
             Sources = [.. outcomes.SelectMany(o => SourcesOf(joint, o)).Concat(joint.Inputs.Select(i => i.RestsOn(parts.At(i.Slot)!)).OfType<Source>()).Distinct().OrderBy(s => s.Strength).ThenBy(s => s.Id, StringComparer.Ordinal)],
         };
@@ -254,9 +257,27 @@ internal sealed partial class Account
         string[] verdicts = [.. outcomes.Select(o => o.Verdict).Distinct().Select(v => v == Verdict.Unsafe ? "is unsafe" : Verdicts.InWords(v))];
         string could = $"{string.Join(", ", verdicts[..^1])} or {verdicts[^1]}";
         string what = string.Join(" and ", measurements.DistinctBy(m => (m.Slot, m.Field)).Select(m => m.Called));
-        string known = string.Join(", ", joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
-        return $"With {known} it {could}; it depends on the {what}.";
+        return $"With {KnownOf(joint, parts)} it {could}; it depends on the {what}.";
     }
+
+    /// <summary>Where every completion needs a part and not all the same: those that all need, and one remedy that offers the rest as a choice. Empty where there is nothing to choose.</summary>
+    private static ImmutableArray<Remedy> OneOf(List<Outcome> outcomes)
+    {
+        ImmutableArray<Remedy>[] each = [.. outcomes.Select(o => RemediesOf(o, false).ToImmutableArray())];
+        Remedy[] always = [.. each[0].Where(r => each.All(e => e.Contains(r)))];
+        Remedy[] rest = [.. each.SelectMany(e => e).Where(r => !always.Contains(r))];
+        string[] choices = [.. each.Select(e => string.Join(" and ", e.Where(r => !always.Contains(r)).Select(r => r.What))).Where(c => c.Length > 0).Distinct()];
+        return choices.Length < 2 ? [] : [.. always, new Remedy(rest[0].Kind, $"one of these, as it measures: {string.Join("; or ", choices)}")];
+    }
+
+    private static string OneOfSentence(Joint joint, IParts parts, ImmutableArray<Remedy> remedies, ImmutableArray<Measurement> measurements)
+    {
+        string what = string.Join(" and ", measurements.DistinctBy(m => (m.Slot, m.Field)).Select(m => m.Called));
+        return $"With {KnownOf(joint, parts)} it needs {string.Join(", and ", remedies.Select(r => r.What))}; which, depends on the {what}.";
+    }
+
+    private static string KnownOf(Joint joint, IParts parts) =>
+        string.Join(", ", joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
 
     private static string Fill(Outcome outcome, Joint joint, IParts parts)
     {

@@ -133,6 +133,12 @@ public sealed class RelationTests
     [InlineData("PF30-68", "one-piece", "one-piece-shell-only")]
     [InlineData("small-one-piece-65", "one-piece", "ask-chart")]
     [InlineData("T47-92", "28.99", "ask-chart")]
+    [InlineData("T47-68", "28.99", "ask-chart")]
+    [InlineData("T47-68", "30-long", "ask-chart")]
+    [InlineData("T47-85.5", "28.99", "ask-chart")]
+    [InlineData("T47-85.5", "30-long", "ask-chart")]
+    [InlineData("T47-86.5", "28.99", "ask-chart")]
+    [InlineData("T47-86.5", "30-long", "ask-chart")]
     public void What_no_row_lists_is_refused_by_room_length_or_family_or_left_open(string shell, string spindle, string reason)
     {
         Outcome outcome = BottomBracketRelations.Across.Judge([Shell.Parse(shell, null).FitCode, Spindle.Parse(spindle, null).FitCode]);
