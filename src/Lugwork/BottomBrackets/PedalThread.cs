@@ -40,7 +40,7 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
     internal override Nanometres? MainLength => new(_nanometres);
 
     /// <summary>What thread a measured pedal spindle can be, likeliest first. The pitches are too near to each other to tell.</summary>
-    /// <param name="diameter">Over the crests of the pedal's thread; a worn one measures a little under its name.</param>
+    /// <param name="diameter">Over the crests of the pedal's thread; they measure up to 0.25 mm under its name (thread tolerance, from memory).</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
     public static Identification<PedalThread> Identify(MeasuredLength? diameter) => PedalsMeasured.Table.Identify(diameter);
 
@@ -64,7 +64,7 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
         private static DimensionRow<PedalThread> Row(PedalThread thread, string apart)
         {
             decimal millimetres = thread._nanometres / (decimal)Nanometres.PerMillimetre;
-            return new(thread, [(millimetres, millimetres)], apart);
+            return new(thread, [ThreadCrests.Of(millimetres)], apart, millimetres);
         }
     }
 }

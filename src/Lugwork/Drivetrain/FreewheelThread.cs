@@ -70,7 +70,7 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
     public static FreewheelThread OfFitCode(long code) => ByCode(code);
 
     /// <summary>What thread measured dimensions of a hub can be, likeliest first, and what to measure next.</summary>
-    /// <param name="diameter">Over the crests of the thread of the hub.</param>
+    /// <param name="diameter">Over the crests of the thread of the hub; they measure up to 0.25 mm under its name (thread tolerance, from memory).</param>
     /// <param name="threadsPerInch">Counted with a gauge, right to half a thread: 24, or 25.4 for a pitch of 1 mm; 4 to 100.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No such thread.</exception>
@@ -115,7 +115,7 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
         {
             decimal diameter = thread.CrestNanometres / 1_000_000m;
             decimal ten = ThreadCount.OverTen(thread.ThreadsPerInch).Millimetres;
-            return new(thread, [(diameter, diameter), (ten, ten)], apart);
+            return new(thread, [ThreadCrests.Of(diameter), (ten, ten)], apart, diameter);
         }
     }
 }

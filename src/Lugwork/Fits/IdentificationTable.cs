@@ -8,8 +8,8 @@ namespace Lugwork;
 /// <param name="How">Where and with what it is measured: "caliper across the faces, cups out".</param>
 internal sealed record MeasuredDimension(string Name, string How);
 
-/// <summary>The dimensions of one thing: a range a dimension, null where it has none or none is known; and its name size, which ranks where ranges overlap.</summary>
-internal sealed record DimensionRow<T>(T Value, ImmutableArray<(decimal Least, decimal Most)?> Ranges, string TellsApart = "");
+/// <summary>The dimensions of one thing: a range a dimension, null where it has none or none is known; and the name size of the first one, which ranks where ranges overlap.</summary>
+internal sealed record DimensionRow<T>(T Value, ImmutableArray<(decimal Least, decimal Most)?> Ranges, string TellsApart = "", decimal? NameSize = null);
 
 /// <summary>The measurable dimensions of everything of one kind: tells what readings can be, and what to measure next.</summary>
 /// <remarks>A thing whose dimension is not known is never ruled out by a reading of it, and ranks behind those that have it.</remarks>
@@ -46,9 +46,13 @@ internal sealed class IdentificationTable<T>(ImmutableArray<MeasuredDimension> d
             }
         }
 
-        (DimensionRow<T> Row, decimal Deviation)[] ranked = [.. found.OrderBy(f => f.Deviation)];
+        MeasuredLength? first = readings[0];
+        (DimensionRow<T> Row, decimal Deviation)[] ranked = [.. found.OrderBy(f => f.Deviation).ThenBy(f => FromName(f.Row, first))];
         return new([.. ranked.Select(f => new Identified<T>(f.Row.Value, f.Deviation, f.Row.TellsApart))], Next([.. ranked.Select(f => f.Row)], readings));
     }
+
+    private static decimal FromName(DimensionRow<T> row, MeasuredLength? first) =>
+        first is not { } reading ? 0 : row.NameSize is { } name ? Math.Abs(reading.Millimetres - name) : decimal.MaxValue;
 
     private static decimal? Deviation(DimensionRow<T> row, ReadOnlySpan<MeasuredLength?> readings)
     {

@@ -51,7 +51,7 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
     public Length? ThreadLength => this == M12Pitch1 ? Length.FromMillimeters(12.7) : null;
 
     /// <summary>What measured dimensions of a thru-axle can be. A maker's own thread is never ruled out and comes last.</summary>
-    /// <param name="outside">Outside of the thread.</param>
+    /// <param name="outside">Outside of the thread; it measures up to 0.25 mm under its name (thread tolerance, from memory).</param>
     /// <param name="fiveTurns">From crest to crest over five turns: 5, 7.5 or 8.75 mm.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
     public static Identification<AxleThread> Identify(MeasuredLength? outside = null, MeasuredLength? fiveTurns = null) => ThreadsByMeasure.Rows.Identify(outside, fiveTurns);
@@ -92,10 +92,9 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
             foreach (AxleThread thread in All)
             {
                 decimal five = thread.PitchHundredths / 20m;
-                decimal least = thread.Diameter == 12 ? 11.85m : thread.Diameter;
                 rows.Add(thread == Own
                     ? new(thread, [null, null], "compare it with the axle that the maker sells; 20 mm axles mostly are such")
-                    : new(thread, [(least, thread.Diameter), (five, five)], "a thread gauge"));
+                    : new(thread, [ThreadCrests.Of(thread.Diameter), (five, five)], "a thread gauge", thread.Diameter));
             }
 
             return new(

@@ -56,7 +56,7 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
     public int TurnsPerInch => _turnsPerInch;
 
     /// <summary>What measured dimensions of an axle or nut can be.</summary>
-    /// <param name="outside">Outside of the thread; it measures a little under its name.</param>
+    /// <param name="outside">Outside of the thread; it measures up to 0.25 mm under its name (thread tolerance, from memory).</param>
     /// <param name="tenTurns">From crest to crest over ten turns: 10.0, 10.58 or 9.77 mm.</param>
     /// <exception cref="ArgumentException">Nothing was measured, or a reading is the default.</exception>
     public static Identification<HubAxleThread> Identify(MeasuredLength? outside = null, MeasuredLength? tenTurns = null) => ThreadsByMeasure.Rows.Identify(outside, tenTurns);
@@ -98,7 +98,7 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
                 decimal thick = new Nanometres(thread._diameter).Millimetres;
                 decimal ten = decimal.Round(10 * thread.PitchMillimetres, 4);
                 string tells = thread._turnsPerInch == 0 ? "a metric gauge of 1 mm" : FormattableString.Invariant($"a gauge of {thread._turnsPerInch} turns an inch");
-                rows.Add(new(thread, [(thick, thick), (ten, ten)], tells));
+                rows.Add(new(thread, [ThreadCrests.Of(thick), (ten, ten)], tells, thick));
             }
 
             return new(

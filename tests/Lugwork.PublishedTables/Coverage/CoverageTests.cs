@@ -41,6 +41,15 @@ public sealed class CoverageTests
         None(CoveragePage.Lines.SelectMany(l => l.Named.Where(n => Library.Find(n) is null).Select(n => $"{l}: \"{n}\" is not in the library")));
 
     [Fact]
+    public void A_trap_that_runs_as_a_joint_is_not_said_to_be_not_taken()
+    {
+        Dictionary<string, string[]> joints = Traps.TrapTable.All.ToDictionary(t => t.Id, t => new Traps.TrapRun[] { t }.Concat(t.And).Select(r => r.Joint).OfType<string>().ToArray());
+        (CoverageLine Line, string Id)[] lines = [.. CoveragePage.Lines.Where(l => l.File.EndsWith("-edge-cases.csv", StringComparison.Ordinal) && joints.ContainsKey(l.From)).Select(l => (l, l.From))];
+        Assert.True(lines.Length > 200, $"{lines.Length} lines of traps");
+        None(lines.Where(p => p.Line.Reason is not null && joints[p.Id].Length > 0).Select(p => $"{p.Line} runs as joint {string.Join(", ", joints[p.Id])} and is said to be not taken"));
+    }
+
+    [Fact]
     public void What_is_not_taken_has_a_reason() =>
         None(CoveragePage.Lines.Where(l => l.Where.Length == 0 || l.Reason is { Length: < 10 }).Select(l => $"{l} gives no reason"));
 

@@ -65,7 +65,11 @@ public sealed class MeasuringLaws
             {
                 Assert.Same(thread, PedalThread.Identify(Read(Number(thread.Diameter), error)).Candidates[0].Value);
                 Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) + error, error)), false);
-                Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) - error, error)), false);
+                foreach (decimal below in new[] { 0m, 0.1m, 0.2m, 0.25m })
+                {
+                    Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) - below, error)), true);
+                    Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) - below - error, error)), false);
+                }
             }
         }
     }

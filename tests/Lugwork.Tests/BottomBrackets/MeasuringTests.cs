@@ -100,8 +100,11 @@ public sealed class MeasuringTests
     public void A_pedal_is_told_by_three_tenths_of_a_millimetre()
     {
         Assert.Equal(["9/16x20"], Keys(PedalThread.Identify(Mm(14.25m))));
-        Assert.Equal(["14x1.25"], Keys(PedalThread.Identify(Mm(13.95m))));
-        Assert.Equal(["14x1.25", "9/16x20"], Keys(PedalThread.Identify(Mm(14.1m, 0.2m))));
+        Assert.Equal(["14x1.25"], Keys(PedalThread.Identify(Mm(13.9m))));
+        Assert.Equal(["9/16x20", "14x1.25"], Keys(PedalThread.Identify(Mm(14.1m, 0.2m))));
+        Assert.Equal(["9/16x20", "14x1.25"], Keys(PedalThread.Identify(Mm(14.1m))));
+        Assert.Equal(["9/16x20"], Keys(PedalThread.Identify(Mm(14.15m))));
+        Assert.Equal(["1/2x20"], Keys(PedalThread.Identify(Mm(12.5m))));
         Assert.Empty(PedalThread.Identify(Mm(13m)).Candidates);
     }
 

@@ -40,6 +40,13 @@ public sealed class MeasuringLaws
     {
         Found(thread, FreewheelThread.Identify(Read(thread.Diameter, away, error)), exact);
         Found(thread, FreewheelThread.Identify(Read(thread.Diameter, away, error), thread.ThreadsPerInch), exact);
+        foreach (double below in new[] { 0.1, 0.2, 0.25 })
+        {
+            Length crests = thread.Diameter - Length.FromMillimeters(below);
+            Found(thread, FreewheelThread.Identify(Read(crests, away, error)), exact);
+            Found(thread, FreewheelThread.Identify(Read(crests, away, error), thread.ThreadsPerInch), exact);
+        }
+
         Found(thread, FreewheelThread.Identify(threadsPerInch: thread.ThreadsPerInch + 0.25m), false);
     });
 

@@ -63,6 +63,8 @@ public sealed class MeasuringTests
         Assert.StartsWith("ten threads (thread gauge or caliper over ten crests): 10 mm is 34.7x1; 10.583 mm is ", found.Next, StringComparison.Ordinal);
         Assert.Equal(["34.7x1"], Keys(FreewheelThread.Identify(Mm(34.8m, 0.15m), 25.4m)));
         Assert.Equal(["lockring-1.29x24"], Keys(FreewheelThread.Identify(Mm(32.8m))));
+        Assert.Equal(["British-1.370x24", "track-1.37x24", "1.375x24", "1.378x24"], Keys(FreewheelThread.Identify(Mm(34.8m), 24m)));
+        Assert.Contains("1.375x24", Keys(FreewheelThread.Identify(Mm(34.8m))));
     }
 
     [Theory]

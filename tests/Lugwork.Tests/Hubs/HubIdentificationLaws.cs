@@ -7,6 +7,9 @@ public sealed class HubIdentificationLaws
 {
     private static readonly decimal[] Errors = [0m, 0.02m, 0.1m, 0.3m, 1m];
 
+    /// <summary>How far the crests of a real thread may lie below its name.</summary>
+    private static readonly decimal[] Below = [0m, 0.1m, 0.2m, 0.25m];
+
     [Fact]
     public void Exact_dimensions_give_the_hub_first_or_among_its_equals()
     {
@@ -78,16 +81,41 @@ public sealed class HubIdentificationLaws
                 foreach (HubAxleThread thread in HubAxleThread.All)
                 {
                     MeasuredLength ten = MeasuredLength.OfMillimetres(decimal.Round((decimal)thread.Pitch.Millimeters * 10, 4) + off, error);
-                    Kept(thread, HubAxleThread.Identify(Off(thread.Diameter, off, error), ten), off);
+                    foreach (decimal below in Below)
+                    {
+                        Kept(thread, HubAxleThread.Identify(Off(thread.Diameter, off - below, error), ten), off);
+                    }
                 }
 
                 foreach (AxleThread thread in AxleThread.All.Where(t => t != AxleThread.Own))
                 {
                     MeasuredLength five = MeasuredLength.OfMillimetres(((decimal)thread.Pitch!.Value.Millimeters * 5) + off, error);
-                    Kept(thread, AxleThread.Identify(Off(thread.NominalDiameter!.Value, off, error), five), off);
+                    foreach (decimal below in Below)
+                    {
+                        Kept(thread, AxleThread.Identify(Off(thread.NominalDiameter!.Value, off - below, error), five), off);
+                    }
                 }
             }
         }
+    }
+
+    [Theory]
+    [InlineData("9.85", "10", "M10x1")]
+    [InlineData("9.4", "9.77", "3/8x26")]
+    [InlineData("7.8", null, "5/16x24 5/16x26")]
+    [InlineData("13.8", null, "M14x1")]
+    public void The_crests_of_an_axle_lie_below_its_name(string outside, string? turns, string threads)
+    {
+        Identification<HubAxleThread> found = HubAxleThread.Identify(Reading(outside), turns is null ? null : Reading(turns));
+        Assert.Equal(threads, string.Join(' ', found.Candidates.Select(c => c.Value)));
+        Assert.Equal(threads.Contains(' ', StringComparison.Ordinal), found.Next.StartsWith("ten turns ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_crests_of_a_thru_axle_lie_below_its_name()
+    {
+        Assert.Equal([AxleThread.M15Pitch1Point5, AxleThread.Own], AxleThread.Identify(Reading("14.8"), Reading("7.5")).Candidates.Select(c => c.Value));
+        Assert.StartsWith("five turns ", AxleThread.Identify(Reading("11.8")).Next, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -113,6 +141,8 @@ public sealed class HubIdentificationLaws
         Identified<T> own = Assert.Single(found.Candidates, c => Equals(c.Value, value));
         Assert.True(off != 0 || own.DeviationMillimetres == found.Candidates[0].DeviationMillimetres, $"{value} is not among the nearest");
     }
+
+    private static MeasuredLength Reading(string millimetres) => MeasuredLength.OfMillimetres(decimal.Parse(millimetres, System.Globalization.CultureInfo.InvariantCulture));
 
     private static MeasuredLength Exactly(UnitsNet.Length length) => Off(length, 0, 0);
 
