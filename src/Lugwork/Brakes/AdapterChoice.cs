@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Lugwork.Brakes;
 
 /// <summary>Which adapter a mount takes for a rotor, out of those that exist. Immutable.</summary>
-/// <remarks>Rotor = the mount's own + increment. It asks the same relations as the joints of a build: nothing is computed for a gap that no adapter is made for.</remarks>
+/// <remarks>Rotor = the mount's own + increment. It asks the same relations as the joints of a build: nothing is computed for a gap that no adapter is made for. No adapter is named for a rotor above the limit.</remarks>
 public sealed class AdapterChoice
 {
     private AdapterChoice(AdapterIncrement? increment, string adapter, SumCheck onMount, SumCheck limit)
@@ -14,10 +14,10 @@ public sealed class AdapterChoice
         Limit = limit;
     }
 
-    /// <summary>How much larger a rotor the adapter asks for; null where none is needed or none is made.</summary>
+    /// <summary>How much larger a rotor the adapter asks for; null where none is needed, none is made, or the rotor is above the limit.</summary>
     public AdapterIncrement? Increment { get; }
 
-    /// <summary>The adapter, to buy; empty where none is needed or none is made.</summary>
+    /// <summary>The adapter, to buy; empty where none is needed, none is made, or the rotor is above the limit.</summary>
     public string Adapter { get; }
 
     /// <summary>The caliper on the mount with this rotor.</summary>
@@ -41,12 +41,18 @@ public sealed class AdapterChoice
         ArgumentNullException.ThrowIfNull(rotor);
         Outcome on = BrakeRelations.OnMount.Judge([mount.FitCode, caliper.FitCode, RotorSize.Exact(rotor)]);
         Outcome limit = largestRotor is null ? BrakeRelations.RotorLimitMissing : BrakeRelations.Limit.Judge([RotorSize.Exact(rotor), RotorSize.Exact(largestRotor)]);
+        SumCheck held = Told(limit, string.Format(CultureInfo.InvariantCulture, limit.Reason!.Template, rotor.TradeName, largestRotor?.FitKey), null);
+        if (limit.Verdict == Verdict.Unsafe && on.Bridge is { } withheld)
+        {
+            return new(null, "", new(on.Verdict, $"The rotor is above the limit: no adapter is named for {mount.TradeName}.", "a rotor within the maker's largest", withheld.Caution, withheld.Sources), held);
+        }
+
         string adapter = on.Bridge?.What ?? "";
         return new(
             on.Bridge is { } bridge ? Step(bridge.To - bridge.From) : null,
             adapter,
             Told(on, string.Format(CultureInfo.InvariantCulture, on.Reason!.Template, mount.TradeName, caliper.TradeName, rotor.TradeName).Replace("[bridge]", adapter, StringComparison.Ordinal), on.Bridge),
-            Told(limit, string.Format(CultureInfo.InvariantCulture, limit.Reason!.Template, rotor.TradeName, largestRotor?.FitKey), null));
+            held);
     }
 
     private static SumCheck Told(Outcome outcome, string reason, Bridge? bridge) =>

@@ -13,6 +13,9 @@ public sealed class ChainWear
 {
     private readonly double _percent;
 
+    // 0.6 mm on a foot: more than a ruler is out by.
+    private const double ShorterThanAny = -0.2;
+
     private ChainWear(ChainSize chain, double percent) => (Chain, _percent) = (chain, percent);
 
     /// <summary>What the limits rest on.</summary>
@@ -27,8 +30,11 @@ public sealed class ChainWear
     /// <summary>Limit for this chain, per cent; null where none is printed: 13 speeds, freight chains.</summary>
     public double? LimitPercent => LimitOf(Chain);
 
-    /// <summary>At or above the limit; null where there is none.</summary>
-    public bool? IsWornOut => LimitPercent is { } limit ? _percent >= limit - 1e-9 : null;
+    /// <summary>No chain is so much shorter than new, more than 0.2 %: miscounted, slack or not pulled straight. Measure again.</summary>
+    public bool IsMismeasured => _percent < ShorterThanAny;
+
+    /// <summary>At or above the limit; null where there is none, or where it has to be measured again.</summary>
+    public bool? IsWornOut => !IsMismeasured && LimitPercent is { } limit ? _percent >= limit - 1e-9 : null;
 
     /// <summary>How long the measured pins may at most stand apart, for a number of pitches; null where there is no limit.</summary>
     /// <param name="chain">The chain.</param>
@@ -54,7 +60,7 @@ public sealed class ChainWear
     }
 
     /// <summary>"0.52 % longer: worn out, the limit is 0.5 %".</summary>
-    public override string ToString() => LimitPercent is { } limit
+    public override string ToString() => IsMismeasured ? FormattableString.Invariant($"{-_percent:0.00} % shorter than new: measure again") : LimitPercent is { } limit
         ? FormattableString.Invariant($"{_percent:0.00} % longer: {(IsWornOut == true ? "worn out" : "not worn out")}, the limit is {limit} %")
         : FormattableString.Invariant($"{_percent:0.00} % longer: no limit is known, ask the chain's maker");
 

@@ -42,18 +42,18 @@ public static class Gearing
         RotationalSpeed.FromRevolutionsPerMinute(KilometresPerHour(speed) * 1_000_000 / (60 * 2 * Math.PI * Crank(crank) * Given.Number(gainRatio, 0.01, 50, nameof(gainRatio))));
 
     /// <summary>Range, 100 · highest / lowest, per cent: one gear alone has 100.</summary>
-    /// <param name="lowest">Lowest ratio, 0.01 to 100.</param>
+    /// <param name="lowest">Lowest ratio, 0.001 to 100.</param>
     /// <param name="highest">Highest ratio, not below the lowest.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static double RangePercent(double lowest, double highest) =>
-        100 * Given.Number(highest, Given.Number(lowest, 0.01, 100, nameof(lowest)), 100, nameof(highest)) / lowest;
+        100 * Given.Number(highest, Given.Number(lowest, 0.001, 100, nameof(lowest)), 100, nameof(highest)) / lowest;
 
     /// <summary>Step from one ratio to another, 100 · (to / from - 1), per cent; negative for a step down.</summary>
-    /// <param name="from">Ratio before, 0.01 to 100.</param>
-    /// <param name="to">Ratio after, 0.01 to 100.</param>
+    /// <param name="from">Ratio before, 0.001 to 100.</param>
+    /// <param name="to">Ratio after, 0.001 to 100.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static double StepPercent(double from, double to) =>
-        100 * ((Given.Number(to, 0.01, 100, nameof(to)) / Given.Number(from, 0.01, 100, nameof(from))) - 1);
+        100 * ((Given.Number(to, 0.001, 100, nameof(to)) / Given.Number(from, 0.001, 100, nameof(from))) - 1);
 
     internal static double Circumference(Length rolledCircumference) => Given.Millimetres(rolledCircumference, 300, 5_000, nameof(rolledCircumference));
 

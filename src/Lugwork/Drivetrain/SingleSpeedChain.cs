@@ -6,21 +6,25 @@ namespace Lugwork.Drivetrain;
 /// <summary>A chain on one ring and one sprocket: how many pitches, and where the axle stands or how much slack is left.</summary>
 /// <remarks>
 /// Without a tensioner the axle, or an eccentric, has to move until the chain is tight: 6.35 mm for a pitch. Where nothing moves, what rounding up leaves is slack;
-/// about 10 mm of play in the middle of the run is usual (common practice, no source), much more wants a tensioner, an eccentric or other teeth. A chain is tight only at
+/// about 10 mm of rise in the middle of the run is usual (common practice, no source), more wants a tensioner, an eccentric or other teeth. The rise is from the straight line to one side, half of the play from end to end. A chain is tight only at
 /// one point of the turn: leave it play there.
 /// </remarks>
 public sealed class SingleSpeedChain
 {
+    private const double Rise = 10;
+
     private readonly double _centre;
 
     private readonly double _slack;
 
     private readonly double _run;
 
-    private SingleSpeedChain(int pitches, double centre, double slack, int ring, int sprocket)
+    private readonly bool _isFixed;
+
+    private SingleSpeedChain(int pitches, double centre, double slack, int ring, int sprocket, bool isFixed)
     {
         double difference = ChainLoop.Radius(ring) - ChainLoop.Radius(sprocket);
-        (Pitches, _centre, _slack) = (pitches, centre, slack);
+        (Pitches, _centre, _slack, _isFixed) = (pitches, centre, slack, isFixed);
         _run = Math.Sqrt((centre * centre) - (difference * difference));
     }
 
@@ -36,8 +40,27 @@ public sealed class SingleSpeedChain
     /// <summary>How much longer the chain is than its loop; 0 where the axle moves.</summary>
     public Length Slack => Length.FromMillimeters(_slack);
 
+    /// <summary>How far the middle of one run can be lifted out of its straight line to one side, if all slack is in that run: half of <see cref="PlayFromEndToEnd"/>.</summary>
+    public Length RiseAtMidRun => PlayFromEndToEnd / 2;
+
+    /// <summary>The usual rise, 10 mm. Common practice, no source.</summary>
+    public static Length UsualRise => Length.FromMillimeters(Rise);
+
+    /// <summary>Whether the chain can be held tight where nothing moves: fits up to the usual rise, a part, a tensioner, above it. Where the axle moves it fits as soon as it is drawn tight, with the usual rise.</summary>
+    public SumCheck Check
+    {
+        get
+        {
+            double rise = RiseAtMidRun.Millimeters;
+            string told = FormattableString.Invariant($"{_slack:0.0} mm of slack, {rise:0.0} mm of rise at mid-run; about {Rise:0} mm is usual (common practice, no source)");
+            return !_isFixed ? new(Verdict.Fits, FormattableString.Invariant($"the axle is drawn back to {_centre:0.0} mm, and let in until the chain rises about {Rise:0} mm at its tightest"), "", null, RestsOn)
+                : rise <= Rise ? new(Verdict.Fits, told, "", null, RestsOn)
+                : new(Verdict.NeedsPart, told, "a chain tensioner, an eccentric, a cranked half link or other teeth", null, RestsOn);
+        }
+    }
+
     /// <summary>How far the chain can be moved in the middle of one run, from end to end, if all slack is in that run: √(s (2L + s)), with L the free run.</summary>
-    public Length PlayAtMidRun => Length.FromMillimeters(Math.Sqrt(_slack * ((2 * _run) + _slack)));
+    public Length PlayFromEndToEnd => Length.FromMillimeters(Math.Sqrt(_slack * ((2 * _run) + _slack)));
 
     /// <summary>What the sums rest on.</summary>
     public static ImmutableArray<Source> RestsOn => [Sources.Derived, Sources.CommonPractice];
@@ -60,7 +83,7 @@ public sealed class SingleSpeedChain
         for (int pitches = withCrankedLink ? first.WholePitches : first.EvenPitches; pitches <= last; pitches += step)
         {
             double centre = ChainLoop.CentreDistance(ChainLength.OfPitches(Math.Max(pitches, first.Pitches)), ring, sprocket).Millimeters;
-            chains.Add(new(pitches, Math.Clamp(centre, least, most), 0, ring, sprocket));
+            chains.Add(new(pitches, Math.Clamp(centre, least, most), 0, ring, sprocket, false));
         }
 
         return chains.ToImmutable();
@@ -76,9 +99,9 @@ public sealed class SingleSpeedChain
     {
         ChainLength loop = ChainLoop.Exact(centreDistance, ring, sprocket);
         int pitches = withCrankedLink ? loop.WholePitches : loop.EvenPitches;
-        return new(pitches, centreDistance.Millimeters, Math.Max(0, pitches - loop.Pitches) * Given.PitchMillimetres, ring, sprocket);
+        return new(pitches, centreDistance.Millimeters, Math.Max(0, pitches - loop.Pitches) * Given.PitchMillimetres, ring, sprocket, true);
     }
 
-    /// <summary>"98 pitches, axles 405.2 mm apart: tight", "97 pitches with a cranked half link, axles 425.0 mm apart: 1.2 mm of slack, 31 mm of play".</summary>
-    public override string ToString() => FormattableString.Invariant($"{Pitches} pitches{(HasCrankedLink ? " with a cranked half link" : "")}, axles {_centre:0.0} mm apart: {(_slack > 0 ? FormattableString.Invariant($"{_slack:0.0} mm of slack, {PlayAtMidRun.Millimeters:0} mm of play") : "tight")}");
+    /// <summary>"98 pitches, axles 405.2 mm apart: tight", "97 pitches with a cranked half link, axles 425.0 mm apart: 1.2 mm of slack, 15.9 mm of rise at mid-run".</summary>
+    public override string ToString() => FormattableString.Invariant($"{Pitches} pitches{(HasCrankedLink ? " with a cranked half link" : "")}, axles {_centre:0.0} mm apart: {(_slack > 0 ? FormattableString.Invariant($"{_slack:0.0} mm of slack, {RiseAtMidRun.Millimeters:0.0} mm of rise at mid-run") : "tight")}");
 }

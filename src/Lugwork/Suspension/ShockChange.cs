@@ -32,19 +32,19 @@ public sealed class ShockChange
     /// <summary>Travel of the wheel with the other shock, about.</summary>
     public Length WheelTravel => _leverage.TravelFor(Shock.Stroke);
 
-    /// <summary>How much shorter the other shock is when it is fully in; below zero it stops earlier than the frame's own.</summary>
-    public Length FurtherIn => Length.FromMillimeters(Deeper);
+    /// <summary>How much shorter the other shock is when it is fully in; below zero it stops earlier than the frame's own. Null between different mounts, whose lengths are measured from other points.</summary>
+    public Length? FurtherIn => Deeper is { } deeper ? Length.FromMillimeters(deeper) : null;
 
-    /// <summary>How much further up the wheel goes at full travel, about; this much of the clearance at bottom-out is gone. Below zero there is more.</summary>
-    public Length WheelFurtherUp => Length.FromMillimeters(Deeper * Ratio);
+    /// <summary>How much further up the wheel goes at full travel, about; this much of the clearance at bottom-out is gone. Below zero there is more. Null between different mounts.</summary>
+    public Length? WheelFurtherUp => Deeper is { } deeper ? Length.FromMillimeters(deeper * Ratio) : null;
 
-    /// <summary>How much the wheel stands lower in the frame with the suspension fully out, about: a longer shock lifts the bottom bracket. Below zero it stands higher.</summary>
-    public Length WheelFurtherDown => Length.FromMillimeters((Shock.Eye - Frame.Eye) / 100.0 * Ratio);
+    /// <summary>How much the wheel stands lower in the frame with the suspension fully out, about: a longer shock lifts the bottom bracket. Below zero it stands higher. Null between different mounts.</summary>
+    public Length? WheelFurtherDown => Frame.Mount == Shock.Mount ? Length.FromMillimeters((Shock.Eye - Frame.Eye) / 100.0 * Ratio) : null;
 
     /// <summary>The warning that goes with every such sum.</summary>
     public static Caution Caution => Cautions.SuspensionSums;
 
-    private double Deeper => (Frame.Eye - Frame.Shaft - Shock.Eye + Shock.Shaft) / 100.0;
+    private double? Deeper => Frame.Mount != Shock.Mount ? null : (Frame.Eye - Frame.Shaft - Shock.Eye + Shock.Shaft) / 100.0;
 
     /// <summary>Compares a shock with the one that a frame is made for.</summary>
     /// <param name="frame">The size that the frame is made for.</param>

@@ -19,7 +19,7 @@ public sealed class ClearanceRule
     /// <summary>All others: 6 mm, by a maker's manual.</summary>
     public static ClearanceRule Others { get; } = new("all other bicycles", 6, Sources.WheelsManual);
 
-    /// <summary>The least that a United States regulation allows at any position of the wheel: 1.6 mm. No room for dirt.</summary>
+    /// <summary>The least that a United States regulation allows at any position of the wheel: 1.6 mm. No room for dirt or run-out: by it alone nothing fits, more than that needs measuring.</summary>
     public static ClearanceRule UnitedStates { get; } = new("United States regulation", 1.6, Sources.WheelRegulation);
 
     /// <summary>Every rule, the widest first.</summary>

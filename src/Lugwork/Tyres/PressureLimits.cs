@@ -5,10 +5,13 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>How far a tyre on a rim may be inflated: never above the lowest limit of tyre, rim and, on a hookless rim, 5 bar. Immutable.</summary>
-/// <remarks>A missing limit is unknown, not unlimited. The pressure that a rim stands falls with the width of its tyre: ask its maker for the tyre at hand.</remarks>
+/// <remarks>A missing limit is unknown, not unlimited; a missing least is unknown, not none. The pressure that a rim stands falls with the width of its tyre: ask its maker for the tyre at hand.</remarks>
 public sealed class PressureLimits
 {
     private const double Hookless = 5;
+
+    // The highest of the lowest pressures that an older edition of the tyre standard is reported to give.
+    private const double LowWithoutLeast = 3;
     private readonly double? _tyre;
     private readonly double? _rim;
     private readonly double? _least;
@@ -16,10 +19,10 @@ public sealed class PressureLimits
 
     private PressureLimits(double? tyre, double? rim, RimType? type, double? least) => (_tyre, _rim, _type, _least) = (tyre, rim, type, least);
 
-    /// <summary>The lowest limit; null where no limit of the tyre is known. A rim of unknown type counts as hookless.</summary>
+    /// <summary>The lowest limit that is known; one that is not known may be lower, see <see cref="IsComplete"/>. Null where none is known. A rim of unknown type counts as hookless.</summary>
     public Pressure? Most => Lowest is { } bars ? Pressure.FromBars(bars) : null;
 
-    /// <summary>Which limit is the lowest: "tyre", "rim", "hookless rim"; empty where no limit of the tyre is known.</summary>
+    /// <summary>Which limit is the lowest: "tyre", "rim", "hookless rim"; empty where no limit is known.</summary>
     public string Binding => Lowest is not { } lowest ? "" : lowest >= _tyre ? "tyre" : lowest >= _rim ? "rim" : _type is null ? "hookless rim, which it may be" : "hookless rim";
 
     /// <summary>Limits of tyre and rim and the type of the rim are all known.</summary>
@@ -30,20 +33,27 @@ public sealed class PressureLimits
 
     private bool MayBeHookless => _type is null || _type == RimType.Hookless;
 
-    private double? Lowest => _tyre is not { } tyre ? null : Math.Min(Math.Min(tyre, _rim ?? tyre), MayBeHookless ? Hookless : tyre);
+    private double? Lowest
+    {
+        get
+        {
+            double lowest = Math.Min(Math.Min(_tyre ?? double.MaxValue, _rim ?? double.MaxValue), MayBeHookless ? Hookless : double.MaxValue);
+            return lowest < double.MaxValue ? lowest : null;
+        }
+    }
 
     /// <summary>Puts the limits together.</summary>
     /// <param name="tyreMost">The most that is printed on the tyre, 0.2 to 20 bar; null where it is not known.</param>
     /// <param name="rimMost">The most that the rim's maker allows with this tyre, 0.2 to 20 bar; null where it is not known.</param>
     /// <param name="rim">How the rim holds the bead; null where it is not known.</param>
-    /// <param name="tyreLeast">The least that is printed on the tyre, 0.2 to 20 bar; null where none is.</param>
+    /// <param name="tyreLeast">The least that is printed on the tyre, 0.2 to 20 bar; null where it is not known. Below 3 bar, the highest of what <see cref="LeastByOlderStandard"/> gives, it is then asked for.</param>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is out of range or no number.</exception>
     public static PressureLimits Of(Pressure? tyreMost, Pressure? rimMost, RimType? rim, Pressure? tyreLeast = null) =>
         new(Bars(tyreMost, nameof(tyreMost)), Bars(rimMost, nameof(rimMost)), rim, Bars(tyreLeast, nameof(tyreLeast)));
 
     /// <summary>Holds a pressure against the limits.</summary>
     /// <param name="pressure">0.2 to 20 bar.</param>
-    /// <returns>Unsafe above a limit or below the tyre's least; needs measuring where a limit is not known; fits otherwise.</returns>
+    /// <returns>Unsafe above a limit or below the tyre's least; needs measuring where a limit is not known, or where the least is not and the pressure is below 3 bar; fits otherwise.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is out of range or no number.</exception>
     public SumCheck Check(Pressure pressure)
     {
@@ -56,6 +66,7 @@ public sealed class PressureLimits
             : _tyre is null ? Says(Verdict.NeedsMeasuring, $"{told}, and the tyre's limit is not known", "read it off the side of the tyre")
             : bars > Hookless && _type is null ? Says(Verdict.NeedsMeasuring, $"{told} is above the {Shown(Hookless)} of hookless rims, and the rim may be one", "ask the rim's maker whether it is hookless")
             : _rim is null ? Says(Verdict.NeedsMeasuring, $"{told}, and the rim's limit is not known", "ask the rim's maker for this tyre width")
+            : _least is null && bars < LowWithoutLeast ? Says(Verdict.NeedsMeasuring, $"{told} is low, and the tyre's least is not known", "read the least off the side of the tyre")
             : Says(Verdict.Fits, $"{told} is within {Shown(Lowest)}, the limit of the {Binding}", "");
     }
 
@@ -79,6 +90,10 @@ public sealed class PressureLimits
 
     private static string Shown(double? bars) => string.Create(CultureInfo.InvariantCulture, $"{bars:0.0#} bar");
 
-    /// <summary>"at most 5.0 bar (hookless rim)".</summary>
-    public override string ToString() => Lowest is { } lowest ? $"at most {Shown(lowest)} ({Binding})" : "the tyre's limit is not known";
+    /// <summary>"at most 5.0 bar (hookless rim)", "at most 8.0 bar (tyre); the rim's limit is not known".</summary>
+    public override string ToString()
+    {
+        string unknown = (_tyre, _rim) switch { (null, null) => "the limits of tyre and rim are not known", (null, _) => "the tyre's limit is not known", (_, null) => "the rim's limit is not known", _ => "" };
+        return Lowest is not { } lowest ? unknown : unknown.Length == 0 ? $"at most {Shown(lowest)} ({Binding})" : $"at most {Shown(lowest)} ({Binding}); {unknown}";
+    }
 }

@@ -45,7 +45,7 @@ public sealed class TyreClearance
     /// <exception cref="ArgumentOutOfRangeException">The gap is out of range or no number.</exception>
     public static TyreClearance EachSide(MountedTyre tyre, Length gap) => EachSide(tyre, gap, Length.Zero);
 
-    /// <summary>Room above the tread.</summary>
+    /// <summary>Room above the tread. Off the measuring rim the height may differ by as much as the rim does: no height there is published.</summary>
     /// <param name="tyre">The mounted tyre.</param>
     /// <param name="axleToFrame">From the middle of the axle to crown, bridge or mudguard, 50 to 600 mm; the least in the travel of a suspension.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is out of range or no number.</exception>
@@ -54,17 +54,20 @@ public sealed class TyreClearance
         ArgumentNullException.ThrowIfNull(tyre);
         double room = NumberRange.Millimetres(axleToFrame, 50, 600) - (tyre.OutsideMillimetres(SectionHeight.EqualToWidth) / 2);
         double upper = (tyre.OutsideMillimetres(SectionHeight.UpperSize) - tyre.OutsideMillimetres(SectionHeight.EqualToWidth)) / 2;
-        return new(room, room - upper, room + MountedTyre.Tolerance, "above the tread");
+        // No height off the measuring rim is published: at most one for one, to either side.
+        double off = Math.Abs(tyre.InnerWidth.Millimeters - tyre.MeasuredOn.Millimeters);
+        return new(room, room - upper - off, room + MountedTyre.Tolerance + off, "above the tread");
     }
 
     /// <summary>Holds the room against a rule.</summary>
     /// <param name="rule">How much is asked for.</param>
-    /// <returns>Fits where even the largest tyre of the name leaves it; does not fit where even the smallest does not; needs measuring between.</returns>
+    /// <returns>Fits where even the largest tyre of the name leaves it, but never by <see cref="ClearanceRule.UnitedStates"/> alone; does not fit where even the smallest does not; needs measuring between.</returns>
     public SumCheck Check(ClearanceRule rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
         string told = string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, {_least:0.0} mm with the largest tyre of this name; {rule} are asked for");
-        return _least >= rule.Millimetres ? new(Verdict.Fits, told, "", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+        return _least >= rule.Millimetres && rule == ClearanceRule.UnitedStates ? new(Verdict.NeedsMeasuring, told + ", which leaves no room for dirt or run-out", "the frame maker's figure, or more room than that", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+            : _least >= rule.Millimetres ? new(Verdict.Fits, told, "", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : _most < rule.Millimetres ? new(Verdict.DoesNotFit, told, "a narrower tyre", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : new(Verdict.NeedsMeasuring, told, "the mounted tyre at riding pressure, by caliper", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance]);
     }

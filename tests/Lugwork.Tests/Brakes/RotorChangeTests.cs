@@ -38,7 +38,7 @@ public sealed class RotorChangeTests
     [InlineData("PM-160", "180", "180", Verdict.NeedsPart, "+20")]
     [InlineData("PM-160", "160", "180", Verdict.Fits, null)]
     [InlineData("PM-160", "203", "203", Verdict.NeedsPart, "+43")]
-    [InlineData("PM-160", "203", "200", Verdict.Unsafe, "+43")]
+    [InlineData("PM-160", "203", "200", Verdict.Unsafe, null)]
     [InlineData("PM-160", "180", null, Verdict.NeedsMeasuring, "+20")]
     [InlineData("PM-180", "160", "203", Verdict.DoesNotFit, null)]
     [InlineData("IS-rear", "160", "180", Verdict.NeedsPart, "+20")]
@@ -53,6 +53,7 @@ public sealed class RotorChangeTests
         Assert.NotEmpty(choice.Limit.Sources);
         Assert.DoesNotContain("{", choice.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain("[bridge]", choice.ToString(), StringComparison.Ordinal);
+        Assert.False(expected == Verdict.Unsafe && $"{choice}{choice.OnMount.Mend}{choice.OnMount.Reason}".Contains("mm of rotor", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -70,8 +70,39 @@ public sealed class ChainSumTests
         Assert.Equal(94, chain.Pitches);
         Assert.Equal((94 - loop) * 12.7, chain.Slack.Millimeters, 9);
         double run = Math.Sqrt((401 * 401) - Math.Pow(ChainLoop.Radius(44) - ChainLoop.Radius(16), 2));
-        Assert.Equal((run + chain.Slack.Millimeters) / 2, Math.Sqrt(Math.Pow(run / 2, 2) + Math.Pow(chain.PlayAtMidRun.Millimeters / 2, 2)), 9);
-        Assert.Equal(0, SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(635), 18, 18).PlayAtMidRun.Millimeters, 6);
+        Assert.Equal((run + chain.Slack.Millimeters) / 2, Math.Sqrt(Math.Pow(run / 2, 2) + Math.Pow(chain.PlayFromEndToEnd.Millimeters / 2, 2)), 9);
+        Assert.Equal(0, SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(635), 18, 18).PlayFromEndToEnd.Millimeters, 6);
+    }
+
+    /// <summary>Slack s and free run L lift the middle by √(s (2L + s)) / 2; 10 mm is common practice, no source.</summary>
+    [Theory]
+    [InlineData(635.0, Verdict.Fits)]
+    [InlineData(634.9, Verdict.Fits)]
+    [InlineData(634.8, Verdict.NeedsPart)]
+    [InlineData(625.0, Verdict.NeedsPart)]
+    public void More_rise_than_usual_where_nothing_moves_needs_a_tensioner(double centre, Verdict expected)
+    {
+        SingleSpeedChain chain = SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(centre), 18, 18);
+        Assert.Equal(expected, chain.Check.Verdict);
+        Assert.Equal(expected == Verdict.NeedsPart, chain.Check.Mend.Contains("tensioner", StringComparison.Ordinal));
+        Assert.Equal(chain.PlayFromEndToEnd.Millimeters, 2 * chain.RiseAtMidRun.Millimeters, 9);
+        Assert.Equal(expected == Verdict.Fits, chain.RiseAtMidRun <= SingleSpeedChain.UsualRise);
+    }
+
+    [Fact]
+    public void Where_the_axle_moves_no_tensioner_is_asked_for() =>
+        Assert.All(SingleSpeedChain.ForSlots(Length.FromMillimeters(402), Length.FromMillimeters(422), 42, 17), c => Assert.Equal(Verdict.Fits, c.Check.Verdict));
+
+    [Theory]
+    [InlineData(303.0, true)]
+    [InlineData(304.1, true)]
+    [InlineData(304.3, false)]
+    public void A_chain_shorter_than_any_new_one_is_measured_again(double millimetres, bool again)
+    {
+        ChainWear wear = ChainWear.Of(ChainSize.For11, Length.FromMillimeters(millimetres), 24);
+        Assert.Equal(again, wear.IsMismeasured);
+        Assert.Equal(again, wear.IsWornOut is null);
+        Assert.Equal(again, wear.ToString().EndsWith("shorter than new: measure again", StringComparison.Ordinal));
     }
 
     [Theory]

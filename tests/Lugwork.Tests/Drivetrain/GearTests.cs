@@ -79,6 +79,14 @@ public sealed class GearTests
     }
 
     [Fact]
+    public void Of_equal_gears_that_on_the_larger_ring_comes_first() =>
+        Assert.Equal(["20/20", "40/20", "20/10", "40/10"], GearTable.Of([20, 40], [10, 20], Wheel).Gears.Select(g => g.ToString()));
+
+    [Fact]
+    public void The_lowest_gear_that_teeth_allow_is_told() =>
+        Assert.StartsWith("metres for one turn", GearTable.Of([6], [200], Wheel, InternalHub.Find("14")).ToString(), StringComparison.Ordinal);
+
+    [Fact]
     public void A_table_of_a_double_tells_range_steps_and_duplicates()
     {
         GearTable table = GearTable.Of([34, 50], [34, 11, 17], Wheel);

@@ -47,11 +47,12 @@ public sealed class LeverageLaws
             {
                 ShockChange there = ShockChange.Of(frame, Length.FromMillimeters(150), shock);
                 ShockChange back = ShockChange.Of(shock, Length.FromMillimeters(150), frame);
-                Assert.Equal(0, (there.FurtherIn + back.FurtherIn).Millimeters, 9);
-                Assert.Equal(there.FurtherIn.Millimeters * there.Ratio, there.WheelFurtherUp.Millimeters, 9);
+                Assert.Equal(frame.Mount == shock.Mount, there.FurtherIn is not null && there.WheelFurtherUp is not null && there.WheelFurtherDown is not null);
+                Assert.Equal(0, (there.FurtherIn + back.FurtherIn)?.Millimeters ?? 0, 9);
+                Assert.Equal(there.FurtherIn?.Millimeters * there.Ratio ?? 0, there.WheelFurtherUp?.Millimeters ?? 0, 9);
                 Assert.Equal(ShockRelations.InFrame.Judge([frame.FitCode, shock.FitCode]).Verdict, there.Check().Verdict);
-                Assert.True(frame.Mount != shock.Mount || frame.Eye != shock.Eye || Math.Sign(shock.Shaft - frame.Shaft) == Math.Sign(there.FurtherIn.Millimeters));
-                Assert.True(there.Check().Verdict != Verdict.Fits || there.FurtherIn.Millimeters == 0);
+                Assert.True(frame.Mount != shock.Mount || frame.Eye != shock.Eye || Math.Sign(shock.Shaft - frame.Shaft) == Math.Sign(there.FurtherIn!.Value.Millimeters));
+                Assert.True(there.Check().Verdict != Verdict.Fits || there.FurtherIn!.Value.Millimeters == 0);
             }
         }
     }

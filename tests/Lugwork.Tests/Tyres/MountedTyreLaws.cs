@@ -76,7 +76,7 @@ public sealed class MountedTyreLaws
         foreach (ClearanceRule rule in ClearanceRule.All)
         {
             double asked = 2 * rule.Least.Millimeters;
-            Check(tyre, rule, tyre.MostWidth.Millimeters + asked + 0.001, Verdict.Fits);
+            Check(tyre, rule, tyre.MostWidth.Millimeters + asked + 0.001, rule == ClearanceRule.UnitedStates ? Verdict.NeedsMeasuring : Verdict.Fits);
             Check(tyre, rule, tyre.MostWidth.Millimeters + asked - 0.001, Verdict.NeedsMeasuring);
             Check(tyre, rule, tyre.LeastWidth.Millimeters + asked + 0.001, Verdict.NeedsMeasuring);
             Check(tyre, rule, tyre.LeastWidth.Millimeters + asked - 0.001, Verdict.DoesNotFit);

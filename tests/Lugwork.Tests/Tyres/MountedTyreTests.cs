@@ -46,7 +46,9 @@ public sealed class MountedTyreTests
     [InlineData(35.9, "Road", Verdict.NeedsMeasuring)]
     [InlineData(34.3, "Road", Verdict.NeedsMeasuring)]
     [InlineData(34.1, "Road", Verdict.DoesNotFit)]
-    [InlineData(41.9, "UnitedStates", Verdict.Fits)]
+    [InlineData(41.9, "UnitedStates", Verdict.NeedsMeasuring)]
+    [InlineData(29, "UnitedStates", Verdict.DoesNotFit)]
+    [InlineData(100, "UnitedStates", Verdict.NeedsMeasuring)]
     [InlineData(46, "Others", Verdict.Fits)]
     [InlineData(45.9, "Others", Verdict.NeedsMeasuring)]
     public void A_gap_is_held_against_a_rule(double gap, string rule, Verdict expected)
@@ -74,6 +76,23 @@ public sealed class MountedTyreTests
         Assert.Equal(3.5, room.Least.Millimeters, 6);
         Assert.Equal(12, room.Most.Millimeters, 6);
         Assert.Equal(Verdict.NeedsMeasuring, room.Check(ClearanceRule.Road).Verdict);
+    }
+
+    /// <summary>No height off the measuring rim is published.</summary>
+    [Theory]
+    [InlineData(19, 2)]
+    [InlineData(40, 23)]
+    [InlineData(17, 4)]
+    public void Off_the_measuring_rim_the_height_may_differ_as_much_as_the_rim(double rim, double lessRoom)
+    {
+        TyreSize size = TyreSize.Parse("28-622", null);
+        double off = Math.Abs(rim - MountedTyre.OnMeasuringRim(size).MeasuredOn.Millimeters);
+        TyreClearance measured = TyreClearance.Above(MountedTyre.OnMeasuringRim(size), Mm(348));
+        TyreClearance mounted = TyreClearance.Above(MountedTyre.OnRim(size, Mm(rim)), Mm(348));
+        Assert.True(off <= lessRoom);
+        Assert.Equal(measured.Least.Millimeters - off, mounted.Least.Millimeters, 6);
+        Assert.Equal(measured.Most.Millimeters + off, mounted.Most.Millimeters, 6);
+        Assert.True(rim < 30 || mounted.Check(ClearanceRule.Road).Verdict == Verdict.NeedsMeasuring);
     }
 
     [Fact]

@@ -17,9 +17,9 @@ public sealed class PressureLimitLaws
         PressureLimits limits = Of(tyre, rim, type);
         Verdict verdict = limits.Check(Pressure.FromBars(bars)).Verdict;
         bool hookless = type == RimType.Hookless || type is null;
-        bool within = bars <= tyre && bars <= rim && (!hookless || bars <= 5);
+        bool within = bars >= 3 && bars <= tyre && bars <= rim && (!hookless || bars <= 5);
         Assert.Equal(within, verdict == Verdict.Fits);
-        Assert.True(limits.Most is not { } most || (most.Bars <= tyre && most.Bars <= (rim ?? 20) && (!hookless || most.Bars <= 5)));
+        Assert.True(limits.Most is not { } most || (most.Bars <= (tyre ?? 20) && most.Bars <= (rim ?? 20) && (!hookless || most.Bars <= 5)));
     }
 
     [Property(MaxTest = 3_000)]
@@ -34,7 +34,10 @@ public sealed class PressureLimitLaws
             {
                 foreach (RimType? k in type is null ? [RimType.Hookless, RimType.Crochet] : new[] { type })
                 {
-                    seen.Add(Of(Math.Max(t, 0.2), Math.Max(r, 0.2), k).Check(Pressure.FromBars(bars)).Verdict);
+                    foreach (double least in bars < 3 ? new[] { 0.2, Math.Round(bars + 0.1, 2) } : [0.2])
+                    {
+                        seen.Add(PressureLimits.Of(Pressure.FromBars(Math.Max(t, 0.2)), Pressure.FromBars(Math.Max(r, 0.2)), k, Pressure.FromBars(least)).Check(Pressure.FromBars(bars)).Verdict);
+                    }
                 }
             }
         }

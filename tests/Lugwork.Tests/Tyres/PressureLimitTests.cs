@@ -15,7 +15,9 @@ public sealed class PressureLimitTests
     [InlineData(8.0, null, "TC", 8.0, "tyre")]
     [InlineData(8.0, 9.0, null, 5.0, "hookless rim, which it may be")]
     [InlineData(5.0, 5.0, "TSS", 5.0, "tyre")]
-    [InlineData(null, 7.0, "TC", null, "")]
+    [InlineData(null, 7.0, "TC", 7.0, "rim")]
+    [InlineData(null, null, "TSS", 5.0, "hookless rim")]
+    [InlineData(null, null, "TC", null, "")]
     public void The_lowest_limit_binds(double? tyre, double? rim, string? type, double? most, string binding)
     {
         PressureLimits limits = Limits(tyre, rim, type);
@@ -43,6 +45,22 @@ public sealed class PressureLimitTests
         Assert.True(expected == check.Verdict, check.ToString());
         Assert.Equal("tyre-pressure", check.Caution!.Id);
     }
+
+    [Theory]
+    [InlineData(8.0, 9.0, "at most 8.0 bar (tyre)")]
+    [InlineData(8.0, null, "at most 8.0 bar (tyre); the rim's limit is not known")]
+    [InlineData(null, 7.0, "at most 7.0 bar (rim); the tyre's limit is not known")]
+    [InlineData(null, null, "the limits of tyre and rim are not known")]
+    public void A_limit_that_is_not_known_is_named(double? tyre, double? rim, string expected) => Assert.Equal(expected, Limits(tyre, rim, "TC").ToString());
+
+    [Theory]
+    [InlineData(null, 0.2, Verdict.NeedsMeasuring)]
+    [InlineData(null, 2.99, Verdict.NeedsMeasuring)]
+    [InlineData(null, 3.0, Verdict.Fits)]
+    [InlineData(1.0, 1.0, Verdict.Fits)]
+    [InlineData(1.0, 0.99, Verdict.Unsafe)]
+    public void A_low_pressure_asks_for_a_least_that_is_not_known(double? least, double bars, Verdict expected) =>
+        Assert.Equal(expected, PressureLimits.Of(Pressure.FromBars(4), Pressure.FromBars(4), RimType.Crochet, least is { } l ? Pressure.FromBars(l) : null).Check(Pressure.FromBars(bars)).Verdict);
 
     [Fact]
     public void Below_the_least_of_the_tyre_is_no_pressure()
