@@ -17,8 +17,8 @@ public sealed class PressureByLoadExamples : WorkedExample
         WorkedRow row = RowOf(Topic, id);
         PressureByLoad cell = PressureByLoad.Find((int)row["tyre"], (int)row["rider"])!;
         Agrees(row, cell.Published.Bars);
-        PressureLimits hooked = PressureLimits.Of(Pressure.FromBars(9), Pressure.FromBars(9), RimType.TubelessCrochet);
-        PressureLimits hookless = PressureLimits.Of(Pressure.FromBars(9), Pressure.FromBars(9), RimType.Hookless);
+        PressureLimits hooked = PressureLimits.Of(Pressure.FromBars(9), Pressure.FromBars(9), RimType.TubelessCrochet, Pressure.FromBars(1.5));
+        PressureLimits hookless = PressureLimits.Of(Pressure.FromBars(9), Pressure.FromBars(9), RimType.Hookless, Pressure.FromBars(1.5));
         Assert.Equal(row.Published, cell.Within(hooked)?.Bars);
         Assert.True(cell.Within(hookless) is not null == row.Published <= 5, row.Tell(5));
     }
