@@ -102,6 +102,6 @@ public sealed class SingleSpeedChain
         return new(pitches, centreDistance.Millimeters, Math.Max(0, pitches - loop.Pitches) * Given.PitchMillimetres, ring, sprocket, true);
     }
 
-    /// <summary>"98 pitches, axles 405.2 mm apart: tight", "97 pitches with a cranked half link, axles 425.0 mm apart: 1.2 mm of slack, 15.9 mm of rise at mid-run".</summary>
+    /// <summary>"98 pitches, axles 405.2 mm apart: tight", "97 pitches with a cranked half link, axles 425.0 mm apart: 1.2 mm of slack, 16.2 mm of rise at mid-run".</summary>
     public override string ToString() => FormattableString.Invariant($"{Pitches} pitches{(HasCrankedLink ? " with a cranked half link" : "")}, axles {_centre:0.0} mm apart: {(_slack > 0 ? FormattableString.Invariant($"{_slack:0.0} mm of slack, {RiseAtMidRun.Millimeters:0.0} mm of rise at mid-run") : "tight")}");
 }
