@@ -20,6 +20,6 @@ Console.WriteLine($"Rails {rails.Millimeters:0} mm above the collar: with a stac
 foreach ((decimal travel, double length) in ((decimal, double)[])[(150, 430), (170, 470), (180, 490), (200, 530)])
 {
     DropperSize post = new() { Travel = DropperTravel.OfMillimetres(travel), Stack = stack, TotalLength = Mm(length), Actuator = Mm(15) };
-    DropperFit fit = DropperFit.Of(post, room, mostShim: Long(25));
-    Console.WriteLine($"{travel} mm, {length:0} long: {fit} (left over: {fit.Leftover.Millimeters:0} above, {fit.LeftoverBelow.Millimeters:0} below)");
+    DropperFit fit = DropperFit.Of(post, room, mostShim: Long(25), shimStep: Long(5));
+    Console.WriteLine($"{travel} mm, {length:0} long: {fit} (left over: {fit.Leftover?.Millimeters:0} above, {fit.LeftoverBelow?.Millimeters:0} below)");
 }

@@ -7,7 +7,7 @@ Length Mm(double millimetres) => Length.FromMillimeters(millimetres);
 StemShape Stem(double length, double angle) => StemShape.Of(Mm(length), StemAngle.OfSquare(Angle.FromDegrees(angle)));
 
 SteererLength stack = new(HeadTube: 125, LowerStack: 12, UpperStack: 14.5m, SpacersBelow: 20, StemClamp: 40, SpacersAbove: 5);
-SteererCut cut = SteererCut.Of(stack, Mm(265));
+SteererCut cut = SteererCut.Of(stack, Mm(265), SteererMaterial.Metal);
 Console.WriteLine($"Steerer {cut}.");
 Console.WriteLine(cut.Check);
 Console.WriteLine($"Caution: {SteererCut.StarNutCaution}");
@@ -17,7 +17,8 @@ CockpitSetup now = new() { Stack = Mm(572), Reach = Mm(388), HeadAngle = Angle.F
 Console.WriteLine($"With the stem of {now.Stem}: {now}.");
 foreach (StemShape other in (StemShape[])[now.Stem.Flipped, Stem(90, -6), Stem(110, -17)])
 {
-    Console.WriteLine($"With {other}: {now.To(now with { Stem = other })}; spacers for the same height {now.SpacersForSameHeight(other).Millimeters:0.#} mm.");
+    double spacers = now.SpacersForSameHeight(other).Millimeters;
+    Console.WriteLine($"With {other}: {now.To(now with { Stem = other })}; {(spacers < 0 ? "the same height cannot be had, it is higher without any spacer" : $"spacers for the same height {spacers:0.#} mm")}.");
 }
 
 Console.WriteLine($"The same steerer from a used fork, 205 mm long, leaves {SteererCut.SpacersBelowFor(stack, Mm(205)).Millimeters:0.#} mm of spacers below the stem.");

@@ -40,7 +40,21 @@ public sealed class ChartDisagreement
     public ImmutableArray<FrameFigure> Figures { get; }
 
     /// <summary>"wheelbase: 1230 mm against 1221.4 mm, 8.6 mm apart where rounding explains 2.1 mm; by reach, stack ...".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Figure}: {_stated:0.#} mm against {_follows:0.#} mm, {Math.Abs(_stated - _follows):0.#} mm apart where rounding explains {_rounding:0.#} mm; by {string.Join(", ", Figures)}");
+    public override string ToString()
+    {
+        // As many digits as it takes for the gap to show, and to show as more than rounding explains.
+        string format = "0.#";
+        while (format.Length < 12 && Rounded(Math.Abs(_stated - _follows)) <= Rounded(_rounding))
+        {
+            format += "#";
+        }
+
+        return string.Create(CultureInfo.InvariantCulture, $"{Figure}: {Number(_stated)} mm against {Number(_follows)} mm, {Number(Math.Abs(_stated - _follows))} mm apart where rounding explains {Number(_rounding)} mm; by {string.Join(", ", Figures)}");
+
+        string Number(double value) => value.ToString(format, CultureInfo.InvariantCulture);
+
+        double Rounded(double value) => Math.Round(value, format.Length - 2);
+    }
 }
 
 /// <summary>What a chart came to: the frame, or what is missing; and what disagrees.</summary>

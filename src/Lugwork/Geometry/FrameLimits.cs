@@ -14,6 +14,12 @@ public sealed class FrameLimits
     private readonly double? _leastHeight;
     private readonly double? _slackestHead;
     private readonly double? _mostHeadset;
+    private readonly double? _smallestFront;
+    private readonly double? _smallestRear;
+    private readonly double? _steepestHead;
+    private readonly double? _leastOffset;
+    private readonly double? _mostOffset;
+    private readonly double? _leastTrail;
 
     /// <summary>Longest fork, axle to crown, 150 to 900 mm.</summary>
     public Length? LongestFork { get => Told(_longestFork); init => _longestFork = NumberRange.Millimetres(value, 150, 900, nameof(LongestFork)); }
@@ -27,57 +33,98 @@ public sealed class FrameLimits
     /// <summary>Largest radius of the rear wheel with its tyre, 100 to 500 mm.</summary>
     public Length? LargestRearRadius { get => Told(_largestRear); init => _largestRear = NumberRange.Millimetres(value, 100, 500, nameof(LargestRearRadius)); }
 
+    /// <summary>Smallest radius of the front wheel with its tyre, 100 to 500 mm.</summary>
+    public Length? SmallestFrontRadius { get => Told(_smallestFront); init => _smallestFront = NumberRange.Millimetres(value, 100, 500, nameof(SmallestFrontRadius)); }
+
+    /// <summary>Smallest radius of the rear wheel with its tyre, 100 to 500 mm.</summary>
+    public Length? SmallestRearRadius { get => Told(_smallestRear); init => _smallestRear = NumberRange.Millimetres(value, 100, 500, nameof(SmallestRearRadius)); }
+
     /// <summary>Least height of the bottom bracket, 50 to 600 mm.</summary>
     public Length? LeastBottomBracketHeight { get => Told(_leastHeight); init => _leastHeight = NumberRange.Millimetres(value, 50, 600, nameof(LeastBottomBracketHeight)); }
 
     /// <summary>Slackest steering axis, 30 to 110 degrees.</summary>
     public Angle? SlackestHeadAngle { get => ToldAngle(_slackestHead); init => _slackestHead = NumberRange.Degrees(value, 30, 110, nameof(SlackestHeadAngle)); }
 
+    /// <summary>Steepest steering axis, 30 to 110 degrees.</summary>
+    public Angle? SteepestHeadAngle { get => ToldAngle(_steepestHead); init => _steepestHead = NumberRange.Degrees(value, 30, 110, nameof(SteepestHeadAngle)); }
+
+    /// <summary>Least offset of the fork, 0 to 120 mm.</summary>
+    public Length? LeastForkOffset { get => Told(_leastOffset); init => _leastOffset = NumberRange.Millimetres(value, 0, 120, nameof(LeastForkOffset)); }
+
+    /// <summary>Most offset of the fork, 0 to 120 mm.</summary>
+    public Length? MostForkOffset { get => Told(_mostOffset); init => _mostOffset = NumberRange.Millimetres(value, 0, 120, nameof(MostForkOffset)); }
+
+    /// <summary>Least trail, above 0 to 300 mm: without any the steering is unsafe, whatever is allowed.</summary>
+    public Length? LeastTrail { get => Told(_leastTrail); init => _leastTrail = NumberRange.Millimetres(value, 0.001, 300, nameof(LeastTrail)); }
+
     /// <summary>Most of an angle headset, to either side, 0 to 3 degrees; 0 where the maker forbids one.</summary>
     public Angle? MostHeadsetAngle { get => ToldAngle(_mostHeadset); init => _mostHeadset = NumberRange.Degrees(value, 0, 3, nameof(MostHeadsetAngle)); }
 
     /// <summary>Holds a changed frame against the limits.</summary>
+    /// <remarks>
+    /// A longer or shorter fork is counted with what the lower stack grew or shrank by, for both lift and turn the frame alike. Less trail is asked for; more of it comes of a slacker axis, a longer fork,
+    /// a larger wheel or less offset, each of which is. A bottom bracket that comes up is asked for through the wheel or fork that lifts it.
+    /// </remarks>
     /// <param name="before">As the maker sells it; what stayed as it was is not asked for.</param>
     /// <param name="after">As it is to be.</param>
-    /// <returns>Unsafe for each limit that is passed; a fit with a caution where one is just reached; needs measuring for each figure that changed without a known limit: ask the maker. Empty where nothing is touched.</returns>
+    /// <returns>Unsafe for each limit that is passed and for a trail of zero or below; a fit with a caution where a limit is just reached; needs measuring for each of these figures that changed towards a limit that is not known: ask the maker. Empty where nothing is touched.</returns>
     public ImmutableArray<GeometryFinding> Check(FrameGeometry before, FrameGeometry after)
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         ImmutableArray<GeometryFinding>.Builder found = ImmutableArray.CreateBuilder<GeometryFinding>();
-        double fork = after.AxleToCrown.Millimeters;
-        double forkWas = before.AxleToCrown.Millimeters;
-        Most("axle to crown", "mm", fork, _longestFork, fork > forkWas, Cautions.ForkClassCare);
-        Least("axle to crown", "mm", fork, _shortestFork, fork < forkWas, Cautions.GeometryCare);
-        Most("front wheel radius", "mm", after.FrontRadius.Millimeters, _largestFront, after.FrontRadius.Millimeters > before.FrontRadius.Millimeters, Cautions.TyreRoom);
-        Most("rear wheel radius", "mm", after.RearRadius.Millimeters, _largestRear, after.RearRadius.Millimeters > before.RearRadius.Millimeters, Cautions.TyreRoom);
-        double height = after.BottomBracketHeight.Millimeters;
-        Least("bottom-bracket height", "mm", height, _leastHeight, height < before.BottomBracketHeight.Millimeters, Cautions.GroundAndToe);
-        double head = after.HeadAngle.Degrees;
-        Least("head angle", "degrees", head, _slackestHead, head < before.HeadAngle.Degrees, Cautions.GeometryCare);
+        double grown = after.LowerStack.Millimeters - before.LowerStack.Millimeters;
+        Most("axle to crown", "mm", before.AxleToCrown.Millimeters, after.AxleToCrown.Millimeters + Math.Max(0, grown), _longestFork, Cautions.ForkClassCare, grown > 0 ? " with what the lower stack grew by" : "");
+        Least("axle to crown", "mm", before.AxleToCrown.Millimeters, after.AxleToCrown.Millimeters + Math.Min(0, grown), _shortestFork, Cautions.GeometryCare, grown < 0 ? " less what the lower stack shrank by" : "");
+        Most("front wheel radius", "mm", before.FrontRadius.Millimeters, after.FrontRadius.Millimeters, _largestFront, Cautions.TyreRoom);
+        Least("front wheel radius", "mm", before.FrontRadius.Millimeters, after.FrontRadius.Millimeters, _smallestFront, Cautions.GeometryCare);
+        Most("rear wheel radius", "mm", before.RearRadius.Millimeters, after.RearRadius.Millimeters, _largestRear, Cautions.TyreRoom);
+        Least("rear wheel radius", "mm", before.RearRadius.Millimeters, after.RearRadius.Millimeters, _smallestRear, Cautions.GeometryCare);
+        Least("bottom-bracket height", "mm", before.BottomBracketHeight.Millimeters, after.BottomBracketHeight.Millimeters, _leastHeight, Cautions.GroundAndToe);
+        Least("head angle", "degrees", before.HeadAngle.Degrees, after.HeadAngle.Degrees, _slackestHead, Cautions.GeometryCare);
+        Most("head angle", "degrees", before.HeadAngle.Degrees, after.HeadAngle.Degrees, _steepestHead, Cautions.GeometryCare);
         double headset = Math.Abs(after.HeadsetAngle.Degrees);
-        Most("angle headset", "degrees", headset, _mostHeadset, headset > Math.Abs(before.HeadsetAngle.Degrees), Cautions.GeometryCare);
+        bool isOtherHeadset = NumberRange.Nanometres(after.HeadsetAngle.Degrees) != NumberRange.Nanometres(before.HeadsetAngle.Degrees);
+        Most("angle headset", "degrees", isOtherHeadset ? 0 : headset, headset, _mostHeadset, Cautions.GeometryCare);
+        Least("fork offset", "mm", before.ForkOffset.Millimeters, after.ForkOffset.Millimeters, _leastOffset, Cautions.GeometryCare);
+        Most("fork offset", "mm", before.ForkOffset.Millimeters, after.ForkOffset.Millimeters, _mostOffset, Cautions.GeometryCare);
+        double trail = after.Trail.Millimeters;
+        if (NumberRange.Nanometres(trail) <= 0)
+        {
+            found.Add(new(Verdict.Unsafe, "trail", string.Create(CultureInfo.InvariantCulture, $"trail {trail:0.##} mm: the front wheel no longer follows its steering axis and turns away by itself"), Cautions.GeometryCare, []));
+        }
+        else
+        {
+            Least("trail", "mm", before.Trail.Millimeters, trail, _leastTrail, Cautions.GeometryCare);
+        }
+
         return found.ToImmutable();
 
-        void Most(string figure, string unit, double value, double? limit, bool moved, Caution caution) => Judge(figure, unit, "most", value, limit, moved, caution, 1);
+        void Most(string figure, string unit, double was, double value, double? limit, Caution caution, string with = "") => Judge(figure, unit, "most", was, value, limit, caution, 1, with);
 
-        void Least(string figure, string unit, double value, double? limit, bool moved, Caution caution) => Judge(figure, unit, "least", value, limit, moved, caution, -1);
+        void Least(string figure, string unit, double was, double value, double? limit, Caution caution, string with = "") => Judge(figure, unit, "least", was, value, limit, caution, -1, with);
 
-        void Judge(string figure, string unit, string end, double value, double? limit, bool moved, Caution caution, int sign)
+        void Judge(string figure, string unit, string end, double was, double value, double? limit, Caution caution, int sign, string with)
         {
             if (limit is { } known)
             {
                 long over = sign * (NumberRange.Nanometres(value) - NumberRange.Nanometres(known));
                 if (over >= 0)
                 {
-                    found.Add(new(over > 0 ? Verdict.Unsafe : Verdict.Fits, figure, string.Create(CultureInfo.InvariantCulture, $"{figure} {value:0.##} {unit}, the frame maker's {end} is {known:0.##} {unit}"), caution, []));
+                    found.Add(new(over > 0 ? Verdict.Unsafe : Verdict.Fits, figure, $"{figure} {Told(value, unit)}{with}, the frame maker's {end} is {Told(known, unit)}", caution, []));
                 }
             }
-            else if (moved && NumberRange.Nanometres(value) != 0)
+            else if (sign * (NumberRange.Nanometres(value) - NumberRange.Nanometres(was)) > 0)
             {
-                found.Add(new(Verdict.NeedsMeasuring, figure, string.Create(CultureInfo.InvariantCulture, $"{figure} is now {value:0.##} {unit}; the frame maker's {end} is not known: ask for it"), caution, []));
+                found.Add(new(Verdict.NeedsMeasuring, figure, $"{figure} is now {Told(value, unit)}{with}; the frame maker's {end} is not known: ask for it", caution, []));
             }
         }
+    }
+
+    private static string Told(double value, string unit)
+    {
+        string number = value.ToString("0.##", CultureInfo.InvariantCulture);
+        return $"{number} {(number == "1" && unit == "degrees" ? "degree" : unit)}";
     }
 
     private static Length? Told(double? millimetres) => millimetres is { } known ? Length.FromMillimeters(known) : null;

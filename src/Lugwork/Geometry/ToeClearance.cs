@@ -40,6 +40,6 @@ public static class ToeClearance
     {
         double room = Estimate(frontCentre, frontRadius, crank).Millimeters;
         string told = room < 0 ? "the shoe reaches past the tyre" : room < LeastMillimetres ? "below the 89 mm of the regulation" : room < AmpleMillimetres ? "below the 100 mm of one test" : "at least the 100 mm of one test";
-        return new(room < AmpleMillimetres ? Verdict.NeedsMeasuring : Verdict.Fits, "toe clearance", string.Create(CultureInfo.InvariantCulture, $"about {room:0.#} mm straight ahead, {told}; measure with the wheel turned"), Cautions.GroundAndToe, [Sources.ClearanceRegulation, Sources.ToeClearanceTest]);
+        return new(room < AmpleMillimetres ? Verdict.NeedsMeasuring : Verdict.Fits, "toe clearance", string.Create(CultureInfo.InvariantCulture, $"about {room:0.#} mm straight ahead, {told}{(room < AmpleMillimetres ? "; measure with the wheel turned" : "")}"), Cautions.GroundAndToe, [Sources.ClearanceRegulation, Sources.ToeClearanceTest]);
     }
 }

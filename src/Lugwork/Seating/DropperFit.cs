@@ -10,13 +10,13 @@ namespace Lugwork.Seating;
 /// </remarks>
 public sealed class DropperFit
 {
-    private readonly decimal _shim;
-    private readonly decimal _travel;
-    private readonly decimal _insertion;
-    private readonly decimal _spare;
-    private readonly decimal _below;
+    private readonly decimal? _shim;
+    private readonly decimal? _travel;
+    private readonly decimal? _insertion;
+    private readonly decimal? _spare;
+    private readonly decimal? _below;
 
-    private DropperFit(SeatFinding finding, decimal shim, decimal travel, decimal insertion, decimal spare, decimal below)
+    private DropperFit(SeatFinding finding, decimal? shim = null, decimal? travel = null, decimal? insertion = null, decimal? spare = null, decimal? below = null)
     {
         Finding = finding;
         _shim = shim;
@@ -29,35 +29,37 @@ public sealed class DropperFit
     /// <summary>Whether it goes in, and why.</summary>
     public SeatFinding Finding { get; }
 
-    /// <summary>How much travel has to be shimmed away; 0 where none has.</summary>
-    public Length ShimDown => Length.FromMillimeters((double)_shim);
+    /// <summary>How much travel has to be shimmed away, in whole steps where the step is known; 0 where none has, null where a length is not known.</summary>
+    public Length? ShimDown => Told(_shim);
 
-    /// <summary>The travel that is left.</summary>
-    public Length Travel => Length.FromMillimeters((double)_travel);
+    /// <summary>The travel that is left; null where a length is not known.</summary>
+    public Length? Travel => Told(_travel);
 
-    /// <summary>How deep the post sits, without actuator.</summary>
-    public Length Insertion => Length.FromMillimeters((double)_insertion);
+    /// <summary>How deep the post sits, without actuator; null where a length is not known.</summary>
+    public Length? Insertion => Told(_insertion);
 
-    /// <summary>How far the lip stays above the collar with the rails at riding height: room for a post of that much more travel.</summary>
-    public Length Leftover => Length.FromMillimeters((double)_spare);
+    /// <summary>How far the lip stays above the collar with the rails at riding height: room for a post of that much more travel; null where a length is not known.</summary>
+    public Length? Leftover => Told(_spare);
 
-    /// <summary>What is left of the open seat tube below post and actuator.</summary>
-    public Length LeftoverBelow => Length.FromMillimeters((double)_below);
+    /// <summary>What is left of the open seat tube below post and actuator; null where a length is not known.</summary>
+    public Length? LeftoverBelow => Told(_below);
 
     /// <summary>Works it out.</summary>
     /// <param name="post">The dropper.</param>
     /// <param name="room">What frame and rider leave it.</param>
     /// <param name="mostShim">How far its maker lets it be shimmed down; null where that is not known.</param>
-    /// <returns>The finding fits without a shim, needs a part within what the maker lets be shimmed, needs measuring where that is not known or a figure is a default, does not fit beyond it, and is unsafe where the post would sit too high.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The shim is negative or above 400 mm.</exception>
-    public static DropperFit Of(DropperSize post, SeatpostRoom room, Length? mostShim = null)
+    /// <param name="shimStep">The step in which it can be shimmed, 0 to 100 mm, 0 where any is possible; null where that is not known.</param>
+    /// <returns>The finding fits without a shim, needs a part within what the maker lets be shimmed, rounded up to whole steps, needs measuring where either is not known or a figure is a default, does not fit beyond it, and is unsafe where the post would sit too high.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The shim is negative or above 400 mm, or the step above 100 mm.</exception>
+    public static DropperFit Of(DropperSize post, SeatpostRoom room, Length? mostShim = null, Length? shimStep = null)
     {
         ArgumentNullException.ThrowIfNull(post);
         ArgumentNullException.ThrowIfNull(room);
         decimal? most = NumberRange.Millimetres(mostShim, 0, 400, nameof(mostShim)) is { } given ? (decimal)given : null;
+        decimal? step = NumberRange.Millimetres(shimStep, 0, 100, nameof(shimStep)) is { } stepGiven ? (decimal)stepGiven : null;
         if (!room.IsWhole || post.Travel.FitCode == 0 || post.Stack.FitCode == 0 || post.TotalLength.FitCode == 0)
         {
-            return new(new(Verdict.NeedsMeasuring, "a length of post, rider or frame is not known", Cautions.Insertion, [DropperSize.Source]), 0, 0, 0, 0, 0);
+            return new(new(Verdict.NeedsMeasuring, "a length of post, rider or frame is not known", Cautions.Insertion, [DropperSize.Source]));
         }
 
         decimal rails = room.RailHeight.Millimetres;
@@ -66,9 +68,10 @@ public sealed class DropperFit
         decimal actuator = post.Actuator?.Millimetres ?? 0;
         decimal forRider = post.LeastRailHeight.Millimetres - rails;
         decimal forTube = length + actuator - rails - room.OpenDepth.Millimetres;
-        decimal shim = Math.Max(0, Math.Max(forRider, forTube));
+        decimal least = Math.Max(0, Math.Max(forRider, forTube));
+        decimal shim = step is > 0 ? Math.Ceiling(least / step.Value) * step.Value : least;
         decimal insertion = length - shim - rails;
-        SeatFinding finding = Judge(room, shim, travel, insertion, most, forTube > forRider);
+        SeatFinding finding = Judge(room, shim, travel, insertion, most, step, forTube > forRider);
         return new(finding, shim, travel - shim, insertion, shim - forRider, shim - forTube);
     }
 
@@ -85,7 +88,9 @@ public sealed class DropperFit
     /// <summary>"needs a part: 10 mm of travel shimmed away leave 160 mm".</summary>
     public override string ToString() => Finding.ToString();
 
-    private static SeatFinding Judge(SeatpostRoom room, decimal shim, decimal travel, decimal insertion, decimal? most, bool isTube)
+    private static Length? Told(decimal? millimetres) => millimetres is { } known ? Length.FromMillimeters((double)known) : null;
+
+    private static SeatFinding Judge(SeatpostRoom room, decimal shim, decimal travel, decimal insertion, decimal? most, decimal? step, bool isTube)
     {
         string why = isTube ? "for the depth of the seat tube" : "for the rider";
         string told = string.Create(CultureInfo.InvariantCulture, $"{shim:0.##} mm of travel shimmed away {why} leave {travel - shim:0.##} mm");
@@ -94,6 +99,7 @@ public sealed class DropperFit
             : shim == 0 ? new(Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"{travel:0.##} mm of travel; the post sits {insertion:0.##} mm deep"), null, [DropperSize.Source])
             : shim >= travel ? new(Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"it is {shim:0.##} mm too long {why}, which is its whole travel"), null, [DropperSize.Source])
             : most is null ? new(Verdict.NeedsMeasuring, told + "; whether it can be shimmed so far its maker says", null, [DropperSize.Source])
+            : step is null && shim <= most ? new(Verdict.NeedsMeasuring, told + "; in which steps it is shimmed its maker says", null, [DropperSize.Source])
             : shim <= most ? new(Verdict.NeedsPart, told, null, [DropperSize.Source])
             : new(Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"it would have to be shimmed down by {shim:0.##} mm {why}; its maker allows {most:0.##} mm"), null, [DropperSize.Source]);
     }

@@ -3,7 +3,20 @@ using UnitsNet;
 
 namespace Lugwork.Steering;
 
-/// <summary>A steerer before and after the cut: where it is cut, what comes off, the gap that stays under the cap, and how deep a star nut goes.</summary>
+/// <summary>What a steerer is made of, as far as it decides what the cap pulls on.</summary>
+public enum SteererMaterial
+{
+    /// <summary>Not known: ask.</summary>
+    Unknown,
+
+    /// <summary>Steel, aluminium or titanium: a star nut may be set.</summary>
+    Metal,
+
+    /// <summary>Carbon: the maker's expander, never a star nut.</summary>
+    Carbon,
+}
+
+/// <summary>A steerer before and after the cut: where it is cut, what comes off, the gap that stays under the cap, and what the cap pulls on.</summary>
 public sealed class SteererCut
 {
     private const decimal StarNut = 15;
@@ -12,8 +25,9 @@ public sealed class SteererCut
     private readonly decimal _after;
     private readonly SteererLength _stack;
 
-    private SteererCut(SteererLength stack, decimal before, decimal after, SteeringCheck check)
+    private SteererCut(SteererLength stack, decimal before, decimal after, SteererMaterial material, SteeringCheck check)
     {
+        Material = material;
         _stack = stack;
         _before = before;
         _after = after;
@@ -35,6 +49,9 @@ public sealed class SteererCut
     /// <summary>From the top of the steerer to the top of the stack, under the cap, after the cut.</summary>
     public Length GapUnderCap => Length.FromMillimeters((double)(_stack.Total - _after));
 
+    /// <summary>What the steerer is made of.</summary>
+    public SteererMaterial Material { get; }
+
     /// <summary>How far below the top of the cut steerer a star nut is set, about 15 mm. Metal steerers only.</summary>
     public static Length StarNutBelowTop => Length.FromMillimeters((double)StarNut);
 
@@ -47,13 +64,15 @@ public sealed class SteererCut
     /// <summary>The cut of a steerer for what is to stand on it.</summary>
     /// <param name="stack">What stands on it from the crown up.</param>
     /// <param name="before">From the crown-race seat to the top as it is now, above 0 to 1,000 mm.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or nothing stands on the steerer.</exception>
-    public static SteererCut Of(SteererLength stack, Length before)
+    /// <param name="material">What the steerer is made of; what goes into it is asked for where that is not known.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or nothing stands on the steerer, or the material is none.</exception>
+    public static SteererCut Of(SteererLength stack, Length before, SteererMaterial material = SteererMaterial.Unknown)
     {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan((uint)material, (uint)SteererMaterial.Carbon, nameof(material));
         decimal now = (decimal)NumberRange.Millimetres(before, 0.001, 1_000, nameof(before));
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stack.CutMillimetres, nameof(stack));
         decimal after = Math.Min(now, stack.CutMillimetres);
-        return new(stack, now, after, stack.Check(after));
+        return new(stack, now, after, material, stack.Check(after));
     }
 
     /// <summary>The spacers below the stem that leave a gap of 3 mm on a steerer that is already cut.</summary>
@@ -67,8 +86,15 @@ public sealed class SteererCut
         return Length.FromMillimeters((double)(now - (stack.CutMillimetres - stack.SpacersBelow)));
     }
 
-    /// <summary>"cut at 199.9 mm: 100.1 mm off, 3 mm under the cap, star nut 15 mm down".</summary>
+    /// <summary>"cut at 199.9 mm: 100.1 mm off, 3 mm under the cap, star nut 15 mm down"; of a steerer that is too short only its length and the gap.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{(_before > _after ? $"cut at {_after:0.##} mm: {_before - _after:0.##} mm off" : $"not cut, {_after:0.##} mm")}, {_stack.Total - _after:0.##} mm under the cap, star nut {StarNut} mm down");
+        $"{(_before > _after ? $"cut at {_after:0.##} mm: {_before - _after:0.##} mm off" : $"not cut, {_after:0.##} mm")}, {_stack.Total - _after:0.##} mm under the cap{(Check.Verdict == Verdict.Unsafe ? "" : Inside)}");
+
+    private string Inside => Material switch
+    {
+        SteererMaterial.Metal => $", star nut {StarNut} mm down",
+        SteererMaterial.Carbon => ", the maker's expander in it",
+        _ => ", star nut or expander: by what the steerer is made of",
+    };
 }

@@ -37,6 +37,13 @@ public sealed class ChartTests
     }
 
     [Fact]
+    public void A_gap_below_a_tenth_is_told_with_the_digits_that_show_it()
+    {
+        ChartDisagreement found = Assert.Single((Printed(Drawn) with { Wheelbase = Drawn.Wheelbase + Mm(0.004) }).Solve().Disagreements, d => d.Figure == FrameFigure.Wheelbase);
+        Assert.Contains("0.004 mm apart where rounding explains 0 mm", found.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_lower_stack_that_would_have_to_be_negative_is_a_disagreement()
     {
         ChartReading reading = (Trail with { LowerStack = null, Stack = Drawn.Stack - Mm(20) }).Solve();

@@ -1,3 +1,5 @@
+using FsCheck;
+using FsCheck.Xunit;
 using Lugwork.Geometry;
 using Lugwork.Tyres;
 using static Lugwork.Tests.Geometry.Frames;
@@ -27,7 +29,7 @@ public sealed class LimitTests
         string[] asked = [.. new FrameLimits().Check(Drawn, Drawn.WithForkLongerBy(Mm(20))).Select(f => f.Figure)];
         Assert.Equal(["axle to crown", "head angle"], asked);
         Assert.All(new FrameLimits().Check(Drawn, Drawn.WithWheels(Mm(380), Mm(350)).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)))), f => Assert.Equal(Verdict.NeedsMeasuring, f.Verdict));
-        Assert.Equal(["front wheel radius", "bottom-bracket height", "head angle", "angle headset"], new FrameLimits().Check(Drawn, Drawn.WithWheels(Mm(380), Mm(350)).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)))).Select(f => f.Figure));
+        Assert.Equal(["front wheel radius", "rear wheel radius", "bottom-bracket height", "head angle", "angle headset"], new FrameLimits().Check(Drawn, Drawn.WithWheels(Mm(380), Mm(350)).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)))).Select(f => f.Figure));
     }
 
     [Fact]
@@ -35,7 +37,7 @@ public sealed class LimitTests
     {
         FrameLimits limits = new()
         {
-            LongestFork = Mm(540), ShortestFork = Mm(500), LargestFrontRadius = Mm(372), LargestRearRadius = Mm(372), LeastBottomBracketHeight = Mm(310), SlackestHeadAngle = Deg(64.5), MostHeadsetAngle = Deg(0.5),
+            LongestFork = Mm(540), ShortestFork = Mm(500), LargestFrontRadius = Mm(372), LargestRearRadius = Mm(372), LeastBottomBracketHeight = Mm(310), SlackestHeadAngle = Deg(64.5), MostHeadsetAngle = Deg(0.5), LeastTrail = Mm(50), SteepestHeadAngle = Deg(80), SmallestRearRadius = Mm(300), SmallestFrontRadius = Mm(300),
         };
         Assert.Equal(["axle to crown", "front wheel radius", "head angle", "angle headset"], Unsafe(Drawn.WithForkLongerBy(Mm(30)).WithWheels(Mm(375), Mm(370)).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)))));
         Assert.Equal(["axle to crown", "bottom-bracket height"], Unsafe(Drawn.WithForkLongerBy(Mm(-40))));
@@ -43,6 +45,72 @@ public sealed class LimitTests
         Assert.Empty(Unsafe(Drawn));
 
         string[] Unsafe(FrameGeometry after) => [.. limits.Check(Drawn, after).Where(f => f.Verdict == Verdict.Unsafe).Select(f => f.Figure)];
+    }
+
+    /// <summary>Of the largest change that is built: every limit is set, and still the wheel turns away by itself.</summary>
+    [Fact]
+    public void A_trail_of_zero_or_below_is_unsafe_whatever_is_allowed()
+    {
+        FrameLimits limits = new()
+        {
+            LongestFork = Mm(900), ShortestFork = Mm(150), LargestFrontRadius = Mm(500), SmallestFrontRadius = Mm(100), LargestRearRadius = Mm(500), SmallestRearRadius = Mm(100),
+            LeastBottomBracketHeight = Mm(50), SlackestHeadAngle = Deg(30), SteepestHeadAngle = Deg(110), MostHeadsetAngle = Deg(3.0), LeastForkOffset = Mm(0), MostForkOffset = Mm(120), LeastTrail = Mm(1),
+        };
+        FrameGeometry after = Drawn.WithForkOffset(Mm(118)).WithWheels(Mm(200), Mm(370)).WithAngleHeadset(AngleHeadset.Of(Deg(-3), Mm(50)));
+        Assert.True(after.Trail.Millimeters < 0);
+        GeometryFinding finding = Assert.Single(limits.Check(Drawn, after), f => f.Figure == "trail");
+        Assert.Equal(Verdict.Unsafe, finding.Verdict);
+        Assert.NotNull(finding.Caution);
+        Assert.Equal(Verdict.Unsafe, Assert.Single(new FrameLimits().Check(after, after)).Verdict);
+    }
+
+    [Fact]
+    public void Less_trail_another_offset_a_steeper_axis_and_a_smaller_wheel_are_asked_for()
+    {
+        Assert.Equal(["fork offset", "trail"], Asked(Drawn.WithForkOffset(Mm(51)), "bottom-bracket height", "head angle", "axle to crown"));
+        Assert.Equal(["fork offset"], Asked(Drawn.WithForkOffset(Mm(37)), "bottom-bracket height", "head angle", "axle to crown"));
+        Assert.Equal(["front wheel radius", "bottom-bracket height", "head angle", "trail"], Asked(Drawn.WithWheels(Mm(350), Mm(370))));
+        Assert.Equal(["rear wheel radius", "bottom-bracket height", "head angle"], Asked(Drawn.WithWheels(Mm(370), Mm(350))));
+
+        static string[] Asked(FrameGeometry after, params string[] but) => [.. new FrameLimits().Check(Drawn, after).Where(f => f.Verdict == Verdict.NeedsMeasuring).Select(f => f.Figure).Except(but)];
+    }
+
+    /// <summary>A fork of 531 mm on a lower stack that grew by 28 lifts the frame like one of 559.</summary>
+    [Fact]
+    public void What_the_lower_stack_grows_by_counts_for_the_fork()
+    {
+        FrameGeometry after = Drawn.WithLowerStack(Drawn.LowerStack + Mm(28));
+        FrameLimits limits = new() { LongestFork = Mm(550), SlackestHeadAngle = Deg(60) };
+        GeometryFinding finding = Assert.Single(limits.Check(Drawn, after));
+        Assert.Equal(Verdict.Unsafe, finding.Verdict);
+        Assert.Equal("axle to crown 559 mm with what the lower stack grew by, the frame maker's most is 550 mm", finding.Reason);
+        Assert.Empty(new FrameLimits { LongestFork = Mm(560), SlackestHeadAngle = Deg(60) }.Check(Drawn, after));
+        Assert.Contains("axle to crown", new FrameLimits().Check(Drawn, after).Select(f => f.Figure));
+        Assert.Contains(new FrameLimits { ShortestFork = Mm(525) }.Check(Drawn, Drawn.WithLowerStack(Drawn.LowerStack - Mm(8))), f => f is { Verdict: Verdict.Unsafe, Figure: "axle to crown" });
+    }
+
+    /// <summary>No figure that is changed goes by without its limit.</summary>
+    [Property(MaxTest = 500)]
+    public void Any_change_without_a_known_limit_is_told(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        FrameGeometry frame = Any(random).ToGeometry();
+        double by = (random.Next(2) * 2 - 1) * (0.01 + (random.NextDouble() * 20));
+        FrameGeometry[] changed =
+        [
+            frame.WithForkLongerBy(Mm(by)), frame.WithForkOffset(frame.ForkOffset + Mm(by)), frame.WithWheels(frame.FrontRadius + Mm(by), frame.RearRadius), frame.WithWheels(frame.FrontRadius, frame.RearRadius + Mm(by)),
+            frame.WithWheels(frame.FrontRadius + Mm(by), frame.RearRadius + Mm(by)), frame.WithLowerStack(frame.LowerStack + Mm(Math.Abs(by))), frame.WithAngleHeadset(AngleHeadset.Of(Deg(by / 10), Mm(40))),
+        ];
+        Assert.All(changed, after => Assert.NotEmpty(new FrameLimits().Check(frame, after)));
+        Assert.All(changed, after => Assert.DoesNotContain(new FrameLimits().Check(frame, after), f => f.Verdict == Verdict.Fits));
+        Assert.Contains(new FrameLimits().Check(changed[6], frame.WithAngleHeadset(AngleHeadset.Of(Deg(-by / 10), Mm(40)))), f => f.Figure == "angle headset");
+    }
+
+    [Fact]
+    public void One_degree_is_told_in_the_singular()
+    {
+        FrameGeometry after = Drawn.WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)));
+        Assert.Contains(new FrameLimits().Check(Drawn, after), f => f.Reason.Contains("is now 1 degree;", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -64,10 +132,28 @@ public sealed class LimitTests
 
     [Theory]
     [InlineData(270, Verdict.Fits)]
-    [InlineData(259.28, Verdict.Fits)]
+    [InlineData(264.28, Verdict.Fits)]
+    [InlineData(264.26, Verdict.NeedsMeasuring)]
+    [InlineData(259.28, Verdict.NeedsMeasuring)]
     [InlineData(259.26, Verdict.Unsafe)]
     public void The_pedal_leans_by_25_degrees(double height, Verdict verdict) =>
         Assert.Equal(verdict, GroundClearance.Check(Mm(height), Mm(170), Mm(20), Mm(170)).Verdict);
+
+    [Fact]
+    public void A_pedal_has_a_height() => Assert.Throws<ArgumentOutOfRangeException>(() => GroundClearance.Check(Mm(270), Mm(170), Mm(0), Mm(170)));
+
+    [Theory]
+    [InlineData(604, "at least the 100 mm of one test")]
+    [InlineData(603.9, "below the 100 mm of one test; measure with the wheel turned")]
+    [InlineData(593, "below the 100 mm of one test; measure with the wheel turned")] // 89
+    [InlineData(592.9, "below the 89 mm of the regulation; measure with the wheel turned")]
+    [InlineData(503.9, "the shoe reaches past the tyre; measure with the wheel turned")]
+    public void The_toe_is_told_by_the_figure_that_it_passes(double centre, string told)
+    {
+        Assert.EndsWith(", " + told, ToeClearance.Check(Mm(centre), Mm(334), Mm(170)).Reason, StringComparison.Ordinal);
+        Assert.Equal(89, ToeClearance.Least.Millimeters);
+        Assert.Equal(100, ToeClearance.Ample.Millimeters);
+    }
 
     [Theory]
     [InlineData(604, Verdict.Fits)]

@@ -27,21 +27,44 @@ public sealed class DropperFitTests
     [InlineData(395, 225, null, Verdict.Unsafe, 0)]
     public void A_dropper_of_170(double rails, double open, double? shim, Verdict verdict, double asked)
     {
-        DropperFit fit = DropperFit.Of(Post(170, 55, 470), Room((decimal)rails, (decimal)open), shim is { } most ? Length.FromMillimeters(most) : null);
+        DropperFit fit = DropperFit.Of(Post(170, 55, 470), Room((decimal)rails, (decimal)open), shim is { } most ? Length.FromMillimeters(most) : null, Length.Zero);
         Assert.Equal(verdict, fit.Finding.Verdict);
-        Assert.Equal(asked, fit.ShimDown.Millimeters, 1e-8);
-        Assert.Equal(170 - asked, fit.Travel.Millimeters, 1e-8);
-        Assert.Equal(470 - asked - rails, fit.Insertion.Millimeters, 1e-8);
-        Assert.Equal(rails - 55 - (170 - asked), fit.Leftover.Millimeters, 1e-8);
-        Assert.Equal(open - (470 - asked - rails), fit.LeftoverBelow.Millimeters, 1e-8);
+        Assert.Equal(asked, fit.ShimDown!.Value.Millimeters, 1e-8);
+        Assert.Equal(170 - asked, fit.Travel!.Value.Millimeters, 1e-8);
+        Assert.Equal(470 - asked - rails, fit.Insertion!.Value.Millimeters, 1e-8);
+        Assert.Equal(rails - 55 - (170 - asked), fit.Leftover!.Value.Millimeters, 1e-8);
+        Assert.Equal(open - (470 - asked - rails), fit.LeftoverBelow!.Value.Millimeters, 1e-8);
+    }
+
+    [Theory]
+    [InlineData(209, 80, 20.0, 5.0, Verdict.NeedsPart, 20)] // 16 asked
+    [InlineData(209, 80, 16.0, 5.0, Verdict.DoesNotFit, 20)]
+    [InlineData(209, 80, 20.0, 0.0, Verdict.NeedsPart, 16)]
+    [InlineData(209, 80, 20.0, null, Verdict.NeedsMeasuring, 16)]
+    [InlineData(209, 80, 15.0, null, Verdict.DoesNotFit, 16)]
+    [InlineData(209, 243, 20.0, 5.0, Verdict.Unsafe, 20)] // 245 deep with 16 away, 241 with 20
+    [InlineData(225, 80, 20.0, null, Verdict.Fits, 0)]
+    public void A_shim_comes_in_steps(double rails, double least, double most, double? step, Verdict verdict, double shimmed)
+    {
+        DropperFit fit = DropperFit.Of(Post(170, 55, 470), Room((decimal)rails, 280, (decimal)least), Length.FromMillimeters(most), step is { } known ? Length.FromMillimeters(known) : null);
+        Assert.Equal(verdict, fit.Finding.Verdict);
+        Assert.Equal(shimmed, fit.ShimDown!.Value.Millimeters, 1e-8);
+        Assert.Equal(470 - shimmed - rails, fit.Insertion!.Value.Millimeters, 1e-8);
+    }
+
+    [Fact]
+    public void What_is_not_known_is_no_zero()
+    {
+        DropperFit fit = DropperFit.Of(Post(150, 55, 440), new() { RailHeight = default, OpenDepth = Of(200), LeastInsertion = Of(80) });
+        Assert.All((Length?[])[fit.ShimDown, fit.Travel, fit.Insertion, fit.Leftover, fit.LeftoverBelow], length => Assert.Null(length));
     }
 
     [Fact]
     public void What_is_left_over_above_and_below()
     {
         DropperFit fit = DropperFit.Of(Post(150, 55, 440, 25), Room(220, 260));
-        Assert.Equal(15, fit.Leftover.Millimeters, 1e-8);
-        Assert.Equal(15, fit.LeftoverBelow.Millimeters, 1e-8);
+        Assert.Equal(15, fit.Leftover!.Value.Millimeters, 1e-8);
+        Assert.Equal(15, fit.LeftoverBelow!.Value.Millimeters, 1e-8);
         Assert.Equal(165, Room(220, 260).LongestTravel(Of(55)).Millimeters, 1e-8);
         Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(Post(150, 55, 440), new() { RailHeight = default, OpenDepth = Of(200), LeastInsertion = Of(80) }).Finding.Verdict);
     }
@@ -53,8 +76,8 @@ public sealed class DropperFitTests
         Random random = new(seed.Item);
         SeatpostRoom room = Room(random.Next(120, 320), random.Next(120, 320), random.Next(60, 120));
         (int travel, int stack, int length, int actuator) = (random.Next(100, 240), random.Next(40, 70), random.Next(320, 560), random.Next(0, 2) * 25);
-        DropperFit fit = DropperFit.Of(Post(travel, stack, length, actuator), room, Length.FromMillimeters(400));
-        decimal shim = (decimal)fit.ShimDown.Millimeters;
+        DropperFit fit = DropperFit.Of(Post(travel, stack, length, actuator), room, Length.FromMillimeters(400), Length.Zero);
+        decimal shim = (decimal)fit.ShimDown!.Value.Millimeters;
         if (shim == 0)
         {
             Verdict other = Post(travel, stack, length, actuator).Judge(room.RailHeight, room.OpenDepth, room.LeastInsertion);

@@ -100,6 +100,19 @@ public sealed class CockpitTests
         Assert.Equal(15, SteererCut.StarNutBelowTop.Millimeters);
     }
 
+    [Theory]
+    [InlineData(300, SteererMaterial.Metal, "cut at 169 mm: 131 mm off, 3 mm under the cap, star nut 15 mm down")]
+    [InlineData(300, SteererMaterial.Carbon, "cut at 169 mm: 131 mm off, 3 mm under the cap, the maker's expander in it")]
+    [InlineData(300, SteererMaterial.Unknown, "cut at 169 mm: 131 mm off, 3 mm under the cap, star nut or expander: by what the steerer is made of")]
+    [InlineData(165, SteererMaterial.Metal, "not cut, 165 mm, 7 mm under the cap")]
+    public void A_star_nut_is_told_for_metal_alone_and_never_where_the_steerer_is_too_short(double before, SteererMaterial material, string told)
+    {
+        SteererCut cut = SteererCut.Of(new(110, 11, 11, 0, 40), Mm(before), material);
+        Assert.Equal(told, cut.ToString());
+        Assert.Equal(material, cut.Material);
+        Assert.Throws<ArgumentOutOfRangeException>(() => SteererCut.Of(new(110, 11, 11, 0, 40), Mm(before), (SteererMaterial)3));
+    }
+
     [Property(MaxTest = 500)]
     public void The_spacers_for_a_cut_steerer_leave_three_under_the_cap(DoNotSize<int> seed)
     {
