@@ -131,7 +131,7 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
     public static ImmutableArray<BeadSeat> WithinError(decimal millimetres, decimal error) =>
         [.. All.Where(b => Math.Abs(b.FitCode - millimetres) <= error)];
 
-    /// <summary>Reads the ISO diameter, or a label that says one seat beyond doubt: "650B", "26 x 1 3/8 E.A.3", "29 x 2.4". An inch size alone gives all seats that share it.</summary>
+    /// <summary>Reads the ISO diameter, or a label that says one seat beyond doubt: "650B", "26 x 1 3/8 E.A.3", "29 x 2.4". An inch size alone gives all seats that share it, and so do 650 and 700 without a letter.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<BeadSeat> Read(ReadOnlySpan<char> text)
     {
@@ -143,7 +143,7 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
 
         if (Find(trimmed) is { } found)
         {
-            return Reading<BeadSeat>.Of(found);
+            return found.FitCode == Label700 ? Reading<BeadSeat>.Several([.. SeatsOf700], "700 without a letter is a label of 622 mm rims today and of 647 mm ones once, and a rare bead seat; give the ISO diameter, or measure") : Reading<BeadSeat>.Of(found);
         }
 
         string inches = trimmed.TrimEnd("\"\u2033 in").ToString();
@@ -152,6 +152,12 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
             : shared.IsEmpty ? OfLabel(trimmed)
             : Reading<BeadSeat>.Several(shared, "an inch size is shared by several bead seats; give the ISO diameter in millimetres");
     }
+
+    /// <summary>700 is a label far more often than a bead seat.</summary>
+    internal const int Label700 = 700;
+
+    /// <summary>What 700 without a letter can mean: as a label of today, as an old one, as the seat itself.</summary>
+    internal static ImmutableArray<BeadSeat> SeatsOf700 => [ByCode(622), ByCode(647), ByCode(Label700)];
 
     private static Reading<BeadSeat> OfLabel(ReadOnlySpan<char> text)
     {

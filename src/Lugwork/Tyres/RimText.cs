@@ -64,7 +64,29 @@ internal static class RimText
 
     private static Reading<RimSize> Sized(long first, long second, RimType? type)
     {
-        ImmutableArray<RimSize>.Builder sizes = ImmutableArray.CreateBuilder<RimSize>(2);
+        ImmutableArray<RimSize>.Builder sizes = ImmutableArray.CreateBuilder<RimSize>();
+        const long Label700 = BeadSeat.Label700 * Nanometres.PerMillimetre;
+        if (first == Label700 || second == Label700)
+        {
+            long inner = first == Label700 ? second : first;
+            if (type == RimType.Crochet)
+            {
+                // The C may be that of 700C, and say nothing of the type.
+                type = null;
+                Add(622 * Nanometres.PerMillimetre, inner);
+                type = RimType.Crochet;
+            }
+
+            foreach (BeadSeat seat in BeadSeat.SeatsOf700)
+            {
+                Add(seat.FitCode * Nanometres.PerMillimetre, inner);
+            }
+
+            return sizes.Count == 0
+                ? Refused("an inner width is 10 to 100 mm, in whole tenths", 0)
+                : Reading<RimSize>.Several(sizes.ToImmutable(), "700 is a label of 622 mm rims today and of 647 mm ones once, and a rare bead seat; give the ISO diameter, such as 622x19C");
+        }
+
         Add(first, second);
         if (first != second)
         {

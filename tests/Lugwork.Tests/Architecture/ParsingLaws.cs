@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Lugwork.Tyres;
 
 namespace Lugwork.Tests.Architecture;
 
@@ -33,7 +34,7 @@ public sealed class ParsingLaws
         {
             foreach (string text in new[] { value.ToString()!, value.ToString("G", null), value.ToString("T", null) })
             {
-                if (SharedNames.Contains($"{typeof(T).FullName} {text}"))
+                if (IsShared(value, text))
                 {
                     Assert.False(T.TryParse(text, null, out _));
                     continue;
@@ -46,8 +47,12 @@ public sealed class ParsingLaws
         }
     }
 
-    /// <summary>Trade names that the trade gives to two things: they are read as both (<see cref="Case_blanks_times_signs_and_decimal_marks_do_not_matter"/>), never as one.</summary>
-    private static readonly string[] SharedNames = ["Lugwork.BottomBrackets.Shell BB30 73", "Lugwork.BottomBrackets.Shell PF30 73"];
+    /// <summary>Names that the trade gives to two things: they are read as both (<see cref="Case_blanks_times_signs_and_decimal_marks_do_not_matter"/>), never as one.</summary>
+    private static readonly string[] SharedNames = ["Lugwork.BottomBrackets.Shell BB30 73", "Lugwork.BottomBrackets.Shell PF30 73", "Lugwork.Tyres.BeadSeat 700", "Lugwork.Tyres.BeadSeat 700 mm"];
+
+    /// <summary>700 behind a width is nearly always the label: one ISO size is printed so.</summary>
+    internal static bool IsShared<T>(T value, string text) =>
+        SharedNames.Contains($"{typeof(T).FullName} {text}") || value is TyreSize { Bead.FitCode: 700, WidthMillimetres: not 37 };
 
     [Theory]
     [MemberData(nameof(WithKeys))]
@@ -122,7 +127,7 @@ public sealed class ParsingLaws
         Assert.Equal(values.Length, values.Select(v => v.FitKey).Distinct(StringComparer.OrdinalIgnoreCase).Count());
         Assert.Equal(values.Length, values.Select(v => v.FitCode).Distinct().Count());
         Assert.All(values, v => Assert.Equal(v, T.OfFitCode(v.FitCode)));
-        Assert.All(values, v => Assert.Equal(v, T.Parse(v.FitKey, null)));
+        Assert.All(values.Where(v => !IsShared(v, v.FitKey)), v => Assert.Equal(v, T.Parse(v.FitKey, null)));
     }
 
     [Theory]
@@ -135,7 +140,7 @@ public sealed class ParsingLaws
         foreach (T value in T.All)
         {
             Assert.All(Texts(value), text => Assert.Contains(value, T.Read(text).Values));
-            Assert.Equal(value, Assert.Single(T.Read(value.FitKey).Values));
+            Assert.True(IsShared(value, value.FitKey) || T.Read(value.FitKey).Values.Length == 1, value.FitKey);
         }
     }
 

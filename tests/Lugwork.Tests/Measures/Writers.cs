@@ -15,7 +15,10 @@ internal static class Writers
 
     public static HeadsetPair Pair(Random random) => HeadsetPair.Of(Half(random), Half(random));
 
-    public static TyreSize Tyre(Random random) => TyreSize.Of(random.Next(18, 133), BeadSeat.All[random.Next(BeadSeat.All.Length)]);
+    /// <summary>Seats that a size reads back with: 700 is a label nearly always.</summary>
+    private static readonly BeadSeat[] Seats = [.. BeadSeat.All.Where(b => b.FitCode != 700)];
+
+    public static TyreSize Tyre(Random random) => TyreSize.Of(random.Next(18, 133), Seats[random.Next(Seats.Length)]);
 
     public static string Loose(Random random, AxleSize size)
     {
