@@ -35,7 +35,7 @@ public sealed class StemsAndBarsChecks
     [InlineData("28.6 clamp", "steerer 1.5; threadless", Verdict.DoesNotFit, "", Arithmetic)]
     [InlineData("22.2 quill", "steerer 1 in; threadless", Verdict.DoesNotFit, "", Practice)]
     [InlineData("28.6 clamp", "steerer 28.6", Verdict.NeedsMeasuring, "", Standard)]
-    [InlineData("25.4", "steerer 25.4; threadless", Verdict.NeedsMeasuring, "", Article)]
+    [InlineData("fixing 25.4", "steerer 25.4; threadless", Verdict.NeedsMeasuring, "", Article)]
     public void A_stem_goes_on_a_steerer_as_published(string stem, string fork, Verdict expected, string remedy, string source) =>
         Published.Says(Build.From(Frame.Read("material steel")).With(Fork.Read(fork), Slot.Fork).With(Stem.Read(stem), Slot.Stem), "stem-on-steerer", source, expected, remedy);
 

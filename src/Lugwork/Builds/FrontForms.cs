@@ -20,7 +20,16 @@ internal static partial class PartForms
 
     public static PartForm<Stem> Stem { get; } = new("stem", () => new Stem(),
         PartField<Stem>.Of("fixing", "a clamp or quill, such as 28.6 clamp or 22.2 quill", p => p.Foot, (p, v) => p with { Foot = v }, ["steerer"], bare: true),
-        PartField<Stem>.Of("bar", "a diameter such as 31.8", p => p.BarClamp, (p, v) => p with { BarClamp = v }, ["bar clamp", "handlebar"]));
+        PartField<Stem>.Of("bar", "a diameter such as 31.8", p => p.BarClamp, (p, v) => p with { BarClamp = v }, ["bar clamp", "handlebar"]))
+        {
+            Shared = BothEndsOfStem,
+        };
+
+    /// <summary>A stem has a clamp at either end, and sizes that stand for both.</summary>
+    private static string? BothEndsOfStem(string piece) =>
+        !Cockpit.BarClamp.Read(piece).Values.IsEmpty && !StemFoot.Read(piece).Values.IsEmpty
+            ? $"'{piece}' could be fixing or bar: say which, such as fixing 28.6 or bar 31.8"
+            : null;
 
     public static PartForm<Handlebar> Handlebar { get; } = new("handlebar", () => new Handlebar(),
         PartField<Handlebar>.Of("clamp", "a diameter such as 31.8", p => p.Clamp, (p, v) => p with { Clamp = v }, ["clamp diameter"], bare: true));

@@ -183,6 +183,9 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         }
     }
 
+    /// <summary>A diameter of one field that another field has too: not taken as either unless it is named or one is left; the reason, null for other text.</summary>
+    public Func<string, string?>? Shared { get; init; }
+
     private TPart ReadPiece(TPart part, string piece, int at, bool rough, HashSet<string> seen, List<SpecProblem> found)
     {
         PartField<TPart>? named = null;
@@ -204,6 +207,24 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         if (named is not null)
         {
             return named.Rough != rough ? part : Take(part, named, value, at + piece.Length - value.Length, seen, found);
+        }
+
+        if (Shared?.Invoke(piece) is { } shared)
+        {
+            if (rough)
+            {
+                return part;
+            }
+
+            // Where only one field is still free, the size can be no other.
+            PartField<TPart>[] free = [.. fields.Where(f => !seen.Contains(f.Key))];
+            if (free.Length == 1)
+            {
+                return Take(part, free[0], piece, at, seen, found);
+            }
+
+            found.Add(new(kind, at, shared, Keys()));
+            return part;
         }
 
         PartField<TPart>[] takers = [.. fields.Where(f => f.Bare && f.Read(part, piece, out _, out _, out _))];

@@ -15,10 +15,10 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
     }
 
     /// <summary>1.375 in x 24: all recent freewheels and threaded hubs.</summary>
-    public static FreewheelThread Iso { get; } = new(1, "1.375x24", "ISO, 1.375 in x 24 tpi", 34_925_000, 24m, false, Sources.Freewheels, "ISO", "ISO freewheel", "1.375 x 24 tpi", "1.375 in x 24 tpi", "1.375\" x 24", "BSC");
+    public static FreewheelThread Iso { get; } = new(1, "1.375x24", "ISO, 1.375 in x 24 tpi", 34_925_000, 24m, false, Sources.Freewheels, "ISO", "ISO freewheel", "1.375 x 24 tpi", "1.375 in x 24 tpi", "1.375\" x 24", "BSC", "BSA");
 
     /// <summary>1.370 in x 24: older British; generally exchanges with the recent one.</summary>
-    public static FreewheelThread British { get; } = new(2, "British-1.370x24", "British, 1.370 in x 24 tpi", 34_798_000, 24m, false, Sources.Freewheels, "British", "English", "British freewheel", "English freewheel", "British 1.370x24");
+    public static FreewheelThread British { get; } = new(2, "British-1.370x24", "British, 1.370 in x 24 tpi", 34_798_000, 24m, false, Sources.Freewheels, "British", "British freewheel", "British 1.370x24");
 
     /// <summary>35 mm x 24: older Italian; generally exchanges with the recent one.</summary>
     public static FreewheelThread Italian { get; } = new(3, "1.378x24", "Italian, 35 mm x 24 tpi", 35_001_200, 24m, false, Sources.Freewheels, "Italian", "Italian freewheel", "35x24", "35 mm x 24 tpi", "1.378 x 24 tpi", "1.378\" x 24");
@@ -86,13 +86,15 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
         return ThreadsMeasured.Table.Identify(diameter, ten);
     }
 
-    /// <summary>Reads a key or a name; "1.37 x 24" with or without a nought is the British freewheel and the track sprocket.</summary>
+    /// <summary>Reads a key or a name; "1.37 x 24" with or without a nought can be the ISO thread, the British one and the track sprocket; "English" the first two.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<FreewheelThread> Read(ReadOnlySpan<char> text)
     {
         string plain = text.Length > InchText.MostLetters ? "" : InchText.Plain(Trim(text)).Replace(" in", "", StringComparison.Ordinal);
         return Same(plain, "1.37x24") || Same(plain, "1.370x24")
-            ? Reading<FreewheelThread>.Several([British, FixedSprocket], "an old British freewheel and a track sprocket are called so: the thread of a track hub is shorter and has a smaller left-hand one beside it")
+            ? Reading<FreewheelThread>.Several([Iso, British, FixedSprocket], "the trade writes so for the ISO thread of 1.375 in, the old British one and the track sprocket: measure over the crests with a caliper; a track hub has a smaller left-hand thread beside it")
+            : Same(plain, "English") || Same(plain, "English freewheel")
+            ? Reading<FreewheelThread>.Several([Iso, British], "the ISO thread of 1.375 in and the old British one of 1.370 in are both called English: measure over the crests with a caliper")
             : ByName(text);
     }
 

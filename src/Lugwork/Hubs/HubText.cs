@@ -5,6 +5,8 @@ namespace Lugwork.Hubs;
 /// <summary>Axle and width in either order, with the words the trade puts around them.</summary>
 internal static class HubText
 {
+    private const long Tolerance = 60_000;
+
     private static readonly string[] Noise = ["MM", "OLD", "O.L.D.", "HUB", "SPACING", ",", "-", "(", ")", "MTB", "THE", "WIDE-FLANGE", "/"];
 
     public static Reading<HubStandard> Read(ReadOnlySpan<char> text)
@@ -84,10 +86,12 @@ internal static class HubText
 
     private static Reading<HubStandard> Match(long axle, long old, List<string> words)
     {
+        // The trade calls a 10 mm rear quick-release axle by the 9 mm of its front fellow; the front fat hub has both.
+        bool nineRear = Math.Abs(axle - (9 * Nanometres.PerMillimetre)) <= Tolerance && old == 135 * Nanometres.PerMillimetre;
         ImmutableArray<HubStandard> found =
         [
             .. HubStandard.All.Where(h => h.OldMicrometres * 1_000L == old
-                && (axle == 0 || h.Axles.Any(a => Math.Abs((a * 1_000L) - axle) <= 60_000))
+                && (axle == 0 || h.Axles.Any(a => Math.Abs((a * 1_000L) - axle) <= Tolerance) || (nineRear && h.FitKey == "R135-QR"))
                 && h.Answers(words)),
         ];
         return found.Length switch

@@ -4,11 +4,11 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>The diameter at which tyre and rim meet; both must have the same one.</summary>
-/// <remarks>Closed set, identity equality. An inch size such as "26" is refused with its readings: several seats share it.</remarks>
+/// <remarks>Closed set, identity equality. The key is the diameter; that of 700 mm is "ISO 700", since 700 alone is a label. An inch size such as "26" is refused with its readings: several seats share it.</remarks>
 public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
 {
     private BeadSeat(int millimetres, string inchClass, Source source)
-        : base(millimetres, FormattableString.Invariant($"{millimetres}"), FormattableString.Invariant($"{millimetres} mm"), source)
+        : base(millimetres, Key(millimetres), Key(millimetres) + " mm", source)
     {
         InchClass = inchClass;
     }
@@ -131,7 +131,7 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
     public static ImmutableArray<BeadSeat> WithinError(decimal millimetres, decimal error) =>
         [.. All.Where(b => Math.Abs(b.FitCode - millimetres) <= error)];
 
-    /// <summary>Reads the ISO diameter, or a label that says one seat beyond doubt: "650B", "26 x 1 3/8 E.A.3", "29 x 2.4". An inch size alone gives all seats that share it.</summary>
+    /// <summary>Reads the ISO diameter, or a label that says one seat beyond doubt: "650B", "26 x 1 3/8 E.A.3", "29 x 2.4". An inch size alone gives all seats that share it, and so do 650 and 700 without a letter.</summary>
     /// <param name="text">Any text.</param>
     public static Reading<BeadSeat> Read(ReadOnlySpan<char> text)
     {
@@ -141,7 +141,12 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
             trimmed = Trim(trimmed[..^2]);
         }
 
-        if (Find(trimmed) is { } found)
+        if (trimmed is "700")
+        {
+            return Reading<BeadSeat>.Several([.. SeatsOf700], "700 without a letter is a label of 622 mm rims today and of 647 mm ones once, and a rare bead seat, then written ISO 700; give the ISO diameter, or measure");
+        }
+
+        if (Find(trimmed) is { } found || (IsoMark.TryStrip(trimmed, out ReadOnlySpan<char> rest) && (found = Find(rest)) is not null))
         {
             return Reading<BeadSeat>.Of(found);
         }
@@ -152,6 +157,15 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
             : shared.IsEmpty ? OfLabel(trimmed)
             : Reading<BeadSeat>.Several(shared, "an inch size is shared by several bead seats; give the ISO diameter in millimetres");
     }
+
+    /// <summary>700 is a label far more often than a bead seat.</summary>
+    internal const int Label700 = 700;
+
+    /// <summary>What 700 without a letter can mean: as a label of today, as an old one, as the seat itself.</summary>
+    internal static ImmutableArray<BeadSeat> SeatsOf700 => [ByCode(622), ByCode(647), ByCode(Label700)];
+
+    /// <summary>The diameter as it is written: with ISO in front where the number alone is a label.</summary>
+    internal static string Key(int millimetres) => FormattableString.Invariant($"{(millimetres == Label700 ? IsoMark.Written : "")}{millimetres}");
 
     private static Reading<BeadSeat> OfLabel(ReadOnlySpan<char> text)
     {

@@ -48,7 +48,7 @@ public readonly record struct RimSize : IInterfaceValue<RimSize>
     public RimType? Type => _type == 0 ? null : RimType.OfFitCode(_type);
 
     /// <inheritdoc/>
-    public string FitKey => this == default ? InterfaceText.NoValue : FormattableString.Invariant($"{_bead}x{InnerWidthMillimetres:0.#}{Type?.FitKey}");
+    public string FitKey => this == default ? InterfaceText.NoValue : FormattableString.Invariant($"{BeadSeat.Key(_bead)}x{InnerWidthMillimetres:0.#}{Type?.FitKey}");
 
     /// <summary>Code of the type times 1,000,000,000, plus bead seat times 10,000, plus width in tenths of a millimetre: 622x19C is 2006220190.</summary>
     public long FitCode => (_type * 1_000_000_000L) + (_bead * 10_000L) + _tenths;

@@ -17,7 +17,8 @@ internal static class RimText
             return Refused("a rim size is shorter than this", 60);
         }
 
-        TextCursor cursor = new(text);
+        bool marked = IsoMark.TryStrip(text, out ReadOnlySpan<char> rest);
+        TextCursor cursor = new(rest);
         RimType? type = null;
         cursor.SkipBlanks();
         int at = cursor.Position;
@@ -59,12 +60,34 @@ internal static class RimText
 
         return type == RimType.HookedBead
             ? Refused("a hooked-bead rim has diameters of its own, for beaded-edge tyres", 0)
-            : Sized(first, second, type);
+            : Sized(first, second, type, marked);
     }
 
-    private static Reading<RimSize> Sized(long first, long second, RimType? type)
+    private static Reading<RimSize> Sized(long first, long second, RimType? type, bool marked)
     {
-        ImmutableArray<RimSize>.Builder sizes = ImmutableArray.CreateBuilder<RimSize>(2);
+        ImmutableArray<RimSize>.Builder sizes = ImmutableArray.CreateBuilder<RimSize>();
+        const long Label700 = BeadSeat.Label700 * Nanometres.PerMillimetre;
+        if (!marked && (first == Label700 || second == Label700))
+        {
+            long inner = first == Label700 ? second : first;
+            if (type == RimType.Crochet)
+            {
+                // The C may be that of 700C, and say nothing of the type.
+                type = null;
+                Add(622 * Nanometres.PerMillimetre, inner);
+                type = RimType.Crochet;
+            }
+
+            foreach (BeadSeat seat in BeadSeat.SeatsOf700)
+            {
+                Add(seat.FitCode * Nanometres.PerMillimetre, inner);
+            }
+
+            return sizes.Count == 0
+                ? Refused("an inner width is 10 to 100 mm, in whole tenths", 0)
+                : Reading<RimSize>.Several(sizes.ToImmutable(), "700 is a label of 622 mm rims today and of 647 mm ones once, and a rare bead seat; give the ISO diameter, such as 622x19C");
+        }
+
         Add(first, second);
         if (first != second)
         {

@@ -22,6 +22,14 @@ internal static class TyreLabels
 
     private const int AnyCode = 48;
 
+    private const int Row650A = 107;
+
+    private const int Row650B = 110;
+
+    private const int Row650C = 113;
+
+    private const int Row650By45 = 117;
+
     /// <summary>By the whole inches or millimetres of the outer diameter, then as the rows stand.</summary>
     private static readonly (LabelKey Key, int Row)[] Keys = MakeKeys();
 
@@ -52,6 +60,15 @@ internal static class TyreLabels
     {
         int count = 0;
         bool marked = false;
+        if (key.IsBare && key.Outer == 650 * LabelText.One)
+        {
+            // Without letter and width it is any label of this outer diameter.
+            exact = false;
+            ReadOnlySpan<int> bare = [Row650A, Row650B, Row650C, Row650By45];
+            bare.CopyTo(rows);
+            return bare.Length;
+        }
+
         foreach ((LabelKey known, int row) in OfOuter(key.Outer))
         {
             if (known.Second != key.Second)

@@ -28,8 +28,8 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     /// <exception cref="ArgumentOutOfRangeException">This is the default, which has none.</exception>
     public BeadSeat Bead => BeadSeat.OfFitCode(_bead);
 
-    /// <inheritdoc/>
-    public string FitKey => FormattableString.Invariant($"{_width}-{_bead}");
+    /// <summary>Width and bead seat, "37-622"; with ISO in front, "ISO 28-700", where the number of the seat alone is a label.</summary>
+    public string FitKey => FormattableString.Invariant($"{(_bead == BeadSeat.Label700 ? IsoMark.Written : "")}{_width}-{_bead}");
 
     /// <summary>Width times 1,000 plus bead seat: 37622.</summary>
     public long FitCode => (_width * 1_000L) + _bead;

@@ -10,6 +10,12 @@ internal static class TyreText
 
     private const int MostBits = 16;
 
+    /// <summary>The only width that a source prints with a bead seat of 700 mm.</summary>
+    private const int PrintedWith700 = 37;
+
+    /// <summary>The first byte of the times sign in UTF-8; no dash begins so.</summary>
+    private const int FirstOfTimes = 0xC3;
+
     /// <summary>Read to the end, but with a part of a millimetre.</summary>
     private const long Broken = -2;
 
@@ -26,7 +32,7 @@ internal static class TyreText
     {
         if (Numbers(text, out int a, out int b, out bool letterC) != Grammar.Whole)
         {
-            return TyreLabels.TryOnly(text, a, out size);
+            return TyreLabels.TryOnly(text, a, out size) || (IsoMark.TryStrip(text, out ReadOnlySpan<TChar> rest) && TryMarked(rest, out size));
         }
 
         // Choices, not branches: labels and turned sizes stand among the others in no order.
@@ -36,13 +42,57 @@ internal static class TyreText
         bead = label ? 622 : bead;
         bool good = ((uint)(width - LeastWidth) <= MostWidth - LeastWidth) & IsSeat(bead) & (label | !letterC);
         size = good ? new(width, bead) : default;
-        return good || (!label && TyreLabels.TryOnly(text, a, out size));
+        return good || (!label && (b == BeadSeat.Label700 ? TryTurned(text, a, letterC, out size) : TyreLabels.TryOnly(text, a, out size)));
+    }
+
+    /// <summary>Behind the mark stand two numbers of the standard and no label.</summary>
+    private static bool TryMarked<TChar>(ReadOnlySpan<TChar> text, out TyreSize size)
+        where TChar : unmanaged
+    {
+        size = default;
+        if (Numbers(text, out int a, out int b, out bool letterC) == Grammar.Whole && !letterC && Ordered(a, b) is var (width, bead)
+            && width is >= LeastWidth and <= MostWidth && (IsSeat(bead) || bead == BeadSeat.Label700))
+        {
+            size = new(width, bead);
+            return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>A size that ends in 700: with a C the turned label, and one ISO size is printed so, with a dash.</summary>
+    private static bool TryTurned<TChar>(ReadOnlySpan<TChar> text, int width, bool letterC, out TyreSize size)
+        where TChar : unmanaged
+    {
+        int only = letterC ? OnlyWidth(width) : 0;
+        size = only != 0 ? new(only, 622) : !letterC && width == PrintedWith700 && !HasTimes(text) ? new(width, BeadSeat.Label700) : default;
+        return size != default;
+    }
+
+    private static bool HasTimes<TChar>(ReadOnlySpan<TChar> text)
+        where TChar : unmanaged
+    {
+        foreach (TChar letter in text)
+        {
+            int code = typeof(TChar) == typeof(char) ? (char)(object)letter : (byte)(object)letter;
+            if (TextCursor.IsTimes((char)code) || (typeof(TChar) == typeof(byte) && code == FirstOfTimes))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Why a text that was refused is no single size; several, where it stands for several.</summary>
     public static Reading<TyreSize> Explain<TChar>(ReadOnlySpan<TChar> text)
         where TChar : unmanaged
     {
+        if (IsoMark.TryStrip(text, out ReadOnlySpan<TChar> rest))
+        {
+            return Reading<TyreSize>.Refused("a width of 18 to 132 mm and a bead seat of the standard are expected behind the mark, such as ISO 37-622", text.Length - rest.Length);
+        }
+
         long stop = Numbers(text, out int a, out int b, out bool letterC);
         if ((stop != Grammar.Whole || a != 700) && TyreLabels.Explain(text) is { } told)
         {
@@ -57,6 +107,11 @@ internal static class TyreText
         if (a == 700)
         {
             return OfLabel(b);
+        }
+
+        if (b == BeadSeat.Label700 && a is >= LeastWidth and <= MostWidth)
+        {
+            return letterC ? OfLabel(a) : Of700(a);
         }
 
         if (letterC)
@@ -144,7 +199,8 @@ internal static class TyreText
         ulong[] bits = new ulong[MostBits];
         foreach (BeadSeat seat in BeadSeat.All)
         {
-            bits[seat.FitCode >> 6] |= 1UL << (int)(seat.FitCode & 63);
+            // 700 is a label nearly always: it is looked at apart from the others.
+            bits[seat.FitCode >> 6] |= seat.FitCode == BeadSeat.Label700 ? 0 : 1UL << (int)(seat.FitCode & 63);
         }
 
         return ImmutableArray.Create(bits);
@@ -168,6 +224,21 @@ internal static class TyreText
         45 => [45, 47],
         _ => [],
     };
+
+    /// <summary>A width with 700 behind it: what the label turned round would say, the old 700, and the size as it stands.</summary>
+    private static Reading<TyreSize> Of700(int width)
+    {
+        ImmutableArray<TyreSize>.Builder sizes = ImmutableArray.CreateBuilder<TyreSize>();
+        ReadOnlySpan<int> widths = Widths(width);
+        foreach (int printed in widths.IsEmpty ? [width] : widths)
+        {
+            sizes.Add(new(printed, 622));
+        }
+
+        sizes.Add(new(width, 647));
+        sizes.Add(new(width, BeadSeat.Label700));
+        return Reading<TyreSize>.Several(sizes.ToImmutable(), "a bead seat of 700 mm hardly occurs, the label 700 does: write 700x28C where that is meant, and read the ISO number on the sidewall");
+    }
 
     private static Reading<TyreSize> OfLabel(int label)
     {

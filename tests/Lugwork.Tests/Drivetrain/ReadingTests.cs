@@ -94,8 +94,8 @@ public sealed class ReadingTests
     [InlineData("34.7 x 1.0", "34.7x1")]
     [InlineData("30X1", "30x1")]
     [InlineData("35 x 24", "1.378x24")]
-    [InlineData("1.37 x 24", "British-1.370x24,track-1.37x24")]
-    [InlineData("1.37x24 tpi", "British-1.370x24,track-1.37x24")]
+    [InlineData("1.37 x 24", "1.375x24,British-1.370x24,track-1.37x24")]
+    [InlineData("1.37x24 tpi", "1.375x24,British-1.370x24,track-1.37x24")]
     [InlineData("lockring", "lockring-1.29x24")]
     public void A_freewheel_thread_is_read(string text, string keys) => Assert.Equal(keys.Split(','), Keys(FreewheelThread.Read(text)));
 

@@ -44,10 +44,12 @@ internal static class Writers
         string[] signs = ["-", "-", "\u2013", "\u2212", "x", "X", "\u00D7", "*"];
         int bead = (int)size.Bead.FitCode;
 
-        // A width from 90 up must come first, and 700 in front is a trade label.
-        bool turned = random.Next(2) == 0 && size.WidthMillimetres < 90 && bead != 700;
+        // A width from 90 up must come first; 700 is a trade label but for the mark in front, which every size may have.
+        bool turned = random.Next(2) == 0 && size.WidthMillimetres < 90;
+        string[] marks = ["ISO ", "iso\u00A0", "ETRTO: ", "Etrto"];
+        string mark = bead == 700 || random.Next(8) == 0 ? marks[random.Next(marks.Length)] : "";
         (int first, int second) = turned ? (bead, size.WidthMillimetres) : (size.WidthMillimetres, bead);
-        return Blank(random) + first + (random.Next(8) == 0 ? ",0" : "") + Blank(random) + signs[random.Next(signs.Length)] + Blank(random) + second + Unit(random) + Blank(random);
+        return Blank(random) + mark + first + (random.Next(8) == 0 ? ",0" : "") + Blank(random) + signs[random.Next(signs.Length)] + Blank(random) + second + Unit(random) + Blank(random);
     }
 
     /// <summary>A text made of the pieces that the grammars know, in any order: some are good, most nearly.</summary>

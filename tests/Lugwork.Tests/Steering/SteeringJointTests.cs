@@ -50,7 +50,7 @@ public sealed class SteeringJointTests
     [InlineData("threaded", "1", "22.2 quill", Verdict.Fits)]
     [InlineData("threaded", "1", "25.4 quill", Verdict.DoesNotFit)]
     [InlineData("threaded", "1-1/8", "25.4 quill", Verdict.Fits)]
-    [InlineData("threaded", "1-1/8", "25.4", Verdict.NeedsMeasuring)]
+    [InlineData("threaded", "1-1/8", "fixing 25.4", Verdict.NeedsMeasuring)]
     [InlineData("threadless", "1", "22.2 quill", Verdict.DoesNotFit)]
     [InlineData("unknown", "1-1/8", "28.6 clamp", Verdict.NeedsMeasuring)]
     [InlineData("unknown", "1-1/8", "clamp-31.8", Verdict.DoesNotFit)]

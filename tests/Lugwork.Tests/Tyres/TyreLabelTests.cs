@@ -36,6 +36,7 @@ public sealed class TyreLabelTests
     [InlineData("650 x 47 b", "650B")]
     [InlineData("650x38B", "650 x 38B")]
     [InlineData("650 CS", "650 x 45C")]
+    [InlineData("650", "650A|650B|650C|650 x 45")]
     [InlineData("700 x 25", "700")]
     [InlineData("500A", "500A")]
     [InlineData("12 1/2 x 2 1/4 (300 x 55A)", "12 1/2 x 2 1/4 (300 x 55A)")]
@@ -106,6 +107,10 @@ public sealed class TyreLabelTests
     [InlineData("16 x 1.35", "")]
     [InlineData("29 in", "622")]
     [InlineData("27.5", "584")]
+    [InlineData("700", "622 647 ISO 700")]
+    [InlineData("700 mm", "622 647 ISO 700")]
+    [InlineData("650", "590 584 571 559")]
+    [InlineData("650 CS", "571")]
     public void A_label_says_its_bead_seats(string text, string seats) => Assert.Equal(seats, string.Join(' ', BeadSeat.Read(text).Values));
 
     [Fact]
