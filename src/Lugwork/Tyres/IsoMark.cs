@@ -6,6 +6,11 @@ internal static class IsoMark
     /// <summary>In front of a size whose numbers alone are nearly always a label: "ISO 28-700".</summary>
     public const string Written = "ISO ";
 
+    /// <summary>Does the text begin with a letter of a mark, or with a blank? Most texts end here.</summary>
+    public static bool MayBe<TChar>(ReadOnlySpan<TChar> text)
+        where TChar : unmanaged =>
+        !text.IsEmpty && (typeof(TChar) == typeof(char) ? (int)(char)(object)text[0] : (byte)(object)text[0]) is 'I' or 'i' or 'E' or 'e' or <= ' ' or >= 0x80;
+
     /// <summary>Takes the mark off, with a colon or blanks behind it, where there is one and a figure follows.</summary>
     /// <param name="text">Characters or UTF-8.</param>
     /// <param name="rest">What follows the mark; the text itself where there is none.</param>

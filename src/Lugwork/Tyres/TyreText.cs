@@ -30,9 +30,11 @@ internal static class TyreText
     public static bool TryRead<TChar>(ReadOnlySpan<TChar> text, out TyreSize size)
         where TChar : unmanaged
     {
+        size = default;
         if (Numbers(text, out int a, out int b, out bool letterC) != Grammar.Whole)
         {
-            return TyreLabels.TryOnly(text, a, out size) || (IsoMark.TryStrip(text, out ReadOnlySpan<TChar> rest) && TryMarked(rest, out size));
+            // The mark stands before the first number, a label begins with one.
+            return a == 0 ? IsoMark.MayBe(text) && TryMarked(text, out size) : TyreLabels.TryOnly(text, a, out size);
         }
 
         // Choices, not branches: labels and turned sizes stand among the others in no order.
@@ -50,7 +52,7 @@ internal static class TyreText
         where TChar : unmanaged
     {
         size = default;
-        if (Numbers(text, out int a, out int b, out bool letterC) == Grammar.Whole && !letterC && Ordered(a, b) is var (width, bead)
+        if (IsoMark.TryStrip(text, out ReadOnlySpan<TChar> rest) && Numbers(rest, out int a, out int b, out bool letterC) == Grammar.Whole && !letterC && Ordered(a, b) is var (width, bead)
             && width is >= LeastWidth and <= MostWidth && (IsSeat(bead) || bead == BeadSeat.Label700))
         {
             size = new(width, bead);
