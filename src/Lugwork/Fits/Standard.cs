@@ -153,6 +153,14 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
         return found;
     }
 
+    /// <summary>The text without "mm" behind its last figure, for sets whose names are diameters: elsewhere a figure may be a count.</summary>
+    private protected static ReadOnlySpan<char> WithoutMillimetres(ReadOnlySpan<char> text)
+    {
+        ReadOnlySpan<char> trimmed = Trim(text);
+        ReadOnlySpan<char> bare = trimmed.EndsWith("mm", StringComparison.OrdinalIgnoreCase) ? Trim(trimmed[..^2]) : trimmed;
+        return !bare.IsEmpty && char.IsAsciiDigit(bare[^1]) ? bare : trimmed;
+    }
+
     private protected static ReadOnlySpan<char> Trim(ReadOnlySpan<char> text)
     {
         int start = 0;
