@@ -80,6 +80,12 @@ internal sealed record OutsideCheck(MethodInfo Method, Case[] Cases, Type[] Runs
 
     private static IEnumerable<Type> TypesIn(MethodBase method)
     {
+        // What only asks a value for its name or figure runs nothing.
+        if (method is { IsSpecialName: true, Name: var name } && name.StartsWith("get_", StringComparison.Ordinal) && method.DeclaringType!.Assembly != Here)
+        {
+            return [];
+        }
+
         IEnumerable<Type> named = [method.DeclaringType!, .. method.DeclaringType!.GetGenericArguments(), .. method is MethodInfo { IsGenericMethod: true } ? method.GetGenericArguments() : []];
         return named.Where(InterfaceValues.All.Contains);
     }
@@ -119,6 +125,12 @@ internal sealed record Case(string Name, string[] Sources)
 
     /// <summary>The pages among the sources, by title alone: one page under two publishers counts once.</summary>
     public IEnumerable<string> Pages => Sources.Where(s => !NotPrinted.Any(n => s.StartsWith(n, StringComparison.Ordinal))).Select(Title);
+
+    /// <summary>The titles of the library's register, where each has its publisher and address.</summary>
+    private static readonly HashSet<string> Register = [.. Lugwork.Sources.All.Where(s => s.Kind is not (SourceKind.Memory or SourceKind.CommonPractice or SourceKind.Derived)).Select(s => Title(s.Title))];
+
+    /// <summary>The pages among the sources that stand in the register.</summary>
+    public IEnumerable<string> Registered => Pages.Where(Register.Contains);
 
     private static string Title(string source)
     {

@@ -123,5 +123,6 @@ public sealed class ShocksChecks
 
     [Fact]
     [PrintedIn(Wear)]
-    public void A_trunnion_carries_its_caution() => Assert.True(ShockSize.Parse("trunnion 205x65", null).Mount.Caution is not null && ShockMount.Eyelet.Caution is null, Wear);
+    public void A_trunnion_carries_its_caution() =>
+        Assert.True(ShockSize.Parse("trunnion 205x65", null).Mount == ShockMount.Parse("trunnion mount", null) && ShockMount.Parse("trunnion", null).Caution is not null && ShockMount.Parse("eye to eye", null).Caution is null, Wear);
 }
