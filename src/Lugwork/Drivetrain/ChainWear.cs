@@ -30,7 +30,7 @@ public sealed class ChainWear
     /// <summary>Limit for this chain, per cent; null where none is printed: 13 speeds, freight chains.</summary>
     public double? LimitPercent => LimitOf(Chain);
 
-    /// <summary>No chain is so much shorter than new, more than 0.2 %: miscounted, slack or not pulled straight. Measure again.</summary>
+    /// <summary>No chain is so much shorter than new, more than 0.2 % (our own bound, no source): miscounted, slack or not pulled straight. Measure again.</summary>
     public bool IsMismeasured => _percent < ShorterThanAny;
 
     /// <summary>At or above the limit; null where there is none, or where it has to be measured again.</summary>
