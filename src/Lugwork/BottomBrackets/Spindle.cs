@@ -100,6 +100,8 @@ public sealed class Spindle : Standard<Spindle>, IInterfaceValue<Spindle>
         {
             "24" => [Road24, OffRoad24],
             "30" => [Short30, Asymmetric30, Long30],
+            // Said of cranks, the name of the shell says no more than the diameter.
+            "BB30" => [Short30, Asymmetric30, Long30],
             "SQUARE" or "SQUARETAPER" or "TAPER" => [SquareJis, SquareIso],
             "8SPLINE" or "8SPLINES" => [EightShort, EightLong],
             "BMX" => [Bmx19, Bmx22, Bmx24],

@@ -20,6 +20,8 @@ internal static class SpindleAcrossShell
 
     private static readonly Reason GoesSpaced = new("spindle-across-spaced", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with the spacers of the maker's chart; left out, the arm clamps with side play or a chainring meets the frame.");
 
+    private static readonly Reason GoesOneSpacer = new("spindle-across-one-spacer", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with one of its 2.5 mm spacers, on the drive side.");
+
     private static readonly Reason WithPart = new("spindle-across-with", "{1} crank goes across {0} shell with [bridge].");
 
     private static readonly Reason Short = new("spindle-too-short", "{1} spindle is too short for {0} shell: it ends inside the bearings.") { Mend = AnotherCrank };
@@ -78,7 +80,7 @@ internal static class SpindleAcrossShell
 
         Fits("BSA-68", [Spindle.Road24], Sources.SpacerChart24, Sources.BracketSense);
         Part("BSA-68", Spindle.OffRoad24, BridgeKind.Spacers, "three 2.5 mm bottom-bracket spacers, two on the drive side (one where a front derailleur or guide is mounted there) and one on the other", null, Sources.CupSpacers, Sources.SpacerPost, Sources.SpacerUpgrades);
-        Say("BSA-73", Verdict.Fits, GoesSpaced, [Spindle.OffRoad24], Sources.SpacerPost, Sources.SpacerUpgrades);
+        Say("BSA-73", Verdict.Fits, GoesOneSpacer, [Spindle.OffRoad24], Sources.SpacerPost, Sources.SpacerUpgrades);
         Fits("BSA-68", [Spindle.Mm2899], Sources.Overview2899);
         Fits("BSA-83", [Spindle.Mm2899], Sources.Overview2899);
         Fits("BSA-100", [Spindle.Mm2899], Sources.Overview2899);

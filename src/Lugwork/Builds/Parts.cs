@@ -39,6 +39,12 @@ public sealed record Frame : Part
     /// <summary>Thread of the rear thru-axle; none for an end with open slots.</summary>
     public Known<AxleThread> RearAxleThread { get; init; }
 
+    /// <summary>The thread of the rear end; a universal hanger brings its own, M12 x 1.0, where no other is stated.</summary>
+    internal Known<AxleThread> ThreadOfRearEnd =>
+        RearAxleThread.State == KnownState.Unknown && Hanger.State == KnownState.Value && Hanger.Value == Drivetrain.Hanger.Universal
+            ? Known<AxleThread>.Of(AxleThread.M12Pitch1, Hanger.Evidence)
+            : RearAxleThread;
+
     /// <summary>Upper end of the head tube.</summary>
     public Known<HeadTubeBore> HeadTubeUpper { get; init; }
 

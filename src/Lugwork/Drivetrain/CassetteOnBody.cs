@@ -20,6 +20,18 @@ internal static class CassetteOnBody
         Mend = "a freehub body for this cassette if the hub maker sells one, or a cassette for this body",
     };
 
+    private static readonly Reason NoBody = new("hub-without-body", "{0} takes no cassette {1}: the hub has a thread for a freewheel and no body that could be changed.")
+    {
+        Mend = "a wheel whose hub has a freehub body for this cassette, or a screwed freewheel",
+    };
+
+    private static readonly Reason NoRoomForNine = new("no-room-for-nine-teeth", "Cassette {1} has the splines of {0}, and its 9-tooth sprocket does not clear that body, which is 4.4 mm too long.")
+    {
+        Mend = "the shorter body for this cassette if the hub maker sells one, or a cassette for this body",
+    };
+
+    private static readonly Reason FewTurns = new("few-turns", "Cassette {1} on {0}: the fixed side of a track hub has a shorter thread, and fewer turns hold the freewheel. Ask the maker of the hub.", Cautions.FreewheelThread);
+
     private static readonly Reason AskMaker = new("ask-maker", "No source says whether cassette {1} goes on {0}: ask the maker of the body.");
 
     private static readonly Reason OneMaker = new("one-maker", "{1} on {0}: carriers of different hubs are not the same. Compare the maker's name on both, or ask the hub's maker.");
@@ -55,7 +67,7 @@ internal static class CassetteOnBody
                 Say(cassette, body, Verdict.DoesNotFit, OtherSplines, Sources.Derived, Sources.FreehubPage);
             }
 
-            Say(cassette, FreehubBody.FreewheelThread, Verdict.DoesNotFit, OtherSplines, Sources.Freewheels);
+            Say(cassette, FreehubBody.FreewheelThread, Verdict.DoesNotFit, NoBody, Sources.Freewheels);
         }
 
         CassettePattern[] hg = [CassettePattern.Hg7, CassettePattern.Hg8, CassettePattern.Hg9, CassettePattern.Hg10, CassettePattern.Hg10OldRoad, CassettePattern.Hg11Wide, CassettePattern.Hg11Road, CassettePattern.Hg12Road, CassettePattern.Hg12Fit];
@@ -104,13 +116,13 @@ internal static class CassetteOnBody
         Say(CassettePattern.EightSpline10To12, FreehubBody.EightSpline, Verdict.Fits, Goes, Sources.EightSpline, Sources.FreehubLengths);
         Spacer(CassettePattern.EightSpline10To12, FreehubBody.N3w, 4.4m, Sources.N3wPage);
         Say(CassettePattern.EightSpline13, FreehubBody.N3w, Verdict.Fits, Goes, Sources.N3wPage);
-        Say(CassettePattern.EightSpline13, FreehubBody.EightSpline, Verdict.DoesNotFit, OtherSplines, Sources.N3wPage, Sources.Derived);
+        Say(CassettePattern.EightSpline13, FreehubBody.EightSpline, Verdict.DoesNotFit, NoRoomForNine, Sources.N3wPage, Sources.Derived);
         Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.NeedsMeasuring, CompareThreads, Sources.Freewheels);
         Say(CassettePattern.ThreeLug, FreehubBody.ThreeLug, Verdict.Fits, Goes, Sources.HubGearPage);
         Say(CassettePattern.ThreeLug, FreehubBody.HubGearOwn, Verdict.DoesNotFit, OtherSplines, Sources.HubGearPage);
         Say(CassettePattern.HubGearOwn, FreehubBody.ThreeLug, Verdict.DoesNotFit, OtherSplines, Sources.HubGearPage);
         Say(CassettePattern.HubGearOwn, FreehubBody.HubGearOwn, Verdict.NeedsMeasuring, OneMaker, Sources.HubGearPage);
-        Say(CassettePattern.Freewheel, FreehubBody.Track, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
+        Say(CassettePattern.Freewheel, FreehubBody.Track, Verdict.NeedsMeasuring, FewTurns, Sources.Memory);
         return cells;
     }
 

@@ -28,7 +28,7 @@ public sealed class SprocketSpacing : Standard<SprocketSpacing>, IInterfaceValue
         Of(9, "11-wide", "11-speed, wide range", 11, 1_600, 2_300, Sources.CassetteWidths, "11-speed wide"),
         Of(10, "12", "12-speed HG-fit and off-road", 12, 1_600, 2_000, Sources.CassetteWidths, "12-speed"),
         Of(11, "9-8-spline", "9-speed 8-spline", 9, 1_750, 2_800, Sources.Memory),
-        new(12, "10-8-spline", "10-speed 8-spline", 10, 0, 2_550, (4_120, 4_250), Sources.CassetteSpacers),
+        new(12, "10-8-spline", "10-speed 8-spline", 10, 0, 2_550, (4_150, 4_250), Sources.CassetteSpacers),
         new(13, "11-8-spline", "11-speed 8-spline", 11, 1_600, 0, (3_760, 3_850), Sources.CogPitch),
         new(14, "LG-9", "9-speed thick plates", 9, 0, 0, default, Sources.ThickPlates),
         new(15, "LG-10", "10-speed thick plates", 10, 0, 0, default, Sources.ThickPlates),

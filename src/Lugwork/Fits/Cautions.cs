@@ -51,7 +51,7 @@ internal static class Cautions
 
     public static Caution PedalThreads { get; } = new("pedal-threads", "The left pedal has a left-hand thread and goes on the left crank only; a pedal that is forced strips the crank. It must start by hand.");
 
-    public static Caution FreewheelThread { get; } = new("freewheel-thread", "A freewheel on a hub of another thread binds, or grips the tops of the thread and slips under load. It must start by hand and turn freely to its shoulder.");
+    public static Caution FreewheelThread { get; } = new("freewheel-thread", "A freewheel on a hub of another thread binds, or grips the tops of the thread and slips under load. It must start by hand and turn freely to its shoulder. Threads that are said to exchange strip in an aluminium hub under a tandem or a strong rider.");
 
     public static Caution PressFitCare { get; } = new("press-fit", "Press cups in square, with a press, and set races with a setter. Thin, brittle races want no more than 0.03 to 0.05 mm of interference.");
 

@@ -20,6 +20,18 @@ internal static class HubRelations
         Mend = "a wheel, or a hub rebuilt into the rim, of the frame's own standard",
     };
 
+    private static readonly Reason LargeCaps = new("end-caps-too-large", "A {1} hub in a {0} end: the ends do not enter the recess, which is for 21 mm ones.")
+    {
+        Mend = "21 mm end caps for this hub, if its maker sells them, or a wheel of the fork's own standard",
+        Sources = [Sources.EndCapPage],
+    };
+
+    private static readonly Reason RotorTooFarIn = new("rotor-too-far-in", "A {1} hub in a {0} end: equal width, but the rotor stands 5 mm too far in, and a sleeve on the axle moves nothing. A sleeve, a 5 mm rotor spacer and a re-dished rim are work for a wheel builder, who has to see the hub first.")
+    {
+        Mend = "a wheel of the fork's own standard",
+        Sources = [Sources.Axle20Article, Sources.Derived],
+    };
+
     private static readonly Reason OtherKind = new("hub-of-another-kind", "A {1} hub and a {0} end differ in axle, rotor place or kind, and nothing bridges them.")
     {
         Mend = "a wheel of the frame's own standard",
@@ -104,10 +116,16 @@ internal static class HubRelations
         0, 1, Same, Apart, Table,
         HubStandard.Named("F-OWN").FitCode, HubStandard.Named("F091-096").FitCode, HubStandard.Named("F100-N").FitCode, HubStandard.Named("F135-QR").FitCode, HubStandard.Named("R140-145t").FitCode);
 
+    private static readonly long Boost15 = HubStandard.Named("F110-15B").FitCode;
+
+    private static readonly long Large15 = HubStandard.Named("F110-15B-31").FitCode;
+
+    private static readonly long Narrow20 = HubStandard.Named("F110-20").FitCode;
+
     private static Reason Apart(long end, long hub)
     {
         int difference = HubStandard.OfFitCode(hub).OldMicrometres - HubStandard.OfFitCode(end).OldMicrometres;
-        return difference > 0 ? TooWide : difference < 0 ? TooNarrow : OtherKind;
+        return end == Boost15 && hub == Narrow20 ? RotorTooFarIn : end == Boost15 && hub == Large15 ? LargeCaps : difference > 0 ? TooWide : difference < 0 ? TooNarrow : OtherKind;
     }
 
     private static Bridge Row(string from, string to, BridgeKind kind, Verdict result, string what, params ImmutableArray<Source> sources) => new()

@@ -23,16 +23,28 @@ internal static class TyreRoom
         Sources = [Sources.CommonPractice],
     };
 
+    private static readonly Reason LargerWheel = new("larger-wheel-in-fork", "{0} tyre is larger outside than the largest that the fork's maker allows, {1}: it may meet the crown at full travel and stop the wheel.", Cautions.TyreRoom)
+    {
+        Mend = "a tyre within the maker's limit, or a fork for this wheel size",
+        Sources = [Sources.LargeFrontTyre, Sources.WheelsManual],
+    };
+
     /// <summary>Inputs: tyre width, largest width, tyre's bead seat, bead seat of the largest.</summary>
-    public static Relation InFrame { get; } = new Computed("at most, within one wheel size", Judge, [], [Sources.WidthTolerance, Sources.WheelsManual, Sources.WheelRegulation]);
+    public static Relation InFrame { get; } = new Computed("at most, within one wheel size", v => Judge(v, OtherWheel), [], [Sources.WidthTolerance, Sources.WheelsManual, Sources.WheelRegulation]);
+
+    /// <summary>The same at a fork: a tyre of another wheel size that is larger outside may meet the crown at full travel.</summary>
+    public static Relation InFork { get; } = new Computed("at most, within one wheel size; never larger outside", v => Judge(v, OtherWheel, LargerWheel), [], [Sources.WidthTolerance, Sources.WheelsManual, Sources.WheelRegulation, Sources.LargeFrontTyre]);
 
     /// <summary>The inverse: the widest tyre of a wheel size that surely goes where the maker allows this; 0 where nothing is sure.</summary>
     public static long Accepts(long largestWidth, long largestSeat, long seat) => seat == largestSeat ? largestWidth : 0;
 
-    private static Outcome Judge(ReadOnlySpan<long> values) =>
+    /// <summary>Outer diameter as the two numbers of the size give it: seat and twice the width; nanometres.</summary>
+    private static long Outside(long width, long seat) => (seat * Nanometres.PerMillimetre) + (2 * width);
+
+    private static Outcome Judge(ReadOnlySpan<long> values, Reason otherWheel, Reason? larger = null) =>
         values[0] == 0 || values[2] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
         : values[1] == 0 || values[3] == 0 ? new(Verdict.NeedsMeasuring, NoLimit)
-        : values[2] != values[3] ? new(Verdict.NeedsMeasuring, OtherWheel)
+        : values[2] != values[3] ? larger is not null && Outside(values[0], values[2]) > Outside(values[1], values[3]) ? new(Verdict.Unsafe, larger) : new(Verdict.NeedsMeasuring, otherWheel)
         : values[0] <= values[1] ? new(Verdict.Fits, Room) : new(Verdict.DoesNotFit, TooWide);
 
     private static readonly Reason GrownInside = new("grown-within-limit", "{0} on a rim {1} mm wide inside stays within the largest that the maker allows, {2}.") { Sources = [Sources.MeasuringRims, Sources.WidthTolerance] };
@@ -51,9 +63,11 @@ internal static class TyreRoom
 
     private static readonly Reason OtherWheelGrown = OtherWheel with { Template = "{0} where the maker's limit, {2}, is for another wheel size: ask the maker, and measure the mounted tyre." };
 
+    private static readonly Reason LargerWheelGrown = LargerWheel with { Template = "{0} is larger outside than the largest that the fork's maker allows, {2}: it may meet the crown at full travel and stop the wheel." };
+
     private static readonly Reason TooWideGrown = TooWide with { Template = "{0} is wider than the largest that the maker allows, {2}, on any rim." };
 
-    /// <summary>A tyre may measure this much less than its label: arithmetic refuses only beyond it.</summary>
+    /// <summary>A tyre may measure this much less or more than its label: arithmetic refuses only beyond it, and a tyre that grows fits only this far within.</summary>
     private const long Tolerance = 3 * Nanometres.PerMillimetre;
 
     /// <summary>From which width, millimetres, a tyre is measured on which rim, millimetres inside.</summary>
@@ -64,10 +78,13 @@ internal static class TyreRoom
     /// Inputs: tyre width, inner rim width, largest width, tyre's bead seat, bead seat of the largest. On a rim wider than the one on which
     /// it is measured a tyre grows by 0.4 to 1.0 mm for each millimetre.
     /// </summary>
-    public static Relation Grown { get; } = new GrownTyre();
+    public static Relation Grown { get; } = new GrownTyre(null);
+
+    /// <summary>The same at a fork.</summary>
+    public static Relation GrownInFork { get; } = new GrownTyre(LargerWheelGrown);
 
     /// <summary>The inverse: the widest rim on which a tyre surely stays within the limit, nanometres; 0 where its label is above it.</summary>
-    public static long WidestRim(long width, long largest) => width > largest ? 0 : MeasuringRim(width) + Math.Max(0, largest - width - 1);
+    public static long WidestRim(long width, long largest) => width > largest ? 0 : MeasuringRim(width) + Math.Max(0, largest - width - Tolerance);
 
     private static long MeasuringRim(long width)
     {
@@ -80,7 +97,7 @@ internal static class TyreRoom
         return rim * Nanometres.PerMillimetre;
     }
 
-    private sealed class GrownTyre : Relation, ICutsByOthers
+    private sealed class GrownTyre(Reason? larger) : Relation, ICutsByOthers
     {
         public override string Kind => "arithmetic: growth on a rim wider than the measuring rim, within one wheel size";
 
@@ -117,7 +134,7 @@ internal static class TyreRoom
 
             if (values[3] != values[4])
             {
-                return new(Verdict.NeedsMeasuring, OtherWheelGrown);
+                return larger is not null && Outside(width, values[3]) > Outside(largest, values[4]) ? new(Verdict.Unsafe, larger) : new(Verdict.NeedsMeasuring, OtherWheelGrown);
             }
 
             if (width > largest)
@@ -126,7 +143,7 @@ internal static class TyreRoom
             }
 
             long grows = Math.Max(0, inner - MeasuringRim(width));
-            return grows == 0 || width + grows < largest ? new(Verdict.Fits, GrownInside)
+            return grows == 0 || width + grows + Tolerance <= largest ? new(Verdict.Fits, GrownInside)
                 : width + (grows * 2 / 5) - Tolerance <= largest ? new(Verdict.NeedsMeasuring, GrownMaybe)
                 : new(Verdict.DoesNotFit, GrownOut);
         }

@@ -5,6 +5,7 @@ using Lugwork.Drivetrain;
 using Lugwork.Seating;
 using Lugwork.Steering;
 using Lugwork.Tyres;
+using UnitsNet;
 
 namespace Lugwork.PublishedTables.Traps;
 
@@ -70,9 +71,30 @@ internal static class TrapRunner
         "same-circle" => Fitting(BoltCircle.Parse(values[0], null) == BoltCircle.Parse(values[1], null)),
         "same-direct-mount" => Fitting(DirectMountRing.Parse(values[0], null) == DirectMountRing.Parse(values[1], null)),
         "valve-in-hole" => Fitting(ValveHole.Parse(values[1], null).Stems.Contains(ValveStem.Parse(values[0], null))),
+        "highest-pressure" => Limits(values[0], values[1], values[2]).Most!.Value.Bars.ToString(CultureInfo.InvariantCulture),
+        "pressure" => Limits(values[1], values[2], values[3]).Check(Pressure.FromBars((double)Number(values[0]))).Verdict,
+        "outside-diameter" => MountedTyre.OnMeasuringRim(TyreSize.Parse(values[0], null)).OutsideDiameter(SectionHeight.EqualToWidth).Millimeters.ToString(CultureInfo.InvariantCulture),
+        "seats-of-label" => string.Join("/", TyreLabel.Parse(values[0], null).Seats.Select(b => b.FitKey)),
+        "measuring-rim" => MountedTyre.OnMeasuringRim(TyreSize.Parse(values[0], null)).MeasuredOn.Millimeters.ToString(CultureInfo.InvariantCulture),
+        "derailleur-limits" => Capacity(Number(values[0]), Teeth(values[1]), Teeth(values[2])),
         "stub-insertion" => InsertionRule.LeastWithStub(Dimension.OfMillimetres(Number(values[0]))).FitKey,
         _ => throw new ArgumentException($"no figure {name}", nameof(name)),
     };
+
+    private static PressureLimits Limits(string tyre, string rim, string type) => PressureLimits.Of(Bars(tyre), Bars(rim), RimType.Parse(type, null), Bars("1"));
+
+    private static Pressure? Bars(string text) => text.Length == 0 ? null : Pressure.FromBars((double)Number(text));
+
+    /// <summary>The rows speak of the capacity alone: the other limits are taken as just met.</summary>
+    private static Verdict Capacity(decimal capacity, int[] rings, int[] sprockets) => new DerailleurLimits
+    {
+        TotalCapacity = (int)capacity,
+        LargestSprocket = sprockets.Max(),
+        SmallestSprocket = sprockets.Min(),
+        FrontDifference = rings.Max() - rings.Min(),
+    }.Check(rings, sprockets).Verdict;
+
+    private static int[] Teeth(string text) => [.. text.Split('-').Select(t => int.Parse(t, CultureInfo.InvariantCulture))];
 
     private static Verdict Fitting(bool fits) => fits ? Verdict.Fits : Verdict.DoesNotFit;
 

@@ -50,7 +50,7 @@ public sealed class TrapTests
     /// <summary>The numbers go down as joints, sums and checks are added; they are changed with the rows.</summary>
     [Fact]
     public void What_cannot_be_judged_yet_is_counted() => Assert.Equal(
-        "72 rows wait for 48 joints, 19 for checks of several parts, 21 for sums; 277 run",
+        "72 rows wait for 48 joints, 19 for checks of several parts, 13 for sums; 285 run",
         $"{All.Count(t => t.Open is not null)} rows wait for {All.Select(t => t.Open).OfType<string>().Distinct().Count()} joints, {All.Count(t => t.System is not null)} for checks of several parts, {All.Count(t => t.Sum is not null)} for sums; {All.Count(t => t.IsRun)} run");
 
     [Fact]
@@ -64,7 +64,7 @@ public sealed class TrapTests
     /// <summary>Whoever lets a row come out milder than its table has to name it here.</summary>
     [Fact]
     public void Only_these_rows_are_judged_milder_than_published() =>
-        Assert.Equal(["C006", "C067", "C096", "D20", "E61", "H51", "H54"], All.Where(t => t.Otherwise is { } o && o.Verdict < t.Verdict).Select(t => t.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(["C006", "C067", "D20", "E61", "H51", "H54"], All.Where(t => t.Otherwise is { } o && o.Verdict < t.Verdict).Select(t => t.Id).Order(StringComparer.Ordinal));
 
     [Fact]
     public void No_row_that_is_refused_or_asked_about_is_judged_as_a_fit() =>

@@ -66,13 +66,40 @@ public sealed class TyreRoomLaws
 
     [Theory]
     [InlineData("19", Verdict.Fits)]
-    [InlineData("24.9", Verdict.Fits)]
+    [InlineData("23", Verdict.Fits)]
+    [InlineData("23.1", Verdict.NeedsMeasuring)]
     [InlineData("25", Verdict.NeedsMeasuring)]
     [InlineData("35.5", Verdict.NeedsMeasuring)]
     [InlineData("35.6", Verdict.DoesNotFit)]
     [InlineData("24.8 ± 0.5", Verdict.NeedsMeasuring)]
-    [InlineData("23 ± 0.5", Verdict.Fits)]
+    [InlineData("22.5 ± 0.5", Verdict.Fits)]
+    [InlineData("23 ± 0.5", Verdict.NeedsMeasuring)]
     [InlineData("unknown", Verdict.NeedsMeasuring)]
-    public void A_40_under_a_limit_of_42_goes_on_a_rim_under_25_mm(string inner, Verdict expected) =>
+    public void A_40_under_a_limit_of_42_is_asked_about_on_a_rim_wider_than_it_is_measured_on(string inner, Verdict expected) =>
         Assert.Equal(expected, Builds.Bench.Judge("rear-tyre-on-its-rim-in-frame", "largest tyre 42-622", (Slot.RearTyre, Tyre.Read("40-622")), (Slot.RearWheel, Wheel.Read($"inner width {inner}"))).Verdict);
+
+    /// <summary>Tyres differ from their label by 3 mm: one that grows fits only that far within the limit.</summary>
+    [Theory]
+    [InlineData("45-622", "25", Verdict.Fits)]
+    [InlineData("44-622", "25", Verdict.NeedsMeasuring)]
+    public void A_40_that_grows_by_2_mm_fits_where_3_more_are_left(string largest, string inner, Verdict expected) =>
+        Assert.Equal(expected, Builds.Bench.Judge("rear-tyre-on-its-rim-in-frame", $"largest tyre {largest}", (Slot.RearTyre, Tyre.Read("40-622")), (Slot.RearWheel, Wheel.Read($"inner width {inner}"))).Verdict);
+
+    /// <summary>A larger tyre than the fork's maker allows is dangerous in a fork, and asked about in a frame.</summary>
+    [Theory]
+    [InlineData("57-584", "37-622", Verdict.NeedsMeasuring)]
+    [InlineData("57-584", "38-622", Verdict.NeedsMeasuring)]
+    [InlineData("57-584", "39-622", Verdict.Unsafe)]
+    [InlineData("57-622", "75-584", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "57-622", Verdict.NeedsMeasuring)]
+    [InlineData("57-584", "unknown", Verdict.NeedsMeasuring)]
+    public void Another_wheel_size_in_a_fork_is_unsafe_where_the_tyre_is_larger_outside(string largest, string tyre, Verdict inFork)
+    {
+        Build build = Build.From(Frame.Read($"largest tyre {largest}"))
+            .With(Fork.Read($"largest tyre {largest}"))
+            .With(Tyre.Read(tyre), Slot.FrontTyre)
+            .With(Tyre.Read(tyre), Slot.RearTyre);
+        Assert.Equal(inFork, build.Check().Fits.Single(f => f.Joint!.Id == "front-tyre-in-fork").Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, build.Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-in-frame").Verdict);
+    }
 }
