@@ -15,6 +15,13 @@ internal static class UnjudgedFields
         if (parts.At(Slot.FrontWheel) is Wheel front)
         {
             Ask(Slot.FrontWheel, "body", front.Body, ref asked);
+            Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
+            Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);
+        }
+
+        if (parts.At(Slot.RearWheel) is Wheel rear)
+        {
+            Ask(Slot.RearWheel, "hubBrake", rear.HubBrake, ref asked);
         }
 
         if (parts.At(Slot.Seatpost) is Seatpost post)
