@@ -171,7 +171,8 @@ internal static class DiscRelations
             long step = input == 2 ? -Protrusion : Protrusion;
             return row[other].State is KnownState.Value or KnownState.Measured
                 ? [row[other].Low + step, row[other].High + step]
-                : row[other].Codes is { } codes ? codes.Select(c => c + step) : [];
+                : row[other].Codes is { } codes ? codes.Select(c => c + step)
+                : [Protrusion + 1];
         }
 
         public override Outcome Judge(ReadOnlySpan<long> values)

@@ -55,7 +55,7 @@ internal static partial class PartForms
         PartField<Fork>.Of("frontBoltToRim", Millimetres, p => p.FrontBoltToRim, (p, v) => p with { FrontBoltToRim = v }, ["front bolt to rim", "bolt to rim"]),
         PartField<Fork>.Of("frontBoltToRimOf", "the ISO diameter, such as 622", p => p.FrontBoltToRimOf, (p, v) => p with { FrontBoltToRimOf = v }, ["front bolt to rim of", "bolt to rim of"]),
         PartField<Fork>.Of("frontAxleLength", Millimetres, p => p.FrontAxleLength, (p, v) => p with { FrontAxleLength = v }, ["front axle length", "axle length"]),
-        PartField<Fork>.Of("frontLips", "kept, or none", p => p.FrontLips, (p, v) => p with { FrontLips = v }, ["front lips", "retention lips", "lips"]));
+        PartField<Fork>.Of("frontLips", "kept or missing", p => p.FrontLips, (p, v) => p with { FrontLips = v }, ["front lips", "retention lips", "lips"]));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),

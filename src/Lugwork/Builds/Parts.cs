@@ -144,7 +144,7 @@ public sealed record Fork : Part
     /// <summary>Length under the head of the thru-axle that the fork maker names; none for ends with open slots.</summary>
     public Known<Dimension> FrontAxleLength { get; init; }
 
-    /// <summary>Lips that keep the wheel in open ends; none where they are missing or filed off. Does not matter with closed ends.</summary>
+    /// <summary>Lips that keep the wheel in open ends; none means missing. Does not matter with closed ends.</summary>
     public Known<RetentionLips> FrontLips { get; init; }
 
     /// <inheritdoc/>

@@ -24,6 +24,11 @@ internal static class UnjudgedFields
             Ask(Slot.RearWheel, "hubBrake", rear.HubBrake, ref asked);
         }
 
+        if (parts.At(Slot.FrontBrake) is Caliper caliper)
+        {
+            Ask(Slot.FrontBrake, "boltLength", caliper.BoltLength, ref asked);
+        }
+
         if (parts.At(Slot.Seatpost) is Seatpost post)
         {
             Ask(Slot.Seatpost, "length", post.Length, ref asked);

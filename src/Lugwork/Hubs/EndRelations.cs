@@ -57,7 +57,7 @@ internal static class EndRelations
 
     private static readonly Reason LipsKept = new("lips-kept", "A disc brake on open ends, {0}, with {2}: keep the skewer tight and the lips as they are.", Cautions.DiscOnOpenEnds) { Sources = [Sources.OpenEndsGlossary] };
 
-    private static readonly Reason NoLips = new("no-lips", "A disc brake on open ends, {0}, without lips: it pushes the axle towards the mouth of the slot, and only the skewer holds it. Ask the fork maker whether a disc brake is allowed.", Cautions.DiscOnOpenEnds)
+    private static readonly Reason NoLips = new("no-lips", "A disc brake on open ends, {0}, retention lips {2}: it pushes the axle towards the mouth of the slot, and only the skewer holds it. Ask the fork maker whether a disc brake is allowed.", Cautions.DiscOnOpenEnds)
     {
         Sources = [Sources.OpenEndsGlossary],
     };
@@ -115,7 +115,7 @@ internal static class EndRelations
         HubStandard end = HubStandard.OfFitCode(values[0]);
         return end.Axles.IsEmpty ? new(Verdict.NeedsMeasuring, OwnEnd)
             : end.TakesThruAxle ? new(Verdict.Fits, Closed)
-            : values[2] == 0 ? new(Verdict.NeedsMeasuring, NoLips)
+            : values[2] != RetentionLips.Kept.FitCode ? new(Verdict.NeedsMeasuring, NoLips)
             : new(Verdict.Fits, LipsKept);
     }
 
