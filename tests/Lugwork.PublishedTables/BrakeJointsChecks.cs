@@ -1,5 +1,6 @@
 using Lugwork.Brakes;
 using Lugwork.Hubs;
+using Lugwork.Tyres;
 
 namespace Lugwork.PublishedTables;
 
@@ -18,6 +19,7 @@ public sealed class BrakeJointsChecks
     private const string BrazeOns = "Braze-on distances index (frame builders' list posts); bikebuilding.blogspot.com";
     private const string Rotors = "Technical FAQ on rotors; VeloNews";
     private const string ReachShop = "Caliper reach; bmxworks";
+    private const string RimTable = "Felge (rim table with valve hole column); Radreise-Wiki";
 
     private static long Nm(double millimetres) => (long)(millimetres * 1_000_000);
 
@@ -120,4 +122,15 @@ public sealed class BrakeJointsChecks
     [InlineData("nutted-6", "recessed-6", Verdict.NeedsMeasuring)]
     public void A_recessed_nut_wants_its_hole(string hole, string bolt, Verdict expected) =>
         Assert.True(expected == RimBrakeRelations.BoltInHole.Judge([BrakeBolt.Parse(hole, null).FitCode, BrakeBolt.Parse(bolt, null).FitCode]).Verdict, ReachShop);
+
+    [Theory]
+    [PrintedIn(RimTable)]
+    [InlineData("28", "28", true)]
+    [InlineData("32", "36", false)]
+    [InlineData("36", "36", true)]
+    public void A_printed_rim_is_laced_to_a_hub_with_as_many_holes(string hub, string rim, bool laced)
+    {
+        Assert.Equal(rim, SpokeCount.Parse(rim + "h", null).FitKey);
+        Assert.True(laced == Wheel.TryRead($"hub holes {hub}; rim holes {rim}", out _, out _), RimTable);
+    }
 }

@@ -70,7 +70,12 @@ internal static partial class PartForms
         PartField<Wheel>.Of("brakeTrack", "aluminium, carbon, or none for a rim made for discs", p => p.BrakeTrack, (p, v) => p with { BrakeTrack = v }, ["brake track"]),
         PartField<Wheel>.Of("hubBrake", "drum, roller, coaster or none", p => p.HubBrake, (p, v) => p with { HubBrake = v }, ["hub brake"], where: t => t.Place == Brakes.BrakePlace.Hub),
         PartField<Wheel>.Of("axleThread", "a thread such as 3/8x26, or none", p => p.AxleThread, (p, v) => p with { AxleThread = v }, ["axle thread"]),
-        PartField<Wheel>.Of("washers", "the slot that the washers are for, horizontal or vertical, or none", p => p.Washers, (p, v) => p with { Washers = v }, []));
+        PartField<Wheel>.Of("washers", "the slot that the washers are for, horizontal or vertical, or none", p => p.Washers, (p, v) => p with { Washers = v }, []),
+        PartField<Wheel>.Of("hubHoles", "a number of spoke holes such as 32", p => p.HubHoles, (p, v) => p with { HubHoles = v }, ["hub holes"]),
+        PartField<Wheel>.Of("rimHoles", "a number of spoke holes such as 32", p => p.RimHoles, (p, v) => p with { RimHoles = v }, ["rim holes"]))
+        {
+            Contradiction = OtherHolesThanHub,
+        };
 
     public static PartForm<Tyre> Tyre { get; } = new("tyre", () => new Tyre(),
         PartField<Tyre>.Of("size", "the ISO size, such as 37-622", p => p.Size, (p, v) => p with { Size = v }, [], bare: true),
@@ -115,6 +120,11 @@ internal static partial class PartForms
     private static (string Field, string Reason, string Expected)? OtherSprocketsThanPattern(Cassette cassette) =>
         cassette.Contradicts
             ? ("sprockets", $"a cassette {cassette.Pattern} has sprockets for {Drivetrain.CassetteSpeeds.Of(cassette.Pattern)}, not for {cassette.Sprockets}", $"{Drivetrain.CassetteSpeeds.Of(cassette.Pattern)}, or another pattern")
+            : null;
+
+    private static (string Field, string Reason, string Expected)? OtherHolesThanHub(Wheel wheel) =>
+        wheel.HolesContradict
+            ? ("rimHoles", $"a hub with {wheel.HubHoles} holes is not laced to a rim with {wheel.RimHoles}, save two to one by the wheel's maker", $"{wheel.HubHoles}, or another hub")
             : null;
 
     private static (string Field, string Reason, string Expected)? OtherThanUniversal(Frame frame) =>

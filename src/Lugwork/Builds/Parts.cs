@@ -198,6 +198,16 @@ public sealed record Wheel : Part
     /// <summary>The slot that the washers of a hub gear are made for; none where there are no washers. Does not matter without gears inside.</summary>
     public Known<DropoutSlot> Washers { get; init; }
 
+    /// <summary>Holes for spokes in both flanges of the hub; asked for by nothing where the wheel is laced.</summary>
+    public Known<SpokeCount> HubHoles { get; init; }
+
+    /// <summary>Holes for spokes in the rim; asked for by nothing where the wheel is laced.</summary>
+    public Known<SpokeCount> RimHoles { get; init; }
+
+    /// <summary>Hub and rim are stated with other numbers of holes, whichever of them is right.</summary>
+    internal bool HolesContradict =>
+        HubHoles.Values is { IsEmpty: false } hub && RimHoles.Values is { IsEmpty: false } rim && !hub.Any(rim.Contains);
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
 

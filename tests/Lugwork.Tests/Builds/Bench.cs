@@ -45,8 +45,8 @@ internal static class Bench
     /// <summary>A whole bicycle with a part in every slot, of which everything is known and everything fits: cable discs and rim brakes under the same levers.</summary>
     public static Build WholeBicycle() => Build.From(Frame.Read("kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none"))
         .With(Fork.Read("front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none"))
-        .With(Wheel.Read("hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M9x1; washers none"), Slot.FrontWheel)
-        .With(Wheel.Read("hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none"), Slot.RearWheel)
+        .With(Wheel.Read("hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M9x1; washers none; hub holes 28; rim holes 28"), Slot.FrontWheel)
+        .With(Wheel.Read("hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none; hub holes 28; rim holes 28"), Slot.RearWheel)
         .With(Tyre.Read("40-622; folding"), Slot.FrontTyre)
         .With(Tyre.Read("40-622; folding"), Slot.RearTyre)
         .With(Cassette.Read("9-speed HG"))

@@ -90,4 +90,26 @@ public sealed class HubJointTests
         Slot[] brakes = [Slot.FrontRotor, Slot.RearRotor, Slot.FrontBrake, Slot.RearBrake, Slot.FrontLever, Slot.RearLever, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.FrontNuts, Slot.RearNuts];
         Assert.Equal(expected, string.Join(' ', build.Check().Missing.Where(brakes.Contains).Select(s => s.Key)));
     }
+
+    [Theory]
+    [InlineData("hub holes 32; rim holes 32", true)]
+    [InlineData("hub holes 32h; rim holes 36h", false)]
+    [InlineData("hub holes 28 | 32; rim holes 32", true)]
+    [InlineData("hub holes 28 | 32; rim holes 36", false)]
+    [InlineData("hub holes 32; rim holes unknown", true)]
+    [InlineData("rim holes 36", true)]
+    public void Hub_and_rim_have_as_many_holes(string wheel, bool read) => Assert.Equal(read, Wheel.TryRead(wheel, out _, out _));
+
+    [Fact]
+    public void A_wheel_made_in_code_with_other_holes_never_fits()
+    {
+        Build whole = WholeBicycle();
+        foreach (Slot slot in new[] { Slot.FrontWheel, Slot.RearWheel })
+        {
+            Wheel wheel = (Wheel)whole[slot]! with { RimHoles = Known<Lugwork.Tyres.SpokeCount>.Of(Lugwork.Tyres.SpokeCount.OfFitCode(36)) };
+            Assert.Equal(Verdict.NeedsMeasuring, whole.With(wheel, slot).Check().Verdict);
+        }
+
+        Assert.Equal(Verdict.Fits, whole.Check().Verdict);
+    }
 }
