@@ -12,4 +12,4 @@ foreach (Fit fit in fits[..count])
     worst = Verdicts.Worse(worst, fit.Verdict);
 }
 
-return count == fits.Length && worst == Verdict.Fits ? 0 : 1;
+return count > 0 && worst == Verdict.Fits ? 0 : 1;

@@ -1,6 +1,6 @@
 namespace Lugwork.Benchmarks.Judging;
 
-/// <summary>Whole bicycles of known parts, most joints fitting, some not: the same ones in every run.</summary>
+/// <summary>Whole bicycles of known parts with a part in every slot, cable discs and rim brakes under the same levers, most joints fitting, some not: the same ones in every run.</summary>
 internal static class KnownBuilds
 {
     public const int Count = 64;
@@ -12,20 +12,20 @@ internal static class KnownBuilds
         string Of(string usual, params string[] others) => random.Next(8) == 0 ? others[random.Next(others.Length)] : usual;
         string bore = Of("27.2", "30.9", "31.6");
         string width = Of("40", "32", "45");
-        return Build.From(Frame.Read($"kind gravel; rear {Of("R142-12", "R148-12", "R135-QR")}; rear axle thread {Of("M12x1.5", "M12x1.0")}; material {Of("carbon", "steel", "aluminium")}; seatTube {bore}; seat tube outside {Of("31.8", "34.9")}; leastInsertion {Of("80", "100")}; mostInsertion {Of("210", "250")}; rearBrake {Of("PM-160", "PM-180", "IS-rear")}; largestRearRotor {Of("180", "160")}; head tube {Of("44|56", "44|44", "EC34|EC34")}; shell {Of("BSA-68", "BSA-73", "PF41-86.5")}; hanger {Of("M10x1", "direct-mount")}; rear triangle {Of("closed", "opens")}; largest tyre {Of("45-622", "40-622")}"))
-            .With(Fork.Read($"front {Of("F100-12", "F110-15B")}; brake {Of("PM-160", "PM-180")}; largest rotor 180; steerer shape {Of("tapered 1-1/8 to 1.5", "straight 1-1/8")}; steerer kind threadless; axle thread {Of("M12x1.5", "M15x1.5")}; largest tyre 45-622"))
-            .With(Wheel.Read($"hub {Of("F100-12", "F100-15")}; ends swappable; rotorFixing {Of("six-bolt", "center-lock")}; beadSeat 622; innerWidth {Of("21", "23", "25")}; rimType {Of("TC", "C")}"), Slot.FrontWheel)
-            .With(Wheel.Read($"hub {Of("R142-12", "R135-QR", "R148-12")}; ends {Of("swappable", "fixed")}; body {Of("HG-M", "HG-L", "XD")}; rotorFixing {Of("six-bolt", "center-lock")}; beadSeat 622; innerWidth {Of("21", "23", "25")}; rimType {Of("TC", "C")}"), Slot.RearWheel)
+        return Build.From(Frame.Read($"kind gravel; rear {Of("R142-12", "R148-12", "R135-QR")}; rear axle thread {Of("M12x1.5", "M12x1.0")}; material {Of("carbon", "steel", "aluminium")}; seatTube {bore}; seat tube outside {Of("31.8", "34.9")}; leastInsertion {Of("80", "100")}; mostInsertion {Of("210", "250")}; rearBrake {Of("PM-160", "PM-180", "IS-rear")}; largestRearRotor {Of("180", "160")}; head tube {Of("44|56", "44|44", "EC34|EC34")}; shell {Of("BSA-68", "BSA-73", "PF41-86.5")}; hanger {Of("M10x1", "direct-mount")}; rear triangle {Of("closed", "opens")}; largest tyre {Of("45-622", "40-622")}; rear bosses none; rear boss spacing none; rear brake hole {Of("recessed-6", "nutted-6")}; rear bolt to rim {Of("52", "58")}; rear bolt to rim of 622; rear stay thickness none; rear axle length {Of("163", "171")}; rear slot none"))
+            .With(Fork.Read($"front {Of("F100-12", "F110-15B")}; brake {Of("PM-160", "PM-180")}; largest rotor 180; steerer shape {Of("tapered 1-1/8 to 1.5", "straight 1-1/8")}; steerer kind threadless; axle thread {Of("M12x1.5", "M15x1.5")}; largest tyre 45-622; axle length {Of("127", "120")}; bosses none; boss spacing none; brake hole {Of("recessed-6", "nutted-6")}; bolt to rim {Of("50", "46")}; bolt to rim of 622; lips missing"))
+            .With(Wheel.Read($"hub {Of("F100-12", "F100-15")}; ends swappable; rotorFixing {Of("six-bolt", "center-lock")}; beadSeat 622; innerWidth {Of("21", "23", "25")}; rimType {Of("TC", "C")}; brake track {Of("aluminium", "carbon")}; hub brake none; axle thread M9x1; washers none"), Slot.FrontWheel)
+            .With(Wheel.Read($"hub {Of("R142-12", "R135-QR", "R148-12")}; ends {Of("swappable", "fixed")}; body {Of("HG-M", "HG-L", "XD")}; rotorFixing {Of("six-bolt", "center-lock")}; beadSeat 622; innerWidth {Of("21", "23", "25")}; rimType {Of("TC", "C")}; brake track {Of("aluminium", "carbon")}; hub brake none; axle thread M10x1; washers none"), Slot.RearWheel)
             .With(Tyre.Read($"{width}-622; folding"), Slot.FrontTyre)
             .With(Tyre.Read($"{width}-622; folding"), Slot.RearTyre)
             .With(Cassette.Read($"pattern {Of("HG-9", "HG-10-old-road", "HG-11-road")}"))
-            .With(Rotor.Read($"160; fixing {Of("six-bolt", "center-lock")}"), Slot.FrontRotor)
-            .With(Rotor.Read($"{Of("160", "180", "203")}; fixing six-bolt"), Slot.RearRotor)
-            .With(Caliper.Read(Of("post", "flat")), Slot.FrontBrake)
-            .With(Caliper.Read(Of("post", "flat")), Slot.RearBrake)
+            .With(Rotor.Read($"160; fixing {Of("six-bolt", "center-lock")}; lockring {Of("internal", "external")}; carrier with-lockring; thickness {Of("1.8", "2.0")}"), Slot.FrontRotor)
+            .With(Rotor.Read($"{Of("160", "180", "203")}; fixing six-bolt; lockring internal; carrier {Of("bolts", "pins")}; thickness {Of("1.8", "2.0")}"), Slot.RearRotor)
+            .With(Caliper.Read($"{Of("post", "flat")}; type {Of("disc-cable-road", "disc-cable-off-road")}; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none"), Slot.FrontBrake)
+            .With(Caliper.Read($"{Of("post", "flat")}; type {Of("disc-cable-road", "disc-cable-off-road")}; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none"), Slot.RearBrake)
             .With(Seatpost.Read($"{Of(bore, "27.2", "26.8")}; mark {Of("75", "100")}; insertion {Of("110", "70", "240")}; rails {Of("7-round", "7x9")}"))
-            .With(ThruAxle.Read(Of("M12x1.5", "M15x1.5")), Slot.FrontAxle)
-            .With(ThruAxle.Read(Of("M12x1.5", "M12x1.75")), Slot.RearAxle)
+            .With(ThruAxle.Read($"{Of("M12x1.5", "M15x1.5")}; length {Of("127", "120")}"), Slot.FrontAxle)
+            .With(ThruAxle.Read($"{Of("M12x1.5", "M12x1.75")}; length {Of("163", "171")}"), Slot.RearAxle)
             .With(Headset.Read($"upper ZS44/28.6; lower {Of("ZS56/40", "EC44/40")}; threadless"))
             .With(Stem.Read($"28.6 clamp; bar {Of("31.8", "35")}"))
             .With(Handlebar.Read(Of("31.8", "25.4")))
@@ -35,6 +35,12 @@ internal static class KnownBuilds
             .With(Crankset.Read($"spindle {Of("24-road", "30-long", "28.99")}; pedals 9/16; rings {Of("9", "11")}"))
             .With(Pedals.Read(Of("9/16", "1/2")))
             .With(Chain.Read($"size {Of("9", "11")}"))
-            .With(RearDerailleur.Read($"M10 bolt; chain {Of("9", "11")}"));
+            .With(RearDerailleur.Read($"M10 bolt; chain {Of("9", "11")}"))
+            .With(BrakeLever.Read($"pull {Of("short", "long")}; fluid none"), Slot.FrontLever)
+            .With(BrakeLever.Read($"pull {Of("short", "long")}; fluid none"), Slot.RearLever)
+            .With(RimBrake.Read($"rim-caliper; reach 47-57; bolt {Of("recessed-6", "nutted-6")}; pads for-aluminium"), Slot.FrontRimBrake)
+            .With(RimBrake.Read($"rim-caliper; reach 47-57; bolt {Of("recessed-6", "nutted-6")}; pads for-aluminium"), Slot.RearRimBrake)
+            .With(AxleNuts.Read(Of("M9x1", "M10x1")), Slot.FrontNuts)
+            .With(AxleNuts.Read(Of("M10x1", "3/8x26")), Slot.RearNuts);
     }
 }

@@ -9,7 +9,7 @@ using Lugwork.Tyres;
 
 namespace Lugwork.Benchmarks.Processes;
 
-/// <summary>A touring bicycle with every slot filled, from values.</summary>
+/// <summary>A touring bicycle with disc brakes and every slot filled that it has, from values.</summary>
 internal static class Bicycles
 {
     /// <summary>All of it fits with a 27.2 post; any other is too large or loose.</summary>
@@ -23,11 +23,31 @@ internal static class Bicycles
             BeadSeat = Known<BeadSeat>.Of(BeadSeat.OfFitCode(622)),
             InnerWidth = Millimetres(19),
             RimType = Known<RimType>.Of(RimType.TubelessCrochet),
+            BrakeTrack = Known<BrakeTrack>.None,
+            HubBrake = Known<BrakeType>.None,
+            AxleThread = Known<HubAxleThread>.None,
+            Washers = Known<DropoutSlot>.None,
         };
         Tyre tyre = new() { Size = Known<TyreSize>.Of(TyreSize.Of(37, BeadSeat.OfFitCode(622))), Bead = Known<TyreBead>.Of(TyreBead.Folding) };
-        Rotor rotor = new() { Size = Known<RotorSize>.Of(RotorSize.OfFitCode(160)), Fixing = Known<RotorFixing>.Of(RotorFixing.SixBolt) };
-        Caliper caliper = new() { Mounting = Known<CaliperFoot>.Of(CaliperFoot.Post) };
-        ThruAxle axle = new() { Thread = Known<AxleThread>.Of(AxleThread.M12Pitch1Point5) };
+        Rotor rotor = new()
+        {
+            Size = Known<RotorSize>.Of(RotorSize.OfFitCode(160)),
+            Fixing = Known<RotorFixing>.Of(RotorFixing.SixBolt),
+            Lockring = Known<Lockring>.None,
+            Carrier = Known<RotorCarrier>.None,
+            Thickness = Millimetres(1.8m),
+        };
+        Caliper caliper = new()
+        {
+            Mounting = Known<CaliperFoot>.Of(CaliperFoot.Post),
+            Type = Known<BrakeType>.Of(BrakeType.HydraulicDisc),
+            Fluid = Known<BrakeFluid>.Of(BrakeFluid.MineralOil),
+            ThickestRotor = Millimetres(1.9m),
+            ThinnestRotor = Millimetres(1.5m),
+            BoltLength = Known<Dimension>.None,
+        };
+        BrakeLever lever = new() { Pull = Known<CablePull>.None, Fluid = Known<BrakeFluid>.Of(BrakeFluid.MineralOil) };
+        ThruAxle axle = new() { Thread = Known<AxleThread>.Of(AxleThread.M12Pitch1Point5), Length = Millimetres(163) };
         return Build.From(new Frame
         {
             Kind = Known<BicycleKind>.Of(BicycleKind.Touring),
@@ -39,6 +59,9 @@ internal static class Bicycles
             RearBrakeMount = Known<BrakeMount>.Of(BrakeMount.Post160),
             LargestRearRotor = Millimetres(180),
             RearAxleThread = Known<AxleThread>.Of(AxleThread.M12Pitch1Point5),
+            RearAxleLength = Millimetres(163),
+            RearSlot = Known<DropoutSlot>.None,
+            RearStayThickness = Known<Dimension>.None,
             HeadTubeUpper = Known<HeadTubeBore>.Of(HeadTubeBore.Bore44),
             HeadTubeLower = Known<HeadTubeBore>.Of(HeadTubeBore.Bore56),
             Shell = Known<Shell>.Of(Shell.OfFitCode(1)),
@@ -55,9 +78,11 @@ internal static class Bicycles
                 SteererKind = Known<SteererKind>.Of(SteererKind.Threadless),
                 CrownSeat = Known<CrownSeat>.Of(CrownSeat.Mm39Point8),
                 FrontAxleThread = Known<AxleThread>.Of(AxleThread.M12Pitch1Point5),
+                FrontAxleLength = Millimetres(127),
+                FrontLips = Known<RetentionLips>.None,
                 LargestFrontTyre = Known<TyreSize>.Of(TyreSize.Of(42, BeadSeat.OfFitCode(622))),
             })
-            .With(axle, Slot.FrontAxle)
+            .With(axle with { Length = Millimetres(127) }, Slot.FrontAxle)
             .With(axle, Slot.RearAxle)
             .With(new Headset
             {
@@ -96,6 +121,8 @@ internal static class Bicycles
             .With(rotor, Slot.RearRotor)
             .With(caliper, Slot.FrontBrake)
             .With(caliper, Slot.RearBrake)
+            .With(lever, Slot.FrontLever)
+            .With(lever, Slot.RearLever)
             .With(new Seatpost
             {
                 Diameter = Known<SeatpostDiameter>.Of(SeatpostDiameter.OfMillimetres(post)),

@@ -3,6 +3,12 @@ namespace Lugwork.Brakes;
 /// <summary>Lever against brake, fluid against fluid, rim brake against bosses.</summary>
 internal static class BrakeActionRelations
 {
+    /// <summary>Code of a lever or caliper without fluid, in the joint of the fluids.</summary>
+    public const long ByCable = 101;
+
+    /// <summary>Code of a lever without a cable, in the joint of lever and brake.</summary>
+    public const long ByFluid = 101;
+
     private static readonly Reason SamePull = new("same-pull", "{1} under a lever of {0}.") { Sources = [Sources.LeverPull] };
 
     private static readonly Reason TooLittleCable = new("too-little-cable", "{1} wants about twice the cable that a lever of {0} pulls: the lever reaches the bar before the brake holds.", Cautions.BrakeWork)
@@ -35,6 +41,22 @@ internal static class BrakeActionRelations
         Sources = [Sources.FluidGuide],
     };
 
+    private static readonly Reason BothByCable = new("both-by-cable", "Neither lever nor caliper holds fluid: a cable joins them.") { Sources = [Sources.Derived] };
+
+    private static readonly Reason FluidAgainstCable = new("fluid-against-cable", "{1} against {0}: one is worked by fluid, the other by a cable.", Cautions.BrakeWork)
+    {
+        Mend = "lever and caliper that are both worked by fluid, or both by a cable",
+        Sources = [Sources.Derived],
+    };
+
+    private static readonly Reason BothByFluid = new("both-by-fluid", "{1} under a lever that holds fluid: no cable is pulled, the fluid is judged apart.") { Sources = [Sources.Derived] };
+
+    private static readonly Reason FluidLever = new("fluid-lever", "A lever that holds fluid has no cable to pull {1} with.", Cautions.BrakeWork)
+    {
+        Mend = "a lever that pulls the cable that this brake wants",
+        Sources = [Sources.Derived],
+    };
+
     private static readonly Reason OnBosses = new("on-bosses", "{1} on {0}.") { Sources = [Sources.BrazedOnBrakes] };
 
     private static readonly Reason OtherBosses = new("other-bosses", "{1} does not go on {0}: bosses below the rim and above it are two places.", Cautions.BrakeWork)
@@ -51,8 +73,24 @@ internal static class BrakeActionRelations
     /// <summary>Inputs: fluid of the lever, fluid of the caliper.</summary>
     public static Relation Fluid { get; } = new Matrix(0, 1, Mixed, [], [Sources.FluidGuide]);
 
+    /// <summary>Inputs: fluid of the lever, of the caliper, or that a cable works it.</summary>
+    public static Relation FluidOrCable { get; } = new Matrix(0, 1, MixedOrCable, [], [Sources.FluidGuide]);
+
+    /// <summary>Inputs: pull of the lever, or that it holds fluid, and brake type.</summary>
+    public static Relation LeverOrFluid { get; } = new Matrix(0, 1, PulledOrPushed, [], [Sources.LeverPull, Sources.BrakesBlog]);
+
     /// <summary>Inputs: bosses, brake type. The bead seat that the bosses stand for is another question.</summary>
     public static Relation BrakeOnBosses { get; } = new Matrix(0, 1, Held, [], [Sources.BrazedOnBrakes, Sources.BrakesBlog]);
+
+    private static Outcome MixedOrCable(long lever, long caliper) =>
+        lever != ByCable && caliper != ByCable ? Mixed(lever, caliper)
+        : lever == caliper ? new(Verdict.Fits, BothByCable)
+        : new(Verdict.DoesNotFit, FluidAgainstCable);
+
+    private static Outcome PulledOrPushed(long lever, long brake) =>
+        lever != ByFluid ? Pulled(lever, brake)
+        : BrakeType.OfFitCode(brake) == BrakeType.HydraulicDisc ? new(Verdict.Fits, BothByFluid)
+        : new(Verdict.DoesNotFit, FluidLever);
 
     private static Outcome Pulled(long lever, long brake)
     {

@@ -68,6 +68,12 @@ public sealed class BrakeType : Standard<BrakeType>, IInterfaceValue<BrakeType>
     /// <summary>The cable pull that it wants; null where it has no cable or none is known here.</summary>
     public CablePull? Pull { get; }
 
+    /// <summary>It presses on the rim, not on a disc or inside the hub.</summary>
+    public bool IsRimBrake => Place is BrakePlace.CentreBolt || IsOnBosses;
+
+    /// <summary>Two bosses hold it, below the rim or above it.</summary>
+    public bool IsOnBosses => Place is BrakePlace.BossesBelowRim or BrakePlace.BossesAboveRim;
+
     /// <summary>Works without a cable: by fluid or by the chain.</summary>
     public bool IsWithoutCable => this == HydraulicDisc || this == Coaster;
 

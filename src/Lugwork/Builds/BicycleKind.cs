@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Brakes;
 using Lugwork.Hubs;
 
 namespace Lugwork;
@@ -54,24 +55,54 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     /// <summary>
     /// The slots that this kind requires with this frame and fork: what a frame or fork is known to have no place for is not asked for,
     /// such as disc parts without a mount, a thru-axle where the slots are open, or a collar where the binder is part of the frame;
-    /// nor a derailleur beside a rear hub that has one sprocket.
+    /// nor a derailleur beside a rear hub that has one sprocket. A rim brake is asked for where a place for one is stated and no disc mount is,
+    /// a lever wherever a brake is that one works, and neither beside a brake inside the hub, save the lever of a drum or roller brake. Nuts never are.
     /// </summary>
-    internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? rear)
+    internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? front, Wheel? rear)
     {
         bool geared = frame.Kind.State != KnownState.Value || frame.Kind.Value.IsGeared;
-        bool rearDisc = frame.RearBrakeMount.State != KnownState.None;
-        bool frontDisc = fork is null ? rearDisc : fork.FrontBrakeMount.State != KnownState.None;
+        Brake atRear = BrakeAt(frame.RearBrakeMount, frame.RearBosses, frame.RearBrakeHole, rear);
+        Brake atFront = fork is null
+            ? BrakeAt(frame.RearBrakeMount, frame.RearBosses, frame.RearBrakeHole, front)
+            : BrakeAt(fork.FrontBrakeMount, fork.FrontBosses, fork.FrontBrakeHole, front);
         return
         [
             .. Slot.All
                 .Where(slot => (slot != Slot.Cassette && slot != Slot.RearDerailleur) || geared)
                 .Where(slot => slot != Slot.RearDerailleur || !HasOneSprocket(rear))
-                .Where(slot => (slot != Slot.RearRotor && slot != Slot.RearBrake) || rearDisc)
-                .Where(slot => (slot != Slot.FrontRotor && slot != Slot.FrontBrake) || frontDisc)
+                .Where(slot => (slot != Slot.RearRotor && slot != Slot.RearBrake) || atRear == Brake.Disc)
+                .Where(slot => (slot != Slot.FrontRotor && slot != Slot.FrontBrake) || atFront == Brake.Disc)
+                .Where(slot => slot != Slot.RearRimBrake || atRear == Brake.Rim)
+                .Where(slot => slot != Slot.FrontRimBrake || atFront == Brake.Rim)
+                .Where(slot => slot != Slot.RearLever || atRear is Brake.Disc or Brake.Rim or Brake.InHub)
+                .Where(slot => slot != Slot.FrontLever || atFront is Brake.Disc or Brake.Rim or Brake.InHub)
+                .Where(slot => slot != Slot.FrontNuts && slot != Slot.RearNuts)
                 .Where(slot => slot != Slot.RearAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
                 .Where(slot => slot != Slot.FrontAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
                 .Where(slot => slot != Slot.SeatClamp || frame.SeatTubeOutside.State != KnownState.None),
         ];
+    }
+
+    private enum Brake
+    {
+        None = 0,
+        Disc,
+        Rim,
+        InHub,
+        Coaster,
+    }
+
+    /// <summary>What brakes a wheel. A frame or fork of which nothing is said counts as made for a disc.</summary>
+    private static Brake BrakeAt(Known<BrakeMount> mount, Known<BrakeBoss> bosses, Known<BrakeBolt> hole, Wheel? wheel)
+    {
+        if (wheel is { HubBrake.State: KnownState.Value })
+        {
+            return wheel.HubBrake.Value == BrakeType.Coaster ? Brake.Coaster : Brake.InHub;
+        }
+
+        bool stated = mount.State is not (KnownState.Unknown or KnownState.None);
+        bool rim = bosses.State is KnownState.Value or KnownState.OneOf || hole.State is KnownState.Value or KnownState.OneOf;
+        return stated ? Brake.Disc : rim ? Brake.Rim : mount.State == KnownState.Unknown ? Brake.Disc : Brake.None;
     }
 
     private static bool HasOneSprocket(Wheel? rear) => rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(b => b.TakesOneSprocket);

@@ -105,7 +105,7 @@ public sealed class Build : IParts
     {
         Fit[] fits = new Fit[JointTable.All.Length];
         int count = Judge(fits);
-        ImmutableArray<Slot> missing = [.. BicycleKind.Required(Frame, this[Slot.Fork] as Fork, this[Slot.RearWheel] as Wheel).Where(s => this[s] is null)];
+        ImmutableArray<Slot> missing = [.. BicycleKind.Required(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel).Where(s => this[s] is null)];
         return new FitReport(this, [.. fits.AsSpan(0, count)], missing);
     }
 

@@ -6,7 +6,8 @@ namespace Lugwork;
 internal static partial class PartForms
 {
     public static PartForm<ThruAxle> ThruAxle { get; } = new("thru-axle", () => new ThruAxle(),
-        PartField<ThruAxle>.Of("thread", "diameter and pitch, such as M12x1.5", p => p.Thread, (p, v) => p with { Thread = v }, ["axle"], bare: true));
+        PartField<ThruAxle>.Of("thread", "diameter and pitch, such as M12x1.5", p => p.Thread, (p, v) => p with { Thread = v }, ["axle"], bare: true),
+        PartField<ThruAxle>.Of("length", Millimetres, p => p.Length, (p, v) => p with { Length = v }, []));
 
     public static PartForm<Headset> Headset { get; } = new("headset", () => new Headset(),
         HeadsetCode,

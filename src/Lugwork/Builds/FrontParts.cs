@@ -11,6 +11,9 @@ public sealed record ThruAxle : Part
     /// <summary>Its thread.</summary>
     public Known<AxleThread> Thread { get; init; }
 
+    /// <summary>Length from under the head to the tip.</summary>
+    public Known<Dimension> Length { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontAxle, Slot.RearAxle];
 

@@ -28,7 +28,7 @@ public sealed class NeedsSheet : IReadOnlyList<Need>
     internal static NeedsSheet Of(Build build)
     {
         ImmutableArray<Need>.Builder needs = ImmutableArray.CreateBuilder<Need>();
-        foreach (Slot slot in BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork, build[Slot.RearWheel] as Wheel))
+        foreach (Slot slot in BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork, build[Slot.FrontWheel] as Wheel, build[Slot.RearWheel] as Wheel))
         {
             if (slot != Slot.Frame)
             {

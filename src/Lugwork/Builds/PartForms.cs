@@ -26,7 +26,15 @@ internal static partial class PartForms
         PartField<Frame>.Of("seatTubeOutside", "a diameter such as 31.8, or none for a binder of its own", p => p.SeatTubeOutside, (p, v) => p with { SeatTubeOutside = v }, ["seat tube outside", "seat tube od", "seat clamp"]),
         PartField<Frame>.Of("hanger", "a hanger such as M10x1, direct-mount or UDH", p => p.Hanger, (p, v) => p with { Hanger = v }, ["derailleur hanger"]),
         PartField<Frame>.Of("rearTriangle", "closed, or opens where a belt can be led in", p => p.RearTriangle, (p, v) => p with { RearTriangle = v }, ["rear triangle", "stays"]),
-        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]))
+        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]),
+        PartField<Frame>.Of("rearBosses", "bosses such as cantilever-622, or none", p => p.RearBosses, (p, v) => p with { RearBosses = v }, ["rear bosses", "bosses"]),
+        PartField<Frame>.Of("rearBossSpacing", Millimetres, p => p.RearBossSpacing, (p, v) => p with { RearBossSpacing = v }, ["rear boss spacing", "boss spacing"]),
+        PartField<Frame>.Of("rearBrakeHole", "a bolt such as recessed-6 or nutted-6, or none", p => p.RearBrakeHole, (p, v) => p with { RearBrakeHole = v }, ["rear brake hole", "brake hole"]),
+        PartField<Frame>.Of("rearBoltToRim", Millimetres, p => p.RearBoltToRim, (p, v) => p with { RearBoltToRim = v }, ["rear bolt to rim", "bolt to rim"]),
+        PartField<Frame>.Of("rearBoltToRimOf", "the ISO diameter, such as 622", p => p.RearBoltToRimOf, (p, v) => p with { RearBoltToRimOf = v }, ["rear bolt to rim of", "bolt to rim of"]),
+        PartField<Frame>.Of("rearStayThickness", Millimetres, p => p.RearStayThickness, (p, v) => p with { RearStayThickness = v }, ["rear stay thickness", "stay thickness"]),
+        PartField<Frame>.Of("rearAxleLength", Millimetres, p => p.RearAxleLength, (p, v) => p with { RearAxleLength = v }, ["rear axle length", "axle length"]),
+        PartField<Frame>.Of("rearSlot", "horizontal, vertical, or none for closed ends", p => p.RearSlot, (p, v) => p with { RearSlot = v }, ["rear slot", "dropout"]))
         {
             Contradiction = OtherThanUniversal,
         };
@@ -40,7 +48,14 @@ internal static partial class PartForms
         PartField<Fork>.Of("steererKind", "threadless or threaded", p => p.SteererKind, (p, v) => p with { SteererKind = v }, ["steerer kind"], bare: true),
         PartField<Fork>.Of("crownSeat", "a seat such as 30 or 40", p => p.CrownSeat, (p, v) => p with { CrownSeat = v }, ["crown seat", "crown race"]),
         PartField<Fork>.Of("frontAxleThread", "a thread such as M12x1.5, or none", p => p.FrontAxleThread, (p, v) => p with { FrontAxleThread = v }, ["front axle thread", "axle thread"]),
-        PartField<Fork>.Of("largestFrontTyre", "an ISO size such as 42-622, or none", p => p.LargestFrontTyre, (p, v) => p with { LargestFrontTyre = v }, ["largest front tyre", "largest tyre"]));
+        PartField<Fork>.Of("largestFrontTyre", "an ISO size such as 42-622, or none", p => p.LargestFrontTyre, (p, v) => p with { LargestFrontTyre = v }, ["largest front tyre", "largest tyre"]),
+        PartField<Fork>.Of("frontBosses", "bosses such as cantilever-622, or none", p => p.FrontBosses, (p, v) => p with { FrontBosses = v }, ["front bosses", "bosses"]),
+        PartField<Fork>.Of("frontBossSpacing", Millimetres, p => p.FrontBossSpacing, (p, v) => p with { FrontBossSpacing = v }, ["front boss spacing", "boss spacing"]),
+        PartField<Fork>.Of("frontBrakeHole", "a bolt such as recessed-6 or nutted-6, or none", p => p.FrontBrakeHole, (p, v) => p with { FrontBrakeHole = v }, ["front brake hole", "brake hole"]),
+        PartField<Fork>.Of("frontBoltToRim", Millimetres, p => p.FrontBoltToRim, (p, v) => p with { FrontBoltToRim = v }, ["front bolt to rim", "bolt to rim"]),
+        PartField<Fork>.Of("frontBoltToRimOf", "the ISO diameter, such as 622", p => p.FrontBoltToRimOf, (p, v) => p with { FrontBoltToRimOf = v }, ["front bolt to rim of", "bolt to rim of"]),
+        PartField<Fork>.Of("frontAxleLength", Millimetres, p => p.FrontAxleLength, (p, v) => p with { FrontAxleLength = v }, ["front axle length", "axle length"]),
+        PartField<Fork>.Of("frontLips", "kept or missing", p => p.FrontLips, (p, v) => p with { FrontLips = v }, ["front lips", "retention lips", "lips"]));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
@@ -51,7 +66,16 @@ internal static partial class PartForms
         PartField<Wheel>.Of("rotorFixing", "six-bolt, center-lock or none", p => p.RotorFixing, (p, v) => p with { RotorFixing = v }, ["rotor fixing", "rotor"], bare: true),
         PartField<Wheel>.Of("beadSeat", "the ISO diameter, such as 622", p => p.BeadSeat, (p, v) => p with { BeadSeat = v }, ["bead seat", "rim"]),
         PartField<Wheel>.Of("innerWidth", Millimetres, p => p.InnerWidth, (p, v) => p with { InnerWidth = v }, ["inner width", "inside width", "inner"]),
-        PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]));
+        PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]),
+        PartField<Wheel>.Of("brakeTrack", "aluminium, carbon, or none for a rim made for discs", p => p.BrakeTrack, (p, v) => p with { BrakeTrack = v }, ["brake track"]),
+        PartField<Wheel>.Of("hubBrake", "drum, roller, coaster or none", p => p.HubBrake, (p, v) => p with { HubBrake = v }, ["hub brake"], where: t => t.Place == Brakes.BrakePlace.Hub),
+        PartField<Wheel>.Of("axleThread", "a thread such as 3/8x26, or none", p => p.AxleThread, (p, v) => p with { AxleThread = v }, ["axle thread"]),
+        PartField<Wheel>.Of("washers", "the slot that the washers are for, horizontal or vertical, or none", p => p.Washers, (p, v) => p with { Washers = v }, []),
+        PartField<Wheel>.Of("hubHoles", "a number of spoke holes such as 32", p => p.HubHoles, (p, v) => p with { HubHoles = v }, ["hub holes"]),
+        PartField<Wheel>.Of("rimHoles", "a number of spoke holes such as 32", p => p.RimHoles, (p, v) => p with { RimHoles = v }, ["rim holes"]))
+        {
+            Contradiction = OtherHolesThanHub,
+        };
 
     public static PartForm<Tyre> Tyre { get; } = new("tyre", () => new Tyre(),
         PartField<Tyre>.Of("size", "the ISO size, such as 37-622", p => p.Size, (p, v) => p with { Size = v }, [], bare: true),
@@ -66,10 +90,21 @@ internal static partial class PartForms
 
     public static PartForm<Rotor> Rotor { get; } = new("rotor", () => new Rotor(),
         PartField<Rotor>.Of("size", "a diameter such as 160", p => p.Size, (p, v) => p with { Size = v }, ["diameter"], bare: true),
-        PartField<Rotor>.Of("fixing", "six-bolt or center-lock", p => p.Fixing, (p, v) => p with { Fixing = v }, [], bare: true));
+        PartField<Rotor>.Of("fixing", "six-bolt or center-lock", p => p.Fixing, (p, v) => p with { Fixing = v }, [], bare: true),
+        PartField<Rotor>.Of("lockring", "internal, external or none", p => p.Lockring, (p, v) => p with { Lockring = v }, []),
+        PartField<Rotor>.Of("carrier", "bolts, pins, with-lockring or none", p => p.Carrier, (p, v) => p with { Carrier = v }, []),
+        PartField<Rotor>.Of("thickness", Millimetres, p => p.Thickness, (p, v) => p with { Thickness = v }, []));
 
     public static PartForm<Caliper> Caliper { get; } = new("caliper", () => new Caliper(),
-        PartField<Caliper>.Of("mounting", "post, flat or IS", p => p.Mounting, (p, v) => p with { Mounting = v }, ["mount"], bare: true));
+        PartField<Caliper>.Of("mounting", "post, flat or IS", p => p.Mounting, (p, v) => p with { Mounting = v }, ["mount"], bare: true),
+        PartField<Caliper>.Of("type", "disc-hydraulic, disc-cable-road or disc-cable-off-road", p => p.Type, (p, v) => p with { Type = v }, ["works by"], where: t => t.Place == Brakes.BrakePlace.DiscMount),
+        PartField<Caliper>.Of("fluid", "mineral-oil, glycol-ether or none", p => p.Fluid, (p, v) => p with { Fluid = v }, []),
+        PartField<Caliper>.Of("thickestRotor", Millimetres, p => p.ThickestRotor, (p, v) => p with { ThickestRotor = v }, ["thickest rotor"]),
+        PartField<Caliper>.Of("thinnestRotor", Millimetres, p => p.ThinnestRotor, (p, v) => p with { ThinnestRotor = v }, ["thinnest rotor"]),
+        PartField<Caliper>.Of("boltLength", Millimetres, p => p.BoltLength, (p, v) => p with { BoltLength = v }, ["bolt length"]))
+        {
+            Contradiction = OtherWorkThanFluid,
+        };
 
     public static PartForm<Seatpost> Seatpost { get; } = new("seatpost", () => new Seatpost(),
         PartField<Seatpost>.Of("diameter", "a diameter such as 27.2", p => p.Diameter, (p, v) => p with { Diameter = v }, [], bare: true),
@@ -85,6 +120,11 @@ internal static partial class PartForms
     private static (string Field, string Reason, string Expected)? OtherSprocketsThanPattern(Cassette cassette) =>
         cassette.Contradicts
             ? ("sprockets", $"a cassette {cassette.Pattern} has sprockets for {Drivetrain.CassetteSpeeds.Of(cassette.Pattern)}, not for {cassette.Sprockets}", $"{Drivetrain.CassetteSpeeds.Of(cassette.Pattern)}, or another pattern")
+            : null;
+
+    private static (string Field, string Reason, string Expected)? OtherHolesThanHub(Wheel wheel) =>
+        wheel.HolesContradict
+            ? ("rimHoles", $"a hub with {wheel.HubHoles} holes is not laced to a rim with {wheel.RimHoles}, save two to one by the wheel's maker", $"{wheel.HubHoles}, or another hub")
             : null;
 
     private static (string Field, string Reason, string Expected)? OtherThanUniversal(Frame frame) =>
@@ -160,5 +200,8 @@ internal static partial class PartForms
         : slot == Slot.Crankset ? Crankset
         : slot == Slot.Pedals ? Pedals
         : slot == Slot.Chain ? Chain
+        : slot == Slot.FrontLever || slot == Slot.RearLever ? BrakeLever
+        : slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? RimBrake
+        : slot == Slot.FrontNuts || slot == Slot.RearNuts ? AxleNuts
         : RearDerailleur;
 }

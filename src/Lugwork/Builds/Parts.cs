@@ -66,6 +66,30 @@ public sealed record Frame : Part
     /// <summary>The largest rear tyre that the frame maker allows.</summary>
     public Known<TyreSize> LargestRearTyre { get; init; }
 
+    /// <summary>Bosses for a rear rim brake; none for a frame without.</summary>
+    public Known<BrakeBoss> RearBosses { get; init; }
+
+    /// <summary>The two bosses from middle to middle; none where there are no bosses.</summary>
+    public Known<Dimension> RearBossSpacing { get; init; }
+
+    /// <summary>The hole of the bridge for a rear rim brake, by the bolt that it takes; none where the bridge is not drilled.</summary>
+    public Known<BrakeBolt> RearBrakeHole { get; init; }
+
+    /// <summary>From the middle of the brake hole straight down to the middle of the rim's track; none where there is no hole.</summary>
+    public Known<Dimension> RearBoltToRim { get; init; }
+
+    /// <summary>Bead seat of the wheel with which <see cref="RearBoltToRim"/> was read.</summary>
+    public Known<BeadSeat> RearBoltToRimOf { get; init; }
+
+    /// <summary>Thickness of the left chain stay where the bolts of a flat mount go through; none for another mount.</summary>
+    public Known<Dimension> RearStayThickness { get; init; }
+
+    /// <summary>Length under the head of the thru-axle that the frame maker names; none for an end with open slots.</summary>
+    public Known<Dimension> RearAxleLength { get; init; }
+
+    /// <summary>How the open slots of the rear end run; none for closed ends.</summary>
+    public Known<DropoutSlot> RearSlot { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
 
@@ -108,6 +132,27 @@ public sealed record Fork : Part
     /// <summary>The largest front tyre that the fork maker allows.</summary>
     public Known<TyreSize> LargestFrontTyre { get; init; }
 
+    /// <summary>Bosses for a front rim brake; none for a fork without.</summary>
+    public Known<BrakeBoss> FrontBosses { get; init; }
+
+    /// <summary>The two bosses from middle to middle; none where there are no bosses.</summary>
+    public Known<Dimension> FrontBossSpacing { get; init; }
+
+    /// <summary>The hole of the crown for a front rim brake, by the bolt that it takes; none where the crown is not drilled.</summary>
+    public Known<BrakeBolt> FrontBrakeHole { get; init; }
+
+    /// <summary>From the middle of the brake hole straight down to the middle of the rim's track; none where there is no hole.</summary>
+    public Known<Dimension> FrontBoltToRim { get; init; }
+
+    /// <summary>Bead seat of the wheel with which <see cref="FrontBoltToRim"/> was read.</summary>
+    public Known<BeadSeat> FrontBoltToRimOf { get; init; }
+
+    /// <summary>Length under the head of the thru-axle that the fork maker names; none for ends with open slots.</summary>
+    public Known<Dimension> FrontAxleLength { get; init; }
+
+    /// <summary>Lips that keep the wheel in open ends; none means missing. Does not matter with closed ends.</summary>
+    public Known<RetentionLips> FrontLips { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
 
@@ -146,6 +191,28 @@ public sealed record Wheel : Part
 
     /// <summary>How the rim holds the bead.</summary>
     public Known<RimType> RimType { get; init; }
+
+    /// <summary>What a rim brake presses on; none for a rim made for discs.</summary>
+    public Known<BrakeTrack> BrakeTrack { get; init; }
+
+    /// <summary>The brake inside the hub, such as a drum or a coaster brake; none for a hub without.</summary>
+    public Known<BrakeType> HubBrake { get; init; }
+
+    /// <summary>Thread of a solid axle; none for an axle without.</summary>
+    public Known<HubAxleThread> AxleThread { get; init; }
+
+    /// <summary>The slot that the washers of a hub gear are made for; none where there are no washers. Does not matter without gears inside.</summary>
+    public Known<DropoutSlot> Washers { get; init; }
+
+    /// <summary>Holes for spokes in both flanges of the hub; asked for by nothing where the wheel is laced.</summary>
+    public Known<SpokeCount> HubHoles { get; init; }
+
+    /// <summary>Holes for spokes in the rim; asked for by nothing where the wheel is laced.</summary>
+    public Known<SpokeCount> RimHoles { get; init; }
+
+    /// <summary>Hub and rim are stated with other numbers of holes, whichever of them is right.</summary>
+    internal bool HolesContradict =>
+        HubHoles.Values is { IsEmpty: false } hub && RimHoles.Values is { IsEmpty: false } rim && !hub.Any(rim.Contains);
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
@@ -234,6 +301,15 @@ public sealed record Rotor : Part
     /// <summary>How it is fixed.</summary>
     public Known<RotorFixing> Fixing { get; init; }
 
+    /// <summary>The lockring of a rotor or carrier on splines; none where none comes with it. Does not matter on a hub with bolts.</summary>
+    public Known<Lockring> Lockring { get; init; }
+
+    /// <summary>What holds a six-bolt rotor on a splined hub; none where there is no carrier yet. Does not matter where rotor and hub have one fixing.</summary>
+    public Known<RotorCarrier> Carrier { get; init; }
+
+    /// <summary>Thickness of its track.</summary>
+    public Known<Dimension> Thickness { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontRotor, Slot.RearRotor];
 
@@ -254,6 +330,34 @@ public sealed record Caliper : Part
 {
     /// <summary>How it is held.</summary>
     public Known<CaliperFoot> Mounting { get; init; }
+
+    /// <summary>What works it: fluid, or a cable for one kind of lever. Where unknown, what the fluid says.</summary>
+    public Known<BrakeType> Type { get; init; }
+
+    /// <summary>The fluid that it holds; none for a caliper that a cable works.</summary>
+    public Known<BrakeFluid> Fluid { get; init; }
+
+    /// <summary>The thickest rotor that the maker allows; none where the maker prints no figure, which is unknown, not unlimited.</summary>
+    public Known<Dimension> ThickestRotor { get; init; }
+
+    /// <summary>The thinnest rotor that the maker allows; none where the maker prints no figure: then the mark on the rotor alone counts.</summary>
+    public Known<Dimension> ThinnestRotor { get; init; }
+
+    /// <summary>Length of the bolts that go through the stay of a flat mount; none for another mount.</summary>
+    public Known<Dimension> BoltLength { get; init; }
+
+    /// <summary>The fluid; where it is not said, none of a type that a cable works.</summary>
+    internal Known<BrakeFluid> FluidOrType => Fluid.State == KnownState.Unknown && WorkedByCable ? Known<BrakeFluid>.None : Fluid;
+
+    private bool WorkedByCable =>
+        Type.State == KnownState.Value ? Type.Value != BrakeType.HydraulicDisc : Type.State == KnownState.OneOf && Type.Values.All(t => t != BrakeType.HydraulicDisc);
+
+    /// <summary>The type; where it is not said, what follows from the fluid.</summary>
+    internal Known<BrakeType> TypeOrFluid =>
+        Type.State != KnownState.Unknown ? Type
+        : Fluid.State is KnownState.Value or KnownState.OneOf ? Known<BrakeType>.Of(BrakeType.HydraulicDisc, Fluid.Evidence)
+        : Fluid.State == KnownState.None ? Known<BrakeType>.OneOf([BrakeType.RoadCableDisc, BrakeType.OffRoadCableDisc], Fluid.Evidence)
+        : default;
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontBrake, Slot.RearBrake];

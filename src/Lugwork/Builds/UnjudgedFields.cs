@@ -1,6 +1,6 @@
 namespace Lugwork;
 
-/// <summary>Fields that no joint reads. What is outside the library in one of them still keeps the bicycle from fitting.</summary>
+/// <summary>Fields that no joint reads. What is outside the library in one of them, or contradicts another, still keeps the bicycle from fitting.</summary>
 internal static class UnjudgedFields
 {
     /// <summary>The makers to ask; nothing is allocated where there is nobody.</summary>
@@ -15,6 +15,20 @@ internal static class UnjudgedFields
         if (parts.At(Slot.FrontWheel) is Wheel front)
         {
             Ask(Slot.FrontWheel, "body", front.Body, ref asked);
+            Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
+            Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);
+            Holes(Slot.FrontWheel, front, ref asked);
+        }
+
+        if (parts.At(Slot.RearWheel) is Wheel rear)
+        {
+            Ask(Slot.RearWheel, "hubBrake", rear.HubBrake, ref asked);
+            Holes(Slot.RearWheel, rear, ref asked);
+        }
+
+        if (parts.At(Slot.FrontBrake) is Caliper caliper)
+        {
+            Ask(Slot.FrontBrake, "boltLength", caliper.BoltLength, ref asked);
         }
 
         if (parts.At(Slot.Seatpost) is Seatpost post)
@@ -23,6 +37,17 @@ internal static class UnjudgedFields
         }
 
         return asked;
+    }
+
+    /// <summary>A wheel whose hub and rim have other numbers of holes is refused when it is read; one made in code is asked about and never fits.</summary>
+    private static void Holes(Slot slot, Wheel wheel, ref List<Measurement>? asked)
+    {
+        Ask(slot, "hubHoles", wheel.HubHoles, ref asked);
+        Ask(slot, "rimHoles", wheel.RimHoles, ref asked);
+        if (wheel.HolesContradict)
+        {
+            (asked ??= []).Add(new(slot, "rimHoles", $"{wheel.HubHoles} holes in the hub, {wheel.RimHoles} in the rim", "Count the holes of both: they must be the same, save where the wheel's maker laces two to one."));
+        }
     }
 
     private static void Ask<T>(Slot slot, string field, Known<T> known, ref List<Measurement>? asked)

@@ -13,6 +13,16 @@ internal static class Cautions
 
     public static Caution BrakeWork { get; } = new("brake-work", "Brake work: follow the brake maker's bolts and torques, and have it checked by a shop if in doubt.");
 
+    public static Caution BrakeHole { get; } = new("brake-hole", "Never drill or ream a crown or bridge to take another brake bolt: it can break there. Only a shop, and only where the frame or fork maker allows it; never carbon.");
+
+    public static Caution RimPads { get; } = new("rim-pads", "Pads and rim must be made for each other, and a worn track is the end of a rim. The rim maker's own list of pads comes first, on carbon most of all; aluminium chips in a pad ruin a carbon rim.");
+
+    public static Caution FlatMountBolts { get; } = new("flat-mount-bolts", "A flat-mount bolt that is too long bottoms in the caliper and feels tight while it holds nothing; one too short strips it. Measure the stay, take the brake maker's length for it, and tighten it to the maker's torque.");
+
+    public static Caution DiscOnOpenEnds { get; } = new("disc-on-open-ends", "A disc brake can push the axle towards the mouth of an open slot. The skewer must be tight, of a kind that its maker allows with discs, and retention lips must never be filed off.");
+
+    public static Caution HubGearAxle { get; } = new("hub-gear-axle", "A hub gear turns its axle against the ends: the washers that hold it must be the hub maker's for this slot, on both sides. An axle that turns ruins the ends and can let the wheel go.");
+
     public static Caution Hookless { get; } = new("hookless", "Hookless rims take only tyres that their maker allows, at 5 bar or the lowest limit of tyre and rim; the maker's minimum width comes first.");
 
     public static Caution WideTyre { get; } = new("wide-tyre", "The tyre is more than twice as wide as the rim is inside: it squirms at low pressure; stay near the higher pressures both makers allow.");

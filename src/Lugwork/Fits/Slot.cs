@@ -84,11 +84,30 @@ public sealed class Slot
     /// <summary>The rear derailleur.</summary>
     public static Slot RearDerailleur { get; } = new(23, "rearDerailleur", "rear derailleur");
 
+    /// <summary>The lever of the front brake.</summary>
+    public static Slot FrontLever { get; } = new(24, "frontLever", "front brake lever");
+
+    /// <summary>The lever of the rear brake.</summary>
+    public static Slot RearLever { get; } = new(25, "rearLever", "rear brake lever");
+
+    /// <summary>The front rim brake.</summary>
+    public static Slot FrontRimBrake { get; } = new(26, "frontRimBrake", "front rim brake");
+
+    /// <summary>The rear rim brake.</summary>
+    public static Slot RearRimBrake { get; } = new(27, "rearRimBrake", "rear rim brake");
+
+    /// <summary>The nuts of a solid front axle.</summary>
+    public static Slot FrontNuts { get; } = new(28, "frontNuts", "front axle nuts");
+
+    /// <summary>The nuts of a solid rear axle.</summary>
+    public static Slot RearNuts { get; } = new(29, "rearNuts", "rear axle nuts");
+
     /// <summary>Every slot, in the order of a build sheet.</summary>
     public static ImmutableArray<Slot> All { get; } =
     [
         Frame, Fork, FrontWheel, RearWheel, FrontTyre, RearTyre, Cassette, FrontRotor, RearRotor, FrontBrake, RearBrake, Seatpost,
         FrontAxle, RearAxle, Headset, Stem, Handlebar, SeatClamp, Saddle, BottomBracket, Crankset, Pedals, Chain, RearDerailleur,
+        FrontLever, RearLever, FrontRimBrake, RearRimBrake, FrontNuts, RearNuts,
     ];
 
     /// <summary>Property name in a build file: "rearWheel".</summary>

@@ -1070,6 +1070,27 @@ public static class Sources
     /// <summary>Sag of a downhill fork (title not kept).</summary>
     public static Source DownhillForkSag { get; } = new("DOWNHILL-FORK-SAG", SourceKind.Press, Confidence.Low, "Sag of a downhill fork (title not kept)", "BikeRadar", "undated", "bikeradar.com");
 
+    /// <summary>Precautions for the use of brake pads for rim brake road bike carbon wheels.</summary>
+    public static Source CarbonRimPads { get; } = new("CARBON-RIM-PADS", SourceKind.MakerDocument, Confidence.Medium, "Precautions for the use of brake pads for rim brake road bike carbon wheels", "Carbonal", "undated", "carbonal.net/en-de/blogs/news/precautions-for-the-use-of-brake-pads-for-rim-brake-road-bicycle-carbon-wheels");
+
+    /// <summary>Splined rotor adapter notes.</summary>
+    public static Source SplinedRotorNotes { get; } = new("SPLINED-ROTOR-NOTES", SourceKind.Community, Confidence.Medium, "Splined rotor adapter notes", "nomulabworkshop.com", "undated", "nomulabworkshop.com/posts/3830.html");
+
+    /// <summary>Disc brake mount glossary entry.</summary>
+    public static Source OpenEndsGlossary { get; } = new("OPEN-ENDS-GLOSSARY", SourceKind.Handbook, Confidence.Medium, "Disc brake mount glossary entry", "jitetan.com", "undated", "jitetan.com/term/disc_brake_za.html");
+
+    /// <summary>Anti-rotation washers in non-parallel dropouts.</summary>
+    public static Source NonTurnWashers { get; } = new("NON-TURN-WASHERS", SourceKind.Community, Confidence.Low, "Anti-rotation washers (non-turn washers) in non-parallel dropouts", "Bicycles Stack Exchange", "2018", "bicycles.stackexchange.com/questions/58138");
+
+    /// <summary>Notes on flat-mount caliper mounting bolts.</summary>
+    public static Source FlatMountBolts { get; } = new("FLAT-MOUNT-BOLTS", SourceKind.Community, Confidence.Medium, "Notes on flat-mount caliper mounting bolts (in translation)", "nomulabworkshop.com", "undated", "nomulabworkshop.com/posts/5063.html");
+
+    /// <summary>Brake calipers and mudguards: bolts for a thin stay.</summary>
+    public static Source FlatMountThinStay { get; } = new("FLAT-MOUNT-THIN-STAY", SourceKind.Community, Confidence.Medium, "Fabike C3: Brake Calipers and SKS Mudguards", "handsonbike.blogspot.com", "2018", "handsonbike.blogspot.com/2018/10/fabike-c3-brake-calipers-and-sks.html");
+
+    /// <summary>Cantilever post spacing question.</summary>
+    public static Source CantileverSpacing { get; } = new("CANTILEVER-SPACING", SourceKind.Community, Confidence.Low, "Cantilever post spacing question", "MTBR forum", "2008", "mtbr.com");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -1148,5 +1169,7 @@ public static class Sources
         GeometryArticle, FlopExplained, ClearanceRegulation, ToeClearanceTest,
         StemMath, StemAngles, StarNutSetting, DropperTips, SaddleAdjustment, InseamMeasuring,
         SizingChartPost, SaddleRegression, CrankFormula, CrankLengthPost,
+        CarbonRimPads, SplinedRotorNotes, OpenEndsGlossary, NonTurnWashers, FlatMountBolts, FlatMountThinStay,
+        CantileverSpacing,
     ];
 }

@@ -42,21 +42,21 @@ internal static class Bench
     public static Verdict OnMount(string frame, string caliper, string rotor) =>
         Judge("rear-caliper-on-mount", frame, (Slot.RearBrake, Caliper.Read(caliper)), (Slot.RearRotor, Rotor.Read(rotor))).Verdict;
 
-    /// <summary>A whole bicycle of which everything is known and everything fits.</summary>
-    public static Build WholeBicycle() => Build.From(Frame.Read("kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622"))
-        .With(Fork.Read("front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622"))
-        .With(Wheel.Read("hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC"), Slot.FrontWheel)
-        .With(Wheel.Read("hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC"), Slot.RearWheel)
+    /// <summary>A whole bicycle with a part in every slot, of which everything is known and everything fits: cable discs and rim brakes under the same levers.</summary>
+    public static Build WholeBicycle() => Build.From(Frame.Read("kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none"))
+        .With(Fork.Read("front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none"))
+        .With(Wheel.Read("hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M9x1; washers none; hub holes 28; rim holes 28"), Slot.FrontWheel)
+        .With(Wheel.Read("hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none; hub holes 28; rim holes 28"), Slot.RearWheel)
         .With(Tyre.Read("40-622; folding"), Slot.FrontTyre)
         .With(Tyre.Read("40-622; folding"), Slot.RearTyre)
         .With(Cassette.Read("9-speed HG"))
-        .With(Rotor.Read("160; six-bolt"), Slot.FrontRotor)
-        .With(Rotor.Read("160; six-bolt"), Slot.RearRotor)
-        .With(Caliper.Read("post"), Slot.FrontBrake)
-        .With(Caliper.Read("post"), Slot.RearBrake)
+        .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8"), Slot.FrontRotor)
+        .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8"), Slot.RearRotor)
+        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none"), Slot.FrontBrake)
+        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none"), Slot.RearBrake)
         .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; rails 7-round"))
-        .With(ThruAxle.Read("M12x1.5"), Slot.FrontAxle)
-        .With(ThruAxle.Read("M12x1.5"), Slot.RearAxle)
+        .With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontAxle)
+        .With(ThruAxle.Read("M12x1.5; length 163"), Slot.RearAxle)
         .With(Headset.Read("upper ZS44/28.6; lower ZS56/40; threadless"))
         .With(Stem.Read("28.6 clamp; bar 31.8"))
         .With(Handlebar.Read("31.8"))
@@ -66,5 +66,11 @@ internal static class Bench
         .With(Crankset.Read("spindle 24-road; pedals 9/16; rings 9"))
         .With(Pedals.Read("9/16"))
         .With(Chain.Read("9-speed"))
-        .With(RearDerailleur.Read("M10 bolt; chain 9"));
+        .With(RearDerailleur.Read("M10 bolt; chain 9"))
+        .With(BrakeLever.Read("pull short; fluid none"), Slot.FrontLever)
+        .With(BrakeLever.Read("pull short; fluid none"), Slot.RearLever)
+        .With(RimBrake.Read("road caliper; reach 47-57; bolt recessed; pads for aluminium"), Slot.FrontRimBrake)
+        .With(RimBrake.Read("road caliper; reach 47-57; bolt recessed; pads for aluminium"), Slot.RearRimBrake)
+        .With(AxleNuts.Read("M9x1"), Slot.FrontNuts)
+        .With(AxleNuts.Read("M10x1"), Slot.RearNuts);
 }

@@ -24,10 +24,18 @@ internal static class Bicycles
     private static readonly string[] Largest = ["37-622", "40-622", "28-622", "40-635", "none", "unknown"];
     private static readonly string[] Speeds = ["5-8", "9", "10", "11", "12", "belt", "unknown"];
     private static readonly string[] Triangles = ["closed", "opens", "none", "unknown", "proprietary"];
+    private static readonly string[] Bosses = ["cantilever-622", "cantilever-559", "u-brake", "none", "unknown", "frame-specific"];
+    private static readonly string[] Spacings = ["74.9", "75", "80", "85", "85 ± 1", "none", "unknown"];
+    private static readonly string[] Bolts = ["nutted-6", "recessed-6", "M6", "none", "unknown"];
+    private static readonly string[] BoltToRims = ["46", "47", "49 ± 0.5", "57", "58", "none", "unknown"];
+    private static readonly string[] Fluids = ["mineral-oil", "glycol-ether", "none", "unknown"];
+    private static readonly string[] AxleLengths = ["99", "163", "171", "163 ± 0.5", "none", "unknown"];
+    private static readonly string[] Slots = ["horizontal", "vertical", "none", "unknown"];
+    private static readonly string[] AxleThreads = ["M9x1", "M10x1", "3/8x24", "3/8x26", "3/8", "M14x1", "unknown"];
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown", "frame-specific"];
 
     public static Frame Frame(Random random) => Lugwork.Frame.Read(
-        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}");
+        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearSlot {Of(random, Slots)}");
 
     /// <summary>A universal hanger goes with its own axle thread only; another one is bad input.</summary>
     private static string RearEnd(Random random)
@@ -37,18 +45,18 @@ internal static class Bicycles
     }
 
     public static Part Part(Slot slot, Random random) =>
-        slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}; frontAxleThread {Of(random, Threads)}; {Of(random, Steerers)}; largestFrontTyre {Of(random, Largest)}")
+        slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}; frontAxleThread {Of(random, Threads)}; {Of(random, Steerers)}; largestFrontTyre {Of(random, Largest)}; {RimPlace(random, "front")}; frontAxleLength {Of(random, AxleLengths)}; frontLips {Of(random, ["kept", "none", "unknown"])}")
         : slot == Slot.FrontWheel ? Wheel.Read($"hub {Of(random, ["F100-QR9", "F100-12", "F100-15", "unknown"])}; ends {Of(random, ["swappable", "fixed", "unknown"])}; {Rim(random)}")
         : slot == Slot.RearWheel ? Wheel.Read($"hub {Of(random, RearEnds)}; ends {Of(random, ["swappable", "fixed", "unknown"])}; body {Of(random, Bodies)}; {Rim(random)}")
         : slot == Slot.FrontTyre || slot == Slot.RearTyre ? Tyre.Read($"size {Of(random, ["28-622", "29-622", "37-622", "62-622", "40-635"])}; bead {Of(random, ["wired", "folding", "tubeless", "unknown"])}")
         : slot == Slot.Cassette ? Cassette.Read($"pattern {Of(random, Patterns)}")
-        : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor.Read($"size {Of(random, ["140", "160", "180", "203", "unknown"])}; fixing {Of(random, ["six-bolt", "center-lock", "unknown"])}")
-        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}")
+        : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor.Read($"size {Of(random, ["140", "160", "180", "203", "unknown"])}; fixing {Of(random, ["six-bolt", "center-lock", "unknown"])}; lockring {Of(random, ["internal", "external", "none", "unknown"])}; carrier {Of(random, ["bolts", "pins", "with-lockring", "none", "unknown"])}; thickness {Of(random, ["1.5", "1.8", "2.0", "1.8 ± 0.05", "unknown"])}")
+        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}; {Of(random, ["type hydraulic disc; fluid mineral oil", "type hydraulic disc", "type disc-cable-road", "type disc-cable-off-road; fluid none", "fluid DOT", "fluid none", "type unknown"])}; thickestRotor {Of(random, ["1.8", "2.0", "none", "unknown"])}; thinnestRotor {Of(random, ["1.5", "none", "unknown"])}; boltLength {Of(random, ["33", "38", "none", "unknown"])}")
         : slot == Slot.Seatpost ? Seatpost.Read($"diameter {Of(random, Posts)}; mark {Of(random, ["75", "90", "unknown"])}; insertion {Of(random, Depths)}; railClamp {Of(random, Heads)}")
         : Other(slot, random);
 
     private static Part Other(Slot slot, Random random) =>
-        slot == Slot.FrontAxle || slot == Slot.RearAxle ? ThruAxle.Read($"thread {Of(random, Threads)}")
+        slot == Slot.FrontAxle || slot == Slot.RearAxle ? ThruAxle.Read($"thread {Of(random, Threads)}; length {Of(random, AxleLengths)}")
         : slot == Slot.Headset ? Headset.Read(Of(random, Headsets))
         : slot == Slot.Stem ? Stem.Read($"fixing {Of(random, ["clamp-28.6", "clamp-25.4", "quill-22.2", "25.4", "unknown"])}; bar {Of(random, Clamps)}")
         : slot == Slot.Handlebar ? Handlebar.Read($"clamp {Of(random, Clamps)}")
@@ -58,6 +66,9 @@ internal static class Bicycles
         : slot == Slot.Crankset ? Crankset.Read($"spindle {Of(random, ["24-road", "24-MTB", "28.99", "30-long", "30-short", "square-JIS", "square-ISO", "24", "unknown"])}; pedalThread {Of(random, ["9/16", "1/2", "French", "unknown"])}; rings {Of(random, Speeds)}")
         : slot == Slot.Pedals ? Pedals.Read($"thread {Of(random, ["9/16", "1/2", "French", "unknown"])}")
         : slot == Slot.Chain ? Chain.Read($"size {Of(random, Speeds)}")
+        : slot == Slot.FrontLever || slot == Slot.RearLever ? BrakeLever.Read(Of(random, ["pull short", "pull long", "pull newer-road", "pull short; fluid none", "fluid " + Of(random, Fluids[..2]), "pull none", "fluid unknown"]))
+        : slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? RimBrake.Read($"type {Of(random, ["rim-caliper", "centre-pull", "cantilever", "direct-pull", "u-brake", "unknown"])}; reach {Of(random, ["39-49", "47-57", "short", "centre-pull-61-61", "none", "unknown"])}; bolt {Of(random, Bolts)}; pads {Of(random, ["for-aluminium", "for-carbon", "unknown"])}")
+        : slot == Slot.FrontNuts || slot == Slot.RearNuts ? AxleNuts.Read($"thread {Of(random, AxleThreads)}")
         : RearDerailleur.Read($"mount {Of(random, ["M10-bolt", "direct-mount", "hangerless", "unknown"])}; chain {Of(random, Speeds)}");
 
     public static Build Any(Random random)
@@ -72,7 +83,10 @@ internal static class Bicycles
     }
 
     private static string Rim(Random random) =>
-        $"rotorFixing {Of(random, ["six-bolt", "center-lock", "none", "unknown"])}; beadSeat {Of(random, ["622", "622", "635", "unknown"])}; innerWidth {Of(random, ["19", "23", "25", "25 ± 0.5", "unknown"])}; rimType {Of(random, ["C", "TC", "TSS", "unknown"])}";
+        $"rotorFixing {Of(random, ["six-bolt", "center-lock", "none", "unknown"])}; beadSeat {Of(random, ["622", "622", "635", "unknown"])}; innerWidth {Of(random, ["19", "23", "25", "25 ± 0.5", "unknown"])}; rimType {Of(random, ["C", "TC", "TSS", "unknown"])}; brakeTrack {Of(random, ["aluminium", "carbon", "none", "unknown"])}; hubBrake {Of(random, ["none", "none", "drum", "coaster", "unknown"])}; axleThread {Of(random, AxleThreads)}; washers {Of(random, Slots)}";
+
+    private static string RimPlace(Random random, string end) =>
+        $"{end}Bosses {Of(random, Bosses)}; {end}BossSpacing {Of(random, Spacings)}; {end}BrakeHole {Of(random, Bolts)}; {end}BoltToRim {Of(random, BoltToRims)}; {end}BoltToRimOf {Of(random, ["622", "584", "unknown"])}";
 
     private static string Of(Random random, string[] some) => some[random.Next(some.Length)];
 }

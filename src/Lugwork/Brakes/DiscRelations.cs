@@ -1,0 +1,197 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Brakes;
+
+/// <summary>Rotor, lockring and carrier on a hub, rotor in a caliper, bolts of a flat mount, pads.</summary>
+internal static class DiscRelations
+{
+    /// <summary>Code of a hub whose axle is the maker's own.</summary>
+    public const long OwnAxle = 1;
+
+    private const long Protrusion = 13 * Nanometres.PerMillimetre;
+
+    private static readonly Reason NoRing = new("no-ring-asked", "A rotor with bolts, or a hub without splines, asks for no lockring.") { Sources = [Sources.SixBoltAndSplined] };
+
+    private static readonly Reason RingTurns = new("ring-can-be-turned", "{2} on a hub with an axle of {0}; see that it clears the fork leg or stay.") { Sources = [Sources.LockringExchange] };
+
+    private static readonly Reason RingBlocked = new("ring-cannot-be-turned", "{2} on a hub with an axle of {0}: its tool does not pass over the axle.", Cautions.BrakeWork)
+    {
+        Mend = "a lockring with external notches",
+        Sources = [Sources.LockringExchange, Sources.SplinedRotorNotes],
+    };
+
+    private static readonly Reason RingMissing = new("ring-missing", "A rotor on splines is held by a lockring, and there is none: it takes [bridge].", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
+
+    private static readonly Reason RingOwn = new("ring-on-own-axle", "{2} on a maker's own axle: see whether its tool passes.", Cautions.BrakeWork) { Sources = [Sources.LockringExchange] };
+
+    private static readonly Reason NoCarrier = new("no-carrier-asked", "Rotor and hub meet without a carrier.") { Sources = [Sources.SixBoltAndSplined] };
+
+    private static readonly Reason CarrierMissing = new("carrier-missing", "A six-bolt rotor on splines is held by a carrier, and there is none: it takes [bridge].", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
+
+    private static readonly Reason CarrierClear = new("carrier-clears-ring", "{2} under {3}.") { Sources = [Sources.SplinedRotorNotes] };
+
+    private static readonly Reason PinsFoul = new("pins-may-foul-ring", "{2} under {3}: the heads of the pins may foul the ring. See that it seats all round, or take carrier and ring that are sold together.", Cautions.BrakeWork)
+    {
+        Sources = [Sources.SplinedRotorNotes],
+    };
+
+    private static readonly Reason Thick = new("rotor-thickness-allowed", "A rotor {0} mm thick is within what the caliper is made for.") { Sources = [Sources.RotorFaq] };
+
+    private static readonly Reason TooThick = new("rotor-too-thick", "A rotor {0} mm thick in a caliper made for at most {1} mm: the pads may drag. The caliper maker says whether it may.", Cautions.BrakeWork)
+    {
+        Sources = [Sources.RotorFaq],
+    };
+
+    private static readonly Reason TooThin = new("rotor-too-thin", "A rotor {0} mm thick in a caliper made for at least {2} mm: the pistons come out further than they are made for. The caliper maker says whether it may.", Cautions.BrakeWork)
+    {
+        Sources = [Sources.Memory],
+    };
+
+    private static readonly Reason NoThickest = new("rotor-thickness-missing", "The caliper maker prints no thickest rotor; that is unknown, not unlimited.", Cautions.BrakeWork) { Sources = [Sources.RotorFaq] };
+
+    private static readonly Reason NotFlat = new("no-flat-mount", "No bolt of the caliper goes through the stay.") { Sources = [Sources.FlatMountBolts] };
+
+    private static readonly Reason BoltRight = new("flat-mount-bolt-right", "A bolt {3} mm long comes 13 mm through a stay {2} mm thick.") { Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay] };
+
+    private static readonly Reason BoltTooLong = new("flat-mount-bolt-too-long", "A bolt {3} mm long comes more than 13 mm through a stay {2} mm thick: it bottoms in the caliper's blind hole and holds nothing.", Cautions.FlatMountBolts)
+    {
+        Mend = "the bolts that the brake's maker lists for this thickness: 13 mm longer than the stay is thick",
+        Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
+    };
+
+    private static readonly Reason BoltTooShort = new("flat-mount-bolt-too-short", "A bolt {3} mm long does not come through a stay {2} mm thick.", Cautions.FlatMountBolts)
+    {
+        Mend = "the bolts that the brake's maker lists for this thickness: 13 mm longer than the stay is thick",
+        Sources = [Sources.FlatMountBolts],
+    };
+
+    private static readonly Reason BoltShort = new("flat-mount-bolt-short", "A bolt {3} mm long comes less than 13 mm through a stay {2} mm thick: whether enough thread holds is for the brake's maker to say.", Cautions.FlatMountBolts)
+    {
+        Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
+    };
+
+    private static readonly Bridge InnerRing = Ring("lockring-internal", "a lockring with internal notches", Lockring.Internal);
+
+    private static readonly Bridge OuterRing = Ring("lockring-external", "a lockring with external notches", Lockring.External);
+
+    private static readonly Bridge CarrierWithRing = new()
+    {
+        Id = "carrier-with-lockring",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = "a Center Lock to six-bolt carrier sold with its lockring",
+        From = RotorFixing.SixBolt.FitCode,
+        To = RotorFixing.CenterLock.FitCode,
+        Caution = Cautions.BrakeWork,
+        Sources = [Sources.SixBoltAndSplined, Sources.SplinedRotorNotes],
+    };
+
+    /// <summary>Inputs: thickest axle of the hub (micrometres, or its maker's own), rotor fixing of the hub, lockring.</summary>
+    public static Relation LockringOnAxle { get; } = new Computed("axle within what the ring's tool passes over", OnAxle, [InnerRing, OuterRing], [Sources.LockringExchange]);
+
+    /// <summary>Inputs: rotor fixing of the hub, of the rotor, carrier, lockring.</summary>
+    public static Relation CarrierUnderRing { get; } = new Computed("matrix, a cell for every pair", UnderRing, [CarrierWithRing], [Sources.SplinedRotorNotes]);
+
+    /// <summary>Inputs: thickness of the rotor, thickest and thinnest that the caliper is made for. No thinnest asks for nothing; no thickest is unknown.</summary>
+    public static Relation Thickness { get; } = new Computed("between the caliper's thinnest and thickest rotor", Between, [], [Sources.RotorFaq]);
+
+    /// <summary>Inputs: mount of the frame, caliper mounting, thickness of the stay, length of the bolt.</summary>
+    public static Relation BoltInStay { get; } = new BoltRelation();
+
+    private static Outcome OnAxle(ReadOnlySpan<long> values)
+    {
+        if (values[0] == 0 || values[1] == 0)
+        {
+            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+        }
+
+        if (values[1] != RotorFixing.CenterLock.FitCode)
+        {
+            return new(Verdict.Fits, NoRing);
+        }
+
+        if (values[2] == 0)
+        {
+            return new(Verdict.NeedsPart, RingMissing, values[0] != OwnAxle && values[0] <= Lockring.Internal.LargestAxleMillimetres * 1_000L ? InnerRing : OuterRing);
+        }
+
+        return values[0] == OwnAxle ? new(Verdict.NeedsMeasuring, RingOwn)
+            : values[0] <= Lockring.OfFitCode(values[2]).LargestAxleMillimetres * 1_000L ? new(Verdict.Fits, RingTurns)
+            : new(Verdict.DoesNotFit, RingBlocked);
+    }
+
+    private static Outcome UnderRing(ReadOnlySpan<long> values)
+    {
+        if (values[0] == 0 || values[1] == 0)
+        {
+            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+        }
+
+        if (values[0] != RotorFixing.CenterLock.FitCode || values[1] != RotorFixing.SixBolt.FitCode)
+        {
+            return new(Verdict.Fits, NoCarrier);
+        }
+
+        return values[2] == 0 ? new(Verdict.NeedsPart, CarrierMissing, CarrierWithRing)
+            : values[2] == RotorCarrier.Pins.FitCode && values[3] != Lockring.Internal.FitCode ? new(Verdict.NeedsMeasuring, PinsFoul)
+            : new(Verdict.Fits, CarrierClear);
+    }
+
+    private static Outcome Between(ReadOnlySpan<long> values) =>
+        values[0] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+        : values[1] == 0 ? new(Verdict.NeedsMeasuring, NoThickest)
+        : values[0] > values[1] ? new(Verdict.NeedsMeasuring, TooThick)
+        : values[0] < values[2] ? new(Verdict.NeedsMeasuring, TooThin)
+        : new(Verdict.Fits, Thick);
+
+    private static Bridge Ring(string id, string what, Lockring ring) => new()
+    {
+        Id = id,
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = what,
+        From = 0,
+        To = ring.FitCode,
+        Caution = Cautions.BrakeWork,
+        Sources = [Sources.LockringExchange],
+    };
+
+    /// <summary>The bolt that a stay of a thickness wants; the inverse of the relation.</summary>
+    public static long Bolt(long stay) => stay + Protrusion;
+
+    private sealed class BoltRelation : Relation, ICutsByOthers
+    {
+        public override string Kind => "arithmetic: bolt = thickness of the stay + 13 mm";
+
+        public override ImmutableArray<Source> RestsOn => [Sources.FlatMountBolts, Sources.FlatMountThinStay];
+
+        public IEnumerable<long> CutsFor(int input, CandidateRow row)
+        {
+            int other = input == 2 ? 3 : 2;
+            long step = input == 2 ? -Protrusion : Protrusion;
+            return row[other].State is KnownState.Value or KnownState.Measured
+                ? [row[other].Low + step, row[other].High + step]
+                : row[other].Codes is { } codes ? codes.Select(c => c + step)
+                : [Protrusion + 1];
+        }
+
+        public override Outcome Judge(ReadOnlySpan<long> values)
+        {
+            if (values[0] == 0 || values[1] == 0)
+            {
+                return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+            }
+
+            if (!BrakeMount.OfFitCode(values[0]).IsFlat || CaliperFoot.OfFitCode(values[1]) != CaliperFoot.Flat)
+            {
+                return new(Verdict.Fits, NotFlat);
+            }
+
+            return values[2] == 0 || values[3] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+                : values[3] > Bolt(values[2]) ? new(Verdict.Unsafe, BoltTooLong)
+                : values[3] == Bolt(values[2]) ? new(Verdict.Fits, BoltRight)
+                : values[3] <= values[2] ? new(Verdict.DoesNotFit, BoltTooShort)
+                : new(Verdict.NeedsMeasuring, BoltShort);
+        }
+    }
+}

@@ -1,0 +1,115 @@
+using static Lugwork.Tests.Builds.Bench;
+
+namespace Lugwork.Tests.Hubs;
+
+/// <summary>Nuts, axle lengths, lips, hub gears, and which brakes are asked for.</summary>
+public sealed class HubJointTests
+{
+    [Theory]
+    [InlineData("3/8x26", "3/8x26", Verdict.Fits)]
+    [InlineData("3/8x26", "3/8x24", Verdict.DoesNotFit)]
+    [InlineData("M10x1", "3/8x26", Verdict.DoesNotFit)]
+    [InlineData("3/8", "3/8x24", Verdict.NeedsMeasuring)]
+    [InlineData("3/8", "M9x1", Verdict.DoesNotFit)]
+    [InlineData("M14x1", "M14x1", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "3/8x24", Verdict.NeedsMeasuring)]
+    [InlineData("3/8x24", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("none", "3/8x24", Verdict.DoesNotFit)]
+    public void Nuts_have_the_thread_of_the_axle(string axle, string nut, Verdict expected)
+    {
+        Assert.Equal(expected, Judge("rear-axle-nut-on-hub-axle", "material steel", (Slot.RearWheel, Wheel.Read($"axleThread {axle}")), (Slot.RearNuts, AxleNuts.Read("thread " + nut))).Verdict);
+        Assert.Equal(expected, Judge("front-axle-nut-on-hub-axle", "material steel", (Slot.FrontWheel, Wheel.Read($"axleThread {axle}")), (Slot.FrontNuts, AxleNuts.Read("thread " + nut))).Verdict);
+    }
+
+    [Theory]
+    [InlineData("12x142", "163", "163", Verdict.Fits)]
+    [InlineData("12x142", "163", "162.999999", Verdict.Unsafe)]
+    [InlineData("12x142", "163", "163.000001", Verdict.DoesNotFit)]
+    [InlineData("12x142", "163", "171", Verdict.DoesNotFit)]
+    [InlineData("12x142", "171", "163", Verdict.Unsafe)]
+    [InlineData("12x142", "163 ± 0.5", "163", Verdict.NeedsMeasuring)]
+    [InlineData("12x142", "unknown", "163", Verdict.NeedsMeasuring)]
+    [InlineData("12x142", "163", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("12x142", "unknown", "142", Verdict.DoesNotFit)]
+    [InlineData("12x142", "unknown", "142.000001", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "163", "163", Verdict.NeedsMeasuring)]
+    [InlineData("12x142", "none", "163", Verdict.DoesNotFit)]
+    public void A_thru_axle_has_the_length_that_the_maker_names(string end, string asked, string length, Verdict expected) => Assert.Equal(
+        expected, Judge("rear-thru-axle-length", $"rear {end}; rearAxleLength {asked}", (Slot.RearAxle, ThruAxle.Read($"M12x1.5; length {length}"))).Verdict);
+
+    [Theory]
+    [InlineData("15x100", "127", "127", Verdict.Fits)]
+    [InlineData("15x100", "127", "120", Verdict.Unsafe)]
+    [InlineData("15x100", "unknown", "100", Verdict.DoesNotFit)]
+    [InlineData("15x100", "unknown", "127", Verdict.NeedsMeasuring)]
+    public void A_front_thru_axle_too(string end, string asked, string length, Verdict expected) => Assert.Equal(
+        expected, Judge("front-thru-axle-length", "material steel", (Slot.Fork, Fork.Read($"front {end}; frontAxleLength {asked}")), (Slot.FrontAxle, ThruAxle.Read($"M15x1.5; length {length}"))).Verdict);
+
+    [Theory]
+    [InlineData("F100-QR9", "kept", Verdict.Fits)]
+    [InlineData("F100-QR9", "none", Verdict.NeedsMeasuring)]
+    [InlineData("F100-QR9", "missing", Verdict.NeedsMeasuring)]
+    [InlineData("F100-QR9", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("F100-TB9", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("F100-15", "unknown", Verdict.Fits)]
+    [InlineData("F100-15", "none", Verdict.Fits)]
+    [InlineData("F-OWN", "kept", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "none", Verdict.NeedsMeasuring)]
+    public void A_disc_wheel_is_kept_in_its_ends(string end, string lips, Verdict expected) => Assert.Equal(
+        expected, Judge("disc-on-open-ends", "material steel", (Slot.Fork, Fork.Read($"front {end}; frontLips {lips}")), (Slot.FrontBrake, Caliper.Read("post"))).Verdict);
+
+    [Theory]
+    [InlineData("horizontal", "hub gear", "horizontal", Verdict.Fits)]
+    [InlineData("horizontal", "hub gear", "vertical", Verdict.DoesNotFit)]
+    [InlineData("horizontal", "hub gear", "none", Verdict.NeedsMeasuring)]
+    [InlineData("vertical", "hub gear", "vertical", Verdict.NeedsMeasuring)]
+    [InlineData("none", "hub gear", "vertical", Verdict.NeedsMeasuring)]
+    [InlineData("vertical", "HG-M", "unknown", Verdict.Fits)]
+    [InlineData("none", "XD", "unknown", Verdict.Fits)]
+    [InlineData("unknown", "HG-M", "unknown", Verdict.Fits)]
+    [InlineData("unknown", "hub gear", "horizontal", Verdict.NeedsMeasuring)]
+    [InlineData("horizontal", "unknown", "horizontal", Verdict.Fits)]
+    [InlineData("vertical", "unknown", "vertical", Verdict.NeedsMeasuring)]
+    [InlineData("horizontal", "hub gear", "unknown", Verdict.NeedsMeasuring)]
+    public void A_hub_gear_asks_for_its_slot_and_its_washers(string slot, string body, string washers, Verdict expected) => Assert.Equal(
+        expected, Judge("hub-gear-in-dropout", $"rearSlot {slot}", (Slot.RearWheel, Wheel.Read($"body {body}; washers {washers}"))).Verdict);
+
+    [Theory]
+    [InlineData("rearBrake none; rearBosses cantilever-622", "frontBrake none; frontBrakeHole recessed-6", "", "frontLever rearLever frontRimBrake rearRimBrake")]
+    [InlineData("rearBosses cantilever-622", "frontBosses cantilever-622", "", "frontLever rearLever frontRimBrake rearRimBrake")]
+    [InlineData("rearBrake IS; rearBosses cantilever-622", "frontBrake IS; frontBosses cantilever-622", "", "frontRotor rearRotor frontBrake rearBrake frontLever rearLever")]
+    [InlineData("material steel", "front unknown", "", "frontRotor rearRotor frontBrake rearBrake frontLever rearLever")]
+    [InlineData("rearBrake none", "frontBrake none", "", "")]
+    [InlineData("rearBrake none; rearBosses none; rearBrakeHole none", "frontBrake none; frontBosses none", "", "")]
+    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none; frontBrakeHole nutted-6", "coaster", "frontLever frontRimBrake")]
+    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none", "drum", "rearLever")]
+    public void Brakes_are_asked_for_where_there_is_a_place_for_them(string frame, string fork, string hubBrake, string expected)
+    {
+        Build build = Build.From(Frame.Read(frame)).With(Fork.Read(fork));
+        build = hubBrake.Length == 0 ? build : build.With(Wheel.Read("hub brake " + hubBrake), Slot.RearWheel);
+        Slot[] brakes = [Slot.FrontRotor, Slot.RearRotor, Slot.FrontBrake, Slot.RearBrake, Slot.FrontLever, Slot.RearLever, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.FrontNuts, Slot.RearNuts];
+        Assert.Equal(expected, string.Join(' ', build.Check().Missing.Where(brakes.Contains).Select(s => s.Key)));
+    }
+
+    [Theory]
+    [InlineData("hub holes 32; rim holes 32", true)]
+    [InlineData("hub holes 32h; rim holes 36h", false)]
+    [InlineData("hub holes 28 | 32; rim holes 32", true)]
+    [InlineData("hub holes 28 | 32; rim holes 36", false)]
+    [InlineData("hub holes 32; rim holes unknown", true)]
+    [InlineData("rim holes 36", true)]
+    public void Hub_and_rim_have_as_many_holes(string wheel, bool read) => Assert.Equal(read, Wheel.TryRead(wheel, out _, out _));
+
+    [Fact]
+    public void A_wheel_made_in_code_with_other_holes_never_fits()
+    {
+        Build whole = WholeBicycle();
+        foreach (Slot slot in new[] { Slot.FrontWheel, Slot.RearWheel })
+        {
+            Wheel wheel = (Wheel)whole[slot]! with { RimHoles = Known<Lugwork.Tyres.SpokeCount>.Of(Lugwork.Tyres.SpokeCount.OfFitCode(36)) };
+            Assert.Equal(Verdict.NeedsMeasuring, whole.With(wheel, slot).Check().Verdict);
+        }
+
+        Assert.Equal(Verdict.Fits, whole.Check().Verdict);
+    }
+}
