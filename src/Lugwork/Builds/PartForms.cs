@@ -26,7 +26,16 @@ internal static partial class PartForms
         PartField<Frame>.Of("seatTubeOutside", "a diameter such as 31.8, or none for a binder of its own", p => p.SeatTubeOutside, (p, v) => p with { SeatTubeOutside = v }, ["seat tube outside", "seat tube od", "seat clamp"]),
         PartField<Frame>.Of("hanger", "a hanger such as M10x1, direct-mount or UDH", p => p.Hanger, (p, v) => p with { Hanger = v }, ["derailleur hanger"]),
         PartField<Frame>.Of("rearTriangle", "closed, or opens where a belt can be led in", p => p.RearTriangle, (p, v) => p with { RearTriangle = v }, ["rear triangle", "stays"]),
-        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]))
+        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]),
+        PartField<Frame>.Of("frontMount", "a mount such as 31.8 for a round tube, braze-on or low direct S3, or none", p => p.FrontMount, (p, v) => p with { FrontMount = v }, ["front derailleur", "front derailleur mount", "front mount"]),
+        PartField<Frame>.Of("guideTabs", "ISCG, ISCG05 or none", p => p.GuideTabs, (p, v) => p with { GuideTabs = v }, ["guide tabs", "chain guide tabs"], where: m => m.Tabs is not null),
+        PartField<Frame>.Of("largestRing", "teeth such as 42, or none", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
+        PartField<Frame>.Of("shock", "a size such as 210x55 or trunnion 185x55, or none", p => p.Shock, (p, v) => p with { Shock = v }, ["rear shock", "shock size"]),
+        PartField<Frame>.Of("lowerShockHardware", "width and bolt, such as 22.2x8", p => p.LowerShockHardware, (p, v) => p with { LowerShockHardware = v }, ["lower shock hardware"]),
+        PartField<Frame>.Of("upperShockHardware", "width and bolt, such as 22.2x8, or none for a trunnion", p => p.UpperShockHardware, (p, v) => p with { UpperShockHardware = v }, ["upper shock hardware"]),
+        PartField<Frame>.Of("longestFork", Millimetres, p => p.LongestFork, (p, v) => p with { LongestFork = v }, ["longest fork"]),
+        PartField<Frame>.Of("mostForkTravel", Millimetres, p => p.MostForkTravel, (p, v) => p with { MostForkTravel = v }, ["most fork travel"]),
+        PartField<Frame>.Of("forkCrowns", "single or dual", p => p.ForkCrowns, (p, v) => p with { ForkCrowns = v }, ["fork crowns"]))
         {
             Contradiction = OtherThanUniversal,
         };
@@ -40,7 +49,10 @@ internal static partial class PartForms
         PartField<Fork>.Of("steererKind", "threadless or threaded", p => p.SteererKind, (p, v) => p with { SteererKind = v }, ["steerer kind"], bare: true),
         PartField<Fork>.Of("crownSeat", "a seat such as 30 or 40", p => p.CrownSeat, (p, v) => p with { CrownSeat = v }, ["crown seat", "crown race"]),
         PartField<Fork>.Of("frontAxleThread", "a thread such as M12x1.5, or none", p => p.FrontAxleThread, (p, v) => p with { FrontAxleThread = v }, ["front axle thread", "axle thread"]),
-        PartField<Fork>.Of("largestFrontTyre", "an ISO size such as 42-622, or none", p => p.LargestFrontTyre, (p, v) => p with { LargestFrontTyre = v }, ["largest front tyre", "largest tyre"]));
+        PartField<Fork>.Of("largestFrontTyre", "an ISO size such as 42-622, or none", p => p.LargestFrontTyre, (p, v) => p with { LargestFrontTyre = v }, ["largest front tyre", "largest tyre"]),
+        PartField<Fork>.Of("axleToCrown", Millimetres, p => p.AxleToCrown, (p, v) => p with { AxleToCrown = v }, ["axle to crown", "axle-to-crown"]),
+        PartField<Fork>.Of("travel", "millimetres, such as 120, or none for a rigid fork", p => p.Travel, (p, v) => p with { Travel = v }, []),
+        PartField<Fork>.Of("crowns", "single or dual", p => p.Crowns, (p, v) => p with { Crowns = v }, ["crown type"]));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
@@ -51,7 +63,8 @@ internal static partial class PartForms
         PartField<Wheel>.Of("rotorFixing", "six-bolt, center-lock or none", p => p.RotorFixing, (p, v) => p with { RotorFixing = v }, ["rotor fixing", "rotor"], bare: true),
         PartField<Wheel>.Of("beadSeat", "the ISO diameter, such as 622", p => p.BeadSeat, (p, v) => p with { BeadSeat = v }, ["bead seat", "rim"]),
         PartField<Wheel>.Of("innerWidth", Millimetres, p => p.InnerWidth, (p, v) => p with { InnerWidth = v }, ["inner width", "inside width", "inner"]),
-        PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]));
+        PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]),
+        PartField<Wheel>.Of("thread", "a thread such as ISO or French", p => p.Thread, (p, v) => p with { Thread = v }, ["hub thread"]));
 
     public static PartForm<Tyre> Tyre { get; } = new("tyre", () => new Tyre(),
         PartField<Tyre>.Of("size", "the ISO size, such as 37-622", p => p.Size, (p, v) => p with { Size = v }, [], bare: true),
@@ -59,7 +72,9 @@ internal static partial class PartForms
 
     public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
         PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),
-        PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]))
+        PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]),
+        PartField<Cassette>.Of("thread", "a thread such as ISO or French", p => p.Thread, (p, v) => p with { Thread = v }, []),
+        PartField<Cassette>.Of("spacing", "a spacing such as 9, 11-wide or LG-10", p => p.Spacing, (p, v) => p with { Spacing = v }, ["sprocket spacing"]))
         {
             Contradiction = OtherSprocketsThanPattern,
         };
@@ -160,5 +175,10 @@ internal static partial class PartForms
         : slot == Slot.Crankset ? Crankset
         : slot == Slot.Pedals ? Pedals
         : slot == Slot.Chain ? Chain
+        : slot == Slot.Shifter || slot == Slot.FrontShifter ? Shifter
+        : slot == Slot.FrontDerailleur ? FrontDerailleur
+        : slot == Slot.ChainGuide ? ChainGuide
+        : slot == Slot.Chainring ? Chainring
+        : slot == Slot.Shock ? Shock
         : RearDerailleur;
 }

@@ -5,6 +5,7 @@ using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
 using Lugwork.Steering;
+using Lugwork.Suspension;
 using Lugwork.Tyres;
 
 namespace Lugwork;
@@ -60,6 +61,33 @@ public sealed record Frame : Part
     /// <summary>The largest rear tyre that the frame maker allows.</summary>
     public Known<TyreSize> LargestRearTyre { get; init; }
 
+    /// <summary>Where a front derailleur goes: a band stands for a plain round tube of that outside; none for a frame without a place for one.</summary>
+    public Known<FrontDerailleurMount> FrontMount { get; init; }
+
+    /// <summary>Tabs for a chain guide; none for a frame without.</summary>
+    public Known<ChainGuideMount> GuideTabs { get; init; }
+
+    /// <summary>Teeth of the largest ring that the frame maker allows; none where the maker prints none.</summary>
+    public Known<ToothCount> LargestRing { get; init; }
+
+    /// <summary>The shock that it is made for; none for a frame without rear suspension.</summary>
+    public Known<ShockSize> Shock { get; init; }
+
+    /// <summary>Width and bolt at the lower end of the shock: the end with an eyelet on every shock.</summary>
+    public Known<ShockHardware> LowerShockHardware { get; init; }
+
+    /// <summary>Width and bolt at the upper end of the shock; none for a trunnion.</summary>
+    public Known<ShockHardware> UpperShockHardware { get; init; }
+
+    /// <summary>Longest fork, axle to crown, by the frame maker; none where the maker prints none.</summary>
+    public Known<Dimension> LongestFork { get; init; }
+
+    /// <summary>Most travel of a fork by the frame maker; none where the maker prints none.</summary>
+    public Known<Dimension> MostForkTravel { get; init; }
+
+    /// <summary>The crowns that the frame maker allows on a fork.</summary>
+    public Known<CrownType> ForkCrowns { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
 
@@ -102,6 +130,20 @@ public sealed record Fork : Part
     /// <summary>The largest front tyre that the fork maker allows.</summary>
     public Known<TyreSize> LargestFrontTyre { get; init; }
 
+    /// <summary>From the middle of the axle to the seat of the crown race, without load.</summary>
+    public Known<Dimension> AxleToCrown { get; init; }
+
+    /// <summary>Travel; none for a rigid fork.</summary>
+    public Known<Dimension> Travel { get; init; }
+
+    /// <summary>Its crowns; a rigid fork has one.</summary>
+    public Known<CrownType> Crowns { get; init; }
+
+    /// <summary>What the joints read: a fork that is known to be rigid has one crown.</summary>
+    internal Known<CrownType> CrownsOrRigid => Crowns.State == KnownState.Unknown && Travel.State == KnownState.None ? OneCrown : Crowns;
+
+    private static Known<CrownType> OneCrown { get; } = Known<CrownType>.Of(CrownType.Single, new Evidence(EvidenceKind.Assumed, "rigid fork"));
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
 
@@ -140,6 +182,9 @@ public sealed record Wheel : Part
 
     /// <summary>How the rim holds the bead.</summary>
     public Known<RimType> RimType { get; init; }
+
+    /// <summary>Thread of a rear hub for a screwed freewheel or a fixed sprocket; does not matter with splines.</summary>
+    public Known<FreewheelThread> Thread { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
@@ -188,6 +233,15 @@ public sealed record Cassette : Part
 
     /// <summary>The speeds that its sprockets are spaced for; where unknown, what its pattern says.</summary>
     public Known<SprocketClass> Sprockets { get; init; }
+
+    /// <summary>Thread of a screwed freewheel or fixed sprocket; does not matter with splines.</summary>
+    public Known<FreewheelThread> Thread { get; init; }
+
+    /// <summary>How its sprockets stand beside each other; where unknown, what its pattern says.</summary>
+    public Known<SprocketSpacing> Spacing { get; init; }
+
+    /// <summary>What the joints read: the closer of the two. Where they contradict each other, both.</summary>
+    internal Known<SprocketSpacing> SpacingOrPattern => CassetteSpacing.Of(Pattern, Spacing);
 
     /// <summary>What the joints read: the closer of the two. Where they contradict each other, both: neither is to be believed alone.</summary>
     internal Known<SprocketClass> SprocketsOrPattern =>

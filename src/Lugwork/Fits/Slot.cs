@@ -84,11 +84,30 @@ public sealed class Slot
     /// <summary>The rear derailleur.</summary>
     public static Slot RearDerailleur { get; } = new(23, "rearDerailleur", "rear derailleur");
 
+    /// <summary>The rear shifter.</summary>
+    public static Slot Shifter { get; } = new(24, "shifter", "rear shifter");
+
+    /// <summary>The front shifter; never required.</summary>
+    public static Slot FrontShifter { get; } = new(25, "frontShifter", "front shifter");
+
+    /// <summary>The front derailleur; never required.</summary>
+    public static Slot FrontDerailleur { get; } = new(26, "frontDerailleur", "front derailleur");
+
+    /// <summary>The chain guide; never required.</summary>
+    public static Slot ChainGuide { get; } = new(27, "chainGuide", "chain guide");
+
+    /// <summary>A ring that is bought apart from the crankset; never required.</summary>
+    public static Slot Chainring { get; } = new(28, "chainring", "chainring");
+
+    /// <summary>The rear shock.</summary>
+    public static Slot Shock { get; } = new(29, "shock", "rear shock");
+
     /// <summary>Every slot, in the order of a build sheet.</summary>
     public static ImmutableArray<Slot> All { get; } =
     [
         Frame, Fork, FrontWheel, RearWheel, FrontTyre, RearTyre, Cassette, FrontRotor, RearRotor, FrontBrake, RearBrake, Seatpost,
         FrontAxle, RearAxle, Headset, Stem, Handlebar, SeatClamp, Saddle, BottomBracket, Crankset, Pedals, Chain, RearDerailleur,
+        Shifter, FrontShifter, FrontDerailleur, ChainGuide, Chainring, Shock,
     ];
 
     /// <summary>Property name in a build file: "rearWheel".</summary>
