@@ -90,9 +90,12 @@ internal static class BottomBracketRelations
         Sources = [Sources.PedalAttachment],
     };
 
+    /// <summary>Inputs: pedal thread of the crank, thread of the pedal.</summary>
+    public static Relation Pedals { get; } = new Matrix(0, 1, Pedal, [], [Sources.PedalAttachment, Sources.OnePiecePedals, Sources.PedalThreadList]);
+
     /// <summary>Inputs: pedal thread of the crank, thread of the pedals, their sides.</summary>
-    public static Relation Pedals { get; } = new AllOf(
-        new Matrix(0, 1, Pedal, [], [Sources.PedalAttachment, Sources.OnePiecePedals, Sources.PedalThreadList]),
+    public static Relation PairOfPedals { get; } = new AllOf(
+        Pedals,
         new Matrix(0, 2, (_, sides) => sides == PedalSides.Pair.FitCode ? new(Verdict.Fits, OwnSides) : new(Verdict.Unsafe, WrongSide), [], [Sources.PedalAttachment]));
 
     private static Reason OtherFamily(long shell, long bracket)

@@ -34,7 +34,7 @@ internal static partial class PartForms
         PartField<RearDerailleur>.Of("mount", "M10-bolt, direct-mount or hangerless", p => p.Mount, (p, v) => p with { Mount = v }, [], bare: true),
         PartField<RearDerailleur>.Of("chain", "speeds such as 11", p => p.Chain, (p, v) => p with { Chain = v }, ["speeds"], bare: true),
         PartField<RearDerailleur>.Of("signal", "cable, wired, wireless or hydraulic", p => p.Signal, (p, v) => p with { Signal = v }, [], bare: true),
-        PartField<RearDerailleur>.Of("actuation", "a family such as R, M11 or LG", p => p.Actuation, (p, v) => p with { Actuation = v }, ["pull"]));
+        PartField<RearDerailleur>.Of("actuation", "a family such as R, M11 or LG, or none of the listed ones", p => p.Actuation, (p, v) => p with { Actuation = v }, ["pull"]));
 
     private static PartField<BottomBracket> ForShell => Custom<BottomBracket>("shell", "the shell it is made for, such as BSA 68, or BSA 68-73", ["family", "narrowestShell", "widestShell"], (BottomBracket part, string text, out string reason) =>
         BracketShellText.TryRead(text, out Known<BottomBrackets.ShellFamily> family, out Known<Dimension> narrowest, out Known<Dimension> widest, out reason)

@@ -138,7 +138,7 @@ public sealed record RearDerailleur : Part
     /// <summary>What moves it: cable, wire, radio or fluid.</summary>
     public Known<ShiftSignal> Signal { get; init; }
 
-    /// <summary>Family of its ratio of travel to cable; does not matter without a cable.</summary>
+    /// <summary>Family of its ratio of travel to cable; none where it is none of the listed ones. Does not matter without a cable.</summary>
     public Known<ActuationFamily> Actuation { get; init; }
 
     /// <inheritdoc/>

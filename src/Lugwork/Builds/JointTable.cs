@@ -57,7 +57,7 @@ public static class JointTable
         new("bottom-bracket-width", "Bottom bracket in shell, width", BottomBracketRelations.Width, ShellWidthOfFrame, Narrowest, Widest) { Sources = [Sources.BracketGuide], Caution = Cautions.ShellThreads },
         new("spindle-in-bottom-bracket", "Spindle in bottom bracket", BottomBracketRelations.SpindleIn, BracketTakes, CrankSeat) { Sources = [Sources.SpindleOptions] },
         new("crank-across-shell", "Crank across shell", BottomBracketRelations.Across, ShellOfFrame, CrankSpindle) { Sources = [Sources.BracketGuide] },
-        new("pedals-in-cranks", "Pedals in cranks", BottomBracketRelations.Pedals, CrankPedals, PedalsThread, SidesOfPedals) { Sources = [Sources.PedalAttachment], Caution = Cautions.PedalThreads },
+        new("pedals-in-cranks", "Pedals in cranks", BottomBracketRelations.PairOfPedals, CrankPedals, PedalsThread, SidesOfPedals) { Sources = [Sources.PedalAttachment], Caution = Cautions.PedalThreads },
         new("derailleur-on-hanger", "Rear derailleur on hanger", HangerRelations.OnHanger, HangerOfFrame, Mount) { Sources = [Sources.UniversalHangerNews, Sources.UniversalHangerMaker] },
         new("chain-on-cassette", "Chain on cassette", ChainRelations.OnSprockets, SprocketsOfCassette, ChainFor) { Sources = [Sources.ChainWidths] },
         new("chain-on-rings", "Chain on rings", ChainRelations.OnRings, Rings, ChainFor) { Sources = [Sources.ChainWidths] },

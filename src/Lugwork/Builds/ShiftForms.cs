@@ -5,7 +5,7 @@ internal static partial class PartForms
 {
     public static PartForm<Shifter> Shifter { get; } = new("shifter", () => new Shifter(),
         PartField<Shifter>.Of("signal", "cable, wired, wireless or hydraulic", p => p.Signal, (p, v) => p with { Signal = v }, [], bare: true),
-        PartField<Shifter>.Of("actuation", "a family such as R, M11 or LG", p => p.Actuation, (p, v) => p with { Actuation = v }, ["pull"]),
+        PartField<Shifter>.Of("actuation", "a family such as R, M11 or LG, or none of the listed ones", p => p.Actuation, (p, v) => p with { Actuation = v }, ["pull"]),
         PartField<Shifter>.Of("spacing", "the sprockets it is made for, such as 9, 11-wide or LG-10, or none without clicks", p => p.Spacing, (p, v) => p with { Spacing = v }, ["speeds"]),
         PartField<Shifter>.Of("withDerailleur", "allowed or refused by its maker, or none", p => p.WithDerailleur, (p, v) => p with { WithDerailleur = v }, ["with derailleur"]),
         PartField<Shifter>.Of("withSprockets", "allowed or refused by its maker, or none", p => p.WithSprockets, (p, v) => p with { WithSprockets = v }, ["with sprockets"]));

@@ -9,7 +9,7 @@ public sealed record Shifter : Part
     /// <summary>What carries its shift: cable, wire, radio or fluid.</summary>
     public Known<ShiftSignal> Signal { get; init; }
 
-    /// <summary>Family of its cable pull; does not matter without a cable. Of a front shifter nothing reads it.</summary>
+    /// <summary>Family of its cable pull; none where it is none of the listed ones. Does not matter without a cable. Of a front shifter nothing reads it.</summary>
     public Known<ActuationFamily> Actuation { get; init; }
 
     /// <summary>The sprockets that its clicks are made for; none without clicks. Of a front shifter nothing reads it.</summary>
@@ -18,8 +18,11 @@ public sealed record Shifter : Part
     /// <summary>Whether its maker names it with this derailleur; none where the maker says nothing.</summary>
     public Known<MakersWord> WithDerailleur { get; init; }
 
-    /// <summary>Whether its maker names it with these sprockets, or with this hub gear; none where the maker says nothing. Of a front shifter nothing reads it.</summary>
+    /// <summary>Whether its maker names it with these sprockets, or with this hub gear; none where the maker says nothing, and so where nothing is known. Of a front shifter nothing reads it.</summary>
     public Known<MakersWord> WithSprockets { get; init; }
+
+    /// <summary>What the joints read: a word that nobody has looked up is no word.</summary>
+    internal Known<MakersWord> WithSprocketsOrNothing => WithSprockets.State == KnownState.Unknown ? Known<MakersWord>.None : WithSprockets;
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Shifter, Slot.FrontShifter];
