@@ -8,8 +8,8 @@ internal static partial class JointInputs
 {
     private const string ListedPair = "Look both up in the list of what goes together by the shifter's maker: named together is allowed, ruled out is refused, nothing said is none.";
 
-    public static readonly JointInput HubThread = Input<Wheel, FreewheelThread>(Slot.RearWheel, "thread", "thread of the hub", p => p.Thread, "Outside caliper over the crests, to 0.05 mm, and a thread gauge: 24 an inch or 1 mm. A track hub has a smaller left-hand thread beside it.");
-    public static readonly JointInput SprocketThread = Input<Cassette, FreewheelThread>(Slot.Cassette, "thread", "thread of the freewheel or sprocket", p => p.Thread, "Read its back, or a thread gauge inside: 24 an inch or 1 mm; inside caliper, to 0.05 mm.");
+    public static readonly JointInput HubThread = Input<Wheel, FreewheelThread>(Slot.RearWheel, "thread", "thread of the hub", p => p.ThreadOrBody, "Outside caliper over the crests, to 0.05 mm, and a thread gauge: 24 an inch or 1 mm. A track hub has a smaller left-hand thread beside it.");
+    public static readonly JointInput SprocketThread = Input<Cassette, FreewheelThread>(Slot.Cassette, "thread", "thread of the freewheel or sprocket", p => p.ThreadOrPattern, "Read its back, or a thread gauge inside: 24 an inch or 1 mm; inside caliper, to 0.05 mm.");
     public static readonly JointInput SpiderCircle = Input<Crankset, BoltCircle>(Slot.Crankset, "boltCircle", "bolt circle of the crank", p => p.BoltCircle, "Count the arms and caliper between the middles of neighbouring holes, to 0.5 mm; see whether all are equally far apart.");
     public static readonly JointInput RingCircle = Input<Chainring, BoltCircle>(Slot.Chainring, "boltCircle", "bolt circle of the ring", p => p.BoltCircle, "Count the holes and caliper between the middles of neighbouring ones, to 0.5 mm; see whether all are equally far apart.");
     public static readonly JointInput RingTeeth = Input<Chainring, ToothCount>(Slot.Chainring, "teeth", "teeth of the ring", p => p.Teeth, "Read the number on the ring, or count.");

@@ -186,6 +186,10 @@ public sealed record Wheel : Part
     /// <summary>Thread of a rear hub for a screwed freewheel or a fixed sprocket; does not matter with splines.</summary>
     public Known<FreewheelThread> Thread { get; init; }
 
+    /// <summary>What the joints read: a hub whose body is known to have splines has no thread.</summary>
+    internal Known<FreewheelThread> ThreadOrBody =>
+        Thread.State == KnownState.Unknown && Body.State == KnownState.Value && !ThreadOnHub.IsThreaded(Body.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
 
@@ -236,6 +240,10 @@ public sealed record Cassette : Part
 
     /// <summary>Thread of a screwed freewheel or fixed sprocket; does not matter with splines.</summary>
     public Known<FreewheelThread> Thread { get; init; }
+
+    /// <summary>What the joints read: sprockets whose pattern is known to have splines have no thread.</summary>
+    internal Known<FreewheelThread> ThreadOrPattern =>
+        Thread.State == KnownState.Unknown && Pattern.State == KnownState.Value && !ThreadOnHub.IsScrewed(Pattern.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
 
     /// <summary>How its sprockets stand beside each other; where unknown, what its pattern says.</summary>
     public Known<SprocketSpacing> Spacing { get; init; }

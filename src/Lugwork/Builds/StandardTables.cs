@@ -107,6 +107,7 @@ internal static class StandardTables
     public static ImmutableArray<StandardTable> Nominal =>
     [
         new("Lugwork.Drivetrain", nameof(CrankLength), CrankLength.Called, [.. CrankLength.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
+        new("Lugwork.Drivetrain", nameof(ToothCount), ToothCount.Called, [.. ToothCount.All.Select(t => Size(t.FitCode, t.FitKey, Sources.CommonPractice, ""))]),
         new("Lugwork.Seating", nameof(SeatpostDiameter), SeatpostDiameter.Called, [.. SeatpostDiameter.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
         new("Lugwork.Seating", nameof(SeatTubeBore), SeatTubeBore.Called, [.. SeatTubeBore.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
         new("Lugwork.Seating", nameof(DropperTravel), DropperTravel.Called, [.. DropperTravel.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),

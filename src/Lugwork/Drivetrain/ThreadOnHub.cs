@@ -54,14 +54,18 @@ internal sealed class ThreadOnHub : Relation
     public override Outcome Judge(ReadOnlySpan<long> values)
     {
         (long body, long pattern, long hub, long part) = (values[0], values[1], values[2], values[3]);
-        bool threaded = body == FreehubBody.FreewheelThread.FitCode || body == FreehubBody.Track.FitCode;
-        bool screwed = pattern == CassettePattern.Freewheel.FitCode || pattern == CassettePattern.FixedSprocket.FitCode;
         return body == 0 || pattern == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-            : !threaded || !screwed ? new(Verdict.Fits, NoThread)
+            : !IsThreaded(body) || !IsScrewed(pattern) ? new(Verdict.Fits, NoThread)
             : pattern == CassettePattern.FixedSprocket.FitCode && body == FreehubBody.FreewheelThread.FitCode ? new(Verdict.Unsafe, Unscrews)
             : hub == 0 || part == 0 ? new(Verdict.DoesNotFit, NoneOnOneSide)
             : Threads(FreewheelThread.OfFitCode(hub), FreewheelThread.OfFitCode(part));
     }
+
+    /// <summary>The hub has a thread for its sprockets.</summary>
+    internal static bool IsThreaded(long body) => body == FreehubBody.FreewheelThread.FitCode || body == FreehubBody.Track.FitCode;
+
+    /// <summary>The sprockets are screwed on.</summary>
+    internal static bool IsScrewed(long pattern) => pattern == CassettePattern.Freewheel.FitCode || pattern == CassettePattern.FixedSprocket.FitCode;
 
     /// <summary>What screws on a hub's thread.</summary>
     internal static Outcome Threads(FreewheelThread hub, FreewheelThread part)
