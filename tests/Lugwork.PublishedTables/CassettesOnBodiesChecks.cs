@@ -107,14 +107,14 @@ public sealed class CassettesOnBodiesChecks
     [InlineData("threaded", Freewheels)]
     [InlineData("freewheel thread", Freewheels)]
     public void A_freewheel_whose_thread_is_not_said_is_never_a_fit(string body, string source) =>
-        AssertFit("freewheel", body, source, Verdict.NeedsMeasuring, "");
+        AssertFit("freewheel", body, source, Verdict.NeedsMeasuring, "", "freewheel-on-hub-thread");
 
-    private static void AssertFit(string cassette, string body, string source, Verdict expected, string remedy)
+    private static void AssertFit(string cassette, string body, string source, Verdict expected, string remedy, string joint = "cassette-on-freehub-body")
     {
         Fit fit = Build.From(Frame.Read("material steel"))
             .With(Wheel.Read($"body {Published.Key<FreehubBody>(body, source)}"), Slot.RearWheel)
             .With(Cassette.Read($"pattern {Published.Key<CassettePattern>(cassette, source)}"))
-            .Check().Fits.Single(f => f.Joint!.Id == "cassette-on-freehub-body");
+            .Check().Fits.Single(f => f.Joint!.Id == joint);
         Assert.True(expected == fit.Verdict, $"{source}: {expected} is published, judged: {fit}");
         Assert.Contains(remedy, string.Join(" | ", fit.Remedies), StringComparison.Ordinal);
     }

@@ -82,8 +82,21 @@ internal static class BottomBracketRelations
         Sources = [Sources.Derived, Sources.PedalAttachment],
     };
 
+    private static readonly Reason OwnSides = new("pedal-sides", "{2}: each pedal on its own side.", Cautions.PedalThreads) { Sources = [Sources.PedalAttachment] };
+
+    private static readonly Reason WrongSide = new("pedal-on-wrong-side", "{2}: one would have to go in the other crank, whose thread turns the other way, and destroys the arm.", Cautions.PedalThreads)
+    {
+        Mend = "a left and a right pedal",
+        Sources = [Sources.PedalAttachment],
+    };
+
     /// <summary>Inputs: pedal thread of the crank, thread of the pedal.</summary>
     public static Relation Pedals { get; } = new Matrix(0, 1, Pedal, [], [Sources.PedalAttachment, Sources.OnePiecePedals, Sources.PedalThreadList]);
+
+    /// <summary>Inputs: pedal thread of the crank, thread of the pedals, their sides.</summary>
+    public static Relation PairOfPedals { get; } = new AllOf(
+        Pedals,
+        new Matrix(0, 2, (_, sides) => sides == PedalSides.Pair.FitCode ? new(Verdict.Fits, OwnSides) : new(Verdict.Unsafe, WrongSide), [], [Sources.PedalAttachment]));
 
     private static Reason OtherFamily(long shell, long bracket)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lugwork.Brakes;
+using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 
 namespace Lugwork;
@@ -37,8 +38,20 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     /// <summary>One speed with a brake and a freewheel; no cassette.</summary>
     public static BicycleKind SingleSpeed { get; } = new(8, "single-speed", false);
 
+    /// <summary>BMX: one sprocket, no derailleur.</summary>
+    public static BicycleKind Bmx { get; } = new(9, "BMX", false);
+
+    /// <summary>Fat: very wide tyres.</summary>
+    public static BicycleKind Fat { get; } = new(10, "fat", true);
+
+    /// <summary>Folding, or with small wheels.</summary>
+    public static BicycleKind Folding { get; } = new(11, "folding", true, "small-wheel", "small wheel");
+
+    /// <summary>Children's: one sprocket is enough; a derailleur is not asked for.</summary>
+    public static BicycleKind Childrens { get; } = new(12, "children's", false, "child's", "kids", "kid's");
+
     /// <summary>Every kind.</summary>
-    public static ImmutableArray<BicycleKind> All { get; } = [Touring, City, Road, Gravel, Hardtail, FullSuspension, Track, SingleSpeed];
+    public static ImmutableArray<BicycleKind> All { get; } = [Touring, City, Road, Gravel, Hardtail, FullSuspension, Track, SingleSpeed, Bmx, Fat, Folding, Childrens];
 
     /// <inheritdoc/>
     public static string Called => "bicycle kind";
@@ -57,10 +70,13 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     /// such as disc parts without a mount, a thru-axle where the slots are open, or a collar where the binder is part of the frame;
     /// nor a derailleur beside a rear hub that has one sprocket. A rim brake is asked for where a place for one is stated and no disc mount is,
     /// a lever wherever a brake is that one works, and neither beside a brake inside the hub, save the lever of a drum or roller brake. Nuts never are.
+    /// nor a derailleur beside a rear hub that has one sprocket. A shifter goes with a derailleur or a hub gear, a shock with rear suspension;
+    /// front derailleur, front shifter, chain guide and a ring apart from the crankset are never required.
     /// </summary>
     internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? front, Wheel? rear)
     {
         bool geared = frame.Kind.State != KnownState.Value || frame.Kind.Value.IsGeared;
+        bool derailleur = geared && !HasOneSprocket(rear);
         Brake atRear = BrakeAt(frame.RearBrakeMount, frame.RearBosses, frame.RearBrakeHole, rear);
         Brake atFront = fork is null
             ? BrakeAt(frame.RearBrakeMount, frame.RearBosses, frame.RearBrakeHole, front)
@@ -68,8 +84,11 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
         return
         [
             .. Slot.All
-                .Where(slot => (slot != Slot.Cassette && slot != Slot.RearDerailleur) || geared)
-                .Where(slot => slot != Slot.RearDerailleur || !HasOneSprocket(rear))
+                .Where(slot => slot != Slot.FrontShifter && slot != Slot.FrontDerailleur && slot != Slot.ChainGuide && slot != Slot.Chainring)
+                .Where(slot => slot != Slot.Cassette || geared)
+                .Where(slot => slot != Slot.RearDerailleur || derailleur)
+                .Where(slot => slot != Slot.Shifter || derailleur || (geared && HasHubGear(rear)))
+                .Where(slot => slot != Slot.Shock || HasRearSuspension(frame))
                 .Where(slot => (slot != Slot.RearRotor && slot != Slot.RearBrake) || atRear == Brake.Disc)
                 .Where(slot => (slot != Slot.FrontRotor && slot != Slot.FrontBrake) || atFront == Brake.Disc)
                 .Where(slot => slot != Slot.RearRimBrake || atRear == Brake.Rim)
@@ -106,6 +125,14 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     }
 
     private static bool HasOneSprocket(Wheel? rear) => rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(b => b.TakesOneSprocket);
+
+    /// <summary>Every body that it can have is one of a hub gear; a coaster hub may have another.</summary>
+    private static bool HasHubGear(Wheel? rear) =>
+        rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(HubDrive.GearHub.Bodies.Contains);
+
+    /// <summary>The frame is made for a shock, or is of the kind that is, unless it is known to have no place for one.</summary>
+    private static bool HasRearSuspension(Frame frame) =>
+        !frame.Shock.Values.IsEmpty || (frame.Shock.State != KnownState.None && frame.Kind.State == KnownState.Value && frame.Kind.Value == BicycleKind.FullSuspension);
 
     private static bool MayTakeThruAxle(Known<AxleThread> thread, Known<HubStandard> end) =>
         thread.State != KnownState.None && (thread.State != KnownState.Unknown || end.Values.IsEmpty || end.Values.Any(e => e.TakesThruAxle));

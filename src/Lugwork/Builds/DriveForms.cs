@@ -8,7 +8,8 @@ internal static partial class PartForms
         PartField<BottomBracket>.Of("family", "a thread or bore such as BSA or PF41", p => p.Family, (p, v) => p with { Family = v }, ["made for"]),
         PartField<BottomBracket>.Of("narrowestShell", Millimetres, p => p.NarrowestShell, (p, v) => p with { NarrowestShell = v }, ["narrowest shell"]),
         PartField<BottomBracket>.Of("widestShell", Millimetres, p => p.WidestShell, (p, v) => p with { WidestShell = v }, ["widest shell"]),
-        PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]))
+        PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]),
+        PartField<BottomBracket>.Of("driveSpacer", "millimetres of loose spacers under the drive-side cup, such as 2.5, or none", p => p.DriveSpacer, (p, v) => p with { DriveSpacer = v }, ["drive spacer", "drive-side spacer"]))
         {
             Contradiction = TurnedRange,
         };
@@ -16,17 +17,24 @@ internal static partial class PartForms
     public static PartForm<Crankset> Crankset { get; } = new("crankset", () => new Crankset(),
         PartField<Crankset>.Of("spindle", "a spindle such as 24-road, 28.99 or square-JIS", p => p.Spindle, (p, v) => p with { Spindle = v }, []),
         PartField<Crankset>.Of("pedalThread", "a thread such as 9/16", p => p.PedalThread, (p, v) => p with { PedalThread = v }, ["pedals", "pedal thread"]),
-        PartField<Crankset>.Of("rings", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Rings, (p, v) => p with { Rings = v }, ["speeds"]));
+        PartField<Crankset>.Of("rings", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Rings, (p, v) => p with { Rings = v }, ["speeds"]),
+        PartField<Crankset>.Of("boltCircle", "a circle such as 5x110 or 4x104, or none", p => p.BoltCircle, (p, v) => p with { BoltCircle = v }, ["bolt circle", "BCD", "spider"]),
+        PartField<Crankset>.Of("directMount", "3-bolt, 8-bolt or own, or none", p => p.DirectMount, (p, v) => p with { DirectMount = v }, ["direct mount"]),
+        PartField<Crankset>.Of("largestRing", "teeth such as 50", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
+        PartField<Crankset>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []));
 
     public static PartForm<Pedals> Pedals { get; } = new("pedals", () => new Pedals(),
-        PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true));
+        PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true),
+        PartField<Pedals>.Of("sides", "pair, two-left or two-right", p => p.Sides, (p, v) => p with { Sides = v }, []));
 
     public static PartForm<Chain> Chain { get; } = new("chain", () => new Chain(),
         PartField<Chain>.Of("size", "speeds such as 11, or 1/8", p => p.Size, (p, v) => p with { Size = v }, ["speeds"], bare: true));
 
     public static PartForm<RearDerailleur> RearDerailleur { get; } = new("rear derailleur", () => new RearDerailleur(),
         PartField<RearDerailleur>.Of("mount", "M10-bolt, direct-mount or hangerless", p => p.Mount, (p, v) => p with { Mount = v }, [], bare: true),
-        PartField<RearDerailleur>.Of("chain", "speeds such as 11", p => p.Chain, (p, v) => p with { Chain = v }, ["speeds"], bare: true));
+        PartField<RearDerailleur>.Of("chain", "speeds such as 11", p => p.Chain, (p, v) => p with { Chain = v }, ["speeds"], bare: true),
+        PartField<RearDerailleur>.Of("signal", "cable, wired, wireless or hydraulic", p => p.Signal, (p, v) => p with { Signal = v }, [], bare: true),
+        PartField<RearDerailleur>.Of("actuation", "a family such as R, M11 or LG, or none of the listed ones", p => p.Actuation, (p, v) => p with { Actuation = v }, ["pull"]));
 
     private static PartField<BottomBracket> ForShell => Custom<BottomBracket>("shell", "the shell it is made for, such as BSA 68, or BSA 68-73", ["family", "narrowestShell", "widestShell"], (BottomBracket part, string text, out string reason) =>
         BracketShellText.TryRead(text, out Known<BottomBrackets.ShellFamily> family, out Known<Dimension> narrowest, out Known<Dimension> widest, out reason)

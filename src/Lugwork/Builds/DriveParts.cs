@@ -19,6 +19,9 @@ public sealed record BottomBracket : Part
     /// <summary>The spindle that goes in it.</summary>
     public Known<SpindleSeat> Takes { get; init; }
 
+    /// <summary>Thickness of the loose spacers under the drive-side cup; none where the cup sits on the shell.</summary>
+    public Known<Dimension> DriveSpacer { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.BottomBracket];
 
@@ -46,6 +49,18 @@ public sealed record Crankset : Part
     /// <summary>The speeds that its rings are made for.</summary>
     public Known<SprocketClass> Rings { get; init; }
 
+    /// <summary>Bolt circle of its spider; none for arms without one.</summary>
+    public Known<BoltCircle> BoltCircle { get; init; }
+
+    /// <summary>How a ring, or a spider, sits on the arm itself; none for arms with a fixed spider.</summary>
+    public Known<DirectMountRing> DirectMount { get; init; }
+
+    /// <summary>Teeth of its largest ring.</summary>
+    public Known<ToothCount> LargestRing { get; init; }
+
+    /// <summary>Its chainline, by the kind of crankset.</summary>
+    public Known<FrontChainline> Chainline { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Crankset];
 
@@ -66,6 +81,14 @@ public sealed record Pedals : Part
 {
     /// <summary>Their thread.</summary>
     public Known<PedalThread> Thread { get; init; }
+
+    /// <summary>Which sides they are for; a left and a right one, as pedals are sold, where nothing is said.</summary>
+    public Known<PedalSides> Sides { get; init; }
+
+    /// <summary>What the joints read.</summary>
+    internal Known<PedalSides> SidesOrPair => Sides.State == KnownState.Unknown ? AsSold : Sides;
+
+    private static Known<PedalSides> AsSold { get; } = Known<PedalSides>.Of(PedalSides.Pair, new Evidence(EvidenceKind.Assumed, "a pair as sold"));
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Pedals];
@@ -111,6 +134,12 @@ public sealed record RearDerailleur : Part
 
     /// <summary>The chain that it is made for.</summary>
     public Known<ChainSize> Chain { get; init; }
+
+    /// <summary>What moves it: cable, wire, radio or fluid.</summary>
+    public Known<ShiftSignal> Signal { get; init; }
+
+    /// <summary>Family of its ratio of travel to cable; none where it is none of the listed ones. Does not matter without a cable.</summary>
+    public Known<ActuationFamily> Actuation { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.RearDerailleur];

@@ -25,7 +25,7 @@ public sealed class FitReport
     }
 
     /// <summary>What this version does not judge yet, said in every report.</summary>
-    public const string NotYetJudged = "Not judged by this version: shifting, front derailleur, chainline, chain length, gear capacity, brake hoses, disc pads, spokes, suspension, steerer lengths, cable routing.";
+    public const string NotYetJudged = "Not judged by this version: chainline, chain length, gear capacity, brake hoses, disc pads, spoke lengths, suspension travel, steerer lengths, cable routing.";
 
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }

@@ -6,6 +6,7 @@ using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
 using Lugwork.Steering;
+using Lugwork.Suspension;
 using Lugwork.Tyres;
 using static Lugwork.JointInputs;
 
@@ -87,11 +88,29 @@ public static class JointTable
         new("bottom-bracket-width", "Bottom bracket in shell, width", BottomBracketRelations.Width, ShellWidthOfFrame, Narrowest, Widest) { Sources = [Sources.BracketGuide], Caution = Cautions.ShellThreads },
         new("spindle-in-bottom-bracket", "Spindle in bottom bracket", BottomBracketRelations.SpindleIn, BracketTakes, CrankSeat) { Sources = [Sources.SpindleOptions] },
         new("crank-across-shell", "Crank across shell", BottomBracketRelations.Across, ShellOfFrame, CrankSpindle) { Sources = [Sources.BracketGuide] },
-        new("pedals-in-cranks", "Pedals in cranks", BottomBracketRelations.Pedals, CrankPedals, PedalsThread) { Sources = [Sources.PedalAttachment], Caution = Cautions.PedalThreads },
+        new("pedals-in-cranks", "Pedals in cranks", BottomBracketRelations.PairOfPedals, CrankPedals, PedalsThread, SidesOfPedals) { Sources = [Sources.PedalAttachment], Caution = Cautions.PedalThreads },
         new("derailleur-on-hanger", "Rear derailleur on hanger", HangerRelations.OnHanger, HangerOfFrame, Mount) { Sources = [Sources.UniversalHangerNews, Sources.UniversalHangerMaker] },
         new("chain-on-cassette", "Chain on cassette", ChainRelations.OnSprockets, SprocketsOfCassette, ChainFor) { Sources = [Sources.ChainWidths] },
         new("chain-on-rings", "Chain on rings", ChainRelations.OnRings, Rings, ChainFor) { Sources = [Sources.ChainWidths] },
         new("chain-through-derailleur", "Chain through derailleur", ChainRelations.ThroughDerailleur, ChainOfDerailleur, ChainFor) { Sources = [Sources.ChainSizes] },
         new("belt-through-rear-triangle", "Belt through the rear triangle", BeltRelations.ThroughRearTriangle, Triangle, ChainFor) { Sources = [Sources.BeltConversion, Sources.SplitFrames] },
+        new("freewheel-on-hub-thread", "Screwed freewheel or sprocket on the hub's thread", ThreadOnHub.OnHub, Body, Pattern, HubThread, SprocketThread) { Sources = [Sources.Freewheels], Caution = Cautions.FreewheelThread },
+        new("ring-on-spider", "Chainring on spider", RingRelations.OnSpider, SpiderCircle, RingTeeth, RingCircle) { Sources = [Sources.BoltCircles] },
+        new("direct-mount-ring-on-arm", "Direct-mount chainring on crank arm", RingRelations.OnArm, ArmMount, RingMount) { Sources = [Sources.RingDecoder] },
+        new("ring-against-chainstay", "Crank's largest ring beside the chainstay", RingRelations.BesideChainstay, LargestRing, RingLimit) { Sources = [Sources.CommonPractice], Caution = Cautions.RingRoom },
+        new("chainring-against-chainstay", "Chainring beside the chainstay", RingRelations.BesideChainstay, RingTeeth, RingLimit) { Sources = [Sources.CommonPractice], Caution = Cautions.RingRoom },
+        new("front-derailleur-on-frame", "Front derailleur on frame", FrontDerailleurRelations.OnFrame, FrontMountOfFrame, FrontMountOfDerailleur) { Sources = [Sources.FrontDerailleurs, Sources.FrontMountSpacing] },
+        new("front-derailleur-with-crank", "Front derailleur over the rings", FrontDerailleurRelations.WithCrank, Rings, CageSpeeds, CrankChainline, CageChainline) { Sources = [Sources.CrankTable], Caution = Cautions.ShiftSetUp },
+        new("shifter-with-derailleur", "Shifter with rear derailleur", ShiftRelations.WithDerailleur, SignalOfShifter(Slot.Shifter), SignalOfDerailleur, PullOfShifter, RatioOfDerailleur, WordOfPair) { Sources = [Sources.GearEquation], Caution = Cautions.ShiftSetUp },
+        new("shifter-with-cassette", "Shifter with sprockets", ShiftRelations.WithSprockets, SpacingOfCassette, SpacingOfShifter, WordOfSprockets) { Sources = [Sources.SprocketSpacing], Caution = Cautions.ShiftSetUp },
+        new("front-shifter-with-front-derailleur", "Front shifter with front derailleur", ShiftRelations.WithFrontDerailleur, SignalOfShifter(Slot.FrontShifter), SignalOfFront, WordOfFront) { Sources = [Sources.FrontDerailleurTypes], Caution = Cautions.ShiftSetUp },
+        new("guide-on-bottom-bracket", "Chain guide under the drive-side cup", GuideRelations.UnderCup, GuideMount, DriveSpacer) { Sources = [Sources.GuideOnBracket], Caution = Cautions.GuidePlate },
+        new("guide-on-tabs", "Chain guide on the frame", GuideRelations.OnFrame, GuideMount, GuideTabs, FrontMountOfFrame) { Sources = [Sources.GuideTabs] },
+        new("fork-length-within-limit", "Fork within the frame's length and travel", ForkRelations.WithinFramesLimit, AxleToCrown, LongestFork, ForkTravel, MostForkTravel) { Sources = [Sources.ForkTravel], Caution = Cautions.ForkClassCare },
+        new("fork-crowns-on-frame", "Fork's crowns on frame", ForkRelations.CrownOnFrame, CrownsAllowed, CrownsOfFork) { Sources = [Sources.CommonPractice], Caution = Cautions.ForkClassCare },
+        new("shock-in-frame", "Rear shock in frame", ShockRelations.InFrame, ShockOfFrame, SizeOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
+        new("shock-hardware-in-frame", "Lower shock hardware in frame", ShockRelations.Hardware, LowerOfFrame, LowerOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
+        new("upper-shock-hardware-in-frame", "Upper shock hardware in frame", ShockRelations.UpperHardware, UpperOfFrame, UpperOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
+        new("shock-bush-in-eyelet", "Bush in the shock's eyelet", ShockRelations.Bush, Eyelet, Bush) { Sources = [Sources.EyeletBushings], Caution = Cautions.ShockSizeCare },
     ];
 }

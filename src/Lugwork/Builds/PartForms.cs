@@ -34,7 +34,16 @@ internal static partial class PartForms
         PartField<Frame>.Of("rearBoltToRimOf", "the ISO diameter, such as 622", p => p.RearBoltToRimOf, (p, v) => p with { RearBoltToRimOf = v }, ["rear bolt to rim of", "bolt to rim of"]),
         PartField<Frame>.Of("rearStayThickness", Millimetres, p => p.RearStayThickness, (p, v) => p with { RearStayThickness = v }, ["rear stay thickness", "stay thickness"]),
         PartField<Frame>.Of("rearAxleLength", Millimetres, p => p.RearAxleLength, (p, v) => p with { RearAxleLength = v }, ["rear axle length", "axle length"]),
-        PartField<Frame>.Of("rearSlot", "horizontal, vertical, or none for closed ends", p => p.RearSlot, (p, v) => p with { RearSlot = v }, ["rear slot", "dropout"]))
+        PartField<Frame>.Of("rearSlot", "horizontal, vertical, or none for closed ends", p => p.RearSlot, (p, v) => p with { RearSlot = v }, ["rear slot", "dropout"]),
+        PartField<Frame>.Of("frontMount", "a mount such as 31.8 for a round tube, braze-on or low direct S3, or none", p => p.FrontMount, (p, v) => p with { FrontMount = v }, ["front derailleur", "front derailleur mount", "front mount"]),
+        PartField<Frame>.Of("guideTabs", "ISCG, ISCG05 or none", p => p.GuideTabs, (p, v) => p with { GuideTabs = v }, ["guide tabs", "chain guide tabs"], where: m => m.Tabs is not null),
+        PartField<Frame>.Of("largestRing", "teeth such as 42, or none", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
+        PartField<Frame>.Of("shock", "a size such as 210x55 or trunnion 185x55, or none", p => p.Shock, (p, v) => p with { Shock = v }, ["rear shock", "shock size"]),
+        PartField<Frame>.Of("lowerShockHardware", "width and bolt, such as 22.2x8", p => p.LowerShockHardware, (p, v) => p with { LowerShockHardware = v }, ["lower shock hardware"]),
+        PartField<Frame>.Of("upperShockHardware", "width and bolt, such as 22.2x8, or none for a trunnion", p => p.UpperShockHardware, (p, v) => p with { UpperShockHardware = v }, ["upper shock hardware"]),
+        PartField<Frame>.Of("longestFork", Millimetres, p => p.LongestFork, (p, v) => p with { LongestFork = v }, ["longest fork"]),
+        PartField<Frame>.Of("mostForkTravel", Millimetres, p => p.MostForkTravel, (p, v) => p with { MostForkTravel = v }, ["most fork travel"]),
+        PartField<Frame>.Of("forkCrowns", "single or dual", p => p.ForkCrowns, (p, v) => p with { ForkCrowns = v }, ["fork crowns"]))
         {
             Contradiction = OtherThanUniversal,
         };
@@ -55,7 +64,10 @@ internal static partial class PartForms
         PartField<Fork>.Of("frontBoltToRim", Millimetres, p => p.FrontBoltToRim, (p, v) => p with { FrontBoltToRim = v }, ["front bolt to rim", "bolt to rim"]),
         PartField<Fork>.Of("frontBoltToRimOf", "the ISO diameter, such as 622", p => p.FrontBoltToRimOf, (p, v) => p with { FrontBoltToRimOf = v }, ["front bolt to rim of", "bolt to rim of"]),
         PartField<Fork>.Of("frontAxleLength", Millimetres, p => p.FrontAxleLength, (p, v) => p with { FrontAxleLength = v }, ["front axle length", "axle length"]),
-        PartField<Fork>.Of("frontLips", "kept or missing", p => p.FrontLips, (p, v) => p with { FrontLips = v }, ["front lips", "retention lips", "lips"]));
+        PartField<Fork>.Of("frontLips", "kept or missing", p => p.FrontLips, (p, v) => p with { FrontLips = v }, ["front lips", "retention lips", "lips"]),
+        PartField<Fork>.Of("axleToCrown", Millimetres, p => p.AxleToCrown, (p, v) => p with { AxleToCrown = v }, ["axle to crown", "axle-to-crown"]),
+        PartField<Fork>.Of("travel", "millimetres, such as 120, or none for a rigid fork", p => p.Travel, (p, v) => p with { Travel = v }, []),
+        PartField<Fork>.Of("crowns", "single or dual", p => p.Crowns, (p, v) => p with { Crowns = v }, ["crown type"]));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
@@ -67,6 +79,7 @@ internal static partial class PartForms
         PartField<Wheel>.Of("beadSeat", "the ISO diameter, such as 622", p => p.BeadSeat, (p, v) => p with { BeadSeat = v }, ["bead seat", "rim"]),
         PartField<Wheel>.Of("innerWidth", Millimetres, p => p.InnerWidth, (p, v) => p with { InnerWidth = v }, ["inner width", "inside width", "inner"]),
         PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]),
+        PartField<Wheel>.Of("thread", "a thread such as ISO or French", p => p.Thread, (p, v) => p with { Thread = v }, ["hub thread"]),
         PartField<Wheel>.Of("brakeTrack", "aluminium, carbon, or none for a rim made for discs", p => p.BrakeTrack, (p, v) => p with { BrakeTrack = v }, ["brake track"]),
         PartField<Wheel>.Of("hubBrake", "drum, roller, coaster or none", p => p.HubBrake, (p, v) => p with { HubBrake = v }, ["hub brake"], where: t => t.Place == Brakes.BrakePlace.Hub),
         PartField<Wheel>.Of("axleThread", "a thread such as 3/8x26, or none", p => p.AxleThread, (p, v) => p with { AxleThread = v }, ["axle thread"]),
@@ -83,7 +96,9 @@ internal static partial class PartForms
 
     public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
         PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),
-        PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]))
+        PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]),
+        PartField<Cassette>.Of("thread", "a thread such as ISO or French", p => p.Thread, (p, v) => p with { Thread = v }, []),
+        PartField<Cassette>.Of("spacing", "a spacing such as 9, 11-wide or LG-10", p => p.Spacing, (p, v) => p with { Spacing = v }, ["sprocket spacing"]))
         {
             Contradiction = OtherSprocketsThanPattern,
         };
@@ -203,5 +218,10 @@ internal static partial class PartForms
         : slot == Slot.FrontLever || slot == Slot.RearLever ? BrakeLever
         : slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? RimBrake
         : slot == Slot.FrontNuts || slot == Slot.RearNuts ? AxleNuts
+        : slot == Slot.Shifter || slot == Slot.FrontShifter ? Shifter
+        : slot == Slot.FrontDerailleur ? FrontDerailleur
+        : slot == Slot.ChainGuide ? ChainGuide
+        : slot == Slot.Chainring ? Chainring
+        : slot == Slot.Shock ? Shock
         : RearDerailleur;
 }

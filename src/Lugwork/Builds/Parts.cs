@@ -5,6 +5,7 @@ using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
 using Lugwork.Steering;
+using Lugwork.Suspension;
 using Lugwork.Tyres;
 
 namespace Lugwork;
@@ -89,6 +90,32 @@ public sealed record Frame : Part
 
     /// <summary>How the open slots of the rear end run; none for closed ends.</summary>
     public Known<DropoutSlot> RearSlot { get; init; }
+    /// <summary>Where a front derailleur goes: a band stands for a plain round tube of that outside; none for a frame without a place for one.</summary>
+    public Known<FrontDerailleurMount> FrontMount { get; init; }
+
+    /// <summary>Tabs for a chain guide; none for a frame without.</summary>
+    public Known<ChainGuideMount> GuideTabs { get; init; }
+
+    /// <summary>Teeth of the largest ring that the frame maker allows; none where the maker prints none.</summary>
+    public Known<ToothCount> LargestRing { get; init; }
+
+    /// <summary>The shock that it is made for; none for a frame without rear suspension.</summary>
+    public Known<ShockSize> Shock { get; init; }
+
+    /// <summary>Width and bolt at the lower end of the shock: the end with an eyelet on every shock.</summary>
+    public Known<ShockHardware> LowerShockHardware { get; init; }
+
+    /// <summary>Width and bolt at the upper end of the shock; none for a trunnion.</summary>
+    public Known<ShockHardware> UpperShockHardware { get; init; }
+
+    /// <summary>Longest fork, axle to crown, by the frame maker; none where the maker prints none.</summary>
+    public Known<Dimension> LongestFork { get; init; }
+
+    /// <summary>Most travel of a fork by the frame maker; none where the maker prints none.</summary>
+    public Known<Dimension> MostForkTravel { get; init; }
+
+    /// <summary>The crowns that the frame maker allows on a fork.</summary>
+    public Known<CrownType> ForkCrowns { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
@@ -152,6 +179,19 @@ public sealed record Fork : Part
 
     /// <summary>Lips that keep the wheel in open ends; none means missing. Does not matter with closed ends.</summary>
     public Known<RetentionLips> FrontLips { get; init; }
+    /// <summary>From the middle of the axle to the seat of the crown race, without load.</summary>
+    public Known<Dimension> AxleToCrown { get; init; }
+
+    /// <summary>Travel; none for a rigid fork.</summary>
+    public Known<Dimension> Travel { get; init; }
+
+    /// <summary>Its crowns; a rigid fork has one.</summary>
+    public Known<CrownType> Crowns { get; init; }
+
+    /// <summary>What the joints read: a fork that is known to be rigid has one crown.</summary>
+    internal Known<CrownType> CrownsOrRigid => Crowns.State == KnownState.Unknown && Travel.State == KnownState.None ? OneCrown : Crowns;
+
+    private static Known<CrownType> OneCrown { get; } = Known<CrownType>.Of(CrownType.Single, new Evidence(EvidenceKind.Assumed, "rigid fork"));
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
@@ -213,6 +253,12 @@ public sealed record Wheel : Part
     /// <summary>Hub and rim are stated with other numbers of holes, whichever of them is right.</summary>
     internal bool HolesContradict =>
         HubHoles.Values is { IsEmpty: false } hub && RimHoles.Values is { IsEmpty: false } rim && !hub.Any(rim.Contains);
+    /// <summary>Thread of a rear hub for a screwed freewheel or a fixed sprocket; does not matter with splines.</summary>
+    public Known<FreewheelThread> Thread { get; init; }
+
+    /// <summary>What the joints read: a hub whose body is known to have splines has no thread.</summary>
+    internal Known<FreewheelThread> ThreadOrBody =>
+        Thread.State == KnownState.Unknown && Body.State == KnownState.Value && !ThreadOnHub.IsThreaded(Body.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
@@ -261,6 +307,19 @@ public sealed record Cassette : Part
 
     /// <summary>The speeds that its sprockets are spaced for; where unknown, what its pattern says.</summary>
     public Known<SprocketClass> Sprockets { get; init; }
+
+    /// <summary>Thread of a screwed freewheel or fixed sprocket; does not matter with splines.</summary>
+    public Known<FreewheelThread> Thread { get; init; }
+
+    /// <summary>What the joints read: sprockets whose pattern is known to have splines have no thread.</summary>
+    internal Known<FreewheelThread> ThreadOrPattern =>
+        Thread.State == KnownState.Unknown && Pattern.State == KnownState.Value && !ThreadOnHub.IsScrewed(Pattern.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
+
+    /// <summary>How its sprockets stand beside each other; where unknown, what its pattern says.</summary>
+    public Known<SprocketSpacing> Spacing { get; init; }
+
+    /// <summary>What the joints read: the closer of the two. Where they contradict each other, both.</summary>
+    internal Known<SprocketSpacing> SpacingOrPattern => CassetteSpacing.Of(Pattern, Spacing);
 
     /// <summary>What the joints read: the closer of the two. Where they contradict each other, both: neither is to be believed alone.</summary>
     internal Known<SprocketClass> SprocketsOrPattern =>

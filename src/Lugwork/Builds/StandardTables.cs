@@ -56,6 +56,7 @@ internal static class StandardTables
         Of<SpindleSeat>("Lugwork.BottomBrackets", nameof(SpindleSeat)),
         Of<Spindle>("Lugwork.BottomBrackets", nameof(Spindle)),
         Of<PedalThread>("Lugwork.BottomBrackets", nameof(PedalThread)),
+        Of<PedalSides>("Lugwork.BottomBrackets", nameof(PedalSides)),
         Of<SeatClampSize>("Lugwork.Seating", nameof(SeatClampSize)),
         Of<RailClamp>("Lugwork.Seating", nameof(RailClamp)),
         Of<SaddleRails>("Lugwork.Seating", nameof(SaddleRails)),
@@ -95,6 +96,7 @@ internal static class StandardTables
         Of<FrontDerailleurCable>("Lugwork.Drivetrain", nameof(FrontDerailleurCable)),
         Of<FrontDerailleurMount>("Lugwork.Drivetrain", nameof(FrontDerailleurMount)),
         Of<FrontDerailleurSwing>("Lugwork.Drivetrain", nameof(FrontDerailleurSwing)),
+        Of<MakersWord>("Lugwork.Drivetrain", nameof(MakersWord)),
         Of<QFactor>("Lugwork.Drivetrain", nameof(QFactor)),
         Of<SprocketSpacing>("Lugwork.Drivetrain", nameof(SprocketSpacing)),
         Of<CrownType>("Lugwork.Suspension", nameof(CrownType)),
@@ -111,6 +113,7 @@ internal static class StandardTables
     public static ImmutableArray<StandardTable> Nominal =>
     [
         new("Lugwork.Drivetrain", nameof(CrankLength), CrankLength.Called, [.. CrankLength.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
+        new("Lugwork.Drivetrain", nameof(ToothCount), ToothCount.Called, [.. ToothCount.All.Select(t => Size(t.FitCode, t.FitKey, Sources.CommonPractice, ""))]),
         new("Lugwork.Seating", nameof(SeatpostDiameter), SeatpostDiameter.Called, [.. SeatpostDiameter.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
         new("Lugwork.Seating", nameof(SeatTubeBore), SeatTubeBore.Called, [.. SeatTubeBore.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
         new("Lugwork.Seating", nameof(DropperTravel), DropperTravel.Called, [.. DropperTravel.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),

@@ -15,6 +15,7 @@ internal static class UnjudgedFields
         if (parts.At(Slot.FrontWheel) is Wheel front)
         {
             Ask(Slot.FrontWheel, "body", front.Body, ref asked);
+            Ask(Slot.FrontWheel, "thread", front.Thread, ref asked);
             Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
             Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);
             Holes(Slot.FrontWheel, front, ref asked);
@@ -34,6 +35,13 @@ internal static class UnjudgedFields
         if (parts.At(Slot.Seatpost) is Seatpost post)
         {
             Ask(Slot.Seatpost, "length", post.Length, ref asked);
+        }
+
+        if (parts.At(Slot.FrontShifter) is Shifter shifter)
+        {
+            Ask(Slot.FrontShifter, "actuation", shifter.Actuation, ref asked);
+            Ask(Slot.FrontShifter, "spacing", shifter.Spacing, ref asked);
+            Ask(Slot.FrontShifter, "withSprockets", shifter.WithSprockets, ref asked);
         }
 
         return asked;

@@ -34,7 +34,7 @@ internal static class BodyDimensions
     public static int? Splines(FreehubBody body) => body.FitCode switch
     {
         1 or 18 => 0,
-        2 or 3 or 4 or 5 or 6 or 14 => 9,
+        2 or 3 or 4 or 5 or 6 or 14 or 19 => 9,
         7 => 18,
         8 => 23,
         11 or 12 or 13 => 8,
@@ -77,6 +77,7 @@ internal static class BodyDimensions
         16 => "three lugs and a snap ring, bore 1 3/8 in",
         17 => "carrier of the hub's maker",
         18 => "two threads side by side, the outer one left-hand",
+        19 => "splines of an HG body that stand taller; its maker is not the system's",
         _ => "",
     };
 

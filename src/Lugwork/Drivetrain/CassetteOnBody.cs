@@ -36,7 +36,17 @@ internal static class CassetteOnBody
 
     private static readonly Reason OneMaker = new("one-maker", "{1} on {0}: carriers of different hubs are not the same. Compare the maker's name on both, or ask the hub's maker.");
 
-    private static readonly Reason CompareThreads = new("compare-freewheel-threads", "Cassette {1} on {0}: the thread of the freewheel is not said, and hubs that are called threaded are not all ISO. ISO, British and Italian threads exchange, French and BMX ones with none; read or gauge both.", Cautions.FreewheelThread);
+    private static readonly Reason Screwed = new("screwed-on", "{1} is screwed on {0}; whether the threads mate is judged apart.", Cautions.FreewheelThread);
+
+    private static readonly Reason Unscrews = new("fixed-without-lockring", "{1} on {0}: without a second, left-hand thread for a lockring it unscrews under back-pedalling.", Cautions.FixedLockring)
+    {
+        Mend = "a track hub with a left-hand lockring, or a freewheel",
+    };
+
+    private static readonly Reason TallSplines = new("tall-splines", "Cassette {1} on {0}: the smallest sprocket may meet the ends of the splines before the rest is clamped, and the cassette stays loose at full torque.")
+    {
+        Mend = "a spacer of 0.3 to 0.5 mm behind the cassette first; see that the lockring still has enough thread",
+    };
 
     private static readonly Reason MeasureOld = new("measure-old-body", "Cassette {1} goes on {0} where its splines are 36 mm long; the body for 7 speeds is 5 mm shorter. Measure it.");
 
@@ -76,6 +86,7 @@ internal static class CassetteOnBody
             Say(cassette, FreehubBody.HgShort, Verdict.DoesNotFit, TooShort, Sources.FreehubTypes, Sources.Derived);
             Say(cassette, FreehubBody.Symmetric, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
             Say(cassette, FreehubBody.SingleSpeed, Verdict.DoesNotFit, TooShort, Sources.Memory);
+            Say(cassette, FreehubBody.HgTall, Verdict.NeedsMeasuring, TallSplines, Sources.TallSplines);
         }
 
         Say(CassettePattern.Hg7, FreehubBody.HgShort, Verdict.Fits, Goes, Sources.FreehubTypes);
@@ -117,7 +128,9 @@ internal static class CassetteOnBody
         Spacer(CassettePattern.EightSpline10To12, FreehubBody.N3w, 4.4m, Sources.N3wPage);
         Say(CassettePattern.EightSpline13, FreehubBody.N3w, Verdict.Fits, Goes, Sources.N3wPage);
         Say(CassettePattern.EightSpline13, FreehubBody.EightSpline, Verdict.DoesNotFit, NoRoomForNine, Sources.N3wPage, Sources.Derived);
-        Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.NeedsMeasuring, CompareThreads, Sources.Freewheels);
+        Say(CassettePattern.Freewheel, FreehubBody.FreewheelThread, Verdict.Fits, Screwed, Sources.Freewheels);
+        Say(CassettePattern.FixedSprocket, FreehubBody.FreewheelThread, Verdict.Unsafe, Unscrews, Sources.FixedLockring, Sources.CommonPractice);
+        Say(CassettePattern.FixedSprocket, FreehubBody.Track, Verdict.Fits, Screwed with { Caution = Cautions.FixedLockring }, Sources.FixedLockring);
         Say(CassettePattern.ThreeLug, FreehubBody.ThreeLug, Verdict.Fits, Goes, Sources.HubGearPage);
         Say(CassettePattern.ThreeLug, FreehubBody.HubGearOwn, Verdict.DoesNotFit, OtherSplines, Sources.HubGearPage);
         Say(CassettePattern.HubGearOwn, FreehubBody.ThreeLug, Verdict.DoesNotFit, OtherSplines, Sources.HubGearPage);

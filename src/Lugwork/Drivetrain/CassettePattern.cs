@@ -67,11 +67,14 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
     /// <summary>8-speed of the 8-spline family, cut for the old shallow splines.</summary>
     public static CassettePattern EightSpline8 { get; } = new(19, "8-spline-8", "8-speed 8-spline", Sources.EightSpline);
 
+    /// <summary>One fixed sprocket that is screwed on and held by a left-hand lockring.</summary>
+    public static CassettePattern FixedSprocket { get; } = new(20, "fixed-sprocket", "screwed fixed sprocket", Sources.FixedLockring, "fixed sprocket", "fixed cog", "track sprocket", "track cog");
+
     /// <summary>Every pattern.</summary>
     public static ImmutableArray<CassettePattern> All { get; } =
     [
         Hg7, Hg8, Hg9, Hg10, Hg10OldRoad, Hg11Wide, Hg11Road, Hg12Road, Hg12Fit, MicroSpline12, Xd, Xdr,
-        EightSpline9, EightSpline10To12, EightSpline13, Freewheel, ThreeLug, HubGearOwn, EightSpline8,
+        EightSpline9, EightSpline10To12, EightSpline13, Freewheel, ThreeLug, HubGearOwn, EightSpline8, FixedSprocket,
     ];
 
     /// <inheritdoc/>
@@ -83,8 +86,8 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
     /// <summary>Most sprockets that the pattern is made with; null for a freewheel and for one sprocket.</summary>
     public int? MostSpeeds => FitCode is 11 or 14 ? 12 : FewestSpeeds;
 
-    /// <summary>Teeth of the smallest sprocket that the body under it allows: 11 on HG, 10 on Micro Spline, XD and XDR, 9 on N3W, 12 on a freewheel and on the old 8-spline body, 13 on a hub gear. A few XD cassettes start at 9.</summary>
-    public int FewestTeeth => FitCode switch { 10 or 11 or 12 => 10, 15 => 9, 16 or 19 => 12, 17 or 18 => 13, _ => 11 };
+    /// <summary>Teeth of the smallest sprocket that the body under it allows: 11 on HG, 10 on Micro Spline, XD and XDR, 9 on N3W, 12 on a freewheel and on the old 8-spline body, 13 on a hub gear, 12 on a track hub. A few XD cassettes start at 9.</summary>
+    public int FewestTeeth => FitCode switch { 10 or 11 or 12 => 10, 15 => 9, 16 or 19 or 20 => 12, 17 or 18 => 13, _ => 11 };
 
     /// <inheritdoc/>
     public static CassettePattern OfFitCode(long code) => ByCode(code);

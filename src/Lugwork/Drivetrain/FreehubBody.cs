@@ -65,11 +65,14 @@ public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<Freehub
     /// <summary>Track thread with a left-hand lockring.</summary>
     public static FreehubBody Track { get; } = new(18, "TRACK", "track thread with lockring", Sources.Memory, "fixed");
 
+    /// <summary>HG for 8 to 10 speeds of a maker other than the system's, with taller splines: a cassette may stay loose on it at full torque.</summary>
+    public static FreehubBody HgTall { get; } = new(19, "HG-tall", "HG body of another maker with tall splines", Sources.TallSplines, "HG tall splines", "third-party HG", "third-party HG body");
+
     /// <summary>Every body.</summary>
     public static ImmutableArray<FreehubBody> All { get; } =
     [
         FreewheelThread, Symmetric, HgShort, HgMedium, HgTenOnly, HgLong, Hg12Road, MicroSpline, Xd, Xdr,
-        EightSplineOld, EightSpline, N3w, SingleSpeed, BmxDriver, ThreeLug, HubGearOwn, Track,
+        EightSplineOld, EightSpline, N3w, SingleSpeed, BmxDriver, ThreeLug, HubGearOwn, Track, HgTall,
     ];
 
     /// <inheritdoc/>

@@ -18,7 +18,7 @@ public sealed class HubDrive : Standard<HubDrive>, IInterfaceValue<HubDrive>
         1, "freehub", "freehub for a cassette", Sources.FreehubTypes, false, false,
         [
             FreehubBody.Symmetric, FreehubBody.HgShort, FreehubBody.HgMedium, FreehubBody.HgTenOnly, FreehubBody.HgLong, FreehubBody.Hg12Road, FreehubBody.MicroSpline,
-            FreehubBody.Xd, FreehubBody.Xdr, FreehubBody.EightSplineOld, FreehubBody.EightSpline, FreehubBody.N3w, FreehubBody.SingleSpeed,
+            FreehubBody.Xd, FreehubBody.Xdr, FreehubBody.EightSplineOld, FreehubBody.EightSpline, FreehubBody.N3w, FreehubBody.SingleSpeed, FreehubBody.HgTall,
         ],
         "cassette hub", "freehub body");
 

@@ -15,6 +15,8 @@ public static class Indexing
 
     private const decimal HalfPitch = 0.5m;
 
+    private const string ThickApart = "thick plates have a pull of their own: only chain and rings cross over";
+
     /// <summary>Judges a shifter and a derailleur on sprockets, and shows the sum.</summary>
     /// <param name="shifter">Family of the shifter.</param>
     /// <param name="derailleur">Family of the rear derailleur.</param>
@@ -48,13 +50,26 @@ public static class Indexing
         return least > 1 ? least - 1 : most < 1 ? 1 - most : 0;
     }
 
+    /// <summary>Why two families never work together over so many steps, whatever the sprockets: their maker says so, or published figures of one kind miss the last sprocket by more than half a pitch. Null where nothing published parts them.</summary>
+    internal static string? NeverTogether(ActuationFamily shifter, ActuationFamily derailleur, int steps) =>
+        (shifter == ActuationFamily.ThickPlate) != (derailleur == ActuationFamily.ThickPlate) ? ThickApart
+        : shifter == derailleur ? null
+        : shifter.HasPublishedRatio && derailleur.HasPublishedRatio && LeastMiss(derailleur.Ratio!.Value, shifter.Ratio!.Value, RatioRounding) * steps > HalfPitch ? "the ratios of the two families differ: the pitch is missed"
+        : shifter.HasPublishedPull && derailleur.HasPublishedPull && LeastMiss(shifter.MeanPull!.Value, derailleur.MeanPull!.Value, PullRounding) * steps > HalfPitch ? "the pulls of the two families differ: the pitch is missed"
+        : null;
+
     private static (Verdict Verdict, string Why) Judge(ActuationFamily shifter, ActuationFamily derailleur, SprocketSpacing sprockets, decimal? pitch)
     {
         int steps = sprockets.Speeds - 1;
         bool thick = sprockets.Source == Sources.ThickPlates;
-        if ((shifter == ActuationFamily.ThickPlate) != (derailleur == ActuationFamily.ThickPlate) || (thick && shifter != ActuationFamily.ThickPlate))
+        if (thick && shifter != ActuationFamily.ThickPlate)
         {
-            return (Verdict.DoesNotFit, "thick plates have a pull of their own: only chain and rings cross over");
+            return (Verdict.DoesNotFit, ThickApart);
+        }
+
+        if (NeverTogether(shifter, derailleur, steps) is { } never)
+        {
+            return (Verdict.DoesNotFit, never);
         }
 
         if (shifter == derailleur)
@@ -64,14 +79,7 @@ public static class Indexing
                 : (Verdict.NeedsMeasuring, "pull and ratio of this family are not both published");
         }
 
-        if (shifter.HasPublishedRatio && derailleur.HasPublishedRatio && LeastMiss(derailleur.Ratio!.Value, shifter.Ratio!.Value, RatioRounding) * steps > HalfPitch)
-        {
-            return (Verdict.DoesNotFit, "the ratios of the two families differ: the pitch is missed");
-        }
-
-        return shifter.HasPublishedPull && derailleur.HasPublishedPull && LeastMiss(shifter.MeanPull!.Value, derailleur.MeanPull!.Value, PullRounding) * steps > HalfPitch
-            ? (Verdict.DoesNotFit, "the pulls of the two families differ: the pitch is missed")
-            : (Verdict.NeedsMeasuring, "two families without published figures that could be set against each other");
+        return (Verdict.NeedsMeasuring, "two families without published figures that could be set against each other");
     }
 
     private static List<Source> Rests(ActuationFamily shifter, ActuationFamily derailleur, SprocketSpacing sprockets, bool implied)

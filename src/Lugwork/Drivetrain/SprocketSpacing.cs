@@ -14,7 +14,7 @@ public sealed class SprocketSpacing : Standard<SprocketSpacing>, IInterfaceValue
         (SprocketMicrometres, SpacerMicrometres, LeastMicrometres, MostMicrometres) = (sprocket, spacer, pitch.Least, pitch.Most);
     }
 
-    /// <summary>Every spacing, few speeds before many; the 8-spline family and the thick plates last.</summary>
+    /// <summary>Every spacing, few speeds before many; the 8-spline family, the thick plates and one sprocket last.</summary>
     public static ImmutableArray<SprocketSpacing> All { get; } =
     [
         Of(1, "5-freewheel", "5-speed freewheel", 5, 2_000, 3_500, Sources.SpacingCribSheet),
@@ -33,10 +33,14 @@ public sealed class SprocketSpacing : Standard<SprocketSpacing>, IInterfaceValue
         new(14, "LG-9", "9-speed thick plates", 9, 0, 0, default, Sources.ThickPlates),
         new(15, "LG-10", "10-speed thick plates", 10, 0, 0, default, Sources.ThickPlates),
         new(16, "LG-11", "11-speed thick plates", 11, 0, 0, default, Sources.ThickPlates),
+        new(17, "single", "one sprocket", 1, 0, 0, default, Sources.HubGearPage, "1-speed", "single-speed", "single speed", "hub gear"),
     ];
 
     /// <inheritdoc/>
     public static string Called => "sprocket spacing";
+
+    /// <summary>One sprocket, with nothing beside it: gears, if there are any, are inside the hub.</summary>
+    public static SprocketSpacing Single => All[16];
 
     /// <summary>Number of sprockets.</summary>
     public int Speeds { get; }

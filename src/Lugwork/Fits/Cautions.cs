@@ -1,7 +1,7 @@
 namespace Lugwork;
 
 /// <summary>The cautions that verdicts carry. Makers' figures, local codes and licensed practice come first.</summary>
-internal static class Cautions
+internal static partial class Cautions
 {
     public static Caution NeverReamToSuit { get; } = new("never-ream-to-suit", "Never ream a seat tube or turn down a post to suit: the wall carries the load.");
 

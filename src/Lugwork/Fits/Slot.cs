@@ -101,6 +101,18 @@ public sealed class Slot
 
     /// <summary>The nuts of a solid rear axle.</summary>
     public static Slot RearNuts { get; } = new(29, "rearNuts", "rear axle nuts");
+    /// <summary>The rear shifter.</summary>
+    public static Slot Shifter { get; } = new(30, "shifter", "rear shifter");
+    /// <summary>The front shifter; never required.</summary>
+    public static Slot FrontShifter { get; } = new(31, "frontShifter", "front shifter");
+    /// <summary>The front derailleur; never required.</summary>
+    public static Slot FrontDerailleur { get; } = new(32, "frontDerailleur", "front derailleur");
+    /// <summary>The chain guide; never required.</summary>
+    public static Slot ChainGuide { get; } = new(33, "chainGuide", "chain guide");
+    /// <summary>A ring that is bought apart from the crankset; never required.</summary>
+    public static Slot Chainring { get; } = new(34, "chainring", "chainring");
+    /// <summary>The rear shock.</summary>
+    public static Slot Shock { get; } = new(35, "shock", "rear shock");
 
     /// <summary>Every slot, in the order of a build sheet.</summary>
     public static ImmutableArray<Slot> All { get; } =
@@ -108,6 +120,7 @@ public sealed class Slot
         Frame, Fork, FrontWheel, RearWheel, FrontTyre, RearTyre, Cassette, FrontRotor, RearRotor, FrontBrake, RearBrake, Seatpost,
         FrontAxle, RearAxle, Headset, Stem, Handlebar, SeatClamp, Saddle, BottomBracket, Crankset, Pedals, Chain, RearDerailleur,
         FrontLever, RearLever, FrontRimBrake, RearRimBrake, FrontNuts, RearNuts,
+        Shifter, FrontShifter, FrontDerailleur, ChainGuide, Chainring, Shock,
     ];
 
     /// <summary>Property name in a build file: "rearWheel".</summary>

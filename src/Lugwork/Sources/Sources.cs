@@ -485,6 +485,12 @@ public static class Sources
     /// <summary>Double chain-guide fitting on an external-cup crank.</summary>
     public static Source GuideOnBracket { get; } = new("GUIDE-ON-BRACKET", SourceKind.Community, Confidence.Medium, "Double chain-guide fitting on an external-cup crank", "rideitfixit.blogspot.com", "2012", "rideitfixit.blogspot.com/2012/04/double-chainguide-cautionary-tale.html");
 
+    /// <summary>Specifications changed without notice (shallower first-position sprocket).</summary>
+    public static Source TallSplines { get; } = new("TALL-SPLINES", SourceKind.Community, Confidence.Low, "Specifications changed without notice (shallower first-position sprocket)", "pedaldamnit.blogspot.com", "2006", "pedaldamnit.blogspot.com/2006/08/specifications-changed-without-notice.html");
+
+    /// <summary>Fixed gear without lockring.</summary>
+    public static Source FixedLockring { get; } = new("FIXED-LOCKRING", SourceKind.Community, Confidence.Low, "Fixed gear without lockring", "movimentofisso.it", "undated", "movimentofisso.it/biciclette_en.aspx?IdProd=42");
+
     /// <summary>Bicycles/Maintenance and Repair/Gear-changing Dimensions (equation; tables not readable).</summary>
     public static Source GearEquation { get; } = new("GEAR-EQUATION", SourceKind.Handbook, Confidence.Medium, "Bicycles/Maintenance and Repair/Gear-changing Dimensions (equation; tables not readable)", "Wikibooks", "undated", "en.wikibooks.org/wiki/Bicycles/Maintenance_and_Repair/Gear-changing_Dimensions");
 
@@ -1155,6 +1161,7 @@ public static class Sources
         LoadedRims,
         BeltConversion, SplitFrames, BeltTracks, FlangedBelt, CoasterBrakes, DrumArmClip, DrumArmLoose,
         HubDynamos, DynamoConnectors, DynamoPlug, WiredShift, WirelessShift, HydraulicShift,
+        TallSplines, FixedLockring,
 
 
         GearInchesPage, GainRatios, HubGearFractions, HubGearArticle, YouthLimits, YouthLimitsChanged,

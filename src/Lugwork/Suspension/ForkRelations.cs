@@ -1,6 +1,6 @@
 namespace Lugwork.Suspension;
 
-/// <summary>A fork's crowns against what the frame is rated for.</summary>
+/// <summary>A fork's length, travel and crowns against what the frame is made for.</summary>
 internal static class ForkRelations
 {
     private static readonly Reason Allowed = new("crown-allowed", "{1} on a frame rated for {0}.") { Sources = [Sources.CommonPractice] };
@@ -11,9 +11,40 @@ internal static class ForkRelations
         Sources = [Sources.CommonPractice],
     };
 
+    private static readonly Reason WithinLimit = new("fork-within-limit", "A fork of {0} mm axle to crown and {2} mm travel; the frame maker allows {1} mm and {3} mm.") { Sources = [Sources.ForkTravel] };
+
+    private static readonly Reason TooLong = new("fork-too-long", "A fork of {0} mm axle to crown is longer than the {1} mm that the frame maker allows: it levers on the head tube and slackens the steering.", Cautions.ForkClassCare)
+    {
+        Mend = "a shorter fork, or the frame maker's word",
+        Sources = [Sources.ForkTravel, Sources.Derived],
+    };
+
+    private static readonly Reason TooMuchTravel = TooLong with { Id = "fork-travel-too-much", Template = "A fork of {2} mm travel has more than the {3} mm that the frame maker allows: it levers on the head tube." };
+
+    private static readonly Reason NoLimit = new("no-fork-limit", "A fork of {0} mm axle to crown and {2} mm travel, and the frame maker prints no limit: ask; a missing one is unknown, not unlimited.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
+
+    /// <summary>Inputs: axle to crown of the fork, the frame's longest, travel of the fork, the frame's most.</summary>
+    public static Relation WithinFramesLimit { get; } = new ForkLimit();
+
     /// <summary>Inputs: the crowns that the frame is rated for, the fork's.</summary>
     public static Relation CrownOnFrame { get; } = new Matrix(0, 1, Cell, [], [Sources.CommonPractice]);
 
     private static Outcome Cell(long frame, long fork) =>
         frame == CrownType.Single.FitCode && fork == CrownType.Dual.FitCode ? new(Verdict.Unsafe, NotRated) : new(Verdict.Fits, Allowed);
+
+    /// <summary>A limit of "none" is not printed; one of the two is enough, and none at all has to be asked for.</summary>
+    private sealed class ForkLimit : Relation
+    {
+        public override string Kind => "at most, in length and in travel";
+
+        public override Outcome Judge(ReadOnlySpan<long> values)
+        {
+            (long length, long longest, long travel, long most) = (values[0], values[1], values[2], values[3]);
+            return length == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+                : longest != 0 && length > longest ? new(Verdict.Unsafe, TooLong)
+                : most != 0 && travel > most ? new(Verdict.Unsafe, TooMuchTravel)
+                : longest == 0 && most == 0 ? new(Verdict.NeedsMeasuring, NoLimit)
+                : new(Verdict.Fits, WithinLimit);
+        }
+    }
 }

@@ -53,8 +53,20 @@ internal static class ShockRelations
     /// <summary>Inputs: the frame's width and bolt, the hardware.</summary>
     public static Relation Hardware { get; } = new SameKey(0, 1, SameHardware, (_, _) => OtherHardware, []);
 
+    /// <summary>The same at the upper end, where a trunnion has none on either side.</summary>
+    public static Relation UpperHardware { get; } = new WhereNotTrunnion();
+
     /// <summary>Inputs: the bush that the eyelet is made for, the bush.</summary>
     public static Relation Bush { get; } = new SameKey(0, 1, SameBush, (_, _) => OtherBush, []);
+
+    private static readonly Reason NoHardware = new("no-upper-hardware", "Neither frame nor shock has hardware at the upper end: a trunnion is screwed in.") { Sources = [Sources.InlineShockSizes] };
+
+    private sealed class WhereNotTrunnion : Relation
+    {
+        public override string Kind => "same key, or none on either side";
+
+        public override Outcome Judge(ReadOnlySpan<long> values) => values[0] == 0 && values[1] == 0 ? new(Verdict.Fits, NoHardware) : Hardware.Judge(values);
+    }
 
     private static Outcome Cell(long frame, long shock)
     {

@@ -43,8 +43,8 @@ internal static class Bench
         Judge("rear-caliper-on-mount", frame, (Slot.RearBrake, Caliper.Read(caliper)), (Slot.RearRotor, Rotor.Read(rotor))).Verdict;
 
     /// <summary>A whole bicycle with a part in every slot, of which everything is known and everything fits: cable discs and rim brakes under the same levers.</summary>
-    public static Build WholeBicycle() => Build.From(Frame.Read("kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none"))
-        .With(Fork.Read("front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none"))
+    public static Build WholeBicycle() => Build.From(Frame.Read("kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none; front derailleur 31.8; guide tabs ISCG05; largest ring 48; shock 210x55; lower shock hardware 22.2x8; upper shock hardware 22.2x8; longest fork 400; most fork travel none; fork crowns single"))
+        .With(Fork.Read("front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none; axle to crown 395; travel none"))
         .With(Wheel.Read("hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M9x1; washers none; hub holes 28; rim holes 28"), Slot.FrontWheel)
         .With(Wheel.Read("hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none; hub holes 28; rim holes 28"), Slot.RearWheel)
         .With(Tyre.Read("40-622; folding"), Slot.FrontTyre)
@@ -62,15 +62,21 @@ internal static class Bench
         .With(Handlebar.Read("31.8"))
         .With(SeatClamp.Read("31.8"))
         .With(Saddle.Read("7 mm round"))
-        .With(BottomBracket.Read("shell BSA 68-73; takes 24"))
-        .With(Crankset.Read("spindle 24-road; pedals 9/16; rings 9"))
+        .With(BottomBracket.Read("shell BSA 68-73; takes 24; drive spacer 2.5"))
+        .With(Crankset.Read("spindle 24-road; pedals 9/16; rings 9; bolt circle 5x110; direct mount 8-bolt; largest ring 46; chainline road-2x"))
         .With(Pedals.Read("9/16"))
         .With(Chain.Read("9-speed"))
-        .With(RearDerailleur.Read("M10 bolt; chain 9"))
         .With(BrakeLever.Read("pull short; fluid none"), Slot.FrontLever)
         .With(BrakeLever.Read("pull short; fluid none"), Slot.RearLever)
         .With(RimBrake.Read("road caliper; reach 47-57; bolt recessed; pads for aluminium"), Slot.FrontRimBrake)
         .With(RimBrake.Read("road caliper; reach 47-57; bolt recessed; pads for aluminium"), Slot.RearRimBrake)
         .With(AxleNuts.Read("M9x1"), Slot.FrontNuts)
-        .With(AxleNuts.Read("M10x1"), Slot.RearNuts);
+        .With(AxleNuts.Read("M10x1"), Slot.RearNuts)
+        .With(RearDerailleur.Read("M10 bolt; chain 9; cable; pull R"))
+        .With(Shifter.Read("cable; pull R; spacing 9; with derailleur allowed; with sprockets none"), Slot.Shifter)
+        .With(Shifter.Read("cable; pull R; spacing none; with derailleur allowed; with sprockets none"), Slot.FrontShifter)
+        .With(FrontDerailleur.Read("31.8; speeds 9; chainline road-2x; cable"))
+        .With(ChainGuide.Read("ISCG05"))
+        .With(Chainring.Read("bolt circle 5x110; direct mount none; teeth 46"))
+        .With(Shock.Read("size 210x55; lower hardware 22.2x8; upper hardware 22.2x8; eyelet 12.7; bush 12.7"));
 }

@@ -10,8 +10,8 @@ internal static class Bicycles
     private static readonly string[] RearMounts = ["IS-rear", "PM-160", "PM-180", "FM-rear-140", "none", "unknown", "not covered"];
     private static readonly string[] FrontMounts = ["IS-front", "PM-160", "PM-180", "FM-front-140", "none", "unknown"];
     private static readonly string[] Limits = ["160", "180", "203", "unknown", "not covered"];
-    private static readonly string[] Bodies = ["HG-M", "HG-L", "HG", "XD", "hub gear", "unknown", "not covered"];
-    private static readonly string[] Patterns = ["HG-9", "HG-10-old-road", "HG-11-road", "XD", "3-lug", "unknown"];
+    private static readonly string[] Bodies = ["HG-M", "HG-L", "HG", "HG-tall", "XD", "hub gear", "FW-thread", "TRACK", "unknown", "not covered"];
+    private static readonly string[] Patterns = ["HG-9", "HG-10-old-road", "HG-11-road", "XD", "3-lug", "freewheel", "fixed-sprocket", "unknown"];
     private static readonly string[] Threads = ["M12x1.0", "M12x1.5", "M15x1.5", "own", "none", "M12", "unknown"];
     private static readonly string[] HeadTubes = ["44|56", "44|44", "EC34/EC34", "IS42|IS52", "unknown", "frame-specific"];
     private static readonly string[] Headsets = ["code ZS44/28.6|ZS56/40", "code ZS44/28.6|EC44/40", "code EC34/28.6|EC34/30", "code IS42/28.6|IS52/40", "upper ZS44", "kind threadless", "code frame-specific"];
@@ -25,7 +25,7 @@ internal static class Bicycles
     private static readonly string[] Speeds = ["5-8", "9", "10", "11", "12", "belt", "unknown"];
     private static readonly string[] Triangles = ["closed", "opens", "none", "unknown", "proprietary"];
     private static readonly string[] Bosses = ["cantilever-622", "cantilever-559", "u-brake", "none", "unknown", "frame-specific"];
-    private static readonly string[] Spacings = ["74.9", "75", "80", "85", "85 ± 1", "none", "unknown"];
+    private static readonly string[] BossSpacings = ["74.9", "75", "80", "85", "85 ± 1", "none", "unknown"];
     private static readonly string[] Bolts = ["nutted-6", "recessed-6", "M6", "none", "unknown"];
     private static readonly string[] BoltToRims = ["46", "47", "49 ± 0.5", "57", "58", "none", "unknown"];
     private static readonly string[] Fluids = ["mineral-oil", "glycol-ether", "none", "unknown"];
@@ -35,7 +35,23 @@ internal static class Bicycles
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown", "frame-specific"];
 
     public static Frame Frame(Random random) => Lugwork.Frame.Read(
-        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearSlot {Of(random, Slots)}");
+        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearSlot {Of(random, Slots)}; {FrameOfDrive(random)}");
+    private static readonly string[] Mounts = ["28.6", "31.8", "34.9", "braze-on", "S2", "S3", "E-type", "none", "unknown", "proprietary"];
+    private static readonly string[] Teeth = ["32", "34", "38", "39", "46", "none", "unknown"];
+    private static readonly string[] Shocks = ["210x50", "210x55", "trunnion 185x55", "200x57", "none", "unknown"];
+    private static readonly string[] Hardware = ["22.2x8", "24x8", "22.3x8", "none", "unknown"];
+    private static readonly string[] Lengths = ["395", "500", "500 ± 2", "520", "none", "unknown"];
+    private static readonly string[] Travels = ["100", "120", "120 ± 1", "none", "unknown"];
+    private static readonly string[] Threads24 = ["ISO", "British", "French", "track", "none", "unknown"];
+    private static readonly string[] Signals = ["cable", "wired", "wireless", "no-shifting", "unknown", "not covered"];
+    private static readonly string[] Families = ["R", "M10", "R11", "M11", "LG", "none", "unknown"];
+    private static readonly string[] Spacings = ["8", "9", "10", "11-wide", "LG-9", "single", "none", "unknown"];
+    private static readonly string[] Words = ["allowed", "refused", "none", "unknown"];
+    private static readonly string[] Chainlines = ["road-2x", "road-45", "gravel-2x", "gravel-2x-wide", "unknown"];
+    private static readonly string[] Circles = ["5x130", "5x110", "4x110-uneven", "5x110-offset", "none", "unknown"];
+    private static readonly string[] Arms = ["3-bolt", "8-bolt", "own", "unknown"];
+    private static string FrameOfDrive(Random random) =>
+        $"frontMount {Of(random, Mounts)}; guideTabs {Of(random, ["ISCG", "ISCG05", "none", "unknown"])}; largestRing {Of(random, Teeth)}; shock {Of(random, Shocks)}; lowerShockHardware {Of(random, Hardware)}; upperShockHardware {Of(random, Hardware)}; longestFork {Of(random, Lengths)}; mostForkTravel {Of(random, Travels)}; forkCrowns {Of(random, ["single", "dual", "unknown"])}";
 
     /// <summary>A universal hanger goes with its own axle thread only; another one is bad input.</summary>
     private static string RearEnd(Random random)
@@ -45,11 +61,11 @@ internal static class Bicycles
     }
 
     public static Part Part(Slot slot, Random random) =>
-        slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}; frontAxleThread {Of(random, Threads)}; {Of(random, Steerers)}; largestFrontTyre {Of(random, Largest)}; {RimPlace(random, "front")}; frontAxleLength {Of(random, AxleLengths)}; frontLips {Of(random, ["kept", "none", "unknown"])}")
+        slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}; frontAxleThread {Of(random, Threads)}; {Of(random, Steerers)}; largestFrontTyre {Of(random, Largest)}; {RimPlace(random, "front")}; frontAxleLength {Of(random, AxleLengths)}; frontLips {Of(random, ["kept", "none", "unknown"])}; axleToCrown {Of(random, Lengths)}; travel {Of(random, Travels)}; crowns {Of(random, ["single", "dual", "unknown"])}")
         : slot == Slot.FrontWheel ? Wheel.Read($"hub {Of(random, ["F100-QR9", "F100-12", "F100-15", "unknown"])}; ends {Of(random, ["swappable", "fixed", "unknown"])}; {Rim(random)}")
-        : slot == Slot.RearWheel ? Wheel.Read($"hub {Of(random, RearEnds)}; ends {Of(random, ["swappable", "fixed", "unknown"])}; body {Of(random, Bodies)}; {Rim(random)}")
+        : slot == Slot.RearWheel ? Wheel.Read($"hub {Of(random, RearEnds)}; ends {Of(random, ["swappable", "fixed", "unknown"])}; body {Of(random, Bodies)}; thread {Of(random, Threads24)}; {Rim(random)}")
         : slot == Slot.FrontTyre || slot == Slot.RearTyre ? Tyre.Read($"size {Of(random, ["28-622", "29-622", "37-622", "62-622", "40-635"])}; bead {Of(random, ["wired", "folding", "tubeless", "unknown"])}")
-        : slot == Slot.Cassette ? Cassette.Read($"pattern {Of(random, Patterns)}")
+        : slot == Slot.Cassette ? Cassette.Read($"pattern {Of(random, Patterns)}; thread {Of(random, Threads24)}; spacing {Of(random, Spacings)}")
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor.Read($"size {Of(random, ["140", "160", "180", "203", "unknown"])}; fixing {Of(random, ["six-bolt", "center-lock", "unknown"])}; lockring {Of(random, ["internal", "external", "none", "unknown"])}; carrier {Of(random, ["bolts", "pins", "with-lockring", "none", "unknown"])}; thickness {Of(random, ["1.5", "1.8", "2.0", "1.8 ± 0.05", "unknown"])}")
         : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}; {Of(random, ["type hydraulic disc; fluid mineral oil", "type hydraulic disc", "type disc-cable-road", "type disc-cable-off-road; fluid none", "fluid DOT", "fluid none", "type unknown"])}; thickestRotor {Of(random, ["1.8", "2.0", "none", "unknown"])}; thinnestRotor {Of(random, ["1.5", "none", "unknown"])}; boltLength {Of(random, ["33", "38", "none", "unknown"])}")
         : slot == Slot.Seatpost ? Seatpost.Read($"diameter {Of(random, Posts)}; mark {Of(random, ["75", "90", "unknown"])}; insertion {Of(random, Depths)}; railClamp {Of(random, Heads)}")
@@ -62,14 +78,19 @@ internal static class Bicycles
         : slot == Slot.Handlebar ? Handlebar.Read($"clamp {Of(random, Clamps)}")
         : slot == Slot.SeatClamp ? SeatClamp.Read($"size {Of(random, Collars)}")
         : slot == Slot.Saddle ? Saddle.Read($"rails {Of(random, ["7-round", "7x9", "7x9.6", "7x10", "8-round", "unknown"])}")
-        : slot == Slot.BottomBracket ? BottomBracket.Read($"shell {Of(random, ["BSA 68-73", "BSA 68", "BB86", "T47 85.5", "T47 86.5", "Italian 70"])}; takes {Of(random, ["24", "28.99", "30", "square-JIS", "square-ISO", "unknown"])}")
-        : slot == Slot.Crankset ? Crankset.Read($"spindle {Of(random, ["24-road", "24-MTB", "28.99", "30-long", "30-short", "square-JIS", "square-ISO", "24", "unknown"])}; pedalThread {Of(random, ["9/16", "1/2", "French", "unknown"])}; rings {Of(random, Speeds)}")
-        : slot == Slot.Pedals ? Pedals.Read($"thread {Of(random, ["9/16", "1/2", "French", "unknown"])}")
+        : slot == Slot.BottomBracket ? BottomBracket.Read($"shell {Of(random, ["BSA 68-73", "BSA 68", "BB86", "T47 85.5", "T47 86.5", "Italian 70"])}; takes {Of(random, ["24", "28.99", "30", "square-JIS", "square-ISO", "unknown"])}; driveSpacer {Of(random, ["2.5", "2.4", "5", "none", "unknown"])}")
+        : slot == Slot.Crankset ? Crankset.Read($"spindle {Of(random, ["24-road", "24-MTB", "28.99", "30-long", "30-short", "square-JIS", "square-ISO", "24", "unknown"])}; pedalThread {Of(random, ["9/16", "1/2", "French", "unknown"])}; rings {Of(random, Speeds)}; boltCircle {Of(random, Circles)}; directMount {Of(random, [.. Arms, "none"])}; largestRing {Of(random, Teeth)}; chainline {Of(random, Chainlines)}")
+        : slot == Slot.Pedals ? Pedals.Read($"thread {Of(random, ["9/16", "1/2", "French", "unknown"])}; sides {Of(random, ["pair", "two-left", "unknown"])}")
         : slot == Slot.Chain ? Chain.Read($"size {Of(random, Speeds)}")
         : slot == Slot.FrontLever || slot == Slot.RearLever ? BrakeLever.Read(Of(random, ["pull short", "pull long", "pull newer-road", "pull short; fluid none", "fluid " + Of(random, Fluids[..2]), "pull none", "fluid unknown"]))
         : slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? RimBrake.Read($"type {Of(random, ["rim-caliper", "centre-pull", "cantilever", "direct-pull", "u-brake", "unknown"])}; reach {Of(random, ["39-49", "47-57", "short", "centre-pull-61-61", "none", "unknown"])}; bolt {Of(random, Bolts)}; pads {Of(random, ["for-aluminium", "for-carbon", "unknown"])}")
         : slot == Slot.FrontNuts || slot == Slot.RearNuts ? AxleNuts.Read($"thread {Of(random, AxleThreads)}")
-        : RearDerailleur.Read($"mount {Of(random, ["M10-bolt", "direct-mount", "hangerless", "unknown"])}; chain {Of(random, Speeds)}");
+        : slot == Slot.RearDerailleur ? RearDerailleur.Read($"mount {Of(random, ["M10-bolt", "direct-mount", "hangerless", "unknown"])}; chain {Of(random, Speeds)}; signal {Of(random, Signals)}; actuation {Of(random, Families)}")
+        : slot == Slot.Shifter || slot == Slot.FrontShifter ? Shifter.Read($"signal {Of(random, Signals)}; actuation {Of(random, Families)}; spacing {Of(random, Spacings)}; withDerailleur {Of(random, Words)}; withSprockets {Of(random, Words)}")
+        : slot == Slot.FrontDerailleur ? FrontDerailleur.Read($"mount {Of(random, Mounts)}; speeds {Of(random, Speeds)}; chainline {Of(random, Chainlines)}; signal {Of(random, Signals)}")
+        : slot == Slot.ChainGuide ? ChainGuide.Read($"mount {Of(random, ["ISCG", "ISCG05", "BB-mount", "derailleur-mount", "unknown"])}")
+        : slot == Slot.Chainring ? Chainring.Read($"boltCircle {Of(random, Circles)}; directMount {Of(random, Arms)}; teeth {Of(random, Teeth)}")
+        : Shock.Read($"size {Of(random, Shocks)}; lowerHardware {Of(random, Hardware)}; upperHardware {Of(random, Hardware)}; eyelet {Of(random, ["12", "12.7", "unknown"])}; bush {Of(random, ["12", "12.7", "unknown"])}");
 
     public static Build Any(Random random)
     {
@@ -86,7 +107,7 @@ internal static class Bicycles
         $"rotorFixing {Of(random, ["six-bolt", "center-lock", "none", "unknown"])}; beadSeat {Of(random, ["622", "622", "635", "unknown"])}; innerWidth {Of(random, ["19", "23", "25", "25 ± 0.5", "unknown"])}; rimType {Of(random, ["C", "TC", "TSS", "unknown"])}; brakeTrack {Of(random, ["aluminium", "carbon", "none", "unknown"])}; hubBrake {Of(random, ["none", "none", "drum", "coaster", "unknown"])}; axleThread {Of(random, AxleThreads)}; washers {Of(random, Slots)}";
 
     private static string RimPlace(Random random, string end) =>
-        $"{end}Bosses {Of(random, Bosses)}; {end}BossSpacing {Of(random, Spacings)}; {end}BrakeHole {Of(random, Bolts)}; {end}BoltToRim {Of(random, BoltToRims)}; {end}BoltToRimOf {Of(random, ["622", "584", "unknown"])}";
+        $"{end}Bosses {Of(random, Bosses)}; {end}BossSpacing {Of(random, BossSpacings)}; {end}BrakeHole {Of(random, Bolts)}; {end}BoltToRim {Of(random, BoltToRims)}; {end}BoltToRimOf {Of(random, ["622", "584", "unknown"])}";
 
     private static string Of(Random random, string[] some) => some[random.Next(some.Length)];
 }

@@ -12,7 +12,8 @@ public sealed class SampleBuildTests
         Assert.Equal(Verdict.Fits, report.Verdict);
         Assert.True(report.IsComplete);
         Assert.Equal(JointTable.All.Where(j => j.Slots.All(s => report.Build[s] is not null)), report.Fits.Select(f => f.Joint!));
-        Assert.All(Slot.All.Where(s => s != Slot.FrontRimBrake && s != Slot.RearRimBrake && s != Slot.FrontNuts && s != Slot.RearNuts), s => Assert.NotNull(report.Build[s]));
+        Slot[] optional = [Slot.FrontRimBrake, Slot.RearRimBrake, Slot.FrontNuts, Slot.RearNuts, Slot.ChainGuide, Slot.Chainring, Slot.Shock];
+        Assert.All(Slot.All.Except(optional), s => Assert.NotNull(report.Build[s]));
         Assert.All(report.Fits, f => Assert.Equal(Verdict.Fits, f.Verdict));
     }
 
@@ -51,7 +52,7 @@ public sealed class SampleBuildTests
         Build build = Sample("bare-gravel-frame");
         NeedsSheet needs = build.Needs();
         Assert.Equal(build.Check().Missing, needs.Select(n => n.Slot));
-        Slot[] never = [Slot.Frame, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.FrontNuts, Slot.RearNuts];
+        Slot[] never = [Slot.Frame, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.FrontNuts, Slot.RearNuts, Slot.FrontShifter, Slot.FrontDerailleur, Slot.ChainGuide, Slot.Chainring, Slot.Shock];
         Assert.Equal(Slot.All.Except(never), needs.Select(n => n.Slot));
         Assert.All(needs, n => Assert.NotEmpty(n.Lines));
         Assert.All(

@@ -65,6 +65,17 @@ public sealed class CompletionLaws
                 {
                     Candidates[] inputs = [.. row.Inputs];
                     inputs[i] = Rows.None;
+                    if (Beside(joint, i) is { } other)
+                    {
+                        inputs[other.Input] = new(KnownState.Value, other.Code, other.Code, null);
+                    }
+
+                    if (joint.Relation == RingRelations.OnArm && i == 1)
+                    {
+                        // The ring is held by a spider then: ring-on-spider judges it.
+                        continue;
+                    }
+
                     if (joint.Relation == BeltRelations.ThroughRearTriangle && i == 0)
                     {
                         // A chain asks nothing of the rear triangle; a belt has to go through it.
@@ -77,6 +88,14 @@ public sealed class CompletionLaws
             }
         }
     }
+
+    /// <summary>Where none on one side may only mean that the part is held in another way: what the other side has then.</summary>
+    private static (int Input, long Code)? Beside(Joint joint, int without) =>
+        joint.Relation == RingRelations.OnSpider && without == 0 ? (2, BoltCircle.All[0].FitCode)
+        : joint.Relation == RingRelations.OnArm && without == 0 ? (1, DirectMountRing.ThreeBolt.FitCode)
+        : joint.Relation == GuideRelations.OnFrame && without == 1 ? (0, ChainGuideMount.Iscg.FitCode)
+        : joint.Relation == Lugwork.Suspension.ShockRelations.UpperHardware ? (1 - without, Lugwork.Suspension.ShockHardware.All[0].FitCode)
+        : null;
 
     [Fact]
     public void Parts_of_which_nothing_is_known_never_fit()

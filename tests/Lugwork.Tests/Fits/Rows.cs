@@ -121,7 +121,7 @@ internal static class Rows
 
         if (!input.IsLength)
         {
-            IEnumerable<long> mates = row.Inputs.Where((c, i) => i != at && input.Family != 0 && row.Joint.Inputs[i].Family == input.Family && !row.Joint.Inputs[i].IsLength && c.State != KnownState.Unknown)
+            IEnumerable<long> mates = row.Inputs.Where((c, i) => i != at && input.Family != 0 && row.Joint.Inputs[i].Family == input.Family && !row.Joint.Inputs[i].IsLength && c.State is not (KnownState.Unknown or KnownState.None))
                 .SelectMany(c => c.Codes ?? [c.Low]);
             return [.. input.Domain.Concat(mates).Distinct()];
         }

@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Drivetrain;
+
+/// <summary>A ring on the crank, and beside the chainstay.</summary>
+internal static class RingRelations
+{
+    // Single makers went one or two teeth under the usual smallest ring.
+    private const int FewerThanUsual = 2;
+
+    private static readonly Reason SameCircle = new("same-circle", "A ring of {1} teeth with bolt circle {2} on a spider of {0}.") { Sources = [Sources.BoltCircles, Sources.RingMeasuring] };
+
+    private static readonly Reason NotOnSpider = new("not-on-the-spider", "The ring sits on the arm itself, not on the spider; that is judged apart.") { Sources = [Sources.RingDecoder] };
+
+    private static readonly Reason OtherCircle = new("other-circle", "A ring with bolt circle {2} on a spider of {0}: number of arms, diameter and spacing of the holes must all be the same.")
+    {
+        Mend = "a ring for the spider's own circle, or another spider or crank",
+        Sources = [Sources.BoltCircles, Sources.BoltHolePatterns, Sources.OffsetHole],
+    };
+
+    private static readonly Reason TooSmall = new("ring-too-small", "A ring of {1} teeth is too small for the bolt circle {0}: its bolts would stand in the chain.")
+    {
+        Mend = "a crank or spider with a smaller circle, or a larger ring",
+        Sources = [Sources.BoltCircles, Sources.CrankPage],
+    };
+
+    private static readonly Reason BelowUsual = new("ring-below-usual", "A ring of {1} teeth on the bolt circle {0}: the usual smallest is larger, single makers went a tooth or two lower. Ask the ring's maker.") { Sources = [Sources.CrankPage, Sources.BoltCircles] };
+
+    private static readonly Reason NoSmallest = new("smallest-ring-unknown", "A ring of {1} teeth on the bolt circle {0}: no smallest ring is known for it. Ask the ring's maker.") { Sources = [Sources.OffsetHole] };
+
+    private static readonly Reason SameMount = new("same-direct-mount", "A ring with {1} on an arm with {0}.") { Sources = [Sources.RingDecoder] };
+
+    private static readonly Reason NotOnArm = new("not-on-the-arm", "The ring is bolted to a spider, not to the arm itself; that is judged apart.") { Sources = [Sources.RingDecoder] };
+
+    private static readonly Reason OwnSplines = new("own-splines", "A ring with {1} on an arm with {0}: splines of one maker are not another's. Compare the names on both, or ask the ring's maker.") { Sources = [Sources.RingDecoder] };
+
+    private static readonly Reason OtherMount = new("other-direct-mount", "A ring with {1} does not go on an arm with {0}: they are two interfaces.")
+    {
+        Mend = "a ring for the arm's own interface",
+        Sources = [Sources.RingDecoder],
+    };
+
+    private static readonly Reason Clears = new("ring-within-limit", "{0} teeth, and the frame maker allows {1}.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason MeetsStay = new("ring-above-limit", "{0} teeth are more than the {1} that the frame maker allows: ring or chain meets the chainstay.", Cautions.RingRoom)
+    {
+        Mend = "a ring of at most the frame maker's figure",
+        Sources = [Sources.CommonPractice],
+    };
+
+    private static readonly Reason NoLimit = new("no-ring-limit", "{0} teeth, and the frame maker prints no largest ring: try the ring with the crank on, and look for room at the chainstay.", Cautions.RingRoom) { Sources = [Sources.CommonPractice] };
+
+    /// <summary>Inputs: bolt circle of the crank, teeth of the ring, bolt circle of the ring.</summary>
+    public static Relation OnSpider { get; } = new Told("same key, and at least the smallest ring of the circle", Spider);
+
+    /// <summary>Inputs: direct mount of the crank, of the ring.</summary>
+    public static Relation OnArm { get; } = new Told("same key, where the ring sits on the arm itself", Arm);
+
+    /// <summary>Inputs: teeth of the largest ring, the frame maker's most.</summary>
+    public static Relation BesideChainstay { get; } = new AtMost(0, 1, Clears, MeetsStay, Verdict.DoesNotFit, new(Verdict.NeedsMeasuring, NoLimit), needsLength: true);
+
+    private static Outcome Spider(ReadOnlySpan<long> values)
+    {
+        (long spider, long teeth, long ring) = (values[0], values[1], values[2]);
+        if (teeth == 0)
+        {
+            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+        }
+
+        if (ring == 0)
+        {
+            return new(Verdict.Fits, NotOnSpider);
+        }
+
+        if (spider != ring)
+        {
+            return new(Verdict.DoesNotFit, OtherCircle);
+        }
+
+        return BoltCircle.OfFitCode(spider).SmallestRing is not { } least ? new(Verdict.NeedsMeasuring, NoSmallest)
+            : teeth >= least ? new(Verdict.Fits, SameCircle)
+            : teeth >= least - FewerThanUsual ? new(Verdict.NeedsMeasuring, BelowUsual)
+            : new(Verdict.DoesNotFit, TooSmall);
+    }
+
+    private static Outcome Arm(ReadOnlySpan<long> values)
+    {
+        (long arm, long ring) = (values[0], values[1]);
+        return ring == 0 ? new(Verdict.Fits, NotOnArm)
+            : arm != ring ? new(Verdict.DoesNotFit, OtherMount)
+            : arm == DirectMountRing.Own.FitCode ? new(Verdict.NeedsMeasuring, OwnSplines)
+            : new(Verdict.Fits, SameMount);
+    }
+
+    /// <summary>Keys and counts, no lengths: told whole by its function.</summary>
+    private sealed class Told(string kind, Told.Teller tell) : Relation
+    {
+        public delegate Outcome Teller(ReadOnlySpan<long> values);
+
+        public override string Kind => kind;
+
+        public override Outcome Judge(ReadOnlySpan<long> values) => tell(values);
+    }
+}

@@ -1,0 +1,15 @@
+namespace Lugwork;
+
+/// <summary>Cautions of drivetrain and rear suspension.</summary>
+internal static partial class Cautions
+{
+    public static Caution FixedLockring { get; } = new("fixed-lockring", "A fixed sprocket that unscrews leaves the rider without a brake: it needs its own left-hand lockring, tightened fully against it, and a brake on the bicycle.");
+
+    public static Caution FreewheelLoad { get; } = new("freewheel-load", "Older British and Italian threads exchange with ISO for ordinary use: not on a tandem, nor for a strong rider on an aluminium hub.");
+
+    public static Caution ShiftSetUp { get; } = new("shift-set-up", "Lever and derailleur are set up on the stand: every gear, both ways, under load, with the limit screws set first. A derailleur that goes over the end runs into the spokes.");
+
+    public static Caution RingRoom { get; } = new("ring-room", "A ring or chain that meets the chainstay cuts into it. The frame maker's figure comes first; leave room for the chain and for the frame to flex.");
+
+    public static Caution GuidePlate { get; } = new("guide-plate", "A plate under the cup moves the crank outward unless it takes the place of a spacer: see that the cup has all its thread and the chainline is right.");
+}
