@@ -64,6 +64,7 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
         return
         [
             .. Slot.All
+                .Where(slot => !slot.IsOptional)
                 .Where(slot => (slot != Slot.Cassette && slot != Slot.RearDerailleur) || geared)
                 .Where(slot => slot != Slot.RearDerailleur || !HasOneSprocket(rear))
                 .Where(slot => (slot != Slot.RearRotor && slot != Slot.RearBrake) || rearDisc)

@@ -8,7 +8,8 @@ internal static partial class PartForms
         PartField<BottomBracket>.Of("family", "a thread or bore such as BSA or PF41", p => p.Family, (p, v) => p with { Family = v }, ["made for"]),
         PartField<BottomBracket>.Of("narrowestShell", Millimetres, p => p.NarrowestShell, (p, v) => p with { NarrowestShell = v }, ["narrowest shell"]),
         PartField<BottomBracket>.Of("widestShell", Millimetres, p => p.WidestShell, (p, v) => p with { WidestShell = v }, ["widest shell"]),
-        PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]))
+        PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]),
+        PartField<BottomBracket>.Of("designatedWidth", Millimetres, p => p.DesignatedWidth, (p, v) => p with { DesignatedWidth = v }, ["designated width"]))
         {
             Contradiction = TurnedRange,
         };
@@ -16,7 +17,8 @@ internal static partial class PartForms
     public static PartForm<Crankset> Crankset { get; } = new("crankset", () => new Crankset(),
         PartField<Crankset>.Of("spindle", "a spindle such as 24-road, 28.99 or square-JIS", p => p.Spindle, (p, v) => p with { Spindle = v }, []),
         PartField<Crankset>.Of("pedalThread", "a thread such as 9/16", p => p.PedalThread, (p, v) => p with { PedalThread = v }, ["pedals", "pedal thread"]),
-        PartField<Crankset>.Of("rings", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Rings, (p, v) => p with { Rings = v }, ["speeds"]));
+        PartField<Crankset>.Of("rings", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Rings, (p, v) => p with { Rings = v }, ["speeds"]),
+        PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]));
 
     public static PartForm<Pedals> Pedals { get; } = new("pedals", () => new Pedals(),
         PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true));

@@ -11,7 +11,7 @@ using Lugwork.Tyres;
 namespace Lugwork;
 
 /// <summary>What the joints ask of the parts: an interface, how it is read, and how a person measures it.</summary>
-internal static class JointInputs
+internal static partial class JointInputs
 {
     private const int SeatSizes = 1;
     private const int Lengths = 2;

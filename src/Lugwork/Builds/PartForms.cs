@@ -26,7 +26,14 @@ internal static partial class PartForms
         PartField<Frame>.Of("seatTubeOutside", "a diameter such as 31.8, or none for a binder of its own", p => p.SeatTubeOutside, (p, v) => p with { SeatTubeOutside = v }, ["seat tube outside", "seat tube od", "seat clamp"]),
         PartField<Frame>.Of("hanger", "a hanger such as M10x1, direct-mount or UDH", p => p.Hanger, (p, v) => p with { Hanger = v }, ["derailleur hanger"]),
         PartField<Frame>.Of("rearTriangle", "closed, or opens where a belt can be led in", p => p.RearTriangle, (p, v) => p with { RearTriangle = v }, ["rear triangle", "stays"]),
-        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]))
+        PartField<Frame>.Of("largestRearTyre", "an ISO size such as 42-622, or none", p => p.LargestRearTyre, (p, v) => p with { LargestRearTyre = v }, ["largest rear tyre", "largest tyre"]),
+        PartField<Frame>.Of("upperBoreDepth", Millimetres, p => p.UpperBoreDepth, (p, v) => p with { UpperBoreDepth = v }, ["upper bore depth"]),
+        PartField<Frame>.Of("lowerBoreDepth", Millimetres, p => p.LowerBoreDepth, (p, v) => p with { LowerBoreDepth = v }, ["lower bore depth"]),
+        PartField<Frame>.Of("headsetCables", "outside or through", p => p.HeadsetCables, (p, v) => p with { HeadsetCables = v }, ["headset cables", "cables at the headset"]),
+        PartField<Frame>.Of("shellBore", Millimetres, p => p.ShellBore, (p, v) => p with { ShellBore = v }, ["shell bore"]),
+        PartField<Frame>.Of("shellFace", "bare, painted, insert-for-outboard or other-insert", p => p.ShellFace, (p, v) => p with { ShellFace = v }, ["shell face"]),
+        PartField<Frame>.Of("binder", "collar or welded-tabs", p => p.Binder, (p, v) => p with { Binder = v }, ["seat binder"]),
+        PartField<Frame>.Of("dropperEntry", "hole or no-hole", p => p.DropperEntry, (p, v) => p with { DropperEntry = v }, ["dropper entry"]))
         {
             Contradiction = OtherThanUniversal,
         };
@@ -40,7 +47,8 @@ internal static partial class PartForms
         PartField<Fork>.Of("steererKind", "threadless or threaded", p => p.SteererKind, (p, v) => p with { SteererKind = v }, ["steerer kind"], bare: true),
         PartField<Fork>.Of("crownSeat", "a seat such as 30 or 40", p => p.CrownSeat, (p, v) => p with { CrownSeat = v }, ["crown seat", "crown race"]),
         PartField<Fork>.Of("frontAxleThread", "a thread such as M12x1.5, or none", p => p.FrontAxleThread, (p, v) => p with { FrontAxleThread = v }, ["front axle thread", "axle thread"]),
-        PartField<Fork>.Of("largestFrontTyre", "an ISO size such as 42-622, or none", p => p.LargestFrontTyre, (p, v) => p with { LargestFrontTyre = v }, ["largest front tyre", "largest tyre"]));
+        PartField<Fork>.Of("largestFrontTyre", "an ISO size such as 42-622, or none", p => p.LargestFrontTyre, (p, v) => p with { LargestFrontTyre = v }, ["largest front tyre", "largest tyre"]),
+        PartField<Fork>.Of("steererMaterial", "steel, aluminium, carbon or titanium", p => p.SteererMaterial, (p, v) => p with { SteererMaterial = v }, ["steerer material"]));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
@@ -51,11 +59,16 @@ internal static partial class PartForms
         PartField<Wheel>.Of("rotorFixing", "six-bolt, center-lock or none", p => p.RotorFixing, (p, v) => p with { RotorFixing = v }, ["rotor fixing", "rotor"], bare: true),
         PartField<Wheel>.Of("beadSeat", "the ISO diameter, such as 622", p => p.BeadSeat, (p, v) => p with { BeadSeat = v }, ["bead seat", "rim"]),
         PartField<Wheel>.Of("innerWidth", Millimetres, p => p.InnerWidth, (p, v) => p with { InnerWidth = v }, ["inner width", "inside width", "inner"]),
-        PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]));
+        PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]),
+        PartField<Wheel>.Of("hold", "clincher or tubular", p => p.Hold, (p, v) => p with { Hold = v }, ["holds", "tyre hold"]),
+        PartField<Wheel>.Of("valveHole", "6.5 or 8.5, or the name of its valve", p => p.ValveHole, (p, v) => p with { ValveHole = v }, ["valve hole"]),
+        PartField<Wheel>.Of("rimDepth", Millimetres, p => p.RimDepth, (p, v) => p with { RimDepth = v }, ["rim depth"]),
+        PartField<Wheel>.Of("bedHole", Millimetres, p => p.BedHole, (p, v) => p with { BedHole = v }, ["bed hole", "spoke hole"]));
 
     public static PartForm<Tyre> Tyre { get; } = new("tyre", () => new Tyre(),
         PartField<Tyre>.Of("size", "the ISO size, such as 37-622", p => p.Size, (p, v) => p with { Size = v }, [], bare: true),
-        PartField<Tyre>.Of("bead", "wired, folding or tubeless", p => p.Bead, (p, v) => p with { Bead = v }, [], bare: true));
+        PartField<Tyre>.Of("bead", "wired, folding or tubeless", p => p.Bead, (p, v) => p with { Bead = v }, [], bare: true),
+        PartField<Tyre>.Of("hold", "clincher or tubular", p => p.Hold, (p, v) => p with { Hold = v }, ["held by"], bare: true));
 
     public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
         PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),
@@ -77,7 +90,9 @@ internal static partial class PartForms
         PartField<Seatpost>.Of("length", Millimetres, p => p.Length, (p, v) => p with { Length = v }, []),
         PartField<Seatpost>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["minimum insertion", "own mark"]),
         PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]),
-        PartField<Seatpost>.Of("railClamp", "a clamp such as 7-round or 7x9", p => p.RailClamp, (p, v) => p with { RailClamp = v }, ["rail clamp", "rails"]))
+        PartField<Seatpost>.Of("railClamp", "a clamp such as 7-round or 7x9", p => p.RailClamp, (p, v) => p with { RailClamp = v }, ["rail clamp", "rails"]),
+        PartField<Seatpost>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
+        PartField<Seatpost>.Of("binderGap", Millimetres, p => p.BinderGap, (p, v) => p with { BinderGap = v }, ["binder gap"]))
         {
             Contradiction = LongerThanItself,
         };
@@ -160,5 +175,6 @@ internal static partial class PartForms
         : slot == Slot.Crankset ? Crankset
         : slot == Slot.Pedals ? Pedals
         : slot == Slot.Chain ? Chain
-        : RearDerailleur;
+        : slot == Slot.RearDerailleur ? RearDerailleur
+        : OfSmaller(slot);
 }

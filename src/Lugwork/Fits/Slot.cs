@@ -5,11 +5,12 @@ namespace Lugwork;
 /// <summary>A place on the bicycle for one part. Closed set, identity equality.</summary>
 public sealed class Slot
 {
-    private Slot(int number, string key, string name)
+    private Slot(int number, string key, string name, bool optional = false)
     {
         Number = number;
         Key = key;
         Name = name;
+        IsOptional = optional;
     }
 
     /// <summary>The frame.</summary>
@@ -84,11 +85,55 @@ public sealed class Slot
     /// <summary>The rear derailleur.</summary>
     public static Slot RearDerailleur { get; } = new(23, "rearDerailleur", "rear derailleur");
 
+    /// <summary>The inner tube of the front tyre.</summary>
+    public static Slot FrontTube { get; } = new(24, "frontTube", "front inner tube", optional: true);
+
+    /// <summary>The inner tube of the rear tyre.</summary>
+    public static Slot RearTube { get; } = new(25, "rearTube", "rear inner tube", optional: true);
+
+    /// <summary>The tubeless valve of the front rim.</summary>
+    public static Slot FrontValve { get; } = new(26, "frontValve", "front tubeless valve", optional: true);
+
+    /// <summary>The tubeless valve of the rear rim.</summary>
+    public static Slot RearValve { get; } = new(27, "rearValve", "rear tubeless valve", optional: true);
+
+    /// <summary>The tape in the front rim.</summary>
+    public static Slot FrontRimTape { get; } = new(28, "frontRimTape", "front rim tape", optional: true);
+
+    /// <summary>The tape in the rear rim.</summary>
+    public static Slot RearRimTape { get; } = new(29, "rearRimTape", "rear rim tape", optional: true);
+
+    /// <summary>A new bearing for the upper half of the headset.</summary>
+    public static Slot UpperBearing { get; } = new(30, "upperBearing", "upper headset bearing", optional: true);
+
+    /// <summary>A new bearing for the lower half of the headset.</summary>
+    public static Slot LowerBearing { get; } = new(31, "lowerBearing", "lower headset bearing", optional: true);
+
+    /// <summary>The cover of the headset with its ring and spacers, where it is bought apart.</summary>
+    public static Slot HeadsetCover { get; } = new(32, "headsetCover", "headset cover", optional: true);
+
+    /// <summary>What the top cap pulls on.</summary>
+    public static Slot Preload { get; } = new(33, "preload", "star nut or expander", optional: true);
+
+    /// <summary>The levers and shifters on the bar.</summary>
+    public static Slot Controls { get; } = new(34, "controls", "levers and shifters", optional: true);
+
+    /// <summary>The grips.</summary>
+    public static Slot Grips { get; } = new(35, "grips", "grips", optional: true);
+
+    /// <summary>An adapter between shell and bottom bracket.</summary>
+    public static Slot ShellAdapter { get; } = new(36, "shellAdapter", "bottom-bracket adapter", optional: true);
+
+    /// <summary>How the seatpost is lowered, where it is a dropper.</summary>
+    public static Slot Dropper { get; } = new(37, "dropper", "dropper", optional: true);
+
     /// <summary>Every slot, in the order of a build sheet.</summary>
     public static ImmutableArray<Slot> All { get; } =
     [
         Frame, Fork, FrontWheel, RearWheel, FrontTyre, RearTyre, Cassette, FrontRotor, RearRotor, FrontBrake, RearBrake, Seatpost,
         FrontAxle, RearAxle, Headset, Stem, Handlebar, SeatClamp, Saddle, BottomBracket, Crankset, Pedals, Chain, RearDerailleur,
+        FrontTube, RearTube, FrontValve, RearValve, FrontRimTape, RearRimTape, UpperBearing,
+        LowerBearing, HeadsetCover, Preload, Controls, Grips, ShellAdapter, Dropper,
     ];
 
     /// <summary>Property name in a build file: "rearWheel".</summary>
@@ -96,6 +141,9 @@ public sealed class Slot
 
     /// <summary>Plain name: "rear wheel".</summary>
     public string Name { get; }
+
+    /// <summary>No kind of bicycle requires it.</summary>
+    internal bool IsOptional { get; }
 
     internal int Number { get; }
 
