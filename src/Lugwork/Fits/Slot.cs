@@ -143,7 +143,7 @@ public sealed class Slot
     public string Name { get; }
 
     /// <summary>No kind of bicycle requires it.</summary>
-    internal bool IsOptional { get; }
+    public bool IsOptional { get; }
 
     internal int Number { get; }
 
