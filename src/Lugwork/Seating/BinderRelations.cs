@@ -31,7 +31,7 @@ internal static class BinderRelations
         // Below this a binder on a thinner post is as good as closed; common practice, no source.
         private const long Open = Nanometres.PerMillimetre;
 
-        private static readonly Reason Closes = new("binder-closes", "A {1} mm post fills a seat tube for {0} mm, so that the binder closes on it.") { Sources = [Sources.SlipFitColumn] };
+        private static readonly Reason Closes = new("binder-closes", "A {1} mm post is no thinner than a seat tube for {0} mm: the ears of the binder do not meet on it.") { Sources = [Sources.SlipFitColumn] };
 
         private static readonly Reason StaysOpen = new("ears-stay-open", "A {1} mm post in a seat tube for {0} mm leaves {2} mm between the ears of the binder.") { Sources = [Sources.CommonPractice] };
 

@@ -24,12 +24,12 @@ internal static class Bicycles
     private static readonly string[] Largest = ["37-622", "40-622", "28-622", "40-635", "none", "unknown"];
     private static readonly string[] Speeds = ["5-8", "9", "10", "11", "12", "belt", "unknown"];
     private static readonly string[] Triangles = ["closed", "opens", "none", "unknown", "proprietary"];
-    private static readonly string[] Skirts = ["9", "12", "12 ± 0.2", "none", "unknown", "not covered"];
+    private static readonly string[] Skirts = ["9", "12", "none", "unknown", "not covered"];
     private static readonly string[] Bearings = ["30.15x41x6.5-36/45", "30.15x41x7-45/45", "40x52x7-45/45", "40x52x6.5-36/45", "40x51.8x8-36/45", "unknown"];
     private static readonly string[] Ways = ["outside", "through", "unknown"];
     private static readonly string[] Holds = ["clincher", "tubular", "unknown", "unknown"];
     private static readonly string[] Valves = ["presta", "schrader", "dunlop", "presta | schrader", "unknown"];
-    private static readonly string[] Stands = ["24", "25", "39", "40", "40 ± 0.5", "none", "unknown"];
+    private static readonly string[] Stands = ["24", "25", "39", "40", "none", "unknown"];
     private static readonly string[] BarEnds = ["22.2", "23.5", "23.8", "unknown"];
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown", "frame-specific"];
 
