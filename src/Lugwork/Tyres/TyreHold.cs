@@ -11,7 +11,7 @@ public sealed class TyreHold : Standard<TyreHold>, IInterfaceValue<TyreHold>
     }
 
     /// <summary>By its two beads in a rim of an ISO size, with a tube or without.</summary>
-    public static TyreHold Clincher { get; } = new(1, "clincher", "beads in a clincher rim", Sources.Iso5775Part1Sample, "beaded", "wired-on", "hooked tyre");
+    public static TyreHold Clincher { get; } = new(1, "clincher", "beads in a clincher rim", Sources.Iso5775Part1Sample, "beaded", "wired-on");
 
     /// <summary>Sewn round its tube and stuck on a rim without flanges; it has no ISO size.</summary>
     public static TyreHold Tubular { get; } = new(2, "tubular", "tubular, stuck on", Sources.Iso5775Part1Sample, "sew-up", "tub", "glued");
