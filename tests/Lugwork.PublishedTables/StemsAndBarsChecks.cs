@@ -11,6 +11,7 @@ public sealed class StemsAndBarsChecks
     private const string Standard = "TBIS 4210-2:2018 (text of ISO 4210-2:2014), clause 4.7.4; Taiwan Bicycle Industry Standard";
     private const string CribSheet = "Bicycle Handlebar and Stem Dimensions; Love City Cycles";
     private const string Grip = "Which Grip Fits?; Velogear";
+    private const string Mismatch = "26.0 and 25.4 stems interchangeable?; The Paceline Forum";
     private const string Quoted = "Handlebar sizes (quotes Wikipedia, Stem); Retrobike";
     private const string BarList = "Message on bar diameters; Classic Rendezvous list, 2007";
     private const string Arithmetic = "arithmetic on the published diameters";
@@ -50,8 +51,8 @@ public sealed class StemsAndBarsChecks
     [Theory]
     [InlineData("31.8", "31.8", Verdict.Fits, "", BarList)]
     [InlineData("31.7", "31.8", Verdict.Fits, "", Grip)]
-    [InlineData("26.0", "25.4", Verdict.DoesNotFit, "", Grip)]
-    [InlineData("25.4", "26.0", Verdict.DoesNotFit, "", Grip)]
+    [InlineData("26.0", "25.4", Verdict.Unsafe, "stem for this bar", Mismatch)]
+    [InlineData("25.4", "26.0", Verdict.Unsafe, "stem for this bar", Mismatch)]
     [InlineData("25.4", "31.8", Verdict.NeedsPart, "shim", Quoted)]
     [InlineData("26.0", "31.8", Verdict.NeedsPart, "shim", Quoted)]
     [InlineData("31.8", "35.0", Verdict.NeedsMeasuring, "shim", Memory)]

@@ -27,7 +27,22 @@ internal static class Bicycles
             HubBrake = Known<BrakeType>.None,
             AxleThread = Known<HubAxleThread>.None,
             Washers = Known<DropoutSlot>.None,
+            ValveHole = Known<ValveHole>.Of(ValveHole.Narrow),
+            RimDepth = Millimetres(24),
+            BedHole = Millimetres(9),
         };
+        InnerTube tube = new()
+        {
+            Seat = Known<BeadSeat>.Of(BeadSeat.OfFitCode(622)),
+            OtherSeat = Known<BeadSeat>.None,
+            NarrowestTyre = Millimetres(28),
+            WidestTyre = Millimetres(47),
+            Valve = Known<ValveStem>.Of(ValveStem.Presta),
+            ValveLength = Millimetres(48),
+        };
+        TubelessValve valve = new() { Valve = Known<ValveStem>.Of(ValveStem.Presta), Length = Millimetres(44) };
+        RimTape tape = new() { Width = Millimetres(19) };
+        Known<HeadsetBearing> bearing = Known<HeadsetBearing>.Of(HeadsetBearing.Of41);
         Tyre tyre = new() { Size = Known<TyreSize>.Of(TyreSize.Of(37, BeadSeat.OfFitCode(622))), Bead = Known<TyreBead>.Of(TyreBead.Folding) };
         Rotor rotor = new()
         {
@@ -68,6 +83,11 @@ internal static class Bicycles
             SeatTubeOutside = Known<SeatClampSize>.Of(SeatClampSize.Mm31Point8),
             Hanger = Known<Hanger>.Of(Hanger.M10),
             LargestRearTyre = Known<TyreSize>.Of(TyreSize.Of(42, BeadSeat.OfFitCode(622))),
+            UpperBoreDepth = Millimetres(20),
+            LowerBoreDepth = Millimetres(20),
+            HeadsetCables = Known<CableWay>.Of(CableWay.Outside),
+            ShellFace = Known<ShellFace>.Of(ShellFace.Bare),
+            DropperEntry = Known<DropperEntry>.Of(DropperEntry.Hole),
         })
             .With(new Fork
             {
@@ -81,7 +101,22 @@ internal static class Bicycles
                 FrontAxleLength = Millimetres(127),
                 FrontLips = Known<RetentionLips>.None,
                 LargestFrontTyre = Known<TyreSize>.Of(TyreSize.Of(42, BeadSeat.OfFitCode(622))),
+                SteererMaterial = Known<FrameMaterial>.Of(FrameMaterial.Steel),
             })
+            .With(tube, Slot.FrontTube)
+            .With(tube, Slot.RearTube)
+            .With(valve, Slot.FrontValve)
+            .With(valve, Slot.RearValve)
+            .With(tape, Slot.FrontRimTape)
+            .With(tape, Slot.RearRimTape)
+            .With(new HeadsetCartridge { Size = bearing }, Slot.UpperBearing)
+            .With(new HeadsetCartridge { Size = bearing }, Slot.LowerBearing)
+            .With(new HeadsetCover { Cables = Known<CableWay>.Of(CableWay.Outside) })
+            .With(new Preload { Kind = Known<SteererPreload>.Of(SteererPreload.StarNut) })
+            .With(new Controls { Clamp = Known<ControlClamp>.Of(ControlClamp.FlatBar) })
+            .With(new Grips { Bore = Known<GripDiameter>.Of(GripDiameter.Mm22Point2) })
+            .With(new ShellAdapter { Kind = Known<BracketAdapter>.Of(BracketAdapter.Outboard) })
+            .With(new Dropper { Routing = Known<DropperRouting>.Of(DropperRouting.Internal) })
             .With(axle with { Length = Millimetres(127) }, Slot.FrontAxle)
             .With(axle, Slot.RearAxle)
             .With(new Headset
@@ -91,9 +126,13 @@ internal static class Bicycles
                 LowerCup = Known<HeadsetCup>.Of(HeadsetCup.Zs56),
                 CrownRace = Known<CrownRace>.Of(CrownRace.Mm39Point8),
                 Kind = Known<SteererKind>.Of(SteererKind.Threadless),
+                UpperSkirt = Millimetres(12),
+                LowerSkirt = Millimetres(12),
+                UpperBearing = bearing,
+                LowerBearing = bearing,
             })
             .With(new Stem { Foot = Known<StemFoot>.Of(StemFoot.Clamp28Point6), BarClamp = Known<BarClamp>.Of(BarClamp.Mm31Point8) })
-            .With(new Handlebar { Clamp = Known<BarClamp>.Of(BarClamp.Mm31Point8) })
+            .With(new Handlebar { Clamp = Known<BarClamp>.Of(BarClamp.Mm31Point8), Grip = Known<GripDiameter>.Of(GripDiameter.Mm22Point2) })
             .With(new SeatClamp { Size = Known<SeatClampSize>.Of(SeatClampSize.Mm31Point8) })
             .With(new Saddle { Rails = Known<SaddleRails>.Of(SaddleRails.Round7) })
             .With(new BottomBracket

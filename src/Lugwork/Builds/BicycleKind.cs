@@ -84,7 +84,7 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
         return
         [
             .. Slot.All
-                .Where(slot => slot != Slot.FrontShifter && slot != Slot.FrontDerailleur && slot != Slot.ChainGuide && slot != Slot.Chainring)
+                .Where(slot => !slot.IsOptional)
                 .Where(slot => slot != Slot.Cassette || geared)
                 .Where(slot => slot != Slot.RearDerailleur || derailleur)
                 .Where(slot => slot != Slot.Shifter || derailleur || (geared && HasHubGear(rear)))
@@ -95,7 +95,6 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
                 .Where(slot => slot != Slot.FrontRimBrake || atFront == Brake.Rim)
                 .Where(slot => slot != Slot.RearLever || atRear is Brake.Disc or Brake.Rim or Brake.InHub)
                 .Where(slot => slot != Slot.FrontLever || atFront is Brake.Disc or Brake.Rim or Brake.InHub)
-                .Where(slot => slot != Slot.FrontNuts && slot != Slot.RearNuts)
                 .Where(slot => slot != Slot.RearAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
                 .Where(slot => slot != Slot.FrontAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
                 .Where(slot => slot != Slot.SeatClamp || frame.SeatTubeOutside.State != KnownState.None),

@@ -9,7 +9,8 @@ internal static partial class PartForms
         PartField<BottomBracket>.Of("narrowestShell", Millimetres, p => p.NarrowestShell, (p, v) => p with { NarrowestShell = v }, ["narrowest shell"]),
         PartField<BottomBracket>.Of("widestShell", Millimetres, p => p.WidestShell, (p, v) => p with { WidestShell = v }, ["widest shell"]),
         PartField<BottomBracket>.Of("takes", "a spindle such as 24, 28.99 or square taper JIS", p => p.Takes, (p, v) => p with { Takes = v }, ["spindle"]),
-        PartField<BottomBracket>.Of("driveSpacer", "millimetres of loose spacers under the drive-side cup, such as 2.5, or none", p => p.DriveSpacer, (p, v) => p with { DriveSpacer = v }, ["drive spacer", "drive-side spacer"]))
+        PartField<BottomBracket>.Of("driveSpacer", "millimetres of loose spacers under the drive-side cup, such as 2.5, or none", p => p.DriveSpacer, (p, v) => p with { DriveSpacer = v }, ["drive spacer", "drive-side spacer"]),
+        PartField<BottomBracket>.Of("designatedWidth", Millimetres, p => p.DesignatedWidth, (p, v) => p with { DesignatedWidth = v }, ["designated width"]))
         {
             Contradiction = TurnedRange,
         };
@@ -21,7 +22,8 @@ internal static partial class PartForms
         PartField<Crankset>.Of("boltCircle", "a circle such as 5x110 or 4x104, or none", p => p.BoltCircle, (p, v) => p with { BoltCircle = v }, ["bolt circle", "BCD", "spider"]),
         PartField<Crankset>.Of("directMount", "3-bolt, 8-bolt or own, or none", p => p.DirectMount, (p, v) => p with { DirectMount = v }, ["direct mount"]),
         PartField<Crankset>.Of("largestRing", "teeth such as 50", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
-        PartField<Crankset>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []));
+        PartField<Crankset>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []),
+        PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]));
 
     public static PartForm<Pedals> Pedals { get; } = new("pedals", () => new Pedals(),
         PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true),

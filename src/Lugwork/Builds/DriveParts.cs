@@ -21,6 +21,8 @@ public sealed record BottomBracket : Part
 
     /// <summary>Thickness of the loose spacers under the drive-side cup; none where the cup sits on the shell.</summary>
     public Known<Dimension> DriveSpacer { get; init; }
+    /// <summary>Width for which a spindle of ten splines is designated, not its length. Does not matter for another spindle.</summary>
+    public Known<Dimension> DesignatedWidth { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.BottomBracket];
@@ -42,6 +44,9 @@ public sealed record Crankset : Part
 {
     /// <summary>Its spindle, or the spindle that its arms go on.</summary>
     public Known<Spindle> Spindle { get; init; }
+
+    /// <summary>Width of ten-spline spindle for which the crank is designed. Does not matter for another spindle.</summary>
+    public Known<Dimension> DesignedWidth { get; init; }
 
     /// <summary>Thread of the pedal holes.</summary>
     public Known<PedalThread> PedalThread { get; init; }

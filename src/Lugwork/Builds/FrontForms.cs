@@ -17,13 +17,20 @@ internal static partial class PartForms
         PartField<Headset>.Of("steerer", "a steerer such as 28.6", p => p.Steerer, (p, v) => p with { Steerer = v }, []),
         PartField<Headset>.Of("lowerCup", "type and bore, such as ZS56", p => p.LowerCup, (p, v) => p with { LowerCup = v }, ["lower cup"], where: c => c.IsLower),
         PartField<Headset>.Of("crownRace", "a seat such as 30 or 40", p => p.CrownRace, (p, v) => p with { CrownRace = v }, ["crown race", "race"]),
-        PartField<Headset>.Of("kind", "threadless or threaded", p => p.Kind, (p, v) => p with { Kind = v }, [], bare: true));
+        PartField<Headset>.Of("kind", "threadless or threaded", p => p.Kind, (p, v) => p with { Kind = v }, [], bare: true),
+        PartField<Headset>.Of("upperSkirt", Millimetres, p => p.UpperSkirt, (p, v) => p with { UpperSkirt = v }, ["upper skirt"]),
+        PartField<Headset>.Of("lowerSkirt", Millimetres, p => p.LowerSkirt, (p, v) => p with { LowerSkirt = v }, ["lower skirt"]),
+        PartField<Headset>.Of("upperBearing", BearingSizes, p => p.UpperBearing, (p, v) => p with { UpperBearing = v }, ["upper bearing"]),
+        PartField<Headset>.Of("lowerBearing", BearingSizes, p => p.LowerBearing, (p, v) => p with { LowerBearing = v }, ["lower bearing"]));
 
     public static PartForm<Stem> Stem { get; } = new("stem", () => new Stem(),
         PartField<Stem>.Of("fixing", "a clamp or quill, such as 28.6 clamp or 22.2 quill", p => p.Foot, (p, v) => p with { Foot = v }, ["steerer"], bare: true),
-        PartField<Stem>.Of("bar", "a diameter such as 31.8", p => p.BarClamp, (p, v) => p with { BarClamp = v }, ["bar clamp", "handlebar"]))
+        PartField<Stem>.Of("bar", "a diameter such as 31.8", p => p.BarClamp, (p, v) => p with { BarClamp = v }, ["bar clamp", "handlebar"]),
+        PartField<Stem>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["insertion mark"]),
+        PartField<Stem>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]))
         {
             Shared = BothEndsOfStem,
+            SharedBy = ["fixing", "bar"],
         };
 
     /// <summary>A stem has a clamp at either end, and sizes that stand for both.</summary>
@@ -33,7 +40,8 @@ internal static partial class PartForms
             : null;
 
     public static PartForm<Handlebar> Handlebar { get; } = new("handlebar", () => new Handlebar(),
-        PartField<Handlebar>.Of("clamp", "a diameter such as 31.8", p => p.Clamp, (p, v) => p with { Clamp = v }, ["clamp diameter"], bare: true));
+        PartField<Handlebar>.Of("clamp", "a diameter such as 31.8", p => p.Clamp, (p, v) => p with { Clamp = v }, ["clamp diameter"], bare: true),
+        PartField<Handlebar>.Of("grip", "a diameter such as 22.2 or 23.8", p => p.Grip, (p, v) => p with { Grip = v }, ["grip diameter"]));
 
     public static PartForm<SeatClamp> SeatClamp { get; } = new("seat clamp", () => new SeatClamp(),
         PartField<SeatClamp>.Of("size", "a diameter such as 31.8", p => p.Size, (p, v) => p with { Size = v }, ["diameter"], bare: true));

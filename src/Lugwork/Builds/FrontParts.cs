@@ -47,6 +47,26 @@ public sealed record Headset : Part
     /// <summary>Threaded or threadless.</summary>
     public Known<SteererKind> Kind { get; init; }
 
+    /// <summary>How far the upper cup goes into the head tube; none for a half without a cup, as an integrated one is.</summary>
+    public Known<Dimension> UpperSkirt { get; init; }
+
+    /// <summary>How far the lower cup goes into the head tube; none for a half without a cup, as an integrated one is.</summary>
+    public Known<Dimension> LowerSkirt { get; init; }
+
+    /// <summary>The bearing that the upper half, or the frame's own seat, asks for.</summary>
+    public Known<HeadsetBearing> UpperBearing { get; init; }
+
+    /// <summary>The bearing that the lower half, or the frame's own seat, asks for.</summary>
+    public Known<HeadsetBearing> LowerBearing { get; init; }
+
+    internal Known<Dimension> UpperSkirtOrNone => SkirtOf(UpperSkirt, UpperCup);
+
+    internal Known<Dimension> LowerSkirtOrNone => SkirtOf(LowerSkirt, LowerCup);
+
+    /// <summary>An integrated half has no cup, so nothing goes in.</summary>
+    private static Known<Dimension> SkirtOf(Known<Dimension> skirt, Known<HeadsetCup> cup) =>
+        skirt.State == KnownState.Unknown && cup.Values is { IsEmpty: false } cups && cups.All(c => c.Style == HeadsetStyle.Integrated) ? Known<Dimension>.None : skirt;
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Headset];
 
@@ -71,6 +91,12 @@ public sealed record Stem : Part
     /// <summary>The diameter of bar that it clamps.</summary>
     public Known<BarClamp> BarClamp { get; init; }
 
+    /// <summary>Insertion mark of a quill, from its lower end; none where there is no mark. Does not matter for a clamp.</summary>
+    public Known<Dimension> Mark { get; init; }
+
+    /// <summary>How deep the quill sits in the steerer. Does not matter for a clamp.</summary>
+    public Known<Dimension> Insertion { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Stem];
 
@@ -91,6 +117,9 @@ public sealed record Handlebar : Part
 {
     /// <summary>Its diameter at the stem.</summary>
     public Known<BarClamp> Clamp { get; init; }
+
+    /// <summary>Its diameter where hands and controls go.</summary>
+    public Known<GripDiameter> Grip { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Handlebar];

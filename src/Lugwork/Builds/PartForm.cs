@@ -186,6 +186,9 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     /// <summary>A diameter of one field that another field has too: not taken as either unless it is named or one is left; the reason, null for other text.</summary>
     public Func<string, string?>? Shared { get; init; }
 
+    /// <summary>The fields that share it.</summary>
+    public ImmutableArray<string> SharedBy { get; init; } = [];
+
     private TPart ReadPiece(TPart part, string piece, int at, bool rough, HashSet<string> seen, List<SpecProblem> found)
     {
         PartField<TPart>? named = null;
@@ -217,7 +220,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             }
 
             // Where only one field is still free, the size can be no other.
-            PartField<TPart>[] free = [.. fields.Where(f => !seen.Contains(f.Key))];
+            PartField<TPart>[] free = [.. fields.Where(f => SharedBy.Contains(f.Key) && !seen.Contains(f.Key))];
             if (free.Length == 1)
             {
                 return Take(part, free[0], piece, at, seen, found);

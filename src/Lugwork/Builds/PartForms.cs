@@ -43,7 +43,14 @@ internal static partial class PartForms
         PartField<Frame>.Of("upperShockHardware", "width and bolt, such as 22.2x8, or none for a trunnion", p => p.UpperShockHardware, (p, v) => p with { UpperShockHardware = v }, ["upper shock hardware"]),
         PartField<Frame>.Of("longestFork", Millimetres, p => p.LongestFork, (p, v) => p with { LongestFork = v }, ["longest fork"]),
         PartField<Frame>.Of("mostForkTravel", Millimetres, p => p.MostForkTravel, (p, v) => p with { MostForkTravel = v }, ["most fork travel"]),
-        PartField<Frame>.Of("forkCrowns", "single or dual", p => p.ForkCrowns, (p, v) => p with { ForkCrowns = v }, ["fork crowns"]))
+        PartField<Frame>.Of("forkCrowns", "single or dual", p => p.ForkCrowns, (p, v) => p with { ForkCrowns = v }, ["fork crowns"]),
+        PartField<Frame>.Of("upperBoreDepth", Millimetres, p => p.UpperBoreDepth, (p, v) => p with { UpperBoreDepth = v }, ["upper bore depth"]),
+        PartField<Frame>.Of("lowerBoreDepth", Millimetres, p => p.LowerBoreDepth, (p, v) => p with { LowerBoreDepth = v }, ["lower bore depth"]),
+        PartField<Frame>.Of("headsetCables", "outside or through", p => p.HeadsetCables, (p, v) => p with { HeadsetCables = v }, ["headset cables", "cables at the headset"]),
+        PartField<Frame>.Of("shellBore", Millimetres, p => p.ShellBore, (p, v) => p with { ShellBore = v }, ["shell bore"]),
+        PartField<Frame>.Of("shellFace", "bare, painted, insert-for-outboard or other-insert", p => p.ShellFace, (p, v) => p with { ShellFace = v }, ["shell face"]),
+        PartField<Frame>.Of("binder", "collar or welded-tabs", p => p.Binder, (p, v) => p with { Binder = v }, ["seat binder"]),
+        PartField<Frame>.Of("dropperEntry", "hole or no-hole", p => p.DropperEntry, (p, v) => p with { DropperEntry = v }, ["dropper entry"]))
         {
             Contradiction = OtherThanUniversal,
         };
@@ -67,7 +74,8 @@ internal static partial class PartForms
         PartField<Fork>.Of("frontLips", "kept or missing", p => p.FrontLips, (p, v) => p with { FrontLips = v }, ["front lips", "retention lips", "lips"]),
         PartField<Fork>.Of("axleToCrown", Millimetres, p => p.AxleToCrown, (p, v) => p with { AxleToCrown = v }, ["axle to crown", "axle-to-crown"]),
         PartField<Fork>.Of("travel", "millimetres, such as 120, or none for a rigid fork", p => p.Travel, (p, v) => p with { Travel = v }, []),
-        PartField<Fork>.Of("crowns", "single or dual", p => p.Crowns, (p, v) => p with { Crowns = v }, ["crown type"]));
+        PartField<Fork>.Of("crowns", "single or dual", p => p.Crowns, (p, v) => p with { Crowns = v }, ["crown type"]),
+        PartField<Fork>.Of("steererMaterial", "steel, aluminium, carbon or titanium", p => p.SteererMaterial, (p, v) => p with { SteererMaterial = v }, ["steerer material"]));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
@@ -79,6 +87,10 @@ internal static partial class PartForms
         PartField<Wheel>.Of("beadSeat", "the ISO diameter, such as 622", p => p.BeadSeat, (p, v) => p with { BeadSeat = v }, ["bead seat", "rim"]),
         PartField<Wheel>.Of("innerWidth", Millimetres, p => p.InnerWidth, (p, v) => p with { InnerWidth = v }, ["inner width", "inside width", "inner"]),
         PartField<Wheel>.Of("rimType", "SS, C, HB, TSS or TC", p => p.RimType, (p, v) => p with { RimType = v }, ["rim type"]),
+        PartField<Wheel>.Of("hold", "clincher or tubular", p => p.Hold, (p, v) => p with { Hold = v }, ["holds", "tyre hold"]),
+        PartField<Wheel>.Of("valveHole", "6.5 or 8.5, or the name of its valve", p => p.ValveHole, (p, v) => p with { ValveHole = v }, ["valve hole"]),
+        PartField<Wheel>.Of("rimDepth", Millimetres, p => p.RimDepth, (p, v) => p with { RimDepth = v }, ["rim depth"]),
+        PartField<Wheel>.Of("bedHole", Millimetres, p => p.BedHole, (p, v) => p with { BedHole = v }, ["bed hole", "spoke hole"]),
         PartField<Wheel>.Of("thread", "a thread such as ISO or French", p => p.Thread, (p, v) => p with { Thread = v }, ["hub thread"]),
         PartField<Wheel>.Of("brakeTrack", "aluminium, carbon, or none for a rim made for discs", p => p.BrakeTrack, (p, v) => p with { BrakeTrack = v }, ["brake track"]),
         PartField<Wheel>.Of("hubBrake", "drum, roller, coaster or none", p => p.HubBrake, (p, v) => p with { HubBrake = v }, ["hub brake"], where: t => t.Place == Brakes.BrakePlace.Hub),
@@ -92,7 +104,8 @@ internal static partial class PartForms
 
     public static PartForm<Tyre> Tyre { get; } = new("tyre", () => new Tyre(),
         PartField<Tyre>.Of("size", "the ISO size, such as 37-622", p => p.Size, (p, v) => p with { Size = v }, [], bare: true),
-        PartField<Tyre>.Of("bead", "wired, folding or tubeless", p => p.Bead, (p, v) => p with { Bead = v }, [], bare: true));
+        PartField<Tyre>.Of("bead", "wired, folding or tubeless", p => p.Bead, (p, v) => p with { Bead = v }, [], bare: true),
+        PartField<Tyre>.Of("hold", "clincher or tubular", p => p.Hold, (p, v) => p with { Hold = v }, ["held by"], bare: true));
 
     public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
         PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),
@@ -127,7 +140,9 @@ internal static partial class PartForms
         PartField<Seatpost>.Of("length", Millimetres, p => p.Length, (p, v) => p with { Length = v }, []),
         PartField<Seatpost>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["minimum insertion", "own mark"]),
         PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]),
-        PartField<Seatpost>.Of("railClamp", "a clamp such as 7-round or 7x9", p => p.RailClamp, (p, v) => p with { RailClamp = v }, ["rail clamp", "rails"]))
+        PartField<Seatpost>.Of("railClamp", "a clamp such as 7-round or 7x9", p => p.RailClamp, (p, v) => p with { RailClamp = v }, ["rail clamp", "rails"]),
+        PartField<Seatpost>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
+        PartField<Seatpost>.Of("binderGap", Millimetres, p => p.BinderGap, (p, v) => p with { BinderGap = v }, ["binder gap"]))
         {
             Contradiction = LongerThanItself,
         };
@@ -223,5 +238,6 @@ internal static partial class PartForms
         : slot == Slot.ChainGuide ? ChainGuide
         : slot == Slot.Chainring ? Chainring
         : slot == Slot.Shock ? Shock
-        : RearDerailleur;
+        : slot == Slot.RearDerailleur ? RearDerailleur
+        : OfSmaller(slot);
 }

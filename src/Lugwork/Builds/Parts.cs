@@ -116,6 +116,30 @@ public sealed record Frame : Part
 
     /// <summary>The crowns that the frame maker allows on a fork.</summary>
     public Known<CrownType> ForkCrowns { get; init; }
+    /// <summary>How deep the upper bore of the head tube is; none where it goes through.</summary>
+    public Known<Dimension> UpperBoreDepth { get; init; }
+
+    /// <summary>How deep the lower bore of the head tube is; none where it goes through.</summary>
+    public Known<Dimension> LowerBoreDepth { get; init; }
+
+    /// <summary>Where cables and hoses run at the headset.</summary>
+    public Known<CableWay> HeadsetCables { get; init; }
+
+    /// <summary>Bore of a pressed shell as it was measured; does not matter in a threaded one.</summary>
+    public Known<Dimension> ShellBore { get; init; }
+
+    /// <summary>What the ends of the shell offer an adapter.</summary>
+    public Known<ShellFace> ShellFace { get; init; }
+
+    /// <summary>What holds the seatpost: a collar of its own or ears of the tube. A stated outside of the seat tube means a collar.</summary>
+    public Known<SeatBinder> Binder { get; init; }
+
+    /// <summary>Whether the cable of a dropper comes in.</summary>
+    public Known<DropperEntry> DropperEntry { get; init; }
+
+    /// <summary>The binder as stated, or the collar that a stated outside of the seat tube is there for.</summary>
+    internal Known<SeatBinder> BinderOrCollar =>
+        Binder.State == KnownState.Unknown && SeatTubeOutside.State is KnownState.Value or KnownState.OneOf ? Known<SeatBinder>.Of(SeatBinder.Collar, SeatTubeOutside.Evidence) : Binder;
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
@@ -192,6 +216,8 @@ public sealed record Fork : Part
     internal Known<CrownType> CrownsOrRigid => Crowns.State == KnownState.Unknown && Travel.State == KnownState.None ? OneCrown : Crowns;
 
     private static Known<CrownType> OneCrown { get; } = Known<CrownType>.Of(CrownType.Single, new Evidence(EvidenceKind.Assumed, "rigid fork"));
+    /// <summary>What the steerer is made of at its top.</summary>
+    public Known<FrameMaterial> SteererMaterial { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
@@ -259,6 +285,24 @@ public sealed record Wheel : Part
     /// <summary>What the joints read: a hub whose body is known to have splines has no thread.</summary>
     internal Known<FreewheelThread> ThreadOrBody =>
         Thread.State == KnownState.Unknown && Body.State == KnownState.Value && !ThreadOnHub.IsThreaded(Body.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
+    /// <summary>How the rim holds its tyre; a stated bead seat or rim type means a clincher.</summary>
+    public Known<TyreHold> Hold { get; init; }
+
+    /// <summary>The hole for the valve.</summary>
+    public Known<ValveHole> ValveHole { get; init; }
+
+    /// <summary>From the bed of the rim at the valve to the outside toward the hub; none where nothing has to be passed.</summary>
+    public Known<Dimension> RimDepth { get; init; }
+
+    /// <summary>Width of the widest hole in the bed of the rim, spoke holes included; none where the bed is closed.</summary>
+    public Known<Dimension> BedHole { get; init; }
+
+    /// <summary>How it holds a tyre as stated, or as bead seat and type say: both are of clincher rims only.</summary>
+    internal Known<TyreHold> HoldOrRim =>
+        Hold.State != KnownState.Unknown ? Hold
+        : BeadSeat.State is KnownState.Value or KnownState.OneOf ? Known<TyreHold>.Of(TyreHold.Clincher, BeadSeat.Evidence)
+        : RimType.State is KnownState.Value or KnownState.OneOf ? Known<TyreHold>.Of(TyreHold.Clincher, RimType.Evidence)
+        : Hold;
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
@@ -283,6 +327,16 @@ public sealed record Tyre : Part
 
     /// <summary>What its edge is made for.</summary>
     public Known<TyreBead> Bead { get; init; }
+
+    /// <summary>How it is held on the rim; a stated ISO size or bead means a clincher.</summary>
+    public Known<TyreHold> Hold { get; init; }
+
+    /// <summary>How it is held as stated, or as ISO size and bead say: a tubular has neither.</summary>
+    internal Known<TyreHold> HoldOrSize =>
+        Hold.State != KnownState.Unknown ? Hold
+        : Size.State is KnownState.Value or KnownState.OneOf ? Known<TyreHold>.Of(TyreHold.Clincher, Size.Evidence)
+        : Bead.State is KnownState.Value or KnownState.OneOf ? Known<TyreHold>.Of(TyreHold.Clincher, Bead.Evidence)
+        : Hold;
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontTyre, Slot.RearTyre];
@@ -450,6 +504,12 @@ public sealed record Seatpost : Part
 
     /// <summary>How deep it sits, or will sit, at the rider's saddle height.</summary>
     public Known<Dimension> Insertion { get; init; }
+
+    /// <summary>What the post is made of where it is clamped.</summary>
+    public Known<FrameMaterial> Material { get; init; }
+
+    /// <summary>Gap that is left between the ears of the binder with the post held tight; none where they meet.</summary>
+    public Known<Dimension> BinderGap { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Seatpost];

@@ -30,8 +30,27 @@ internal static class BarRelations
         Row(BarClamp.Mm25Point8, BarClamp.Mm25Point4, BridgeKind.Adapter, Verdict.NeedsMeasuring, "a stem with a removable faceplate; a single-bolt clamp is refused", Sources.BarAndStemTable, Sources.BarSizes),
     ];
 
-    /// <summary>Inputs: stem's clamp, bar.</summary>
-    public static Relation InStem { get; } = new SameKey(0, 1, Same, (stem, bar) => BarClamp.OfFitCode(bar).Hundredths > BarClamp.OfFitCode(stem).Hundredths ? TooLarge : TooSmall, Table);
+    private static readonly Reason Forced = new("bar-forced-in", "{1} bar can be forced into a {0} clamp, 0.6 mm too small for it: bar or clamp cracks afterwards.", Cautions.BarClampCare)
+    {
+        Mend = "a stem for this bar, or a bar of the stem's own size; a clamp is never opened to suit",
+        Sources = [Sources.GripFit, Sources.BarMismatch],
+    };
+
+    private static readonly Reason PulledTight = new("bar-pulled-tight", "{1} bar can be pulled tight in a {0} clamp, 0.6 mm too large for it: it turns under load, and the clamp is bent.", Cautions.BarClampCare)
+    {
+        Mend = "a stem for this bar, or a bar of the stem's own size",
+        Sources = [Sources.GripFit, Sources.BarMismatch],
+    };
+
+    /// <summary>Inputs: stem's clamp, bar. 25.4 and 26.0 are so near that either goes into the other's clamp, and then fails.</summary>
+    public static Relation InStem { get; } = new AllOf(
+        new SameKey(0, 1, Same, (stem, bar) => BarClamp.OfFitCode(bar).Hundredths > BarClamp.OfFitCode(stem).Hundredths ? TooLarge : TooSmall, Table),
+        new Matrix(0, 1, NearlyAlike, [], [Sources.GripFit, Sources.BarMismatch]));
+
+    private static Outcome NearlyAlike(long stem, long bar) =>
+        stem == BarClamp.Mm25Point4.FitCode && bar == BarClamp.Mm26.FitCode ? new(Verdict.Unsafe, Forced)
+        : stem == BarClamp.Mm26.FitCode && bar == BarClamp.Mm25Point4.FitCode ? new(Verdict.Unsafe, PulledTight)
+        : new(Verdict.Fits, Same);
 
     private static Bridge Row(BarClamp from, BarClamp to, BridgeKind kind, Verdict result, string what, params ImmutableArray<Source> sources) => new()
     {

@@ -26,6 +26,38 @@ internal static class ControlRelations
     /// <summary>Inputs: the bar at the control, the control.</summary>
     public static Relation OnBar { get; } = new Matrix(0, 1, Cell, [], [Sources.LeverSeats, Sources.PostSizesCanada]);
 
+    private static readonly Reason SameGrip = new("grip-of-the-bar", "Grips for {1} on a bar of {0}.") { Sources = [Sources.PostSizesCanada, Sources.BarAndStemTable] };
+
+    private static readonly Reason GripSmall = new("grip-too-small", "Grips for {1} do not go on a bar of {0}.")
+    {
+        Mend = "grips for this bar, or tape on a drop bar",
+        Sources = [Sources.PostSizesCanada, Sources.BarAndStemTable],
+    };
+
+    private static readonly Reason GripLoose = new("grip-too-large", "Grips for {1} go on a bar of {0} and turn on it.", Cautions.Grips)
+    {
+        Mend = "grips for this bar",
+        Sources = [Sources.BarAndStemTable, Sources.CommonPractice],
+    };
+
+    private static readonly Reason GripNear = new("grip-on-french-bar", "Grips for {1} on a bar of {0}: 0.3 mm apart. Try them by hand, dry.", Cautions.Grips)
+    {
+        Mend = "grips for this bar",
+        Sources = [Sources.BarAndStemTable, Sources.CommonPractice],
+    };
+
+    /// <summary>Inputs: the bar where the grips go, the grips.</summary>
+    public static Relation GripOnBar { get; } = new Matrix(0, 1, GripCell, [], [Sources.BarAndStemTable, Sources.PostSizesCanada]);
+
+    private static Outcome GripCell(long bar, long grips)
+    {
+        int larger = GripDiameter.OfFitCode(grips).Hundredths - GripDiameter.OfFitCode(bar).Hundredths;
+        return larger == 0 ? new(Verdict.Fits, SameGrip)
+            : Math.Abs(larger) <= 30 ? new(Verdict.NeedsMeasuring, GripNear)
+            : larger > 0 ? new(Verdict.Unsafe, GripLoose)
+            : new(Verdict.DoesNotFit, GripSmall);
+    }
+
     private static Outcome Cell(long bar, long control)
     {
         GripDiameter grip = GripDiameter.OfFitCode(bar);

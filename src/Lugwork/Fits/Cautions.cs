@@ -86,4 +86,24 @@ internal static partial class Cautions
     public static Caution GroundAndToe { get; } = new("ground-and-toe", "A pedal that meets the ground or a shoe that meets the tyre throws the rider. The sums are estimates: measure on the bicycle, tilted, and with the wheel turned to both sides.");
 
     public static Caution StarNutCare { get; } = new("star-nut", "A star nut goes into metal steerers only, square and below the clamp; a carbon steerer takes the maker's expander.");
+
+    public static Caution Tubular { get; } = new("tubular", "A tubular is held by glue or tape alone, on a rim that is made for it; one that comes off throws the rider. Follow the makers of tyre, rim and glue.");
+
+    public static Caution TubeCare { get; } = new("inner-tube", "A tube that is too large folds, one that is stretched too far is thin: either fails without warning.");
+
+    public static Caution RimTape { get; } = new("rim-tape", "A tube or a tape that is pressed into a spoke hole bursts. The tape must cover every hole and head and stay put, and it must not lie under the beads unless its maker says so.");
+
+    public static Caution ValveHole { get; } = new("valve-hole", "Never open out a rim for a thicker valve without the rim maker's word: it takes away metal where the rim is drilled already, and carbon rims are ruined by it.");
+
+    public static Caution QuillInsertion { get; } = new("quill-insertion", "Never ride a quill above its insertion mark: it breaks, or its wedge bursts the steerer where the thread weakens it. The stem maker's mark comes before every rule.");
+
+    public static Caution Grips { get; } = new("grips", "A grip that turns or slides off the bar throws the rider. Try it by hand, dry, before every ride after fitting.");
+
+    public static Caution WornBore { get; } = new("worn-bore", "A pressed unit in a bore that has grown creaks, wanders and wears the shell further. Never fill it by guess: the frame maker says whether it may be bonded or sleeved.");
+
+    public static Caution ShellFace { get; } = new("shell-face", "An adapter that bears on paint or on an insert that is not made for it settles, works loose and can break the insert out of the shell. Face metal only; never cut carbon.");
+
+    public static Caution BinderEars { get; } = new("binder-ears", "Ears that meet clamp nothing: the post slips or turns under the rider. Never file the slot wider or pull the bolt harder; measure post and bore.");
+
+    public static Caution CarbonPost { get; } = new("carbon-post", "Carbon posts crack where a clamp pinches them at the slot. The makers of post and frame say what clamp and torque are allowed; look for cracks at the clamp often.");
 }

@@ -5,11 +5,12 @@ namespace Lugwork;
 /// <summary>A place on the bicycle for one part. Closed set, identity equality.</summary>
 public sealed class Slot
 {
-    private Slot(int number, string key, string name)
+    private Slot(int number, string key, string name, bool optional = false)
     {
         Number = number;
         Key = key;
         Name = name;
+        IsOptional = optional;
     }
 
     /// <summary>The frame.</summary>
@@ -97,22 +98,70 @@ public sealed class Slot
     public static Slot RearRimBrake { get; } = new(27, "rearRimBrake", "rear rim brake");
 
     /// <summary>The nuts of a solid front axle.</summary>
-    public static Slot FrontNuts { get; } = new(28, "frontNuts", "front axle nuts");
+    public static Slot FrontNuts { get; } = new(28, "frontNuts", "front axle nuts", optional: true);
 
     /// <summary>The nuts of a solid rear axle.</summary>
-    public static Slot RearNuts { get; } = new(29, "rearNuts", "rear axle nuts");
+    public static Slot RearNuts { get; } = new(29, "rearNuts", "rear axle nuts", optional: true);
+
     /// <summary>The rear shifter.</summary>
     public static Slot Shifter { get; } = new(30, "shifter", "rear shifter");
+
     /// <summary>The front shifter; never required.</summary>
-    public static Slot FrontShifter { get; } = new(31, "frontShifter", "front shifter");
+    public static Slot FrontShifter { get; } = new(31, "frontShifter", "front shifter", optional: true);
+
     /// <summary>The front derailleur; never required.</summary>
-    public static Slot FrontDerailleur { get; } = new(32, "frontDerailleur", "front derailleur");
+    public static Slot FrontDerailleur { get; } = new(32, "frontDerailleur", "front derailleur", optional: true);
+
     /// <summary>The chain guide; never required.</summary>
-    public static Slot ChainGuide { get; } = new(33, "chainGuide", "chain guide");
+    public static Slot ChainGuide { get; } = new(33, "chainGuide", "chain guide", optional: true);
+
     /// <summary>A ring that is bought apart from the crankset; never required.</summary>
-    public static Slot Chainring { get; } = new(34, "chainring", "chainring");
+    public static Slot Chainring { get; } = new(34, "chainring", "chainring", optional: true);
+
     /// <summary>The rear shock.</summary>
     public static Slot Shock { get; } = new(35, "shock", "rear shock");
+
+    /// <summary>The inner tube of the front tyre.</summary>
+    public static Slot FrontTube { get; } = new(36, "frontTube", "front inner tube", optional: true);
+
+    /// <summary>The inner tube of the rear tyre.</summary>
+    public static Slot RearTube { get; } = new(37, "rearTube", "rear inner tube", optional: true);
+
+    /// <summary>The tubeless valve of the front rim.</summary>
+    public static Slot FrontValve { get; } = new(38, "frontValve", "front tubeless valve", optional: true);
+
+    /// <summary>The tubeless valve of the rear rim.</summary>
+    public static Slot RearValve { get; } = new(39, "rearValve", "rear tubeless valve", optional: true);
+
+    /// <summary>The tape in the front rim.</summary>
+    public static Slot FrontRimTape { get; } = new(40, "frontRimTape", "front rim tape", optional: true);
+
+    /// <summary>The tape in the rear rim.</summary>
+    public static Slot RearRimTape { get; } = new(41, "rearRimTape", "rear rim tape", optional: true);
+
+    /// <summary>A new bearing for the upper half of the headset.</summary>
+    public static Slot UpperBearing { get; } = new(42, "upperBearing", "upper headset bearing", optional: true);
+
+    /// <summary>A new bearing for the lower half of the headset.</summary>
+    public static Slot LowerBearing { get; } = new(43, "lowerBearing", "lower headset bearing", optional: true);
+
+    /// <summary>The cover of the headset with its ring and spacers, where it is bought apart.</summary>
+    public static Slot HeadsetCover { get; } = new(44, "headsetCover", "headset cover", optional: true);
+
+    /// <summary>What the top cap pulls on.</summary>
+    public static Slot Preload { get; } = new(45, "preload", "star nut or expander", optional: true);
+
+    /// <summary>The levers and shifters on the bar.</summary>
+    public static Slot Controls { get; } = new(46, "controls", "levers and shifters", optional: true);
+
+    /// <summary>The grips.</summary>
+    public static Slot Grips { get; } = new(47, "grips", "grips", optional: true);
+
+    /// <summary>An adapter between shell and bottom bracket.</summary>
+    public static Slot ShellAdapter { get; } = new(48, "shellAdapter", "bottom-bracket adapter", optional: true);
+
+    /// <summary>How the seatpost is lowered, where it is a dropper.</summary>
+    public static Slot Dropper { get; } = new(49, "dropper", "dropper", optional: true);
 
     /// <summary>Every slot, in the order of a build sheet.</summary>
     public static ImmutableArray<Slot> All { get; } =
@@ -121,6 +170,8 @@ public sealed class Slot
         FrontAxle, RearAxle, Headset, Stem, Handlebar, SeatClamp, Saddle, BottomBracket, Crankset, Pedals, Chain, RearDerailleur,
         FrontLever, RearLever, FrontRimBrake, RearRimBrake, FrontNuts, RearNuts,
         Shifter, FrontShifter, FrontDerailleur, ChainGuide, Chainring, Shock,
+        FrontTube, RearTube, FrontValve, RearValve, FrontRimTape, RearRimTape, UpperBearing,
+        LowerBearing, HeadsetCover, Preload, Controls, Grips, ShellAdapter, Dropper,
     ];
 
     /// <summary>Property name in a build file: "rearWheel".</summary>
@@ -128,6 +179,9 @@ public sealed class Slot
 
     /// <summary>Plain name: "rear wheel".</summary>
     public string Name { get; }
+
+    /// <summary>No kind of bicycle requires it.</summary>
+    public bool IsOptional { get; }
 
     internal int Number { get; }
 

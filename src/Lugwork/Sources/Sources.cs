@@ -689,6 +689,27 @@ public static class Sources
     /// <summary>Pedal (glossary quote: one-piece crank thread).</summary>
     public static Source OnePiecePedals { get; } = new("ONE-PIECE-PEDALS", SourceKind.Community, Confidence.Medium, "Pedal (glossary quote: one-piece crank thread)", "LFGSS forum quoting a glossary", "undated", "lfgss.com/comments/8473736");
 
+    /// <summary>ISO 5775-1:2014 Tyre designations and dimensions.</summary>
+    public static Source Iso5775Part1Sample { get; } = new("ISO-5775-PART-1-SAMPLE", SourceKind.Standard, Confidence.Medium, "ISO 5775-1:2014 Tyre designations and dimensions (sample pages)", "iTeh / ISO", "2014", "theiteh.com/catalog/standards/iso/4ef82e2f-6586-40b4-91e7-bf880419cd41/iso-5775-1-2014");
+
+    /// <summary>Tyre sizes, with a tube of another size in a tyre.</summary>
+    public static Source TubeMismatch { get; } = new("TUBE-MISMATCH", SourceKind.Community, Confidence.Low, "Tyre sizes (451 tube in a 406 tyre)", "tadpolerider2.wordpress.com", "read 2026-11", "tadpolerider2.wordpress.com/tag/tire-sizes/");
+
+    /// <summary>The ultimate creaky bottom bracket fix.</summary>
+    public static Source CreakyBracket { get; } = new("CREAKY-BRACKET", SourceKind.Press, Confidence.Medium, "The ultimate creaky bottom bracket fix", "BikeRadar", "4 Nov 2014", "www.bikeradar.com/features/angryasian-the-ultimate-creaky-bottom-bracket-fix/");
+
+    /// <summary>One adapter for an in-shell bearing frame: a mistake.</summary>
+    public static Source ShellAdapterReport { get; } = new("SHELL-ADAPTER-REPORT", SourceKind.Community, Confidence.Low, "One adapter for an in-shell bearing frame: a mistake", "Chinertown forum", "n.d.", "chinertown.com/index.php/topic,898.0.html");
+
+    /// <summary>Seat post saga.</summary>
+    public static Source BinderReport { get; } = new("BINDER-REPORT", SourceKind.Community, Confidence.Low, "Seat post saga", "ryansrebuilds.blogspot.com", "Apr 2019", "ryansrebuilds.blogspot.com/2019/04/novara-randonee-seat-post-saga.html");
+
+    /// <summary>Technical FAQ: cracked carbon seatposts.</summary>
+    public static Source CarbonPostCracks { get; } = new("CARBON-POST-CRACKS", SourceKind.Press, Confidence.Medium, "Technical FAQ: cracked carbon seatposts", "VeloNews", "n.d.", "www.velonews.com/gear/technical-faq-cracked-carbon-seatposts/");
+
+    /// <summary>26.0 and 25.4 stems interchangeable?.</summary>
+    public static Source BarMismatch { get; } = new("BAR-MISMATCH", SourceKind.Community, Confidence.Medium, "26.0 and 25.4 stems interchangeable?", "The Paceline Forum", "18 Sep 2009", "forums.thepaceline.net/archive/index.php/t-64417.html");
+
     /// <summary>ISO 5775 (older copy of the encyclopaedia article).</summary>
     public static Source OlderIso5775 { get; } = new("OLDER-ISO-5775", SourceKind.Handbook, Confidence.Medium, "ISO 5775 (older copy of the encyclopaedia article)", "en-academic.com mirror of Wikipedia", "c. 2010", "en-academic.com/dic.nsf/enwiki/884038");
 
@@ -1141,6 +1162,7 @@ public static class Sources
         ShortAndLongSplines, SpindleTypes, SplinedBrackets, TenSplineFaq, CotteredCranks, SwissThread,
         ThreadPeculiarities, OsbbGuide, OsbbExplained, RoadBrackets, ThreadConcepts, PedalAttachment,
         PedalThreadList, OnePiecePedals,
+        Iso5775Part1Sample, TubeMismatch, CreakyBracket, ShellAdapterReport, BinderReport, CarbonPostCracks, BarMismatch,
         OlderIso5775,
         MeasuringRims,
 

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.BottomBrackets;
+
+/// <summary>An adapter between bottom bracket and shell, by where it bears. Closed set, identity equality.</summary>
+public sealed class BracketAdapter : Standard<BracketAdapter>, IInterfaceValue<BracketAdapter>
+{
+    private BracketAdapter(int code, string key, string name, Source source, params ImmutableArray<string> names)
+        : base(code, key, name, source, names)
+    {
+    }
+
+    /// <summary>Bears on the faces of the shell and carries the bearings outside.</summary>
+    public static BracketAdapter Outboard { get; } = new(1, "outboard", "outboard adapter", Sources.ShellAdapterReport, "outboard cups adapter");
+
+    /// <summary>Sits in the bore and does not bear on the faces.</summary>
+    public static BracketAdapter Inside { get; } = new(2, "inside", "adapter inside the bore", Sources.CommonPractice, "reducer", "sleeve");
+
+    /// <summary>Every one.</summary>
+    public static ImmutableArray<BracketAdapter> All { get; } = [Outboard, Inside];
+
+    /// <inheritdoc/>
+    public static string Called => "bottom-bracket adapter";
+
+    /// <inheritdoc/>
+    public static BracketAdapter OfFitCode(long code) => ByCode(code);
+
+    /// <inheritdoc/>
+    public static Reading<BracketAdapter> Read(ReadOnlySpan<char> text) => ByName(text);
+}

@@ -1,0 +1,236 @@
+using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
+using Lugwork.Cockpit;
+using Lugwork.Seating;
+using Lugwork.Steering;
+using Lugwork.Tyres;
+
+namespace Lugwork;
+
+/// <summary>An inner tube.</summary>
+public sealed record InnerTube : Part
+{
+    /// <summary>The bead seat of the tyres that it is made for.</summary>
+    public Known<BeadSeat> Seat { get; init; }
+
+    /// <summary>The other bead seat that it is made for; none where it names one only.</summary>
+    public Known<BeadSeat> OtherSeat { get; init; }
+
+    /// <summary>Narrowest tyre that it is made for.</summary>
+    public Known<Dimension> NarrowestTyre { get; init; }
+
+    /// <summary>Widest tyre that it is made for.</summary>
+    public Known<Dimension> WidestTyre { get; init; }
+
+    /// <summary>Its valve.</summary>
+    public Known<ValveStem> Valve { get; init; }
+
+    /// <summary>Length of the valve from its foot to its top.</summary>
+    public Known<Dimension> ValveLength { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.FrontTube, Slot.RearTube];
+
+    /// <summary>Reads the short form: "622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static InnerTube Read(string text) => PartForms.InnerTube.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out InnerTube part, out ImmutableArray<SpecProblem> problems) => PartForms.InnerTube.TryRead(text, out part, out problems);
+}
+
+/// <summary>A valve for a rim without a tube.</summary>
+public sealed record TubelessValve : Part
+{
+    /// <summary>Its kind.</summary>
+    public Known<ValveStem> Valve { get; init; }
+
+    /// <summary>Its length from the foot that seals to the top.</summary>
+    public Known<Dimension> Length { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.FrontValve, Slot.RearValve];
+
+    /// <summary>Reads the short form: "Presta; length 44".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static TubelessValve Read(string text) => PartForms.TubelessValve.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out TubelessValve part, out ImmutableArray<SpecProblem> problems) => PartForms.TubelessValve.TryRead(text, out part, out problems);
+}
+
+/// <summary>A tape or strip in the bed of a rim.</summary>
+public sealed record RimTape : Part
+{
+    /// <summary>Its width; none where the rim has no tape.</summary>
+    public Known<Dimension> Width { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.FrontRimTape, Slot.RearRimTape];
+
+    /// <summary>Reads the short form: "width 21".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static RimTape Read(string text) => PartForms.RimTape.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out RimTape part, out ImmutableArray<SpecProblem> problems) => PartForms.RimTape.TryRead(text, out part, out problems);
+}
+
+/// <summary>A bearing of a headset, bought apart.</summary>
+public sealed record HeadsetCartridge : Part
+{
+    /// <summary>Its four sizes.</summary>
+    public Known<HeadsetBearing> Size { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.UpperBearing, Slot.LowerBearing];
+
+    /// <summary>Reads the short form: "30.15x41x6.5 36/45".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static HeadsetCartridge Read(string text) => PartForms.HeadsetCartridge.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out HeadsetCartridge part, out ImmutableArray<SpecProblem> problems) => PartForms.HeadsetCartridge.TryRead(text, out part, out problems);
+}
+
+/// <summary>The cover of a headset with its centring ring and spacers, bought apart.</summary>
+public sealed record HeadsetCover : Part
+{
+    /// <summary>Where cables run at it.</summary>
+    public Known<CableWay> Cables { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.HeadsetCover];
+
+    /// <summary>Reads the short form: "outside".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static HeadsetCover Read(string text) => PartForms.HeadsetCover.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out HeadsetCover part, out ImmutableArray<SpecProblem> problems) => PartForms.HeadsetCover.TryRead(text, out part, out problems);
+}
+
+/// <summary>What the top cap of a threadless headset pulls on.</summary>
+public sealed record Preload : Part
+{
+    /// <summary>Star nut or expander.</summary>
+    public Known<SteererPreload> Kind { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Preload];
+
+    /// <summary>Reads the short form: "star nut".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Preload Read(string text) => PartForms.Preload.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Preload part, out ImmutableArray<SpecProblem> problems) => PartForms.Preload.TryRead(text, out part, out problems);
+}
+
+/// <summary>Brake levers and shifters on a bar.</summary>
+public sealed record Controls : Part
+{
+    /// <summary>The bar that they clamp.</summary>
+    public Known<ControlClamp> Clamp { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Controls];
+
+    /// <summary>Reads the short form: "drop-bar lever".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Controls Read(string text) => PartForms.Controls.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Controls part, out ImmutableArray<SpecProblem> problems) => PartForms.Controls.TryRead(text, out part, out problems);
+}
+
+/// <summary>Grips for a bar.</summary>
+public sealed record Grips : Part
+{
+    /// <summary>The bar that they are made for.</summary>
+    public Known<GripDiameter> Bore { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Grips];
+
+    /// <summary>Reads the short form: "22.2".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Grips Read(string text) => PartForms.Grips.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Grips part, out ImmutableArray<SpecProblem> problems) => PartForms.Grips.TryRead(text, out part, out problems);
+}
+
+/// <summary>An adapter between bottom bracket and shell.</summary>
+public sealed record ShellAdapter : Part
+{
+    /// <summary>Where it bears.</summary>
+    public Known<BracketAdapter> Kind { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.ShellAdapter];
+
+    /// <summary>Reads the short form: "outboard".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static ShellAdapter Read(string text) => PartForms.ShellAdapter.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out ShellAdapter part, out ImmutableArray<SpecProblem> problems) => PartForms.ShellAdapter.TryRead(text, out part, out problems);
+}
+
+/// <summary>What makes a seatpost a dropper.</summary>
+public sealed record Dropper : Part
+{
+    /// <summary>How it is worked from the bar.</summary>
+    public Known<DropperRouting> Routing { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Dropper];
+
+    /// <summary>Reads the short form: "internal".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Dropper Read(string text) => PartForms.Dropper.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Dropper part, out ImmutableArray<SpecProblem> problems) => PartForms.Dropper.TryRead(text, out part, out problems);
+}
