@@ -118,7 +118,7 @@ public sealed class SeatsMeasuredChecks
         Assert.True(DropperTravel.Identify(MeasuredLength.OfMillimetres(decimal.Parse(travel, System.Globalization.CultureInfo.InvariantCulture), 2m)).Candidates.Single().Value.Source!.Kind > SourceKind.CommonPractice, source);
 
     private static DropperSize Post(string stack, string travel, string length, string actuator) =>
-        new() { Travel = DropperTravel.Parse(travel, null), Stack = Of(stack), TotalLength = Of(length), Actuator = Of(actuator) };
+        new() { Travel = DropperTravel.Parse(travel, null), Stack = Of(stack), TotalLength = Of(length), Actuator = UnitsNet.Length.FromMillimeters(double.Parse(actuator, System.Globalization.CultureInfo.InvariantCulture)) };
 
     private static Dimension Of(string millimetres) => Dimension.Parse(millimetres, null);
 }

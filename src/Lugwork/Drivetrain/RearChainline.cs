@@ -98,7 +98,9 @@ public sealed class RearChainline
         ArgumentOutOfRangeException.ThrowIfZero(gap);
         ArgumentOutOfRangeException.ThrowIfZero(end);
         decimal smallest = (gap / 2) - end - (sprockets.SprocketMicrometres / 2_000m);
-        return new(smallest, smallest - ((sprockets.Speeds - 1) * sprockets.MostMicrometres / 1_000m), sprockets.Speeds);
+        decimal largest = smallest - ((sprockets.Speeds - 1) * sprockets.MostMicrometres / 1_000m);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(largest, nameof(gap));
+        return new(smallest, largest, sprockets.Speeds);
     }
 
     private decimal At(int index) => _count == 1 ? _smallest : _smallest - ((_smallest - _largest) * index / (_count - 1));

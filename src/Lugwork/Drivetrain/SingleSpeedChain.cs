@@ -46,7 +46,7 @@ public sealed class SingleSpeedChain
     /// <summary>The usual rise, 10 mm. Common practice, no source.</summary>
     public static Length UsualRise => Length.FromMillimeters(Rise);
 
-    /// <summary>Whether the chain can be held tight where nothing moves: fits up to the usual rise, a part, a tensioner, above it. Where the axle moves it fits as soon as it is drawn tight, with the usual rise.</summary>
+    /// <summary>Whether the chain can be held tight where nothing moves: needs a part, a tensioner, above the usual rise; needs measuring up to it, for half a millimetre between the axles is all of it, and the ring's own run-out more. Where the axle moves it fits as soon as it is drawn tight, with the usual rise.</summary>
     public SumCheck Check
     {
         get
@@ -54,7 +54,7 @@ public sealed class SingleSpeedChain
             double rise = RiseAtMidRun.Millimeters;
             string told = FormattableString.Invariant($"{_slack:0.0} mm of slack, {rise:0.0} mm of rise at mid-run; about {Rise:0} mm is usual (common practice, no source)");
             return !_isFixed ? new(Verdict.Fits, FormattableString.Invariant($"the axle is drawn back to {_centre:0.0} mm, and let in until the chain rises about {Rise:0} mm at its tightest"), "", null, RestsOn)
-                : rise <= Rise ? new(Verdict.Fits, told, "", null, RestsOn)
+                : rise <= Rise ? new(Verdict.NeedsMeasuring, told + "; half a millimetre between the axles decides it", "the chain itself, turned once round at its tightest", null, RestsOn)
                 : new(Verdict.NeedsPart, told, "a chain tensioner, an eccentric, a cranked half link or other teeth", null, RestsOn);
         }
     }

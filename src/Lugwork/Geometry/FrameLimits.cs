@@ -67,7 +67,7 @@ public sealed class FrameLimits
     /// </remarks>
     /// <param name="before">As the maker sells it; what stayed as it was is not asked for.</param>
     /// <param name="after">As it is to be.</param>
-    /// <returns>Unsafe for each limit that is passed and for a trail of zero or below; a fit with a caution where a limit is just reached; needs measuring for each of these figures that changed towards a limit that is not known: ask the maker. Empty where nothing is touched.</returns>
+    /// <returns>Unsafe for each limit that is passed and for a trail of zero or below; a fit with a caution where a limit is just reached; a fit for each figure that changed towards a limit and stays within it; needs measuring for each of these figures that changed towards a limit that is not known: ask the maker. Never empty: where nothing changed towards any limit, that is told.</returns>
     public ImmutableArray<GeometryFinding> Check(FrameGeometry before, FrameGeometry after)
     {
         ArgumentNullException.ThrowIfNull(before);
@@ -98,6 +98,11 @@ public sealed class FrameLimits
             Least("trail", "mm", before.Trail.Millimeters, trail, _leastTrail, Cautions.GeometryCare);
         }
 
+        if (found.Count == 0)
+        {
+            found.Add(new(Verdict.Fits, "frame", "nothing changed towards any limit of the frame", Cautions.GeometryCare, []));
+        }
+
         return found.ToImmutable();
 
         void Most(string figure, string unit, double was, double value, double? limit, Caution caution, string with = "") => Judge(figure, unit, "most", was, value, limit, caution, 1, with);
@@ -109,15 +114,17 @@ public sealed class FrameLimits
             if (limit is { } known)
             {
                 long over = sign * (NumberRange.Nanometres(value) - NumberRange.Nanometres(known));
-                if (over >= 0)
+                if (over >= 0 || IsTowards())
                 {
                     found.Add(new(over > 0 ? Verdict.Unsafe : Verdict.Fits, figure, $"{figure} {Told(value, unit)}{with}, the frame maker's {end} is {Told(known, unit)}", caution, []));
                 }
             }
-            else if (sign * (NumberRange.Nanometres(value) - NumberRange.Nanometres(was)) > 0)
+            else if (IsTowards())
             {
                 found.Add(new(Verdict.NeedsMeasuring, figure, $"{figure} is now {Told(value, unit)}{with}; the frame maker's {end} is not known: ask for it", caution, []));
             }
+
+            bool IsTowards() => sign * (NumberRange.Nanometres(value) - NumberRange.Nanometres(was)) > 0;
         }
     }
 

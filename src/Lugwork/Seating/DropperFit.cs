@@ -49,7 +49,7 @@ public sealed class DropperFit
     /// <param name="room">What frame and rider leave it.</param>
     /// <param name="mostShim">How far its maker lets it be shimmed down; null where that is not known.</param>
     /// <param name="shimStep">The step in which it can be shimmed, 0 to 100 mm, 0 where any is possible; null where that is not known.</param>
-    /// <returns>The finding fits without a shim, needs a part within what the maker lets be shimmed, rounded up to whole steps, needs measuring where either is not known or a figure is a default, does not fit beyond it, and is unsafe where the post would sit too high.</returns>
+    /// <returns>The finding fits without a shim, needs a part within what the maker lets be shimmed, rounded up to whole steps, needs measuring where either or the actuator is not known or a figure is a default, does not fit beyond it, and is unsafe where the post would sit too high.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The shim is negative or above 400 mm, or the step above 100 mm.</exception>
     public static DropperFit Of(DropperSize post, SeatpostRoom room, Length? mostShim = null, Length? shimStep = null)
     {
@@ -57,7 +57,7 @@ public sealed class DropperFit
         ArgumentNullException.ThrowIfNull(room);
         decimal? most = NumberRange.Millimetres(mostShim, 0, 400, nameof(mostShim)) is { } given ? (decimal)given : null;
         decimal? step = NumberRange.Millimetres(shimStep, 0, 100, nameof(shimStep)) is { } stepGiven ? (decimal)stepGiven : null;
-        if (!room.IsWhole || post.Travel.FitCode == 0 || post.Stack.FitCode == 0 || post.TotalLength.FitCode == 0)
+        if (!room.IsWhole || !post.IsWhole)
         {
             return new(new(Verdict.NeedsMeasuring, "a length of post, rider or frame is not known", Cautions.Insertion, [DropperSize.Source]));
         }
@@ -65,13 +65,19 @@ public sealed class DropperFit
         decimal rails = room.RailHeight.Millimetres;
         decimal length = post.TotalLength.Millimetres;
         decimal travel = post.Travel.Millimetres;
-        decimal actuator = post.Actuator?.Millimetres ?? 0;
+        decimal actuator = post.ActuatorMillimetres ?? 0;
         decimal forRider = post.LeastRailHeight.Millimetres - rails;
         decimal forTube = length + actuator - rails - room.OpenDepth.Millimetres;
         decimal least = Math.Max(0, Math.Max(forRider, forTube));
         decimal shim = step is > 0 ? Math.Ceiling(least / step.Value) * step.Value : least;
         decimal insertion = length - shim - rails;
         SeatFinding finding = Judge(room, shim, travel, insertion, most, step, forTube > forRider);
+        if (post.ActuatorMillimetres is null)
+        {
+            // More room below can only make it worse: what is refused without any stays refused, nothing else is settled.
+            return new(finding.Verdict > Verdict.NeedsMeasuring ? finding : new(Verdict.NeedsMeasuring, "the room that actuator and hose take below the post is not known", Cautions.Insertion, [DropperSize.Source]));
+        }
+
         return new(finding, shim, travel - shim, insertion, shim - forRider, shim - forTube);
     }
 
@@ -79,8 +85,14 @@ public sealed class DropperFit
     /// <param name="leastRailHeight">Middle of the rails above the collar, post pushed in to its lip and fully up.</param>
     /// <param name="travel">Its travel.</param>
     /// <exception cref="ArgumentOutOfRangeException">The travel is not below the height.</exception>
+    /// <exception cref="ArgumentException">The travel is a default.</exception>
     public static Dimension StackOf(Dimension leastRailHeight, DropperTravel travel)
     {
+        if (travel.FitCode == 0)
+        {
+            throw new ArgumentException("a default is no travel", nameof(travel));
+        }
+
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(travel.Millimetres, leastRailHeight.Millimetres, nameof(travel));
         return Dimension.OfMillimetres(leastRailHeight.Millimetres - travel.Millimetres);
     }

@@ -30,12 +30,14 @@ public sealed record SeatpostRoom
     /// <summary>How deep a rigid post sits: its length less the height of the rails.</summary>
     /// <param name="postLength">From the rails to the lower end.</param>
     /// <returns>Negative where it does not reach the collar.</returns>
-    public Length InsertionOf(Dimension postLength) => Length.FromMillimeters((double)(postLength.Millimetres - RailHeight.Millimetres));
+    /// <exception cref="ArgumentException">The post's length, or the height of the rails, is a default.</exception>
+    public Length InsertionOf(Dimension postLength) => Length.FromMillimeters((double)(Given(postLength, nameof(postLength)) - Given(RailHeight, nameof(RailHeight))));
 
     /// <summary>The longest travel of a dropper, pushed in to its lip: height of the rails less the stack.</summary>
     /// <param name="stack">From the lip above the collar to the middle of the rails, fully down.</param>
     /// <returns>Zero or negative where the stack alone is too high for any. <see cref="DropperSize.LongestTravel"/> names the travel of the trade below it.</returns>
-    public Length LongestTravel(Dimension stack) => Length.FromMillimeters((double)(RailHeight.Millimetres - stack.Millimetres));
+    /// <exception cref="ArgumentException">The stack, or the height of the rails, is a default.</exception>
+    public Length LongestTravel(Dimension stack) => Length.FromMillimeters((double)(Given(RailHeight, nameof(RailHeight)) - Given(stack, nameof(stack))));
 
     /// <summary>Whether a rigid post goes in.</summary>
     /// <param name="postLength">From the rails to the lower end.</param>
@@ -54,6 +56,9 @@ public sealed record SeatpostRoom
                 ? new(Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"the post would sit {insertion:0.##} mm deep, the seat tube is open for {OpenDepth.Millimetres:0.##} mm: a shorter one is needed"), Cautions.Insertion, [Sources.FrameManual])
                 : new(Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"the post sits {insertion:0.##} mm deep, of {LeastInsertion.Millimetres:0.##} to {OpenDepth.Millimetres:0.##} mm"), null, [Sources.FrameManual, Sources.SeatRegulation]);
     }
+
+    internal static decimal Given(Dimension length, string name) =>
+        length.FitCode == 0 ? throw new ArgumentException("a default is no length", name) : length.Millimetres;
 
     internal bool IsWhole => RailHeight.FitCode != 0 && OpenDepth.FitCode != 0 && LeastInsertion.FitCode != 0;
 }

@@ -58,30 +58,47 @@ public sealed class SteererCut
     /// <summary>The warning that goes with a star nut.</summary>
     public static Caution StarNutCaution => Cautions.StarNutCare;
 
-    /// <summary>Whether the steerer, once cut, holds the stem.</summary>
+    /// <summary>Whether the steerer, once cut, holds the stem. Never a fit where its material is not known, nor of carbon with spacers of which the fork maker's figures are not known.</summary>
     public SteeringCheck Check { get; }
 
     /// <summary>The cut of a steerer for what is to stand on it.</summary>
     /// <param name="stack">What stands on it from the crown up.</param>
     /// <param name="before">From the crown-race seat to the top as it is now, above 0 to 1,000 mm.</param>
     /// <param name="material">What the steerer is made of; what goes into it is asked for where that is not known.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or nothing stands on the steerer, or the material is none.</exception>
-    public static SteererCut Of(SteererLength stack, Length before, SteererMaterial material = SteererMaterial.Unknown)
+    /// <param name="makersMostSpacers">The fork maker's largest height of spacers below the stem, 0 to 200 mm; null where it is not known. Not asked for on metal.</param>
+    /// <param name="makersLeastSpacers">The fork maker's least height of spacers below the stem, 0 to 200 mm; null where it is not known. Not asked for on metal.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A length is out of range, or nothing stands on the steerer, or the material is none.</exception>
+    public static SteererCut Of(SteererLength stack, Length before, SteererMaterial material = SteererMaterial.Unknown, Length? makersMostSpacers = null, Length? makersLeastSpacers = null)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThan((uint)material, (uint)SteererMaterial.Carbon, nameof(material));
         decimal now = (decimal)NumberRange.Millimetres(before, 0.001, 1_000, nameof(before));
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stack.CutMillimetres, nameof(stack));
         decimal after = Math.Min(now, stack.CutMillimetres);
-        return new(stack, now, after, material, stack.Check(after));
+        decimal? most = NumberRange.Millimetres(makersMostSpacers, 0, 200, nameof(makersMostSpacers)) is { } largest ? (decimal)largest : null;
+        decimal? least = NumberRange.Millimetres(makersLeastSpacers, 0, 200, nameof(makersLeastSpacers)) is { } smallest ? (decimal)smallest : null;
+        return new(stack, now, after, material, Judge(stack, after, material, most, least));
+    }
+
+    private static SteeringCheck Judge(SteererLength stack, decimal after, SteererMaterial material, decimal? most, decimal? least)
+    {
+        SteeringCheck length = stack.Check(after);
+        SteeringCheck other = material switch
+        {
+            SteererMaterial.Metal => length,
+            SteererMaterial.Carbon => SteererSpacers.OnCarbon(SteererSize.Mm28Point6, Math.Min(stack.SpacersBelow, 200), most, least),
+            _ => new(Verdict.NeedsMeasuring, "what the steerer is made of is not known: carbon has limits of its own, and takes no star nut", "a magnet, a look inside, or the fork's maker", Cautions.CarbonSpacers, [Sources.SpacerColumn, Sources.StarNutSetting]),
+        };
+        return other.Verdict > length.Verdict ? other : length;
     }
 
     /// <summary>The spacers below the stem that leave a gap of 3 mm on a steerer that is already cut.</summary>
     /// <param name="stack">What else stands on it; its spacers below do not count.</param>
     /// <param name="steerer">From the crown-race seat to the top, above 0 to 1,000 mm.</param>
     /// <returns>Negative where the steerer is too short for a gap of 3 mm without any spacer: see <see cref="SteererLength.Check"/>.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The length is out of range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or nothing else stands on the steerer.</exception>
     public static Length SpacersBelowFor(SteererLength stack, Length steerer)
     {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stack.CutMillimetres - stack.SpacersBelow, nameof(stack));
         decimal now = (decimal)NumberRange.Millimetres(steerer, 0.001, 1_000, nameof(steerer));
         return Length.FromMillimeters((double)(now - (stack.CutMillimetres - stack.SpacersBelow)));
     }

@@ -52,12 +52,17 @@ public readonly record struct SteererLength(decimal HeadTube, decimal LowerStack
 
     /// <summary>Judges a steerer that is already cut.</summary>
     /// <param name="steerer">Its length from the crown-race seat to the top, millimetres; above 0, at most 1,000.</param>
-    /// <returns>Unsafe where it is too short; needs a part, a spacer above, where the cap would meet it; otherwise fits.</returns>
+    /// <returns>Needs measuring where head tube or stem have no height; unsafe where it is too short; needs a part, a spacer above, where the cap would meet it; otherwise fits.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is out of range.</exception>
     public SteeringCheck Check(decimal steerer)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(steerer);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(steerer, 1_000);
+        if (HeadTube == 0 || StemClamp == 0)
+        {
+            return new(Verdict.NeedsMeasuring, $"the height of the {(HeadTube == 0 ? "head tube" : "stem at the steerer")} is not known", "the missing height, by caliper", Cautions.SteeringCare, [Sources.SteererRequirement]);
+        }
+
         decimal gap = Total - steerer;
         if (steerer < ShortestMillimetres)
         {

@@ -23,6 +23,9 @@ public sealed record SpacerLimit(string Basis, decimal LeastMillimetres, decimal
 /// <remarks>The pages are forum threads and one column, and they disagree: without the fork maker's own figure nothing here is called a fit.</remarks>
 public static class SteererSpacers
 {
+    // The one least that is printed, by one maker.
+    private const decimal LargestLeast = 5;
+
     private static readonly ImmutableArray<Source> Rule = [Sources.SpacerLimitThread, Sources.SpacerColumn];
 
     /// <summary>The published limits.</summary>
@@ -40,22 +43,30 @@ public static class SteererSpacers
     /// <summary>Judges the spacers below the stem on a carbon steerer.</summary>
     /// <param name="steerer">The steerer at the top.</param>
     /// <param name="millimetres">Height of all spacers below the stem, 0 to 200 mm.</param>
-    /// <param name="makersMost">The fork maker's figure, millimetres; null where it is not known.</param>
-    /// <returns>With the maker's figure: fits up to it, unsafe above. Without it: needs measuring (the maker is asked) up to one diameter of the steerer, 30 mm at most; unsafe above, because nothing larger is taken for allowed.</returns>
+    /// <param name="makersMost">The fork maker's largest, 0 to 200 mm; null where it is not known.</param>
+    /// <param name="makersLeast">The fork maker's least, 0 to <paramref name="makersMost"/>; null where it is not known. Some makers want 5 mm below the stem: below that it is then asked for.</param>
+    /// <returns>With the maker's figures: fits between them, unsafe above, needs a part, a spacer, below. Without the largest: needs measuring (the maker is asked) up to one diameter of the steerer, 30 mm at most; unsafe above, because nothing larger is taken for allowed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A height is out of range.</exception>
-    public static SteeringCheck OnCarbon(SteererSize steerer, decimal millimetres, decimal? makersMost = null)
+    public static SteeringCheck OnCarbon(SteererSize steerer, decimal millimetres, decimal? makersMost = null, decimal? makersLeast = null)
     {
         ArgumentNullException.ThrowIfNull(steerer);
         ArgumentOutOfRangeException.ThrowIfNegative(millimetres);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, 200);
         ArgumentOutOfRangeException.ThrowIfNegative(makersMost ?? 0, nameof(makersMost));
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(makersMost ?? 0, 200, nameof(makersMost));
+        ArgumentOutOfRangeException.ThrowIfNegative(makersLeast ?? 0, nameof(makersLeast));
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(makersLeast ?? 0, makersMost ?? 200, nameof(makersLeast));
         decimal most = makersMost ?? (steerer.Hundredths <= SteererSize.Mm25Point4.Hundredths ? 25 : 30);
         string whose = makersMost is null ? "the rule of one diameter" : "the fork maker's figure";
         string told = string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.##} mm of spacers, {whose} is {most:0.##} mm");
         return millimetres <= most
             ? makersMost is null
                 ? new(Verdict.NeedsMeasuring, $"{told}; other makers print other limits", "the fork maker's own figure, for the least as for the most", Cautions.CarbonSpacers, Rule)
-                : new(Verdict.Fits, told, "", null, [Sources.SpacerColumn])
+                : millimetres < (makersLeast ?? 0)
+                    ? new(Verdict.NeedsPart, string.Create(CultureInfo.InvariantCulture, $"{told}, and {makersLeast:0.##} mm is its least"), "a spacer below the stem", Cautions.CarbonSpacers, [Sources.SpacerColumn])
+                    : makersLeast is null && millimetres < LargestLeast
+                        ? new(Verdict.NeedsMeasuring, string.Create(CultureInfo.InvariantCulture, $"{told}; some makers want {LargestLeast} mm at least"), "the fork maker's own least", Cautions.CarbonSpacers, [Sources.SpacerColumn, Sources.SpacerLimitQuoted])
+                        : new(Verdict.Fits, told, "", Cautions.CarbonSpacers, [Sources.SpacerColumn])
             : new(Verdict.Unsafe, told, "fewer spacers, a stem that rises, or the fork maker's own figure where it allows more", Cautions.CarbonSpacers, makersMost is null ? Rule : [Sources.SpacerColumn]);
     }
 }

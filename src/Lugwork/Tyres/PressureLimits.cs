@@ -10,8 +10,6 @@ public sealed class PressureLimits
 {
     private const double Hookless = 5;
 
-    // The highest of the lowest pressures that an older edition of the tyre standard is reported to give.
-    private const double LowWithoutLeast = 3;
     private readonly double? _tyre;
     private readonly double? _rim;
     private readonly double? _least;
@@ -25,8 +23,8 @@ public sealed class PressureLimits
     /// <summary>Which limit is the lowest: "tyre", "rim", "hookless rim"; empty where no limit is known.</summary>
     public string Binding => Lowest is not { } lowest ? "" : lowest >= _tyre ? "tyre" : lowest >= _rim ? "rim" : _type is null ? "hookless rim, which it may be" : "hookless rim";
 
-    /// <summary>Limits of tyre and rim and the type of the rim are all known.</summary>
-    public bool IsComplete => _tyre is not null && _rim is not null && _type is not null;
+    /// <summary>Limits of tyre and rim, the tyre's least and the type of the rim are all known.</summary>
+    public bool IsComplete => _tyre is not null && _rim is not null && _type is not null && _least is not null;
 
     /// <summary>What the rule rests on.</summary>
     public static ImmutableArray<Source> Sources { get; } = [Lugwork.Sources.LowerMarking, Lugwork.Sources.PressureAndWidth, Lugwork.Sources.HooklessPressure];
@@ -46,14 +44,14 @@ public sealed class PressureLimits
     /// <param name="tyreMost">The most that is printed on the tyre, 0.2 to 20 bar; null where it is not known.</param>
     /// <param name="rimMost">The most that the rim's maker allows with this tyre, 0.2 to 20 bar; null where it is not known.</param>
     /// <param name="rim">How the rim holds the bead; null where it is not known.</param>
-    /// <param name="tyreLeast">The least that is printed on the tyre, 0.2 to 20 bar; null where it is not known. Below 3 bar, the highest of what <see cref="LeastByOlderStandard"/> gives, it is then asked for.</param>
+    /// <param name="tyreLeast">The least that is printed on the tyre, 0.2 to 20 bar; null where it is not known: it is then asked for. Where none is printed, <see cref="LeastByOlderStandard"/> has one.</param>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is out of range or no number.</exception>
     public static PressureLimits Of(Pressure? tyreMost, Pressure? rimMost, RimType? rim, Pressure? tyreLeast = null) =>
         new(Bars(tyreMost, nameof(tyreMost)), Bars(rimMost, nameof(rimMost)), rim, Bars(tyreLeast, nameof(tyreLeast)));
 
     /// <summary>Holds a pressure against the limits.</summary>
     /// <param name="pressure">0.2 to 20 bar.</param>
-    /// <returns>Unsafe above a limit or below the tyre's least; needs measuring where a limit is not known, or where the least is not and the pressure is below 3 bar; fits otherwise.</returns>
+    /// <returns>Unsafe above a limit or below the tyre's least; needs measuring where a limit is not known, or the tyre's least is not; fits otherwise.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is out of range or no number.</exception>
     public SumCheck Check(Pressure pressure)
     {
@@ -66,7 +64,7 @@ public sealed class PressureLimits
             : _tyre is null ? Says(Verdict.NeedsMeasuring, $"{told}, and the tyre's limit is not known", "read it off the side of the tyre")
             : bars > Hookless && _type is null ? Says(Verdict.NeedsMeasuring, $"{told} is above the {Shown(Hookless)} of hookless rims, and the rim may be one", "ask the rim's maker whether it is hookless")
             : _rim is null ? Says(Verdict.NeedsMeasuring, $"{told}, and the rim's limit is not known", "ask the rim's maker for this tyre width")
-            : _least is null && bars < LowWithoutLeast ? Says(Verdict.NeedsMeasuring, $"{told} is low, and the tyre's least is not known", "read the least off the side of the tyre")
+            : _least is null ? Says(Verdict.NeedsMeasuring, $"{told} is within {Shown(Lowest)}, and the tyre's least is not known", "read the least off the side of the tyre; where none is printed, the older standard gives one")
             : Says(Verdict.Fits, $"{told} is within {Shown(Lowest)}, the limit of the {Binding}", "");
     }
 

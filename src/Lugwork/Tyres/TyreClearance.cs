@@ -14,8 +14,10 @@ public sealed class TyreClearance
     private readonly double _least;
     private readonly double _most;
     private readonly string _where;
+    private readonly bool _isRimKnown;
 
-    private TyreClearance(double likely, double least, double most, string where) => (_likely, _least, _most, _where) = (likely, least, most, where);
+    private TyreClearance(double likely, double least, double most, string where, bool isRimKnown) =>
+        (_likely, _least, _most, _where, _isRimKnown) = (likely, least, most, where, isRimKnown);
 
     /// <summary>Room with the likely tyre; below zero it meets.</summary>
     public Length Likely => Length.FromMillimeters(_likely);
@@ -36,7 +38,7 @@ public sealed class TyreClearance
         ArgumentNullException.ThrowIfNull(tyre);
         double half = NumberRange.Millimetres(gap, 10, 250) / 2;
         double off = NumberRange.Millimetres(offMiddle, 0, 20);
-        return new(half - off - (tyre.Width.Millimeters / 2), half - off - (tyre.WidestMillimetres / 2), half - off - (tyre.LeastWidth.Millimeters / 2), "at the closer side");
+        return new(half - off - (tyre.Width.Millimeters / 2), half - off - (tyre.WidestMillimetres / 2), half - off - (tyre.LeastWidth.Millimeters / 2), "at the closer side", tyre.IsRimKnown);
     }
 
     /// <summary>Room on each side of a gap with the wheel in its middle.</summary>
@@ -56,17 +58,18 @@ public sealed class TyreClearance
         double upper = (tyre.OutsideMillimetres(SectionHeight.UpperSize) - tyre.OutsideMillimetres(SectionHeight.EqualToWidth)) / 2;
         // No height off the measuring rim is published: at most one for one, to either side.
         double off = Math.Abs(tyre.InnerWidth.Millimeters - tyre.MeasuredOn.Millimeters);
-        return new(room, room - upper - off, room + MountedTyre.Tolerance + off, "above the tread");
+        return new(room, room - upper - off, room + MountedTyre.Tolerance + off, "above the tread", tyre.IsRimKnown);
     }
 
     /// <summary>Holds the room against a rule.</summary>
     /// <param name="rule">How much is asked for.</param>
-    /// <returns>Fits where even the largest tyre of the name leaves it, but never by <see cref="ClearanceRule.UnitedStates"/> alone; does not fit where even the smallest does not; needs measuring between.</returns>
+    /// <returns>Fits where even the largest tyre of the name leaves it, but never by <see cref="ClearanceRule.UnitedStates"/> alone; does not fit where even the smallest does not; needs measuring between, and for every tyre whose rim is not known.</returns>
     public SumCheck Check(ClearanceRule rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
         string told = string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, {_least:0.0} mm with the largest tyre of this name; {rule} are asked for");
-        return _least >= rule.Millimetres && rule == ClearanceRule.UnitedStates ? new(Verdict.NeedsMeasuring, told + ", which leaves no room for dirt or run-out", "the frame maker's figure, or more room than that", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+        return !_isRimKnown ? new(Verdict.NeedsMeasuring, told + "; the rim is not known, and the tyre is taken as on the one on which it is measured", "the inner width of the rim", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+            : _least >= rule.Millimetres && rule == ClearanceRule.UnitedStates ? new(Verdict.NeedsMeasuring, told + ", which leaves no room for dirt or run-out", "the frame maker's figure, or more room than that", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : _least >= rule.Millimetres ? new(Verdict.Fits, told, "", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : _most < rule.Millimetres ? new(Verdict.DoesNotFit, told, "a narrower tyre", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : new(Verdict.NeedsMeasuring, told, "the mounted tyre at riding pressure, by caliper", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance]);

@@ -76,8 +76,8 @@ public sealed class ChainSumTests
 
     /// <summary>Slack s and free run L lift the middle by √(s (2L + s)) / 2; 10 mm is common practice, no source.</summary>
     [Theory]
-    [InlineData(635.0, Verdict.Fits)]
-    [InlineData(634.9, Verdict.Fits)]
+    [InlineData(635.0, Verdict.NeedsMeasuring)]
+    [InlineData(634.9, Verdict.NeedsMeasuring)]
     [InlineData(634.8, Verdict.NeedsPart)]
     [InlineData(625.0, Verdict.NeedsPart)]
     public void More_rise_than_usual_where_nothing_moves_needs_a_tensioner(double centre, Verdict expected)
@@ -86,7 +86,7 @@ public sealed class ChainSumTests
         Assert.Equal(expected, chain.Check.Verdict);
         Assert.Equal(expected == Verdict.NeedsPart, chain.Check.Mend.Contains("tensioner", StringComparison.Ordinal));
         Assert.Equal(chain.PlayFromEndToEnd.Millimeters, 2 * chain.RiseAtMidRun.Millimeters, 9);
-        Assert.Equal(expected == Verdict.Fits, chain.RiseAtMidRun <= SingleSpeedChain.UsualRise);
+        Assert.Equal(expected == Verdict.NeedsMeasuring, chain.RiseAtMidRun <= SingleSpeedChain.UsualRise);
     }
 
     [Fact]

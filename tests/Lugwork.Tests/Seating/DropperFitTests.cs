@@ -14,7 +14,7 @@ public sealed class DropperFitTests
     private static SeatpostRoom Room(decimal rails, decimal open, decimal least = 80) => new() { RailHeight = Of(rails), OpenDepth = Of(open), LeastInsertion = Of(least) };
 
     private static DropperSize Post(decimal travel, decimal stack, decimal length, decimal actuator = 0) =>
-        new() { Travel = DropperTravel.OfMillimetres(travel), Stack = Of(stack), TotalLength = Of(length), Actuator = actuator == 0 ? null : Of(actuator) };
+        new() { Travel = DropperTravel.OfMillimetres(travel), Stack = Of(stack), TotalLength = Of(length), Actuator = Length.FromMillimeters((double)actuator) };
 
     [Theory]
     [InlineData(225, 250, null, Verdict.Fits, 0)] // 170 and 55: the lip on the collar

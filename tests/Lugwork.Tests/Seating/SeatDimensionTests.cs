@@ -124,7 +124,7 @@ public sealed class SeatDimensionTests
     [InlineData(480, 600, 90, Verdict.Unsafe)]
     public void A_dropper_needs_leg_depth_and_insertion(double rails, double open, double least, Verdict expected)
     {
-        DropperSize dropper = new() { Travel = DropperTravel.OfMillimetres(180), Stack = Of(50), TotalLength = Of(480), Actuator = Of(25) };
+        DropperSize dropper = new() { Travel = DropperTravel.OfMillimetres(180), Stack = Of(50), TotalLength = Of(480), Actuator = UnitsNet.Length.FromMillimeters(25) };
         Assert.Equal(expected, dropper.Judge(Of(rails), Of(open), Of(least)));
         Assert.Equal(Verdict.NeedsMeasuring, dropper.Judge(default, Of(open), Of(least)));
 

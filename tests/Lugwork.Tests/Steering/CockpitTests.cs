@@ -92,7 +92,7 @@ public sealed class CockpitTests
     [InlineData(165, 165, 0, 7, Verdict.Unsafe)]
     public void A_steerer_before_and_after_the_cut(double before, double after, double off, double gap, Verdict verdict)
     {
-        SteererCut cut = SteererCut.Of(new(110, 11, 11, 0, 40), Mm(before));
+        SteererCut cut = SteererCut.Of(new(110, 11, 11, 0, 40), Mm(before), SteererMaterial.Metal);
         Assert.Equal(after, cut.After.Millimeters, 1e-8);
         Assert.Equal(off, cut.Off.Millimeters, 1e-8);
         Assert.Equal(gap, cut.GapUnderCap.Millimeters, 1e-8);

@@ -24,6 +24,7 @@ public sealed class PressureLimitTests
         Assert.Equal(most, limits.Most?.Bars);
         Assert.Equal(binding, limits.Binding);
         Assert.Equal(tyre is not null && rim is not null && type is not null, limits.IsComplete);
+        Assert.False(PressureLimits.Of(tyre is { } t ? Pressure.FromBars(t) : null, rim is { } r ? Pressure.FromBars(r) : null, type is null ? null : RimType.Parse(type, null)).IsComplete);
     }
 
     [Theory]
@@ -56,10 +57,10 @@ public sealed class PressureLimitTests
     [Theory]
     [InlineData(null, 0.2, Verdict.NeedsMeasuring)]
     [InlineData(null, 2.99, Verdict.NeedsMeasuring)]
-    [InlineData(null, 3.0, Verdict.Fits)]
+    [InlineData(null, 3.0, Verdict.NeedsMeasuring)]
     [InlineData(1.0, 1.0, Verdict.Fits)]
     [InlineData(1.0, 0.99, Verdict.Unsafe)]
-    public void A_low_pressure_asks_for_a_least_that_is_not_known(double? least, double bars, Verdict expected) =>
+    public void A_least_that_is_not_known_is_asked_for(double? least, double bars, Verdict expected) =>
         Assert.Equal(expected, PressureLimits.Of(Pressure.FromBars(4), Pressure.FromBars(4), RimType.Crochet, least is { } l ? Pressure.FromBars(l) : null).Check(Pressure.FromBars(bars)).Verdict);
 
     [Fact]
@@ -97,5 +98,5 @@ public sealed class PressureLimitTests
     }
 
     private static PressureLimits Limits(double? tyre, double? rim, string? type) =>
-        PressureLimits.Of(tyre is { } t ? Pressure.FromBars(t) : null, rim is { } r ? Pressure.FromBars(r) : null, type is null ? null : RimType.Parse(type, null));
+        PressureLimits.Of(tyre is { } t ? Pressure.FromBars(t) : null, rim is { } r ? Pressure.FromBars(r) : null, type is null ? null : RimType.Parse(type, null), Pressure.FromBars(0.5));
 }
