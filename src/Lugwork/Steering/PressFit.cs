@@ -12,14 +12,18 @@ namespace Lugwork.Steering;
 /// </remarks>
 public static class PressFit
 {
-    /// <summary>Least interference that is printed as one to aim at, millimetres.</summary>
-    public const decimal Least = 0.03m;
+    private const decimal LeastMillimetres = 0.03m;
+    private const decimal MostMillimetres = 0.10m;
+    private const decimal MostWithCautionMillimetres = 0.15m;
 
-    /// <summary>Largest interference by the printed rule, millimetres.</summary>
-    public const decimal Most = 0.10m;
+    /// <summary>Least interference that is printed as one to aim at, 0.03 mm.</summary>
+    public static Length Least => Length.FromMillimeters((double)LeastMillimetres);
 
-    /// <summary>Largest interference that occurs in published pairs, millimetres.</summary>
-    public const decimal MostWithCaution = 0.15m;
+    /// <summary>Largest interference by the printed rule, 0.10 mm.</summary>
+    public static Length Most => Length.FromMillimeters((double)MostMillimetres);
+
+    /// <summary>Largest interference that occurs in published pairs, 0.15 mm.</summary>
+    public static Length MostWithCaution => Length.FromMillimeters((double)MostWithCautionMillimetres);
 
     /// <summary>Interference: i = D - d, what the outer diameter exceeds the inner one by; below zero it is play. Of any press fit, a bearing in a shell too.</summary>
     /// <param name="larger">D, outside diameter of the part that goes in, 5 to 200 mm.</param>
@@ -62,7 +66,7 @@ public static class PressFit
         string told = low == high
             ? string.Create(CultureInfo.InvariantCulture, $"interference is {low:0.###} mm")
             : string.Create(CultureInfo.InvariantCulture, $"interference is {low:0.###} to {high:0.###} mm");
-        if (low > MostWithCaution)
+        if (low > MostWithCautionMillimetres)
         {
             return new(Verdict.DoesNotFit, $"{told}, above 0.15 mm: pressed in by force it splits the head tube or the race", "the part of the right size; or reaming or milling to size, which cannot be undone (leave it to a shop)", Cautions.PressFitCare, [Sources.PressFitRule, Sources.HeadsetGuide]);
         }
@@ -72,14 +76,14 @@ public static class PressFit
             return new(Verdict.DoesNotFit, $"{told}: the part is loose", "the part of the right size; never glue or shim it", Cautions.PressFitCare, [Sources.OneInchHeadsets]);
         }
 
-        if (low < Least || high > MostWithCaution)
+        if (low < LeastMillimetres || high > MostWithCautionMillimetres)
         {
-            return low > 0 && high < Least
+            return low > 0 && high < LeastMillimetres
                 ? new(Verdict.NeedsMeasuring, $"{told}: less than the 0.03 mm that is printed, and how little holds is not", "the headset maker's own figure", Cautions.PressFitCare, [Sources.RaceFitting, Sources.PressFitRule])
                 : new(Verdict.NeedsMeasuring, $"{told}: 0.03 to 0.15 mm is wanted, and the readings do not decide it", "both diameters by micrometer, in two directions, to 0.01 mm", Cautions.PressFitCare, [Sources.PressFitRule, Sources.RaceFitting, Sources.OneInchHeadsets]);
         }
 
-        return high > Most
+        return high > MostMillimetres
             ? new(Verdict.Fits, $"{told}: above the 0.10 mm of the printed rule, as published 1 in pairs are", "", Cautions.PressFitCare, [Sources.HeadsetGuide, Sources.OneInchHeadsets, Sources.FrontTriangleManual])
             : new(Verdict.Fits, $"{told}, within the 0.10 mm of the printed rule", "", null, [Sources.PressFitRule, Sources.RaceFitting]);
     }

@@ -47,7 +47,7 @@ public sealed class SteererCut
     public Length Off => Length.FromMillimeters((double)(_before - _after));
 
     /// <summary>From the top of the steerer to the top of the stack, under the cap, after the cut.</summary>
-    public Length GapUnderCap => Length.FromMillimeters((double)(_stack.Total - _after));
+    public Length GapUnderCap => Length.FromMillimeters((double)(_stack.TotalMillimetres - _after));
 
     /// <summary>What the steerer is made of.</summary>
     public SteererMaterial Material { get; }
@@ -74,18 +74,16 @@ public sealed class SteererCut
         decimal now = (decimal)NumberRange.Millimetres(before, 0.001, 1_000, nameof(before));
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stack.CutMillimetres, nameof(stack));
         decimal after = Math.Min(now, stack.CutMillimetres);
-        decimal? most = NumberRange.Millimetres(makersMostSpacers, 0, 200, nameof(makersMostSpacers)) is { } largest ? (decimal)largest : null;
-        decimal? least = NumberRange.Millimetres(makersLeastSpacers, 0, 200, nameof(makersLeastSpacers)) is { } smallest ? (decimal)smallest : null;
-        return new(stack, now, after, material, Judge(stack, after, material, most, least));
+        return new(stack, now, after, material, Judge(stack, after, material, makersMostSpacers, makersLeastSpacers));
     }
 
-    private static SteeringCheck Judge(SteererLength stack, decimal after, SteererMaterial material, decimal? most, decimal? least)
+    private static SteeringCheck Judge(SteererLength stack, decimal after, SteererMaterial material, Length? most, Length? least)
     {
-        SteeringCheck length = stack.Check(after);
+        SteeringCheck length = stack.Judge(after);
         SteeringCheck other = material switch
         {
             SteererMaterial.Metal => length,
-            SteererMaterial.Carbon => SteererSpacers.OnCarbon(SteererSize.Mm28Point6, Math.Min(stack.SpacersBelow, 200), most, least),
+            SteererMaterial.Carbon => SteererSpacers.OnCarbon(SteererSize.Mm28Point6, Length.FromMillimeters((double)Math.Min(stack.BelowMillimetres, 200)), most, least),
             _ => new(Verdict.NeedsMeasuring, "what the steerer is made of is not known: carbon has limits of its own, and takes no star nut", "a magnet, a look inside, or the fork's maker", Cautions.CarbonSpacers, [Sources.SpacerColumn, Sources.StarNutSetting]),
         };
         return other.Verdict > length.Verdict ? other : length;
@@ -98,15 +96,15 @@ public sealed class SteererCut
     /// <exception cref="ArgumentOutOfRangeException">The length is out of range, or nothing else stands on the steerer.</exception>
     public static Length SpacersBelowFor(SteererLength stack, Length steerer)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stack.CutMillimetres - stack.SpacersBelow, nameof(stack));
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stack.CutMillimetres - stack.BelowMillimetres, nameof(stack));
         decimal now = (decimal)NumberRange.Millimetres(steerer, 0.001, 1_000, nameof(steerer));
-        return Length.FromMillimeters((double)(now - (stack.CutMillimetres - stack.SpacersBelow)));
+        return Length.FromMillimeters((double)(now - (stack.CutMillimetres - stack.BelowMillimetres)));
     }
 
     /// <summary>"cut at 199.9 mm: 100.1 mm off, 3 mm under the cap, star nut 15 mm down"; of a steerer that is too short only its length and the gap.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{(_before > _after ? $"cut at {_after:0.##} mm: {_before - _after:0.##} mm off" : $"not cut, {_after:0.##} mm")}, {_stack.Total - _after:0.##} mm under the cap{(Check.Verdict == Verdict.Unsafe ? "" : Inside)}");
+        $"{(_before > _after ? $"cut at {_after:0.##} mm: {_before - _after:0.##} mm off" : $"not cut, {_after:0.##} mm")}, {_stack.TotalMillimetres - _after:0.##} mm under the cap{(Check.Verdict == Verdict.Unsafe ? "" : Inside)}");
 
     private string Inside => Material switch
     {

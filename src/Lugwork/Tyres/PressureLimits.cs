@@ -69,12 +69,12 @@ public sealed class PressureLimits
     }
 
     /// <summary>The lowest recommended pressure that an older edition of the tyre standard is reported to give: 3 bar up to 25 mm, 2 bar above on roads, 1.5 bar off them. The tyre's own marking comes first.</summary>
-    /// <param name="tyreMillimetres">Nominal section width, 18 to 132.</param>
+    /// <param name="tyreWidth">Nominal section width, 18 to 132 mm, in whole millimetres.</param>
     /// <param name="offRoad">For use off roads.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The width is out of range.</exception>
-    public static Pressure LeastByOlderStandard(int tyreMillimetres, bool offRoad)
+    /// <exception cref="ArgumentOutOfRangeException">The width is out of range, no number or no whole millimetres.</exception>
+    public static Pressure LeastByOlderStandard(Length tyreWidth, bool offRoad)
     {
-        int width = NumberRange.Checked(tyreMillimetres, 18, 132, "mm");
+        int width = NumberRange.Whole(tyreWidth, 18, 132);
         return Pressure.FromBars(offRoad ? 1.5 : width <= 25 ? 3 : 2);
     }
 

@@ -61,21 +61,21 @@ public sealed class MissingFigureTests
     [InlineData(125, 0)]
     public void A_steerer_without_head_tube_or_stem_is_measured(int headTube, int stem)
     {
-        SteererLength stack = new(headTube, 12, 14, 20, stem);
-        Assert.Equal(Verdict.NeedsMeasuring, stack.Check(stack.CutMillimetres).Verdict);
+        SteererLength stack = SteererLength.OfMillimetres(headTube, 12, 14, 20, stem);
+        Assert.Equal(Verdict.NeedsMeasuring, stack.Check(stack.Cut).Verdict);
         Assert.Throws<ArgumentOutOfRangeException>(() => SteererCut.SpacersBelowFor(default, Mm(200)));
     }
 
     [Fact]
     public void A_cut_is_no_fit_before_the_material_and_the_limits_of_carbon_are_known()
     {
-        SteererLength stack = new(125, 12, 14, 20, 40);
+        SteererLength stack = SteererLength.OfMillimetres(125, 12, 14, 20, 40);
         Assert.Equal(Verdict.Fits, SteererCut.Of(stack, Mm(265), SteererMaterial.Metal).Check.Verdict);
         Assert.Equal(Verdict.NeedsMeasuring, SteererCut.Of(stack, Mm(265)).Check.Verdict);
         Assert.Equal(Verdict.NeedsMeasuring, SteererCut.Of(stack, Mm(265), SteererMaterial.Carbon).Check.Verdict);
         Assert.Equal(Verdict.Fits, SteererCut.Of(stack, Mm(265), SteererMaterial.Carbon, Mm(30)).Check.Verdict);
         Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack, Mm(265), SteererMaterial.Carbon, Mm(15)).Check.Verdict);
-        Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack with { SpacersBelow = 60 }, Mm(265), SteererMaterial.Carbon).Check.Verdict);
+        Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack with { SpacersBelow = Mm(60) }, Mm(265), SteererMaterial.Carbon).Check.Verdict);
         Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack, Mm(200), SteererMaterial.Unknown).Check.Verdict);
     }
 
@@ -83,14 +83,14 @@ public sealed class MissingFigureTests
     public void A_least_of_the_fork_maker_is_asked_for_and_a_misread_most_is_refused()
     {
         SteererSize steerer = SteererSize.Parse("28.6", null);
-        Assert.Equal(Verdict.NeedsMeasuring, SteererSpacers.OnCarbon(steerer, 0, 40).Verdict);
-        Assert.Equal(Verdict.NeedsMeasuring, SteererSpacers.OnCarbon(steerer, 4.9m, 40).Verdict);
-        Assert.Equal(Verdict.Fits, SteererSpacers.OnCarbon(steerer, 5, 40).Verdict);
-        Assert.Equal(Verdict.Fits, SteererSpacers.OnCarbon(steerer, 0, 40, 0).Verdict);
-        Assert.Equal(Verdict.NeedsPart, SteererSpacers.OnCarbon(steerer, 9, 40, 10).Verdict);
-        Assert.Throws<ArgumentOutOfRangeException>(() => SteererSpacers.OnCarbon(steerer, 45, 4_000));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SteererSpacers.OnCarbon(steerer, 5, 40, 41));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SteererSpacers.OnCarbon(steerer, 5, 40, -1));
+        Assert.Equal(Verdict.NeedsMeasuring, SteererSpacers.OnCarbon(steerer, Mm(0), Mm(40)).Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, SteererSpacers.OnCarbon(steerer, Mm(4.9), Mm(40)).Verdict);
+        Assert.Equal(Verdict.Fits, SteererSpacers.OnCarbon(steerer, Mm(5), Mm(40)).Verdict);
+        Assert.Equal(Verdict.Fits, SteererSpacers.OnCarbon(steerer, Mm(0), Mm(40), Mm(0)).Verdict);
+        Assert.Equal(Verdict.NeedsPart, SteererSpacers.OnCarbon(steerer, Mm(9), Mm(40), Mm(10)).Verdict);
+        Assert.Throws<ArgumentOutOfRangeException>(() => SteererSpacers.OnCarbon(steerer, Mm(45), Mm(4_000)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SteererSpacers.OnCarbon(steerer, Mm(5), Mm(40), Mm(41)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SteererSpacers.OnCarbon(steerer, Mm(5), Mm(40), Mm(-1)));
     }
 
     /// <summary>A narrow tyre is often printed with 5 bar and more as its least.</summary>

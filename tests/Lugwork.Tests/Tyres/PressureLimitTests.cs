@@ -74,14 +74,14 @@ public sealed class PressureLimitTests
     [Fact]
     public void A_table_is_never_offered_above_a_limit_or_where_one_is_not_known()
     {
-        PressureByLoad heavy = PressureByLoad.Find(28, 85)!;
+        PressureByLoad heavy = PressureByLoad.Find(Length.FromMillimeters(28), Mass.FromKilograms(85))!;
         Assert.Equal(6.5, heavy.Within(Limits(8, 8, "TC"))!.Value.Bars);
         Assert.Null(heavy.Within(Limits(8, 8, "TSS")));
         Assert.Null(heavy.Within(Limits(6, 8, "TC")));
         Assert.Null(heavy.Within(Limits(8, null, "TC")));
         Assert.Null(heavy.Within(Limits(8, 8, null)));
-        Assert.Null(PressureByLoad.Find(30, 85));
-        Assert.Null(PressureByLoad.Find(28, 80));
+        Assert.Null(PressureByLoad.Find(Length.FromMillimeters(30), Mass.FromKilograms(85)));
+        Assert.Null(PressureByLoad.Find(Length.FromMillimeters(28), Mass.FromKilograms(80)));
     }
 
     [Theory]
