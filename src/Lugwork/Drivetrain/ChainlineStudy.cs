@@ -71,7 +71,7 @@ public sealed class ChainlineStudy
 
     /// <summary>Studies rings and sprockets.</summary>
     /// <param name="rings">Where 1 to 3 rings stand, from the middle plane of the frame, outermost first: see <see cref="RingLine.Rings"/>.</param>
-    /// <param name="rear">Where the sprockets stand: see <see cref="SprocketSpacing.In"/>.</param>
+    /// <param name="rear">Where the sprockets stand: see <see cref="SprocketSpacing.InInnerGap"/>.</param>
     /// <param name="chainstay">From the bottom bracket to the rear axle, 200 to 2,000 mm.</param>
     /// <exception cref="ArgumentException">The rings do not stand in order.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
@@ -109,7 +109,10 @@ public sealed class ChainlineStudy
         return Of(ImmutableArray.Create(moved), Rear, Length.FromMillimeters(_chainstay));
     }
 
-    /// <summary>What is to be had, best first: least worst angle, then least distance of the middles, then as given.</summary>
+    /// <summary>What goes with every ranking: it is by the angle of the chain alone, and room between rings, arms and stays is not judged.</summary>
+    public static Caution RankingCaution => Cautions.RingRoom;
+
+    /// <summary>What is to be had, best first: least worst angle, then least distance of the middles, then as given. Whether ring and arm clear the chainstay is not judged: <see cref="RankingCaution"/>.</summary>
     /// <param name="choices">Names and how far each moves the rings outward: a ring with 3 mm less inward offset +3, a spindle 5 mm longer +2.5, a 2.5 mm spacer moved to the left -2.5. At most 1,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A shift is out of range, or there are too many.</exception>
     public ImmutableArray<ChainlineChoice> Rank(ImmutableArray<(string Name, Length Shift)> choices)
@@ -169,6 +172,9 @@ public sealed class ChainlineStudy
 /// <param name="Study">The rings there.</param>
 public sealed record ChainlineChoice(string Name, Length Shift, ChainlineStudy Study)
 {
+    /// <summary>The warning that goes with it: the room at the chainstay is not judged.</summary>
+    public Caution Caution => ChainlineStudy.RankingCaution;
+
     /// <summary>"3 mm ring (+3.0 mm): worst 2.88 degrees, rings 1.1 mm outside the middle".</summary>
     public override string ToString()
     {

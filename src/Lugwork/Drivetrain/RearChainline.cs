@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
-/// <summary>How far sprockets stand from the middle plane of the frame, middle of the tooth.</summary>
+/// <summary>How far sprockets stand from the middle plane of the frame, middle of the tooth. Every sum counts from the inner faces of the frame's ends: a recess in them is not counted.</summary>
 /// <remarks>A model: half the inner gap, less what lies outside the smallest sprocket, less the sprockets. Right to about 2 mm, as only one measurement of the outer distance is published; no maker's figure.</remarks>
 public sealed class RearChainline
 {
@@ -49,31 +49,31 @@ public sealed class RearChainline
 
     /// <summary>Chainline of one sprocket, by the same sum: 120 mm between the ends and 17.5 mm from the end to the sprocket give 42.5.</summary>
     /// <param name="innerGap">Between the inner faces of the ends.</param>
-    /// <param name="endToSprocket">From the inner face of the end to the middle of the sprocket.</param>
+    /// <param name="innerFaceToSprocket">From the inner face of the end to the middle of the sprocket.</param>
     /// <exception cref="ArgumentOutOfRangeException">The sprocket would stand on the other side of the frame, or a length is a default.</exception>
-    public static Length OfOneSprocket(Dimension innerGap, Dimension endToSprocket)
+    public static Length OfOneSprocketInInnerGap(Dimension innerGap, Dimension innerFaceToSprocket)
     {
-        ArgumentOutOfRangeException.ThrowIfZero(endToSprocket.Millimetres, nameof(endToSprocket));
-        decimal chainline = (innerGap.Millimetres / 2) - endToSprocket.Millimetres;
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(chainline, nameof(endToSprocket));
+        ArgumentOutOfRangeException.ThrowIfZero(innerFaceToSprocket.Millimetres, nameof(innerFaceToSprocket));
+        decimal chainline = (innerGap.Millimetres / 2) - innerFaceToSprocket.Millimetres;
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(chainline, nameof(innerFaceToSprocket));
         return Length.FromMillimeters((double)chainline);
     }
 
     /// <summary>Sprockets of any stack: offset of the k-th = gap/2 - end - t/2 - k · pitch, with k = 0 for the smallest.</summary>
     /// <param name="innerGap">Between the inner faces of the ends, O.L.D. where they have no recess.</param>
-    /// <param name="endToSmallest">From the inner face of the end to the outer face of the smallest sprocket.</param>
+    /// <param name="innerFaceToSmallest">From the inner face of the end to the outer face of the smallest sprocket.</param>
     /// <param name="sprocket">Thickness of a sprocket, t.</param>
     /// <param name="pitch">From one sprocket to the next, middle to middle.</param>
     /// <param name="sprockets">1 to 14.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, or the largest sprocket would stand on the other side of the frame.</exception>
-    public static RearChainline OfStack(Dimension innerGap, Dimension endToSmallest, Dimension sprocket, Dimension pitch, int sprockets)
+    public static RearChainline OfStackInInnerGap(Dimension innerGap, Dimension innerFaceToSmallest, Dimension sprocket, Dimension pitch, int sprockets)
     {
         ArgumentOutOfRangeException.ThrowIfZero(innerGap.Millimetres, nameof(innerGap));
-        ArgumentOutOfRangeException.ThrowIfZero(endToSmallest.Millimetres, nameof(endToSmallest));
+        ArgumentOutOfRangeException.ThrowIfZero(innerFaceToSmallest.Millimetres, nameof(innerFaceToSmallest));
         ArgumentOutOfRangeException.ThrowIfZero(sprocket.Millimetres, nameof(sprocket));
         ArgumentOutOfRangeException.ThrowIfZero(pitch.Millimetres, nameof(pitch));
         Given.Number(sprockets, 1, 14, nameof(sprockets));
-        decimal smallest = (innerGap.Millimetres / 2) - endToSmallest.Millimetres - (sprocket.Millimetres / 2);
+        decimal smallest = (innerGap.Millimetres / 2) - innerFaceToSmallest.Millimetres - (sprocket.Millimetres / 2);
         decimal largest = smallest - ((sprockets - 1) * pitch.Millimetres);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(largest, nameof(innerGap));
         return new(smallest, largest, sprockets);

@@ -159,4 +159,49 @@ public sealed class ChainSumTests
         Assert.Throws<ArgumentOutOfRangeException>(() => new DerailleurLimits { TotalCapacity = -1 });
         Assert.Throws<ArgumentOutOfRangeException>(() => limits.Check([], [12, 25]));
     }
+
+    [Theory]
+    [InlineData(99.9, 98)]
+    [InlineData(100, 100)]
+    [InlineData(99.9999999, 100)]
+    [InlineData(101.9, 100)]
+    public void The_longest_chain_is_rounded_down(double pitches, int even) => Assert.Equal(even, ChainLength.OfPitches(pitches).EvenPitchesNotAbove);
+
+    [Theory]
+    [InlineData(39, Verdict.Fits, "cut to 112 pitches")]
+    [InlineData(43, Verdict.Fits, "cut to 112 pitches, at most 114")]
+    [InlineData(28, Verdict.DoesNotFit, "hangs slack")]
+    [InlineData(null, Verdict.NeedsMeasuring, "35 teeth are needed")]
+    public void Big_big_is_the_shortest_and_small_small_the_longest(int? capacity, Verdict expected, string told)
+    {
+        Length stay = Length.FromMillimeters(430);
+        ChainSpan span = ChainSpan.Of(stay, stay, [50, 34], [11, 30], capacity, ChainRule.GeneralAllowancePitches);
+        DrivetrainCheck check = span.Check();
+        Assert.True(expected == check.Verdict, $"{check}; {span}");
+        Assert.Contains(told, check.Reason, StringComparison.Ordinal);
+        Assert.Equal("chain-too-short", check.Caution!.Id);
+        Assert.Equal(ChainRule.BigBig(stay, 50, 30, 2), span.Shortest);
+        Assert.Equal(capacity is null, span.Longest is null);
+        Assert.True(capacity is not { } teeth || Math.Abs(span.Longest!.Value.Pitches - ChainLoop.Exact(stay, 34, 11).Pitches - 2 - (teeth / 2.0)) < 1e-9);
+    }
+
+    [Fact]
+    public void A_capacity_that_is_just_enough_is_tried_where_no_even_chain_lies_between()
+    {
+        Length stay = Length.FromMillimeters(430);
+        ChainSpan span = ChainSpan.Of(stay, stay, [50, 34], [11, 30], 35, 2);
+        Assert.Equal(span.Longest!.Value.EvenPitchesNotAbove < span.Shortest.EvenPitches ? Verdict.NeedsMeasuring : Verdict.Fits, span.Check().Verdict);
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainSpan.Of(stay, Length.FromMillimeters(431), [50, 34], [11, 30], 35, 2));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainSpan.Of(stay, stay, [50, 34], [11, 30], -1, 2));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainSpan.Of(stay, stay, [], [11, 30], 35, 2));
+        Assert.ThrowsAny<ArgumentException>(() => ChainSpan.Of(stay, Length.FromMillimeters(double.NaN), [50], [11, 30], 35, 2));
+    }
+
+    [Fact]
+    public void A_suspended_frame_is_longest_for_the_one_end_and_shortest_for_the_other()
+    {
+        ChainSpan span = ChainSpan.Of(Length.FromMillimeters(451), Length.FromMillimeters(438), [32], [10, 51], 41, 2);
+        Assert.Equal(ChainRule.BigBig(Length.FromMillimeters(451), 32, 51, 2), span.Shortest);
+        Assert.Equal(ChainRule.SmallSmall(Length.FromMillimeters(438), 32, 10, 41, 2), span.Longest);
+    }
 }

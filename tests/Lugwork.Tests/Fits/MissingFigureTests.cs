@@ -147,5 +147,5 @@ public sealed class MissingFigureTests
 
     [Fact]
     public void Sprockets_on_the_other_side_of_the_frame_are_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => SprocketSpacing.Parse("12-speed", null).In(Of(13.5m)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SprocketSpacing.Parse("12-speed", null).InInnerGap(Of(13.5m)));
 }

@@ -122,4 +122,25 @@ public sealed class DropperFitTests
         Assert.Equal(165, crank.Most.Millimeters, 1e-6);
         Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Range(Length.FromMillimeters(399)));
     }
+
+    [Fact]
+    public void A_rule_is_not_asked_beyond_what_is_printed()
+    {
+        Assert.Equal(150, CrankLengthRule.Proportion.For(CrankLengthRule.Proportion.LeastInseam).Millimeters, 6);
+        Assert.Equal(200, CrankLengthRule.Proportion.For(CrankLengthRule.Proportion.MostInseam).Millimeters, 6);
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Proportion.For(Length.FromMillimeters(690)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Proportion.For(Length.FromMillimeters(930)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Steps.For(Length.FromInches(28.9)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Steps.For(Length.FromInches(33.1)));
+        Assert.Equal(175, CrankLengthRule.Steps.For(Length.FromInches(33)).Millimeters, 6);
+        RuleOfThumb tall = CrankLengthRule.Range(Length.FromInches(35));
+        Assert.Equal((191.8, 191.8), (Math.Round(tall.Least.Millimeters, 6), Math.Round(tall.Most.Millimeters, 6)));
+        Assert.Equal([Sources.CrankFormula, Sources.CrankFormulaRange], tall.Sources);
+        foreach (SaddleHeightRule rule in SaddleHeightRule.All)
+        {
+            Assert.True(rule.For(rule.LeastInput) < rule.For(rule.MostInput));
+            Assert.Throws<ArgumentOutOfRangeException>(() => rule.For(rule.LeastInput - Length.FromMillimeters(1)));
+            Assert.Throws<ArgumentOutOfRangeException>(() => rule.For(rule.MostInput + Length.FromMillimeters(1)));
+        }
+    }
 }
