@@ -13,7 +13,7 @@ public static class GroundClearance
     /// <summary>The least that the regulation asks for, 25 degrees, pedal lowest and level, no training wheels.</summary>
     public static Angle Least => Angle.FromDegrees(LeastDegrees);
 
-    /// <summary>How far the height of a bottom bracket may be off where it was worked out of labels and a chart, 5 mm: so near the least it is measured. Common practice, no source.</summary>
+    /// <summary>How far the height of a bottom bracket may be off where it was worked out of labels and a chart, 5 mm: so near the least it is measured. Our own bound, no source.</summary>
     public static Length HeightDoubt => Length.FromMillimeters(Doubt);
 
     /// <summary>Where the least comes from; the lean itself is trigonometry.</summary>
@@ -47,7 +47,7 @@ public static class GroundClearance
         double lean = Lean(bottomBracketHeight, crank, pedalHeight, outerEdge).Degrees;
         double lower = double.RadiansToDegrees(Math.Atan(Math.Tan(double.DegreesToRadians(lean)) - (Doubt / outerEdge.Millimeters)));
         (Verdict verdict, string near) = lean < LeastDegrees ? (Verdict.Unsafe, "")
-            : lower < LeastDegrees ? (Verdict.NeedsMeasuring, string.Create(CultureInfo.InvariantCulture, $", and {Doubt:0} mm less height would be below it: measure it on the bicycle"))
+            : lower < LeastDegrees ? (Verdict.NeedsMeasuring, string.Create(CultureInfo.InvariantCulture, $", and {Doubt:0} mm less height (our own bound, no source) would be below it: measure it on the bicycle"))
             : (Verdict.Fits, "");
         return new(verdict, "pedal clearance", string.Create(CultureInfo.InvariantCulture, $"the pedal meets the ground at a lean of {lean:0.0} degrees; 25 is the least{near}"), Cautions.GroundAndToe, [Sources.ClearanceRegulation]);
     }

@@ -15,9 +15,10 @@ public sealed class TyreClearance
     private readonly double _most;
     private readonly string _where;
     private readonly bool _isRimKnown;
+    private readonly bool _isOffMeasuringRim;
 
-    private TyreClearance(double likely, double least, double most, string where, bool isRimKnown) =>
-        (_likely, _least, _most, _where, _isRimKnown) = (likely, least, most, where, isRimKnown);
+    private TyreClearance(double likely, double least, double most, string where, bool isRimKnown, bool isOffMeasuringRim = false) =>
+        (_likely, _least, _most, _where, _isRimKnown, _isOffMeasuringRim) = (likely, least, most, where, isRimKnown, isOffMeasuringRim);
 
     /// <summary>Room with the likely tyre; below zero it meets.</summary>
     public Length Likely => Length.FromMillimeters(_likely);
@@ -47,7 +48,7 @@ public sealed class TyreClearance
     /// <exception cref="ArgumentOutOfRangeException">The gap is out of range or no number.</exception>
     public static TyreClearance EachSide(MountedTyre tyre, Length gap) => EachSide(tyre, gap, Length.Zero);
 
-    /// <summary>Room above the tread. Off the measuring rim the height may differ by as much as the rim does: no height there is published.</summary>
+    /// <summary>Room above the tread. Off the measuring rim the height may differ by as much as the rim does: our own bound, no source, for no height there is published.</summary>
     /// <param name="tyre">The mounted tyre.</param>
     /// <param name="axleToFrame">From the middle of the axle to crown, bridge or mudguard, 50 to 600 mm; the least in the travel of a suspension.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is out of range or no number.</exception>
@@ -56,9 +57,9 @@ public sealed class TyreClearance
         ArgumentNullException.ThrowIfNull(tyre);
         double room = NumberRange.Millimetres(axleToFrame, 50, 600) - (tyre.OutsideMillimetres(SectionHeight.EqualToWidth) / 2);
         double upper = (tyre.OutsideMillimetres(SectionHeight.UpperSize) - tyre.OutsideMillimetres(SectionHeight.EqualToWidth)) / 2;
-        // No height off the measuring rim is published: at most one for one, to either side.
+        // No height off the measuring rim is published: at most one for one, to either side. Our own bound, no source.
         double off = Math.Abs(tyre.InnerWidth.Millimeters - tyre.MeasuredOn.Millimeters);
-        return new(room, room - upper - off, room + MountedTyre.Tolerance + off, "above the tread", tyre.IsRimKnown);
+        return new(room, room - upper - off, room + MountedTyre.Tolerance + off, "above the tread", tyre.IsRimKnown, off > 0);
     }
 
     /// <summary>Holds the room against a rule.</summary>
@@ -67,7 +68,7 @@ public sealed class TyreClearance
     public SumCheck Check(ClearanceRule rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
-        string told = string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, {_least:0.0} mm with the largest tyre of this name; {rule} are asked for");
+        string told = string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, {_least:0.0} mm with the largest tyre of this name; {rule} are asked for{(_isOffMeasuringRim ? "; off the measuring rim the height is bounded one for one, our own bound, no source" : "")}");
         return !_isRimKnown ? new(Verdict.NeedsMeasuring, told + "; the rim is not known, and the tyre is taken as on the one on which it is measured", "the inner width of the rim", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : _least >= rule.Millimetres && rule == ClearanceRule.UnitedStates ? new(Verdict.NeedsMeasuring, told + ", which leaves no room for dirt or run-out", "the frame maker's figure, or more room than that", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : _least >= rule.Millimetres ? new(Verdict.Fits, told, "", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
