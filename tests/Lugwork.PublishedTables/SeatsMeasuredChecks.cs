@@ -105,7 +105,7 @@ public sealed class SeatsMeasuredChecks
     [InlineData("row 89: too long for the seat tube", "50", "180", "480", "250", "200", Verdict.DoesNotFit)]
     [InlineData("both right", "50", "180", "480", "250", "260", Verdict.Fits)]
     public void A_dropper_fits_leg_and_tube_as_published(string row, string stack, string travel, string length, string rails, string open, Verdict expected) =>
-        Assert.True(expected == Post(stack, travel, length, "25").Judge(Of(rails), Of(open), Of("90")), $"{row}, {DropperChoice}");
+        Assert.True(expected == Post(stack, travel, length, "25").Check(Of(rails), Of(open), Of("90")).Verdict, $"{row}, {DropperChoice}");
 
     [Fact]
     [PrintedIn(DropperTips)]

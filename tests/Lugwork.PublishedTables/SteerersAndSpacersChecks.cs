@@ -38,7 +38,7 @@ public sealed class SteerersAndSpacersChecks
     public void The_gap_below_the_top_of_the_stem(double gap, Verdict verdict, string source)
     {
         SteererLength stack = SteererLength.OfMillimetres(120, 12.05m, 16.35m, 20, 40);
-        SteeringCheck check = stack.Check(stack.Total - UnitsNet.Length.FromMillimeters(gap));
+        SumCheck check = stack.Check(stack.Total - UnitsNet.Length.FromMillimeters(gap));
         Assert.True(check.Verdict == verdict, $"{source}: {gap} mm is {verdict}, judged: {check}");
     }
 

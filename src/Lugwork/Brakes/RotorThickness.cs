@@ -57,7 +57,7 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     /// <param name="thickness">The thinnest place of the track, by micrometer or caliper.</param>
     /// <param name="marked">The least thickness marked on the rotor; null where none can be read.</param>
     /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Verdict Judge(MeasuredLength thickness, Dimension? marked)
+    public static SumCheck Check(MeasuredLength thickness, Dimension? marked)
     {
         if (thickness.Millimetres == 0)
         {
@@ -66,12 +66,18 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
 
         if (marked is not { FitCode: > 0 } least || least.Millimetres is < LeastMark or > MostMark || thickness.Millimetres - thickness.Error > MostThickness)
         {
-            return Verdict.NeedsMeasuring;
+            string why = marked is not { FitCode: > 0 } known ? "no least thickness is marked on the rotor"
+                : known.Millimetres is < LeastMark or > MostMark ? FormattableString.Invariant($"a mark of {known.Millimetres:0.##} mm is none that a rotor has (1.2 to 2.2 mm is our own bound, no source)")
+                : FormattableString.Invariant($"no rotor is {thickness.Millimetres:0.##} mm thick (2.5 mm is our own bound, no source)");
+            return new SumCheck("rotor-wear", Verdict.NeedsMeasuring, why, "the mark on the rotor, or its maker's figure, read again", Cautions.BrakeWork, []).Comparing(("thickness", (double)thickness.Millimetres, "mm"));
         }
 
-        return thickness.Millimetres < least.Millimetres ? Verdict.Unsafe
+        Verdict verdict = thickness.Millimetres < least.Millimetres ? Verdict.Unsafe
             : thickness.Millimetres - thickness.Error < least.Millimetres ? Verdict.NeedsMeasuring
             : Verdict.Fits;
+        string remedy = verdict switch { Verdict.Unsafe => "a new rotor", Verdict.Fits => "", _ => "the thinnest place by micrometer" };
+        return new SumCheck("rotor-wear", verdict, FormattableString.Invariant($"the rotor is {thickness}, {least.Millimetres:0.##} mm is marked as its least"), remedy, Cautions.BrakeWork, [])
+            .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.Error, "mm"), ("least", (double)least.Millimetres, "mm"));
     }
 
     /// <inheritdoc/>

@@ -17,7 +17,7 @@ public static class ChainRule
     private const double InchesAsPitches = 2;
 
     /// <summary>What the rules rest on. That makers differ for large sprockets is common practice; none of their documents could be read.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.ChainSizing, Sources.ChainLengthThread, Sources.CommonPractice];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainSizing, Lugwork.Sources.ChainLengthThread, Lugwork.Sources.CommonPractice];
 
     /// <summary>What goes with every chain for a derailleur.</summary>
     public static Caution Care => Cautions.ChainTooShort;

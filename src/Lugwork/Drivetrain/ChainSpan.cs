@@ -22,7 +22,7 @@ public sealed class ChainSpan
     }
 
     /// <summary>What the sums rest on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.ChainSizing, Sources.DerailleurCapacity, Sources.Derived, Sources.CommonPractice];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainSizing, Lugwork.Sources.DerailleurCapacity, Lugwork.Sources.Derived, Lugwork.Sources.CommonPractice];
 
     /// <summary>The shortest chain, not rounded: cut to <see cref="ChainLength.EvenPitches"/>.</summary>
     public ChainLength Shortest { get; }
@@ -53,16 +53,17 @@ public sealed class ChainSpan
 
     /// <summary>Whether a chain can be cut for both ends.</summary>
     /// <returns>Does not fit where the drive needs more than the stated capacity; needs measuring where the capacity is not known, or where no even number of pitches lies between; fits otherwise, with the chains that do.</returns>
-    public DrivetrainCheck Check()
+    public SumCheck Check()
     {
         int even = Shortest.EvenPitches;
-        return _capacity is not { } stated
-                ? new(Verdict.NeedsMeasuring, FormattableString.Invariant($"at least {even} pitches; how long it may be is not known without the derailleur's capacity, {_needed} teeth are needed"), "the capacity that the derailleur's maker states", Cautions.ChainTooShort, RestsOn)
+        SumCheck check = _capacity is not { } stated
+                ? new("chain-span", Verdict.NeedsMeasuring, FormattableString.Invariant($"at least {even} pitches; how long it may be is not known without the derailleur's capacity, {_needed} teeth are needed"), "the capacity that the derailleur's maker states", Cautions.ChainTooShort, Sources)
             : _needed > stated
-                ? new(Verdict.DoesNotFit, FormattableString.Invariant($"{_needed} teeth of capacity are needed, {stated} are stated: a chain of {even} pitches hangs slack in small-small"), "a derailleur with a longer cage, or fewer teeth", Cautions.ChainTooShort, RestsOn)
+                ? new("chain-span", Verdict.DoesNotFit, FormattableString.Invariant($"{_needed} teeth of capacity are needed, {stated} are stated: a chain of {even} pitches hangs slack in small-small"), "a derailleur with a longer cage, or fewer teeth", Cautions.ChainTooShort, Sources)
             : Longest!.Value.EvenPitchesNotAbove is var most && most < even
-                ? new(Verdict.NeedsMeasuring, FormattableString.Invariant($"between {Shortest.Pitches:0.0} pitches in big-big and {Longest.Value.Pitches:0.0} in small-small lies no even number; {even} is the shortest that can be ridden"), "the chain itself in small-small: it must not hang slack", Cautions.ChainTooShort, RestsOn)
-            : new(Verdict.Fits, most == even ? FormattableString.Invariant($"cut to {even} pitches") : FormattableString.Invariant($"cut to {even} pitches, at most {most}"), "", Cautions.ChainTooShort, RestsOn);
+                ? new("chain-span", Verdict.NeedsMeasuring, FormattableString.Invariant($"between {Shortest.Pitches:0.0} pitches in big-big and {Longest.Value.Pitches:0.0} in small-small lies no even number; {even} is the shortest that can be ridden"), "the chain itself in small-small: it must not hang slack", Cautions.ChainTooShort, Sources)
+            : new("chain-span", Verdict.Fits, most == even ? FormattableString.Invariant($"cut to {even} pitches") : FormattableString.Invariant($"cut to {even} pitches, at most {most}"), "", Cautions.ChainTooShort, Sources);
+        return check.Comparing(("shortest", Shortest.Pitches, "pitches"), ("longest", Longest?.Pitches, "pitches"), ("capacity needed", _needed, "teeth"), ("capacity", _capacity, "teeth"));
     }
 
     /// <summary>"shortest 114.78 pitches, cut to 116 (58 full links); longest 116.90 pitches, cut to 116".</summary>

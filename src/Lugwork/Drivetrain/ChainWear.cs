@@ -19,7 +19,7 @@ public sealed class ChainWear
     private ChainWear(ChainSize chain, double percent) => (Chain, _percent) = (chain, percent);
 
     /// <summary>What the limits rest on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.ChainWearLimits, Sources.ChainWearShop, Sources.ChainWearRuler];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainWearLimits, Lugwork.Sources.ChainWearShop, Lugwork.Sources.ChainWearRuler];
 
     /// <summary>The chain.</summary>
     public ChainSize Chain { get; }

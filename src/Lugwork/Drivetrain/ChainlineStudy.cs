@@ -34,7 +34,7 @@ public sealed class ChainlineStudy
     }
 
     /// <summary>What the sums rest on; those of the rear stand with it.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.FatHubSpacing, Sources.ChainAngle, Sources.Derived];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.FatHubSpacing, Lugwork.Sources.ChainAngle, Lugwork.Sources.Derived];
 
     /// <summary>Where the rings stand, outermost first.</summary>
     public ImmutableArray<Length> Rings { get; }

@@ -42,7 +42,7 @@ public sealed class RearChainline
     }
 
     /// <summary>Where the sum and the one measurement of the outer distance come from; those of the pitch stand with the spacing.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.ChainlineFormula, Sources.TenSpeedExample, Sources.Derived];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainlineFormula, Lugwork.Sources.TenSpeedExample, Lugwork.Sources.Derived];
 
     /// <summary>How far the model may be out to either side, 2 mm.</summary>
     public static Length Error => Length.FromMillimeters(2);

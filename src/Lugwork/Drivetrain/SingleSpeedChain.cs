@@ -53,9 +53,10 @@ public sealed class SingleSpeedChain
         {
             double rise = RiseAtMidRun.Millimeters;
             string told = FormattableString.Invariant($"{_slack:0.0} mm of slack, {rise:0.0} mm of rise at mid-run; about {Rise:0} mm is usual (our own bound, no source)");
-            return !_isFixed ? new(Verdict.Fits, FormattableString.Invariant($"the axle is drawn back to {_centre:0.0} mm, and let in until the chain rises about {Rise:0} mm at its tightest (our own bound, no source)"), "", null, RestsOn)
-                : rise <= Rise ? new(Verdict.NeedsMeasuring, told + "; half a millimetre between the axles decides it", "the chain itself, turned once round at its tightest", null, RestsOn)
-                : new(Verdict.NeedsPart, told, "a chain tensioner, an eccentric, a cranked half link or other teeth", null, RestsOn);
+            SumCheck check = !_isFixed ? new("single-speed-chain", Verdict.Fits, FormattableString.Invariant($"the axle is drawn back to {_centre:0.0} mm, and let in until the chain rises about {Rise:0} mm at its tightest (our own bound, no source)"), "", Cautions.ChainOff, Sources)
+                : rise <= Rise ? new("single-speed-chain", Verdict.NeedsMeasuring, told + "; half a millimetre between the axles decides it", "the chain itself, turned once round at its tightest", Cautions.ChainOff, Sources)
+                : new("single-speed-chain", Verdict.NeedsPart, told, "a chain tensioner, an eccentric, a cranked half link or other teeth", Cautions.ChainOff, Sources);
+            return check.Comparing(("centre distance", _centre, "mm"), ("slack", _slack, "mm"), ("rise at mid-run", rise, "mm"), ("usual rise", Rise, "mm"));
         }
     }
 
@@ -63,7 +64,7 @@ public sealed class SingleSpeedChain
     public Length PlayFromEndToEnd => Length.FromMillimeters(Math.Sqrt(_slack * ((2 * _run) + _slack)));
 
     /// <summary>What the sums rest on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.Derived, Sources.CommonPractice];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.Derived, Lugwork.Sources.CommonPractice];
 
     /// <summary>Every chain whose axle position lies in the slots, shortest first; empty where none does.</summary>
     /// <param name="shortest">Least distance between the axles that the slots or the eccentric allow.</param>

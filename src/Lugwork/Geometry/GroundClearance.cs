@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -17,7 +18,7 @@ public static class GroundClearance
     public static Length HeightDoubt => Length.FromMillimeters(Doubt);
 
     /// <summary>Where the least comes from; the lean itself is trigonometry.</summary>
-    public static Source Source => Sources.ClearanceRegulation;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ClearanceRegulation];
 
     /// <summary>Lean at which the pedal meets the ground: atan((bottom-bracket height - crank - half the pedal's height) / outer edge).</summary>
     /// <param name="bottomBracketHeight">From the ground, 50 to 600 mm.</param>
@@ -42,13 +43,14 @@ public static class GroundClearance
     /// <param name="outerEdge">Outer edge of the pedal from the bicycle's middle plane, 100 to 300 mm.</param>
     /// <returns>Unsafe below 25 degrees; needs measuring where a bottom bracket lower by <see cref="HeightDoubt"/> would be; otherwise fits.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
-    public static GeometryFinding Check(Length bottomBracketHeight, Length crank, Length pedalHeight, Length outerEdge)
+    public static SumCheck Check(Length bottomBracketHeight, Length crank, Length pedalHeight, Length outerEdge)
     {
         double lean = Lean(bottomBracketHeight, crank, pedalHeight, outerEdge).Degrees;
         double lower = double.RadiansToDegrees(Math.Atan(Math.Tan(double.DegreesToRadians(lean)) - (Doubt / outerEdge.Millimeters)));
         (Verdict verdict, string near) = lean < LeastDegrees ? (Verdict.Unsafe, "")
             : lower < LeastDegrees ? (Verdict.NeedsMeasuring, string.Create(CultureInfo.InvariantCulture, $", and {Doubt:0} mm less height (our own bound, no source) would be below it: measure it on the bicycle"))
             : (Verdict.Fits, "");
-        return new(verdict, "pedal clearance", string.Create(CultureInfo.InvariantCulture, $"the pedal meets the ground at a lean of {lean:0.0} degrees; 25 is the least{near}"), Cautions.GroundAndToe, [Sources.ClearanceRegulation]);
+        return new SumCheck("pedal-clearance", verdict, string.Create(CultureInfo.InvariantCulture, $"the pedal meets the ground at a lean of {lean:0.0} degrees; 25 is the least{near}"), verdict == Verdict.Fits ? "" : "shorter cranks, a thinner pedal, larger wheels or a longer fork, as the frame maker allows", Cautions.GroundAndToe, [Lugwork.Sources.ClearanceRegulation])
+            .Comparing(("lean", lean, "degrees"), ("least", LeastDegrees, "degrees"));
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Seating;
@@ -9,7 +10,7 @@ public sealed record DropperSize
     private readonly decimal? _actuator;
 
     /// <summary>Where the way of measuring comes from; the conditions are arithmetic on it.</summary>
-    public static Source Source => Sources.DropperChoice;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.DropperChoice];
 
     /// <summary>How far it goes down.</summary>
     public required DropperTravel Travel { get; init; }
@@ -53,7 +54,24 @@ public sealed record DropperSize
     /// <param name="openDepth">How deep the seat tube is open below the collar.</param>
     /// <param name="leastInsertion">The larger of the post's mark and the frame maker's least.</param>
     /// <returns>Unsafe where it would sit too high, no fit where it is too long for leg or tube; needs measuring where a figure of post, rider or frame is a default, or the actuator is not known.</returns>
-    public Verdict Judge(Dimension railHeight, Dimension openDepth, Dimension leastInsertion)
+    public SumCheck Check(Dimension railHeight, Dimension openDepth, Dimension leastInsertion)
+    {
+        Verdict verdict = Judge(railHeight, openDepth, leastInsertion);
+        decimal? sits = railHeight.FitCode != 0 && IsWhole ? TotalLength.Millimetres - railHeight.Millimetres : null;
+        string sentence = verdict switch
+        {
+            Verdict.Unsafe => FormattableString.Invariant($"the post would sit {sits:0.##} mm deep, {leastInsertion.Millimetres:0.##} mm is the least"),
+            Verdict.DoesNotFit when railHeight.Millimetres < LeastRailHeight.Millimetres => FormattableString.Invariant($"its rails come down to {LeastRailHeight.Millimetres:0.##} mm above the collar, fully up; {railHeight.Millimetres:0.##} mm is riding height"),
+            Verdict.DoesNotFit => FormattableString.Invariant($"it needs the seat tube open for {sits + (_actuator ?? 0):0.##} mm, {openDepth.Millimetres:0.##} mm are"),
+            Verdict.Fits => FormattableString.Invariant($"the post sits {sits:0.##} mm deep, of {leastInsertion.Millimetres:0.##} to {openDepth.Millimetres:0.##} mm"),
+            _ => "a length of post, actuator, rider or frame is not known",
+        };
+        string remedy = verdict switch { Verdict.Unsafe => "a longer post", Verdict.DoesNotFit => "a post of less travel or a shorter one, or travel shims of its maker", Verdict.Fits => "", _ => "the missing length, by rule or from the maker's drawing" };
+        return new SumCheck("dropper-size", verdict, sentence, remedy, Cautions.Insertion, verdict == Verdict.Unsafe ? [.. Sources, Lugwork.Sources.FrameManual] : Sources)
+            .Comparing(("insertion", (double?)sits, "mm"), ("least insertion", leastInsertion.FitCode == 0 ? null : (double)leastInsertion.Millimetres, "mm"), ("open depth", openDepth.FitCode == 0 ? null : (double)openDepth.Millimetres, "mm"), ("actuator", (double?)_actuator, "mm"));
+    }
+
+    private Verdict Judge(Dimension railHeight, Dimension openDepth, Dimension leastInsertion)
     {
         foreach (Dimension given in (ReadOnlySpan<Dimension>)[railHeight, openDepth, leastInsertion])
         {

@@ -85,22 +85,23 @@ public sealed class HeadsetStack
     /// <param name="steerer">Length of the steerer from the crown-race seat to the top, above 0 to 1,000 mm.</param>
     /// <returns>Of measured heights what <see cref="SteererLength.Check"/> says. Of usual ones unsafe where the steerer is too short even without any headset, else needs measuring: a code is no height.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is out of range or no number.</exception>
-    public SteeringCheck Check(SteererLength others, Length steerer)
+    public SumCheck Check(SteererLength others, Length steerer)
     {
         if (IsMeasured)
         {
             return MostOn(others).Check(steerer);
         }
 
-        SteeringCheck without = With(others, 0, 0).Check(steerer);
+        SumCheck without = With(others, 0, 0).Check(steerer);
         return without.Verdict == Verdict.Unsafe
             ? without
-            : new(
+            : new SumCheck(
+                "headset-stack",
                 Verdict.NeedsMeasuring,
                 string.Create(CultureInfo.InvariantCulture, $"by the usual heights of its codes the headset adds {_leastUpper + _leastLower + _cover:0.##} to {_mostUpper + _mostLower + _cover:0.##} mm: a steerer of {LeastOn(others).CutMillimetres:0.##} to {MostOn(others).CutMillimetres:0.##} mm leaves 3 mm under the cap, this one is {steerer.Millimeters:0.##} mm long"),
                 "the heights of both halves of this headset, by depth gauge or from its maker's drawing",
                 Cautions.SteeringCare,
-                Sources);
+                Sources).Comparing(("steerer", steerer.Millimeters, "mm"), ("least with 3 mm under the cap", (double)LeastOn(others).CutMillimetres, "mm"), ("most with 3 mm under the cap", (double)MostOn(others).CutMillimetres, "mm"));
     }
 
     /// <summary>"upper 16.35, lower 12.05 mm, measured", "upper 10 to 14, lower 10 to 15 mm by the usual heights of the codes".</summary>

@@ -60,31 +60,36 @@ public static class PressFit
     /// <param name="smaller">Inside diameter: of the bore, or of the race.</param>
     /// <returns>Fits, with a caution above 0.10 mm; does not fit where it needs work; needs measuring where the errors of the readings leave it open, or where it is less than is printed.</returns>
     /// <exception cref="ArgumentException">A reading is a default.</exception>
-    public static SteeringCheck Check(MeasuredLength larger, MeasuredLength smaller)
+    public static SumCheck Check(MeasuredLength larger, MeasuredLength smaller)
     {
         (decimal low, decimal high) = Range(larger, smaller);
+        return Judge(low, high).Comparing(("least interference", (double)low, "mm"), ("most interference", (double)high, "mm"), ("least printed", (double)LeastMillimetres, "mm"), ("most printed", (double)MostMillimetres, "mm"));
+    }
+
+    private static SumCheck Judge(decimal low, decimal high)
+    {
         string told = low == high
             ? string.Create(CultureInfo.InvariantCulture, $"interference is {low:0.###} mm")
             : string.Create(CultureInfo.InvariantCulture, $"interference is {low:0.###} to {high:0.###} mm");
         if (low > MostWithCautionMillimetres)
         {
-            return new(Verdict.DoesNotFit, $"{told}, above 0.15 mm: pressed in by force it splits the head tube or the race", "the part of the right size; or reaming or milling to size, which cannot be undone (leave it to a shop)", Cautions.PressFitCare, [Sources.PressFitRule, Sources.HeadsetGuide]);
+            return new("press-fit", Verdict.DoesNotFit, $"{told}, above 0.15 mm: pressed in by force it splits the head tube or the race", "the part of the right size; or reaming or milling to size, which cannot be undone (leave it to a shop)", Cautions.PressFitCare, [Sources.PressFitRule, Sources.HeadsetGuide]);
         }
 
         if (high <= 0)
         {
-            return new(Verdict.DoesNotFit, $"{told}: the part is loose", "the part of the right size; never glue or shim it", Cautions.PressFitCare, [Sources.OneInchHeadsets]);
+            return new("press-fit", Verdict.DoesNotFit, $"{told}: the part is loose", "the part of the right size; never glue or shim it", Cautions.PressFitCare, [Sources.OneInchHeadsets]);
         }
 
         if (low < LeastMillimetres || high > MostWithCautionMillimetres)
         {
             return low > 0 && high < LeastMillimetres
-                ? new(Verdict.NeedsMeasuring, $"{told}: less than the 0.03 mm that is printed, and how little holds is not", "the headset maker's own figure", Cautions.PressFitCare, [Sources.RaceFitting, Sources.PressFitRule])
-                : new(Verdict.NeedsMeasuring, $"{told}: 0.03 to 0.15 mm is wanted, and the readings do not decide it", "both diameters by micrometer, in two directions, to 0.01 mm", Cautions.PressFitCare, [Sources.PressFitRule, Sources.RaceFitting, Sources.OneInchHeadsets]);
+                ? new("press-fit", Verdict.NeedsMeasuring, $"{told}: less than the 0.03 mm that is printed, and how little holds is not", "the headset maker's own figure", Cautions.PressFitCare, [Sources.RaceFitting, Sources.PressFitRule])
+                : new("press-fit", Verdict.NeedsMeasuring, $"{told}: 0.03 to 0.15 mm is wanted, and the readings do not decide it", "both diameters by micrometer, in two directions, to 0.01 mm", Cautions.PressFitCare, [Sources.PressFitRule, Sources.RaceFitting, Sources.OneInchHeadsets]);
         }
 
         return high > MostMillimetres
-            ? new(Verdict.Fits, $"{told}: above the 0.10 mm of the printed rule, as published 1 in pairs are", "", Cautions.PressFitCare, [Sources.HeadsetGuide, Sources.OneInchHeadsets, Sources.FrontTriangleManual])
-            : new(Verdict.Fits, $"{told}, within the 0.10 mm of the printed rule", "", null, [Sources.PressFitRule, Sources.RaceFitting]);
+            ? new("press-fit", Verdict.Fits, $"{told}: above the 0.10 mm of the printed rule, as published 1 in pairs are", "", Cautions.PressFitCare, [Sources.HeadsetGuide, Sources.OneInchHeadsets, Sources.FrontTriangleManual])
+            : new("press-fit", Verdict.Fits, $"{told}, within the 0.10 mm of the printed rule", "", Cautions.PressFitCare, [Sources.PressFitRule, Sources.RaceFitting]);
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -25,7 +26,7 @@ public sealed class SteererCut
     private readonly decimal _after;
     private readonly SteererLength _stack;
 
-    private SteererCut(SteererLength stack, decimal before, decimal after, SteererMaterial material, SteeringCheck check)
+    private SteererCut(SteererLength stack, decimal before, decimal after, SteererMaterial material, SumCheck check)
     {
         Material = material;
         _stack = stack;
@@ -35,7 +36,7 @@ public sealed class SteererCut
     }
 
     /// <summary>Where the depth of the star nut comes from; the cut is a sum.</summary>
-    public static Source Source => Sources.StarNutSetting;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.StarNutSetting];
 
     /// <summary>From the crown-race seat to the top as it is now.</summary>
     public Length Before => Length.FromMillimeters((double)_before);
@@ -59,7 +60,7 @@ public sealed class SteererCut
     public static Caution StarNutCaution => Cautions.StarNutCare;
 
     /// <summary>Whether the steerer, once cut, holds the stem. Never a fit where its material is not known, nor of carbon with spacers of which the fork maker's figures are not known.</summary>
-    public SteeringCheck Check { get; }
+    public SumCheck Check { get; }
 
     /// <summary>The cut of a steerer for what is to stand on it.</summary>
     /// <param name="stack">What stands on it from the crown up.</param>
@@ -77,14 +78,14 @@ public sealed class SteererCut
         return new(stack, now, after, material, Judge(stack, after, material, makersMostSpacers, makersLeastSpacers));
     }
 
-    private static SteeringCheck Judge(SteererLength stack, decimal after, SteererMaterial material, Length? most, Length? least)
+    private static SumCheck Judge(SteererLength stack, decimal after, SteererMaterial material, Length? most, Length? least)
     {
-        SteeringCheck length = stack.Judge(after);
-        SteeringCheck other = material switch
+        SumCheck length = stack.Judge(after);
+        SumCheck other = material switch
         {
             SteererMaterial.Metal => length,
             SteererMaterial.Carbon => SteererSpacers.OnCarbon(SteererSize.Mm28Point6, Length.FromMillimeters((double)Math.Min(stack.BelowMillimetres, 200)), most, least),
-            _ => new(Verdict.NeedsMeasuring, "what the steerer is made of is not known: carbon has limits of its own, and takes no star nut", "a magnet, a look inside, or the fork's maker", Cautions.CarbonSpacers, [Sources.SpacerColumn, Sources.StarNutSetting]),
+            _ => new("steerer-material", Verdict.NeedsMeasuring, "what the steerer is made of is not known: carbon has limits of its own, and takes no star nut", "a magnet, a look inside, or the fork's maker", Cautions.CarbonSpacers, [Lugwork.Sources.SpacerColumn, Lugwork.Sources.StarNutSetting]),
         };
         return other.Verdict > length.Verdict ? other : length;
     }

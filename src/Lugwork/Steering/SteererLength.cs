@@ -84,24 +84,22 @@ public readonly record struct SteererLength
     /// <param name="steerer">Its length from the crown-race seat to the top, above 0 to 1,000 mm.</param>
     /// <returns>Needs measuring where head tube or stem have no height; unsafe where it is too short; needs a part, a spacer above, where the cap would meet it; otherwise fits.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is out of range or no number.</exception>
-    public SteeringCheck Check(Length steerer) => Judge((decimal)NumberRange.Millimetres(steerer, 0.001, 1_000, nameof(steerer)));
+    public SumCheck Check(Length steerer) => Judge((decimal)NumberRange.Millimetres(steerer, 0.001, 1_000, nameof(steerer)));
 
-    internal SteeringCheck Judge(decimal steerer)
+    internal SumCheck Judge(decimal steerer)
     {
         if (_headTube.Value == 0 || _stem.Value == 0)
         {
-            return new(Verdict.NeedsMeasuring, $"the height of the {(_headTube.Value == 0 ? "head tube" : "stem at the steerer")} is not known", "the missing height, by caliper", Cautions.SteeringCare, [Sources.SteererRequirement]);
+            return new("steerer-length", Verdict.NeedsMeasuring, $"the height of the {(_headTube.Value == 0 ? "head tube" : "stem at the steerer")} is not known", "the missing height, by caliper", Cautions.SteeringCare, [Sources.SteererRequirement]);
         }
 
         decimal gap = TotalMillimetres - steerer;
-        if (steerer < ShortestMillimetres)
-        {
-            return new(Verdict.Unsafe, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {ShortestMillimetres + MostGap - steerer:0.##} mm below the top of the stem; 5 mm is the limit"), "fewer spacers below the stem, a lower stem or headset, or another fork", Cautions.SteeringCare, [Sources.SteererRequirement]);
-        }
-
-        return gap < LeastGap
-            ? new(Verdict.NeedsPart, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {gap:0.##} mm below the top of the stack: the cap meets it before it pulls the stem down"), "a spacer above the stem, or cutting the steerer; on carbon as the fork maker says", Cautions.SteeringCare, [Sources.SteererGap])
-            : new(Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {gap:0.##} mm below the top of the stack"), "", Cautions.SteeringCare, [Sources.SteererRequirement, Sources.SteererGap]);
+        SumCheck check = steerer < ShortestMillimetres
+            ? new("steerer-length", Verdict.Unsafe, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {ShortestMillimetres + MostGap - steerer:0.##} mm below the top of the stem; 5 mm is the limit"), "fewer spacers below the stem, a lower stem or headset, or another fork", Cautions.SteeringCare, [Sources.SteererRequirement])
+            : gap < LeastGap
+            ? new("steerer-length", Verdict.NeedsPart, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {gap:0.##} mm below the top of the stack: the cap meets it before it pulls the stem down"), "a spacer above the stem, or cutting the steerer; on carbon as the fork maker says", Cautions.SteeringCare, [Sources.SteererGap])
+            : new("steerer-length", Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {gap:0.##} mm below the top of the stack"), "", Cautions.SteeringCare, [Sources.SteererRequirement, Sources.SteererGap]);
+        return check.Comparing(("steerer", (double)steerer, "mm"), ("stack", (double)TotalMillimetres, "mm"), ("gap under the cap", (double)gap, "mm"), ("shortest", (double)ShortestMillimetres, "mm"));
     }
 
     private static Length ToLength(decimal millimetres) => Length.FromMillimeters((double)millimetres);

@@ -63,7 +63,7 @@ public static class SteererSpacers
     /// <param name="makersLeast">The fork maker's least, 0 to <paramref name="makersMost"/>; null where it is not known. Some makers want 5 mm below the stem: below that it is then asked for.</param>
     /// <returns>With the maker's figures: fits between them, unsafe above, needs a part, a spacer, below. Without the largest: needs measuring (the maker is asked) up to one diameter of the steerer, 30 mm at most; unsafe above, because nothing larger is taken for allowed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A height is out of range.</exception>
-    public static SteeringCheck OnCarbon(SteererSize steerer, Length spacers, Length? makersMost = null, Length? makersLeast = null)
+    public static SumCheck OnCarbon(SteererSize steerer, Length spacers, Length? makersMost = null, Length? makersLeast = null)
     {
         ArgumentNullException.ThrowIfNull(steerer);
         decimal millimetres = NumberRange.Exact(spacers, 0, 200).Millimetres;
@@ -72,14 +72,15 @@ public static class SteererSpacers
         decimal most = stated ?? (steerer.Hundredths <= SteererSize.Mm25Point4.Hundredths ? 25 : 30);
         string whose = stated is null ? "the rule of one diameter" : "the fork maker's figure";
         string told = string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.##} mm of spacers, {whose} is {most:0.##} mm");
-        return millimetres <= most
+        SumCheck check = millimetres <= most
             ? stated is null
-                ? new(Verdict.NeedsMeasuring, $"{told}; other makers print other limits", "the fork maker's own figure, for the least as for the most", Cautions.CarbonSpacers, Rule)
+                ? new("carbon-spacers", Verdict.NeedsMeasuring, $"{told}; other makers print other limits", "the fork maker's own figure, for the least as for the most", Cautions.CarbonSpacers, Rule)
                 : millimetres < (least ?? 0)
-                    ? new(Verdict.NeedsPart, string.Create(CultureInfo.InvariantCulture, $"{told}, and {least:0.##} mm is its least"), "a spacer below the stem", Cautions.CarbonSpacers, [Sources.SpacerColumn])
+                    ? new("carbon-spacers", Verdict.NeedsPart, string.Create(CultureInfo.InvariantCulture, $"{told}, and {least:0.##} mm is its least"), "a spacer below the stem", Cautions.CarbonSpacers, [Sources.SpacerColumn])
                     : least is null && millimetres < LargestLeast
-                        ? new(Verdict.NeedsMeasuring, string.Create(CultureInfo.InvariantCulture, $"{told}; some makers want {LargestLeast} mm at least"), "the fork maker's own least", Cautions.CarbonSpacers, [Sources.SpacerColumn, Sources.SpacerLimitQuoted])
-                        : new(Verdict.Fits, told, "", Cautions.CarbonSpacers, [Sources.SpacerColumn])
-            : new(Verdict.Unsafe, told, "fewer spacers, a stem that rises, or the fork maker's own figure where it allows more", Cautions.CarbonSpacers, stated is null ? Rule : [Sources.SpacerColumn]);
+                        ? new("carbon-spacers", Verdict.NeedsMeasuring, string.Create(CultureInfo.InvariantCulture, $"{told}; some makers want {LargestLeast} mm at least"), "the fork maker's own least", Cautions.CarbonSpacers, [Sources.SpacerColumn, Sources.SpacerLimitQuoted])
+                        : new("carbon-spacers", Verdict.Fits, told, "", Cautions.CarbonSpacers, [Sources.SpacerColumn])
+            : new("carbon-spacers", Verdict.Unsafe, told, "fewer spacers, a stem that rises, or the fork maker's own figure where it allows more", Cautions.CarbonSpacers, stated is null ? Rule : [Sources.SpacerColumn]);
+        return check.Comparing(("spacers", (double)millimetres, "mm"), ("most", (double)most, "mm"), ("least", (double?)least, "mm"));
     }
 }

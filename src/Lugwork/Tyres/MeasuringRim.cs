@@ -24,7 +24,7 @@ public sealed class MeasuringRim
     ];
 
     /// <summary>Where the table comes from.</summary>
-    public static Source Source => Sources.MeasuringRims2020;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.MeasuringRims2020];
 
     /// <summary>As it is printed: "19C", "30".</summary>
     public string Designation { get; }

@@ -18,7 +18,7 @@ public sealed class PressureByLoad
     public static ImmutableArray<PressureByLoad> All { get; } = Cells();
 
     /// <summary>Where the table comes from.</summary>
-    public static Source Source => Sources.PressureByWeight;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.PressureByWeight];
 
     /// <summary>Nominal section width of the tyre.</summary>
     public Length TyreWidth => Length.FromMillimeters(_width);

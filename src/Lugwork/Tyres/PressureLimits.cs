@@ -57,7 +57,7 @@ public sealed class PressureLimits
     {
         double bars = NumberRange.Bars(pressure, 0.2, 20);
         string told = string.Create(CultureInfo.InvariantCulture, $"{bars:0.0#} bar");
-        return bars > _tyre ? Says(Verdict.Unsafe, $"{told} is above the tyre's {Shown(_tyre)}")
+        SumCheck check = bars > _tyre ? Says(Verdict.Unsafe, $"{told} is above the tyre's {Shown(_tyre)}")
             : bars > _rim ? Says(Verdict.Unsafe, $"{told} is above the rim's {Shown(_rim)}")
             : bars > Hookless && _type == RimType.Hookless ? Says(Verdict.Unsafe, $"{told} is above the {Shown(Hookless)} of hookless rims")
             : bars < _least ? Says(Verdict.Unsafe, $"{told} is below the tyre's least, {Shown(_least)}", "a pressure between the limits; where there is none, another tyre or rim")
@@ -66,6 +66,7 @@ public sealed class PressureLimits
             : _rim is null ? Says(Verdict.NeedsMeasuring, $"{told}, and the rim's limit is not known", "ask the rim's maker for this tyre width")
             : _least is null ? Says(Verdict.NeedsMeasuring, $"{told} is within {Shown(Lowest)}, and the tyre's least is not known", "read the least off the side of the tyre; where none is printed, the older standard gives one")
             : Says(Verdict.Fits, $"{told} is within {Shown(Lowest)}, the limit of the {Binding}", "");
+        return check.Comparing(("pressure", bars, "bar"), ("tyre's limit", _tyre, "bar"), ("rim's limit", _rim, "bar"), ("limit of hookless rims", MayBeHookless ? Hookless : null, "bar"), ("tyre's least", _least, "bar"));
     }
 
     /// <summary>The lowest recommended pressure that an older edition of the tyre standard is reported to give: 3 bar up to 25 mm, 2 bar above on roads, 1.5 bar off them. The tyre's own marking comes first.</summary>
@@ -84,7 +85,7 @@ public sealed class PressureLimits
     private static double? Bars(Pressure? pressure, string name) => pressure is { } given ? NumberRange.Bars(given, 0.2, 20, name) : null;
 
     private static SumCheck Says(Verdict verdict, string reason, string mend = "a lower pressure, and a tyre that carries the rider with it") =>
-        new(verdict, reason, mend, Cautions.PressureLimit, Sources);
+        new("tyre-pressure", verdict, reason, mend, Cautions.PressureLimit, Sources);
 
     private static string Shown(double? bars) => string.Create(CultureInfo.InvariantCulture, $"{bars:0.0#} bar");
 

@@ -69,11 +69,12 @@ public sealed class TyreClearance
     {
         ArgumentNullException.ThrowIfNull(rule);
         string told = string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, {_least:0.0} mm with the largest tyre of this name; {rule} are asked for{(_isOffMeasuringRim ? "; off the measuring rim the height is bounded one for one, our own bound, no source" : "")}");
-        return !_isRimKnown ? new(Verdict.NeedsMeasuring, told + "; the rim is not known, and the tyre is taken as on the one on which it is measured", "the inner width of the rim", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
-            : _least >= rule.Millimetres && rule == ClearanceRule.UnitedStates ? new(Verdict.NeedsMeasuring, told + ", which leaves no room for dirt or run-out", "the frame maker's figure, or more room than that", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
-            : _least >= rule.Millimetres ? new(Verdict.Fits, told, "", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
-            : _most < rule.Millimetres ? new(Verdict.DoesNotFit, told, "a narrower tyre", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
-            : new(Verdict.NeedsMeasuring, told, "the mounted tyre at riding pressure, by caliper", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance]);
+        SumCheck check = !_isRimKnown ? new("tyre-clearance", Verdict.NeedsMeasuring, told + "; the rim is not known, and the tyre is taken as on the one on which it is measured", "the inner width of the rim", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+            : _least >= rule.Millimetres && rule == ClearanceRule.UnitedStates ? new("tyre-clearance", Verdict.NeedsMeasuring, told + ", which leaves no room for dirt or run-out", "the frame maker's figure, or more room than that", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+            : _least >= rule.Millimetres ? new("tyre-clearance", Verdict.Fits, told, "", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+            : _most < rule.Millimetres ? new("tyre-clearance", Verdict.DoesNotFit, told, "a narrower tyre", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
+            : new("tyre-clearance", Verdict.NeedsMeasuring, told, "the mounted tyre at riding pressure, by caliper", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance]);
+        return check.Comparing(("room", _likely, "mm"), ("room with the largest tyre of the name", _least, "mm"), ("room with the smallest tyre of the name", _most, "mm"), ("asked for", rule.Millimetres, "mm"));
     }
 
     /// <summary>"5.2 mm at the closer side, at least 3.1 mm".</summary>

@@ -84,7 +84,7 @@ public sealed class ChainSumTests
     {
         SingleSpeedChain chain = SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(centre), 18, 18);
         Assert.Equal(expected, chain.Check.Verdict);
-        Assert.Equal(expected == Verdict.NeedsPart, chain.Check.Mend.Contains("tensioner", StringComparison.Ordinal));
+        Assert.Equal(expected == Verdict.NeedsPart, chain.Check.Remedy?.Contains("tensioner", StringComparison.Ordinal) == true);
         Assert.Equal(chain.PlayFromEndToEnd.Millimeters, 2 * chain.RiseAtMidRun.Millimeters, 9);
         Assert.Equal(expected == Verdict.NeedsMeasuring, chain.RiseAtMidRun <= SingleSpeedChain.UsualRise);
     }
@@ -149,9 +149,9 @@ public sealed class ChainSumTests
     public void An_unknown_limit_is_asked_for_and_never_fits()
     {
         DerailleurLimits limits = new() { TotalCapacity = 33 };
-        DrivetrainCheck check = limits.Check([50, 34], [12, 25]);
+        SumCheck check = limits.Check([50, 34], [12, 25]);
         Assert.Equal(Verdict.NeedsMeasuring, check.Verdict);
-        Assert.Contains("largest sprocket (25 there)", check.Reason, StringComparison.Ordinal);
+        Assert.Contains("largest sprocket (25 there)", check.Sentence, StringComparison.Ordinal);
         Assert.Equal(4, limits.Spare([50, 34], [12, 25]));
         Assert.Equal(Verdict.DoesNotFit, limits.Check([50, 34], [12, 30]).Verdict);
         Assert.Equal(Verdict.Fits, new DerailleurLimits { TotalCapacity = 41, LargestSprocket = 51, SmallestSprocket = 10 }.Check([32], [10, 51]).Verdict);
@@ -176,10 +176,10 @@ public sealed class ChainSumTests
     {
         Length stay = Length.FromMillimeters(430);
         ChainSpan span = ChainSpan.Of(stay, stay, [50, 34], [11, 30], capacity, ChainRule.GeneralAllowancePitches);
-        DrivetrainCheck check = span.Check();
+        SumCheck check = span.Check();
         Assert.True(expected == check.Verdict, $"{check}; {span}");
-        Assert.Contains(told, check.Reason, StringComparison.Ordinal);
-        Assert.Equal("chain-too-short", check.Caution!.Id);
+        Assert.Contains(told, check.Sentence, StringComparison.Ordinal);
+        Assert.Equal("chain-too-short", check.Cautions[0].Id);
         Assert.Equal(ChainRule.BigBig(stay, 50, 30, 2), span.Shortest);
         Assert.Equal(capacity is null, span.Longest is null);
         Assert.True(capacity is not { } teeth || Math.Abs(span.Longest!.Value.Pitches - ChainLoop.Exact(stay, 34, 11).Pitches - 2 - (teeth / 2.0)) < 1e-9);

@@ -95,7 +95,7 @@ public sealed class FigureTests
         Assert.All(ShellFamily.All, f => Assert.Equal(f.IsThreaded, f.Pitch is not null));
         Assert.All(SpindleSeat.All, s => Assert.Equal(s.LeastOutside is null, s.OutsideSource is null));
         Assert.Same(Sources.Memory, SpindleSeat.Ten.OutsideSource);
-        Assert.All(RearChainline.RestsOn.AddRange(DirectMountRing.ChainlineRestsOn), s => Assert.Contains(s, Sources.All));
+        Assert.All(RearChainline.Sources.AddRange(DirectMountRing.ChainlineSources), s => Assert.Contains(s, Sources.All));
         Assert.All(FrontChainline.All, c => Assert.Equal(c.Source == Sources.Derived, c.DerivedFrom is not null));
         Assert.All(Shell.All, s => Assert.True(s.LeastWidth <= s.Width && s.Width <= s.MostWidth));
         Assert.Equal(BearingPlace.Outboard, Shell.Parse("T47-68", null).Bearings);

@@ -22,11 +22,11 @@ public sealed class MissingFigureTests
     [Fact]
     public void A_dropper_without_one_of_its_own_lengths_is_measured()
     {
-        Assert.Equal(Verdict.Fits, Post.Judge(Room.RailHeight, Room.OpenDepth, Room.LeastInsertion));
+        Assert.Equal(Verdict.Fits, Post.Check(Room.RailHeight, Room.OpenDepth, Room.LeastInsertion).Verdict);
         foreach (DropperSize lacking in (DropperSize[])[Post with { Travel = default }, Post with { Stack = default }, Post with { TotalLength = default }, Post with { Actuator = null }])
         {
-            Assert.Equal(Verdict.NeedsMeasuring, lacking.Judge(Room.RailHeight, Room.OpenDepth, Room.LeastInsertion));
-            Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(lacking, Room, Mm(25), Mm(5)).Finding.Verdict);
+            Assert.Equal(Verdict.NeedsMeasuring, lacking.Check(Room.RailHeight, Room.OpenDepth, Room.LeastInsertion).Verdict);
+            Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(lacking, Room, Mm(25), Mm(5)).Check.Verdict);
         }
     }
 
@@ -36,10 +36,10 @@ public sealed class MissingFigureTests
         DropperSize post = Post with { Actuator = null };
         DropperFit fit = DropperFit.Of(post, Room, Mm(25), Mm(5));
         Assert.All((Length?[])[fit.ShimDown, fit.Travel, fit.Insertion, fit.Leftover, fit.LeftoverBelow], length => Assert.Null(length));
-        Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(post, Room with { RailHeight = Of(215), OpenDepth = Of(280) }, Mm(25), Mm(5)).Finding.Verdict);
-        Assert.Equal(Verdict.DoesNotFit, DropperFit.Of(post, Room with { RailHeight = Of(150) }, Mm(25), Mm(5)).Finding.Verdict);
-        Assert.Equal(Verdict.Unsafe, DropperFit.Of(post, Room with { RailHeight = Of(395) }, Mm(25), Mm(5)).Finding.Verdict);
-        Assert.Equal(Verdict.DoesNotFit, post.Judge(Room.RailHeight, Of(230), Of(80)));
+        Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(post, Room with { RailHeight = Of(215), OpenDepth = Of(280) }, Mm(25), Mm(5)).Check.Verdict);
+        Assert.Equal(Verdict.DoesNotFit, DropperFit.Of(post, Room with { RailHeight = Of(150) }, Mm(25), Mm(5)).Check.Verdict);
+        Assert.Equal(Verdict.Unsafe, DropperFit.Of(post, Room with { RailHeight = Of(395) }, Mm(25), Mm(5)).Check.Verdict);
+        Assert.Equal(Verdict.DoesNotFit, post.Check(Room.RailHeight, Of(230), Of(80)).Verdict);
         Assert.Null(post.OpenDepthAt(Room.RailHeight));
         Assert.Throws<ArgumentOutOfRangeException>(() => Post with { Actuator = Mm(201) });
     }
@@ -122,8 +122,8 @@ public sealed class MissingFigureTests
     [InlineData(1.6, 15.0)]
     public void A_rotor_with_a_mark_or_a_reading_that_no_rotor_has_is_read_again(double thickness, double marked)
     {
-        Assert.Equal(Verdict.NeedsMeasuring, RotorThickness.Judge(MeasuredLength.OfMillimetres((decimal)thickness, 0.01m), Of((decimal)marked)));
-        Assert.Equal(Verdict.Fits, RotorThickness.Judge(MeasuredLength.OfMillimetres(1.6m, 0.01m), Of(1.5m)));
+        Assert.Equal(Verdict.NeedsMeasuring, RotorThickness.Check(MeasuredLength.OfMillimetres((decimal)thickness, 0.01m), Of((decimal)marked)).Verdict);
+        Assert.Equal(Verdict.Fits, RotorThickness.Check(MeasuredLength.OfMillimetres(1.6m, 0.01m), Of(1.5m)).Verdict);
     }
 
     [Fact]
@@ -132,7 +132,7 @@ public sealed class MissingFigureTests
         FrameGeometry frame = Geometry.Frames.Drawn;
         Assert.Equal(Verdict.Fits, Assert.Single(new FrameLimits().Check(frame, frame)).Verdict);
         FrameGeometry longer = frame.WithFork(Mm(551), frame.ForkOffset);
-        Assert.Equal(["axle to crown", "head angle"], new FrameLimits { LongestFork = Mm(560), SlackestHeadAngle = Angle.FromDegrees(60) }.Check(frame, longer).Select(f => f.Figure));
+        Assert.Equal(["axle to crown", "head angle"], new FrameLimits { LongestFork = Mm(560), SlackestHeadAngle = Angle.FromDegrees(60) }.Check(frame, longer).Select(f => f.Figures[0].Name));
         Assert.All(new FrameLimits { LongestFork = Mm(560), SlackestHeadAngle = Angle.FromDegrees(60) }.Check(frame, longer), f => Assert.Equal(Verdict.Fits, f.Verdict));
     }
 

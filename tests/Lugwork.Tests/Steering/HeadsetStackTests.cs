@@ -37,7 +37,7 @@ public sealed class HeadsetStackTests
 
         Assert.Equal(Verdict.Unsafe, headset.Check(Others, Mm(174.9)).Verdict);
         Assert.Equal("upper 10 to 14, lower 10 to 15 mm by the usual heights of the codes", headset.ToString());
-        Assert.Contains("197 to 206 mm", headset.Check(Others, Mm(200)).Reason, StringComparison.Ordinal);
+        Assert.Contains("197 to 206 mm", headset.Check(Others, Mm(200)).Sentence, StringComparison.Ordinal);
     }
 
     [Fact]

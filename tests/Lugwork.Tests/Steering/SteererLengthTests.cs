@@ -54,9 +54,9 @@ public sealed class SteererLengthTests
     [InlineData("28.6", 25, 20.0, Verdict.Unsafe)]
     public void Spacers_on_carbon_fit_up_to_the_makers_figure_and_without_it_never(string steerer, double spacers, double? makers, Verdict verdict)
     {
-        SteeringCheck check = SteererSpacers.OnCarbon(SteererSize.Parse(steerer, null), Mm(spacers), makers is { } most ? Mm(most) : null);
+        SumCheck check = SteererSpacers.OnCarbon(SteererSize.Parse(steerer, null), Mm(spacers), makers is { } most ? Mm(most) : null);
         Assert.Equal(verdict, check.Verdict);
-        Assert.True(makers is not null && verdict == Verdict.Fits || check.Caution is not null);
+        Assert.True(makers is not null && verdict == Verdict.Fits || !check.Cautions.IsEmpty);
     }
 
     [Fact]

@@ -75,8 +75,8 @@ public sealed class LeverageLaws
             Assert.Equal(fullyIn * ratio, change.WheelFurtherUp!.Value.Millimeters, 9);
             Assert.Equal((shock.EyeToEye.Millimeters - frame.EyeToEye.Millimeters) * ratio, change.WheelFurtherDown!.Value.Millimeters, 9);
             Assert.Equal(travel + change.WheelFurtherUp.Value.Millimeters + change.WheelFurtherDown.Value.Millimeters, change.WheelTravel.Millimeters, 9);
-            Assert.Equal(fullyIn > 1e-9, change.Check().Reason.Contains("mm further", StringComparison.Ordinal));
-            Assert.Equal(fullyIn < -1e-9, change.Check().Reason.Contains("mm earlier", StringComparison.Ordinal));
+            Assert.Equal(fullyIn > 1e-9, change.Check().Sentence.Contains("mm further", StringComparison.Ordinal));
+            Assert.Equal(fullyIn < -1e-9, change.Check().Sentence.Contains("mm earlier", StringComparison.Ordinal));
         }
     }
 

@@ -44,7 +44,7 @@ public sealed class PressureLimitTests
     {
         SumCheck check = Limits(tyre, rim, type).Check(Pressure.FromBars(bars));
         Assert.True(expected == check.Verdict, check.ToString());
-        Assert.Equal("tyre-pressure", check.Caution!.Id);
+        Assert.Equal("tyre-pressure", check.Cautions[0].Id);
     }
 
     [Theory]
