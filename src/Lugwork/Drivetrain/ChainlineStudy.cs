@@ -7,8 +7,9 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>Rings in front of sprockets: how far each is out of line, at what angle the chain runs, and what would make the worst one least.</summary>
 /// <remarks>
+/// Deviation = sprocket less ring, each from the middle plane, mm; angle = atan(|deviation| / chainstay), degrees, by "Chainline, part 6: worked cases".
 /// No limit of the angle is published, so none is set: angles are told and ranked. Rings within 3 mm of the middle of the sprockets work best by one page, which biases
-/// the front outward. The rear is a model that is right to about 2 mm: measure it where it decides.
+/// the front outward ("Decoding fatbike hub spacing and drivetrain"). The rear is a model that is right to about 2 mm: measure it where it decides.
 /// </remarks>
 public sealed class ChainlineStudy
 {
@@ -173,7 +174,7 @@ public sealed class ChainlineStudy
 public sealed record ChainlineChoice(string Name, Length Shift, ChainlineStudy Study)
 {
     /// <summary>The warning that goes with it: the room at the chainstay is not judged.</summary>
-    public Caution Caution => ChainlineStudy.RankingCaution;
+    public Caution Caution { get; } = ChainlineStudy.RankingCaution;
 
     /// <summary>"3 mm ring (+3.0 mm): worst 2.88 degrees, rings 1.1 mm outside the middle".</summary>
     public override string ToString()

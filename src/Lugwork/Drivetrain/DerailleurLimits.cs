@@ -5,7 +5,7 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>What a rear derailleur's maker states, in teeth; null where it is not known.</summary>
 /// <remarks>
-/// Capacity needed = (largest - smallest ring) + (largest - smallest sprocket). It, the largest and the smallest sprocket and, with two or three rings, the difference
+/// By "Capacity of the rear derailleur" and "Total capacity glossary entry", teeth: capacity needed = (largest - smallest ring) + (largest - smallest sprocket). It, the largest and the smallest sprocket and, with two or three rings, the difference
 /// in front are limits of their own; all must hold. Some go beyond them and get away with it: outside the stated limit never reads as a fit. The same sum holds for a chain tensioner on several sprockets.
 /// </remarks>
 public sealed record DerailleurLimits

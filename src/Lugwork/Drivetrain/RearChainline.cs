@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Drivetrain;
 
 /// <summary>How far sprockets stand from the middle plane of the frame, middle of the tooth. Every sum counts from the inner faces of the frame's ends: a recess in them is not counted.</summary>
-/// <remarks>A model: half the inner gap, less what lies outside the smallest sprocket, less the sprockets. Right to about 2 mm, as only one measurement of the outer distance is published; no maker's figure.</remarks>
+/// <remarks>A model, offset of the k-th = gap / 2 - e - t / 2 - k x pitch, mm, by "Rear sprocket chainline measuring formula (toolmaker's page, quoted)": half the inner gap, less what lies outside the smallest sprocket, less the sprockets. Right to about 2 mm, as only one measurement of the outer distance is published; no maker's figure.</remarks>
 public sealed class RearChainline
 {
     internal const decimal UsualEnd = 3m;

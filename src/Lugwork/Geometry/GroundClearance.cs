@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Lugwork.Geometry;
 
 /// <summary>How far the bicycle can lean until the lower pedal meets the ground.</summary>
-/// <remarks>The width of the tyre is left out, which is on the safe side: a round tyre rolls outward under a leaning bicycle.</remarks>
+/// <remarks>Lean = atan((h - c - p / 2) / e), degrees: h bottom bracket above the ground, c crank, p height of the pedal, e its outer edge from the middle plane, mm; at least 25 degrees by "16 CFR 1512.17 Other requirements (ground and toe clearance)". The width of the tyre is left out, which is on the safe side: a round tyre rolls outward under a leaning bicycle.</remarks>
 public static class GroundClearance
 {
     private const double LeastDegrees = 25;

@@ -7,6 +7,7 @@ namespace Lugwork.Seating;
 /// <remarks>
 /// Travel T, stack S, total length L, actuator a, rails above the collar A, depth D open, least insertion I. A shim takes r off the upper end of the travel, so that post and travel
 /// become shorter by it: r = max(0, S + T - A, L + a - A - D). It then sits L - r - A deep, which must be at least I. How far a post can be shimmed is its maker's figure.
+/// All in mm; the way of measuring by "Choosing a dropper: ride height and insertion", the conditions are arithmetic on it.
 /// </remarks>
 public sealed class DropperFit
 {

@@ -5,7 +5,7 @@ namespace Lugwork.Steering;
 
 /// <summary>Press fit of a headset part: a cup in its head tube, or a crown race on its seat.</summary>
 /// <remarks>
-/// Interference is what the outer diameter exceeds the inner one by. Up to 0.10 mm is the printed limit; up to 0.15 mm occurs in the published
+/// Interference i = D - d is what the outer diameter exceeds the inner one by, mm: by "Headset Tech: preparation", "Fork crown race fitting" and "Column of 2 Oct 2022: 1-inch headset, Italian vs JIS (in Japanese)". Up to 0.10 mm is the printed limit; up to 0.15 mm occurs in the published
 /// sizes of 1 in head tubes and their cups, and goes with a caution; above that, or without any interference, the parts need work. The least
 /// that is printed is 0.03 mm; how much less still holds stands on no page, so that between none and 0.03 mm the maker is asked. Sources
 /// disagree on what is above 0.10 mm too: the maker's figure comes first.

@@ -18,6 +18,7 @@ public enum SteererMaterial
 }
 
 /// <summary>A steerer before and after the cut: where it is cut, what comes off, the gap that stays under the cap, and what the cap pulls on.</summary>
+/// <remarks>Cut = stack - 3 mm, off = before - cut, see <see cref="SteererLength"/>; the depth of the nut by "Star Fangled Nut and Expansion Plug Installation".</remarks>
 public sealed class SteererCut
 {
     private const decimal StarNut = 15;

@@ -8,7 +8,7 @@ namespace Lugwork.Steering;
 /// Total = lower stack + head tube + upper stack + cover + spacers below + stem + spacers above. Cut = total - 3 mm; shortest = total - spacers above - 5 mm.
 /// The steerer ends below the top of the stack, so that the cap pulls the stem on to the bearings: by 2 to 3 mm ("Cutting a steerer: why subtract 3 mm?"), and
 /// not more than 5 mm below the top of the stem ("TBIS 4210-2:2018 (text of ISO 4210-2:2014), clause 4.7.4"). Heights are 0 to 1,000 mm, exact to the nanometre.
-/// The default is an empty stack: it is measured, never a fit. Upper and lower stack by the headset itself: <see cref="HeadsetStack"/>.
+/// The default is an empty stack: it is measured, never a fit. Upper and lower stack by the headset itself: <see cref="HeadsetHeights"/>.
 /// </remarks>
 public readonly record struct SteererLength
 {

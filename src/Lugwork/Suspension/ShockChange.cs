@@ -6,7 +6,7 @@ namespace Lugwork.Suspension;
 /// <summary>Another shock in a frame: travel, and how far in it lets the suspension go. Immutable.</summary>
 /// <remarks>
 /// Fully in a shock measures eye to eye less stroke. Where the other one is shorter fully in by d, the wheel goes up by about d LR more than the
-/// frame is made for, and tyre, frame or shock may meet. Travel T' = s' LR. LR is the mean ratio; beyond the frame's own stroke it is a guess.
+/// frame is made for, and tyre, frame or shock may meet. Travel T' = s' LR. LR = wheel travel / stroke, "Garage Files: How to Calculate Leverage Ratios", is the mean ratio; beyond the frame's own stroke it is a guess.
 /// </remarks>
 public sealed class ShockChange
 {

@@ -7,6 +7,7 @@ namespace Lugwork.Tyres;
 /// <remarks>
 /// Each side (g - W) / 2 less what the wheel stands off the middle, g the gap; above a - OD / 2, a from the axle to the crown or bridge. Once with the
 /// likely tyre, once with the largest and once with the smallest that the name allows. Run-out of the wheel and the travel of a suspension come on top.
+/// All in mm; the spread of a name by "Why are tires sometimes narrower than their listed size?", the rims by "2020 ETRTO standards for bike tires".
 /// </remarks>
 public sealed class TyreClearance
 {

@@ -22,7 +22,7 @@ public sealed class SumCheckTests
         SteererLength.OfMillimetres(125, 12, 14, 20, 40).Check(Mm(206)),
         SteererCut.Of(SteererLength.OfMillimetres(125, 12, 14, 20, 40), Mm(265)).Check,
         SteererSpacers.OnCarbon(SteererSize.Mm28Point6, Mm(35)),
-        HeadsetStack.Usual(HeadsetCup.Ec44, HeadsetCup.Ec44)!.Check(SteererLength.OfMillimetres(125, 0, 0, 20, 40), Mm(200)),
+        HeadsetHeights.Usual(HeadsetCup.Ec44, HeadsetCup.Ec44)!.Check(SteererLength.OfMillimetres(125, 0, 0, 20, 40), Mm(200)),
         PressFit.Check(MeasuredLength.OfMillimetres(34.1m, 0.01m), MeasuredLength.OfMillimetres(33.9m, 0.01m)),
         new DerailleurLimits { TotalCapacity = 30, LargestSprocket = 28 }.Check([50, 34], [11, 30]),
         ChainSpan.Of(Mm(430), Mm(430), [50, 34], [11, 30], 39, 2).Check(),
@@ -64,7 +64,7 @@ public sealed class SumCheckTests
     [Fact]
     public void Ids_are_one_a_sum() =>
         Assert.Equal(
-            ["brake-adapter", "carbon-spacers", "chain-span", "derailleur-limits", "dropper-fit", "dropper-size", "frame-limits", "headset-stack", "lever-and-brake", "pedal-clearance", "press-fit", "rim-brake-reach", "rotor-limit", "rotor-wear", "seatpost-room", "shock-change", "single-speed-chain", "steerer-length", "steerer-material", "toe-clearance", "tyre-clearance", "tyre-pressure"],
+            ["brake-adapter", "carbon-spacers", "chain-span", "derailleur-limits", "dropper-fit", "dropper-size", "frame-limits", "headset-heights", "lever-and-brake", "pedal-clearance", "press-fit", "rim-brake-reach", "rotor-limit", "rotor-wear", "seatpost-room", "shock-change", "single-speed-chain", "steerer-length", "steerer-material", "toe-clearance", "tyre-clearance", "tyre-pressure"],
             Every().Select(c => c.Id).Order(StringComparer.Ordinal));
 
     [Fact]

@@ -10,7 +10,7 @@ namespace Lugwork.Steering;
 /// range: the heights of one code differ by some millimetres from maker to maker, and most ranges are from memory, so that nothing is called a fit by them. The
 /// heights of the headset at hand, by depth gauge or from its maker's drawing, decide.
 /// </remarks>
-public sealed class HeadsetStack
+public sealed class HeadsetHeights
 {
     private readonly decimal _leastUpper;
     private readonly decimal _mostUpper;
@@ -18,7 +18,7 @@ public sealed class HeadsetStack
     private readonly decimal _mostLower;
     private readonly decimal _cover;
 
-    private HeadsetStack((decimal Least, decimal Most) upper, (decimal Least, decimal Most) lower, decimal cover, bool isMeasured, ImmutableArray<Source> sources)
+    private HeadsetHeights((decimal Least, decimal Most) upper, (decimal Least, decimal Most) lower, decimal cover, bool isMeasured, ImmutableArray<Source> sources)
     {
         (_leastUpper, _mostUpper) = upper;
         (_leastLower, _mostLower) = lower;
@@ -44,7 +44,7 @@ public sealed class HeadsetStack
     /// <param name="lower">From the lower end of the head tube to the crown-race seat, 0 to 80 mm.</param>
     /// <param name="cover">Height of a cover that stands on the upper half, 0 to 100 mm; 0 where the upper height counts it.</param>
     /// <exception cref="ArgumentOutOfRangeException">A height is out of range or no number.</exception>
-    public static HeadsetStack Measured(Length upper, Length lower, Length cover = default)
+    public static HeadsetHeights Measured(Length upper, Length lower, Length cover = default)
     {
         decimal above = NumberRange.Exact(upper, 0, 100).Millimetres;
         decimal below = NumberRange.Exact(lower, 0, 80).Millimetres;
@@ -57,7 +57,7 @@ public sealed class HeadsetStack
     /// <param name="cover">Height of a cover that stands on the upper half, 0 to 100 mm; 0 where the usual height counts it.</param>
     /// <exception cref="ArgumentException">A half is not made for its end.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The cover is out of range or no number.</exception>
-    public static HeadsetStack? Usual(HeadsetCup upper, HeadsetCup lower, Length cover = default)
+    public static HeadsetHeights? Usual(HeadsetCup upper, HeadsetCup lower, Length cover = default)
     {
         ArgumentNullException.ThrowIfNull(upper);
         ArgumentNullException.ThrowIfNull(lower);
@@ -96,7 +96,7 @@ public sealed class HeadsetStack
         return without.Verdict == Verdict.Unsafe
             ? without
             : new SumCheck(
-                "headset-stack",
+                "headset-heights",
                 Verdict.NeedsMeasuring,
                 string.Create(CultureInfo.InvariantCulture, $"by the usual heights of its codes the headset adds {_leastUpper + _leastLower + _cover:0.##} to {_mostUpper + _mostLower + _cover:0.##} mm: a steerer of {LeastOn(others).CutMillimetres:0.##} to {MostOn(others).CutMillimetres:0.##} mm leaves 3 mm under the cap, this one is {steerer.Millimeters:0.##} mm long"),
                 "the heights of both halves of this headset, by depth gauge or from its maker's drawing",
