@@ -16,6 +16,9 @@ Console.WriteLine();
 Console.WriteLine($"one ring 32, 10-51:      {stated.Check([32], [10, 51])}");
 Console.WriteLine($"two rings 36-26, 10-51:  {stated.Check([36, 26], [10, 51])}");
 
+ChainSpan span = ChainSpan.Of(Length.FromMillimeters(451), Length.FromMillimeters(440), [32], [10, 51], capacity: 45, ChainRule.GeneralAllowancePitches);
+Console.WriteLine($"big-big to small-small:  {span.Check()}");
+
 // A single speed, 42/17: slots of 20 mm, then a frame whose axle cannot move.
 Console.WriteLine();
 foreach (SingleSpeedChain one in SingleSpeedChain.ForSlots(Length.FromMillimeters(402), Length.FromMillimeters(422), 42, 17, withCrankedLink: true))

@@ -4,7 +4,7 @@ using Lugwork.Drivetrain;
 using UnitsNet;
 
 // A 55 mm crank on a frame with 141 mm between its ends (148 mm hub) and a 12-speed cassette: what brings the ring nearer to the middle?
-RearChainline rear = SprocketSpacing.Parse("12-speed", null).In(Dimension.OfMillimetres(141m))!;
+RearChainline rear = SprocketSpacing.Parse("12-speed", null).InInnerGap(Dimension.OfMillimetres(141m))!;
 Console.WriteLine($"sprockets: {rear}");
 Length ring = DirectMountRing.Chainline(0);
 ChainlineStudy study = ChainlineStudy.Of(RingLine.Rings(ring, 1, default), rear, Length.FromMillimeters(438));
@@ -21,8 +21,10 @@ foreach (ChainlineChoice choice in study.Rank(
     Console.WriteLine($"  {choice}");
 }
 
+Console.WriteLine($"Caution: {ChainlineStudy.RankingCaution}");
+
 // The same seat tube measured with a ruler: a road double.
 Console.WriteLine();
 Length front = RingLine.OfTwoByTube(Length.FromMillimeters(31.8), Length.FromMillimeters(31.5), Length.FromMillimeters(9));
 Console.WriteLine($"double measured at the seat tube: {front.Millimeters:0.0} mm");
-Console.WriteLine(ChainlineStudy.Of(RingLine.Rings(front, 2, Length.FromMillimeters(5)), SprocketSpacing.Parse("10", null).In(Dimension.OfMillimetres(130m))!, Length.FromMillimeters(410)));
+Console.WriteLine(ChainlineStudy.Of(RingLine.Rings(front, 2, Length.FromMillimeters(5)), SprocketSpacing.Parse("10", null).InInnerGap(Dimension.OfMillimetres(130m))!, Length.FromMillimeters(410)));

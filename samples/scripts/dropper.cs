@@ -19,7 +19,7 @@ Dimension stack = Mm(52);
 Console.WriteLine($"Rails {rails.Millimeters:0} mm above the collar: with a stack of 52 mm at most {room.LongestTravel(stack).Millimeters:0} mm of travel, {DropperSize.LongestTravel(room.RailHeight, stack)} of the trade.");
 foreach ((decimal travel, double length) in ((decimal, double)[])[(150, 430), (170, 470), (180, 490), (200, 530)])
 {
-    DropperSize post = new() { Travel = DropperTravel.OfMillimetres(travel), Stack = stack, TotalLength = Mm(length), Actuator = Mm(15) };
+    DropperSize post = new() { Travel = DropperTravel.OfMillimetres(travel), Stack = stack, TotalLength = Mm(length), Actuator = Long(15) };
     DropperFit fit = DropperFit.Of(post, room, mostShim: Long(25), shimStep: Long(5));
     Console.WriteLine($"{travel} mm, {length:0} long: {fit} (left over: {fit.Leftover?.Millimeters:0} above, {fit.LeftoverBelow?.Millimeters:0} below)");
 }

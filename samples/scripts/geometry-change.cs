@@ -29,7 +29,7 @@ Console.WriteLine(GeometryDifference.Between(longer, slacker));
 Console.WriteLine();
 
 FrameLimits limits = new() { LongestFork = Mm(541) };
-foreach (GeometryFinding finding in limits.Check(frame, slacker))
+foreach (SumCheck finding in limits.Check(frame, slacker))
 {
     Console.WriteLine($"{finding}");
 }

@@ -26,7 +26,7 @@ Console.WriteLine($"With 10 mm more fork: bottom bracket {rest.BottomBracketHeig
 Console.WriteLine();
 Console.WriteLine(GroundClearance.Check(mixed.BottomBracketHeight, Mm(170), Mm(16), Mm(190)));
 FrameLimits limits = new() { LeastBottomBracketHeight = Mm(335) };
-foreach (GeometryFinding finding in limits.Check(frame, mixed))
+foreach (SumCheck finding in limits.Check(frame, mixed))
 {
     Console.WriteLine(finding);
 }

@@ -6,7 +6,7 @@ using UnitsNet;
 Length Mm(double millimetres) => Length.FromMillimeters(millimetres);
 StemShape Stem(double length, double angle) => StemShape.Of(Mm(length), StemAngle.OfSquare(Angle.FromDegrees(angle)));
 
-SteererLength stack = new(HeadTube: 125, LowerStack: 12, UpperStack: 14.5m, SpacersBelow: 20, StemClamp: 40, SpacersAbove: 5);
+SteererLength stack = new() { HeadTube = Mm(125), LowerStack = Mm(12), UpperStack = Mm(14.5), SpacersBelow = Mm(20), StemClamp = Mm(40), SpacersAbove = Mm(5) };
 SteererCut cut = SteererCut.Of(stack, Mm(265), SteererMaterial.Metal);
 Console.WriteLine($"Steerer {cut}.");
 Console.WriteLine(cut.Check);

@@ -23,5 +23,5 @@ foreach (PressureByLoad cell in PressureByLoad.All)
     }
 }
 
-Console.WriteLine($"Rims: {RimWidthAdvice.For(size.WidthMillimetres)}.");
+Console.WriteLine($"Rims: {RimWidthAdvice.For(size.Width)}.");
 Console.WriteLine($"Caution: {limits.Check(Pressure.FromBars(5)).Caution}");

@@ -37,7 +37,7 @@ public sealed class ChainlinesChecks
     [InlineData(43.43, "middle")]
     public void Ten_speeds_between_130_mm_stand_as_worked(double millimetres, string which)
     {
-        RearChainline worked = SprocketSpacing.Parse("10", null).In(Dimension.OfMillimetres(130m), Dimension.OfMillimetres(3m))!;
+        RearChainline worked = SprocketSpacing.Parse("10", null).InInnerGap(Dimension.OfMillimetres(130m), Dimension.OfMillimetres(3m))!;
         double told = (which == "smallest" ? worked.Smallest : which == "largest" ? worked.Largest : worked.Middle).Millimeters;
         Assert.True(Math.Abs(millimetres - told) < 0.006, TenSpeed);
     }
@@ -46,7 +46,7 @@ public sealed class ChainlinesChecks
     [InlineData(120, 17.5, 42.5, Single)]
     [InlineData(135, 12.5, 55, Maths)]
     public void One_sprocket_stands_as_worked(double gap, double end, double chainline, string source) =>
-        Assert.True(Math.Abs(chainline - RearChainline.OfOneSprocket(Dimension.OfMillimetres((decimal)gap), Dimension.OfMillimetres((decimal)end)).Millimeters) < 1e-9, source);
+        Assert.True(Math.Abs(chainline - RearChainline.OfOneSprocketInInnerGap(Dimension.OfMillimetres((decimal)gap), Dimension.OfMillimetres((decimal)end)).Millimeters) < 1e-9, source);
 
     [Theory]
     [InlineData(42, 1, 120, HubGears)]

@@ -28,8 +28,8 @@ public sealed class PressFitsChecks
     [InlineData(49.6, 49.57, false, Types)]
     public void A_published_pair_holds(double larger, double smaller, bool caution, string source)
     {
-        SteeringCheck check = Check(larger, smaller);
-        Assert.True(check.Verdict == Verdict.Fits && check.Caution is not null == caution, $"{source}: {larger} in {smaller} holds, judged: {check}");
+        SumCheck check = Check(larger, smaller);
+        Assert.True(check.Verdict == Verdict.Fits && !check.Cautions.IsEmpty && check.Sentence.Contains("above the 0.10", StringComparison.Ordinal) == caution, $"{source}: {larger} in {smaller} holds, judged: {check}");
     }
 
     [Theory]
@@ -42,8 +42,8 @@ public sealed class PressFitsChecks
     [InlineData(34.1, 33.9, Rule)] // what one drawing seems to say is outside the other maker's limit
     public void A_published_misfit_needs_work(double larger, double smaller, string source)
     {
-        SteeringCheck check = Check(larger, smaller);
-        Assert.True(check.Verdict == Verdict.DoesNotFit && check.Mend.Length > 0, $"{source}: {larger} in {smaller} needs work, judged: {check}");
+        SumCheck check = Check(larger, smaller);
+        Assert.True(check.Verdict == Verdict.DoesNotFit && check.Remedy is not null, $"{source}: {larger} in {smaller} needs work, judged: {check}");
     }
 
     [Fact]
@@ -52,10 +52,11 @@ public sealed class PressFitsChecks
     {
         for (double interference = 0.11; interference < 1; interference += 0.01)
         {
-            Assert.True(Check(44 + interference, 44).Caution is not null, $"{Rule}: {interference} is above 0.1");
+            SumCheck check = Check(44 + interference, 44);
+            Assert.True(!check.Cautions.IsEmpty && check.Sentence.Contains(", above 0.15", StringComparison.Ordinal) | check.Sentence.Contains("above the 0.10", StringComparison.Ordinal), $"{Rule}: {interference} is above 0.1");
         }
     }
 
-    private static SteeringCheck Check(double larger, double smaller) =>
+    private static SumCheck Check(double larger, double smaller) =>
         PressFit.Check(MeasuredLength.OfMillimetres((decimal)larger, 0), MeasuredLength.OfMillimetres((decimal)smaller, 0));
 }

@@ -30,7 +30,7 @@ public sealed class RimBrakesChecks
     [InlineData("older centre-pull", Classes, "62-78", 61, Verdict.DoesNotFit)]
     [InlineData("older centre-pull", Classes, "62-78", 70, Verdict.Fits)]
     public void A_caliper_reaches_the_rim_as_published(string row, string source, string reach, double boltToRim, Verdict expected) =>
-        Assert.True(expected == RimBrakeReach.Parse(reach, null).Judge(MeasuredLength.OfMillimetres((decimal)boltToRim)), $"{row}, {source}");
+        Assert.True(expected == RimBrakeReach.Parse(reach, null).Check(MeasuredLength.OfMillimetres((decimal)boltToRim)).Verdict, $"{row}, {source}");
 
     [Theory]
     [InlineData(Pitfalls, "short reach", 49, true)]

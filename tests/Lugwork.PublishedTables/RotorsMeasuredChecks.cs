@@ -68,13 +68,13 @@ public sealed class RotorsMeasuredChecks
     [InlineData(Faq, 1.7, 0.02, "1.7", Verdict.NeedsMeasuring)]
     [InlineData(Faq, 1.45, 0.1, "1.4", Verdict.NeedsMeasuring)]
     public void A_rotor_is_worn_by_its_own_mark(string source, double thickness, double error, string marked, Verdict expected) =>
-        Assert.True(expected == RotorThickness.Judge(MeasuredLength.OfMillimetres((decimal)thickness, (decimal)error), Dimension.Parse(marked, null)), source);
+        Assert.True(expected == RotorThickness.Check(MeasuredLength.OfMillimetres((decimal)thickness, (decimal)error), Dimension.Parse(marked, null)).Verdict, source);
 
     [Theory]
     [InlineData(Worn, 2.0)]
     [InlineData(Worn, 1.8)]
     public void A_least_that_is_only_marked_is_asked_for(string source, double thickness) =>
-        Assert.True(RotorThickness.Judge(MeasuredLength.OfMillimetres((decimal)thickness), null) == Verdict.NeedsMeasuring, source);
+        Assert.True(RotorThickness.Check(MeasuredLength.OfMillimetres((decimal)thickness), null).Verdict == Verdict.NeedsMeasuring, source);
 
     [Theory]
     [InlineData(Faq, 2.0, "a, e-heavy")]
@@ -94,6 +94,6 @@ public sealed class RotorsMeasuredChecks
     [InlineData("internal on 12", Rings, "internal", 12, Verdict.Fits)]
     [InlineData("internal on a quick release", Rings, "internal", 9, Verdict.Fits)]
     public void A_lockring_goes_on_an_axle_as_published(string row, string source, string ring, int axle, Verdict expected) =>
-        Assert.True(expected == Lockring.Parse(ring, null).OnAxle(axle), $"{row}, {source}");
+        Assert.True(expected == Lockring.Parse(ring, null).OnAxle(UnitsNet.Length.FromMillimeters(axle)), $"{row}, {source}");
 
 }

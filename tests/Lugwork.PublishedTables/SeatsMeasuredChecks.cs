@@ -105,7 +105,7 @@ public sealed class SeatsMeasuredChecks
     [InlineData("row 89: too long for the seat tube", "50", "180", "480", "250", "200", Verdict.DoesNotFit)]
     [InlineData("both right", "50", "180", "480", "250", "260", Verdict.Fits)]
     public void A_dropper_fits_leg_and_tube_as_published(string row, string stack, string travel, string length, string rails, string open, Verdict expected) =>
-        Assert.True(expected == Post(stack, travel, length, "25").Judge(Of(rails), Of(open), Of("90")), $"{row}, {DropperChoice}");
+        Assert.True(expected == Post(stack, travel, length, "25").Check(Of(rails), Of(open), Of("90")).Verdict, $"{row}, {DropperChoice}");
 
     [Fact]
     [PrintedIn(DropperTips)]
@@ -118,7 +118,7 @@ public sealed class SeatsMeasuredChecks
         Assert.True(DropperTravel.Identify(MeasuredLength.OfMillimetres(decimal.Parse(travel, System.Globalization.CultureInfo.InvariantCulture), 2m)).Candidates.Single().Value.Source!.Kind > SourceKind.CommonPractice, source);
 
     private static DropperSize Post(string stack, string travel, string length, string actuator) =>
-        new() { Travel = DropperTravel.Parse(travel, null), Stack = Of(stack), TotalLength = Of(length), Actuator = Of(actuator) };
+        new() { Travel = DropperTravel.Parse(travel, null), Stack = Of(stack), TotalLength = Of(length), Actuator = UnitsNet.Length.FromMillimeters(double.Parse(actuator, System.Globalization.CultureInfo.InvariantCulture)) };
 
     private static Dimension Of(string millimetres) => Dimension.Parse(millimetres, null);
 }

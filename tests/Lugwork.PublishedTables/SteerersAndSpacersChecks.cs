@@ -26,7 +26,7 @@ public sealed class SteerersAndSpacersChecks
     [Fact]
     [PrintedIn(Example)]
     public void The_published_example_is_cut_at_199_9() =>
-        Assert.True(new SteererLength(110.2m, 10.9m, 16.5m, 25.3m, 40.0m).CutMillimetres == 199.9m, Example);
+        Assert.True(Math.Abs(SteererLength.OfMillimetres(110.2m, 10.9m, 16.5m, 25.3m, 40.0m).Cut.Millimeters - 199.9) < 1e-9, Example);
 
     [Theory]
     [InlineData(5, Verdict.Fits, Standard)]
@@ -37,8 +37,8 @@ public sealed class SteerersAndSpacersChecks
     [InlineData(0, Verdict.NeedsPart, Gap)] // flush: the cap bottoms, a spacer goes on top
     public void The_gap_below_the_top_of_the_stem(double gap, Verdict verdict, string source)
     {
-        SteererLength stack = new(120, 12.05m, 16.35m, 20, 40);
-        SteeringCheck check = stack.Check(stack.Total - (decimal)gap);
+        SteererLength stack = SteererLength.OfMillimetres(120, 12.05m, 16.35m, 20, 40);
+        SumCheck check = stack.Check(stack.Total - UnitsNet.Length.FromMillimeters(gap));
         Assert.True(check.Verdict == verdict, $"{source}: {gap} mm is {verdict}, judged: {check}");
     }
 
@@ -52,7 +52,7 @@ public sealed class SteerersAndSpacersChecks
     [InlineData("28.6", 41, 40.0, Verdict.Unsafe, Quoted)]
     [InlineData("28.6", 50, null, Verdict.Unsafe, Column)] // no one figure holds for all
     public void Spacers_on_carbon(string steerer, double spacers, double? makers, Verdict verdict, string source) =>
-        Assert.True(SteererSpacers.OnCarbon(SteererSize.Parse(steerer, null), (decimal)spacers, (decimal?)makers).Verdict == verdict, source);
+        Assert.True(SteererSpacers.OnCarbon(SteererSize.Parse(steerer, null), UnitsNet.Length.FromMillimeters(spacers), makers is { } most ? UnitsNet.Length.FromMillimeters(most) : null).Verdict == verdict, source);
 
     [Theory]
     [PrintedIn(Quills)]

@@ -41,22 +41,23 @@ public sealed class AdapterChoice
         ArgumentNullException.ThrowIfNull(rotor);
         Outcome on = BrakeRelations.OnMount.Judge([mount.FitCode, caliper.FitCode, RotorSize.Exact(rotor)]);
         Outcome limit = largestRotor is null ? BrakeRelations.RotorLimitMissing : BrakeRelations.Limit.Judge([RotorSize.Exact(rotor), RotorSize.Exact(largestRotor)]);
-        SumCheck held = Told(limit, string.Format(CultureInfo.InvariantCulture, limit.Reason!.Template, rotor.TradeName, largestRotor?.FitKey), null);
+        SumCheck held = Told("rotor-limit", limit, string.Format(CultureInfo.InvariantCulture, limit.Reason!.Template, rotor.TradeName, largestRotor?.FitKey), null)
+            .Comparing(("rotor", rotor.FitCode, "mm"), ("largest rotor", largestRotor?.FitCode, "mm"));
         if (limit.Verdict == Verdict.Unsafe && on.Bridge is { } withheld)
         {
-            return new(null, "", new(on.Verdict, $"The rotor is above the limit: no adapter is named for {mount.TradeName}.", "a rotor within the maker's largest", withheld.Caution, withheld.Sources), held);
+            return new(null, "", new("brake-adapter", on.Verdict, $"The rotor is above the limit: no adapter is named for {mount.TradeName}.", "a rotor within the maker's largest", withheld.Caution, withheld.Sources), held);
         }
 
         string adapter = on.Bridge?.What ?? "";
         return new(
             on.Bridge is { } bridge ? Step(bridge.To - bridge.From) : null,
             adapter,
-            Told(on, string.Format(CultureInfo.InvariantCulture, on.Reason!.Template, mount.TradeName, caliper.TradeName, rotor.TradeName).Replace("[bridge]", adapter, StringComparison.Ordinal), on.Bridge),
+            Told("brake-adapter", on, string.Format(CultureInfo.InvariantCulture, on.Reason!.Template, mount.TradeName, caliper.TradeName, rotor.TradeName).Replace("[bridge]", adapter, StringComparison.Ordinal), on.Bridge).Comparing(("rotor", rotor.FitCode, "mm"), ("mount's own rotor", mount.NativeRotorMillimetres, "mm")),
             held);
     }
 
-    private static SumCheck Told(Outcome outcome, string reason, Bridge? bridge) =>
-        new(outcome.Verdict, reason, bridge?.What ?? outcome.Reason!.Mend, bridge?.Caution ?? outcome.Reason!.Caution, bridge?.Sources ?? (outcome.Reason!.Sources.IsEmpty ? [Sources.CommonPractice] : outcome.Reason.Sources));
+    private static SumCheck Told(string id, Outcome outcome, string reason, Bridge? bridge) =>
+        new(id, outcome.Verdict, reason, bridge?.What ?? outcome.Reason!.Mend, bridge?.Caution ?? outcome.Reason!.Caution, bridge?.Sources ?? (outcome.Reason!.Sources.IsEmpty ? [Sources.CommonPractice] : outcome.Reason.Sources));
 
     private static AdapterIncrement? Step(long millimetres)
     {
@@ -72,5 +73,5 @@ public sealed class AdapterChoice
     }
 
     /// <summary>"needs a part: On post mount 160 a 180 mm rotor takes an adapter: ...".</summary>
-    public override string ToString() => Limit.Verdict >= OnMount.Verdict ? $"{Limit} {OnMount.Reason}" : OnMount.ToString();
+    public override string ToString() => Limit.Verdict >= OnMount.Verdict ? $"{Limit} {OnMount.Sentence}" : OnMount.ToString();
 }

@@ -31,7 +31,8 @@ public sealed class LeverAndBrake
         Outcome outcome = BrakeActionRelations.LeverAndBrake.Judge([lever.FitCode, brake.FitCode]);
         Reason reason = outcome.Reason!;
         string told = string.Format(CultureInfo.InvariantCulture, reason.Template, lever.TradeName, brake.TradeName);
-        return new(brake.IsWithoutCable ? null : lever.TimesShort / brake.Pull?.TimesShort, new(outcome.Verdict, told, reason.Mend, reason.Caution, reason.Sources));
+        return new(brake.IsWithoutCable ? null : lever.TimesShort / brake.Pull?.TimesShort, new SumCheck("lever-and-brake", outcome.Verdict, told, reason.Mend, reason.Caution ?? Cautions.BrakeWork, reason.Sources)
+            .Comparing(("cable of the lever", (double?)lever.TimesShort, ""), ("cable that the brake wants", (double?)brake.Pull?.TimesShort, "")));
     }
 
     /// <summary>"unsafe: direct-pull brake wants about twice the cable ...".</summary>

@@ -40,13 +40,11 @@ public sealed class Lockring : Standard<Lockring>, IInterfaceValue<Lockring>
     private int OutsideHundredths { get; }
 
     /// <summary>Whether the ring can be turned on a hub with this axle; no axle above 20 mm is known here.</summary>
-    /// <param name="axleMillimetres">Diameter of the axle, whole millimetres: 5 or 9 for a quick release, 12, 15, 20.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Not 5 to 20.</exception>
-    public Verdict OnAxle(int axleMillimetres)
+    /// <param name="axle">Diameter of the axle, 5 to 20 mm: 5 or 9 for a quick release, 12, 15, 20.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or no number.</exception>
+    public Verdict OnAxle(Length axle)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(axleMillimetres, 5);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(axleMillimetres, 20);
-        return axleMillimetres <= LargestAxleMillimetres ? Verdict.Fits : Verdict.DoesNotFit;
+        return NumberRange.Exact(axle, 5, 20).Millimetres <= LargestAxleMillimetres ? Verdict.Fits : Verdict.DoesNotFit;
     }
 
     /// <inheritdoc/>

@@ -63,7 +63,7 @@ public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<Rim
     /// <summary>Whether the pads meet the rim: with too little reach they touch the tyre, with too much they do not come up to the track.</summary>
     /// <param name="boltToRim">Middle of the brake hole straight down to the middle of the rim's track.</param>
     /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public Verdict Judge(MeasuredLength boltToRim)
+    public SumCheck Check(MeasuredLength boltToRim)
     {
         if (boltToRim.Millimetres == 0)
         {
@@ -72,9 +72,12 @@ public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<Rim
 
         decimal low = boltToRim.Millimetres - boltToRim.Error;
         decimal high = boltToRim.Millimetres + boltToRim.Error;
-        return high < LeastMillimetres || low > MostMillimetres ? Verdict.DoesNotFit
+        Verdict verdict = high < LeastMillimetres || low > MostMillimetres ? Verdict.DoesNotFit
             : low >= LeastMillimetres && high <= MostMillimetres ? Verdict.Fits
             : Verdict.NeedsMeasuring;
+        string remedy = verdict switch { Verdict.DoesNotFit => "a caliper whose reach holds the distance", Verdict.Fits => "", _ => "the distance to 0.5 mm, or the caliper held to the rim" };
+        return new SumCheck("rim-brake-reach", verdict, FormattableString.Invariant($"bolt to rim is {boltToRim}, the reach is {LeastMillimetres} to {MostMillimetres} mm"), remedy, Cautions.BrakeWork, [Source])
+            .Comparing(("bolt to rim", (double)boltToRim.Millimetres, "mm"), ("error", (double)boltToRim.Error, "mm"), ("least reach", LeastMillimetres, "mm"), ("most reach", MostMillimetres, "mm"));
     }
 
     /// <inheritdoc/>

@@ -7,6 +7,10 @@ namespace Lugwork.Brakes;
 /// <remarks>The families are numbered as they were published, without their makers: a rotor carries its own least thickness, and that one rules.</remarks>
 public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<RotorThickness>
 {
+    private const decimal LeastMark = 1.2m;
+    private const decimal MostMark = 2.2m;
+    private const decimal MostThickness = 2.5m;
+
     private readonly int _least;
     private readonly int _new;
     private readonly int _worn;
@@ -49,25 +53,31 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
     public static Identification<RotorThickness> Identify(MeasuredLength? unworn) => RotorThicknessMeasures.Table.Identify(unworn);
 
-    /// <summary>Whether a rotor may still be ridden: unsafe below the least thickness, also where the error of the reading alone keeps it above; needs measuring where none is marked.</summary>
+    /// <summary>Whether a rotor may still be ridden: unsafe below the least thickness, also where the error of the reading alone keeps it above; needs measuring where none is marked, and where mark or reading is none that a rotor has: a mark outside 1.2 to 2.2 mm or a rotor thicker than 2.5 mm was read wrongly (our own bounds, no source; the listed marks are 1.4 to 1.8 mm, the listed rotors up to 2.3 mm).</summary>
     /// <param name="thickness">The thinnest place of the track, by micrometer or caliper.</param>
     /// <param name="marked">The least thickness marked on the rotor; null where none can be read.</param>
     /// <exception cref="ArgumentException">The reading is a default.</exception>
-    public static Verdict Judge(MeasuredLength thickness, Dimension? marked)
+    public static SumCheck Check(MeasuredLength thickness, Dimension? marked)
     {
         if (thickness.Millimetres == 0)
         {
             throw new ArgumentException("a default is no reading", nameof(thickness));
         }
 
-        if (marked is not { FitCode: > 0 } least)
+        if (marked is not { FitCode: > 0 } least || least.Millimetres is < LeastMark or > MostMark || thickness.Millimetres - thickness.Error > MostThickness)
         {
-            return Verdict.NeedsMeasuring;
+            string why = marked is not { FitCode: > 0 } known ? "no least thickness is marked on the rotor"
+                : known.Millimetres is < LeastMark or > MostMark ? FormattableString.Invariant($"a mark of {known.Millimetres:0.##} mm is none that a rotor has (1.2 to 2.2 mm is our own bound, no source)")
+                : FormattableString.Invariant($"no rotor is {thickness.Millimetres:0.##} mm thick (2.5 mm is our own bound, no source)");
+            return new SumCheck("rotor-wear", Verdict.NeedsMeasuring, why, "the mark on the rotor, or its maker's figure, read again", Cautions.BrakeWork, []).Comparing(("thickness", (double)thickness.Millimetres, "mm"));
         }
 
-        return thickness.Millimetres < least.Millimetres ? Verdict.Unsafe
+        Verdict verdict = thickness.Millimetres < least.Millimetres ? Verdict.Unsafe
             : thickness.Millimetres - thickness.Error < least.Millimetres ? Verdict.NeedsMeasuring
             : Verdict.Fits;
+        string remedy = verdict switch { Verdict.Unsafe => "a new rotor", Verdict.Fits => "", _ => "the thinnest place by micrometer" };
+        return new SumCheck("rotor-wear", verdict, FormattableString.Invariant($"the rotor is {thickness}, {least.Millimetres:0.##} mm is marked as its least"), remedy, Cautions.BrakeWork, [])
+            .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.Error, "mm"), ("least", (double)least.Millimetres, "mm"));
     }
 
     /// <inheritdoc/>

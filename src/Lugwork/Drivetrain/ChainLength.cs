@@ -24,6 +24,9 @@ public readonly record struct ChainLength
     /// <summary>Rounded up to the even number that a chain without a half link has.</summary>
     public int EvenPitches => 2 * FullLinks;
 
+    /// <summary>Rounded down to an even number: where the sum says how long a chain may be at most.</summary>
+    public int EvenPitchesNotAbove => 2 * (int)Math.Floor((Pitches + Dust) / 2);
+
     /// <summary>Rounded up to full links, pairs of one inner and one outer link.</summary>
     public int FullLinks => (int)Math.Ceiling((Pitches - Dust) / 2);
 
@@ -44,9 +47,9 @@ public readonly record struct ChainLength
     public static ChainLength OfFullLinks(double fullLinks) => new(2 * Given.Number(fullLinks, 0, 500, nameof(fullLinks)));
 
     /// <summary>This and some pitches more, such as an allowance or the growth of a suspended frame; fewer where negative.</summary>
-    /// <param name="pitches">-100 to 100.</param>
+    /// <param name="pitches">-200 to 200.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range, or nothing would be left.</exception>
-    public ChainLength Plus(double pitches) => OfPitches(Pitches + Given.Number(pitches, -100, 100, nameof(pitches)));
+    public ChainLength Plus(double pitches) => OfPitches(Pitches + Given.Number(pitches, -200, 200, nameof(pitches)));
 
     /// <summary>"112.80 pitches, cut to 114 (57 full links)".</summary>
     public override string ToString() => FormattableString.Invariant($"{Pitches:0.00} pitches, cut to {EvenPitches} ({FullLinks} full links)");

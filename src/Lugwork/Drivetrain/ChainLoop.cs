@@ -14,7 +14,7 @@ public static class ChainLoop
     private const double Longest = 5_000;
 
     /// <summary>What the sums rest on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.RollerChainTextbook, Sources.RollerChainPage, Sources.Derived];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.RollerChainTextbook, Lugwork.Sources.RollerChainPage, Lugwork.Sources.Derived];
 
     /// <summary>Exact length of the closed loop.</summary>
     /// <param name="centreDistance">Between the axles, straight: the effective chainstay.</param>

@@ -17,7 +17,7 @@ public static class ChainRule
     private const double InchesAsPitches = 2;
 
     /// <summary>What the rules rest on. That makers differ for large sprockets is common practice; none of their documents could be read.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.ChainSizing, Sources.ChainLengthThread, Sources.CommonPractice];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainSizing, Lugwork.Sources.ChainLengthThread, Lugwork.Sources.CommonPractice];
 
     /// <summary>What goes with every chain for a derailleur.</summary>
     public static Caution Care => Cautions.ChainTooShort;
@@ -30,6 +30,18 @@ public static class ChainRule
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static ChainLength BigBig(Length longestCentreDistance, int largestRing, int largestSprocket, int allowancePitches) =>
         ChainLoop.Exact(longestCentreDistance, largestRing, largestSprocket).Plus(Given.Number(allowancePitches, 0, 12, nameof(allowancePitches)));
+
+    /// <summary>The longest chain that small-small does not leave slack: the exact loop round the smallest ring and sprocket, the allowance, and half a pitch for each tooth of the stated capacity.</summary>
+    /// <remarks>N = loop + a + K / 2. Derived from the meaning of the capacity: what a derailleur takes up beyond its place in big-big. <see cref="ChainLength.EvenPitchesNotAbove"/> is where it is cut. Both ends at once: <see cref="ChainSpan"/>.</remarks>
+    /// <param name="shortestCentreDistance">Between the axles where it is shortest.</param>
+    /// <param name="smallestRing">Teeth of the smallest ring.</param>
+    /// <param name="smallestSprocket">Teeth of the smallest sprocket.</param>
+    /// <param name="capacity">Total capacity that the derailleur's maker states, teeth, 0 to 200.</param>
+    /// <param name="allowancePitches">Pitches that are added in big-big, 0 to 12.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
+    public static ChainLength SmallSmall(Length shortestCentreDistance, int smallestRing, int smallestSprocket, int capacity, int allowancePitches) =>
+        ChainLoop.Exact(shortestCentreDistance, smallestRing, smallestSprocket)
+            .Plus(Given.Number(allowancePitches, 0, 12, nameof(allowancePitches)) + (Given.Number(capacity, 0, 200, nameof(capacity), "teeth") / 2));
 
     /// <summary>The handbook's short rule, inches: L = 2C + F/4 + R/4 + 1. The one inch is in it. Good to about half an inch; short where ring and sprocket differ much.</summary>
     /// <param name="centreDistance">Between the axles.</param>

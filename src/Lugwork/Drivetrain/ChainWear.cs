@@ -19,7 +19,7 @@ public sealed class ChainWear
     private ChainWear(ChainSize chain, double percent) => (Chain, _percent) = (chain, percent);
 
     /// <summary>What the limits rest on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.ChainWearLimits, Sources.ChainWearShop, Sources.ChainWearRuler];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainWearLimits, Lugwork.Sources.ChainWearShop, Lugwork.Sources.ChainWearRuler];
 
     /// <summary>The chain.</summary>
     public ChainSize Chain { get; }
@@ -60,7 +60,7 @@ public sealed class ChainWear
     }
 
     /// <summary>"0.52 % longer: worn out, the limit is 0.5 %".</summary>
-    public override string ToString() => IsMismeasured ? FormattableString.Invariant($"{-_percent:0.00} % shorter than new: measure again") : LimitPercent is { } limit
+    public override string ToString() => IsMismeasured ? FormattableString.Invariant($"{-_percent:0.00} % shorter than new: measure again (more than 0.2 % is no chain, our own bound, no source)") : LimitPercent is { } limit
         ? FormattableString.Invariant($"{_percent:0.00} % longer: {(IsWornOut == true ? "worn out" : "not worn out")}, the limit is {limit} %")
         : FormattableString.Invariant($"{_percent:0.00} % longer: no limit is known, ask the chain's maker");
 

@@ -7,8 +7,9 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>Rings in front of sprockets: how far each is out of line, at what angle the chain runs, and what would make the worst one least.</summary>
 /// <remarks>
+/// Deviation = sprocket less ring, each from the middle plane, mm; angle = atan(|deviation| / chainstay), degrees, by "Chainline, part 6: worked cases".
 /// No limit of the angle is published, so none is set: angles are told and ranked. Rings within 3 mm of the middle of the sprockets work best by one page, which biases
-/// the front outward. The rear is a model that is right to about 2 mm: measure it where it decides.
+/// the front outward ("Decoding fatbike hub spacing and drivetrain"). The rear is a model that is right to about 2 mm: measure it where it decides.
 /// </remarks>
 public sealed class ChainlineStudy
 {
@@ -34,7 +35,7 @@ public sealed class ChainlineStudy
     }
 
     /// <summary>What the sums rest on; those of the rear stand with it.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.FatHubSpacing, Sources.ChainAngle, Sources.Derived];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.FatHubSpacing, Lugwork.Sources.ChainAngle, Lugwork.Sources.Derived];
 
     /// <summary>Where the rings stand, outermost first.</summary>
     public ImmutableArray<Length> Rings { get; }
@@ -71,7 +72,7 @@ public sealed class ChainlineStudy
 
     /// <summary>Studies rings and sprockets.</summary>
     /// <param name="rings">Where 1 to 3 rings stand, from the middle plane of the frame, outermost first: see <see cref="RingLine.Rings"/>.</param>
-    /// <param name="rear">Where the sprockets stand: see <see cref="SprocketSpacing.In"/>.</param>
+    /// <param name="rear">Where the sprockets stand: see <see cref="SprocketSpacing.InInnerGap"/>.</param>
     /// <param name="chainstay">From the bottom bracket to the rear axle, 200 to 2,000 mm.</param>
     /// <exception cref="ArgumentException">The rings do not stand in order.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
@@ -109,7 +110,10 @@ public sealed class ChainlineStudy
         return Of(ImmutableArray.Create(moved), Rear, Length.FromMillimeters(_chainstay));
     }
 
-    /// <summary>What is to be had, best first: least worst angle, then least distance of the middles, then as given.</summary>
+    /// <summary>What goes with every ranking: it is by the angle of the chain alone, and room between rings, arms and stays is not judged.</summary>
+    public static Caution RankingCaution => Cautions.RingRoom;
+
+    /// <summary>What is to be had, best first: least worst angle, then least distance of the middles, then as given. Whether ring and arm clear the chainstay is not judged: <see cref="RankingCaution"/>.</summary>
     /// <param name="choices">Names and how far each moves the rings outward: a ring with 3 mm less inward offset +3, a spindle 5 mm longer +2.5, a 2.5 mm spacer moved to the left -2.5. At most 1,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A shift is out of range, or there are too many.</exception>
     public ImmutableArray<ChainlineChoice> Rank(ImmutableArray<(string Name, Length Shift)> choices)
@@ -169,6 +173,9 @@ public sealed class ChainlineStudy
 /// <param name="Study">The rings there.</param>
 public sealed record ChainlineChoice(string Name, Length Shift, ChainlineStudy Study)
 {
+    /// <summary>The warning that goes with it: the room at the chainstay is not judged.</summary>
+    public Caution Caution { get; } = ChainlineStudy.RankingCaution;
+
     /// <summary>"3 mm ring (+3.0 mm): worst 2.88 degrees, rings 1.1 mm outside the middle".</summary>
     public override string ToString()
     {

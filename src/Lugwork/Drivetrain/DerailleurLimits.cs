@@ -5,13 +5,13 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>What a rear derailleur's maker states, in teeth; null where it is not known.</summary>
 /// <remarks>
-/// Capacity needed = (largest - smallest ring) + (largest - smallest sprocket). It, the largest and the smallest sprocket and, with two or three rings, the difference
+/// By "Capacity of the rear derailleur" and "Total capacity glossary entry", teeth: capacity needed = (largest - smallest ring) + (largest - smallest sprocket). It, the largest and the smallest sprocket and, with two or three rings, the difference
 /// in front are limits of their own; all must hold. Some go beyond them and get away with it: outside the stated limit never reads as a fit. The same sum holds for a chain tensioner on several sprockets.
 /// </remarks>
 public sealed record DerailleurLimits
 {
     /// <summary>What the sum rests on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.DerailleurCapacity, Sources.TotalCapacity];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.DerailleurCapacity, Lugwork.Sources.TotalCapacity];
 
     /// <summary>Total capacity, 0 to 200.</summary>
     public int? TotalCapacity { get; init => field = Teeth(value, 0, nameof(TotalCapacity)); }
@@ -52,7 +52,7 @@ public sealed record DerailleurLimits
     /// <param name="sprockets">Teeth of 1 to 14 sprockets.</param>
     /// <returns>Does not fit where one limit is passed; needs measuring where one is not known; else fits.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A count is out of range.</exception>
-    public DrivetrainCheck Check(ReadOnlySpan<int> rings, ReadOnlySpan<int> sprockets)
+    public SumCheck Check(ReadOnlySpan<int> rings, ReadOnlySpan<int> sprockets)
     {
         (int smallRing, int largeRing) = Ends(rings, 4, nameof(rings));
         (int small, int large) = Ends(sprockets, 14, nameof(sprockets));
@@ -66,11 +66,12 @@ public sealed record DerailleurLimits
             Judge(FrontDifference, largeRing - smallRing, "difference in front", "there", atMost: true);
         }
 
-        return outside.Count > 0
-            ? new(Verdict.DoesNotFit, $"outside the stated limits: {string.Join(", ", outside)}", "a derailleur with a longer cage or a larger sprocket limit, or fewer teeth", Cautions.ChainTooShort, RestsOn)
+        SumCheck check = outside.Count > 0
+            ? new("derailleur-limits", Verdict.DoesNotFit, $"outside the stated limits: {string.Join(", ", outside)}", "a derailleur with a longer cage or a larger sprocket limit, or fewer teeth", Cautions.ChainTooShort, Sources)
             : unknown.Count > 0
-                ? new(Verdict.NeedsMeasuring, $"not known: {string.Join(", ", unknown)}", "the figures of the derailleur's maker", Cautions.ChainTooShort, RestsOn)
-                : new(Verdict.Fits, FormattableString.Invariant($"within every stated limit, {Spare(rings, sprockets)} teeth of capacity to spare"), "", null, RestsOn);
+                ? new("derailleur-limits", Verdict.NeedsMeasuring, $"not known: {string.Join(", ", unknown)}", "the figures of the derailleur's maker", Cautions.ChainTooShort, Sources)
+                : new("derailleur-limits", Verdict.Fits, FormattableString.Invariant($"within every stated limit, {Spare(rings, sprockets)} teeth of capacity to spare"), "", Cautions.ChainTooShort, Sources);
+        return check.Comparing(("capacity needed", largeRing - smallRing + large - small, "teeth"), ("capacity", TotalCapacity, "teeth"), ("largest sprocket", large, "teeth"), ("largest sprocket stated", LargestSprocket, "teeth"), ("smallest sprocket", small, "teeth"), ("smallest sprocket stated", SmallestSprocket, "teeth"), ("difference in front", rings.Length > 1 ? largeRing - smallRing : null, "teeth"), ("difference in front stated", rings.Length > 1 ? FrontDifference : null, "teeth"));
 
         void Judge(int? limit, int have, string what, string word, bool atMost)
         {

@@ -35,7 +35,7 @@ public sealed class DirectMountRing : Standard<DirectMountRing>, IInterfaceValue
     public int? Bolts { get; }
 
     /// <summary>Where <see cref="Chainline"/> comes from: printed offsets and chainlines, and arithmetic on both.</summary>
-    public static ImmutableArray<Source> ChainlineRestsOn => [Sources.RingOffsets, Sources.Chainline55, Sources.Derived];
+    public static ImmutableArray<Source> ChainlineSources => [Sources.RingOffsets, Sources.Chainline55, Sources.Derived];
 
     /// <inheritdoc/>
     public static DirectMountRing OfFitCode(long code) => ByCode(code);

@@ -7,7 +7,7 @@ namespace Lugwork.Drivetrain;
 public static class Gearing
 {
     /// <summary>What the sums rest on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.GearInchesPage, Sources.GainRatios, Sources.HubGearArticle];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.GearInchesPage, Lugwork.Sources.GainRatios, Lugwork.Sources.HubGearArticle];
 
     /// <summary>Development of a gear in inches, DEV = GI · π · 0.0254 m.</summary>
     /// <param name="gearInches">Above 0, at most 1,000.</param>

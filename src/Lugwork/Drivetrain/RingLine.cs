@@ -10,7 +10,7 @@ public static class RingLine
     private const double Most = 300;
 
     /// <summary>What the sums rest on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.ChainlineMeasuring, Sources.ChainlineFormula, Sources.Derived];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainlineMeasuring, Lugwork.Sources.ChainlineFormula, Lugwork.Sources.Derived];
 
     /// <summary>Two rings, measured at the seat tube: D/2 + a - b/2.</summary>
     /// <param name="tubeDiameter">Diameter of the seat tube where it is measured, D.</param>

@@ -10,7 +10,7 @@ namespace Lugwork.Drivetrain;
 /// </remarks>
 public sealed class RolloutLimit
 {
-    // How much a rolled wheel may differ from a sum: about 1 %.
+    // How much a rolled wheel may differ from a sum: our own bound, no source.
     private const double Uncertain = 0.01;
 
     private readonly double _longest;
@@ -63,7 +63,7 @@ public sealed class RolloutLimit
     /// <summary>Judges the highest gear of a bicycle by its sum.</summary>
     /// <param name="highest">The highest gear that the shifter can reach.</param>
     /// <param name="rolledCircumference">Way of the wheel for one turn, rolled out under load, 300 to 5,000 mm.</param>
-    /// <returns>Needs measuring within 1 % of the limit to either side, as the tyre decides, and by every limit that is not given as the rule in force.</returns>
+    /// <returns>Needs measuring within 1 % of the limit to either side (our own bound, no source), as the tyre decides, and by every limit that is not given as the rule in force.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public RolloutCheck Check(Gear highest, Length rolledCircumference)
     {

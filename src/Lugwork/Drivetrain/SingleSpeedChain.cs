@@ -6,7 +6,7 @@ namespace Lugwork.Drivetrain;
 /// <summary>A chain on one ring and one sprocket: how many pitches, and where the axle stands or how much slack is left.</summary>
 /// <remarks>
 /// Without a tensioner the axle, or an eccentric, has to move until the chain is tight: 6.35 mm for a pitch. Where nothing moves, what rounding up leaves is slack;
-/// about 10 mm of rise in the middle of the run is usual (common practice, no source), more wants a tensioner, an eccentric or other teeth. The rise is from the straight line to one side, half of the play from end to end. A chain is tight only at
+/// about 10 mm of rise in the middle of the run is taken for usual (our own bound, no source), more wants a tensioner, an eccentric or other teeth. The rise is from the straight line to one side, half of the play from end to end. A chain is tight only at
 /// one point of the turn: leave it play there.
 /// </remarks>
 public sealed class SingleSpeedChain
@@ -43,19 +43,20 @@ public sealed class SingleSpeedChain
     /// <summary>How far the middle of one run can be lifted out of its straight line to one side, if all slack is in that run: half of <see cref="PlayFromEndToEnd"/>.</summary>
     public Length RiseAtMidRun => PlayFromEndToEnd / 2;
 
-    /// <summary>The usual rise, 10 mm. Common practice, no source.</summary>
+    /// <summary>The rise that is taken for usual, 10 mm: our own bound, no source.</summary>
     public static Length UsualRise => Length.FromMillimeters(Rise);
 
-    /// <summary>Whether the chain can be held tight where nothing moves: fits up to the usual rise, a part, a tensioner, above it. Where the axle moves it fits as soon as it is drawn tight, with the usual rise.</summary>
+    /// <summary>Whether the chain can be held tight where nothing moves: needs a part, a tensioner, above the usual rise; needs measuring up to it, for half a millimetre between the axles is all of it, and the ring's own run-out more. Where the axle moves it fits as soon as it is drawn tight, with the usual rise.</summary>
     public SumCheck Check
     {
         get
         {
             double rise = RiseAtMidRun.Millimeters;
-            string told = FormattableString.Invariant($"{_slack:0.0} mm of slack, {rise:0.0} mm of rise at mid-run; about {Rise:0} mm is usual (common practice, no source)");
-            return !_isFixed ? new(Verdict.Fits, FormattableString.Invariant($"the axle is drawn back to {_centre:0.0} mm, and let in until the chain rises about {Rise:0} mm at its tightest"), "", null, RestsOn)
-                : rise <= Rise ? new(Verdict.Fits, told, "", null, RestsOn)
-                : new(Verdict.NeedsPart, told, "a chain tensioner, an eccentric, a cranked half link or other teeth", null, RestsOn);
+            string told = FormattableString.Invariant($"{_slack:0.0} mm of slack, {rise:0.0} mm of rise at mid-run; about {Rise:0} mm is usual (our own bound, no source)");
+            SumCheck check = !_isFixed ? new("single-speed-chain", Verdict.Fits, FormattableString.Invariant($"the axle is drawn back to {_centre:0.0} mm, and let in until the chain rises about {Rise:0} mm at its tightest (our own bound, no source)"), "", Cautions.ChainOff, Sources)
+                : rise <= Rise ? new("single-speed-chain", Verdict.NeedsMeasuring, told + "; half a millimetre between the axles decides it", "the chain itself, turned once round at its tightest", Cautions.ChainOff, Sources)
+                : new("single-speed-chain", Verdict.NeedsPart, told, "a chain tensioner, an eccentric, a cranked half link or other teeth", Cautions.ChainOff, Sources);
+            return check.Comparing(("centre distance", _centre, "mm"), ("slack", _slack, "mm"), ("rise at mid-run", rise, "mm"), ("usual rise", Rise, "mm"));
         }
     }
 
@@ -63,7 +64,7 @@ public sealed class SingleSpeedChain
     public Length PlayFromEndToEnd => Length.FromMillimeters(Math.Sqrt(_slack * ((2 * _run) + _slack)));
 
     /// <summary>What the sums rest on.</summary>
-    public static ImmutableArray<Source> RestsOn => [Sources.Derived, Sources.CommonPractice];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.Derived, Lugwork.Sources.CommonPractice];
 
     /// <summary>Every chain whose axle position lies in the slots, shortest first; empty where none does.</summary>
     /// <param name="shortest">Least distance between the axles that the slots or the eccentric allow.</param>

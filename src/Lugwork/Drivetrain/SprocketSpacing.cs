@@ -79,12 +79,25 @@ public sealed class SprocketSpacing : Standard<SprocketSpacing>, IInterfaceValue
     /// <inheritdoc/>
     public static SprocketSpacing OfFitCode(long code) => ByCode(code);
 
-    /// <summary>Where the sprockets stand in a frame, by a model that is right to about 2 mm; null where the stack is not known.</summary>
-    /// <param name="innerGap">Between the inner faces of the ends: 135 for a recessed 142.</param>
-    /// <param name="endToSmallest">From the inner face of the end to the outer face of the smallest sprocket; 3 mm, the one published measurement, where it is left out.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A length is a default.</exception>
-    public RearChainline? In(Dimension innerGap, Dimension? endToSmallest = null) =>
-        StackMicrometres == 0 ? null : RearChainline.Of(this, innerGap.Millimetres, endToSmallest?.Millimetres ?? RearChainline.UsualEnd);
+    /// <summary>Where the sprockets stand in a frame, counted from the inner faces of its ends, by a model that is right to about 2 mm; null where the stack is not known.</summary>
+    /// <remarks>The recess of a thru-axle end is not counted: it lies outside the inner face. By the width over the hub's end faces, recess counted: <see cref="InRecessedEnds"/>.</remarks>
+    /// <param name="innerGap">Between the inner faces of the ends: 135 for a recessed 142, and the width over the locknuts where the ends have no recess.</param>
+    /// <param name="innerFaceToSmallest">From the inner face of the end to the outer face of the smallest sprocket; 3 mm, the one published measurement, where it is left out.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A length is a default, or the largest sprocket would stand on the other side of the frame.</exception>
+    public RearChainline? InInnerGap(Dimension innerGap, Dimension? innerFaceToSmallest = null) =>
+        StackMicrometres == 0 ? null : RearChainline.Of(this, innerGap.Millimetres, innerFaceToSmallest?.Millimetres ?? RearChainline.UsualEnd);
+
+    /// <summary>The same by the width over the hub's end faces, which stand in a recess of each end; null where the stack is not known.</summary>
+    /// <param name="overEndFaces">Over the end faces of the hub: 142, 148, 157.</param>
+    /// <param name="recessEachSide">How deep each end is recessed, 0 to 10 mm: 3.5 of a frame for 142, 148 or 157.</param>
+    /// <param name="innerFaceToSmallest">From the inner face of the end, not from the hub's end face, to the outer face of the smallest sprocket; 3 mm where it is left out.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A length is a default or out of range, or the largest sprocket would stand on the other side of the frame.</exception>
+    public RearChainline? InRecessedEnds(Dimension overEndFaces, Length recessEachSide, Dimension? innerFaceToSmallest = null)
+    {
+        decimal gap = overEndFaces.Millimetres - (2 * NumberRange.Exact(recessEachSide, 0, 10).Millimetres);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(gap, nameof(overEndFaces));
+        return InInnerGap(Dimension.OfMillimetres(gap), innerFaceToSmallest);
+    }
 
     /// <summary>Reads a key or a name; a number of speeds that several families have is all of them.</summary>
     /// <param name="text">Any text.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -21,7 +22,7 @@ public readonly record struct AngleHeadset
     public static AngleHeadset None => default;
 
     /// <summary>What the sum rests on.</summary>
-    public static Source Source => Sources.Derived;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.Derived];
 
     /// <summary>By how much it makes the steering axis slacker; negative where it makes it steeper.</summary>
     public Angle Slacker => Angle.FromDegrees(SlackerDegrees);

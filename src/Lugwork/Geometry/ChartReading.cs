@@ -77,7 +77,7 @@ public sealed class ChartReading
     public ImmutableArray<FrameFigure> Missing { get; }
 
     /// <summary>What the relations rest on: plain trigonometry.</summary>
-    public static Source Source => Sources.Derived;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.Derived];
 
     /// <summary>"consistent", or a line for what is missing and one for each disagreement.</summary>
     public override string ToString()

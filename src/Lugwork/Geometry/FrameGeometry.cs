@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -21,7 +22,7 @@ public sealed class FrameGeometry
     }
 
     /// <summary>What trail and flop rest on; the rest is trigonometry.</summary>
-    public static Source Source => Sources.GeometryArticle;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.GeometryArticle];
 
     /// <summary>From the bottom bracket forward to the head tube's top.</summary>
     public Length Reach => _s.Top.X;

@@ -67,12 +67,12 @@ public sealed class FrameLimits
     /// </remarks>
     /// <param name="before">As the maker sells it; what stayed as it was is not asked for.</param>
     /// <param name="after">As it is to be.</param>
-    /// <returns>Unsafe for each limit that is passed and for a trail of zero or below; a fit with a caution where a limit is just reached; needs measuring for each of these figures that changed towards a limit that is not known: ask the maker. Empty where nothing is touched.</returns>
-    public ImmutableArray<GeometryFinding> Check(FrameGeometry before, FrameGeometry after)
+    /// <returns>Unsafe for each limit that is passed and for a trail of zero or below; a fit with a caution where a limit is just reached; a fit for each figure that changed towards a limit and stays within it; needs measuring for each of these figures that changed towards a limit that is not known: ask the maker. Never empty: where nothing changed towards any limit, that is told.</returns>
+    public ImmutableArray<SumCheck> Check(FrameGeometry before, FrameGeometry after)
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
-        ImmutableArray<GeometryFinding>.Builder found = ImmutableArray.CreateBuilder<GeometryFinding>();
+        ImmutableArray<SumCheck>.Builder found = ImmutableArray.CreateBuilder<SumCheck>();
         double grown = after.LowerStack.Millimeters - before.LowerStack.Millimeters;
         Most("axle to crown", "mm", before.AxleToCrown.Millimeters, after.AxleToCrown.Millimeters + Math.Max(0, grown), _longestFork, Cautions.ForkClassCare, grown > 0 ? " with what the lower stack grew by" : "");
         Least("axle to crown", "mm", before.AxleToCrown.Millimeters, after.AxleToCrown.Millimeters + Math.Min(0, grown), _shortestFork, Cautions.GeometryCare, grown < 0 ? " less what the lower stack shrank by" : "");
@@ -91,11 +91,16 @@ public sealed class FrameLimits
         double trail = after.Trail.Millimeters;
         if (NumberRange.Nanometres(trail) <= 0)
         {
-            found.Add(new(Verdict.Unsafe, "trail", string.Create(CultureInfo.InvariantCulture, $"trail {trail:0.##} mm: the front wheel no longer follows its steering axis and turns away by itself"), Cautions.GeometryCare, []));
+            found.Add(new SumCheck("frame-limits", Verdict.Unsafe, string.Create(CultureInfo.InvariantCulture, $"trail {trail:0.##} mm: the front wheel no longer follows its steering axis and turns away by itself"), "a fork with less offset, a slacker axis or a larger front wheel, as the frame maker allows", Cautions.GeometryCare, []).Comparing(("trail", trail, "mm")));
         }
         else
         {
             Least("trail", "mm", before.Trail.Millimeters, trail, _leastTrail, Cautions.GeometryCare);
+        }
+
+        if (found.Count == 0)
+        {
+            found.Add(new("frame-limits", Verdict.Fits, "nothing changed towards any limit of the frame", "", Cautions.GeometryCare, []));
         }
 
         return found.ToImmutable();
@@ -109,15 +114,17 @@ public sealed class FrameLimits
             if (limit is { } known)
             {
                 long over = sign * (NumberRange.Nanometres(value) - NumberRange.Nanometres(known));
-                if (over >= 0)
+                if (over >= 0 || IsTowards())
                 {
-                    found.Add(new(over > 0 ? Verdict.Unsafe : Verdict.Fits, figure, $"{figure} {Told(value, unit)}{with}, the frame maker's {end} is {Told(known, unit)}", caution, []));
+                    found.Add(new SumCheck("frame-limits", over > 0 ? Verdict.Unsafe : Verdict.Fits, $"{figure} {Told(value, unit)}{with}, the frame maker's {end} is {Told(known, unit)}", over > 0 ? "what the frame maker allows" : "", caution, []).Comparing((figure, value, unit), ($"the frame maker's {end}", known, unit)));
                 }
             }
-            else if (sign * (NumberRange.Nanometres(value) - NumberRange.Nanometres(was)) > 0)
+            else if (IsTowards())
             {
-                found.Add(new(Verdict.NeedsMeasuring, figure, $"{figure} is now {Told(value, unit)}{with}; the frame maker's {end} is not known: ask for it", caution, []));
+                found.Add(new SumCheck("frame-limits", Verdict.NeedsMeasuring, $"{figure} is now {Told(value, unit)}{with}; the frame maker's {end} is not known: ask for it", $"the frame maker's {end}", caution, []).Comparing((figure, value, unit)));
             }
+
+            bool IsTowards() => sign * (NumberRange.Nanometres(value) - NumberRange.Nanometres(was)) > 0;
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Geometry;
@@ -7,10 +8,10 @@ namespace Lugwork.Geometry;
 public static class SteeringGeometry
 {
     /// <summary>What the formulas rest on.</summary>
-    public static Source Source => Sources.GeometryArticle;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.GeometryArticle];
 
     /// <summary>What says that the flop factor is an index and no way.</summary>
-    public static Source FlopSource => Sources.FlopExplained;
+    public static Source FlopSource => Lugwork.Sources.FlopExplained;
 
     /// <summary>Trail on the ground: (radius x cos(head angle) - offset) / sin(head angle).</summary>
     /// <param name="headAngle">Angle of the steering axis to the ground.</param>

@@ -1,10 +1,11 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
 namespace Lugwork.Geometry;
 
 /// <summary>Room between the pedal and the front tyre, estimated straight ahead in one plane: front centre less front radius less crank.</summary>
-/// <remarks>The real one is measured from the middle of the pedal forward to the tyre or mudguard, the wheel turned to wherever it is least. The regulation wants 89 mm without toe clips, another test 100 mm.</remarks>
+/// <remarks>Room = front centre - front radius - crank, mm; 89 mm by "16 CFR 1512.17 Other requirements (ground and toe clearance)", 100 mm by "Test of toe clearance, JIS D 9301:2019 (in Japanese)". The real one is measured from the middle of the pedal forward to the tyre or mudguard, the wheel turned to wherever it is least. The regulation wants 89 mm without toe clips, another test 100 mm.</remarks>
 public static class ToeClearance
 {
     private const double LeastMillimetres = 89;
@@ -17,7 +18,7 @@ public static class ToeClearance
     public static Length Ample => Length.FromMillimeters(AmpleMillimetres);
 
     /// <summary>Where the least comes from; the estimate is arithmetic.</summary>
-    public static Source Source => Sources.ClearanceRegulation;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ClearanceRegulation];
 
     /// <summary>The estimate; negative where the shoe reaches past the tyre.</summary>
     /// <param name="frontCentre">From the bottom bracket to the front axle, straight, 250 to 1,300 mm.</param>
@@ -36,10 +37,11 @@ public static class ToeClearance
     /// <param name="crank">Length of the crank, 100 to 250 mm.</param>
     /// <returns>Fits from 100 mm on; needs measuring below, for only the turned wheel decides.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
-    public static GeometryFinding Check(Length frontCentre, Length frontRadius, Length crank)
+    public static SumCheck Check(Length frontCentre, Length frontRadius, Length crank)
     {
         double room = Estimate(frontCentre, frontRadius, crank).Millimeters;
         string told = room < 0 ? "the shoe reaches past the tyre" : room < LeastMillimetres ? "below the 89 mm of the regulation" : room < AmpleMillimetres ? "below the 100 mm of one test" : "at least the 100 mm of one test";
-        return new(room < AmpleMillimetres ? Verdict.NeedsMeasuring : Verdict.Fits, "toe clearance", string.Create(CultureInfo.InvariantCulture, $"about {room:0.#} mm straight ahead, {told}{(room < AmpleMillimetres ? "; measure with the wheel turned" : "")}"), Cautions.GroundAndToe, [Sources.ClearanceRegulation, Sources.ToeClearanceTest]);
+        return new SumCheck("toe-clearance", room < AmpleMillimetres ? Verdict.NeedsMeasuring : Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"about {room:0.#} mm straight ahead, {told}{(room < AmpleMillimetres ? "; measure with the wheel turned" : "")}"), room < AmpleMillimetres ? "the room by rule, with the wheel turned to both sides" : "", Cautions.GroundAndToe, [Lugwork.Sources.ClearanceRegulation, Lugwork.Sources.ToeClearanceTest])
+            .Comparing(("room", room, "mm"), ("least by regulation", LeastMillimetres, "mm"), ("least by one test", AmpleMillimetres, "mm"));
     }
 }

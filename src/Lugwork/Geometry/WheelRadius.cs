@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lugwork.Tyres;
 using UnitsNet;
 
@@ -8,7 +9,7 @@ namespace Lugwork.Geometry;
 public static class WheelRadius
 {
     /// <summary>What the nominal radius rests on: common practice, the height of a tyre taken as its width.</summary>
-    public static Source Source => Sources.CommonPractice;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.CommonPractice];
 
     /// <summary>Half the bead seat and the label's width: 23-622 gives 334 mm.</summary>
     /// <param name="tyre">The tyre.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
@@ -21,7 +22,7 @@ public sealed class SpokeFlange
     public Length Hole => Length.FromMillimeters(HoleMillimetres);
 
     /// <summary>How a hub is measured.</summary>
-    public static Source Source => Sources.HubMeasuring;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.HubMeasuring];
 
     internal double CircleMillimetres { get; }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
@@ -28,7 +29,7 @@ public sealed class SpokeLacing
     public bool IsUsual => Crosses * 9 <= Spokes;
 
     /// <summary>The formula.</summary>
-    public static Source Source => Sources.SpokeFormula;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.SpokeFormula];
 
     internal double Degrees => 720.0 * Crosses / Spokes;
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
@@ -7,7 +8,7 @@ namespace Lugwork.Hubs;
 public static class SpokeStock
 {
     /// <summary>Where the rules come from.</summary>
-    public static Source Source => Sources.CommonPractice;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.CommonPractice];
 
     /// <summary>The longest stock length that is not above the computed one.</summary>
     /// <param name="computed">10 to 500 mm.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
@@ -10,7 +11,7 @@ namespace Lugwork.Hubs;
 public static class SpokeTension
 {
     /// <summary>What the formula rests on.</summary>
-    public static Source Source => Sources.SpokeTensions;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.SpokeTensions];
 
     /// <summary>Tension of the left over tension of the right: 0.5 is half as tight on the left.</summary>
     /// <param name="leftOffset">Left flange to the plane of the rim's holes, 1 to 150 mm.</param>

@@ -26,6 +26,23 @@ internal static class NumberRange
 
     public static double? Degrees(Angle? angle, double least, double most, string name) => angle is { } given ? Degrees(given, least, most, name) : null;
 
+    /// <summary>A length within its range in whole nanometres.</summary>
+    public static Nanometres Exact(Length length, double least, double most, [CallerArgumentExpression(nameof(length))] string name = "") =>
+        Lugwork.Nanometres.OfMillimetres((decimal)Millimetres(length, least, most, name));
+
+    /// <summary>A nominal width, which is whole millimetres: what lies between is refused, for no table has it.</summary>
+    public static int Whole(Length length, int least, int most, [CallerArgumentExpression(nameof(length))] string name = "")
+    {
+        long exact = Exact(length, least, most, name).Value;
+        return exact % Lugwork.Nanometres.PerMillimetre == 0
+            ? (int)(exact / Lugwork.Nanometres.PerMillimetre)
+            : throw new ArgumentOutOfRangeException(name, length.Millimeters, $"{name} is a nominal width, in whole millimetres");
+    }
+
+    /// <summary>A width in tenths of a millimetre, for tables that list them; -1 for one between them or out of all tables.</summary>
+    public static int Tenths(Length length) =>
+        length.Millimeters is >= 0 and <= 100_000 && Nanometres(length.Millimeters) is var exact && exact % (Lugwork.Nanometres.PerMillimetre / 10) == 0 ? (int)(exact / (Lugwork.Nanometres.PerMillimetre / 10)) : -1;
+
     /// <summary>The number of nanometres next to a figure, so that two ways to the same length compare as equal.</summary>
     public static long Nanometres(double millimetres) => (long)Math.Round(millimetres * Lugwork.Nanometres.PerMillimetre);
 }

@@ -7,6 +7,7 @@ namespace Lugwork.Seating;
 /// <remarks>
 /// Travel T, stack S, total length L, actuator a, rails above the collar A, depth D open, least insertion I. A shim takes r off the upper end of the travel, so that post and travel
 /// become shorter by it: r = max(0, S + T - A, L + a - A - D). It then sits L - r - A deep, which must be at least I. How far a post can be shimmed is its maker's figure.
+/// All in mm; the way of measuring by "Choosing a dropper: ride height and insertion", the conditions are arithmetic on it.
 /// </remarks>
 public sealed class DropperFit
 {
@@ -16,9 +17,9 @@ public sealed class DropperFit
     private readonly decimal? _spare;
     private readonly decimal? _below;
 
-    private DropperFit(SeatFinding finding, decimal? shim = null, decimal? travel = null, decimal? insertion = null, decimal? spare = null, decimal? below = null)
+    private DropperFit(SumCheck check, decimal? shim = null, decimal? travel = null, decimal? insertion = null, decimal? spare = null, decimal? below = null)
     {
-        Finding = finding;
+        Check = check;
         _shim = shim;
         _travel = travel;
         _insertion = insertion;
@@ -27,7 +28,7 @@ public sealed class DropperFit
     }
 
     /// <summary>Whether it goes in, and why.</summary>
-    public SeatFinding Finding { get; }
+    public SumCheck Check { get; }
 
     /// <summary>How much travel has to be shimmed away, in whole steps where the step is known; 0 where none has, null where a length is not known.</summary>
     public Length? ShimDown => Told(_shim);
@@ -49,7 +50,7 @@ public sealed class DropperFit
     /// <param name="room">What frame and rider leave it.</param>
     /// <param name="mostShim">How far its maker lets it be shimmed down; null where that is not known.</param>
     /// <param name="shimStep">The step in which it can be shimmed, 0 to 100 mm, 0 where any is possible; null where that is not known.</param>
-    /// <returns>The finding fits without a shim, needs a part within what the maker lets be shimmed, rounded up to whole steps, needs measuring where either is not known or a figure is a default, does not fit beyond it, and is unsafe where the post would sit too high.</returns>
+    /// <returns>The check fits without a shim, needs a part within what the maker lets be shimmed, rounded up to whole steps, needs measuring where either or the actuator is not known or a figure is a default, does not fit beyond it, and is unsafe where the post would sit too high.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The shim is negative or above 400 mm, or the step above 100 mm.</exception>
     public static DropperFit Of(DropperSize post, SeatpostRoom room, Length? mostShim = null, Length? shimStep = null)
     {
@@ -57,50 +58,63 @@ public sealed class DropperFit
         ArgumentNullException.ThrowIfNull(room);
         decimal? most = NumberRange.Millimetres(mostShim, 0, 400, nameof(mostShim)) is { } given ? (decimal)given : null;
         decimal? step = NumberRange.Millimetres(shimStep, 0, 100, nameof(shimStep)) is { } stepGiven ? (decimal)stepGiven : null;
-        if (!room.IsWhole || post.Travel.FitCode == 0 || post.Stack.FitCode == 0 || post.TotalLength.FitCode == 0)
+        if (!room.IsWhole || !post.IsWhole)
         {
-            return new(new(Verdict.NeedsMeasuring, "a length of post, rider or frame is not known", Cautions.Insertion, [DropperSize.Source]));
+            return new(new("dropper-fit", Verdict.NeedsMeasuring, "a length of post, rider or frame is not known", "the missing length, by rule or from the maker's drawing", Cautions.Insertion, DropperSize.Sources));
         }
 
         decimal rails = room.RailHeight.Millimetres;
         decimal length = post.TotalLength.Millimetres;
         decimal travel = post.Travel.Millimetres;
-        decimal actuator = post.Actuator?.Millimetres ?? 0;
+        decimal actuator = post.ActuatorMillimetres ?? 0;
         decimal forRider = post.LeastRailHeight.Millimetres - rails;
         decimal forTube = length + actuator - rails - room.OpenDepth.Millimetres;
         decimal least = Math.Max(0, Math.Max(forRider, forTube));
         decimal shim = step is > 0 ? Math.Ceiling(least / step.Value) * step.Value : least;
         decimal insertion = length - shim - rails;
-        SeatFinding finding = Judge(room, shim, travel, insertion, most, step, forTube > forRider);
-        return new(finding, shim, travel - shim, insertion, shim - forRider, shim - forTube);
+        SumCheck check = Judge(room, shim, travel, insertion, most, step, forTube > forRider);
+        if (post.ActuatorMillimetres is null)
+        {
+            // More room below can only make it worse: what is refused without any stays refused, nothing else is settled.
+            return new(check.Verdict > Verdict.NeedsMeasuring ? check : new("dropper-fit", Verdict.NeedsMeasuring, "the room that actuator and hose take below the post is not known", "the post maker's drawing, or the actuator with its hose by rule", Cautions.Insertion, DropperSize.Sources));
+        }
+
+        check = check.Comparing(("rails above collar", (double)rails, "mm"), ("shim", (double)shim, "mm"), ("insertion", (double)insertion, "mm"), ("least insertion", (double)room.LeastInsertion.Millimetres, "mm"), ("open depth", (double)room.OpenDepth.Millimetres, "mm"));
+        return new(check, shim, travel - shim, insertion, shim - forRider, shim - forTube);
     }
 
     /// <summary>The stack of a post by the least height its page prints with the rails up, and its travel: the one less the other.</summary>
     /// <param name="leastRailHeight">Middle of the rails above the collar, post pushed in to its lip and fully up.</param>
     /// <param name="travel">Its travel.</param>
     /// <exception cref="ArgumentOutOfRangeException">The travel is not below the height.</exception>
+    /// <exception cref="ArgumentException">The travel is a default.</exception>
     public static Dimension StackOf(Dimension leastRailHeight, DropperTravel travel)
     {
+        if (travel.FitCode == 0)
+        {
+            throw new ArgumentException("a default is no travel", nameof(travel));
+        }
+
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(travel.Millimetres, leastRailHeight.Millimetres, nameof(travel));
         return Dimension.OfMillimetres(leastRailHeight.Millimetres - travel.Millimetres);
     }
 
     /// <summary>"needs a part: 10 mm of travel shimmed away leave 160 mm".</summary>
-    public override string ToString() => Finding.ToString();
+    public override string ToString() => Check.ToString();
 
     private static Length? Told(decimal? millimetres) => millimetres is { } known ? Length.FromMillimeters((double)known) : null;
 
-    private static SeatFinding Judge(SeatpostRoom room, decimal shim, decimal travel, decimal insertion, decimal? most, decimal? step, bool isTube)
+    private static SumCheck Judge(SeatpostRoom room, decimal shim, decimal travel, decimal insertion, decimal? most, decimal? step, bool isTube)
     {
         string why = isTube ? "for the depth of the seat tube" : "for the rider";
         string told = string.Create(CultureInfo.InvariantCulture, $"{shim:0.##} mm of travel shimmed away {why} leave {travel - shim:0.##} mm");
         return insertion < room.LeastInsertion.Millimetres
-                ? new(Verdict.Unsafe, string.Create(CultureInfo.InvariantCulture, $"the post would sit {insertion:0.##} mm deep, {room.LeastInsertion.Millimetres:0.##} mm is the least"), Cautions.Insertion, [DropperSize.Source, Sources.FrameManual])
-            : shim == 0 ? new(Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"{travel:0.##} mm of travel; the post sits {insertion:0.##} mm deep"), null, [DropperSize.Source])
-            : shim >= travel ? new(Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"it is {shim:0.##} mm too long {why}, which is its whole travel"), null, [DropperSize.Source])
-            : most is null ? new(Verdict.NeedsMeasuring, told + "; whether it can be shimmed so far its maker says", null, [DropperSize.Source])
-            : step is null && shim <= most ? new(Verdict.NeedsMeasuring, told + "; in which steps it is shimmed its maker says", null, [DropperSize.Source])
-            : shim <= most ? new(Verdict.NeedsPart, told, null, [DropperSize.Source])
-            : new(Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"it would have to be shimmed down by {shim:0.##} mm {why}; its maker allows {most:0.##} mm"), null, [DropperSize.Source]);
+                ? new("dropper-fit", Verdict.Unsafe, string.Create(CultureInfo.InvariantCulture, $"the post would sit {insertion:0.##} mm deep, {room.LeastInsertion.Millimetres:0.##} mm is the least"), "a longer post, or a frame with a longer seat tube", Cautions.Insertion, [.. DropperSize.Sources, Sources.FrameManual])
+            : shim == 0 ? new("dropper-fit", Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"{travel:0.##} mm of travel; the post sits {insertion:0.##} mm deep"), "", Cautions.Insertion, DropperSize.Sources)
+            : shim >= travel ? new("dropper-fit", Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"it is {shim:0.##} mm too long {why}, which is its whole travel"), "a post of less travel or a shorter one", Cautions.Insertion, DropperSize.Sources)
+            : most is null ? new("dropper-fit", Verdict.NeedsMeasuring, told + "; whether it can be shimmed so far its maker says", "the post maker's largest shim", Cautions.Insertion, DropperSize.Sources)
+            : step is null && shim <= most ? new("dropper-fit", Verdict.NeedsMeasuring, told + "; in which steps it is shimmed its maker says", "the steps of the post maker's shims", Cautions.Insertion, DropperSize.Sources)
+            : shim <= most ? new("dropper-fit", Verdict.NeedsPart, told, "the post maker's travel shims", Cautions.Insertion, DropperSize.Sources)
+            : new("dropper-fit", Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"it would have to be shimmed down by {shim:0.##} mm {why}; its maker allows {most:0.##} mm"), "a post of less travel or a shorter one", Cautions.Insertion, DropperSize.Sources);
     }
 }

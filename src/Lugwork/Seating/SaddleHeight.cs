@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Seating;
@@ -7,7 +8,7 @@ namespace Lugwork.Seating;
 public static class SaddleHeight
 {
     /// <summary>What the way of measuring rests on.</summary>
-    public static Source Source => Sources.DropperTips;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.DropperTips];
 
     /// <summary>Middle of the rails above the collar: saddle height less seat tube less depth of the saddle.</summary>
     /// <param name="saddleHeight">From the bottom bracket to the top of the saddle, 300 to 1,200 mm.</param>

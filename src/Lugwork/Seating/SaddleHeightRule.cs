@@ -4,8 +4,17 @@ using UnitsNet;
 namespace Lugwork.Seating;
 
 /// <summary>A rule of thumb from leg or body to saddle height: bottom bracket to the top of the saddle along the seat tube. Closed set, identity equality; none is a criterion of fit.</summary>
+/// <remarks>
+/// Height = factor x inseam (or body) + constant, millimetres. Their pages print a formula and an example or two (inseams of 750 to 830 mm, a body of 1,670 mm), and no range:
+/// an inseam of 650 to 1,000 mm and a body of 1,450 to 2,050 mm, grown riders, is our own bound, no source. What lies beyond is refused.
+/// </remarks>
 public sealed class SaddleHeightRule
 {
+    private const double LeastOfInseam = 650;
+    private const double MostOfInseam = 1_000;
+    private const double LeastOfBody = 1_450;
+    private const double MostOfBody = 2_050;
+
     private readonly double _factor;
     private readonly double _constant;
 
@@ -50,12 +59,18 @@ public sealed class SaddleHeightRule
     public bool IsOfBody { get; }
 
     /// <summary>What the rule says, to the bottom bracket or, where it counts the crank, to the pedal axle.</summary>
-    /// <param name="body">Inseam without shoes, 400 to 1,200 mm; for a rule of the body its height, 1,000 to 2,300 mm.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
-    public Length For(Length body) => Length.FromMillimeters((_factor * (IsOfBody ? NumberRange.Millimetres(body, 1_000, 2_300, nameof(body)) : NumberRange.Millimetres(body, 400, 1_200, nameof(body)))) + _constant);
+    /// <param name="body">Inseam without shoes, 650 to 1,000 mm; for a rule of the body its height, 1,450 to 2,050 mm: <see cref="LeastInput"/> to <see cref="MostInput"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or no number.</exception>
+    public Length For(Length body) => Length.FromMillimeters((_factor * NumberRange.Millimetres(body, LeastInput.Millimeters, MostInput.Millimeters, nameof(body))) + _constant);
+
+    /// <summary>The shortest inseam, or body, that it takes: our own bound, no source.</summary>
+    public Length LeastInput => Length.FromMillimeters(IsOfBody ? LeastOfBody : LeastOfInseam);
+
+    /// <summary>The longest inseam, or body, that it takes: our own bound, no source.</summary>
+    public Length MostInput => Length.FromMillimeters(IsOfBody ? MostOfBody : MostOfInseam);
 
     /// <summary>What all rules of the inseam say together, from the bottom bracket: a place to start.</summary>
-    /// <param name="inseam">Inseam without shoes, 400 to 1,200 mm.</param>
+    /// <param name="inseam">Inseam without shoes, 650 to 1,000 mm.</param>
     /// <param name="crank">Length of the crank, 100 to 250 mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">A length is out of range.</exception>
     public static RuleOfThumb Range(Length inseam, Length crank)

@@ -947,6 +947,9 @@ public static class Sources
     /// <summary>Bicycle Crank Length: A Formula.</summary>
     public static Source CrankFormula { get; } = new("CRANK-FORMULA", SourceKind.Community, Confidence.Low, "Bicycle Crank Length: A Formula", "nettally.com", "undated", "nettally.com/palmk/crankset.html");
 
+    /// <summary>Bicycle Crank Length: Read This Before Flaming Me.</summary>
+    public static Source CrankFormulaRange { get; } = new("CRANK-FORMULA-RANGE", SourceKind.Community, Confidence.Low, "Bicycle Crank Length: Read This Before Flaming Me", "polaris.net", "undated", "polaris.net/palmk/crread.html");
+
     /// <summary>Post on crank lengths, rec.bicycles.tech.</summary>
     public static Source CrankLengthPost { get; } = new("CRANK-LENGTH-POST", SourceKind.Community, Confidence.Low, "Post on crank lengths, rec.bicycles.tech", "newsgroup archive", "22 Aug 1993", "discmaster.textfiles.com/view/10781/CDASC08.ISO/VRAC/BIKE0085.ZIP/BIKE0085.TXT");
 
@@ -1197,7 +1200,7 @@ public static class Sources
 
         GeometryArticle, FlopExplained, ClearanceRegulation, ToeClearanceTest,
         StemMath, StemAngles, StarNutSetting, DropperTips, SaddleAdjustment, InseamMeasuring,
-        SizingChartPost, SaddleRegression, CrankFormula, CrankLengthPost,
+        SizingChartPost, SaddleRegression, CrankFormula, CrankFormulaRange, CrankLengthPost,
         CarbonRimPads, SplinedRotorNotes, OpenEndsGlossary, NonTurnWashers, FlatMountBolts, FlatMountThinStay,
         CantileverSpacing,
     ];

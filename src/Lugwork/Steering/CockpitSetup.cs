@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -21,7 +22,7 @@ public sealed record CockpitSetup
     private readonly double _rise;
 
     /// <summary>What the sum rests on.</summary>
-    public static Source Source => Sources.StemMath;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.StemMath];
 
     /// <summary>Stack of the frame, 200 to 1,000 mm.</summary>
     public required Length Stack { get => Length.FromMillimeters(_stack); init => _stack = NumberRange.Millimetres(value, 200, 1_000, nameof(Stack)); }

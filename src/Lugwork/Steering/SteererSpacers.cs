@@ -5,24 +5,43 @@ using UnitsNet;
 namespace Lugwork.Steering;
 
 /// <summary>One published limit of the spacers on a carbon steerer.</summary>
-/// <param name="Basis">Which steerer and whose figure.</param>
-/// <param name="LeastMillimetres">Least height of spacers, millimetres; 0 where none is asked for.</param>
-/// <param name="MostMillimetres">Largest height of spacers, millimetres.</param>
-/// <param name="IsAbove">For spacers above the stem instead of below it.</param>
-/// <param name="Sources">What it rests on.</param>
-public sealed record SpacerLimit(string Basis, decimal LeastMillimetres, decimal MostMillimetres, bool IsAbove, ImmutableArray<Source> Sources)
+public sealed class SpacerLimit
 {
-    /// <summary>Largest height of spacers.</summary>
-    public Length Most => Length.FromMillimeters((double)MostMillimetres);
+    internal SpacerLimit(string basis, int least, int most, bool isAbove, ImmutableArray<Source> sources)
+    {
+        Basis = basis;
+        (LeastMillimetres, MostMillimetres) = (least, most);
+        IsAbove = isAbove;
+        Sources = sources;
+    }
 
-    /// <summary>Least height of spacers.</summary>
-    public Length Least => Length.FromMillimeters((double)LeastMillimetres);
+    /// <summary>Which steerer and whose figure.</summary>
+    public string Basis { get; }
+
+    /// <summary>Largest height of spacers.</summary>
+    public Length Most => Length.FromMillimeters(MostMillimetres);
+
+    /// <summary>Least height of spacers; 0 where none is asked for.</summary>
+    public Length Least => Length.FromMillimeters(LeastMillimetres);
+
+    /// <summary>For spacers above the stem instead of below it.</summary>
+    public bool IsAbove { get; }
+
+    /// <summary>What it rests on.</summary>
+    public ImmutableArray<Source> Sources { get; }
+
+    internal int LeastMillimetres { get; }
+
+    internal int MostMillimetres { get; }
 }
 
 /// <summary>Spacers between headset and stem on a carbon steerer: makers print 25 to 50 mm, and no one figure holds for all.</summary>
-/// <remarks>The pages are forum threads and one column, and they disagree: without the fork maker's own figure nothing here is called a fit.</remarks>
+/// <remarks>Least <= h <= most, h the height of all spacers below the stem, mm: the fork maker's figures; without them one diameter of the steerer, "Headset spacer limit on carbon steerer" and "Technical FAQ: headset spacer stack height". The pages are forum threads and one column, and they disagree: without the fork maker's own figure nothing here is called a fit.</remarks>
 public static class SteererSpacers
 {
+    // The one least that is printed, by one maker.
+    private const decimal LargestLeast = 5;
+
     private static readonly ImmutableArray<Source> Rule = [Sources.SpacerLimitThread, Sources.SpacerColumn];
 
     /// <summary>The published limits.</summary>
@@ -39,23 +58,29 @@ public static class SteererSpacers
 
     /// <summary>Judges the spacers below the stem on a carbon steerer.</summary>
     /// <param name="steerer">The steerer at the top.</param>
-    /// <param name="millimetres">Height of all spacers below the stem, 0 to 200 mm.</param>
-    /// <param name="makersMost">The fork maker's figure, millimetres; null where it is not known.</param>
-    /// <returns>With the maker's figure: fits up to it, unsafe above. Without it: needs measuring (the maker is asked) up to one diameter of the steerer, 30 mm at most; unsafe above, because nothing larger is taken for allowed.</returns>
+    /// <param name="spacers">Height of all spacers below the stem, 0 to 200 mm.</param>
+    /// <param name="makersMost">The fork maker's largest, 0 to 200 mm; null where it is not known.</param>
+    /// <param name="makersLeast">The fork maker's least, 0 to <paramref name="makersMost"/>; null where it is not known. Some makers want 5 mm below the stem: below that it is then asked for.</param>
+    /// <returns>With the maker's figures: fits between them, unsafe above, needs a part, a spacer, below. Without the largest: needs measuring (the maker is asked) up to one diameter of the steerer, 30 mm at most; unsafe above, because nothing larger is taken for allowed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A height is out of range.</exception>
-    public static SteeringCheck OnCarbon(SteererSize steerer, decimal millimetres, decimal? makersMost = null)
+    public static SumCheck OnCarbon(SteererSize steerer, Length spacers, Length? makersMost = null, Length? makersLeast = null)
     {
         ArgumentNullException.ThrowIfNull(steerer);
-        ArgumentOutOfRangeException.ThrowIfNegative(millimetres);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, 200);
-        ArgumentOutOfRangeException.ThrowIfNegative(makersMost ?? 0, nameof(makersMost));
-        decimal most = makersMost ?? (steerer.Hundredths <= SteererSize.Mm25Point4.Hundredths ? 25 : 30);
-        string whose = makersMost is null ? "the rule of one diameter" : "the fork maker's figure";
+        decimal millimetres = NumberRange.Exact(spacers, 0, 200).Millimetres;
+        decimal? stated = makersMost is { } largest ? NumberRange.Exact(largest, 0, 200, nameof(makersMost)).Millimetres : null;
+        decimal? least = makersLeast is { } smallest ? NumberRange.Exact(smallest, 0, (double)(stated ?? 200), nameof(makersLeast)).Millimetres : null;
+        decimal most = stated ?? (steerer.Hundredths <= SteererSize.Mm25Point4.Hundredths ? 25 : 30);
+        string whose = stated is null ? "the rule of one diameter" : "the fork maker's figure";
         string told = string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.##} mm of spacers, {whose} is {most:0.##} mm");
-        return millimetres <= most
-            ? makersMost is null
-                ? new(Verdict.NeedsMeasuring, $"{told}; other makers print other limits", "the fork maker's own figure, for the least as for the most", Cautions.CarbonSpacers, Rule)
-                : new(Verdict.Fits, told, "", null, [Sources.SpacerColumn])
-            : new(Verdict.Unsafe, told, "fewer spacers, a stem that rises, or the fork maker's own figure where it allows more", Cautions.CarbonSpacers, makersMost is null ? Rule : [Sources.SpacerColumn]);
+        SumCheck check = millimetres <= most
+            ? stated is null
+                ? new("carbon-spacers", Verdict.NeedsMeasuring, $"{told}; other makers print other limits", "the fork maker's own figure, for the least as for the most", Cautions.CarbonSpacers, Rule)
+                : millimetres < (least ?? 0)
+                    ? new("carbon-spacers", Verdict.NeedsPart, string.Create(CultureInfo.InvariantCulture, $"{told}, and {least:0.##} mm is its least"), "a spacer below the stem", Cautions.CarbonSpacers, [Sources.SpacerColumn])
+                    : least is null && millimetres < LargestLeast
+                        ? new("carbon-spacers", Verdict.NeedsMeasuring, string.Create(CultureInfo.InvariantCulture, $"{told}; some makers want {LargestLeast} mm at least"), "the fork maker's own least", Cautions.CarbonSpacers, [Sources.SpacerColumn, Sources.SpacerLimitQuoted])
+                        : new("carbon-spacers", Verdict.Fits, told, "", Cautions.CarbonSpacers, [Sources.SpacerColumn])
+            : new("carbon-spacers", Verdict.Unsafe, told, "fewer spacers, a stem that rises, or the fork maker's own figure where it allows more", Cautions.CarbonSpacers, stated is null ? Rule : [Sources.SpacerColumn]);
+        return check.Comparing(("spacers", (double)millimetres, "mm"), ("most", (double)most, "mm"), ("least", (double?)least, "mm"));
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -12,7 +13,7 @@ public readonly record struct StemAngle
     private StemAngle(double degrees) => Degrees = degrees;
 
     /// <summary>What the conversions rest on.</summary>
-    public static Source Source => Sources.StemAngles;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.StemAngles];
 
     /// <summary>Against the square of the steerer; above 0 it rises.</summary>
     public Angle FromSquare => Angle.FromDegrees(Degrees);

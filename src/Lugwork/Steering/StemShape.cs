@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -16,7 +17,7 @@ public readonly record struct StemShape
     }
 
     /// <summary>What the figures rest on: trigonometry that a published sum agrees with.</summary>
-    public static Source Source => Sources.StemMath;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.StemMath];
 
     /// <summary>From steerer centre to bar centre.</summary>
     public Length Length => Length.FromMillimeters(_length);

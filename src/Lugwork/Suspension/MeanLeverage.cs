@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Suspension;
@@ -21,7 +22,7 @@ public sealed class MeanLeverage
     public double Ratio => _travel / _stroke;
 
     /// <summary>What the formula rests on.</summary>
-    public static Source Source => Sources.LeverageColumn;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.LeverageColumn];
 
     /// <summary>Puts travel and stroke together.</summary>
     /// <param name="wheelTravel">T, 20 to 300 mm, not below the stroke.</param>

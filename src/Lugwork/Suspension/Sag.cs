@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Lugwork.Suspension;
@@ -7,7 +8,7 @@ namespace Lugwork.Suspension;
 public static class Sag
 {
     /// <summary>What the arithmetic rests on; how much sag is right is <see cref="SagAdvice"/>.</summary>
-    public static Source Source => Sources.Derived;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.Derived];
 
     /// <summary>Sag at the shaft of a rear shock.</summary>
     /// <param name="stroke">Stroke of the shock, 10 to 150 mm.</param>

@@ -6,7 +6,7 @@ namespace Lugwork.Suspension;
 /// <summary>Another shock in a frame: travel, and how far in it lets the suspension go. Immutable.</summary>
 /// <remarks>
 /// Fully in a shock measures eye to eye less stroke. Where the other one is shorter fully in by d, the wheel goes up by about d LR more than the
-/// frame is made for, and tyre, frame or shock may meet. Travel T' = s' LR. LR is the mean ratio; beyond the frame's own stroke it is a guess.
+/// frame is made for, and tyre, frame or shock may meet. Travel T' = s' LR. LR = wheel travel / stroke, "Garage Files: How to Calculate Leverage Ratios", is the mean ratio; beyond the frame's own stroke it is a guess.
 /// </remarks>
 public sealed class ShockChange
 {
@@ -66,7 +66,8 @@ public sealed class ShockChange
         string note = Deeper > 0 ? string.Create(CultureInfo.InvariantCulture, $" Fully in it is {Deeper:0.##} mm shorter: the wheel goes up about {Deeper * Ratio:0.#} mm further, which the frame may not have room for.")
             : Deeper < 0 ? string.Create(CultureInfo.InvariantCulture, $" Fully in it is {-Deeper:0.##} mm longer: the wheel stops about {-Deeper * Ratio:0.#} mm earlier.")
             : "";
-        return new(_outcome.Verdict, told + note, reason.Mend, reason.Caution ?? Caution, [.. reason.Sources, Sources.LeverageColumn]);
+        return new SumCheck("shock-change", _outcome.Verdict, told + note, reason.Mend, reason.Caution ?? Caution, [.. reason.Sources, Sources.LeverageColumn])
+            .Comparing(("length", Shock.Eye / 100.0, "mm"), ("frame's length", Frame.Eye / 100.0, "mm"), ("stroke", Shock.Shaft / 100.0, "mm"), ("frame's stroke", Frame.Shaft / 100.0, "mm"), ("further in", Deeper, "mm"));
     }
 
     /// <summary>The verdict, the reason and the note.</summary>

@@ -70,14 +70,15 @@ public sealed class HooklessMinimum
     public Source Source { get; }
 
     /// <summary>The figure in force for an inner width.</summary>
-    /// <param name="innerMillimetres">Inner width of the rim.</param>
+    /// <param name="innerWidth">Inner width of the rim.</param>
     /// <returns>The row; null where no figure in force was readable: ask the rim maker.</returns>
-    public static HooklessMinimum? InForce(int innerMillimetres)
+    public static HooklessMinimum? InForce(Length innerWidth)
     {
+        int tenths = NumberRange.Tenths(innerWidth);
         HooklessMinimum? found = null;
         foreach (HooklessMinimum row in All)
         {
-            found = row._inner == innerMillimetres && row.Standing == HooklessStanding.InForce ? row : found;
+            found = row._inner * 10 == tenths && row.Standing == HooklessStanding.InForce ? row : found;
         }
 
         return found;

@@ -24,7 +24,7 @@ public sealed class MeasuringRim
     ];
 
     /// <summary>Where the table comes from.</summary>
-    public static Source Source => Sources.MeasuringRims2020;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.MeasuringRims2020];
 
     /// <summary>As it is printed: "19C", "30".</summary>
     public string Designation { get; }
@@ -39,9 +39,11 @@ public sealed class MeasuringRim
     public Length InnerWidth => Length.FromMillimeters(_inner);
 
     /// <summary>The rim on which a tyre is measured.</summary>
-    /// <param name="tyreMillimetres">Nominal section width, 18 to 132.</param>
+    /// <param name="tyreWidth">Nominal section width, 18 to 132 mm, in whole millimetres.</param>
     /// <exception cref="ArgumentOutOfRangeException">No row has that width.</exception>
-    public static MeasuringRim For(int tyreMillimetres)
+    public static MeasuringRim For(Length tyreWidth) => For(NumberRange.Whole(tyreWidth, 18, 132));
+
+    internal static MeasuringRim For(int tyreMillimetres)
     {
         foreach (MeasuringRim row in All)
         {

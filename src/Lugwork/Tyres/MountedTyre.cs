@@ -14,14 +14,18 @@ public sealed class MountedTyre
     private readonly double _rim;
     private readonly double _measuringRim;
 
-    private MountedTyre(TyreSize size, double rim, double measuringRim)
+    private MountedTyre(TyreSize size, double rim, double measuringRim, bool isRimKnown)
     {
         Size = size;
+        IsRimKnown = isRimKnown;
         (_rim, _measuringRim) = (rim, measuringRim);
     }
 
     /// <summary>The tyre's size.</summary>
     public TyreSize Size { get; }
+
+    /// <summary>The rim was given; otherwise the tyre is taken as on the rim on which tyres of its width are measured, and no room around it is called a fit.</summary>
+    public bool IsRimKnown { get; }
 
     /// <summary>Inner width of the rim.</summary>
     public Length InnerWidth => Length.FromMillimeters(_rim);
@@ -56,13 +60,13 @@ public sealed class MountedTyre
 
     private double Seat => Size.Bead.FitCode;
 
-    /// <summary>On the rim on which tyres of its width are measured.</summary>
+    /// <summary>On the rim on which tyres of its width are measured: where the real rim is not known.</summary>
     /// <param name="size">The tyre's size; not the default.</param>
     /// <exception cref="ArgumentOutOfRangeException">The size is the default.</exception>
     public static MountedTyre OnMeasuringRim(TyreSize size)
     {
         double rim = MeasuringRim.For(size.WidthMillimetres).InnerWidth.Millimeters;
-        return new(size, rim, rim);
+        return new(size, rim, rim, false);
     }
 
     /// <summary>On a rim. Whether the two may go together is another question.</summary>
@@ -70,7 +74,7 @@ public sealed class MountedTyre
     /// <param name="innerWidth">Inner width of the rim, 10 to 100 mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">The size is the default, or the width is out of range or no number.</exception>
     public static MountedTyre OnRim(TyreSize size, Length innerWidth) =>
-        new(size, NumberRange.Millimetres(innerWidth, 10, 100), MeasuringRim.For(size.WidthMillimetres).InnerWidth.Millimeters);
+        new(size, NumberRange.Millimetres(innerWidth, 10, 100), MeasuringRim.For(size.WidthMillimetres).InnerWidth.Millimeters, true);
 
     /// <summary>Height over the bead seat.</summary>
     /// <param name="convention">How height follows from width.</param>

@@ -18,7 +18,7 @@ public sealed class PressureByLoad
     public static ImmutableArray<PressureByLoad> All { get; } = Cells();
 
     /// <summary>Where the table comes from.</summary>
-    public static Source Source => Sources.PressureByWeight;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.PressureByWeight];
 
     /// <summary>Nominal section width of the tyre.</summary>
     public Length TyreWidth => Length.FromMillimeters(_width);
@@ -30,14 +30,16 @@ public sealed class PressureByLoad
     public Pressure Published => Pressure.FromBars(_bars);
 
     /// <summary>The published cell.</summary>
-    /// <param name="tyreMillimetres">Nominal section width.</param>
-    /// <param name="riderKilograms">60, 85 or 110.</param>
+    /// <param name="tyreWidth">Nominal section width.</param>
+    /// <param name="rider">60, 85 or 110 kg, exact to the gram.</param>
     /// <returns>The cell; null where the table has none.</returns>
-    public static PressureByLoad? Find(int tyreMillimetres, int riderKilograms)
+    public static PressureByLoad? Find(Length tyreWidth, Mass rider)
     {
+        int tenths = NumberRange.Tenths(tyreWidth);
+        double grams = Math.Round(rider.Grams);
         foreach (PressureByLoad cell in All)
         {
-            if (cell._width == tyreMillimetres && cell._kilograms == riderKilograms)
+            if (cell._width * 10 == tenths && cell._kilograms * 1_000.0 == grams)
             {
                 return cell;
             }

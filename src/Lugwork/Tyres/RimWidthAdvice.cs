@@ -48,20 +48,20 @@ public sealed class RimWidthAdvice
     public static ImmutableArray<Source> Sources { get; } = [Lugwork.Sources.WidthGuideline, Lugwork.Sources.OlderIso5775, Lugwork.Sources.MeasuringRims2020];
 
     /// <summary>Advice for a tyre.</summary>
-    /// <param name="tyreMillimetres">Nominal section width, 18 to 132.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The width is out of range.</exception>
-    public static RimWidthAdvice For(int tyreMillimetres) => new(NumberRange.Checked(tyreMillimetres, 18, 132, "mm"));
+    /// <param name="tyreWidth">Nominal section width, 18 to 132 mm, in whole millimetres.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The width is out of range, no number or no whole millimetres.</exception>
+    public static RimWidthAdvice For(Length tyreWidth) => new(NumberRange.Whole(tyreWidth, 18, 132));
 
     /// <summary>Published inner widths of a rim type that lie within the ratios; empty for tubeless types, whose codes were not readable.</summary>
     /// <param name="type">A rim type.</param>
-    public ImmutableArray<decimal> CodesWithinRatio(RimType type)
+    public ImmutableArray<Length> CodesWithinRatio(RimType type)
     {
-        ImmutableArray<decimal>.Builder codes = ImmutableArray.CreateBuilder<decimal>();
-        foreach (decimal inner in RimWidths.Of(type))
+        ImmutableArray<Length>.Builder codes = ImmutableArray.CreateBuilder<Length>();
+        foreach (decimal inner in RimWidths.Millimetres(type))
         {
             if (inner * 2 >= _tyre && inner * 1.45m <= _tyre)
             {
-                codes.Add(inner);
+                codes.Add(Length.FromMillimeters((double)inner));
             }
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork.Tyres;
 
@@ -7,9 +8,21 @@ public static class RimWidths
 {
     private static readonly (int Tenths, int Type, Source Source)[] Rows = Make();
 
-    /// <summary>The published or remembered inner widths of a rim type, millimetres, narrow first; empty for tubeless types, whose codes were not readable.</summary>
+    /// <summary>The published or remembered inner widths of a rim type, narrow first; empty for tubeless types, whose codes were not readable.</summary>
     /// <param name="type">A rim type.</param>
-    public static ImmutableArray<decimal> Of(RimType type)
+    public static ImmutableArray<Length> Of(RimType type)
+    {
+        ImmutableArray<decimal> widths = Millimetres(type);
+        ImmutableArray<Length>.Builder lengths = ImmutableArray.CreateBuilder<Length>(widths.Length);
+        foreach (decimal width in widths)
+        {
+            lengths.Add(Length.FromMillimeters((double)width));
+        }
+
+        return lengths.MoveToImmutable();
+    }
+
+    internal static ImmutableArray<decimal> Millimetres(RimType type)
     {
         ArgumentNullException.ThrowIfNull(type);
         ImmutableArray<decimal>.Builder widths = ImmutableArray.CreateBuilder<decimal>();
@@ -26,14 +39,15 @@ public static class RimWidths
 
     /// <summary>Where a width of a rim type comes from.</summary>
     /// <param name="type">A rim type.</param>
-    /// <param name="innerMillimetres">Inner width.</param>
+    /// <param name="innerWidth">Inner width.</param>
     /// <returns>The source; null where no row has that width.</returns>
-    public static Source? SourceOf(RimType type, decimal innerMillimetres)
+    public static Source? SourceOf(RimType type, Length innerWidth)
     {
         ArgumentNullException.ThrowIfNull(type);
+        int inner = NumberRange.Tenths(innerWidth);
         foreach ((int tenths, int code, Source source) in Rows)
         {
-            if (code == type.FitCode && tenths == innerMillimetres * 10)
+            if (code == type.FitCode && tenths == inner)
             {
                 return source;
             }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Tyres;
 
 /// <summary>What one cell of the 2006 table says of a tyre width on a crochet rim.</summary>
@@ -37,7 +39,7 @@ public static class WidthCells2006
     ];
 
     /// <summary>Where the table comes from.</summary>
-    public static Source Source => Sources.WidthMatrix2006;
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.WidthMatrix2006];
 
     /// <summary>What the table says.</summary>
     /// <param name="innerMillimetres">Inner width of the rim, as listed: 13, 15 and so on to 29.</param>

@@ -60,11 +60,11 @@ internal static class TrapRunner
     public static object Figure(string name, string[] values) => name switch
     {
         "press-fit" => PressFit.Check(Exact(values[0]), Exact(values[1])).Verdict,
-        "steerer-length" => new SteererLength(Number(values[0]), Number(values[1]), Number(values[2]), Number(values[3]), Number(values[4]), Number(values[5])).Check(Number(values[6])).Verdict,
-        "carbon-spacers" => SteererSpacers.OnCarbon(SteererSize.Parse(values[0], null), Number(values[1]), values.Length > 2 ? Number(values[2]) : null).Verdict,
-        "rotor-wear" => RotorThickness.Judge(Exact(values[0]), Dimension.OfMillimetres(Number(values[1]))),
-        "rim-brake-reach" => RimBrakeReach.Parse(values[0], null).Judge(Exact(values[1])),
-        "lockring-on-axle" => Lockring.Parse(values[0], null).OnAxle((int)Number(values[1])),
+        "steerer-length" => SteererLength.OfMillimetres(Number(values[0]), Number(values[1]), Number(values[2]), Number(values[3]), Number(values[4]), Number(values[5])).Check(Long(values[6])).Verdict,
+        "carbon-spacers" => SteererSpacers.OnCarbon(SteererSize.Parse(values[0], null), Long(values[1]), values.Length > 2 ? Long(values[2]) : null).Verdict,
+        "rotor-wear" => RotorThickness.Check(Exact(values[0]), Dimension.OfMillimetres(Number(values[1]))).Verdict,
+        "rim-brake-reach" => RimBrakeReach.Parse(values[0], null).Check(Exact(values[1])).Verdict,
+        "lockring-on-axle" => Lockring.Parse(values[0], null).OnAxle(Long(values[1])),
         "indexing" => Indexing.Estimate(ActuationFamily.Parse(values[0], null), ActuationFamily.Parse(values[1], null), SprocketSpacing.Parse(values[2], null)).Verdict,
         "freewheel-exchange" => Fitting(FreewheelThread.Parse(values[0], null).Interchanges(FreewheelThread.Parse(values[1], null))),
         "smallest-ring" => Fitting(BoltCircle.Read(values[0]).Values.All(c => c.SmallestRing is { } least && Number(values[1]) >= least)),
@@ -138,6 +138,8 @@ internal static class TrapRunner
     }
 
     private static MeasuredLength Exact(string text) => MeasuredLength.OfMillimetres(Number(text), 0);
+
+    private static UnitsNet.Length Long(string text) => UnitsNet.Length.FromMillimeters((double)Number(text));
 
     private static decimal Number(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -31,18 +31,18 @@ public sealed class ChainlineExamples : WorkedExample
     [Fact]
     public void The_printed_stack_is_that_of_ten_speeds()
     {
-        RearChainline ten = SprocketSpacing.Parse("10", null).In(Dimension.OfMillimetres(130m), Dimension.OfMillimetres(3m))!;
+        RearChainline ten = SprocketSpacing.Parse("10", null).InInnerGap(Dimension.OfMillimetres(130m), Dimension.OfMillimetres(3m))!;
         Assert.All(RowsOf(Topic).Where(r => r.Has("sprocket")), row => Agrees(row, ten.Sprockets[(int)row["sprocket"] - 1].Millimeters));
     }
 
     [Fact]
     public void The_printed_bound_is_not_passed() => Assert.True(Angle(RowOf(Topic, "285")) < RowOf(Topic, "285").Published);
 
-    private static RearChainline Stack(WorkedRow row) => RearChainline.OfStack(Exact(row, "old_mm"), Exact(row, "gap_mm"), Exact(row, "sprocket_mm"), Exact(row, "pitch_mm"), 10);
+    private static RearChainline Stack(WorkedRow row) => RearChainline.OfStackInInnerGap(Exact(row, "old_mm"), Exact(row, "gap_mm"), Exact(row, "sprocket_mm"), Exact(row, "pitch_mm"), 10);
 
     private static double Angle(WorkedRow row)
     {
-        RearChainline one = RearChainline.OfStack(Dimension.OfMillimetres(135m), Dimension.OfMillimetres(3m), Dimension.OfMillimetres(2m), Dimension.OfMillimetres(4m), 1);
+        RearChainline one = RearChainline.OfStackInInnerGap(Dimension.OfMillimetres(135m), Dimension.OfMillimetres(3m), Dimension.OfMillimetres(2m), Dimension.OfMillimetres(4m), 1);
         return ChainlineStudy.Of([one.Smallest - Of(row, "deviation_mm")], one, Of(row, "chainstay_mm")).Worst.Angle.Degrees;
     }
 

@@ -15,7 +15,7 @@ public sealed class PressureByLoadExamples : WorkedExample
     public void A_published_cell_is_offered_as_it_stands(string id)
     {
         WorkedRow row = RowOf(Topic, id);
-        PressureByLoad cell = PressureByLoad.Find((int)row["tyre"], (int)row["rider"])!;
+        PressureByLoad cell = PressureByLoad.Find(Length.FromMillimeters(row["tyre"]), Mass.FromKilograms(row["rider"]))!;
         Agrees(row, cell.Published.Bars);
         PressureLimits hooked = PressureLimits.Of(Pressure.FromBars(9), Pressure.FromBars(9), RimType.TubelessCrochet, Pressure.FromBars(1.5));
         PressureLimits hookless = PressureLimits.Of(Pressure.FromBars(9), Pressure.FromBars(9), RimType.Hookless, Pressure.FromBars(1.5));

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Lugwork.PublishedTables.WorkedExamples;
 
-/// <summary>Further spoke lengths, and the figures that go into them.</summary>
+/// <summary>Further spoke lengths, and the figures that go into them; the example that row 352 of spoke-length.csv has too stands there alone.</summary>
 public sealed class SpokeTableExamples : WorkedExample
 {
     private const string Topic = "spoke-table";
@@ -24,7 +24,7 @@ public sealed class SpokeTableExamples : WorkedExample
     }
 
     [Fact]
-    public void Every_row_is_here() => Holds(Topic, 5);
+    public void Every_row_is_here() => Holds(Topic, 4);
 
     private static double Spoke(WorkedRow row) => SpokeLength.Of(
         EffectiveRimDiameter.OfSpokeEnds(Length.FromMillimeters(row["erd"])),

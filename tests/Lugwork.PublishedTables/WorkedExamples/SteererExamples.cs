@@ -24,7 +24,7 @@ public sealed class SteererExamples : WorkedExample
 
     private static double Computed(WorkedRow row)
     {
-        SteererCut cut = SteererCut.Of(new((decimal)row["head tube"], (decimal)row["lower"], (decimal)row["upper"], (decimal)row["spacers"], (decimal)row["stem"]), Length.FromMillimeters(300));
+        SteererCut cut = SteererCut.Of(SteererLength.OfMillimetres((decimal)row["head tube"], (decimal)row["lower"], (decimal)row["upper"], (decimal)row["spacers"], (decimal)row["stem"]), Length.FromMillimeters(300));
         Assert.Equal(row["gap"], cut.GapUnderCap.Millimeters, 9);
         return cut.After.Millimeters;
     }

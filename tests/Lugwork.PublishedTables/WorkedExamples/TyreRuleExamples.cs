@@ -19,10 +19,10 @@ public sealed class TyreRuleExamples : WorkedExample
         Agrees(row, row.Text("take") switch
         {
             "height" => SectionHeight.All.Single(h => h.Name == row.Text("rule")).Of(Length.FromMillimeters(section)).Millimeters,
-            "older rim" => RimWidthAdvice.For(section).ByOlderRule.Millimeters,
-            "ratio narrow" => RimWidthAdvice.For(section).LeastByRatio.Millimeters,
-            "ratio wide" => RimWidthAdvice.For(section).MostByRatio.Millimeters,
-            "least" => PressureLimits.LeastByOlderStandard(section, row["off road"] > 0).Kilopascals,
+            "older rim" => RimWidthAdvice.For(Length.FromMillimeters(section)).ByOlderRule.Millimeters,
+            "ratio narrow" => RimWidthAdvice.For(Length.FromMillimeters(section)).LeastByRatio.Millimeters,
+            "ratio wide" => RimWidthAdvice.For(Length.FromMillimeters(section)).MostByRatio.Millimeters,
+            "least" => PressureLimits.LeastByOlderStandard(Length.FromMillimeters(section), row["off road"] > 0).Kilopascals,
             _ => TyreGrowth.All.Single(g => g.Name == row.Text("rule")).WidthOn(Length.FromMillimeters(row["section"]), Length.FromMillimeters(row["on"]), Length.FromMillimeters(row["rim"])).Millimeters,
         });
     }

@@ -6,7 +6,8 @@ namespace Lugwork.PublishedTables.WorkedExamples;
 /// <summary>
 /// Worked examples of one topic. Each topic has a file of its own beside this one, and a class that runs the library on every row of it:
 /// <c>usable</c> is a printed value with its own inputs, <c>low</c> one of a weak page or with an input that had to be inferred,
-/// <c>slip</c> a print that is wrong, <c>own</c> arithmetic without a page.
+/// <c>slip</c> a print that is wrong, <c>own</c> arithmetic without a page. Rollout charts have two marks more: <c>outside</c>, a print that no convention of
+/// ours explains, and <c>open</c>, one without the figures that a sum would need.
 /// </summary>
 public abstract class WorkedExample
 {

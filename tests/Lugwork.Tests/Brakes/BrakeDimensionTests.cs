@@ -71,7 +71,7 @@ public sealed class BrakeDimensionTests
     [InlineData(57.1, Verdict.NeedsMeasuring)]
     [InlineData(57.2, Verdict.DoesNotFit)]
     public void At_the_end_of_a_reach_the_error_leaves_it_open(double reading, Verdict expected) =>
-        Assert.Equal(expected, RimBrakeReach.Parse("47-57", null).Judge(MeasuredLength.OfMillimetres((decimal)reading)));
+        Assert.Equal(expected, RimBrakeReach.Parse("47-57", null).Check(MeasuredLength.OfMillimetres((decimal)reading)).Verdict);
 
     [Theory]
     [InlineData(1.49, 0.0, "1.5", Verdict.Unsafe)]
@@ -81,16 +81,16 @@ public sealed class BrakeDimensionTests
     [InlineData(1.6, 0.1, "1.5", Verdict.Fits)]
     [InlineData(2.0, 0.0, null, Verdict.NeedsMeasuring)]
     public void A_rotor_under_its_mark_is_unsafe(double thickness, double error, string? marked, Verdict expected) =>
-        Assert.Equal(expected, RotorThickness.Judge(MeasuredLength.OfMillimetres((decimal)thickness, (decimal)error), marked is null ? null : Dimension.Parse(marked, null)));
+        Assert.Equal(expected, RotorThickness.Check(MeasuredLength.OfMillimetres((decimal)thickness, (decimal)error), marked is null ? null : Dimension.Parse(marked, null)).Verdict);
 
     [Fact]
     public void A_lockring_is_bounded_by_its_axle()
     {
-        Assert.Equal(Verdict.Fits, Lockring.Internal.OnAxle(12));
-        Assert.Equal(Verdict.DoesNotFit, Lockring.Internal.OnAxle(13));
-        Assert.All([5, 12, 15, 20], a => Assert.Equal(Verdict.Fits, Lockring.External.OnAxle(a)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Lockring.External.OnAxle(21));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Lockring.Internal.OnAxle(4));
+        Assert.Equal(Verdict.Fits, Lockring.Internal.OnAxle(UnitsNet.Length.FromMillimeters(12)));
+        Assert.Equal(Verdict.DoesNotFit, Lockring.Internal.OnAxle(UnitsNet.Length.FromMillimeters(13)));
+        Assert.All([5, 12, 15, 20], a => Assert.Equal(Verdict.Fits, Lockring.External.OnAxle(UnitsNet.Length.FromMillimeters(a))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lockring.External.OnAxle(UnitsNet.Length.FromMillimeters(21)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lockring.Internal.OnAxle(UnitsNet.Length.FromMillimeters(4)));
     }
 
     [Fact]

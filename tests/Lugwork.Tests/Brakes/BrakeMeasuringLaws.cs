@@ -59,8 +59,8 @@ public sealed class BrakeMeasuringLaws
                 Assert.Contains(reach, Found(most + error, error));
                 Assert.DoesNotContain(reach, Found(least - error - 0.01m, error));
                 Assert.DoesNotContain(reach, Found(most + error + 0.01m, error));
-                Assert.Equal(Verdict.DoesNotFit, reach.Judge(MeasuredLength.OfMillimetres(least - error - 0.01m, error)));
-                Assert.Equal(Verdict.DoesNotFit, reach.Judge(MeasuredLength.OfMillimetres(most + error + 0.01m, error)));
+                Assert.Equal(Verdict.DoesNotFit, reach.Check(MeasuredLength.OfMillimetres(least - error - 0.01m, error)).Verdict);
+                Assert.Equal(Verdict.DoesNotFit, reach.Check(MeasuredLength.OfMillimetres(most + error + 0.01m, error)).Verdict);
             }
         }
 
@@ -86,8 +86,8 @@ public sealed class BrakeMeasuringLaws
         Assert.Throws<ArgumentException>(() => RotorSize.Identify(null));
         Assert.Throws<ArgumentException>(() => BrakeBoss.Identify(default(MeasuredLength)));
         Assert.Throws<ArgumentException>(() => BrakeBolt.Identify(null, default(MeasuredLength)));
-        Assert.Throws<ArgumentException>(() => RimBrakeReach.All[0].Judge(default));
-        Assert.Throws<ArgumentException>(() => RotorThickness.Judge(default, null));
+        Assert.Throws<ArgumentException>(() => RimBrakeReach.All[0].Check(default));
+        Assert.Throws<ArgumentException>(() => RotorThickness.Check(default, null));
     }
 
     private static decimal? Exact(Length? length)

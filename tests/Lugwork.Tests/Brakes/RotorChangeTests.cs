@@ -53,7 +53,7 @@ public sealed class RotorChangeTests
         Assert.NotEmpty(choice.Limit.Sources);
         Assert.DoesNotContain("{", choice.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain("[bridge]", choice.ToString(), StringComparison.Ordinal);
-        Assert.False(expected == Verdict.Unsafe && $"{choice}{choice.OnMount.Mend}{choice.OnMount.Reason}".Contains("mm of rotor", StringComparison.Ordinal));
+        Assert.False(expected == Verdict.Unsafe && $"{choice}{choice.OnMount.Remedy}{choice.OnMount.Sentence}".Contains("mm of rotor", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -74,19 +74,19 @@ public sealed class ChainSumTests
         Assert.Equal(0, SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(635), 18, 18).PlayFromEndToEnd.Millimeters, 6);
     }
 
-    /// <summary>Slack s and free run L lift the middle by √(s (2L + s)) / 2; 10 mm is common practice, no source.</summary>
+    /// <summary>Slack s and free run L lift the middle by √(s (2L + s)) / 2; 10 mm is our own bound, no source.</summary>
     [Theory]
-    [InlineData(635.0, Verdict.Fits)]
-    [InlineData(634.9, Verdict.Fits)]
+    [InlineData(635.0, Verdict.NeedsMeasuring)]
+    [InlineData(634.9, Verdict.NeedsMeasuring)]
     [InlineData(634.8, Verdict.NeedsPart)]
     [InlineData(625.0, Verdict.NeedsPart)]
     public void More_rise_than_usual_where_nothing_moves_needs_a_tensioner(double centre, Verdict expected)
     {
         SingleSpeedChain chain = SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(centre), 18, 18);
         Assert.Equal(expected, chain.Check.Verdict);
-        Assert.Equal(expected == Verdict.NeedsPart, chain.Check.Mend.Contains("tensioner", StringComparison.Ordinal));
+        Assert.Equal(expected == Verdict.NeedsPart, chain.Check.Remedy?.Contains("tensioner", StringComparison.Ordinal) == true);
         Assert.Equal(chain.PlayFromEndToEnd.Millimeters, 2 * chain.RiseAtMidRun.Millimeters, 9);
-        Assert.Equal(expected == Verdict.Fits, chain.RiseAtMidRun <= SingleSpeedChain.UsualRise);
+        Assert.Equal(expected == Verdict.NeedsMeasuring, chain.RiseAtMidRun <= SingleSpeedChain.UsualRise);
     }
 
     [Fact]
@@ -102,7 +102,7 @@ public sealed class ChainSumTests
         ChainWear wear = ChainWear.Of(ChainSize.For11, Length.FromMillimeters(millimetres), 24);
         Assert.Equal(again, wear.IsMismeasured);
         Assert.Equal(again, wear.IsWornOut is null);
-        Assert.Equal(again, wear.ToString().EndsWith("shorter than new: measure again", StringComparison.Ordinal));
+        Assert.Equal(again, wear.ToString().Contains("shorter than new: measure again", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -149,14 +149,59 @@ public sealed class ChainSumTests
     public void An_unknown_limit_is_asked_for_and_never_fits()
     {
         DerailleurLimits limits = new() { TotalCapacity = 33 };
-        DrivetrainCheck check = limits.Check([50, 34], [12, 25]);
+        SumCheck check = limits.Check([50, 34], [12, 25]);
         Assert.Equal(Verdict.NeedsMeasuring, check.Verdict);
-        Assert.Contains("largest sprocket (25 there)", check.Reason, StringComparison.Ordinal);
+        Assert.Contains("largest sprocket (25 there)", check.Sentence, StringComparison.Ordinal);
         Assert.Equal(4, limits.Spare([50, 34], [12, 25]));
         Assert.Equal(Verdict.DoesNotFit, limits.Check([50, 34], [12, 30]).Verdict);
         Assert.Equal(Verdict.Fits, new DerailleurLimits { TotalCapacity = 41, LargestSprocket = 51, SmallestSprocket = 10 }.Check([32], [10, 51]).Verdict);
         Assert.Equal(Verdict.NeedsMeasuring, new DerailleurLimits().Check([32], [10, 51]).Verdict);
         Assert.Throws<ArgumentOutOfRangeException>(() => new DerailleurLimits { TotalCapacity = -1 });
         Assert.Throws<ArgumentOutOfRangeException>(() => limits.Check([], [12, 25]));
+    }
+
+    [Theory]
+    [InlineData(99.9, 98)]
+    [InlineData(100, 100)]
+    [InlineData(99.9999999, 100)]
+    [InlineData(101.9, 100)]
+    public void The_longest_chain_is_rounded_down(double pitches, int even) => Assert.Equal(even, ChainLength.OfPitches(pitches).EvenPitchesNotAbove);
+
+    [Theory]
+    [InlineData(39, Verdict.Fits, "cut to 112 pitches")]
+    [InlineData(43, Verdict.Fits, "cut to 112 pitches, at most 114")]
+    [InlineData(28, Verdict.DoesNotFit, "hangs slack")]
+    [InlineData(null, Verdict.NeedsMeasuring, "35 teeth are needed")]
+    public void Big_big_is_the_shortest_and_small_small_the_longest(int? capacity, Verdict expected, string told)
+    {
+        Length stay = Length.FromMillimeters(430);
+        ChainSpan span = ChainSpan.Of(stay, stay, [50, 34], [11, 30], capacity, ChainRule.GeneralAllowancePitches);
+        SumCheck check = span.Check();
+        Assert.True(expected == check.Verdict, $"{check}; {span}");
+        Assert.Contains(told, check.Sentence, StringComparison.Ordinal);
+        Assert.Equal("chain-too-short", check.Cautions[0].Id);
+        Assert.Equal(ChainRule.BigBig(stay, 50, 30, 2), span.Shortest);
+        Assert.Equal(capacity is null, span.Longest is null);
+        Assert.True(capacity is not { } teeth || Math.Abs(span.Longest!.Value.Pitches - ChainLoop.Exact(stay, 34, 11).Pitches - 2 - (teeth / 2.0)) < 1e-9);
+    }
+
+    [Fact]
+    public void A_capacity_that_is_just_enough_is_tried_where_no_even_chain_lies_between()
+    {
+        Length stay = Length.FromMillimeters(430);
+        ChainSpan span = ChainSpan.Of(stay, stay, [50, 34], [11, 30], 35, 2);
+        Assert.Equal(span.Longest!.Value.EvenPitchesNotAbove < span.Shortest.EvenPitches ? Verdict.NeedsMeasuring : Verdict.Fits, span.Check().Verdict);
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainSpan.Of(stay, Length.FromMillimeters(431), [50, 34], [11, 30], 35, 2));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainSpan.Of(stay, stay, [50, 34], [11, 30], -1, 2));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainSpan.Of(stay, stay, [], [11, 30], 35, 2));
+        Assert.ThrowsAny<ArgumentException>(() => ChainSpan.Of(stay, Length.FromMillimeters(double.NaN), [50], [11, 30], 35, 2));
+    }
+
+    [Fact]
+    public void A_suspended_frame_is_longest_for_the_one_end_and_shortest_for_the_other()
+    {
+        ChainSpan span = ChainSpan.Of(Length.FromMillimeters(451), Length.FromMillimeters(438), [32], [10, 51], 41, 2);
+        Assert.Equal(ChainRule.BigBig(Length.FromMillimeters(451), 32, 51, 2), span.Shortest);
+        Assert.Equal(ChainRule.SmallSmall(Length.FromMillimeters(438), 32, 10, 41, 2), span.Longest);
     }
 }

@@ -5,7 +5,7 @@ namespace Lugwork.Tests.Drivetrain;
 
 public sealed class ChainlineStudyTests
 {
-    private static readonly RearChainline Twelve = SprocketSpacing.Parse("12", null).In(Dimension.OfMillimetres(141m))!;
+    private static readonly RearChainline Twelve = SprocketSpacing.Parse("12", null).InInnerGap(Dimension.OfMillimetres(141m))!;
 
     [Fact]
     public void Rings_stand_around_their_chainline()
@@ -76,9 +76,9 @@ public sealed class ChainlineStudyTests
         Assert.Equal(Twelve.Middle.Millimeters, Twelve.Between(1, 12).Millimeters, 9);
         Assert.Throws<ArgumentOutOfRangeException>(() => Twelve.Between(0, 12));
         Assert.Throws<ArgumentOutOfRangeException>(() => Twelve.Between(1, 13));
-        Assert.Throws<ArgumentOutOfRangeException>(() => RearChainline.OfStack(D(60), D(3), D(2), D(5), 7));
-        Assert.Throws<ArgumentOutOfRangeException>(() => RearChainline.OfStack(D(130), D(3), default, D(5), 7));
-        Assert.Equal(42.5, RearChainline.OfStack(D(120), D(16.5m), D(2), D(5), 1).Smallest.Millimeters, 9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => RearChainline.OfStackInInnerGap(D(60), D(3), D(2), D(5), 7));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RearChainline.OfStackInInnerGap(D(130), D(3), default, D(5), 7));
+        Assert.Equal(42.5, RearChainline.OfStackInInnerGap(D(120), D(16.5m), D(2), D(5), 1).Smallest.Millimeters, 9);
     }
 
     private static Length Mm(double millimetres) => Length.FromMillimeters(millimetres);

@@ -114,7 +114,7 @@ public sealed class DrivetrainSumLaws
     [Property(MaxTest = 500)]
     public Property Moving_rings_out_and_back_changes_nothing_and_the_middle_is_best() => Prop.ForAll(Drives, Gen.Choose(-20_000, 20_000).ToArbitrary(), (d, thousandths) =>
     {
-        RearChainline rear = SprocketSpacing.Parse("11 wide", null).In(Dimension.OfMillimetres(135m))!;
+        RearChainline rear = SprocketSpacing.Parse("11 wide", null).InInnerGap(Dimension.OfMillimetres(135m))!;
         ChainlineStudy study = ChainlineStudy.Of(RingLine.Rings(Length.FromMillimeters(30 + (d.Ring / 4.0)), 1 + (d.Sprocket % 3), Length.FromMillimeters(7)), rear, Length.FromMillimeters(d.Centre));
         Length shift = Length.FromMillimeters(thousandths / 1_000.0);
         double best = study.Moved(study.ShiftToMiddle).Worst.Angle.Degrees;

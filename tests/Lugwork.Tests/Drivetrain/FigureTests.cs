@@ -42,18 +42,18 @@ public sealed class FigureTests
     {
         foreach (SprocketSpacing spacing in SprocketSpacing.All.Where(s => s.Stack is not null))
         {
-            RearChainline narrow = spacing.In(Dimension.OfMillimetres(130m))!;
-            RearChainline wide = spacing.In(Dimension.OfMillimetres(136m), Dimension.OfMillimetres(3.5m))!;
+            RearChainline narrow = spacing.InInnerGap(Dimension.OfMillimetres(130m))!;
+            RearChainline wide = spacing.InInnerGap(Dimension.OfMillimetres(136m), Dimension.OfMillimetres(3.5m))!;
             Assert.Equal(2.5, wide.Smallest.Millimeters - narrow.Smallest.Millimeters, 9);
             Assert.Equal(2.5, wide.Middle.Millimeters - narrow.Middle.Millimeters, 9);
             Assert.Equal(spacing.FirstToLast!.Value.Millimeters, narrow.Smallest.Millimeters - narrow.Largest.Millimeters, 9);
         }
 
-        Assert.Null(SprocketSpacing.Parse("LG-9", null).In(Dimension.OfMillimetres(135m)));
+        Assert.Null(SprocketSpacing.Parse("LG-9", null).InInnerGap(Dimension.OfMillimetres(135m)));
         Assert.Equal(Length.FromMillimeters(2), RearChainline.Error);
-        Assert.Equal("61.2 to 25.65 mm, middle 43.425", SprocketSpacing.Parse("10", null).In(Dimension.OfMillimetres(130m))!.ToString());
-        Assert.Throws<ArgumentOutOfRangeException>(() => SprocketSpacing.All[5].In(default));
-        Assert.Throws<ArgumentOutOfRangeException>(() => RearChainline.OfOneSprocket(Dimension.OfMillimetres(120m), Dimension.OfMillimetres(60m)));
+        Assert.Equal("61.2 to 25.65 mm, middle 43.425", SprocketSpacing.Parse("10", null).InInnerGap(Dimension.OfMillimetres(130m))!.ToString());
+        Assert.Throws<ArgumentOutOfRangeException>(() => SprocketSpacing.All[5].InInnerGap(default));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RearChainline.OfOneSprocketInInnerGap(Dimension.OfMillimetres(120m), Dimension.OfMillimetres(60m)));
     }
 
     [Fact]
@@ -95,11 +95,22 @@ public sealed class FigureTests
         Assert.All(ShellFamily.All, f => Assert.Equal(f.IsThreaded, f.Pitch is not null));
         Assert.All(SpindleSeat.All, s => Assert.Equal(s.LeastOutside is null, s.OutsideSource is null));
         Assert.Same(Sources.Memory, SpindleSeat.Ten.OutsideSource);
-        Assert.All(RearChainline.RestsOn.AddRange(DirectMountRing.ChainlineRestsOn), s => Assert.Contains(s, Sources.All));
+        Assert.All(RearChainline.Sources.AddRange(DirectMountRing.ChainlineSources), s => Assert.Contains(s, Sources.All));
         Assert.All(FrontChainline.All, c => Assert.Equal(c.Source == Sources.Derived, c.DerivedFrom is not null));
         Assert.All(Shell.All, s => Assert.True(s.LeastWidth <= s.Width && s.Width <= s.MostWidth));
         Assert.Equal(BearingPlace.Outboard, Shell.Parse("T47-68", null).Bearings);
         Assert.Equal(BearingPlace.Inside, Shell.Parse("T47-85.5", null).Bearings);
         Assert.Equal(BearingPlace.OutboardOnDriveSide, Shell.Parse("T47A-77", null).Bearings);
+    }
+
+    [Fact]
+    public void A_recess_is_counted_by_the_name_of_the_sum()
+    {
+        SprocketSpacing twelve = SprocketSpacing.Parse("12-speed", null);
+        RearChainline inner = twelve.InInnerGap(Dimension.OfMillimetres(141m))!;
+        Assert.Equal(inner.Smallest.Millimeters, twelve.InRecessedEnds(Dimension.OfMillimetres(148m), UnitsNet.Length.FromMillimeters(3.5))!.Smallest.Millimeters, 9);
+        Assert.Equal(inner.Smallest.Millimeters, twelve.InRecessedEnds(Dimension.OfMillimetres(141m), UnitsNet.Length.Zero)!.Smallest.Millimeters, 9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => twelve.InRecessedEnds(Dimension.OfMillimetres(148m), UnitsNet.Length.FromMillimeters(10.1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => twelve.InRecessedEnds(default, UnitsNet.Length.FromMillimeters(3.5)));
     }
 }

@@ -16,20 +16,20 @@ public sealed class LimitTests
     {
         FrameGeometry longer = Drawn.WithFork(Mm(fork), Drawn.ForkOffset);
         FrameLimits limits = new() { LongestFork = Mm(most), SlackestHeadAngle = Deg(60) };
-        GeometryFinding finding = Assert.Single(limits.Check(Drawn, longer));
+        SumCheck finding = limits.Check(Drawn, longer)[0];
         Assert.Equal(verdict, finding.Verdict);
-        Assert.NotNull(finding.Caution);
-        Assert.Empty(new FrameLimits { LongestFork = Mm(552), SlackestHeadAngle = Deg(60) }.Check(Drawn, longer));
+        Assert.NotEmpty(finding.Cautions);
+        Assert.All(new FrameLimits { LongestFork = Mm(552), SlackestHeadAngle = Deg(60) }.Check(Drawn, longer), f => Assert.Equal(Verdict.Fits, f.Verdict));
     }
 
     [Fact]
     public void What_changed_without_a_known_limit_is_asked_for_and_what_stayed_is_not()
     {
-        Assert.Empty(new FrameLimits().Check(Drawn, Drawn));
-        string[] asked = [.. new FrameLimits().Check(Drawn, Drawn.WithForkLongerBy(Mm(20))).Select(f => f.Figure)];
+        Assert.Equal("nothing changed towards any limit of the frame", Assert.Single(new FrameLimits().Check(Drawn, Drawn)).Sentence);
+        string[] asked = [.. new FrameLimits().Check(Drawn, Drawn.WithForkLongerBy(Mm(20))).Select(f => f.Figures[0].Name)];
         Assert.Equal(["axle to crown", "head angle"], asked);
         Assert.All(new FrameLimits().Check(Drawn, Drawn.WithWheels(Mm(380), Mm(350)).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)))), f => Assert.Equal(Verdict.NeedsMeasuring, f.Verdict));
-        Assert.Equal(["front wheel radius", "rear wheel radius", "bottom-bracket height", "head angle", "angle headset"], new FrameLimits().Check(Drawn, Drawn.WithWheels(Mm(380), Mm(350)).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)))).Select(f => f.Figure));
+        Assert.Equal(["front wheel radius", "rear wheel radius", "bottom-bracket height", "head angle", "angle headset"], new FrameLimits().Check(Drawn, Drawn.WithWheels(Mm(380), Mm(350)).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)))).Select(f => f.Figures[0].Name));
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public sealed class LimitTests
         Assert.Equal(["rear wheel radius"], Unsafe(Drawn.WithWheels(Mm(370), Mm(373))));
         Assert.Empty(Unsafe(Drawn));
 
-        string[] Unsafe(FrameGeometry after) => [.. limits.Check(Drawn, after).Where(f => f.Verdict == Verdict.Unsafe).Select(f => f.Figure)];
+        string[] Unsafe(FrameGeometry after) => [.. limits.Check(Drawn, after).Where(f => f.Verdict == Verdict.Unsafe).Select(f => f.Figures[0].Name)];
     }
 
     /// <summary>Of the largest change that is built: every limit is set, and still the wheel turns away by itself.</summary>
@@ -58,9 +58,9 @@ public sealed class LimitTests
         };
         FrameGeometry after = Drawn.WithForkOffset(Mm(118)).WithWheels(Mm(200), Mm(370)).WithAngleHeadset(AngleHeadset.Of(Deg(-3), Mm(50)));
         Assert.True(after.Trail.Millimeters < 0);
-        GeometryFinding finding = Assert.Single(limits.Check(Drawn, after), f => f.Figure == "trail");
+        SumCheck finding = Assert.Single(limits.Check(Drawn, after), f => f.Figures[0].Name == "trail");
         Assert.Equal(Verdict.Unsafe, finding.Verdict);
-        Assert.NotNull(finding.Caution);
+        Assert.NotEmpty(finding.Cautions);
         Assert.Equal(Verdict.Unsafe, Assert.Single(new FrameLimits().Check(after, after)).Verdict);
     }
 
@@ -72,7 +72,7 @@ public sealed class LimitTests
         Assert.Equal(["front wheel radius", "bottom-bracket height", "head angle", "trail"], Asked(Drawn.WithWheels(Mm(350), Mm(370))));
         Assert.Equal(["rear wheel radius", "bottom-bracket height", "head angle"], Asked(Drawn.WithWheels(Mm(370), Mm(350))));
 
-        static string[] Asked(FrameGeometry after, params string[] but) => [.. new FrameLimits().Check(Drawn, after).Where(f => f.Verdict == Verdict.NeedsMeasuring).Select(f => f.Figure).Except(but)];
+        static string[] Asked(FrameGeometry after, params string[] but) => [.. new FrameLimits().Check(Drawn, after).Where(f => f.Verdict == Verdict.NeedsMeasuring).Select(f => f.Figures[0].Name).Except(but)];
     }
 
     /// <summary>A fork of 531 mm on a lower stack that grew by 28 lifts the frame like one of 559.</summary>
@@ -81,12 +81,12 @@ public sealed class LimitTests
     {
         FrameGeometry after = Drawn.WithLowerStack(Drawn.LowerStack + Mm(28));
         FrameLimits limits = new() { LongestFork = Mm(550), SlackestHeadAngle = Deg(60) };
-        GeometryFinding finding = Assert.Single(limits.Check(Drawn, after));
+        SumCheck finding = limits.Check(Drawn, after)[0];
         Assert.Equal(Verdict.Unsafe, finding.Verdict);
-        Assert.Equal("axle to crown 559 mm with what the lower stack grew by, the frame maker's most is 550 mm", finding.Reason);
-        Assert.Empty(new FrameLimits { LongestFork = Mm(560), SlackestHeadAngle = Deg(60) }.Check(Drawn, after));
-        Assert.Contains("axle to crown", new FrameLimits().Check(Drawn, after).Select(f => f.Figure));
-        Assert.Contains(new FrameLimits { ShortestFork = Mm(525) }.Check(Drawn, Drawn.WithLowerStack(Drawn.LowerStack - Mm(8))), f => f is { Verdict: Verdict.Unsafe, Figure: "axle to crown" });
+        Assert.Equal("axle to crown 559 mm with what the lower stack grew by, the frame maker's most is 550 mm", finding.Sentence);
+        Assert.All(new FrameLimits { LongestFork = Mm(560), SlackestHeadAngle = Deg(60) }.Check(Drawn, after), f => Assert.Equal(Verdict.Fits, f.Verdict));
+        Assert.Contains("axle to crown", new FrameLimits().Check(Drawn, after).Select(f => f.Figures[0].Name));
+        Assert.Contains(new FrameLimits { ShortestFork = Mm(525) }.Check(Drawn, Drawn.WithLowerStack(Drawn.LowerStack - Mm(8))), f => f.Verdict == Verdict.Unsafe && f.Figures[0].Name == "axle to crown");
     }
 
     /// <summary>No figure that is changed goes by without its limit.</summary>
@@ -103,14 +103,14 @@ public sealed class LimitTests
         ];
         Assert.All(changed, after => Assert.NotEmpty(new FrameLimits().Check(frame, after)));
         Assert.All(changed, after => Assert.DoesNotContain(new FrameLimits().Check(frame, after), f => f.Verdict == Verdict.Fits));
-        Assert.Contains(new FrameLimits().Check(changed[6], frame.WithAngleHeadset(AngleHeadset.Of(Deg(-by / 10), Mm(40)))), f => f.Figure == "angle headset");
+        Assert.Contains(new FrameLimits().Check(changed[6], frame.WithAngleHeadset(AngleHeadset.Of(Deg(-by / 10), Mm(40)))), f => f.Figures[0].Name == "angle headset");
     }
 
     [Fact]
     public void One_degree_is_told_in_the_singular()
     {
         FrameGeometry after = Drawn.WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)));
-        Assert.Contains(new FrameLimits().Check(Drawn, after), f => f.Reason.Contains("is now 1 degree;", StringComparison.Ordinal));
+        Assert.Contains(new FrameLimits().Check(Drawn, after), f => f.Sentence.Contains("is now 1 degree;", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -150,7 +150,7 @@ public sealed class LimitTests
     [InlineData(503.9, "the shoe reaches past the tyre; measure with the wheel turned")]
     public void The_toe_is_told_by_the_figure_that_it_passes(double centre, string told)
     {
-        Assert.EndsWith(", " + told, ToeClearance.Check(Mm(centre), Mm(334), Mm(170)).Reason, StringComparison.Ordinal);
+        Assert.EndsWith(", " + told, ToeClearance.Check(Mm(centre), Mm(334), Mm(170)).Sentence, StringComparison.Ordinal);
         Assert.Equal(89, ToeClearance.Least.Millimeters);
         Assert.Equal(100, ToeClearance.Ample.Millimeters);
     }

@@ -14,7 +14,7 @@ public sealed class DropperFitTests
     private static SeatpostRoom Room(decimal rails, decimal open, decimal least = 80) => new() { RailHeight = Of(rails), OpenDepth = Of(open), LeastInsertion = Of(least) };
 
     private static DropperSize Post(decimal travel, decimal stack, decimal length, decimal actuator = 0) =>
-        new() { Travel = DropperTravel.OfMillimetres(travel), Stack = Of(stack), TotalLength = Of(length), Actuator = actuator == 0 ? null : Of(actuator) };
+        new() { Travel = DropperTravel.OfMillimetres(travel), Stack = Of(stack), TotalLength = Of(length), Actuator = Length.FromMillimeters((double)actuator) };
 
     [Theory]
     [InlineData(225, 250, null, Verdict.Fits, 0)] // 170 and 55: the lip on the collar
@@ -28,7 +28,7 @@ public sealed class DropperFitTests
     public void A_dropper_of_170(double rails, double open, double? shim, Verdict verdict, double asked)
     {
         DropperFit fit = DropperFit.Of(Post(170, 55, 470), Room((decimal)rails, (decimal)open), shim is { } most ? Length.FromMillimeters(most) : null, Length.Zero);
-        Assert.Equal(verdict, fit.Finding.Verdict);
+        Assert.Equal(verdict, fit.Check.Verdict);
         Assert.Equal(asked, fit.ShimDown!.Value.Millimeters, 1e-8);
         Assert.Equal(170 - asked, fit.Travel!.Value.Millimeters, 1e-8);
         Assert.Equal(470 - asked - rails, fit.Insertion!.Value.Millimeters, 1e-8);
@@ -47,7 +47,7 @@ public sealed class DropperFitTests
     public void A_shim_comes_in_steps(double rails, double least, double most, double? step, Verdict verdict, double shimmed)
     {
         DropperFit fit = DropperFit.Of(Post(170, 55, 470), Room((decimal)rails, 280, (decimal)least), Length.FromMillimeters(most), step is { } known ? Length.FromMillimeters(known) : null);
-        Assert.Equal(verdict, fit.Finding.Verdict);
+        Assert.Equal(verdict, fit.Check.Verdict);
         Assert.Equal(shimmed, fit.ShimDown!.Value.Millimeters, 1e-8);
         Assert.Equal(470 - shimmed - rails, fit.Insertion!.Value.Millimeters, 1e-8);
     }
@@ -66,7 +66,7 @@ public sealed class DropperFitTests
         Assert.Equal(15, fit.Leftover!.Value.Millimeters, 1e-8);
         Assert.Equal(15, fit.LeftoverBelow!.Value.Millimeters, 1e-8);
         Assert.Equal(165, Room(220, 260).LongestTravel(Of(55)).Millimeters, 1e-8);
-        Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(Post(150, 55, 440), new() { RailHeight = default, OpenDepth = Of(200), LeastInsertion = Of(80) }).Finding.Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, DropperFit.Of(Post(150, 55, 440), new() { RailHeight = default, OpenDepth = Of(200), LeastInsertion = Of(80) }).Check.Verdict);
     }
 
     /// <summary>Without a shim both ways of judging a dropper say the same, and the shim it asks for is the least that does.</summary>
@@ -80,13 +80,13 @@ public sealed class DropperFitTests
         decimal shim = (decimal)fit.ShimDown!.Value.Millimeters;
         if (shim == 0)
         {
-            Verdict other = Post(travel, stack, length, actuator).Judge(room.RailHeight, room.OpenDepth, room.LeastInsertion);
-            Assert.Equal(other, fit.Finding.Verdict);
+            Verdict other = Post(travel, stack, length, actuator).Check(room.RailHeight, room.OpenDepth, room.LeastInsertion).Verdict;
+            Assert.Equal(other, fit.Check.Verdict);
         }
-        else if (fit.Finding.Verdict == Verdict.NeedsPart && travel - shim >= 30)
+        else if (fit.Check.Verdict == Verdict.NeedsPart && travel - shim >= 30)
         {
-            Assert.Equal(Verdict.Fits, Post(travel - shim, stack, length - shim, actuator).Judge(room.RailHeight, room.OpenDepth, room.LeastInsertion));
-            Assert.NotEqual(Verdict.Fits, Post(travel - shim + 1, stack, length - shim + 1, actuator).Judge(room.RailHeight, room.OpenDepth, room.LeastInsertion));
+            Assert.Equal(Verdict.Fits, Post(travel - shim, stack, length - shim, actuator).Check(room.RailHeight, room.OpenDepth, room.LeastInsertion).Verdict);
+            Assert.NotEqual(Verdict.Fits, Post(travel - shim + 1, stack, length - shim + 1, actuator).Check(room.RailHeight, room.OpenDepth, room.LeastInsertion).Verdict);
         }
     }
 
@@ -96,7 +96,7 @@ public sealed class DropperFitTests
     [InlineData(279.9, Verdict.Unsafe)]
     [InlineData(400, Verdict.Fits)]
     [InlineData(400.1, Verdict.DoesNotFit)]
-    public void A_rigid_post(double length, Verdict verdict) => Assert.Equal(verdict, Room(200, 200).Judge(Of((decimal)length)).Verdict);
+    public void A_rigid_post(double length, Verdict verdict) => Assert.Equal(verdict, Room(200, 200).Check(Of((decimal)length)).Verdict);
 
     [Fact]
     public void Saddle_height_and_rails_invert()
@@ -121,5 +121,26 @@ public sealed class DropperFitTests
         Assert.Equal(158.92, crank.Least.Millimeters, 1e-6);
         Assert.Equal(165, crank.Most.Millimeters, 1e-6);
         Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Range(Length.FromMillimeters(399)));
+    }
+
+    [Fact]
+    public void A_rule_is_not_asked_beyond_what_is_printed()
+    {
+        Assert.Equal(150, CrankLengthRule.Proportion.For(CrankLengthRule.Proportion.LeastInseam).Millimeters, 6);
+        Assert.Equal(200, CrankLengthRule.Proportion.For(CrankLengthRule.Proportion.MostInseam).Millimeters, 6);
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Proportion.For(Length.FromMillimeters(690)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Proportion.For(Length.FromMillimeters(930)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Steps.For(Length.FromInches(28.9)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLengthRule.Steps.For(Length.FromInches(33.1)));
+        Assert.Equal(175, CrankLengthRule.Steps.For(Length.FromInches(33)).Millimeters, 6);
+        RuleOfThumb tall = CrankLengthRule.Range(Length.FromInches(35));
+        Assert.Equal((191.8, 191.8), (Math.Round(tall.Least.Millimeters, 6), Math.Round(tall.Most.Millimeters, 6)));
+        Assert.Equal([Sources.CrankFormula, Sources.CrankFormulaRange], tall.Sources);
+        foreach (SaddleHeightRule rule in SaddleHeightRule.All)
+        {
+            Assert.True(rule.For(rule.LeastInput) < rule.For(rule.MostInput));
+            Assert.Throws<ArgumentOutOfRangeException>(() => rule.For(rule.LeastInput - Length.FromMillimeters(1)));
+            Assert.Throws<ArgumentOutOfRangeException>(() => rule.For(rule.MostInput + Length.FromMillimeters(1)));
+        }
     }
 }

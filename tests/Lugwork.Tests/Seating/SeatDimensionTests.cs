@@ -124,9 +124,9 @@ public sealed class SeatDimensionTests
     [InlineData(480, 600, 90, Verdict.Unsafe)]
     public void A_dropper_needs_leg_depth_and_insertion(double rails, double open, double least, Verdict expected)
     {
-        DropperSize dropper = new() { Travel = DropperTravel.OfMillimetres(180), Stack = Of(50), TotalLength = Of(480), Actuator = Of(25) };
-        Assert.Equal(expected, dropper.Judge(Of(rails), Of(open), Of(least)));
-        Assert.Equal(Verdict.NeedsMeasuring, dropper.Judge(default, Of(open), Of(least)));
+        DropperSize dropper = new() { Travel = DropperTravel.OfMillimetres(180), Stack = Of(50), TotalLength = Of(480), Actuator = UnitsNet.Length.FromMillimeters(25) };
+        Assert.Equal(expected, dropper.Check(Of(rails), Of(open), Of(least)).Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, dropper.Check(default, Of(open), Of(least)).Verdict);
 
         static Dimension Of(double millimetres) => Dimension.OfMillimetres((decimal)millimetres);
     }

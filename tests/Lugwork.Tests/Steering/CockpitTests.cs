@@ -82,7 +82,7 @@ public sealed class CockpitTests
         Assert.Throws<ArgumentOutOfRangeException>(() => StemShape.Of(Mm(-1), default));
         Assert.ThrowsAny<ArgumentException>(() => Plain with { HeadAngle = Deg(double.NaN) });
         Assert.Throws<ArgumentOutOfRangeException>(() => SteererCut.Of(default, Mm(200)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SteererCut.Of(new(110, 11, 11, 0, 40), Mm(0)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SteererCut.Of(SteererLength.OfMillimetres(110, 11, 11, 0, 40), Mm(0)));
     }
 
     [Theory]
@@ -92,7 +92,7 @@ public sealed class CockpitTests
     [InlineData(165, 165, 0, 7, Verdict.Unsafe)]
     public void A_steerer_before_and_after_the_cut(double before, double after, double off, double gap, Verdict verdict)
     {
-        SteererCut cut = SteererCut.Of(new(110, 11, 11, 0, 40), Mm(before));
+        SteererCut cut = SteererCut.Of(SteererLength.OfMillimetres(110, 11, 11, 0, 40), Mm(before), SteererMaterial.Metal);
         Assert.Equal(after, cut.After.Millimeters, 1e-8);
         Assert.Equal(off, cut.Off.Millimeters, 1e-8);
         Assert.Equal(gap, cut.GapUnderCap.Millimeters, 1e-8);
@@ -107,20 +107,20 @@ public sealed class CockpitTests
     [InlineData(165, SteererMaterial.Metal, "not cut, 165 mm, 7 mm under the cap")]
     public void A_star_nut_is_told_for_metal_alone_and_never_where_the_steerer_is_too_short(double before, SteererMaterial material, string told)
     {
-        SteererCut cut = SteererCut.Of(new(110, 11, 11, 0, 40), Mm(before), material);
+        SteererCut cut = SteererCut.Of(SteererLength.OfMillimetres(110, 11, 11, 0, 40), Mm(before), material);
         Assert.Equal(told, cut.ToString());
         Assert.Equal(material, cut.Material);
-        Assert.Throws<ArgumentOutOfRangeException>(() => SteererCut.Of(new(110, 11, 11, 0, 40), Mm(before), (SteererMaterial)3));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SteererCut.Of(SteererLength.OfMillimetres(110, 11, 11, 0, 40), Mm(before), (SteererMaterial)3));
     }
 
     [Property(MaxTest = 500)]
     public void The_spacers_for_a_cut_steerer_leave_three_under_the_cap(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
-        SteererLength stack = new(random.Next(80, 200), random.Next(0, 30), random.Next(0, 40), random.Next(0, 40), random.Next(30, 50), random.Next(0, 6));
-        Length steerer = Mm((double)stack.CutMillimetres + random.Next(-10, 60));
-        decimal spacers = (decimal)SteererCut.SpacersBelowFor(stack, steerer).Millimeters;
-        if (spacers >= 0)
+        SteererLength stack = SteererLength.OfMillimetres(random.Next(80, 200), random.Next(0, 30), random.Next(0, 40), random.Next(0, 40), random.Next(30, 50), random.Next(0, 6));
+        Length steerer = stack.Cut + Mm(random.Next(-10, 60));
+        Length spacers = SteererCut.SpacersBelowFor(stack, steerer);
+        if (spacers.Millimeters >= 0)
         {
             Assert.Equal(steerer.Millimeters, SteererCut.Of(stack with { SpacersBelow = spacers }, Mm(900)).After.Millimeters, 1e-6);
         }

@@ -20,11 +20,12 @@ public sealed class PressFitTests
     [InlineData("0.5", Verdict.DoesNotFit, true)]
     public void The_limits_belong_to_the_milder_side(string interference, Verdict verdict, bool caution)
     {
-        SteeringCheck check = Check(44m + decimal.Parse(interference, System.Globalization.CultureInfo.InvariantCulture), 0, 44, 0);
+        SumCheck check = Check(44m + decimal.Parse(interference, System.Globalization.CultureInfo.InvariantCulture), 0, 44, 0);
         Assert.Equal(verdict, check.Verdict);
-        Assert.Equal(caution, check.Caution is not null);
+        Assert.NotEmpty(check.Cautions);
+        Assert.True(verdict != Verdict.Fits || caution == check.Sentence.Contains("above the 0.10", StringComparison.Ordinal), check.ToString());
         Assert.NotEmpty(check.Sources);
-        Assert.Equal(verdict != Verdict.Fits, check.Mend.Length > 0);
+        Assert.Equal(verdict != Verdict.Fits, check.Remedy is not null);
         Assert.True(verdict == Verdict.NeedsMeasuring || check.Sources.All(s => s.Kind != SourceKind.Memory), "a remembered limit makes no verdict");
     }
 
@@ -58,8 +59,8 @@ public sealed class PressFitTests
     {
         foreach (HeadsetCup cup in HeadsetCup.All.Where(c => c.Style != HeadsetStyle.Integrated))
         {
-            SteeringCheck loosest = Check((decimal)cup.OutsideDiameter.Millimeters, 0, (decimal)cup.Bore.Most.Millimeters, 0);
-            SteeringCheck tightest = Check((decimal)cup.OutsideDiameter.Millimeters, 0, (decimal)cup.Bore.Least.Millimeters, 0);
+            SumCheck loosest = Check((decimal)cup.OutsideDiameter.Millimeters, 0, (decimal)cup.Bore.Most.Millimeters, 0);
+            SumCheck tightest = Check((decimal)cup.OutsideDiameter.Millimeters, 0, (decimal)cup.Bore.Least.Millimeters, 0);
             Assert.True(loosest.Verdict == Verdict.Fits && tightest.Verdict == Verdict.Fits, $"{cup}: {loosest} {tightest}");
         }
     }
@@ -94,6 +95,6 @@ public sealed class PressFitTests
         Assert.Throws<ArgumentException>(() => PressFit.InterferenceRange(MeasuredLength.OfMillimetres(44), default));
     }
 
-    private static SteeringCheck Check(decimal larger, decimal largerError, decimal smaller, decimal smallerError) =>
+    private static SumCheck Check(decimal larger, decimal largerError, decimal smaller, decimal smallerError) =>
         PressFit.Check(MeasuredLength.OfMillimetres(larger, largerError), MeasuredLength.OfMillimetres(smaller, smallerError));
 }

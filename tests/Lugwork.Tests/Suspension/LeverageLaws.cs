@@ -57,6 +57,43 @@ public sealed class LeverageLaws
         }
     }
 
+    /// <summary>From the lengths of the two shocks alone: what one is shorter fully in goes up at the wheel, what it is longer fully out goes down, and the travel is the way between.</summary>
+    [Property(MaxTest = 500)]
+    public void Both_ends_of_the_travel_follow_from_both_ends_of_the_shock(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        ShockSize frame = ShockSize.All[random.Next(ShockSize.All.Length)];
+        ShockSize shock = ShockSize.All[random.Next(ShockSize.All.Length)];
+        double travel = Math.Max(frame.Stroke.Millimeters, 20) + (random.NextDouble() * 150);
+        ShockChange change = ShockChange.Of(frame, Length.FromMillimeters(travel), shock);
+        double ratio = travel / frame.Stroke.Millimeters;
+        Assert.Equal(shock.Stroke.Millimeters * ratio, change.WheelTravel.Millimeters, 9);
+        if (frame.Mount == shock.Mount)
+        {
+            double fullyIn = frame.EyeToEye.Millimeters - frame.Stroke.Millimeters - (shock.EyeToEye.Millimeters - shock.Stroke.Millimeters);
+            Assert.Equal(fullyIn, change.FurtherIn!.Value.Millimeters, 9);
+            Assert.Equal(fullyIn * ratio, change.WheelFurtherUp!.Value.Millimeters, 9);
+            Assert.Equal((shock.EyeToEye.Millimeters - frame.EyeToEye.Millimeters) * ratio, change.WheelFurtherDown!.Value.Millimeters, 9);
+            Assert.Equal(travel + change.WheelFurtherUp.Value.Millimeters + change.WheelFurtherDown.Value.Millimeters, change.WheelTravel.Millimeters, 9);
+            Assert.Equal(fullyIn > 1e-9, change.Check().Sentence.Contains("mm further", StringComparison.Ordinal));
+            Assert.Equal(fullyIn < -1e-9, change.Check().Sentence.Contains("mm earlier", StringComparison.Ordinal));
+        }
+    }
+
+    /// <summary>Parts of a stroke add up, and a share of the travel is the same share of the stroke: true of a constant ratio and of no other.</summary>
+    [Property(MaxTest = 1_000)]
+    public void Parts_of_the_stroke_add_up(DoNotSize<int> seed)
+    {
+        (double travel, double stroke, double part) = Any(seed.Item);
+        MeanLeverage leverage = MeanLeverage.Of(Length.FromMillimeters(travel), Length.FromMillimeters(stroke));
+        Length first = leverage.TravelFor(Length.FromMillimeters(stroke * part));
+        Length rest = leverage.TravelFor(Length.FromMillimeters(stroke * (1 - part)));
+        Assert.Equal(travel, (first + rest).Millimeters, 9);
+        Assert.Equal(part, first.Millimeters / travel, 9);
+        Assert.Equal(part, Sag.ShareOf(Sag.AtFork(Length.FromMillimeters(travel), Ratio.FromDecimalFractions(part)), Length.FromMillimeters(travel)).DecimalFractions, 9);
+        Assert.True(leverage.Ratio >= 1 && leverage.TravelFor(Length.Zero).Millimeters == 0 && leverage.StrokeFor(Length.Zero).Millimeters == 0);
+    }
+
     private static (double Travel, double Stroke, double Part) Any(int seed)
     {
         Random random = new(seed);

@@ -23,11 +23,11 @@ public sealed class LeverageTests
         Assert.Equal(further is null, change.FurtherIn is null && change.WheelFurtherUp is null && change.WheelFurtherDown is null);
         Assert.Equal(further ?? 0, change.FurtherIn?.Millimeters ?? 0, 6);
         Assert.Equal(up ?? 0, change.WheelFurtherUp?.Millimeters ?? 0, 4);
-        Assert.Equal(further is null or 0, !check.Reason.Contains("Fully in", StringComparison.Ordinal));
+        Assert.Equal(further is null or 0, !check.Sentence.Contains("Fully in", StringComparison.Ordinal));
         Assert.Equal(travel, change.WheelTravel.Millimeters, 4);
-        Assert.NotNull(check.Caution);
-        Assert.Equal(further > 0, check.Reason.Contains("shorter: the wheel goes up about", StringComparison.Ordinal));
-        Assert.DoesNotContain("{", check.Reason, StringComparison.Ordinal);
+        Assert.NotEmpty(check.Cautions);
+        Assert.Equal(further > 0, check.Sentence.Contains("shorter: the wheel goes up about", StringComparison.Ordinal));
+        Assert.DoesNotContain("{", check.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]

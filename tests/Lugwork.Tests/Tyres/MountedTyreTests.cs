@@ -56,7 +56,7 @@ public sealed class MountedTyreTests
         ClearanceRule asked = rule switch { "Road" => ClearanceRule.Road, "Others" => ClearanceRule.Others, _ => ClearanceRule.UnitedStates };
         SumCheck check = TyreClearance.EachSide(MountedTyre.OnRim(TyreSize.Parse("28-622", null), Mm(22)), Mm(gap)).Check(asked);
         Assert.True(expected == check.Verdict, check.ToString());
-        Assert.NotNull(check.Caution);
+        Assert.NotEmpty(check.Cautions);
     }
 
     [Fact]
@@ -98,11 +98,11 @@ public sealed class MountedTyreTests
     [Fact]
     public void Rims_are_advised_from_the_tables_and_by_rule_of_thumb()
     {
-        RimWidthAdvice advice = RimWidthAdvice.For(32);
+        RimWidthAdvice advice = RimWidthAdvice.For(Mm(32));
         Assert.Equal(16, advice.LeastByRatio.Millimeters, 6);
         Assert.Equal(22.07, advice.MostByRatio.Millimeters, 2);
         Assert.Equal("21C", advice.MeasuredOn.Designation);
-        Assert.Equal([17m, 19m, 21m], advice.CodesWithinRatio(RimType.Crochet));
+        Assert.Equal([17, 19, 21], advice.CodesWithinRatio(RimType.Crochet).Select(w => w.Millimeters));
         Assert.Empty(advice.CodesWithinRatio(RimType.Hookless));
         Assert.All(advice.Rows, r => Assert.True(r.Holds(32)));
         Assert.Equal(TyreWidthRange.All.Count(r => r.Holds(32)), advice.Rows.Length);
@@ -130,10 +130,10 @@ public sealed class MountedTyreTests
     {
         Refused(() => MountedTyre.OnMeasuringRim(default));
         Refused(() => MountedTyre.OnRim(default, Mm(20)));
-        Refused(() => RimWidthAdvice.For(17));
-        Refused(() => RimWidthAdvice.For(133));
-        Refused(() => PressureLimits.LeastByOlderStandard(17, false));
-        Refused(() => PressureLimits.LeastByOlderStandard(17, true));
+        Refused(() => RimWidthAdvice.For(Mm(17)));
+        Refused(() => RimWidthAdvice.For(Mm(133)));
+        Refused(() => PressureLimits.LeastByOlderStandard(Mm(17), false));
+        Refused(() => PressureLimits.LeastByOlderStandard(Mm(17), true));
     }
 
     private static void Refused(Func<object> made) => Assert.Throws<ArgumentOutOfRangeException>(() => made());

@@ -113,26 +113,26 @@ public sealed class RimTableTests
             Assert.InRange(rim.InnerWidth.Millimeters / tyre, 0.4, 0.95);
         }
 
-        Assert.Throws<ArgumentOutOfRangeException>(() => MeasuringRim.For(17));
-        Assert.Throws<ArgumentOutOfRangeException>(() => MeasuringRim.For(133));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MeasuringRim.For(UnitsNet.Length.FromMillimeters(17)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MeasuringRim.For(UnitsNet.Length.FromMillimeters(133)));
     }
 
     [Fact]
     public void Only_a_published_hookless_minimum_is_in_force()
     {
-        Assert.Equal(29, HooklessMinimum.InForce(25)!.LeastTyre.Millimeters);
-        Assert.All(new[] { 19, 21, 23, 24, 30 }, inner => Assert.Null(HooklessMinimum.InForce(inner)));
+        Assert.Equal(29, HooklessMinimum.InForce(UnitsNet.Length.FromMillimeters(25))!.LeastTyre.Millimeters);
+        Assert.All(new[] { 19, 21, 23, 24, 30 }, inner => Assert.Null(HooklessMinimum.InForce(UnitsNet.Length.FromMillimeters(inner))));
         Assert.Equal(5, HooklessMinimum.MostPressure.Bars);
     }
 
     [Fact]
     public void Widths_of_a_rim_type_carry_their_source()
     {
-        Assert.Equal([13, 15, 17, 19, 21, 23, 25, 27, 29], RimWidths.Of(RimType.Crochet));
+        Assert.Equal([13, 15, 17, 19, 21, 23, 25, 27, 29], RimWidths.Of(RimType.Crochet).Select(w => (int)w.Millimeters));
         Assert.Empty(RimWidths.Of(RimType.Hookless));
-        Assert.Same(Sources.Memory, RimWidths.SourceOf(RimType.StraightSide, 30.5m));
-        Assert.Same(Sources.Iso5775Part2Extract, RimWidths.SourceOf(RimType.StraightSide, 20));
-        Assert.Null(RimWidths.SourceOf(RimType.Crochet, 18));
+        Assert.Same(Sources.Memory, RimWidths.SourceOf(RimType.StraightSide, UnitsNet.Length.FromMillimeters(30.5)));
+        Assert.Same(Sources.Iso5775Part2Extract, RimWidths.SourceOf(RimType.StraightSide, UnitsNet.Length.FromMillimeters(20)));
+        Assert.Null(RimWidths.SourceOf(RimType.Crochet, UnitsNet.Length.FromMillimeters(18)));
         Assert.Equal(SourceKind.Memory, SpokeHoles.CountSource(24)!.Kind);
         Assert.Null(SpokeHoles.CountSource(30));
     }
