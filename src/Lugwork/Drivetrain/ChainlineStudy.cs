@@ -111,7 +111,7 @@ public sealed class ChainlineStudy
     }
 
     /// <summary>What goes with every ranking: it is by the angle of the chain alone, and room between rings, arms and stays is not judged.</summary>
-    public static Caution RankingCaution => Cautions.RingRoom;
+    public static Caution RankingCaution => Cautions.RingRanking;
 
     /// <summary>What is to be had, best first: least worst angle, then least distance of the middles, then as given. Whether ring and arm clear the chainstay is not judged: <see cref="RankingCaution"/>.</summary>
     /// <param name="choices">Names and how far each moves the rings outward: a ring with 3 mm less inward offset +3, a spindle 5 mm longer +2.5, a 2.5 mm spacer moved to the left -2.5. At most 1,000.</param>

@@ -85,7 +85,7 @@ internal static partial class Cautions
 
     public static Caution GroundAndToe { get; } = new("ground-and-toe", "A pedal that meets the ground or a shoe that meets the tyre throws the rider. The sums are estimates: measure on the bicycle, tilted, and with the wheel turned to both sides.");
 
-    public static Caution RingRoom { get; } = new("ring-room", "Ranked by the angle of the chain alone: whether ring, bolts and arm clear the chainstay is not judged. Measure the gap, and keep to the frame maker's largest ring and chainline; a ring that touches saws through the stay.");
+    public static Caution RingRanking { get; } = new("ring-ranking", "Ranked by the angle of the chain alone: whether ring, bolts and arm clear the chainstay is not judged. Measure the gap, and keep to the frame maker's largest ring and chainline; a ring that touches saws through the stay.");
 
     public static Caution StarNutCare { get; } = new("star-nut", "A star nut goes into metal steerers only, square and below the clamp; a carbon steerer takes the maker's expander.");
 
