@@ -15,7 +15,7 @@ internal static class RimBrakeRelations
     private const long BelowRim = (long)BrakePlace.BossesBelowRim + 1;
     private const long AboveRim = (long)BrakePlace.BossesAboveRim + 1;
 
-    // 622 against 584: what the published places of bosses for these two were found too far apart for.
+    // The published refusal is 622 against 584; for less than their difference no page says how far pads can be moved.
     private const long TooFarMillimetres = 38;
 
     private static readonly Reason ByBolt = new("held-by-bolt", "The brake is held by a bolt: the bosses do not matter.") { Sources = [Sources.Derived] };

@@ -81,11 +81,11 @@ public sealed class BeltTests
     public void A_hub_gear_with_a_belt_asks_for_no_derailleur_and_only_for_the_belts_system()
     {
         Build build = Bench.WholeBicycle().Without(Slot.RearDerailleur)
-            .With(Wheel.Read("hub R142-12; ends swappable; body IGH-3lug; six-bolt; beadSeat 622; innerWidth 21; rimType TC"), Slot.RearWheel)
+            .With(Wheel.Read("hub R142-12; ends swappable; body IGH-3lug; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; axle thread M10x1; washers horizontal"), Slot.RearWheel)
             .With(Cassette.Read("pattern 3-lug; sprockets belt"))
             .With(Crankset.Read("spindle 24-road; pedals 9/16; rings belt"))
             .With(Chain.Read("belt"));
-        build = Rebuilt(build, build.Frame with { RearTriangle = Known<RearTriangle>.Of(RearTriangle.Opens) });
+        build = Rebuilt(build, build.Frame with { RearTriangle = Known<RearTriangle>.Of(RearTriangle.Opens), RearSlot = Known<Lugwork.Hubs.DropoutSlot>.Of(Lugwork.Hubs.DropoutSlot.Horizontal) });
         FitReport report = build.Check();
         Assert.True(report.IsComplete);
         Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
