@@ -30,15 +30,16 @@ internal static class CassetteSpacing
             return pattern.State.IsOutside() ? Known<SprocketSpacing>.Outside(pattern.State, pattern.Evidence!, pattern.Family) : Of(pattern);
         }
 
-        if (stated.State == KnownState.Value && pattern.State == KnownState.Value && (Find(pattern.Value) is not { } row || row.Spacing.Speeds == stated.Value.Speeds))
-        {
-            return stated;
-        }
+        return stated.State == KnownState.Value && pattern.State == KnownState.Value && (Find(pattern.Value) is not { } row || row.Spacing.Speeds == stated.Value.Speeds)
+            ? stated
+            : Compared(Of(pattern), stated);
+    }
 
-        return stated.Values is { IsEmpty: false } said && Of(pattern).Values is { IsEmpty: false } made && !said.All(s => made.Any(m => m.Speeds == s.Speeds))
+    // Apart from the settled path, so that its closure is not made there.
+    private static Known<SprocketSpacing> Compared(Known<SprocketSpacing> pattern, Known<SprocketSpacing> stated) =>
+        stated.Values is { IsEmpty: false } said && pattern.Values is { IsEmpty: false } made && !said.All(s => made.Any(m => m.Speeds == s.Speeds))
             ? Known<SprocketSpacing>.OneOf([.. made.Concat(said).Distinct()], stated.Evidence)
             : stated;
-    }
 
     /// <summary>Unknown where one of the patterns says nothing of it, such as a screwed freewheel or one for 12 speeds whose pitch is not published.</summary>
     public static Known<SprocketSpacing> Of(Known<CassettePattern> pattern)
