@@ -19,7 +19,7 @@ internal static class BracketPieces
     public static Relation DesignatedWidth { get; } = new Computed("same width, for ten splines only", JudgeWidth, [], [Sources.TenSplineFaq]);
 
     /// <summary>Inputs: shell that the bottom bracket is made for, measured bore.</summary>
-    public static Relation MeasuredBore { get; } = new Bore();
+    public static Relation MeasuredBore { get; } = new PressedBore();
 
     private static readonly Reason OnMetal = new("adapter-on-metal", "{1} on a face that is {0}.") { Sources = [Sources.ShellAdapterReport] };
 
@@ -56,7 +56,7 @@ internal static class BracketPieces
         : face == ShellFace.OtherInsert.FitCode ? new(Verdict.Unsafe, OnInsert)
         : new(Verdict.Fits, OnMetal);
 
-    private sealed class Bore : Relation, ICutsLengths
+    private sealed class PressedBore : Relation, ICutsLengths
     {
         // A bore this much over its largest is worn or reamed out; one this much under its least takes no unit.
         private const long Worn = 50_000;

@@ -259,7 +259,9 @@ public sealed class NeedLine
         int at = joint.Inputs.IndexOf(input);
         if (open.Count > 0)
         {
-            return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, null, null, string.Join(", ", open.Distinct()));
+            // What does not matter is not asked for, such as the designated width of a spindle that has none.
+            bool idle = joint.Common(row) == Verdict.Fits;
+            return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, null, null, idle ? null : string.Join(", ", open.Distinct())) { AnyLength = idle };
         }
 
         long? least = null;
