@@ -6,7 +6,7 @@ namespace Lugwork.Seating;
 
 /// <summary>The room that a frame and a rider leave a seatpost, rigid or dropper: rails above the collar, depth of the seat tube, least insertion.</summary>
 /// <remarks>
-/// I = L - A, I how deep a post of length L from rails to lower end sits with its rails A above the collar, mm; least insertion <= I <= open depth. The least is the deeper of the post's
+/// I = L - A, I how deep a post of length L from rails to lower end sits with its rails A above the collar, mm; least insertion ≤ I ≤ open depth. The least is the deeper of the post's
 /// mark, "16 CFR 1512.15 Requirements for seat", and the frame maker's figure, "Operation Manual 2015, pp. 94-95". Lengths above 0 to 100,000 mm; a default is not known, never 0.
 /// </remarks>
 public sealed record SeatpostRoom
