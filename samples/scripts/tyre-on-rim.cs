@@ -24,4 +24,4 @@ foreach (PressureByLoad cell in PressureByLoad.All)
 }
 
 Console.WriteLine($"Rims: {RimWidthAdvice.For(size.Width)}.");
-Console.WriteLine($"Caution: {limits.Check(Pressure.FromBars(5)).Caution}");
+Console.WriteLine($"Caution: {limits.Check(Pressure.FromBars(5)).Cautions[0]}");

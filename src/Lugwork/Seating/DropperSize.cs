@@ -103,8 +103,8 @@ public sealed record DropperSize
     /// <exception cref="ArgumentException">A length is a default: without the stack every travel would come out too long.</exception>
     public static DropperTravel? LongestTravel(Dimension railHeight, Dimension stack)
     {
-        SeatpostRoom.Given(railHeight, nameof(railHeight));
-        SeatpostRoom.Given(stack, nameof(stack));
+        SeatpostRoom.NotDefault(railHeight, nameof(railHeight));
+        SeatpostRoom.NotDefault(stack, nameof(stack));
         DropperTravel? longest = null;
         foreach (DropperTravel travel in DropperTravel.All)
         {

@@ -6,7 +6,7 @@ namespace Lugwork.Seating;
 
 /// <summary>The room that a frame and a rider leave a seatpost, rigid or dropper: rails above the collar, depth of the seat tube, least insertion.</summary>
 /// <remarks>
-/// I = L - A, I how deep a post of length L from rails to lower end sits with its rails A above the collar, mm; least insertion &lt;= I &lt;= open depth. The least is the deeper of the post's
+/// I = L - A, I how deep a post of length L from rails to lower end sits with its rails A above the collar, mm; least insertion ≤ I ≤ open depth. The least is the deeper of the post's
 /// mark, "16 CFR 1512.15 Requirements for seat", and the frame maker's figure, "Operation Manual 2015, pp. 94-95". Lengths above 0 to 100,000 mm; a default is not known, never 0.
 /// </remarks>
 public sealed record SeatpostRoom
@@ -24,13 +24,13 @@ public sealed record SeatpostRoom
     /// <param name="postLength">From the rails to the lower end.</param>
     /// <returns>Negative where it does not reach the collar.</returns>
     /// <exception cref="ArgumentException">The post's length, or the height of the rails, is a default.</exception>
-    public Length InsertionOf(Dimension postLength) => Length.FromMillimeters((double)(Given(postLength, nameof(postLength)) - Given(RailHeight, nameof(RailHeight))));
+    public Length InsertionOf(Dimension postLength) => Length.FromMillimeters((double)(NotDefault(postLength, nameof(postLength)) - NotDefault(RailHeight, nameof(RailHeight))));
 
     /// <summary>The longest travel of a dropper, pushed in to its lip: height of the rails less the stack.</summary>
     /// <param name="stack">From the lip above the collar to the middle of the rails, fully down.</param>
     /// <returns>Zero or negative where the stack alone is too high for any. <see cref="DropperSize.LongestTravel"/> names the travel of the trade below it.</returns>
     /// <exception cref="ArgumentException">The stack, or the height of the rails, is a default.</exception>
-    public Length LongestTravel(Dimension stack) => Length.FromMillimeters((double)(Given(RailHeight, nameof(RailHeight)) - Given(stack, nameof(stack))));
+    public Length LongestTravel(Dimension stack) => Length.FromMillimeters((double)(NotDefault(RailHeight, nameof(RailHeight)) - NotDefault(stack, nameof(stack))));
 
     /// <summary>Whether a rigid post goes in.</summary>
     /// <param name="postLength">From the rails to the lower end.</param>
@@ -51,7 +51,7 @@ public sealed record SeatpostRoom
         return check.Comparing(("insertion", (double)insertion, "mm"), ("least insertion", (double)LeastInsertion.Millimetres, "mm"), ("open depth", (double)OpenDepth.Millimetres, "mm"));
     }
 
-    internal static decimal Given(Dimension length, string name) =>
+    internal static decimal NotDefault(Dimension length, string name) =>
         length.FitCode == 0 ? throw new ArgumentException("a default is no length", name) : length.Millimetres;
 
     internal bool IsWhole => RailHeight.FitCode != 0 && OpenDepth.FitCode != 0 && LeastInsertion.FitCode != 0;

@@ -36,7 +36,7 @@ public sealed class SpacerLimit
 }
 
 /// <summary>Spacers between headset and stem on a carbon steerer: makers print 25 to 50 mm, and no one figure holds for all.</summary>
-/// <remarks>Least &lt;= h &lt;= most, h the height of all spacers below the stem, mm: the fork maker's figures; without them one diameter of the steerer, "Headset spacer limit on carbon steerer" and "Technical FAQ: headset spacer stack height". The pages are forum threads and one column, and they disagree: without the fork maker's own figure nothing here is called a fit.</remarks>
+/// <remarks>Least ≤ h ≤ most, h the height of all spacers below the stem, mm: the fork maker's figures; without them one diameter of the steerer, "Headset spacer limit on carbon steerer" and "Technical FAQ: headset spacer stack height". The pages are forum threads and one column, and they disagree: without the fork maker's own figure nothing here is called a fit.</remarks>
 public static class SteererSpacers
 {
     // The one least that is printed, by one maker.

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>How far a tyre on a rim may be inflated: never above the lowest limit of tyre, rim and, on a hookless rim, 5 bar. Immutable.</summary>
-/// <remarks>Least &lt;= p &lt;= min(tyre, rim, 5 bar on a hookless rim), bar: the lower marking by "TBIS 4210-1:2018 (text of ISO 4210-1), clause 2.27", the rim by its tyre's width by "Tire size and pressure (PDF)", 5 bar by "Tubeless racing bike requirement". A missing limit is unknown, not unlimited; a missing least is unknown, not none. The pressure that a rim stands falls with the width of its tyre: ask its maker for the tyre at hand.</remarks>
+/// <remarks>Least ≤ p ≤ min(tyre, rim, 5 bar on a hookless rim), bar: the lower marking by "TBIS 4210-1:2018 (text of ISO 4210-1), clause 2.27", the rim by its tyre's width by "Tire size and pressure (PDF)", 5 bar by "Tubeless racing bike requirement". A missing limit is unknown, not unlimited; a missing least is unknown, not none. The pressure that a rim stands falls with the width of its tyre: ask its maker for the tyre at hand.</remarks>
 public sealed class PressureLimits
 {
     private const double Hookless = 5;
