@@ -80,6 +80,9 @@ public sealed class NeedLine
     private readonly JointInput _input;
     private readonly string? _open;
 
+    // What the other inputs are, for an open size that no table has.
+    private CandidateRow _row;
+
     private NeedLine(Joint joint, JointInput input, ImmutableSortedDictionary<long, Verdict> cells, long? least, long? most, string? open)
     {
         Joint = joint;
@@ -133,7 +136,17 @@ public sealed class NeedLine
                 : Verdict.Fits;
         }
 
-        return _cells.TryGetValue(code, out Verdict verdict) ? verdict : _cells.IsEmpty ? Verdict.NeedsMeasuring : Verdict.DoesNotFit;
+        return _cells.TryGetValue(code, out Verdict verdict) ? verdict
+            : _cells.IsEmpty ? Verdict.NeedsMeasuring
+            : _input.Family != 0 ? Unlisted(code)
+            : Verdict.DoesNotFit;
+    }
+
+    private Verdict Unlisted(long code)
+    {
+        CandidateRow row = _row;
+        row[Joint.Inputs.IndexOf(_input)] = new Candidates(KnownState.Value, code, code, null);
+        return Best(Joint, _input, row);
     }
 
     /// <summary>One line of the sheet.</summary>
@@ -225,7 +238,7 @@ public sealed class NeedLine
         }
 
         bool settles = cells.Values.Any(v => v is Verdict.Fits or Verdict.NeedsPart);
-        return new(joint, input, cells.ToImmutable(), null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct()));
+        return new(joint, input, cells.ToImmutable(), null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct())) { _row = row };
     }
 
     /// <summary>The verdict of one value; where its field says a second thing too, such as a tyre's width and bead seat, the best one that the field allows.</summary>

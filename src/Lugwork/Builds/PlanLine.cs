@@ -3,7 +3,7 @@ namespace Lugwork;
 /// <summary>One joint of the plan: how its inputs become a cell, and the verdicts of the cells that were asked for.</summary>
 internal sealed class PlanLine
 {
-    /// <summary>A slot of the joint is empty.</summary>
+    /// <summary>A slot of the joint is empty, or nobody has looked at what it is judged by.</summary>
     public const int Empty = -1;
 
     /// <summary>Something is unknown, one of several, measured, or in no list: the joint is judged from the parts.</summary>
@@ -89,7 +89,7 @@ internal sealed class PlanLine
             }
         }
 
-        return empty ? Empty : open ? Open : _sides is null ? Asked : Start + cell;
+        return empty || !Joint.IsSeen(parts) ? Empty : open ? Open : _sides is null ? Asked : Start + cell;
     }
 
     /// <summary>Asks the relation, or the joint where something is open.</summary>

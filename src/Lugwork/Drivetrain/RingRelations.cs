@@ -51,10 +51,10 @@ internal static class RingRelations
     private static readonly Reason NoLimit = new("no-ring-limit", "{0} teeth, and the frame maker prints no largest ring: try the ring with the crank on, and look for room at the chainstay.", Cautions.RingRoom) { Sources = [Sources.CommonPractice] };
 
     /// <summary>Inputs: bolt circle of the crank, teeth of the ring, bolt circle of the ring.</summary>
-    public static Relation OnSpider { get; } = new Told("same key, and at least the smallest ring of the circle", Spider);
+    public static Relation OnSpider { get; } = new TellingRelation("same key, and at least the smallest ring of the circle", Spider);
 
     /// <summary>Inputs: direct mount of the crank, of the ring.</summary>
-    public static Relation OnArm { get; } = new Told("same key, where the ring sits on the arm itself", Arm);
+    public static Relation OnArm { get; } = new TellingRelation("same key, where the ring sits on the arm itself", Arm);
 
     /// <summary>Inputs: teeth of the largest ring, the frame maker's most.</summary>
     public static Relation BesideChainstay { get; } = new AtMost(0, 1, Clears, MeetsStay, Verdict.DoesNotFit, new(Verdict.NeedsMeasuring, NoLimit), needsLength: true);
@@ -93,7 +93,7 @@ internal static class RingRelations
     }
 
     /// <summary>Keys and counts, no lengths: told whole by its function.</summary>
-    private sealed class Told(string kind, Told.Teller tell) : Relation
+    private sealed class TellingRelation(string kind, TellingRelation.Teller tell) : Relation
     {
         public delegate Outcome Teller(ReadOnlySpan<long> values);
 

@@ -33,7 +33,7 @@ internal sealed class ThreadOnHub : Relation
 
     private static readonly Reason NotSaid = new("exchange-not-said", "{3} on {2}: no source says that they exchange. It must start by hand and turn freely to its shoulder.", Cautions.FreewheelThread) { Sources = [Sources.Freewheels, Sources.Memory] };
 
-    private static readonly Reason Lockring = new("lockring-thread", "{3} on {2}: the smaller left-hand thread is for a lockring alone.", Cautions.FreewheelThread)
+    private static readonly Reason LockringThread = new("lockring-thread", "{3} on {2}: the smaller left-hand thread is for a lockring alone.", Cautions.FreewheelThread)
     {
         Mend = "the right-hand thread beside it",
         Sources = [Sources.FixedLockring],
@@ -72,7 +72,7 @@ internal sealed class ThreadOnHub : Relation
     {
         if (hub.IsLeftHand || part.IsLeftHand)
         {
-            return new(Verdict.DoesNotFit, Lockring);
+            return new(Verdict.DoesNotFit, LockringThread);
         }
 
         if (hub == part)

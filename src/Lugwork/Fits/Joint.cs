@@ -67,6 +67,15 @@ public sealed class Joint
     /// <summary>Warning that goes with every judgement of this joint that is not a plain fit; may be null.</summary>
     public Caution? Caution { get; init; }
 
+    /// <summary>
+    /// Judged only where one of its findings is stated, such as the gap of a binder or the depth of a cup: what shows on the parts once someone looks, and stands on no
+    /// sheet. Where nobody looked the joint is no part of a report, and a "fits" says nothing of it.
+    /// </summary>
+    public bool IsOnlyWhereLooked => !Seen.IsEmpty;
+
+    /// <summary>Numbers of the inputs of which at least one has to be stated; empty for a joint that is always judged.</summary>
+    internal ImmutableArray<int> Seen { get; init; } = [];
+
     /// <summary>The slots whose parts meet here, each once, in order.</summary>
     public ImmutableArray<Slot> Slots => [.. Inputs.Select(i => i.Slot).Distinct()];
 
@@ -90,7 +99,21 @@ public sealed class Joint
             }
         }
 
-        return true;
+        return IsSeen(parts);
+    }
+
+    /// <summary>Something is stated of what has to be looked at, or nothing has to be.</summary>
+    internal bool IsSeen(IParts parts)
+    {
+        foreach (int input in Seen)
+        {
+            if (parts.At(Inputs[input].Slot) is { } part && Inputs[input].Read(part).State != KnownState.Unknown)
+            {
+                return true;
+            }
+        }
+
+        return Seen.IsEmpty;
     }
 
     /// <summary>Judges the parts as they are, unknowns included; nothing is allocated. Not judged where a slot is empty.</summary>

@@ -180,8 +180,6 @@ public sealed class BrakeJointTests
     [InlineData("85.000001", "cantilever", Verdict.NeedsMeasuring)]
     [InlineData("73", "direct-pull", Verdict.NeedsMeasuring)]
     [InlineData("80", "u-brake", Verdict.NeedsMeasuring)]
-    [InlineData("unknown", "cantilever", Verdict.NeedsMeasuring)]
-    [InlineData("unknown", "rim-caliper", Verdict.Fits)]
     [InlineData("80", "type unknown", Verdict.NeedsMeasuring)]
     [InlineData("none", "cantilever", Verdict.DoesNotFit)]
     public void Arms_want_the_usual_spacing(string spacing, string type, Verdict expected)

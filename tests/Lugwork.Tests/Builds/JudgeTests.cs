@@ -38,4 +38,16 @@ public sealed class JudgeTests
         Assert.All(Known().Check().Fits, f => Assert.Equal(Verdict.Fits, f.Verdict));
 
     private static Build Known() => Bench.WholeBicycle();
+
+    /// <summary>What stands on no sheet is judged where someone has looked, and is no part of a report where nobody has.</summary>
+    [Theory]
+    [InlineData("binder-on-post", "seatTube 27.2", "27.2 x 350", "27.2 x 350; binder gap none")]
+    [InlineData("post-material-in-binder", "seatTube 27.2", "27.2 x 350", "27.2 x 350; material carbon")]
+    public void What_only_a_look_tells_is_judged_where_someone_has_looked(string joint, string frame, string unseen, string seen)
+    {
+        Assert.True(JointTable.All.Single(j => j.Id == joint).IsOnlyWhereLooked);
+        Assert.DoesNotContain(Build.From(Frame.Read(frame)).With(Seatpost.Read(unseen)).Check().Fits, f => f.Joint!.Id == joint);
+        Fit fit = Build.From(Frame.Read(frame)).With(Seatpost.Read(seen)).Check().Fits.Single(f => f.Joint!.Id == joint);
+        Assert.NotEqual(Verdict.Fits, fit.Verdict);
+    }
 }

@@ -19,7 +19,7 @@ public sealed class PlanLaws
 
         Fit[] fits = new Fit[JointTable.All.Length];
         int count = build.Judge(fits);
-        Joint[] filled = [.. JointTable.All.Where(j => j.Slots.All(s => build[s] is not null))];
+        Joint[] filled = [.. JointTable.All.Where(j => j.IsFilled(build))];
         Assert.Equal(filled, fits[..count].Select(f => f.Joint!));
         Assert.All(fits[..count], f => Assert.Equal(f.Joint!.Judge(build), f.Verdict));
     }

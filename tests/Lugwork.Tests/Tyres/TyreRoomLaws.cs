@@ -92,7 +92,7 @@ public sealed class TyreRoomLaws
     [InlineData("57-584", "39-622", Verdict.Unsafe)]
     [InlineData("57-622", "75-584", Verdict.NeedsMeasuring)]
     [InlineData("unknown", "57-622", Verdict.NeedsMeasuring)]
-    [InlineData("57-584", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("57-584", "size unknown", Verdict.NeedsMeasuring)]
     public void Another_wheel_size_in_a_fork_is_unsafe_where_the_tyre_is_larger_outside(string largest, string tyre, Verdict inFork)
     {
         Build build = Build.From(Frame.Read($"largest tyre {largest}"))
