@@ -8,6 +8,9 @@ internal static class DiscRelations
     /// <summary>Code of a hub whose axle is the maker's own.</summary>
     public const long OwnAxle = 1;
 
+    /// <summary>Code of a rotor without lockring or carrier: an unknown one may be missing.</summary>
+    public const long NotThere = 101;
+
     private const long Protrusion = 13 * Nanometres.PerMillimetre;
 
     private static readonly Reason NoRing = new("no-ring-asked", "A rotor with bolts, or a hub without splines, asks for no lockring.") { Sources = [Sources.SixBoltAndSplined] };
@@ -47,21 +50,33 @@ internal static class DiscRelations
         Sources = [Sources.Memory],
     };
 
+    private static readonly Reason WornOut = new("rotor-worn-out", "A rotor {0} mm thick is thinner than any least that rotors are marked with, 1.4 to 1.8 mm: worn out.", Cautions.BrakeWork)
+    {
+        Mend = "a new rotor",
+        Sources = [Sources.RotorFaq],
+    };
+
+    private static readonly Reason MaybeWorn = new("rotor-maybe-worn", "A rotor {0} mm thick may be at its least, which makers mark at 1.4 to 1.8 mm: read the mark on the rotor.", Cautions.BrakeWork)
+    {
+        Mend = "a new rotor where it is at its mark",
+        Sources = [Sources.RotorFaq],
+    };
+
     private static readonly Reason NoThickest = new("rotor-thickness-missing", "The caliper maker prints no thickest rotor; that is unknown, not unlimited.", Cautions.BrakeWork) { Sources = [Sources.RotorFaq] };
 
     private static readonly Reason NotFlat = new("no-flat-mount", "No bolt of the caliper goes through the stay.") { Sources = [Sources.FlatMountBolts] };
 
-    private static readonly Reason BoltRight = new("flat-mount-bolt-right", "A bolt {3} mm long comes 13 mm through a stay {2} mm thick.") { Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay] };
+    private static readonly Reason BoltRight = new("flat-mount-bolt-right", "A bolt {3} mm long comes about 13 mm through a stay {2} mm thick.") { Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay] };
 
-    private static readonly Reason BoltTooLong = new("flat-mount-bolt-too-long", "A bolt {3} mm long comes more than 13 mm through a stay {2} mm thick: it bottoms in the caliper's blind hole and holds nothing.", Cautions.FlatMountBolts)
+    private static readonly Reason BoltTooLong = new("flat-mount-bolt-too-long", "A bolt {3} mm long comes more than 14 mm through a stay {2} mm thick: it bottoms in the caliper's blind hole and holds nothing.", Cautions.FlatMountBolts)
     {
-        Mend = "the bolts that the brake's maker lists for this thickness: 13 mm longer than the stay is thick",
+        Mend = "the bolts, and spacers where the shortest is too long, that the brake's maker lists for this thickness: about 13 mm longer than the stay is thick",
         Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
     };
 
     private static readonly Reason BoltTooShort = new("flat-mount-bolt-too-short", "A bolt {3} mm long does not come through a stay {2} mm thick.", Cautions.FlatMountBolts)
     {
-        Mend = "the bolts that the brake's maker lists for this thickness: 13 mm longer than the stay is thick",
+        Mend = "the bolts, and spacers where the shortest is too long, that the brake's maker lists for this thickness: about 13 mm longer than the stay is thick",
         Sources = [Sources.FlatMountBolts],
     };
 
@@ -93,7 +108,7 @@ internal static class DiscRelations
     public static Relation CarrierUnderRing { get; } = new Computed("matrix, a cell for every pair", UnderRing, [CarrierWithRing], [Sources.SplinedRotorNotes]);
 
     /// <summary>Inputs: thickness of the rotor, thickest and thinnest that the caliper is made for. No thinnest asks for nothing; no thickest is unknown.</summary>
-    public static Relation Thickness { get; } = new Computed("between the caliper's thinnest and thickest rotor", Between, [], [Sources.RotorFaq]);
+    public static Relation Thickness { get; } = new ThicknessRelation();
 
     /// <summary>Inputs: mount of the frame, caliper mounting, thickness of the stay, length of the bolt.</summary>
     public static Relation BoltInStay { get; } = new BoltRelation();
@@ -110,7 +125,7 @@ internal static class DiscRelations
             return new(Verdict.Fits, NoRing);
         }
 
-        if (values[2] == 0)
+        if (values[2] is 0 or NotThere)
         {
             return new(Verdict.NeedsPart, RingMissing, values[0] != OwnAxle && values[0] <= Lockring.Internal.LargestAxleMillimetres * 1_000L ? InnerRing : OuterRing);
         }
@@ -132,17 +147,35 @@ internal static class DiscRelations
             return new(Verdict.Fits, NoCarrier);
         }
 
-        return values[2] == 0 ? new(Verdict.NeedsPart, CarrierMissing, CarrierWithRing)
+        return values[2] is 0 or NotThere ? new(Verdict.NeedsPart, CarrierMissing, CarrierWithRing)
             : values[2] == RotorCarrier.Pins.FitCode && values[3] != Lockring.Internal.FitCode ? new(Verdict.NeedsMeasuring, PinsFoul)
             : new(Verdict.Fits, CarrierClear);
     }
 
-    private static Outcome Between(ReadOnlySpan<long> values) =>
-        values[0] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-        : values[1] == 0 ? new(Verdict.NeedsMeasuring, NoThickest)
-        : values[0] > values[1] ? new(Verdict.NeedsMeasuring, TooThick)
-        : values[0] < values[2] ? new(Verdict.NeedsMeasuring, TooThin)
-        : new(Verdict.Fits, Thick);
+    /// <summary>Between what the caliper is made for, and never a rotor that may be worn: makers print a least of 1.4 to 1.8 mm.</summary>
+    private sealed class ThicknessRelation : Relation, ICutsLengths
+    {
+        private const long LowestLeast = 1_400_000;
+
+        private const long HighestLeast = 1_800_000;
+
+        public override string Kind => "between the caliper's thinnest and thickest rotor, and not below the least that rotors are marked with";
+
+        public override ImmutableArray<Source> RestsOn => [Sources.RotorFaq];
+
+        public ImmutableArray<long> Cuts { get; } = [LowestLeast, HighestLeast];
+
+        public ImmutableArray<long> Gaps => [];
+
+        public override Outcome Judge(ReadOnlySpan<long> values) =>
+            values[0] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+            : values[0] < LowestLeast ? new(Verdict.Unsafe, WornOut)
+            : values[1] == 0 ? new(Verdict.NeedsMeasuring, NoThickest)
+            : values[0] > values[1] ? new(Verdict.NeedsMeasuring, TooThick)
+            : values[0] < values[2] ? new(Verdict.NeedsMeasuring, TooThin)
+            : values[0] < HighestLeast ? new(Verdict.NeedsMeasuring, MaybeWorn)
+            : new(Verdict.Fits, Thick);
+    }
 
     private static Bridge Ring(string id, string what, Lockring ring) => new()
     {
@@ -159,9 +192,12 @@ internal static class DiscRelations
     /// <summary>The bolt that a stay of a thickness wants; the inverse of the relation.</summary>
     public static long Bolt(long stay) => stay + Protrusion;
 
+    /// <summary>The pages say "about 13 mm"; a millimetre either way is our own bound.</summary>
+    private const long About = Nanometres.PerMillimetre;
+
     private sealed class BoltRelation : Relation, ICutsByOthers
     {
-        public override string Kind => "arithmetic: bolt = thickness of the stay + 13 mm";
+        public override string Kind => "arithmetic: bolt = thickness of the stay + about 13 mm";
 
         public override ImmutableArray<Source> RestsOn => [Sources.FlatMountBolts, Sources.FlatMountThinStay];
 
@@ -169,10 +205,11 @@ internal static class DiscRelations
         {
             int other = input == 2 ? 3 : 2;
             long step = input == 2 ? -Protrusion : Protrusion;
-            return row[other].State is KnownState.Value or KnownState.Measured
+            IEnumerable<long> at = row[other].State is KnownState.Value or KnownState.Measured
                 ? [row[other].Low + step, row[other].High + step]
                 : row[other].Codes is { } codes ? codes.Select(c => c + step)
                 : [Protrusion + 1];
+            return at.SelectMany(a => new[] { a - About, a, a + About });
         }
 
         public override Outcome Judge(ReadOnlySpan<long> values)
@@ -188,8 +225,8 @@ internal static class DiscRelations
             }
 
             return values[2] == 0 || values[3] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-                : values[3] > Bolt(values[2]) ? new(Verdict.Unsafe, BoltTooLong)
-                : values[3] == Bolt(values[2]) ? new(Verdict.Fits, BoltRight)
+                : values[3] > Bolt(values[2]) + About ? new(Verdict.Unsafe, BoltTooLong)
+                : values[3] >= Bolt(values[2]) - About ? new(Verdict.Fits, BoltRight)
                 : values[3] <= values[2] ? new(Verdict.DoesNotFit, BoltTooShort)
                 : new(Verdict.NeedsMeasuring, BoltShort);
         }

@@ -69,9 +69,8 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     /// The slots that this kind requires with this frame and fork: what a frame or fork is known to have no place for is not asked for,
     /// such as disc parts without a mount, a thru-axle where the slots are open, or a collar where the binder is part of the frame;
     /// nor a derailleur beside a rear hub that has one sprocket. A rim brake is asked for where a place for one is stated and no disc mount is,
-    /// a lever wherever a brake is that one works, and neither beside a brake inside the hub, save the lever of a drum or roller brake. Nuts never are.
-    /// nor a derailleur beside a rear hub that has one sprocket. A shifter goes with a derailleur or a hub gear, a shock with rear suspension;
-    /// front derailleur, front shifter, chain guide and a ring apart from the crankset are never required.
+    /// a lever wherever a brake is that one works, and neither beside a brake inside the hub, save the lever of a drum or roller brake. A shifter goes with a derailleur or a hub gear, a shock with rear suspension;
+    /// what is optional, such as nuts, a front derailleur or a chain guide, is never required.
     /// </summary>
     internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? front, Wheel? rear)
     {

@@ -9,7 +9,7 @@ namespace Lugwork;
 /// <summary>What the joints of brakes and hubs ask of the parts.</summary>
 internal static partial class JointInputs
 {
-    private const string LeverMeasure = "Read the lever or its maker's list; with the cable out, rule how far its end moves: about twice as far is long pull.";
+    private const string LeverMeasure = "Read the lever or its maker's list; or rule how far the cable moves while the lever is pulled through: about twice as far is long pull.";
     private const string FluidMeasure = "Read the cap of the reservoir; never guess by colour.";
     private const string TypeMeasure = "Look where it is held: one bolt through crown or bridge, two bosses below the rim, or two above it.";
     private const string RingMeasure = "Look at the ring: notches inside (cassette tool) or outside (tool of an external cup).";
@@ -64,9 +64,9 @@ internal static partial class JointInputs
         ? Input<Frame, Dimension>(slot, "rearBossSpacing", "rear boss spacing", p => p.RearBossSpacing, BossToBoss, Lengths)
         : Input<Fork, Dimension>(slot, "frontBossSpacing", "front boss spacing", p => p.FrontBossSpacing, BossToBoss, Lengths);
 
-    public static JointInput RingOf(Slot slot) => Input<Rotor, Lockring>(slot, "lockring", "lockring", p => p.Lockring, RingMeasure);
+    public static JointInput RingOf(Slot slot) => WithNone<Rotor, Lockring>(slot, "lockring", "lockring", p => p.Lockring, DiscRelations.NotThere, "none", RingMeasure);
 
-    public static JointInput CarrierOf(Slot slot) => Input<Rotor, RotorCarrier>(slot, "carrier", "carrier", p => p.Carrier, "Look at the carrier: bolts or pins hold the rotor.");
+    public static JointInput CarrierOf(Slot slot) => WithNone<Rotor, RotorCarrier>(slot, "carrier", "carrier", p => p.Carrier, DiscRelations.NotThere, "none", "Look at the carrier: bolts or pins hold the rotor.");
 
     public static JointInput ThicknessOf(Slot slot) => Input<Rotor, Dimension>(slot, "thickness", "rotor thickness", p => p.Thickness, "Micrometer on the track at its thinnest place, to 0.01 mm.", Lengths);
 

@@ -26,7 +26,7 @@ internal static partial class JointInputs
 
     public static JointInput CablesOfCover => Input<HeadsetCover, CableWay>(Slot.HeadsetCover, "cables", "cables at the cover", p => p.Cables, "Look for ways through the cover beside the hole for the steerer.");
 
-    public static JointInput SteererMaterialOfFork => Input<Fork, FrameMaterial>(Slot.Fork, "steererMaterial", "material of the steerer", p => p.SteererMaterial, "Look into the steerer from below: a magnet sticks to steel; black and woven, or a bonded crown, is carbon. Ask the fork's maker.");
+    public static JointInput SteererMaterialOfFork => Input<Fork, FrameMaterial>(Slot.Fork, "steererMaterial", "material of the steerer", p => p.SteererMaterial, "Look into the steerer from below: a magnet sticks to steel; black and woven is carbon. Ask the fork's maker.");
 
     public static JointInput PreloadKind => Input<Preload, SteererPreload>(Slot.Preload, "kind", "star nut or expander", p => p.Kind, "Look: sprung steel stars that are driven in, or a plug with a bolt that spreads it.");
 

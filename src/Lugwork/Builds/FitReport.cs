@@ -25,7 +25,7 @@ public sealed class FitReport
     }
 
     /// <summary>What this version does not judge yet, said in every report.</summary>
-    public const string NotYetJudged = "Not judged by this version: chainline, chain length, gear capacity, brake hoses, disc pads, spoke lengths, suspension travel, steerer lengths, cable routing.";
+    public const string NotYetJudged = "Not judged by this version: chainline, chain length, gear capacity, levers of hub brakes, brake hoses, disc pads, tyre pressure, spoke lengths, steerer lengths, cable routing.";
 
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }
@@ -35,6 +35,10 @@ public sealed class FitReport
 
     /// <summary>Every joint whose slots are filled.</summary>
     public ImmutableArray<Fit> Fits { get; }
+
+    /// <summary>Joints about what shows only on the parts, such as the gap of a binder or the bore of a shell, of which nothing is stated and which could still be wrong: nobody looked, and no verdict here speaks of them.</summary>
+    public ImmutableArray<Joint> NotLookedAt =>
+        [.. JointTable.All.Where(j => j.IsOnlyWhereLooked && j.Slots.All(s => Build[s] is not null) && !j.IsSeen(Build) && j.Judge(Build) != Verdict.Fits)];
 
     /// <summary>Required slots that are empty.</summary>
     public ImmutableArray<Slot> Missing { get; }
@@ -101,6 +105,11 @@ public sealed class FitReport
         }
 
         text.AppendLine(IsComplete ? "Every slot is filled." : $"Still empty: {string.Join(", ", Missing)}.");
+        if (NotLookedAt is { IsEmpty: false } unseen)
+        {
+            text.Append("Not looked at, so not judged: ").AppendJoin("; ", unseen.Select(j => j.Name)).AppendLine(".");
+        }
+
         text.Append(NotYetJudged);
         return text.ToString();
     }

@@ -85,9 +85,9 @@ public static class JointTable
         new("rear-thru-axle-length", "Rear thru-axle in frame, length", EndRelations.Length, AxleLengthAsked(Slot.Frame), LengthOfAxle(Slot.RearAxle), OldOf(Slot.Frame)) { Sources = [Sources.ThruAxleHelp, Sources.ThruAxleMaker], Caution = Cautions.AxleThread },
         new("rear-axle-nut-on-hub-axle", "Rear nuts on the hub axle", EndRelations.Nuts, AxleThreadOf(Slot.RearWheel), NutThread(Slot.RearNuts)) { Sources = [Sources.AxleNut], Caution = Cautions.Axle },
         new("hub-gear-in-dropout", "Hub gear in drop-outs", EndRelations.GearHubInDropout, GearsInside, RearSlotOf, WashersOf) { Sources = [Sources.NonTurnWashers], Caution = Cautions.HubGearAxle },
-        new("front-tyre-in-fork", "Front tyre in fork", TyreRoom.InFork, WidthOf(Slot.FrontTyre), LargestWidth(Slot.Fork), SeatOf(Slot.FrontTyre), LargestSeat(Slot.Fork)) { Sources = [Sources.WheelsManual], Caution = Cautions.TyreRoom },
+        new("front-tyre-in-fork", "Front tyre in fork", TyreRoom.InFork, WidthOf(Slot.FrontTyre), LargestWidth(Slot.Fork), SeatOf(Slot.FrontTyre), LargestSeat(Slot.Fork), Telescopes) { Sources = [Sources.WheelsManual], Caution = Cautions.TyreRoom },
         new("rear-tyre-in-frame", "Rear tyre in frame", TyreRoom.InFrame, WidthOf(Slot.RearTyre), LargestWidth(Slot.Frame), SeatOf(Slot.RearTyre), LargestSeat(Slot.Frame)) { Sources = [Sources.WheelsManual], Caution = Cautions.TyreRoom },
-        new("front-tyre-on-its-rim-in-fork", "Front tyre on its rim in fork", TyreRoom.GrownInFork, WidthOf(Slot.FrontTyre), Inner(Slot.FrontWheel), LargestWidth(Slot.Fork), SeatOf(Slot.FrontTyre), LargestSeat(Slot.Fork)) { Sources = [Sources.WidthTolerance], Caution = Cautions.TyreRoom },
+        new("front-tyre-on-its-rim-in-fork", "Front tyre on its rim in fork", TyreRoom.Grown, WidthOf(Slot.FrontTyre), Inner(Slot.FrontWheel), LargestWidth(Slot.Fork), SeatOf(Slot.FrontTyre), LargestSeat(Slot.Fork)) { Sources = [Sources.WidthTolerance], Caution = Cautions.TyreRoom },
         new("rear-tyre-on-its-rim-in-frame", "Rear tyre on its rim in frame", TyreRoom.Grown, WidthOf(Slot.RearTyre), Inner(Slot.RearWheel), LargestWidth(Slot.Frame), SeatOf(Slot.RearTyre), LargestSeat(Slot.Frame)) { Sources = [Sources.WidthTolerance], Caution = Cautions.TyreRoom },
         new("steerer-through-head-tube", "Steerer through head tube", HeadTubeRelations.SteererThrough, UpperEnd, Steerer) { Sources = [Sources.HeadsetChart], Caution = Cautions.SteeringCare },
         new("fork-in-head-tube", "Fork in head tube", HeadTubeRelations.ForkIn, LowerEnd, CrownSeatOfFork) { Sources = [Sources.HeadsetChart, Sources.HeadTubeComment], Caution = Cautions.SteeringCare },
@@ -141,7 +141,7 @@ public static class JointTable
         new("fork-crowns-on-frame", "Fork's crowns on frame", ForkRelations.CrownOnFrame, CrownsAllowed, CrownsOfFork) { Sources = [Sources.CommonPractice], Caution = Cautions.ForkClassCare },
         new("shock-in-frame", "Rear shock in frame", ShockRelations.InFrame, ShockOfFrame, SizeOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
         new("shock-hardware-in-frame", "Lower shock hardware in frame", ShockRelations.Hardware, LowerOfFrame, LowerOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
-        new("upper-shock-hardware-in-frame", "Upper shock hardware in frame", ShockRelations.UpperHardware, UpperOfFrame, UpperOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
+        new("upper-shock-hardware-in-frame", "Upper shock hardware in frame", ShockRelations.UpperHardware, UpperOfFrame, UpperOfShock, SizeOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
         new("shock-bush-in-eyelet", "Bush in the shock's eyelet", ShockRelations.Bush, Eyelet, Bush) { Sources = [Sources.EyeletBushings], Caution = Cautions.ShockSizeCare },
     ];
 }

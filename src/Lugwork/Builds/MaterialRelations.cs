@@ -28,11 +28,13 @@ internal static class MaterialRelations
 
     private static readonly Reason ByCollar = new("post-in-collar", "A post of {0} is held by a {1}.") { Sources = [Sources.CarbonPostCracks] };
 
+    private static readonly Reason CarbonInCollar = new("carbon-post-in-collar", "A post of {0} is held by a {1}: turn the slot of the collar away from the slot of the tube, and tighten it to the post maker's figure.", Cautions.CarbonPost) { Sources = [Sources.CarbonPostCracks] };
+
     private static readonly Reason MetalInTabs = new("metal-post-in-tabs", "A post of {0} is held by {1}.") { Sources = [Sources.CarbonPostCracks] };
 
     private static readonly Reason CarbonInTabs = new("carbon-post-in-tabs", "A post of {0} in {1}: the ears pinch it beside the slot, and posts have cracked there.", Cautions.CarbonPost)
     {
-        Mend = "a metal post; or a separate collar with its slot opposite the slot of the tube, where the ears allow one",
+        Mend = "a metal post",
         Sources = [Sources.CarbonPostCracks],
     };
 
@@ -49,7 +51,7 @@ internal static class MaterialRelations
     }
 
     private static Outcome MaterialCell(long material, long binder) =>
-        binder == SeatBinder.Collar.FitCode ? new(Verdict.Fits, ByCollar)
+        binder == SeatBinder.Collar.FitCode ? new(Verdict.Fits, material == FrameMaterial.Carbon.FitCode ? CarbonInCollar : ByCollar)
         : material == FrameMaterial.Carbon.FitCode ? new(Verdict.Unsafe, CarbonInTabs)
         : new(Verdict.Fits, MetalInTabs);
 }

@@ -19,6 +19,8 @@ internal sealed class ReportSheet
 
     public required string[] Cautions { get; init; }
 
+    public required string[] NotLookedAt { get; init; }
+
     public required string NotYetJudged { get; init; }
 }
 
@@ -69,6 +71,7 @@ public static class ReportFile
             PartsToAdd = [.. report.PartsToAdd.Select(r => r.What)],
             ToMeasure = [.. report.ToMeasure.Select(m => m.ToString())],
             Cautions = [.. report.Cautions.Select(c => c.Text)],
+            NotLookedAt = [.. report.NotLookedAt.Select(j => j.Id)],
             NotYetJudged = FitReport.NotYetJudged,
         };
         return JsonSerializer.Serialize(sheet, BuildJson.Default.ReportSheet);

@@ -1,4 +1,5 @@
 using Lugwork.Suspension;
+using Lugwork.Tyres;
 
 namespace Lugwork;
 
@@ -23,6 +24,26 @@ internal static partial class JointInputs
     public static readonly JointInput MostForkTravel = Input<Frame, Dimension>(Slot.Frame, "mostForkTravel", "most fork travel that the frame allows", p => p.MostForkTravel, "Ask the frame maker for the most travel; \"none\" if the maker prints none. Do not guess.", Lengths);
     public static readonly JointInput AxleToCrown = Input<Fork, Dimension>(Slot.Fork, "axleToCrown", "fork length, axle to crown", p => p.AxleToCrown, "Rule from the middle of the axle to the seat of the crown race, along the steering axis, without load, to 1 mm.", Lengths);
     public static readonly JointInput ForkTravel = Input<Fork, Dimension>(Slot.Fork, "travel", "fork travel", p => p.Travel, "Rule on the stanchion, full length to fully in, air or spring out, to 1 mm.", Lengths);
+    public static readonly JointInput Telescopes = new()
+    {
+        Slot = Slot.Fork,
+        Field = "travel",
+        Called = "fork with or without travel",
+        Read = part => ((Fork)part).Travel.State switch
+        {
+            KnownState.None => new(KnownState.Value, TyreRoom.Rigid, TyreRoom.Rigid, null),
+            KnownState.Value or KnownState.Measured or KnownState.OneOf => new(KnownState.Value, TyreRoom.Telescopic, TyreRoom.Telescopic, null),
+            KnownState state => new(state, 0, 0, null),
+        },
+        Domain = [TyreRoom.Telescopic, TyreRoom.Rigid],
+        Family = 0,
+        IsLength = false,
+        Show = code => code == TyreRoom.Rigid ? "rigid" : "with travel",
+        ShowKnown = part => ((Fork)part).Travel.State == KnownState.None ? "rigid" : ((Fork)part).Travel.InTradeWords(),
+        Evidence = part => ((Fork)part).Travel.Evidence,
+        RestsOn = part => ((Fork)part).Travel.Row,
+        Measure = "Look: a fork with stanchions has travel.",
+    };
     public static readonly JointInput CrownsAllowed = Input<Frame, CrownType>(Slot.Frame, "forkCrowns", "crowns that the frame allows", p => p.ForkCrowns, "Ask the frame maker: two crowns only where the maker says so in print.");
     public static readonly JointInput CrownsOfFork = Input<Fork, CrownType>(Slot.Fork, "crowns", "crowns of the fork", p => p.CrownsOrRigid, "Look: one crown below the head tube, or a second one above it.");
 }

@@ -22,13 +22,22 @@ internal static class EndRelations
         Sources = [Sources.AxleNut],
     };
 
+    /// <summary>M10 on 3/8 in is 0.475 mm, 3/8 in on M9 0.525 mm: such a nut starts, and its threads shear.</summary>
+    private const long NearlyOneSize = 600_000;
+
+    private static readonly Reason NutLoose = new("nut-nearly-of-the-axle", "Nuts of {1} on an axle of {0}: they go on, hold by the tops of the threads and strip when they are tightened.", Cautions.Axle)
+    {
+        Mend = "nuts of the axle's own thread",
+        Sources = [Sources.NutStripped],
+    };
+
     private static readonly Reason NutDiameter = new("nut-of-another-diameter", "Nuts of {1} do not go on an axle of {0}.", Cautions.Axle)
     {
         Mend = "nuts of the axle's own thread",
         Sources = [Sources.AxleNut],
     };
 
-    private static readonly Reason NutFromMemory = new("nut-thread-from-memory", "That a 14 mm axle has 1 mm a turn rests on memory: try the nut by hand over its whole length.", Cautions.Axle) { Sources = [Sources.Memory] };
+    private static readonly Reason NutFromMemory = new("nut-thread-from-memory", "Nuts of {1} on an axle of {0}; that 14 mm axles have 1 mm a turn rests on memory: try the nut by hand over its whole length.", Cautions.Axle) { Sources = [Sources.Memory] };
 
     private static readonly Reason LengthRight = new("axle-length-right", "A thru-axle {1} mm long where the maker asks for {0} mm; length of the thread and seat of the head, flat or conical, must be the maker's too.")
     {
@@ -57,8 +66,9 @@ internal static class EndRelations
 
     private static readonly Reason LipsKept = new("lips-kept", "A disc brake on open ends, {0}, with {2}: keep the skewer tight and the lips as they are.", Cautions.DiscOnOpenEnds) { Sources = [Sources.OpenEndsGlossary] };
 
-    private static readonly Reason NoLips = new("no-lips", "A disc brake on open ends, {0}, retention lips {2}: it pushes the axle towards the mouth of the slot, and only the skewer holds it. Ask the fork maker whether a disc brake is allowed.", Cautions.DiscOnOpenEnds)
+    private static readonly Reason WithoutLips = new("without-lips", "A disc brake on open ends, {0}, without retention lips: the brake pushes the axle towards the mouth of the slot, and nothing keeps the wheel in when the skewer works loose.", Cautions.DiscOnOpenEnds)
     {
+        Mend = "a fork with its lips in place, or one for a thru-axle",
         Sources = [Sources.OpenEndsGlossary],
     };
 
@@ -99,10 +109,13 @@ internal static class EndRelations
     {
         if (axle == nut)
         {
-            return axle == HubAxleThread.M14.FitCode ? new(Verdict.NeedsMeasuring, NutFromMemory) : new(Verdict.Fits, SameNut);
+            return new(Verdict.Fits, axle == HubAxleThread.M14.FitCode ? NutFromMemory : SameNut);
         }
 
-        return HubAxleThread.OfFitCode(axle).MainLength == HubAxleThread.OfFitCode(nut).MainLength ? new(Verdict.DoesNotFit, NutPitch) : new(Verdict.DoesNotFit, NutDiameter);
+        long over = (HubAxleThread.OfFitCode(nut).MainLength?.Value ?? 0) - (HubAxleThread.OfFitCode(axle).MainLength?.Value ?? 0);
+        return over == 0 ? new(Verdict.DoesNotFit, NutPitch)
+            : over is > 0 and <= NearlyOneSize ? new(Verdict.Unsafe, NutLoose)
+            : new(Verdict.DoesNotFit, NutDiameter);
     }
 
     private static Outcome Lips(ReadOnlySpan<long> values)
@@ -115,7 +128,7 @@ internal static class EndRelations
         HubStandard end = HubStandard.OfFitCode(values[0]);
         return end.Axles.IsEmpty ? new(Verdict.NeedsMeasuring, OwnEnd)
             : end.TakesThruAxle ? new(Verdict.Fits, Closed)
-            : values[2] != RetentionLips.Kept.FitCode ? new(Verdict.NeedsMeasuring, NoLips)
+            : values[2] != RetentionLips.Kept.FitCode ? new(Verdict.Unsafe, WithoutLips)
             : new(Verdict.Fits, LipsKept);
     }
 
@@ -134,8 +147,15 @@ internal static class EndRelations
             : new(Verdict.DoesNotFit, OtherWashers);
     }
 
-    private sealed class LengthRelation : Relation
+    /// <summary>An axle is ruled to half a millimetre; our own bound.</summary>
+    private const long Ruled = Nanometres.PerMillimetre / 2;
+
+    private sealed class LengthRelation : Relation, ICutsLengths
     {
+        public ImmutableArray<long> Cuts => [];
+
+        public ImmutableArray<long> Gaps { get; } = [Ruled, -Ruled];
+
         public override string Kind => "the length that the maker asks for";
 
         public override ImmutableArray<Source> RestsOn => [Sources.ThruAxleHelp, Sources.ThruAxleMaker, Sources.Derived];
@@ -143,8 +163,8 @@ internal static class EndRelations
         public override Outcome Judge(ReadOnlySpan<long> values) =>
             values[0] == 0 || values[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
             : values[1] <= values[2] ? new(Verdict.DoesNotFit, ShorterThanHub)
-            : values[1] < values[0] ? new(Verdict.Unsafe, AxleTooShort)
-            : values[1] > values[0] ? new(Verdict.DoesNotFit, AxleTooLong)
+            : values[1] < values[0] - Ruled ? new(Verdict.Unsafe, AxleTooShort)
+            : values[1] > values[0] + Ruled ? new(Verdict.DoesNotFit, AxleTooLong)
             : new(Verdict.Fits, LengthRight);
     }
 }

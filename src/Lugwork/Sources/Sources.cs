@@ -554,6 +554,9 @@ public static class Sources
     /// <summary>Operation manual, wheels check.</summary>
     public static Source WheelsManual { get; } = new("WHEELS-MANUAL", SourceKind.MakerDocument, Confidence.Medium, "Operation manual, wheels check", "bicycle maker's operating manual (Ghost)", "c. 2012", "38.142.81.21:8001/manual/ghost-bikes/amr/operation-manual-english/page-21.html");
 
+    /// <summary>A nut of 10 mm on an axle of 3/8 in.</summary>
+    public static Source NutStripped { get; } = new("NUT-STRIPPED", SourceKind.Community, Confidence.Low, "What's a Guy Gotta Do to Get a Nut in this Town?", "blog.cosmocatalano.com", "undated", "blog.cosmocatalano.com");
+
     /// <summary>Suspension fork maintenance.</summary>
     public static Source LargeFrontTyre { get; } = new("LARGE-FRONT-TYRE", SourceKind.MakerDocument, Confidence.Medium, "Suspension Fork Maintenance (bicycle manual, p. 63)", "bicycle maker's manual (Felt)", "undated", "easymanua.ls/felt/bicycle/manual?p=63");
 
@@ -1156,7 +1159,7 @@ public static class Sources
         PullBlog, PullScience, ThickPlates, TenSpeedExample, SpacingCribSheet, CogPitch,
         CassetteSpacers, ChainlineTable, ChainlineNotes, ChainlineRoadDisc, OffsetAxle, ChainlineHelp,
         Chainline55, ChainlineRange, ChainlineFormula, SplinedBracketText,
-        RacingClearance, WheelsManual, LargeFrontTyre,
+        RacingClearance, WheelsManual, LargeFrontTyre, NutStripped,
         ShellThreads, UnthreadedShells, ShellThreadScope, CycleThreads, SpacerChart24, SpacerChart30,
         Overview2899, BracketStandards, BracketTable, BracketSense, BracketMisconceptions, CranksAndBrackets,
         BracketDetail, BracketGuide, T47Width, T47Asymmetric, T47Twist, T47Woes,

@@ -32,7 +32,7 @@ internal static class ForkRelations
     private static Outcome Cell(long frame, long fork) =>
         frame == CrownType.Single.FitCode && fork == CrownType.Dual.FitCode ? new(Verdict.Unsafe, NotRated) : new(Verdict.Fits, Allowed);
 
-    /// <summary>A limit of "none" is not printed; one of the two is enough, and none at all has to be asked for.</summary>
+    /// <summary>A limit of "none" is not printed. A limit of length is enough; one of travel is for suspension forks, and says nothing of a rigid one.</summary>
     private sealed class ForkLimit : Relation
     {
         public override string Kind => "at most, in length and in travel";
@@ -43,7 +43,7 @@ internal static class ForkRelations
             return length == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
                 : longest != 0 && length > longest ? new(Verdict.Unsafe, TooLong)
                 : most != 0 && travel > most ? new(Verdict.Unsafe, TooMuchTravel)
-                : longest == 0 && most == 0 ? new(Verdict.NeedsMeasuring, NoLimit)
+                : longest == 0 && (most == 0 || travel == 0) ? new(Verdict.NeedsMeasuring, NoLimit)
                 : new(Verdict.Fits, WithinLimit);
         }
     }

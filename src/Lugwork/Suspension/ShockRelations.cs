@@ -53,7 +53,7 @@ internal static class ShockRelations
     /// <summary>Inputs: the frame's width and bolt, the hardware.</summary>
     public static Relation Hardware { get; } = new SameKey(0, 1, SameHardware, (_, _) => OtherHardware, []);
 
-    /// <summary>The same at the upper end, where a trunnion has none on either side.</summary>
+    /// <summary>The same at the upper end, where a trunnion has none on either side. Third input: the shock.</summary>
     public static Relation UpperHardware { get; } = new WhereNotTrunnion();
 
     /// <summary>Inputs: the bush that the eyelet is made for, the bush.</summary>
@@ -63,9 +63,9 @@ internal static class ShockRelations
 
     private sealed class WhereNotTrunnion : Relation
     {
-        public override string Kind => "same key, or none on either side";
+        public override string Kind => "same key, or none on either side of a trunnion";
 
-        public override Outcome Judge(ReadOnlySpan<long> values) => values[0] == 0 && values[1] == 0 ? new(Verdict.Fits, NoHardware) : Hardware.Judge(values);
+        public override Outcome Judge(ReadOnlySpan<long> values) => values[0] == 0 && values[1] == 0 && values[2] != 0 && ShockSize.OfFitCode(values[2]).Mount == ShockMount.Trunnion ? new(Verdict.Fits, NoHardware) : Hardware.Judge(values);
     }
 
     private static Outcome Cell(long frame, long shock)

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Tyres;
 
 /// <summary>Tape in the bed of a rim.</summary>
@@ -26,14 +28,35 @@ internal static class RimTapeRelations
     };
 
     /// <summary>Inputs: width of the tape, widest hole of the bed, inner width.</summary>
-    public static Relation InBed { get; } = new Computed("wider than the hole, no wider than the bed", Judge, [], [Sources.Iso5775Part2Extract]);
+    public static Relation InBed { get; } = new TapeRelation();
 
-    private static Outcome Judge(ReadOnlySpan<long> values)
+    private static readonly Reason Scant = new("tape-scant", "A tape {0} mm wide over holes of {1} mm: a millimetre of shift opens a hole, and a tubeless rim has to be covered from wall to wall.", Cautions.RimTape)
     {
-        (long tape, long hole, long inner) = (values[0], values[1], values[2]);
-        return tape == 0 ? (hole == 0 ? new(Verdict.Fits, ClosedBed) : new(Verdict.DoesNotFit, Missing))
-            : tape <= hole ? new(Verdict.DoesNotFit, TooNarrow)
-            : inner != 0 && tape > inner ? new(Verdict.NeedsMeasuring, Wide)
-            : new(Verdict.Fits, hole == 0 ? ClosedBed : Covers);
+        Mend = "a tape at least 2 mm wider than the widest hole; for tubeless the width that the tape's maker names for this rim",
+        Sources = [Sources.CommonPractice, Sources.Iso5775Part2Extract],
+    };
+
+    private sealed class TapeRelation : Relation, ICutsLengths
+    {
+        // A millimetre over each edge of the hole; common practice, no source.
+        private const long BothEdges = 2 * Nanometres.PerMillimetre;
+
+        public override string Kind => "wider than the hole by 2 mm, no wider than the bed";
+
+        public override ImmutableArray<Source> RestsOn => [Sources.Iso5775Part2Extract, Sources.CommonPractice];
+
+        public ImmutableArray<long> Cuts => [];
+
+        public ImmutableArray<long> Gaps { get; } = [BothEdges];
+
+        public override Outcome Judge(ReadOnlySpan<long> values)
+        {
+            (long tape, long hole, long inner) = (values[0], values[1], values[2]);
+            return tape == 0 ? (hole == 0 ? new(Verdict.Fits, ClosedBed) : new(Verdict.DoesNotFit, Missing))
+                : tape <= hole ? new(Verdict.DoesNotFit, TooNarrow)
+                : inner != 0 && tape > inner ? new(Verdict.NeedsMeasuring, Wide)
+                : hole != 0 && tape < hole + BothEdges ? new(Verdict.NeedsMeasuring, Scant)
+                : new(Verdict.Fits, hole == 0 ? ClosedBed : Covers);
+        }
     }
 }

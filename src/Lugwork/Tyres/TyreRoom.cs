@@ -32,8 +32,14 @@ internal static class TyreRoom
     /// <summary>Inputs: tyre width, largest width, tyre's bead seat, bead seat of the largest.</summary>
     public static Relation InFrame { get; } = new Computed("at most, within one wheel size", v => Judge(v, OtherWheel), [], [Sources.WidthTolerance, Sources.WheelsManual, Sources.WheelRegulation]);
 
-    /// <summary>The same at a fork: a tyre of another wheel size that is larger outside may meet the crown at full travel.</summary>
-    public static Relation InFork { get; } = new Computed("at most, within one wheel size; never larger outside", v => Judge(v, OtherWheel, LargerWheel), [], [Sources.WidthTolerance, Sources.WheelsManual, Sources.WheelRegulation, Sources.LargeFrontTyre]);
+    /// <summary>Code of a fork without travel.</summary>
+    public const long Rigid = 2;
+
+    /// <summary>Code of a fork with travel.</summary>
+    public const long Telescopic = 1;
+
+    /// <summary>The same at a fork, fifth input whether it has travel: a tyre of another wheel size that is larger outside may meet the crown at full travel.</summary>
+    public static Relation InFork { get; } = new Computed("at most, within one wheel size; never larger outside", v => Judge(v, OtherWheel, v[4] == Rigid ? null : LargerWheel), [], [Sources.WidthTolerance, Sources.WheelsManual, Sources.WheelRegulation, Sources.LargeFrontTyre]);
 
     /// <summary>The inverse: the widest tyre of a wheel size that surely goes where the maker allows this; 0 where nothing is sure.</summary>
     public static long Accepts(long largestWidth, long largestSeat, long seat) => seat == largestSeat ? largestWidth : 0;
@@ -63,8 +69,6 @@ internal static class TyreRoom
 
     private static readonly Reason OtherWheelGrown = OtherWheel with { Template = "{0} where the maker's limit, {2}, is for another wheel size: ask the maker, and measure the mounted tyre." };
 
-    private static readonly Reason LargerWheelGrown = LargerWheel with { Template = "{0} is larger outside than the largest that the fork's maker allows, {2}: it may meet the crown at full travel and stop the wheel." };
-
     private static readonly Reason TooWideGrown = TooWide with { Template = "{0} is wider than the largest that the maker allows, {2}, on any rim." };
 
     /// <summary>A tyre may measure this much less or more than its label: arithmetic refuses only beyond it, and a tyre that grows fits only this far within.</summary>
@@ -78,10 +82,7 @@ internal static class TyreRoom
     /// Inputs: tyre width, inner rim width, largest width, tyre's bead seat, bead seat of the largest. On a rim wider than the one on which
     /// it is measured a tyre grows by 0.4 to 1.0 mm for each millimetre.
     /// </summary>
-    public static Relation Grown { get; } = new GrownTyre(null);
-
-    /// <summary>The same at a fork.</summary>
-    public static Relation GrownInFork { get; } = new GrownTyre(LargerWheelGrown);
+    public static Relation Grown { get; } = new GrownTyre();
 
     /// <summary>The inverse: the widest rim on which a tyre surely stays within the limit, nanometres; 0 where its label is above it.</summary>
     public static long WidestRim(long width, long largest) => width > largest ? 0 : MeasuringRim(width) + Math.Max(0, largest - width - Tolerance);
@@ -97,7 +98,7 @@ internal static class TyreRoom
         return rim * Nanometres.PerMillimetre;
     }
 
-    private sealed class GrownTyre(Reason? larger) : Relation, ICutsByOthers
+    private sealed class GrownTyre : Relation, ICutsByOthers
     {
         public override string Kind => "arithmetic: growth on a rim wider than the measuring rim, within one wheel size";
 
@@ -134,7 +135,7 @@ internal static class TyreRoom
 
             if (values[3] != values[4])
             {
-                return larger is not null && Outside(width, values[3]) > Outside(largest, values[4]) ? new(Verdict.Unsafe, larger) : new(Verdict.NeedsMeasuring, OtherWheelGrown);
+                return new(Verdict.NeedsMeasuring, OtherWheelGrown);
             }
 
             if (width > largest)

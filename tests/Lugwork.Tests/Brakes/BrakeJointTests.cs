@@ -215,7 +215,7 @@ public sealed class BrakeJointTests
     [InlineData("F110-15B", "center-lock", "none", Verdict.NeedsPart)]
     [InlineData("F110-15B", "six-bolt", "none", Verdict.Fits)]
     [InlineData("F110-15B", "six-bolt", "unknown", Verdict.Fits)]
-    [InlineData("F100-12", "center-lock", "unknown", Verdict.Fits)]
+    [InlineData("F100-12", "center-lock", "unknown", Verdict.NeedsMeasuring)]
     [InlineData("F110-15B", "center-lock", "unknown", Verdict.NeedsMeasuring)]
     [InlineData("unknown", "center-lock", "internal", Verdict.NeedsMeasuring)]
     [InlineData("F-OWN", "center-lock", "external", Verdict.NeedsMeasuring)]
@@ -241,10 +241,13 @@ public sealed class BrakeJointTests
     [Theory]
     [InlineData("1.8", "1.8", "1.5", Verdict.Fits)]
     [InlineData("1.800001", "1.8", "1.5", Verdict.NeedsMeasuring)]
-    [InlineData("1.5", "1.8", "1.5", Verdict.Fits)]
+    [InlineData("1.799999", "1.8", "1.5", Verdict.NeedsMeasuring)]
+    [InlineData("1.5", "1.8", "1.5", Verdict.NeedsMeasuring)]
     [InlineData("1.499999", "1.8", "1.5", Verdict.NeedsMeasuring)]
     [InlineData("2.0", "1.8", "1.5", Verdict.NeedsMeasuring)]
-    [InlineData("1.4", "1.8", "none", Verdict.Fits)]
+    [InlineData("1.4", "1.8", "none", Verdict.NeedsMeasuring)]
+    [InlineData("1.399999", "1.8", "none", Verdict.Unsafe)]
+    [InlineData("1.399999", "unknown", "unknown", Verdict.Unsafe)]
     [InlineData("1.8", "none", "1.5", Verdict.NeedsMeasuring)]
     [InlineData("none", "1.8", "1.5", Verdict.DoesNotFit)]
     [InlineData("unknown", "1.8", "1.5", Verdict.NeedsMeasuring)]
@@ -257,12 +260,12 @@ public sealed class BrakeJointTests
 
     [Theory]
     [InlineData("FM-rear-140", "flat", "20", "33", Verdict.Fits)]
-    [InlineData("FM-rear-140", "flat", "20", "33.000001", Verdict.Unsafe)]
-    [InlineData("FM-rear-140", "flat", "20", "32.999999", Verdict.NeedsMeasuring)]
+    [InlineData("FM-rear-140", "flat", "20", "34.000001", Verdict.Unsafe)]
+    [InlineData("FM-rear-140", "flat", "20", "31.999999", Verdict.NeedsMeasuring)]
     [InlineData("FM-rear-140", "flat", "20", "20", Verdict.DoesNotFit)]
     [InlineData("FM-rear-160", "flat", "20", "38", Verdict.Unsafe)]
     [InlineData("FM-rear-140", "flat", "20 ± 0.5", "38", Verdict.Unsafe)]
-    [InlineData("FM-rear-140", "flat", "20 ± 0.5", "33", Verdict.NeedsMeasuring)]
+    [InlineData("FM-rear-140", "flat", "20 ± 1.1", "33", Verdict.NeedsMeasuring)]
     [InlineData("FM-rear-140", "flat", "unknown", "33", Verdict.NeedsMeasuring)]
     [InlineData("FM-rear-140", "flat", "20", "unknown", Verdict.NeedsMeasuring)]
     [InlineData("PM-160", "post", "unknown", "unknown", Verdict.Fits)]
@@ -278,8 +281,9 @@ public sealed class BrakeJointTests
         {
             long bolt = DiscRelations.Bolt(stay);
             Assert.Equal(
-                (Verdict.NeedsMeasuring, Verdict.Fits, Verdict.Unsafe),
-                (Judged(stay, bolt - 1), Judged(stay, bolt), Judged(stay, bolt + 1)));
+                (Verdict.Fits, Verdict.Fits, Verdict.Fits, Verdict.Unsafe),
+                (Judged(stay, bolt - 1_000_000), Judged(stay, bolt), Judged(stay, bolt + 1_000_000), Judged(stay, bolt + 1_000_001)));
+            Assert.NotEqual(Verdict.Fits, Judged(stay, bolt - 1_000_001));
         }
 
         static Verdict Judged(long stay, long bolt) => DiscRelations.BoltInStay.Judge([BrakeMount.FlatRear140.FitCode, CaliperFoot.Flat.FitCode, stay, bolt]).Verdict;

@@ -97,7 +97,9 @@ public sealed class SmallerJointTests
 
     [Theory]
     [InlineData("19", "innerWidth 19; bedHole 9", Verdict.Fits)]
-    [InlineData("9.000001", "innerWidth 19; bedHole 9", Verdict.Fits)]
+    [InlineData("9.000001", "innerWidth 19; bedHole 9", Verdict.NeedsMeasuring)]
+    [InlineData("10.999999", "innerWidth 19; bedHole 9", Verdict.NeedsMeasuring)]
+    [InlineData("11", "innerWidth 19; bedHole 9", Verdict.Fits)]
     [InlineData("9", "innerWidth 19; bedHole 9", Verdict.DoesNotFit)]
     [InlineData("8", "innerWidth 19; bedHole 9", Verdict.DoesNotFit)]
     [InlineData("19.000001", "innerWidth 19; bedHole 9", Verdict.NeedsMeasuring)]

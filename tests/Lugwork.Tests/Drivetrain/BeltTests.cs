@@ -80,11 +80,12 @@ public sealed class BeltTests
     [Fact]
     public void A_hub_gear_with_a_belt_asks_for_no_derailleur_and_only_for_the_belts_system()
     {
-        Build build = Bench.WholeBicycle().Without(Slot.RearDerailleur)
-            .With(Wheel.Read("hub R142-12; ends swappable; body IGH-3lug; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; axle thread M10x1; washers horizontal"), Slot.RearWheel)
-            .With(Cassette.Read("pattern 3-lug; sprockets belt"))
-            .With(Crankset.Read("spindle 24-road; pedals 9/16; rings belt"))
-            .With(Chain.Read("belt"));
+        Build build = Bench.WholeBicycle().Without(Slot.RearDerailleur).Without(Slot.FrontDerailleur).Without(Slot.FrontShifter).Without(Slot.ChainGuide).Without(Slot.Chainring)
+            .With(Wheel.Read("hub R142-12; ends swappable; body IGH-3lug; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; axle thread M10x1; washers horizontal; hold clincher; valve hole 6.5; rim depth 24; bed hole 9"), Slot.RearWheel)
+            .With(Cassette.Read("pattern 3-lug; sprockets belt; spacing single"))
+            .With(Crankset.Read("spindle 24-road; pedals 9/16; rings belt; bolt circle none; direct mount none; largest ring 46; designed width none"))
+            .With(Chain.Read("belt"))
+            .With(Shifter.Read("cable; pull R; spacing 9; with derailleur none; with sprockets allowed"), Slot.Shifter);
         build = Rebuilt(build, build.Frame with { RearTriangle = Known<RearTriangle>.Of(RearTriangle.Opens), RearSlot = Known<Lugwork.Hubs.DropoutSlot>.Of(Lugwork.Hubs.DropoutSlot.Horizontal) });
         FitReport report = build.Check();
         Assert.True(report.IsComplete);

@@ -58,8 +58,15 @@ public sealed class SuspensionJointTests
     public void Hardware_is_the_frames_at_each_end_and_a_trunnion_has_none_above(string frame, string shock, Verdict lower, Verdict upper)
     {
         Assert.Equal(lower, Bench.Judge("shock-hardware-in-frame", "lower shock hardware " + frame, (Slot.Shock, Shock.Read("lower hardware " + shock))).Verdict);
-        Assert.Equal(upper, Bench.Judge("upper-shock-hardware-in-frame", "upper shock hardware " + frame, (Slot.Shock, Shock.Read("upper hardware " + shock))).Verdict);
+        Assert.Equal(upper, Bench.Judge("upper-shock-hardware-in-frame", "upper shock hardware " + frame, (Slot.Shock, Shock.Read("size trunnion 185x55; upper hardware " + shock))).Verdict);
     }
+
+    [Theory]
+    [InlineData("size 210x55", Verdict.DoesNotFit)]
+    [InlineData("size trunnion 185x55", Verdict.Fits)]
+    [InlineData("size unknown", Verdict.NeedsMeasuring)]
+    public void Only_a_trunnion_has_no_upper_hardware(string shock, Verdict expected) =>
+        Assert.Equal(expected, Bench.Judge("upper-shock-hardware-in-frame", "upper shock hardware none", (Slot.Shock, Shock.Read(shock + "; upper hardware none"))).Verdict);
 
     [Theory]
     [InlineData("eyelet 12.7; bush 12.7", Verdict.Fits)]

@@ -96,10 +96,14 @@ public sealed class TyreRoomLaws
     public void Another_wheel_size_in_a_fork_is_unsafe_where_the_tyre_is_larger_outside(string largest, string tyre, Verdict inFork)
     {
         Build build = Build.From(Frame.Read($"largest tyre {largest}"))
-            .With(Fork.Read($"largest tyre {largest}"))
+            .With(Fork.Read($"largest tyre {largest}; travel 120"))
             .With(Tyre.Read(tyre), Slot.FrontTyre)
             .With(Tyre.Read(tyre), Slot.RearTyre);
         Assert.Equal(inFork, build.Check().Fits.Single(f => f.Joint!.Id == "front-tyre-in-fork").Verdict);
         Assert.Equal(Verdict.NeedsMeasuring, build.Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-in-frame").Verdict);
+        foreach (string travel in new[] { "none", "unknown" })
+        {
+            Assert.Equal(Verdict.NeedsMeasuring, build.With(Fork.Read($"largest tyre {largest}; travel {travel}")).Check().Fits.Single(f => f.Joint!.Id == "front-tyre-in-fork").Verdict);
+        }
     }
 }
