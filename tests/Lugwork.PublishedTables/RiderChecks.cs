@@ -22,7 +22,7 @@ public sealed class RiderChecks
     [InlineData("310 lb", 0, Verdict.Unsafe, Fork)]
     public void Rider_and_cargo_stay_below_300_pounds_as_worked_out(string rider, int cargo, Verdict expected, string source)
     {
-        Load alone = Load.Parse(rider);
+        Load alone = Load.Parse(rider, null);
         Load whole = Load.Of(alone.Mass + Mass.FromPounds(cargo));
         string limit = Published.Key<Load>("300 lb", source);
         Build build = Build.From(Frame.Read($"load limit {limit}; system limit none")).With(Rider.Read($"{alone}; with luggage {whole}"));
@@ -116,7 +116,7 @@ public sealed class RiderChecks
     [InlineData("category 3", 61, Categories)]
     [InlineData("category 4", 122, Categories)]
     public void A_category_ends_at_the_printed_drop(string category, int centimetres, string source) =>
-        Assert.True(Math.Abs(UseCategory.Parse(category).GreatestDrop!.Value.Centimeters - centimetres) < 1e-9, source);
+        Assert.True(Math.Abs(UseCategory.Parse(category, null).GreatestDrop!.Value.Centimeters - centimetres) < 1e-9, source);
 
     private static int Pounds(string text) => int.Parse(text.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
 
@@ -124,6 +124,6 @@ public sealed class RiderChecks
     private static bool Beside(string pounds, string kilograms)
     {
         int places = kilograms.Contains('.', StringComparison.Ordinal) ? 1 : 0;
-        return decimal.Round(Load.Parse(pounds).Kilograms, places) == decimal.Parse(kilograms, System.Globalization.CultureInfo.InvariantCulture);
+        return decimal.Round(Load.Parse(pounds, null).Kilograms, places) == decimal.Parse(kilograms, System.Globalization.CultureInfo.InvariantCulture);
     }
 }

@@ -79,9 +79,9 @@ public readonly record struct Load : IInterfaceValue<Load>
     public static Reading<Load> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
-        if (!TryFigure(ref cursor, out decimal figure, out string reason))
+        if (!TryFigure(ref cursor, out decimal figure, out bool thousands))
         {
-            return Reading<Load>.Refused(reason, cursor.Position);
+            return Reading<Load>.Refused("a mass is expected, such as 120 kg, 265 lb or 18 st 13 lb", cursor.Position);
         }
 
         cursor.SkipBlanks();
@@ -95,6 +95,10 @@ public readonly record struct Load : IInterfaceValue<Load>
         else if (Says(unit, "lb", "lbs", "pound", "pounds"))
         {
             grams = figure * GramsPerPound;
+            if (thousands && figure >= 1 && grams * 1_000 <= MostGrams)
+            {
+                return Reading<Load>.Refused("the comma may part thousands: write a point, or the figure without it");
+            }
         }
         else if (Says(unit, "st", "stone", "stones"))
         {
@@ -102,12 +106,7 @@ public readonly record struct Load : IInterfaceValue<Load>
             if (!cursor.AtEnd)
             {
                 int poundsAt = cursor.Position;
-                if (!TryFigure(ref cursor, out pounds, out reason))
-                {
-                    return Reading<Load>.Refused(reason, cursor.Position);
-                }
-
-                if (!Says(Unit(ref cursor), "lb", "lbs", "pound", "pounds") || pounds >= PoundsPerStone)
+                if (!TryFigure(ref cursor, out pounds, out _) || !Says(Unit(ref cursor), "lb", "lbs", "pound", "pounds") || pounds >= PoundsPerStone)
                 {
                     return Reading<Load>.Refused("less than 14 lb may follow the stone, with their unit", poundsAt);
                 }
@@ -163,8 +162,8 @@ public readonly record struct Load : IInterfaceValue<Load>
 
     private static long Whole(decimal grams) => (long)decimal.Round(grams, 0, MidpointRounding.AwayFromZero);
 
-    /// <summary>A number; a comma before three digits may part thousands as well as decimals and is refused.</summary>
-    private static bool TryFigure(ref TextCursor cursor, out decimal figure, out string reason)
+    /// <summary>A number, and whether a comma before three digits, which may part thousands, is in it.</summary>
+    private static bool TryFigure(ref TextCursor cursor, out decimal figure, out bool thousands)
     {
         cursor.SkipBlanks();
         ReadOnlySpan<char> rest = cursor.Rest;
@@ -172,15 +171,7 @@ public readonly record struct Load : IInterfaceValue<Load>
         bool read = cursor.TryNumber(out long millionths);
         figure = millionths / 1_000_000m;
         ReadOnlySpan<char> digits = rest[..(cursor.Position - start)];
-        int comma = digits.IndexOf(',');
-        if (read && comma >= 0 && digits.Length - comma == 4)
-        {
-            cursor.Position = start + comma;
-            reason = "a comma before three digits may part thousands: write a point";
-            return false;
-        }
-
-        reason = "a mass is expected, such as 120 kg, 265 lb or 18 st 13 lb";
+        thousands = digits.IndexOf(',') is > 0 and int comma && digits.Length - comma == 4;
         return read;
     }
 

@@ -20,10 +20,12 @@ public sealed class LoadTests
     [InlineData("500 kg", 500_000)]
     [InlineData("0.001 kg", 1)]
     [InlineData("1102.3 lb", 499_995)]
+    [InlineData("82,500 kg", 82_500)]
+    [InlineData("181,103 lb", 82_147)]
     public void Kilograms_pounds_and_stone_are_read_to_the_gram(string text, int grams)
     {
-        Assert.Equal(grams, Load.Parse(text).Grams);
-        Assert.Equal(grams, Load.Parse(Load.Parse(text).FitKey).Grams);
+        Assert.Equal(grams, Load.Parse(text, null).Grams);
+        Assert.Equal(grams, Load.Parse(Load.Parse(text, null).FitKey, null).Grams);
     }
 
     [Theory]
@@ -46,7 +48,7 @@ public sealed class LoadTests
     [InlineData("120 mm")]
     [InlineData("120 g")]
     [InlineData("1,102 lb")]
-    [InlineData("82,500 kg")]
+    [InlineData("1,000 lb")]
     [InlineData("100-120 kg")]
     public void Anything_else_is_refused_with_its_reason(string text)
     {
@@ -61,7 +63,6 @@ public sealed class LoadTests
         Assert.Equal(4, Load.Read("120 N").Position);
         Assert.Equal(7, Load.Read("120 kg / 265 lb").Position);
         Assert.Equal(6, Load.Read("18 st 14 lb").Position);
-        Assert.Equal(1, Load.Read("1,102 lb").Position);
     }
 
     [Fact]
@@ -106,7 +107,7 @@ public sealed class UseCategoryTests
     [InlineData("Category 5", 5)]
     [InlineData("ASTM condition 3", 3)]
     [InlineData("condition 4, rough descents", 4)]
-    public void A_condition_is_read_by_number(string text, int code) => Assert.Equal(code, UseCategory.Parse(text).FitCode);
+    public void A_condition_is_read_by_number(string text, int code) => Assert.Equal(code, UseCategory.Parse(text, null).FitCode);
 
     [Theory]
     [InlineData("0")]
