@@ -16,6 +16,7 @@ internal static class Bicycles
     /// <param name="post">Diameter of the seatpost, millimetres.</param>
     public static Build Touring(decimal post)
     {
+        Known<UseCategory> use = Known<UseCategory>.Of(UseCategory.Condition2);
         Wheel wheel = new()
         {
             Ends = Known<HubEnds>.Of(HubEnds.Swappable),
@@ -30,6 +31,9 @@ internal static class Bicycles
             ValveHole = Known<ValveHole>.Of(ValveHole.Narrow),
             RimDepth = Millimetres(24),
             BedHole = Millimetres(9),
+            LoadLimit = Kilograms(120),
+            SystemLimit = Known<Load>.None,
+            Use = use,
         };
         InnerTube tube = new()
         {
@@ -88,6 +92,9 @@ internal static class Bicycles
             HeadsetCables = Known<CableWay>.Of(CableWay.Outside),
             ShellFace = Known<ShellFace>.Of(ShellFace.Bare),
             DropperEntry = Known<DropperEntry>.Of(DropperEntry.Hole),
+            LoadLimit = Kilograms(120),
+            SystemLimit = Known<Load>.None,
+            Use = use,
         })
             .With(new Fork
             {
@@ -102,6 +109,9 @@ internal static class Bicycles
                 FrontLips = Known<RetentionLips>.None,
                 LargestFrontTyre = Known<TyreSize>.Of(TyreSize.Of(42, BeadSeat.OfFitCode(622))),
                 SteererMaterial = Known<FrameMaterial>.Of(FrameMaterial.Steel),
+                LoadLimit = Kilograms(120),
+                SystemLimit = Known<Load>.None,
+                Use = use,
             })
             .With(tube, Slot.FrontTube)
             .With(tube, Slot.RearTube)
@@ -117,6 +127,7 @@ internal static class Bicycles
             .With(new Grips { Bore = Known<GripDiameter>.Of(GripDiameter.Mm22Point2) })
             .With(new ShellAdapter { Kind = Known<BracketAdapter>.Of(BracketAdapter.Outboard) })
             .With(new Dropper { Routing = Known<DropperRouting>.Of(DropperRouting.Internal) })
+            .With(new Rider { Mass = Kilograms(82), WithLuggage = Kilograms(95), System = Kilograms(108), Use = use })
             .With(axle with { Length = Millimetres(127) }, Slot.FrontAxle)
             .With(axle, Slot.RearAxle)
             .With(new Headset
@@ -131,8 +142,8 @@ internal static class Bicycles
                 UpperBearing = bearing,
                 LowerBearing = bearing,
             })
-            .With(new Stem { Foot = Known<StemFoot>.Of(StemFoot.Clamp28Point6), BarClamp = Known<BarClamp>.Of(BarClamp.Mm31Point8) })
-            .With(new Handlebar { Clamp = Known<BarClamp>.Of(BarClamp.Mm31Point8), Grip = Known<GripDiameter>.Of(GripDiameter.Mm22Point2) })
+            .With(new Stem { Foot = Known<StemFoot>.Of(StemFoot.Clamp28Point6), BarClamp = Known<BarClamp>.Of(BarClamp.Mm31Point8), RiderLimit = Kilograms(115), SystemLimit = Known<Load>.None, Use = use })
+            .With(new Handlebar { Clamp = Known<BarClamp>.Of(BarClamp.Mm31Point8), Grip = Known<GripDiameter>.Of(GripDiameter.Mm22Point2), RiderLimit = Kilograms(115), SystemLimit = Known<Load>.None, Use = use })
             .With(new SeatClamp { Size = Known<SeatClampSize>.Of(SeatClampSize.Mm31Point8) })
             .With(new Saddle { Rails = Known<SaddleRails>.Of(SaddleRails.Round7) })
             .With(new BottomBracket
@@ -169,8 +180,13 @@ internal static class Bicycles
                 Mark = Millimetres(75),
                 Insertion = Millimetres(110),
                 RailClamp = Known<RailClamp>.Of(RailClamp.Round7),
+                RiderLimit = Kilograms(115),
+                SystemLimit = Known<Load>.None,
+                Use = use,
             });
     }
+
+    private static Known<Load> Kilograms(decimal kilograms) => Known<Load>.Of(Load.OfKilograms(kilograms));
 
     private static Known<Dimension> Millimetres(decimal millimetres) => Known<Dimension>.Of(Dimension.OfMillimetres(millimetres));
 }

@@ -5,8 +5,8 @@ namespace Lugwork;
 /// <summary>One row by which a database finds parts: an interface value or a limit of a part.</summary>
 /// <param name="JointId">The joint it serves.</param>
 /// <param name="Field">The field of the part.</param>
-/// <param name="Key">Canonical text; empty for a length.</param>
-/// <param name="Code">Stable integer; for a length its nanometres.</param>
+/// <param name="Key">Canonical text; empty for a length or a load.</param>
+/// <param name="Code">Stable integer; for a length its nanometres, for a load its grams.</param>
 public sealed record FitRow(string JointId, string Field, string Key, long Code);
 
 /// <summary>Parts and needs as keys for a database column.</summary>

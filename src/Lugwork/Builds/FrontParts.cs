@@ -97,6 +97,15 @@ public sealed record Stem : Part
     /// <summary>How deep the quill sits in the steerer. Does not matter for a clamp.</summary>
     public Known<Dimension> Insertion { get; init; }
 
+    /// <summary>The most that the rider may weigh by its maker; none where the maker prints no figure, which is unknown, not unlimited.</summary>
+    public Known<Load> RiderLimit { get; init; }
+
+    /// <summary>The most that rider, luggage and bicycle may weigh by its maker; none where the maker prints no figure.</summary>
+    public Known<Load> SystemLimit { get; init; }
+
+    /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
+    public Known<UseCategory> Use { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Stem];
 
@@ -120,6 +129,15 @@ public sealed record Handlebar : Part
 
     /// <summary>Its diameter where hands and controls go.</summary>
     public Known<GripDiameter> Grip { get; init; }
+
+    /// <summary>The most that the rider may weigh by its maker; none where the maker prints no figure, which is unknown, not unlimited.</summary>
+    public Known<Load> RiderLimit { get; init; }
+
+    /// <summary>The most that rider, luggage and bicycle may weigh by its maker; none where the maker prints no figure.</summary>
+    public Known<Load> SystemLimit { get; init; }
+
+    /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
+    public Known<UseCategory> Use { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Handlebar];

@@ -78,6 +78,13 @@ internal static class KnownText
         where T : IInterfaceValue<T>
     {
         known = default;
+        if (T.IsPlainMass)
+        {
+            reason = "a mass is said without an error: for what is carried the most that it can be, for a limit the least";
+            position = 0;
+            return false;
+        }
+
         reason = "a measured value is written as 27.18 ± 0.05 in millimetres, both figures above zero";
         TextCursor cursor = new(text);
         bool read = cursor.TryNumber(out long value);

@@ -79,6 +79,8 @@ public sealed class NeedLine
     private readonly ImmutableSortedDictionary<long, Verdict> _cells;
     private readonly JointInput _input;
     private readonly string? _open;
+    private readonly long? _least;
+    private readonly long? _most;
 
     // What the other inputs are, for an open size that no table has.
     private CandidateRow _row;
@@ -89,8 +91,8 @@ public sealed class NeedLine
         _input = input;
         _cells = cells;
         _open = open;
-        Least = least is { } l ? Dimension.OfFitCode(l) : null;
-        Most = most is { } m ? Dimension.OfFitCode(m) : null;
+        _least = least;
+        _most = most;
     }
 
     /// <summary>The joint that asks.</summary>
@@ -100,7 +102,7 @@ public sealed class NeedLine
 
     internal JointInput Input => _input;
 
-    internal bool SaysSomething => _open is null && (_input.IsLength ? Least is not null || Most is not null : _cells.Values.Distinct().Skip(1).Any());
+    internal bool SaysSomething => _open is null && (_input.IsLength ? _least is not null || _most is not null : _cells.Values.Distinct().Skip(1).Any());
 
     private bool AnyLength { get; init; }
 
@@ -114,25 +116,31 @@ public sealed class NeedLine
     public ImmutableArray<string> WithBridge => Keys(Verdict.NeedsPart);
 
     /// <summary>The least length, where it is a length.</summary>
-    public Dimension? Least { get; }
+    public Dimension? Least => !_input.IsMass && _least is { } least ? Dimension.OfFitCode(least) : null;
 
     /// <summary>The greatest length, where it is a length.</summary>
-    public Dimension? Most { get; }
+    public Dimension? Most => !_input.IsMass && _most is { } most ? Dimension.OfFitCode(most) : null;
+
+    /// <summary>The least load, where it is a load.</summary>
+    public Load? LeastLoad => _input.IsMass && _least is { } least ? Load.OfFitCode(least) : null;
+
+    /// <summary>The greatest load, where it is a load.</summary>
+    public Load? MostLoad => _input.IsMass && _most is { } most ? Load.OfFitCode(most) : null;
 
     /// <summary>What to measure or fill before it can be said, or that only the frame maker's own part goes here or its maker has to be asked; null where it is said.</summary>
     public string? ToMeasure => _open;
 
     /// <summary>The verdict that a value of the field gets from this sheet; needs measuring where the sheet does not say.</summary>
-    /// <param name="code">An integer code of the field: a fit code, or nanometres for a length. A length of zero, below or above 100 m is none and needs measuring.</param>
+    /// <param name="code">An integer code of the field: a fit code, or nanometres for a length. A length of zero, below or above 100 m is none and needs measuring, and so is a load of zero, below or above 500 kg.</param>
     public Verdict For(long code)
     {
         if (_input.IsLength)
         {
-            return code is <= 0 or > 100_000L * Nanometres.PerMillimetre ? Verdict.NeedsMeasuring
+            return code <= 0 || code > Longest(_input) ? Verdict.NeedsMeasuring
                 : AnyLength ? Verdict.Fits
-                : Least is null && Most is null ? Verdict.NeedsMeasuring
-                : Least is { } least && code < least.FitCode ? Verdict.DoesNotFit
-                : Most is { } most && code > most.FitCode ? Verdict.DoesNotFit
+                : _least is null && _most is null ? Verdict.NeedsMeasuring
+                : _least is { } least && code < least ? Verdict.DoesNotFit
+                : _most is { } most && code > most ? Verdict.DoesNotFit
                 : Verdict.Fits;
         }
 
@@ -160,9 +168,10 @@ public sealed class NeedLine
 
         if (_input.IsLength)
         {
-            string from = Least is { } least ? $"at least {least} mm" : "";
-            string to = Most is { } most ? $"at most {most} mm" : "";
-            return AnyLength ? $"{name} of any length" : $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
+            string unit = _input.IsMass ? "" : " mm";
+            string from = _least is { } least ? $"at least {_input.Show(least)}{unit}" : "";
+            string to = _most is { } most ? $"at most {_input.Show(most)}{unit}" : "";
+            return AnyLength ? $"{name} of any {(_input.IsMass ? "figure" : "length")}" : $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
         }
 
         string straight = Accepted.IsEmpty ? "" : Listed(Accepted);
@@ -281,6 +290,7 @@ public sealed class NeedLine
         long? most = null;
         bool any = false;
         bool openEnded = false;
+        long longest = Longest(input);
         void Try()
         {
             joint.Visit(row, (values, outcome) =>
@@ -290,8 +300,8 @@ public sealed class NeedLine
                 {
                     any = true;
                     least = least is null || value < least ? value : least;
-                    openEnded |= value > 100_000L * Nanometres.PerMillimetre;
-                    most = value <= 100_000L * Nanometres.PerMillimetre && (most is null || value > most) ? value : most;
+                    openEnded |= value > longest;
+                    most = value <= longest && (most is null || value > most) ? value : most;
                 }
 
                 return true;
@@ -310,11 +320,14 @@ public sealed class NeedLine
             }
         }
 
-        return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, least == 1 ? null : least, openEnded ? null : most, any ? null : "no length is right")
+        return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass ? "no figure is right" : "no length is right")
         {
             AnyLength = any && least == 1 && openEnded,
         };
     }
+
+    /// <summary>The greatest code that a length or a load can have.</summary>
+    private static long Longest(JointInput input) => input.IsMass ? Load.MostGrams : 100_000L * Nanometres.PerMillimetre;
 
     private static string Listed(ImmutableArray<string> keys) =>
         keys.Length <= 12 ? string.Join(", ", keys) : $"{keys[0]}, {keys[1]} ... {keys[^1]} ({keys.Length} of them)";

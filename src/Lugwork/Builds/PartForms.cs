@@ -50,7 +50,10 @@ internal static partial class PartForms
         PartField<Frame>.Of("shellBore", Millimetres, p => p.ShellBore, (p, v) => p with { ShellBore = v }, ["shell bore"]),
         PartField<Frame>.Of("shellFace", "bare, painted, insert-for-outboard or other-insert", p => p.ShellFace, (p, v) => p with { ShellFace = v }, ["shell face"]),
         PartField<Frame>.Of("binder", "collar or welded-tabs", p => p.Binder, (p, v) => p with { Binder = v }, ["seat binder"]),
-        PartField<Frame>.Of("dropperEntry", "hole or no-hole", p => p.DropperEntry, (p, v) => p with { DropperEntry = v }, ["dropper entry"]))
+        PartField<Frame>.Of("dropperEntry", "hole or no-hole", p => p.DropperEntry, (p, v) => p with { DropperEntry = v }, ["dropper entry"]),
+        LoadLimit<Frame>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
+        SystemLimit<Frame>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
+        UseOf<Frame>(p => p.Use, (p, v) => p with { Use = v }))
         {
             Contradiction = OtherThanUniversal,
         };
@@ -75,7 +78,10 @@ internal static partial class PartForms
         PartField<Fork>.Of("axleToCrown", Millimetres, p => p.AxleToCrown, (p, v) => p with { AxleToCrown = v }, ["axle to crown", "axle-to-crown"]),
         PartField<Fork>.Of("travel", "millimetres, such as 120, or none for a rigid fork", p => p.Travel, (p, v) => p with { Travel = v }, []),
         PartField<Fork>.Of("crowns", "single or dual", p => p.Crowns, (p, v) => p with { Crowns = v }, ["crown type"]),
-        PartField<Fork>.Of("steererMaterial", "steel, aluminium, carbon or titanium", p => p.SteererMaterial, (p, v) => p with { SteererMaterial = v }, ["steerer material"]));
+        PartField<Fork>.Of("steererMaterial", "steel, aluminium, carbon or titanium", p => p.SteererMaterial, (p, v) => p with { SteererMaterial = v }, ["steerer material"]),
+        LoadLimit<Fork>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
+        SystemLimit<Fork>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
+        UseOf<Fork>(p => p.Use, (p, v) => p with { Use = v }));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
@@ -97,7 +103,10 @@ internal static partial class PartForms
         PartField<Wheel>.Of("axleThread", "a thread such as 3/8x26, or none", p => p.AxleThread, (p, v) => p with { AxleThread = v }, ["axle thread"]),
         PartField<Wheel>.Of("washers", "the slot that the washers are for, horizontal or vertical, or none", p => p.Washers, (p, v) => p with { Washers = v }, []),
         PartField<Wheel>.Of("hubHoles", "a number of spoke holes such as 32", p => p.HubHoles, (p, v) => p with { HubHoles = v }, ["hub holes"]),
-        PartField<Wheel>.Of("rimHoles", "a number of spoke holes such as 32", p => p.RimHoles, (p, v) => p with { RimHoles = v }, ["rim holes"]))
+        PartField<Wheel>.Of("rimHoles", "a number of spoke holes such as 32", p => p.RimHoles, (p, v) => p with { RimHoles = v }, ["rim holes"]),
+        LoadLimit<Wheel>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
+        SystemLimit<Wheel>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
+        UseOf<Wheel>(p => p.Use, (p, v) => p with { Use = v }))
         {
             Contradiction = OtherHolesThanHub,
         };
@@ -142,7 +151,10 @@ internal static partial class PartForms
         PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]),
         PartField<Seatpost>.Of("railClamp", "a clamp such as 7-round or 7x9", p => p.RailClamp, (p, v) => p with { RailClamp = v }, ["rail clamp", "rails"]),
         PartField<Seatpost>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
-        PartField<Seatpost>.Of("binderGap", Millimetres, p => p.BinderGap, (p, v) => p with { BinderGap = v }, ["binder gap"]))
+        PartField<Seatpost>.Of("binderGap", Millimetres, p => p.BinderGap, (p, v) => p with { BinderGap = v }, ["binder gap"]),
+        RiderLimit<Seatpost>(p => p.RiderLimit, (p, v) => p with { RiderLimit = v }),
+        SystemLimit<Seatpost>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
+        UseOf<Seatpost>(p => p.Use, (p, v) => p with { Use = v }))
         {
             Contradiction = LongerThanItself,
         };

@@ -141,6 +141,15 @@ public sealed record Frame : Part
     internal Known<SeatBinder> BinderOrCollar =>
         Binder.State == KnownState.Unknown && SeatTubeOutside.State is KnownState.Value or KnownState.OneOf ? Known<SeatBinder>.Of(SeatBinder.Collar, SeatTubeOutside.Evidence) : Binder;
 
+    /// <summary>The most that rider and luggage may weigh by its maker; none where the maker prints no figure, which is unknown, not unlimited.</summary>
+    public Known<Load> LoadLimit { get; init; }
+
+    /// <summary>The most that rider, luggage and bicycle may weigh by its maker; none where the maker prints no figure.</summary>
+    public Known<Load> SystemLimit { get; init; }
+
+    /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
+    public Known<UseCategory> Use { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
 
@@ -218,6 +227,15 @@ public sealed record Fork : Part
     private static Known<CrownType> OneCrown { get; } = Known<CrownType>.Of(CrownType.Single, new Evidence(EvidenceKind.Assumed, "rigid fork"));
     /// <summary>What the steerer is made of at its top.</summary>
     public Known<FrameMaterial> SteererMaterial { get; init; }
+
+    /// <summary>The most that rider and luggage may weigh by its maker; none where the maker prints no figure, which is unknown, not unlimited.</summary>
+    public Known<Load> LoadLimit { get; init; }
+
+    /// <summary>The most that rider, luggage and bicycle may weigh by its maker; none where the maker prints no figure.</summary>
+    public Known<Load> SystemLimit { get; init; }
+
+    /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
+    public Known<UseCategory> Use { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
@@ -303,6 +321,15 @@ public sealed record Wheel : Part
         : BeadSeat.State is KnownState.Value or KnownState.OneOf ? Known<TyreHold>.Of(TyreHold.Clincher, BeadSeat.Evidence)
         : RimType.State is KnownState.Value or KnownState.OneOf ? Known<TyreHold>.Of(TyreHold.Clincher, RimType.Evidence)
         : Hold;
+
+    /// <summary>The most that rider and luggage may weigh by its maker; none where the maker prints no figure, which is unknown, not unlimited.</summary>
+    public Known<Load> LoadLimit { get; init; }
+
+    /// <summary>The most that rider, luggage and bicycle may weigh by its maker; none where the maker prints no figure.</summary>
+    public Known<Load> SystemLimit { get; init; }
+
+    /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
+    public Known<UseCategory> Use { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
@@ -510,6 +537,15 @@ public sealed record Seatpost : Part
 
     /// <summary>Gap that is left between the ears of the binder with the post held tight; none where they meet.</summary>
     public Known<Dimension> BinderGap { get; init; }
+
+    /// <summary>The most that the rider may weigh by its maker; none where the maker prints no figure, which is unknown, not unlimited.</summary>
+    public Known<Load> RiderLimit { get; init; }
+
+    /// <summary>The most that rider, luggage and bicycle may weigh by its maker; none where the maker prints no figure.</summary>
+    public Known<Load> SystemLimit { get; init; }
+
+    /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
+    public Known<UseCategory> Use { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Seatpost];

@@ -59,5 +59,6 @@ internal static partial class PartForms
         : slot == Slot.Controls ? Controls
         : slot == Slot.Grips ? Grips
         : slot == Slot.ShellAdapter ? ShellAdapter
+        : slot == Slot.Rider ? Rider
         : Dropper;
 }

@@ -24,6 +24,9 @@ public interface IInterfaceValue<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
     /// <summary>A plain length without nominal sizes, judged against limits.</summary>
     static virtual bool IsPlainLength => false;
 
+    /// <summary>A plain mass without nominal sizes, judged against limits.</summary>
+    static virtual bool IsPlainMass => false;
+
     /// <summary>What the value is called: "seatpost diameter".</summary>
     static abstract string Called { get; }
 

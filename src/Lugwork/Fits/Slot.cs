@@ -163,6 +163,9 @@ public sealed class Slot
     /// <summary>How the seatpost is lowered, where it is a dropper.</summary>
     public static Slot Dropper { get; } = new(49, "dropper", "dropper", optional: true);
 
+    /// <summary>Who rides the bicycle and what it carries; never required, and load and use are judged where it is filled.</summary>
+    public static Slot Rider { get; } = new(50, "rider", "rider", optional: true);
+
     /// <summary>Every slot, in the order of a build sheet.</summary>
     public static ImmutableArray<Slot> All { get; } =
     [
@@ -171,7 +174,7 @@ public sealed class Slot
         FrontLever, RearLever, FrontRimBrake, RearRimBrake, FrontNuts, RearNuts,
         Shifter, FrontShifter, FrontDerailleur, ChainGuide, Chainring, Shock,
         FrontTube, RearTube, FrontValve, RearValve, FrontRimTape, RearRimTape, UpperBearing,
-        LowerBearing, HeadsetCover, Preload, Controls, Grips, ShellAdapter, Dropper,
+        LowerBearing, HeadsetCover, Preload, Controls, Grips, ShellAdapter, Dropper, Rider,
     ];
 
     /// <summary>Property name in a build file: "rearWheel".</summary>

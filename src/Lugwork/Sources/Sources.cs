@@ -1124,6 +1124,27 @@ public static class Sources
     /// <summary>Cantilever post spacing question.</summary>
     public static Source CantileverSpacing { get; } = new("CANTILEVER-SPACING", SourceKind.Community, Confidence.Low, "Cantilever post spacing question", "MTBR forum", "2008", "mtbr.com");
 
+    /// <summary>Standard Classification for Bicycle Usage, conditions 1 to 3.</summary>
+    public static Source UseConditions2000 { get; } = new("USE-CONDITIONS-2000", SourceKind.Standard, Confidence.Medium, "ASTM F2043-00 Standard Classification for Bicycle Usage (sample page)", "iTeh / ASTM", "2000", "standards.iteh.ai/catalog/standards/astm/a1b0baa2-eedd-4622-952e-b407555e13ba/astm-f2043-00");
+
+    /// <summary>The categories of ASTM F2043 as a wheel maker's manual prints them.</summary>
+    public static Source UseCategories { get; } = new("USE-CATEGORIES", SourceKind.MakerDocument, Confidence.Medium, "Wheel manual, page 57: intended use by ASTM F2043 categories", "DT Swiss (manual library copy)", "undated", "manualslib.fr/manual/870628/Dt-Swiss-R-414.html?page=57");
+
+    /// <summary>Mountain bike user manual, intended use and limit of rider and baggage.</summary>
+    public static Source MountainManual { get; } = new("MOUNTAIN-MANUAL", SourceKind.MakerDocument, Confidence.Medium, "Mountain bike user manual: intended use", "Canyon (manual library copy)", "undated", "manualshive.com/en/manual/canyon/mountain-bike/mountain-bike_manual_493849-4.html");
+
+    /// <summary>Bicycle manual, appendix with the limits of rider, luggage and both.</summary>
+    public static Source RiderAndLuggage { get; } = new("RIDER-AND-LUGGAGE", SourceKind.MakerDocument, Confidence.Medium, "Bicycle manual, appendix A: maximum weight limit", "Focus (manual library copy)", "undated", "easymanua.ls/focus-bikes/bicycle/manual?p=26");
+
+    /// <summary>Fork owner's manual, limits of rider and cargo with worked examples.</summary>
+    public static Source ForkLoad { get; } = new("FORK-LOAD", SourceKind.MakerDocument, Confidence.Medium, "Fork owner's manual: structural and braking weight limits", "Specialized (document copy)", "2009", "yumpu.com/en/document/view/45121258/2009-afr-fork-owners-manual-specialized-bicycles");
+
+    /// <summary>What instructions have to say of the weight of rider and luggage and of the whole.</summary>
+    public static Source TwoLimits { get; } = new("TWO-LIMITS", SourceKind.Standard, Confidence.Medium, "TBIS 15194:2019, page 124: what the instructions say", "Taiwan Bicycle Association", "2019", "chctest.tbnet.org.tw/eBOOK-TBIS/15194/EN/files/basic-html/page124.html");
+
+    /// <summary>What a laden weight is.</summary>
+    public static Source LadenWeight { get; } = new("LADEN-WEIGHT", SourceKind.Community, Confidence.Low, "How is the max load in the bike specifications defined", "Bicycles Stack Exchange", "2023", "bicycles.stackexchange.com/questions/90998");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -1206,5 +1227,6 @@ public static class Sources
         SizingChartPost, SaddleRegression, CrankFormula, CrankFormulaRange, CrankLengthPost,
         CarbonRimPads, SplinedRotorNotes, OpenEndsGlossary, NonTurnWashers, FlatMountBolts, FlatMountThinStay,
         CantileverSpacing,
+        UseConditions2000, UseCategories, MountainManual, RiderAndLuggage, ForkLoad, TwoLimits, LadenWeight,
     ];
 }

@@ -144,7 +144,8 @@ public sealed class HouseTests
         long[] lengths = [1, 999_999, 27_200_000, 27_123_456, 100_000_000_000, .. Enumerable.Range(0, 500).Select(_ => random.NextInt64(1, 1_000_000_000))];
         IEnumerable<T> sizes = typeof(T) == typeof(Lugwork.Tyres.TyreSize)
             ? Lugwork.Tyres.BeadSeat.All.SelectMany(b => Enumerable.Range(18, 115).Select(w => (T)(object)Lugwork.Tyres.TyreSize.Of(w, b)))
-            : T.IsPlainLength ? lengths.Select(T.OfFitCode) : [];
+            : T.IsPlainLength ? lengths.Select(T.OfFitCode)
+            : T.IsPlainMass ? new long[] { 1, 999, 82_500, 499_999, 500_000 }.Concat(lengths.Select(l => 1 + (l % 500_000))).Select(T.OfFitCode) : [];
         T[] all = [.. T.All, .. sizes];
         Assert.NotEmpty(all);
         foreach (T value in all)

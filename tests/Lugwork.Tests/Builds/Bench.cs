@@ -43,10 +43,10 @@ internal static class Bench
         Judge("rear-caliper-on-mount", frame, (Slot.RearBrake, Caliper.Read(caliper)), (Slot.RearRotor, Rotor.Read(rotor))).Verdict;
 
     /// <summary>A whole bicycle with a part in every slot, of which everything is known and everything fits: cable discs and rim brakes under the same levers.</summary>
-    public static Build WholeBicycle() => Build.From(Frame.Read("kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none; front derailleur 31.8; guide tabs ISCG05; largest ring 48; shock 210x55; lower shock hardware 22.2x8; upper shock hardware 22.2x8; longest fork 400; most fork travel none; fork crowns single; upper bore depth 20; lower bore depth 20; headset cables outside; shell face bare; shell bore none; binder collar; dropper entry hole"))
-        .With(Fork.Read("front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none; axle to crown 395; travel none; steerer material aluminium"))
-        .With(Wheel.Read("hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M9x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9"), Slot.FrontWheel)
-        .With(Wheel.Read("hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9"), Slot.RearWheel)
+    public static Build WholeBicycle() => Build.From(Frame.Read("kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none; front derailleur 31.8; guide tabs ISCG05; largest ring 48; shock 210x55; lower shock hardware 22.2x8; upper shock hardware 22.2x8; longest fork 400; most fork travel none; fork crowns single; upper bore depth 20; lower bore depth 20; headset cables outside; shell face bare; shell bore none; binder collar; dropper entry hole; load limit 120 kg; system limit 135 kg; use condition 3"))
+        .With(Fork.Read("front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none; axle to crown 395; travel none; steerer material aluminium; load limit 120 kg; system limit none; use condition 3"))
+        .With(Wheel.Read("hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M9x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9; load limit none; system limit 130 kg; use condition 2"), Slot.FrontWheel)
+        .With(Wheel.Read("hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9; load limit none; system limit 130 kg; use condition 2"), Slot.RearWheel)
         .With(Tyre.Read("40-622; folding; clincher"), Slot.FrontTyre)
         .With(Tyre.Read("40-622; folding; clincher"), Slot.RearTyre)
         .With(Cassette.Read("9-speed HG"))
@@ -54,12 +54,12 @@ internal static class Bench
         .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8"), Slot.RearRotor)
         .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none"), Slot.FrontBrake)
         .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none"), Slot.RearBrake)
-        .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; rails 7-round; material aluminium; binder gap 2"))
+        .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; rails 7-round; material aluminium; binder gap 2; rider limit 115 kg; system limit none; use condition 4"))
         .With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontAxle)
         .With(ThruAxle.Read("M12x1.5; length 163"), Slot.RearAxle)
         .With(Headset.Read("upper ZS44/28.6; lower ZS56/40; threadless; upper skirt 12; lower skirt 12; upper bearing 30.15x41x6.5-36/45; lower bearing 40x52x7-45/45"))
-        .With(Stem.Read("28.6 clamp; bar 31.8; mark none; insertion none"))
-        .With(Handlebar.Read("31.8; grip 22.2"))
+        .With(Stem.Read("28.6 clamp; bar 31.8; mark none; insertion none; rider limit 115 kg; system limit none; use condition 3"))
+        .With(Handlebar.Read("31.8; grip 22.2; rider limit none; system limit 140 kg; use condition 3"))
         .With(SeatClamp.Read("31.8"))
         .With(Saddle.Read("7 mm round"))
         .With(BottomBracket.Read("shell BSA 68-73; takes 24; drive spacer 2.5; designated width none"))
@@ -92,5 +92,6 @@ internal static class Bench
         .With(Controls.Read("flat-bar control"))
         .With(Grips.Read("22.2"))
         .With(ShellAdapter.Read("outboard"))
-        .With(Dropper.Read("internal"));
+        .With(Dropper.Read("internal"))
+        .With(Rider.Read("82 kg; with luggage 95 kg; system 108 kg; use condition 2"));
 }

@@ -35,7 +35,7 @@ internal static class Bicycles
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown", "frame-specific"];
 
     public static Frame Frame(Random random) => Lugwork.Frame.Read(
-        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearSlot {Of(random, Slots)}; {FrameOfDrive(random)}; upperBoreDepth {Of(random, Skirts)}; lowerBoreDepth {Of(random, Skirts)}; headsetCables {Of(random, Ways)}; shellBore {Of(random, ["40.99", "41.04", "41.05", "45.98", "none", "unknown"])}; shellFace {Of(random, ["bare", "painted", "other-insert", "unknown"])}; binder {Of(random, ["collar", "welded-tabs", "unknown"])}; dropperEntry {Of(random, ["hole", "no-hole", "unknown"])}");
+        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearSlot {Of(random, Slots)}; {FrameOfDrive(random)}; upperBoreDepth {Of(random, Skirts)}; lowerBoreDepth {Of(random, Skirts)}; headsetCables {Of(random, Ways)}; shellBore {Of(random, ["40.99", "41.04", "41.05", "45.98", "none", "unknown"])}; shellFace {Of(random, ["bare", "painted", "other-insert", "unknown"])}; binder {Of(random, ["collar", "welded-tabs", "unknown"])}; dropperEntry {Of(random, ["hole", "no-hole", "unknown"])}; {Carries(random, "loadLimit")}");
     private static readonly string[] Mounts = ["28.6", "31.8", "34.9", "braze-on", "S2", "S3", "E-type", "none", "unknown", "proprietary"];
     private static readonly string[] Teeth = ["32", "34", "38", "39", "46", "none", "unknown"];
     private static readonly string[] Shocks = ["210x50", "210x55", "trunnion 185x55", "200x57", "none", "unknown"];
@@ -58,6 +58,8 @@ internal static class Bicycles
     private static readonly string[] Holds = ["clincher", "tubular", "unknown", "unknown"];
     private static readonly string[] Valves = ["presta", "schrader", "dunlop", "presta | schrader", "unknown"];
     private static readonly string[] Stands = ["24", "25", "39", "40", "none", "unknown"];
+    private static readonly string[] Loads = ["81.999 kg", "82 kg", "100 kg", "110 kg", "120 kg", "none", "unknown", "not covered"];
+    private static readonly string[] Uses = ["condition-1", "condition-2", "condition-3", "none", "unknown"];
     private static readonly string[] BarEnds = ["22.2", "23.5", "23.8", "unknown"];
 
     /// <summary>A universal hanger goes with its own axle thread only; another one is bad input.</summary>
@@ -68,21 +70,21 @@ internal static class Bicycles
     }
 
     public static Part Part(Slot slot, Random random) =>
-        slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}; frontAxleThread {Of(random, Threads)}; {Of(random, Steerers)}; largestFrontTyre {Of(random, Largest)}; {RimPlace(random, "front")}; frontAxleLength {Of(random, AxleLengths)}; frontLips {Of(random, ["kept", "none", "unknown"])}; axleToCrown {Of(random, Lengths)}; travel {Of(random, Travels)}; crowns {Of(random, ["single", "dual", "unknown"])}; steererMaterial {Of(random, Materials)}")
+        slot == Slot.Fork ? Fork.Read($"front {Of(random, ["F100-QR9", "F100-12", "F110-15B", "unknown"])}; frontBrake {Of(random, FrontMounts)}; largestFrontRotor {Of(random, Limits)}; frontAxleThread {Of(random, Threads)}; {Of(random, Steerers)}; largestFrontTyre {Of(random, Largest)}; {RimPlace(random, "front")}; frontAxleLength {Of(random, AxleLengths)}; frontLips {Of(random, ["kept", "none", "unknown"])}; axleToCrown {Of(random, Lengths)}; travel {Of(random, Travels)}; crowns {Of(random, ["single", "dual", "unknown"])}; steererMaterial {Of(random, Materials)}; {Carries(random, "loadLimit")}")
         : slot == Slot.FrontWheel ? Wheel.Read($"hub {Of(random, ["F100-QR9", "F100-12", "F100-15", "unknown"])}; ends {Of(random, ["swappable", "fixed", "unknown"])}; {Rim(random)}")
         : slot == Slot.RearWheel ? Wheel.Read($"hub {Of(random, RearEnds)}; ends {Of(random, ["swappable", "fixed", "unknown"])}; body {Of(random, Bodies)}; thread {Of(random, Threads24)}; {Rim(random)}")
         : slot == Slot.FrontTyre || slot == Slot.RearTyre ? Tyre.Read($"size {Of(random, ["28-622", "29-622", "37-622", "62-622", "40-635"])}; bead {Of(random, ["wired", "folding", "tubeless", "unknown"])}; hold {Of(random, Holds)}")
         : slot == Slot.Cassette ? Cassette.Read($"pattern {Of(random, Patterns)}; thread {Of(random, Threads24)}; spacing {Of(random, Spacings)}")
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor.Read($"size {Of(random, ["140", "160", "180", "203", "unknown"])}; fixing {Of(random, ["six-bolt", "center-lock", "unknown"])}; lockring {Of(random, ["internal", "external", "none", "unknown"])}; carrier {Of(random, ["bolts", "pins", "with-lockring", "none", "unknown"])}; thickness {Of(random, ["1.5", "1.8", "2.0", "1.8 ± 0.05", "unknown"])}")
         : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}; {Of(random, ["type hydraulic disc; fluid mineral oil", "type hydraulic disc", "type disc-cable-road", "type disc-cable-off-road; fluid none", "fluid DOT", "fluid none", "type unknown"])}; thickestRotor {Of(random, ["1.8", "2.0", "none", "unknown"])}; thinnestRotor {Of(random, ["1.5", "none", "unknown"])}; boltLength {Of(random, ["33", "38", "none", "unknown"])}")
-        : slot == Slot.Seatpost ? Seatpost.Read($"diameter {Of(random, Posts)}; mark {Of(random, ["75", "90", "unknown"])}; insertion {Of(random, Depths)}; railClamp {Of(random, Heads)}; material {Of(random, Materials)}; binderGap {Of(random, ["0.9", "1", "none", "unknown"])}")
+        : slot == Slot.Seatpost ? Seatpost.Read($"diameter {Of(random, Posts)}; mark {Of(random, ["75", "90", "unknown"])}; insertion {Of(random, Depths)}; railClamp {Of(random, Heads)}; material {Of(random, Materials)}; binderGap {Of(random, ["0.9", "1", "none", "unknown"])}; {Carries(random, "riderLimit")}")
         : Other(slot, random);
 
     private static Part Other(Slot slot, Random random) =>
         slot == Slot.FrontAxle || slot == Slot.RearAxle ? ThruAxle.Read($"thread {Of(random, Threads)}; length {Of(random, AxleLengths)}")
         : slot == Slot.Headset ? Headset.Read(Of(random, Headsets))
-        : slot == Slot.Stem ? Stem.Read($"fixing {Of(random, ["clamp-28.6", "clamp-25.4", "quill-22.2", "25.4", "unknown"])}; bar {Of(random, Clamps)}; mark {Of(random, ["60", "none", "unknown"])}; insertion {Of(random, ["59.9", "60", "unknown"])}")
-        : slot == Slot.Handlebar ? Handlebar.Read($"clamp {Of(random, Clamps)}; grip {Of(random, BarEnds)}")
+        : slot == Slot.Stem ? Stem.Read($"fixing {Of(random, ["clamp-28.6", "clamp-25.4", "quill-22.2", "25.4", "unknown"])}; bar {Of(random, Clamps)}; mark {Of(random, ["60", "none", "unknown"])}; insertion {Of(random, ["59.9", "60", "unknown"])}; {Carries(random, "riderLimit")}")
+        : slot == Slot.Handlebar ? Handlebar.Read($"clamp {Of(random, Clamps)}; grip {Of(random, BarEnds)}; {Carries(random, "riderLimit")}")
         : slot == Slot.SeatClamp ? SeatClamp.Read($"size {Of(random, Collars)}")
         : slot == Slot.Saddle ? Saddle.Read($"rails {Of(random, ["7-round", "7x9", "7x9.6", "7x10", "8-round", "unknown"])}")
         : slot == Slot.BottomBracket ? BottomBracket.Read($"shell {Of(random, ["BSA 68-73", "BSA 68", "BB86", "T47 85.5", "T47 86.5", "Italian 70"])}; driveSpacer {Of(random, ["2.5", "2.4", "5", "none", "unknown"])}; takes {Of(random, ["24", "28.99", "30", "square-JIS", "square-ISO", "10-spline", "unknown"])}; designatedWidth {Of(random, ["68", "73", "unknown"])}")
@@ -110,6 +112,7 @@ internal static class Bicycles
         : slot == Slot.Controls ? Controls.Read($"clamp {Of(random, ["drop-bar-lever", "flat-bar-control", "unknown"])}")
         : slot == Slot.Grips ? Grips.Read($"bore {Of(random, BarEnds)}")
         : slot == Slot.ShellAdapter ? ShellAdapter.Read($"kind {Of(random, ["outboard", "inside", "unknown"])}")
+        : slot == Slot.Rider ? Rider.Read($"mass {Of(random, ["82 kg", "100 kg", "unknown"])}; withLuggage {Of(random, ["100 kg", "110 kg", "none", "unknown"])}; system {Of(random, ["110 kg", "120 kg", "none", "unknown"])}; use {Of(random, Uses)}")
         : Dropper.Read($"routing {Of(random, ["internal", "external", "wireless", "unknown"])}");
 
     public static Build Any(Random random)
@@ -124,7 +127,9 @@ internal static class Bicycles
     }
 
     private static string Rim(Random random) =>
-        $"rotorFixing {Of(random, ["six-bolt", "center-lock", "none", "unknown"])}; beadSeat {Of(random, ["622", "622", "635", "unknown"])}; innerWidth {Of(random, ["19", "23", "25", "25 ± 0.5", "unknown"])}; rimType {Of(random, ["C", "TC", "TSS", "unknown"])}; brakeTrack {Of(random, ["aluminium", "carbon", "none", "unknown"])}; hubBrake {Of(random, ["none", "none", "drum", "coaster", "unknown"])}; axleThread {Of(random, AxleThreads)}; washers {Of(random, Slots)}; hold {Of(random, Holds)}; valveHole {Of(random, ["6.5", "8.5", "unknown"])}; rimDepth {Of(random, Stands)}; bedHole {Of(random, ["9", "none", "unknown"])}";
+        $"rotorFixing {Of(random, ["six-bolt", "center-lock", "none", "unknown"])}; beadSeat {Of(random, ["622", "622", "635", "unknown"])}; innerWidth {Of(random, ["19", "23", "25", "25 ± 0.5", "unknown"])}; rimType {Of(random, ["C", "TC", "TSS", "unknown"])}; brakeTrack {Of(random, ["aluminium", "carbon", "none", "unknown"])}; hubBrake {Of(random, ["none", "none", "drum", "coaster", "unknown"])}; axleThread {Of(random, AxleThreads)}; washers {Of(random, Slots)}; hold {Of(random, Holds)}; valveHole {Of(random, ["6.5", "8.5", "unknown"])}; rimDepth {Of(random, Stands)}; bedHole {Of(random, ["9", "none", "unknown"])}; {Carries(random, "loadLimit")}";
+
+    private static string Carries(Random random, string limit) => $"{limit} {Of(random, Loads)}; systemLimit {Of(random, Loads)}; use {Of(random, Uses)}";
 
     private static string RimPlace(Random random, string end) =>
         $"{end}Bosses {Of(random, Bosses)}; {end}BossSpacing {Of(random, BossSpacings)}; {end}BrakeHole {Of(random, Bolts)}; {end}BoltToRim {Of(random, BoltToRims)}; {end}BoltToRimOf {Of(random, ["622", "584", "unknown"])}";

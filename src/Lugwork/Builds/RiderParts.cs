@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>Who rides the bicycle, what it carries, and what it is ridden on.</summary>
+public sealed record Rider : Part
+{
+    /// <summary>The rider as dressed for riding, with all that is worn or carried on the body.</summary>
+    public Known<Load> Mass { get; init; }
+
+    /// <summary>The rider and all luggage on the bicycle together; none where the bicycle carries nothing.</summary>
+    public Known<Load> WithLuggage { get; init; }
+
+    /// <summary>Rider, luggage and the bicycle itself together.</summary>
+    public Known<Load> System { get; init; }
+
+    /// <summary>The hardest riding that the bicycle is for.</summary>
+    public Known<UseCategory> Use { get; init; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Slot> Places => [Slot.Rider];
+
+    /// <summary>Reads the short form: "82 kg; with luggage 95 kg; system 108 kg; use 2".</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static Rider Read(string text) => PartForms.Rider.Read(text);
+
+    /// <summary>Reads the short form; problems as data.</summary>
+    /// <param name="text">"key value" pieces with semicolons between.</param>
+    /// <param name="part">The part, with what could be read.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, out Rider part, out ImmutableArray<SpecProblem> problems) => PartForms.Rider.TryRead(text, out part, out problems);
+}
