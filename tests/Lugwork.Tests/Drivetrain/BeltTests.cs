@@ -80,7 +80,7 @@ public sealed class BeltTests
     [Fact]
     public void A_hub_gear_with_a_belt_asks_for_no_derailleur_and_only_for_the_belts_system()
     {
-        Build build = Bench.WholeBicycle().Without(Slot.RearDerailleur).Without(Slot.FrontDerailleur).Without(Slot.FrontShifter).Without(Slot.ChainGuide).Without(Slot.Chainring)
+        Build build = Bench.WholeBicycle().Without(Slot.RearDerailleur).Without(Slot.FrontDerailleur).Without(Slot.FrontShifter).Without(Slot.ChainGuide).Without(Slot.Chainring).Without(Slot.Rider)
             .With(Wheel.Read("hub R142-12; ends swappable; body IGH-3lug; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; axle thread M10x1; washers horizontal; hold clincher; valve hole 6.5; rim depth 24; bed hole 9"), Slot.RearWheel)
             .With(Cassette.Read("pattern 3-lug; sprockets belt; spacing single"))
             .With(Crankset.Read("spindle 24-road; pedals 9/16; rings belt; bolt circle none; direct mount none; largest ring 46; designed width none"))
