@@ -6,7 +6,7 @@ namespace Lugwork.Tests.Builds;
 /// <summary>What holds for every build.</summary>
 public sealed class BuildLaws
 {
-    [Property(MaxTest = 1_000)]
+    [Property(MaxTest = 300)]
     public bool The_order_of_parts_never_matters(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -20,7 +20,7 @@ public sealed class BuildLaws
         return Told(build).SequenceEqual(Told(turned)) && build.Check().Verdict == turned.Check().Verdict;
     }
 
-    [Property(MaxTest = 2_000)]
+    [Property(MaxTest = 700)]
     public bool The_reports_verdict_is_its_worst(DoNotSize<int> seed)
     {
         FitReport report = Bicycles.Any(new Random(seed.Item)).Check();
@@ -28,7 +28,7 @@ public sealed class BuildLaws
         return report.Verdict == (report.IsComplete || worst >= Verdict.NeedsPart ? worst : Verdict.NeedsPart);
     }
 
-    [Property(MaxTest = 2_000)]
+    [Property(MaxTest = 700)]
     public bool A_build_with_an_empty_slot_never_fits(DoNotSize<int> seed)
     {
         FitReport report = Bicycles.Any(new Random(seed.Item)).Check();
@@ -63,7 +63,7 @@ public sealed class BuildLaws
         }
     }
 
-    [Property(MaxTest = 1_500)]
+    [Property(MaxTest = 400)]
     public bool A_part_fits_exactly_when_it_satisfies_the_needs_sheet(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -94,7 +94,7 @@ public sealed class BuildLaws
         return true;
     }
 
-    [Property(MaxTest = 60)]
+    [Property(MaxTest = 15)]
     public void Every_key_of_the_sheet_is_judged_as_the_sheet_says(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -145,7 +145,7 @@ public sealed class BuildLaws
         }
     }
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 80)]
     public void A_length_satisfies_the_sheet_exactly_when_some_part_of_that_length_fits(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -230,7 +230,7 @@ public sealed class BuildLaws
 
     private static Candidates Exact(long code) => new(KnownState.Value, code, code, null);
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 80)]
     public void A_sentence_has_no_place_left_open(DoNotSize<int> seed)
     {
         FitReport report = Bicycles.Any(new Random(seed.Item)).Check();
@@ -249,7 +249,7 @@ public sealed class BuildLaws
         }
     }
 
-    [Property(MaxTest = 500)]
+    [Property(MaxTest = 150)]
     public bool Taking_a_part_out_and_putting_it_back_changes_nothing(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -328,7 +328,7 @@ public sealed class BuildLaws
         }
     }
 
-    [Property(MaxTest = 500)]
+    [Property(MaxTest = 150)]
     public bool A_build_file_reads_back_to_the_same_judgement(DoNotSize<int> seed)
     {
         Build build = Bicycles.Any(new Random(seed.Item));

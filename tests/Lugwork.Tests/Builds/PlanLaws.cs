@@ -6,7 +6,7 @@ namespace Lugwork.Tests.Builds;
 /// <summary>The packed codes by which a build is judged say what its parts say, however the build came to be.</summary>
 public sealed class PlanLaws
 {
-    [Property(MaxTest = 1_500)]
+    [Property(MaxTest = 500)]
     public void A_build_is_judged_as_its_parts_are_one_joint_at_a_time(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -54,7 +54,7 @@ public sealed class PlanLaws
         Assert.True(pairs > 1_000, $"{pairs} pairs");
     }
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 100)]
     public void Sizes_that_no_table_lists_are_never_taken_for_one_another(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);

@@ -60,7 +60,7 @@ public sealed class OutsideLaws
         return (row with { Inputs = outside }).Common() == Verdicts.Worse((row with { Inputs = open }).Common(), Verdict.NeedsMeasuring);
     }
 
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 40)]
     public void Its_maker_is_asked_and_nothing_is_measured_or_offered(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
