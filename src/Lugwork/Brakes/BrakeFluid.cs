@@ -15,7 +15,7 @@ public sealed class BrakeFluid : Standard<BrakeFluid>, IInterfaceValue<BrakeFlui
     public static BrakeFluid GlycolEther { get; } = new(1, "glycol-ether", "DOT 4 / 5.1", Sources.FluidGuide, "DOT 4", "DOT 5.1", "DOT", "DOT 4/5.1", "glycol");
 
     /// <summary>Mineral oil.</summary>
-    public static BrakeFluid MineralOil { get; } = new(2, "mineral-oil", "mineral oil", Sources.FluidGuide, "mineral", "low-viscosity mineral oil");
+    public static BrakeFluid MineralOil { get; } = new(2, "mineral-oil", "mineral oil", Sources.FluidGuide, "mineral");
 
     /// <summary>Both.</summary>
     public static ImmutableArray<BrakeFluid> All { get; } = [GlycolEther, MineralOil];

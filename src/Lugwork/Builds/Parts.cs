@@ -297,12 +297,14 @@ public sealed record Wheel : Part
     /// <summary>Hub and rim are stated with other numbers of holes, whichever of them is right.</summary>
     internal bool HolesContradict =>
         HubHoles.Values is { IsEmpty: false } hub && RimHoles.Values is { IsEmpty: false } rim && !hub.Any(rim.Contains);
+
     /// <summary>Thread of a rear hub for a screwed freewheel or a fixed sprocket; does not matter with splines.</summary>
     public Known<FreewheelThread> Thread { get; init; }
 
     /// <summary>What the joints read: a hub whose body is known to have splines has no thread.</summary>
     internal Known<FreewheelThread> ThreadOrBody =>
         Thread.State == KnownState.Unknown && Body.State == KnownState.Value && !ThreadOnHub.IsThreaded(Body.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
+
     /// <summary>How the rim holds its tyre; a stated bead seat or rim type means a clincher.</summary>
     public Known<TyreHold> Hold { get; init; }
 
