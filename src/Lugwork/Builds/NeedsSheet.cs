@@ -6,38 +6,37 @@ namespace Lugwork;
 /// <summary>What every slot of this bicycle has to be, read from the joints and the parts there are.</summary>
 public sealed class NeedsSheet : IReadOnlyList<Need>
 {
-    private readonly ImmutableArray<Need> _needs;
+    private readonly Build _build;
+    private readonly ImmutableArray<Slot> _slots;
 
-    private NeedsSheet(ImmutableArray<Need> needs) => _needs = needs;
+    // A need is worked out when it is first asked for: a front end that shows one slot pays for one.
+    private readonly Need?[] _needs;
+
+    private NeedsSheet(Build build, ImmutableArray<Slot> slots)
+    {
+        _build = build;
+        _slots = slots;
+        _needs = new Need?[slots.Length];
+    }
 
     /// <inheritdoc/>
-    public int Count => _needs.Length;
+    public int Count => _slots.Length;
 
     /// <inheritdoc/>
-    public Need this[int index] => _needs[index];
+    public Need this[int index] => _needs[index] ??= new Need(_slots[index], _build[_slots[index]] is not null, Lines(_slots[index], _build));
 
     /// <summary>The need of one slot; null where this kind of bicycle has no such slot.</summary>
     /// <param name="slot">Any slot.</param>
-    public Need? Of(Slot slot) => _needs.FirstOrDefault(n => n.Slot == slot);
+    public Need? Of(Slot slot) => _slots.IndexOf(slot) is var at and >= 0 ? this[at] : null;
 
     /// <inheritdoc/>
-    public IEnumerator<Need> GetEnumerator() => ((IEnumerable<Need>)_needs).GetEnumerator();
+    public IEnumerator<Need> GetEnumerator() => Enumerable.Range(0, Count).Select(i => this[i]).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    internal static NeedsSheet Of(Build build)
-    {
-        ImmutableArray<Need>.Builder needs = ImmutableArray.CreateBuilder<Need>();
-        foreach (Slot slot in BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork, build[Slot.FrontWheel] as Wheel, build[Slot.RearWheel] as Wheel))
-        {
-            if (slot != Slot.Frame)
-            {
-                needs.Add(new Need(slot, build[slot] is not null, Lines(slot, build)));
-            }
-        }
-
-        return new(needs.ToImmutable());
-    }
+    internal static NeedsSheet Of(Build build) => new(
+        build,
+        [.. BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork, build[Slot.FrontWheel] as Wheel, build[Slot.RearWheel] as Wheel).Where(s => s != Slot.Frame)]);
 
     /// <summary>A line for each interface of the slot; a second one of the same joint only where it says something of its own.</summary>
     private static ImmutableArray<NeedLine> Lines(Slot slot, Build build)
@@ -76,7 +75,7 @@ public sealed record Need(Slot Slot, bool IsFilled, ImmutableArray<NeedLine> Lin
 /// <summary>What one joint asks of a slot.</summary>
 public sealed class NeedLine
 {
-    private readonly ImmutableSortedDictionary<long, Verdict> _cells;
+    private readonly ImmutableArray<(long Code, Verdict Verdict)> _cells;
     private readonly JointInput _input;
     private readonly string? _open;
     private readonly long? _least;
@@ -85,7 +84,7 @@ public sealed class NeedLine
     // What the other inputs are, for an open size that no table has.
     private CandidateRow _row;
 
-    private NeedLine(Joint joint, JointInput input, ImmutableSortedDictionary<long, Verdict> cells, long? least, long? most, string? open)
+    private NeedLine(Joint joint, JointInput input, ImmutableArray<(long Code, Verdict Verdict)> cells, long? least, long? most, string? open)
     {
         Joint = joint;
         _input = input;
@@ -98,11 +97,13 @@ public sealed class NeedLine
     /// <summary>The joint that asks.</summary>
     public Joint Joint { get; }
 
+    private static readonly Comparer<(long Code, Verdict Verdict)> ByCode = Comparer<(long Code, Verdict Verdict)>.Create((a, b) => a.Code.CompareTo(b.Code));
+
     private bool HasTwin => Joint.Inputs.Any(i => i != _input && i.Slot == _input.Slot && i.Field == _input.Field);
 
     internal JointInput Input => _input;
 
-    internal bool SaysSomething => _open is null && (_input.IsLength ? _least is not null || _most is not null : _cells.Values.Distinct().Skip(1).Any());
+    internal bool SaysSomething => _open is null && (_input.IsLength ? _least is not null || _most is not null : _cells.Select(c => c.Verdict).Distinct().Skip(1).Any());
 
     private bool AnyLength { get; init; }
 
@@ -144,7 +145,8 @@ public sealed class NeedLine
                 : Verdict.Fits;
         }
 
-        return _cells.TryGetValue(code, out Verdict verdict) ? verdict
+        int at = _cells.BinarySearch((code, default), ByCode);
+        return at >= 0 ? _cells[at].Verdict
             : _cells.IsEmpty ? Verdict.NeedsMeasuring
             : _input.Family != 0 ? Unlisted(code)
             : Verdict.DoesNotFit;
@@ -177,7 +179,7 @@ public sealed class NeedLine
         string straight = Accepted.IsEmpty ? "" : Listed(Accepted);
         string bridged = WithBridge.IsEmpty ? "" : $"with a bridge {Listed(WithBridge)}";
         ImmutableArray<string> ask = HasTwin ? [] : Keys(Verdict.NeedsMeasuring);
-        if (straight.Length == 0 && bridged.Length == 0 && !_cells.IsEmpty && ask.Length == _cells.Count)
+        if (straight.Length == 0 && bridged.Length == 0 && !_cells.IsEmpty && ask.Length == _cells.Length)
         {
             return $"{name}: follows the rest of the {_input.Slot.Name}";
         }
@@ -229,7 +231,7 @@ public sealed class NeedLine
     private static NeedLine OfKeys(Joint joint, JointInput input, CandidateRow row, List<string> open)
     {
         int at = joint.Inputs.IndexOf(input);
-        ImmutableSortedDictionary<long, Verdict>.Builder cells = ImmutableSortedDictionary.CreateBuilder<long, Verdict>();
+        Dictionary<long, Verdict> cells = new(input.Domain.Length);
         IEnumerable<long> codes = input.Domain;
         for (int i = 0; i < joint.Inputs.Length; i++)
         {
@@ -246,8 +248,8 @@ public sealed class NeedLine
             cells[code] = Best(joint, input, row);
         }
 
-        bool settles = cells.Values.Any(v => v is Verdict.Fits or Verdict.NeedsPart);
-        return new(joint, input, cells.ToImmutable(), null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct())) { _row = row };
+        bool settles = cells.ContainsValue(Verdict.Fits) || cells.ContainsValue(Verdict.NeedsPart);
+        return new(joint, input, [.. cells.Select(c => (c.Key, c.Value)).OrderBy(c => c.Key)], null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct())) { _row = row };
     }
 
     /// <summary>The verdict of one value; where its field says a second thing too, such as a tyre's width and bead seat, the best one that the field allows.</summary>
@@ -283,7 +285,7 @@ public sealed class NeedLine
         {
             // What does not matter is not asked for, such as the designated width of a spindle that has none.
             bool idle = joint.Common(row) == Verdict.Fits;
-            return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, null, null, idle ? null : string.Join(", ", open.Distinct())) { AnyLength = idle };
+            return new(joint, input, [], null, null, idle ? null : string.Join(", ", open.Distinct())) { AnyLength = idle };
         }
 
         long? least = null;
@@ -320,7 +322,7 @@ public sealed class NeedLine
             }
         }
 
-        return new(joint, input, ImmutableSortedDictionary<long, Verdict>.Empty, least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass ? "no figure is right" : "no length is right")
+        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass ? "no figure is right" : "no length is right")
         {
             AnyLength = any && least == 1 && openEnded,
         };
@@ -332,5 +334,5 @@ public sealed class NeedLine
     private static string Listed(ImmutableArray<string> keys) =>
         keys.Length <= 12 ? string.Join(", ", keys) : $"{keys[0]}, {keys[1]} ... {keys[^1]} ({keys.Length} of them)";
 
-    private ImmutableArray<string> Keys(Verdict verdict) => [.. _cells.Where(c => c.Value == verdict).Select(c => _input.Show(c.Key))];
+    private ImmutableArray<string> Keys(Verdict verdict) => [.. _cells.Where(c => c.Verdict == verdict).Select(c => _input.Show(c.Code))];
 }
