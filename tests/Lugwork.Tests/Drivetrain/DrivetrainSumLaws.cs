@@ -19,7 +19,7 @@ public sealed class DrivetrainSumLaws
         (from ring in Gen.Choose(20, 60) from sprocket in Gen.Choose(9, 52) from centre in Gen.Choose(380_000, 800_000) select (ring, sprocket, centre / 1_000.0)).ToArbitrary();
 
     private static readonly Arbitrary<(Gear Gear, double Wheel, double Cadence)> Rides =
-        (from ring in Gen.Choose(20, 60) from sprocket in Gen.Choose(9, 52) from over in Gen.Choose(1, 50) from under in Gen.Choose(25, 50) from wheel in Gen.Choose(900_000, 2_400_000) from cadence in Gen.Choose(1, 80_000)
+        (from ring in Gen.Choose(20, 60) from sprocket in Gen.Choose(9, 52) from over in Gen.Choose(10, 50) from under in Gen.Choose(25, 50) from wheel in Gen.Choose(900_000, 2_400_000) from cadence in Gen.Choose(1, 80_000)
          select (new Gear(ring, sprocket, new HubRatio(over, under)), wheel / 1_000.0, cadence / 1_000.0)).ToArbitrary();
 
     private static readonly LengthUnit[] Units = [LengthUnit.Inch, LengthUnit.Foot, LengthUnit.Meter, LengthUnit.Centimeter, LengthUnit.Micrometer];
