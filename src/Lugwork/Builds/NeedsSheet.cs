@@ -272,6 +272,10 @@ public sealed class NeedLine
             row[twin] = new Candidates(KnownState.Value, code, code, null);
             Verdict verdict = joint.Common(row);
             best = verdict < best ? verdict : best;
+            if (best == Verdict.Fits)
+            {
+                break;
+            }
         }
 
         return best;

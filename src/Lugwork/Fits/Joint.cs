@@ -44,7 +44,7 @@ internal sealed class JointInput
 public sealed class Joint
 {
     internal const int MostInputs = 5;
-    private const int MostCandidates = 2_048;
+    private const int Looks = 48;
 
     internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
     {
@@ -195,8 +195,18 @@ public sealed class Joint
     // Apart from the settled path, so that its closure is not made there.
     private Verdict CommonOfAll(in CandidateRow row)
     {
+        Span<long> store = stackalloc long[Completions.Most];
+        Span<int> start = stackalloc int[MostInputs + 1];
+        long combinations = Completions.Lay(this, row, store, start);
+
+        // A full store may have left some out: what was not gone through is not said.
+        if (start[Inputs.Length] == Completions.Most || (combinations > 2 * Looks && DifferSoon(store, start)))
+        {
+            return Verdict.NeedsMeasuring;
+        }
+
         Verdict common = Verdict.NotJudged;
-        Visit(row, (_, outcome) =>
+        VisitAll(store, start, (_, outcome) =>
         {
             common = common == Verdict.NotJudged ? outcome.Verdict : Either(common, outcome.Verdict);
             return common != Verdict.NeedsMeasuring;
@@ -213,17 +223,15 @@ public sealed class Joint
     /// <summary>Goes through every completion that can make a difference; the visitor stops it by returning false.</summary>
     internal void Visit(in CandidateRow row, Visitor visitor)
     {
-        int inputs = Inputs.Length;
-        Span<long> store = stackalloc long[MostCandidates];
+        Span<long> store = stackalloc long[Completions.Most];
         Span<int> start = stackalloc int[MostInputs + 1];
-        int used = 0;
-        for (int i = 0; i < inputs; i++)
-        {
-            start[i] = used;
-            used += Complete(row, i, store[used..]);
-        }
+        Completions.Lay(this, row, store, start);
+        VisitAll(store, start, visitor);
+    }
 
-        start[inputs] = used;
+    private void VisitAll(ReadOnlySpan<long> store, ReadOnlySpan<int> start, Visitor visitor)
+    {
+        int inputs = Inputs.Length;
         Span<int> at = stackalloc int[MostInputs];
         Span<long> values = stackalloc long[MostInputs];
         for (int i = 0; i < inputs; i++)
@@ -251,125 +259,26 @@ public sealed class Joint
         }
     }
 
-    /// <summary>Writes the values that one input can have, as far as they can differ in the verdict.</summary>
-    private int Complete(in CandidateRow row, int index, Span<long> into)
+    /// <summary>Whether a few completions from all over the field already differ: then the rest need not be gone through.</summary>
+    private bool DifferSoon(ReadOnlySpan<long> store, ReadOnlySpan<int> start)
     {
-        Candidates own = row[index];
-        JointInput input = Inputs[index];
-        switch (own.State)
+        int inputs = Inputs.Length;
+        Span<long> values = stackalloc long[MostInputs];
+        Verdict common = Verdict.NotJudged;
+        uint draw = 1;
+        for (int turn = 0; turn < Looks && common != Verdict.NeedsMeasuring; turn++)
         {
-            case KnownState.Value:
-                into[0] = own.Low;
-                return 1;
-            case KnownState.None:
-                into[0] = 0;
-                return 1;
-            case KnownState.OneOf:
-                own.Codes.CopyTo(into);
-                return own.Codes!.Length;
-        }
-
-        int count = 0;
-        if (!input.IsLength)
-        {
-            input.Domain.CopyTo(into);
-            count = input.Domain.Length;
-        }
-
-        // A length changes the verdict only where it meets another figure: its own ends, and just below, at and just above every other one.
-        long low = own.State == KnownState.Measured ? own.Low : 1;
-        long high = own.State == KnownState.Measured ? own.High : long.MaxValue / 4;
-        if (input.IsLength)
-        {
-            into[count++] = low;
-            into[count++] = high;
-        }
-
-        for (int i = 0; i < Inputs.Length && input.Family != 0; i++)
-        {
-            if (i == index || Inputs[i].Family != input.Family || (Inputs[i].IsLength && !input.IsLength))
+            for (int i = 0; i < inputs; i++)
             {
-                continue;
+                // Every other time the same place in every list: like meets like there.
+                draw = i > 0 && turn % 2 == 0 ? draw : (draw * 1_664_525) + 1_013_904_223;
+                values[i] = store[start[i] + (int)((draw >> 8) % (uint)(start[i + 1] - start[i]))];
             }
 
-            Candidates other = row[i];
-            if (other.State == KnownState.OneOf)
-            {
-                foreach (long code in other.Codes!)
-                {
-                    count = Around(code, low, high, input.IsLength, into, count);
-                }
-            }
-            else if (other.State is KnownState.Value or KnownState.Measured)
-            {
-                count = Around(other.Low, low, high, input.IsLength, into, count);
-                count = Around(other.High, low, high, input.IsLength, into, count);
-            }
+            Verdict verdict = Relation.Settle(values[..inputs]);
+            common = common == Verdict.NotJudged ? verdict : Either(common, verdict);
         }
 
-        if (input.IsLength && Relation is ICutsLengths cuts)
-        {
-            foreach (long breakpoint in cuts.Cuts)
-            {
-                count = Around(breakpoint, low, high, true, into, count);
-            }
-
-            foreach (long gap in cuts.Gaps)
-            {
-                for (int i = 0; i < Inputs.Length; i++)
-                {
-                    if (i != index && Inputs[i].Family == input.Family && row[i].State is KnownState.Value or KnownState.Measured)
-                    {
-                        count = Around(row[i].Low - gap, low, high, true, into, count);
-                        count = Around(row[i].High - gap, low, high, true, into, count);
-                    }
-
-                    foreach (long code in i != index && Inputs[i].Family == input.Family ? row[i].Codes ?? [] : [])
-                    {
-                        count = Around(code - gap, low, high, true, into, count);
-                    }
-                }
-            }
-        }
-
-        if (input.IsLength && Relation is ICutsByOthers others)
-        {
-            foreach (long breakpoint in others.CutsFor(index, row))
-            {
-                count = Around(breakpoint, low, high, true, into, count);
-            }
-        }
-
-        return count;
+        return common == Verdict.NeedsMeasuring;
     }
-
-    private static int Around(long code, long low, long high, bool isLength, Span<long> into, int count)
-    {
-        for (long value = isLength ? code - 1 : code; value <= (isLength ? code + 1 : code); value++)
-        {
-            if (value >= low && value <= high && count < into.Length && !into[..count].Contains(value))
-            {
-                into[count++] = value;
-            }
-        }
-
-        return count;
-    }
-}
-
-/// <summary>A relation that changes its mind at lengths that follow from the other inputs by arithmetic.</summary>
-internal interface ICutsByOthers
-{
-    /// <summary>The lengths of one input at which the verdict changes, given what is known of the others.</summary>
-    IEnumerable<long> CutsFor(int input, CandidateRow row);
-}
-
-/// <summary>A relation that changes its mind at lengths that no input says.</summary>
-internal interface ICutsLengths
-{
-    /// <summary>Fixed lengths.</summary>
-    ImmutableArray<long> Cuts { get; }
-
-    /// <summary>And wherever another length is larger by one of these.</summary>
-    ImmutableArray<long> Gaps { get; }
 }
