@@ -229,7 +229,7 @@ internal sealed partial class Account
         return new Account
         {
             Reason = open ? OpenReason : told.Reason,
-            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : oneOf.IsEmpty ? Fill(told, joint, parts) : OneOfSentence(joint, parts, oneOf, measurements),
+            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : oneOf.IsEmpty ? Wording.Of(told, joint, parts) : OneOfSentence(joint, parts, oneOf, measurements),
             Measurements = measurements,
             IsOpen = open,
             Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }).OfType<Bridge>().Distinct()],
@@ -278,14 +278,6 @@ internal sealed partial class Account
 
     private static string KnownOf(Joint joint, IParts parts) =>
         string.Join(", ", joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
-
-    private static string Fill(Outcome outcome, Joint joint, IParts parts)
-    {
-        string bridge = outcome.Bridge is null ? "" : outcome.Second is null ? outcome.Bridge.What : $"{outcome.Bridge.What}, then {outcome.Second.What}";
-        object[] shown = [.. joint.Inputs.Select(i => (object)i.ShowKnown(parts.At(i.Slot)!))];
-        string sentence = string.Format(CultureInfo.InvariantCulture, outcome.Reason!.Template, shown).Replace("[bridge]", bridge, StringComparison.Ordinal);
-        return char.ToUpperInvariant(sentence[0]) + sentence[1..];
-    }
 
     private static IEnumerable<Remedy> RemediesOf(Outcome outcome, bool onlyIf)
     {
