@@ -41,7 +41,8 @@ public sealed class DriveJointsChecks
     public void A_fixed_sprocket_needs_a_left_hand_lockring()
     {
         Published.Says(Screwed("FW-thread", "ISO", "fixed sprocket", "ISO", Lockring), "freewheel-on-hub-thread", Lockring, Verdict.Unsafe, "left-hand lockring");
-        Published.Says(Screwed("fixed", "track", "fixed sprocket", "track", Lockring), "freewheel-on-hub-thread", Lockring, Verdict.Fits);
+        Published.Says(Screwed("fixed", "track", "fixed sprocket; lockring lockring", "track", Lockring), "freewheel-on-hub-thread", Lockring, Verdict.Fits);
+        Published.Says(Screwed("fixed", "track", "fixed sprocket; lockring none", "track", Lockring), "freewheel-on-hub-thread", Lockring, Verdict.Unsafe, "left-hand lockring");
     }
 
     [Fact]

@@ -232,7 +232,7 @@ internal sealed partial class Account
             Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : oneOf.IsEmpty ? Wording.Of(told, joint, parts) : OneOfSentence(joint, parts, oneOf, measurements),
             Measurements = measurements,
             IsOpen = open,
-            Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }).OfType<Bridge>().Distinct()],
+            Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }.OfType<Bridge>().Concat(o.Reason?.Offers ?? [])).Distinct()],
             Remedies = !oneOf.IsEmpty ? oneOf : [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).DistinctBy(r => (r.Kind, r.What))],
             Cautions = [.. outcomes.SelectMany(o => CautionsOf(joint, o)).Distinct()],
             Sources = [.. outcomes.SelectMany(o => SourcesOf(joint, o)).Concat(joint.Inputs.Select(i => i.RestsOn(parts.At(i.Slot)!)).OfType<Source>()).Distinct().OrderBy(s => s.Strength).ThenBy(s => s.Id, StringComparer.Ordinal)],
@@ -281,7 +281,7 @@ internal sealed partial class Account
 
     private static IEnumerable<Remedy> RemediesOf(Outcome outcome, bool onlyIf)
     {
-        foreach (Bridge? bridge in new[] { outcome.Bridge, outcome.Second })
+        foreach (Bridge? bridge in new[] { outcome.Bridge, outcome.Second }.Concat(outcome.Reason?.Offers ?? []))
         {
             if (bridge is not null && bridge.Kind != BridgeKind.MadeForBoth)
             {
@@ -318,11 +318,19 @@ internal sealed partial class Account
         {
             yield return second;
         }
+
+        foreach (Bridge offered in outcome.Reason?.Offers ?? [])
+        {
+            if (offered.Caution is { } withIt)
+            {
+                yield return withIt;
+            }
+        }
     }
 
     private static IEnumerable<Source> SourcesOf(Joint joint, Outcome outcome)
     {
-        IEnumerable<Source> rows = (outcome.Bridge?.Sources ?? []).Concat(outcome.Second?.Sources ?? []).Concat(outcome.Reason?.Sources ?? []);
+        IEnumerable<Source> rows = (outcome.Bridge?.Sources ?? []).Concat(outcome.Second?.Sources ?? []).Concat(outcome.Reason?.Sources ?? []).Concat((outcome.Reason?.Offers ?? []).SelectMany(b => b.Sources));
         return rows.Any() ? rows : joint.Sources;
     }
 }

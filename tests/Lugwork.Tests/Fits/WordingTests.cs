@@ -37,7 +37,7 @@ public sealed class WordingTests
     [Fact]
     public void Of_several_inputs_the_missing_one_is_named()
     {
-        Fit fit = Bench.Judge("flat-mount-bolt-in-stay", "rear brake FM-rear-140; rear stay thickness none", (Slot.RearBrake, Caliper.Read("flat; bolt length 33")));
+        Fit fit = Bench.Judge("flat-mount-bolt-in-stay", "rear brake FM-rear-140; rear stay thickness none", (Slot.RearBrake, Caliper.Read("flat; bolt length 33")), (Slot.RearRotor, Rotor.Read("140")));
         Assert.Equal("One side has none of this: there is no stay at the flat mount.", fit.Sentence);
     }
 
