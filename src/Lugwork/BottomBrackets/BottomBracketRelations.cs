@@ -13,7 +13,7 @@ internal static class BottomBracketRelations
 
     private static readonly Bridge Expanding = ShopWork("threadless-expanding-unit", ShellFamily.Bsa, ShellFamily.French, "a threadless expanding unit, on ends that are faced square or bevelled (leave it to a shop)", Sources.UnthreadedShells);
 
-    private static readonly Bridge Tapping = ShopWork("pf30-shell-tapped-to-t47", ShellFamily.T47, ShellFamily.Pf30, "tapping the shell to M47 x 1, in a metal shell with enough wall only, and for good (leave it to a shop)", Sources.T47Width, Sources.T47Woes);
+    private static readonly Bridge Tapping = ShopWork("pf30-shell-tapped-to-t47", ShellFamily.T47, ShellFamily.Pf30, "tapping to M47 x 1, in a metal shell with enough wall only, and for good (leave it to a shop)", Sources.T47Width, Sources.T47Woes);
 
     private static readonly Bridge CrankTapping = new()
     {

@@ -68,11 +68,11 @@ internal static class BrakeRelations
 
     private static readonly Bridge DownhillSpacers = Checked("brake-adapter-is-front-downhill", CaliperFoot.Post.FitCode, BrakeMount.IsFrontDownhill.FitCode, "5 mm spacers under a usual IS adapter, or the fork maker's own adapter", BridgeKind.Spacers, Sources.MountForum);
 
-    private static readonly Bridge ShimTo203 = Checked("brake-adapter-post-200-plus-3", 200, 203, "a shim of about 1.5 mm with longer bolts, or a part for +3 mm of rotor", BridgeKind.Spacers, Sources.CommonPractice, Sources.Derived);
+    private static readonly Bridge ShimTo203 = Checked("brake-adapter-post-200-plus-3", 200, 203, "a shim with longer bolts, about 1.5 mm thick, or a part for +3 mm of rotor", BridgeKind.Spacers, Sources.CommonPractice, Sources.Derived);
 
     private static readonly Reason AskWith = Ask with { Id = "ask-adapter-named", Template = "A caliper with {1} mounting on {0}: perhaps [bridge]. Ask for one made for exactly this pair." };
 
-    private static readonly Reason AskDownhill = Ask with { Id = "ask-downhill-tabs", Template = "{0} stands 5 mm further out than the usual tabs: [bridge]." };
+    private static readonly Reason AskDownhill = Ask with { Id = "ask-downhill-tabs", Template = "{0} stands 5 mm further out than the usual tabs: [bridge]. Ask for one made for exactly this pair." };
 
     private static readonly Reason SmallStep = RareStep with { Id = "small-step", Template = "From {0} to a {2} rotor is 1.5 mm of radius: [bridge]. Ask the brake maker." };
 

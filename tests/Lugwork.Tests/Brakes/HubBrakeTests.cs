@@ -21,7 +21,7 @@ public sealed class HubBrakeTests
         Fit rear = Judge("rear-lever-with-hub-brake", "material steel", (Slot.RearLever, BrakeLever.Read(lever)), (Slot.RearWheel, Wheel.Read($"hubBrake {brake}")));
         Fit front = Judge("front-lever-with-hub-brake", "material steel", (Slot.FrontLever, BrakeLever.Read(lever)), (Slot.FrontWheel, Wheel.Read($"hubBrake {brake}")));
         Assert.Equal((expected, expected), (rear.Verdict, front.Verdict));
-        Assert.Equal(brake is "roller" or "coaster" && expected == Verdict.Fits, rear.Cautions.Contains(Cautions.ReactionArm));
+        Assert.True(expected != Verdict.Fits || brake == "none" != rear.Cautions.Contains(Cautions.ReactionArm));
     }
 
     [Theory]

@@ -188,6 +188,8 @@ public sealed class DriveJointTests
     [InlineData("spacing unknown", "9-speed HG", Verdict.NeedsMeasuring)]
     [InlineData("spacing 9", "pattern unknown", Verdict.NeedsMeasuring)]
     [InlineData("spacing none", "9-speed HG", Verdict.NeedsMeasuring)]
+    [InlineData("spacing none; with sprockets allowed", "9-speed HG", Verdict.Fits)]
+    [InlineData("spacing none; with sprockets refused", "9-speed HG", Verdict.DoesNotFit)]
     [InlineData("spacing unknown; with sprockets allowed", "3-lug", Verdict.Fits)]
     [InlineData("spacing 8", "3-lug", Verdict.NeedsMeasuring)]
     [InlineData("spacing single", "9-speed HG", Verdict.DoesNotFit)]

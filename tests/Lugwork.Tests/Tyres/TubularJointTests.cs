@@ -21,7 +21,7 @@ public sealed class TubularJointTests
         Fit fit = Judge("rear-tyre-bead-on-rim", "material steel", (Slot.RearWheel, Wheel.Read(rim)), (Slot.RearTyre, Tyre.Read(tyre)));
         Assert.Equal(expected, fit.Verdict);
         Assert.Equal(expected, Judge("front-tyre-bead-on-rim", "material steel", (Slot.FrontWheel, Wheel.Read(rim)), (Slot.FrontTyre, Tyre.Read(tyre))).Verdict);
-        Assert.DoesNotContain("none", fit.Sentence, StringComparison.Ordinal);
+        Assert.True(expected == Verdict.NeedsMeasuring || !fit.Sentence.Contains("none", StringComparison.Ordinal), fit.Sentence);
     }
 
     [Theory]
