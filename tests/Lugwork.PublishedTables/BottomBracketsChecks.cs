@@ -188,6 +188,6 @@ public sealed class BottomBracketsChecks
     private static void AssertOutcome(Outcome outcome, Verdict expected, string part, string source)
     {
         Assert.True(expected == outcome.Verdict, $"{source}: {expected} is published, judged: {outcome.Verdict} ({outcome.Reason!.Id})");
-        Assert.Contains(part, $"{outcome.Bridge?.What} | {outcome.Reason!.Mend}", StringComparison.Ordinal);
+        Assert.Contains(part, $"{outcome.Bridge?.What} | {outcome.Reason!.Mend} | {string.Join(" | ", outcome.Reason.Offers.Select(b => b.What))}", StringComparison.Ordinal);
     }
 }

@@ -31,7 +31,7 @@ public sealed class BrakeJointsChecks
     [InlineData(Bolts, 10, 33, Verdict.Unsafe)]
     [InlineData(Bolts, 30, 33, Verdict.NeedsMeasuring)]
     public void A_flat_mount_bolt_is_13_mm_longer_than_the_stay_is_thick(string source, double stay, double bolt, Verdict expected) =>
-        Assert.True(expected == DiscRelations.BoltInStay.Judge([BrakeMount.FlatRear140.FitCode, CaliperFoot.Flat.FitCode, Nm(stay), Nm(bolt)]).Verdict, source);
+        Assert.True(expected == DiscRelations.BoltInStay.Judge([BrakeMount.FlatRear140.FitCode, CaliperFoot.Flat.FitCode, Nm(stay), Nm(bolt), Nm(140)]).Verdict, source);
 
     [Theory]
     [PrintedIn(Pads)]

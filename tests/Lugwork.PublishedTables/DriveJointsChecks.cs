@@ -41,7 +41,8 @@ public sealed class DriveJointsChecks
     public void A_fixed_sprocket_needs_a_left_hand_lockring()
     {
         Published.Says(Screwed("FW-thread", "ISO", "fixed sprocket", "ISO", Lockring), "freewheel-on-hub-thread", Lockring, Verdict.Unsafe, "left-hand lockring");
-        Published.Says(Screwed("fixed", "track", "fixed sprocket", "track", Lockring), "freewheel-on-hub-thread", Lockring, Verdict.Fits);
+        Published.Says(Screwed("fixed", "track", "fixed sprocket", "track", Lockring, "lockring lockring"), "freewheel-on-hub-thread", Lockring, Verdict.Fits);
+        Published.Says(Screwed("fixed", "track", "fixed sprocket", "track", Lockring, "lockring none"), "freewheel-on-hub-thread", Lockring, Verdict.Unsafe, "left-hand lockring");
     }
 
     [Fact]
@@ -165,7 +166,7 @@ public sealed class DriveJointsChecks
     public void A_ring_of_more_teeth_than_the_frame_maker_allows_does_not_fit() =>
         Published.Says(Build.From(Frame.Read("largest ring 38")).With(Crankset.Read("largest ring 40")), "ring-against-chainstay", "common practice, no source", Verdict.DoesNotFit);
 
-    private static Build Screwed(string body, string hub, string pattern, string thread, string source) => Build.From(new Frame())
+    private static Build Screwed(string body, string hub, string pattern, string thread, string source, string ring = "lockring unknown") => Build.From(new Frame())
         .With(Wheel.Read($"body {Published.Key<FreehubBody>(body, source)}; thread {Published.Key<FreewheelThread>(hub, source)}"), Slot.RearWheel)
-        .With(Cassette.Read($"pattern {Published.Key<CassettePattern>(pattern, source)}; thread {Published.Key<FreewheelThread>(thread, source)}"));
+        .With(Cassette.Read($"pattern {Published.Key<CassettePattern>(pattern, source)}; thread {Published.Key<FreewheelThread>(thread, source)}; {ring}"));
 }

@@ -5,6 +5,7 @@ namespace Lugwork.PublishedTables;
 /// <summary>Reach, bosses, cable pull and fluid: published cases, each with its source.</summary>
 public sealed class RimBrakesChecks
 {
+    private const string Mechanical = "Compatibility [08] Mechanical brakes; BikeGremlin";
     private const string Pitfalls = "Brake Reach Pitfalls; cycledepot 2012";
     private const string Measuring = "How to measure brake calipers; Bicycles Stack Exchange copy";
     private const string Classes = "Post on brake reach classes; Classic Rendezvous list archive";
@@ -86,6 +87,11 @@ public sealed class RimBrakesChecks
     [InlineData("short pull pairs", Levers, "short", "caliper", Verdict.Fits)]
     [InlineData("long pull pairs", DirectPull, "long", "direct-pull", Verdict.Fits)]
     [InlineData("long pull pairs", Levers, "long", "off-road cable disc", Verdict.Fits)]
+    [InlineData("8 mm on both sides", Mechanical, "newer-road", "road cable disc", Verdict.Fits)]
+    [InlineData("8 mm against 7 mm", Mechanical, "newer-road", "cantilever", Verdict.NeedsMeasuring)]
+    [InlineData("8 mm against 15 mm", Mechanical, "newer-road", "off-road cable disc", Verdict.DoesNotFit)]
+    [InlineData("7 mm on both sides", Mechanical, "short", "roller", Verdict.Fits)]
+    [InlineData("15 mm against 7 mm", Mechanical, "long", "roller", Verdict.Unsafe)]
     public void A_lever_works_a_brake_as_published(string row, string source, string lever, string brake, Verdict expected) =>
         Assert.True(expected == BrakeActionRelations.LeverAndBrake.Judge([CablePull.Parse(lever, null).FitCode, BrakeType.Parse(brake, null).FitCode]).Verdict, $"{row}, {source}");
 

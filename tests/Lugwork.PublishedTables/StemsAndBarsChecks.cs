@@ -34,7 +34,8 @@ public sealed class StemsAndBarsChecks
     [InlineData("25.4 clamp", "steerer 28.6; threadless", Verdict.DoesNotFit, "", Arithmetic)]
     [InlineData("28.6 clamp", "steerer shape tapered 1-1/4 to 1.5; threadless", Verdict.DoesNotFit, "", Arithmetic)]
     [InlineData("28.6 clamp", "steerer 1.5; threadless", Verdict.DoesNotFit, "", Arithmetic)]
-    [InlineData("22.2 quill", "steerer 1 in; threadless", Verdict.DoesNotFit, "", Practice)]
+    [InlineData("22.2 quill", "steerer 1 in; threadless", Verdict.Unsafe, "clamps this steerer", Practice)]
+    [InlineData("21.1 quill", "steerer 1 in; threaded", Verdict.Unsafe, "own size", Arithmetic)]
     [InlineData("28.6 clamp", "steerer 28.6", Verdict.NeedsMeasuring, "", Standard)]
     [InlineData("fixing 25.4", "steerer 25.4; threadless", Verdict.NeedsMeasuring, "", Article)]
     public void A_stem_goes_on_a_steerer_as_published(string stem, string fork, Verdict expected, string remedy, string source) =>

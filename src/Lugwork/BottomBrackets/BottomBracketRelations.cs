@@ -7,21 +7,41 @@ internal static class BottomBracketRelations
 {
     private const string OwnUnit = "a bottom bracket made for the frame's own shell";
 
-    private const string ByAShop = "a unit with the shell's own thread; else leave it to a shop: a threadless expanding unit";
+    private const string OwnThread = "a unit with the shell's own thread";
+
+    private static readonly Bridge ItalianInserts = ShopWork("italian-shell-with-inserts", ShellFamily.Bsa, ShellFamily.Italian, "steel thread inserts to BSA in the Italian shell (leave it to a shop)", Sources.ShellThreads, Sources.UnthreadedShells);
+
+    private static readonly Bridge Expanding = ShopWork("threadless-expanding-unit", ShellFamily.Bsa, ShellFamily.French, "a threadless expanding unit, on ends that are faced square or bevelled (leave it to a shop)", Sources.UnthreadedShells);
+
+    private static readonly Bridge Tapping = ShopWork("pf30-shell-tapped-to-t47", ShellFamily.T47, ShellFamily.Pf30, "tapping to M47 x 1, in a metal shell with enough wall only, and for good (leave it to a shop)", Sources.T47Width, Sources.T47Woes);
+
+    private static readonly Bridge CrankTapping = new()
+    {
+        Id = "french-crank-tapped-to-9-16",
+        Kind = BridgeKind.ShopWork,
+        Result = Verdict.NeedsPart,
+        What = "tapping the crank to 9/16 in (leave it to a shop)",
+        From = PedalThread.NineSixteenths.FitCode,
+        To = PedalThread.French.FitCode,
+        Caution = Cautions.PedalThreads,
+        Sources = [Sources.PedalThreadList, Sources.PedalAttachment],
+    };
 
     private static readonly Reason SameShell = new("same-shell-family", "{1} bottom bracket goes in {0} shell.", Cautions.ShellThreads) { Sources = [Sources.ShellThreads, Sources.ThreadConcepts, Sources.BracketStandards] };
 
     private static readonly Reason ItalianShell = new("italian-shell", "An Italian shell is tapped 36 mm x 24 tpi; {1} unit does not hold in it.", Cautions.ShellThreads)
     {
-        Mend = "an Italian unit; else leave it to a shop: steel thread inserts to BSA, or a threadless expanding unit",
+        Mend = "an Italian unit",
+        Offers = [ItalianInserts, Expanding],
         Sources = [Sources.ShellThreads, Sources.UnthreadedShells],
     };
 
-    private static readonly Reason OtherThread = new("other-thread", "{0} and {1} differ in pitch, diameter or hand: the cup goes in a few turns and binds, or not at all.", Cautions.ShellThreads) { Mend = ByAShop, Sources = [Sources.ShellThreads, Sources.UnthreadedShells] };
+    private static readonly Reason OtherThread = new("other-thread", "{0} and {1} differ in pitch, diameter or hand: the cup goes in a few turns and binds, or not at all.", Cautions.ShellThreads) { Mend = OwnThread, Offers = [Expanding], Sources = [Sources.ShellThreads, Sources.UnthreadedShells] };
 
     private static readonly Reason OldEnglish = new("26-against-24-tpi", "{0} and {1}: 26 threads to the inch against another pitch binds after a few turns.", Cautions.ShellThreads)
     {
-        Mend = "cups of the shell's own thread; else leave it to a shop: a threadless expanding unit, or a new thread",
+        Mend = "cups of the shell's own thread; else leave it to a shop: a new thread",
+        Offers = [Expanding],
         Sources = [Sources.CycleThreads, Sources.UnthreadedShells],
     };
 
@@ -29,7 +49,8 @@ internal static class BottomBracketRelations
 
     private static readonly Reason Tap = new("tap-46-to-t47", "{0} shell has no thread for {1} unit.")
     {
-        Mend = "a unit pressed in the 46 mm bore; else leave it to a shop: tapping to M47 x 1, in a metal shell with enough wall only, and for good",
+        Mend = "a unit pressed in the 46 mm bore",
+        Offers = [Tapping],
         Sources = [Sources.T47Width, Sources.T47Woes],
     };
 
@@ -51,7 +72,10 @@ internal static class BottomBracketRelations
             Adapter(ShellFamily.Spanish, ShellFamily.American, Verdict.NeedsPart, "American-to-Spanish adapter", Sources.UnthreadedShells, Sources.Memory),
             Adapter(ShellFamily.Bsa, ShellFamily.T47, Verdict.NeedsMeasuring, "T47-to-BSA reducer sleeve, which is rare, for this width", Sources.Memory),
         ],
-        ShellFamily.Osbb.FitCode, ShellFamily.Thompson.FitCode, ShellFamily.Insert.FitCode);
+        ShellFamily.Osbb.FitCode, ShellFamily.Thompson.FitCode, ShellFamily.Insert.FitCode)
+    {
+        Offered = [ItalianInserts, Expanding, Tapping],
+    };
 
     /// <summary>Inputs: width of the shell, narrowest and widest that the bottom bracket is made for; nanometres.</summary>
     public static Relation Width { get; } = new ShellWidth();
@@ -66,7 +90,8 @@ internal static class BottomBracketRelations
 
     private static readonly Reason FrenchCrank = new("french-crank", "{1} pedal enters {0} crank, whose pitch is nearly its own and whose hole is 0.28 mm smaller, and binds after a few turns.", Cautions.PedalThreads)
     {
-        Mend = "pedals threaded 14 x 1.25; else leave it to a shop: tapping the crank to 9/16 in",
+        Mend = "pedals threaded 14 x 1.25",
+        Offers = [CrankTapping],
         Sources = [Sources.PedalThreadList, Sources.PedalAttachment],
     };
 
@@ -91,7 +116,7 @@ internal static class BottomBracketRelations
     };
 
     /// <summary>Inputs: pedal thread of the crank, thread of the pedal.</summary>
-    public static Relation Pedals { get; } = new Matrix(0, 1, Pedal, [], [Sources.PedalAttachment, Sources.OnePiecePedals, Sources.PedalThreadList]);
+    public static Relation Pedals { get; } = new Matrix(0, 1, Pedal, [CrankTapping], [Sources.PedalAttachment, Sources.OnePiecePedals, Sources.PedalThreadList]);
 
     /// <summary>Inputs: pedal thread of the crank, thread of the pedals, their sides.</summary>
     public static Relation PairOfPedals { get; } = new AllOf(
@@ -129,6 +154,18 @@ internal static class BottomBracketRelations
             : crank == PedalThread.French.FitCode && pedal == PedalThread.NineSixteenths.FitCode ? new(Verdict.Unsafe, FrenchCrank)
             : new(Verdict.DoesNotFit, thread > hole ? PedalTooLarge : PedalTooSmall);
     }
+
+    private static Bridge ShopWork(string id, ShellFamily unit, ShellFamily shell, string what, params ImmutableArray<Source> sources) => new()
+    {
+        Id = id,
+        Kind = BridgeKind.ShopWork,
+        Result = Verdict.NeedsPart,
+        What = what,
+        From = unit.FitCode,
+        To = shell.FitCode,
+        Caution = Cautions.ShellThreads,
+        Sources = sources,
+    };
 
     private static Bridge Adapter(ShellFamily unit, ShellFamily shell, Verdict result, string what, params ImmutableArray<Source> sources) => new()
     {

@@ -15,9 +15,22 @@ internal static class SpindleInBracket
 
     private static readonly Reason OneMillimetre = new("28.99-in-30", "{1} spindle in {0} bottom bracket is 1.01 mm loose: it runs in its own bottom brackets only.", Cautions.NeverSleeve) { Mend = "a bottom bracket for the 28.99 mm spindle", Sources = [Sources.SpindleLaunch, Sources.SpindleSystem, Sources.Derived] };
 
+    private static readonly Bridge StepSleeve = new()
+    {
+        Id = "spindle-24-22-in-24-sleeve",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = "a sleeve from 24 to 22 mm that is sold for this bearing, on the side away from the chain",
+        From = SpindleSeat.Stepped24.FitCode,
+        To = SpindleSeat.Mm24.FitCode,
+        Caution = Cautions.NeverSleeve,
+        Sources = [Sources.SpindleOptions, Sources.SpindleLaunch, Sources.SteppedSpindle],
+    };
+
     private static readonly Reason StepLoose = new("step-loose", "The crank's {1} spindle fills {0} bottom bracket on the drive side and is loose on the other.", Cautions.NeverSleeve)
     {
-        Mend = "a stepped bottom bracket, or a sleeve from 24 to 22 mm that is sold for this bearing",
+        Mend = "a stepped bottom bracket",
+        Offers = [StepSleeve],
         Sources = [Sources.SpindleOptions, Sources.SpindleLaunch, Sources.SteppedSpindle],
     };
 
@@ -40,7 +53,10 @@ internal static class SpindleInBracket
             Check(SpindleSeat.SquareIso, SpindleSeat.SquareJis, "the arm further out, 4.5 mm by two sources and 1.8 mm by one, if enough of the taper holds it and the chainline is right", Cautions.Tapers, Sources.TaperMeasured, Sources.TaperSums, Sources.TaperExchange),
             Check(SpindleSeat.Bmx24, SpindleSeat.Mm24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
             Check(SpindleSeat.Mm24, SpindleSeat.Bmx24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
-        ]);
+        ])
+    {
+        Offered = [StepSleeve],
+    };
 
     private static Reason Apart(long bracket, long crank)
     {

@@ -11,9 +11,24 @@ internal static class BrakeActionRelations
 
     private static readonly Reason SamePull = new("same-pull", "{1} under a lever of {0}.") { Sources = [Sources.LeverPull] };
 
+    private static readonly Reason NewerPull = new("newer-road-pull", "{1} under a lever of {0}: both are listed with 8 mm of cable.", Cautions.BrakeWork) { Sources = [Sources.MechanicalBrakes] };
+
+    private static readonly Bridge PullConverter = new()
+    {
+        Id = "pull-converter-short-to-long",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = "a pull converter between lever and brake, from short to long pull",
+        From = CablePull.Short.FitCode,
+        To = BrakeType.DirectPull.FitCode,
+        Caution = Cautions.BrakeWork,
+        Sources = [Sources.BrakesBlog, Sources.LeverPull],
+    };
+
     private static readonly Reason TooLittleCable = new("too-little-cable", "{1} wants about twice the cable that a lever of {0} pulls: the lever reaches the bar before the brake holds.", Cautions.BrakeWork)
     {
-        Mend = "a long-pull lever, or a pull converter between them",
+        Mend = "a long-pull lever",
+        Offers = [PullConverter],
         Sources = [Sources.BrakesBlog, Sources.LeverPull],
     };
 
@@ -68,7 +83,7 @@ internal static class BrakeActionRelations
     private static readonly Reason NotOnBosses = new("not-on-bosses", "{1} is not held by bosses.") { Mend = "a brake made for these bosses", Sources = [Sources.Derived] };
 
     /// <summary>Inputs: pull of the lever, brake type.</summary>
-    public static Relation LeverAndBrake { get; } = new Matrix(0, 1, Pulled, [], [Sources.LeverPull, Sources.BrakesBlog]);
+    public static Relation LeverAndBrake { get; } = new Matrix(0, 1, Pulled, [PullConverter], [Sources.LeverPull, Sources.BrakesBlog, Sources.MechanicalBrakes]);
 
     /// <summary>Inputs: fluid of the lever, fluid of the caliper.</summary>
     public static Relation Fluid { get; } = new Matrix(0, 1, Mixed, [], [Sources.FluidGuide]);
@@ -77,7 +92,7 @@ internal static class BrakeActionRelations
     public static Relation FluidOrCable { get; } = new Matrix(0, 1, MixedOrCable, [], [Sources.FluidGuide]);
 
     /// <summary>Inputs: pull of the lever, or that it holds fluid, and brake type.</summary>
-    public static Relation LeverOrFluid { get; } = new Matrix(0, 1, PulledOrPushed, [], [Sources.LeverPull, Sources.BrakesBlog]);
+    public static Relation LeverOrFluid { get; } = new Matrix(0, 1, PulledOrPushed, [PullConverter], [Sources.LeverPull, Sources.BrakesBlog, Sources.MechanicalBrakes]);
 
     /// <summary>Inputs: bosses, brake type. The bead seat that the bosses stand for is another question.</summary>
     public static Relation BrakeOnBosses { get; } = new Matrix(0, 1, Held, [], [Sources.BrazedOnBrakes, Sources.BrakesBlog]);
@@ -101,7 +116,12 @@ internal static class BrakeActionRelations
             return new(Verdict.DoesNotFit, NoCable);
         }
 
-        // That a newer road lever pulls a little more rests on memory: it counts as short where that is the worse case.
+        if (pull == CablePull.NewerRoad && type == BrakeType.RoadCableDisc)
+        {
+            return new(Verdict.Fits, NewerPull);
+        }
+
+        // A newer road lever pulls a little more: it counts as short where that is the worse case.
         if (type.Pull is null || (pull == CablePull.NewerRoad && type.Pull == CablePull.Short))
         {
             return new(Verdict.NeedsMeasuring, AskPull);

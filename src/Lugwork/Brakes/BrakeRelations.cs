@@ -62,6 +62,22 @@ internal static class BrakeRelations
         Sources = [Sources.FlatMountBuilder, Sources.MountForum],
     };
 
+    private static readonly Bridge ReverseAdapter = Checked("brake-adapter-tabs-on-post-plus-20", CaliperFoot.Tabs.FitCode, BrakeMount.Post160.FitCode, "an old reverse adapter for a caliper with IS tabs on posts, for a rotor 20 mm above the mount's own", BridgeKind.Adapter, Sources.MountForum);
+
+    private static readonly Bridge PostOnFlat = Checked("brake-adapter-post-on-flat", CaliperFoot.Post.FitCode, BrakeMount.FlatRear140.FitCode, "an adapter for a post-mount caliper on exactly this flat mount: most are for the 140 variant", BridgeKind.Adapter, Sources.FlatMountProblem);
+
+    private static readonly Bridge DownhillSpacers = Checked("brake-adapter-is-front-downhill", CaliperFoot.Post.FitCode, BrakeMount.IsFrontDownhill.FitCode, "5 mm spacers under a usual IS adapter, or the fork maker's own adapter", BridgeKind.Spacers, Sources.MountForum);
+
+    private static readonly Bridge ShimTo203 = Checked("brake-adapter-post-200-plus-3", 200, 203, "a shim with longer bolts, about 1.5 mm thick, or a part for +3 mm of rotor", BridgeKind.Spacers, Sources.CommonPractice, Sources.Derived);
+
+    private static readonly Reason AskWith = Ask with { Id = "ask-adapter-named", Template = "A caliper with {1} mounting on {0}: perhaps [bridge]. Ask for one made for exactly this pair." };
+
+    private static readonly Reason AskDownhill = Ask with { Id = "ask-downhill-tabs", Template = "{0} stands 5 mm further out than the usual tabs: [bridge]. Ask for one made for exactly this pair." };
+
+    private static readonly Reason SmallStep = RareStep with { Id = "small-step", Template = "From {0} to a {2} rotor is 1.5 mm of radius: [bridge]. Ask the brake maker." };
+
+    private static readonly Reason CarrierHolds = new("carrier-holds-rotor", "A rotor with {1} on a hub with {0}, on the carrier that is stated: {2}.", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
+
     private static readonly Reason InLimit = new("rotor-within-limit", "A {0} rotor is within the maker's largest of {1} mm.");
 
     private static readonly Reason OverLimit = new("rotor-above-limit", "A {0} rotor is above the largest that the maker allows, {1} mm: it can break the frame or fork.", Cautions.Rotor)
@@ -97,8 +113,10 @@ internal static class BrakeRelations
         Sources = [Sources.SixBoltAndSplined],
     };
 
-    /// <summary>Inputs: hub, rotor.</summary>
-    public static Relation Fixing { get; } = new SameKey(
+    /// <summary>Inputs: hub, rotor, carrier that is there (or not).</summary>
+    public static Relation Fixing => OnHub.Relation;
+
+    private static readonly SameKey PlainFixing = new(
         0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier], RotorFixing.OldPattern.FitCode);
 
     /// <summary>No largest rotor is known.</summary>
@@ -111,7 +129,7 @@ internal static class BrakeRelations
     public static Relation OnMount { get; } = new Computed(
         "arithmetic: rotor = native + increment, increments from a table",
         Judge,
-        [.. PostAdapters, .. RearTabAdapters, .. FrontTabAdapters, RearPlate140, RearPlate160, .. FlatOnPost],
+        [.. PostAdapters, .. RearTabAdapters, .. FrontTabAdapters, RearPlate140, RearPlate160, .. FlatOnPost, ReverseAdapter, PostOnFlat, DownhillSpacers, ShimTo203],
         [Sources.MountAnswer, Sources.AdapterGuide, Sources.IsAdapters, Sources.FlatMountBuilder]);
 
     /// <summary>The inverse: the rotors (millimetres) that a mount takes with a caliper at no worse than a verdict.</summary>
@@ -148,9 +166,14 @@ internal static class BrakeRelations
             return new(Verdict.DoesNotFit, OldHoles);
         }
 
-        if (mount == BrakeMount.IsFrontDownhill || caliper == CaliperFoot.Tabs)
+        if (mount == BrakeMount.IsFrontDownhill)
         {
-            return new(Verdict.NeedsMeasuring, Ask);
+            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, AskDownhill, DownhillSpacers) : new(Verdict.NeedsMeasuring, Ask);
+        }
+
+        if (caliper == CaliperFoot.Tabs)
+        {
+            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, AskWith, ReverseAdapter) : new(Verdict.NeedsMeasuring, Ask);
         }
 
         if (step < 0)
@@ -161,7 +184,7 @@ internal static class BrakeRelations
         if (caliper == CaliperFoot.Post)
         {
             return mount.IsPost ? OnPosts(mount, step)
-                : mount.IsFlat ? new(Verdict.NeedsMeasuring, Ask)
+                : mount.IsFlat ? new(Verdict.NeedsMeasuring, AskWith, PostOnFlat)
                 : Take(mount == BrakeMount.IsRearTabs ? RearTabAdapters : FrontTabAdapters, step);
         }
 
@@ -180,8 +203,12 @@ internal static class BrakeRelations
             return new(Verdict.Fits, Direct);
         }
 
-        bool rare = (mount == BrakeMount.Post200 && step == 3) || (mount == BrakeMount.Post203 && step == 17);
-        return rare ? new(Verdict.NeedsMeasuring, RareStep) : Take(PostAdapters, step, mount.NativeRotorMillimetres);
+        if (mount == BrakeMount.Post200 && step == 3)
+        {
+            return new(Verdict.NeedsMeasuring, SmallStep, ShimTo203);
+        }
+
+        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, RareStep) : Take(PostAdapters, step, mount.NativeRotorMillimetres);
     }
 
     private static Outcome OnFlat(BrakeMount mount, long step) => step switch
@@ -203,6 +230,33 @@ internal static class BrakeRelations
         }
 
         return new(Verdict.DoesNotFit, NoAdapter);
+    }
+
+    private static Bridge Checked(string id, long from, long to, string what, BridgeKind kind, params ImmutableArray<Source> sources) => new()
+    {
+        Id = id,
+        Kind = kind,
+        Result = Verdict.NeedsMeasuring,
+        What = what,
+        From = from,
+        To = to,
+        Caution = Cautions.BrakeWork,
+        Sources = sources,
+    };
+
+    /// <summary>The same fixing, or a carrier: one that is stated to be there has not to be bought.</summary>
+    private sealed class OnHub : Relation
+    {
+        public static OnHub Relation { get; } = new();
+
+        public override string Kind => "same key, a bridge row, or the carrier that is there";
+
+        public override ImmutableArray<Bridge> Bridges => PlainFixing.Bridges;
+
+        public override Outcome Judge(ReadOnlySpan<long> values) =>
+            values[0] == RotorFixing.CenterLock.FitCode && values[1] == RotorFixing.SixBolt.FitCode && values[2] is not (0 or DiscRelations.NotThere)
+                ? new(Verdict.Fits, CarrierHolds)
+                : PlainFixing.Judge(values);
     }
 
     private static Bridge Adapter(string family, long native, int increment, string what, Source source) => new()

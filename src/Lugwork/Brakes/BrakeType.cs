@@ -47,16 +47,19 @@ public sealed class BrakeType : Standard<BrakeType>, IInterfaceValue<BrakeType>
     public static BrakeType Drum { get; } = new(11, "drum", "drum brake", BrakePlace.Hub, null, Sources.Memory, "drum brake hub");
 
     /// <summary>A unit on the side of the hub, shoes pressed by rollers.</summary>
-    public static BrakeType Roller { get; } = new(12, "roller", "roller brake", BrakePlace.Hub, null, Sources.Memory);
+    public static BrakeType Roller { get; } = new(12, "roller", "roller brake", BrakePlace.Hub, CablePull.Short, Sources.MechanicalBrakes);
 
     /// <summary>Inside the hub, worked by pedalling back: no lever.</summary>
     public static BrakeType Coaster { get; } = new(13, "coaster", "coaster brake", BrakePlace.Hub, null, Sources.HubGearPage, "back-pedal brake", "backpedal");
+
+    /// <summary>Disc worked by a cable that presses fluid inside the caliper: the lever pulls a cable, and holds no fluid. Which lever it wants is its maker's to say.</summary>
+    public static BrakeType CableHydraulicDisc { get; } = new(14, "disc-cable-hydraulic", "cable-worked hydraulic disc", BrakePlace.DiscMount, null, Sources.CommonPractice, "cable hydraulic disc", "cable-actuated hydraulic disc", "hybrid disc");
 
     /// <summary>Every kind.</summary>
     public static ImmutableArray<BrakeType> All { get; } =
     [
         RimCaliper, CentrePull, Cantilever, DirectPull, MiniDirectPull, UBrake, RollerCam,
-        RoadCableDisc, OffRoadCableDisc, HydraulicDisc, Drum, Roller, Coaster,
+        RoadCableDisc, OffRoadCableDisc, HydraulicDisc, Drum, Roller, Coaster, CableHydraulicDisc,
     ];
 
     /// <inheritdoc/>

@@ -85,6 +85,11 @@ internal static class DiscRelations
         Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
     };
 
+    private static readonly Reason PlateBolts = new("bolts-of-the-plate", "A {4} rotor on {0} stands on a plate: its bolts are another length than 13 mm more than the stay is thick. Take the bolts that the brake's maker lists for plate and stay.", Cautions.FlatMountBolts)
+    {
+        Sources = [Sources.FlatMountBuilder, Sources.FlatMountBolts],
+    };
+
     private static readonly Bridge InnerRing = Ring("lockring-internal", "a lockring with internal notches", Lockring.Internal);
 
     private static readonly Bridge OuterRing = Ring("lockring-external", "a lockring with external notches", Lockring.External);
@@ -110,7 +115,7 @@ internal static class DiscRelations
     /// <summary>Inputs: thickness of the rotor, thickest and thinnest that the caliper is made for. No thinnest asks for nothing; no thickest is unknown.</summary>
     public static Relation Thickness { get; } = new ThicknessRelation();
 
-    /// <summary>Inputs: mount of the frame, caliper mounting, thickness of the stay, length of the bolt.</summary>
+    /// <summary>Inputs: mount of the frame, caliper mounting, thickness of the stay, length of the bolt, rotor (nanometres).</summary>
     public static Relation BoltInStay { get; } = new BoltRelation();
 
     private static Outcome OnAxle(ReadOnlySpan<long> values)
@@ -199,7 +204,7 @@ internal static class DiscRelations
     {
         public override string Kind => "arithmetic: bolt = thickness of the stay + about 13 mm";
 
-        public override ImmutableArray<Source> RestsOn => [Sources.FlatMountBolts, Sources.FlatMountThinStay];
+        public override ImmutableArray<Source> RestsOn => [Sources.FlatMountBolts, Sources.FlatMountThinStay, Sources.FlatMountBuilder];
 
         public IEnumerable<long> CutsFor(int input, CandidateRow row)
         {
@@ -224,7 +229,8 @@ internal static class DiscRelations
                 return new(Verdict.Fits, NotFlat);
             }
 
-            return values[2] == 0 || values[3] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+            return values[2] == 0 || values[3] == 0 || values[4] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+                : values[4] > BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres * Nanometres.PerMillimetre ? new(Verdict.NeedsMeasuring, PlateBolts)
                 : values[3] > Bolt(values[2]) + About ? new(Verdict.Unsafe, BoltTooLong)
                 : values[3] >= Bolt(values[2]) - About ? new(Verdict.Fits, BoltRight)
                 : values[3] <= values[2] ? new(Verdict.DoesNotFit, BoltTooShort)

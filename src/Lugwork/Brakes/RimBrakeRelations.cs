@@ -74,8 +74,18 @@ internal static class RimBrakeRelations
         Sources = [Sources.ReachPitfalls, Sources.ReachMeasuring],
     };
 
-    private static readonly Reason OtherWheel = new("reach-of-another-wheel", "The {0} mm were read with a rim of bead seat {2}, and this one has {3}: the reach changes by half the difference. Measure again with this wheel in place.", Cautions.BrakeWork)
+    private const string ByHalf = "The {0} mm were read with a rim of bead seat {2}; with {3} the reach changes by half the difference";
+
+    private static readonly Reason OtherWheelReaches = new("reaches-with-another-wheel", ByHalf + " and stays within {1}, 1 mm or more from either end.", Cautions.BrakeWork) { Sources = [Sources.Derived, Sources.ReachPitfalls] };
+
+    private static readonly Reason OtherWheelNear = new("reach-of-another-wheel", ByHalf + " and comes within 1 mm of an end of {1}: rims differ by as much. Measure again with this wheel in place.", Cautions.BrakeWork)
     {
+        Sources = [Sources.Derived, Sources.ReachPitfalls],
+    };
+
+    private static readonly Reason OtherWheelOut = new("reach-missed-with-another-wheel", ByHalf + " and is outside {1}.", Cautions.BrakeWork)
+    {
+        Mend = "a brake whose reach is the figure and half the difference of the bead seats, or a wheel of the size that the frame is made for",
         Sources = [Sources.Derived, Sources.ReachPitfalls],
     };
 
@@ -169,11 +179,14 @@ internal static class RimBrakeRelations
             : new(Verdict.DoesNotFit, FarRim);
     }
 
-    private sealed class ReachRelation : Relation, ICutsLengths
+    private sealed class ReachRelation : Relation, ICutsLengths, ICutsByOthers
     {
+        /// <summary>How far a figure that was worked out has to stay within the ends; our own bound, no source.</summary>
+        private const long Margin = Nanometres.PerMillimetre;
+
         private static readonly Lazy<ImmutableArray<long>> Ends = new(AllEnds);
 
-        public override string Kind => "within the reach of the brake, read with the wheel that goes in";
+        public override string Kind => "within the reach of the brake; read with another wheel, by half the difference of the bead seats";
 
         public override ImmutableArray<Source> RestsOn => [Sources.ReachPitfalls, Sources.ReachMeasuring, Sources.Derived];
 
@@ -198,16 +211,48 @@ internal static class RimBrakeRelations
                 return new(Verdict.DoesNotFit, Reasons.NothingToMate);
             }
 
-            if (values[2] != values[3])
+            if (Accepts(RimBrakeReach.OfFitCode(values[1])) is not var (least, most))
             {
-                return new(Verdict.NeedsMeasuring, OtherWheel);
+                return new(Verdict.NeedsMeasuring, About);
             }
 
-            return Accepts(RimBrakeReach.OfFitCode(values[1])) is not var (least, most) ? new(Verdict.NeedsMeasuring, About)
-                : values[0] < least * Nanometres.PerMillimetre ? new(Verdict.DoesNotFit, TooLong)
+            if (values[2] == 0)
+            {
+                return new(Verdict.NeedsMeasuring, OtherWheelNear);
+            }
+
+            if (values[2] != values[3])
+            {
+                long reach = values[0] + Moves(values[2], values[3]);
+                (long low, long high) = (least * Nanometres.PerMillimetre, most * Nanometres.PerMillimetre);
+                return reach < low - Margin || reach > high + Margin ? new(Verdict.DoesNotFit, OtherWheelOut)
+                    : reach < low + Margin || reach > high - Margin ? new(Verdict.NeedsMeasuring, OtherWheelNear)
+                    : new(Verdict.Fits, OtherWheelReaches);
+            }
+
+            return values[0] < least * Nanometres.PerMillimetre ? new(Verdict.DoesNotFit, TooLong)
                 : values[0] > most * Nanometres.PerMillimetre ? new(Verdict.DoesNotFit, TooShort)
                 : new(Verdict.Fits, Reaches);
         }
+
+        /// <summary>The figures at which the ends are met with another wheel, where both wheels are known.</summary>
+        public IEnumerable<long> CutsFor(int input, CandidateRow row)
+        {
+            foreach (long read in row[2].Codes ?? [row[2].Low])
+            {
+                foreach (long wheel in row[3].Codes ?? [row[3].Low])
+                {
+                    foreach (long end in read == 0 || wheel == 0 || read == wheel ? [] : AllEnds())
+                    {
+                        yield return end - Moves(read, wheel) - Margin;
+                        yield return end - Moves(read, wheel) + Margin;
+                    }
+                }
+            }
+        }
+
+        /// <summary>A smaller wheel leaves its track further from the hole: by half the difference of the bead seats, which are whole millimetres.</summary>
+        private static long Moves(long read, long wheel) => (read - wheel) * (Nanometres.PerMillimetre / 2);
 
         private static ImmutableArray<long> AllEnds()
         {

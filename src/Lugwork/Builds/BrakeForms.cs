@@ -33,7 +33,7 @@ internal static partial class PartForms
             return null;
         }
 
-        return !caliper.Fluid.Values.IsEmpty && !types.Contains(BrakeType.HydraulicDisc) ? ("fluid", "a caliper that a cable works holds no fluid", "none, or another type")
+        return !caliper.Fluid.Values.IsEmpty && !types.Contains(BrakeType.HydraulicDisc) && !types.Contains(BrakeType.CableHydraulicDisc) ? ("fluid", "a caliper that a cable works holds no fluid", "none, or disc-cable-hydraulic for one in which the cable presses fluid")
             : caliper.Fluid.State == KnownState.None && types.All(t => t == BrakeType.HydraulicDisc) ? ("fluid", "a hydraulic caliper holds fluid", "mineral-oil or glycol-ether, or another type")
             : null;
     }

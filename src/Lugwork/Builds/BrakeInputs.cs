@@ -66,6 +66,31 @@ internal static partial class JointInputs
 
     public static JointInput RingOf(Slot slot) => WithNone<Rotor, Lockring>(slot, "lockring", "lockring", p => p.Lockring, DiscRelations.NotThere, "none", RingMeasure);
 
+    /// <summary>The brake inside the hub; known to have none counts as a value of its own.</summary>
+    public static JointInput HubBrakeOf(Slot slot) => WithNone<Wheel, BrakeType>(
+        slot, "hubBrake", "brake of the hub", p => p.HubBrake, HubBrakeRelations.NoBrake, "none", "Look for an arm from the hub to fork blade or chain stay, and whether a cable goes to it.", t => t.Place == BrakePlace.Hub);
+
+    /// <summary>A carrier that is there; where none is stated the rotor needs one, and whether there is one is asked elsewhere.</summary>
+    public static JointInput CarrierThere(Slot slot)
+    {
+        JointInput carrier = CarrierOf(slot);
+        return new()
+        {
+            Slot = carrier.Slot,
+            Field = carrier.Field,
+            Called = carrier.Called,
+            Read = part => carrier.Read(part) is { State: not KnownState.Unknown } stated ? stated : new Candidates(KnownState.Value, DiscRelations.NotThere, DiscRelations.NotThere, null),
+            Domain = [DiscRelations.NotThere],
+            Family = 0,
+            IsLength = false,
+            Show = carrier.Show,
+            ShowKnown = part => carrier.Read(part).State == KnownState.Unknown ? "not stated" : carrier.ShowKnown(part),
+            Evidence = carrier.Evidence,
+            RestsOn = carrier.RestsOn,
+            Measure = carrier.Measure,
+        };
+    }
+
     public static JointInput CarrierOf(Slot slot) => WithNone<Rotor, RotorCarrier>(slot, "carrier", "carrier", p => p.Carrier, DiscRelations.NotThere, "none", "Look at the carrier: bolts or pins hold the rotor.");
 
     public static JointInput ThicknessOf(Slot slot) => Input<Rotor, Dimension>(slot, "thickness", "rotor thickness", p => p.Thickness, "Micrometer on the track at its thinnest place, to 0.01 mm.", Lengths);
@@ -150,7 +175,7 @@ internal static partial class JointInputs
     // Apart from the settled path, so that its closure is not made there.
     private static ImmutableArray<HubStandard> Narrowed(Known<HubStandard> known, bool rear) => [.. known.Values.Where(h => h.IsRear == rear)];
 
-    private static JointInput WithNone<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, long none, string word, string measure)
+    private static JointInput WithNone<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, long none, string word, string measure, Func<T, bool>? where = null)
         where TPart : Part
         where T : IInterfaceValue<T> => new()
         {
@@ -158,7 +183,7 @@ internal static partial class JointInputs
             Field = field,
             Called = called,
             Read = part => get((TPart)part) is { State: not KnownState.None } known ? known.ToCandidates() : new Candidates(KnownState.Value, none, none, null),
-            Domain = [.. CodesOf<T>(null), none],
+            Domain = [.. CodesOf(where), none],
             Family = 0,
             IsLength = false,
             Show = code => code == none ? word : T.OfFitCode(code).FitKey,

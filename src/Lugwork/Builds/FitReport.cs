@@ -25,7 +25,7 @@ public sealed class FitReport
     }
 
     /// <summary>What this version does not judge yet, said in every report.</summary>
-    public const string NotYetJudged = "Not judged by this version: chainline, chain length, gear capacity, levers of hub brakes, brake hoses, disc pads, tyre pressure, spoke lengths, steerer lengths, cable routing.";
+    public const string NotYetJudged = "Not judged by this version: chainline, chain length, gear capacity, brake hoses, disc pads, tyre pressure, spoke lengths, steerer lengths, cable routing.";
 
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }
@@ -36,9 +36,9 @@ public sealed class FitReport
     /// <summary>Every joint whose slots are filled.</summary>
     public ImmutableArray<Fit> Fits { get; }
 
-    /// <summary>Joints about what shows only on the parts, such as the gap of a binder or the bore of a shell, of which nothing is stated and which could still be wrong: nobody looked, and no verdict here speaks of them.</summary>
+    /// <summary>Joints about what shows only on the parts, such as the gap of a binder or the bore of a shell, of which nothing is stated and which could still be wrong: nobody looked, and no verdict here speaks of them. What most bicycles have none of, such as a brake inside the hub, is not listed.</summary>
     public ImmutableArray<Joint> NotLookedAt =>
-        [.. JointTable.All.Where(j => j.IsOnlyWhereLooked && j.Slots.All(s => Build[s] is not null) && !j.IsSeen(Build) && j.Judge(Build) != Verdict.Fits)];
+        [.. JointTable.All.Where(j => j.IsOnlyWhereLooked && !j.MostHaveNone && j.Slots.All(s => Build[s] is not null) && !j.IsSeen(Build) && j.Judge(Build) != Verdict.Fits)];
 
     /// <summary>Required slots that are empty.</summary>
     public ImmutableArray<Slot> Missing { get; }

@@ -95,9 +95,9 @@ internal static partial class JointInputs
     /// <summary>Against a limit a rotor is a plain length: an unknown one may be larger than any that a table lists.</summary>
     public static JointInput Across(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, Rotors, "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.", isLength: true);
 
-    public static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre bead seat", p => p.Size, s => s.FitCode % 1_000, CodesOf<BeadSeat>(null), "Read the ISO number on the sidewall, such as 37-622.", family: 0);
+    public static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre bead seat", p => p.SizeOrTubular, s => s.FitCode % 1_000, CodesOf<BeadSeat>(null), "Read the ISO number on the sidewall, such as 37-622.", family: 0);
 
-    public static JointInput WidthOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre width", p => p.Size, s => s.WidthMillimetres * Nanometres.PerMillimetre, Widths, "Read the ISO number on the sidewall, such as 37-622.");
+    public static JointInput WidthOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre width", p => p.SizeOrTubular, s => s.WidthMillimetres * Nanometres.PerMillimetre, Widths, "Read the ISO number on the sidewall, such as 37-622.");
 
     private static ImmutableArray<long> Rotors { get; } = Scaled(CodesOf<RotorSize>(null), Nanometres.PerMillimetre);
 

@@ -120,6 +120,7 @@ internal static partial class PartForms
         PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),
         PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]),
         PartField<Cassette>.Of("thread", "a thread such as ISO or French", p => p.Thread, (p, v) => p with { Thread = v }, []),
+        PartField<Cassette>.Of("lockring", "lockring-1.29x24 for the left-hand ring of a fixed sprocket, or none", p => p.Lockring, (p, v) => p with { Lockring = v }, [], where: t => t.IsLeftHand),
         PartField<Cassette>.Of("spacing", "a spacing such as 9, 11-wide or LG-10", p => p.Spacing, (p, v) => p with { Spacing = v }, ["sprocket spacing"]))
         {
             Contradiction = OtherSprocketsThanPattern,
@@ -134,7 +135,7 @@ internal static partial class PartForms
 
     public static PartForm<Caliper> Caliper { get; } = new("caliper", () => new Caliper(),
         PartField<Caliper>.Of("mounting", "post, flat or IS", p => p.Mounting, (p, v) => p with { Mounting = v }, ["mount"], bare: true),
-        PartField<Caliper>.Of("type", "disc-hydraulic, disc-cable-road or disc-cable-off-road", p => p.Type, (p, v) => p with { Type = v }, ["works by"], where: t => t.Place == Brakes.BrakePlace.DiscMount),
+        PartField<Caliper>.Of("type", "disc-hydraulic, disc-cable-road, disc-cable-off-road or disc-cable-hydraulic", p => p.Type, (p, v) => p with { Type = v }, ["works by"], where: t => t.Place == Brakes.BrakePlace.DiscMount),
         PartField<Caliper>.Of("fluid", "mineral-oil, glycol-ether or none", p => p.Fluid, (p, v) => p with { Fluid = v }, []),
         PartField<Caliper>.Of("thickestRotor", Millimetres, p => p.ThickestRotor, (p, v) => p with { ThickestRotor = v }, ["thickest rotor"]),
         PartField<Caliper>.Of("thinnestRotor", Millimetres, p => p.ThinnestRotor, (p, v) => p with { ThinnestRotor = v }, ["thinnest rotor"]),

@@ -360,6 +360,10 @@ public sealed record Tyre : Part
     /// <summary>How it is held on the rim; a stated ISO size or bead means a clincher.</summary>
     public Known<TyreHold> Hold { get; init; }
 
+    /// <summary>The size; none of a tubular of which none is stated: it has no ISO size.</summary>
+    internal Known<TyreSize> SizeOrTubular =>
+        Size.State == KnownState.Unknown && Hold.State == KnownState.Value && Hold.Value == TyreHold.Tubular ? Known<TyreSize>.None : Size;
+
     /// <summary>How it is held as stated, or as ISO size and bead say: a tubular has neither.</summary>
     internal Known<TyreHold> HoldOrSize =>
         Hold.State != KnownState.Unknown ? Hold
@@ -397,6 +401,9 @@ public sealed record Cassette : Part
     /// <summary>What the joints read: sprockets whose pattern is known to have splines have no thread.</summary>
     internal Known<FreewheelThread> ThreadOrPattern =>
         Thread.State == KnownState.Unknown && Pattern.State == KnownState.Value && !ThreadOnHub.IsScrewed(Pattern.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
+
+    /// <summary>The left-hand lockring of a fixed sprocket; none where it has none. Does not matter for another.</summary>
+    public Known<FreewheelThread> Lockring { get; init; }
 
     /// <summary>How its sprockets stand beside each other; where unknown, what its pattern says.</summary>
     public Known<SprocketSpacing> Spacing { get; init; }
@@ -488,8 +495,10 @@ public sealed record Caliper : Part
     /// <summary>Length of the bolts that go through the stay of a flat mount; none for another mount.</summary>
     public Known<Dimension> BoltLength { get; init; }
 
-    /// <summary>The fluid; where it is not said, none of a type that a cable works.</summary>
-    internal Known<BrakeFluid> FluidOrType => Fluid.State == KnownState.Unknown && WorkedByCable ? Known<BrakeFluid>.None : Fluid;
+    /// <summary>The fluid that reaches the lever; where it is not said, none of a type that a cable works, and none of what stays inside a caliper that a cable works.</summary>
+    internal Known<BrakeFluid> FluidOrType =>
+        Type.State == KnownState.Value && Type.Value == BrakeType.CableHydraulicDisc && !Fluid.State.IsOutside() ? Known<BrakeFluid>.None
+        : Fluid.State == KnownState.Unknown && WorkedByCable ? Known<BrakeFluid>.None : Fluid;
 
     private bool WorkedByCable =>
         Type.State == KnownState.Value ? Type.Value != BrakeType.HydraulicDisc : Type.State == KnownState.OneOf && Type.Values.All(t => t != BrakeType.HydraulicDisc);

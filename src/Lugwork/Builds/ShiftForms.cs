@@ -22,7 +22,8 @@ internal static partial class PartForms
     public static PartForm<Chainring> Chainring { get; } = new("chainring", () => new Chainring(),
         PartField<Chainring>.Of("boltCircle", "a circle such as 5x110 or 4x104, or none", p => p.BoltCircle, (p, v) => p with { BoltCircle = v }, ["bolt circle", "BCD"]),
         PartField<Chainring>.Of("directMount", "3-bolt, 8-bolt or own, or none", p => p.DirectMount, (p, v) => p with { DirectMount = v }, ["direct mount"]),
-        PartField<Chainring>.Of("teeth", "teeth such as 42", p => p.Teeth, (p, v) => p with { Teeth = v }, []))
+        PartField<Chainring>.Of("teeth", "teeth such as 42", p => p.Teeth, (p, v) => p with { Teeth = v }, []),
+        PartField<Chainring>.Of("speeds", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Speeds, (p, v) => p with { Speeds = v }, []))
         {
             Contradiction = HeldByNothing,
         };

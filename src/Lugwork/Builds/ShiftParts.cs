@@ -102,6 +102,9 @@ public sealed record Chainring : Part
     /// <summary>Its teeth.</summary>
     public Known<ToothCount> Teeth { get; init; }
 
+    /// <summary>The chain that its teeth are made for, by speeds.</summary>
+    public Known<SprocketClass> Speeds { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Chainring];
 

@@ -27,13 +27,11 @@ internal static class HangerRelations
 
     private static readonly Reason ChaseOrTap = new("chase-or-tap", "Derailleur with {1} on {0}: the hole is not M10 x 1, or has no stop.")
     {
-        Mend = "chasing or tapping the hole M10 x 1 and, where there is no stop, making one (leave it to a shop); or a claw in an open axle slot",
         Sources = [Sources.UnthreadedEnds, Sources.HangersDemystified],
     };
 
     private static readonly Reason AskClaw = new("ask-claw", "Derailleur with {1} and {0}: it needs something to hang on.")
     {
-        Mend = "a bolt-on claw hanger, if the axle slot is open; closed ends take none",
         Sources = [Sources.HangersDemystified],
     };
 
@@ -48,8 +46,30 @@ internal static class HangerRelations
         Sources = [Sources.DirectMountHanger],
     };
 
+    private static readonly Bridge Claw = new()
+    {
+        Id = "derailleur-on-claw",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsMeasuring,
+        What = "a bolt-on claw hanger, if the axle slot is open; closed ends take none",
+        From = DerailleurMount.Bolt.FitCode,
+        To = Hanger.NoHanger.FitCode,
+        Sources = [Sources.HangersDemystified],
+    };
+
+    private static readonly Bridge Tapping = new()
+    {
+        Id = "derailleur-on-tapped-hole",
+        Kind = BridgeKind.ShopWork,
+        Result = Verdict.NeedsMeasuring,
+        What = "chasing or tapping the hole M10 x 1 and, where there is no stop, making one (leave it to a shop); or a claw in an open axle slot",
+        From = DerailleurMount.Bolt.FitCode,
+        To = Hanger.Plain.FitCode,
+        Sources = [Sources.UnthreadedEnds, Sources.HangersDemystified],
+    };
+
     /// <summary>Inputs: hanger, derailleur.</summary>
-    public static Relation OnHanger { get; } = new Matrix(0, 1, Cell, [Link], [Sources.UniversalHangerNews, Sources.UniversalHangerMaker, Sources.DirectMountHanger]);
+    public static Relation OnHanger { get; } = new Matrix(0, 1, Cell, [Link, Claw, Tapping], [Sources.UniversalHangerNews, Sources.UniversalHangerMaker, Sources.DirectMountHanger]);
 
     private static Outcome Cell(long place, long mount)
     {
@@ -59,17 +79,17 @@ internal static class HangerRelations
             return hanger == Hanger.Universal ? new(Verdict.Fits, Coaxial) : new(Verdict.DoesNotFit, NoEnd);
         }
 
+        bool direct = mount == DerailleurMount.DirectMount.FitCode;
         if (hanger == Hanger.NoHanger)
         {
-            return new(Verdict.NeedsMeasuring, AskClaw);
+            return new(Verdict.NeedsMeasuring, AskClaw, Claw, direct ? Link : null);
         }
 
         if (hanger == Hanger.Plain || hanger == Hanger.M10Pitch26)
         {
-            return new(Verdict.NeedsMeasuring, ChaseOrTap);
+            return new(Verdict.NeedsMeasuring, ChaseOrTap, Tapping, direct ? Link : null);
         }
 
-        bool direct = mount == DerailleurMount.DirectMount.FitCode;
         return hanger == Hanger.DirectMount
             ? direct ? new(Verdict.Fits, LinkOff) : new(Verdict.DoesNotFit, TooLong)
             : direct ? new(Verdict.NeedsPart, Reasons.Bridged, Link)

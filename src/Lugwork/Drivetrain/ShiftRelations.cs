@@ -113,7 +113,7 @@ internal static class ShiftRelations
 
             if (shifter == 0)
             {
-                return new(Verdict.NeedsMeasuring, NoClicks);
+                return word == MakersWord.Allowed.FitCode ? new(Verdict.Fits, NamedSprockets) : new(Verdict.NeedsMeasuring, NoClicks);
             }
 
             if (sprockets == single)

@@ -2,11 +2,14 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>A screwed freewheel or fixed sprocket on the thread of a hub. Where splines hold the sprockets no thread takes part.</summary>
 /// <remarks>
-/// Inputs: body of the hub, pattern of the sprockets, thread of the hub, thread of the sprockets. Threads of one pitch that differ by hundredths
+/// Inputs: body of the hub, pattern of the sprockets, thread of the hub, thread of the sprockets, lockring (or none). Threads of one pitch that differ by hundredths
 /// exchange where the source says so; a thread of another pitch binds where it is smaller and grips only the tops where it is larger.
 /// </remarks>
 internal sealed class ThreadOnHub : Relation
 {
+    /// <summary>Code of a fixed sprocket without a lockring: an unknown one may be missing.</summary>
+    public const long NoLockring = 101;
+
     private static readonly Reason NoThread = new("no-thread", "{1} on {0}: no thread takes part.") { Sources = [Sources.Freewheels] };
 
     private static readonly Reason SameThread = new("same-freewheel-thread", "{3} screws on {2}.", Cautions.FreewheelThread) { Sources = [Sources.Freewheels] };
@@ -45,6 +48,12 @@ internal sealed class ThreadOnHub : Relation
         Sources = [Sources.FixedLockring, Sources.CommonPractice],
     };
 
+    private static readonly Reason LockringMissing = new("lockring-missing", "{1} on {0} without its left-hand lockring unscrews under back-pedalling.", Cautions.FixedLockring)
+    {
+        Mend = "the left-hand lockring of the hub, tightened against the sprocket",
+        Sources = [Sources.FixedLockring, Sources.CommonPractice],
+    };
+
     private static readonly Reason NoneOnOneSide = new("no-thread-on-one-side", "One side has no thread: {2} against {3}.");
 
     public static Relation OnHub { get; } = new ThreadOnHub();
@@ -57,6 +66,7 @@ internal sealed class ThreadOnHub : Relation
         return body == 0 || pattern == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
             : !IsThreaded(body) || !IsScrewed(pattern) ? new(Verdict.Fits, NoThread)
             : pattern == CassettePattern.FixedSprocket.FitCode && body == FreehubBody.FreewheelThread.FitCode ? new(Verdict.Unsafe, Unscrews)
+            : pattern == CassettePattern.FixedSprocket.FitCode && (values[4] is 0 or NoLockring) ? new(Verdict.Unsafe, LockringMissing)
             : hub == 0 || part == 0 ? new(Verdict.DoesNotFit, NoneOnOneSide)
             : Threads(FreewheelThread.OfFitCode(hub), FreewheelThread.OfFitCode(part));
     }

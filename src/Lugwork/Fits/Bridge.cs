@@ -79,7 +79,7 @@ public sealed record Bridge
     /// <summary>What kind of thing it is.</summary>
     public required BridgeKind Kind { get; init; }
 
-    /// <summary>The verdict with the bridge: fits, needs a part, or needs measuring where the source says to check.</summary>
+    /// <summary>The verdict with the bridge: fits, needs a part, or needs measuring where the source says to check. A row that a refused or unsafe pair offers never changes the verdict of the pair.</summary>
     public required Verdict Result { get; init; }
 
     /// <summary>What to buy or have done, for a shopping list.</summary>

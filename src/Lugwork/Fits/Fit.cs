@@ -229,10 +229,10 @@ internal sealed partial class Account
         return new Account
         {
             Reason = open ? OpenReason : told.Reason,
-            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : oneOf.IsEmpty ? Fill(told, joint, parts) : OneOfSentence(joint, parts, oneOf, measurements),
+            Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : oneOf.IsEmpty ? Wording.Of(told, joint, parts) : OneOfSentence(joint, parts, oneOf, measurements),
             Measurements = measurements,
             IsOpen = open,
-            Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }).OfType<Bridge>().Distinct()],
+            Bridges = [.. outcomes.SelectMany(o => new[] { o.Bridge, o.Second }.OfType<Bridge>().Concat(o.Reason?.Offers ?? [])).Distinct()],
             Remedies = !oneOf.IsEmpty ? oneOf : [.. outcomes.SelectMany(o => RemediesOf(o, open || o.Verdict == Verdict.NeedsMeasuring)).DistinctBy(r => (r.Kind, r.What))],
             Cautions = [.. outcomes.SelectMany(o => CautionsOf(joint, o)).Distinct()],
             Sources = [.. outcomes.SelectMany(o => SourcesOf(joint, o)).Concat(joint.Inputs.Select(i => i.RestsOn(parts.At(i.Slot)!)).OfType<Source>()).Distinct().OrderBy(s => s.Strength).ThenBy(s => s.Id, StringComparer.Ordinal)],
@@ -279,17 +279,9 @@ internal sealed partial class Account
     private static string KnownOf(Joint joint, IParts parts) =>
         string.Join(", ", joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
 
-    private static string Fill(Outcome outcome, Joint joint, IParts parts)
-    {
-        string bridge = outcome.Bridge is null ? "" : outcome.Second is null ? outcome.Bridge.What : $"{outcome.Bridge.What}, then {outcome.Second.What}";
-        object[] shown = [.. joint.Inputs.Select(i => (object)i.ShowKnown(parts.At(i.Slot)!))];
-        string sentence = string.Format(CultureInfo.InvariantCulture, outcome.Reason!.Template, shown).Replace("[bridge]", bridge, StringComparison.Ordinal);
-        return char.ToUpperInvariant(sentence[0]) + sentence[1..];
-    }
-
     private static IEnumerable<Remedy> RemediesOf(Outcome outcome, bool onlyIf)
     {
-        foreach (Bridge? bridge in new[] { outcome.Bridge, outcome.Second })
+        foreach (Bridge? bridge in new[] { outcome.Bridge, outcome.Second }.Concat(outcome.Reason?.Offers ?? []))
         {
             if (bridge is not null && bridge.Kind != BridgeKind.MadeForBoth)
             {
@@ -326,11 +318,19 @@ internal sealed partial class Account
         {
             yield return second;
         }
+
+        foreach (Bridge offered in outcome.Reason?.Offers ?? [])
+        {
+            if (offered.Caution is { } withIt)
+            {
+                yield return withIt;
+            }
+        }
     }
 
     private static IEnumerable<Source> SourcesOf(Joint joint, Outcome outcome)
     {
-        IEnumerable<Source> rows = (outcome.Bridge?.Sources ?? []).Concat(outcome.Second?.Sources ?? []).Concat(outcome.Reason?.Sources ?? []);
+        IEnumerable<Source> rows = (outcome.Bridge?.Sources ?? []).Concat(outcome.Second?.Sources ?? []).Concat(outcome.Reason?.Sources ?? []).Concat((outcome.Reason?.Offers ?? []).SelectMany(b => b.Sources));
         return rows.Any() ? rows : joint.Sources;
     }
 }

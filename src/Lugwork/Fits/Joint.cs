@@ -80,6 +80,9 @@ public sealed class Joint
     /// <summary>Numbers of the inputs of which at least one has to be stated; empty for a joint that is always judged.</summary>
     internal ImmutableArray<int> Seen { get; init; } = [];
 
+    /// <summary>Most bicycles have none of it, such as a brake inside the hub: where nothing is stated, a report does not say that nobody looked.</summary>
+    internal bool MostHaveNone { get; init; }
+
     /// <summary>The slots whose parts meet here, each once, in order.</summary>
     public ImmutableArray<Slot> Slots => [.. Inputs.Select(i => i.Slot).Distinct()];
 

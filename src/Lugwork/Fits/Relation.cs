@@ -28,6 +28,7 @@ internal sealed class SameKey : Relation
     private readonly Reason _same;
     private readonly Func<long, long, Reason> _apart;
     private readonly Bridge[] _bridges;
+    private readonly ImmutableArray<Bridge> _offered = [];
     private readonly ImmutableArray<long> _loose;
 
     /// <param name="seat">Number of the input that receives.</param>
@@ -43,13 +44,18 @@ internal sealed class SameKey : Relation
         _part = part;
         _same = same;
         _apart = apart;
-        Bridges = bridges;
         _bridges = [.. bridges];
     }
 
     public override string Kind => "same key, or a bridge row";
 
-    public override ImmutableArray<Bridge> Bridges { get; }
+    public override ImmutableArray<Bridge> Bridges => [.. _bridges, .. _offered];
+
+    /// <summary>Rows that reasons of this relation offer: they are told, and no verdict rests on them.</summary>
+    public ImmutableArray<Bridge> Offered
+    {
+        init => _offered = value;
+    }
 
     public override Outcome Judge(ReadOnlySpan<long> values)
     {

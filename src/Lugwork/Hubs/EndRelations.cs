@@ -83,6 +83,23 @@ internal static class EndRelations
         Sources = [Sources.CommonPractice, Sources.NonTurnWashers],
     };
 
+    private static readonly Bridge Tensioner = new()
+    {
+        Id = "chain-tensioner-for-vertical-slot",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = "a chain tensioner, where no eccentric bottom bracket or sliding end tensions the chain",
+        From = DropoutSlot.Vertical.FitCode,
+        To = DropoutSlot.Vertical.FitCode,
+        Caution = Cautions.HubGearAxle,
+        Sources = [Sources.CommonPractice, Sources.NonTurnWashers],
+    };
+
+    private static readonly Reason VerticalHeld = new("gear-hub-held-in-vertical-slot", "A hub gear in a {1} with washers made for it: nothing in the end tensions the chain. It takes [bridge].", Cautions.HubGearAxle)
+    {
+        Sources = [Sources.CommonPractice, Sources.NonTurnWashers],
+    };
+
     private static readonly Reason OtherWashers = new("washers-of-another-slot", "A hub gear in a {1} with washers made for a {2}: they let the axle turn.", Cautions.HubGearAxle)
     {
         Mend = "the hub maker's washers for this slot",
@@ -103,7 +120,7 @@ internal static class EndRelations
     public static Relation DiscOnOpenEnds { get; } = new Computed("closed ends, or open ones with lips", Lips, [], [Sources.OpenEndsGlossary]);
 
     /// <summary>Inputs: drive of the hub (plain or gears inside), slot of the frame (or closed ends), slot that the washers are made for.</summary>
-    public static Relation GearHubInDropout { get; } = new Computed("matrix of slot and washers, for hubs with gears inside", Washers, [], [Sources.NonTurnWashers]);
+    public static Relation GearHubInDropout { get; } = new Computed("matrix of slot and washers, for hubs with gears inside", Washers, [Tensioner], [Sources.NonTurnWashers, Sources.CommonPractice]);
 
     private static Outcome Nut(long axle, long nut)
     {
@@ -141,10 +158,10 @@ internal static class EndRelations
 
         return values[0] == PlainDrive ? new(Verdict.Fits, NoGearsInside)
             : values[1] == ClosedEnds ? new(Verdict.NeedsMeasuring, GearHubInClosedEnds)
-            : values[1] == DropoutSlot.Vertical.FitCode ? new(Verdict.NeedsMeasuring, VerticalSlot)
-            : values[2] == 0 ? new(Verdict.NeedsMeasuring, NoWashers)
-            : values[2] == values[1] ? new(Verdict.Fits, WashersOfSlot)
-            : new(Verdict.DoesNotFit, OtherWashers);
+            : values[2] == 0 ? new(Verdict.NeedsMeasuring, values[1] == DropoutSlot.Vertical.FitCode ? VerticalSlot : NoWashers)
+            : values[2] != values[1] ? new(Verdict.DoesNotFit, OtherWashers)
+            : values[1] == DropoutSlot.Vertical.FitCode ? new(Verdict.NeedsPart, VerticalHeld, Tensioner)
+            : new(Verdict.Fits, WashersOfSlot);
     }
 
     /// <summary>An axle is ruled to half a millimetre; our own bound.</summary>

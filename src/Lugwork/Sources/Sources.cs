@@ -887,6 +887,9 @@ public static class Sources
     /// <summary>Brake Lever Compatibility.</summary>
     public static Source LeverPull { get; } = new("LEVER-PULL", SourceKind.Press, Confidence.Medium, "Brake Lever Compatibility", "Urban Velo issue 21", "2010", "urbanvelo.org/issue21/p86-87.html");
 
+    /// <summary>Cable pull of levers and cable that brakes want, by class, in millimetres.</summary>
+    public static Source MechanicalBrakes { get; } = new("MECHANICAL-BRAKES", SourceKind.Handbook, Confidence.Medium, "Compatibility [08] Mechanical brakes", "BikeGremlin", "16 Nov 2018", "bike.bikegremlin.com/1402/mechanical-bicycle-brake-compatibility/");
+
     /// <summary>Adjusting Direct-pull Cantilever Bicycle Brakes.</summary>
     public static Source DirectPullArticle { get; } = new("DIRECT-PULL-ARTICLE", SourceKind.Handbook, Confidence.Medium, "Adjusting Direct-pull Cantilever Bicycle Brakes", "sheldonbrown.com", "undated", "sheldonbrown.com/canti-direct.html");
 
@@ -1204,7 +1207,7 @@ public static class Sources
 
         LockringExchange, RotorFaq, WornRotors,
         BrazeOnDistances, FlatMountClearing, ReachPitfalls, ReachMeasuring,
-        ReachClasses, ReachShop, BrakesBlog, LeverPull, DirectPullArticle,
+        ReachClasses, ReachShop, BrakesBlog, LeverPull, MechanicalBrakes, DirectPullArticle,
         BrazedOnBrakes, FluidGuide, InsertionArticle, SlipFitColumn, DropperChoice, LongDropper,
         OddPostMeasured,
         LoadedRims,

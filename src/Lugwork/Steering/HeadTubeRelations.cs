@@ -31,9 +31,26 @@ internal static class HeadTubeRelations
         Sources = [Sources.BearingSeller, Sources.BearingMeasure],
     };
 
+    private static readonly Bridge Reaming = new()
+    {
+        Id = "head-tube-30.0-reamed-to-30.2",
+        Kind = BridgeKind.ShopWork,
+        Result = Verdict.NeedsPart,
+        What = "reaming the head tube of a metal frame from 30.0 to 30.2, which cannot be undone (leave it to a shop)",
+        From = HeadTubeBore.Ec30.FitCode,
+        To = HeadTubeBore.Ec29.FitCode,
+        Caution = Cautions.SteeringCare,
+        Sources = [Sources.OneInchHeadsets, Sources.FrontTriangleManual],
+    };
+
+    private static readonly Bridge OneInchIn44 = Reducer(HeadTubeBore.Bore44, "headset halves for a 1 in fork in a 44 mm bore, which are scarce", Sources.Memory);
+
+    private static readonly Bridge OneInchIn34 = Reducer(HeadTubeBore.Ec34, "a reducing headset, or reducer rings, for a 1 in fork in a 34 mm bore", Sources.Memory);
+
     private static readonly Reason ReamOnly = new("ream-one-way", "{1} cup (30.2 mm) is too large for {0} (30.0 mm cups).", Cautions.SteeringCare)
     {
-        Mend = "a JIS headset; or reaming the head tube of a metal frame from 30.0 to 30.2, which cannot be undone (leave it to a shop)",
+        Mend = "a JIS headset",
+        Offers = [Reaming],
         Sources = [Sources.OneInchHeadsets, Sources.FrontTriangleManual],
     };
 
@@ -56,7 +73,7 @@ internal static class HeadTubeRelations
     };
 
     /// <summary>Inputs: head tube end, headset half.</summary>
-    public static Relation InTube { get; } = new Matrix(0, 1, Cell, [], [Sources.HeadsetCodeNote, Sources.HeadsetChart, Sources.PressFitRule]);
+    public static Relation InTube { get; } = new Matrix(0, 1, Cell, [Reaming], [Sources.HeadsetCodeNote, Sources.HeadsetChart, Sources.PressFitRule]);
 
     private static readonly Reason SomeUpper = new("upper-half-exists", "{1} through {0}: upper halves for this pair are made.") { Sources = [Sources.HeadsetChart, Sources.HeadsetCodeNote] };
 
@@ -85,7 +102,7 @@ internal static class HeadTubeRelations
     };
 
     /// <summary>Inputs: upper end, steerer of the fork.</summary>
-    public static Relation SteererThrough { get; } = new Matrix(0, 1, Upper, [], [Sources.HeadsetChart, Sources.HeadsetCodeNote]);
+    public static Relation SteererThrough { get; } = new Matrix(0, 1, Upper, [OneInchIn44, OneInchIn34], [Sources.HeadsetChart, Sources.HeadsetCodeNote]);
 
     /// <summary>Inputs: lower end, crown-race seat of the fork.</summary>
     public static Relation ForkIn { get; } = new Matrix(0, 1, Lower, [], [Sources.HeadsetChart, Sources.HeadTubeComment]);
@@ -94,10 +111,26 @@ internal static class HeadTubeRelations
     {
         HeadTubeBore bore = HeadTubeBore.OfFitCode(end);
         SteererSize size = SteererSize.OfFitCode(steerer);
-        return bore.TakesUpper(size) ? (bore.UpperFromMemory(size) ? new(Verdict.NeedsMeasuring, FromMemory) : new(Verdict.Fits, SomeUpper))
+        return bore.TakesUpper(size) ? (bore.UpperFromMemory(size) ? new(Verdict.NeedsMeasuring, FromMemory, OneInch(bore, size)) : new(Verdict.Fits, SomeUpper))
             : bore.Room(size.Hundredths) < Least(bore) || (bore == HeadTubeBore.Bore44 && size == SteererSize.Mm38Point1) ? new(Verdict.DoesNotFit, NoUpper)
-            : new(Verdict.NeedsMeasuring, NotListed);
+            : new(Verdict.NeedsMeasuring, NotListed, OneInch(bore, size));
     }
+
+    /// <summary>What is bought for a 1 in fork in a larger bore; known from memory alone, so that it only says what to look for.</summary>
+    private static Bridge? OneInch(HeadTubeBore bore, SteererSize size) =>
+        size != SteererSize.Mm25Point4 ? null : bore == HeadTubeBore.Bore44 ? OneInchIn44 : bore == HeadTubeBore.Ec34 ? OneInchIn34 : null;
+
+    private static Bridge Reducer(HeadTubeBore bore, string what, Source source) => new()
+    {
+        Id = $"steerer-25.4-in-{bore.FitKey}".ToLowerInvariant(),
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsMeasuring,
+        What = what,
+        From = SteererSize.Mm25Point4.FitCode,
+        To = bore.FitCode,
+        Caution = Cautions.SteeringCare,
+        Sources = [source],
+    };
 
     private static Outcome Lower(long end, long seat)
     {

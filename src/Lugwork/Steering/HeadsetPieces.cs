@@ -111,9 +111,21 @@ internal static class HeadsetPieces
             Sources = [Sources.QuillArticle],
         };
 
-        public override string Kind => "at least, for quills only";
+        private static readonly Reason LowMark = new("quill-mark-low", "The quill sits {0} mm deep, below its mark of {1} mm, and less than two and a half diameters: a mark so low may mean a quill that was cut. Ask the stem's maker.", Cautions.QuillInsertion)
+        {
+            Mend = "a stem whose mark stands at two and a half diameters or more",
+            Sources = [Sources.QuillArticle, Sources.CommonPractice],
+        };
 
-        public override ImmutableArray<Source> RestsOn => [Sources.QuillArticle, Sources.HeadsetArticle];
+        private static readonly Reason TwoDiameters = new("quill-less-than-two-diameters", "The quill sits {0} mm deep, less than two diameters: a quill whose mark allows that was cut.", Cautions.QuillInsertion)
+        {
+            Mend = "a stem whose mark stands at two and a half diameters or more",
+            Sources = [Sources.QuillArticle, Sources.CommonPractice],
+        };
+
+        public override string Kind => "at least its mark and two and a half diameters, for quills only";
+
+        public override ImmutableArray<Source> RestsOn => [Sources.QuillArticle, Sources.HeadsetArticle, Sources.CommonPractice];
 
         public ImmutableArray<long> Cuts { get; } = EveryLeast();
 
@@ -129,12 +141,16 @@ internal static class HeadsetPieces
 
             StemFoot foot = StemFoot.OfFitCode(fixing);
             return !foot.IsQuill ? new(Verdict.Fits, NoQuill)
-                : mark != 0 ? (depth >= mark ? new(Verdict.Fits, Deep) : new(Verdict.Unsafe, AboveMark))
+                : mark != 0 && depth < mark ? new(Verdict.Unsafe, AboveMark)
+                : mark != 0 && depth < Least(foot) ? (depth < Floor(foot) ? new(Verdict.Unsafe, TwoDiameters) : new(Verdict.NeedsMeasuring, LowMark))
+                : mark != 0 ? new(Verdict.Fits, Deep)
                 : depth >= Least(foot) ? new(Verdict.Fits, ByRule)
                 : new(Verdict.Unsafe, AboveRule);
         }
 
         private static long Least(StemFoot foot) => foot.Hundredths * (Nanometres.PerMillimetre / 100) * 5 / 2;
+
+        private static long Floor(StemFoot foot) => foot.Hundredths * (Nanometres.PerMillimetre / 100) * 2;
 
         private static ImmutableArray<long> EveryLeast()
         {
@@ -144,6 +160,7 @@ internal static class HeadsetPieces
                 if (foot.IsQuill)
                 {
                     cuts.Add(Least(foot));
+                    cuts.Add(Floor(foot));
                 }
             }
 

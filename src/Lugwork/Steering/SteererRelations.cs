@@ -57,9 +57,22 @@ internal static class SteererRelations
         Sources = [Sources.OneInchHeadsets, Sources.HeadsetArticle],
     };
 
+    private static readonly Bridge Milling = new()
+    {
+        Id = "crown-seat-27.0-milled-to-26.4",
+        Kind = BridgeKind.ShopWork,
+        Result = Verdict.NeedsPart,
+        What = "milling the seat of a metal fork from 27.0 to 26.4, which cannot be undone (leave it to a shop)",
+        From = CrownSeat.Mm27.FitCode,
+        To = CrownRace.Mm26Point4.FitCode,
+        Caution = Cautions.SteeringCare,
+        Sources = [Sources.OneInchHeadsets, Sources.HeadsetArticle],
+    };
+
     private static readonly Reason MillSeat = new("race-too-small-27", "{0} does not go on the fork's {1}.", Cautions.SteeringCare)
     {
-        Mend = "a 27.0 race; or milling the seat of a metal fork from 27.0 to 26.4, which cannot be undone (leave it to a shop)",
+        Mend = "a 27.0 race",
+        Offers = [Milling],
         Sources = [Sources.OneInchHeadsets, Sources.HeadsetArticle],
     };
 
@@ -82,7 +95,7 @@ internal static class SteererRelations
     };
 
     /// <summary>Inputs: what the lower half is made for, the fork's seat.</summary>
-    public static Relation OnCrown { get; } = new SameKey(0, 1, SameSeat, NoRace, [ReducerRace]);
+    public static Relation OnCrown { get; } = new SameKey(0, 1, SameSeat, NoRace, [ReducerRace]) { Offered = [Milling] };
 
     private static Reason NoRace(long race, long seat) =>
         CrownRace.OfFitCode(race).Hundredths > CrownSeat.OfFitCode(seat).Hundredths ? RaceLoose

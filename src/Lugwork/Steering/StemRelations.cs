@@ -3,18 +3,29 @@ namespace Lugwork.Steering;
 /// <summary>Stem on steerer: the kind must suit, and the size.</summary>
 internal static class StemRelations
 {
-    private static readonly Reason RightKind = new("stem-of-its-kind", "{2} on {0}, {1}.") { Sources = [Sources.HeadsetArticle] };
+    private static readonly Bridge QuillAdapter = new()
+    {
+        Id = "clamped-stem-on-threaded-steerer",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = "a quill adapter: a quill of the steerer's own size with a plain post on top, of the size that the stem clamps; it goes in to its own mark",
+        From = StemFoot.Clamp28Point6.FitCode,
+        To = SteererSize.Mm25Point4.FitCode,
+        Caution = Cautions.QuillInsertion,
+        Sources = [Sources.SteererRequirement, Sources.CommonPractice],
+    };
 
     private static readonly Reason OnThreads = new("clamp-on-threads", "{2} would clamp a steerer that is {1}: the clamped part must carry no thread, it breaks there.", Cautions.SteeringCare)
     {
-        Mend = "a quill stem, or a quill adapter for a clamped stem",
+        Mend = "a quill stem",
+        Offers = [QuillAdapter],
         Sources = [Sources.SteererRequirement],
     };
 
-    private static readonly Reason QuillInThreadless = new("quill-in-threadless", "{2} in a steerer that is {1}: a threadless headset is held by the stem's clamp, a quill holds nothing.", Cautions.SteeringCare)
+    private static readonly Reason QuillInThreadless = new("quill-in-threadless", "{2} goes into a steerer that is {1} and holds nothing: no locknut keeps this headset together, only the clamp of a stem does, and the steerer is not made for a wedge.", Cautions.SteeringCare)
     {
         Mend = "a stem that clamps this steerer",
-        Sources = [Sources.HeadsetArticle],
+        Sources = [Sources.HeadsetArticle, Sources.CommonPractice],
     };
 
     private static readonly Reason RightSize = new("stem-of-its-size", "{2} is made for {0}.") { Sources = [Sources.StemSizes, Sources.HeadsetArticle] };
@@ -37,10 +48,10 @@ internal static class StemRelations
         Sources = [Sources.StemSizes],
     };
 
-    private static readonly Reason QuillLoose = new("quill-too-small", "{2} is loose in {0}: its wedge may not hold.", Cautions.SteeringCare)
+    private static readonly Reason QuillLoose = new("quill-too-small", "{2} goes into {0} and is loose in it: the wedge presses on one side only, and the bar turns or the quill comes out.", Cautions.SteeringCare)
     {
         Mend = "a quill of the steerer's own size",
-        Sources = [Sources.StemSizes],
+        Sources = [Sources.StemSizes, Sources.CommonPractice],
     };
 
     private static readonly Bridge Shim = new()
@@ -56,30 +67,31 @@ internal static class StemRelations
     };
 
     /// <summary>Inputs: steerer size, steerer kind, stem fixing.</summary>
-    public static Relation OnSteerer { get; } = new AllOf(
-        new Matrix(1, 2, Kind, [], [Sources.SteererRequirement, Sources.HeadsetArticle]),
-        new Matrix(0, 2, Size, [Shim], [Sources.StemSizes, Sources.HeadsetArticle]));
+    public static Relation OnSteerer { get; } = new Computed(
+        "matrix of size and kind; what goes in and does not hold is unsafe", Judge, [Shim, QuillAdapter], [Sources.SteererRequirement, Sources.HeadsetArticle, Sources.StemSizes, Sources.CommonPractice]);
 
-    private static Outcome Kind(long kind, long foot) =>
-        (kind == SteererKind.Threaded.FitCode) == StemFoot.OfFitCode(foot).IsQuill
-            ? new(Verdict.Fits, RightKind)
-            : kind == SteererKind.Threaded.FitCode ? new(Verdict.Unsafe, OnThreads) : new(Verdict.DoesNotFit, QuillInThreadless);
-
-    private static Outcome Size(long steerer, long stem)
+    private static Outcome Judge(ReadOnlySpan<long> values)
     {
-        StemFoot foot = StemFoot.OfFitCode(stem);
-        SteererSize size = SteererSize.OfFitCode(steerer);
-        if (foot.Steerer == size)
+        if (values[0] == 0 || values[1] == 0 || values[2] == 0)
         {
-            return new(Verdict.Fits, RightSize);
+            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
         }
 
-        if (foot == StemFoot.Clamp28Point6 && size == SteererSize.Mm25Point4)
-        {
-            return new(Verdict.NeedsMeasuring, Reasons.Check3, Shim);
-        }
-
-        bool larger = foot.Steerer.Hundredths > size.Hundredths;
-        return new(Verdict.DoesNotFit, foot.IsQuill ? (larger ? QuillTooLarge : QuillLoose) : larger ? TooLarge : TooSmall);
+        StemFoot foot = StemFoot.OfFitCode(values[2]);
+        SteererSize size = SteererSize.OfFitCode(values[0]);
+        bool threaded = values[1] == SteererKind.Threaded.FitCode;
+        return foot.IsQuill ? Quill(foot, size, threaded) : threaded ? new(Verdict.Unsafe, OnThreads) : Clamp(foot, size);
     }
+
+    /// <summary>A quill that its steerer is too small for does not go in; any other goes in, and holds only where steerer and size are its own.</summary>
+    private static Outcome Quill(StemFoot foot, SteererSize size, bool threaded) =>
+        foot.Steerer.Hundredths > size.Hundredths ? new(Verdict.DoesNotFit, QuillTooLarge)
+        : !threaded ? new(Verdict.Unsafe, QuillInThreadless)
+        : foot.Steerer == size ? new(Verdict.Fits, RightSize)
+        : new(Verdict.Unsafe, QuillLoose);
+
+    private static Outcome Clamp(StemFoot foot, SteererSize size) =>
+        foot.Steerer == size ? new(Verdict.Fits, RightSize)
+        : foot == StemFoot.Clamp28Point6 && size == SteererSize.Mm25Point4 ? new(Verdict.NeedsMeasuring, Reasons.Check3, Shim)
+        : new(Verdict.DoesNotFit, foot.Steerer.Hundredths > size.Hundredths ? TooLarge : TooSmall);
 }

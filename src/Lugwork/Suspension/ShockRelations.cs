@@ -19,9 +19,20 @@ internal static class ShockRelations
 
     private static readonly Reason Shorter = Longer with { Id = "shock-too-short", Template = "{1} is shorter than the {0} that the frame is made for." };
 
+    private static readonly Bridge StrokeSpacers = new()
+    {
+        Id = "shock-stroke-spacers",
+        Kind = BridgeKind.Spacers,
+        Result = Verdict.NeedsPart,
+        What = "stroke spacers of the shock's maker inside the shock, for the frame's own stroke, where they exist (leave it to a shop)",
+        Caution = Cautions.ShockSizeCare,
+        Sources = [Sources.MetricShockSizes, Sources.CommonPractice],
+    };
+
     private static readonly Reason MoreStroke = new("shock-stroke-too-long", "{1} has more stroke than the {0} that the frame is made for: something may meet at full travel.", Cautions.ShockSizeCare)
     {
-        Mend = "the frame's own stroke, by stroke spacers of the shock's maker where they exist",
+        Mend = "a shock with the frame's own stroke",
+        Offers = [StrokeSpacers],
         Sources = [Sources.MetricShockSizes],
     };
 
@@ -48,7 +59,7 @@ internal static class ShockRelations
     };
 
     /// <summary>Inputs: the size that the frame is made for, the shock.</summary>
-    public static Relation InFrame { get; } = new Matrix(0, 1, Cell, [], [Sources.ShockMeasuring, Sources.MetricShockSizes, Sources.InchShockSizes]);
+    public static Relation InFrame { get; } = new Matrix(0, 1, Cell, [StrokeSpacers], [Sources.ShockMeasuring, Sources.MetricShockSizes, Sources.InchShockSizes]);
 
     /// <summary>Inputs: the frame's width and bolt, the hardware.</summary>
     public static Relation Hardware { get; } = new SameKey(0, 1, SameHardware, (_, _) => OtherHardware, []);

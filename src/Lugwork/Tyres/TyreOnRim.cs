@@ -34,14 +34,48 @@ internal static class TyreOnRim
         To = 541,
     };
 
-    /// <summary>Inputs: rim bead seat, bead seat of the tyre size.</summary>
-    public static Relation Bead { get; } = new SameKey(0, 1, SameBead, (_, _) => OtherBead, [Interchange, Reverse]);
+    private static readonly Reason Stuck = new("tubular-has-no-bead", "A tubular is stuck on its rim: it has no beads, and no bead seat has to agree. Both must be made for one rim diameter.", Cautions.Tubular) { Sources = [Sources.Iso5775Part1Sample, Sources.CommonPractice] };
 
-    /// <summary>Inputs: rim type, inner width, tyre width, tyre bead.</summary>
+    private static readonly Reason OtherTubular = new("tubular-of-another-diameter", "The rim is for tubulars of {0}, the tyre for {1}: it goes on loose, or not at all.", Cautions.Tubular)
+    {
+        Mend = "a tubular of the rim's own diameter",
+        Sources = [Sources.CommonPractice],
+    };
+
+    private static readonly Reason NotForTubulars = new("tubular-on-clincher-seat", "A tubular has no beads, and a rim for {2} has no bed to stick it on.", Cautions.Tubular)
+    {
+        Mend = "a tyre with beads in the rim's ISO size, or a wheel with a rim for tubulars",
+        Sources = [Sources.Iso5775Part1Sample],
+    };
+
+    private static readonly SameKey BeadOnSeat = new(0, 1, SameBead, (_, _) => OtherBead, [Interchange, Reverse]);
+
+    /// <summary>Inputs: rim bead seat, bead seat of the tyre size, how the rim holds a tyre, how the tyre is held.</summary>
+    public static Relation Bead { get; } = new BeadRelation();
+
+    /// <summary>Inputs: rim type, inner width, tyre width, tyre bead, how the tyre is held.</summary>
     public static Relation Width { get; } = new WidthRelation();
+
+    /// <summary>Beads on their seat; a tubular on a rim for tubulars has none, and on another rim it does not hold.</summary>
+    private sealed class BeadRelation : Relation
+    {
+        public override string Kind => "same key, or a bridge row; a tubular has no bead";
+
+        public override ImmutableArray<Bridge> Bridges => BeadOnSeat.Bridges;
+
+        public override ImmutableArray<Source> RestsOn => [Sources.Iso5775Part1Sample];
+
+        public override Outcome Judge(ReadOnlySpan<long> values) =>
+            values[3] != TyreHold.Tubular.FitCode ? BeadOnSeat.Judge(values)
+            : values[2] != TyreHold.Tubular.FitCode ? new(Verdict.DoesNotFit, values[2] == 0 ? Reasons.NothingToMate : NotForTubulars)
+            : values[0] != 0 && values[1] != 0 && values[0] != values[1] ? new(Verdict.DoesNotFit, OtherTubular)
+            : new(Verdict.Fits, Stuck);
+    }
 
     private sealed class WidthRelation : Relation, ICutsLengths
     {
+        private static readonly Reason StuckWidth = new("tubular-width", "A tubular is stuck on its rim: the ranges are of beads between flanges, and say nothing of it. The rim's maker names the widths.", Cautions.Tubular) { Sources = [Sources.Iso5775Part1Sample, Sources.CommonPractice] };
+
         private const int Millimetre = (int)Nanometres.PerMillimetre;
 
         // Inner width, least and most tyre width, millimetres. Crochet rims: 2006; the rows from 19 up are reconstructed.
@@ -118,6 +152,11 @@ internal static class TyreOnRim
         public override Outcome Judge(ReadOnlySpan<long> values)
         {
             (long type, long inner, long width, long bead) = (values[0], values[1], values[2], values[3]);
+            if (values[4] == TyreHold.Tubular.FitCode)
+            {
+                return new(Verdict.Fits, StuckWidth);
+            }
+
             if (type == 0 || inner == 0 || width == 0)
             {
                 return new(Verdict.DoesNotFit, Reasons.NothingToMate);

@@ -29,6 +29,8 @@ internal static class TyreRoom
         Sources = [Sources.LargeFrontTyre, Sources.WheelsManual],
     };
 
+    private static readonly Reason NoSize = new("tyre-without-iso-size", "The tyre has no ISO size, as tubulars have none: measure it when it is mounted, and the narrowest gap.", Cautions.TyreRoom) { Sources = [Sources.Iso5775Part1Sample, Sources.WheelsManual] };
+
     /// <summary>Inputs: tyre width, largest width, tyre's bead seat, bead seat of the largest.</summary>
     public static Relation InFrame { get; } = new Computed("at most, within one wheel size", v => Judge(v, OtherWheel), [], [Sources.WidthTolerance, Sources.WheelsManual, Sources.WheelRegulation]);
 
@@ -48,7 +50,7 @@ internal static class TyreRoom
     private static long Outside(long width, long seat) => (seat * Nanometres.PerMillimetre) + (2 * width);
 
     private static Outcome Judge(ReadOnlySpan<long> values, Reason otherWheel, Reason? larger = null) =>
-        values[0] == 0 || values[2] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+        values[0] == 0 || values[2] == 0 ? new(Verdict.NeedsMeasuring, NoSize)
         : values[1] == 0 || values[3] == 0 ? new(Verdict.NeedsMeasuring, NoLimit)
         : values[2] != values[3] ? larger is not null && Outside(values[0], values[2]) > Outside(values[1], values[3]) ? new(Verdict.Unsafe, larger) : new(Verdict.NeedsMeasuring, otherWheel)
         : values[0] <= values[1] ? new(Verdict.Fits, Room) : new(Verdict.DoesNotFit, TooWide);
@@ -123,7 +125,12 @@ internal static class TyreRoom
         public override Outcome Judge(ReadOnlySpan<long> values)
         {
             (long width, long inner, long largest) = (values[0], values[1], values[2]);
-            if (width == 0 || inner == 0 || values[3] == 0)
+            if (width == 0 || values[3] == 0)
+            {
+                return new(Verdict.NeedsMeasuring, NoSize);
+            }
+
+            if (inner == 0)
             {
                 return new(Verdict.DoesNotFit, Reasons.NothingToMate);
             }

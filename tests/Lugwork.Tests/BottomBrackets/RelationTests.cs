@@ -46,7 +46,7 @@ public sealed class RelationTests
     {
         Outcome outcome = BottomBracketRelations.InShell.Judge([ShellFamily.Parse(shell, null).FitCode, ShellFamily.Parse(unit, null).FitCode]);
         Assert.Equal((Verdict.DoesNotFit, reason), (outcome.Verdict, outcome.Reason!.Id));
-        Assert.Contains(mend, outcome.Reason.Mend, StringComparison.Ordinal);
+        Assert.Contains(mend, string.Join("; ", outcome.Reason.Offers.Select(b => b.What).Prepend(outcome.Reason.Mend)), StringComparison.Ordinal);
         Assert.NotEmpty(outcome.Reason.Sources);
     }
 
@@ -112,7 +112,7 @@ public sealed class RelationTests
     {
         Outcome outcome = BottomBracketRelations.Pedals.Judge([PedalThread.Parse(crank, null).FitCode, PedalThread.Parse(pedal, null).FitCode]);
         Assert.Equal(expected, outcome.Verdict);
-        Assert.Contains(mend, outcome.Reason!.Mend, StringComparison.Ordinal);
+        Assert.Contains(mend, string.Join("; ", outcome.Reason!.Offers.Select(b => b.What).Prepend(outcome.Reason.Mend)), StringComparison.Ordinal);
         Assert.Equal(Cautions.PedalThreads, outcome.Reason.Caution);
     }
 

@@ -117,7 +117,19 @@ public sealed class BrakeJointTests
     [InlineData("52", "622", "622", "39-49", Verdict.DoesNotFit)]
     [InlineData("52", "622", "622", "short", Verdict.NeedsMeasuring)]
     [InlineData("53", "622", "622", "short", Verdict.DoesNotFit)]
-    [InlineData("52", "622", "584", "47-57", Verdict.NeedsMeasuring)]
+    [InlineData("52", "622", "584", "47-57", Verdict.DoesNotFit)]
+    [InlineData("45", "622", "584", "55-73", Verdict.Fits)]
+    [InlineData("35", "622", "584", "55-73", Verdict.NeedsMeasuring)]
+    [InlineData("37", "622", "584", "55-73", Verdict.Fits)]
+    [InlineData("36.999999", "622", "584", "55-73", Verdict.NeedsMeasuring)]
+    [InlineData("34.999999", "622", "584", "55-73", Verdict.DoesNotFit)]
+    [InlineData("53", "622", "584", "55-73", Verdict.Fits)]
+    [InlineData("53.000001", "622", "584", "55-73", Verdict.NeedsMeasuring)]
+    [InlineData("55.000001", "622", "584", "55-73", Verdict.DoesNotFit)]
+    [InlineData("64", "584", "622", "39-49", Verdict.Fits)]
+    [InlineData("37 ± 0.5", "622", "584", "55-73", Verdict.NeedsMeasuring)]
+    [InlineData("45 ± 9", "622", "584", "55-73", Verdict.NeedsMeasuring)]
+    [InlineData("none", "622", "584", "47-57", Verdict.DoesNotFit)]
     [InlineData("61", "622", "622", "centre-pull-61-61", Verdict.NeedsMeasuring)]
     [InlineData("52", "unknown", "622", "47-57", Verdict.NeedsMeasuring)]
     [InlineData("unknown", "622", "622", "47-57", Verdict.NeedsMeasuring)]
@@ -259,20 +271,24 @@ public sealed class BrakeJointTests
     }
 
     [Theory]
-    [InlineData("FM-rear-140", "flat", "20", "33", Verdict.Fits)]
-    [InlineData("FM-rear-140", "flat", "20", "34.000001", Verdict.Unsafe)]
-    [InlineData("FM-rear-140", "flat", "20", "31.999999", Verdict.NeedsMeasuring)]
-    [InlineData("FM-rear-140", "flat", "20", "20", Verdict.DoesNotFit)]
-    [InlineData("FM-rear-160", "flat", "20", "38", Verdict.Unsafe)]
-    [InlineData("FM-rear-140", "flat", "20 ± 0.5", "38", Verdict.Unsafe)]
-    [InlineData("FM-rear-140", "flat", "20 ± 1.1", "33", Verdict.NeedsMeasuring)]
-    [InlineData("FM-rear-140", "flat", "unknown", "33", Verdict.NeedsMeasuring)]
-    [InlineData("FM-rear-140", "flat", "20", "unknown", Verdict.NeedsMeasuring)]
-    [InlineData("PM-160", "post", "unknown", "unknown", Verdict.Fits)]
-    [InlineData("FM-rear-140", "post", "unknown", "unknown", Verdict.Fits)]
-    [InlineData("FM-rear-140", "flat", "none", "33", Verdict.DoesNotFit)]
-    public void A_flat_mount_bolt_comes_13_mm_through_the_stay(string mount, string foot, string stay, string bolt, Verdict expected) => Assert.Equal(
-        expected, Judge("flat-mount-bolt-in-stay", $"rearBrake {mount}; rearStayThickness {stay}", (Slot.RearBrake, Caliper.Read($"{foot}; boltLength {bolt}"))).Verdict);
+    [InlineData("FM-rear-140", "flat", "20", "33", "140", Verdict.Fits)]
+    [InlineData("FM-rear-140", "flat", "20", "34.000001", "140", Verdict.Unsafe)]
+    [InlineData("FM-rear-140", "flat", "20", "31.999999", "140", Verdict.NeedsMeasuring)]
+    [InlineData("FM-rear-140", "flat", "20", "20", "140", Verdict.DoesNotFit)]
+    [InlineData("FM-rear-160", "flat", "20", "38", "160", Verdict.Unsafe)]
+    [InlineData("FM-rear-140", "flat", "20 ± 0.5", "38", "140", Verdict.Unsafe)]
+    [InlineData("FM-rear-140", "flat", "20 ± 1.1", "33", "140", Verdict.NeedsMeasuring)]
+    [InlineData("FM-rear-140", "flat", "unknown", "33", "140", Verdict.NeedsMeasuring)]
+    [InlineData("FM-rear-140", "flat", "20", "unknown", "140", Verdict.NeedsMeasuring)]
+    [InlineData("PM-160", "post", "unknown", "unknown", "160", Verdict.Fits)]
+    [InlineData("FM-rear-140", "post", "unknown", "unknown", "140", Verdict.Fits)]
+    [InlineData("FM-rear-140", "flat", "none", "33", "140", Verdict.DoesNotFit)]
+    [InlineData("FM-rear-140", "flat", "20", "33", "160", Verdict.NeedsMeasuring)]
+    [InlineData("FM-rear-140", "flat", "20", "33", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("FM-rear-160", "flat", "20", "33", "180", Verdict.NeedsMeasuring)]
+    [InlineData("PM-160", "post", "unknown", "unknown", "unknown", Verdict.Fits)]
+    public void A_flat_mount_bolt_comes_13_mm_through_the_stay(string mount, string foot, string stay, string bolt, string rotor, Verdict expected) => Assert.Equal(
+        expected, Judge("flat-mount-bolt-in-stay", $"rearBrake {mount}; rearStayThickness {stay}", (Slot.RearBrake, Caliper.Read($"{foot}; boltLength {bolt}")), (Slot.RearRotor, Rotor.Read($"size {rotor}"))).Verdict);
 
     [Fact]
     public void The_bolt_of_a_stay_is_the_one_that_the_relation_takes()
@@ -286,7 +302,7 @@ public sealed class BrakeJointTests
             Assert.NotEqual(Verdict.Fits, Judged(stay, bolt - 1_000_001));
         }
 
-        static Verdict Judged(long stay, long bolt) => DiscRelations.BoltInStay.Judge([BrakeMount.FlatRear140.FitCode, CaliperFoot.Flat.FitCode, stay, bolt]).Verdict;
+        static Verdict Judged(long stay, long bolt) => DiscRelations.BoltInStay.Judge([BrakeMount.FlatRear140.FitCode, CaliperFoot.Flat.FitCode, stay, bolt, 140_000_000]).Verdict;
     }
 
     [Theory]

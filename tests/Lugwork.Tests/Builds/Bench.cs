@@ -77,7 +77,7 @@ internal static class Bench
         .With(Shifter.Read("cable; pull R; spacing none; with derailleur allowed; with sprockets none"), Slot.FrontShifter)
         .With(FrontDerailleur.Read("31.8; speeds 9; chainline road-2x; cable"))
         .With(ChainGuide.Read("ISCG05"))
-        .With(Chainring.Read("bolt circle 5x110; direct mount none; teeth 46"))
+        .With(Chainring.Read("bolt circle 5x110; direct mount none; teeth 46; speeds 9"))
         .With(Shock.Read("size 210x55; lower hardware 22.2x8; upper hardware 22.2x8; eyelet 12.7; bush 12.7"))
         .With(InnerTube.Read("622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48"), Slot.FrontTube)
         .With(InnerTube.Read("622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48"), Slot.RearTube)

@@ -74,9 +74,9 @@ internal static class Bicycles
         : slot == Slot.FrontWheel ? Wheel.Read($"hub {Of(random, ["F100-QR9", "F100-12", "F100-15", "unknown"])}; ends {Of(random, ["swappable", "fixed", "unknown"])}; {Rim(random)}")
         : slot == Slot.RearWheel ? Wheel.Read($"hub {Of(random, RearEnds)}; ends {Of(random, ["swappable", "fixed", "unknown"])}; body {Of(random, Bodies)}; thread {Of(random, Threads24)}; {Rim(random)}")
         : slot == Slot.FrontTyre || slot == Slot.RearTyre ? Tyre.Read($"size {Of(random, ["28-622", "29-622", "37-622", "62-622", "40-635"])}; bead {Of(random, ["wired", "folding", "tubeless", "unknown"])}; hold {Of(random, Holds)}")
-        : slot == Slot.Cassette ? Cassette.Read($"pattern {Of(random, Patterns)}; thread {Of(random, Threads24)}; spacing {Of(random, Spacings)}")
+        : slot == Slot.Cassette ? Cassette.Read($"pattern {Of(random, Patterns)}; thread {Of(random, Threads24)}; lockring {Of(random, ["lockring", "none", "unknown"])}; spacing {Of(random, Spacings)}")
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor.Read($"size {Of(random, ["140", "160", "180", "203", "unknown"])}; fixing {Of(random, ["six-bolt", "center-lock", "unknown"])}; lockring {Of(random, ["internal", "external", "none", "unknown"])}; carrier {Of(random, ["bolts", "pins", "with-lockring", "none", "unknown"])}; thickness {Of(random, ["1.5", "1.8", "2.0", "1.8 ± 0.05", "unknown"])}")
-        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}; {Of(random, ["type hydraulic disc; fluid mineral oil", "type hydraulic disc", "type disc-cable-road", "type disc-cable-off-road; fluid none", "fluid DOT", "fluid none", "type unknown"])}; thickestRotor {Of(random, ["1.8", "2.0", "none", "unknown"])}; thinnestRotor {Of(random, ["1.5", "none", "unknown"])}; boltLength {Of(random, ["33", "38", "none", "unknown"])}")
+        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}; {Of(random, ["type hydraulic disc; fluid mineral oil", "type hydraulic disc", "type disc-cable-road", "type disc-cable-hydraulic; fluid mineral oil", "type disc-cable-off-road; fluid none", "fluid DOT", "fluid none", "type unknown"])}; thickestRotor {Of(random, ["1.8", "2.0", "none", "unknown"])}; thinnestRotor {Of(random, ["1.5", "none", "unknown"])}; boltLength {Of(random, ["33", "38", "none", "unknown"])}")
         : slot == Slot.Seatpost ? Seatpost.Read($"diameter {Of(random, Posts)}; mark {Of(random, ["75", "90", "unknown"])}; insertion {Of(random, Depths)}; railClamp {Of(random, Heads)}; material {Of(random, Materials)}; binderGap {Of(random, ["0.9", "1", "none", "unknown"])}; {Carries(random, "riderLimit")}")
         : Other(slot, random);
 
@@ -98,7 +98,7 @@ internal static class Bicycles
         : slot == Slot.Shifter || slot == Slot.FrontShifter ? Shifter.Read($"signal {Of(random, Signals)}; actuation {Of(random, Families)}; spacing {Of(random, Spacings)}; withDerailleur {Of(random, Words)}; withSprockets {Of(random, Words)}")
         : slot == Slot.FrontDerailleur ? FrontDerailleur.Read($"mount {Of(random, Mounts)}; speeds {Of(random, Speeds)}; chainline {Of(random, Chainlines)}; signal {Of(random, Signals)}")
         : slot == Slot.ChainGuide ? ChainGuide.Read($"mount {Of(random, ["ISCG", "ISCG05", "BB-mount", "derailleur-mount", "unknown"])}")
-        : slot == Slot.Chainring ? Chainring.Read($"boltCircle {Of(random, Circles)}; directMount {Of(random, Arms)}; teeth {Of(random, Teeth)}")
+        : slot == Slot.Chainring ? Chainring.Read($"boltCircle {Of(random, Circles)}; directMount {Of(random, Arms)}; teeth {Of(random, Teeth)}; speeds {Of(random, Speeds)}")
         : slot == Slot.Shock ? Shock.Read($"size {Of(random, Shocks)}; lowerHardware {Of(random, Hardware)}; upperHardware {Of(random, Hardware)}; eyelet {Of(random, ["12", "12.7", "unknown"])}; bush {Of(random, ["12", "12.7", "unknown"])}")
         : Smaller(slot, random);
 

@@ -22,9 +22,14 @@ public sealed class DriveJointTests
     [InlineData("body HG-M", "9-speed HG", Verdict.Fits)]
     [InlineData("body FW-thread; thread ISO", "fixed sprocket; thread ISO", Verdict.Unsafe)]
     [InlineData("body FW-thread", "fixed sprocket", Verdict.Unsafe)]
-    [InlineData("body TRACK; thread track", "fixed sprocket; thread track", Verdict.Fits)]
-    [InlineData("body TRACK; thread track", "fixed sprocket; thread ISO", Verdict.NeedsMeasuring)]
-    [InlineData("body TRACK; thread track", "fixed sprocket", Verdict.NeedsMeasuring)]
+    [InlineData("body TRACK; thread track", "fixed sprocket; thread track; lockring lockring", Verdict.Fits)]
+    [InlineData("body TRACK; thread track", "fixed sprocket; thread track; lockring none", Verdict.Unsafe)]
+    [InlineData("body TRACK; thread track", "fixed sprocket; thread track", Verdict.NeedsMeasuring)]
+    [InlineData("body TRACK; thread unknown", "fixed sprocket; lockring none", Verdict.Unsafe)]
+    [InlineData("body TRACK; thread track", "fixed sprocket; thread ISO; lockring lockring", Verdict.NeedsMeasuring)]
+    [InlineData("body TRACK; thread track", "fixed sprocket; lockring lockring", Verdict.NeedsMeasuring)]
+    [InlineData("body FW-thread; thread ISO", "fixed sprocket; thread ISO; lockring lockring", Verdict.Unsafe)]
+    [InlineData("body TRACK; thread ISO", "freewheel; thread ISO; lockring none", Verdict.Fits)]
     public void A_thread_matters_where_sprockets_are_screwed_on(string wheel, string sprockets, Verdict expected) =>
         Assert.Equal(expected, Bench.Judge("freewheel-on-hub-thread", "material steel", (Slot.RearWheel, Wheel.Read(wheel)), (Slot.Cassette, Cassette.Read("pattern " + sprockets))).Verdict);
 
@@ -183,6 +188,8 @@ public sealed class DriveJointTests
     [InlineData("spacing unknown", "9-speed HG", Verdict.NeedsMeasuring)]
     [InlineData("spacing 9", "pattern unknown", Verdict.NeedsMeasuring)]
     [InlineData("spacing none", "9-speed HG", Verdict.NeedsMeasuring)]
+    [InlineData("spacing none; with sprockets allowed", "9-speed HG", Verdict.Fits)]
+    [InlineData("spacing none; with sprockets refused", "9-speed HG", Verdict.DoesNotFit)]
     [InlineData("spacing unknown; with sprockets allowed", "3-lug", Verdict.Fits)]
     [InlineData("spacing 8", "3-lug", Verdict.NeedsMeasuring)]
     [InlineData("spacing single", "9-speed HG", Verdict.DoesNotFit)]

@@ -93,6 +93,9 @@ public sealed class CompletionLaws
     private static (int Input, long Code)? Beside(Joint joint, int without) =>
         joint.Relation == RingRelations.OnSpider && without == 0 ? (2, BoltCircle.All[0].FitCode)
         : joint.Relation == RingRelations.OnArm && without == 0 ? (1, DirectMountRing.ThreeBolt.FitCode)
+        : joint.Relation == ShiftRelations.WithSprockets && without == 1 ? (2, MakersWord.Refused.FitCode) // A lever without clicks fits by its maker's word alone.
+        : joint.Relation == Lugwork.Tyres.TyreOnRim.Bead ? (3, Lugwork.Tyres.TyreHold.Clincher.FitCode)
+        : joint.Relation == Lugwork.Tyres.TyreOnRim.Width ? (4, Lugwork.Tyres.TyreHold.Clincher.FitCode)
         : joint.Relation == GuideRelations.OnFrame && without == 1 ? (0, ChainGuideMount.Iscg.FitCode)
         : joint.Relation == Lugwork.Suspension.ShockRelations.UpperHardware ? (1 - without, Lugwork.Suspension.ShockHardware.All[0].FitCode)
         : null;

@@ -51,7 +51,13 @@ public sealed class SteeringJointTests
     [InlineData("threaded", "1", "25.4 quill", Verdict.DoesNotFit)]
     [InlineData("threaded", "1-1/8", "25.4 quill", Verdict.Fits)]
     [InlineData("threaded", "1-1/8", "fixing 25.4", Verdict.NeedsMeasuring)]
-    [InlineData("threadless", "1", "22.2 quill", Verdict.DoesNotFit)]
+    [InlineData("threadless", "1", "22.2 quill", Verdict.Unsafe)]
+    [InlineData("threadless", "1-1/8", "22.2 quill", Verdict.Unsafe)]
+    [InlineData("threadless", "1", "25.4 quill", Verdict.DoesNotFit)]
+    [InlineData("threaded", "1", "21.15 quill", Verdict.Unsafe)]
+    [InlineData("threaded", "1-1/8", "22.2 quill", Verdict.Unsafe)]
+    [InlineData("unknown", "1", "22.2 quill", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "1", "25.4 quill", Verdict.DoesNotFit)]
     [InlineData("unknown", "1-1/8", "28.6 clamp", Verdict.NeedsMeasuring)]
     [InlineData("unknown", "1-1/8", "clamp-31.8", Verdict.DoesNotFit)]
     public void A_stem_follows_the_kind_of_steerer_before_its_size(string kind, string steerer, string stem, Verdict expected) =>
@@ -125,6 +131,7 @@ public sealed class SteeringJointTests
     [InlineData("threadless", "1-1/8", "25.4 clamp", "stem-too-small")]
     [InlineData("threaded", "1", "25.4 quill", "quill-too-large")]
     [InlineData("threaded", "1-1/8", "22.2 quill", "quill-too-small")]
+    [InlineData("threadless", "1", "22.2 quill", "quill-in-threadless")]
     public void The_reason_of_a_stem_says_which_is_too_large(string kind, string steerer, string stem, string reason) =>
         Assert.Equal(reason, Judge("stem-on-steerer", "material steel", (Slot.Fork, Fork.Read($"steerer {steerer}; steerer kind {kind}")), (Slot.Stem, Stem.Read(stem))).ReasonId);
 }
