@@ -1,0 +1,95 @@
+using System.Reflection;
+using UnitsNet;
+
+namespace Lugwork.Tests.Fits;
+
+/// <summary>What holds of every sum: the unit does not matter, and a figure that is none never ends as a fit or as a number.</summary>
+public sealed class SumLaws
+{
+    private static readonly double[] Hostile = [double.NaN, double.PositiveInfinity, double.NegativeInfinity, 1e15, -1e15, 50_000, 0, -1];
+
+    public static TheoryData<int> Sums => [.. Enumerable.Range(0, Sum.All.Length)];
+
+    [Theory]
+    [MemberData(nameof(Sums))]
+    public void A_sum_of_figures_that_go_together_has_an_answer(int at) => Assert.NotEmpty(SumInput.Told(Sum.All[at].Run(new(Sum.All[at].Plain))));
+
+    [Theory]
+    [MemberData(nameof(Sums))]
+    public void Units_in_never_change_results(int at)
+    {
+        Sum sum = Sum.All[at];
+        Random random = new(at);
+        for (int i = 0; i < 20; i++)
+        {
+            // A little to each side, whole numbers as they are: whatever one unit refuses, the other refuses too.
+            double[] near = [.. sum.Plain.Select(f => i == 0 || f == Math.Floor(f) ? f : f * (1 + (random.NextDouble() / 50)))];
+            List<object>? plain = Answer(sum, new(near));
+            List<object>? other = Answer(sum, new(near, other: true));
+            Assert.Equal(plain is null, other is null);
+            Assert.Equal(plain?.Count, other?.Count);
+            foreach ((object first, object second) in (plain ?? []).Zip(other ?? []))
+            {
+                Assert.True(first is double a && second is double b ? Math.Abs(a - b) <= 1e-6 * Math.Max(1, Math.Abs(a)) : first.Equals(second), $"{sum}: {first} and {second}");
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sums))]
+    public void A_figure_that_is_none_is_refused_or_asked_for_and_never_fits(int at)
+    {
+        Sum sum = Sum.All[at];
+        List<string> faults = [];
+        for (int i = 0; i < sum.Plain.Length; i++)
+        {
+            foreach (double hostile in Hostile)
+            {
+                double[] figures = [.. sum.Plain];
+                figures[i] = hostile == -1 ? -Math.Abs(figures[i]) : hostile;
+                if (figures[i] == sum.Plain[i] || (hostile == 0 && sum.ZeroIsOne.Contains(i)) || Answer(sum, new(figures)) is not { Count: > 0 } told)
+                {
+                    continue;
+                }
+
+                bool isNumber = Math.Abs(hostile) < 1e15;
+                bool bad = told.Contains(Verdict.Fits) || told.OfType<double>().Any(d => !double.IsFinite(d)) || told.OfType<string>().Any(s => s.Contains("NaN", StringComparison.Ordinal) || s.Contains('∞', StringComparison.Ordinal));
+                if (bad || !isNumber)
+                {
+                    faults.Add($"{sum}, figure {i} as {figures[i]}: {string.Join(", ", told)}");
+                }
+            }
+        }
+
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+    }
+
+    /// <summary>A method that takes a quantity and is not in the list would escape both laws.</summary>
+    [Fact]
+    public void Every_method_that_takes_a_quantity_is_among_the_sums()
+    {
+        HashSet<string> covered = [.. Sum.All.SelectMany(s => s.Covers.Split(' '))];
+        string[] taking = [.. typeof(Build).Assembly.GetExportedTypes()
+            .Where(t => t.Namespace != "Lugwork")
+            .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly))
+            .Where(m => !m.IsSpecialName && m.Name is not ("Deconstruct" or "Equals" or "Identify") && m.GetParameters().Any(p => IsQuantity(p.ParameterType)))
+            .Select(m => $"{m.DeclaringType!.Name}.{m.Name}").Distinct()];
+        Assert.True(taking.Length > 60, $"{taking.Length}");
+        Assert.Empty(taking.Where(t => !covered.Contains(t)));
+    }
+
+    private static bool IsQuantity(Type type) => (Nullable.GetUnderlyingType(type) ?? type) is var plain && (typeof(IQuantity).IsAssignableFrom(plain) || plain == typeof(Dimension) || plain == typeof(MeasuredLength));
+
+    /// <summary>What a sum says; null where it refuses, which only a bad argument may bring about.</summary>
+    private static List<object>? Answer(Sum sum, SumInput input)
+    {
+        try
+        {
+            return SumInput.Told(sum.Run(input));
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+}
