@@ -15,22 +15,22 @@ public sealed class EveryRowTests
 
     private static readonly (Type Class, string Topic, string[] Ids)[] Run = [.. typeof(EveryRowTests).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(WorkedExample)) && !t.IsAbstract).Select(t => (t, TopicOf(t), IdsRunBy(t)))];
 
-    private static readonly Coverage.FactFile File = Coverage.FactFile.All.Single(f => f.Name == "calc-examples.csv");
+    private static readonly Coverage.FactFile Facts = Coverage.FactFile.All.Single(f => f.Name == "calc-examples.csv");
 
-    private static readonly Dictionary<string, string> Committed = File.Rows.ToDictionary(r => r[0], r => File.Cell(r, "published_value"));
+    private static readonly Dictionary<string, string> Committed = Facts.Rows.ToDictionary(r => r[0], r => Facts.Cell(r, "published_value"));
 
     [Fact]
     public void Every_committed_row_is_run_or_listed_with_its_reason_and_no_other_is_listed()
     {
         HashSet<string> run = [.. Run.SelectMany(r => r.Ids)];
-        Assert.Empty(Committed.Keys.Where(id => run.Contains(id) == NotRun.ContainsKey(id)));
-        Assert.Empty(NotRun.Keys.Where(id => !Committed.ContainsKey(id)));
+        Assert.DoesNotContain(Committed.Keys, id => run.Contains(id) == NotRun.ContainsKey(id));
+        Assert.DoesNotContain(NotRun.Keys, id => !Committed.ContainsKey(id));
         Assert.All(NotRun.Values, why => Assert.True(why.Length > 10, why));
     }
 
     [Fact]
     public void A_row_that_is_run_stands_in_the_committed_copy_or_in_a_table_of_its_own() =>
-        Assert.Empty(Run.Where(r => !TablesOfTheirOwn.Contains(r.Topic)).SelectMany(r => r.Ids.Where(id => !Committed.ContainsKey(id) && id != FoundLater)));
+        Assert.DoesNotContain(Run.Where(r => !TablesOfTheirOwn.Contains(r.Topic)).SelectMany(r => r.Ids), id => !Committed.ContainsKey(id) && id != FoundLater);
 
     /// <summary>Each class runs all of its table, so that a row put into a file alone cannot pass for one that is run.</summary>
     [Fact]

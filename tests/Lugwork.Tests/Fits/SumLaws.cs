@@ -12,7 +12,7 @@ public sealed class SumLaws
 
     [Theory]
     [MemberData(nameof(Sums))]
-    public void A_sum_of_figures_that_go_together_has_an_answer(int at) => Assert.NotEmpty(SumInput.Told(Sum.All[at].Run(new(Sum.All[at].Plain))));
+    public void A_sum_of_figures_that_go_together_has_an_answer(int at) => Assert.All(Answers(Sum.All[at], new(Sum.All[at].Plain)), a => Assert.NotEmpty(a ?? []));
 
     [Theory]
     [MemberData(nameof(Sums))]
@@ -24,11 +24,10 @@ public sealed class SumLaws
         {
             // A little to each side, whole numbers as they are: whatever one unit refuses, the other refuses too.
             double[] near = [.. sum.Plain.Select(f => i == 0 || f == Math.Floor(f) ? f : f * (1 + (random.NextDouble() / 50)))];
-            List<object>? plain = Answer(sum, new(near));
-            List<object>? other = Answer(sum, new(near, other: true));
-            Assert.Equal(plain is null, other is null);
-            Assert.Equal(plain?.Count, other?.Count);
-            foreach ((object first, object second) in (plain ?? []).Zip(other ?? []))
+            List<object>?[] plain = Answers(sum, new(near));
+            List<object>?[] other = Answers(sum, new(near, other: true));
+            Assert.Equal(plain.Select(a => a?.Count), other.Select(a => a?.Count));
+            foreach ((object first, object second) in plain.SelectMany(a => a ?? []).Zip(other.SelectMany(a => a ?? [])))
             {
                 Assert.True(first is double a && second is double b ? Math.Abs(a - b) <= 1e-6 * Math.Max(1, Math.Abs(a)) : first.Equals(second), $"{sum}: {first} and {second}");
             }
@@ -40,6 +39,7 @@ public sealed class SumLaws
     public void A_figure_that_is_none_is_refused_or_asked_for_and_never_fits(int at)
     {
         Sum sum = Sum.All[at];
+        List<object>?[] plain = Answers(sum, new(sum.Plain));
         List<string> faults = [];
         for (int i = 0; i < sum.Plain.Length; i++)
         {
@@ -47,16 +47,19 @@ public sealed class SumLaws
             {
                 double[] figures = [.. sum.Plain];
                 figures[i] = hostile == -1 ? -Math.Abs(figures[i]) : hostile;
-                if (figures[i] == sum.Plain[i] || (hostile == 0 && sum.ZeroIsOne.Contains(i)) || Answer(sum, new(figures)) is not { Count: > 0 } told)
+                if (figures[i] == sum.Plain[i] || (hostile == 0 && sum.ZeroIsOne.Contains(i)))
                 {
                     continue;
                 }
 
-                bool isNumber = Math.Abs(hostile) < 1e15;
-                bool bad = told.Contains(Verdict.Fits) || told.OfType<double>().Any(d => !double.IsFinite(d)) || told.OfType<string>().Any(s => s.Contains("NaN", StringComparison.Ordinal) || s.Contains('∞', StringComparison.Ordinal));
-                if (bad || !isNumber)
+                List<object>?[] answers = Answers(sum, new(figures));
+                for (int k = 0; k < answers.Length; k++)
                 {
-                    faults.Add($"{sum}, figure {i} as {figures[i]}: {string.Join(", ", told)}");
+                    // Of several sums those that do not take the figure say what they said before.
+                    if (answers[k] is { Count: > 0 } told && !(answers.Length > 1 && told.SequenceEqual(plain[k] ?? [])) && (!(Math.Abs(hostile) < 1e15) || IsBad(told)))
+                    {
+                        faults.Add($"{sum}, sum {k}, figure {i} as {figures[i]}: {string.Join(", ", told)}");
+                    }
                 }
             }
         }
@@ -75,17 +78,32 @@ public sealed class SumLaws
             .Where(m => !m.IsSpecialName && m.Name is not ("Deconstruct" or "Equals" or "Identify") && m.GetParameters().Any(p => IsQuantity(p.ParameterType)))
             .Select(m => $"{m.DeclaringType!.Name}.{m.Name}").Distinct()];
         Assert.True(taking.Length > 60, $"{taking.Length}");
-        Assert.Empty(taking.Where(t => !covered.Contains(t)));
+        Assert.DoesNotContain(taking, t => !covered.Contains(t));
     }
 
     private static bool IsQuantity(Type type) => (Nullable.GetUnderlyingType(type) ?? type) is var plain && (typeof(IQuantity).IsAssignableFrom(plain) || plain == typeof(Dimension) || plain == typeof(MeasuredLength));
 
-    /// <summary>What a sum says; null where it refuses, which only a bad argument may bring about.</summary>
-    private static List<object>? Answer(Sum sum, SumInput input)
+    private static bool IsBad(List<object> told) =>
+        told.Contains(Verdict.Fits) || told.OfType<double>().Any(d => !double.IsFinite(d)) || told.OfType<string>().Any(s => s.Contains("NaN", StringComparison.Ordinal) || s.Contains('∞', StringComparison.Ordinal));
+
+    /// <summary>What each part of a sum says; null where it refuses, which only a bad argument may bring about.</summary>
+    private static List<object>?[] Answers(Sum sum, SumInput input)
     {
         try
         {
-            return SumInput.Told(sum.Run(input));
+            return sum.Run(input) is Func<object?>[] parts ? [.. parts.Select(Answer)] : [Answer(() => sum.Run(input))];
+        }
+        catch (ArgumentException)
+        {
+            return [null];
+        }
+    }
+
+    private static List<object>? Answer(Func<object?> sum)
+    {
+        try
+        {
+            return SumInput.Told(sum());
         }
         catch (ArgumentException)
         {
