@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Lugwork;
@@ -35,5 +34,7 @@ public sealed class RuleOfThumb
     public static Caution Caution => Cautions.BodyRules;
 
     /// <summary>"saddle height 696 to 713 mm by rules of thumb"; where only one rule is printed for it "crank length about 191.8 mm by one rule of thumb, no other is printed for it".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{What} {(_least == _most ? $"about {_least:0.#} mm by one rule of thumb, no other is printed for it" : $"{_least:0.#} to {_most:0.#} mm by rules of thumb")}");
+    public override string ToString() => _least == _most
+        ? FormattableString.Invariant($"{What} about {_least:0.#} mm by one rule of thumb, no other is printed for it")
+        : FormattableString.Invariant($"{What} {_least:0.#} to {_most:0.#} mm by rules of thumb");
 }

@@ -1,4 +1,13 @@
+using System.Globalization;
 using System.Reflection;
+using Lugwork.Brakes;
+using Lugwork.Drivetrain;
+using Lugwork.Geometry;
+using Lugwork.Hubs;
+using Lugwork.Seating;
+using Lugwork.Steering;
+using Lugwork.Suspension;
+using Lugwork.Tyres;
 using UnitsNet;
 
 namespace Lugwork.Tests.Fits;
@@ -66,6 +75,59 @@ public sealed class SumLaws
 
         Assert.True(faults.Count == 0, string.Join('\n', faults));
     }
+
+    /// <summary>A comma for a point in one half of a sentence would be another figure.</summary>
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("ar-SA")]
+    public void What_a_sum_says_is_the_same_in_every_culture(string culture)
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+            string[] plain = Said();
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+            Assert.Equal(plain, Said());
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+
+        static string[] Said() =>
+        [
+            .. Sum.All.Select(s => s.Run(new(s.Plain))).OfType<SumCheck>().SelectMany(c => c.Figures.Select(f => f.ToString()).Prepend(c.Remedy ?? "").Prepend(c.ToString())),
+            .. Spoken.Select(s => s().ToString()!),
+        ];
+    }
+
+    private static readonly Func<object>[] Spoken =
+    [
+        () => SteererCut.Of(SteererLength.OfMillimetres(125.5m, 12.3m, 14.2m, 20, 40), Length.FromMillimeters(265.5), SteererMaterial.Metal),
+        () => SteererCut.Of(SteererLength.OfMillimetres(125.5m, 12.3m, 14.2m, 20, 40), Length.FromMillimeters(205.5), SteererMaterial.Metal),
+        () => HeadsetHeights.Measured(Length.FromMillimeters(14.5), Length.FromMillimeters(12.5)),
+        () => StemShape.Of(Length.FromMillimeters(100.5), StemAngle.OfSquare(Angle.FromDegrees(-6.5))),
+        () => Geometry.Frames.Drawn,
+        () => GeometryDifference.Between(Geometry.Frames.Drawn, Geometry.Frames.Drawn.WithForkLongerBy(Length.FromMillimeters(20.5))),
+        () => new Gear(46, 11),
+        () => GearTable.Of([46, 30], [11, 36], Length.FromMillimeters(2_180.5)).ToString(GearMeasure.RolledGearInches),
+        () => GearTable.Of([42], [17], Length.FromMillimeters(2_180.5), InternalHub.Find("14")),
+        () => ChainRule.BigBig(Length.FromMillimeters(440.5), 32, 51, 2),
+        () => SingleSpeedChain.ForFixedAxle(Length.FromMillimeters(425.5), 42, 17),
+        () => ChainWear.Of(ChainSize.For11, Length.FromMillimeters(306.5), 24),
+        () => ChainSpan.Of(Length.FromMillimeters(440.5), Length.FromMillimeters(440.5), [32], [11, 34], 39, 2),
+        () => MountedTyre.OnRim(TyreSize.Parse("40-622", null), Length.FromMillimeters(25.5)),
+        () => PressureLimits.Of(Pressure.FromBars(5.5), Pressure.FromBars(4.5), RimType.Hookless),
+        () => RimWidthAdvice.For(Length.FromMillimeters(28)),
+        () => MeanLeverage.Of(Length.FromMillimeters(150), Length.FromMillimeters(57.5)),
+        () => RotorChange.Of(RotorSize.Parse("160", null), RotorSize.Parse("203", null)),
+        () => SaddleHeightRule.Range(Length.FromMillimeters(815.5), Length.FromMillimeters(172.5)),
+        () => CrankLengthRule.Range(Length.FromMillimeters(900)),
+        () => EffectiveRimDiameter.OfSpokeEnds(Length.FromMillimeters(600.5)),
+        () => RolloutLimit.PrintedUntilFebruary2025[0],
+        () => AngleHeadset.Of(Angle.FromDegrees(1.5), Length.FromMillimeters(30.5)),
+    ];
 
     /// <summary>A method that takes a quantity and is not in the list would escape both laws.</summary>
     [Fact]
