@@ -1,5 +1,6 @@
 #:package Lugwork@0.1.0
 // A hardtail made for 120 mm of travel: what does a fork of 140 mm make of it, and an angle headset on top?
+using Lugwork;
 using Lugwork.Geometry;
 using UnitsNet;
 

@@ -1,5 +1,6 @@
 #:package Lugwork@0.1.0
 // A bicycle on two wheels of 622: a smaller rear wheel of 584 in it, and a longer fork to stand it up again.
+using Lugwork;
 using Lugwork.Geometry;
 using Lugwork.Tyres;
 using UnitsNet;

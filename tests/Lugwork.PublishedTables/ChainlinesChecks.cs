@@ -117,6 +117,6 @@ public sealed class ChainlinesChecks
     public void A_shifter_indexes_a_derailleur_as_published(string row, string shifter, string derailleur, string sprockets, Verdict expected, string source)
     {
         IndexingEstimate told = Indexing.Estimate(ActuationFamily.Parse(shifter, null), ActuationFamily.Parse(derailleur, null), SprocketSpacing.Parse(sprockets, null));
-        Assert.True(expected == told.Verdict, $"{row}, {source}: {told}");
+        Assert.True(expected == told.Check.Verdict, $"{row}, {source}: {told}");
     }
 }

@@ -94,6 +94,6 @@ public sealed class RotorsMeasuredChecks
     [InlineData("internal on 12", Rings, "internal", 12, Verdict.Fits)]
     [InlineData("internal on a quick release", Rings, "internal", 9, Verdict.Fits)]
     public void A_lockring_goes_on_an_axle_as_published(string row, string source, string ring, int axle, Verdict expected) =>
-        Assert.True(expected == Lockring.Parse(ring, null).OnAxle(UnitsNet.Length.FromMillimeters(axle)), $"{row}, {source}");
+        Assert.True(expected == Lockring.Parse(ring, null).OnAxle(UnitsNet.Length.FromMillimeters(axle)).Verdict, $"{row}, {source}");
 
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Lugwork.Brakes;
 
 /// <summary>Which adapter a mount takes for a rotor, out of those that exist. Immutable.</summary>
-/// <remarks>Rotor = the mount's own + increment. It asks the same relations as the joints of a build: nothing is computed for a gap that no adapter is made for. No adapter is named for a rotor above the limit.</remarks>
+/// <remarks>Rotor = the mount's own + increment. It asks the same relations as the joints of a build: nothing is computed for a gap that no adapter is made for. No adapter is named for a rotor above the limit. Diameters in mm; the increments by "How to Choose the Right Disc Brake Adapter", and each row names its own source.</remarks>
 public sealed class AdapterChoice
 {
     private AdapterChoice(AdapterIncrement? increment, string adapter, SumCheck onMount, SumCheck limit)

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Lugwork.Brakes;
 
 /// <summary>A cable lever against a brake: how much of the cable that the brake wants the lever pulls, and what comes of it. Immutable.</summary>
-/// <remarks>Cable share = pull of the lever / pull that the brake wants, by class (short 1, long about 2); the force at the brake goes the other way round. Classes, not millimetres: makers' figures differ within one.</remarks>
+/// <remarks>Cable share = pull of the lever / pull that the brake wants, by class (short 1, long about 2); the force at the brake goes the other way round. Classes, not millimetres: makers' figures differ within one. No unit; the classes by "Brake Lever Compatibility".</remarks>
 public sealed class LeverAndBrake
 {
     private LeverAndBrake(decimal? cable, SumCheck check)

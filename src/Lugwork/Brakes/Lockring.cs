@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>The ring that holds a splined rotor. Closed set, identity equality.</summary>
+/// <remarks>Its tool has to pass over the axle: up to 12 mm for internal notches, 20 mm for external ones, "Interchangeability of splined-rotor lockrings".</remarks>
 public sealed class Lockring : Standard<Lockring>, IInterfaceValue<Lockring>
 {
     private Lockring(int code, string key, string name, int bore, int outside, int axle, Source source, params ImmutableArray<string> names)
@@ -39,12 +41,16 @@ public sealed class Lockring : Standard<Lockring>, IInterfaceValue<Lockring>
 
     private int OutsideHundredths { get; }
 
-    /// <summary>Whether the ring can be turned on a hub with this axle; no axle above 20 mm is known here.</summary>
+    /// <summary>Whether the ring can be turned on a hub with this axle: axle ≤ <see cref="LargestAxleMillimetres"/>. No axle above 20 mm is known here.</summary>
     /// <param name="axle">Diameter of the axle, 5 to 20 mm: 5 or 9 for a quick release, 12, 15, 20.</param>
+    /// <returns>Fits up to the thickest axle over which its tool passes, does not fit above.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range or no number.</exception>
-    public Verdict OnAxle(Length axle)
+    public SumCheck OnAxle(Length axle)
     {
-        return NumberRange.Exact(axle, 5, 20).Millimetres <= LargestAxleMillimetres ? Verdict.Fits : Verdict.DoesNotFit;
+        double thick = (double)NumberRange.Exact(axle, 5, 20).Millimetres;
+        bool passes = thick <= LargestAxleMillimetres;
+        return new SumCheck("lockring-on-axle", passes ? Verdict.Fits : Verdict.DoesNotFit, string.Create(CultureInfo.InvariantCulture, $"the tool of a {TradeName} passes over an axle of up to {LargestAxleMillimetres} mm, this one is {thick:0.##} mm{(this == External ? "; see that the end leaves room for the ring" : "")}"), passes ? "" : External.TradeName, Cautions.BrakeWork, [Source])
+            .Comparing(("axle", thick, "mm"), ("thickest axle", LargestAxleMillimetres, "mm"));
     }
 
     /// <inheritdoc/>

@@ -8,6 +8,7 @@ namespace Lugwork.Brakes;
 /// Along the radius (D' - D) / 2. On posts, by the one drawing that was read, the pads move at 60 degrees to the face of the posts: square to it by
 /// sin 60, along the row of the posts by cos 60 of that. Makers' drawings differ, so an adapter is named by its increment and never by a computed
 /// thickness; the largest rotor of frame or fork is a limit of strength that no sum lifts.
+/// D and D' the diameters, mm: the radius by "Interchangeability of 200mm and 203mm rotors", the posts by "The problem with flat mount".
 /// </remarks>
 public sealed class RotorChange
 {

@@ -7,6 +7,7 @@ namespace Lugwork.Drivetrain;
 /// A "link" is two things: standards and shop labels ("116 links") count pitches; many mechanics call a pair of one inner and one outer link, 25.4 mm, one link.
 /// Here a pitch is a pitch, and the pair is a full link. A chain that is joined by a pin or a quick link has an even number of pitches; an odd one needs a cranked
 /// half link. At most 1,000 pitches. The default is no chain: 0 pitches.
+/// Rounding is arithmetic: even = 2 ⌈N / 2⌉, N pitches; the length is 12.7 N mm, by "Chain length page (formula)".
 /// </remarks>
 public readonly record struct ChainLength
 {

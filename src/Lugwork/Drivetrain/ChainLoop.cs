@@ -8,6 +8,7 @@ namespace Lugwork.Drivetrain;
 /// F teeth in front, R at the rear, C from the middle of the bottom bracket to the middle of the rear axle, p = 12.7 mm. Exact, on pitch circles:
 /// r = p / (2 sin(π / teeth)); b = asin((r1 - r2) / C); N = 2 √(C² - (r1 - r2)²) / p + F (1/2 + b/π) + R (1/2 - b/π).
 /// Standard: N = 2C/p + (F + R)/2 + ((F - R)/2π)² p/C. Both agree to 0.015 of a pitch from 380 mm on, with 20 to 60 teeth in front and 9 to 52 at the rear. Teeth are 6 to 200; C is above r1 + r2 and at most 5,000 mm.
+/// Standard by "Chain length page (formula)"; the exact one is derived from the pitch circles.
 /// </remarks>
 public static class ChainLoop
 {

@@ -8,6 +8,7 @@ namespace Lugwork.Drivetrain;
 /// Big-big is the shortest chain that can be ridden: round the largest ring and the largest sprocket without the derailleur, and an allowance. One inch, 2 pitches,
 /// is the general rule; for very large sprockets makers give other allowances, so the allowance is asked for, and the maker's figure comes first. A suspended frame is
 /// measured where its axles are farthest apart. A chain too short tears the derailleur off in big-big.
+/// N = loop(C, F, R) + a, pitches: C the distance of the axles, F the largest ring, R the largest sprocket, a the allowance, by "Chain Sizing 1x11 (thread, quoting a handbook)"; the short and the long rule by "calculating chain length (thread 86388)".
 /// </remarks>
 public static class ChainRule
 {

@@ -5,9 +5,9 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>How much longer a chain has become, and whether it is worn out.</summary>
 /// <remarks>
-/// Elongation is measured over pins: 24 pitches of a new chain are 304.8 mm. Gauges that push rollers apart add the play of the rollers and read more.
+/// Longer by e = 100 (s / (n p) - 1), per cent, s over the pins of n pitches p = 12.7 mm; 24 pitches of a new chain are 304.8 mm, "Measuring chain wear". Gauges that push rollers apart add the play of the rollers and read more.
 /// Limits are rules that tool and component makers print, quoted second hand: 0.5 % for 11 and 12 speeds, 0.75 % for 10 and fewer, 1 % for one speed. One family
-/// of 12 speeds with large rollers has 0.8 % and a gauge of its own. The chain maker's figure comes first.
+/// of 12 speeds with large rollers has 0.8 % and a gauge of its own, "When to replace a bike chain (quotes tool and component makers)". The chain maker's figure comes first.
 /// </remarks>
 public sealed class ChainWear
 {
@@ -15,6 +15,9 @@ public sealed class ChainWear
 
     // 0.6 mm on a foot: more than a ruler is out by.
     private const double ShorterThanAny = -0.2;
+
+    // 0.3 mm on a foot.
+    private const double RulerDoubt = 0.1;
 
     private ChainWear(ChainSize chain, double percent) => (Chain, _percent) = (chain, percent);
 
@@ -36,6 +39,19 @@ public sealed class ChainWear
     /// <summary>At or above the limit; null where there is none, or where it has to be measured again.</summary>
     public bool? IsWornOut => !IsMismeasured && LimitPercent is { } limit ? _percent >= limit - 1e-9 : null;
 
+    /// <summary>What comes of it: does not fit any more at or above the limit; needs measuring where there is no limit, where the reading is none that a chain has, and less than 0.1 % below the limit, which a ruler does not tell (our own bound, no source); else fits.</summary>
+    public SumCheck Check
+    {
+        get
+        {
+            bool isNear = LimitPercent - _percent < RulerDoubt;
+            Verdict verdict = IsWornOut is not { } worn ? Verdict.NeedsMeasuring : worn ? Verdict.DoesNotFit : isNear ? Verdict.NeedsMeasuring : Verdict.Fits;
+            string mend = verdict switch { Verdict.Fits => "", Verdict.DoesNotFit => "a new chain; try it on the old sprockets and rings, which may be worn too", _ => LimitPercent is null ? "the limit of the chain's maker" : "the chain again, pulled straight, over as many pitches as the ruler has" };
+            return new SumCheck("chain-wear", verdict, verdict == Verdict.NeedsMeasuring && isNear && !IsMismeasured ? $"{this}, nearer than a ruler tells" : ToString(), mend, Cautions.ChainWorn, Sources)
+                .Comparing(("longer", _percent, "%"), ("limit", LimitPercent, "%"));
+        }
+    }
+
     /// <summary>How long the measured pins may at most stand apart, for a number of pitches; null where there is no limit.</summary>
     /// <param name="chain">The chain.</param>
     /// <param name="pitches">Pitches between the pins, 2 to 200; 24 are a foot.</param>
@@ -51,10 +67,16 @@ public sealed class ChainWear
     /// <param name="chain">The chain.</param>
     /// <param name="overPins">From pin to pin under tension, 1 % shorter to 3 % longer than new.</param>
     /// <param name="pitches">Pitches between the pins, 2 to 200; 24 are a foot.</param>
+    /// <exception cref="ArgumentException">A belt, which has no pins.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, as where pitches were counted wrongly.</exception>
     public static ChainWear Of(ChainSize chain, Length overPins, int pitches)
     {
         ArgumentNullException.ThrowIfNull(chain);
+        if (chain == ChainSize.Belt)
+        {
+            throw new ArgumentException("a belt has no pins", nameof(chain));
+        }
+
         double fresh = Given.Number(pitches, 2, 200, nameof(pitches)) * Given.PitchMillimetres;
         return new(chain, 100 * ((Given.Millimetres(overPins, fresh * 0.99, fresh * 1.03, nameof(overPins)) / fresh) - 1));
     }

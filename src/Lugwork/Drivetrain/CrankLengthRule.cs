@@ -4,6 +4,7 @@ using UnitsNet;
 namespace Lugwork.Drivetrain;
 
 /// <summary>A rule of thumb from inseam to crank length. Closed set, identity equality. They lie up to 15 mm apart; none is a criterion of fit.</summary>
+/// <remarks>Crank = factor x inseam + constant, mm, by "Bicycle Crank Length: A Formula" and "Post on crank lengths, rec.bicycles.tech"; an inseam beyond what a page prints is refused.</remarks>
 public sealed class CrankLengthRule
 {
     // What an inch as a double may be off by.

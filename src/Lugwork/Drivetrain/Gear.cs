@@ -7,6 +7,7 @@ namespace Lugwork.Drivetrain;
 /// G = F / R · i, with F teeth in front, R teeth at the rear and i the ratio inside the hub. Teeth are 6 to 200. What is asked for beside the gear names its
 /// convention: gear inches take the outside diameter of the tyre, development the circumference as it is rolled out on the road (about 1 % less than the outside
 /// diameter gives, as the tyre is pressed flat).
+/// Gear inches by "Gear inches", the gain ratio by "Mechanical Advantage: Gain Ratios", the ratio inside a hub by "Drive ratios of bicycle hub gears (workbook, improper fractions)".
 /// </remarks>
 public sealed record Gear
 {

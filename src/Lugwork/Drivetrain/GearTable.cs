@@ -19,7 +19,7 @@ public enum GearMeasure
 }
 
 /// <summary>Every gear of rings on sprockets, and of a geared hub behind them.</summary>
-/// <remarks>Up to 4 rings and 14 sprockets. That a chain can run from every ring to every sprocket is not said: see chainline and capacity.</remarks>
+/// <remarks>Up to 4 rings and 14 sprockets. That a chain can run from every ring to every sprocket is not said: see chainline and capacity. Range = 100 Gmax / Gmin, step = 100 (G(k+1) / G(k) - 1), per cent, G the ratios in order, by "Internal gear ratios"; two gears count as one where |ln(Ga / Gb)| is below the tolerance (common practice, no source).</remarks>
 public sealed class GearTable
 {
     /// <summary>Gears nearer to each other than this count as one, per cent. Common practice is 2 to 3; no source says so.</summary>

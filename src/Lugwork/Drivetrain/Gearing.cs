@@ -4,6 +4,7 @@ using UnitsNet;
 namespace Lugwork.Drivetrain;
 
 /// <summary>Sums of gears that need no teeth: between gear inches and development, speed and cadence, ranges and steps.</summary>
+/// <remarks>GI gear inches, DEV development in metres, n turns of the cranks a minute, v speed in km/h: DEV = π · 0.0254 · GI by "Gear inches"; v = n · DEV · 60 / 1,000; GR gain ratio by "Mechanical Advantage: Gain Ratios"; range by "Internal gear ratios". Ranges stand with each sum; what lies beyond is refused.</remarks>
 public static class Gearing
 {
     /// <summary>What the sums rest on.</summary>

@@ -2,7 +2,8 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>Does a click of the shifter move the rear derailleur by one sprocket: cable pull a click times ratio of the derailleur, against the pitch of the sprockets.</summary>
 /// <remarks>
-/// An estimate, no promise. A fit is only said where pull and ratio of one family are both published and their rounding holds the pitch; no listed family
+/// Travel a click = pull p x ratio r, mm, against the pitch P of the sprockets, mm; miss at the last of n sprockets = (p r - P)(n - 1), by
+/// "Bicycles/Maintenance and Repair/Gear-changing Dimensions (equation; tables not readable)". An estimate, no promise. A fit is only said where pull and ratio of one family are both published and their rounding holds the pitch; no listed family
 /// has both. Two families are refused where published figures of the same kind stand on both sides and miss the last sprocket by more than half a pitch,
 /// or where their maker says that they do not cross over. Everything else needs measuring.
 /// </remarks>
@@ -30,7 +31,8 @@ public static class Indexing
         decimal? pull = shifter.MeanPull ?? (pitch / shifter.Ratio);
         decimal? travel = pull * derailleur.Ratio;
         (Verdict verdict, string why) = Judge(shifter, derailleur, sprockets, pitch);
-        return new(verdict, why, pull, derailleur.Ratio, travel, pitch, sprockets.Speeds - 1, Rests(shifter, derailleur, sprockets, shifter.MeanPull is null));
+        string mend = verdict switch { Verdict.Fits => "", Verdict.DoesNotFit => "shifter and derailleur of one family, made for these sprockets", _ => "a list of its maker that names shifter, derailleur and sprockets together" };
+        return new(verdict, why, mend, pull, derailleur.Ratio, travel, pitch, sprockets.Speeds - 1, Rests(shifter, derailleur, sprockets, shifter.MeanPull is null));
     }
 
     /// <summary>Pull and ratio are both published: is the pitch within their rounding, and if not, is the last sprocket missed.</summary>

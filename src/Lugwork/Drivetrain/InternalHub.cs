@@ -6,6 +6,7 @@ namespace Lugwork.Drivetrain;
 /// <remarks>
 /// The published list leaves direct drive out; it is added where the number of gears then comes out. Where it does not, the list is not whole:
 /// such a hub has no range, and no table is made of it. Hubs of one class and different makers differ: count teeth, or measure turns of the wheel for ten of the sprocket.
+/// Ratio i = turns of the wheel for one of the sprocket; range = 100 imax / imin, per cent. Fractions by "Drive ratios of bicycle hub gears (workbook, improper fractions)", ranges by "Internal gear ratios".
 /// </remarks>
 public sealed class InternalHub
 {

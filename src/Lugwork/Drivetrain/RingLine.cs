@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Drivetrain;
 
 /// <summary>Where chainrings stand, from the middle plane of the frame: measured on the bicycle, or summed from shell, spindle and ring.</summary>
-/// <remarks>With one ring the chainline is that of its tooth, with two the middle between them, with three that of the middle one. Lengths are 0 to 300 mm unless it is said otherwise.</remarks>
+/// <remarks>With one ring the chainline is that of its tooth, with two the middle between them, with three that of the middle one. Lengths are 0 to 300 mm unless it is said otherwise. D diameter of the tube, a from tube to outer face, b over both rings, mm: D/2 + a - b/2 by "Chainline measuring, mechanical advice (as quoted)"; from shell and spindle derived by arithmetic.</remarks>
 public static class RingLine
 {
     private const double Most = 300;

@@ -6,7 +6,8 @@ namespace Lugwork.Drivetrain;
 /// <summary>The longest development that a class of young riders may race with.</summary>
 /// <remarks>
 /// Rules change: one governing body's limits changed on 1 March 2025, and those of its two youngest classes were dropped. What is listed here is what was printed
-/// before; the governing body's present text decides, and at the start a roll-out of the bicycle, not a sum.
+/// before; the governing body's present text decides, and at the start a roll-out of the bicycle, not a sum. Limits of 5.10 to 7.93 m by "Gear Restrictions for Youth and Junior riders",
+/// the change by "Changes in gear restrictions for youth riders".
 /// </remarks>
 public sealed class RolloutLimit
 {
@@ -60,54 +61,25 @@ public sealed class RolloutLimit
         return new(name, Given.Millimetres(longest, 1_000, 20_000, nameof(longest)), true, null);
     }
 
-    /// <summary>Judges the highest gear of a bicycle by its sum.</summary>
+    /// <summary>Judges the highest gear of a bicycle by its sum: Development = G x C against <see cref="Longest"/>.</summary>
     /// <param name="highest">The highest gear that the shifter can reach.</param>
     /// <param name="rolledCircumference">Way of the wheel for one turn, rolled out under load, 300 to 5,000 mm.</param>
-    /// <returns>Needs measuring within 1 % of the limit to either side (our own bound, no source), as the tyre decides, and by every limit that is not given as the rule in force.</returns>
+    /// <returns>Needs measuring within 1 % of the limit to either side (our own bound, no source), as the tyre decides, and by every limit that is not given as the rule in force; does not fit above it; fits below.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
-    public RolloutCheck Check(Gear highest, Length rolledCircumference)
+    public SumCheck Check(Gear highest, Length rolledCircumference)
     {
         ArgumentNullException.ThrowIfNull(highest);
         double development = highest.Development(rolledCircumference).Millimeters;
         double share = (development / _longest) - 1;
-        Verdict verdict = !IsPresentRule || Math.Abs(share) <= Uncertain ? Verdict.NeedsMeasuring : share > 0 ? Verdict.DoesNotFit : Verdict.Fits;
-        return new(this, highest, verdict, development <= _longest, development);
+        bool isNear = Math.Abs(share) <= Uncertain;
+        Verdict verdict = !IsPresentRule || isNear ? Verdict.NeedsMeasuring : share > 0 ? Verdict.DoesNotFit : Verdict.Fits;
+        string told = FormattableString.Invariant($"{highest} rolls {development / 1_000:0.000} m, {(development > _longest ? "above" : "within")} the {_longest / 1_000:0.00##} m of {Name}")
+            + (isNear ? "; so near it the tyre decides: roll it out" : "") + (IsPresentRule ? "" : "; limits have changed since it was printed: ask for the rule in force");
+        string mend = !IsPresentRule ? "the governing body's rule in force, and a roll-out of the bicycle" : verdict == Verdict.DoesNotFit ? "a smaller ring, or a larger smallest sprocket" : isNear ? "a roll-out of the bicycle" : "";
+        return new SumCheck("rollout-limit", verdict, told, mend, Cautions.RollOut, Source is { } printed ? [printed, Sources.YouthLimitsChanged, Sources.GearInchesPage] : [Sources.GearInchesPage])
+            .Comparing(("development", development, "mm"), ("limit", _longest, "mm"));
     }
 
     /// <summary>"youth A, under 16: 6.93 m".</summary>
     public override string ToString() => FormattableString.Invariant($"{Name}: {_longest / 1_000:0.00##} m");
-}
-
-/// <summary>A gear against a limit of development.</summary>
-public sealed class RolloutCheck
-{
-    private readonly double _development;
-
-    internal RolloutCheck(RolloutLimit limit, Gear gear, Verdict verdict, bool isWithin, double development)
-    {
-        (Limit, Gear, Verdict, IsWithin) = (limit, gear, verdict, isWithin);
-        _development = development;
-    }
-
-    /// <summary>The limit.</summary>
-    public RolloutLimit Limit { get; }
-
-    /// <summary>The gear.</summary>
-    public Gear Gear { get; }
-
-    /// <summary>The verdict: a fit only below a limit that is in force, by more than a tyre can differ.</summary>
-    public Verdict Verdict { get; }
-
-    /// <summary>The sum alone is not above the limit. Says nothing of the tyre, nor of the rule in force.</summary>
-    public bool IsWithin { get; }
-
-    /// <summary>Way for one turn of the cranks.</summary>
-    public Length Development => Length.FromMillimeters(_development);
-
-    /// <summary>What is left up to the limit; negative above it.</summary>
-    public Length Left => Limit.Longest - Development;
-
-    /// <summary>"needs measuring: 52/16 rolls 6.812 m, youth A, under 16: 6.93 m; roll it out; ask for the rule in force".</summary>
-    public override string ToString() =>
-        FormattableString.Invariant($"{Verdicts.InWords(Verdict)}: {Gear} rolls {_development / 1_000:0.000} m, {Limit}{(Verdict == Verdict.NeedsMeasuring ? "; roll it out" : "")}{(Limit.IsPresentRule ? "" : "; limits have changed since, ask for the rule in force")}");
 }

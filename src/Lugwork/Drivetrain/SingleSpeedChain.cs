@@ -8,6 +8,7 @@ namespace Lugwork.Drivetrain;
 /// Without a tensioner the axle, or an eccentric, has to move until the chain is tight: 6.35 mm for a pitch. Where nothing moves, what rounding up leaves is slack;
 /// about 10 mm of rise in the middle of the run is taken for usual (our own bound, no source), more wants a tensioner, an eccentric or other teeth. The rise is from the straight line to one side, half of the play from end to end. A chain is tight only at
 /// one point of the turn: leave it play there.
+/// Slack s = (n - N) p, n whole pitches, N those of the loop, p = 12.7 mm; rise = √(s (2L + s)) / 2, L the free run, mm. Arithmetic on <see cref="ChainLoop"/>: no page prints a worked example.
 /// </remarks>
 public sealed class SingleSpeedChain
 {

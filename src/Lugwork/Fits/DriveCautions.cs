@@ -9,6 +9,10 @@ internal static partial class Cautions
 
     public static Caution ShiftSetUp { get; } = new("shift-set-up", "Lever and derailleur are set up on the stand: every gear, both ways, under load, with the limit screws set first. A derailleur that goes over the end runs into the spokes.");
 
+    public static Caution RollOut { get; } = new("roll-out", "At the start the bicycle is rolled out: a new tyre, another one or more pressure rolls further than the sum. The governing body's text in force comes first.");
+
+    public static Caution ChainWorn { get; } = new("chain-worn", "A worn chain wears rings and sprockets with it, and a new one may skip on them under load: try every sprocket on the stand and at walking pace before riding.");
+
     public static Caution RingRoom { get; } = new("ring-room", "A ring or chain that meets the chainstay cuts into it. The frame maker's figure comes first; leave room for the chain and for the frame to flex.");
 
     public static Caution GuidePlate { get; } = new("guide-plate", "A plate under the cup moves the crank outward unless it takes the place of a spacer: see that the cup has all its thread and the chainline is right.");

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Lugwork;
 
-/// <summary>What rules of thumb say together: a range to start from, never one figure and never advice against pain.</summary>
+/// <summary>What rules of thumb say together: a range to start from, never advice against pain.</summary>
+/// <remarks>From the least to the most that any rule says, mm; each rule names its source. Where only one rule is printed for a leg so short or long, both ends are the same, and the text says so.</remarks>
 public sealed class RuleOfThumb
 {
     private readonly double _least;
@@ -33,6 +33,8 @@ public sealed class RuleOfThumb
     /// <summary>The caution that goes with every rule about a body.</summary>
     public static Caution Caution => Cautions.BodyRules;
 
-    /// <summary>"saddle height 696 to 713 mm by rules of thumb".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{What} {_least:0.#} to {_most:0.#} mm by rules of thumb");
+    /// <summary>"saddle height 696 to 713 mm by rules of thumb"; where only one rule is printed for it "crank length about 191.8 mm by one rule of thumb, no other is printed for it".</summary>
+    public override string ToString() => _least == _most
+        ? FormattableString.Invariant($"{What} about {_least:0.#} mm by one rule of thumb, no other is printed for it")
+        : FormattableString.Invariant($"{What} {_least:0.#} to {_most:0.#} mm by rules of thumb");
 }

@@ -7,6 +7,7 @@ namespace Lugwork.Geometry;
 /// Every figure has its range (<see cref="FrameFigure"/>); one out of range, or no number, is refused with <see cref="ArgumentOutOfRangeException"/>.
 /// The drop is measured below the rear axle; with wheels of two sizes the front axle stands elsewhere. Two lengths of a fork go under one name in the
 /// trade: say which one it is. Kept as numbers, so that two charts are equal where their figures are.
+/// Wheelbase = level chainstay + level front centre; chainstay² = level chainstay² + drop²; bottom-bracket height = rear radius - drop; effective top tube = reach + stack / tan(seat angle); trail = (radius cos(head angle) - offset) / sin(head angle), mm and degrees; trail by "Bicycle and motorcycle geometry", the rest is trigonometry.
 /// </remarks>
 public sealed record FrameChart
 {

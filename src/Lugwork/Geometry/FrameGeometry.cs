@@ -9,6 +9,7 @@ namespace Lugwork.Geometry;
 /// Axes: x forward, y up, from the bottom bracket. A change is worked out exactly: the frame is rigid and turns until both wheels stand on the ground,
 /// so that a change and its opposite end where they began and the order of changes does not matter. Tyres are taken as round and stiff, a suspension fork as
 /// long as it is said to be: for the bicycle under its rider give the lengths as they are then. Immutable.
+/// Trail and flop by "Bicycle and motorcycle geometry", the rest is trigonometry; lengths in mm, angles in degrees, ranges by <see cref="FrameFigure"/>.
 /// </remarks>
 public sealed class FrameGeometry
 {

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace Lugwork.Geometry;
 
 /// <summary>What a frame maker allows. A limit that is not set is not known, and what is not known is never taken for allowed.</summary>
+/// <remarks>Least ≤ figure after the change ≤ most, mm and degrees; every limit is the frame maker's own, there is no source for another frame's.</remarks>
 public sealed class FrameLimits
 {
     private readonly double? _longestFork;

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace Lugwork.Geometry;
 
 /// <summary>What a change did to a frame: every figure after it less the one before.</summary>
+/// <remarks>Difference = after - before, mm and degrees; plain arithmetic, no source.</remarks>
 public sealed class GeometryDifference
 {
     private readonly FrameGeometry _before;

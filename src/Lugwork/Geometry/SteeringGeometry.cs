@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Geometry;
 
 /// <summary>Trail and what belongs to it, from head angle, fork offset and the radius of the front wheel. Exact; the radius, not the diameter, which one published formula prints by mistake.</summary>
-/// <remarks>Head angle 30 to 110 degrees, offset -120 to 120 mm (behind the axis where negative), radius 100 to 500 mm; anything else is refused.</remarks>
+/// <remarks>Head angle 30 to 110 degrees, offset -120 to 120 mm (behind the axis where negative), radius 100 to 500 mm; anything else is refused. R radius, o offset, a head angle: trail = (R cos a - o) / sin a, mm, by "Bicycle and motorcycle geometry"; the flop factor by "What is wheel flop? (in Japanese)".</remarks>
 public static class SteeringGeometry
 {
     /// <summary>What the formulas rest on.</summary>

@@ -18,7 +18,7 @@ public static class ToeClearance
     public static Length Ample => Length.FromMillimeters(AmpleMillimetres);
 
     /// <summary>Where the least comes from; the estimate is arithmetic.</summary>
-    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ClearanceRegulation];
+    public static ImmutableArray<Source> Sources => [Lugwork.Sources.ClearanceRegulation, Lugwork.Sources.ToeClearanceTest];
 
     /// <summary>The estimate; negative where the shoe reaches past the tyre.</summary>
     /// <param name="frontCentre">From the bottom bracket to the front axle, straight, 250 to 1,300 mm.</param>

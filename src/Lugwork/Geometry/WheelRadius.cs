@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Lugwork.Geometry;
 
 /// <summary>Radius of a wheel with its tyre.</summary>
-/// <remarks>A nominal radius is a guess of some millimetres: a tyre is seldom as high as its label is wide, and it sinks under the rider. Measure the roll-out for the real one.</remarks>
+/// <remarks>A nominal radius is a guess of some millimetres: a tyre is seldom as high as its label is wide, and it sinks under the rider. Measure the roll-out for the real one. Nominal R = bead seat / 2 + width, rolled R = distance / 2π, mm: common practice, no source.</remarks>
 public static class WheelRadius
 {
     /// <summary>What the nominal radius rests on: common practice, the height of a tyre taken as its width.</summary>

@@ -7,6 +7,7 @@ namespace Lugwork.Hubs;
 /// <remarks>
 /// Most builders mean the circle at the end of the nipple, by its slot; some data sheets print the circle of the nipple seats under the same
 /// name, which makes spokes too short. The factory says which one was measured. It is never the bead seat diameter. 50 to 900 mm.
+/// Measuring by "Hub and rim measuring (Damon Rinard text)", the word by "Rim technology glossary".
 /// </remarks>
 public sealed class EffectiveRimDiameter
 {

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Hubs;
 
 /// <summary>One flange of a hub, as spokes see it: the circle of its holes, its distance from the middle of the wheel, its holes. Immutable.</summary>
-/// <remarks>The two flanges of a hub are often unlike in all three.</remarks>
+/// <remarks>The two flanges of a hub are often unlike in all three. o = OLD / 2 - d, OLD over the locknuts, d locknut to flange, mm, by "Hub and rim measuring (Damon Rinard text)".</remarks>
 public sealed class SpokeFlange
 {
     private SpokeFlange(double holeCircle, double offset, double hole)

@@ -7,6 +7,7 @@ namespace Lugwork.Hubs;
 /// <remarks>
 /// Half of the spokes go to each side and the holes are evenly spaced; a wheel with two spokes on one side to one on the other is not covered.
 /// <para>Angle at the hub: a = 360 X / (n / 2) degrees, X crossings, n spokes of the wheel.</para>
+/// By "spoke_length.txt".
 /// </remarks>
 public sealed class SpokeLacing
 {

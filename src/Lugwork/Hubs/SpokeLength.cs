@@ -8,6 +8,7 @@ namespace Lugwork.Hubs;
 /// L = sqrt(o² + (E/2)² + (P/2)² - (E/2) P cos a) - h/2, with E effective rim diameter, P hole circle, o flange to the plane of the rim's holes,
 /// h hole of the flange, a angle at the hub. Under tension a spoke stretches by about 0.6 mm and takes up about 0.2 mm of the hole, which nearly
 /// makes up for h/2: builders who leave h/2 out and round down come to the same spoke.
+/// Lengths in mm, by "spoke_length.txt"; stretch and hole by "Triplet lacing and spoke length (formula and corrections)".
 /// </remarks>
 public static class SpokeLength
 {

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Hubs;
 
 /// <summary>From a computed spoke length to one that is sold. Rules of thumb (common practice, no source); the name says which.</summary>
-/// <remarks>A spoke that is too long runs out of thread or stands into the rim bed; one that is 1 to 2 mm short still has its thread in the nipple. So a half goes down.</remarks>
+/// <remarks>A spoke that is too long runs out of thread or stands into the rim bed; one that is 1 to 2 mm short still has its thread in the nipple. So a half goes down. S = t ⌊L / t⌋, or the nearest, L the computed length, t the step, mm: common practice, no source.</remarks>
 public static class SpokeStock
 {
     /// <summary>Where the rules come from.</summary>

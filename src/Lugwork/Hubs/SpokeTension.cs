@@ -7,6 +7,7 @@ namespace Lugwork.Hubs;
 /// <remarks>
 /// Tl / Tr = (or / Lr) / (ol / Ll), o flange to the plane of the rim's holes, L spoke length; equal numbers of spokes and equal crossings on both
 /// sides. It gives no tension: how tight the tighter side may be is the rim maker's figure.
+/// By "How do you determine that difference in tension?".
 /// </remarks>
 public static class SpokeTension
 {

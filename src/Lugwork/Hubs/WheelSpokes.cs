@@ -7,6 +7,7 @@ namespace Lugwork.Hubs;
 /// <remarks>
 /// Each side by <see cref="SpokeLength"/> with its own flange and crossings. An offset rim has the line of its holes off the middle: towards the
 /// left flange by s, so that ol = o - s on the left and or = o + s on the right.
+/// All in mm; the length by "spoke_length.txt", the tensions by "How do you determine that difference in tension?".
 /// </remarks>
 public sealed class WheelSpokes
 {

@@ -60,7 +60,7 @@ public sealed class DropperFit
         decimal? step = NumberRange.Millimetres(shimStep, 0, 100, nameof(shimStep)) is { } stepGiven ? (decimal)stepGiven : null;
         if (!room.IsWhole || !post.IsWhole)
         {
-            return new(new("dropper-fit", Verdict.NeedsMeasuring, "a length of post, rider or frame is not known", "the missing length, by rule or from the maker's drawing", Cautions.Insertion, DropperSize.Sources));
+            return new(new("dropper-fit", Verdict.NeedsMeasuring, "a length of post, rider or frame is not known, or is none that they have", "that length, by rule or from the maker's drawing", Cautions.Insertion, DropperSize.Sources));
         }
 
         decimal rails = room.RailHeight.Millimetres;

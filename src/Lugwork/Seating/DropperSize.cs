@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Seating;
 
 /// <summary>The lengths of a dropper post that say whether it goes in a frame under a rider.</summary>
-/// <remarks>Travel is measured from the lip of the post; some pages measure it elsewhere, so take the maker's drawing.</remarks>
+/// <remarks>Travel is measured from the lip of the post; some pages measure it elsewhere, so take the maker's drawing. Lowest rails = stack + travel; insertion = total length - rails; depth = insertion + actuator, mm, by "Choosing a dropper: ride height and insertion".</remarks>
 public sealed record DropperSize
 {
     private readonly decimal? _actuator;
@@ -53,7 +53,7 @@ public sealed record DropperSize
     /// <param name="railHeight">Middle of the rails above the collar, at riding height.</param>
     /// <param name="openDepth">How deep the seat tube is open below the collar.</param>
     /// <param name="leastInsertion">The larger of the post's mark and the frame maker's least.</param>
-    /// <returns>Unsafe where it would sit too high, no fit where it is too long for leg or tube; needs measuring where a figure of post, rider or frame is a default, or the actuator is not known.</returns>
+    /// <returns>Unsafe where it would sit too high, no fit where it is too long for leg or tube; needs measuring where a figure of post, rider or frame is a default or none that a frame has (see <see cref="SeatpostRoom"/>), or the actuator is not known.</returns>
     public SumCheck Check(Dimension railHeight, Dimension openDepth, Dimension leastInsertion)
     {
         Verdict verdict = Judge(railHeight, openDepth, leastInsertion);
@@ -64,7 +64,7 @@ public sealed record DropperSize
             Verdict.DoesNotFit when railHeight.Millimetres < LeastRailHeight.Millimetres => FormattableString.Invariant($"its rails come down to {LeastRailHeight.Millimetres:0.##} mm above the collar, fully up; {railHeight.Millimetres:0.##} mm is riding height"),
             Verdict.DoesNotFit => FormattableString.Invariant($"it needs the seat tube open for {sits + (_actuator ?? 0):0.##} mm, {openDepth.Millimetres:0.##} mm are"),
             Verdict.Fits => FormattableString.Invariant($"the post sits {sits:0.##} mm deep, of {leastInsertion.Millimetres:0.##} to {openDepth.Millimetres:0.##} mm"),
-            _ => "a length of post, actuator, rider or frame is not known",
+            _ => "a length of post, actuator, rider or frame is not known, or is none that they have",
         };
         string remedy = verdict switch { Verdict.Unsafe => "a longer post", Verdict.DoesNotFit => "a post of less travel or a shorter one, or travel shims of its maker", Verdict.Fits => "", _ => "the missing length, by rule or from the maker's drawing" };
         return new SumCheck("dropper-size", verdict, sentence, remedy, Cautions.Insertion, verdict == Verdict.Unsafe ? [.. Sources, Lugwork.Sources.FrameManual] : Sources)
@@ -73,15 +73,7 @@ public sealed record DropperSize
 
     private Verdict Judge(Dimension railHeight, Dimension openDepth, Dimension leastInsertion)
     {
-        foreach (Dimension given in (ReadOnlySpan<Dimension>)[railHeight, openDepth, leastInsertion])
-        {
-            if (given.FitCode == 0)
-            {
-                return Verdict.NeedsMeasuring;
-            }
-        }
-
-        if (!IsWhole)
+        if (!IsWhole || railHeight.FitCode == 0 || !SeatpostRoom.IsDepth(openDepth) || !SeatpostRoom.IsLeast(leastInsertion))
         {
             return Verdict.NeedsMeasuring;
         }

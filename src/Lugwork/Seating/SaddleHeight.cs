@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Seating;
 
 /// <summary>From a saddle height to the height of the rails above the collar, which is what posts and droppers are measured by, and back.</summary>
-/// <remarks>All along the seat tube: a saddle that stands behind the tube's line makes it differ by a millimetre or two.</remarks>
+/// <remarks>All along the seat tube: a saddle that stands behind the tube's line makes it differ by a millimetre or two. Rails = saddle height - seat tube - depth of the saddle, mm, by "Avoid dropper post installation mayhem".</remarks>
 public static class SaddleHeight
 {
     /// <summary>What the way of measuring rests on.</summary>

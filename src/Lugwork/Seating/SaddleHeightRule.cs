@@ -7,6 +7,7 @@ namespace Lugwork.Seating;
 /// <remarks>
 /// Height = factor x inseam (or body) + constant, millimetres. Their pages print a formula and an example or two (inseams of 750 to 830 mm, a body of 1,670 mm), and no range:
 /// an inseam of 650 to 1,000 mm and a body of 1,450 to 2,050 mm, grown riders, is our own bound, no source. What lies beyond is refused.
+/// By "Saddle adjustment (in Japanese)", "A sizing chart (blog post that names the 0.883 formula)" and "Saddle height factors of a team's riders (in Japanese)"; 1.09 is from memory.
 /// </remarks>
 public sealed class SaddleHeightRule
 {

@@ -8,9 +8,14 @@ namespace Lugwork.Seating;
 /// <remarks>
 /// I = L - A, I how deep a post of length L from rails to lower end sits with its rails A above the collar, mm; least insertion ≤ I ≤ open depth. The least is the deeper of the post's
 /// mark, "16 CFR 1512.15 Requirements for seat", and the frame maker's figure, "Operation Manual 2015, pp. 94-95". Lengths above 0 to 100,000 mm; a default is not known, never 0.
+/// An open depth above 1,000 mm and a least insertion below 40 mm were read wrongly, and count as not known (our own bounds, no source: no seat tube is so long, and two diameters of the thinnest post are 42 mm).
 /// </remarks>
 public sealed record SeatpostRoom
 {
+    private const decimal MostOpen = 1_000;
+
+    private const decimal LeastAsked = 40;
+
     /// <summary>Middle of the rails above the collar at riding height.</summary>
     public required Dimension RailHeight { get; init; }
 
@@ -39,7 +44,7 @@ public sealed record SeatpostRoom
     {
         if (!IsWhole || postLength.FitCode == 0)
         {
-            return new("seatpost-room", Verdict.NeedsMeasuring, "a length of post, rider or frame is not known", "the missing length, by rule or caliper", Cautions.Insertion, [Sources.FrameManual]);
+            return new("seatpost-room", Verdict.NeedsMeasuring, "a length of post, rider or frame is not known, or is none that they have", "that length, by rule or caliper", Cautions.Insertion, [Sources.FrameManual]);
         }
 
         decimal insertion = postLength.Millimetres - RailHeight.Millimetres;
@@ -54,5 +59,11 @@ public sealed record SeatpostRoom
     internal static decimal NotDefault(Dimension length, string name) =>
         length.FitCode == 0 ? throw new ArgumentException("a default is no length", name) : length.Millimetres;
 
-    internal bool IsWhole => RailHeight.FitCode != 0 && OpenDepth.FitCode != 0 && LeastInsertion.FitCode != 0;
+    internal bool IsWhole => RailHeight.FitCode != 0 && IsDepth(OpenDepth) && IsLeast(LeastInsertion);
+
+    /// <summary>A seat tube can be open so deep; a default is no depth.</summary>
+    internal static bool IsDepth(Dimension open) => open.Millimetres is > 0 and <= MostOpen;
+
+    /// <summary>A post or a frame can ask for so little; a default is not known.</summary>
+    internal static bool IsLeast(Dimension insertion) => insertion.Millimetres >= LeastAsked;
 }

@@ -10,6 +10,7 @@ namespace Lugwork.Steering;
 /// and reach are counted from the bottom bracket like stack and reach of the frame. Backsweep and the reach of drop bars come on top of it.
 /// x = reach - (cap + spacers + clamp / 2) cos(head angle) + length cos(90 - head angle + angle); y = stack + (cap + spacers + clamp / 2) sin(head angle) + length sin(90 - head angle + angle) + rise.
 /// Kept as numbers: two are equal where their figures are.
+/// By "Help Needed With Stem Math".
 /// </remarks>
 public sealed record CockpitSetup
 {

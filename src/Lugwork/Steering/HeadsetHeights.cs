@@ -9,6 +9,7 @@ namespace Lugwork.Steering;
 /// Total on the steerer = lower stack + head tube + upper stack + cover + spacers + stem, see <see cref="SteererLength"/>. By the code of its halves a headset has a
 /// range: the heights of one code differ by some millimetres from maker to maker, and most ranges are from memory, so that nothing is called a fit by them. The
 /// heights of the headset at hand, by depth gauge or from its maker's drawing, decide.
+/// Heights of codes: each names its source, see <see cref="HeadsetCup.StackSource"/>; most have no source but memory.
 /// </remarks>
 public sealed class HeadsetHeights
 {

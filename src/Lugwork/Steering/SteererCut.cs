@@ -106,7 +106,7 @@ public sealed class SteererCut
     /// <summary>"cut at 199.9 mm: 100.1 mm off, 3 mm under the cap, star nut 15 mm down"; of a steerer that is too short only its length and the gap.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{(_before > _after ? $"cut at {_after:0.##} mm: {_before - _after:0.##} mm off" : $"not cut, {_after:0.##} mm")}, {_stack.TotalMillimetres - _after:0.##} mm under the cap{(Check.Verdict == Verdict.Unsafe ? "" : Inside)}");
+        $"{(_before > _after ? FormattableString.Invariant($"cut at {_after:0.##} mm: {_before - _after:0.##} mm off") : FormattableString.Invariant($"not cut, {_after:0.##} mm"))}, {_stack.TotalMillimetres - _after:0.##} mm under the cap{(Check.Verdict == Verdict.Unsafe ? "" : Inside)}");
 
     private string Inside => Material switch
     {

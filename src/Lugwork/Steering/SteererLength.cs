@@ -97,7 +97,7 @@ public readonly record struct SteererLength
         SumCheck check = steerer < ShortestMillimetres
             ? new("steerer-length", Verdict.Unsafe, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {ShortestMillimetres + MostGap - steerer:0.##} mm below the top of the stem; 5 mm is the limit"), "fewer spacers below the stem, a lower stem or headset, or another fork", Cautions.SteeringCare, [Sources.SteererRequirement])
             : gap < LeastGap
-            ? new("steerer-length", Verdict.NeedsPart, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {gap:0.##} mm below the top of the stack: the cap meets it before it pulls the stem down"), "a spacer above the stem, or cutting the steerer; on carbon as the fork maker says", Cautions.SteeringCare, [Sources.SteererGap])
+            ? new("steerer-length", Verdict.NeedsPart, string.Create(CultureInfo.InvariantCulture, $"the steerer {(gap < 0 ? "stands" : "ends")} {Math.Abs(gap):0.##} mm {(gap < 0 ? "above" : "below")} the top of the stack: the cap meets it before it pulls the stem down"), "a spacer above the stem, or cutting the steerer; on carbon as the fork maker says", Cautions.SteeringCare, [Sources.SteererGap])
             : new("steerer-length", Verdict.Fits, string.Create(CultureInfo.InvariantCulture, $"the steerer ends {gap:0.##} mm below the top of the stack"), "", Cautions.SteeringCare, [Sources.SteererRequirement, Sources.SteererGap]);
         return check.Comparing(("steerer", (double)steerer, "mm"), ("stack", (double)TotalMillimetres, "mm"), ("gap under the cap", (double)gap, "mm"), ("shortest", (double)ShortestMillimetres, "mm"));
     }

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Lugwork.Steering;
 
 /// <summary>Angle of a stem, kept against the square of the steerer: 0 stands square to it, above 0 rises, as on the label +6 or -17.</summary>
-/// <remarks>-60 to 60 degrees. Three ways of saying it are in use and each has a factory of its own. The default stands square to the steerer.</remarks>
+/// <remarks>-60 to 60 degrees. Three ways of saying it are in use and each has a factory of its own. The default stands square to the steerer. Square = steerer - 90 = horizon - (90 - head angle), degrees, by "Stem angle explained (in Japanese)".</remarks>
 public readonly record struct StemAngle
 {
     private const double Most = 60;

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Lugwork.Steering;
 
 /// <summary>Length and angle of a stem, and where they put the bar. The default has no length.</summary>
-/// <remarks>Length from steerer centre to bar centre. Along the steerer the figures are the stem's own; against the ground they need the head angle.</remarks>
+/// <remarks>Length from steerer centre to bar centre. Along the steerer the figures are the stem's own; against the ground they need the head angle. Length l, angle a: l cos a from the steerer, l sin a along it, mm, by "Help Needed With Stem Math".</remarks>
 public readonly record struct StemShape
 {
     private readonly double _length;

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Suspension;
 
 /// <summary>Mean leverage ratio of a rear suspension: wheel travel over shock stroke. Immutable.</summary>
-/// <remarks>LR = T / s, T wheel travel, s stroke. Most frames change their ratio through the travel, so that only the whole travel comes out exactly; between, every length is an estimate.</remarks>
+/// <remarks>LR = T / s, T wheel travel, s stroke. Most frames change their ratio through the travel, so that only the whole travel comes out exactly; between, every length is an estimate. All in mm, by "Garage Files: How to Calculate Leverage Ratios".</remarks>
 public sealed class MeanLeverage
 {
     private readonly double _travel;

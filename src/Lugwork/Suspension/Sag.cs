@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Suspension;
 
 /// <summary>How far a suspension sinks under its rider in riding position.</summary>
-/// <remarks>Share p of the whole: at the shock s p, s stroke; at wheel and fork T p, T travel. At the rear wheel it is exact only for a constant leverage ratio: sag is set at the shock.</remarks>
+/// <remarks>Share p of the whole, 0 to 1: sag = s p at the shock, s stroke; at wheel and fork T p, T travel. At the rear wheel it is exact only for a constant leverage ratio: sag is set at the shock. All in mm; arithmetic on the meaning of the word, no source.</remarks>
 public static class Sag
 {
     /// <summary>What the arithmetic rests on; how much sag is right is <see cref="SagAdvice"/>.</summary>

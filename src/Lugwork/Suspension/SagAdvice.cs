@@ -4,6 +4,7 @@ using UnitsNet;
 namespace Lugwork.Suspension;
 
 /// <summary>How much sag is advised to start with. Rules of thumb that disagree by kind of riding: the maker's sheet comes first. Closed set, identity equality.</summary>
+/// <remarks>Sag share in per cent of stroke or travel, least to most; the pages are listed as "Rear sag by kind of riding (title not kept)", "Sag in general (title not kept)" and "Sag of a downhill fork (title not kept)".</remarks>
 public sealed class SagAdvice
 {
     private readonly int _least;

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>How much room is asked for between a tyre and any part of frame, fork or mudguard. The frame maker's figure comes first. Closed set, identity equality.</summary>
+/// <remarks>Room ≥ so many mm, by "EN 14781 clause 4.10.2 as quoted in a forum", "Operation manual, wheels check" and "16 CFR 1512.11 Requirements for wheels".</remarks>
 public sealed class ClearanceRule
 {
     private ClearanceRule(string name, double millimetres, Source source)

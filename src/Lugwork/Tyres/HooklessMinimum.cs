@@ -23,6 +23,7 @@ public enum HooklessStanding
 }
 
 /// <summary>The narrowest tyre on a hookless rim of one inner width, as one edition or report has it. The maker's own minimum comes first.</summary>
+/// <remarks>Tyre ≥ the least of the rim's inner width, mm, by "Tire compatibility statement (PDF)" and others: each row names its source; 5 bar by "Tubeless racing bike requirement".</remarks>
 public sealed class HooklessMinimum
 {
     private readonly int _inner;

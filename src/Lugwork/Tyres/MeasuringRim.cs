@@ -4,6 +4,7 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>The inner rim width on which tyres of a width are measured, since January 2020. On a wider rim the tyre is wider than its number.</summary>
+/// <remarks>Measuring rim = the row of the tyre's width, mm, by "2020 ETRTO standards for bike tires".</remarks>
 public sealed class MeasuringRim
 {
     private readonly int _from;

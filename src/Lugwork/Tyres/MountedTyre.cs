@@ -7,6 +7,7 @@ namespace Lugwork.Tyres;
 /// <remarks>
 /// Width: W + 0.4 (R - R0), R0 the rim on which tyres of this width are measured since 2020; at the most 1 mm for each millimetre of rim and
 /// 3 mm of tolerance more. Heights, diameters and circumferences go by the width in the name and by a <see cref="SectionHeight"/>.
+/// All in mm; R0 by "2020 ETRTO standards for bike tires", the tolerance by "Why are tires sometimes narrower than their listed size?", 0.4 by "How to measure bike rim width".
 /// </remarks>
 public sealed class MountedTyre
 {

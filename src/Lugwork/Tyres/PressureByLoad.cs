@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>A tyre maker's usual pressure for a tyre width and a rider's weight, as published: a row of its table and one of its columns.</summary>
-/// <remarks>A place to start, for tyres in general. It is offered only within the limits of tyre and rim; between rows nothing is filled in.</remarks>
+/// <remarks>A place to start, for tyres in general. It is offered only within the limits of tyre and rim; between rows nothing is filled in. Pressure = the cell of a width and a rider's weight, as printed; widths in mm, riders in kg, pressures in bar, by "What is the correct inflation pressure for my tire?".</remarks>
 public sealed class PressureByLoad
 {
     private readonly int _width;

@@ -31,6 +31,9 @@ public sealed class PressureLimits
 
     private bool MayBeHookless => _type is null || _type == RimType.Hookless;
 
+    // The lowest limit that holds whatever is not known.
+    private double Certain => Math.Min(Math.Min(_tyre ?? double.MaxValue, _rim ?? double.MaxValue), _type == RimType.Hookless ? Hookless : double.MaxValue);
+
     private double? Lowest
     {
         get
@@ -57,9 +60,7 @@ public sealed class PressureLimits
     {
         double bars = NumberRange.Bars(pressure, 0.2, 20);
         string told = string.Create(CultureInfo.InvariantCulture, $"{bars:0.0#} bar");
-        SumCheck check = bars > _tyre ? Says(Verdict.Unsafe, $"{told} is above the tyre's {Shown(_tyre)}")
-            : bars > _rim ? Says(Verdict.Unsafe, $"{told} is above the rim's {Shown(_rim)}")
-            : bars > Hookless && _type == RimType.Hookless ? Says(Verdict.Unsafe, $"{told} is above the {Shown(Hookless)} of hookless rims")
+        SumCheck check = bars > Certain ? Says(Verdict.Unsafe, $"{told} is above {Shown(Certain)}, the limit of the {(Certain >= _tyre ? "tyre" : Certain >= _rim ? "rim" : "hookless rim")}")
             : bars < _least ? Says(Verdict.Unsafe, $"{told} is below the tyre's least, {Shown(_least)}", "a pressure between the limits; where there is none, another tyre or rim")
             : _tyre is null ? Says(Verdict.NeedsMeasuring, $"{told}, and the tyre's limit is not known", "read it off the side of the tyre")
             : bars > Hookless && _type is null ? Says(Verdict.NeedsMeasuring, $"{told} is above the {Shown(Hookless)} of hookless rims, and the rim may be one", "ask the rim's maker whether it is hookless")

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>Which inner rim widths go with a tyre width: what the tables list, where it is measured, and two rules of thumb. Immutable.</summary>
-/// <remarks>Advice only: the tables stand for limits, the ratios are a range of comfort. The makers of rim and tyre come first, and hookless rims have minimums of their own.</remarks>
+/// <remarks>Advice only: the tables stand for limits, the ratios are a range of comfort. The makers of rim and tyre come first, and hookless rims have minimums of their own. W / 2 ≤ R ≤ W / 1.45, W width of the tyre, R inner width of the rim, mm, by "Bike tire width v rim width (reproduces the guideline of T21)"; 0.65 and 0.55 by "ISO 5775 (older copy of the encyclopaedia article)".</remarks>
 public sealed class RimWidthAdvice
 {
     private readonly int _tyre;

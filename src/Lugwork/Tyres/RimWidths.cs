@@ -4,6 +4,7 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>Inner rim widths that are published as codes for a rim type.</summary>
+/// <remarks>Inner width = the code, mm, by "Zulaessige Kombinationen von Reifen und Felgen nach ETRTO, Stand 2006" and others: <see cref="SourceOf"/> names the source of each, and some are from memory.</remarks>
 public static class RimWidths
 {
     private static readonly (int Tenths, int Type, Source Source)[] Rows = Make();

@@ -7,6 +7,7 @@ namespace Lugwork.Tyres;
 /// <remarks>
 /// Overall diameter D + 2 H, D bead seat, H height; circumference pi (D + 2 H), without load. The conventions differ by up to 35 mm of
 /// circumference, and both are printed in rollout charts: never mix them in one comparison.
+/// All in mm, by "Cyclecomputer calibration, radius table", "ISO 5775 (older copy of the encyclopaedia article)" and "Wheel size list in a Bluetooth cycling-sensor profile".
 /// </remarks>
 public sealed class SectionHeight
 {

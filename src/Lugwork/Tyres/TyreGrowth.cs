@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Lugwork.Tyres;
 
 /// <summary>By how much a tyre grows wider for each millimetre that its rim is wider inside. Rules of thumb that disagree. Closed set, identity equality.</summary>
-/// <remarks>W' = W + k (R - R0): R inner width of the rim, R0 of the rim on which the tyre is W wide. A narrower rim makes the tyre narrower. Measure the mounted tyre after a day at pressure: it grows by another 1 to 2 mm.</remarks>
+/// <remarks>W' = W + k (R - R0): R inner width of the rim, R0 of the rim on which the tyre is W wide. A narrower rim makes the tyre narrower. Measure the mounted tyre after a day at pressure: it grows by another 1 to 2 mm. All in mm, by "How to measure bike rim width", "Tyre width on a wider rim" and "Why are tires sometimes narrower than their listed size?".</remarks>
 public sealed class TyreGrowth
 {
     private TyreGrowth(string name, double perMillimetre, Source source)

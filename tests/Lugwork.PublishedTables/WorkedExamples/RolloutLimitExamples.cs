@@ -30,10 +30,10 @@ public sealed class RolloutLimitExamples : WorkedExample
     // The printed value is a limit: what is listed as legal stays within it, a slip does not, and its own figure is met.
     private static void Legal(WorkedRow row)
     {
-        RolloutCheck check = LimitOf(row.Published).Check(Pair(row), Wheel(row));
-        double rolled = check.Development.Meters;
-        Assert.True(check.IsWithin == (row.Use == "usable"), row.Tell(rolled));
-        Assert.Equal(check.IsWithin, rolled <= row.Published);
+        SumCheck check = LimitOf(row.Published).Check(Pair(row), Wheel(row));
+        double rolled = check.Figures[0].Length!.Value.Meters;
+        Assert.True((rolled <= row.Published) == (row.Use == "usable"), row.Tell(rolled));
+        Assert.Contains(row.Use == "usable" ? " within the " : " above the ", check.Sentence, StringComparison.Ordinal);
         Assert.True(row.Use != "slip" || Math.Abs(rolled - row.Own) <= row.HalfOfTheLastDigit, row.Tell(rolled));
         Assert.NotEqual(Verdict.Fits, check.Verdict);
     }

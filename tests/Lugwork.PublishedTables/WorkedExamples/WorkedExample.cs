@@ -54,6 +54,9 @@ public abstract class WorkedExample
         }
     }
 
+    /// <summary>Every row of a topic, for the test of tests.</summary>
+    internal static IReadOnlyList<WorkedRow> Table(string topic) => RowsOf(topic);
+
     private static bool Meets(double computed, double expected, double tolerance) => Math.Abs(computed - expected) <= tolerance + 1e-9;
 
     private static List<string> Cells(string line)
@@ -108,6 +111,9 @@ internal sealed class WorkedRow(List<string> head, List<string> cells)
     public string Inputs => this["inputs", true];
 
     /// <summary>The printed value.</summary>
+    public string PublishedText => this["published_value", true];
+
+    /// <summary>The printed value as a number.</summary>
     public double Published => Number(this["published_value", true]);
 
     /// <summary>Our own figure, of slips and of own arithmetic.</summary>

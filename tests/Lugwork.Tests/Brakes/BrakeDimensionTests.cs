@@ -86,9 +86,9 @@ public sealed class BrakeDimensionTests
     [Fact]
     public void A_lockring_is_bounded_by_its_axle()
     {
-        Assert.Equal(Verdict.Fits, Lockring.Internal.OnAxle(UnitsNet.Length.FromMillimeters(12)));
-        Assert.Equal(Verdict.DoesNotFit, Lockring.Internal.OnAxle(UnitsNet.Length.FromMillimeters(13)));
-        Assert.All([5, 12, 15, 20], a => Assert.Equal(Verdict.Fits, Lockring.External.OnAxle(UnitsNet.Length.FromMillimeters(a))));
+        Assert.Equal(Verdict.Fits, Lockring.Internal.OnAxle(UnitsNet.Length.FromMillimeters(12)).Verdict);
+        Assert.Equal(Verdict.DoesNotFit, Lockring.Internal.OnAxle(UnitsNet.Length.FromMillimeters(13)).Verdict);
+        Assert.All([5, 12, 15, 20], a => Assert.Equal(Verdict.Fits, Lockring.External.OnAxle(UnitsNet.Length.FromMillimeters(a)).Verdict));
         Assert.Throws<ArgumentOutOfRangeException>(() => Lockring.External.OnAxle(UnitsNet.Length.FromMillimeters(21)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Lockring.Internal.OnAxle(UnitsNet.Length.FromMillimeters(4)));
     }

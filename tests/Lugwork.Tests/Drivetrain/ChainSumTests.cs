@@ -120,6 +120,24 @@ public sealed class ChainSumTests
         Assert.Equal(worn, wear.ToString().Contains(": worn out", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("11", 304.8, Verdict.Fits)]
+    [InlineData("11", 306.0, Verdict.Fits)]
+    [InlineData("11", 306.1, Verdict.NeedsMeasuring)]
+    [InlineData("11", 306.3, Verdict.NeedsMeasuring)]
+    [InlineData("11", 306.33, Verdict.DoesNotFit)]
+    [InlineData("10", 306.33, Verdict.Fits)]
+    [InlineData("11", 304.1, Verdict.NeedsMeasuring)]
+    [InlineData("13", 304.8, Verdict.NeedsMeasuring)]
+    [InlineData("13", 312, Verdict.NeedsMeasuring)]
+    public void A_chain_may_go_on_only_where_a_ruler_tells_it(string chain, double millimetres, Verdict verdict)
+    {
+        SumCheck check = ChainWear.Of(ChainSize.Parse(chain, null), Length.FromMillimeters(millimetres), 24).Check;
+        Assert.Equal(verdict, check.Verdict);
+        Assert.Equal(verdict == Verdict.Fits, check.Remedy is null);
+        Assert.Throws<ArgumentException>(() => ChainWear.Of(ChainSize.Belt, Length.FromMillimeters(millimetres), 24));
+    }
+
     [Fact]
     public void A_chain_without_a_printed_limit_is_never_said_to_be_good()
     {

@@ -167,7 +167,7 @@ public sealed class DriveJointTests
                 }
 
                 // What the estimate refuses on any sprockets, the joint refuses too.
-                bool refused = SprocketSpacing.All.Where(s => s.Speeds > 4 && s.Source != Sources.ThickPlates).All(s => Indexing.Estimate(shifter, derailleur, s).Verdict == Verdict.DoesNotFit);
+                bool refused = SprocketSpacing.All.Where(s => s.Speeds > 4 && s.Source != Sources.ThickPlates).All(s => Indexing.Estimate(shifter, derailleur, s).Check.Verdict == Verdict.DoesNotFit);
                 Assert.Equal(refused, ShiftRelations.WithDerailleur.Judge([cable, cable, shifter.FitCode, derailleur.FitCode, MakersWord.Allowed.FitCode]).Verdict == Verdict.DoesNotFit);
             }
         }

@@ -144,8 +144,11 @@ public sealed class GearTests
     [InlineData(7_000, Verdict.DoesNotFit, false)]
     public void A_roll_out_within_a_hundredth_of_the_limit_has_to_be_measured(double development, Verdict verdict, bool within)
     {
-        RolloutCheck check = RolloutLimit.Of("own class", Length.FromMillimeters(6_930)).Check(new Gear(48, 16), Length.FromMillimeters(development / 3));
-        Assert.Equal((verdict, within), (check.Verdict, check.IsWithin));
+        SumCheck check = RolloutLimit.Of("own class", Length.FromMillimeters(6_930)).Check(new Gear(48, 16), Length.FromMillimeters(development / 3));
+        Assert.Equal((verdict, within), (check.Verdict, check.Sentence.Contains("within the 6.93 m of own class", StringComparison.Ordinal)));
+        Assert.Equal(!within, check.Sentence.Contains("above the 6.93 m", StringComparison.Ordinal));
+        Assert.Equal(development, check.Figures[0].Length!.Value.Millimeters, 9);
+        Assert.Equal(verdict == Verdict.NeedsMeasuring, check.Sentence.Contains("roll it out", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -153,9 +156,10 @@ public sealed class GearTests
     {
         Assert.All(RolloutLimit.PrintedUntilFebruary2025, limit =>
         {
-            RolloutCheck check = limit.Check(new Gear(30, 30), Length.FromMillimeters(2_000));
+            SumCheck check = limit.Check(new Gear(30, 30), Length.FromMillimeters(2_000));
             Assert.Equal(Verdict.NeedsMeasuring, check.Verdict);
-            Assert.True(check.IsWithin);
+            Assert.Contains(" within the ", check.Sentence, StringComparison.Ordinal);
+            Assert.Contains(limit.Source!, check.Sources);
             Assert.Contains("ask for the rule in force", check.ToString(), StringComparison.Ordinal);
         });
     }

@@ -16,11 +16,11 @@ public sealed class IndexingTests
                 foreach (SprocketSpacing sprockets in SprocketSpacing.All)
                 {
                     IndexingEstimate told = Indexing.Estimate(shifter, derailleur, sprockets);
-                    Assert.True(told.Verdict is Verdict.NeedsMeasuring or Verdict.DoesNotFit, $"{shifter} {derailleur} {sprockets}: {told}");
-                    Assert.NotEmpty(told.Why);
-                    Assert.Contains(Sources.GearEquation, told.Sources);
-                    Assert.True(shifter != derailleur || sprockets.FitKey.StartsWith("LG", StringComparison.Ordinal) || told.Verdict == Verdict.NeedsMeasuring, $"{told}");
-                    refused += told.Verdict == Verdict.DoesNotFit ? 1 : 0;
+                    Assert.True(told.Check.Verdict is Verdict.NeedsMeasuring or Verdict.DoesNotFit, $"{shifter} {derailleur} {sprockets}: {told}");
+                    Assert.Equal(told.Check.Verdict == Verdict.Fits, told.Check.Remedy is null);
+                    Assert.Contains(Sources.GearEquation, told.Check.Sources);
+                    Assert.True(shifter != derailleur || sprockets.FitKey.StartsWith("LG", StringComparison.Ordinal) || told.Check.Verdict == Verdict.NeedsMeasuring, $"{told}");
+                    refused += told.Check.Verdict == Verdict.DoesNotFit ? 1 : 0;
                 }
             }
         }
@@ -32,21 +32,21 @@ public sealed class IndexingTests
     public void The_sum_is_shown()
     {
         IndexingEstimate told = Indexing.Estimate(ActuationFamily.Road11, ActuationFamily.Road11, SprocketSpacing.Parse("11-close", null));
-        Assert.Equal(Verdict.NeedsMeasuring, told.Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, told.Check.Verdict);
         Assert.Equal(2.7, told.Pull!.Value.Millimeters, 9);
         Assert.Equal(3.753, told.Travel!.Value.Millimeters, 9);
         Assert.Equal(3.74, told.Pitch!.Value.Millimeters, 9);
         Assert.Equal(0.13, told.MissAtLast!.Value.Millimeters, 9);
         Assert.Equal("needs measuring: 2.7 mm x 1.39 = 3.753 mm against 3.74 mm; pull and ratio of this family are not both published", told.ToString());
-        Assert.Contains(Sources.Derived, told.Sources);
-        Assert.Contains(Sources.Memory, told.Sources);
+        Assert.Contains(Sources.Derived, told.Check.Sources);
+        Assert.Contains(Sources.Memory, told.Check.Sources);
     }
 
     [Fact]
     public void A_sum_that_cannot_be_done_says_so()
     {
         IndexingEstimate told = Indexing.Estimate(ActuationFamily.ThickPlate, ActuationFamily.ThickPlate, SprocketSpacing.Parse("LG-10", null));
-        Assert.Equal(Verdict.NeedsMeasuring, told.Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, told.Check.Verdict);
         Assert.Null(told.Pull);
         Assert.Null(told.Travel);
         Assert.Null(told.MissAtLast);

@@ -44,6 +44,20 @@ public sealed class MissingFigureTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Post with { Actuator = Mm(201) });
     }
 
+    [Theory]
+    [InlineData(1_000, 40, Verdict.Fits)]
+    [InlineData(1_001, 40, Verdict.NeedsMeasuring)]
+    [InlineData(1_000, 39.9, Verdict.NeedsMeasuring)]
+    [InlineData(0, 80, Verdict.NeedsMeasuring)]
+    [InlineData(250, 0, Verdict.NeedsMeasuring)]
+    public void A_depth_that_no_frame_has_and_a_least_that_no_post_has_are_measured_again(double open, double least, Verdict verdict)
+    {
+        SeatpostRoom room = new() { RailHeight = Of(235), OpenDepth = open == 0 ? default : Of((decimal)open), LeastInsertion = least == 0 ? default : Of((decimal)least) };
+        Assert.Equal(verdict, room.Check(Of(400)).Verdict);
+        Assert.Equal(verdict, DropperFit.Of(Post, room, Mm(25), Mm(5)).Check.Verdict);
+        Assert.Equal(verdict, Post.Check(room.RailHeight, room.OpenDepth, room.LeastInsertion).Verdict);
+    }
+
     [Fact]
     public void No_travel_is_named_without_the_stack()
     {

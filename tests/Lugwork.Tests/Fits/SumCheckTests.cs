@@ -27,6 +27,10 @@ public sealed class SumCheckTests
         new DerailleurLimits { TotalCapacity = 30, LargestSprocket = 28 }.Check([50, 34], [11, 30]),
         ChainSpan.Of(Mm(430), Mm(430), [50, 34], [11, 30], 39, 2).Check(),
         SingleSpeedChain.ForFixedAxle(Mm(632), 18, 18).Check,
+        ChainWear.Of(ChainSize.For11, Mm(306.5), 24).Check,
+        RolloutLimit.PrintedUntilFebruary2025[0].Check(new Gear(46, 14), Mm(2_096)),
+        Indexing.Estimate(ActuationFamily.Road11, ActuationFamily.Road11, SprocketSpacing.Parse("11-close", null)).Check,
+        Lockring.Internal.OnAxle(Mm(15)),
         TyreClearance.EachSide(MountedTyre.OnRim(TyreSize.Parse("40-622", null), Mm(25)), Mm(52)).Check(ClearanceRule.Others),
         PressureLimits.Of(Pressure.FromBars(5), null, RimType.Hookless).Check(Pressure.FromBars(5.5)),
         ShockChange.Of(ShockSize.All[0], Mm(100), ShockSize.All[1]).Check(),
@@ -64,7 +68,7 @@ public sealed class SumCheckTests
     [Fact]
     public void Ids_are_one_a_sum() =>
         Assert.Equal(
-            ["brake-adapter", "carbon-spacers", "chain-span", "derailleur-limits", "dropper-fit", "dropper-size", "frame-limits", "headset-heights", "lever-and-brake", "pedal-clearance", "press-fit", "rim-brake-reach", "rotor-limit", "rotor-wear", "seatpost-room", "shock-change", "single-speed-chain", "steerer-length", "steerer-material", "toe-clearance", "tyre-clearance", "tyre-pressure"],
+            ["brake-adapter", "carbon-spacers", "chain-span", "chain-wear", "derailleur-limits", "dropper-fit", "dropper-size", "frame-limits", "headset-heights", "indexing", "lever-and-brake", "lockring-on-axle", "pedal-clearance", "press-fit", "rim-brake-reach", "rollout-limit", "rotor-limit", "rotor-wear", "seatpost-room", "shock-change", "single-speed-chain", "steerer-length", "steerer-material", "toe-clearance", "tyre-clearance", "tyre-pressure"],
             Every().Select(c => c.Id).Order(StringComparer.Ordinal));
 
     [Fact]
@@ -76,6 +80,8 @@ public sealed class SumCheckTests
         SumCheck pressure = PressureLimits.Of(Pressure.FromBars(5), null, RimType.Hookless).Check(Pressure.FromBars(5.5));
         Assert.Equal(["pressure 5.5 bar", "tyre's limit 5 bar", "limit of hookless rims 5 bar"], pressure.Figures.Select(f => f.ToString()));
         Assert.Null(pressure.Figures[0].Length);
+        Assert.Equal("unsafe: 6 bar is above 4.5 bar, the limit of the rim", PressureLimits.Of(Pressure.FromBars(5.5), Pressure.FromBars(4.5), RimType.Hookless).Check(Pressure.FromBars(6)).ToString().Replace("6.0", "6", StringComparison.Ordinal));
+        Assert.StartsWith("needs a part: the steerer stands 41 mm above", SteererLength.OfMillimetres(125, 12, 14, 20, 40).Check(Mm(252)).ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>No check at all is nothing judged, which counts as needs measuring.</summary>

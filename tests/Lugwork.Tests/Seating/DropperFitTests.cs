@@ -135,6 +135,7 @@ public sealed class DropperFitTests
         Assert.Equal(175, CrankLengthRule.Steps.For(Length.FromInches(33)).Millimeters, 6);
         RuleOfThumb tall = CrankLengthRule.Range(Length.FromInches(35));
         Assert.Equal((191.8, 191.8), (Math.Round(tall.Least.Millimeters, 6), Math.Round(tall.Most.Millimeters, 6)));
+        Assert.Equal("crank length about 191.8 mm by one rule of thumb, no other is printed for it", tall.ToString());
         Assert.Equal([Sources.CrankFormula, Sources.CrankFormulaRange], tall.Sources);
         foreach (SaddleHeightRule rule in SaddleHeightRule.All)
         {
