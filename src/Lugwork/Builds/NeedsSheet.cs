@@ -81,7 +81,7 @@ public sealed class NeedLine
     private readonly long? _least;
     private readonly long? _most;
 
-    // What the other inputs are, for an open size that no table has.
+    // What the other inputs are, for a size that no table has, and for a length beside one of several or measured limits.
     private CandidateRow _row;
 
     private NeedLine(Joint joint, JointInput input, ImmutableArray<(long Code, Verdict Verdict)> cells, long? least, long? most, string? open)
@@ -139,7 +139,7 @@ public sealed class NeedLine
         {
             return code <= 0 || code > Longest(_input) ? Verdict.NeedsMeasuring
                 : AnyLength ? Verdict.Fits
-                : _least is null && _most is null ? Verdict.NeedsMeasuring
+                : _least is null && _most is null ? Unlisted(code)
                 : _least is { } least && code < least ? Verdict.DoesNotFit
                 : _most is { } most && code > most ? Verdict.DoesNotFit
                 : Verdict.Fits;
@@ -289,7 +289,7 @@ public sealed class NeedLine
         {
             // What does not matter is not asked for, such as the designated width of a spindle that has none.
             bool idle = joint.Common(row) == Verdict.Fits;
-            return new(joint, input, [], null, null, idle ? null : string.Join(", ", open.Distinct())) { AnyLength = idle };
+            return new(joint, input, [], null, null, idle ? null : string.Join(", ", open.Distinct())) { AnyLength = idle, _row = row };
         }
 
         long? least = null;
@@ -329,6 +329,7 @@ public sealed class NeedLine
         return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass ? "no figure is right" : "no length is right")
         {
             AnyLength = any && least == 1 && openEnded,
+            _row = row,
         };
     }
 
