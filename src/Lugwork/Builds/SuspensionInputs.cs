@@ -33,7 +33,7 @@ internal static partial class JointInputs
         {
             KnownState.None => new(KnownState.Value, TyreRoom.Rigid, TyreRoom.Rigid, null),
             KnownState.Value or KnownState.Measured or KnownState.OneOf => new(KnownState.Value, TyreRoom.Telescopic, TyreRoom.Telescopic, null),
-            KnownState state => new(state, 0, 0, null),
+            _ => ((Fork)part).Travel.ToCandidates(),
         },
         Domain = [TyreRoom.Telescopic, TyreRoom.Rigid],
         Family = 0,
