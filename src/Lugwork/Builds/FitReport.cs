@@ -25,7 +25,7 @@ public sealed class FitReport
     }
 
     /// <summary>What this version does not judge yet, said in every report.</summary>
-    public const string NotYetJudged = "Not judged by this version: chainline, chain length, gear capacity, levers of hub brakes, brake hoses, disc pads, tyre pressure, spoke lengths, steerer lengths, cable routing.";
+    public const string NotYetJudged = "Not judged by this version: levers of hub brakes, brake hoses, disc pads, tyre pressure, spoke lengths, cable routing.";
 
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }

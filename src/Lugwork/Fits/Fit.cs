@@ -284,6 +284,12 @@ internal sealed partial class Account
         string bridge = outcome.Bridge is null ? "" : outcome.Second is null ? outcome.Bridge.What : $"{outcome.Bridge.What}, then {outcome.Second.What}";
         object[] shown = [.. joint.Inputs.Select(i => (object)i.ShowKnown(parts.At(i.Slot)!))];
         string sentence = string.Format(CultureInfo.InvariantCulture, outcome.Reason!.Template, shown).Replace("[bridge]", bridge, StringComparison.Ordinal);
+        CandidateRow row = default;
+        if (joint.Relation is SumRelation sum && joint.TryRead(parts, ref row))
+        {
+            sentence = sum.Tell(sentence, joint.Inputs, row);
+        }
+
         return char.ToUpperInvariant(sentence[0]) + sentence[1..];
     }
 
