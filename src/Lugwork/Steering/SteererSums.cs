@@ -19,14 +19,14 @@ internal static class SteererSums
         Caution = Cautions.SteeringCare,
     };
 
-    private static readonly ImmutableArray<int> Reach = [1, -1, -1, -1, -1, -1];
+    private static readonly ImmutableArray<int> ToStem = [1, -1, -1, -1, -1, -1];
 
     private static readonly ImmutableArray<int> Stack = [-1, 1, 1, 1, 1, 1, 1];
 
     /// <summary>Inputs: steerer, head tube, stem, lower stack, upper stack, spacers below. How far the steerer goes beyond 5 mm below the top of the stem.</summary>
     public static SumRelation Reaches { get; } = new SumRelation(
             "steerer at least to 5 mm below the top of the stem", "mm",
-            v => v[0] - v[1] - v[2] - v[3] - v[4] - v[5] + ((long)SteererLength.MostGap * Millimetre), Reach,
+            v => v[0] - v[1] - v[2] - v[3] - v[4] - v[5] + ((long)SteererLength.MostGap * Millimetre), ToStem,
             new(long.MinValue, new(Verdict.Unsafe, new Reason("steerer-too-short", "A steerer of {0} mm ends [over] mm lower than 5 mm below the top of the stem (head tube {1}, stem {2}, spacers {5} mm): the clamp does not hold on it.", Cautions.SteeringCare) { Mend = "fewer spacers below the stem, a lower stem or a fork with a longer steerer", Sources = [Sources.SteererRequirement] })),
             new(0, new(Verdict.Fits, new Reason("steerer-reaches", "A steerer of {0} mm reaches into the stem, [sum] mm beyond the least.") { Sources = [Sources.SteererRequirement] })))
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate);
