@@ -32,6 +32,7 @@ internal static class Sheet
 
         Part(to, "Fits as it is", report.Fits.Where(f => f.Verdict == Verdict.Fits).Select(f => $"{f.Joint!.Name}: {f.Sentence}"));
         Part(to, "Parts to add", report.PartsToAdd.Select(r => r.ToString()));
+        Part(to, "Small parts that are not there yet", report.Build.SmallParts().Select(p => p.ToString()));
         Part(to, "To measure or ask, most telling first", report.ToMeasure.Select(m => m.ToString()));
         Part(to, "Cautions (the makers' figures come first)", report.Cautions.Select(c => c.Text));
     }

@@ -2,12 +2,12 @@ namespace Lugwork.Benchmarks.Judging;
 
 /// <summary>
 /// The least work by which builds of known parts can be judged: every joint a table of verdicts over the values that occur, every
-/// build a row of table offsets made beforehand. Judging is a sum of five offsets and one look-up a joint, without a branch on data.
+/// build a row of table offsets made beforehand. Judging is a sum of eight offsets and one look-up a joint, without a branch on data.
 /// It answers with a verdict a joint and nothing else: no unknowns, no reasons, no empty slots.
 /// </summary>
 internal sealed class Floor
 {
-    private const int Inputs = 5;
+    private const int Inputs = 8;
 
     private readonly int[] _starts;
     private readonly byte[] _verdicts;
@@ -43,7 +43,7 @@ internal sealed class Floor
         _verdicts = [.. verdicts];
     }
 
-    /// <summary>The offsets of a build: five a joint, the unused ones 0, the table's start added to the first.</summary>
+    /// <summary>The offsets of a build: eight a joint, the unused ones 0, the table's start added to the first.</summary>
     public int[] Pack(Build build)
     {
         int[] packed = new int[JointTable.All.Length * Inputs];
@@ -67,8 +67,8 @@ internal sealed class Floor
         byte[] verdicts = _verdicts;
         for (int j = 0; j < into.Length; j++)
         {
-            ReadOnlySpan<int> five = packed.Slice(j * Inputs, Inputs);
-            into[j] = verdicts[five[0] + five[1] + five[2] + five[3] + five[4]];
+            ReadOnlySpan<int> own = packed.Slice(j * Inputs, Inputs);
+            into[j] = verdicts[own[0] + own[1] + own[2] + own[3] + own[4] + own[5] + own[6] + own[7]];
         }
     }
 

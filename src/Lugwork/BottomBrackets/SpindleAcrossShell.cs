@@ -14,13 +14,19 @@ internal static class SpindleAcrossShell
     /// <summary>Room between spindle and bore in which no bearing goes; a millimetre and a half more is a thin one.</summary>
     private const int NoRoomMicrometres = 4_010;
 
+    /// <summary>Reason of a pair that goes with the spacers of a chart.</summary>
+    public const string Spaced = "spindle-across-spaced";
+
+    /// <summary>Reason of a pair that goes with one spacer.</summary>
+    public const string OneSpacer = "spindle-across-one-spacer";
+
     private const string AnotherCrank = "a crank with a spindle for this shell";
 
     private static readonly Reason Goes = new("spindle-across", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair.");
 
-    private static readonly Reason GoesSpaced = new("spindle-across-spaced", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with the spacers of the maker's chart; left out, the arm clamps with side play or a chainring meets the frame.");
+    private static readonly Reason GoesSpaced = new(Spaced, "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with the spacers of the maker's chart; left out, the arm clamps with side play or a chainring meets the frame.");
 
-    private static readonly Reason GoesOneSpacer = new("spindle-across-one-spacer", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with one of its 2.5 mm spacers, on the drive side.");
+    private static readonly Reason GoesOneSpacer = new(OneSpacer, "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with one of its 2.5 mm spacers, on the drive side.");
 
     private static readonly Reason WithPart = new("spindle-across-with", "{1} crank goes across {0} shell with [bridge].");
 

@@ -14,10 +14,10 @@ public sealed class AdapterChoice
         Limit = limit;
     }
 
-    /// <summary>How much larger a rotor the adapter asks for; null where none is needed, none is made, or the rotor is above the limit.</summary>
+    /// <summary>How much larger a rotor the adapter asks for; null where none is needed, none is made, the adapter changes the way of mounting and not the size, or the rotor is above the limit.</summary>
     public AdapterIncrement? Increment { get; }
 
-    /// <summary>The adapter, to buy; empty where none is needed, none is made, or the rotor is above the limit.</summary>
+    /// <summary>The adapter, to buy; empty where none is needed, none is made, it has to be looked at first, or the rotor is above the limit.</summary>
     public string Adapter { get; }
 
     /// <summary>The caliper on the mount with this rotor.</summary>
@@ -48,11 +48,12 @@ public sealed class AdapterChoice
             return new(null, "", new("brake-adapter", on.Verdict, $"The rotor is above the limit: no adapter is named for {mount.TradeName}.", "a rotor within the maker's largest", withheld.Caution, withheld.Sources), held);
         }
 
-        string adapter = on.Bridge?.What ?? "";
+        string told = on.Bridge?.What ?? "";
+        string adapter = on.Verdict == Verdict.NeedsPart ? told : "";
         return new(
-            on.Bridge is { } bridge ? Step(bridge.To - bridge.From) : null,
+            on is { Verdict: Verdict.NeedsPart, Bridge: { } bridge } ? Step(bridge.To - bridge.From) : null,
             adapter,
-            Told("brake-adapter", on, string.Format(CultureInfo.InvariantCulture, on.Reason!.Template, mount.TradeName, caliper.TradeName, rotor.TradeName).Replace("[bridge]", adapter, StringComparison.Ordinal), on.Bridge).Comparing(("rotor", rotor.FitCode, "mm"), ("mount's own rotor", mount.NativeRotorMillimetres, "mm")),
+            Told("brake-adapter", on, string.Format(CultureInfo.InvariantCulture, on.Reason!.Template, mount.TradeName, caliper.TradeName, rotor.TradeName).Replace("[bridge]", told, StringComparison.Ordinal), on.Bridge).Comparing(("rotor", rotor.FitCode, "mm"), ("mount's own rotor", mount.NativeRotorMillimetres, "mm")),
             held);
     }
 

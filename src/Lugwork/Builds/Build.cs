@@ -10,9 +10,12 @@ public sealed class Build : IParts
     private readonly int[] _cells;
     private readonly Fit[] _blank;
 
-    private Build(Part?[] parts, string name, long[] codes, int[] cells, Slot changed)
+    private readonly BuildNotes _notes;
+
+    private Build(Part?[] parts, string name, long[] codes, int[] cells, Slot changed, BuildNotes notes)
     {
         _parts = parts;
+        _notes = notes;
         Name = name;
         _codes = codes;
         _cells = cells;
@@ -46,7 +49,7 @@ public sealed class Build : IParts
         ArgumentNullException.ThrowIfNull(name);
         Part?[] parts = new Part?[Slot.All.Length];
         parts[Slot.Frame.Number] = frame;
-        return new(parts, name, new long[JudgePlan.Whole.Codes], NoCells(), Slot.Frame);
+        return new(parts, name, new long[JudgePlan.Whole.Codes], NoCells(), Slot.Frame, BuildNotes.None);
     }
 
     /// <summary>Adds or replaces a part that has only one place.</summary>
@@ -75,7 +78,7 @@ public sealed class Build : IParts
 
         Part?[] parts = [.. _parts];
         parts[slot.Number] = part;
-        return new(parts, Name, [.. _codes], [.. _cells], slot);
+        return new(parts, Name, [.. _codes], [.. _cells], slot, _notes);
     }
 
     /// <summary>Takes the part out of a slot; the frame stays.</summary>
@@ -91,7 +94,7 @@ public sealed class Build : IParts
 
         Part?[] parts = [.. _parts];
         parts[slot.Number] = null;
-        return new(parts, Name, [.. _codes], [.. _cells], slot);
+        return new(parts, Name, [.. _codes], [.. _cells], slot, _notes);
     }
 
     /// <summary>Judges every joint whose slots are filled, without allocating where all is known; what is unknown is completed on the way.</summary>
@@ -108,6 +111,68 @@ public sealed class Build : IParts
         ImmutableArray<Slot> missing = [.. BicycleKind.Required(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel).Where(s => this[s] is null)];
         return new FitReport(this, [.. fits.AsSpan(0, count)], missing);
     }
+
+    /// <summary>What the build needs beside its main parts and does not have: what bridges its joints, and what holds, seals, joins and moves the parts it has. A joint that needs a part still says so when that part is there: it is there because the joint needs it.</summary>
+    public ImmutableArray<SmallPart> SmallParts() => SmallPartTable.Of(this);
+
+    /// <summary>Ids of the small parts that are there, in order.</summary>
+    public ImmutableArray<string> SmallPartsThere => [.. _notes.SmallParts];
+
+    /// <summary>The same with a small part that is there.</summary>
+    /// <param name="id">Id of a small part, as <see cref="SmallPart.Id"/> gives it.</param>
+    /// <exception cref="ArgumentException">No small part has this id.</exception>
+    public Build WithSmallPart(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return SmallPartTable.IsId(id) ? Noting(_notes with { SmallParts = _notes.SmallParts.Add(id) }) : throw new ArgumentException($"no small part has the id {id}", nameof(id));
+    }
+
+    /// <summary>The same without a small part; nothing changes where it is not there.</summary>
+    /// <param name="id">Its id.</param>
+    public Build WithoutSmallPart(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return Noting(_notes with { SmallParts = _notes.SmallParts.Remove(id) });
+    }
+
+    /// <summary>Findings that were accepted, in order of their joints' ids; those that have lapsed too.</summary>
+    public ImmutableArray<Waiver> Waivers => _notes.Waivers;
+
+    /// <summary>Accepts what a joint or check finds, for the parts as they are now; an earlier waiver of the same joint goes. Verdict and exit code stay.</summary>
+    /// <param name="jointId">Id of the joint.</param>
+    /// <param name="reason">Why, 1 to 500 characters.</param>
+    /// <exception cref="ArgumentException">No joint has this id, it finds nothing here, or the reason is empty or too long.</exception>
+    public Build Waive(string jointId, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(jointId);
+        ArgumentNullException.ThrowIfNull(reason);
+        if (reason.Trim().Length is 0 or > Waiver.MostReason)
+        {
+            throw new ArgumentException($"a reason of 1 to {Waiver.MostReason} characters is expected", nameof(reason));
+        }
+
+        Joint joint = Waiver.JointOf(jointId) ?? throw new ArgumentException($"no joint has the id {jointId}", nameof(jointId));
+        if (!joint.IsFilled(this) || joint.Judge(this) is Verdict.Fits or Verdict.NotJudged)
+        {
+            throw new ArgumentException($"{jointId} finds nothing in this build that could be accepted", nameof(jointId));
+        }
+
+        return Waived(new(jointId, reason.Trim(), Waiver.PartsOf(joint, this)));
+    }
+
+    /// <summary>Takes a waiver back; nothing changes where there is none.</summary>
+    /// <param name="jointId">Id of the joint.</param>
+    public Build WithoutWaiver(string jointId)
+    {
+        ArgumentNullException.ThrowIfNull(jointId);
+        return Noting(_notes with { Waivers = _notes.Waivers.RemoveAll(w => w.JointId == jointId) });
+    }
+
+    /// <summary>The same with a waiver as it was written down; whether it still holds is found when the build is checked.</summary>
+    internal Build Waived(Waiver waiver) =>
+        Noting(_notes with { Waivers = [.. _notes.Waivers.Where(w => w.JointId != waiver.JointId).Append(waiver).OrderBy(w => w.JointId, StringComparer.Ordinal)] });
+
+    private Build Noting(BuildNotes notes) => new(_parts, Name, _codes, _cells, Slot.Frame, notes);
 
     /// <summary>What every slot of this bicycle has to be, as far as the parts it has say.</summary>
     public NeedsSheet Needs() => NeedsSheet.Of(this);

@@ -86,6 +86,8 @@ public static class BuildFile
             }
         }
 
+        sheet.SmallParts = build.SmallPartsThere is { IsEmpty: false } there ? [.. there] : null;
+        sheet.Waivers = build.Waivers is { IsEmpty: false } waivers ? [.. waivers.Select(w => new WaiverSheet { Joint = w.JointId, Reason = w.Reason, Parts = w.Parts })] : null;
         return JsonSerializer.Serialize(sheet, BuildJson.Default.BuildSheet);
     }
 
@@ -93,7 +95,7 @@ public static class BuildFile
     {
         foreach (string key in sheet.Others?.Keys ?? Enumerable.Empty<string>())
         {
-            found.Add(new($"$.{key}", 0, "a build file has no such property", "name, parts or $schema"));
+            found.Add(new($"$.{key}", 0, "a build file has no such property", "name, parts, smallParts, waivers or $schema"));
         }
 
         Dictionary<Slot, Part> parts = [];
@@ -145,6 +147,45 @@ public static class BuildFile
             build = build.With(part, slot);
         }
 
+        return Noted(build, sheet, found);
+    }
+
+    /// <summary>The small parts and the waivers of the file.</summary>
+    private static Build Noted(Build build, BuildSheet sheet, List<SpecProblem> found)
+    {
+        foreach ((string id, int at) in (sheet.SmallParts ?? []).Select((id, at) => (id, at)))
+        {
+            if (id is not null && SmallPartTable.IsId(id))
+            {
+                build = build.WithSmallPart(id);
+            }
+            else
+            {
+                found.Add(new($"$.smallParts[{at}]", 0, "there is no such small part", "an id that the list of small parts of a build gives"));
+            }
+        }
+
+        foreach ((WaiverSheet waiver, int at) in (sheet.Waivers ?? []).Select((waiver, at) => (waiver, at)))
+        {
+            if (waiver?.Joint is not { } joint || Waiver.JointOf(joint) is null)
+            {
+                found.Add(new($"$.waivers[{at}].joint", 0, "there is no such joint", "the id of a joint or check"));
+            }
+            else if (waiver.Reason is not { } reason || reason.Trim().Length is 0 or > Waiver.MostReason)
+            {
+                found.Add(new($"$.waivers[{at}].reason", 0, "a waiver says why", $"1 to {Waiver.MostReason} characters"));
+            }
+            else if (build.Waivers.Any(w => w.JointId == joint))
+            {
+                found.Add(new($"$.waivers[{at}].joint", 0, "it is waived twice", "each joint once"));
+            }
+            else
+            {
+                // Without the mark of the parts, or with another, it has lapsed: nobody knows what was accepted.
+                build = build.Waived(new(joint, reason.Trim(), waiver.Parts ?? ""));
+            }
+        }
+
         return build;
     }
 
@@ -188,8 +229,22 @@ internal sealed class BuildSheet
 
     public Dictionary<string, Dictionary<string, JsonElement>>? Parts { get; set; }
 
+    public string[]? SmallParts { get; set; }
+
+    public WaiverSheet[]? Waivers { get; set; }
+
     [JsonExtensionData]
     public Dictionary<string, JsonElement>? Others { get; set; }
+}
+
+/// <summary>The shape of a waiver in a build file.</summary>
+internal sealed class WaiverSheet
+{
+    public string? Joint { get; set; }
+
+    public string? Reason { get; set; }
+
+    public string? Parts { get; set; }
 }
 
 [JsonSourceGenerationOptions(

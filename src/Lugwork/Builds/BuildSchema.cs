@@ -66,6 +66,8 @@ internal static class BuildSchema
         "$schema" => "Address of this schema, for editors. Never read.",
         "name" => "The owner's name for the build.",
         "parts" => "The parts by slot; a slot that is null or left out is empty.",
+        "smallParts" => "Ids of the small parts that are there, as the list of small parts gives them.",
+        "waivers" => "Findings that were accepted: the joint, the reason, and the mark of the parts that writing a build gives. A waiver whose parts have changed, or without the mark, has lapsed.",
         _ => throw new InvalidOperationException($"the schema has no words for {key}"),
     };
 

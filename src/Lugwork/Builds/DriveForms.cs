@@ -23,20 +23,30 @@ internal static partial class PartForms
         PartField<Crankset>.Of("directMount", "3-bolt, 8-bolt or own, or none", p => p.DirectMount, (p, v) => p with { DirectMount = v }, ["direct mount"]),
         PartField<Crankset>.Of("largestRing", "teeth such as 50", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
         PartField<Crankset>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []),
-        PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]));
+        PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]),
+        PartField<Crankset>.Of("smallestRing", "teeth such as 34, or none with one ring", p => p.SmallestRing, (p, v) => p with { SmallestRing = v }, ["smallest ring", "smallest chainring"]),
+        PartField<Crankset>.Of("crankLength", Millimetres, p => p.CrankLength, (p, v) => p with { CrankLength = v }, ["crank length", "arm length"]),
+        PartField<Crankset>.Of("qFactor", Millimetres, p => p.QFactor, (p, v) => p with { QFactor = v }, ["q factor", "Q"]));
 
     public static PartForm<Pedals> Pedals { get; } = new("pedals", () => new Pedals(),
         PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true),
-        PartField<Pedals>.Of("sides", "pair, two-left or two-right", p => p.Sides, (p, v) => p with { Sides = v }, []));
+        PartField<Pedals>.Of("sides", "pair, two-left or two-right", p => p.Sides, (p, v) => p with { Sides = v }, []),
+        PartField<Pedals>.Of("height", Millimetres, p => p.Height, (p, v) => p with { Height = v }, ["body height"]),
+        PartField<Pedals>.Of("reach", Millimetres, p => p.Reach, (p, v) => p with { Reach = v }, ["outer edge"]));
 
     public static PartForm<Chain> Chain { get; } = new("chain", () => new Chain(),
-        PartField<Chain>.Of("size", "speeds such as 11, or 1/8", p => p.Size, (p, v) => p with { Size = v }, ["speeds"], bare: true));
+        PartField<Chain>.Of("size", "speeds such as 11, or 1/8", p => p.Size, (p, v) => p with { Size = v }, ["speeds"], bare: true),
+        Pitches<Chain>("pitches", "a whole number of pitches such as 114", p => p.Length, (p, v) => p with { Length = v }, ["links"]));
 
     public static PartForm<RearDerailleur> RearDerailleur { get; } = new("rear derailleur", () => new RearDerailleur(),
         PartField<RearDerailleur>.Of("mount", "M10-bolt, direct-mount or hangerless", p => p.Mount, (p, v) => p with { Mount = v }, [], bare: true),
         PartField<RearDerailleur>.Of("chain", "speeds such as 11", p => p.Chain, (p, v) => p with { Chain = v }, ["speeds"], bare: true),
         PartField<RearDerailleur>.Of("signal", "cable, wired, wireless or hydraulic", p => p.Signal, (p, v) => p with { Signal = v }, [], bare: true),
-        PartField<RearDerailleur>.Of("actuation", "a family such as R, M11 or LG, or none of the listed ones", p => p.Actuation, (p, v) => p with { Actuation = v }, ["pull"]));
+        PartField<RearDerailleur>.Of("actuation", "a family such as R, M11 or LG, or none of the listed ones", p => p.Actuation, (p, v) => p with { Actuation = v }, ["pull"]),
+        PartField<RearDerailleur>.Of("capacity", "teeth such as 39", p => p.Capacity, (p, v) => p with { Capacity = v }, ["total capacity"]),
+        PartField<RearDerailleur>.Of("largestSprocket", "teeth such as 34", p => p.LargestSprocket, (p, v) => p with { LargestSprocket = v }, ["largest sprocket"]),
+        PartField<RearDerailleur>.Of("smallestSprocket", "teeth such as 11", p => p.SmallestSprocket, (p, v) => p with { SmallestSprocket = v }, ["smallest sprocket"]),
+        Pitches<RearDerailleur>("chainAllowance", "a whole number of pitches such as 2", p => p.ChainAllowance, (p, v) => p with { ChainAllowance = v }, ["chain allowance"]));
 
     private static PartField<BottomBracket> ForShell => Custom<BottomBracket>("shell", "the shell it is made for, such as BSA 68, or BSA 68-73", ["family", "narrowestShell", "widestShell"], (BottomBracket part, string text, out string reason) =>
         BracketShellText.TryRead(text, out Known<BottomBrackets.ShellFamily> family, out Known<Dimension> narrowest, out Known<Dimension> widest, out reason)

@@ -66,6 +66,15 @@ public sealed record Crankset : Part
     /// <summary>Its chainline, by the kind of crankset.</summary>
     public Known<FrontChainline> Chainline { get; init; }
 
+    /// <summary>Teeth of the smallest ring; none with one ring.</summary>
+    public Known<ToothCount> SmallestRing { get; init; }
+
+    /// <summary>From the middle of the spindle to the middle of the pedal.</summary>
+    public Known<Dimension> CrankLength { get; init; }
+
+    /// <summary>From one outer face to the other, where the pedals go in.</summary>
+    public Known<Dimension> QFactor { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Crankset];
 
@@ -95,6 +104,12 @@ public sealed record Pedals : Part
 
     private static Known<PedalSides> AsSold { get; } = Known<PedalSides>.Of(PedalSides.Pair, new Evidence(EvidenceKind.Assumed, "a pair as sold"));
 
+    /// <summary>Height of the body.</summary>
+    public Known<Dimension> Height { get; init; }
+
+    /// <summary>From the face of the crank to the outer edge.</summary>
+    public Known<Dimension> Reach { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Pedals];
 
@@ -115,6 +130,9 @@ public sealed record Chain : Part
 {
     /// <summary>What it is made for.</summary>
     public Known<ChainSize> Size { get; init; }
+
+    /// <summary>Length laid straight, pin to pin: 12.7 mm for each pitch of its count.</summary>
+    public Known<Dimension> Length { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Chain];
@@ -145,6 +163,21 @@ public sealed record RearDerailleur : Part
 
     /// <summary>Family of its ratio of travel to cable; none where it is none of the listed ones. Does not matter without a cable.</summary>
     public Known<ActuationFamily> Actuation { get; init; }
+
+    /// <summary>Total capacity by its maker; none where the maker prints none.</summary>
+    public Known<ToothCount> Capacity { get; init; }
+
+    /// <summary>Largest sprocket that its maker allows; none where the maker prints none.</summary>
+    public Known<ToothCount> LargestSprocket { get; init; }
+
+    /// <summary>Smallest sprocket that its maker allows; none where the maker prints none.</summary>
+    public Known<ToothCount> SmallestSprocket { get; init; }
+
+    /// <summary>What its maker adds to the chain in big-big, 12.7 mm for each pitch; asked for only where another than the general two pitches is right.</summary>
+    public Known<Dimension> ChainAllowance { get; init; }
+
+    /// <summary>What the checks read: an allowance that nobody has looked up is the general one.</summary>
+    internal Known<Dimension> AllowanceOrGeneral => ChainAllowance.State == KnownState.Unknown ? Known<Dimension>.None : ChainAllowance;
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.RearDerailleur];

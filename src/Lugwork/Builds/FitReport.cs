@@ -25,7 +25,7 @@ public sealed class FitReport
     }
 
     /// <summary>What this version does not judge yet, said in every report.</summary>
-    public const string NotYetJudged = "Not judged by this version: chainline, chain length, gear capacity, brake hoses, disc pads, tyre pressure, spoke lengths, steerer lengths, cable routing.";
+    public const string NotYetJudged = "Not judged by this version: brake hoses, disc pads, tyre pressure, spoke lengths, cable routing.";
 
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }
@@ -39,6 +39,20 @@ public sealed class FitReport
     /// <summary>Joints about what shows only on the parts, such as the gap of a binder or the bore of a shell, of which nothing is stated and which could still be wrong: nobody looked, and no verdict here speaks of them. What most bicycles have none of, such as a brake inside the hub, is not listed.</summary>
     public ImmutableArray<Joint> NotLookedAt =>
         [.. JointTable.All.Where(j => j.IsOnlyWhereLooked && !j.MostHaveNone && j.Slots.All(s => Build[s] is not null) && !j.IsSeen(Build) && j.Judge(Build) != Verdict.Fits)];
+
+    /// <summary>Findings that someone accepted for these very parts. They count as before: a waiver is reported and clears nothing.</summary>
+    public ImmutableArray<WaivedFit> Waived =>
+        [.. Build.Waivers.SelectMany(w => Fits.Where(f => f.Joint!.Id == w.JointId && f.Verdict != Verdict.Fits && Waiver.PartsOf(f.Joint, Build) == w.Parts).Select(f => new WaivedFit(f, w.Reason)))];
+
+    /// <summary>Waivers that hold no more: a part of the joint is another than it was, or the joint finds nothing now.</summary>
+    public ImmutableArray<Waiver> Lapsed
+    {
+        get
+        {
+            ImmutableArray<WaivedFit> standing = Waived;
+            return [.. Build.Waivers.Where(w => !standing.Any(s => s.Fit.Joint!.Id == w.JointId))];
+        }
+    }
 
     /// <summary>Required slots that are empty.</summary>
     public ImmutableArray<Slot> Missing { get; }
@@ -108,6 +122,16 @@ public sealed class FitReport
         if (NotLookedAt is { IsEmpty: false } unseen)
         {
             text.Append("Not looked at, so not judged: ").AppendJoin("; ", unseen.Select(j => j.Name)).AppendLine(".");
+        }
+
+        foreach (WaivedFit waived in Waived)
+        {
+            text.Append("Accepted, and still counted: ").Append(waived).AppendLine(".");
+        }
+
+        foreach (Waiver lapsed in Lapsed)
+        {
+            text.Append("Accepted before, and lapsed: ").Append(lapsed).AppendLine(".");
         }
 
         text.Append(NotYetJudged);

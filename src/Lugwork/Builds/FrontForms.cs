@@ -21,7 +21,9 @@ internal static partial class PartForms
         PartField<Headset>.Of("upperSkirt", Millimetres, p => p.UpperSkirt, (p, v) => p with { UpperSkirt = v }, ["upper skirt"]),
         PartField<Headset>.Of("lowerSkirt", Millimetres, p => p.LowerSkirt, (p, v) => p with { LowerSkirt = v }, ["lower skirt"]),
         PartField<Headset>.Of("upperBearing", BearingSizes, p => p.UpperBearing, (p, v) => p with { UpperBearing = v }, ["upper bearing"]),
-        PartField<Headset>.Of("lowerBearing", BearingSizes, p => p.LowerBearing, (p, v) => p with { LowerBearing = v }, ["lower bearing"]));
+        PartField<Headset>.Of("lowerBearing", BearingSizes, p => p.LowerBearing, (p, v) => p with { LowerBearing = v }, ["lower bearing"]),
+        PartField<Headset>.Of("upperStack", Millimetres, p => p.UpperStack, (p, v) => p with { UpperStack = v }, ["upper stack"]),
+        PartField<Headset>.Of("lowerStack", Millimetres, p => p.LowerStack, (p, v) => p with { LowerStack = v }, ["lower stack"]));
 
     public static PartForm<Stem> Stem { get; } = new("stem", () => new Stem(),
         PartField<Stem>.Of("fixing", "a clamp or quill, such as 28.6 clamp or 22.2 quill", p => p.Foot, (p, v) => p with { Foot = v }, ["steerer"], bare: true),
@@ -30,7 +32,10 @@ internal static partial class PartForms
         PartField<Stem>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]),
         RiderLimit<Stem>(p => p.RiderLimit, (p, v) => p with { RiderLimit = v }),
         SystemLimit<Stem>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
-        UseOf<Stem>(p => p.Use, (p, v) => p with { Use = v }))
+        UseOf<Stem>(p => p.Use, (p, v) => p with { Use = v }),
+        PartField<Stem>.Of("clampHeight", Millimetres, p => p.ClampHeight, (p, v) => p with { ClampHeight = v }, ["clamp height", "stack of the stem"]),
+        PartField<Stem>.Of("spacersBelow", Millimetres, p => p.SpacersBelow, (p, v) => p with { SpacersBelow = v }, ["spacers below"]),
+        PartField<Stem>.Of("spacersAbove", Millimetres, p => p.SpacersAbove, (p, v) => p with { SpacersAbove = v }, ["spacers above"]))
         {
             Shared = BothEndsOfStem,
             SharedBy = ["fixing", "bar"],
@@ -53,7 +58,8 @@ internal static partial class PartForms
         PartField<SeatClamp>.Of("size", "a diameter such as 31.8", p => p.Size, (p, v) => p with { Size = v }, ["diameter"], bare: true));
 
     public static PartForm<Saddle> Saddle { get; } = new("saddle", () => new Saddle(),
-        PartField<Saddle>.Of("rails", "rails such as 7-round or 7x9", p => p.Rails, (p, v) => p with { Rails = v }, [], bare: true));
+        PartField<Saddle>.Of("rails", "rails such as 7-round or 7x9", p => p.Rails, (p, v) => p with { Rails = v }, [], bare: true),
+        PartField<Saddle>.Of("depth", Millimetres, p => p.Depth, (p, v) => p with { Depth = v }, ["saddle depth"]));
 
     private static PartField<Headset> HeadsetCode => Custom<Headset>("code", "both halves, such as ZS44/28.6|ZS56/40", ["upperCup", "steerer", "lowerCup", "crownRace"], (Headset part, string text, out string reason) =>
     {

@@ -67,6 +67,12 @@ public sealed record Headset : Part
     private static Known<Dimension> SkirtOf(Known<Dimension> skirt, Known<HeadsetCup> cup) =>
         skirt.State == KnownState.Unknown && cup.Values is { IsEmpty: false } cups && cups.All(c => c.Style == HeadsetStyle.Integrated) ? Known<Dimension>.None : skirt;
 
+    /// <summary>Height above the head tube, its cover counted.</summary>
+    public Known<Dimension> UpperStack { get; init; }
+
+    /// <summary>Height between the head tube and the seat of the crown race; none where the half stands inside.</summary>
+    public Known<Dimension> LowerStack { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Headset];
 
@@ -105,6 +111,15 @@ public sealed record Stem : Part
 
     /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
     public Known<UseCategory> Use { get; init; }
+
+    /// <summary>Height of the clamp along the steerer.</summary>
+    public Known<Dimension> ClampHeight { get; init; }
+
+    /// <summary>Height of all spacers between headset and stem; none without.</summary>
+    public Known<Dimension> SpacersBelow { get; init; }
+
+    /// <summary>Height of all spacers between stem and cap; none without.</summary>
+    public Known<Dimension> SpacersAbove { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Stem];

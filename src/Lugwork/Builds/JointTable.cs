@@ -161,5 +161,6 @@ public static class JointTable
         new("use-of-stem", "Use of stem", RiderRelations.Use, UseOfRider, UseOfStem) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
         new("use-of-handlebar", "Use of handlebar", RiderRelations.Use, UseOfRider, UseOfBar) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
         new("use-of-seatpost", "Use of seatpost", RiderRelations.Use, UseOfRider, UseOfPost) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
+        .. SystemChecks.All,
     ];
 }

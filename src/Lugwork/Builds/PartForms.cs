@@ -53,7 +53,16 @@ internal static partial class PartForms
         PartField<Frame>.Of("dropperEntry", "hole or no-hole", p => p.DropperEntry, (p, v) => p with { DropperEntry = v }, ["dropper entry"]),
         LoadLimit<Frame>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Frame>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
-        UseOf<Frame>(p => p.Use, (p, v) => p with { Use = v }))
+        UseOf<Frame>(p => p.Use, (p, v) => p with { Use = v }),
+        PartField<Frame>.Of("chainstay", Millimetres, p => p.Chainstay, (p, v) => p with { Chainstay = v }, ["chain stay"]),
+        PartField<Frame>.Of("headTubeLength", Millimetres, p => p.HeadTubeLength, (p, v) => p with { HeadTubeLength = v }, ["head tube length"]),
+        PartField<Frame>.Of("seatTubeLength", Millimetres, p => p.SeatTubeLength, (p, v) => p with { SeatTubeLength = v }, ["seat tube length"]),
+        PartField<Frame>.Of("frontCentre", Millimetres, p => p.FrontCentre, (p, v) => p with { FrontCentre = v }, ["front centre", "front center"]),
+        PartField<Frame>.Of("bottomBracketDrop", Millimetres, p => p.BottomBracketDrop, (p, v) => p with { BottomBracketDrop = v }, ["bottom bracket drop", "BB drop"]),
+        PartField<Frame>.Of("standover", Millimetres, p => p.Standover, (p, v) => p with { Standover = v }, ["stand-over"]),
+        PartField<Frame>.Of("frontWheelOf", "the ISO diameter, such as 622", p => p.FrontWheelOf, (p, v) => p with { FrontWheelOf = v }, ["front wheel of", "designed front wheel"]),
+        PartField<Frame>.Of("rearWheelOf", "the ISO diameter, such as 584", p => p.RearWheelOf, (p, v) => p with { RearWheelOf = v }, ["rear wheel of", "designed rear wheel"]),
+        PartField<Frame>.Of("shortestFork", Millimetres, p => p.ShortestFork, (p, v) => p with { ShortestFork = v }, ["shortest fork"]))
         {
             Contradiction = OtherThanUniversal,
         };
@@ -81,7 +90,9 @@ internal static partial class PartForms
         PartField<Fork>.Of("steererMaterial", "steel, aluminium, carbon or titanium", p => p.SteererMaterial, (p, v) => p with { SteererMaterial = v }, ["steerer material"]),
         LoadLimit<Fork>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Fork>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
-        UseOf<Fork>(p => p.Use, (p, v) => p with { Use = v }));
+        UseOf<Fork>(p => p.Use, (p, v) => p with { Use = v }),
+        PartField<Fork>.Of("steererLength", Millimetres, p => p.SteererLength, (p, v) => p with { SteererLength = v }, ["steerer length"]),
+        PartField<Fork>.Of("mostSpacers", Millimetres, p => p.MostSpacers, (p, v) => p with { MostSpacers = v }, ["most spacers"]));
 
     public static PartForm<Wheel> Wheel { get; } = new("wheel", () => new Wheel(),
         PartField<Wheel>.Of("hub", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, [], bare: true),
@@ -121,7 +132,9 @@ internal static partial class PartForms
         PartField<Cassette>.Of("sprockets", "speeds such as 9, or 1/8 for one sprocket", p => p.Sprockets, (p, v) => p with { Sprockets = v }, ["speeds"]),
         PartField<Cassette>.Of("thread", "a thread such as ISO or French", p => p.Thread, (p, v) => p with { Thread = v }, []),
         PartField<Cassette>.Of("lockring", "lockring-1.29x24 for the left-hand ring of a fixed sprocket, or none", p => p.Lockring, (p, v) => p with { Lockring = v }, [], where: t => t.IsLeftHand),
-        PartField<Cassette>.Of("spacing", "a spacing such as 9, 11-wide or LG-10", p => p.Spacing, (p, v) => p with { Spacing = v }, ["sprocket spacing"]))
+        PartField<Cassette>.Of("spacing", "a spacing such as 9, 11-wide or LG-10", p => p.Spacing, (p, v) => p with { Spacing = v }, ["sprocket spacing"]),
+        PartField<Cassette>.Of("smallestSprocket", "teeth such as 11", p => p.SmallestSprocket, (p, v) => p with { SmallestSprocket = v }, ["smallest sprocket"]),
+        PartField<Cassette>.Of("largestSprocket", "teeth such as 34", p => p.LargestSprocket, (p, v) => p with { LargestSprocket = v }, ["largest sprocket"]))
         {
             Contradiction = OtherSprocketsThanPattern,
         };
@@ -139,7 +152,8 @@ internal static partial class PartForms
         PartField<Caliper>.Of("fluid", "mineral-oil, glycol-ether or none", p => p.Fluid, (p, v) => p with { Fluid = v }, []),
         PartField<Caliper>.Of("thickestRotor", Millimetres, p => p.ThickestRotor, (p, v) => p with { ThickestRotor = v }, ["thickest rotor"]),
         PartField<Caliper>.Of("thinnestRotor", Millimetres, p => p.ThinnestRotor, (p, v) => p with { ThinnestRotor = v }, ["thinnest rotor"]),
-        PartField<Caliper>.Of("boltLength", Millimetres, p => p.BoltLength, (p, v) => p with { BoltLength = v }, ["bolt length"]))
+        PartField<Caliper>.Of("boltLength", Millimetres, p => p.BoltLength, (p, v) => p with { BoltLength = v }, ["bolt length"]),
+        PartField<Caliper>.Of("adapter", "an increment such as +20, or none", p => p.Adapter, (p, v) => p with { Adapter = v }, []))
         {
             Contradiction = OtherWorkThanFluid,
         };

@@ -150,6 +150,39 @@ public sealed record Frame : Part
     /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
     public Known<UseCategory> Use { get; init; }
 
+    /// <summary>From the middle of the bottom bracket to the middle of the rear axle, straight; with rear suspension where it is longest.</summary>
+    public Known<Dimension> Chainstay { get; init; }
+
+    /// <summary>From face to face of the head tube.</summary>
+    public Known<Dimension> HeadTubeLength { get; init; }
+
+    /// <summary>From the middle of the bottom bracket along the seat tube to the top of the collar.</summary>
+    public Known<Dimension> SeatTubeLength { get; init; }
+
+    /// <summary>From the middle of the bottom bracket to the middle of the front axle, straight, with the fork that is in it.</summary>
+    public Known<Dimension> FrontCentre { get; init; }
+
+    /// <summary>How far the middle of the bottom bracket lies below the line of the axles; none where it lies on it.</summary>
+    public Known<Dimension> BottomBracketDrop { get; init; }
+
+    /// <summary>Height of the top tube above the ground where the rider stands over it.</summary>
+    public Known<Dimension> Standover { get; init; }
+
+    /// <summary>Bead seat of the front wheel that the frame is designed for; asked for only where the two wheels differ.</summary>
+    public Known<BeadSeat> FrontWheelOf { get; init; }
+
+    /// <summary>What the joints read: a design that nobody has looked up says nothing.</summary>
+    internal Known<BeadSeat> FrontWheelOfOrNothing => FrontWheelOf.State == KnownState.Unknown ? Known<BeadSeat>.None : FrontWheelOf;
+
+    /// <summary>Bead seat of the rear wheel that the frame is designed for; asked for only where the two wheels differ.</summary>
+    public Known<BeadSeat> RearWheelOf { get; init; }
+
+    /// <summary>What the joints read: a design that nobody has looked up says nothing.</summary>
+    internal Known<BeadSeat> RearWheelOfOrNothing => RearWheelOf.State == KnownState.Unknown ? Known<BeadSeat>.None : RearWheelOf;
+
+    /// <summary>Shortest fork, axle to crown, by the frame maker; none where the maker prints none.</summary>
+    public Known<Dimension> ShortestFork { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
 
@@ -236,6 +269,12 @@ public sealed record Fork : Part
 
     /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
     public Known<UseCategory> Use { get; init; }
+
+    /// <summary>From the seat of the crown race to the top of a threadless steerer, as it is cut.</summary>
+    public Known<Dimension> SteererLength { get; init; }
+
+    /// <summary>Most height of spacers below the stem by the fork maker; none where the maker prints none.</summary>
+    public Known<Dimension> MostSpacers { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
@@ -426,6 +465,12 @@ public sealed record Cassette : Part
     internal bool Contradicts =>
         Sprockets.Values is { IsEmpty: false } sprockets && CassetteSpeeds.Of(Pattern).Values is { IsEmpty: false } made && !sprockets.All(made.Contains);
 
+    /// <summary>Its smallest sprocket.</summary>
+    public Known<ToothCount> SmallestSprocket { get; init; }
+
+    /// <summary>Its largest sprocket.</summary>
+    public Known<ToothCount> LargestSprocket { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Cassette];
 
@@ -509,6 +554,9 @@ public sealed record Caliper : Part
         : Fluid.State is KnownState.Value or KnownState.OneOf ? Known<BrakeType>.Of(BrakeType.HydraulicDisc, Fluid.Evidence)
         : Fluid.State == KnownState.None ? Known<BrakeType>.OneOf([BrakeType.RoadCableDisc, BrakeType.OffRoadCableDisc], Fluid.Evidence)
         : default;
+
+    /// <summary>The adapter that it stands on, by how much larger a rotor it asks for; none without one.</summary>
+    public Known<AdapterIncrement> Adapter { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontBrake, Slot.RearBrake];

@@ -21,7 +21,23 @@ internal sealed class ReportSheet
 
     public required string[] NotLookedAt { get; init; }
 
+    public required WaivedSheet[] Waived { get; init; }
+
+    public required string[] Lapsed { get; init; }
+
+    public required string[] SmallParts { get; init; }
+
     public required string NotYetJudged { get; init; }
+}
+
+/// <summary>The shape of an accepted finding as JSON.</summary>
+internal sealed class WaivedSheet
+{
+    public required string Joint { get; init; }
+
+    public required string Verdict { get; init; }
+
+    public required string Reason { get; init; }
 }
 
 /// <summary>The shape of one judged joint as JSON.</summary>
@@ -72,6 +88,9 @@ public static class ReportFile
             ToMeasure = [.. report.ToMeasure.Select(m => m.ToString())],
             Cautions = [.. report.Cautions.Select(c => c.Text)],
             NotLookedAt = [.. report.NotLookedAt.Select(j => j.Id)],
+            Waived = [.. report.Waived.Select(w => new WaivedSheet { Joint = w.Fit.Joint!.Id, Verdict = w.Fit.Verdict.ToString(), Reason = w.Reason })],
+            Lapsed = [.. report.Lapsed.Select(w => w.JointId)],
+            SmallParts = [.. report.Build.SmallParts().Select(p => p.Id)],
             NotYetJudged = FitReport.NotYetJudged,
         };
         return JsonSerializer.Serialize(sheet, BuildJson.Default.ReportSheet);

@@ -11,7 +11,9 @@ internal static partial class PartForms
         PartField<Rider>.Of("mass", Masses, p => p.Mass, (p, v) => p with { Mass = v }, [], bare: true),
         PartField<Rider>.Of("withLuggage", Masses, p => p.WithLuggage, (p, v) => p with { WithLuggage = v }, ["with luggage"]),
         PartField<Rider>.Of("system", Masses, p => p.System, (p, v) => p with { System = v }, ["with bicycle"]),
-        PartField<Rider>.Of("use", Categories, p => p.Use, (p, v) => p with { Use = v }, ["ridden in"]))
+        PartField<Rider>.Of("use", Categories, p => p.Use, (p, v) => p with { Use = v }, ["ridden in"]),
+        PartField<Rider>.Of("saddleHeight", Millimetres, p => p.SaddleHeight, (p, v) => p with { SaddleHeight = v }, ["saddle height"]),
+        PartField<Rider>.Of("inseam", Millimetres, p => p.Inseam, (p, v) => p with { Inseam = v }, ["inside leg"]))
         {
             Contradiction = LighterThanItsPart,
         };

@@ -17,6 +17,12 @@ public sealed record Rider : Part
     /// <summary>The hardest riding that the bicycle is for.</summary>
     public Known<UseCategory> Use { get; init; }
 
+    /// <summary>From the middle of the bottom bracket to the top of the saddle, along the seat tube, as it is ridden.</summary>
+    public Known<Dimension> SaddleHeight { get; init; }
+
+    /// <summary>From the floor to the crotch, in the shoes that are ridden.</summary>
+    public Known<Dimension> Inseam { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Rider];
 

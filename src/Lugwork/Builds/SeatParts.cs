@@ -30,6 +30,9 @@ public sealed record Saddle : Part
     /// <summary>Its rails.</summary>
     public Known<SaddleRails> Rails { get; init; }
 
+    /// <summary>From the middle of the rails to the top of the saddle.</summary>
+    public Known<Dimension> Depth { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Saddle];
 

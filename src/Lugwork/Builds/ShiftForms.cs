@@ -14,7 +14,8 @@ internal static partial class PartForms
         PartField<FrontDerailleur>.Of("mount", "a mount such as 31.8, braze-on or low direct S3", p => p.Mount, (p, v) => p with { Mount = v }, [], bare: true),
         PartField<FrontDerailleur>.Of("speeds", "speeds such as 11", p => p.Speeds, (p, v) => p with { Speeds = v }, ["rings"]),
         PartField<FrontDerailleur>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []),
-        PartField<FrontDerailleur>.Of("signal", "cable, wired, wireless or hydraulic", p => p.Signal, (p, v) => p with { Signal = v }, [], bare: true));
+        PartField<FrontDerailleur>.Of("signal", "cable, wired, wireless or hydraulic", p => p.Signal, (p, v) => p with { Signal = v }, [], bare: true),
+        PartField<FrontDerailleur>.Of("difference", "teeth such as 16", p => p.Difference, (p, v) => p with { Difference = v }, ["front difference", "capacity"]));
 
     public static PartForm<ChainGuide> ChainGuide { get; } = new("chain guide", () => new ChainGuide(),
         PartField<ChainGuide>.Of("mount", "ISCG, ISCG05, BB-mount or derailleur-mount", p => p.Mount, (p, v) => p with { Mount = v }, [], bare: true));

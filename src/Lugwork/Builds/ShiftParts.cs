@@ -54,6 +54,9 @@ public sealed record FrontDerailleur : Part
     /// <summary>What moves it: cable, wire, radio or fluid.</summary>
     public Known<ShiftSignal> Signal { get; init; }
 
+    /// <summary>Largest ring less the smallest that its maker allows; none where the maker prints none.</summary>
+    public Known<ToothCount> Difference { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontDerailleur];
 

@@ -42,7 +42,9 @@ internal static partial class PartForms
         PartField<ShellAdapter>.Of("kind", "outboard or inside", p => p.Kind, (p, v) => p with { Kind = v }, [], bare: true));
 
     public static PartForm<Dropper> Dropper { get; } = new("dropper", () => new Dropper(),
-        PartField<Dropper>.Of("routing", "internal, external or wireless", p => p.Routing, (p, v) => p with { Routing = v }, [], bare: true));
+        PartField<Dropper>.Of("routing", "internal, external or wireless", p => p.Routing, (p, v) => p with { Routing = v }, [], bare: true),
+        PartField<Dropper>.Of("travel", Millimetres, p => p.Travel, (p, v) => p with { Travel = v }, ["drop"]),
+        PartField<Dropper>.Of("stack", Millimetres, p => p.Stack, (p, v) => p with { Stack = v }, ["least rail height"]));
 
     private static (string Field, string Reason, string Expected)? TurnedTyres(InnerTube tube) =>
         tube.NarrowestTyre.State == KnownState.Value && tube.WidestTyre.State == KnownState.Value && tube.NarrowestTyre.Value.FitCode > tube.WidestTyre.Value.FitCode

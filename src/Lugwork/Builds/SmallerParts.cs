@@ -220,6 +220,12 @@ public sealed record Dropper : Part
     /// <summary>How it is worked from the bar.</summary>
     public Known<DropperRouting> Routing { get; init; }
 
+    /// <summary>How far it goes down.</summary>
+    public Known<Dimension> Travel { get; init; }
+
+    /// <summary>From the lip above the collar to the middle of the rails, fully down.</summary>
+    public Known<Dimension> Stack { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Dropper];
 

@@ -48,6 +48,10 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
         new(27, "hub-gear-58", "14-speed hub gear with 13 teeth, 58 mm", (1, 1), (58m, 58m), [135], Sources.GearHubChainline),
     ];
 
+    internal static FrontChainline OffRoad55 => All[20];
+
+    internal static FrontChainline FatOffset => All[22];
+
     /// <inheritdoc/>
     public static string Called => "front chainline";
 

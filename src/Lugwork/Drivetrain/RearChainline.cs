@@ -45,7 +45,9 @@ public sealed class RearChainline
     public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainlineFormula, Lugwork.Sources.TenSpeedExample, Lugwork.Sources.Derived];
 
     /// <summary>How far the model may be out to either side, 2 mm.</summary>
-    public static Length Error => Length.FromMillimeters(2);
+    public static Length Error => Length.FromMicrometers(ErrorMicrometres);
+
+    internal const int ErrorMicrometres = 2_000;
 
     /// <summary>Chainline of one sprocket, by the same sum: 120 mm between the ends and 17.5 mm from the end to the sprocket give 42.5.</summary>
     /// <param name="innerGap">Between the inner faces of the ends.</param>

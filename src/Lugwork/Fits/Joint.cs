@@ -43,7 +43,7 @@ internal sealed class JointInput
 /// <summary>Two or more interfaces that must mate and the relation between them. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
 public sealed class Joint
 {
-    internal const int MostInputs = 5;
+    internal const int MostInputs = 8;
     private const int Looks = 48;
 
     internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
@@ -85,6 +85,9 @@ public sealed class Joint
 
     /// <summary>The slots whose parts meet here, each once, in order.</summary>
     public ImmutableArray<Slot> Slots => [.. Inputs.Select(i => i.Slot).Distinct()];
+
+    /// <summary>It takes parts in three slots or more: a system check.</summary>
+    public bool IsSystemCheck => Slots.Length > 2;
 
     /// <summary>Kind of relation in words.</summary>
     public string RelationKind => Relation.Kind;
@@ -172,6 +175,12 @@ public sealed class Joint
             return Relation.Judge(values[..Inputs.Length]).Verdict;
         }
 
+        if (Relation is SumRelation sum)
+        {
+            Verdict summed = sum.Common(Inputs, row);
+            return outside ? Verdicts.Worse(summed, Verdict.NeedsMeasuring) : summed;
+        }
+
         bool listed = opens == 1 && !outside && row[open].State == KnownState.Unknown && !Inputs[open].IsLength && Inputs[open].Family == 0;
         Verdict common = listed ? CommonOfListed(values[..Inputs.Length], open) : CommonOfAll(row);
         return outside ? Verdicts.Worse(common, Verdict.NeedsMeasuring) : common;
@@ -226,6 +235,12 @@ public sealed class Joint
     /// <summary>Goes through every completion that can make a difference; the visitor stops it by returning false.</summary>
     internal void Visit(in CandidateRow row, Visitor visitor)
     {
+        if (Relation is SumRelation sum)
+        {
+            sum.Visit(Inputs, row, visitor);
+            return;
+        }
+
         Span<long> store = stackalloc long[Completions.Most];
         Span<int> start = stackalloc int[MostInputs + 1];
         Completions.Lay(this, row, store, start);

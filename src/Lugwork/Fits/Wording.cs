@@ -20,6 +20,12 @@ internal static class Wording
         }
 
         string sentence = Filled(Template(outcome.Reason!, joint, states), states, shown).Replace("[bridge]", Bridge(outcome), StringComparison.Ordinal);
+        CandidateRow row = default;
+        if (joint.Relation is SumRelation sum && joint.TryRead(parts, ref row))
+        {
+            sentence = sum.Tell(sentence, joint.Inputs, row);
+        }
+
         return char.ToUpperInvariant(sentence[0]) + sentence[1..];
     }
 

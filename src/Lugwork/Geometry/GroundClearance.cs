@@ -8,8 +8,8 @@ namespace Lugwork.Geometry;
 /// <remarks>Lean = atan((h - c - p / 2) / e), degrees: h bottom bracket above the ground, c crank, p height of the pedal, e its outer edge from the middle plane, mm; at least 25 degrees by "16 CFR 1512.17 Other requirements (ground and toe clearance)". The width of the tyre is left out, which is on the safe side: a round tyre rolls outward under a leaning bicycle.</remarks>
 public static class GroundClearance
 {
-    private const double LeastDegrees = 25;
-    private const double Doubt = 5;
+    private const double LeastDegrees = ClearanceSums.LeastLeanDegrees;
+    private const double Doubt = ClearanceSums.HeightDoubtMillimetres;
 
     /// <summary>The least that the regulation asks for, 25 degrees, pedal lowest and level, no training wheels.</summary>
     public static Angle Least => Angle.FromDegrees(LeastDegrees);

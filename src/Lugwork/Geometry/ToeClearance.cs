@@ -8,8 +8,8 @@ namespace Lugwork.Geometry;
 /// <remarks>Room = front centre - front radius - crank, mm; 89 mm by "16 CFR 1512.17 Other requirements (ground and toe clearance)", 100 mm by "Test of toe clearance, JIS D 9301:2019 (in Japanese)". The real one is measured from the middle of the pedal forward to the tyre or mudguard, the wheel turned to wherever it is least. The regulation wants 89 mm without toe clips, another test 100 mm.</remarks>
 public static class ToeClearance
 {
-    private const double LeastMillimetres = 89;
-    private const double AmpleMillimetres = 100;
+    private const double LeastMillimetres = ClearanceSums.LeastToeMillimetres;
+    private const double AmpleMillimetres = ClearanceSums.AmpleToeMillimetres;
 
     /// <summary>The least by regulation where the foot is not held: 89 mm.</summary>
     public static Length Least => Length.FromMillimeters(LeastMillimetres);

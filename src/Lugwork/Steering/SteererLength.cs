@@ -13,8 +13,8 @@ namespace Lugwork.Steering;
 public readonly record struct SteererLength
 {
     private const decimal UsualGap = 3;
-    private const decimal LeastGap = 2;
-    private const decimal MostGap = 5;
+    internal const decimal LeastGap = 2;
+    internal const decimal MostGap = 5;
 
     private readonly Nanometres _headTube;
     private readonly Nanometres _lower;

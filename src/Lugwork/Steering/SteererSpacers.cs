@@ -69,7 +69,7 @@ public static class SteererSpacers
         decimal millimetres = NumberRange.Exact(spacers, 0, 200).Millimetres;
         decimal? stated = makersMost is { } largest ? NumberRange.Exact(largest, 0, 200, nameof(makersMost)).Millimetres : null;
         decimal? least = makersLeast is { } smallest ? NumberRange.Exact(smallest, 0, (double)(stated ?? 200), nameof(makersLeast)).Millimetres : null;
-        decimal most = stated ?? (steerer.Hundredths <= SteererSize.Mm25Point4.Hundredths ? 25 : 30);
+        decimal most = stated ?? ByRule(steerer);
         string whose = stated is null ? "the rule of one diameter" : "the fork maker's figure";
         string told = string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.##} mm of spacers, {whose} is {most:0.##} mm");
         SumCheck check = millimetres <= most
@@ -83,4 +83,7 @@ public static class SteererSpacers
             : new("carbon-spacers", Verdict.Unsafe, told, "fewer spacers, a stem that rises, or the fork maker's own figure where it allows more", Cautions.CarbonSpacers, stated is null ? Rule : [Sources.SpacerColumn]);
         return check.Comparing(("spacers", (double)millimetres, "mm"), ("most", (double)most, "mm"), ("least", (double?)least, "mm"));
     }
+
+    /// <summary>One diameter of the steerer and 30 mm at most, where the fork's maker says nothing; millimetres.</summary>
+    internal static int ByRule(SteererSize steerer) => steerer.Hundredths <= SteererSize.Mm25Point4.Hundredths ? 25 : 30;
 }

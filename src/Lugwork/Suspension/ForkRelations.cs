@@ -23,11 +23,20 @@ internal static class ForkRelations
 
     private static readonly Reason NoLimit = new("no-fork-limit", "A fork of {0} mm axle to crown and {2} mm travel, and the frame maker prints no limit: ask; a missing one is unknown, not unlimited.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
 
+    private static readonly Reason NoLeast = new("no-shortest-fork", "A fork of {0} mm axle to crown, and the frame maker prints no shortest: ask.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
+
     /// <summary>Inputs: axle to crown of the fork, the frame's longest, travel of the fork, the frame's most.</summary>
     public static Relation WithinFramesLimit { get; } = new ForkLimit();
 
     /// <summary>Inputs: the crowns that the frame is rated for, the fork's.</summary>
     public static Relation CrownOnFrame { get; } = new Matrix(0, 1, Cell, [], [Sources.CommonPractice]);
+
+    /// <summary>Inputs: axle to crown of the fork, the frame's shortest.</summary>
+    public static SumRelation NotTooShort { get; } = new SumRelation(
+            "at least the frame's shortest", "mm", v => v[0] - v[1], [1, -1],
+            new(long.MinValue, new(Verdict.NeedsMeasuring, new Reason("fork-too-short", "A fork of {0} mm axle to crown is [over] mm shorter than the {1} mm from which the frame maker allows: the steering becomes steeper and the pedals come closer to the ground. Ask the frame's maker.", Cautions.ForkClassCare) { Mend = "a longer fork, or the frame maker's word", Sources = [Sources.ForkTravel, Sources.Derived] })),
+            new(0, new(Verdict.Fits, new Reason("fork-long-enough", "A fork of {0} mm axle to crown; the frame maker allows from {1} mm.") { Sources = [Sources.ForkTravel] })))
+        .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.NeedsMeasuring, NoLeast);
 
     private static Outcome Cell(long frame, long fork) =>
         frame == CrownType.Single.FitCode && fork == CrownType.Dual.FitCode ? new(Verdict.Unsafe, NotRated) : new(Verdict.Fits, Allowed);

@@ -123,7 +123,7 @@ public sealed class RiderJointTests
         FitReport report = WholeBicycle().Without(Slot.Rider).Check();
         Assert.DoesNotContain(report.Fits, f => f.Joint!.Id.StartsWith("rider-", StringComparison.Ordinal) || f.Joint.Id.StartsWith("use-", StringComparison.Ordinal));
         Assert.True(report.IsComplete);
-        Assert.Equal(14, WholeBicycle().Check().Fits.Length - report.Fits.Length);
+        Assert.Equal(18, WholeBicycle().Check().Fits.Length - report.Fits.Length);
     }
 
     [Fact]

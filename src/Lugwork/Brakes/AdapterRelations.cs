@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Brakes;
+
+/// <summary>The adapter that is there, and two rotors beside each other.</summary>
+internal static class AdapterRelations
+{
+    private static readonly ImmutableArray<Source> Arithmetic = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived];
+
+    private static readonly Reason Meets = new("adapter-meets-rotor", "{0} with an adapter of {2} holds the caliper for {1} rotor.") { Sources = Arithmetic };
+
+    private static readonly Reason Misses = new("adapter-misses-rotor", "{0} with an adapter of {2} holds the caliper for another size than {1} rotor: part of the pad misses the track, or the caliper meets the rotor's edge.", Cautions.BrakeWork)
+    {
+        Mend = "the adapter whose increment and the mount's own rotor give this rotor, or a rotor of that size",
+        Sources = Arithmetic,
+    };
+
+    private static readonly Reason FlatPlate = new("flat-mount-plate", "{0} takes a plate of its own, which is turned for the rotor and adds nothing: read its marking for {1} rotor.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
+
+    /// <summary>Inputs: mount, rotor in nanometres, increment of the adapter (none without one).</summary>
+    public static Relation Meeting { get; } = new Computed("the mount's own rotor and the increment give the rotor", Meet, [], Arithmetic);
+
+    private static readonly Reason Alike = new("rotors-alike", "{0} rotor in front and {1} behind.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason RearLarger = new("rear-rotor-larger", "{1} rotor behind is larger than {0} in front, where most of the braking is done: was it meant so?", Cautions.Rotor)
+    {
+        Mend = "a front rotor at least as large",
+        Sources = [Sources.CommonPractice],
+    };
+
+    /// <summary>Inputs: front and rear rotor in nanometres.</summary>
+    public static Relation Pair { get; } = new Computed("front rotor at least as large as the rear one", v => v[0] == 0 || v[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : v[0] >= v[1] ? new(Verdict.Fits, Alike) : new(Verdict.NeedsMeasuring, RearLarger), [], [Sources.CommonPractice]);
+
+    private static Outcome Meet(ReadOnlySpan<long> values)
+    {
+        if (values[0] == 0 || values[1] == 0)
+        {
+            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+        }
+
+        BrakeMount mount = BrakeMount.OfFitCode(values[0]);
+        if (mount.Form == MountForm.Flat)
+        {
+            return new(Verdict.NeedsMeasuring, FlatPlate);
+        }
+
+        long own = mount.NativeRotorMillimetres + (values[2] == 0 ? 0 : AdapterIncrement.OfFitCode(values[2]).Millimetres);
+        return own * Nanometres.PerMillimetre == values[1] ? new(Verdict.Fits, Meets) : new(Verdict.DoesNotFit, Misses);
+    }
+}

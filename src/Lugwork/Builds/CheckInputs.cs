@@ -1,0 +1,76 @@
+using Lugwork.Brakes;
+using Lugwork.Drivetrain;
+using Lugwork.Tyres;
+
+namespace Lugwork;
+
+/// <summary>Inputs of the checks over several parts.</summary>
+internal static partial class JointInputs
+{
+    private const int Teeth = 5;
+
+    private const string Count = "Read the number on it, or count the teeth.";
+
+    private const string MakersFigure = "The derailleur maker's figure; \"none\" if the maker prints none.";
+
+    public static readonly JointInput CapacityOfDerailleur = Input<RearDerailleur, ToothCount>(Slot.RearDerailleur, "capacity", "capacity of the derailleur", p => p.Capacity, MakersFigure, Teeth);
+    public static readonly JointInput LargestForDerailleur = Input<RearDerailleur, ToothCount>(Slot.RearDerailleur, "largestSprocket", "largest sprocket of the derailleur", p => p.LargestSprocket, MakersFigure, Teeth);
+    public static readonly JointInput SmallestForDerailleur = Input<RearDerailleur, ToothCount>(Slot.RearDerailleur, "smallestSprocket", "smallest sprocket of the derailleur", p => p.SmallestSprocket, MakersFigure, Teeth);
+    public static readonly JointInput ChainAllowance = Pitched<RearDerailleur>(Slot.RearDerailleur, "chainAllowance", "allowance of the chain in big-big", p => p.AllowanceOrGeneral, "The derailleur maker's figure, pitches added in big-big; two is the general rule.");
+    public static readonly JointInput LargestOfCassette = Input<Cassette, ToothCount>(Slot.Cassette, "largestSprocket", "largest sprocket", p => p.LargestSprocket, Count, Teeth);
+    public static readonly JointInput SmallestOfCassette = Input<Cassette, ToothCount>(Slot.Cassette, "smallestSprocket", "smallest sprocket", p => p.SmallestSprocket, Count, Teeth);
+    public static readonly JointInput LargeRing = Input<Crankset, ToothCount>(Slot.Crankset, "largestRing", "largest ring of the crank", p => p.LargestRing, Count, Teeth);
+    public static readonly JointInput SmallRing = Input<Crankset, ToothCount>(Slot.Crankset, "smallestRing", "smallest ring of the crank", p => p.SmallestRing, "Read the number on the smallest ring, or count; \"none\" with one ring.", Teeth);
+    public static readonly JointInput FrontDifference = Input<FrontDerailleur, ToothCount>(Slot.FrontDerailleur, "difference", "difference of the rings", p => p.Difference, MakersFigure, Teeth);
+    public static readonly JointInput ChainPitches = Pitched<Chain>(Slot.Chain, "pitches", "length of the chain", p => p.Length, "Count the pitches, half an inch each, the quick link as one.");
+    public static readonly JointInput Chainstay = Input<Frame, Dimension>(Slot.Frame, "chainstay", "chainstay", p => p.Chainstay, "Rule from the middle of the spindle to the middle of the rear axle, to 1 mm; with the wheel farthest back, and rear suspension where it is longest.", Lengths);
+
+    public static readonly JointInput LengthOfSteerer = Input<Fork, Dimension>(Slot.Fork, "steererLength", "length of the steerer", p => p.SteererLength, "Rule from the seat of the crown race to the top of the steerer, to 0.5 mm.", Lengths);
+    public static readonly JointInput MostSpacers = Input<Fork, Dimension>(Slot.Fork, "mostSpacers", "fork maker's most spacers", p => p.MostSpacers, "The fork maker's figure; \"none\" if the maker prints none.", Lengths);
+    public static readonly JointInput HeadTubeLength = Input<Frame, Dimension>(Slot.Frame, "headTubeLength", "length of the head tube", p => p.HeadTubeLength, "Rule from face to face of the head tube, cups out, to 0.5 mm.", Lengths);
+    public static readonly JointInput UpperStack = Input<Headset, Dimension>(Slot.Headset, "upperStack", "upper stack of the headset", p => p.UpperStack, "The maker's figure, or caliper from the head tube to the top of the cover, to 0.5 mm.", Lengths);
+    public static readonly JointInput LowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStack, "The maker's figure, or caliper from the head tube to the seat of the race, to 0.5 mm; \"none\" where it stands inside.", Lengths);
+    public static readonly JointInput StemHeight = Input<Stem, Dimension>(Slot.Stem, "clampHeight", "height of the stem at the steerer", p => p.ClampHeight, "Caliper over the clamp along the steerer, to 0.5 mm.", Lengths);
+    public static readonly JointInput SpacersBelow = Input<Stem, Dimension>(Slot.Stem, "spacersBelow", "spacers below the stem", p => p.SpacersBelow, "Caliper over the stack of spacers, to 0.5 mm; \"none\" without.", Lengths);
+    public static readonly JointInput SpacersAbove = Input<Stem, Dimension>(Slot.Stem, "spacersAbove", "spacers above the stem", p => p.SpacersAbove, "Caliper over the stack of spacers, to 0.5 mm; \"none\" without.", Lengths);
+
+    public static readonly JointInput HeightOfSaddle = Input<Rider, Dimension>(Slot.Rider, "saddleHeight", "saddle height", p => p.SaddleHeight, "Rule from the middle of the spindle along the seat tube to the top of the saddle of a bicycle that fits you, to 2 mm.", Lengths);
+    public static readonly JointInput Inseam = Input<Rider, Dimension>(Slot.Rider, "inseam", "inseam", p => p.Inseam, "In your shoes, back to the wall, a book pulled up firmly between the legs: rule from the floor to its upper edge, to 5 mm.", Lengths);
+    public static readonly JointInput SeatTubeLength = Input<Frame, Dimension>(Slot.Frame, "seatTubeLength", "length of the seat tube", p => p.SeatTubeLength, "Rule from the middle of the spindle along the seat tube to the top of the collar, to 1 mm.", Lengths);
+    public static readonly JointInput SaddleDepth = Input<Saddle, Dimension>(Slot.Saddle, "depth", "depth of the saddle", p => p.Depth, "Rule from the middle of the rails straight up to the top of the saddle, to 1 mm.", Lengths);
+    public static readonly JointInput PostLength = Input<Seatpost, Dimension>(Slot.Seatpost, "length", "length of the post", p => p.Length, "Rule from the middle of the rails to the lower end, to 1 mm.", Lengths);
+    public static readonly JointInput TravelOfDropper = Input<Dropper, Dimension>(Slot.Dropper, "travel", "travel of the dropper", p => p.Travel, "Rule over the shaft between fully up and fully down, to 1 mm.", Lengths);
+    public static readonly JointInput DropperStack = Input<Dropper, Dimension>(Slot.Dropper, "stack", "dropper from lip to rails", p => p.Stack, "Fully down, rule from the lip above the collar to the middle of the rails, to 1 mm.", Lengths);
+    public static readonly JointInput Standover = Input<Frame, Dimension>(Slot.Frame, "standover", "standover", p => p.Standover, "Rule from the floor to the top tube where you stand over it, wheels in, to 5 mm.", Lengths);
+
+    public static readonly JointInput FrontCentre = Input<Frame, Dimension>(Slot.Frame, "frontCentre", "front centre", p => p.FrontCentre, "Rule from the middle of the spindle to the middle of the front axle, wheel straight, to 1 mm.", Lengths);
+    public static readonly JointInput LengthOfCrank = Input<Crankset, Dimension>(Slot.Crankset, "crankLength", "length of the crank", p => p.CrankLength, "Read it on the arm, or rule from the middle of the spindle to the middle of the pedal's axle, to 0.5 mm.", Lengths);
+    public static readonly JointInput AcrossCranks = Input<Crankset, Dimension>(Slot.Crankset, "qFactor", "Q factor", p => p.QFactor, "Caliper or rule over the outer faces of both arms where the pedals go in, one arm turned round, to 1 mm.", Lengths);
+    public static readonly JointInput Drop = Input<Frame, Dimension>(Slot.Frame, "bottomBracketDrop", "bottom bracket drop", p => p.BottomBracketDrop, "The frame maker's chart; or height of the axles less height of the spindle above the floor, to 1 mm.", Lengths);
+    public static readonly JointInput PedalHeight = Input<Pedals, Dimension>(Slot.Pedals, "height", "height of the pedal", p => p.Height, "Caliper over the body of the pedal, to 1 mm.", Lengths);
+    public static readonly JointInput PedalReach = Input<Pedals, Dimension>(Slot.Pedals, "reach", "reach of the pedal", p => p.Reach, "Rule from the face of the crank to the outer edge of the pedal, to 1 mm.", Lengths);
+    public static readonly JointInput ShortestFork = Input<Frame, Dimension>(Slot.Frame, "shortestFork", "frame's shortest fork", p => p.ShortestFork, "Ask the frame maker for the shortest axle to crown; \"none\" if the maker prints none.", Lengths);
+    public static readonly JointInput DesignedFront = Input<Frame, BeadSeat>(Slot.Frame, "frontWheelOf", "front wheel of the design", p => p.FrontWheelOfOrNothing, "The frame maker's sheet: the wheel size in front; \"none\" if the maker says nothing.");
+    public static readonly JointInput DesignedRear = Input<Frame, BeadSeat>(Slot.Frame, "rearWheelOf", "rear wheel of the design", p => p.RearWheelOfOrNothing, "The frame maker's sheet: the wheel size behind; \"none\" if the maker says nothing.");
+
+    public static JointInput OutsideOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre diameter by its label", p => p.Size, s => ((s.FitCode % 1_000) + (2 * s.WidthMillimetres)) * Nanometres.PerMillimetre, [], "Read the ISO number on the sidewall, such as 37-622.", isLength: true, showsLength: true);
+
+    public static JointInput AdapterOf(Slot slot) => Input<Caliper, AdapterIncrement>(slot, "adapter", "adapter under the caliper", p => p.Adapter, "Read its marking, or rule how far it moves the caliper out along the radius and double it; \"none\" without one.");
+
+    private static JointInput Pitched<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
+        where TPart : Part => new()
+        {
+            Slot = slot,
+            Field = field,
+            Called = called,
+            Read = part => get((TPart)part).ToCandidates(),
+            Domain = [],
+            Family = Lengths,
+            IsLength = true,
+            Show = PartForms.CountOf,
+            ShowKnown = part => PartForms.Counted(get((TPart)part)),
+            Evidence = part => get((TPart)part).Evidence,
+            RestsOn = part => get((TPart)part).Row,
+            Measure = measure,
+        };
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
+using Lugwork.Brakes;
+using Lugwork.Drivetrain;
+using Lugwork.Seating;
+using Lugwork.Steering;
+using Lugwork.Suspension;
+using Lugwork.Tyres;
+using static Lugwork.JointInputs;
+
+namespace Lugwork;
+
+/// <summary>
+/// The checks over several parts, a row each, in the same words as the joints: they are judged, told, measured, put on the needs sheet and refused in the same way.
+/// A check stands on figures that few sheets print, so it is judged where one of them is stated.
+/// </summary>
+internal static class SystemChecks
+{
+    public static ImmutableArray<Joint> All { get; } =
+    [
+        new("derailleur-capacity", "Capacity of the rear derailleur", DriveSums.Capacity, CapacityOfDerailleur, LargeRing, LargestOfCassette, SmallestOfCassette, SmallRing) { Sources = [Sources.DerailleurCapacity, Sources.TotalCapacity], Caution = Cautions.ChainTooShort, Seen = [0, 2, 3] },
+        new("largest-sprocket-of-derailleur", "Largest sprocket under the rear derailleur", DriveSums.LargestSprocket, LargestForDerailleur, LargestOfCassette) { Sources = [Sources.DerailleurCapacity], Caution = Cautions.ChainTooShort, Seen = [0, 1] },
+        new("smallest-sprocket-of-derailleur", "Smallest sprocket under the rear derailleur", DriveSums.SmallestSprocket, SmallestForDerailleur, SmallestOfCassette) { Sources = [Sources.DerailleurCapacity], Seen = [0] },
+        new("front-difference", "Difference of the rings under the front derailleur", DriveSums.FrontDifference, FrontDifference, LargeRing, SmallRing) { Sources = [Sources.DerailleurCapacity], Seen = [0] },
+        new("chain-reaches", "Chain round the largest ring and sprocket", DriveSums.ChainReaches, ChainPitches, Chainstay, LargeRing, LargestOfCassette, ChainAllowance) { Sources = [Sources.ChainSizing], Caution = Cautions.ChainTooShort, Seen = [0] },
+        new("chain-taken-up", "Chain on the smallest ring and sprocket", DriveSums.ChainTaken, ChainPitches, Chainstay, SmallestOfCassette, LargeRing, SmallRing, CapacityOfDerailleur, ChainAllowance) { Sources = [Sources.DerailleurCapacity, Sources.Derived], Caution = Cautions.ChainTooShort, Seen = [0] },
+        new("chainline", "Chainline of crank and sprockets", ChainlineChecks.Rings, CrankChainline, Hub(Slot.RearWheel), SpacingOfCassette) { Sources = [Sources.ChainlineTable, Sources.FatHubSpacing], Caution = Cautions.ShiftSetUp, Seen = [0] },
+        new("chainline-of-hangerless", "Chainline of the crank and a hangerless derailleur", ChainlineChecks.OfDerailleur, CrankChainline, Mount) { Sources = [Sources.Chainline55], Caution = Cautions.ShiftSetUp, Seen = [0] },
+        new("bottom-bracket-spacers", "Spacers under the bottom-bracket cups", SpacersOnShell.UnderCups, ShellOfFrame, CrankSpindle, DriveSpacer) { Sources = [Sources.SpacerChart24], Seen = [2] },
+        new("steerer-reaches-stem", "Steerer into the stem", SteererSums.Reaches, LengthOfSteerer, HeadTubeLength, StemHeight, LowerStack, UpperStack, SpacersBelow) { Sources = [Sources.SteererRequirement], Caution = Cautions.SteeringCare, Seen = [0] },
+        new("gap-under-cap", "Gap between steerer and cap", SteererSums.UnderCap, LengthOfSteerer, HeadTubeLength, StemHeight, LowerStack, UpperStack, SpacersBelow, SpacersAbove) { Sources = [Sources.SteererRequirement, Sources.SteererGap], Caution = Cautions.SteeringCare, Seen = [0] },
+        new("spacers-on-carbon-steerer", "Spacers on a carbon steerer", CarbonSpacers.Below, SteererMaterialOfFork, Steerer, SpacersBelow, MostSpacers) { Sources = [Sources.SpacerColumn], Caution = Cautions.CarbonSpacers, Seen = [2] },
+        new("saddle-height-least-insertion", "Post in deep enough at the saddle height", SaddleSums.Least, HeightOfSaddle, PostLength, SeatTubeLength, SaddleDepth, Mark, Least) { Sources = [Sources.SeatRegulation, Sources.FrameManual], Caution = Cautions.Insertion, Seen = [0] },
+        new("saddle-height-open-depth", "Room below the post at the saddle height", SaddleSums.Most, HeightOfSaddle, PostLength, SeatTubeLength, SaddleDepth, Most) { Sources = [Sources.FrameManual], Caution = Cautions.Insertion, Seen = [0] },
+        new("dropper-at-saddle-height", "Dropper at the saddle height", SaddleSums.Dropper, HeightOfSaddle, TravelOfDropper, SeatTubeLength, SaddleDepth, DropperStack) { Sources = [Sources.DropperTips], Caution = Cautions.Insertion, Seen = [0, 1] },
+        new("standover", "Standover", ClearanceSums.Standover, Inseam, JointInputs.Standover) { Sources = [Sources.CommonPractice], Seen = [0] },
+        new("toe-clearance", "Toes and front tyre", ClearanceSums.Toes, FrontCentre, LengthOfCrank, OutsideOf(Slot.FrontTyre)) { Sources = [Sources.ClearanceRegulation, Sources.ToeClearanceTest], Seen = [0, 1] },
+        new("pedal-ground-clearance", "Pedals and ground", ClearanceSums.Pedals, LengthOfCrank, Drop, OutsideOf(Slot.RearTyre), PedalHeight, AcrossCranks, PedalReach) { Sources = [Sources.ClearanceRegulation], Seen = [1, 3, 4, 5] },
+        new("wheels-of-one-size", "Front and rear wheel, size", WheelPair.OnFrame, Seat(Slot.FrontWheel), Seat(Slot.RearWheel), DesignedFront, DesignedRear) { Sources = [Sources.CommonPractice], Caution = Cautions.TyreRoom },
+        new("rotors-front-and-rear", "Front and rear rotor, size", AdapterRelations.Pair, Across(Slot.FrontRotor), Across(Slot.RearRotor)) { Sources = [Sources.CommonPractice], Caution = Cautions.Rotor },
+        new("front-adapter-with-rotor", "Front adapter, mount and rotor", AdapterRelations.Meeting, FrontMount, Size(Slot.FrontRotor), AdapterOf(Slot.FrontBrake)) { Sources = [Sources.AdapterGuide, Sources.MountAnswer], Caution = Cautions.BrakeWork, Seen = [2] },
+        new("rear-adapter-with-rotor", "Rear adapter, mount and rotor", AdapterRelations.Meeting, RearMount, Size(Slot.RearRotor), AdapterOf(Slot.RearBrake)) { Sources = [Sources.AdapterGuide, Sources.MountAnswer], Caution = Cautions.BrakeWork, Seen = [2] },
+        new("fork-not-too-short", "Fork of at least the frame's shortest", ForkRelations.NotTooShort, AxleToCrown, ShortestFork) { Sources = [Sources.ForkTravel], Caution = Cautions.ForkClassCare, Seen = [1] },
+    ];
+}

@@ -1,0 +1,64 @@
+using System.Globalization;
+
+namespace Lugwork;
+
+/// <summary>A finding that someone accepted, and why. It is reported as waived; verdict and exit code stay, and it lapses when a part of the joint changes.</summary>
+public sealed class Waiver
+{
+    /// <summary>Longest reason, characters.</summary>
+    public const int MostReason = 500;
+
+    internal Waiver(string joint, string reason, string parts) => (JointId, Reason, Parts) = (joint, reason, parts);
+
+    /// <summary>Id of the joint or check whose finding is accepted.</summary>
+    public string JointId { get; }
+
+    /// <summary>Why it is accepted, in the words of whoever accepted it.</summary>
+    public string Reason { get; }
+
+    /// <summary>Sixteen hexadecimal digits of the parts as they were when it was accepted: another part, or another figure of one, gives others.</summary>
+    public string Parts { get; }
+
+    /// <summary>"seatpost-in-seat-tube: the reason".</summary>
+    public override string ToString() => $"{JointId}: {Reason}";
+
+    internal static Joint? JointOf(string id) => JointTable.All.FirstOrDefault(j => j.Id == id);
+
+    /// <summary>FNV-1a over every slot and stated field of the joint's parts, by which a change of either is seen. Not made to keep anyone from forging it.</summary>
+    internal static string PartsOf(Joint joint, Build build)
+    {
+        ulong hash = 14_695_981_039_346_656_037;
+        void Add(string text)
+        {
+            foreach (char letter in text.Append('\n'))
+            {
+                hash = (hash ^ (byte)letter) * 1_099_511_628_211;
+                hash = (hash ^ (byte)(letter >> 8)) * 1_099_511_628_211;
+            }
+        }
+
+        foreach (Slot slot in joint.Slots)
+        {
+            Add(slot.Key);
+            if (build[slot] is { } part)
+            {
+                foreach ((string field, string value) in PartForms.Of(slot).Write(part))
+                {
+                    Add(field);
+                    Add(value);
+                }
+            }
+        }
+
+        return hash.ToString("x16", CultureInfo.InvariantCulture);
+    }
+}
+
+/// <summary>A finding that stands, and was accepted.</summary>
+/// <param name="Fit">The finding; its verdict counts as before.</param>
+/// <param name="Reason">Why it was accepted.</param>
+public sealed record WaivedFit(Fit Fit, string Reason)
+{
+    /// <summary>"Chainline: needs measuring, waived: the reason".</summary>
+    public override string ToString() => $"{Fit.Joint?.Name}: {Verdicts.InWords(Fit.Verdict)}, waived: {Reason}";
+}

@@ -1,0 +1,129 @@
+using FsCheck;
+using FsCheck.Xunit;
+
+namespace Lugwork.Tests.Builds;
+
+/// <summary>What holds for every check that is a sum, near its boundary.</summary>
+public sealed class SystemCheckLaws
+{
+    private static readonly Joint[] Sums = [.. JointTable.All.Where(j => j.Relation is SumRelation)];
+
+    [Fact]
+    public void There_are_sums_to_hold_the_laws_on() => Assert.True(Sums.Length >= 14 && Sums.Count(j => j.IsSystemCheck) >= 9);
+
+    /// <summary>More of one input goes one way only: never from better to worse and back.</summary>
+    [Property(MaxTest = 3_000)]
+    public void More_of_an_input_never_turns_a_verdict_back(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        Joint joint = Sums[random.Next(Sums.Length)];
+        long[] values = Near(joint, random);
+        int at = random.Next(values.Length);
+        Verdict[] along = [.. Steps(joint.Inputs[at]).Select(v => Judge(joint, values, at, v))];
+        Assert.True(along.SequenceEqual(along.Order()) || along.SequenceEqual(along.OrderDescending()), $"{joint} input {at}: {string.Join(' ', along)}");
+    }
+
+    /// <summary>What the needs sheet allows of a figure is what the check says of it.</summary>
+    [Property(MaxTest = 600)]
+    public void Needs_sheet_and_check_agree_at_the_boundary(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        Joint joint = Sums[random.Next(Sums.Length)];
+        Slot[] single = [.. joint.Slots.Where(s => s != Slot.Frame && joint.Inputs.Count(i => i.Slot == s) == 1)];
+        if (single.Length == 0)
+        {
+            return;
+        }
+
+        Slot slot = single[random.Next(single.Length)];
+        int at = joint.Inputs.IndexOf(joint.Inputs.Single(i => i.Slot == slot));
+        long[] values = Near(joint, random);
+        CandidateRow row = default;
+        for (int i = 0; i < values.Length; i++)
+        {
+            row[i] = i == at ? default : new Candidates(KnownState.Value, values[i], values[i], null);
+        }
+
+        // The least and the greatest that fit, as the sheet finds them, against every step by the relation.
+        long least = long.MaxValue;
+        long most = long.MinValue;
+        joint.Visit(row, (completion, outcome) =>
+        {
+            if (outcome.Verdict == Verdict.Fits)
+            {
+                (least, most) = (Math.Min(least, completion[at]), Math.Max(most, completion[at]));
+            }
+
+            return true;
+        });
+        foreach (long step in Steps(joint.Inputs[at]))
+        {
+            Assert.True((Judge(joint, values, at, step) == Verdict.Fits) == (step >= least && step <= most), $"{joint} {string.Join(' ', values)} input {at}: {step} against {least} to {most}");
+        }
+    }
+
+    [Property(MaxTest = 1_000)]
+    public void A_measured_figure_has_the_verdict_of_all_that_it_can_be(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        Joint joint = Sums[random.Next(Sums.Length)];
+        long[] values = Near(joint, random);
+        CandidateRow row = default;
+        int at = Array.FindIndex(values, random.Next(values.Length), _ => true);
+        at = joint.Inputs[at].IsLength ? at : 0;
+        for (int i = 0; i < values.Length; i++)
+        {
+            row[i] = new Candidates(KnownState.Value, values[i], values[i], null);
+        }
+
+        long error = joint.Inputs[at].IsLength ? 2_000_000 : 0;
+        long low = Math.Max(1, values[at] - error);
+        row[at] = error == 0 ? row[at] : new Candidates(KnownState.Measured, low, values[at] + error, null);
+        HashSet<Verdict> all = [];
+        for (long value = low; error > 0 && value <= values[at] + error; value += 40_000)
+        {
+            all.Add(Judge(joint, values, at, value));
+        }
+
+        if (all.Count == 1)
+        {
+            Verdict common = joint.Common(row);
+            Assert.True(common == all.Single() || common == Verdict.NeedsMeasuring || (common == Verdict.DoesNotFit && all.Single() == Verdict.Unsafe), $"{joint}: {common} against {all.Single()}");
+        }
+        else if (all.Count > 1)
+        {
+            Assert.True(joint.Common(row) == Fits.Rows.Expected(all), $"{joint}: {joint.Common(row)} against {string.Join(',', all)}");
+        }
+    }
+
+    private static IEnumerable<long> Steps(JointInput input) =>
+        input.IsLength ? Enumerable.Range(1, 900).Select(mm => mm * 1_000_000L) : input.Domain;
+
+    private static Verdict Judge(Joint joint, long[] values, int at, long value)
+    {
+        long[] moved = [.. values];
+        moved[at] = value;
+        return joint.Relation.Judge(moved).Verdict;
+    }
+
+    /// <summary>Figures drawn at random, and one of them moved to where the verdict changes, if it does.</summary>
+    private static long[] Near(Joint joint, Random random)
+    {
+        long[] values = [.. joint.Inputs.Select(i => i.IsLength ? random.Next(10, 600) * 1_000_000L : i.Domain[random.Next(i.Domain.Length)])];
+        int at = random.Next(values.Length);
+        Verdict? before = null;
+        foreach (long step in Steps(joint.Inputs[at]))
+        {
+            Verdict verdict = Judge(joint, values, at, step);
+            if (before is { } last && last != verdict)
+            {
+                values[at] = step;
+                break;
+            }
+
+            before = verdict;
+        }
+
+        return values;
+    }
+}

@@ -1,0 +1,219 @@
+using Lugwork.Drivetrain;
+using Lugwork.Steering;
+using UnitsNet;
+
+namespace Lugwork.Tests.Builds;
+
+/// <summary>Checks over several parts, each at both sides of its boundary, with an unknown, and by the sum that the library has for it.</summary>
+public sealed class SystemCheckTests
+{
+    private static FitReport Check(string frame, params (Slot Slot, string Text)[] parts)
+    {
+        Build build = Build.From(Frame.Read(frame));
+        foreach ((Slot slot, string text) in parts)
+        {
+            Assert.True(PartForms.Of(slot).TryReadAny(text, out Part part, out var problems), string.Join(" | ", problems));
+            build = build.With(part, slot);
+        }
+
+        return build.Check();
+    }
+
+    private static Fit Of(FitReport report, string check) => report.Fits.Single(f => f.Joint!.Id == check);
+
+    [Theory]
+    [InlineData("capacity 39", "largest ring 50; smallest ring 34", "smallest sprocket 11; largest sprocket 34", Verdict.Fits)]
+    [InlineData("capacity 38", "largest ring 50; smallest ring 34", "smallest sprocket 11; largest sprocket 34", Verdict.DoesNotFit)]
+    [InlineData("capacity 23", "largest ring 42; smallest ring none", "smallest sprocket 11; largest sprocket 34", Verdict.Fits)]
+    [InlineData("capacity 22", "largest ring 42; smallest ring none", "smallest sprocket 11; largest sprocket 34", Verdict.DoesNotFit)]
+    [InlineData("capacity unknown", "largest ring 50; smallest ring 34", "smallest sprocket 11; largest sprocket 34", Verdict.NeedsMeasuring)]
+    [InlineData("capacity none", "largest ring 50; smallest ring 34", "smallest sprocket 11; largest sprocket 34", Verdict.NeedsMeasuring)]
+    [InlineData("capacity 20", "largest ring 50; smallest ring 34", "smallest sprocket 11; largest sprocket 32 | 34", Verdict.DoesNotFit)]
+    [InlineData("capacity 38", "largest ring 50; smallest ring 34", "smallest sprocket 11; largest sprocket 32 | 34", Verdict.NeedsMeasuring)]
+    public void The_derailleur_takes_up_what_rings_and_sprockets_leave_over(string derailleur, string crank, string cassette, Verdict verdict)
+    {
+        FitReport report = Check("steel", (Slot.RearDerailleur, derailleur), (Slot.Crankset, crank), (Slot.Cassette, cassette));
+        Fit fit = Of(report, "derailleur-capacity");
+        Assert.Equal(verdict, fit.Verdict);
+        Assert.True(report.Verdict >= verdict);
+        Assert.Equal(verdict == Verdict.NeedsMeasuring, fit.Measurements.Length > 0);
+    }
+
+    [Fact]
+    public void The_check_of_capacity_says_how_much_is_missing_and_what_mends_it()
+    {
+        Fit fit = Of(Check("steel", (Slot.RearDerailleur, "capacity 33"), (Slot.Crankset, "largest ring 50; smallest ring 34"), (Slot.Cassette, "smallest sprocket 11; largest sprocket 34")), "derailleur-capacity");
+        Assert.Contains("6 teeth of capacity more than the 33", fit.Sentence, StringComparison.Ordinal);
+        Assert.Contains(fit.Remedies, r => r.What.Contains("longer cage", StringComparison.Ordinal));
+        Assert.Contains(fit.Cautions, c => c.Id == "chain-too-short");
+        Assert.Contains("Relation: capacity less", fit.Explain(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_check_of_which_nobody_stated_a_figure_is_listed_as_not_looked_at_and_keeps_nothing_from_fitting()
+    {
+        FitReport report = Check("steel", (Slot.RearDerailleur, "M10 bolt"), (Slot.Crankset, "largest ring 50"), (Slot.Cassette, "HG-9"));
+        Assert.DoesNotContain(report.Fits, f => f.Joint!.Id == "derailleur-capacity");
+        Assert.Contains(report.NotLookedAt, j => j.Id == "derailleur-capacity");
+        Assert.DoesNotContain("gear capacity", report.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_check_without_its_parts_is_not_judged_and_not_listed()
+    {
+        FitReport report = Check("chainstay 430", (Slot.Crankset, "largest ring 50"));
+        Assert.DoesNotContain(report.Fits, f => f.Joint!.IsSystemCheck);
+        Assert.DoesNotContain(report.NotLookedAt, j => j.Id == "derailleur-capacity");
+    }
+
+    [Fact]
+    public void A_check_stands_in_the_json_of_the_report_like_a_joint()
+    {
+        string json = ReportFile.Write(Check("steel", (Slot.RearDerailleur, "capacity 33"), (Slot.Crankset, "largest ring 50; smallest ring 34"), (Slot.Cassette, "smallest sprocket 11; largest sprocket 34")));
+        Assert.Contains("\"derailleur-capacity\"", json, StringComparison.Ordinal);
+        Assert.Contains("does-not-fit", json.Replace("does not fit", "does-not-fit", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void The_needs_sheet_says_the_least_capacity_for_the_rest_of_the_drive()
+    {
+        Build build = Build.From(Frame.Read("steel")).With(Crankset.Read("largest ring 50; smallest ring 34")).With(Cassette.Read("smallest sprocket 11; largest sprocket 34"));
+        NeedLine line = build.Needs().Of(Slot.RearDerailleur)!.Lines.Single(l => l.Joint.Id == "derailleur-capacity");
+        Assert.Equal("39", line.Accepted[0]);
+        Assert.Equal((Verdict.DoesNotFit, Verdict.Fits), (line.For(38), line.For(39)));
+    }
+
+    [Fact]
+    public void One_missing_figure_is_ranked_for_all_checks_that_it_settles()
+    {
+        FitReport report = Check("seat tube length 500; leastInsertion none; mostInsertion 250", (Slot.Rider, "saddle height 740"), (Slot.Saddle, "depth unknown"), (Slot.Seatpost, "27.2 x 250; mark 80"), (Slot.Dropper, "travel 100; stack 50"));
+        RankedMeasurement first = report.ToMeasure.First(m => m.What.Field == "depth");
+        Assert.Equal(3, first.Settles);
+    }
+
+    [Theory]
+    [InlineData(197, Verdict.Fits, Verdict.Fits)]
+    [InlineData(196.9, Verdict.Unsafe, Verdict.Fits)]
+    [InlineData(205, Verdict.Fits, Verdict.Fits)]
+    [InlineData(205.1, Verdict.Fits, Verdict.NeedsPart)]
+    public void A_steerer_is_judged_as_the_sum_of_its_stack_says(double steerer, Verdict reaches, Verdict cap)
+    {
+        FitReport report = Check(
+            "head tube length 130",
+            (Slot.Fork, FormattableString.Invariant($"steerer length {steerer}")), (Slot.Headset, "upper stack 12; lower stack 10"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above 5"));
+        Assert.Equal((reaches, cap), (Of(report, "steerer-reaches-stem").Verdict, Of(report, "gap-under-cap").Verdict));
+        Verdict sum = SteererLength.OfMillimetres(130, 10, 12, 10, 40, 5).Check(Length.FromMillimeters(steerer)).Verdict;
+        Assert.Equal(sum, Verdicts.Worse(reaches, cap));
+        Assert.Equal(cap == Verdict.NeedsPart, Of(report, "gap-under-cap").Remedies.Any(r => r.Bridge?.Id == "spacer-above-stem"));
+    }
+
+    [Theory]
+    [InlineData(106)]
+    [InlineData(108)]
+    [InlineData(110)]
+    [InlineData(112)]
+    [InlineData(114)]
+    [InlineData(116)]
+    public void A_chain_is_judged_as_the_rule_of_big_big_says(int pitches)
+    {
+        FitReport report = Check("chainstay 430", (Slot.Chain, $"pitches {pitches}"), (Slot.Crankset, "largest ring 50; smallest ring 34"), (Slot.Cassette, "smallest sprocket 11; largest sprocket 34"), (Slot.RearDerailleur, "capacity 39"));
+        ChainLength shortest = ChainRule.BigBig(Length.FromMillimeters(430), 50, 34, 2);
+        ChainLength longest = ChainRule.SmallSmall(Length.FromMillimeters(430), 34, 11, 39, 2);
+        Assert.Equal(pitches >= shortest.Pitches ? Verdict.Fits : Verdict.Unsafe, Of(report, "chain-reaches").Verdict);
+        Assert.Equal(pitches <= longest.Pitches ? Verdict.Fits : Verdict.NeedsMeasuring, Of(report, "chain-taken-up").Verdict);
+    }
+
+    [Theory]
+    [InlineData("114", "114")]
+    [InlineData("114 | 116", "114 | 116")]
+    [InlineData("none", "none")]
+    public void A_chain_is_counted_in_pitches(string text, string written) =>
+        Assert.Equal(written, PartForms.Chain.Write(Chain.Read("pitches " + text)).Single(p => p.Key == "pitches").Value);
+
+    [Theory]
+    [InlineData("113.5")]
+    [InlineData("1447.8 mm")]
+    [InlineData("114 ± 1")]
+    [InlineData("500")]
+    public void What_is_no_count_of_pitches_is_refused(string text) => Assert.False(Chain.TryRead("pitches " + text, out _, out _));
+
+    [Theory]
+    [InlineData("27.2 x 350; mark 80", Verdict.Fits, Verdict.Fits)]
+    [InlineData("27.2 x 274; mark 80", Verdict.Unsafe, Verdict.Fits)]
+    [InlineData("27.2 x 275; mark 80", Verdict.Fits, Verdict.Fits)]
+    [InlineData("27.2 x 420; mark 80", Verdict.Fits, Verdict.Fits)]
+    [InlineData("27.2 x 421; mark 80", Verdict.Fits, Verdict.DoesNotFit)]
+    public void A_saddle_height_is_reached_with_the_post_in_as_deep_as_it_must_and_can(string post, Verdict least, Verdict most)
+    {
+        FitReport report = Check("seat tube length 500; leastInsertion 70; mostInsertion 225", (Slot.Rider, "saddle height 740"), (Slot.Saddle, "depth 45"), (Slot.Seatpost, post));
+        Assert.Equal((least, most), (Of(report, "saddle-height-least-insertion").Verdict, Of(report, "saddle-height-open-depth").Verdict));
+    }
+
+    [Theory]
+    [InlineData("travel 145; stack 50", Verdict.Fits)]
+    [InlineData("travel 146; stack 50", Verdict.DoesNotFit)]
+    [InlineData("travel unknown; stack 200", Verdict.DoesNotFit)]
+    [InlineData("travel 120; stack unknown", Verdict.NeedsMeasuring)]
+    public void A_dropper_stands_no_higher_than_the_saddle(string dropper, Verdict verdict) =>
+        Assert.Equal(verdict, Of(Check("seat tube length 500", (Slot.Rider, "saddle height 740"), (Slot.Saddle, "depth 45"), (Slot.Dropper, dropper)), "dropper-at-saddle-height").Verdict);
+
+    [Theory]
+    [InlineData("carbon", "spacers below 30", "none", Verdict.NeedsMeasuring)]
+    [InlineData("carbon", "spacers below 30.1", "none", Verdict.Unsafe)]
+    [InlineData("carbon", "spacers below 40", "40", Verdict.Fits)]
+    [InlineData("carbon", "spacers below 41", "40", Verdict.Unsafe)]
+    [InlineData("carbon", "spacers below 41", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("steel", "spacers below 60", "unknown", Verdict.Fits)]
+    public void Spacers_on_a_carbon_steerer_keep_to_the_makers_figure(string material, string stem, string most, Verdict verdict) =>
+        Assert.Equal(verdict, Of(Check("steel", (Slot.Fork, $"steerer 28.6; steerer material {material}; most spacers {most}"), (Slot.Stem, stem)), "spacers-on-carbon-steerer").Verdict);
+
+    [Theory]
+    [InlineData("622", "622", "", Verdict.Fits)]
+    [InlineData("622", "584", "", Verdict.NeedsMeasuring)]
+    [InlineData("622", "584", "; front wheel of 622; rear wheel of 584", Verdict.Fits)]
+    [InlineData("584", "622", "; front wheel of 622; rear wheel of 584", Verdict.NeedsMeasuring)]
+    [InlineData("622", "622", "; front wheel of 622; rear wheel of 584", Verdict.NeedsMeasuring)]
+    public void Wheels_of_two_sizes_need_a_frame_that_is_designed_for_them(string front, string rear, string frame, Verdict verdict) =>
+        Assert.Equal(verdict, Of(Check("steel" + frame, (Slot.FrontWheel, "rim " + front), (Slot.RearWheel, "rim " + rear)), "wheels-of-one-size").Verdict);
+
+    [Theory]
+    [InlineData("180", "160", Verdict.Fits)]
+    [InlineData("160", "160", Verdict.Fits)]
+    [InlineData("160", "180", Verdict.NeedsMeasuring)]
+    public void A_larger_rotor_behind_is_asked_about(string front, string rear, Verdict verdict) =>
+        Assert.Equal(verdict, Of(Check("steel", (Slot.FrontRotor, front), (Slot.RearRotor, rear)), "rotors-front-and-rear").Verdict);
+
+    [Theory]
+    [InlineData("inseam 805", Verdict.Fits)]
+    [InlineData("inseam 804", Verdict.NeedsMeasuring)]
+    [InlineData("inseam 779", Verdict.DoesNotFit)]
+    public void The_rider_stands_over_the_frame(string rider, Verdict verdict) => Assert.Equal(verdict, Of(Check("standover 780", (Slot.Rider, rider)), "standover").Verdict);
+
+    [Theory]
+    [InlineData(620)]
+    [InlineData(621)]
+    [InlineData(640)]
+    public void Toes_are_judged_as_the_sum_of_the_frame_says(int frontCentre)
+    {
+        Fit fit = Of(Check($"front centre {frontCentre}", (Slot.FrontTyre, "40-622"), (Slot.Crankset, "crank length 170")), "toe-clearance");
+        Assert.Equal(Lugwork.Geometry.ToeClearance.Check(Length.FromMillimeters(frontCentre), Length.FromMillimeters(351), Length.FromMillimeters(170)).Verdict, fit.Verdict);
+    }
+
+    [Theory]
+    [InlineData(60)]
+    [InlineData(80)]
+    [InlineData(95)]
+    [InlineData(97)]
+    [InlineData(105)]
+    public void Pedals_are_judged_as_the_sum_of_the_ground_says(int drop)
+    {
+        Fit fit = Of(Check($"bottom bracket drop {drop}", (Slot.RearTyre, "40-622"), (Slot.Crankset, "crank length 170; Q factor 150"), (Slot.Pedals, "height 20; reach 60")), "pedal-ground-clearance");
+        Assert.Equal(Lugwork.Geometry.GroundClearance.Check(Length.FromMillimeters(351 - drop), Length.FromMillimeters(170), Length.FromMillimeters(20), Length.FromMillimeters(135)).Verdict, fit.Verdict);
+    }
+
+    [Theory]
+    [InlineData("shortest fork 380", "axle to crown 380", Verdict.Fits)]
+    [InlineData("shortest fork 380", "axle to crown 379", Verdict.NeedsMeasuring)]
+    [InlineData("shortest fork none", "axle to crown 379", Verdict.NeedsMeasuring)]
+    public void A_fork_is_not_shorter_than_the_frame_allows(string frame, string fork, Verdict verdict) => Assert.Equal(verdict, Of(Check(frame, (Slot.Fork, fork)), "fork-not-too-short").Verdict);
+}
