@@ -45,7 +45,7 @@ public sealed class RearChainline
     public static ImmutableArray<Source> Sources => [Lugwork.Sources.ChainlineFormula, Lugwork.Sources.TenSpeedExample, Lugwork.Sources.Derived];
 
     /// <summary>How far the model may be out to either side, 2 mm.</summary>
-    public static Length Error => Length.FromMicrometers(ErrorMicrometres);
+    public static Length Error => Length.FromMillimeters(ErrorMicrometres / 1_000.0);
 
     internal const int ErrorMicrometres = 2_000;
 
