@@ -11,6 +11,10 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     private const decimal MostMark = 2.2m;
     private const decimal MostThickness = 2.5m;
 
+    internal const long LeastMarkNanometres = (long)(LeastMark * Nanometres.PerMillimetre);
+    internal const long MostMarkNanometres = (long)(MostMark * Nanometres.PerMillimetre);
+    internal const long MostNanometres = (long)(MostThickness * Nanometres.PerMillimetre);
+
     private readonly int _least;
     private readonly int _new;
     private readonly int _worn;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace Lugwork;
 
@@ -106,14 +107,17 @@ public sealed class Build : IParts
     /// <summary>Judges the whole build.</summary>
     public FitReport Check()
     {
-        Fit[] fits = new Fit[JointTable.All.Length];
-        int count = Judge(fits);
+        Fit[] fits = new Fit[_blank.Length];
+        Judge(fits);
         ImmutableArray<Slot> missing = [.. BicycleKind.Required(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel).Where(s => this[s] is null)];
-        return new FitReport(this, [.. fits.AsSpan(0, count)], missing);
+        return new FitReport(this, ImmutableCollectionsMarshal.AsImmutableArray(fits), missing);
     }
 
     /// <summary>What the build needs beside its main parts and does not have: what bridges its joints, and what holds, seals, joins and moves the parts it has. A joint that needs a part still says so when that part is there: it is there because the joint needs it.</summary>
     public ImmutableArray<SmallPart> SmallParts() => SmallPartTable.Of(this);
+
+    /// <summary>What to look at on the parts that are stated to be used or from a crash, before they are called inspected; in the order of slots. A part of which no condition is stated is not listed.</summary>
+    public ImmutableArray<InspectionPoint> ToInspect() => InspectionTable.Of(this);
 
     /// <summary>Ids of the small parts that are there, in order.</summary>
     public ImmutableArray<string> SmallPartsThere => [.. _notes.SmallParts];

@@ -58,11 +58,16 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 {
     private const int MostText = 20_000;
 
-    public ImmutableArray<PartField<TPart>> Fields => fields;
+    // A rider is no part that was used.
+    private readonly ImmutableArray<PartField<TPart>> _fields = typeof(TPart) == typeof(Rider)
+        ? fields
+        : [.. fields, PartField<TPart>.Of("condition", "new, inspected, used, worn, damaged, crashed or recalled", p => p.Condition, (p, v) => p with { Condition = v }, [])];
+
+    public ImmutableArray<PartField<TPart>> Fields => _fields;
 
     string IPartForm.Kind => kind;
 
-    IEnumerable<IPartField> IPartForm.Fields => fields;
+    IEnumerable<IPartField> IPartForm.Fields => _fields;
 
     /// <summary>What a part cannot be, whatever its neighbours: the field and the reason; null where it can.</summary>
     public Func<TPart, (string Field, string Reason, string Expected)?>? Contradiction { get; init; }
@@ -124,7 +129,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             foreach ((string key, string text) in properties)
             {
                 order++;
-                PartField<TPart>? field = fields.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
+                PartField<TPart>? field = _fields.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
                 if ((field?.Rough ?? false) != rough)
                 {
                     continue;
@@ -173,7 +178,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             yield return new("name", part.Name);
         }
 
-        foreach (PartField<TPart> field in fields)
+        foreach (PartField<TPart> field in _fields)
         {
             string text = field.Write((TPart)part);
             if (text != "unknown" && text.Length > 0)
@@ -186,7 +191,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     /// <summary>A diameter of one field that another field has too: not taken as either unless it is named or one is left; the reason, null for other text.</summary>
     public Func<string, string?>? Shared { get; init; }
 
-    /// <summary>The fields that share it.</summary>
+    /// <summary>The _fields that share it.</summary>
     public ImmutableArray<string> SharedBy { get; init; } = [];
 
     private TPart ReadPiece(TPart part, string piece, int at, bool rough, HashSet<string> seen, List<SpecProblem> found)
@@ -194,7 +199,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         PartField<TPart>? named = null;
         string value = piece;
         int length = -1;
-        foreach (PartField<TPart> field in fields)
+        foreach (PartField<TPart> field in _fields)
         {
             foreach (string word in field.Words.Append(field.Key))
             {
@@ -220,7 +225,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             }
 
             // Where only one field is still free, the size can be no other.
-            PartField<TPart>[] free = [.. fields.Where(f => SharedBy.Contains(f.Key) && !seen.Contains(f.Key))];
+            PartField<TPart>[] free = [.. _fields.Where(f => SharedBy.Contains(f.Key) && !seen.Contains(f.Key))];
             if (free.Length == 1)
             {
                 return Take(part, free[0], piece, at, seen, found);
@@ -230,14 +235,14 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             return part;
         }
 
-        PartField<TPart>[] takers = [.. fields.Where(f => f.Bare && f.Read(part, piece, out _, out _, out _))];
+        PartField<TPart>[] takers = [.. _fields.Where(f => f.Bare && f.Read(part, piece, out _, out _, out _))];
         if (takers.Length == 1)
         {
             return takers[0].Rough != rough ? part : Take(part, takers[0], piece, at, seen, found);
         }
 
         // The name of a family that is not judged goes where the trade writes it: "motor mount" of a frame is its shell.
-        if (OutsideText.Read(piece) is { Family: { } family } && fields.FirstOrDefault(f => family.Homes.Contains(f.Key)) is { } home)
+        if (OutsideText.Read(piece) is { Family: { } family } && _fields.FirstOrDefault(f => family.Homes.Contains(f.Key)) is { } home)
         {
             return home.Rough != rough ? part : Take(part, home, piece, at, seen, found);
         }
@@ -312,7 +317,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     private static string Shorten(string text) => text.Length > 60 ? text[..60] + "..." : text;
 
-    private string Keys() => "one of " + string.Join(", ", fields.Select(f => f.Key)) + ", each with its value";
+    private string Keys() => "one of " + string.Join(", ", _fields.Select(f => f.Key)) + ", each with its value";
 }
 
 /// <summary>A form of any kind of part.</summary>

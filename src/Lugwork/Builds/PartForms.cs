@@ -88,6 +88,7 @@ internal static partial class PartForms
         PartField<Fork>.Of("travel", "millimetres, such as 120, or none for a rigid fork", p => p.Travel, (p, v) => p with { Travel = v }, []),
         PartField<Fork>.Of("crowns", "single or dual", p => p.Crowns, (p, v) => p with { Crowns = v }, ["crown type"]),
         PartField<Fork>.Of("steererMaterial", "steel, aluminium, carbon or titanium", p => p.SteererMaterial, (p, v) => p with { SteererMaterial = v }, ["steerer material"]),
+        PartField<Fork>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
         LoadLimit<Fork>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Fork>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Fork>(p => p.Use, (p, v) => p with { Use = v }),
@@ -115,6 +116,8 @@ internal static partial class PartForms
         PartField<Wheel>.Of("washers", "the slot that the washers are for, horizontal or vertical, or none", p => p.Washers, (p, v) => p with { Washers = v }, []),
         PartField<Wheel>.Of("hubHoles", "a number of spoke holes such as 32", p => p.HubHoles, (p, v) => p with { HubHoles = v }, ["hub holes"]),
         PartField<Wheel>.Of("rimHoles", "a number of spoke holes such as 32", p => p.RimHoles, (p, v) => p with { RimHoles = v }, ["rim holes"]),
+        PartField<Wheel>.Of("rimMaterial", "steel, aluminium, carbon or titanium", p => p.RimMaterial, (p, v) => p with { RimMaterial = v }, ["rim material"]),
+        PartField<Wheel>.Of("rimWall", Millimetres, p => p.RimWall, (p, v) => p with { RimWall = v }, ["rim wall"]),
         LoadLimit<Wheel>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Wheel>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Wheel>(p => p.Use, (p, v) => p with { Use = v }))
@@ -144,7 +147,8 @@ internal static partial class PartForms
         PartField<Rotor>.Of("fixing", "six-bolt or center-lock", p => p.Fixing, (p, v) => p with { Fixing = v }, [], bare: true),
         PartField<Rotor>.Of("lockring", "internal, external or none", p => p.Lockring, (p, v) => p with { Lockring = v }, []),
         PartField<Rotor>.Of("carrier", "bolts, pins, with-lockring or none", p => p.Carrier, (p, v) => p with { Carrier = v }, []),
-        PartField<Rotor>.Of("thickness", Millimetres, p => p.Thickness, (p, v) => p with { Thickness = v }, []));
+        PartField<Rotor>.Of("thickness", Millimetres, p => p.Thickness, (p, v) => p with { Thickness = v }, []),
+        PartField<Rotor>.Of("leastThickness", Millimetres, p => p.LeastThickness, (p, v) => p with { LeastThickness = v }, ["least thickness", "minimum thickness"]));
 
     public static PartForm<Caliper> Caliper { get; } = new("caliper", () => new Caliper(),
         PartField<Caliper>.Of("mounting", "post, flat or IS", p => p.Mounting, (p, v) => p with { Mounting = v }, ["mount"], bare: true),

@@ -204,6 +204,9 @@ public sealed record Fork : Part
     /// <summary>The fork end.</summary>
     public Known<HubStandard> FrontEnd { get; init; }
 
+    /// <summary>What blades and crown are made of.</summary>
+    public Known<FrameMaterial> Material { get; init; }
+
     /// <summary>Mount of the front disc caliper; none for a fork without one.</summary>
     public Known<BrakeMount> FrontBrakeMount { get; init; }
 
@@ -296,6 +299,12 @@ public sealed record Wheel : Part
 {
     /// <summary>The hub's standard.</summary>
     public Known<HubStandard> Hub { get; init; }
+
+    /// <summary>What the rim is made of.</summary>
+    public Known<FrameMaterial> RimMaterial { get; init; }
+
+    /// <summary>Wall of the rim at the thinnest place of a brake track; asked for on a used rim only.</summary>
+    public Known<Dimension> RimWall { get; init; }
 
     /// <summary>Whether the hub's ends can be changed.</summary>
     public Known<HubEnds> Ends { get; init; }
@@ -491,6 +500,12 @@ public sealed record Rotor : Part
 {
     /// <summary>Its diameter.</summary>
     public Known<RotorSize> Size { get; init; }
+
+    /// <summary>The least thickness that is marked on it; asked for on a used rotor only.</summary>
+    public Known<Dimension> LeastThickness { get; init; }
+
+    /// <summary>What its fit in a caliper reads: a mark that nobody has read is none.</summary>
+    internal Known<Dimension> LeastOrUnread => LeastThickness.State == KnownState.Unknown ? Known<Dimension>.None : LeastThickness;
 
     /// <summary>How it is fixed.</summary>
     public Known<RotorFixing> Fixing { get; init; }

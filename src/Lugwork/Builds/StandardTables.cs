@@ -114,6 +114,7 @@ internal static class StandardTables
         Of<ShockMount>("Lugwork.Suspension", nameof(ShockMount)),
         Of<ShockSize>("Lugwork.Suspension", nameof(ShockSize)),
         Of<BicycleKind>("Lugwork", nameof(BicycleKind)),
+        Of<PartCondition>("Lugwork", nameof(PartCondition)),
         Of<UseCategory>("Lugwork", nameof(UseCategory)),
         Of<OutsideFamily>("Lugwork", nameof(OutsideFamily)),
     ];
