@@ -18,9 +18,13 @@ public sealed class UsedPartsChecks
 
     private static Fit Judge(string joint, params (string Slot, string Text)[] parts)
     {
-        string json = $$"""{"parts": {"frame": {}{{string.Concat(parts.Where(p => p.Slot != "frame").Select(p => $", \"{p.Slot}\": {{{p.Text}}}"))}}}}""";
-        (string Slot, string Text)[] frame = [.. parts.Where(p => p.Slot == "frame")];
-        json = frame.Length == 0 ? json : json.Replace("\"frame\": {}", $"\"frame\": {{{frame[0].Text}}}", StringComparison.Ordinal);
+        Dictionary<string, string> all = new() { ["frame"] = "" };
+        foreach ((string slot, string text) in parts)
+        {
+            all[slot] = text;
+        }
+
+        string json = "{\"parts\": {" + string.Join(", ", all.Select(p => $"\"{p.Key}\": {{{p.Value}}}")) + "}}";
         return BuildFile.Read(json).Check().Fits.Single(f => f.Joint!.Id == joint);
     }
 
