@@ -13,6 +13,9 @@ public sealed record BrakeLever : Part
     /// <summary>The fluid that it holds; none for a lever that pulls a cable.</summary>
     public Known<BrakeFluid> Fluid { get; init; }
 
+    /// <summary>Hose or housing from the lever to its brake; no joint reads it.</summary>
+    public Known<Dimension> HoseLength { get; init; }
+
     /// <summary>The pull; where it is not said, none beside a known fluid.</summary>
     internal Known<CablePull> PullOrFluid => Pull.State == KnownState.Unknown && (Fluid.State is KnownState.Value or KnownState.OneOf) ? Known<CablePull>.None : Pull;
 

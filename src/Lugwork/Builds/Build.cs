@@ -4,7 +4,7 @@ using System.Runtime.InteropServices;
 namespace Lugwork;
 
 /// <summary>A bicycle as far as it is put together: a frame and parts in slots. Immutable; every change makes another build.</summary>
-public sealed class Build : IParts
+public sealed partial class Build : IParts
 {
     private readonly Part?[] _parts;
     private readonly long[] _codes;
@@ -77,9 +77,7 @@ public sealed class Build : IParts
             throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
         }
 
-        Part?[] parts = [.. _parts];
-        parts[slot.Number] = part;
-        return new(parts, Name, [.. _codes], [.. _cells], slot, _notes);
+        return Put(part, slot, _notes.Beside(slot, part));
     }
 
     /// <summary>Takes the part out of a slot; the frame stays.</summary>
@@ -93,9 +91,7 @@ public sealed class Build : IParts
             throw new ArgumentException("a build always has its frame", nameof(slot));
         }
 
-        Part?[] parts = [.. _parts];
-        parts[slot.Number] = null;
-        return new(parts, Name, [.. _codes], [.. _cells], slot, _notes);
+        return Put(null, slot, _notes.Beside(slot, null));
     }
 
     /// <summary>Judges every joint whose slots are filled, without allocating where all is known; what is unknown is completed on the way.</summary>

@@ -148,6 +148,9 @@ public sealed record Handlebar : Part
     /// <summary>What it is made of.</summary>
     public Known<FrameMaterial> Material { get; init; }
 
+    /// <summary>From end to end; no joint reads it.</summary>
+    public Known<Dimension> Width { get; init; }
+
     /// <summary>Its diameter where hands and controls go.</summary>
     public Known<GripDiameter> Grip { get; init; }
 

@@ -27,6 +27,12 @@ internal sealed class PartField<TPart> : IPartField
 
     public required Func<TPart, string> Write { get; init; }
 
+    /// <summary>The part with other evidence of this field; null for a field that says several others.</summary>
+    public Func<TPart, Evidence, TPart>? Mark { get; init; }
+
+    /// <summary>What the field of a part can be, in codes; null for a field that says several others.</summary>
+    public Func<TPart, Candidates>? Codes { get; init; }
+
     /// <inheritdoc/>
     public Func<FieldValues> Values { get; init; } = static () => FieldValues.Text;
 
@@ -42,6 +48,8 @@ internal sealed class PartField<TPart> : IPartField
             Expected = expected,
             Sets = sets is null ? [] : [sets],
             Values = () => FieldValues.Of(where),
+            Mark = (part, evidence) => with(part, get(part).With(evidence)),
+            Codes = part => get(part).ToCandidates(),
             Write = part => sets is null ? get(part).ToString() : "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
             {
@@ -186,6 +194,51 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
                 yield return new(field.Key, text);
             }
         }
+    }
+
+    public Part Empty => empty();
+
+    public string? TextOf(Part part, string key) => Field(key) is { } field ? field.Write((TPart)part) : null;
+
+    public Candidates CodesOf(Part part, string key) => Field(key)?.Codes is { } codes ? codes((TPart)part) : default;
+
+    public bool TrySet(Part part, string key, string text, Evidence evidence, out Part changed, out SpecProblem? problem)
+    {
+        changed = part;
+        problem = null;
+        if (Field(key) is not { Mark: { } mark } field)
+        {
+            problem = new(key, 0, $"a {kind} has no such field", Keys());
+            return false;
+        }
+
+        if (!field.Read((TPart)part, text, out TPart read, out int position, out string reason))
+        {
+            problem = new(key, position, reason, field.Expected);
+            return false;
+        }
+
+        changed = mark(read, evidence);
+        if (Contradiction?.Invoke(read) is { } wrong)
+        {
+            problem = new(wrong.Field, 0, wrong.Reason, wrong.Expected);
+            return false;
+        }
+
+        return true;
+    }
+
+    private PartField<TPart>? Field(string key)
+    {
+        foreach (PartField<TPart> field in _fields)
+        {
+            if (field.Mark is not null && field.Sets.IsEmpty && string.Equals(field.Key, key, StringComparison.Ordinal))
+            {
+                return field;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>A diameter of one field that another field has too: not taken as either unless it is named or one is left; the reason, null for other text.</summary>
@@ -333,4 +386,16 @@ internal interface IPartForm
     Part ReadProperties(IEnumerable<KeyValuePair<string, string>> properties, string path, List<SpecProblem> problems);
 
     IEnumerable<KeyValuePair<string, string>> Write(Part part);
+
+    /// <summary>A part of which nothing is stated.</summary>
+    Part Empty { get; }
+
+    /// <summary>The canonical text of one field; null where the part has no such field of its own.</summary>
+    string? TextOf(Part part, string key);
+
+    /// <summary>What one field can be, in codes; unknown where there is no such field.</summary>
+    Candidates CodesOf(Part part, string key);
+
+    /// <summary>Reads one field into a part, the others as they are.</summary>
+    bool TrySet(Part part, string key, string text, Evidence evidence, out Part changed, out SpecProblem? problem);
 }
