@@ -49,6 +49,18 @@ public sealed record Crankset : Part
     /// <summary>What the arms are made of.</summary>
     public Known<FrameMaterial> Material { get; init; }
 
+    /// <summary>From the middle plane of the frame to the middle of the one ring, as it is mounted.</summary>
+    public Known<Dimension> RingLine { get; init; }
+
+    /// <summary>What its line with one sprocket reads: where it was not measured, the range of a chainline for one ring.</summary>
+    internal Known<Dimension> RingLineOrChainline =>
+        RingLine.State == KnownState.Unknown && Chainline.State == KnownState.Value && Chainline.Value.MostRings == 1
+            ? Known<Dimension>.Measured((Chainline.Value.Range.Least + Chainline.Value.Range.Most) / 2, (Chainline.Value.Range.Most - Chainline.Value.Range.Least) / 2, Chainline.Value.FitKey)
+            : RingLine;
+
+    /// <summary>Width of the shell that the crank is made for, by its maker.</summary>
+    public Known<Dimension> ShellWidth { get; init; }
+
     /// <summary>Width of ten-spline spindle for which the crank is designed. Does not matter for another spindle.</summary>
     public Known<Dimension> DesignedWidth { get; init; }
 

@@ -162,6 +162,7 @@ public static class JointTable
         new("use-of-handlebar", "Use of handlebar", RiderRelations.Use, UseOfRider, UseOfBar) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
         new("use-of-seatpost", "Use of seatpost", RiderRelations.Use, UseOfRider, UseOfPost) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
         .. SystemChecks.All,
+        .. PairRows.All,
         .. ConditionChecks.All,
     ];
 }

@@ -53,6 +53,7 @@ internal static class StandardTables
         Of<SteererPreload>("Lugwork.Steering", nameof(SteererPreload)),
         Of<BarClamp>("Lugwork.Cockpit", nameof(BarClamp)),
         Of<ControlClamp>("Lugwork.Cockpit", nameof(ControlClamp)),
+        Of<Hand>("Lugwork.Cockpit", nameof(Hand)),
         Of<GripDiameter>("Lugwork.Cockpit", nameof(GripDiameter)),
         Of<ShellFamily>("Lugwork.BottomBrackets", nameof(ShellFamily)),
         Of<Shell>("Lugwork.BottomBrackets", nameof(Shell)),

@@ -75,13 +75,16 @@ public sealed class Joint
     public Caution? Caution { get; init; }
 
     /// <summary>
-    /// Judged only where one of its findings is stated, such as the gap of a binder or the depth of a cup: what shows on the parts once someone looks, and stands on no
+    /// Judged only where one of its findings is stated, or all of them where it compares them, such as the gap of a binder or the depth of a cup: what shows on the parts once someone looks, and stands on no
     /// sheet. Where nobody looked the joint is no part of a report, and a "fits" says nothing of it.
     /// </summary>
     public bool IsOnlyWhereLooked => !Seen.IsEmpty;
 
     /// <summary>Numbers of the inputs of which at least one has to be stated; empty for a joint that is always judged.</summary>
     internal ImmutableArray<int> Seen { get; init; } = [];
+
+    /// <summary>Judged only where all of what has to be stated is, not one of it: a comparison that nobody asks for until both sides are known.</summary>
+    internal bool NeedsAllSeen { get; init; }
 
     /// <summary>Most bicycles have none of it, such as a brake inside the hub or a used part: where nothing is stated, a report does not say that nobody looked.</summary>
     internal bool MostHaveNone { get; init; }
@@ -118,18 +121,19 @@ public sealed class Joint
         return IsSeen(parts);
     }
 
-    /// <summary>Something is stated of what has to be looked at, or nothing has to be.</summary>
+    /// <summary>Something is stated of what has to be looked at, or all of it where all is asked for, or nothing has to be.</summary>
     internal bool IsSeen(IParts parts)
     {
+        bool any = Seen.IsEmpty;
+        bool all = true;
         foreach (int input in Seen)
         {
-            if (parts.At(Inputs[input].Slot) is { } part && (Inputs[input].IsStated is { } stated ? stated(part) : Inputs[input].Read(part).State != KnownState.Unknown))
-            {
-                return true;
-            }
+            bool stated = parts.At(Inputs[input].Slot) is { } part && (Inputs[input].IsStated is { } tells ? tells(part) : Inputs[input].Read(part).State != KnownState.Unknown);
+            any |= stated;
+            all &= stated;
         }
 
-        return Seen.IsEmpty;
+        return NeedsAllSeen ? all : any;
     }
 
     /// <summary>Judges the parts as they are, unknowns included; nothing is allocated. Not judged where a slot is empty.</summary>

@@ -950,6 +950,18 @@ public static class Sources
     /// <summary>What to look for when buying a used road bike.</summary>
     public static Source ChainWithSprockets { get; } = new("CHAIN-WITH-SPROCKETS", SourceKind.MakerDocument, Confidence.Low, "What to look for when buying a used road bike", "daccordicycles.com", "undated", "daccordicycles.com/what-to-look-for-when-buying-a-used-road-bike");
 
+    /// <summary>Zen and the art of fixie building: chainline tricks, part II.</summary>
+    public static Source OneSprocketLine { get; } = new("ONE-SPROCKET-LINE", SourceKind.Community, Confidence.Medium, "Zen and the art of fixie building: chainline tricks part II", "West 5 Cycles", "2008", "west5cycles.com/2008/08/19/zen-and-the-art-of-fixie-building-chainline-tricks-part-ii/");
+
+    /// <summary>Bike front brake: left or right?</summary>
+    public static Source BrakeHands { get; } = new("BRAKE-HANDS", SourceKind.Community, Confidence.Low, "Bike front brake: left or right?", "frederiksfridayfact.com", "20 Jan 2017", "frederiksfridayfact.com/fact.php?date=2017-01-20");
+
+    /// <summary>Should the bicycle brakes be left rear and right front.</summary>
+    public static Source BrakeHandsByCountry { get; } = new("BRAKE-HANDS-BY-COUNTRY", SourceKind.Community, Confidence.Low, "Should the bicycle brakes be left rear and right front", "huafengqp.com", "undated", "www.huafengqp.com/news/Should-the-bicycle-brakes-be-left-rear-and-right.shtml");
+
+    /// <summary>Downtube clearance (in Japanese).</summary>
+    public static Source DownTubeClearance { get; } = new("DOWN-TUBE-CLEARANCE", SourceKind.Handbook, Confidence.Medium, "Downtube clearance (in Japanese)", "jitetan.com bicycle glossary", "n.d.", "jitetan.com/term/shitakan_sukima.html");
+
     /// <summary>Test of toe clearance, JIS D 9301:2019 (in Japanese).</summary>
     public static Source ToeClearanceTest { get; } = new("TOE-CLEARANCE-TEST", SourceKind.Standard, Confidence.Medium, "Test of toe clearance, JIS D 9301:2019 (in Japanese)", "Japan Bicycle Promotion Institute", "2019", "jbpi giken_post/exam/bicycle/drive/4582");
 
@@ -1258,7 +1270,7 @@ public static class Sources
         CarbonRimPads, SplinedRotorNotes, OpenEndsGlossary, NonTurnWashers, FlatMountBolts, FlatMountThinStay,
         CantileverSpacing,
         ReuseInspection, UsedBicycle, CarbonCrashManual, CarbonFrameManual, AlloyBarsAfterFall, AlloyPartsLife,
-        RimWall, RimWallBreaks, ChainWithSprockets,
+        RimWall, RimWallBreaks, ChainWithSprockets, OneSprocketLine, BrakeHands, BrakeHandsByCountry, DownTubeClearance,
         UseConditions2000, UseCategories, MountainManual, RiderAndLuggage, ForkLoad, TwoLimits, LadenWeight,
     ];
 }

@@ -45,17 +45,17 @@ internal static class Bench
     /// <summary>A whole bicycle with a part in every slot, of which everything is known and everything fits: cable discs and rim brakes under the same levers.</summary>
     public static Build WholeBicycle() => Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider).Aggregate(WholeParts(), (build, slot) => build.With(build[slot]! with { Condition = Known<PartCondition>.Of(PartCondition.New) }, slot));
 
-    private static Build WholeParts() => Build.From(Frame.Read("condition new; kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none; front derailleur 31.8; guide tabs ISCG05; largest ring 48; shock 210x55; lower shock hardware 22.2x8; upper shock hardware 22.2x8; longest fork 400; most fork travel none; fork crowns single; upper bore depth 20; lower bore depth 20; headset cables outside; shell face bare; shell bore none; binder collar; dropper entry hole; load limit 120 kg; system limit 135 kg; use condition 3; chainstay 430; head tube length 130; seat tube length 500; front centre 630; bottom bracket drop 70; standover 780; front wheel of 622; rear wheel of 622; shortest fork 380"))
-        .With(Fork.Read("material carbon; front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none; axle to crown 395; travel none; steerer material aluminium; load limit 120 kg; system limit none; use condition 3; steerer length 200; most spacers 40"))
-        .With(Wheel.Read("rim material aluminium; rim wall 1.6; hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M9x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9; load limit none; system limit 130 kg; use condition 2"), Slot.FrontWheel)
-        .With(Wheel.Read("rim material aluminium; rim wall 1.6; hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9; load limit none; system limit 130 kg; use condition 2"), Slot.RearWheel)
+    private static Build WholeParts() => Build.From(Frame.Read("condition new; smallest outer ring 46; down tube drop none; rear hose side either; kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none; front derailleur 31.8; guide tabs ISCG05; largest ring 48; shock 210x55; lower shock hardware 22.2x8; upper shock hardware 22.2x8; longest fork 400; most fork travel none; fork crowns single; upper bore depth 20; lower bore depth 20; headset cables outside; shell face bare; shell bore none; binder collar; dropper entry hole; load limit 120 kg; system limit 135 kg; use condition 3; chainstay 430; head tube length 130; seat tube length 500; front centre 630; bottom bracket drop 70; standover 780; front wheel of 622; rear wheel of 622; shortest fork 380"))
+        .With(Fork.Read("knob rise 5; material carbon; front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none; axle to crown 395; travel none; steerer material aluminium; load limit 120 kg; system limit none; use condition 3; steerer length 200; most spacers 40"))
+        .With(Wheel.Read("sprocket line 47; rim material aluminium; rim wall 1.6; hub F100-12; ends swappable; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M9x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9; load limit none; system limit 130 kg; use condition 2"), Slot.FrontWheel)
+        .With(Wheel.Read("sprocket line 47; rim material aluminium; rim wall 1.6; hub R142-12; ends swappable; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9; load limit none; system limit 130 kg; use condition 2"), Slot.RearWheel)
         .With(Tyre.Read("40-622; folding; clincher"), Slot.FrontTyre)
         .With(Tyre.Read("40-622; folding; clincher"), Slot.RearTyre)
         .With(Cassette.Read("9-speed HG; smallest sprocket 11; largest sprocket 28"))
         .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8; least thickness 1.5"), Slot.FrontRotor)
         .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8; least thickness 1.5"), Slot.RearRotor)
-        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none"), Slot.FrontBrake)
-        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none"), Slot.RearBrake)
+        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; second adapter none"), Slot.FrontBrake)
+        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; second adapter none"), Slot.RearBrake)
         .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; rails 7-round; material aluminium; binder gap 2; rider limit 115 kg; system limit none; use condition 4"))
         .With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontAxle)
         .With(ThruAxle.Read("M12x1.5; length 163"), Slot.RearAxle)
@@ -65,11 +65,11 @@ internal static class Bench
         .With(SeatClamp.Read("31.8"))
         .With(Saddle.Read("7 mm round; depth 45"))
         .With(BottomBracket.Read("shell BSA 68-73; takes 24; drive spacer none; designated width none"))
-        .With(Crankset.Read("material aluminium; spindle 24-road; pedals 9/16; rings 9; bolt circle 5x110; direct mount 8-bolt; largest ring 46; chainline gravel-2x; designed width none; smallest ring 34; crank length 170; Q factor 146"))
+        .With(Crankset.Read("ring line 46; shell width 68; material aluminium; spindle 24-road; pedals 9/16; rings 9; bolt circle 5x110; direct mount 8-bolt; largest ring 46; chainline gravel-2x; designed width none; smallest ring 34; crank length 170; Q factor 146"))
         .With(Pedals.Read("9/16; height 16; reach 62"))
         .With(Chain.Read("9-speed; pitches 108; over 24 pitches 304.9"))
-        .With(BrakeLever.Read("pull short; fluid none; hose length 900"), Slot.FrontLever)
-        .With(BrakeLever.Read("pull short; fluid none; hose length 900"), Slot.RearLever)
+        .With(BrakeLever.Read("pull short; fluid none; hose length 900; hand left"), Slot.FrontLever)
+        .With(BrakeLever.Read("pull short; fluid none; hose length 900; hand right"), Slot.RearLever)
         .With(RimBrake.Read("road caliper; reach 47-57; bolt recessed; pads for aluminium"), Slot.FrontRimBrake)
         .With(RimBrake.Read("road caliper; reach 47-57; bolt recessed; pads for aluminium"), Slot.RearRimBrake)
         .With(AxleNuts.Read("M9x1"), Slot.FrontNuts)
@@ -95,5 +95,5 @@ internal static class Bench
         .With(Grips.Read("22.2"))
         .With(ShellAdapter.Read("outboard"))
         .With(Dropper.Read("internal; travel 80; stack 40"))
-        .With(Rider.Read("82 kg; with luggage 95 kg; system 108 kg; use condition 2; saddle height 740; inseam 820"));
+        .With(Rider.Read("82 kg; with luggage 95 kg; system 108 kg; use condition 2; saddle height 740; inseam 820; front brake hand left"));
 }
