@@ -1,3 +1,4 @@
+using Lugwork.Brakes;
 using Lugwork.Hubs;
 
 namespace Lugwork;
@@ -17,6 +18,8 @@ internal static partial class JointInputs
     public static JointInput RimMaterial(Slot slot) => Input<Wheel, FrameMaterial>(slot, "rimMaterial", "material of the rim", p => p.RimMaterial, MaterialMeasure);
 
     public static JointInput RimWallOf(Slot slot) => Input<Wheel, Dimension>(slot, "rimWall", "wall of the rim", p => p.RimWall, "Caliper with thin jaws that reach behind the hook, tyre off, at the thinnest place of either brake track, to 0.1 mm.", Lengths);
+
+    public static JointInput TrackOrNone(Slot slot) => WithNone<Wheel, BrakeTrack>(slot, "brakeTrack", "brake track of the rim", p => p.BrakeTrack, ConditionRelations.NotSaid, "none", "Look at the flanks: bright turned metal, bare carbon, or paint and decals, which is no track.");
 
     public static JointInput MarkOfRotor(Slot slot) => Input<Rotor, Dimension>(slot, "leastThickness", "least thickness marked on the rotor", p => p.LeastThickness, "Read it off the rotor (\"min. TH\"); the maker's sheet where it is worn away.", Lengths);
 

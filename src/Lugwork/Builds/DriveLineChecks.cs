@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 
@@ -140,9 +141,22 @@ internal static class DriveLineChecks
 
         public override ImmutableArray<Source> RestsOn => [Sources.SuperBoostPress, Sources.CranksAndBrackets];
 
-        public ImmutableArray<long> Cuts => [];
+        public ImmutableArray<long> Cuts { get; } = EveryShell();
 
         public ImmutableArray<long> Gaps { get; } = [-FarNarrower];
+
+        /// <summary>Where the shell is not known, it can be each of the list.</summary>
+        private static ImmutableArray<long> EveryShell()
+        {
+            SortedSet<long> cuts = [];
+            foreach (Shell shell in Shell.All)
+            {
+                cuts.Add(shell.WidthNanometres);
+                cuts.Add(shell.WidthNanometres + FarNarrower);
+            }
+
+            return [.. cuts];
+        }
 
         public override Outcome Judge(ReadOnlySpan<long> values) =>
             values[0] == 0 || values[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)

@@ -5,7 +5,7 @@ namespace Lugwork;
 /// <summary>Front beside rear, adapter on adapter, crown under down tube.</summary>
 internal static class PairChecks
 {
-    /// <summary>Code of a hub without any fixing, which is an answer of its own here.</summary>
+    /// <summary>Code of a hub without any fixing, and of no second adapter, which are answers of their own here.</summary>
     public const long NoFixing = 100;
 
     private const long Millimetre = Nanometres.PerMillimetre;
@@ -26,16 +26,18 @@ internal static class PairChecks
     /// <summary>Inputs: width of the front tyre, of the rear tyre. A note, never a refusal.</summary>
     public static Relation Tyres { get; } = new Computed("a note where the rear tyre is 10 mm wider", v => v[0] == 0 || v[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : new(Verdict.Fits, v[1] - v[0] >= MuchWider ? RearWider : TyresAlike), [], [Sources.CommonPractice]);
 
-    private static readonly Reason OneAdapter = new("one-adapter", "There is no second adapter on {0}.") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason OneAdapter = new("one-adapter", "There is no second adapter.") { Sources = [Sources.CommonPractice] };
 
-    private static readonly Reason TwoAdapters = new("adapters-stacked", "{0} with {1} on top of it: adapters are made for the bare mount, and two work loose under braking.", Cautions.BrakeWork)
+    private static readonly Reason TwoAdapters = new("adapters-stacked", "An adapter of {0} on top of another: adapters are made for the bare mount, and two work loose under braking.", Cautions.BrakeWork)
     {
         Mend = "the one adapter for mount and rotor, or a rotor for which there is one",
         Sources = [Sources.CommonPractice],
     };
 
-    /// <summary>Inputs: the adapter, a second one on it.</summary>
-    public static Relation Stacked { get; } = new Computed("one adapter only", v => v[1] == 0 ? new(Verdict.Fits, OneAdapter) : new(Verdict.DoesNotFit, TwoAdapters), [], [Sources.CommonPractice]);
+    private static readonly Reason NotLooked = new("adapters-not-looked-at", "Nobody looked whether there is one adapter or two.") { Sources = [Sources.CommonPractice] };
+
+    /// <summary>Input: the adapter on the first one, or the code of none.</summary>
+    public static Relation Stacked { get; } = new Computed("one adapter only", v => v[0] == 0 ? new(Verdict.NeedsMeasuring, NotLooked) : v[0] == NoFixing ? new(Verdict.Fits, OneAdapter) : new(Verdict.DoesNotFit, TwoAdapters), [], [Sources.CommonPractice]);
 
     private static readonly Reason CrownHits = new("crown-meets-down-tube", "The knobs of the crown stand {0} mm above the seat of the race, the down tube hangs {2} mm below the head tube there, and the headset lowers the fork by {1} mm: they meet by [over] mm when the bar turns.", Cautions.GeometryCare)
     {

@@ -18,8 +18,8 @@ internal static class PairRows
         new("rear-hose-side", "Side of the rear hose or housing", HandRelations.RearRun, RearHoseSide, HandOf(Slot.RearLever)) { Sources = [Sources.CommonPractice], Seen = [0, 1], NeedsAllSeen = true, MostHaveNone = true },
         new("rotor-fixings-front-and-rear", "Front and rear hub, rotor fixing", PairChecks.Fixings, FixingOrNone(Slot.FrontWheel), FixingOrNone(Slot.RearWheel)) { Sources = [Sources.CommonPractice], Seen = [0, 1], NeedsAllSeen = true, MostHaveNone = true },
         new("tyres-front-and-rear", "Front and rear tyre, width", PairChecks.Tyres, WidthOf(Slot.FrontTyre), WidthOf(Slot.RearTyre)) { Sources = [Sources.CommonPractice], Seen = [0, 1], NeedsAllSeen = true, MostHaveNone = true },
-        new("front-adapters-stacked", "Front adapters on each other", PairChecks.Stacked, AdapterOf(Slot.FrontBrake), SecondAdapter(Slot.FrontBrake)) { Sources = [Sources.CommonPractice], Caution = Cautions.BrakeWork, Seen = [1], MostHaveNone = true },
-        new("rear-adapters-stacked", "Rear adapters on each other", PairChecks.Stacked, AdapterOf(Slot.RearBrake), SecondAdapter(Slot.RearBrake)) { Sources = [Sources.CommonPractice], Caution = Cautions.BrakeWork, Seen = [1], MostHaveNone = true },
+        new("front-adapters-stacked", "Front adapters on each other", PairChecks.Stacked, SecondAdapter(Slot.FrontBrake)) { Sources = [Sources.CommonPractice], Caution = Cautions.BrakeWork, Seen = [0], MostHaveNone = true },
+        new("rear-adapters-stacked", "Rear adapters on each other", PairChecks.Stacked, SecondAdapter(Slot.RearBrake)) { Sources = [Sources.CommonPractice], Caution = Cautions.BrakeWork, Seen = [0], MostHaveNone = true },
         new("crown-under-down-tube", "Fork crown under the down tube", PairChecks.Crown, KnobRise, LowerStack, DownTubeDrop) { Sources = [Sources.DownTubeClearance], Caution = Cautions.GeometryCare, Seen = [0, 2], NeedsAllSeen = true, MostHaveNone = true },
     ];
 }

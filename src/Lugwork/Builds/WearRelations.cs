@@ -121,8 +121,8 @@ internal static class WearRelations
         public ImmutableArray<long> Gaps => [];
 
         public override Outcome Judge(ReadOnlySpan<long> values) =>
-            values[1] == 0 ? new(Verdict.Fits, NoTrack)
-            : values[0] == 0 || values[0] > Thickest ? new(Verdict.NeedsMeasuring, Misread)
+            values[1] == ConditionRelations.NotSaid ? new(Verdict.Fits, NoTrack)
+            : values[1] == 0 || values[0] == 0 || values[0] > Thickest ? new(Verdict.NeedsMeasuring, Misread)
             : values[1] == BrakeTrack.Carbon.FitCode ? new(Verdict.NeedsMeasuring, CarbonTrack)
             : values[0] <= WornOut ? new(Verdict.Unsafe, Thin)
             : new(Verdict.Fits, Thick);
