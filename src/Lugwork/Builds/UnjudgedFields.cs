@@ -18,6 +18,7 @@ internal static class UnjudgedFields
             Ask(Slot.FrontWheel, "thread", front.Thread, ref asked);
             Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
             Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);
+            Ask(Slot.FrontWheel, "sprocketLine", front.SprocketLine, ref asked);
             Holes(Slot.FrontWheel, front, ref asked);
         }
 
