@@ -81,7 +81,7 @@ public sealed class UsedPartsChecks
     public void What_the_pages_say_of_a_part_that_was_hit_or_used_is_what_is_judged(string source, string slot, string field, string material, string condition, Verdict verdict)
     {
         Assert.NotEmpty(source);
-        Fit fit = Judge($"condition-of-{slot}", (slot, $"\"{field}\": \"{material}\", \"condition\": \"{PartCondition.Parse(condition).FitKey}\""));
+        Fit fit = Judge($"condition-of-{slot}", (slot, $"\"{field}\": \"{material}\", \"condition\": \"{PartCondition.Parse(condition, null).FitKey}\""));
         Assert.Equal(verdict, fit.Verdict);
         Assert.NotEmpty(fit.Cautions);
     }

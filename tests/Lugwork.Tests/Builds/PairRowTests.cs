@@ -32,8 +32,8 @@ public sealed class PairRowTests
         Assert.Equal(verdict, fit.Verdict);
         Assert.Contains(chainstay.ToString(System.Globalization.CultureInfo.InvariantCulture), fit.Sentence, StringComparison.Ordinal);
 
-        FrontChainline front = FrontChainline.Parse(chainline);
-        decimal gap = Lugwork.Hubs.HubStandard.Parse(hub).GapMicrometres / 1000m;
+        FrontChainline front = FrontChainline.Parse(chainline, null);
+        decimal gap = Lugwork.Hubs.HubStandard.Parse(hub, null).GapMicrometres / 1000m;
         ChainlineStudy study = ChainlineStudy.Of([Length.FromMillimeters((double)((front.Range.Least + front.Range.Most) / 2))], sprockets.InInnerGap(Dimension.OfMillimetres(gap))!, Length.FromMillimeters(chainstay));
         Assert.Equal(study.Worst.Degrees <= DriveLineChecks.SteepestDegrees, verdict == Verdict.Fits);
     }
@@ -41,8 +41,8 @@ public sealed class PairRowTests
     [Fact]
     public void The_angle_changes_over_at_the_chainstay_by_the_study()
     {
-        SprocketSpacing sprockets = SprocketSpacing.Parse("9");
-        double gap = Lugwork.Hubs.HubStandard.Parse("R130").GapMicrometres / 1000d;
+        SprocketSpacing sprockets = SprocketSpacing.Parse("9", null);
+        double gap = Lugwork.Hubs.HubStandard.Parse("R130", null).GapMicrometres / 1000d;
         RearChainline rear = sprockets.InInnerGap(Dimension.OfMillimetres((decimal)gap))!;
         double farthest = Math.Max(Math.Abs(rear.Smallest.Millimeters - 45), Math.Abs(rear.Largest.Millimeters - 45));
         decimal edge = (decimal)(farthest / Math.Tan(4 * Math.PI / 180));
