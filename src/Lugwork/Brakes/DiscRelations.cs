@@ -168,18 +168,21 @@ internal static class DiscRelations
 
         public override ImmutableArray<Source> RestsOn => [Sources.RotorFaq];
 
-        public ImmutableArray<long> Cuts { get; } = [LowestLeast, HighestLeast];
+        public ImmutableArray<long> Cuts { get; } = [LowestLeast, HighestLeast, RotorThickness.LeastMarkNanometres, RotorThickness.MostMarkNanometres];
 
         public ImmutableArray<long> Gaps => [];
 
         public override Outcome Judge(ReadOnlySpan<long> values) =>
             values[0] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-            : values[0] < LowestLeast && values[3] == 0 ? new(Verdict.Unsafe, WornOut)
+            : values[0] < LowestLeast && !IsMark(values[3]) ? new(Verdict.Unsafe, WornOut)
             : values[1] == 0 ? new(Verdict.NeedsMeasuring, NoThickest)
             : values[0] > values[1] ? new(Verdict.NeedsMeasuring, TooThick)
             : values[0] < values[2] ? new(Verdict.NeedsMeasuring, TooThin)
-            : values[0] < HighestLeast && values[3] == 0 ? new(Verdict.NeedsMeasuring, MaybeWorn)
+            : values[0] < HighestLeast && !IsMark(values[3]) ? new(Verdict.NeedsMeasuring, MaybeWorn)
             : new(Verdict.Fits, Thick);
+
+        /// <summary>A mark that a rotor can have; another was read wrongly, and counts as none.</summary>
+        private static bool IsMark(long mark) => mark is >= RotorThickness.LeastMarkNanometres and <= RotorThickness.MostMarkNanometres;
     }
 
     private static Bridge Ring(string id, string what, Lockring ring) => new()

@@ -22,6 +22,8 @@ internal sealed class AsBuiltSheet
 
     public string? On { get; set; }
 
+    public AsBuiltCutSheet? Cut { get; set; }
+
     public static AsBuiltSheet Of(AsBuiltValue value) => new()
     {
         Slot = value.Slot.Key,
@@ -30,6 +32,7 @@ internal sealed class AsBuiltSheet
         Was = value.Was,
         Note = value.Note.Length == 0 ? null : value.Note,
         On = value.On is { } day ? AsBuiltValue.Day(day) : null,
+        Cut = value.Cut is { } cut ? new() { Value = cut.Value, Note = cut.Note.Length == 0 ? null : cut.Note, On = cut.On is { } then ? AsBuiltValue.Day(then) : null } : null,
     };
 
     public static AsBuiltSheet WithValue(AsBuiltValue value)
@@ -61,6 +64,7 @@ internal sealed class AsBuiltSheet
     private static AsBuiltValue? ReadOne(Build build, AsBuiltSheet? sheet, string path, out SpecProblem? problem)
     {
         DateOnly day = default;
+        DateOnly sawn = default;
         problem =
             sheet?.Slot is not { } key || Lugwork.Slot.Find(key) is not { } slot || slot.Key != key || build[slot] is not { } part ? new($"{path}.slot", 0, "there is no such part in this file", "the slot of a part")
             : sheet.Field is not { } field || PartForms.Of(slot).TextOf(part, field) is not { } text ? new($"{path}.field", 0, "the part has no such field of its own", "a field of the part")
@@ -69,6 +73,9 @@ internal sealed class AsBuiltSheet
             : sheet.Value is not null && sheet.Value != text ? new($"{path}.value", 0, $"the part says {text}", "the same, or no value")
             : sheet.Note is { Length: > AsBuiltValue.MostNote } ? new($"{path}.note", 0, "the note is too long", $"at most {AsBuiltValue.MostNote} characters")
             : sheet.On is not null && !DateOnly.TryParseExact(sheet.On, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day) ? new($"{path}.on", 0, "this is no day", "such as 2026-05-01")
+            : sheet.Cut is { Value: null } ? new($"{path}.cut.value", 0, "a cut has a length", "the length to which it was cut")
+            : sheet.Cut is { Note.Length: > AsBuiltValue.MostNote } ? new($"{path}.cut.note", 0, "the note is too long", $"at most {AsBuiltValue.MostNote} characters")
+            : sheet.Cut is { On: { } then } && !DateOnly.TryParseExact(then, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out sawn) ? new($"{path}.cut.on", 0, "this is no day", "such as 2026-05-01")
             : build.AsBuilt.Any(v => v.Slot == slot && v.Field == field) ? new($"{path}.field", 0, "it stands twice", "each field once")
             : null;
         if (problem is not null)
@@ -78,8 +85,21 @@ internal sealed class AsBuiltSheet
 
         Slot place = Lugwork.Slot.Find(sheet!.Slot!)!;
         string value = PartForms.Of(place).TextOf(build[place]!, sheet.Field!)!;
-        AsBuiltValue read = new(place, sheet.Field!, value, sheet.Kind == ByCutting ? AsBuiltKind.Cut : AsBuiltKind.Measured, sheet.Was ?? "unknown", sheet.Note ?? "", sheet.On is null ? null : day);
-        problem = AsBuiltRules.Shorter(read) is { } wrong ? new($"{path}.was", wrong.Position, wrong.Reason, wrong.Expected) : null;
+        AsBuiltValue read = new(place, sheet.Field!, value, sheet.Kind == ByCutting ? AsBuiltKind.Cut : AsBuiltKind.Measured, sheet.Was ?? "unknown", sheet.Note ?? "", sheet.On is null ? null : day)
+        {
+            Cut = sheet.Cut is { } cut ? new(cut.Value!, cut.Note ?? "", cut.On is null ? null : sawn) : null,
+        };
+        problem = AsBuiltRules.Check(read) is { } wrong ? new($"{path}.was", wrong.Position, wrong.Reason, wrong.Expected) : null;
         return problem is null ? read : null;
     }
+}
+
+/// <summary>The last cut before a part was measured again.</summary>
+internal sealed class AsBuiltCutSheet
+{
+    public string? Value { get; set; }
+
+    public string? Note { get; set; }
+
+    public string? On { get; set; }
 }

@@ -15,7 +15,7 @@ public enum AsBuiltKind
 /// <param name="Field">Field of the part in a build file: "steererLength".</param>
 /// <param name="Value">What it is, as a build file writes it: millimetres for a length, pitches for a chain.</param>
 /// <param name="Kind">Measured or cut.</param>
-/// <param name="Was">What was stated before the first of these values; "unknown" where nothing was.</param>
+/// <param name="Was">What was stated before the first of these values; "unknown" where nothing was. Where it was cut from a measured length that is more than was stated, that length.</param>
 /// <param name="Note">A note of the owner's own, at most 500 characters; may be empty.</param>
 /// <param name="On">The day; null where none was given.</param>
 public sealed record AsBuiltValue(Slot Slot, string Field, string Value, AsBuiltKind Kind, string Was, string Note, DateOnly? On)
@@ -23,9 +23,18 @@ public sealed record AsBuiltValue(Slot Slot, string Field, string Value, AsBuilt
     /// <summary>Longest note, characters.</summary>
     public const int MostNote = 500;
 
+    /// <summary>The last cut, where the part was measured again after it; null where this is the cut, or where nothing was cut.</summary>
+    public AsBuiltCut? Cut { get; init; }
+
     /// <summary>"fork, steererLength: 182, cut, was 300 (2026-05-01): note".</summary>
     public override string ToString() =>
-        $"{Slot.Name}, {Field}: {Value}, {(Kind == AsBuiltKind.Cut ? "cut" : "measured")}, was {Was}{(On is { } day ? $" ({Day(day)})" : "")}{(Note.Length > 0 ? $": {Note}" : "")}";
+        $"{Slot.Name}, {Field}: {Value}, {(Kind == AsBuiltKind.Cut ? "cut" : "measured")}, was {Was}{(Cut is { } cut ? $", cut to {cut.Value}" : "")}{(On is { } day ? $" ({Day(day)})" : "")}{(Note.Length > 0 ? $": {Note}" : "")}";
 
     internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 }
+
+/// <summary>A cut that was made before a part was measured again.</summary>
+/// <param name="Value">To what it was cut, as a build file writes it.</param>
+/// <param name="Note">The note of the cut; may be empty.</param>
+/// <param name="On">The day; null where none was given.</param>
+public sealed record AsBuiltCut(string Value, string Note, DateOnly? On);

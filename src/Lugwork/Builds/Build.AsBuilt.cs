@@ -4,7 +4,7 @@ namespace Lugwork;
 
 public sealed partial class Build
 {
-    /// <summary>What was measured on the parts and cut, in the order of slots and fields. A value goes when its part leaves, or when another part with another value takes its place.</summary>
+    /// <summary>What was measured on the parts and cut, in the order of slots and fields. A value goes when its part leaves, or when another part takes its place, with the same figure too.</summary>
     public ImmutableArray<AsBuiltValue> AsBuilt => _notes.AsBuilt;
 
     /// <summary>The same with a value as it was measured on a part: the part has it from here on, and what was stated before is remembered.</summary>
@@ -14,7 +14,7 @@ public sealed partial class Build
     /// <param name="note">A note, at most 500 characters.</param>
     /// <param name="on">The day it was measured.</param>
     /// <exception cref="ArgumentException">The slot is empty, or the note is too long.</exception>
-    /// <exception cref="SpecException">No such field, the text is not understood, or a steerer, post, bar, chain, hose or housing would become longer than it is stated to be.</exception>
+    /// <exception cref="SpecException">No such field, the text is not understood, a length that is cut is not one figure, or a part that was cut would be longer by more than 3 mm than it was cut to.</exception>
     public Build WithMeasured(Slot slot, string field, string value, string note = "", DateOnly? on = null) => Built(slot, field, value, AsBuiltKind.Measured, note, on);
 
     /// <summary>The same with a part that was cut, or from which links were taken. Cutting only shortens.</summary>
@@ -24,7 +24,7 @@ public sealed partial class Build
     /// <param name="note">A note, at most 500 characters.</param>
     /// <param name="on">The day it was cut.</param>
     /// <exception cref="ArgumentException">The slot is empty, or the note is too long.</exception>
-    /// <exception cref="SpecException">The field is none that is cut, the text is not understood, or it would become longer than it is stated to be.</exception>
+    /// <exception cref="SpecException">The field is none that is cut, the text is not understood or not one figure, or it would become longer than it was.</exception>
     public Build WithCut(Slot slot, string field, string value, string note = "", DateOnly? on = null) => Built(slot, field, value, AsBuiltKind.Cut, note, on);
 
     /// <summary>The same with a value as a file remembers it: the part has it already, and is told now how it came to it.</summary>

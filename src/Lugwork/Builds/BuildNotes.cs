@@ -11,7 +11,7 @@ internal sealed record BuildNotes(ImmutableSortedSet<string> SmallParts, Immutab
     public BuildNotes With(AsBuiltValue value) =>
         this with { AsBuilt = [.. AsBuilt.Where(v => v.Slot != value.Slot || v.Field != value.Field).Append(value).OrderBy(v => v.Slot.Number).ThenBy(v => v.Field, StringComparer.Ordinal)] };
 
-    /// <summary>What still holds with another part in a slot: the values that it has too. None of them without a part.</summary>
+    /// <summary>What still holds with another part in a slot: the values that it has from the same measuring or cutting; another part with the same figure has not. None of them without a part.</summary>
     public BuildNotes Beside(Slot slot, Part? part) =>
-        AsBuilt.IsEmpty ? this : this with { AsBuilt = [.. AsBuilt.Where(v => v.Slot != slot || (part is not null && PartForms.Of(slot).TextOf(part, v.Field) == v.Value))] };
+        AsBuilt.IsEmpty ? this : this with { AsBuilt = [.. AsBuilt.Where(v => v.Slot != slot || (part is not null && AsBuiltRules.IsOf(part, v)))] };
 }

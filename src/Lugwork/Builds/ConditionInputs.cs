@@ -28,6 +28,24 @@ internal static partial class JointInputs
 
     public static readonly JointInput ChainOver24 = Input<Chain, Dimension>(Slot.Chain, "over24Pitches", "chain over 24 pitches", p => p.Over24Pitches, "Steel rule from pin to pin over 24 pitches of the chain, pulled straight and loaded, to 0.3 mm; new 304.8 mm.", Lengths);
 
+    /// <summary>The length of a chain beside conditions: not measured is an answer of its own, none.</summary>
+    public static readonly JointInput ElongationBeside = new()
+    {
+        Slot = Slot.Chain,
+        Field = ChainOver24.Field,
+        Called = ChainOver24.Called,
+        Read = part => ((Chain)part).Over24Pitches is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.None, 0, 0, null),
+        IsStated = part => ((Chain)part).Over24Pitches.State != KnownState.Unknown,
+        Domain = [],
+        Family = ChainOver24.Family,
+        IsLength = true,
+        Show = ChainOver24.Show,
+        ShowKnown = part => ((Chain)part).Over24Pitches is { State: not KnownState.Unknown } known ? known.InTradeWords() : "not measured",
+        Evidence = ChainOver24.Evidence,
+        RestsOn = ChainOver24.RestsOn,
+        Measure = ChainOver24.Measure,
+    };
+
     /// <summary>The condition of a part beside others: not said is an answer of its own.</summary>
     public static JointInput ConditionBeside(Slot slot) => new()
     {

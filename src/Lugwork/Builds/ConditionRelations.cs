@@ -34,7 +34,11 @@ internal static class ConditionRelations
 
     private static readonly Reason AlloyHit = new("condition-crashed-alloy", "The part is of {1} and {0}: after a fall such a part is replaced.", Cautions.AlloyCrash) { Mend = "a new one", Sources = [Sources.AlloyBarsAfterFall] };
 
-    private static readonly Reason Hit = new("condition-crashed", "The part is {0}: metal shows a blow as a bend or a crack, and has to be looked over and measured for both.", Cautions.UsedPart) { Asks = [0], Sources = [Sources.CarbonCrashManual] };
+    private static readonly Reason Hit = new("condition-crashed", "The part is {0}: it has to be looked over for what a blow does to it.", Cautions.UsedPart) { Asks = [0], Sources = [Sources.UsedBicycle] };
+
+    private static readonly Reason MetalHit = new("condition-crashed-metal", "The part is of {1} and {0}: metal shows a blow as a bend or a crack, and has to be looked over and measured for both.", Cautions.UsedPart) { Asks = [0], Sources = [Sources.CarbonCrashManual] };
+
+    private static readonly Reason CarbonSteererHit = new("condition-crashed-carbon-steerer", "The steerer is of {2} and the fork {0}: it can be broken inside and look whole.", Cautions.CarbonCrash) { Mend = Another, Sources = [Sources.CarbonCrashManual, Sources.CarbonFrameManual] };
 
     /// <summary>Input: the condition.</summary>
     public static Relation Of(PartDuty duty) => All[(int)duty];
@@ -42,20 +46,18 @@ internal static class ConditionRelations
     /// <summary>Inputs: the condition, the material.</summary>
     public static Relation OfMaterial(PartDuty duty) => WithMaterial[(int)duty];
 
-    private static readonly Relation[] All = [Plain(PartDuty.Safety), Plain(PartDuty.Cockpit), Plain(PartDuty.Wear), Plain(PartDuty.Bearing), Plain(PartDuty.Other)];
+    /// <summary>Inputs: the condition, the material of the fork, the material of its steerer. Carbon in either is carbon.</summary>
+    public static Relation OfFork { get; } = new Computed(
+        "the state of the part and what it and its steerer are made of",
+        v => v[0] == PartCondition.Crashed.FitCode && v[2] == FrameMaterial.Carbon.FitCode && v[1] != FrameMaterial.Carbon.FitCode ? new(Verdict.Unsafe, CarbonSteererHit)
+            : v[1] == 0 ? new(Verdict.NeedsMeasuring, NothingSaid)
+            : Cell(PartDuty.Safety, v[0], v[1]),
+        [],
+        [Sources.ReuseInspection, Sources.UsedBicycle, Sources.CarbonCrashManual, Sources.CarbonFrameManual]);
 
-    private static readonly Relation[] WithMaterial = [Material(PartDuty.Safety), Material(PartDuty.Cockpit), Material(PartDuty.Wear), Material(PartDuty.Bearing), Material(PartDuty.Other)];
+    private static readonly Relation[] All = [Plain(PartDuty.Safety), Plain(PartDuty.Cockpit), Plain(PartDuty.Wear), Plain(PartDuty.Bearing), Plain(PartDuty.Other), Plain(PartDuty.Crank)];
 
-    private static readonly Reason Alike = new("worn-alike", "Chain {0}, sprockets {1}, rings {2}: nothing stated speaks against them together.") { Sources = [Sources.ChainWithSprockets] };
-
-    private static readonly Reason NewOnOld = new("new-chain-on-used-teeth", "Chain {0}, sprockets {1}, rings {2}: a new chain may skip on teeth that an old one has worn.", Cautions.ChainWorn) { Sources = [Sources.ChainWithSprockets, Sources.UsedBicycle] };
-
-    private static readonly Reason NewOnWorn = new("new-chain-on-worn-teeth", "Chain {0}, sprockets {1}, rings {2}: teeth that are worn out wear a new chain out and let it skip.", Cautions.ChainWorn) { Mend = "chain, sprockets and rings as a set", Sources = [Sources.ChainWithSprockets] };
-
-    private static readonly Reason WornTogether = new("worn-together", "Chain {0}, sprockets {1}, rings {2}: a chain that is worn out has worn them with it, and they have to be tried with a new one under load.", Cautions.ChainWorn) { Sources = [Sources.ChainWithSprockets] };
-
-    /// <summary>Inputs: condition of the chain, of the cassette, of the crank with its rings; any may be not said.</summary>
-    public static Relation AsASet { get; } = new Computed("matrix, a cell for every three", Together, [], [Sources.ChainWithSprockets, Sources.UsedBicycle]);
+    private static readonly Relation[] WithMaterial = [Material(PartDuty.Safety), Material(PartDuty.Cockpit), Material(PartDuty.Wear), Material(PartDuty.Bearing), Material(PartDuty.Other), Material(PartDuty.Crank)];
 
     private static Computed Plain(PartDuty duty) => new Computed("the state of the part", v => Cell(duty, v[0], 0), [], [Sources.ReuseInspection, Sources.UsedBicycle]);
 
@@ -68,28 +70,12 @@ internal static class ConditionRelations
         return condition == 0 ? new(Verdict.NeedsMeasuring, NothingSaid)
             : condition == PartCondition.New.FitCode ? new(Verdict.Fits, AsNew)
             : condition == PartCondition.Inspected.FitCode ? new(Verdict.Fits, LookedOver)
-            : condition == PartCondition.Used.FitCode ? duty == PartDuty.Other ? new(Verdict.Fits, Harmless) : new(Verdict.NeedsMeasuring, NotLooked)
+            : condition == PartCondition.Used.FitCode || condition == PartCondition.NotKnown.FitCode ? duty == PartDuty.Other ? new(Verdict.Fits, Harmless) : new(Verdict.NeedsMeasuring, NotLooked)
             : condition == PartCondition.Worn.FitCode ? grave ? new(Verdict.Unsafe, WornDangerous) : new(Verdict.DoesNotFit, WornOut)
-            : condition == PartCondition.Damaged.FitCode ? grave ? new(Verdict.Unsafe, BrokenDangerous) : new(Verdict.DoesNotFit, Broken)
+            : condition == PartCondition.Damaged.FitCode ? grave || duty == PartDuty.Crank ? new(Verdict.Unsafe, BrokenDangerous) : new(Verdict.DoesNotFit, Broken)
             : condition == PartCondition.Recalled.FitCode ? new(Verdict.Unsafe, CalledBack)
             : material == FrameMaterial.Carbon.FitCode ? new(Verdict.Unsafe, CarbonHit)
             : duty == PartDuty.Cockpit && material == FrameMaterial.Aluminium.FitCode ? new(Verdict.Unsafe, AlloyHit)
-            : new(Verdict.NeedsMeasuring, Hit);
+            : new(Verdict.NeedsMeasuring, material == 0 ? Hit : MetalHit);
     }
-
-    private static Outcome Together(ReadOnlySpan<long> values)
-    {
-        if (values[0] == 0 || values[1] == 0 || values[2] == 0)
-        {
-            return new(Verdict.NeedsMeasuring, NothingSaid);
-        }
-
-        bool wornTeeth = values[1] == PartCondition.Worn.FitCode || values[2] == PartCondition.Worn.FitCode;
-        bool usedTeeth = IsUsed(values[1]) || IsUsed(values[2]);
-        return values[0] == PartCondition.New.FitCode ? wornTeeth ? new(Verdict.DoesNotFit, NewOnWorn) : new(Verdict.Fits, usedTeeth ? NewOnOld : Alike)
-            : values[0] == PartCondition.Worn.FitCode && usedTeeth ? new(Verdict.NeedsMeasuring, WornTogether)
-            : new(Verdict.Fits, Alike);
-    }
-
-    private static bool IsUsed(long condition) => condition == PartCondition.Inspected.FitCode || condition == PartCondition.Used.FitCode;
 }

@@ -45,7 +45,7 @@ internal static class InspectionTable
 
     private static readonly InspectionRow Axle = new(PartDuty.Safety, "Roll it on glass for a bend; thread for missing or flattened turns; cracks at head and groove; cam or nuts that hold.", Sources.CommonPractice);
 
-    private static readonly InspectionRow Crank = new(PartDuty.Safety, "Cracks at the pedal eye, at the spindle and where arm and spider meet; taper or splines that are rounded or pulled; pedal threads; arms in line; teeth of the rings against new ones." + Carbon, Sources.UsedBicycle, Sources.ChainWithSprockets);
+    private static readonly InspectionRow Crank = new(PartDuty.Crank, "Cracks at the pedal eye, at the spindle and where arm and spider meet; taper or splines that are rounded or pulled; pedal threads; arms in line; teeth of the rings against new ones." + Carbon, Sources.UsedBicycle, Sources.ChainWithSprockets);
 
     private static readonly InspectionRow Pedals = new(PartDuty.Safety, "Axle for a bend and for play, threads, cracks in body and cage, retention that holds and lets go.", Sources.UsedBicycle);
 
@@ -56,6 +56,10 @@ internal static class InspectionTable
     private static readonly InspectionRow Shock = new(PartDuty.Bearing, "Shaft for scores, oil at the seals, play at both bushes, damping in both ways, air that stays in.", Sources.EyeletBushings, Sources.TrunnionWear);
 
     private static readonly InspectionRow Grips = new(PartDuty.Wear, "Turn and pull hard, dry and wet: a grip that moves is worn out; clamps and end plugs.", Sources.CommonPractice);
+
+    private static readonly InspectionRow Plug = new(PartDuty.Wear, "Star nut: straight in the steerer, thread whole, holds when the cap is turned. Expander: cracks, thread, surfaces that grip; it has to hold, and to carry a carbon steerer under the stem.", Sources.StarNutSetting);
+
+    private static readonly InspectionRow Tape = new(PartDuty.Wear, "Off the rim or all round on it: torn, shifted, dented into the spoke holes, glue that lets go; every hole covered.", Sources.CommonPractice);
 
     private static readonly InspectionRow Rest = new(PartDuty.Other, "Work it through its whole range: cracks, bends, loose pivots, worn wheels or seals, corrosion.", Sources.CommonPractice);
 
@@ -70,7 +74,7 @@ internal static class InspectionTable
         : slot == Slot.Chainring ? Rings
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor
         : slot == Slot.FrontBrake || slot == Slot.RearBrake || slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? Brake
-        : slot == Slot.FrontLever || slot == Slot.RearLever ? Lever
+        : slot == Slot.FrontLever || slot == Slot.RearLever || slot == Slot.Controls ? Lever
         : slot == Slot.Seatpost ? Post
         : slot == Slot.Stem ? Stem
         : slot == Slot.Handlebar ? Bar
@@ -83,9 +87,11 @@ internal static class InspectionTable
         : slot == Slot.Headset || slot == Slot.BottomBracket || slot == Slot.UpperBearing || slot == Slot.LowerBearing ? Bearings
         : slot == Slot.Shock ? Shock
         : slot == Slot.Grips ? Grips
+        : slot == Slot.Preload ? Plug
+        : slot == Slot.FrontRimTape || slot == Slot.RearRimTape ? Tape
         : Rest;
 
-    /// <summary>What to look at on the parts that are stated to be used or from a crash, in the order of slots.</summary>
+    /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, in the order of slots.</summary>
     public static ImmutableArray<InspectionPoint> Of(Build build)
     {
         ImmutableArray<InspectionPoint>.Builder points = ImmutableArray.CreateBuilder<InspectionPoint>();
@@ -100,5 +106,5 @@ internal static class InspectionTable
         return points.ToImmutable();
     }
 
-    private static bool IsOpen(Known<PartCondition> condition) => condition.Values.Any(c => c == PartCondition.Used || c == PartCondition.Crashed);
+    private static bool IsOpen(Known<PartCondition> condition) => condition.Values.Any(c => c == PartCondition.Used || c == PartCondition.Crashed || c == PartCondition.NotKnown);
 }

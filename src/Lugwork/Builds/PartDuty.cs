@@ -17,4 +17,7 @@ internal enum PartDuty
 
     /// <summary>It stops working, and nobody falls by it.</summary>
     Other,
+
+    /// <summary>It throws the rider when it breaks, and only skips when its teeth are worn: the crank with its rings.</summary>
+    Crank,
 }

@@ -30,6 +30,9 @@ internal sealed class PartField<TPart> : IPartField
     /// <summary>The part with other evidence of this field; null for a field that says several others.</summary>
     public Func<TPart, Evidence, TPart>? Mark { get; init; }
 
+    /// <summary>Where the value of the field came from; null for a field that says several others.</summary>
+    public Func<TPart, Evidence?>? Evidence { get; init; }
+
     /// <summary>What the field of a part can be, in codes; null for a field that says several others.</summary>
     public Func<TPart, Candidates>? Codes { get; init; }
 
@@ -49,6 +52,7 @@ internal sealed class PartField<TPart> : IPartField
             Sets = sets is null ? [] : [sets],
             Values = () => FieldValues.Of(where),
             Mark = (part, evidence) => with(part, get(part).With(evidence)),
+            Evidence = part => get(part).Evidence,
             Codes = part => get(part).ToCandidates(),
             Write = part => sets is null ? get(part).ToString() : "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
@@ -58,6 +62,28 @@ internal sealed class PartField<TPart> : IPartField
                 return good;
             },
         };
+
+    /// <summary>The condition: "unknown" said of it is a state of its own, and not the same as nothing said.</summary>
+    public static PartField<TPart> OfCondition()
+    {
+        PartField<TPart> field = Of("condition", "new, inspected, used, worn, damaged, crashed, recalled or not-known", p => p.Condition, (TPart p, Known<PartCondition> v) => p with { Condition = v }, []);
+        TryRead plain = field.Read;
+        return new()
+        {
+            Key = field.Key,
+            Words = field.Words,
+            Expected = field.Expected,
+            Values = field.Values,
+            Mark = field.Mark,
+            Evidence = field.Evidence,
+            Codes = field.Codes,
+            Write = field.Write,
+            Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
+                plain(part, string.Join('|', text.Split('|').Select(piece => IsUnknown(piece) ? PartCondition.NotKnown.FitKey : piece)), out read, out position, out reason),
+        };
+    }
+
+    private static bool IsUnknown(string text) => text.Trim() is "?" || text.Trim().Equals("unknown", StringComparison.OrdinalIgnoreCase);
 }
 
 /// <summary>The text form of one kind of part: short "key value;" text and JSON properties come from the same fields.</summary>
@@ -69,7 +95,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     // A rider is no part that was used.
     private readonly ImmutableArray<PartField<TPart>> _fields = typeof(TPart) == typeof(Rider)
         ? fields
-        : [.. fields, PartField<TPart>.Of("condition", "new, inspected, used, worn, damaged, crashed or recalled", p => p.Condition, (p, v) => p with { Condition = v }, [])];
+        : [.. fields, PartField<TPart>.OfCondition()];
 
     public ImmutableArray<PartField<TPart>> Fields => _fields;
 
@@ -202,6 +228,8 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     public Candidates CodesOf(Part part, string key) => Field(key)?.Codes is { } codes ? codes((TPart)part) : default;
 
+    public Evidence? EvidenceOf(Part part, string key) => Field(key)?.Evidence?.Invoke((TPart)part);
+
     public bool TrySet(Part part, string key, string text, Evidence evidence, out Part changed, out SpecProblem? problem)
     {
         changed = part;
@@ -244,7 +272,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     /// <summary>A diameter of one field that another field has too: not taken as either unless it is named or one is left; the reason, null for other text.</summary>
     public Func<string, string?>? Shared { get; init; }
 
-    /// <summary>The _fields that share it.</summary>
+    /// <summary>The fields that share it.</summary>
     public ImmutableArray<string> SharedBy { get; init; } = [];
 
     private TPart ReadPiece(TPart part, string piece, int at, bool rough, HashSet<string> seen, List<SpecProblem> found)
@@ -397,6 +425,9 @@ internal interface IPartForm
 
     /// <summary>What one field can be, in codes; unknown where there is no such field.</summary>
     Candidates CodesOf(Part part, string key);
+
+    /// <summary>Where the value of one field came from; null where nothing is known.</summary>
+    Evidence? EvidenceOf(Part part, string key);
 
     /// <summary>Reads one field into a part, the others as they are.</summary>
     bool TrySet(Part part, string key, string text, Evidence evidence, out Part changed, out SpecProblem? problem);

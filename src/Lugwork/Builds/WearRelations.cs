@@ -20,7 +20,7 @@ internal static class WearRelations
     {
         private static readonly Reason NoPins = new("belt-has-no-pins", "A belt has no pins to measure over: its maker says when it is worn.") { Sources = [Sources.ChainWearLimits] };
 
-        private static readonly Reason Again = new("chain-mismeasured", "{0} mm over 24 pitches is no chain, new or worn: measure again, pulled straight, and count the pitches.") { Sources = [Sources.ChainWearRuler] };
+        private static readonly Reason Again = new("chain-mismeasured", "{0} mm over 24 pitches is no chain, new or worn (our own bounds, no source): measure again, pulled straight, and count the pitches.") { Sources = [Sources.ChainWearRuler] };
 
         private static readonly Reason NoLimit = new("chain-wear-no-limit", "{0} mm over 24 pitches: no limit is printed for {1}; ask the chain's maker.") { Sources = [Sources.ChainWearLimits] };
 
@@ -72,9 +72,11 @@ internal static class WearRelations
 
     private sealed class RotorRelation : Relation, ICutsLengths
     {
-        private static readonly Reason NoMark = new("rotor-mark-missing", "No least thickness that a rotor has is marked: {1}. Read the rotor, or ask its maker.") { Sources = [Sources.RotorFaq] };
+        private static readonly Reason NoMark = new("rotor-mark-missing", "No least thickness that a rotor has is marked: {1} (1.2 to 2.2 mm is our own bound, no source). Read the rotor, or ask its maker.") { Sources = [Sources.RotorFaq] };
 
-        private static readonly Reason Misread = new("rotor-misread", "No rotor is {0} mm thick: measure again.") { Sources = [Sources.RotorFaq] };
+        private static readonly Reason Misread = new("rotor-misread", "No rotor is {0} mm thick (2.5 mm is our own bound, no source): measure again.") { Sources = [Sources.RotorFaq] };
+
+        private static readonly Reason BelowAll = new("rotor-below-any-mark", "The rotor is {0} mm thick, and no rotor is marked with less than 1.2 mm (our own bound; the listed marks are 1.4 to 1.8 mm): worn out, whatever is marked.") { Mend = "a new rotor", Sources = [Sources.RotorFaq] };
 
         private static readonly Reason Below = new("rotor-below-its-mark", "The rotor is {0} mm thick, below the {1} mm that is marked on it.") { Mend = "a new rotor", Sources = [Sources.RotorFaq, Sources.WornRotors] };
 
@@ -89,7 +91,8 @@ internal static class WearRelations
         public ImmutableArray<long> Gaps => [];
 
         public override Outcome Judge(ReadOnlySpan<long> values) =>
-            values[1] < RotorThickness.LeastMarkNanometres || values[1] > RotorThickness.MostMarkNanometres ? new(Verdict.NeedsMeasuring, NoMark)
+            values[0] > 0 && values[0] < RotorThickness.LeastMarkNanometres ? new(Verdict.Unsafe, BelowAll)
+            : values[1] < RotorThickness.LeastMarkNanometres || values[1] > RotorThickness.MostMarkNanometres ? new(Verdict.NeedsMeasuring, NoMark)
             : values[0] == 0 || values[0] > RotorThickness.MostNanometres ? new(Verdict.NeedsMeasuring, Misread)
             : values[0] < values[1] ? new(Verdict.Unsafe, Below)
             : new(Verdict.Fits, Above);
@@ -98,6 +101,9 @@ internal static class WearRelations
     private sealed class RimRelation : Relation, ICutsLengths
     {
         private const long WornOut = 1_000_000;
+
+        // The tool reads to 0.1 mm. Our own bound, no source.
+        private const long Told = 1_100_000;
 
         // No new wall is printed; a brake track of more than this was measured at the hook or over both walls. Our own bound, no source.
         private const long Thickest = 4_000_000;
@@ -110,13 +116,15 @@ internal static class WearRelations
 
         private static readonly Reason Thin = new("rim-wall-worn", "The wall is {0} mm, 1.0 mm or less: worn out. Walls have broken at about 0.7 mm, with a bang.") { Mend = "a new rim", Sources = [Sources.RimWall, Sources.RimWallBreaks] };
 
+        private static readonly Reason AlmostThin = new("rim-wall-near-its-limit", "The wall is {0} mm, less than 0.1 mm above worn out, which a caliper does not tell (0.1 mm is our own bound, no source): measure again at several places, or read the wear mark.") { Sources = [Sources.RimWall] };
+
         private static readonly Reason Thick = new("rim-wall-left", "The wall is {0} mm; it is worn out at 1.0 mm.") { Sources = [Sources.RimWall, Sources.RimWallBreaks] };
 
         public override string Kind => "wall of the rim above 1.0 mm where pads rub on aluminium";
 
         public override ImmutableArray<Source> RestsOn => [Sources.RimWall, Sources.RimWallBreaks];
 
-        public ImmutableArray<long> Cuts { get; } = [WornOut, Thickest];
+        public ImmutableArray<long> Cuts { get; } = [WornOut, Told, Thickest];
 
         public ImmutableArray<long> Gaps => [];
 
@@ -125,6 +133,7 @@ internal static class WearRelations
             : values[1] == 0 || values[0] == 0 || values[0] > Thickest ? new(Verdict.NeedsMeasuring, Misread)
             : values[1] == BrakeTrack.Carbon.FitCode ? new(Verdict.NeedsMeasuring, CarbonTrack)
             : values[0] <= WornOut ? new(Verdict.Unsafe, Thin)
+            : values[0] < Told ? new(Verdict.NeedsMeasuring, AlmostThin)
             : new(Verdict.Fits, Thick);
     }
 }

@@ -19,6 +19,14 @@ internal static class HandRelations
         Sources = [Sources.BrakeHands, Sources.BrakeHandsByCountry],
     };
 
+    private static readonly Reason Agreed = new("brake-hands-agree", "Front brake by a lever for {0}, rear brake by one for {1}; the rider brakes in front with {2}.") { Sources = [Sources.BrakeHands] };
+
+    private static readonly Reason HandTaken = new("front-brake-hand-taken", "The rear lever is for the {1}, so the front one, for {0}, goes to the other side; the rider brakes in front with {2}.", Cautions.BrakeHands)
+    {
+        Mend = "the two hoses or cables changed over, or a rear lever for the other hand",
+        Sources = [Sources.BrakeHands, Sources.BrakeHandsByCountry],
+    };
+
     private static readonly Reason Sweeps = new("hose-sweeps-across", "The rear run goes into the frame on {0}, from a lever on {1}.") { Sources = [Sources.CommonPractice] };
 
     private static readonly Reason Tight = new("hose-on-its-own-side", "The rear run goes into the frame on {0}, from a lever on the same side: it has to bend back in front of the head tube. Turn the bar fully both ways and see that nothing pulls, kinks or rubs.")
@@ -32,6 +40,15 @@ internal static class HandRelations
 
     /// <summary>Inputs: hand of the front lever, hand with which the rider brakes in front.</summary>
     public static Relation OfRider { get; } = new Matrix(0, 1, (lever, rider) => Agree(lever, rider) ? new(Verdict.Fits, AsUsed) : new(Verdict.DoesNotFit, OtherHand), [], [Sources.BrakeHands, Sources.BrakeHandsByCountry]);
+
+    /// <summary>Inputs: hand of the front lever, of the rear lever, hand with which the rider brakes in front. A lever for either hand goes to the side that the other leaves; what two alone say against each other has rows of its own.</summary>
+    public static Relation Together { get; } = new Computed(
+        "a lever for either hand goes to the other's other side",
+        v => v[0] == 0 || v[1] == 0 || v[2] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+            : v[0] == Hand.Either.FitCode && v[1] == v[2] && v[1] != Hand.Either.FitCode ? new(Verdict.DoesNotFit, HandTaken)
+            : new(Verdict.Fits, Agreed),
+        [],
+        [Sources.BrakeHands, Sources.BrakeHandsByCountry]);
 
     /// <summary>Inputs: side of the frame on which the rear run goes in, hand of the rear lever.</summary>
     public static Relation RearRun { get; } = new Matrix(0, 1, (port, lever) => port == lever && port != Hand.Either.FitCode ? new(Verdict.NeedsMeasuring, Tight) : new(Verdict.Fits, Sweeps), [], [Sources.CommonPractice]);

@@ -12,7 +12,7 @@ public sealed class PartCondition : Standard<PartCondition>, IInterfaceValue<Par
     }
 
     /// <summary>Never ridden.</summary>
-    public static PartCondition New { get; } = new(1, "new", "new", Sources.CommonPractice, "unused", "never ridden", "new old stock");
+    public static PartCondition New { get; } = new(1, "new", "new", Sources.CommonPractice, "unused", "never ridden");
 
     /// <summary>Used, looked over by the list for its kind, and nothing found.</summary>
     public static PartCondition Inspected { get; } = new(2, "inspected", "used and inspected", Sources.CommonPractice, "used inspected", "used, inspected", "used, checked");
@@ -21,7 +21,7 @@ public sealed class PartCondition : Standard<PartCondition>, IInterfaceValue<Par
     public static PartCondition Used { get; } = new(3, "used", "used, not inspected", Sources.CommonPractice, "second hand", "secondhand", "used not inspected");
 
     /// <summary>Looked over and found worn out: past its mark, teeth hooked, a bearing with play that no adjusting takes away.</summary>
-    public static PartCondition Worn { get; } = new(4, "worn", "worn out", Sources.CommonPractice, "worn out", "play");
+    public static PartCondition Worn { get; } = new(4, "worn", "worn out", Sources.CommonPractice, "worn out");
 
     /// <summary>Looked over and found cracked, dented, bent, scored or corroded through.</summary>
     public static PartCondition Damaged { get; } = new(5, "damaged", "damaged", Sources.CommonPractice, "cracked", "bent", "dented");
@@ -32,8 +32,11 @@ public sealed class PartCondition : Standard<PartCondition>, IInterfaceValue<Par
     /// <summary>Its maker has called it back, and the remedy has not been carried out.</summary>
     public static PartCondition Recalled { get; } = new(7, "recalled", "under a recall", Sources.CommonPractice, "recall", "under recall");
 
+    /// <summary>Somebody was asked, and nobody knows. Judged like used: a part of which this is said is not taken as it is listed. "unknown" reads as this one, where a field left out says nothing.</summary>
+    public static PartCondition NotKnown { get; } = new(8, "not-known", "of unknown condition", Sources.CommonPractice, "not known", "condition unknown");
+
     /// <summary>Every one, in the order of their codes.</summary>
-    public static ImmutableArray<PartCondition> All { get; } = [New, Inspected, Used, Worn, Damaged, Crashed, Recalled];
+    public static ImmutableArray<PartCondition> All { get; } = [New, Inspected, Used, Worn, Damaged, Crashed, Recalled, NotKnown];
 
     /// <inheritdoc/>
     public static string Called => "condition";

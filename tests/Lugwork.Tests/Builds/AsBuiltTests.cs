@@ -34,12 +34,10 @@ public sealed class AsBuiltTests
     public void Cutting_only_shortens(string slot, string field, string longer, string same, string called)
     {
         Slot place = Slot.Find(slot)!;
-        foreach (Action act in new Action[] { () => Uncut().WithCut(place, field, longer), () => Uncut().WithMeasured(place, field, longer) })
-        {
-            string reason = Reason(act);
-            Assert.Contains($"{called} is only made shorter", reason, StringComparison.Ordinal);
-            Assert.Contains(same, reason, StringComparison.Ordinal);
-        }
+        string reason = Reason(() => Uncut().WithCut(place, field, longer));
+        Assert.Contains($"{called} is only made shorter", reason, StringComparison.Ordinal);
+        Assert.Contains(same, reason, StringComparison.Ordinal);
+        Assert.Equal(longer, Uncut().WithMeasured(place, field, longer).AsBuilt.Single().Value);
 
         Build build = Uncut().WithCut(place, field, same);
         Assert.Equal(same, build.AsBuilt.Single().Value);
@@ -50,7 +48,43 @@ public sealed class AsBuiltTests
     public void A_reading_within_its_error_of_what_was_stated_is_taken()
     {
         Assert.Equal("300.5 \u00B1 1", Uncut().WithMeasured(Slot.Fork, "steererLength", "300.5 \u00B1 1").AsBuilt.Single().Value);
-        Assert.Contains("longer", Reason(() => Uncut().WithMeasured(Slot.Fork, "steererLength", "302 \u00B1 1")), StringComparison.Ordinal);
+        Assert.Contains("longer", Reason(() => Uncut().WithCut(Slot.Fork, "steererLength", "302 \u00B1 1")), StringComparison.Ordinal);
+        Build twice = Uncut().WithMeasured(Slot.Fork, "steererLength", "300.5 \u00B1 1").WithMeasured(Slot.Fork, "steererLength", "302 \u00B1 1");
+        Assert.Equal(twice.AsBuilt, BuildFile.Read(BuildFile.Write(twice)).AsBuilt);
+    }
+
+    [Fact]
+    public void What_is_measured_above_the_stated_length_is_the_truth_from_which_it_is_cut()
+    {
+        Build cut = Uncut().WithMeasured(Slot.Handlebar, "width", "802").WithCut(Slot.Handlebar, "width", "801");
+        Assert.Equal(("801", "802"), (cut.AsBuilt.Single().Value, cut.AsBuilt.Single().Was));
+        Assert.Equal(cut.AsBuilt, BuildFile.Read(BuildFile.Write(cut)).AsBuilt);
+        Assert.Contains("longer", Reason(() => Uncut().WithMeasured(Slot.Handlebar, "width", "802").WithCut(Slot.Handlebar, "width", "802.1")), StringComparison.Ordinal);
+        Assert.Equal("800", Uncut().WithMeasured(Slot.Handlebar, "width", "802").WithCut(Slot.Handlebar, "width", "790").AsBuilt.Single().Was);
+    }
+
+    [Fact]
+    public void A_reading_after_a_cut_keeps_the_cut_and_is_held_against_it()
+    {
+        Build cut = Uncut().WithCut(Slot.Fork, "steererLength", "203", "square", Day);
+        Build read = cut.WithMeasured(Slot.Fork, "steererLength", "204", "again").WithMeasured(Slot.Fork, "steererLength", "206");
+        Assert.Equal((AsBuiltKind.Measured, "300", new("203", "square", Day)), (read.AsBuilt.Single().Kind, read.AsBuilt.Single().Was, read.AsBuilt.Single().Cut));
+        Assert.Contains("cut to 203", read.AsBuilt.Single().ToString(), StringComparison.Ordinal);
+        Assert.Equal(read.AsBuilt, BuildFile.Read(BuildFile.Write(read)).AsBuilt);
+        Assert.Contains("cut to 203", Reason(() => read.WithMeasured(Slot.Fork, "steererLength", "206.1")), StringComparison.Ordinal);
+        Assert.Null(read.WithCut(Slot.Fork, "steererLength", "200").AsBuilt.Single().Cut);
+    }
+
+    [Theory]
+    [InlineData("none")]
+    [InlineData("not covered")]
+    [InlineData("180 | 200")]
+    public void A_thing_is_cut_to_one_figure(string text)
+    {
+        Assert.NotEmpty(Reason(() => Uncut().WithCut(Slot.Fork, "steererLength", text)));
+        Assert.NotEmpty(Reason(() => Uncut().WithMeasured(Slot.Fork, "steererLength", text)));
+        Assert.Equal("180 \u00B1 1", Uncut().WithCut(Slot.Fork, "steererLength", "180 \u00B1 1").AsBuilt.Single().Value);
+        Assert.Equal("none", Uncut().WithMeasured(Slot.Fork, "knobRise", "none").AsBuilt.Single().Value);
     }
 
     [Fact]
@@ -92,6 +126,7 @@ public sealed class AsBuiltTests
     {
         Build cut = Uncut().WithCut(Slot.Fork, "steererLength", "203").WithMeasured(Slot.Stem, "spacersBelow", "10");
         Assert.Equal("spacersBelow", cut.With(Fork.Read("steerer length 300")).AsBuilt.Single().Field);
+        Assert.Equal("spacersBelow", cut.With(Fork.Read("steerer length 203")).AsBuilt.Single().Field);
         Assert.Equal("spacersBelow", cut.Without(Slot.Fork).AsBuilt.Single().Field);
         Assert.Equal(2, cut.With(((Fork)cut[Slot.Fork]!) with { Name = "named" }).AsBuilt.Length);
         Assert.Equal(2, cut.With(new Saddle()).AsBuilt.Length);
@@ -123,6 +158,10 @@ public sealed class AsBuiltTests
     [InlineData("""{"slot": "fork", "field": "steererLength", "kind": "cut", "value": "190"}""", "$.asBuilt[0].value")]
     [InlineData("""{"slot": "fork", "field": "steererLength", "kind": "cut", "on": "1.5.2026"}""", "$.asBuilt[0].on")]
     [InlineData("""{"slot": "fork", "field": "steererLength", "kind": "cut"}, {"slot": "fork", "field": "steererLength", "kind": "measured"}""", "$.asBuilt[1].field")]
+    [InlineData("""{"slot": "fork", "field": "steererLength", "kind": "measured", "cut": {"value": "196"}}""", "$.asBuilt[0].was")]
+    [InlineData("""{"slot": "fork", "field": "steererLength", "kind": "measured", "cut": {"note": "square"}}""", "$.asBuilt[0].cut.value")]
+    [InlineData("""{"slot": "fork", "field": "steererLength", "kind": "measured", "cut": {"value": "199", "on": "1.5.2026"}}""", "$.asBuilt[0].cut.on")]
+    [InlineData("""{"slot": "fork", "field": "steererLength", "kind": "cut", "cut": {"value": "200"}}""", "$.asBuilt[0].was")]
     [InlineData("null", "$.asBuilt[0].slot")]
     public void A_value_that_is_not_whole_is_refused(string value, string path)
     {

@@ -36,6 +36,24 @@ public sealed class ConditionTests
     [InlineData("seatpost", "27.2; condition crashed; material aluminium", Verdict.Unsafe)]
     [InlineData("crankset", "condition crashed; material aluminium", Verdict.NeedsMeasuring)]
     [InlineData("crankset", "condition damaged", Verdict.Unsafe)]
+    [InlineData("crankset", "condition worn", Verdict.DoesNotFit)]
+    [InlineData("crankset", "condition worn; material carbon", Verdict.DoesNotFit)]
+    [InlineData("crankset", "condition crashed; material carbon", Verdict.Unsafe)]
+    [InlineData("fork", "condition unknown", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition ?", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition not-known | inspected", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition crashed; material aluminium; steerer material carbon", Verdict.Unsafe)]
+    [InlineData("fork", "condition crashed; material carbon; steerer material aluminium", Verdict.Unsafe)]
+    [InlineData("fork", "condition crashed; material carbon; steerer material none", Verdict.Unsafe)]
+    [InlineData("fork", "condition crashed; material aluminium; steerer material steel", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition crashed; material aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition used; material aluminium; steerer material carbon", Verdict.NeedsMeasuring)]
+    [InlineData("controls", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("controls", "condition damaged", Verdict.Unsafe)]
+    [InlineData("controls", "condition new", Verdict.Fits)]
+    [InlineData("preload", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("rearRimTape", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("frontDerailleur", "condition unknown", Verdict.Fits)]
     [InlineData("frontWheel", "condition crashed; rim material carbon", Verdict.Unsafe)]
     [InlineData("pedals", "condition used", Verdict.NeedsMeasuring)]
     [InlineData("frontLever", "condition used", Verdict.NeedsMeasuring)]
@@ -53,8 +71,33 @@ public sealed class ConditionTests
         Fit fit = build.Check().Fits.Single(f => f.Joint!.IsOfCondition);
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(Place(slot), fit.Joint!.Slots.Single());
+        Assert.Equal(text.Contains("steerer material carbon", StringComparison.Ordinal) && verdict == Verdict.Unsafe, fit.ReasonId == "condition-crashed-carbon-steerer");
         Assert.True(build.Check().Verdict >= verdict);
     }
+
+    [Fact]
+    public void A_condition_that_nobody_knows_is_said_and_kept()
+    {
+        Build build = BuildFile.Read("""{"parts": {"frame": {}, "fork": {"condition": "unknown"}, "stem": {}}}""");
+        Assert.Equal(PartCondition.NotKnown, build[Slot.Fork]!.Condition.Value);
+        Assert.Equal(KnownState.Unknown, build[Slot.Stem]!.Condition.State);
+        Assert.Equal(Verdict.NeedsMeasuring, Of(build, "condition-of-fork").Verdict);
+        Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.Id == "condition-of-stem");
+        Assert.Equal(Slot.Fork, build.ToInspect().Single().Slot);
+        Assert.Equal(PartCondition.NotKnown, BuildFile.Read(BuildFile.Write(build))[Slot.Fork]!.Condition.Value);
+    }
+
+    [Theory]
+    [InlineData("play")]
+    [InlineData("new old stock")]
+    public void What_may_be_either_is_no_condition(string text) => Assert.False(PartCondition.TryParse(text, null, out _));
+
+    [Theory]
+    [InlineData("saddle", "condition crashed", false)]
+    [InlineData("frontTyre", "condition crashed", false)]
+    [InlineData("fork", "condition crashed; material steel; steerer material steel", true)]
+    public void Metal_is_spoken_of_where_it_is_stated(string slot, string text, bool metal) =>
+        Assert.Equal(metal, With(Place(slot), text).Check().Fits.Single(f => f.Joint!.IsOfCondition).Sentence.Contains("metal", StringComparison.Ordinal));
 
     [Fact]
     public void Nothing_stated_is_not_a_used_part()
@@ -116,7 +159,16 @@ public sealed class ConditionTests
     [InlineData("new", "worn", "inspected", Verdict.DoesNotFit, "new-chain-on-worn-teeth")]
     [InlineData("new", "inspected", "worn", Verdict.DoesNotFit, "new-chain-on-worn-teeth")]
     [InlineData("worn", "inspected", "unknown", Verdict.NeedsMeasuring, "worn-together")]
-    [InlineData("worn", "new", "new", Verdict.Fits, "worn-alike")]
+    [InlineData("worn", "new", "new", Verdict.DoesNotFit, "worn-chain-on-new-teeth")]
+    [InlineData("worn", "new", "inspected", Verdict.DoesNotFit, "worn-chain-on-new-teeth")]
+    [InlineData("worn", "worn", "inspected", Verdict.DoesNotFit, "worn-chain-on-worn-teeth")]
+    [InlineData("used", "worn", "inspected", Verdict.NeedsMeasuring, "chain-on-worn-teeth")]
+    [InlineData("used", "inspected", "inspected", Verdict.Fits, "worn-alike")]
+    [InlineData("inspected; over 24 pitches 307.086", "inspected", "inspected", Verdict.NeedsMeasuring, "worn-together")]
+    [InlineData("inspected; over 24 pitches 307.085", "inspected", "inspected", Verdict.Fits, "worn-alike")]
+    [InlineData("new; over 24 pitches 307.086", "new", "new", Verdict.DoesNotFit, "worn-chain-on-new-teeth")]
+    [InlineData("inspected; over 24 pitches 320", "new", "new", Verdict.Fits, "worn-alike")]
+    [InlineData("inspected; over 24 pitches 307 \u00B1 1", "new", "new", Verdict.NeedsMeasuring, "open")]
     [InlineData("inspected", "inspected", "unknown", Verdict.Fits, "worn-alike")]
     [InlineData("worn | inspected", "inspected", "unknown", Verdict.NeedsMeasuring, "open")]
     public void Chain_sprockets_and_rings_wear_as_a_set(string chain, string cassette, string rings, Verdict verdict, string reason)
@@ -124,6 +176,18 @@ public sealed class ConditionTests
         Fit fit = Of(With(Slot.Chain, $"9; condition {chain}").With(Cassette.Read($"9-speed HG; condition {cassette}")).With(Crankset.Read($"condition {rings}")), "drive-worn-as-a-set");
         Assert.Equal((verdict, reason), (fit.Verdict, fit.ReasonId));
         Assert.Equal(reason == "new-chain-on-used-teeth" || verdict != Verdict.Fits, fit.Cautions.Any(c => c.Id == "chain-worn"));
+    }
+
+    [Theory]
+    [InlineData("new", "worn", Verdict.DoesNotFit)]
+    [InlineData("new", "new", Verdict.Fits)]
+    [InlineData("worn", "new", Verdict.DoesNotFit)]
+    [InlineData("worn", "used", Verdict.NeedsMeasuring)]
+    public void A_ring_of_its_own_is_one_of_the_set(string chain, string ring, Verdict verdict)
+    {
+        Build build = With(Slot.Chain, $"9; condition {chain}").With(Cassette.Read("9-speed HG"));
+        Assert.Equal(verdict, Of(build.With(Chainring.Read($"condition {ring}")), "drive-worn-with-chainring").Verdict);
+        Assert.DoesNotContain(build.With(new Chainring()).Check().Fits, f => f.Joint!.Id == "drive-worn-with-chainring");
     }
 
     [Theory]
@@ -157,7 +221,10 @@ public sealed class ConditionTests
     [InlineData("1.5", "1.5", Verdict.Fits)]
     [InlineData("1.49", "1.5", Verdict.Unsafe)]
     [InlineData("1.79", "1.8", Verdict.Unsafe)]
-    [InlineData("unknown", "1.5", Verdict.NeedsMeasuring)]
+    [InlineData("1.19", "1.0", Verdict.Unsafe)]
+    [InlineData("1.19", "none", Verdict.Unsafe)]
+    [InlineData("1.2", "1.0", Verdict.NeedsMeasuring)]
+    [InlineData("0.9", "1.2", Verdict.Unsafe)]
     [InlineData("1.5 \u00B1 0.05", "1.5", Verdict.NeedsMeasuring)]
     [InlineData("1.7", "none", Verdict.NeedsMeasuring)]
     [InlineData("1.7", "1.19", Verdict.NeedsMeasuring)]
@@ -174,6 +241,24 @@ public sealed class ConditionTests
     }
 
     [Theory]
+    [InlineData("least thickness 1.5", false)]
+    [InlineData("thickness 1.7", false)]
+    [InlineData("thickness 1.7; least thickness 1.5", true)]
+    public void A_rotor_is_judged_once_it_was_measured_and_its_mark_read(string text, bool judged) =>
+        Assert.Equal(judged, With(Slot.RearRotor, "160; six-bolt; " + text).Check().Fits.Any(f => f.Joint!.Id == "rear-rotor-wear"));
+
+    [Theory]
+    [InlineData("0.9", "1.0", Verdict.Unsafe)]
+    [InlineData("1.39", "2.3", Verdict.Unsafe)]
+    [InlineData("1.39", "none", Verdict.Unsafe)]
+    [InlineData("1.4", "1.0", Verdict.NeedsMeasuring)]
+    [InlineData("1.39", "1.2", Verdict.Fits)]
+    [InlineData("1.39", "1.19", Verdict.Unsafe)]
+    [InlineData("1.39", "2.2", Verdict.Fits)]
+    public void A_mark_that_no_rotor_has_settles_nothing_in_a_caliper(string thickness, string mark, Verdict verdict) =>
+        Assert.Equal(verdict, Of(With(Slot.FrontRotor, $"160; thickness {thickness}; least thickness {mark}").With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.FrontBrake), "front-rotor-thickness-in-caliper").Verdict);
+
+    [Theory]
     [InlineData("", Verdict.NeedsMeasuring)]
     [InlineData("; least thickness 1.5", Verdict.Fits)]
     public void A_rotor_with_its_mark_read_is_no_longer_asked_about_in_its_caliper(string mark, Verdict verdict) =>
@@ -181,7 +266,10 @@ public sealed class ConditionTests
 
     [Theory]
     [InlineData("1.0", "aluminium", Verdict.Unsafe)]
-    [InlineData("1.01", "aluminium", Verdict.Fits)]
+    [InlineData("1.01", "aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("1.099", "aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("1.1", "aluminium", Verdict.Fits)]
+    [InlineData("1.01", "none", Verdict.Fits)]
     [InlineData("1.0 \u00B1 0.1", "aluminium", Verdict.NeedsMeasuring)]
     [InlineData("1.5", "unknown", Verdict.NeedsMeasuring)]
     [InlineData("1.5", "carbon", Verdict.NeedsMeasuring)]
