@@ -21,7 +21,8 @@ internal sealed class ChainAngleRelation : Relation, ITells
     public override ImmutableArray<Source> RestsOn => OfAngle;
 
     public override Outcome Judge(ReadOnlySpan<long> values) =>
-        values[0] == 0 || values[1] == 0 || values[2] == 0 || values[3] == 0 || Farthest(values[0], values[1], values[2]) is null ? new(Verdict.Fits, NoModel)
+        values[0] == 0 || values[1] == 0 ? new(Verdict.NeedsMeasuring, NoModel)
+        : values[2] == 0 || values[3] == 0 || Farthest(values[0], values[1], values[2]) is null ? new(Verdict.Fits, NoModel)
         : new(Verdict.Fits, FrontChainline.OfFitCode(values[0]).MostRings > 1 ? ToldFromMiddle : Told);
 
     public string Tell(string sentence, ImmutableArray<JointInput> inputs, in CandidateRow row)

@@ -22,7 +22,7 @@ internal static partial class JointInputs
 
     public static JointInput HandOf(Slot slot) => Input<BrakeLever, Hand>(slot, "hand", slot == Slot.FrontLever ? "hand of the front lever" : "hand of the rear lever", p => p.Hand, HandMeasure);
 
-    public static JointInput FixingOrNone(Slot slot) => WithNone<Wheel, RotorFixing>(slot, "rotorFixing", slot == Slot.FrontWheel ? "rotor fixing in front" : "rotor fixing behind", p => p.RotorFixing, PairChecks.NoFixing, "nothing", "Six threaded holes, or splines with a lockring.");
+    public static JointInput FixingOrNone(Slot slot) => WithNone<Wheel, RotorFixing>(slot, "rotorFixing", slot == Slot.FrontWheel ? "rotor fixing in front" : "rotor fixing behind", p => p.RotorFixing, PairChecks.NoFixing, "none", "Six threaded holes, or splines with a lockring.");
 
     public static JointInput SecondAdapter(Slot slot) => WithNone<Caliper, AdapterIncrement>(slot, "secondAdapter", "second adapter", p => p.SecondAdapter, PairChecks.NoFixing, "none", "Look at the stack between mount and caliper: \"none\" with one adapter or without.");
 }
