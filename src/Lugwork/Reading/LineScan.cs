@@ -17,6 +17,9 @@ internal sealed partial class LineScan
     private readonly int[] _after;
     private readonly bool[] _claimed;
 
+    /// <summary>The field that one figure alone was read for.</summary>
+    private readonly Dictionary<int, string> _fieldOf = [];
+
     public LineScan(Slot slot, List<SpecItem> items)
     {
         _slot = slot;
@@ -48,6 +51,7 @@ internal sealed partial class LineScan
         if (!Full)
         {
             Figures();
+            Alternatives();
             Broken();
         }
     }
@@ -263,13 +267,37 @@ internal sealed partial class LineScan
         }
 
         FieldReading reading = known.Read(text);
+        if (known.Type.Name is "SeatpostDiameter" or "SeatTubeBore" && reading.Keys.Length == 1 && !IsNominal(reading.Keys[0]))
+        {
+            Refuse(field, first, last, "no post of this diameter is listed, and the nearest is not guessed");
+            return false;
+        }
+
         if (reading.Keys is [string key])
         {
+            if (first == last)
+            {
+                _fieldOf[first] = field;
+            }
+
             Keep(field, key, first, last, assumed);
             return true;
         }
 
         Doubts.Add(new(field, reading.Keys, _items[first].Start, _items[last].End, reading.Keys.IsEmpty ? DoubtKind.Refused : DoubtKind.Several, reading.Reason));
+        return false;
+    }
+
+    private static bool IsNominal(string diameter)
+    {
+        foreach (Seating.SeatpostDiameter known in Seating.SeatpostDiameter.All)
+        {
+            if (known.FitKey == diameter)
+            {
+                return true;
+            }
+        }
+
         return false;
     }
 
@@ -289,6 +317,11 @@ internal sealed partial class LineScan
         if (!Values.TryGetValue(field, out Finding? before))
         {
             Values[field] = finding;
+        }
+        else if (before.Key == key && finding.Start >= before.Start && finding.End - before.Start <= 60 && assumed.Length == 0)
+        {
+            // Said twice beside each other: the words of both.
+            Values[field] = before with { End = Math.Max(before.End, finding.End), Assumed = before.Assumed.Length > 0 ? assumed : before.Assumed };
         }
         else if (before.Key != key)
         {

@@ -89,7 +89,7 @@ internal sealed partial class LineScan
         int topics = 0;
         for (int j = at + 1; j < _items.Count && j <= at + 8; j++)
         {
-            topics += _items[j].IsTopic && TopicIn(_items[j]) is not ("t:bb" or "t:thread" or "n:width") ? 1 : 0;
+            topics += _items[j].IsTopic && TopicIn(_items[j]) is not ("t:bb" or "t:thread" or "n:width" or "t:inner") ? 1 : 0;
             if (topics > 0 || _items[j].Clause > _items[at].Clause + 1)
             {
                 break;
@@ -149,6 +149,12 @@ internal sealed partial class LineScan
             {
                 keys.Add("T47A-77");
             }
+        }
+
+        if (kinds.Length == 1 && width >= 0 && keys.Contains($"{kinds[0]}-{_items[width].Text}"))
+        {
+            // "PF30 73" is also what the asymmetric kind is called by some; where it is meant, it is said.
+            keys = [$"{kinds[0]}-{_items[width].Text}"];
         }
 
         if (keys.Count == 1 && width >= 0)

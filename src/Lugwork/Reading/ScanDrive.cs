@@ -359,7 +359,13 @@ internal sealed partial class LineScan
             }
 
             bool teeth = _items[i].Unit == "teeth" || (i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].IsSign('x')) && _items[i + 2].IsNumber && (_items[i + 2].Unit == "teeth" || Chained(i + 2)));
-            bool ringed = largest && _items[i].Unit.Length == 0 && TopicOf(i) is "t:chainring";
+            bool pair = largest && _items[i].Unit.Length == 0 && _items[i].Value >= 34 && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i + 2].Unit.Length == 0 && _items[i + 2].Value >= 22 && _items[i].Value - _items[i + 2].Value >= 8 && TopicOf(i) is "" or "t:crank" or "t:chainring";
+            if (pair)
+            {
+                _items[i + 2].Used = true;
+            }
+
+            bool ringed = pair || largest && _items[i].Unit.Length == 0 && TopicOf(i) is "t:chainring";
             if (!teeth && !ringed)
             {
                 continue;
@@ -367,6 +373,11 @@ internal sealed partial class LineScan
 
             others += best >= 0 ? 1 : 0;
             best = best < 0 || _items[i].Value > _items[best].Value ? i : best;
+        }
+
+        for (int i = 0; i < _items.Count; i++)
+        {
+            _items[i].Used |= _items[i].Unit == "teeth";
         }
 
         if (best >= 0 && (largest || others == 0))
@@ -384,6 +395,12 @@ internal sealed partial class LineScan
 
     private void ReadBoltCircle()
     {
+        bool said = false;
+        for (int i = 0; i < _items.Count && !said; i++)
+        {
+            said = Free(i) && TopicOf(i) is "t:bcd" && _items[i].IsMillimetre && _items[i].Value is >= 50 and <= 160;
+        }
+
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (!Free(i) || _items[i].IsFraction || !_items[i].IsMillimetre || _items[i].Value is < 50 or > 160)
@@ -391,7 +408,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool topic = TopicOf(i) is "t:bcd" || Clause(i, "t:bcd");
+            bool topic = TopicOf(i) is "t:bcd" || (!said && Clause(i, "t:bcd"));
+            if (said && TopicOf(i) is not "t:bcd")
+            {
+                continue;
+            }
+
             int arms = -1;
             if (i >= 2 && _items[i - 1].IsSign('x') && Free(i - 2) && _items[i - 2].Value is 3 or 4 or 5)
             {

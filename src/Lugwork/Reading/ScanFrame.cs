@@ -25,7 +25,7 @@ internal sealed partial class LineScan
         Words("ChainGuideMount", "guideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
         Words("DropoutSlot", "rearSlot");
-        Words("CrownType", "forkCrowns", i => _items[i].IsFraction || Clause(i, "t:crown"));
+        Words("CrownType", "forkCrowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
         Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || MentionsHeadset(i)));
         Words("UseCategory", "use");
         Words("BrakeBolt", "rearBrakeHole", i => Clause(i, "t:brake"));
@@ -49,7 +49,7 @@ internal sealed partial class LineScan
         ReadRotorLimit("largestFrontRotor");
         ReadCrownSeat();
         ReadSteerer();
-        Words("CrownType", "crowns", i => _items[i].IsFraction || Clause(i, "t:crown"));
+        Words("CrownType", "crowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
         Words("RetentionLips", "frontLips");
         Words("UseCategory", "use");
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake"));
@@ -147,15 +147,6 @@ internal sealed partial class LineScan
             else if (Free(i) && metric && _items[i].Value == 10 && hanger)
             {
                 Take("hanger", "M10", i - 1, i);
-            }
-        }
-
-        // "m10 x 1" is a phrase of derailleurs too.
-        for (int i = 0; i < _items.Count; i++)
-        {
-            if (_items[i].Is("v:DerailleurMount=M10-bolt") && !Negated(i) && (Clause(i, "t:hanger") || Clause(i, "t:rearmech")))
-            {
-                Keep("hanger", "M10x1", i, i);
             }
         }
     }

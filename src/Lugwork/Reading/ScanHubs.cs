@@ -157,6 +157,7 @@ internal sealed partial class LineScan
         Say(words, Near(first, last, "m:tandem"), "tandem");
         Say(words, Near(first, last, "m:flex"), "flex");
         Say(words, road, "road");
+        Say(words, width == 120 ? Near(first, last, "m:track") : -1, "track");
         if (super < 0 && (boost >= 0 || road >= 0))
         {
             words.Add("Boost");
@@ -177,6 +178,12 @@ internal sealed partial class LineScan
             .Where(h => h.IsRear == rear && (narrow < 0 || h.FitKey is "R157-12DH" or "R150-12" or "R150-10") && (wide < 0 || h.FitKey is "R157-12W" or "F110-20B" or "F110-15B")
                 && (super < 0 || h.FitKey == "R157-12W") && (pre < 0 || h.FitKey is "F110-20") && (thruBolt < 0 || h.FitKey is "F100-TB9" or "R135-10"))
             .Select(h => h.FitKey)];
+        if (axle is 0.375m or 0.3125m)
+        {
+            int micrometres = axle == 0.375m ? 9530 : 7940;
+            keys = [.. HubStandard.All.Where(h => h.IsRear == rear && h.OldMicrometres == width * 1000 && h.Axles.Contains(micrometres)).Select(h => h.FitKey)];
+        }
+
         if (keys.IsEmpty && wide >= 0 && width == 110 && !rear)
         {
             keys = [.. HubStandard.Read(size + " Boost").Values.Where(h => !h.IsRear).Select(h => h.FitKey)];
@@ -228,9 +235,14 @@ internal sealed partial class LineScan
             return at;
         }
 
-        at = FindMark(last, term, 1);
+        at = FindMark(last, term, (_onlyHub ??= OnlyHub()) ? 4 : 1);
         return at >= 0 && !OtherThing(at) ? at : -1;
     }
+
+    private bool? _onlyHub;
+
+    /// <summary>The line is about hub ends and nothing else.</summary>
+    private bool OnlyHub() => !_items.Exists(i => i.IsTopic && TopicIn(i) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard"));
 
     /// <summary>The clause of a mark is about another part or has its own hub figures.</summary>
     private bool OtherThing(int mark)
@@ -253,7 +265,7 @@ internal sealed partial class LineScan
 
     private int HubMark(int i)
     {
-        foreach (string term in new[] { "m:qr", "m:thru", "m:nutted", "m:boost", "m:superboost", "m:thrubolt" })
+        foreach (string term in new[] { "m:qr", "m:thru", "m:nutted", "m:boost", "m:superboost", "m:thrubolt", "m:tandem", "m:track" })
         {
             if (Near(i, i, term) is >= 0 and int at)
             {

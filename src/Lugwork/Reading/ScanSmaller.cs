@@ -45,6 +45,7 @@ internal sealed partial class LineScan
                 break;
             case "rearDerailleur":
                 Words("DerailleurMount", "mount");
+                ReadMountBolt();
                 Words("ShiftSignal", "signal");
                 TakeSpeeds("chain");
                 Words("ActuationFamily", "actuation");
@@ -61,6 +62,19 @@ internal sealed partial class LineScan
             default:
                 ReadSmallest();
                 break;
+        }
+    }
+
+    /// <summary>M10 x 1, the bolt of a derailleur that hangs from a hanger.</summary>
+    private void ReadMountBolt()
+    {
+        for (int i = 1; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].Value == 10 && _items[i].Glued && _items[i - 1].Text == "m")
+            {
+                int last = Pair(i, out int second) && _items[second].Value == 1 ? second : i;
+                Keep("mount", "M10-bolt", i - 1, last);
+            }
         }
     }
 
@@ -135,7 +149,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             // Metres of tape and numbers of pieces are of no interface; a bare figure has to be a likely one.
-            if (Free(i) && _items[i].IsMillimetre && !TopicOf(i).StartsWith("n:bottle", StringComparison.Ordinal) && !(i + 1 < _items.Count && _items[i + 1].Text == "m" && _items[i + 1].Glued)
+            if (Free(i) && _items[i].IsMillimetre && !TopicOf(i).StartsWith("n:bottle", StringComparison.Ordinal) && !(i + 1 < _items.Count && _items[i + 1].Text == "m")
                 && (_items[i].Unit == "mm" || (_items[i].Value >= least && _items[i].Value <= most)) && !(i > 0 && _items[i - 1].IsSign('x') && _items[i].Unit.Length == 0) && TopicOf(i) is not ("t:valvehole" or "t:inner" or "t:rim"))
             {
                 Length(field, i);
@@ -169,7 +183,9 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (Pair(i, out int second) && !InTriple(i) && _items[i].IsMillimetre && _items[second].IsMillimetre && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal) && TopicOf(i) is not "t:rails")
+            bool slash = Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].Value < 40 && _items[i + 2].Value >= 200;
+            int second = i + 2;
+            if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal) && TopicOf(i) is not "t:rails")
             {
                 (int small, int large) = _items[i].Value < _items[second].Value ? (i, second) : (second, i);
                 if (_items[large].Value < 40 && TopicOf(i) is "")

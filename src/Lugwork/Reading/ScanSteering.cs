@@ -233,7 +233,8 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             bool steerer = topic == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
-            if (_items[i].IsFraction || _items[i].IsInch || (steerer && _items[i].Unit.Length == 0 && _items[i].Value < 2))
+            bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
+            if (_items[i].IsFraction || _items[i].IsInch || ((steerer || follows) && _items[i].Unit.Length == 0 && _items[i].Value < 2))
             {
                 if (_items[i].Value >= 2.5m)
                 {
@@ -245,7 +246,7 @@ internal sealed partial class LineScan
                     continue;
                 }
 
-                if (topic is "" or "t:steerer" or "t:fork" || steerer)
+                if (topic is "" or "t:steerer" or "t:fork" || steerer || follows)
                 {
                     sizes.Add((InchName(_items[i].Value), i));
                 }
@@ -382,12 +383,12 @@ internal sealed partial class LineScan
                     _claimed[mark] = true;
                 }
             }
-            else if (topic is "t:steerer")
+            else if (topic is "t:steerer" or "t:headset" or "t:headtube" or "t:fork" || (Link(i) is > 0 and int at && _items[at - 1].Start == _items[at].Start && _items[at - 1].Is("t:steerer")))
             {
                 _claimed[Link(i)] = true;
                 Fixing(i, inch);
             }
-            else if (topic is "t:bar" or "t:clamp")
+            else if (topic is "t:bar" or "t:clamp" || (Link(i) >= 0 && _items[Link(i)].Is("t:bar")))
             {
                 _claimed[Link(i)] = true;
                 Take("bar", inch ? InchName(_items[i].Value) + " in" : _items[i].Text, i, i);

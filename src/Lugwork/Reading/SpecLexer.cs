@@ -73,6 +73,10 @@ internal static class SpecLexer
             if (c != SpecFold.Nothing && length < word.Length)
             {
                 word[length++] = c;
+                if (text[i] == '\u00DF' && length < word.Length)
+                {
+                    word[length++] = 's';
+                }
             }
 
             i++;
