@@ -84,6 +84,10 @@ public sealed class SpecLine
     /// <summary>The values and doubts in words, one a line.</summary>
     public override string ToString() => string.Join(Environment.NewLine, Values.Select(v => v.ToString()).Concat(Doubts.Select(d => d.ToString())));
 
+    /// <summary>A row that is longer than rows may be.</summary>
+    internal static SpecLine TooLong(Slot? slot, string text) =>
+        new(slot, [], [new SpecDoubt { Kind = SpecDoubtKind.Refused, Slot = slot, Reason = "the row is too long", Span = new(0, text.Length), Words = text[..200] }], []);
+
     private static SpecLine OfField(Slot slot, SpecField field, FieldReading reading, ReadOnlySpan<char> text, int from)
     {
         SpecSpan span = new(from, text.Length - from);
