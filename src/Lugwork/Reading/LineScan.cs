@@ -10,6 +10,11 @@ internal sealed partial class LineScan
 
     private const int MostFindings = 200;
 
+    /// <summary>A line with more figures that would be values than this is no line of a sheet.</summary>
+    private const int MostTakes = 1_000;
+
+    private int _takes;
+
     private readonly Slot _slot;
     private readonly List<SpecItem> _items;
     private readonly Dictionary<string, SpecField> _fields;
@@ -32,12 +37,12 @@ internal sealed partial class LineScan
     }
 
     /// <summary>Values by field, one each.</summary>
-    public Dictionary<string, Finding> Values { get; } = new(StringComparer.Ordinal);
+    public Dictionary<string, LineFinding> Values { get; } = new(StringComparer.Ordinal);
 
     /// <summary>What can be several, and what was refused.</summary>
-    public List<Doubt> Doubts { get; } = [];
+    public List<LineDoubt> Doubts { get; } = [];
 
-    private bool Full => Values.Count + Doubts.Count > MostFindings;
+    private bool Full => Values.Count + Doubts.Count > MostFindings || _takes > MostTakes;
 
     public void Run()
     {
@@ -143,6 +148,13 @@ internal sealed partial class LineScan
         int before = _before[i];
         int after = _after[i];
         bool here = before >= 0 && _items[before].Clause == item.Clause;
+
+        // "Inner width of the rim 30": the closer word, not the part behind it.
+        if (here && IsHead(_items[before]) && _before[before] is >= 0 and int closer && _items[closer].Clause == item.Clause && !IsHead(_items[closer]) && before - closer <= 4 && !Claimed(closer, i) && !Parted(closer, before))
+        {
+            before = closer;
+        }
+
         if (here && after >= 0)
         {
             bool adjacent = after == i + 1 || (after == i + 2 && _items[i + 1].Kind == SpecTokenKind.Word);
@@ -161,6 +173,20 @@ internal sealed partial class LineScan
         }
 
         return !Claimed(before, i) || HasMark(i, "m:max") || HasMark(i, "m:min") ? before : -1;
+    }
+
+    /// <summary>A colon or a sign of equality stands between: what is before it is a heading.</summary>
+    private bool Parted(int from, int to)
+    {
+        for (int j = from + 1; j < to; j++)
+        {
+            if (_items[j].IsSign(':') || _items[j].IsSign('='))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private bool Claimed(int topic, int number)
@@ -223,7 +249,7 @@ internal sealed partial class LineScan
         int clause = _items[i].Clause;
         for (int step = 0; step <= Reach; step++)
         {
-            foreach (int j in new[] { i - step, i + step })
+            foreach (int j in (ReadOnlySpan<int>)[i - step, i + step])
             {
                 if (j >= 0 && j < _items.Count && Math.Abs(_items[j].Clause - clause) <= clauses && _items[j].Is(term) && !Negated(j))
                 {
@@ -256,7 +282,7 @@ internal sealed partial class LineScan
     /// <summary>Reads the text for a field and keeps what comes of it: a value, a doubt or a refusal.</summary>
     private bool Take(string field, string text, int first, int last, string assumed = "")
     {
-        if (!_fields.TryGetValue(field, out SpecField? known))
+        if (!_fields.TryGetValue(field, out SpecField? known) || Counted())
         {
             return false;
         }
@@ -284,8 +310,19 @@ internal sealed partial class LineScan
             return true;
         }
 
-        Doubts.Add(new(field, reading.Keys, _items[first].Start, _items[last].End, reading.Keys.IsEmpty ? DoubtKind.Refused : DoubtKind.Several, reading.Reason));
+        Doubts.Add(new(field, reading.Keys, _items[first].Start, _items[last].End, reading.Keys.IsEmpty ? LineDoubtKind.Refused : LineDoubtKind.Several, reading.Reason));
         return false;
+    }
+
+    /// <summary>Counts what would be a value; true where there are too many of them, which is a doubt of its own.</summary>
+    private bool Counted()
+    {
+        if (++_takes == MostTakes + 1)
+        {
+            Doubts.Add(new("", [], _items[0].Start, _items[^1].End, LineDoubtKind.Refused, "there are too many figures for one line"));
+        }
+
+        return _takes > MostTakes;
     }
 
     private static bool IsNominal(string diameter)
@@ -303,7 +340,7 @@ internal sealed partial class LineScan
 
     private void Keep(string field, string key, int first, int last, string assumed = "")
     {
-        if (Full)
+        if (Full || Counted())
         {
             return;
         }
@@ -313,8 +350,8 @@ internal sealed partial class LineScan
             _items[i].Used = true;
         }
 
-        Finding finding = new(field, key, _items[first].Start, _items[last].End, assumed);
-        if (!Values.TryGetValue(field, out Finding? before))
+        LineFinding finding = new(field, key, _items[first].Start, _items[last].End, assumed);
+        if (!Values.TryGetValue(field, out LineFinding? before))
         {
             Values[field] = finding;
         }
@@ -325,7 +362,7 @@ internal sealed partial class LineScan
         }
         else if (before.Key != key)
         {
-            Doubts.Add(new(field, [before.Key, key], finding.Start, finding.End, DoubtKind.Conflict, "the line says two different values"));
+            Doubts.Add(new(field, [before.Key, key], finding.Start, finding.End, LineDoubtKind.Conflict, "the line says two different values"));
         }
         else if (before.Assumed.Length > 0 && assumed.Length == 0)
         {
@@ -340,10 +377,10 @@ internal sealed partial class LineScan
             _items[i].Used = true;
         }
 
-        Doubts.Add(new(field, keys, _items[first].Start, _items[last].End, DoubtKind.Several, reason));
+        Doubts.Add(new(field, keys, _items[first].Start, _items[last].End, LineDoubtKind.Several, reason));
     }
 
-    private void Refuse(string field, int first, int last, string reason, DoubtKind kind = DoubtKind.Refused)
+    private void Refuse(string field, int first, int last, string reason, LineDoubtKind kind = LineDoubtKind.Refused)
     {
         for (int i = first; i <= last; i++)
         {
@@ -414,18 +451,18 @@ internal sealed partial class LineScan
     /// <summary>Drops what a closer reading of the same field makes needless: a kind without its size beside one with it.</summary>
     private void Settle(string field)
     {
-        if (Values.ContainsKey(field))
+        if (Values.TryGetValue(field, out LineFinding? found))
         {
-            Doubts.RemoveAll(d => d.Field == field && d.Kind == DoubtKind.Several && d.Keys.Contains(Values[field].Key));
+            Doubts.RemoveAll(d => d.Field == field && d.Kind == LineDoubtKind.Several && d.Keys.Contains(found.Key));
         }
     }
 }
 
 /// <summary>A value that was read, before it is told.</summary>
-internal sealed record Finding(string Field, string Key, int Start, int End, string Assumed);
+internal sealed record LineFinding(string Field, string Key, int Start, int End, string Assumed);
 
 /// <summary>Why something was not accepted.</summary>
-internal enum DoubtKind
+internal enum LineDoubtKind
 {
     Several,
     Conflict,
@@ -435,4 +472,4 @@ internal enum DoubtKind
 }
 
 /// <summary>What was not accepted, and what it can be.</summary>
-internal sealed record Doubt(string Field, ImmutableArray<string> Keys, int Start, int End, DoubtKind Kind, string Reason);
+internal sealed record LineDoubt(string Field, ImmutableArray<string> Keys, int Start, int End, LineDoubtKind Kind, string Reason);

@@ -9,6 +9,7 @@ internal static class MarkWords
         ("m:thru", "thru axle, through axle, thru axel, thruaxle, thru, thru axles, ta, e thru, steckachse, steckachsen, axe traversant, axes traversants, traversant, eje pasante, pasante, perno passante, passante, asse passante, steekas, steekassen"),
         ("m:thru m:rear", "axe arriere traversant, eje trasero pasante, perno posteriore passante, achterste steekas"),
         ("m:nutted", "nutted, solid axle, bolt on, bolted, bolt, vollachse, verschraubt, axe plein, a ecrous, eje macizo, de tuercas, perno pieno, a dadi, massieve as, moeras, asmoer"),
+        ("m:nothing", "new old stock, old stock"),
         ("m:track", "track, bahn, piste, pista, baan, baanfiets"),
         ("m:thrubolt", "thru bolt, through bolt"),
         ("m:superboost", "super boost, superboost, super boost plus"),

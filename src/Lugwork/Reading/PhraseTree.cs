@@ -5,7 +5,7 @@ namespace Lugwork.Reading;
 /// <summary>Phrases by their words; the longest one at a place is found in time that does not depend on how many there are.</summary>
 internal sealed class PhraseTree
 {
-    private readonly Node _root = new();
+    private readonly PhraseNode _root = new();
 
     private readonly Dictionary<string, string> _near = new(StringComparer.Ordinal);
 
@@ -27,7 +27,7 @@ internal sealed class PhraseTree
     /// <summary>Adds the terms to a phrase; false where it is empty or too long. A word of the user's own takes the place of what the library says.</summary>
     public bool TryAdd(string phrase, ImmutableArray<string> terms, bool own)
     {
-        Node at = _root;
+        PhraseNode at = _root;
         int words = 0;
         bool letters = false;
         string only = "";
@@ -45,7 +45,7 @@ internal sealed class PhraseTree
                 return false;
             }
 
-            at = at.Next.TryGetValue(token.Text, out Node? next) ? next : at.Next[token.Text] = new Node();
+            at = at.Next.TryGetValue(token.Text, out PhraseNode? next) ? next : at.Next[token.Text] = new PhraseNode();
         }
 
         if (words == 0 || !letters)
@@ -68,7 +68,7 @@ internal sealed class PhraseTree
     {
         ImmutableArray<string> found = default;
         behind = from;
-        Node at = _root;
+        PhraseNode at = _root;
         int words = 0;
         for (int i = from; i < tokens.Count && words < SpecVocabulary.MostWords; i++)
         {
@@ -78,7 +78,7 @@ internal sealed class PhraseTree
                 continue;
             }
 
-            if (!at.Next.TryGetValue(token.Text, out Node? next) || (token.IsNumber && token.IsFraction))
+            if (!at.Next.TryGetValue(token.Text, out PhraseNode? next) || (token.IsNumber && token.IsFraction))
             {
                 break;
             }
@@ -111,12 +111,12 @@ internal sealed class PhraseTree
             }
         }
 
-        return meant is { Length: > 0 } && _root.Next.TryGetValue(meant, out Node? node) ? node.Terms : default;
+        return meant is { Length: > 0 } && _root.Next.TryGetValue(meant, out PhraseNode? node) ? node.Terms : default;
     }
 
     /// <summary>The terms of one whole word; default where it is no phrase by itself.</summary>
     public ImmutableArray<string> Alone(string word) =>
-        _alone.Contains(word) && _root.Next.TryGetValue(word, out Node? node) ? node.Terms : default;
+        _alone.Contains(word) && _root.Next.TryGetValue(word, out PhraseNode? node) ? node.Terms : default;
 
     private void Spell(string word, string term)
     {
@@ -136,18 +136,18 @@ internal sealed class PhraseTree
     /// <summary>Hyphens and the like between the words of a phrase say nothing.</summary>
     private static bool Passed(SpecToken token) => token.Glued && (token.Is('-') || token.Is('_') || token.Is('.') || token.Is('\'')) ;
 
-    private static void Copy(Node from, Node to)
+    private static void Copy(PhraseNode from, PhraseNode to)
     {
         to.Terms = from.Terms;
-        foreach ((string word, Node next) in from.Next)
+        foreach ((string word, PhraseNode next) in from.Next)
         {
-            Copy(next, to.Next[word] = new Node());
+            Copy(next, to.Next[word] = new PhraseNode());
         }
     }
 
-    private sealed class Node
+    private sealed class PhraseNode
     {
-        public Dictionary<string, Node> Next { get; } = new(StringComparer.Ordinal);
+        public Dictionary<string, PhraseNode> Next { get; } = new(StringComparer.Ordinal);
 
         public ImmutableArray<string> Terms { get; set; }
     }

@@ -214,7 +214,7 @@ internal sealed partial class LineScan
 
             if (family.Length > 0 && family != kind)
             {
-                Refuse("family", at, i, "two families are named", DoubtKind.Conflict);
+                Refuse("family", at, i, "two families are named", LineDoubtKind.Conflict);
                 return;
             }
 
@@ -224,7 +224,7 @@ internal sealed partial class LineScan
         }
 
         Settle("family");
-        Doubts.RemoveAll(d => d.Field == "family" && d.Kind == DoubtKind.Several && family.Length > 0);
+        Doubts.RemoveAll(d => d.Field == "family" && d.Kind == LineDoubtKind.Several && family.Length > 0);
         ReadBracketWidths(at, width);
         ReadSpindleSeat();
     }

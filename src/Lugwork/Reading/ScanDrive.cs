@@ -273,7 +273,7 @@ internal sealed partial class LineScan
         Words("ChainSize", "size");
         bool said = Values.ContainsKey("size");
         string before = said ? Values["size"].Key : "";
-        Finding? width = said ? Values["size"] : null;
+        LineFinding? width = said ? Values["size"] : null;
         Values.Remove("size");
         bool speeds = TakeSpeeds("size");
         if (speeds && said && Values["size"].Key != before)

@@ -15,8 +15,8 @@ internal sealed partial class LineScan
                     continue;
                 }
 
-                OutsideFamily? family = OutsideFamily.Find(term[2..]);
-                Refuse("", i, i, family is null ? "this is outside the library" : $"{family.TradeName}: {(family.State == KnownState.FrameSpecific ? "only the frame maker's own part goes here" : "outside the library")}", DoubtKind.Outside);
+                OutsideFamily? family = OutsideFamily.Find(term.AsSpan(2));
+                Refuse("", i, i, family is null ? "this is outside the library" : $"{family.TradeName}: {(family.State == KnownState.FrameSpecific ? "only the frame maker's own part goes here" : "outside the library")}", LineDoubtKind.Outside);
                 return true;
             }
         }
@@ -171,7 +171,7 @@ internal sealed partial class LineScan
         }
 
         if (listed && _fieldOf.TryGetValue(used, out string? field) && _fields[field].Type.Name != nameof(Dimension)
-            && _fields[field].Read(_items[other].Figure).Keys is [string key] && Values.TryGetValue(field, out Finding? value) && value.Key != key
+            && _fields[field].Read(_items[other].Figure).Keys is [string key] && Values.TryGetValue(field, out LineFinding? value) && value.Key != key
             && (Link(other) < 0 || Link(other) == Link(used) || _claimed[Link(other)]))
         {
             Several(field, [value.Key, key], first, second, "two sizes are listed for one thing");
@@ -185,7 +185,7 @@ internal sealed partial class LineScan
         {
             if (_items[i] is { IsNumber: true, IsBroken: true } item && item.Unit is not ("g" or "kg" or "w") && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal))
             {
-                Refuse("", i, i, "a figure is broken off, doubtful or far too long", DoubtKind.Broken);
+                Refuse("", i, i, "a figure is broken off, doubtful or far too long", LineDoubtKind.Broken);
                 return;
             }
         }

@@ -69,7 +69,7 @@ internal sealed partial class LineScan
                 {
                     if (Free(j) && TopicOf(j) == "t:travel" && Link(j) != i)
                     {
-                        Refuse("travel", j, j, "the line says that there is none, and a figure", DoubtKind.Conflict);
+                        Refuse("travel", j, j, "the line says that there is none, and a figure", LineDoubtKind.Conflict);
                         return;
                     }
                 }

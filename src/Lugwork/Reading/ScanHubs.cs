@@ -46,6 +46,11 @@ internal sealed partial class LineScan
         ReadWidths(field, rear, found);
         foreach ((decimal width, decimal axle, int first, int last) in found)
         {
+            if (Full || Counted())
+            {
+                break;
+            }
+
             TakeHub(field, rear, width, axle, first, last);
         }
 
@@ -285,7 +290,7 @@ internal sealed partial class LineScan
     {
         for (int step = 1; step <= Reach; step++)
         {
-            foreach (int j in new[] { width - step, width + step })
+            foreach (int j in (ReadOnlySpan<int>)[width - step, width + step])
             {
                 if (Free(j) && Math.Abs(_items[j].Clause - _items[width].Clause) <= 2 && _items[j].IsMillimetre && Array.IndexOf(AxleSizes, _items[j].Value) >= 0
                     && !(j > 0 && _items[j - 1].IsSign('x')) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && (HubMark(j) >= 0 || TopicOf(j) is "t:axle"))
@@ -369,6 +374,8 @@ internal sealed partial class LineScan
                 Take(field, "M" + _items[i].Text, i - 1, i);
             }
         }
+
+        Settle(field);
     }
 
     /// <summary>A pitch by its word or its letter: "P1.0", "pitch 1.5".</summary>

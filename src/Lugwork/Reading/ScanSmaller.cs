@@ -206,6 +206,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
+            topic = topic == "t:length" && _items[i].Value < 40 ? "" : topic;
             bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material";
             if (_items[i].IsDiameter || (own && _items[i].Value is > 18 and < 40))
             {
@@ -298,7 +299,7 @@ internal sealed partial class LineScan
         (decimal a, decimal b) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
         if (trunnion && eyelet)
         {
-            Refuse(field, i, second, "the line says both eyelet and trunnion", DoubtKind.Conflict);
+            Refuse(field, i, second, "the line says both eyelet and trunnion", LineDoubtKind.Conflict);
             return;
         }
 

@@ -130,9 +130,17 @@ internal sealed partial class LineScan
         (_, _, int first, int last) = found[k];
         int from = k > 0 ? found[k - 1].Last + 1 : Math.Max(0, first - 5);
         int to = k + 1 < found.Count ? found[k + 1].First - 1 : Math.Min(_items.Count - 1, last + 5);
+
+        // "IS42 upper, IS52 lower": the words stand behind the codes where one stands behind the last.
+        bool behind = false;
+        for (int j = found[^1].Last + 1; j < _items.Count && j <= found[^1].Last + 3 && !behind; j++)
+        {
+            behind = _items[j].Is("m:upper") || _items[j].Is("m:lower");
+        }
+
         for (int step = 1; step <= 5; step++)
         {
-            foreach (int j in new[] { first - step, last + step })
+            foreach (int j in behind ? (ReadOnlySpan<int>)[last + step] : [first - step, last + step])
             {
                 bool before = j < first;
                 if (j < from || j > to || _items[j].Clause != _items[before ? first : last].Clause)
@@ -231,8 +239,8 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            string topic = TopicOf(i);
-            bool steerer = topic == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
+            string topic = Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause ? TopicIn(_items[link]) : "";
+            bool steerer = topic == "t:steerer" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
             bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
             if (_items[i].IsFraction || _items[i].IsInch || ((steerer || follows) && _items[i].Unit.Length == 0 && _items[i].Value < 2))
             {

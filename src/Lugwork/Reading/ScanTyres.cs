@@ -92,7 +92,7 @@ internal sealed partial class LineScan
             }
             else if (text.Length > 3 && char.IsLetter(text[3]) && text.Contains(" x ", StringComparison.Ordinal))
             {
-                text = string.Concat(text[..3], text.AsSpan(4), text.AsSpan(3, 1));
+                text = string.Concat(text.AsSpan(0, 3), text.AsSpan(4), text.AsSpan(3, 1));
             }
 
             text = text.Replace(" ", "", StringComparison.Ordinal);

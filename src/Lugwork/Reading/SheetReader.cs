@@ -9,7 +9,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
     private readonly List<SpecDoubt> _doubts = [];
     private readonly List<string> _leftovers = [];
 
-    public List<SheetText.Line> LinesOf(string text)
+    public List<SheetLine> LinesOf(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         if (text.Length > SpecSheet.MostCharacters)
@@ -22,9 +22,9 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
     }
 
     /// <summary>The end of the wheel that the sheet says first.</summary>
-    public Slot? WheelOf(List<SheetText.Line> lines)
+    public Slot? WheelOf(List<SheetLine> lines)
     {
-        foreach (SheetText.Line line in lines)
+        foreach (SheetLine line in lines)
         {
             List<SpecItem> items = ItemCutter.Cut(line.Text, vocabulary);
             bool front = items.Exists(i => i.Is("m:front"));
@@ -38,9 +38,9 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         return null;
     }
 
-    public SpecSheet Read(List<SheetText.Line> lines, Slot? slot, bool complete)
+    public SpecSheet Read(List<SheetLine> lines, Slot? slot, bool complete)
     {
-        foreach (SheetText.Line line in lines)
+        foreach (SheetLine line in lines)
         {
             ReadLine(line, complete ? SlotOf(line.Text) : slot);
         }
@@ -55,7 +55,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         return (sign > 0 ? SlotFinder.Of(ItemCutter.Cut(line.AsSpan(0, sign), vocabulary)) : null) ?? SlotFinder.Of(ItemCutter.Cut(line, vocabulary));
     }
 
-    private void ReadLine(SheetText.Line line, Slot? slot)
+    private void ReadLine(SheetLine line, Slot? slot)
     {
         SpecLine read = SpecLine.Read(slot, line.Text.AsSpan(), vocabulary);
         foreach (SpecValue value in read.Values)
@@ -87,7 +87,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         }
     }
 
-    private static SpecSpan Place(SheetText.Line line, SpecSpan span)
+    private static SpecSpan Place(SheetLine line, SpecSpan span)
     {
         if (span.Length == 0 || span.End > line.At.Length)
         {

@@ -6,12 +6,9 @@ namespace Lugwork.Reading;
 /// <summary>The lines of a sheet without tags and bullets, each with the place of its characters in the original.</summary>
 internal static class SheetText
 {
-    /// <summary>A line as it is read, and where in the original each of its characters stands.</summary>
-    internal sealed record Line(string Text, int[] At);
-
-    public static List<Line> Lines(string text)
+    public static List<SheetLine> Lines(string text)
     {
-        List<Line> lines = [];
+        List<SheetLine> lines = [];
         StringBuilder line = new();
         List<int> at = [];
         bool tagged = IsTagged(text);
@@ -71,7 +68,7 @@ internal static class SheetText
     }
 
     /// <summary>A tag ends a line, parts a key from its value, or says nothing.</summary>
-    private static void Tag(ReadOnlySpan<char> tag, int at, StringBuilder line, List<int> places, List<Line> lines)
+    private static void Tag(ReadOnlySpan<char> tag, int at, StringBuilder line, List<int> places, List<SheetLine> lines)
     {
         bool closes = tag.StartsWith("/");
         ReadOnlySpan<char> name = closes ? tag[1..] : tag;
@@ -93,7 +90,7 @@ internal static class SheetText
         }
     }
 
-    private static void Break(StringBuilder line, List<int> at, List<Line> lines)
+    private static void Break(StringBuilder line, List<int> at, List<SheetLine> lines)
     {
         int start = 0;
         int end = line.Length;
@@ -117,3 +114,6 @@ internal static class SheetText
         at.Clear();
     }
 }
+
+/// <summary>A line as it is read, and where in the original each of its characters stands.</summary>
+internal sealed record SheetLine(string Text, int[] At);

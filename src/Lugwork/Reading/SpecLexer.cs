@@ -44,7 +44,7 @@ internal static class SpecLexer
 
     private static bool BeforeFigure(ReadOnlySpan<char> text, int at)
     {
-        for (int i = at + 1; i < text.Length && i < at + 4; i++)
+        for (int i = at + 1; i < text.Length && i < at + 12; i++)
         {
             char c = SpecFold.Of(text[i]);
             if (char.IsAsciiDigit(c))

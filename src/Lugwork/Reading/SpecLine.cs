@@ -74,10 +74,20 @@ public sealed class SpecLine
     /// <summary>Reads a line.</summary>
     /// <param name="hint">The part that it is about, where that is known.</param>
     /// <param name="text">Any text.</param>
-    /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
-    public static SpecLine Read(Slot? hint, string text, SpecVocabulary? vocabulary = null)
+    public static SpecLine Read(Slot? hint, string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        return Read(hint, text.AsSpan());
+    }
+
+    /// <summary>Reads a line by the words of a vocabulary.</summary>
+    /// <param name="hint">The part that it is about, where that is known.</param>
+    /// <param name="text">Any text.</param>
+    /// <param name="vocabulary">The words to read by.</param>
+    public static SpecLine Read(Slot? hint, string text, SpecVocabulary vocabulary)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(vocabulary);
         return Read(hint, text.AsSpan(), vocabulary);
     }
 
@@ -92,7 +102,7 @@ public sealed class SpecLine
     {
         SpecSpan span = new(from, text.Length - from);
         return reading.Keys is [string key]
-            ? new(slot, [Value(slot, field.Type, new Finding(field.Key, key, span.Start, span.End, ""), text)], [], [])
+            ? new(slot, [Value(slot, field.Type, new LineFinding(field.Key, key, span.Start, span.End, ""), text)], [], [])
             : new(slot, [], [new SpecDoubt { Kind = reading.Keys.IsEmpty ? SpecDoubtKind.Refused : SpecDoubtKind.Ambiguous, Slot = slot, Field = field.Key, Readings = reading.Keys, Reason = reading.Reason, Span = span, Words = text[from..].ToString() }], []);
     }
 
@@ -102,7 +112,7 @@ public sealed class SpecLine
         if (scan.Doubts.Count == 0 && scan.Values.Count > 0)
         {
             ImmutableArray<SpecValue>.Builder values = ImmutableArray.CreateBuilder<SpecValue>(scan.Values.Count);
-            foreach (Finding finding in scan.Values.Values)
+            foreach (LineFinding finding in scan.Values.Values)
             {
                 values.Add(Value(slot, fields[finding.Field].Type, finding, text));
             }
@@ -116,16 +126,16 @@ public sealed class SpecLine
         }
 
         ImmutableArray<SpecDoubt>.Builder doubts = ImmutableArray.CreateBuilder<SpecDoubt>(scan.Doubts.Count);
-        foreach (Doubt doubt in scan.Doubts)
+        foreach (LineDoubt doubt in scan.Doubts)
         {
             doubts.Add(new SpecDoubt
             {
                 Kind = doubt.Kind switch
                 {
-                    DoubtKind.Several => SpecDoubtKind.Ambiguous,
-                    DoubtKind.Conflict => SpecDoubtKind.Contradiction,
-                    DoubtKind.Outside => SpecDoubtKind.OutsideTheLibrary,
-                    DoubtKind.Broken => SpecDoubtKind.BrokenFigure,
+                    LineDoubtKind.Several => SpecDoubtKind.Ambiguous,
+                    LineDoubtKind.Conflict => SpecDoubtKind.Contradiction,
+                    LineDoubtKind.Outside => SpecDoubtKind.OutsideTheLibrary,
+                    LineDoubtKind.Broken => SpecDoubtKind.BrokenFigure,
                     _ => SpecDoubtKind.Refused,
                 },
                 Slot = slot,
@@ -140,7 +150,7 @@ public sealed class SpecLine
         return new(slot, [], doubts.ToImmutable(), []);
     }
 
-    private static SpecValue Value(Slot slot, FieldType type, Finding finding, ReadOnlySpan<char> text) => new()
+    private static SpecValue Value(Slot slot, FieldType type, LineFinding finding, ReadOnlySpan<char> text) => new()
     {
         Slot = slot,
         Field = finding.Field,

@@ -62,7 +62,7 @@ public sealed class SpecSheet
     public static SpecSheet ReadWheel(string text, SpecVocabulary? vocabulary = null)
     {
         SheetReader reader = new(vocabulary ?? SpecVocabulary.Default);
-        List<SheetText.Line> lines = reader.LinesOf(text);
+        List<SheetLine> lines = reader.LinesOf(text);
         return reader.Read(lines, reader.WheelOf(lines), complete: false);
     }
 
@@ -90,7 +90,7 @@ public sealed class SpecSheet
     /// <param name="slot">The part; null for a complete bicycle.</param>
     /// <param name="attributes">The pairs, in any order.</param>
     /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
-    public static SpecSheet Read(Slot? slot, IEnumerable<KeyValuePair<string, string>> attributes, SpecVocabulary? vocabulary = null)
+    public static SpecSheet ReadAttributes(Slot? slot, IEnumerable<KeyValuePair<string, string>> attributes, SpecVocabulary? vocabulary = null)
     {
         ArgumentNullException.ThrowIfNull(attributes);
         string text = string.Join('\n', attributes.Select(a => $"{OneLine(a.Key)}: {OneLine(a.Value)}"));
