@@ -13,6 +13,9 @@ internal sealed partial class LineScan
     /// <summary>A line with more figures that would be values than this is no line of a sheet.</summary>
     private const int MostTakes = 1_000;
 
+    /// <summary>More figures than this are no line either: each is looked at with what stands around it.</summary>
+    private const int MostFigures = 5_000;
+
     private int _takes;
 
     private readonly Slot _slot;
@@ -46,6 +49,12 @@ internal sealed partial class LineScan
 
     public void Run()
     {
+        if (_items.Count(i => i.IsNumber) > MostFigures)
+        {
+            Doubts.Add(new("", [], _items[0].Start, _items[^1].End, LineDoubtKind.Refused, "there are too many figures for one line"));
+            return;
+        }
+
         if (Outside())
         {
             return;

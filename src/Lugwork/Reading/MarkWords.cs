@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Reading;
 
 /// <summary>Words that do not name a part or a field but tell its kinds apart, in six languages, and units.</summary>
 internal static class MarkWords
 {
-    public static readonly (string Term, string Words)[] Rows =
+    public static ImmutableArray<(string Term, string Words)> Rows { get; } =
     [
         ("m:qr", "qr, q r, quick release, quickrelease, quick releases, skewer, skewers, schnellspanner, schnellspannachse, schnellspann, blocage rapide, serrage rapide, attache rapide, cierre rapido, bloqueo rapido, sgancio rapido, bloccaggio rapido, snelspanner, snelspan, snelspanas"),
         ("m:thru", "thru axle, through axle, thru axel, thruaxle, thru, thru axles, ta, e thru, steckachse, steckachsen, axe traversant, axes traversants, traversant, eje pasante, pasante, perno passante, passante, asse passante, steekas, steekassen"),

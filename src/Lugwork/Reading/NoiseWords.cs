@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Reading;
 
 /// <summary>Things that have figures and no interface: a figure beside one of these words is left alone.</summary>
 internal static class NoiseWords
 {
-    public static readonly (string Term, string Words)[] Rows =
+    public static ImmutableArray<(string Term, string Words)> Rows { get; } =
     [
         ("n:width", "width, wide, breite, breit, largeur, large, ancho, anchura, de ancho, larghezza, largo mm, breedte, breed"),
         ("n:weight", "weight, gewicht, poids, peso, masse, weighs, wiegt, pese, pesa, weegt"),

@@ -22,6 +22,7 @@ internal static class SpecFields
         return All.Value[slot];
     }
 
+    /// <summary>One field of a part by its key.</summary>
     /// <exception cref="ArgumentException">The part has no such field, or it is one that only sets others.</exception>
     public static SpecField Of(Slot slot, string field) =>
         Of(slot).TryGetValue(field ?? "", out SpecField? found) ? found : throw new ArgumentException($"a {slot} has no field {field}", nameof(field));

@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Reading;
 
 /// <summary>What a spec line can be about, in six languages. A word of the trade is common practice; the term before it says what a figure beside it means.</summary>
 internal static class TopicWords
 {
-    public static readonly (string Term, string Words)[] Rows =
+    public static ImmutableArray<(string Term, string Words)> Rows { get; } =
     [
         ("t:frame", "frame, frameset, frame set, rahmen, rahmenset, cadre, kit cadre, cuadro, telaio, raam, fietsframe"),
         ("t:fork", "fork, forks, suspension fork, gabel, federgabel, starrgabel, fourche, horquilla, forcella, voorvork, vork, verende vork"),

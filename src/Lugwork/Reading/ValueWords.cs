@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Reading;
 
 /// <summary>Words that are a value by themselves, in six languages: the type of the value and its key.</summary>
 internal static class ValueWords
 {
-    public static readonly (string Term, string Words)[] Rows =
+    public static ImmutableArray<(string Term, string Words)> Rows { get; } =
     [
         ("v:FrameMaterial=steel", "steel, cromo, chromoly, crmo, cro mo, chromoly steel, stahl, cromostahl, acier, acero, acciaio, staal"),
         ("v:FrameMaterial=aluminium", "aluminium, aluminum, alu, alloy, aluminio, alluminio, alluminium"),
@@ -166,7 +168,7 @@ internal static class ValueWords
     ];
 
     /// <summary>Families outside the library, besides the names that the library itself reads.</summary>
-    public static readonly (string Term, string Words)[] Outside =
+    public static ImmutableArray<(string Term, string Words)> Outside { get; } =
     [
         ("o:motor", "motor mount, motor, mid motor, mid drive, mittelmotor, motoraufnahme, motorhalterung, elektromotor, e bike motor, e motor, moteur, moteur central, moteur pedalier, support moteur, motor central, anclaje de motor, soporte motor, motore centrale, motore, attacco motore, middenmotor, motorbevestiging, motorophanging, antriebseinheit, drive unit, pedelec, e bike frame, elektrofahrrad, pedelecrahmen, e bike rahmen, vae"),
         ("o:hub-motor", "hub motor, nabenmotor, hinterradmotor, moteur moyeu, moteur roue, moteur dans le moyeu, motor en el buje, motor de buje, motore nel mozzo, motore mozzo, naafmotor, motorwheel, motor wheel"),
