@@ -30,6 +30,12 @@ internal sealed class PartField<TPart> : IPartField
     /// <inheritdoc/>
     public Func<FieldValues> Values { get; init; } = static () => FieldValues.Text;
 
+    /// <inheritdoc/>
+    public FieldType? Type => TypeOf();
+
+    /// <summary>Made on demand: a check never pays for it.</summary>
+    public Func<FieldType?> TypeOf { get; init; } = static () => null;
+
     public delegate bool TryRead(TPart part, string text, out TPart read, out int position, out string reason);
 
     public static PartField<TPart> Of<T>(
@@ -42,6 +48,7 @@ internal sealed class PartField<TPart> : IPartField
             Expected = expected,
             Sets = sets is null ? [] : [sets],
             Values = () => FieldValues.Of(where),
+            TypeOf = () => FieldType.Of(where),
             Write = part => sets is null ? get(part).ToString() : "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
             {

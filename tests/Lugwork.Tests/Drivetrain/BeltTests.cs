@@ -83,7 +83,7 @@ public sealed class BeltTests
         Build build = Bench.WholeBicycle().Without(Slot.RearDerailleur).Without(Slot.FrontDerailleur).Without(Slot.FrontShifter).Without(Slot.ChainGuide).Without(Slot.Chainring).Without(Slot.Rider)
             .With(Wheel.Read("hub R142-12; ends swappable; body IGH-3lug; six-bolt; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; axle thread M10x1; washers horizontal; hold clincher; valve hole 6.5; rim depth 24; bed hole 9"), Slot.RearWheel)
             .With(Cassette.Read("pattern 3-lug; sprockets belt; spacing single"))
-            .With(Crankset.Read("spindle 24-road; pedals 9/16; rings belt; bolt circle none; direct mount none; largest ring 46; designed width none"))
+            .With(Crankset.Read("spindle 24-road; pedals 9/16; rings belt; bolt circle none; direct mount none; largest ring 46; designed width none; crank length 170; Q factor 146"))
             .With(Chain.Read("belt"))
             .With(Shifter.Read("cable; pull R; spacing 9; with derailleur none; with sprockets allowed"), Slot.Shifter);
         build = Rebuilt(build, build.Frame with { RearTriangle = Known<RearTriangle>.Of(RearTriangle.Opens), RearSlot = Known<Lugwork.Hubs.DropoutSlot>.Of(Lugwork.Hubs.DropoutSlot.Horizontal) });

@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Lugwork.Reading;
+
+/// <summary>Finds the phrases and units among the tokens and numbers the clauses.</summary>
+internal static class ItemCutter
+{
+    public static List<SpecItem> Cut(ReadOnlySpan<char> text, SpecVocabulary vocabulary)
+    {
+        List<SpecToken> tokens = SpecLexer.Cut(text);
+        List<SpecItem> items = new(tokens.Count);
+        int clause = 0;
+        bool diameter = false;
+        for (int i = 0; i < tokens.Count;)
+        {
+            SpecToken token = tokens[i];
+            ImmutableArray<string> terms = token.Kind == SpecTokenKind.Sign ? default : vocabulary.Tree.Longest(tokens, i, out int end) is { IsDefault: false } found && !Unit(found, out _, true) ? Kept(found, tokens, i, end) : default;
+            if (!terms.IsDefault)
+            {
+                vocabulary.Tree.Longest(tokens, i, out end);
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1 });
+                i = end;
+                diameter = false;
+                continue;
+            }
+
+            if (token.Kind == SpecTokenKind.Sign)
+            {
+                bool separates = Separates(tokens, i);
+                clause += separates ? 1 : 0;
+                items.Add(new() { Kind = SpecTokenKind.Sign, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsFraction = separates });
+                diameter = token.Is('\u00F8') || (diameter && (token.Is(':') || token.Is('.')));
+                i++;
+                continue;
+            }
+
+            if (token.IsNumber)
+            {
+                SpecItem number = new() { Kind = SpecTokenKind.Number, Text = token.Text, Value = token.Value, IsFraction = token.IsFraction, IsBroken = token.IsBroken, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsDiameter = diameter };
+                i = Behind(number, tokens, i + 1, vocabulary);
+                items.Add(number);
+                diameter = false;
+                continue;
+            }
+
+            i = Unknown(token, tokens, i, clause, vocabulary, items);
+            diameter = false;
+        }
+
+        return items;
+    }
+
+    /// <summary>A word that is no phrase: a compound of two known words, a misspelt name of a part, or not known.</summary>
+    private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items)
+    {
+        PhraseTree tree = vocabulary.Tree;
+        ImmutableArray<string> near = tree.Nearly(token.Text);
+        for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
+        {
+            ImmutableArray<string> tail = tree.Alone(token.Text[cut..]);
+            if (tail.IsDefault || Unit(tail, out _, true))
+            {
+                continue;
+            }
+
+            string head = token.Text[..cut];
+            ImmutableArray<string> first = tree.Alone(head) is { IsDefault: false } whole ? whole
+                : head.Length > 4 && head[^1] is 's' or 'n' or 'e' && tree.Alone(head[..^1]) is { IsDefault: false } linked ? linked : default;
+            if (!first.IsDefault && !Unit(first, out _, true))
+            {
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = first, Clause = clause, IsFraction = true });
+                near = tail;
+            }
+        }
+
+        items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, Clause = clause });
+        return i + 1;
+    }
+
+    /// <summary>Phrases that start with a figure are taken only whole; a lone letter says nothing by itself.</summary>
+    private static ImmutableArray<string> Kept(ImmutableArray<string> terms, List<SpecToken> tokens, int from, int behind)
+    {
+        bool single = behind == from + 1;
+        if (single && tokens[from].Text.Length == 1 && !terms[0].StartsWith("m:", StringComparison.Ordinal) && terms[0] != "t:length" && !terms[0].StartsWith("f:", StringComparison.Ordinal))
+        {
+            return default;
+        }
+
+        // "t47" is a word with a figure in it; "6 bolt" too. A figure alone is a figure unless it is 28.99.
+        return single && tokens[from].IsNumber && tokens[from].Text != "28.99" ? default : terms;
+    }
+
+    /// <summary>Whether the terms are of a unit alone, and which.</summary>
+    private static bool Unit(ImmutableArray<string> terms, out string unit, bool only)
+    {
+        unit = "";
+        foreach (string term in terms)
+        {
+            if (term.StartsWith("u:", StringComparison.Ordinal))
+            {
+                unit = unit.Length == 0 ? term[2..] : unit;
+            }
+            else if (only)
+            {
+                return false;
+            }
+        }
+
+        return unit.Length > 0;
+    }
+
+    /// <summary>Takes the unit behind a figure into it.</summary>
+    private static int Behind(SpecItem number, List<SpecToken> tokens, int at, SpecVocabulary vocabulary)
+    {
+        if (at < tokens.Count && (tokens[at].Is('"') || tokens[at].Is('\u00B0')))
+        {
+            number.Unit = tokens[at].Is('"') ? "in" : "deg";
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
+        int from = at < tokens.Count && (tokens[at].Is('-') || tokens[at].Is('.')) && tokens[at].Glued && at + 1 < tokens.Count && tokens[at + 1].Kind == SpecTokenKind.Word && tokens[at + 1].Glued ? at + 1 : at;
+        if (from >= tokens.Count || tokens[from].Kind != SpecTokenKind.Word)
+        {
+            return at;
+        }
+
+        ImmutableArray<string> terms = vocabulary.Tree.Longest(tokens, from, out int end);
+        if (terms.IsDefault || !Unit(terms, out string unit, false))
+        {
+            return at;
+        }
+
+        // One letter is a unit only against the figure or as the last of its words: "34 t", "12 s", not "26 h ...".
+        bool letter = tokens[from].Text.Length == 1 && end == from + 1;
+        if (letter && !tokens[from].Glued && unit is not ("teeth" or "speed" or "holes" or "g"))
+        {
+            return at;
+        }
+
+        // "5 in 1", "27.2 in Alu": a preposition unless it is against the figure or the figure is one of inches.
+        if (tokens[from].Text == "in" && !tokens[from].Glued && end < tokens.Count && tokens[end].Kind == SpecTokenKind.Word && tokens[end].Text is not ("x" or "steerer" or "thread" or "threaded" or "threadless" or "straight" or "tapered" or "spindle" or "axle") && !number.IsFraction)
+        {
+            return at;
+        }
+
+        number.Unit = unit;
+        number.End = tokens[end - 1].End;
+        if (unit == "cm")
+        {
+            number.Value *= 10;
+            number.Text = Plain(number.Value);
+            number.Unit = "mm";
+            return end;
+        }
+
+        return end;
+    }
+
+    private static bool Separates(List<SpecToken> tokens, int i)
+    {
+        SpecToken token = tokens[i];
+        char sign = token.Text[0];
+        bool blankBehind = i + 1 >= tokens.Count || !tokens[i + 1].Glued;
+        return sign switch
+        {
+            ';' or '\n' or '\r' or '|' or '(' or ')' or '[' or ']' or '{' or '}' or '!' or '\u2022' or '\u00B7' or '\u25CF' or '<' => true,
+            ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
+            '-' => blankBehind && !token.Glued,
+            '/' => blankBehind && !token.Glued,
+            '+' or '&' => true,
+            _ => false,
+        };
+    }
+
+    /// <summary>The figure as text without needless zeros.</summary>
+    public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+}

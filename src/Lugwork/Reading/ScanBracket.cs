@@ -1,0 +1,365 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Reading;
+
+/// <summary>Bottom-bracket shells, bottom brackets, spindles and pedals.</summary>
+internal sealed partial class LineScan
+{
+    private const string FamilyPrefix = "v:ShellFamily=";
+    private const string ShellPrefix = "v:Shell=";
+
+    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
+
+    private void ReadShell(string field)
+    {
+        List<(ImmutableArray<string> Families, int At)> families = [];
+        for (int i = 0; i < _items.Count && families.Count < 8; i++)
+        {
+            if (Negated(i))
+            {
+                continue;
+            }
+
+            string? shell = Term(i, ShellPrefix);
+            string? family = Term(i, FamilyPrefix);
+            if (shell is not null)
+            {
+                families.Add(([shell], i));
+            }
+            else if (family is not null && (Array.IndexOf(PlaceNames, _items[i].Text) < 0 || OfShell(i)))
+            {
+                families.Add(([.. family.Split('|')], i));
+            }
+        }
+
+        // "Pressfit" beside the name of a shell says less than the name.
+        if (families.Exists(f => f.Families.Length == 1))
+        {
+            families.RemoveAll(f => f.Families.Length > 1);
+        }
+
+        if (families.Count == 0)
+        {
+            ShellWithoutFamily(field);
+            return;
+        }
+
+        HashSet<string> names = [.. families.Select(f => f.Families[0].Split('-')[0])];
+        if (names.Count > 1)
+        {
+            Refuse(field, families[0].At, families[^1].At, "the line names two kinds of shell");
+            return;
+        }
+
+        foreach ((ImmutableArray<string> kinds, int at) in families)
+        {
+            TakeShell(field, kinds, at);
+        }
+
+        Settle(field);
+    }
+
+    private string? Term(int i, string prefix)
+    {
+        foreach (string term in _items[i].Terms)
+        {
+            if (term.StartsWith(prefix, StringComparison.Ordinal))
+            {
+                return term[prefix.Length..];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A name of a place is a shell only beside a word for shells, a thread or a width.</summary>
+    private bool OfShell(int i)
+    {
+        if (_items[i].IsFraction || Clause(i, "t:bb") || HasMark(i, "m:threaded") || Clause(i, "t:thread"))
+        {
+            return true;
+        }
+
+        return ShellWidth(i) >= 0;
+    }
+
+    /// <summary>A width of a shell behind its name, or before it in the same clause.</summary>
+    private int ShellWidth(int at)
+    {
+        int topics = 0;
+        for (int j = at + 1; j < _items.Count && j <= at + 8; j++)
+        {
+            topics += _items[j].IsTopic && TopicIn(_items[j]) is not ("t:bb" or "t:thread" or "n:width" or "t:inner") ? 1 : 0;
+            if (topics > 0 || _items[j].Clause > _items[at].Clause + 1)
+            {
+                break;
+            }
+
+            if (Free(j))
+            {
+                return ShellSize(j) ? j : -1;
+            }
+        }
+
+        for (int j = at - 1; j >= 0 && j >= at - 6 && _items[j].Clause == _items[at].Clause; j--)
+        {
+            if (Free(j))
+            {
+                return ShellSize(j) && TopicOf(j) is "" or "t:bb" or "n:width" or "t:thread" ? j : -1;
+            }
+        }
+
+        return -1;
+    }
+
+    private bool ShellSize(int j) =>
+        Free(j) && _items[j].IsMillimetre && !_items[j].IsFraction && _items[j].Value is >= 55 and <= 135 && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && !(j > 0 && _items[j - 1].IsSign('x'));
+
+    private void TakeShell(string field, ImmutableArray<string> kinds, int at)
+    {
+        int width = ShellWidth(at);
+        if (width >= 0)
+        {
+            _items[width].Used = true;
+        }
+
+        int first = width < 0 ? at : Math.Min(at, width);
+        int last = Math.Max(at, width);
+        SpecField known = _fields[field];
+        bool whole = kinds.Length == 1 && Term(at, ShellPrefix) is not null;
+        if (whole)
+        {
+            string said = kinds[0][(kinds[0].LastIndexOf('-') + 1)..];
+            if (width >= 0 && !said.StartsWith(decimal.Truncate(_items[width].Value).ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal))
+            {
+                Refuse(field, first, last, "the shell of this name has another width");
+                return;
+            }
+
+            Keep(field, kinds[0], first, last);
+            return;
+        }
+
+        List<string> keys = [];
+        foreach (string kind in kinds)
+        {
+            FieldReading reading = known.Read(width < 0 ? kind : $"{kind} {_items[width].Text}");
+            keys.AddRange(reading.Keys);
+            if (kind == "T47" && width >= 0 && reading.Keys.IsEmpty && _items[width].Value == 77)
+            {
+                keys.Add("T47A-77");
+            }
+        }
+
+        if (kinds.Length == 1 && width >= 0 && keys.Contains($"{kinds[0]}-{_items[width].Text}"))
+        {
+            // "PF30 73" is also what the asymmetric kind is called by some; where it is meant, it is said.
+            keys = [$"{kinds[0]}-{_items[width].Text}"];
+        }
+
+        if (keys.Count == 1 && width >= 0)
+        {
+            Keep(field, keys[0], first, last);
+        }
+        else if (keys.Count == 1)
+        {
+            // A family that is made in one width names its shell.
+            Keep(field, keys[0], first, last, "the one width of this family");
+        }
+        else if (keys.Count == 0 && width >= 0)
+        {
+            Refuse(field, first, last, "no shell of this family has this width");
+        }
+        else
+        {
+            Several(field, [.. keys], first, last, "the width is not said, and shells of this name come in several");
+        }
+    }
+
+    private void ShellWithoutFamily(string field)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (ShellSize(i) && TopicOf(i) is "t:bb")
+            {
+                Several(field, [.. BottomBrackets.Shell.All.Where(s => s.FitKey.EndsWith("-" + _items[i].Text, StringComparison.Ordinal)).Select(s => s.FitKey)], i, i, "the family of the shell is not said");
+            }
+        }
+    }
+
+    private void ReadBracket()
+    {
+        int at = -1;
+        string family = "";
+        string width = "";
+        for (int i = 0; i < _items.Count; i++)
+        {
+            string? shell = Term(i, ShellPrefix);
+            string? name = Term(i, FamilyPrefix);
+            if (Negated(i) || (shell is null && name is null) || (name is not null && shell is null && Array.IndexOf(PlaceNames, _items[i].Text) >= 0 && !OfShell(i)))
+            {
+                continue;
+            }
+
+            string kind = shell is not null ? FamilyOf(shell) : name!;
+            if (kind.Contains('|', StringComparison.Ordinal))
+            {
+                if (family.Length == 0)
+                {
+                    Several("family", [.. kind.Split('|')], i, i, "the words stand for several");
+                }
+
+                continue;
+            }
+
+            if (family.Length > 0 && family != kind)
+            {
+                Refuse("family", at, i, "two families are named", LineDoubtKind.Conflict);
+                return;
+            }
+
+            (family, at) = (kind, i);
+            width = shell is not null ? shell[(shell.LastIndexOf('-') + 1)..] : width;
+            Keep("family", kind, i, i);
+        }
+
+        Settle("family");
+        Doubts.RemoveAll(d => d.Field == "family" && d.Kind == LineDoubtKind.Several && family.Length > 0);
+        ReadBracketWidths(at, width);
+        ReadSpindleSeat();
+    }
+
+    private static string FamilyOf(string shell)
+    {
+        foreach (BottomBrackets.Shell known in BottomBrackets.Shell.All)
+        {
+            if (known.FitKey == shell)
+            {
+                return shell[..shell.LastIndexOf('-')];
+            }
+        }
+
+        return shell;
+    }
+
+    private void ReadBracketWidths(int at, string width)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!ShellSize(i) || _items[i].Value > 135 || TopicOf(i) is "t:spindle" or "t:length" || (at < 0 && TopicOf(i) is not ("t:bb" or "" or "n:width")))
+            {
+                continue;
+            }
+
+            int second = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:or") || _items[i + 1].Is("m:and")) && ShellSize(i + 2) ? i + 2 : -1;
+            if (second >= 0 && _items[second].Value > _items[i].Value)
+            {
+                Length("narrowestShell", i);
+                Length("widestShell", second);
+                i = second;
+            }
+            else
+            {
+                string text = _items[i].Text;
+                Take("narrowestShell", text, i, i);
+                Take("widestShell", text, i, i);
+            }
+        }
+
+        if (width.Length > 0 && !Values.ContainsKey("narrowestShell") && at >= 0)
+        {
+            Keep("narrowestShell", width, at, at);
+            Keep("widestShell", width, at, at);
+        }
+    }
+
+    private void ReadSpindleSeat()
+    {
+        Words("SpindleSeat", "takes");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 24 or 25 or 29 or 28.99m or 30 or 19 or 22 && Free(i) && TopicOf(i) is "t:spindle" or "" or "t:bb" or "t:crank" or "t:axle" && (_items[i].Unit == "mm" || TopicOf(i) is "t:spindle" or "t:axle"))
+            {
+                if (Free(i + 2) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && ((_items[i].Value == 24 && _items[i + 2].Value == 22) || (_items[i].Value == 30 && _items[i + 2].Value == 28)))
+                {
+                    Take("takes", $"{_items[i].Text}/{_items[i + 2].Text}", i, i + 2);
+                    continue;
+                }
+
+                Take("takes", _items[i].Value is 19 or 22 ? "BMX-" + _items[i].Text : _items[i].Text, i, i);
+            }
+        }
+
+        Settle("takes");
+    }
+
+    private void ReadSpindle()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30 or 19 or 22) || !(TopicOf(i) is "t:spindle" or "t:axle" || Clause(i, "t:spindle")))
+            {
+                continue;
+            }
+
+            if (i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2))
+            {
+                Take("spindle", $"{_items[i].Text}/{_items[i + 2].Text}", i, i + 2);
+                continue;
+            }
+
+            bool road = FindMark(i, "m:road", 1) >= 0;
+            bool off = FindMark(i, "m:offroad", 1) >= 0;
+            string key = (_items[i].Value, road, off) switch
+            {
+                (24, true, false) => "24-road",
+                (24, false, true) => "24-MTB",
+                _ => "",
+            };
+            if (key.Length > 0)
+            {
+                Keep("spindle", key, i, i);
+            }
+            else if (_items[i].Value is 24)
+            {
+                Several("spindle", ["24-road", "24-MTB"], i, i, "spindles of this name differ in length");
+            }
+            else if (_items[i].Value is 30)
+            {
+                Several("spindle", ["30-short", "30-79", "30-long"], i, i, "spindles of this name differ in length");
+            }
+            else
+            {
+                Take("spindle", _items[i].Value is 19 or 22 ? "BMX-" + _items[i].Text : _items[i].Text, i, i);
+            }
+        }
+
+        Words("SpindleSeat", "spindle");
+        Settle("spindle");
+    }
+
+    private void ReadPedalThread(string field, bool needTopic)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            bool topic = !needTopic || TopicOf(i) is "t:pedal" or "t:pedalthread" || Clause(i, "t:pedal") || Clause(i, "t:pedalthread");
+            if (!topic)
+            {
+                continue;
+            }
+
+            if (Pair(i, out int second) && !InTriple(i) && (_items[i].IsFraction || (_items[i].Value == 14 && _items[second].Value == 1.25m)))
+            {
+                Take(field, $"{_items[i].Text}{(_items[i].IsFraction ? "" : "")}x{_items[second].Text}", i, second);
+            }
+            else if (Free(i) && _items[i].IsFraction)
+            {
+                Take(field, _items[i].Text, i, i);
+            }
+            else if (!needTopic && Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 1].Glued && _items[i + 2].IsNumber)
+            {
+                Refuse(field, i, i + 2, "the thread is broken off or garbled");
+            }
+        }
+    }
+}

@@ -1,0 +1,346 @@
+using Lugwork.Tyres;
+
+namespace Lugwork.Reading;
+
+/// <summary>Tyres, tubes, rims and wheels.</summary>
+internal sealed partial class LineScan
+{
+    private static bool IsSeat(decimal value) => value is >= 200 and < 800 && value == decimal.Truncate(value) && BeadSeat.Find(ItemCutter.Plain(value)) is not null;
+
+    /// <summary>A width and a bead seat in either order; a printed label only where it may be one.</summary>
+    private bool ReadIso(string field, Func<int, bool> label, bool strict = false)
+    {
+        bool found = false;
+        for (int i = 0; i + 2 < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !Free(i + 2) || !(_items[i + 1].IsSign('-') || _items[i + 1].IsSign('x') || _items[i + 1].IsSign('/')) || InTriple(i) || _items[i].IsFraction || _items[i + 2].IsFraction)
+            {
+                continue;
+            }
+
+            decimal a = _items[i].Value;
+            decimal b = _items[i + 2].Value;
+            (decimal width, decimal seat) = a < b ? (a, b) : (b, a);
+            bool looks = seat is >= 200 and < 800 && width < 200 && seat is not (700 or 650) && _items[i].Unit is "" or "mm";
+            if (!looks || seat < 200 || seat is 700 or 650)
+            {
+                if (strict && a >= 200 && b >= 200 && seat < 800)
+                {
+                    Refuse(field, i, i + 2, "a tyre is not as wide as that");
+                }
+
+                continue;
+            }
+
+            if (IsSeat(seat) && width is >= 18 and <= 132)
+            {
+                Take(field, $"{ItemCutter.Plain(width)}-{ItemCutter.Plain(seat)}", i, i + 2);
+                found = true;
+            }
+            else if (strict)
+            {
+                Refuse(field, i, i + 2, IsSeat(seat) ? "a tyre is 18 to 132 mm wide" : "no rim has this bead seat");
+                found = true;
+            }
+        }
+
+        for (int i = 0; i < _items.Count && !found && !Full; i++)
+        {
+            if (Free(i) && label(i) && Label(i, out int last, out string text) && _fields[field].Read(text) is { } reading && (reading.Keys.Length > 0 || (strict && last > i)))
+            {
+                Take(field, text, i, last);
+                i = last;
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>The printed label that starts at a figure: "700x25C", "28 x 1 5/8 x 1 3/8", "26 x 1 3/8 E.A.3".</summary>
+    private bool Label(int first, out int last, out string text)
+    {
+        SpecItem start = _items[first];
+        last = first;
+        text = start.Text;
+        bool size = start.Value is 700 or 650 or 600 or 550 or 500 or 450 or 400 || (start.Value is >= 7 and <= 36 && start.Unit is "" or "in");
+        if (!size)
+        {
+            return false;
+        }
+
+        if (start.Value >= 400)
+        {
+            string letter = Letter(last + 1, out int behind);
+            last = letter.Length > 0 ? behind : last;
+            text += letter;
+        }
+
+        for (int parts = 0; parts < 2 && last + 2 < _items.Count && _items[last + 1].IsSign('x') && Free(last + 2); parts++)
+        {
+            text += $" x {_items[last + 2].Text}";
+            last += 2;
+        }
+
+        if (start.Value >= 400 && last > first)
+        {
+            string letter = Letter(last + 1, out int behind);
+            if (letter.Length > 0)
+            {
+                // "700C x 32" is what "700x32C" says.
+                text += char.IsLetter(text[^1]) ? "" : letter;
+                last = behind;
+            }
+            else if (text.Length > 3 && char.IsLetter(text[3]) && text.Contains(" x ", StringComparison.Ordinal))
+            {
+                text = string.Concat(text.AsSpan(0, 3), text.AsSpan(4), text.AsSpan(3, 1));
+            }
+
+            text = text.Replace(" ", "", StringComparison.Ordinal);
+        }
+        else if (last + 3 < _items.Count + 3 && last > first)
+        {
+            Suffix(ref last, ref text);
+        }
+        else if (last == first && start.Value < 400)
+        {
+            if (last + 1 < _items.Count && _items[last + 1].Text == "er" && _items[last + 1].Glued)
+            {
+                last++;
+                text += "er";
+            }
+            else
+            {
+                text += " in";
+            }
+        }
+
+        return true;
+    }
+
+    private string Letter(int at, out int behind)
+    {
+        behind = at;
+        return at < _items.Count && _items[at].Kind == SpecTokenKind.Word && _items[at].Text is "a" or "b" or "c" or "d" ? _items[at].Text.ToUpperInvariant() : "";
+    }
+
+    /// <summary>"E.A.3", "S-6", "F.13" behind a label in inches.</summary>
+    private void Suffix(ref int last, ref string text)
+    {
+        string suffix = "";
+        int at = last + 1;
+        while (at < _items.Count && at <= last + 6 && (_items[at].Kind == SpecTokenKind.Word && _items[at].Text is "e" or "a" or "ea" or "s" or "f" or "k" || (suffix.Length > 0 && (_items[at].IsSign('.') || _items[at].IsSign('-')))))
+        {
+            suffix += _items[at].Text;
+            at++;
+        }
+
+        if (suffix.Length > 0 && Free(at) && _items[at].Value is 3 or 5 or 6 or 13)
+        {
+            text += " " + (suffix.Replace(".", "", StringComparison.Ordinal) + _items[at].Text).ToUpperInvariant() switch
+            {
+                "EA3" => "E.A.3",
+                "E5" => "E.5",
+                "F13" => "F.13",
+                "S6" or "S-6" => "S-6",
+                "S5" or "S-5" => "S-5",
+                string other => other,
+            };
+            last = at;
+        }
+    }
+
+    private void ReadTyre()
+    {
+        ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel", strict: true);
+        Words("TyreBead", "bead");
+        Words("TyreHold", "hold");
+    }
+
+    private void ReadTube()
+    {
+        bool sizes = false;
+        for (int i = 0; i + 4 < _items.Count; i++)
+        {
+            // 18/25-622, 18-25 x 622, 622 x 18/25.
+            bool five = Free(i) && Free(i + 2) && Free(i + 4) && _items[i + 1].Kind == SpecTokenKind.Sign && _items[i + 3].Kind == SpecTokenKind.Sign && !_items[i + 1].IsFraction && !_items[i + 3].IsFraction;
+            if (!five)
+            {
+                continue;
+            }
+
+            (int narrow, int wide, int seat) = IsSeat(_items[i + 4].Value) ? (i, i + 2, i + 4) : (i + 2, i + 4, i);
+            if (IsSeat(_items[seat].Value) && _items[narrow].Value < _items[wide].Value && _items[wide].Value <= 132 && _items[narrow].Value >= 10
+                && !(seat == i && (_items[i + 1].IsSign('/') || _items[i + 3].IsSign('x'))))
+            {
+                Length("narrowestTyre", narrow);
+                Length("widestTyre", wide);
+                Take("seat", _items[seat].Text, seat, seat);
+                sizes = true;
+            }
+            else if (_items[seat].Value >= 200)
+            {
+                Refuse("seat", i, i + 4, "narrowest and widest tyre and the bead seat are expected, such as 18/25-622");
+                sizes = true;
+            }
+
+            break;
+        }
+
+        if (!sizes)
+        {
+            ReadSeat("seat");
+        }
+
+        Words("ValveStem", "valve");
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].Unit == "mm" && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !Joins(i))
+            {
+                Length("valveLength", i);
+            }
+        }
+    }
+
+    /// <summary>A times sign, slash or dash stands against a figure: it is one of several.</summary>
+    private bool Joins(int i) => (i > 0 && Links(_items[i - 1])) || (i + 1 < _items.Count && Links(_items[i + 1]));
+
+    private static bool Links(SpecItem item) => item.IsSign('x') || item.IsSign('/') || (item.IsSign('-') && item.Glued);
+
+    /// <summary>A bead seat: the ISO diameter, 29er, 700C or 650B; an inch size is shared by several.</summary>
+    private void ReadSeat(string field)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].IsFraction)
+            {
+                continue;
+            }
+
+            if (_items[i].IsMillimetre && IsSeat(_items[i].Value) && _items[i].Value >= 300 && !(i > 0 && _items[i - 1].IsSign('x')) && TopicOf(i) is not ("t:length" or "n:width"))
+            {
+                Take(field, _items[i].Text, i, i);
+            }
+            else if (Label(i, out int last, out string text) && (last > i || _items[i].IsInch))
+            {
+                string named = text switch
+                {
+                    "29er" => "622",
+                    "700C" => "622",
+                    "650B" => "584",
+                    _ => "",
+                };
+                if (named.Length > 0)
+                {
+                    Keep(field, named, i, last);
+                }
+                else if (_items[i].Value is >= 12 or >= 400)
+                {
+                    Reading<BeadSeat> seats = BeadSeat.Read(text);
+                    if (seats.Values.IsEmpty || last == i)
+                    {
+                        Several(field, [.. seats.Values.Select(v => v.FitKey)], i, last, "the size is shared by several bead seats");
+                    }
+                    else
+                    {
+                        Take(field, text, i, last);
+                    }
+                }
+            }
+        }
+    }
+
+    private void ReadWheel(bool rear)
+    {
+        ReadRimSize();
+        ReadWheelThreads();
+        ReadHub("hub", rear);
+        ReadSeat("beadSeat");
+        ReadBody();
+        ReadHoles();
+        Words("RotorFixing", "rotorFixing");
+        Words("RimType", "rimType");
+        Words("TyreHold", "hold");
+        Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
+        Words("UseCategory", "use");
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && TopicOf(i) == "t:valvehole")
+            {
+                Take("valveHole", _items[i].Figure, i, i);
+            }
+        }
+    }
+
+    /// <summary>622x21TC, 584-25C, 622 x 19: bead seat, inside width and the letters of the profile.</summary>
+    private void ReadRimSize()
+    {
+        for (int i = 0; i + 2 < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !Free(i + 2) || !(_items[i + 1].IsSign('x') || _items[i + 1].IsSign('-')) || InTriple(i) || _items[i].Value is < 300 or >= 800 || _items[i].Value is 700 or 650 || !_items[i].IsMillimetre)
+            {
+                continue;
+            }
+
+            if (!IsSeat(_items[i].Value) || !_items[i + 2].IsMillimetre || _items[i + 2].IsFraction || _items[i + 2].Value is < 10 or > 115)
+            {
+                Refuse("beadSeat", i, i + 2, "a bead seat and an inside width are expected, such as 622x21TC");
+                continue;
+            }
+
+            Take("beadSeat", _items[i].Text, i, i);
+            Length("innerWidth", i + 2);
+            if (i + 3 < _items.Count && _items[i + 3].Kind == SpecTokenKind.Word && _items[i + 3].Text is "tc" or "c" or "tss" or "ss" or "hb")
+            {
+                Keep("rimType", _items[i + 3].Text.ToUpperInvariant(), i + 3, i + 3);
+            }
+        }
+    }
+
+    private void ReadWheelThreads()
+    {
+        for (int i = 0; i + 2 < _items.Count; i++)
+        {
+            if (!Pair(i, out int second) || InTriple(i))
+            {
+                continue;
+            }
+
+            decimal a = _items[i].Value;
+            decimal b = _items[second].Value;
+            if (!_items[i].IsFraction && b == 24 && a is > 1.2m and < 1.5m)
+            {
+                Take("thread", $"{_items[i].Text}x24", i, second);
+            }
+            else if ((a is 34.7m or 30 && b == 1) || (a == 35 && b == 24))
+            {
+                Take("thread", $"{_items[i].Text}x{_items[second].Text}", i, second);
+            }
+        }
+
+        ReadHubAxleThread("axleThread", bare: false);
+    }
+
+    private void ReadHoles()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Value is < 12 or > 56 || _items[i].Unit is not ("holes" or ""))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool holes = _items[i].Unit == "holes";
+            bool nextHub = i + 1 < _items.Count && _items[i + 1].Is("t:hub");
+            bool nextRim = i + 1 < _items.Count && _items[i + 1].Is("t:rim");
+            if (topic == "t:hubholes" || (holes && !nextRim && (nextHub || (topic == "t:hub" && !Clause(i, "t:rim")))))
+            {
+                Take("hubHoles", _items[i].Text, i, i);
+            }
+            else if (topic == "t:rimholes" || (holes && (nextRim || (topic == "t:rim" && !Clause(i, "t:hub")))))
+            {
+                Take("rimHoles", _items[i].Text, i, i);
+            }
+        }
+    }
+}

@@ -1,0 +1,282 @@
+using System.Globalization;
+
+namespace Lugwork.Reading;
+
+/// <summary>Cuts a line into words, figures and signs, each with its place in the original. Linear in the text; nothing throws.</summary>
+internal static class SpecLexer
+{
+    private const int MostFigures = 9;
+
+    public static List<SpecToken> Cut(ReadOnlySpan<char> text)
+    {
+        List<SpecToken> tokens = new(Math.Min(64, (text.Length / 4) + 4));
+        int i = 0;
+        bool glued = false;
+        while (i < text.Length)
+        {
+            char c = SpecFold.Of(text[i]);
+            if (c == SpecFold.Nothing)
+            {
+                i++;
+            }
+            else if (c == ' ')
+            {
+                glued = false;
+                i++;
+            }
+            else
+            {
+                int start = i;
+                SpecToken token = char.IsAsciiDigit(c) || SpecFold.IsFraction(text[i], out _, out _) ? Figure(text, ref i, tokens, glued)
+                    : char.IsLetter(c) && c != '\u00F8' || (c == '\u00F8' && !BeforeFigure(text, i)) ? Letters(text, ref i)
+                    : Sign(text, ref i, c);
+                token.Start = start;
+                token.End = i;
+                token.Glued = glued;
+                tokens.Add(token);
+                glued = true;
+            }
+        }
+
+        Joined(tokens);
+        return tokens;
+    }
+
+    private static bool BeforeFigure(ReadOnlySpan<char> text, int at)
+    {
+        for (int i = at + 1; i < text.Length && i < at + 12; i++)
+        {
+            char c = SpecFold.Of(text[i]);
+            if (char.IsAsciiDigit(c))
+            {
+                return true;
+            }
+
+            if (c is not (' ' or ':' or '.' or ',' or SpecFold.Nothing))
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
+    private static SpecToken Letters(ReadOnlySpan<char> text, ref int i)
+    {
+        Span<char> word = stackalloc char[40];
+        int length = 0;
+        bool more = true;
+        while (more)
+        {
+            char c = SpecFold.Of(text[i]);
+            c = c == '\u00F8' ? 'o' : c;
+            if (c != SpecFold.Nothing && length < word.Length)
+            {
+                word[length++] = c;
+                if (text[i] == '\u00DF' && length < word.Length)
+                {
+                    word[length++] = 's';
+                }
+            }
+
+            i++;
+            more = i < text.Length && !SpecFold.IsFraction(text[i], out _, out _)
+                && (SpecFold.Of(text[i]) is SpecFold.Nothing || (char.IsLetter(SpecFold.Of(text[i])) && !(SpecFold.Of(text[i]) == '\u00F8' && BeforeFigure(text, i))));
+        }
+
+        return new SpecToken { Kind = SpecTokenKind.Word, Text = new string(word[..length]) };
+    }
+
+    private static SpecToken Sign(ReadOnlySpan<char> text, ref int i, char c)
+    {
+        i++;
+        if (c == '\'' && i < text.Length && SpecFold.Of(text[i]) == '\'')
+        {
+            i++;
+            c = '"';
+        }
+
+        return new SpecToken { Kind = SpecTokenKind.Sign, Text = c == '\u00D7' ? "x" : c.ToString() };
+    }
+
+    private static SpecToken Figure(ReadOnlySpan<char> text, ref int i, List<SpecToken> before, bool glued)
+    {
+        if (SpecFold.IsFraction(text[i], out int over, out int under))
+        {
+            i++;
+            return Fraction(0, over, under);
+        }
+
+        Span<char> digits = stackalloc char[24];
+        int length = 0;
+        int whole = 0;
+        int behind = -1;
+        bool comma = false;
+        bool tooLong = false;
+        bool broken = glued && before.Count > 0 && (before[^1].Is('?')
+            || (before[^1].Is('.') && (before.Count < 2 || !before[^1].Glued || (before[^2].Kind == SpecTokenKind.Sign && !before[^2].Is('.'))))
+            || (before[^1].Is(',') && (before.Count < 2 || !before[^1].Glued || before[^2].Kind == SpecTokenKind.Sign)));
+        while (i < text.Length)
+        {
+            char c = SpecFold.Of(text[i]);
+            if (c == SpecFold.Nothing)
+            {
+                i++;
+                continue;
+            }
+
+            if (c is '.' or ',' && behind < 0 && i + 1 < text.Length && char.IsAsciiDigit(SpecFold.Of(text[i + 1])))
+            {
+                behind = 0;
+                comma = c == ',';
+                if (length < digits.Length)
+                {
+                    digits[length++] = '.';
+                }
+            }
+            else if (char.IsAsciiDigit(c))
+            {
+                whole += behind < 0 ? 1 : 0;
+                behind += behind >= 0 ? 1 : 0;
+                tooLong |= length >= digits.Length || whole > MostFigures || behind > MostFigures;
+                if (length < digits.Length)
+                {
+                    digits[length++] = c;
+                }
+            }
+            else
+            {
+                break;
+            }
+
+            i++;
+        }
+
+        if (tooLong)
+        {
+            return new SpecToken { Kind = SpecTokenKind.Number, Text = "", Value = -1, IsBroken = true };
+        }
+
+        decimal value = decimal.Parse(digits[..length], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        return new SpecToken
+        {
+            Kind = SpecTokenKind.Number,
+            Value = value,
+            Text = value.ToString("0.#########", CultureInfo.InvariantCulture),
+            IsBroken = broken || (comma && behind == 3 && value >= 2m),
+        };
+    }
+
+    private static SpecToken Fraction(decimal whole, int over, int under) => new()
+    {
+        Kind = SpecTokenKind.Number,
+        IsFraction = true,
+        Value = whole + ((decimal)over / under),
+        Text = whole == 0 ? $"{over}/{under}" : $"{(int)whole}-{over}/{under}",
+    };
+
+    /// <summary>Joins "1", "/", "8" and the whole before it to a fraction; marks figures with a letter between them as broken; makes an x between figures a times sign.</summary>
+    private static void Joined(List<SpecToken> tokens)
+    {
+        int kept = 0;
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            SpecToken token = tokens[i];
+            if (token.IsNumber && Divided(tokens, i, kept, out SpecToken fraction))
+            {
+                token = fraction;
+                i += 2;
+            }
+
+            if (token is { IsNumber: true, IsFraction: true, IsBroken: false } && token.Value < 1 && Whole(tokens, ref kept, token, out SpecToken mixed))
+            {
+                token = mixed;
+            }
+
+            if (token.Kind == SpecTokenKind.Word && token.Text is "x" or "by" && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
+            {
+                token.Kind = SpecTokenKind.Sign;
+                token.Text = "x";
+            }
+
+            if (token is { Kind: SpecTokenKind.Word, Glued: true, Text: "o" or "l" or "i" } && kept > 0 && tokens[kept - 1].IsNumber && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true })
+            {
+                SpecToken left = tokens[kept - 1];
+                left.IsBroken = true;
+                tokens[kept - 1] = left;
+                SpecToken right = tokens[i + 1];
+                right.IsBroken = true;
+                tokens[i + 1] = right;
+            }
+
+            if (token.Is('?') && token.Glued && kept > 0 && tokens[kept - 1].IsNumber)
+            {
+                SpecToken left = tokens[kept - 1];
+                left.IsBroken = true;
+                tokens[kept - 1] = left;
+            }
+
+            tokens[kept++] = token;
+        }
+
+        tokens.RemoveRange(kept, tokens.Count - kept);
+    }
+
+    /// <summary>A numerator, a slash and a power of two, as inches are divided; not two sizes of tyres or speeds.</summary>
+    private static bool Divided(List<SpecToken> tokens, int i, int kept, out SpecToken fraction)
+    {
+        fraction = default;
+        if (i + 2 >= tokens.Count || !tokens[i + 1].Is('/') || !tokens[i + 2].IsNumber || tokens[i].IsFraction || tokens[i + 2].IsFraction)
+        {
+            return false;
+        }
+
+        decimal over = tokens[i].Value;
+        decimal under = tokens[i + 2].Value;
+        bool divides = under is 2 or 4 or 8 or 16 or 32 or 64 or 128 && over % 2 == 1 && over < under && over == decimal.Truncate(over);
+        bool list = (kept > 0 && tokens[kept - 1].Is('/') && tokens[kept - 1].Glued) || (i + 3 < tokens.Count && tokens[i + 3].Is('/') && tokens[i + 3].Glued);
+        bool sizes = i + 4 < tokens.Count && (tokens[i + 3].Is('-') || tokens[i + 3].Is('x') || tokens[i + 3].Text == "x") && tokens[i + 4].IsNumber && tokens[i + 4].Value > 200;
+        bool speeds = over is 7 && under == 8 && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
+        if (!divides || list || sizes || speeds)
+        {
+            return false;
+        }
+
+        fraction = Fraction(0, (int)over, (int)under);
+        fraction.Start = tokens[i].Start;
+        fraction.End = tokens[i + 2].End;
+        fraction.Glued = tokens[i].Glued;
+        fraction.IsBroken = tokens[i].IsBroken || tokens[i + 2].IsBroken;
+        return true;
+    }
+
+    /// <summary>Takes the whole before a fraction into it: "1 1/8", "1-1/8", "1" and an inch mark and "1/8".</summary>
+    private static bool Whole(List<SpecToken> tokens, ref int kept, SpecToken fraction, out SpecToken mixed)
+    {
+        mixed = default;
+        int at = kept - 1;
+        if (at > 0 && (tokens[at].Is('-') || tokens[at].Is('"') || tokens[at].Is('.') || tokens[at].Is('_')) && fraction.Glued && tokens[at].Glued)
+        {
+            at--;
+        }
+
+        if (at < 0 || tokens[at] is not { IsNumber: true, IsFraction: false } whole || whole.Value != decimal.Truncate(whole.Value) || whole.Value is < 1 or > 99 || whole.IsBroken)
+        {
+            return false;
+        }
+
+        if (at > 0 && tokens[at].Glued && (tokens[at - 1].Is('/') || tokens[at - 1].Is('.')))
+        {
+            return false;
+        }
+
+        string parts = fraction.Text;
+        mixed = fraction;
+        mixed.Value = whole.Value + fraction.Value;
+        mixed.Text = whole.Text + "-" + parts;
+        mixed.Start = whole.Start;
+        mixed.Glued = whole.Glued;
+        kept = at;
+        return true;
+    }
+}

@@ -1,0 +1,46 @@
+namespace Lugwork.Tests.Reading;
+
+/// <summary>Both halves of the corpus by the same code: no wrong value, and at least 97 % of the readable lines.</summary>
+public sealed class CorpusTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
+
+    [Fact]
+    public void The_open_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Open.RunLines);
+
+    [Fact]
+    public void The_open_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Open.RunSheets);
+
+    [Fact]
+    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines);
+
+    [Fact]
+    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets);
+
+    private void Hold(Func<SpecCorpus> run)
+    {
+        SpecCorpus corpus = run();
+        Told(corpus);
+        Assert.Empty(corpus.Wrong);
+        Assert.True(corpus.Read * 100 >= corpus.Readable * 97, corpus.Note);
+    }
+
+    private void HoldSheets(Func<SpecCorpus> run)
+    {
+        SpecCorpus corpus = run();
+        Told(corpus);
+        Assert.Empty(corpus.Wrong);
+        Assert.True(corpus.Found * 100 >= corpus.Expected * 97, corpus.Note);
+    }
+
+    private void Told(SpecCorpus corpus)
+    {
+        output.WriteLine(corpus.Note);
+        Console.WriteLine(corpus.Note);
+        foreach (string missed in corpus.Missed)
+        {
+            output.WriteLine("missed " + missed);
+        }
+    }
+}
