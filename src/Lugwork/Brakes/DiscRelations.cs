@@ -206,7 +206,7 @@ internal static class DiscRelations
 
         public override ImmutableArray<Source> RestsOn => [Sources.FlatMountBolts, Sources.FlatMountThinStay, Sources.FlatMountBuilder];
 
-        public IEnumerable<long> CutsFor(int input, CandidateRow row)
+        public IEnumerable<long> CutsFor(int input, CandidateRow row, ImmutableArray<JointInput> inputs)
         {
             int other = input == 2 ? 3 : 2;
             long step = input == 2 ? -Protrusion : Protrusion;

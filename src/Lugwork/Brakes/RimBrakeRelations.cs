@@ -235,12 +235,12 @@ internal static class RimBrakeRelations
                 : new(Verdict.Fits, Reaches);
         }
 
-        /// <summary>The figures at which the ends are met with another wheel, where both wheels are known.</summary>
-        public IEnumerable<long> CutsFor(int input, CandidateRow row)
+        /// <summary>The figures at which the ends are met with another wheel; of a wheel that is not known, with the smallest and the largest.</summary>
+        public IEnumerable<long> CutsFor(int input, CandidateRow row, ImmutableArray<JointInput> inputs)
         {
-            foreach (long read in row[2].Codes ?? [row[2].Low])
+            foreach (long read in Wheels(row[2], inputs[2]))
             {
-                foreach (long wheel in row[3].Codes ?? [row[3].Low])
+                foreach (long wheel in Wheels(row[3], inputs[3]))
                 {
                     foreach (long end in read == 0 || wheel == 0 || read == wheel ? [] : AllEnds())
                     {
@@ -250,6 +250,9 @@ internal static class RimBrakeRelations
                 }
             }
         }
+
+        private static long[] Wheels(in Candidates known, JointInput input) =>
+            known.Codes ?? (known.IsSettled ? [known.Low] : [input.Domain.Min(), input.Domain.Max()]);
 
         /// <summary>A smaller wheel leaves its track further from the hole: by half the difference of the bead seats, which are whole millimetres.</summary>
         private static long Moves(long read, long wheel) => (read - wheel) * (Nanometres.PerMillimetre / 2);

@@ -109,7 +109,7 @@ internal static class Completions
 
         if (input.IsLength && joint.Relation is ICutsByOthers others)
         {
-            foreach (long breakpoint in others.CutsFor(index, row))
+            foreach (long breakpoint in others.CutsFor(index, row, inputs))
             {
                 count = Around(breakpoint, low, high, true, into, count);
             }
@@ -135,8 +135,8 @@ internal static class Completions
 /// <summary>A relation that changes its mind at lengths that follow from the other inputs by arithmetic.</summary>
 internal interface ICutsByOthers
 {
-    /// <summary>The lengths of one input at which the verdict changes, given what is known of the others.</summary>
-    IEnumerable<long> CutsFor(int input, CandidateRow row);
+    /// <summary>The lengths of one input at which the verdict changes, given what is known of the others and the inputs themselves.</summary>
+    IEnumerable<long> CutsFor(int input, CandidateRow row, ImmutableArray<JointInput> inputs);
 }
 
 /// <summary>A relation that changes its mind at lengths that no input says.</summary>

@@ -107,7 +107,7 @@ internal static class TyreRoom
         public override ImmutableArray<Source> RestsOn => [Sources.MeasuringRims, Sources.WidthTolerance];
 
         /// <summary>The rims at which a known tyre perhaps or surely leaves a known limit.</summary>
-        public IEnumerable<long> CutsFor(int input, CandidateRow row)
+        public IEnumerable<long> CutsFor(int input, CandidateRow row, ImmutableArray<JointInput> inputs)
         {
             long[] widths = row[0].Codes ?? [row[0].Low];
             long[] limits = row[2].Codes ?? [row[2].Low];
