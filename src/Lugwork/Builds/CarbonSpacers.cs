@@ -9,6 +9,8 @@ internal sealed class CarbonSpacers : Relation, ICutsLengths
 {
     private static readonly ImmutableArray<Source> Rule = [Sources.SpacerLimitThread, Sources.SpacerColumn];
 
+    private static readonly Reason NoneBelow = new("no-spacers-below", "No spacers below the stem.") { Sources = [Sources.SpacerColumn] };
+
     private static readonly Reason OtherMaterial = new("spacers-on-metal", "{2} mm of spacers on a steerer of {0}.") { Sources = [Sources.SpacerColumn] };
 
     private static readonly Reason Within = new("carbon-spacers-within", "{2} mm of spacers below the stem; the fork maker allows {3} mm.") { Sources = [Sources.SpacerColumn] };
@@ -30,6 +32,7 @@ internal sealed class CarbonSpacers : Relation, ICutsLengths
     /// <summary>Inputs: material, steerer, spacers (none without), the maker's most (none where it prints none).</summary>
     public override Outcome Judge(ReadOnlySpan<long> values) =>
         values[0] == 0 || values[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+        : values[2] == 0 ? new(Verdict.Fits, NoneBelow)
         : values[0] != FrameMaterial.Carbon.FitCode ? new(Verdict.Fits, OtherMaterial)
         : values[3] != 0 ? (values[2] <= values[3] ? new(Verdict.Fits, Within) : new(Verdict.Unsafe, TooMany))
         : values[2] <= SteererSpacers.ByRule(SteererSize.OfFitCode(values[1])) * Nanometres.PerMillimetre ? new(Verdict.NeedsMeasuring, Ask)

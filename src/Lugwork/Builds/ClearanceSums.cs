@@ -40,7 +40,8 @@ internal static class ClearanceSums
             new(long.MinValue, new(Verdict.Unsafe, new Reason("pedal-strikes", "With a crank of {0} mm and a drop of {1} mm the pedal meets the ground before a lean of 25 degrees: [over] mm of height are missing.") { Mend = "shorter cranks, thinner or narrower pedals, or larger tyres", Sources = Regulation })),
             new(0, new(Verdict.NeedsMeasuring, new Reason("pedal-near-ground", "With a crank of {0} mm and a drop of {1} mm the pedal clears a lean of 25 degrees by [sum] mm of height, less than labels may be off: measure it on the bicycle.") { Sources = Regulation })),
             new((long)HeightDoubtMillimetres * Millimetre, new(Verdict.Fits, new Reason("pedal-clear", "With a crank of {0} mm and a drop of {1} mm the pedal clears a lean of 25 degrees by [sum] mm of height.") { Sources = Regulation })))
-        .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate);
+        .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate)
+        .Without(4, Verdict.DoesNotFit, Reasons.NothingToMate).Without(5, Verdict.DoesNotFit, Reasons.NothingToMate);
 
     /// <summary>Inputs: inseam, standover.</summary>
     public static SumRelation Standover { get; } = new SumRelation(

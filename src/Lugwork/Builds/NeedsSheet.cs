@@ -140,6 +140,7 @@ public sealed class NeedLine
             return code <= 0 || code > Longest(_input) ? Verdict.NeedsMeasuring
                 : AnyLength ? Verdict.Fits
                 : _least is null && _most is null ? Unlisted(code)
+                : HasHoles ? SomeFits(code) ? Verdict.Fits : Verdict.DoesNotFit
                 : _least is { } least && code < least ? Verdict.DoesNotFit
                 : _most is { } most && code > most ? Verdict.DoesNotFit
                 : Verdict.Fits;
@@ -150,6 +151,18 @@ public sealed class NeedLine
             : _cells.IsEmpty ? Verdict.NeedsMeasuring
             : _input.Family != 0 ? Unlisted(code)
             : Verdict.DoesNotFit;
+    }
+
+    /// <summary>What else the part is moves the limits, such as the wheel that a reach was read with: between the least and the greatest length there may be some that are right with none.</summary>
+    private bool HasHoles => Joint.Relation is ICutsByOthers && Joint.Inputs.Any(i => i != _input && i.Slot == _input.Slot);
+
+    private bool SomeFits(long code)
+    {
+        CandidateRow row = _row;
+        row[Joint.Inputs.IndexOf(_input)] = new Candidates(KnownState.Value, code, code, null);
+        bool some = false;
+        Joint.Visit(row, (_, outcome) => !(some |= outcome.Verdict == Verdict.Fits));
+        return some;
     }
 
     private Verdict Unlisted(long code)

@@ -7,11 +7,11 @@ internal static class SaddleSums
 {
     private static readonly ImmutableArray<Source> Insertion = [Sources.SeatRegulation, Sources.FrameManual, Sources.DropperTips];
 
-    /// <summary>Inputs: saddle height, post, seat tube, saddle depth, mark, the frame's least. How much deeper the post sits than it must.</summary>
+    /// <summary>Inputs: saddle height, post, seat tube, saddle depth, mark, the frame's least, two diameters of the post. How much deeper the post sits than it must; two diameters where no mark asks for more.</summary>
     public static SumRelation Least { get; } = new SumRelation(
             "post in by its mark and the frame's least at this saddle height", "mm",
-            v => v[1] - v[0] + v[2] + v[3] - Math.Max(v[4], v[5]), [-1, 1, 1, 1, -1, -1],
-            new(long.MinValue, new(Verdict.Unsafe, new Reason("post-too-short-for-height", "At a saddle height of {0} mm a post of {1} mm sits [over] mm less deep than its mark ({4} mm) and the frame ({5} mm) ask for.", Cautions.Insertion) { Mend = "a longer post", Sources = Insertion })),
+            v => v[1] - v[0] + v[2] + v[3] - Math.Max(Math.Max(v[4], v[5]), v[6]), [-1, 1, 1, 1, -1, -1, -1],
+            new(long.MinValue, new(Verdict.Unsafe, new Reason("post-too-short-for-height", "At a saddle height of {0} mm a post of {1} mm sits [over] mm less deep than its mark ({4} mm), the frame ({5} mm) and two of its diameters ({6} mm) ask for.", Cautions.Insertion) { Mend = "a longer post", Sources = Insertion })),
             new(0, new(Verdict.Fits, new Reason("post-long-enough", "At a saddle height of {0} mm a post of {1} mm sits [sum] mm deeper than it must.") { Sources = Insertion })))
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate);
 

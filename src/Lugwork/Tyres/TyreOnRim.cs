@@ -42,6 +42,11 @@ internal static class TyreOnRim
         Sources = [Sources.CommonPractice],
     };
 
+    private static readonly Reason TubularUnsized = new("tubular-without-diameter", "A tubular without an ISO size on a rim for tubulars: both are made for one diameter, 28 in class for most. Read it on the tyre and on the rim.", Cautions.Tubular)
+    {
+        Sources = [Sources.CommonPractice],
+    };
+
     private static readonly Reason NotForTubulars = new("tubular-on-clincher-seat", "A tubular has no beads, and a rim for {2} has no bed to stick it on.", Cautions.Tubular)
     {
         Mend = "a tyre with beads in the rim's ISO size, or a wheel with a rim for tubulars",
@@ -69,6 +74,7 @@ internal static class TyreOnRim
             values[3] != TyreHold.Tubular.FitCode ? BeadOnSeat.Judge(values)
             : values[2] != TyreHold.Tubular.FitCode ? new(Verdict.DoesNotFit, values[2] == 0 ? Reasons.NothingToMate : NotForTubulars)
             : values[0] != 0 && values[1] != 0 && values[0] != values[1] ? new(Verdict.DoesNotFit, OtherTubular)
+            : values[0] == 0 || values[1] == 0 ? new(Verdict.NeedsMeasuring, TubularUnsized)
             : new(Verdict.Fits, Stuck);
     }
 

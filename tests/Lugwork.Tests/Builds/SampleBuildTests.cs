@@ -6,6 +6,13 @@ public sealed class SampleBuildTests
     private static Build Sample(string name) => BuildFile.Read(File.ReadAllText(Path.Combine(BuildFileTests.Root(), "samples", "FrameUp", "builds", name + ".json")));
 
     [Fact]
+    public void The_readme_shows_how_the_answer_begins()
+    {
+        string shown = File.ReadAllText(Path.Combine(BuildFileTests.Root(), "README.md")).ReplaceLineEndings("\n").Split("```text\n")[1].Split("```")[0];
+        Assert.StartsWith(shown, Sample("tourer-from-commuter").Check().ToString().ReplaceLineEndings("\n"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_clean_bicycle_fits_whole()
     {
         FitReport report = Sample("road-disc-all-new").Check();

@@ -138,6 +138,26 @@ public sealed class SystemCheckTests
     public void What_is_no_count_of_pitches_is_refused(string text) => Assert.False(Chain.TryRead("pitches " + text, out _, out _));
 
     [Theory]
+    [InlineData("27.2 x 249.4; mark none", Verdict.Fits)]
+    [InlineData("27.2 x 249.3; mark none", Verdict.Unsafe)]
+    [InlineData("diameter unknown; length 249.4; mark none", Verdict.NeedsMeasuring)]
+    public void Where_neither_post_nor_frame_has_a_mark_two_diameters_are_in(string post, Verdict expected)
+    {
+        FitReport report = Check("seat tube length 500; leastInsertion none", (Slot.Rider, "saddle height 740"), (Slot.Saddle, "depth 45"), (Slot.Seatpost, post));
+        Assert.Equal(expected, Of(report, "saddle-height-least-insertion").Verdict);
+    }
+
+    [Theory]
+    [InlineData("Q factor none", "height 16; reach 100")]
+    [InlineData("Q factor 150", "height none; reach 100")]
+    [InlineData("Q factor 150", "height 16; reach none")]
+    public void A_pedal_without_a_height_or_reach_clears_nothing(string crank, string pedals)
+    {
+        FitReport report = Check("bottom bracket drop 70", (Slot.Crankset, "crank length 170; " + crank), (Slot.Pedals, pedals), (Slot.RearTyre, "37-622"));
+        Assert.Equal(Verdict.DoesNotFit, Of(report, "pedal-ground-clearance").Verdict);
+    }
+
+    [Theory]
     [InlineData("27.2 x 350; mark 80", Verdict.Fits, Verdict.Fits)]
     [InlineData("27.2 x 274; mark 80", Verdict.Unsafe, Verdict.Fits)]
     [InlineData("27.2 x 275; mark 80", Verdict.Fits, Verdict.Fits)]

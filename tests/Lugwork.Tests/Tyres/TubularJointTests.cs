@@ -6,8 +6,9 @@ namespace Lugwork.Tests.Tyres;
 public sealed class TubularJointTests
 {
     [Theory]
-    [InlineData("hold tubular", "hold tubular", Verdict.Fits)]
-    [InlineData("hold tubular", "hold tubular; size none", Verdict.Fits)]
+    [InlineData("hold tubular", "hold tubular", Verdict.NeedsMeasuring)]
+    [InlineData("hold tubular", "hold tubular; size none", Verdict.NeedsMeasuring)]
+    [InlineData("hold tubular; beadSeat 622", "hold tubular; size none", Verdict.NeedsMeasuring)]
     [InlineData("hold clincher; beadSeat 622", "hold tubular", Verdict.DoesNotFit)]
     [InlineData("beadSeat 622", "hold tubular", Verdict.DoesNotFit)]
     [InlineData("hold unknown", "hold tubular", Verdict.NeedsMeasuring)]
