@@ -38,7 +38,13 @@ internal static class ItemCutter
             if (token.IsNumber)
             {
                 SpecItem number = new() { Kind = SpecTokenKind.Number, Text = token.Text, Value = token.Value, IsFraction = token.IsFraction, IsBroken = token.IsBroken, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsDiameter = diameter };
+                int before = i - 1;
                 i = Behind(number, tokens, i + 1, vocabulary);
+                if (before >= 0 && (tokens[before].Is('$') || tokens[before].Is('\u20AC') || tokens[before].Is('\u00A3') || tokens[before].Is('#')))
+                {
+                    number.Unit = "other";
+                }
+
                 items.Add(number);
                 diameter = false;
                 continue;
@@ -56,6 +62,7 @@ internal static class ItemCutter
     {
         PhraseTree tree = vocabulary.Tree;
         ImmutableArray<string> near = tree.Nearly(token.Text);
+        bool guessed = !near.IsDefault;
         for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
         {
             ImmutableArray<string> tail = tree.Alone(token.Text[cut..]);
@@ -74,7 +81,7 @@ internal static class ItemCutter
             }
         }
 
-        items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, Clause = clause });
+        items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, IsGuessed = guessed, Clause = clause });
         return i + 1;
     }
 
@@ -116,6 +123,13 @@ internal static class ItemCutter
         if (at < tokens.Count && (tokens[at].Is('"') || tokens[at].Is('\u00B0')))
         {
             number.Unit = tokens[at].Is('"') ? "in" : "deg";
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
+        if (at < tokens.Count && (tokens[at].Is('%') || tokens[at].Is('\u20AC') || tokens[at].Is('$') || tokens[at].Is('\u00A3')))
+        {
+            number.Unit = "other";
             number.End = tokens[at].End;
             return at + 1;
         }
@@ -166,6 +180,7 @@ internal static class ItemCutter
         return sign switch
         {
             ';' or '\n' or '\r' or '|' or '(' or ')' or '[' or ']' or '{' or '}' or '!' or '\u2022' or '\u00B7' or '\u25CF' or '<' => true,
+            '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) => false,
             ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
             '-' => blankBehind && !token.Glued,
             '/' => blankBehind && !token.Glued,
@@ -173,6 +188,9 @@ internal static class ItemCutter
             _ => false,
         };
     }
+
+    /// <summary>A word that is written short with a point behind it.</summary>
+    private static bool IsShortened(string word) => word is "max" or "min" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

@@ -67,6 +67,7 @@ internal sealed partial class LineScan
             Figures();
             Alternatives();
             Broken();
+            Audit();
         }
     }
 
@@ -359,7 +360,7 @@ internal sealed partial class LineScan
             _items[i].Used = true;
         }
 
-        LineFinding finding = new(field, key, _items[first].Start, _items[last].End, assumed);
+        LineFinding finding = new(field, key, _items[first].Start, _items[last].End, assumed, first, last);
         if (!Values.TryGetValue(field, out LineFinding? before))
         {
             Values[field] = finding;
@@ -367,7 +368,7 @@ internal sealed partial class LineScan
         else if (before.Key == key && finding.Start >= before.Start && finding.End - before.Start <= 60 && assumed.Length == 0)
         {
             // Said twice beside each other: the words of both.
-            Values[field] = before with { End = Math.Max(before.End, finding.End), Assumed = before.Assumed.Length > 0 ? assumed : before.Assumed };
+            Values[field] = before with { End = Math.Max(before.End, finding.End), Last = Math.Max(before.Last, last), Assumed = before.Assumed.Length > 0 ? assumed : before.Assumed };
         }
         else if (before.Key != key)
         {
@@ -468,7 +469,14 @@ internal sealed partial class LineScan
 }
 
 /// <summary>A value that was read, before it is told.</summary>
-internal sealed record LineFinding(string Field, string Key, int Start, int End, string Assumed);
+/// <param name="Field">Key of the field.</param>
+/// <param name="Key">The value.</param>
+/// <param name="Start">First character.</param>
+/// <param name="End">Behind the last character.</param>
+/// <param name="Assumed">What was taken for granted; empty where nothing was.</param>
+/// <param name="First">First item.</param>
+/// <param name="Last">Last item.</param>
+internal sealed record LineFinding(string Field, string Key, int Start, int End, string Assumed, int First = 0, int Last = 0);
 
 /// <summary>Why something was not accepted.</summary>
 internal enum LineDoubtKind

@@ -218,6 +218,12 @@ internal sealed partial class LineScan
                 return;
             }
 
+            if (shell is not null && width.Length > 0 && !shell.EndsWith("-" + width, StringComparison.Ordinal))
+            {
+                Several("narrowestShell", [width, shell[(shell.LastIndexOf('-') + 1)..]], at, i, "two shells are named");
+                return;
+            }
+
             (family, at) = (kind, i);
             width = shell is not null ? shell[(shell.LastIndexOf('-') + 1)..] : width;
             Keep("family", kind, i, i);

@@ -437,7 +437,7 @@ internal sealed partial class LineScan
             }
 
             // The length of the arms is no bolt circle.
-            if (!topic && TopicOf(i).StartsWith("n:", StringComparison.Ordinal))
+            if (!topic && TopicOf(i) is not ("" or "t:crank" or "t:chainring"))
             {
                 continue;
             }

@@ -87,7 +87,7 @@ internal sealed partial class LineScan
             {
                 if (item.Unit is "kg" or "lb")
                 {
-                    Take(field, item.Figure, i, i);
+                    Mass(field, i);
                 }
 
                 continue;
@@ -110,6 +110,26 @@ internal sealed partial class LineScan
             }
 
             Length(field, i);
+        }
+    }
+
+    /// <summary>A mass, refused where no such load or rider is to be expected.</summary>
+    private void Mass(string field, int i)
+    {
+        decimal kilograms = _items[i].Unit == "lb" ? _items[i].Value * 0.45359237m : _items[i].Value;
+        (decimal least, decimal most) = field switch
+        {
+            "loadLimit" => (3m, 250m),
+            "mass" => (20m, 250m),
+            _ => (40m, 400m),
+        };
+        if (kilograms < least || kilograms > most)
+        {
+            Refuse(field, i, i, $"the figure is outside {least} to {most} kg");
+        }
+        else
+        {
+            Take(field, _items[i].Figure, i, i);
         }
     }
 

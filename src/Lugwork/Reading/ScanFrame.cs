@@ -24,7 +24,7 @@ internal sealed partial class LineScan
         HangerMount();
         Words("ChainGuideMount", "guideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
-        Words("DropoutSlot", "rearSlot");
+        Words("DropoutSlot", "rearSlot", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i));
         Words("CrownType", "forkCrowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
         Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || MentionsHeadset(i)));
         Words("UseCategory", "use");
@@ -133,6 +133,20 @@ internal sealed partial class LineScan
         return i + 1 >= _items.Count || _items[i + 1].Kind != SpecTokenKind.Word || _items[i + 1].Clause != _items[i].Clause || _items[i + 1].Terms.Length > 0 || _items[i + 1].Text.Length < 4 || Clause(i, own) || Clause(i, "t:material");
     }
 
+    /// <summary>No other word stands in its clause.</summary>
+    private bool AloneInClause(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.Kind == SpecTokenKind.Word && item != _items[i] && !item.Is("t:frame") && !item.Is("m:rear"))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>M10 x 1 is the thread of a hanger on a frame.</summary>
     private void ReadHangerThread()
     {
@@ -209,8 +223,7 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             bool rotor = topic is "t:rotor" || Clause(i, "t:rotor");
-            bool limit = HasMark(i, "m:max") && (topic is "" or "t:brake" or "t:rotor" || rotor);
-            if (rotor || limit)
+            if (HasMark(i, "m:max") && (topic is "" or "t:brake" or "t:rotor" || rotor))
             {
                 Length(field, i);
             }

@@ -30,7 +30,7 @@ internal sealed partial class LineScan
                 ReadSeatpost();
                 break;
             case "seatClamp":
-                ReadOne("size", "t:seatclamp", "t:clamp", "t:post", "t:seattube");
+                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube");
                 break;
             case "handlebar":
                 ReadHandlebar();
@@ -212,6 +212,10 @@ internal sealed partial class LineScan
             {
                 Take("diameter", _items[i].Text, i, i);
             }
+            else if (own && topic != "t:length" && _items[i].Value % 10 != 0 && IsNominal(ItemCutter.Plain(_items[i].Value / 10)))
+            {
+                Several("diameter", [ItemCutter.Plain(_items[i].Value / 10)], i, i, "the figure can be a diameter without its decimal point");
+            }
             else if (topic == "t:length" || (own && _items[i].Unit == "mm" && _items[i].Value is >= 200 and <= 650))
             {
                 Length("length", i);
@@ -229,7 +233,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             bool topic = TopicOf(i) is "t:rails" || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
-            if (!topic || !Free(i) || _items[i].Value is < 6 or > 12)
+            if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (TopicOf(i) is not "t:rails" && _items[i].Unit != "mm" && !Pair(i, out _)))
             {
                 continue;
             }
@@ -362,7 +366,7 @@ internal sealed partial class LineScan
             if (Free(i) && _items[i].Unit is "kg" or "lb" && Free(i))
             {
                 string topic = TopicOf(i);
-                Take(topic switch { "t:luggage" => "withLuggage", "t:systemweight" => "system", _ => "mass" }, _items[i].Figure, i, i);
+                Mass(topic switch { "t:luggage" => "withLuggage", "t:systemweight" => "system", _ => "mass" }, i);
             }
         }
 

@@ -259,7 +259,7 @@ internal sealed partial class LineScan
                     sizes.Add((InchName(_items[i].Value), i));
                 }
             }
-            else if (_items[i].IsMillimetre && (steerer || topic is "t:fork" or "") && MetricSteerer(_items[i].Value) is { } name)
+            else if (_items[i].IsMillimetre && steerer && MetricSteerer(_items[i].Value) is { } name)
             {
                 sizes.Add((name, i));
             }

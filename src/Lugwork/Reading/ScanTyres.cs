@@ -32,7 +32,13 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (IsSeat(seat) && width is >= 18 and <= 132)
+            // The largest tyre that fits is a limit and has to be said as one; a tyre alone is the one that is fitted.
+            if (field.StartsWith("largest", StringComparison.Ordinal) && FindMark(i, "m:max", 1) < 0)
+            {
+                Several(field, [], i, i + 2, "the line does not say that this is the largest tyre");
+                found = true;
+            }
+            else if (IsSeat(seat) && width is >= 18 and <= 132)
             {
                 Take(field, $"{ItemCutter.Plain(width)}-{ItemCutter.Plain(seat)}", i, i + 2);
                 found = true;
@@ -216,7 +222,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[i].IsMillimetre && IsSeat(_items[i].Value) && _items[i].Value >= 300 && !(i > 0 && _items[i - 1].IsSign('x')) && TopicOf(i) is not ("t:length" or "n:width"))
+            if (_items[i].IsMillimetre && IsSeat(_items[i].Value) && _items[i].Value >= 300 && !(i > 0 && _items[i - 1].IsSign('x')) && TopicOf(i) is not "t:length" && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal))
             {
                 Take(field, _items[i].Text, i, i);
             }

@@ -28,6 +28,9 @@ internal sealed class SpecItem
     /// <summary>A sign of diameter stands before the figure.</summary>
     public bool IsDiameter { get; set; }
 
+    /// <summary>The word is misspelt, and what it stands for was guessed.</summary>
+    public bool IsGuessed { get; init; }
+
     /// <summary>What the vocabulary says of the phrase.</summary>
     public ImmutableArray<string> Terms { get; init; } = [];
 

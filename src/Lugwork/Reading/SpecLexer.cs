@@ -216,6 +216,15 @@ internal static class SpecLexer
                 tokens[kept - 1] = left;
             }
 
+            // 28.6.2019, 27..2, 12,5,3: a chain of points or commas is no figure.
+            if (token is { IsNumber: true, Glued: true } && kept > 1 && tokens[kept - 1].Glued && (tokens[kept - 1].Is('.') || tokens[kept - 1].Is(',')) && tokens[kept - 2].IsNumber)
+            {
+                SpecToken left = tokens[kept - 2];
+                left.IsBroken = true;
+                tokens[kept - 2] = left;
+                token.IsBroken = true;
+            }
+
             tokens[kept++] = token;
         }
 

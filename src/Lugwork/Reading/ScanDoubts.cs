@@ -1,0 +1,309 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Reading;
+
+/// <summary>Looks at a line once more after it was read: words that take the certainty out of what stands beside them make the line ambiguous.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>In a line of more items than this, a word of doubt counts only close to a value.</summary>
+    private const int ShortLine = 60;
+
+    /// <summary>Clauses in which something was read.</summary>
+    private HashSet<int> _read = [];
+
+    /// <summary>Everything in the line that could change what was read.</summary>
+    private void Audit()
+    {
+        if (Values.Count == 0 || Doubts.Count > 0)
+        {
+            return;
+        }
+
+        _read = [];
+        foreach (LineFinding value in Values.Values)
+        {
+            for (int clause = _items[value.First].Clause; clause <= _items[value.Last].Clause; clause++)
+            {
+                _read.Add(clause);
+            }
+        }
+
+        DoubtfulWords();
+        Denied();
+        Limits();
+        OtherPart();
+        LeftFigures();
+        DoubtfulFigures();
+    }
+
+    private bool ReadAround(int clause, int clauses)
+    {
+        for (int k = clause - clauses; k <= clause + clauses; k++)
+        {
+            if (_read.Contains(k))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A hedge, a condition, an option, an adapter, an alternative, another thing.</summary>
+    private void DoubtfulWords()
+    {
+        bool isShort = _items.Count <= ShortLine;
+        for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
+        {
+            SpecItem item = _items[i];
+            if (item.Kind == SpecTokenKind.Sign)
+            {
+                if ((item.Text[0] is '?' or '~' or '\u2248' or '\u00B1' && ReadAround(item.Clause, 1)) || (item.Text[0] is '<' or '>' or '\u2264' or '\u2265' && i + 1 < _items.Count && _items[i + 1].IsNumber && !(i > 0 && _items[i - 1].IsNumber)))
+                {
+                    Several("", [], i, i, "a sign makes the figure doubtful");
+                }
+
+                continue;
+            }
+
+            string? reason = item.Terms.IsEmpty ? null : Reason(item, i, isShort);
+            if (reason is not null)
+            {
+                Several("", [], i, i, reason);
+            }
+        }
+    }
+
+    private string? Reason(SpecItem item, int i, bool isShort)
+    {
+        int around = isShort ? 2 : 1;
+        if (item.Is("d:hedge") || item.Is("d:condition") || item.Is("d:past"))
+        {
+            return ReadAround(item.Clause, isShort ? 1 : 0) ? "a word makes it doubtful" : null;
+        }
+
+        if (item.Is("d:option"))
+        {
+            return ReadAround(item.Clause, isShort ? 1 : 0) && !Negated(i) && !OfClauseWithoutValue(item.Clause) ? "it is said to be one of several" : null;
+        }
+
+        if (item.Is("m:adapt"))
+        {
+            return ReadAround(item.Clause, around) && !Negated(i) && _slot != Slot.ShellAdapter ? "an adapter is named, and the figure can be of either side" : null;
+        }
+
+        if (item.Is("d:kit"))
+        {
+            return OnlyWordsRead(item.Clause) ? "what is named can be supplied with the part instead of a property of it" : null;
+        }
+
+        if (item.Is("d:thing"))
+        {
+            return _read.Contains(item.Clause) && !Negated(i) ? "another thing is named, and the figure can be of it" : null;
+        }
+
+        if (item.Is("m:or"))
+        {
+            bool opens = i == 0 || _items[i - 1].Clause != item.Clause || _items[i - 1].Kind == SpecTokenKind.Sign;
+            return _read.Contains(item.Clause) || (opens && _read.Contains(item.Clause - 1)) ? "the line offers several" : null;
+        }
+
+        return null;
+    }
+
+    /// <summary>A value was read in the clause, and from words without a figure.</summary>
+    private bool OnlyWordsRead(int clause)
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            bool figure = _items[value.First].Clause != clause;
+            for (int i = value.First; i <= value.Last && !figure; i++)
+            {
+                figure = _items[i].IsNumber;
+            }
+
+            if (!figure)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A clause with neither a value nor a figure nor a word of value in it: "pedals sold separately".</summary>
+    private bool OfClauseWithoutValue(int clause)
+    {
+        if (_read.Contains(clause))
+        {
+            return false;
+        }
+
+        bool part = false;
+        foreach (SpecItem item in Clauses(clause))
+        {
+            if (item.IsNumber || (!item.Terms.IsEmpty && item.Terms[0][0] is 'v' or 'm'))
+            {
+                return false;
+            }
+
+            part |= IsPart(item);
+        }
+
+        return part;
+    }
+
+    /// <summary>The items of one clause; its items stand together.</summary>
+    private IEnumerable<SpecItem> Clauses(int clause)
+    {
+        int low = 0;
+        int high = _items.Count;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = _items[middle].Clause < clause ? (middle + 1, high) : (low, middle);
+        }
+
+        for (int i = low; i < _items.Count && _items[i].Clause == clause; i++)
+        {
+            yield return _items[i];
+        }
+    }
+
+    /// <summary>"Not", "no", "without": before a figure or a kind of hub, or behind what was read.</summary>
+    private void Denied()
+    {
+        for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
+        {
+            bool not = _items[i].Is("m:not") || (_items[i].Is("m:pas") && !(i + 1 < _items.Count && _items[i + 1].IsNumber) && !(i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Sign));
+            if (!not)
+            {
+                continue;
+            }
+
+            if (DeniesBehind(i) || DeniesBefore(i))
+            {
+                Several("", [], i, i, "the line denies something, and it is not sure what");
+            }
+        }
+    }
+
+    private bool DeniesBehind(int not)
+    {
+        for (int j = not + 1; j < _items.Count && j <= not + 8 && _items[j].Clause == _items[not].Clause; j++)
+        {
+            SpecItem item = _items[j];
+            if (item.IsNumber)
+            {
+                return ReadAround(item.Clause, 2);
+            }
+
+            bool hub = item.Is("m:boost") || item.Is("m:superboost") || item.Is("m:thru") || item.Is("m:qr") || item.Is("m:nutted") || item.Is("m:pm") || item.Is("m:fm") || item.Is("m:is");
+            if (hub && ReadAround(item.Clause, 2))
+            {
+                return true;
+            }
+
+            // A value that was read from behind the word of denial, or that is denied and read elsewhere.
+            if (item.Used && Denies(not, j))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Denies(int not, int at)
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            if (value.First <= at && at <= value.Last && value.First > not)
+            {
+                return true;
+            }
+
+            foreach (string term in _items[at].Terms)
+            {
+                if (term.StartsWith("v:", StringComparison.Ordinal) && term.EndsWith("=" + value.Key, StringComparison.Ordinal))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A denial that ends its clause is of what stands before it: "UDH: no".</summary>
+    private bool DeniesBefore(int not)
+    {
+        int clause = _items[not].Clause;
+        for (int j = not + 1; j < _items.Count && _items[j].Clause == clause; j++)
+        {
+            if (_items[j].Kind != SpecTokenKind.Sign)
+            {
+                return false;
+            }
+        }
+
+        bool alone = true;
+        bool heading = false;
+        for (int j = not - 1; j >= 0 && _items[j].Clause == clause; j--)
+        {
+            alone &= _items[j].Kind == SpecTokenKind.Sign;
+            heading |= j == not - 1 && (_items[j].IsSign(':') || _items[j].IsSign('='));
+        }
+
+        return _read.Contains(clause) || (alone && _read.Contains(clause - 1)) || (heading && _read.Contains(clause + 1));
+    }
+
+    /// <summary>"Up to" or "at least" beside a figure that was read as a size: a limit is no size.</summary>
+    private void Limits()
+    {
+        for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
+        {
+            if (!(_items[i].Is("m:max") || _items[i].Is("m:min")) || _items[i].Used)
+            {
+                continue;
+            }
+
+            int of = Governed(i);
+            foreach (LineFinding value in Values.Values)
+            {
+                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field))
+                {
+                    Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
+                    break;
+                }
+            }
+        }
+    }
+
+    /// <summary>The figure that a word of limit is about: the next one in its clause, or else the last one.</summary>
+    private int Governed(int i)
+    {
+        for (int j = i + 1; j < _items.Count && j <= i + 6 && _items[j].Clause == _items[i].Clause; j++)
+        {
+            if (_items[j].IsNumber)
+            {
+                return j;
+            }
+        }
+
+        for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause; j--)
+        {
+            if (_items[j].IsNumber)
+            {
+                return j;
+            }
+        }
+
+        return -1;
+    }
+
+    private static bool IsLimit(string field) =>
+        field.StartsWith("largest", StringComparison.Ordinal) || field.StartsWith("most", StringComparison.Ordinal) || field.StartsWith("least", StringComparison.Ordinal)
+        || field.StartsWith("longest", StringComparison.Ordinal) || field.StartsWith("narrowest", StringComparison.Ordinal) || field.StartsWith("widest", StringComparison.Ordinal)
+        || field.EndsWith("Limit", StringComparison.Ordinal) || field is "mark" or "insertion" or "reach" or "system" or "forkCrowns";
+}

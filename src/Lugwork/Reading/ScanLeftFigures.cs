@@ -1,0 +1,236 @@
+namespace Lugwork.Reading;
+
+/// <summary>Every figure of a line has to be accounted for: read, known to be of something without an interface, or in doubt.</summary>
+internal sealed partial class LineScan
+{
+    private void LeftFigures()
+    {
+        for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
+        {
+            if (_items[i].IsNumber && !Taken(i) && !IsAccounted(i))
+            {
+                Several("", [], i, i, "a figure is left over that may change what the line says");
+            }
+        }
+    }
+
+    /// <summary>The figure stands in the words of a value.</summary>
+    private bool Taken(int i) => _items[i].Used;
+
+    /// <summary>What a figure is of that no value was read from.</summary>
+    private bool IsAccounted(int i)
+    {
+        SpecItem item = _items[i];
+        if (item.Unit is "g" or "deg" or "w" or "other" or "teeth" or "holes" or "arms" or "tpi")
+        {
+            return true;
+        }
+
+        if (item.Unit is "kg" or "lb")
+        {
+            return !_slot.Key.StartsWith("rider", StringComparison.Ordinal);
+        }
+
+        if (item.Unit == "speed")
+        {
+            return _slot == Slot.Frame || _slot == Slot.RearWheel;
+        }
+
+        if (item.Value is >= 1950 and <= 2060 && item.Unit.Length == 0)
+        {
+            return true;
+        }
+
+        return IsSaidAgain(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsCount(i);
+    }
+
+    /// <summary>The same figure was read elsewhere in the line.</summary>
+    private bool IsSaidAgain(int i)
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            for (int j = value.First; j <= value.Last; j++)
+            {
+                if (_items[j].IsNumber && _items[j].Used && _items[j].Value == _items[i].Value && _items[j].IsFraction == _items[i].IsFraction)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A word close to it says a thing without an interface, or one that this part has no field for.</summary>
+    private bool IsOfSomethingElse(int i)
+    {
+        int link = Link(i);
+        if (link < 0 || Math.Abs(link - i) > 8)
+        {
+            return false;
+        }
+
+        string topic = TopicIn(_items[link]);
+        if (topic.StartsWith("n:", StringComparison.Ordinal))
+        {
+            return true;
+        }
+
+        bool quantity = topic is "t:length" or "t:travel" or "t:depth" or "t:thickness" or "t:axletocrown" or "t:insertion" or "t:inner" or "t:valvelength" or "t:axlelength" or "t:reach" or "t:chainline" or "t:pitch";
+        if (quantity && _items[link].Clause == _items[i].Clause)
+        {
+            return TopicFields.Of(_slot, topic, true, false, true, false) is not string field || !Values.ContainsKey(field);
+        }
+
+        bool part = topic.StartsWith("t:", StringComparison.Ordinal) && _items[link].Clause == _items[i].Clause && Parts.Contains(topic) && !Mates(PartForms.Of(_slot).Kind).Contains(topic, StringComparison.Ordinal);
+        return part && !IsLikeOneRead(i);
+    }
+
+    /// <summary>As large as a figure that was read: it can be the other one of two.</summary>
+    private bool IsLikeOneRead(int i)
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            for (int j = value.First; j <= value.Last; j++)
+            {
+                if (_items[j].IsNumber && _items[j].Value > 0 && _items[i].Value / _items[j].Value is > 0.6m and < 1.7m)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>M3 to M8 is a bolt.</summary>
+    private bool IsBolt(int i) => i > 0 && _items[i - 1].Text == "m" && _items[i].Glued && _items[i].Value is >= 3 and <= 8 && !_items[i].IsFraction;
+
+    /// <summary>One to four of something: "2 bottle cages", "pair of 2".</summary>
+    private bool IsCount(int i) =>
+        _items[i].Value is 1 or 2 or 3 or 4 && _items[i].Unit.Length == 0 && !_items[i].IsFraction && !Joins(i)
+        && i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: false } && !(i > 0 && _items[i - 1].IsNumber);
+
+    /// <summary>Figures that such a part usually has beside its interfaces.</summary>
+    private bool IsOfThisPart(int i)
+    {
+        SpecItem item = _items[i];
+        if (!item.IsMillimetre || item.IsFraction)
+        {
+            return false;
+        }
+
+        bool range = IsRangeOfTeeth(i);
+        return _slot.Key switch
+        {
+            "stem" => item.Value is >= 42 and <= 160 || (i > 0 && _items[i - 1].IsSign('-') && item.Value <= 40 && item.Unit.Length == 0 && !item.Glued),
+            "handlebar" => item.Value is >= 300 and <= 900,
+            "crankset" => item.Value is >= 150 and <= 185 || range,
+            "chainring" => range,
+            "cassette" => range,
+            "rearDerailleur" or "frontDerailleur" => range,
+            "chain" => item.Value is >= 90 and <= 160,
+            "rearWheel" => item.Value == 36.75m && Values.TryGetValue("body", out LineFinding? body) && body.Key == "HG-L",
+            "bottomBracket" => item.Value is >= 103 and <= 150 && Values.TryGetValue("takes", out LineFinding? seat) && seat.Key.StartsWith("square", StringComparison.Ordinal),
+            "frontRotor" or "rearRotor" => item.Value is >= 1.5m and <= 2.5m && !Values.ContainsKey("thickness"),
+            "seatClamp" => TopicOf(i) is "t:post",
+            "seatpost" => item.Value is >= 50 and <= 240 && (TopicOf(i) is "t:dropper" || Clause(i, "t:dropper") || Clause(i, "t:travel")),
+            _ => false,
+        };
+    }
+
+    /// <summary>11-34, 10-51, 50/34: sprockets or rings from one to another.</summary>
+    private bool IsRangeOfTeeth(int i)
+    {
+        bool first = i + 2 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 2].IsNumber;
+        bool last = i >= 2 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i - 2].IsNumber;
+        int other = first ? i + 2 : last ? i - 2 : -1;
+        return other >= 0 && _items[i].Value is >= 9 and <= 60 && _items[other].Value is >= 9 and <= 60 && _items[i].Value == decimal.Truncate(_items[i].Value) && Math.Abs(_items[i].Value - _items[other].Value) >= 8;
+    }
+
+    /// <summary>A label in inches or of the 700 kind beside an ISO size that is one of those it is printed on.</summary>
+    private bool IsLabelBesideSize(int i)
+    {
+        LineFinding? size = Values.GetValueOrDefault("size") ?? Values.GetValueOrDefault("largestRearTyre") ?? Values.GetValueOrDefault("largestFrontTyre") ?? Values.GetValueOrDefault("beadSeat") ?? Values.GetValueOrDefault("seat");
+        if (size is null)
+        {
+            return false;
+        }
+
+        int start = i;
+        while (start >= 2 && start > i - 6 && _items[start - 1].IsSign('x') && _items[start - 2].IsNumber)
+        {
+            start -= 2;
+        }
+
+        string seat = size.Key[(size.Key.LastIndexOf('-') + 1)..];
+        decimal of = _items[start].Value;
+        bool label = _items[start].Unit == "in" || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
+        bool chained = IsDashed(start) || IsDashed(i);
+        return label && !chained && _items[start].Unit is "" or "in" && !_items[start].IsFraction && seat switch
+        {
+            "622" => of is 28 or 29 or 700,
+            "584" => of is 27.5m or 650 or 26,
+            "559" => of is 26,
+            "571" or "590" or "597" => of is 26 or 650,
+            "630" => of is 27,
+            "635" or "642" => of is 28 or 700,
+            "507" or "520" or "540" or "547" => of is 24,
+            "406" or "438" or "440" or "451" => of is 20,
+            "305" or "317" or "340" or "349" => of is 16,
+            "355" or "369" => of is 18 or 17,
+            "203" => of is 12,
+            _ => false,
+        };
+    }
+
+    /// <summary>A dash or slash stands against the figure.</summary>
+    private bool IsDashed(int i) =>
+        (i > 0 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i].Glued) || (i + 1 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 1].Glued);
+
+    /// <summary>A figure that was read, but with a unit or letters against it that do not go with its field, or far too large for its unit.</summary>
+    private void DoubtfulFigures()
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            string type = _fields[value.Field].Type.Name;
+            for (int i = value.First; i <= value.Last && Doubts.Count == 0; i++)
+            {
+                SpecItem item = _items[i];
+                if (!item.IsNumber || !item.Used)
+                {
+                    continue;
+                }
+
+                bool unit = item.Unit switch
+                {
+                    "" or "mm" => true,
+                    "in" => item.Value < 15,
+                    "kg" or "lb" => type == nameof(Load),
+                    "g" or "deg" or "w" or "other" => type == nameof(Steering.HeadsetBearing) && item.Unit == "deg",
+                    "tpi" => type.EndsWith("Thread", StringComparison.Ordinal) || item.Value is 20 or 24 or 26,
+                    _ => true,
+                };
+                if (!unit)
+                {
+                    Several(value.Field, [value.Key], i, i, "the unit does not go with it");
+                }
+                else if (IsLettered(i))
+                {
+                    Several(value.Field, [value.Key], i, i, "letters stand against the figure");
+                }
+            }
+        }
+    }
+
+    /// <summary>Letters that mean nothing here stand against the figure: part of a number of an article, or of another figure.</summary>
+    private bool IsLettered(int i)
+    {
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && !(next.Text == "er" && _items[i].Value is 29 or 26 or 27.5m) && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta"))
+        {
+            return true;
+        }
+
+        return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Text is not ("m" or "d" or "p" or "l" or "x" or "r" or "f" or "c" or "ec" or "zs" or "is" or "o");
+    }
+}
