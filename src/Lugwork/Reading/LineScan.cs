@@ -169,7 +169,7 @@ internal sealed partial class LineScan
         {
             bool adjacent = after == i + 1 || (after == i + 2 && _items[i + 1].Kind == SpecTokenKind.Word);
             bool next = after + 1 < _items.Count && (_items[after + 1].IsNumber || _items[after + 1].IsSign(':') || _items[after + 1].IsSign('='));
-            return Claimed(before, i) || (IsHead(_items[before]) && adjacent && !next) ? after : before;
+            return Claimed(before, i) || ((IsHead(_items[before]) || IsOfFigureBefore(before)) && adjacent && !next) ? after : before;
         }
 
         if (here || after >= 0)
@@ -182,7 +182,7 @@ internal sealed partial class LineScan
             return -1;
         }
 
-        return !Claimed(before, i) || HasMark(i, "m:max") || HasMark(i, "m:min") ? before : -1;
+        return !(Claimed(before, i) || IsOfFigureBefore(before)) || HasMark(i, "m:max") || HasMark(i, "m:min") ? before : -1;
     }
 
     /// <summary>A colon or a sign of equality stands between: what is before it is a heading.</summary>
@@ -215,6 +215,14 @@ internal sealed partial class LineScan
         }
 
         return false;
+    }
+
+    /// <summary>"20 mm rise": the figure right before a quantity is the one it is of, where no other word is before that.</summary>
+    private bool IsOfFigureBefore(int topic)
+    {
+        int figure = topic - 1;
+        return figure >= 0 && _items[figure].IsNumber && _items[figure].Clause == _items[topic].Clause && !IsHead(_items[topic])
+            && (_before[figure] < 0 || _items[_before[figure]].Clause != _items[topic].Clause);
     }
 
     /// <summary>Names of parts, beside which a closer word says more.</summary>
@@ -297,11 +305,7 @@ internal sealed partial class LineScan
             return false;
         }
 
-        for (int i = first; i <= last; i++)
-        {
-            _items[i].Used = true;
-        }
-
+        MarkRead(first, last);
         FieldReading reading = known.Read(text);
         if (known.Type.Name is "SeatpostDiameter" or "SeatTubeBore" && reading.Keys.Length == 1 && !IsNominal(reading.Keys[0]))
         {
@@ -355,11 +359,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        for (int i = first; i <= last; i++)
-        {
-            _items[i].Used = true;
-        }
-
+        MarkRead(first, last);
         LineFinding finding = new(field, key, _items[first].Start, _items[last].End, assumed, first, last);
         if (!Values.TryGetValue(field, out LineFinding? before))
         {
@@ -377,6 +377,16 @@ internal sealed partial class LineScan
         else if (before.Assumed.Length > 0 && assumed.Length == 0)
         {
             Values[field] = finding;
+        }
+    }
+
+    /// <summary>Marks what a value was read from. A figure in between counts only where a sign joins it to another one of them: any other is still open.</summary>
+    private void MarkRead(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            bool joined = (i - 2 >= first && Links(_items[i - 1]) && _items[i - 2].IsNumber) || (i + 2 <= last && Links(_items[i + 1]) && _items[i + 2].IsNumber);
+            _items[i].Used |= joined || !_items[i].IsNumber || i == first || i == last;
         }
     }
 

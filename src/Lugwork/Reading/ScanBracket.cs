@@ -257,6 +257,13 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            // The longer figure beside a width and a square taper is the length of the spindle.
+            if (_items[i].Value > 102 && (Values.ContainsKey("narrowestShell") || (i >= 2 && _items[i - 1].IsSign('x'))) && _items.Exists(t => t.Terms.Length > 0 && t.Terms[0].StartsWith("v:SpindleSeat=square", StringComparison.Ordinal)))
+            {
+                _items[i].Used = true;
+                continue;
+            }
+
             int second = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:or") || _items[i + 1].Is("m:and")) && ShellSize(i + 2) ? i + 2 : -1;
             if (second >= 0 && _items[second].Value > _items[i].Value)
             {

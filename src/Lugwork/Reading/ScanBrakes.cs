@@ -9,7 +9,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             SpecItem item = _items[i];
-            if (Negated(i))
+            if (Negated(i) || (_slot == Slot.Frame && OtherEnd(i, true)))
             {
                 continue;
             }
@@ -99,6 +99,12 @@ internal sealed partial class LineScan
             }
 
             Several(field, [], Math.Min(mark, size), second, "two rotor sizes are named");
+            return;
+        }
+
+        if (!post && !rear && rotor == "160")
+        {
+            Several(field, ["FM-front-140", "FM-front-160"], Math.Min(mark, size), Math.Max(mark, last), "a flat mount of a fork is made for two rotors, and one is named");
             return;
         }
 
@@ -201,7 +207,11 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (topic is "t:thickness" || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
+            if (_items[i].Value < 3 && LimitOf(i) == "m:min")
+            {
+                _items[i].Used = true;
+            }
+            else if (topic is "t:thickness" || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
             {
                 Length("thickness", i);
             }

@@ -104,6 +104,11 @@ internal sealed partial class LineScan
 
         if (item.Is("m:or"))
         {
+            if (item.Text == "of" && i > 0 && _items[i - 1].Text is "set" or "pair" or "made" or "out" or "pack" or "kind" or "part" or "top" or "lot" or "number")
+            {
+                return null;
+            }
+
             bool opens = i == 0 || _items[i - 1].Clause != item.Clause || _items[i - 1].Kind == SpecTokenKind.Sign;
             return _read.Contains(item.Clause) || (opens && _read.Contains(item.Clause - 1)) ? "the line offers several" : null;
         }
@@ -198,7 +203,7 @@ internal sealed partial class LineScan
                 return ReadAround(item.Clause, 2);
             }
 
-            bool hub = item.Is("m:boost") || item.Is("m:superboost") || item.Is("m:thru") || item.Is("m:qr") || item.Is("m:nutted") || item.Is("m:pm") || item.Is("m:fm") || item.Is("m:is");
+            bool hub = (item.Is("m:boost") && IsBoostRead()) || item.Is("m:trunnion") || item.Is("m:eyelet") || item.Is("m:tapered") || item.Is("m:straight") || item.Is("m:quill") || item.Is("m:band") || item.Is("m:superboost") || item.Is("m:thru") || item.Is("m:qr") || item.Is("m:nutted") || item.Is("m:pm") || item.Is("m:fm") || item.Is("m:is");
             if (hub && ReadAround(item.Clause, 2))
             {
                 return true;
@@ -206,6 +211,19 @@ internal sealed partial class LineScan
 
             // A value that was read from behind the word of denial, or that is denied and read elsewhere.
             if (item.Used && Denies(not, j))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsBoostRead()
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            if (value.Key is "R148-12" or "R141-QR" or "R157-12W" or "F110-15B" or "F110-20B")
             {
                 return true;
             }

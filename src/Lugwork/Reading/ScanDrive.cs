@@ -414,6 +414,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i + 2].Value is >= 50 and <= 160)
+            {
+                Several("boltCircle", [], i, i + 2, "two bolt circles are named");
+                continue;
+            }
+
             int arms = -1;
             if (i >= 2 && _items[i - 1].IsSign('x') && Free(i - 2) && _items[i - 2].Value is 3 or 4 or 5)
             {

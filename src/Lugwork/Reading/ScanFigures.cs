@@ -76,7 +76,7 @@ internal sealed partial class LineScan
 
             int link = Link(i);
             string topic = link < 0 ? "" : TopicIn(_items[link]);
-            string? field = topic.Length > 0 && topic[0] == 't' ? TopicFields.Of(_slot, topic, HasMark(i, "m:max"), HasMark(i, "m:min"), HasMark(i, "m:lower"), HasMark(i, "m:upper")) : null;
+            string? field = topic.Length > 0 && topic[0] == 't' ? TopicFields.Of(_slot, topic, LimitOf(i) == "m:max", LimitOf(i) == "m:min", HasMark(i, "m:lower"), HasMark(i, "m:upper")) : null;
             if (field is null || !_fields.TryGetValue(field, out SpecField? known))
             {
                 continue;
@@ -111,6 +111,26 @@ internal sealed partial class LineScan
 
             Length(field, i);
         }
+    }
+
+    /// <summary>The word of limit that is about a figure: the last one before it in its clause, else one with its topic, else one behind it; empty where there is none.</summary>
+    private string LimitOf(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - Reach && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Is("m:max") || _items[j].Is("m:min"))
+            {
+                return _items[j].Is("m:max") ? "m:max" : "m:min";
+            }
+        }
+
+        int link = Link(i);
+        if (link >= 0 && (_items[link].Is("m:max") || _items[link].Is("m:min")))
+        {
+            return _items[link].Is("m:max") ? "m:max" : "m:min";
+        }
+
+        return HasMark(i, "m:max") ? "m:max" : HasMark(i, "m:min") ? "m:min" : "";
     }
 
     /// <summary>A mass, refused where no such load or rider is to be expected.</summary>

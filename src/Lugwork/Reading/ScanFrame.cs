@@ -133,6 +133,20 @@ internal sealed partial class LineScan
         return i + 1 >= _items.Count || _items[i + 1].Kind != SpecTokenKind.Word || _items[i + 1].Clause != _items[i].Clause || _items[i + 1].Terms.Length > 0 || _items[i + 1].Text.Length < 4 || Clause(i, own) || Clause(i, "t:material");
     }
 
+    /// <summary>A word that is not known stands in its clause.</summary>
+    private bool HasUnknownWord(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>No other word stands in its clause.</summary>
     private bool AloneInClause(int i)
     {

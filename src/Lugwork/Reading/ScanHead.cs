@@ -7,7 +7,7 @@ internal sealed partial class LineScan
     private static readonly HashSet<string> Parts = new(StringComparer.Ordinal)
     {
         "t:frame", "t:fork", "t:wheel", "t:tyre", "t:tube", "t:rimtape", "t:cassette", "t:chain", "t:chainring", "t:crank", "t:bb", "t:pedal", "t:rearmech", "t:frontmech", "t:shifter", "t:lever",
-        "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:rider", "t:valve", "t:freehub", "t:bearing",
+        "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:valve", "t:freehub", "t:bearing",
     };
 
     /// <summary>What a line about a part may start with: the part itself and what mates with it.</summary>

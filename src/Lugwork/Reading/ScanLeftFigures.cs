@@ -33,7 +33,7 @@ internal sealed partial class LineScan
 
         if (item.Unit == "speed")
         {
-            return _slot == Slot.Frame || _slot == Slot.RearWheel;
+            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.Shifter || _slot == Slot.FrontShifter;
         }
 
         if (item.Value is >= 1950 and <= 2060 && item.Unit.Length == 0)
@@ -41,7 +41,12 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return IsSaidAgain(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsCount(i);
+        if (_slot == Slot.Frame && OtherEnd(i, true))
+        {
+            return true;
+        }
+
+        return IsSaidAgain(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsCount(i);
     }
 
     /// <summary>The same figure was read elsewhere in the line.</summary>
@@ -86,6 +91,20 @@ internal sealed partial class LineScan
         return part && !IsLikeOneRead(i);
     }
 
+    /// <summary>"30 mm external" beside an inner width.</summary>
+    private bool IsOutside(int i) =>
+        Values.ContainsKey("innerWidth") && ((i + 1 < _items.Count && (_items[i + 1].Is("m:outside") || _items[i + 1].Is("v:DropperRouting=external"))) || (i > 0 && (_items[i - 1].Is("m:outside") || _items[i - 1].Is("v:DropperRouting=external"))));
+
+    /// <summary>1x12, 3x9: the rings before the sprockets.</summary>
+    private bool IsGears(int i)
+    {
+        bool rings = _items[i].Value is 1 or 2 or 3 && i + 2 < _items.Count && _items[i + 1].IsSign('x') && _items[i + 2].IsNumber && _items[i + 2].Value is >= 5 and <= 13;
+        bool sprockets = _items[i].Value is >= 5 and <= 13 && i >= 2 && _items[i - 1].IsSign('x') && _items[i - 2].IsNumber && _items[i - 2].Value is 1 or 2 or 3;
+        return (rings || (sprockets && !HasSpeeds())) && !_items[i].IsFraction && _slot != Slot.RearWheel;
+    }
+
+    private bool HasSpeeds() => Values.ContainsKey("sprockets") || Values.ContainsKey("chain") || Values.ContainsKey("speeds") || Values.ContainsKey("rings") || _slot == Slot.Chain;
+
     /// <summary>As large as a figure that was read: it can be the other one of two.</summary>
     private bool IsLikeOneRead(int i)
     {
@@ -123,17 +142,31 @@ internal sealed partial class LineScan
         bool range = IsRangeOfTeeth(i);
         return _slot.Key switch
         {
+            "frame" => (Values.ContainsKey("shell") && !Values.ContainsKey("rear") && item.Value is >= 19 and <= 150 && TopicOf(i) is "t:spindle" or "t:axle")
+                || (TopicOf(i) is "t:headtube" && item.Value >= 80) || (TopicOf(i) is "t:seattube" or "t:frame" && item.Value >= 250) || (TopicOf(i) is "t:dropper" or "t:post" && item.Value >= 60 && !Joins(i))
+                || (Values.ContainsKey("material") && item.Value is 4130 or 6061 or 6066 or 6069 or 7003 or 7005 or 7020 or 7046),
+            "frontWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
+            "rearWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
+            "saddle" => item.Value >= 100,
+            "grips" => item.Value >= 60,
+            "pedals" => item.Value is 14 or 15 or >= 60,
+            "frontThruAxle" or "frontAxle" or "rearAxle" => item.Value < 40 && TopicOf(i) is "t:length",
+            "frontValve" or "rearValve" => item.Value < 15,
+            "frontNuts" or "rearNuts" => item.Value is >= 13 and <= 19 && item.Value == decimal.Truncate(item.Value),
+            "frontBrake" or "rearBrake" => item.Value >= 300,
+            "frontLever" or "rearLever" => item.Value is 22.2m or 23.8m or 24 || item.Value >= 300,
+            "rider" => item.Value >= 1000,
             "stem" => item.Value is >= 42 and <= 160 || (i > 0 && _items[i - 1].IsSign('-') && item.Value <= 40 && item.Unit.Length == 0 && !item.Glued),
             "handlebar" => item.Value is >= 300 and <= 900,
-            "crankset" => item.Value is >= 150 and <= 185 || range,
+            "crankset" => item.Value is >= 150 and <= 185 || range || (TopicOf(i) is "t:bb" && item.Value is >= 60 and <= 135),
             "chainring" => range,
             "cassette" => range,
             "rearDerailleur" or "frontDerailleur" => range,
-            "chain" => item.Value is >= 90 and <= 160,
+            "chain" => item.Value is >= 90 and <= 160 || (item.Value is >= 5 and <= 9 && item.Unit == "mm" && item.Value != decimal.Truncate(item.Value)),
             "rearWheel" => item.Value == 36.75m && Values.TryGetValue("body", out LineFinding? body) && body.Key == "HG-L",
             "bottomBracket" => item.Value is >= 103 and <= 150 && Values.TryGetValue("takes", out LineFinding? seat) && seat.Key.StartsWith("square", StringComparison.Ordinal),
             "frontRotor" or "rearRotor" => item.Value is >= 1.5m and <= 2.5m && !Values.ContainsKey("thickness"),
-            "seatClamp" => TopicOf(i) is "t:post",
+            "seatClamp" => TopicOf(i) is "t:post" || item.Value < 20,
             "seatpost" => item.Value is >= 50 and <= 240 && (TopicOf(i) is "t:dropper" || Clause(i, "t:dropper") || Clause(i, "t:travel")),
             _ => false,
         };
@@ -215,6 +248,10 @@ internal sealed partial class LineScan
                 {
                     Several(value.Field, [value.Key], i, i, "the unit does not go with it");
                 }
+                else if (IsChainedToLeft(i))
+                {
+                    Several(value.Field, [value.Key], i, i, "another figure hangs on it that was not read");
+                }
                 else if (IsLettered(i))
                 {
                     Several(value.Field, [value.Key], i, i, "letters stand against the figure");
@@ -223,10 +260,23 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>A dash or slash without blanks joins it to a figure that was not read: 37-622-01.</summary>
+    private bool IsChainedToLeft(int i)
+    {
+        bool behind = i + 2 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Sign, Glued: true } next && next.Text is "-" or "/" && _items[i + 2] is { IsNumber: true, Glued: true, Used: false };
+        bool before = i >= 2 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Sign, Glued: true } last && last.Text is "-" or "/" && _items[i - 2] is { IsNumber: true, Used: false };
+        return behind || before;
+    }
+
     /// <summary>Letters that mean nothing here stand against the figure: part of a number of an article, or of another figure.</summary>
     private bool IsLettered(int i)
     {
-        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && !(next.Text == "er" && _items[i].Value is 29 or 26 or 27.5m) && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta"))
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "er" })
+        {
+            return _items[i].Value is not (29 or 26 or 27.5m);
+        }
+
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta"))
         {
             return true;
         }

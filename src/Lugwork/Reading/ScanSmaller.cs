@@ -45,6 +45,11 @@ internal sealed partial class LineScan
                 break;
             case "rearDerailleur":
                 Words("DerailleurMount", "mount");
+                if (Values.TryGetValue("mount", out LineFinding? mount) && mount.Key == "direct-mount" && _items.FindIndex(i => i.Is("v:Hanger=UDH")) is >= 0 and int hanger)
+                {
+                    Several("mount", ["direct-mount", "hangerless"], Math.Min(mount.First, hanger), Math.Max(mount.Last, hanger), "on this hanger a direct mount is mostly one without a hanger");
+                }
+
                 ReadMountBolt();
                 Words("ShiftSignal", "signal");
                 TakeSpeeds("chain");
@@ -134,7 +139,7 @@ internal sealed partial class LineScan
             }
 
             bool inch = _items[i].IsInch || _items[i].IsFraction;
-            if (topic.Length == 0 && !inch && _items[i].Unit.Length == 0 && _items[i].Value is < 10 or > 60)
+            if (!inch && _items[i].Value is < 20 or > 60)
             {
                 continue;
             }
@@ -149,7 +154,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             // Metres of tape and numbers of pieces are of no interface; a bare figure has to be a likely one.
-            if (Free(i) && _items[i].IsMillimetre && !TopicOf(i).StartsWith("n:bottle", StringComparison.Ordinal) && !(i + 1 < _items.Count && _items[i + 1].Text == "m")
+            if (Free(i) && _items[i].IsMillimetre && !(field == "length" && _items[i].Value < 15) && !TopicOf(i).StartsWith("n:bottle", StringComparison.Ordinal) && !(i + 1 < _items.Count && _items[i + 1].Text == "m")
                 && (_items[i].Unit == "mm" || (_items[i].Value >= least && _items[i].Value <= most)) && !(i > 0 && _items[i - 1].IsSign('x') && _items[i].Unit.Length == 0) && TopicOf(i) is not ("t:valvehole" or "t:inner" or "t:rim"))
             {
                 Length(field, i);
@@ -233,7 +238,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             bool topic = TopicOf(i) is "t:rails" || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
-            if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (TopicOf(i) is not "t:rails" && _items[i].Unit != "mm" && !Pair(i, out _)))
+            if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (TopicOf(i) is not "t:rails" && !Pair(i, out _) && (_items[i].Unit != "mm" || HasUnknownWord(i))))
             {
                 continue;
             }
@@ -273,7 +278,7 @@ internal sealed partial class LineScan
                 _claimed[Link(i)] = true;
                 Take("grip", text, i, i);
             }
-            else if (likely && topic is "t:clamp" or "t:bar" or "t:stem" or "")
+            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && Clause(i, "t:clamp"))))
             {
                 if (likely)
                 {

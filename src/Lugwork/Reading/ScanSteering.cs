@@ -434,7 +434,11 @@ internal sealed partial class LineScan
             string text = inch ? InchName(_items[i].Value) + " in" : _items[i].Text;
             bool bar = _fields["bar"].Read(text).Keys.Length == 1;
             bool foot = inch || _items[i].Value is 25.4m or 28.6m or 31.8m or 38.1m or 22.2m or 22 or 21.15m or 21.1m;
-            if (Values.ContainsKey("fixing") && bar)
+            if (inch && _items[i].Value != 1.125m && _items[i].Value != 1m)
+            {
+                Several("bar", [text], i, i, "the figure can be the bar or the steerer");
+            }
+            else if (Values.ContainsKey("fixing") && bar)
             {
                 Take("bar", text, i, i);
             }

@@ -21,6 +21,11 @@ internal sealed partial class LineScan
             decimal a = _items[i].Value;
             decimal b = _items[i + 2].Value;
             (decimal width, decimal seat) = a < b ? (a, b) : (b, a);
+            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat"))
+            {
+                continue;
+            }
+
             bool looks = seat is >= 200 and < 800 && width < 200 && seat is not (700 or 650) && _items[i].Unit is "" or "mm";
             if (!looks || seat < 200 || seat is 700 or 650)
             {
@@ -33,7 +38,7 @@ internal sealed partial class LineScan
             }
 
             // The largest tyre that fits is a limit and has to be said as one; a tyre alone is the one that is fitted.
-            if (field.StartsWith("largest", StringComparison.Ordinal) && FindMark(i, "m:max", 1) < 0)
+            if (IsSeat(seat) && width is >= 18 and <= 132 && field.StartsWith("largest", StringComparison.Ordinal) && FindMark(i, "m:max", 1) < 0)
             {
                 Several(field, [], i, i + 2, "the line does not say that this is the largest tyre");
                 found = true;
@@ -242,7 +247,11 @@ internal sealed partial class LineScan
                 else if (_items[i].Value is >= 12 or >= 400)
                 {
                     Reading<BeadSeat> seats = BeadSeat.Read(text);
-                    if (seats.Values.IsEmpty || last == i)
+                    if (Values.TryGetValue(field, out LineFinding? known) && seats.Values.Any(v => v.FitKey == known.Key))
+                    {
+                        i = last;
+                    }
+                    else if (seats.Values.IsEmpty || last == i)
                     {
                         Several(field, [.. seats.Values.Select(v => v.FitKey)], i, last, "the size is shared by several bead seats");
                     }
