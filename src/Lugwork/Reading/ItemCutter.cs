@@ -190,7 +190,7 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl";
+    private static bool IsShortened(string word) => word is "max" or "min" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

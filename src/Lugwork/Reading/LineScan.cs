@@ -25,6 +25,9 @@ internal sealed partial class LineScan
     private readonly int[] _after;
     private readonly bool[] _claimed;
 
+    /// <summary>What the line denies.</summary>
+    private readonly List<SpecItem> _denied;
+
     /// <summary>The field that one figure alone was read for.</summary>
     private readonly Dictionary<int, string> _fieldOf = [];
 
@@ -32,6 +35,7 @@ internal sealed partial class LineScan
     {
         _slot = slot;
         _items = items;
+        _denied = SetAside.From(slot, items).Denied;
         _fields = SpecFields.Of(slot);
         _before = new int[items.Count];
         _after = new int[items.Count];

@@ -8,10 +8,11 @@ internal static class NoiseWords
     public static ImmutableArray<(string Term, string Words)> Rows { get; } =
     [
         ("n:width", "width, wide, breite, breit, largeur, large, ancho, anchura, de ancho, larghezza, largo mm, breedte, breed"),
+        ("n:colour", "colour, color, colours, colors, farbe, farben, lackierung, couleur, coloris, colore, colori, kleur, kleuren, finish, paint"),
         ("n:weight", "weight, gewicht, poids, peso, masse, weighs, wiegt, pese, pesa, weegt"),
         ("n:offset", "offset, rake, setback, versatz, deport, chasse, avance, avancement, rastrello, sprong, vorsprung, nachlauf, trail, layback"),
         ("n:angle", "angle, degree, degrees, winkel, grad, angulo, angolo, hoek, graden, gradi, grados, degre, degres, backsweep, upsweep, rise, sweep, drop, flare, flair, steigungswinkel, levee, alza, elevacion, rialzo, stijging"),
-        ("n:reach", "q factor, qfactor, stack height, bauhohe, bouwhoogte, hauteur d'empilement, altezza totale, clamp height, klemmhohe, erd, effective rim diameter, bar reach, stack, wheelbase, radstand, empattement, standover, chainstay, chain stay, kettenstrebe, base, basis, bases, vaina, carro posteriore, achtervorklengte, effective top tube, top tube, oberrohr, tube horizontal, tubo superior, tubo orizzontale, bovenbuis"),
+        ("n:reach", "stanchion, stanchions, standrohr, standrohre, plongeurs, barras, steli, standbuizen, legs, splines, q factor, qfactor, stack height, bauhohe, bouwhoogte, hauteur d'empilement, altezza totale, clamp height, klemmhohe, erd, effective rim diameter, bar reach, stack, wheelbase, radstand, empattement, standover, chainstay, chain stay, kettenstrebe, base, basis, bases, vaina, carro posteriore, achtervorklengte, effective top tube, top tube, oberrohr, tube horizontal, tubo superior, tubo orizzontale, bovenbuis"),
         ("n:links", "links, link, glieder, kettenglieder, maillons, maillon, eslabones, eslabon, maglie, maglia, schakels, schakel"),
         ("n:size", "size, grosse, rahmengrosse, frame size, taille, taille de cadre, talla, taglia, maat, framemaat, rahmenhohe, rh"),
         ("n:armlength", "arm length, arms long, crank length, crank arms, arm, kurbellange, longueur de manivelle, longueur manivelles, manivelle, manivelles, longitud de biela, largo de biela, lunghezza pedivella, lunghezza pedivelle, cranklengte, kurbelarm, mm arms"),

@@ -80,7 +80,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return ShellWidth(i) >= 0;
+        return ShellWidth(i) is >= 0 and int width && _items[width].Clause == _items[i].Clause && !_items.Exists(o => o != _items[i] && o.Terms.Any(t => t.StartsWith(FamilyPrefix, StringComparison.Ordinal) || t.StartsWith(ShellPrefix, StringComparison.Ordinal)));
     }
 
     /// <summary>A width of a shell behind its name, or before it in the same clause.</summary>

@@ -189,7 +189,8 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Values.ContainsKey("reach"); i++)
         {
             string word = i > 0 ? _items[i - 1].Text : "";
-            if (_items[i].Is("t:reach") && word is "long" or "lang" or "longue" or "largo" or "lungo" or "lange" or "short" or "kurz" or "court" or "corto" or "medium" or "standard" or "kurze" or "courte" or "corta" or "korte")
+            word = i + 1 < _items.Count && _items[i].Is("t:reach") && _items[i + 1].Text is "kurz" or "lang" or "short" or "long" or "corto" or "lungo" or "largo" or "court" or "kort" ? _items[i + 1].Text : word;
+            if (_items[i].Is("t:reach") && word is "long" or "lang" or "longue" or "largo" or "lungo" or "lange" or "short" or "kurz" or "court" or "corto" or "medium" or "standard" or "kurze" or "courte" or "corta" or "korte" or "kort")
             {
                 Several("reach", _fields["reach"].Read("reach " + word).Keys is { Length: > 1 } keys ? keys : word.StartsWith('l') ? ["long-55-73", "long-57-73"] : [], i, i, "makers draw this class differently, and no millimetres are given");
             }

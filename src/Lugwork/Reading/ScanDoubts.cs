@@ -77,7 +77,7 @@ internal sealed partial class LineScan
     private string? Reason(SpecItem item, int i, bool isShort)
     {
         int around = isShort ? 2 : 1;
-        if (item.Is("d:hedge") || item.Is("d:condition") || item.Is("d:past"))
+        if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             return ReadAround(item.Clause, isShort ? 1 : 0) ? "a word makes it doubtful" : null;
         }
@@ -95,11 +95,6 @@ internal sealed partial class LineScan
         if (item.Is("d:kit"))
         {
             return OnlyWordsRead(item.Clause) ? "what is named can be supplied with the part instead of a property of it" : null;
-        }
-
-        if (item.Is("d:thing"))
-        {
-            return _read.Contains(item.Clause) && !Negated(i) ? "another thing is named, and the figure can be of it" : null;
         }
 
         if (item.Is("m:or"))
@@ -175,44 +170,46 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Not", "no", "without": before a figure or a kind of hub, or behind what was read.</summary>
+    /// <summary>A word of denial of which it is not sure what it denies, and what was denied in one place and read in another.</summary>
     private void Denied()
     {
         for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
         {
-            bool not = _items[i].Is("m:not") || (_items[i].Is("m:pas") && !(i + 1 < _items.Count && _items[i + 1].IsNumber) && !(i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Sign));
-            if (!not)
-            {
-                continue;
-            }
-
-            if (DeniesBehind(i) || DeniesBefore(i))
+            if (_items[i].Is("m:not") && (_read.Contains(_items[i].Clause) || DeniesBefore(i)))
             {
                 Several("", [], i, i, "the line denies something, and it is not sure what");
             }
         }
+
+        foreach (SpecItem denied in _denied)
+        {
+            if (Doubts.Count == 0 && (IsReadToo(denied) || (denied.Is("m:boost") && IsBoostRead()) || (denied.Is("m:superboost") && Values.Values.Any(v => v.Key == "R157-12W"))
+                || (denied.Is("m:trunnion") && Values.Values.Any(v => v.Key.StartsWith("trunnion", StringComparison.Ordinal))) || (denied.Is("m:eyelet") && Values.Values.Any(v => v.Key.StartsWith("eyelet", StringComparison.Ordinal)))))
+            {
+                Doubts.Add(new("", [], denied.Start, denied.End, LineDoubtKind.Several, "the line denies what it says"));
+            }
+        }
     }
 
-    private bool DeniesBehind(int not)
+    /// <summary>A figure or a value that is denied was read elsewhere.</summary>
+    private bool IsReadToo(SpecItem denied)
     {
-        for (int j = not + 1; j < _items.Count && j <= not + 8 && _items[j].Clause == _items[not].Clause; j++)
+        foreach (LineFinding value in Values.Values)
         {
-            SpecItem item = _items[j];
-            if (item.IsNumber)
+            foreach (string term in denied.Terms)
             {
-                return ReadAround(item.Clause, 2);
+                if (term.StartsWith("v:", StringComparison.Ordinal) && term.EndsWith("=" + value.Key, StringComparison.Ordinal))
+                {
+                    return true;
+                }
             }
 
-            bool hub = (item.Is("m:boost") && IsBoostRead()) || item.Is("m:trunnion") || item.Is("m:eyelet") || item.Is("m:tapered") || item.Is("m:straight") || item.Is("m:quill") || item.Is("m:band") || item.Is("m:superboost") || item.Is("m:thru") || item.Is("m:qr") || item.Is("m:nutted") || item.Is("m:pm") || item.Is("m:fm") || item.Is("m:is");
-            if (hub && ReadAround(item.Clause, 2))
+            for (int i = value.First; i <= value.Last && denied.IsNumber; i++)
             {
-                return true;
-            }
-
-            // A value that was read from behind the word of denial, or that is denied and read elsewhere.
-            if (item.Used && Denies(not, j))
-            {
-                return true;
+                if (_items[i].IsNumber && _items[i].Used && _items[i].Value == denied.Value && denied.Value > 20)
+                {
+                    return true;
+                }
             }
         }
 
@@ -226,27 +223,6 @@ internal sealed partial class LineScan
             if (value.Key is "R148-12" or "R141-QR" or "R157-12W" or "F110-15B" or "F110-20B")
             {
                 return true;
-            }
-        }
-
-        return false;
-    }
-
-    private bool Denies(int not, int at)
-    {
-        foreach (LineFinding value in Values.Values)
-        {
-            if (value.First <= at && at <= value.Last && value.First > not)
-            {
-                return true;
-            }
-
-            foreach (string term in _items[at].Terms)
-            {
-                if (term.StartsWith("v:", StringComparison.Ordinal) && term.EndsWith("=" + value.Key, StringComparison.Ordinal))
-                {
-                    return true;
-                }
             }
         }
 

@@ -8,6 +8,12 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
+            if ((_items[i].Is("b:motor") || (_items[i].IsNumber && _items[i].Unit == "w")) && _slot == Slot.Frame && !Negated(i))
+            {
+                Refuse("", i, i, "a frame for a motor is outside the library", LineDoubtKind.Outside);
+                return true;
+            }
+
             foreach (string term in _items[i].Terms)
             {
                 if (!term.StartsWith("o:", StringComparison.Ordinal) || Negated(i))
@@ -94,6 +100,11 @@ internal sealed partial class LineScan
             }
 
             if (item.Unit is "kg" or "lb")
+            {
+                continue;
+            }
+
+            if (field == "seatTube" && _items[i].Value is < 15 or > 60)
             {
                 continue;
             }

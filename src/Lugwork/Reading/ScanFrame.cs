@@ -51,6 +51,11 @@ internal sealed partial class LineScan
         ReadSteerer();
         Words("CrownType", "crowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
         Words("RetentionLips", "frontLips");
+        if (Values.TryGetValue("frontLips", out LineFinding? lips) && FindMark(lips.First, "m:removed", 0) >= 0)
+        {
+            Values["frontLips"] = lips with { Key = "missing" };
+        }
+
         Words("UseCategory", "use");
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake"));
         Words("FrameMaterial", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer"));
@@ -60,6 +65,12 @@ internal sealed partial class LineScan
     /// <summary>"No travel" beside a travel.</summary>
     private void Contradicted()
     {
+        if (Values.ContainsKey("travel") && Anywhere("m:rigid") is >= 0 and int rigid)
+        {
+            Refuse("travel", rigid, rigid, "a rigid fork has no travel", LineDoubtKind.Conflict);
+            return;
+        }
+
         for (int i = 0; i + 1 < _items.Count; i++)
         {
             bool none = (_items[i].Is("t:travel") && _items[i + 1].Is("m:not")) || (_items[i].Is("m:not") && _items[i + 1].Is("t:travel"));
@@ -120,6 +131,11 @@ internal sealed partial class LineScan
     /// <summary>A material of the part itself, not of another part that is named beside it.</summary>
     private bool OfWhole(int i)
     {
+        if (Clause(i, "n:colour"))
+        {
+            return false;
+        }
+
         string own = _slot == Slot.Frame ? "t:frame" : "t:post";
         for (int j = Math.Max(0, i - 4); j < _items.Count && j <= i + 3; j++)
         {

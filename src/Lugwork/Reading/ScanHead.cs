@@ -7,42 +7,42 @@ internal sealed partial class LineScan
     private static readonly HashSet<string> Parts = new(StringComparer.Ordinal)
     {
         "t:frame", "t:fork", "t:wheel", "t:tyre", "t:tube", "t:rimtape", "t:cassette", "t:chain", "t:chainring", "t:crank", "t:bb", "t:pedal", "t:rearmech", "t:frontmech", "t:shifter", "t:lever",
-        "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:valve", "t:freehub", "t:bearing",
+        "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:valve", "t:bearing",
     };
 
     /// <summary>What a line about a part may start with: the part itself and what mates with it.</summary>
-    private static string Mates(string kind) => kind switch
+    internal static string Mates(string kind) => kind switch
     {
         "frame" => "t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel",
         "fork" => "t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel",
-        "wheel" => "t:wheel t:hub t:rim t:axle t:freehub t:rotor t:brake t:valve",
-        "tyre" => "t:tyre t:wheel t:rim",
+        "wheel" => "t:wheel t:hub t:rim t:axle t:freehub t:rotor t:brake",
+        "tyre" => "t:tyre t:wheel",
         "tube" => "t:tube t:tyre t:wheel t:rim t:valve",
-        "cassette" => "t:cassette t:freehub t:wheel",
+        "cassette" => "t:cassette",
         "chain" => "t:chain",
         "chainring" => "t:chainring t:crank",
         "crankset" => "t:crank t:bb t:chainring t:pedal",
         "bottom-bracket" => "t:bb t:crank t:frame",
-        "headset" => "t:headset t:fork t:frame t:bearing",
+        "headset" => "t:headset t:bearing",
         "headset-bearing" => "t:bearing t:headset",
         "stem" => "t:stem t:bar t:fork",
-        "handlebar" => "t:bar t:stem t:grip",
+        "handlebar" => "t:bar t:grip",
         "grips" => "t:grip t:bar",
         "seatpost" => "t:post t:dropper t:saddle t:frame",
         "seat-clamp" => "t:seatclamp t:post t:frame",
         "saddle" => "t:saddle",
         "pedals" => "t:pedal t:crank t:axle",
-        "rear-derailleur" => "t:rearmech",
-        "front-derailleur" => "t:frontmech t:rearmech",
-        "shifter" => "t:shifter t:lever t:frontmech t:rearmech",
+        "rear-derailleur" => "t:rearmech t:chain",
+        "front-derailleur" => "t:frontmech t:rearmech t:chain",
+        "shifter" => "t:shifter t:lever t:frontmech t:rearmech t:chain",
         "brake-lever" => "t:lever t:brake t:shifter",
         "brake-caliper" or "caliper" => "t:brake t:caliper t:rotor",
         "rim-brake" => "t:brake t:caliper t:rim",
         "rotor" => "t:rotor t:brake",
-        "thru-axle" => "t:axle t:wheel t:hub t:frame t:fork",
+        "thru-axle" => "t:axle",
         "axle-nuts" => "t:nuts t:axle t:hub t:wheel",
         "shock" => "t:shock t:frame",
-        "valve" => "t:valve t:tube t:rim t:wheel",
+        "valve" => "t:valve t:tube",
         "rim-tape" => "t:rimtape t:rim t:wheel t:tyre",
         "chain-guide" => "t:guidetabs t:bb t:chain",
         "rider" => "t:rider",
@@ -80,7 +80,7 @@ internal sealed partial class LineScan
         }
     }
 
-    private static bool IsMate(SpecItem item, string mates)
+    internal static bool IsMate(SpecItem item, string mates)
     {
         foreach (string term in item.Terms)
         {
@@ -112,7 +112,7 @@ internal sealed partial class LineScan
         return -1;
     }
 
-    private static bool IsPart(SpecItem item)
+    internal static bool IsPart(SpecItem item)
     {
         if (item.IsGuessed)
         {

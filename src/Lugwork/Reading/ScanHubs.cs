@@ -162,7 +162,6 @@ internal sealed partial class LineScan
         Say(words, Near(first, last, "m:tandem"), "tandem");
         Say(words, Near(first, last, "m:flex"), "flex");
         Say(words, road, "road");
-        Say(words, width == 120 ? Near(first, last, "m:track") : -1, "track");
         if (super < 0 && (boost >= 0 || road >= 0))
         {
             words.Add("Boost");

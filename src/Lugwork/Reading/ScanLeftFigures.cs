@@ -33,10 +33,15 @@ internal sealed partial class LineScan
 
         if (item.Unit == "speed")
         {
-            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.Shifter || _slot == Slot.FrontShifter;
+            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.FrontWheel || _slot == Slot.Chainring || _slot == Slot.Shifter || _slot == Slot.FrontShifter;
         }
 
         if (item.Value is >= 1950 and <= 2060 && item.Unit.Length == 0)
+        {
+            return true;
+        }
+
+        if (OnlyWords() || IsLargeNumber(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i))
         {
             return true;
         }
@@ -81,7 +86,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        bool quantity = topic is "t:length" or "t:travel" or "t:depth" or "t:thickness" or "t:axletocrown" or "t:insertion" or "t:inner" or "t:valvelength" or "t:axlelength" or "t:reach" or "t:chainline" or "t:pitch";
+        bool quantity = topic is "t:length" or "t:travel" or "t:depth" or "t:thickness" or "t:axletocrown" or "t:insertion" or "t:inner" or "t:valvelength" or "t:axlelength" or "t:reach" or "t:chainline" or "t:pitch" or "t:bcd";
         if (quantity && _items[link].Clause == _items[i].Clause)
         {
             return TopicFields.Of(_slot, topic, true, false, true, false) is not string field || !Values.ContainsKey(field);
@@ -90,6 +95,66 @@ internal sealed partial class LineScan
         bool part = topic.StartsWith("t:", StringComparison.Ordinal) && _items[link].Clause == _items[i].Clause && Parts.Contains(topic) && !Mates(PartForms.Of(_slot).Kind).Contains(topic, StringComparison.Ordinal);
         return part && !IsLikeOneRead(i);
     }
+
+    private bool? _onlyWords;
+
+    /// <summary>Everything that was read was read from words, and none of it is a number of speeds: a figure changes nothing.</summary>
+    private bool OnlyWords() => _onlyWords ??= Values.Values.All(v => !Enumerable.Range(v.First, v.Last - v.First + 1).Any(i => _items[i].IsNumber) && _fields[v.Field].Type.Name is not ("FreehubBody" or "CassettePattern" or "SpeedClass" or "HubStandard"));
+
+    /// <summary>A year, a number of an article or of a standard.</summary>
+    private bool IsLargeNumber(int i) =>
+        _items[i].Value >= 1000 && _items[i].Unit.Length == 0 && _items[i].Value == decimal.Truncate(_items[i].Value) && !(i > 0 && _items[i - 1].IsSign('x')) && !(i + 1 < _items.Count && _items[i + 1].IsSign('x'));
+
+    /// <summary>6.3 in beside 160 mm: the same length in the other unit.</summary>
+    private bool IsInchesOfRead(int i)
+    {
+        decimal millimetres = _items[i].IsInch ? _items[i].Value * 25.4m : _items[i].Value;
+        foreach (LineFinding value in Values.Values)
+        {
+            for (int j = value.First; j <= value.Last && _items[i].IsInch; j++)
+            {
+                if (_items[j].IsNumber && _items[j].Used && _items[j].Value > 10 && Math.Abs((_items[j].Value / millimetres) - 1) < 0.015m)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>35-50 Nm, 9-12 speed, 2.5-5 bar, 23/2019: the first figure is of what the second says.</summary>
+    private bool IsLinkedToAccounted(int i)
+    {
+        if (i + 2 < _items.Count && _items[i].Unit.Length == 0 && Links(_items[i + 1]) && !_items[i + 1].IsSign('x') && _items[i + 2] is { IsNumber: true, Used: false } next)
+        {
+            return next.Unit is "g" or "deg" or "w" or "other" or "teeth" or "tpi" || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
+        }
+
+        return IsBar(i);
+    }
+
+    /// <summary>Bars of pressure, of a tyre or what goes with one.</summary>
+    private bool IsBar(int i) => i + 1 < _items.Count && _items[i + 1].Text == "bar" && _items[i].Value <= 12 && (_slot.Key.Contains("Tyre", StringComparison.Ordinal) || _slot.Key.Contains("Tube", StringComparison.Ordinal) || _slot.Key.Contains("Tape", StringComparison.Ordinal) || _slot.Key.Contains("Wheel", StringComparison.Ordinal));
+
+    /// <summary>26 x 4.8 in the line of a frame or fork.</summary>
+    private bool IsLabelOfTyre(int i)
+    {
+        if (_slot != Slot.Frame && _slot != Slot.Fork)
+        {
+            return false;
+        }
+
+        bool first = i + 2 < _items.Count && _items[i + 1].IsSign('x') && _items[i + 2].IsNumber && _items[i].Value is >= 16 and <= 29 && _items[i + 2].Value is >= 1.2m and <= 5.5m;
+        bool second = i >= 2 && _items[i - 1].IsSign('x') && _items[i - 2].IsNumber && _items[i - 2].Value is >= 16 and <= 29 && _items[i].Value is >= 1.2m and <= 5.5m;
+        return (first || second) && !_items[i].IsFraction;
+    }
+
+    /// <summary>"180 mm long": a length of a part that has no field for one.</summary>
+    private bool IsBeforeLength(int i) =>
+        (i + 1 < _items.Count && _items[i + 1].Is("t:length") && _items[i + 1].Clause == _items[i].Clause && !_fields.ContainsKey("length"))
+        || (i > 0 && _items[i - 1].Text == "tpi") || (i + 1 < _items.Count && _items[i + 1] is { Text: "m", Glued: false } && _slot.Key.EndsWith("Tape", StringComparison.Ordinal))
+        || (_slot == Slot.Fork && _items[i].Value is >= 100 and <= 350 && TopicOf(i) is "t:steerer" && _items[i].Unit == "mm");
 
     /// <summary>"30 mm external" beside an inner width.</summary>
     private bool IsOutside(int i) =>
@@ -151,6 +216,7 @@ internal sealed partial class LineScan
             "grips" => item.Value >= 60,
             "pedals" => item.Value is 14 or 15 or >= 60,
             "frontThruAxle" or "frontAxle" or "rearAxle" => item.Value < 40 && TopicOf(i) is "t:length",
+            "frontTyre" or "rearTyre" => item.Value <= 12 && item.Unit == "mm" && !Joins(i),
             "frontValve" or "rearValve" => item.Value < 15,
             "frontNuts" or "rearNuts" => item.Value is >= 13 and <= 19 && item.Value == decimal.Truncate(item.Value),
             "frontBrake" or "rearBrake" => item.Value >= 300,
@@ -226,6 +292,11 @@ internal sealed partial class LineScan
     {
         foreach (LineFinding value in Values.Values)
         {
+            if (Doubts.Count == 0 && IsWordWithOther(value))
+            {
+                Several(value.Field, [value.Key], value.First, value.Last, "another word stands beside it that may be its alternative");
+            }
+
             string type = _fields[value.Field].Type.Name;
             for (int i = value.First; i <= value.Last && Doubts.Count == 0; i++)
             {
@@ -267,6 +338,23 @@ internal sealed partial class LineScan
         bool before = i >= 2 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Sign, Glued: true } last && last.Text is "-" or "/" && _items[i - 2] is { IsNumber: true, Used: false };
         return behind || before;
     }
+
+    /// <summary>A word that was read has another word behind a slash, or in brackets against it: XD(R), JIS/ISO, short / long.</summary>
+    private bool IsWordWithOther(LineFinding value)
+    {
+        if (value.First != value.Last || _items[value.First].IsNumber)
+        {
+            return false;
+        }
+
+        bool behind = value.Last + 2 < _items.Count && (_items[value.Last + 1].IsSign('/') || (_items[value.Last + 1].IsSign('(') && _items[value.Last + 1].Glued && _items[value.Last + 2].Glued)) && IsOtherWord(value.Last + 2);
+        bool before = value.First >= 2 && _items[value.First - 1].IsSign('/') && IsOtherWord(value.First - 2);
+        return behind || before;
+    }
+
+    private bool IsOtherWord(int i) => _items[i] is { Kind: SpecTokenKind.Word, Used: false } word && (word.Terms.IsEmpty || word.Is("t:beadseat") || word.Is("t:length")) && (_items[i].Glued || word.Is("t:length") || (i + 1 < _items.Count && _items[i + 1].IsSign('/') && IsShortWord(word)));
+
+    private static bool IsShortWord(SpecItem word) => word.Text is "short" or "kurz" or "kurzer" or "court" or "corto" or "kort" or "korte" or "standard";
 
     /// <summary>Letters that mean nothing here stand against the figure: part of a number of an article, or of another figure.</summary>
     private bool IsLettered(int i)

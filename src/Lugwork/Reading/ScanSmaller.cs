@@ -227,7 +227,11 @@ internal sealed partial class LineScan
             }
         }
 
-        ReadRails("railClamp", bare: false);
+        if (!_items.Exists(i => i.Is("t:saddle") && i.Terms.Length == 1) || Values.Count == 0)
+        {
+            ReadRails("railClamp", bare: false);
+        }
+
         Words("FrameMaterial", "material", OfWhole);
         Words("UseCategory", "use");
     }
@@ -364,6 +368,19 @@ internal sealed partial class LineScan
         }
     }
 
+    private bool HasSystemWord(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private void ReadRider()
     {
         for (int i = 0; i < _items.Count && !Full; i++)
@@ -371,7 +388,7 @@ internal sealed partial class LineScan
             if (Free(i) && _items[i].Unit is "kg" or "lb" && Free(i))
             {
                 string topic = TopicOf(i);
-                Mass(topic switch { "t:luggage" => "withLuggage", "t:systemweight" => "system", _ => "mass" }, i);
+                Mass(topic switch { "t:luggage" => "withLuggage", "t:systemweight" => "system", _ => HasSystemWord(i) ? "system" : "mass" }, i);
             }
         }
 

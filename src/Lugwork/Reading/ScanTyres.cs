@@ -296,7 +296,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (!IsSeat(_items[i].Value) || !_items[i + 2].IsMillimetre || _items[i + 2].IsFraction || _items[i + 2].Value is < 10 or > 115)
+            if (!IsSeat(_items[i].Value) || !_items[i + 2].IsMillimetre || _items[i + 2].IsFraction || _items[i + 2].Value is < 10 or > 115 || (_items[i].Value == 622 && _items[i + 2].Value > 60))
             {
                 Refuse("beadSeat", i, i + 2, "a bead seat and an inside width are expected, such as 622x21TC");
                 continue;

@@ -9,9 +9,12 @@ internal static class SlotFinder
         bool rear = false;
         bool upper = false;
         bool lower = false;
-        foreach (SpecItem item in items)
+        for (int i = 0; i < items.Count; i++)
         {
-            front |= item.Is("m:front");
+            SpecItem item = items[i];
+
+            // "Voor" is Dutch for "front" and for "for": before a figure it is the latter, or not sure.
+            front |= item.Is("m:front") && !(item.Text == "voor" && i + 1 < items.Count && items[i + 1].IsNumber);
             rear |= item.Is("m:rear");
             upper |= item.Is("m:upper");
             lower |= item.Is("m:lower");

@@ -32,6 +32,11 @@ internal static class SpecFold
             return c is '\u2028' or '\u2029' or '\u0085' ? '\n' : ' ';
         }
 
+        if (c is '\u0445' or '\u0425')
+        {
+            return 'x';
+        }
+
         if (TextCursor.IsTimes(c) || c is '\u00D7' or '\u2715' or '\u2716' or '\u2A2F' or '\u2217' or '\u22C5' or '\uFF0A')
         {
             return '\u00D7';
@@ -86,6 +91,18 @@ internal static class SpecFold
         int at = Accented.IndexOf(lower, StringComparison.Ordinal);
         return at >= 0 && at % 2 == 0 ? Accented[at + 1] : lower;
     }
+
+    /// <summary>The value of a raised or lowered figure; -1 for any other character.</summary>
+    public static int SmallFigure(char c) => c switch
+    {
+        '\u00B9' => 1,
+        '\u00B2' => 2,
+        '\u00B3' => 3,
+        '\u2070' => 0,
+        >= '\u2074' and <= '\u2079' => c - '\u2070',
+        >= '\u2080' and <= '\u2089' => c - '\u2080',
+        _ => -1,
+    };
 
     /// <summary>The parts of a fraction that has a sign of its own; false for any other character.</summary>
     public static bool IsFraction(char c, out int over, out int under)

@@ -27,7 +27,7 @@ internal static class SpecLexer
             else
             {
                 int start = i;
-                SpecToken token = char.IsAsciiDigit(c) || SpecFold.IsFraction(text[i], out _, out _) ? Figure(text, ref i, tokens, glued)
+                SpecToken token = SmallFraction(text, ref i, out SpecToken small) ? small : char.IsAsciiDigit(c) || SpecFold.IsFraction(text[i], out _, out _) ? Figure(text, ref i, tokens, glued)
                     : char.IsLetter(c) && c != '\u00F8' || (c == '\u00F8' && !BeforeFigure(text, i)) ? Letters(text, ref i)
                     : Sign(text, ref i, c);
                 token.Start = start;
@@ -40,6 +40,40 @@ internal static class SpecLexer
 
         Joined(tokens);
         return tokens;
+    }
+
+    /// <summary>A fraction of raised and lowered figures.</summary>
+    private static bool SmallFraction(ReadOnlySpan<char> text, ref int i, out SpecToken fraction)
+    {
+        fraction = default;
+        int at = i;
+        int over = SmallNumber(text, ref at);
+        if (over <= 0 || at >= text.Length || SpecFold.Of(text[at]) != '/')
+        {
+            return false;
+        }
+
+        at++;
+        int under = SmallNumber(text, ref at);
+        if (under is not (2 or 4 or 8 or 16 or 32 or 64) || over >= under)
+        {
+            return false;
+        }
+
+        i = at;
+        fraction = Fraction(0, over, under);
+        return true;
+    }
+
+    private static int SmallNumber(ReadOnlySpan<char> text, ref int at)
+    {
+        int value = 0;
+        for (int figures = 0; at < text.Length && figures < 3 && SpecFold.SmallFigure(text[at]) >= 0; figures++, at++)
+        {
+            value = (value * 10) + SpecFold.SmallFigure(text[at]);
+        }
+
+        return value;
     }
 
     private static bool BeforeFigure(ReadOnlySpan<char> text, int at)
@@ -125,6 +159,7 @@ internal static class SpecLexer
                 continue;
             }
 
+            c = c == '\u00B7' ? '.' : c;
             if (c is '.' or ',' && behind < 0 && i + 1 < text.Length && char.IsAsciiDigit(SpecFold.Of(text[i + 1])))
             {
                 behind = 0;
@@ -209,7 +244,8 @@ internal static class SpecLexer
                 tokens[i + 1] = right;
             }
 
-            if (token.Is('?') && token.Glued && kept > 0 && tokens[kept - 1].IsNumber)
+            // A raised figure against a figure is a power or the mark of a note.
+            if ((token.Is('?') || (token.Kind == SpecTokenKind.Sign && SpecFold.SmallFigure(token.Text[0]) >= 0)) && token.Glued && kept > 0 && tokens[kept - 1].IsNumber)
             {
                 SpecToken left = tokens[kept - 1];
                 left.IsBroken = true;

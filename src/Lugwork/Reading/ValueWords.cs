@@ -7,7 +7,7 @@ internal static class ValueWords
 {
     public static ImmutableArray<(string Term, string Words)> Rows { get; } =
     [
-        ("v:FrameMaterial=steel", "steel, cromo, chromoly, crmo, cro mo, chromoly steel, stahl, cromostahl, acier, acero, acciaio, staal"),
+        ("v:FrameMaterial=steel", "steel, high carbon steel, carbon steel, alloy steel, chromoly alloy steel, hi ten, hiten, hi tensile steel, cromo, chromoly, crmo, cro mo, chromoly steel, stahl, cromostahl, acier, acero, acciaio, staal"),
         ("v:FrameMaterial=aluminium", "aluminium, aluminum, alu, alloy, aluminio, alluminio, alluminium"),
         ("v:FrameMaterial=carbon", "carbon, carbon fibre, carbon fiber, carbone, fibre de carbone, carbono, fibra de carbono, carbonio, fibra di carbonio, koolstof, kohlefaser"),
         ("v:FrameMaterial=titanium", "titanium, titan, titane, titanio, titaan"),
@@ -170,6 +170,7 @@ internal static class ValueWords
     /// <summary>Families outside the library, besides the names that the library itself reads.</summary>
     public static ImmutableArray<(string Term, string Words)> Outside { get; } =
     [
+        ("b:motor", "e mtb, emtb, e bike, ebike, battery, akku, batterie, bateria, batteria, accu, integrated battery"),
         ("o:motor", "motor mount, motor, mid motor, mid drive, mittelmotor, motoraufnahme, motorhalterung, elektromotor, e bike motor, e motor, moteur, moteur central, moteur pedalier, support moteur, motor central, anclaje de motor, soporte motor, motore centrale, motore, attacco motore, middenmotor, motorbevestiging, motorophanging, antriebseinheit, drive unit, pedelec, e bike frame, elektrofahrrad, pedelecrahmen, e bike rahmen, vae"),
         ("o:hub-motor", "hub motor, nabenmotor, hinterradmotor, moteur moyeu, moteur roue, moteur dans le moyeu, motor en el buje, motor de buje, motore nel mozzo, motore mozzo, naafmotor, motorwheel, motor wheel"),
         ("o:cargo", "cargo bike, cargo bicycle, cargo, cargo frame, lastenrad, lastenradrahmen, transportrad, velo cargo, biporteur, triporteur, bici cargo, bicicleta de carga, bicicletta da carico, bici da carico, cargobike, bakfiets, longtail, long tail, long john, transportfiets"),

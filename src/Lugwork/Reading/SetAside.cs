@@ -1,0 +1,237 @@
+namespace Lugwork.Reading;
+
+/// <summary>Takes out of a line what it says of something else, before it is read: what is denied, what is past, adapters, extras, other things, other parts and the other end.</summary>
+/// <remarks>Each item is looked at a bounded number of times. What was taken out is kept, for a value that is denied elsewhere in its line is in doubt.</remarks>
+internal sealed class SetAside
+{
+    private const int Scope = 10;
+
+    private readonly Slot _slot;
+    private readonly List<SpecItem> _items;
+    private readonly string _mates;
+
+    private SetAside(Slot slot, List<SpecItem> items)
+    {
+        _slot = slot;
+        _items = items;
+        _mates = LineScan.Mates(PartForms.Of(slot).Kind);
+    }
+
+    /// <summary>What was denied.</summary>
+    public List<SpecItem> Denied { get; } = [];
+
+    public static SetAside From(Slot slot, List<SpecItem> items)
+    {
+        SetAside aside = new(slot, items);
+        for (int first = 0; first < items.Count;)
+        {
+            int last = first;
+            while (last + 1 < items.Count && items[last + 1].Clause == items[first].Clause)
+            {
+                last++;
+            }
+
+            aside.Clause(first, last);
+            first = last + 1;
+        }
+
+        return aside;
+    }
+
+    private void Clause(int first, int last)
+    {
+        Tolerances(first, last);
+        if (Any(first, last, "d:hedge") || Any(first, last, "d:condition") || Any(first, last, "d:option") || Any(first, last, "m:or"))
+        {
+            return;
+        }
+
+        if (Any(first, last, "d:thing") || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherPart(first, last) || IsOfOtherEnd(first, last))
+        {
+            Hide(first, last);
+            return;
+        }
+
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].Is("m:not") || IsPas(i, last))
+            {
+                Deny(i, last);
+            }
+        }
+
+        Adapters(first, last);
+    }
+
+    /// <summary>27.2 ±0.05: the figure behind the sign is a tolerance.</summary>
+    private void Tolerances(int first, int last)
+    {
+        for (int i = first; i < last; i++)
+        {
+            if (_items[i].IsSign('\u00B1') && _items[i + 1] is { IsNumber: true, Value: < 0.2m })
+            {
+                Hide(i, i + 1);
+            }
+        }
+    }
+
+    private bool IsPas(int i, int last) => _items[i].Is("m:pas") && i < last && !_items[i + 1].IsNumber && _items[i + 1].Kind != SpecTokenKind.Sign;
+
+    /// <summary>Takes out what stands behind a word of denial; what it denies has to be told: "not 31.6", not "not possible".</summary>
+    private void Deny(int not, int last)
+    {
+        int end = not;
+        bool told = false;
+        for (int i = not + 1; i <= last && i <= not + Scope && !_items[i].IsSign(':') && !IsTurn(_items[i]); i++)
+        {
+            told |= _items[i].IsNumber || !_items[i].Terms.IsEmpty;
+            end = i;
+        }
+
+        if (!told)
+        {
+            return;
+        }
+
+        for (int i = not + 1; i <= end; i++)
+        {
+            Denied.Add(_items[i]);
+        }
+
+        Hide(not, end);
+    }
+
+    /// <summary>"Not 31.6 but 27.2": what follows is no longer denied.</summary>
+    private static bool IsTurn(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "but" or "sondern" or "mais" or "sino" or "pero" or "ma" or "bensi" or "maar" or "wel" or "only" or "nur" or "now" or "jetzt" or "ahora" or "ora" or "maintenant" or "nu" or "always";
+
+    /// <summary>"27.2 with a shim to 30.9", "180 with adapter": the figure of the adapter is not the part's. Without a figure or a kind it says nothing for certain, and stays.</summary>
+    private void Adapters(int first, int last)
+    {
+        if (_slot == Slot.ShellAdapter)
+        {
+            return;
+        }
+
+        int adapter = Find(first, last, "m:adapt");
+        if (adapter < 0)
+        {
+            return;
+        }
+
+        int with = -1;
+        for (int i = first; i < adapter; i++)
+        {
+            with = i > first && IsWith(_items[i]) ? i : with;
+        }
+
+        int from = with >= 0 && Says(first, with) && Says(with, last) ? with : first;
+        if (Says(from, last) || Any(first, last, "d:kit"))
+        {
+            Hide(from, last);
+        }
+    }
+
+    private static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
+
+    /// <summary>A figure or a word for a kind or value stands there.</summary>
+    private bool Says(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].IsNumber || (!_items[i].Terms.IsEmpty && (_items[i].Terms[0].StartsWith("v:", StringComparison.Ordinal) || IsKind(_items[i]))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsKind(SpecItem item) => item.Is("m:pm") || item.Is("m:fm") || item.Is("m:is") || item.Is("m:qr") || item.Is("m:hg") || item.Is("m:boost");
+
+    /// <summary>A part is named that is neither the one that is read nor what mates with it, and none that is.</summary>
+    private bool IsOfOtherPart(int first, int last)
+    {
+        if (_mates.Length == 0)
+        {
+            return false;
+        }
+
+        bool other = false;
+        for (int i = first; i <= last; i++)
+        {
+            SpecItem item = _items[i];
+            if (item.IsSign(':') || (_slot == Slot.Frame && item.Is("t:fork") && Find(first, last, "t:travel") >= 0) || LineScan.IsMate(item, _mates) || IsOwnField(item))
+            {
+                return false;
+            }
+
+            other |= LineScan.IsPart(item);
+        }
+
+        return other;
+    }
+
+    /// <summary>A word for something that the part has a field of.</summary>
+    private bool IsOwnField(SpecItem item)
+    {
+        foreach (string term in item.Terms)
+        {
+            if (term[0] == 't' && TopicFields.Of(_slot, term, true, false, true, false) is not null)
+            {
+                return true;
+            }
+        }
+
+        return item.Is("t:steerer") || item.Is("t:clamp") || item.Is("t:crown") || item.Is("t:spindle") || item.Is("t:bcd") || item.Is("t:rails");
+    }
+
+    private bool IsOfOtherEnd(int first, int last)
+    {
+        bool rear = _slot.Key.StartsWith("rear", StringComparison.Ordinal) && _slot != Slot.RearDerailleur;
+        bool front = _slot.Key.StartsWith("front", StringComparison.Ordinal) && _slot != Slot.FrontDerailleur;
+        if (!rear && !front)
+        {
+            return false;
+        }
+
+        bool other = false;
+        for (int i = first; i <= last; i++)
+        {
+            SpecItem item = _items[i];
+            if (item.Is(rear ? "m:rear" : "m:front"))
+            {
+                return false;
+            }
+
+            other |= item.Is(rear ? "m:front" : "m:rear") && item.Text is not ("voor" or "back") && !(item.Text is "av" or "ar" && _slot.Key.Contains("Tube", StringComparison.Ordinal));
+        }
+
+        return other;
+    }
+
+    private bool Any(int first, int last, string term) => Find(first, last, term) >= 0;
+
+    private int Find(int first, int last, string term)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].Is(term))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private void Hide(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            SpecItem item = _items[i];
+            _items[i] = new() { Kind = SpecTokenKind.Word, Text = "\u0001", Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = ["m:nothing"] };
+        }
+    }
+}
