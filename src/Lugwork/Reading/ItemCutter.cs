@@ -6,9 +6,15 @@ namespace Lugwork.Reading;
 /// <summary>Finds the phrases and units among the tokens and numbers the clauses.</summary>
 internal static class ItemCutter
 {
-    public static List<SpecItem> Cut(ReadOnlySpan<char> text, SpecVocabulary vocabulary)
+    public static List<SpecItem> Cut(ReadOnlySpan<char> text, SpecVocabulary vocabulary) => Cut(text, vocabulary, out _);
+
+    /// <param name="text">The line.</param>
+    /// <param name="vocabulary">The words to read by.</param>
+    /// <param name="tooMuch">There is more in it than in any line, and the rest was not looked at.</param>
+    public static List<SpecItem> Cut(ReadOnlySpan<char> text, SpecVocabulary vocabulary, out bool tooMuch)
     {
         List<SpecToken> tokens = SpecLexer.Cut(text);
+        tooMuch = tokens.Count > SpecLexer.MostTokens;
         List<SpecItem> items = new(tokens.Count);
         int clause = 0;
         bool diameter = false;

@@ -31,11 +31,11 @@ internal sealed partial class LineScan
     /// <summary>The field that one figure alone was read for.</summary>
     private readonly Dictionary<int, string> _fieldOf = [];
 
-    public LineScan(Slot slot, List<SpecItem> items)
+    public LineScan(Slot slot, List<SpecItem> items, bool guessed = false)
     {
         _slot = slot;
         _items = items;
-        _denied = SetAside.From(slot, items).Denied;
+        _denied = SetAside.From(slot, items, guessed).Denied;
         _fields = SpecFields.Of(slot);
         _before = new int[items.Count];
         _after = new int[items.Count];

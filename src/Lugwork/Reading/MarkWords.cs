@@ -12,6 +12,7 @@ internal static class MarkWords
         ("m:thru m:rear", "axe arriere traversant, eje trasero pasante, perno posteriore passante, achterste steekas"),
         ("m:nutted", "nutted, solid axle, bolt on, bolted, bolt, vollachse, verschraubt, axe plein, a ecrous, eje macizo, de tuercas, perno pieno, a dadi, massieve as, moeras, asmoer"),
         ("m:nothing", "new old stock, old stock, with quick release lever, quick release lever, qr lever, qr code, mit schnellspannhebel, schnellspannhebel, levier de serrage rapide, e bike ready"),
+        ("m:electronic", "electronic, elektronisch, elektronische, electronique, electronico, electronica, elettronico, elettronica"),
         ("m:rigid", "rigid, starr, starre, starrgabel, rigide, rigida, rigido"),
         ("m:removed", "filed off, filed, removed, missing, abgefeilt, entfernt, limes, supprimes, limadas, limati, weggevijld, verwijderd"),
         ("m:track", "track, bahn, piste, pista, baan, baanfiets"),

@@ -9,6 +9,7 @@ internal static class NoiseWords
     [
         ("n:width", "width, wide, breite, breit, largeur, large, ancho, anchura, de ancho, larghezza, largo mm, breedte, breed"),
         ("n:colour", "colour, color, colours, colors, farbe, farben, lackierung, couleur, coloris, colore, colori, kleur, kleuren, finish, paint"),
+        ("n:cut", "cut, uncut, cut at, cut to, gekurzt, ungekurzt, coupe, coupee, non coupe, coupe a, cortado, sin cortar, tagliato, non tagliato, ingekort, niet ingekort"),
         ("n:weight", "weight, gewicht, poids, peso, masse, weighs, wiegt, pese, pesa, weegt"),
         ("n:offset", "offset, rake, setback, versatz, deport, chasse, avance, avancement, rastrello, sprong, vorsprung, nachlauf, trail, layback"),
         ("n:angle", "angle, degree, degrees, winkel, grad, angulo, angolo, hoek, graden, gradi, grados, degre, degres, backsweep, upsweep, rise, sweep, drop, flare, flair, steigungswinkel, levee, alza, elevacion, rialzo, stijging"),

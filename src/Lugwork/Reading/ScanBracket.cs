@@ -250,6 +250,7 @@ internal sealed partial class LineScan
 
     private void ReadBracketWidths(int at, string width)
     {
+        bool square = _items.Exists(t => t.Terms.Length > 0 && t.Terms[0].StartsWith("v:SpindleSeat=square", StringComparison.Ordinal));
         for (int i = 0; i < _items.Count; i++)
         {
             if (!ShellSize(i) || _items[i].Value > 135 || TopicOf(i) is "t:spindle" or "t:length" || (at < 0 && TopicOf(i) is not ("t:bb" or "" or "n:width")))
@@ -258,7 +259,7 @@ internal sealed partial class LineScan
             }
 
             // The longer figure beside a width and a square taper is the length of the spindle.
-            if (_items[i].Value > 102 && (Values.ContainsKey("narrowestShell") || (i >= 2 && _items[i - 1].IsSign('x'))) && _items.Exists(t => t.Terms.Length > 0 && t.Terms[0].StartsWith("v:SpindleSeat=square", StringComparison.Ordinal)))
+            if (_items[i].Value > 102 && square)
             {
                 _items[i].Used = true;
                 continue;

@@ -8,6 +8,9 @@ internal sealed partial class LineScan
     /// <summary>In a line of more items than this, a word of doubt counts only close to a value.</summary>
     private const int ShortLine = 60;
 
+    /// <summary>So much of a clause is looked at; longer ones are no clauses of a sheet.</summary>
+    private const int LongestClause = 200;
+
     /// <summary>Clauses in which something was read.</summary>
     private HashSet<int> _read = [];
 
@@ -16,6 +19,12 @@ internal sealed partial class LineScan
     {
         if (Values.Count == 0 || Doubts.Count > 0)
         {
+            return;
+        }
+
+        if (_slot == Slot.Fork && Values.ContainsKey("travel") && Anywhere("m:rigid") is >= 0 and int rigid)
+        {
+            Refuse("travel", rigid, rigid, "a rigid fork has no travel", LineDoubtKind.Conflict);
             return;
         }
 
@@ -164,7 +173,7 @@ internal sealed partial class LineScan
             (low, high) = _items[middle].Clause < clause ? (middle + 1, high) : (low, middle);
         }
 
-        for (int i = low; i < _items.Count && _items[i].Clause == clause; i++)
+        for (int i = low; i < _items.Count && i < low + LongestClause && _items[i].Clause == clause; i++)
         {
             yield return _items[i];
         }
@@ -204,16 +213,9 @@ internal sealed partial class LineScan
                 }
             }
 
-            for (int i = value.First; i <= value.Last && denied.IsNumber; i++)
-            {
-                if (_items[i].IsNumber && _items[i].Used && _items[i].Value == denied.Value && denied.Value > 20)
-                {
-                    return true;
-                }
-            }
         }
 
-        return false;
+        return denied.IsNumber && denied.Value > 20 && ReadFigures.Contains((denied.Value, denied.IsFraction));
     }
 
     private bool IsBoostRead()

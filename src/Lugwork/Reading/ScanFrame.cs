@@ -65,12 +65,6 @@ internal sealed partial class LineScan
     /// <summary>"No travel" beside a travel.</summary>
     private void Contradicted()
     {
-        if (Values.ContainsKey("travel") && Anywhere("m:rigid") is >= 0 and int rigid)
-        {
-            Refuse("travel", rigid, rigid, "a rigid fork has no travel", LineDoubtKind.Conflict);
-            return;
-        }
-
         for (int i = 0; i + 1 < _items.Count; i++)
         {
             bool none = (_items[i].Is("t:travel") && _items[i + 1].Is("m:not")) || (_items[i].Is("m:not") && _items[i + 1].Is("t:travel"));
@@ -253,7 +247,8 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             bool rotor = topic is "t:rotor" || Clause(i, "t:rotor");
-            if (HasMark(i, "m:max") && (topic is "" or "t:brake" or "t:rotor" || rotor))
+            bool mount = FindMark(i, "m:pm", 1) >= 0 || FindMark(i, "m:fm", 1) >= 0 || FindMark(i, "m:is", 1) >= 0;
+            if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
             {
                 Length(field, i);
             }

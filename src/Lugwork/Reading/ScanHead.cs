@@ -7,7 +7,7 @@ internal sealed partial class LineScan
     private static readonly HashSet<string> Parts = new(StringComparer.Ordinal)
     {
         "t:frame", "t:fork", "t:wheel", "t:tyre", "t:tube", "t:rimtape", "t:cassette", "t:chain", "t:chainring", "t:crank", "t:bb", "t:pedal", "t:rearmech", "t:frontmech", "t:shifter", "t:lever",
-        "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:valve", "t:bearing",
+        "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:rails", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:valve", "t:bearing",
     };
 
     /// <summary>What a line about a part may start with: the part itself and what mates with it.</summary>
@@ -21,16 +21,16 @@ internal sealed partial class LineScan
         "cassette" => "t:cassette",
         "chain" => "t:chain",
         "chainring" => "t:chainring t:crank",
-        "crankset" => "t:crank t:bb t:chainring t:pedal",
-        "bottom-bracket" => "t:bb t:crank t:frame",
+        "crankset" => "t:crank t:bb t:chainring t:pedal t:axle",
+        "bottom-bracket" => "t:bb t:crank t:frame t:axle",
         "headset" => "t:headset t:bearing",
         "headset-bearing" => "t:bearing t:headset",
         "stem" => "t:stem t:bar t:fork",
         "handlebar" => "t:bar t:grip",
         "grips" => "t:grip t:bar",
-        "seatpost" => "t:post t:dropper t:saddle t:frame",
+        "seatpost" => "t:post t:dropper t:saddle t:rails t:frame",
         "seat-clamp" => "t:seatclamp t:post t:frame",
-        "saddle" => "t:saddle",
+        "saddle" => "t:saddle t:rails",
         "pedals" => "t:pedal t:crank t:axle",
         "rear-derailleur" => "t:rearmech t:chain",
         "front-derailleur" => "t:frontmech t:rearmech t:chain",

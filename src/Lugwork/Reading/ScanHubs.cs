@@ -162,6 +162,7 @@ internal sealed partial class LineScan
         Say(words, Near(first, last, "m:tandem"), "tandem");
         Say(words, Near(first, last, "m:flex"), "flex");
         Say(words, road, "road");
+        Say(words, width == 120 ? FindMark(first, "m:track", 0) : -1, "track");
         if (super < 0 && (boost >= 0 || road >= 0))
         {
             words.Add("Boost");
@@ -180,7 +181,7 @@ internal sealed partial class LineScan
 
         ImmutableArray<string> keys = [.. HubStandard.Read($"{size} {string.Join(' ', words)}".Trim()).Values
             .Where(h => h.IsRear == rear && (narrow < 0 || h.FitKey is "R157-12DH" or "R150-12" or "R150-10") && (wide < 0 || h.FitKey is "R157-12W" or "F110-20B" or "F110-15B")
-                && (super < 0 || h.FitKey == "R157-12W") && (pre < 0 || h.FitKey is "F110-20") && (thruBolt < 0 || h.FitKey is "F100-TB9" or "R135-10"))
+                && (super < 0 || h.FitKey == "R157-12W") && (pre < 0 || width != 110 || axle != 20 || h.FitKey is "F110-20") && (thruBolt < 0 || h.FitKey is "F100-TB9" or "R135-10"))
             .Select(h => h.FitKey)];
         if (axle is 0.375m or 0.3125m)
         {

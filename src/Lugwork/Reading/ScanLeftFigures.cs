@@ -55,20 +55,32 @@ internal sealed partial class LineScan
     }
 
     /// <summary>The same figure was read elsewhere in the line.</summary>
-    private bool IsSaidAgain(int i)
+    private bool IsSaidAgain(int i) => ReadFigures.Contains((_items[i].Value, _items[i].IsFraction));
+
+    private HashSet<(decimal Value, bool IsFraction)>? _readFigures;
+
+    /// <summary>The figures from which values were read, each once.</summary>
+    private HashSet<(decimal Value, bool IsFraction)> ReadFigures
     {
-        foreach (LineFinding value in Values.Values)
+        get
         {
-            for (int j = value.First; j <= value.Last; j++)
+            if (_readFigures is null)
             {
-                if (_items[j].IsNumber && _items[j].Used && _items[j].Value == _items[i].Value && _items[j].IsFraction == _items[i].IsFraction)
+                _readFigures = [];
+                foreach (LineFinding value in Values.Values)
                 {
-                    return true;
+                    for (int j = value.First; j <= value.Last; j++)
+                    {
+                        if (_items[j].IsNumber && _items[j].Used)
+                        {
+                            _readFigures.Add((_items[j].Value, _items[j].IsFraction));
+                        }
+                    }
                 }
             }
-        }
 
-        return false;
+            return _readFigures;
+        }
     }
 
     /// <summary>A word close to it says a thing without an interface, or one that this part has no field for.</summary>
@@ -109,14 +121,11 @@ internal sealed partial class LineScan
     private bool IsInchesOfRead(int i)
     {
         decimal millimetres = _items[i].IsInch ? _items[i].Value * 25.4m : _items[i].Value;
-        foreach (LineFinding value in Values.Values)
+        foreach ((decimal value, _) in ReadFigures)
         {
-            for (int j = value.First; j <= value.Last && _items[i].IsInch; j++)
+            if (_items[i].IsInch && millimetres > 0 && value > 10 && Math.Abs((value / millimetres) - 1) < 0.015m)
             {
-                if (_items[j].IsNumber && _items[j].Used && _items[j].Value > 10 && Math.Abs((_items[j].Value / millimetres) - 1) < 0.015m)
-                {
-                    return true;
-                }
+                return true;
             }
         }
 
@@ -126,6 +135,11 @@ internal sealed partial class LineScan
     /// <summary>35-50 Nm, 9-12 speed, 2.5-5 bar, 23/2019: the first figure is of what the second says.</summary>
     private bool IsLinkedToAccounted(int i)
     {
+        for (int steps = 0; steps < 3 && i + 4 < _items.Count && _items[i].Unit.Length == 0 && Links(_items[i + 1]) && !_items[i + 1].IsSign('x') && _items[i + 2] is { IsNumber: true, Used: false, Unit: "" } && Links(_items[i + 3]) && _items[i + 4].IsNumber; steps++)
+        {
+            i += 2;
+        }
+
         if (i + 2 < _items.Count && _items[i].Unit.Length == 0 && Links(_items[i + 1]) && !_items[i + 1].IsSign('x') && _items[i + 2] is { IsNumber: true, Used: false } next)
         {
             return next.Unit is "g" or "deg" or "w" or "other" or "teeth" or "tpi" || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
@@ -145,6 +159,11 @@ internal sealed partial class LineScan
             return false;
         }
 
+        if ((_items[i].IsInch && _items[i].Value is 24 or 26 or 27.5m or 28 or 29) || (_items[i].Value >= 120 && Clause(i, "t:rotor")) || (_slot == Slot.Frame && TopicOf(i) is "t:steerer"))
+        {
+            return true;
+        }
+
         bool first = i + 2 < _items.Count && _items[i + 1].IsSign('x') && _items[i + 2].IsNumber && _items[i].Value is >= 16 and <= 29 && _items[i + 2].Value is >= 1.2m and <= 5.5m;
         bool second = i >= 2 && _items[i - 1].IsSign('x') && _items[i - 2].IsNumber && _items[i - 2].Value is >= 16 and <= 29 && _items[i].Value is >= 1.2m and <= 5.5m;
         return (first || second) && !_items[i].IsFraction;
@@ -158,7 +177,7 @@ internal sealed partial class LineScan
 
     /// <summary>"30 mm external" beside an inner width.</summary>
     private bool IsOutside(int i) =>
-        Values.ContainsKey("innerWidth") && ((i + 1 < _items.Count && (_items[i + 1].Is("m:outside") || _items[i + 1].Is("v:DropperRouting=external"))) || (i > 0 && (_items[i - 1].Is("m:outside") || _items[i - 1].Is("v:DropperRouting=external"))));
+        Values.ContainsKey("innerWidth") && ((i > 1 && _items[i - 1].IsSign('.') && _items[i - 2].Is("m:outside")) || (i + 1 < _items.Count && (_items[i + 1].Is("m:outside") || _items[i + 1].Is("v:DropperRouting=external"))) || (i > 0 && (_items[i - 1].Is("m:outside") || _items[i - 1].Is("v:DropperRouting=external"))));
 
     /// <summary>1x12, 3x9: the rings before the sprockets.</summary>
     private bool IsGears(int i)
@@ -173,14 +192,11 @@ internal sealed partial class LineScan
     /// <summary>As large as a figure that was read: it can be the other one of two.</summary>
     private bool IsLikeOneRead(int i)
     {
-        foreach (LineFinding value in Values.Values)
+        foreach ((decimal value, _) in ReadFigures)
         {
-            for (int j = value.First; j <= value.Last; j++)
+            if (value > 0 && _items[i].Value / value is > 0.6m and < 1.7m)
             {
-                if (_items[j].IsNumber && _items[j].Value > 0 && _items[i].Value / _items[j].Value is > 0.6m and < 1.7m)
-                {
-                    return true;
-                }
+                return true;
             }
         }
 

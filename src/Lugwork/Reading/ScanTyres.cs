@@ -173,7 +173,7 @@ internal sealed partial class LineScan
         for (int i = 0; i + 4 < _items.Count; i++)
         {
             // 18/25-622, 18-25 x 622, 622 x 18/25.
-            bool five = Free(i) && Free(i + 2) && Free(i + 4) && _items[i + 1].Kind == SpecTokenKind.Sign && _items[i + 3].Kind == SpecTokenKind.Sign && !_items[i + 1].IsFraction && !_items[i + 3].IsFraction;
+            bool five = Free(i) && Free(i + 2) && Free(i + 4) && Links(_items[i + 1]) && Links(_items[i + 3]);
             if (!five)
             {
                 continue;

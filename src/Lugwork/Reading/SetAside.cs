@@ -10,19 +10,31 @@ internal sealed class SetAside
     private readonly List<SpecItem> _items;
     private readonly string _mates;
 
-    private SetAside(Slot slot, List<SpecItem> items)
+    private readonly string _own;
+    private readonly bool _strict;
+
+    /// <summary>The line started with another thing: what follows is of it, until the part itself is named.</summary>
+    private bool _away;
+
+    private SetAside(Slot slot, List<SpecItem> items, bool strict)
     {
         _slot = slot;
         _items = items;
-        _mates = LineScan.Mates(PartForms.Of(slot).Kind);
+        string mates = LineScan.Mates(PartForms.Of(slot).Kind);
+        _strict = strict;
+        _own = mates.Split(' ')[0];
+        _mates = strict ? _own : mates;
     }
 
     /// <summary>What was denied.</summary>
     public List<SpecItem> Denied { get; } = [];
 
-    public static SetAside From(Slot slot, List<SpecItem> items)
+    /// <param name="slot">The part that is read.</param>
+    /// <param name="items">The items; those that are taken out are replaced.</param>
+    /// <param name="strict">The part was only guessed from the line: what names another one is of that one, also where the two mate.</param>
+    public static SetAside From(Slot slot, List<SpecItem> items, bool strict)
     {
-        SetAside aside = new(slot, items);
+        SetAside aside = new(slot, items, strict);
         for (int first = 0; first < items.Count;)
         {
             int last = first;
@@ -46,7 +58,9 @@ internal sealed class SetAside
             return;
         }
 
-        if (Any(first, last, "d:thing") || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherPart(first, last) || IsOfOtherEnd(first, last))
+        bool other = Any(first, last, "d:thing") || IsOfOtherPart(first, last, _mates);
+        _away = (_away && !NamesPart(first, last)) || (other && first < 3);
+        if (other || _away || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
             Hide(first, last);
             return;
@@ -126,6 +140,11 @@ internal sealed class SetAside
         }
 
         int from = with >= 0 && Says(first, with) && Says(with, last) ? with : first;
+        if (from > first && adapter < last && _items[adapter + 1].Text is "from" or "von" or "de" or "depuis" or "da" or "desde" or "van")
+        {
+            from = first;
+        }
+
         if (Says(from, last) || Any(first, last, "d:kit"))
         {
             Hide(from, last);
@@ -139,7 +158,7 @@ internal sealed class SetAside
     {
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].IsNumber || (!_items[i].Terms.IsEmpty && (_items[i].Terms[0].StartsWith("v:", StringComparison.Ordinal) || IsKind(_items[i]))))
+            if (_items[i].IsNumber || (!_items[i].Terms.IsEmpty && !_items[i].Is("m:adapt") && (_items[i].Terms[0].StartsWith("v:", StringComparison.Ordinal) || IsKind(_items[i]))))
             {
                 return true;
             }
@@ -150,10 +169,56 @@ internal sealed class SetAside
 
     private static bool IsKind(SpecItem item) => item.Is("m:pm") || item.Is("m:fm") || item.Is("m:is") || item.Is("m:qr") || item.Is("m:hg") || item.Is("m:boost");
 
-    /// <summary>A part is named that is neither the one that is read nor what mates with it, and none that is.</summary>
-    private bool IsOfOtherPart(int first, int last)
+    /// <summary>Anything of the part itself, or what mates with it, is named.</summary>
+    private bool NamesPart(int first, int last)
     {
-        if (_mates.Length == 0)
+        for (int i = first; i <= last; i++)
+        {
+            if (LineScan.IsMate(_items[i], _mates) || IsOwnField(_items[i]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"For 12x100 forks", "fits 8/9/10-speed bodies": said of what the part goes to, where the part has no figure of that.</summary>
+    private bool IsForOther(int first, int last)
+    {
+        if (_own is not ("t:cassette" or "t:axle" or "t:rotor" or "t:valve" or "t:chain" or "t:tyre") || !IsFor(_items[first]) && !(last > first && IsFor(_items[first + 1])))
+        {
+            return false;
+        }
+
+        int colon = -1;
+        for (int i = first; i <= last && colon < 0; i++)
+        {
+            colon = _items[i].IsSign(':') ? i : -1;
+        }
+
+        int end = colon < 0 ? last : colon;
+        bool other = IsOfOtherPart(first, end - (colon < 0 ? 0 : 1), _own) || Any(first, end, "t:freehub") || (_own == "t:axle" && !Any(first, end, "t:axle"));
+        if (other && colon >= 0)
+        {
+            Hide(first, colon);
+            return false;
+        }
+
+        return other;
+    }
+
+    private static bool IsFor(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "for" or "fits" or "fit" or "fur" or "passt" or "passend" or "pour" or "convient" or "para" or "per" or "voor" or "past" or "geschikt";
+
+    /// <summary>The tyre that a frame or fork is sold with is no limit.</summary>
+    private bool IsTyreThatComesWith(int first, int last) =>
+        (_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, last, "d:kit") && Any(first, last, "t:tyre") && !Any(first, last, "m:max");
+
+    /// <summary>A part is named that is neither the one that is read nor what mates with it, and none that is.</summary>
+    private bool IsOfOtherPart(int first, int last, string mates)
+    {
+        if (mates.Length == 0)
         {
             return false;
         }
@@ -162,7 +227,7 @@ internal sealed class SetAside
         for (int i = first; i <= last; i++)
         {
             SpecItem item = _items[i];
-            if (item.IsSign(':') || (_slot == Slot.Frame && item.Is("t:fork") && Find(first, last, "t:travel") >= 0) || LineScan.IsMate(item, _mates) || IsOwnField(item))
+            if (item.IsSign(':') || (_slot == Slot.Frame && item.Is("t:fork") && Find(first, last, "t:travel") >= 0) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
             {
                 return false;
             }

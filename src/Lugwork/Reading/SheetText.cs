@@ -54,9 +54,10 @@ internal static class SheetText
     private static bool IsTagged(string text)
     {
         int open = text.IndexOf('<', StringComparison.Ordinal);
-        while (open >= 0 && open + 1 < text.Length)
+        int close = text.LastIndexOf('>');
+        while (open >= 0 && open + 1 < text.Length && open < close)
         {
-            if (char.IsAsciiLetter(text[open + 1]) && text.IndexOf('>', open) > 0)
+            if (char.IsAsciiLetter(text[open + 1]))
             {
                 return true;
             }

@@ -5,6 +5,9 @@ namespace Lugwork.Reading;
 /// <summary>Cuts a line into words, figures and signs, each with its place in the original. Linear in the text; nothing throws.</summary>
 internal static class SpecLexer
 {
+    /// <summary>More words, figures and signs than this are no line.</summary>
+    public const int MostTokens = 50_000;
+
     private const int MostFigures = 9;
 
     public static List<SpecToken> Cut(ReadOnlySpan<char> text)
@@ -12,7 +15,7 @@ internal static class SpecLexer
         List<SpecToken> tokens = new(Math.Min(64, (text.Length / 4) + 4));
         int i = 0;
         bool glued = false;
-        while (i < text.Length)
+        while (i < text.Length && tokens.Count <= MostTokens)
         {
             char c = SpecFold.Of(text[i]);
             if (c == SpecFold.Nothing)

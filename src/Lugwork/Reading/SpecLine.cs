@@ -54,7 +54,12 @@ public sealed class SpecLine
     /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
     public static SpecLine Read(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary = null)
     {
-        List<SpecItem> items = ItemCutter.Cut(text, vocabulary ?? SpecVocabulary.Default);
+        List<SpecItem> items = ItemCutter.Cut(text, vocabulary ?? SpecVocabulary.Default, out bool tooMuch);
+        if (tooMuch)
+        {
+            return new(hint, [], [Nothing(hint, text, SpecDoubtKind.Refused, "there are too many words for one line")], Whole(text));
+        }
+
         Slot? slot = hint ?? SlotFinder.Of(items);
         if (slot is null)
         {
@@ -66,7 +71,7 @@ public sealed class SpecLine
             return OfField(slot, field!, reading, text, from);
         }
 
-        LineScan scan = new(slot, items);
+        LineScan scan = new(slot, items, guessed: hint is null);
         scan.Run();
         return Told(slot, scan, items, text);
     }

@@ -16,6 +16,9 @@ internal sealed class SpecCorpus
 
     public static SpecCorpus Aside => new("aside");
 
+    /// <summary>A second open set, by another hand and written against a reader that was there: hostile lines.</summary>
+    public static SpecCorpus More => new("more");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];

@@ -185,12 +185,57 @@ public sealed class SpecLineLaws
     public void A_line_of_a_million_characters_ends_and_gives_no_value()
     {
         Slot[] slots = [Slot.Frame, Slot.Fork, Slot.RearWheel, Slot.Crankset, Slot.Cassette];
-        string[] pieces = ["12x148 ", "27.2 or ", "a", "1/8 1-1/8 ", "BSA ", "seatpost ", "\u00BD", "1", "((((", "-x-"];
+        string[] pieces = ["12x148 ", "27.2 or ", "a", "1/8 1-1/8 ", "BSA ", "seatpost ", "\u00BD", "1", "((((", "-x-", "\"", "x", "/", "not ", "seatpost-", "\u00D8", "<a", "1 x "];
         for (int i = 0; i < pieces.Length; i++)
         {
             SpecLine line = SpecLine.Read(slots[i % slots.Length], string.Concat(Enumerable.Repeat(pieces[i], 1_000_000 / pieces[i].Length)));
             Assert.Empty(line.Values);
         }
+    }
+
+    /// <summary>Four times the text takes about four times the work, not sixteen. The best of several runs counts, so that a busy machine does not matter; nothing is held against milliseconds.</summary>
+    [Theory]
+    [InlineData("((((")]
+    [InlineData("1 ")]
+    [InlineData("12x148 ")]
+    [InlineData("\"")]
+    [InlineData("x ")]
+    [InlineData("seatpost ")]
+    [InlineData("seatpost-")]
+    [InlineData("/")]
+    [InlineData("not ")]
+    [InlineData("available ")]
+    [InlineData("vertical ")]
+    [InlineData("boost 27.2 ")]
+    [InlineData("PM 160 or ")]
+    public void The_work_grows_with_the_length_of_a_line(string piece)
+    {
+        string once = string.Concat(Enumerable.Repeat(piece, 20_000 / piece.Length));
+        string fourTimes = string.Concat(Enumerable.Repeat(piece, 80_000 / piece.Length));
+        foreach (Slot slot in (Slot[])[Slot.Frame, Slot.RearWheel, Slot.Seatpost, Slot.Crankset])
+        {
+            double ratio = double.MaxValue;
+            for (int attempt = 0; attempt < 4 && ratio > 9; attempt++)
+            {
+                ratio = Math.Min(ratio, Ticks(slot, fourTimes) / Ticks(slot, once));
+            }
+
+            Assert.True(ratio <= 9, $"{slot}: four times '{piece}' takes {ratio:0.0} times as long");
+        }
+    }
+
+    /// <summary>The shortest of five readings.</summary>
+    private static double Ticks(Slot slot, string text)
+    {
+        long best = long.MaxValue;
+        for (int i = 0; i < 5; i++)
+        {
+            long start = System.Diagnostics.Stopwatch.GetTimestamp();
+            SpecLine.Read(slot, text);
+            best = Math.Min(best, System.Diagnostics.Stopwatch.GetTimestamp() - start);
+        }
+
+        return Math.Max(1, best);
     }
 
     [Theory]
