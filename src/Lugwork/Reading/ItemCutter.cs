@@ -165,6 +165,12 @@ internal static class ItemCutter
             return at;
         }
 
+        // "PM140 S" is no number of speeds, and "160 h" no number of holes.
+        if (tokens[from].Text.Length == 1 && number.Value > (unit == "speed" ? 40 : unit == "teeth" ? 80 : unit == "holes" ? 60 : 100_000))
+        {
+            return at;
+        }
+
         number.Unit = unit;
         number.End = tokens[end - 1].End;
         if (unit == "cm")

@@ -301,5 +301,5 @@ internal sealed partial class LineScan
     private static bool IsLimit(string field) =>
         field.StartsWith("largest", StringComparison.Ordinal) || field.StartsWith("most", StringComparison.Ordinal) || field.StartsWith("least", StringComparison.Ordinal)
         || field.StartsWith("longest", StringComparison.Ordinal) || field.StartsWith("narrowest", StringComparison.Ordinal) || field.StartsWith("widest", StringComparison.Ordinal)
-        || field.EndsWith("Limit", StringComparison.Ordinal) || field is "mark" or "insertion" or "reach" or "system" or "forkCrowns";
+        || field.EndsWith("Limit", StringComparison.Ordinal) || field is "mark" or "capacity" or "difference" or "insertion" or "reach" or "system" or "forkCrowns";
 }

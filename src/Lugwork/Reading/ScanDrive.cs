@@ -224,6 +224,14 @@ internal sealed partial class LineScan
             return;
         }
 
+        int offroad = FindMark(anchor, "m:offroad", 1);
+        int onroad = FindMark(anchor, "m:road", 1);
+        if (offroad >= 0 && onroad >= 0)
+        {
+            Several("pattern", [], Math.Min(offroad, onroad), Math.Max(offroad, onroad), "two uses are named, and the patterns differ");
+            return;
+        }
+
         string use = FindMark(anchor, "m:offroad", 1) >= 0 || FindMark(anchor, "m:wide", 1) >= 0 ? " off-road" : FindMark(anchor, "m:road", 1) >= 0 || FindMark(anchor, "m:close", 1) >= 0 ? " road" : "";
         string old = FindMark(anchor, "m:old", 1) >= 0 ? " old" : "";
         if (speed is 7 or 8 or 9)

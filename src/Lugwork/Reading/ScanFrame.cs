@@ -51,9 +51,10 @@ internal sealed partial class LineScan
         ReadSteerer();
         Words("CrownType", "crowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
         Words("RetentionLips", "frontLips");
-        if (Values.TryGetValue("frontLips", out LineFinding? lips) && FindMark(lips.First, "m:removed", 0) >= 0)
+        if (Values.TryGetValue("frontLips", out LineFinding? lips) && FindMark(lips.First, "m:removed", 0) is >= 0 and int removed)
         {
-            Values["frontLips"] = lips with { Key = "missing" };
+            (int first, int last) = (Math.Min(lips.First, removed), Math.Max(lips.Last, removed));
+            Values["frontLips"] = lips with { Key = "missing", Start = _items[first].Start, End = _items[last].End, First = first, Last = last };
         }
 
         Words("UseCategory", "use");

@@ -84,7 +84,7 @@ internal sealed partial class LineScan
     {
         foreach (string term in item.Terms)
         {
-            if (Parts.Contains(term) && (mates.EndsWith(term, StringComparison.Ordinal) || mates.Contains(term + " ", StringComparison.Ordinal)))
+            if (term[0] == 't' && (mates.EndsWith(term, StringComparison.Ordinal) || mates.Contains(term + " ", StringComparison.Ordinal)))
             {
                 return true;
             }
@@ -114,7 +114,8 @@ internal sealed partial class LineScan
 
     internal static bool IsPart(SpecItem item)
     {
-        if (item.IsGuessed)
+        // "As" and "band" are words of other languages too.
+        if (item.IsGuessed || item.Text is "as" or "band")
         {
             return false;
         }

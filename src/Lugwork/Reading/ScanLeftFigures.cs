@@ -28,7 +28,8 @@ internal sealed partial class LineScan
 
         if (item.Unit is "kg" or "lb")
         {
-            return !_slot.Key.StartsWith("rider", StringComparison.Ordinal);
+            // A bicycle or a part weighs little; another load makes the one that was read doubtful.
+            return item.Value <= 35 || TopicOf(i) == "n:weight" || TopicOf(i) is "t:rider" or "t:riderweight" || !Values.Values.Any(v => _fields[v.Field].Type.Name == nameof(Load));
         }
 
         if (item.Unit == "speed")
@@ -46,7 +47,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        if (_slot == Slot.Frame && OtherEnd(i, true))
+        if ((_slot == Slot.Frame && OtherEnd(i, true)) || (_slot == Slot.Fork && OtherEnd(i, false)))
         {
             return true;
         }
@@ -99,7 +100,7 @@ internal sealed partial class LineScan
         }
 
         bool quantity = topic is "t:length" or "t:travel" or "t:depth" or "t:thickness" or "t:axletocrown" or "t:insertion" or "t:inner" or "t:valvelength" or "t:axlelength" or "t:reach" or "t:chainline" or "t:pitch" or "t:bcd";
-        if (quantity && _items[link].Clause == _items[i].Clause)
+        if (quantity && _items[link].Clause == _items[i].Clause && !(_items[link].Text is "l" && IsLikeOneRead(i)))
         {
             return TopicFields.Of(_slot, topic, true, false, true, false) is not string field || !Values.ContainsKey(field);
         }
@@ -171,7 +172,7 @@ internal sealed partial class LineScan
 
     /// <summary>"180 mm long": a length of a part that has no field for one.</summary>
     private bool IsBeforeLength(int i) =>
-        (i + 1 < _items.Count && _items[i + 1].Is("t:length") && _items[i + 1].Clause == _items[i].Clause && !_fields.ContainsKey("length"))
+        (i + 1 < _items.Count && _items[i + 1].Is("t:length") && _items[i + 1].Text.Length > 1 && _items[i + 1].Clause == _items[i].Clause && !_fields.ContainsKey("length"))
         || (i > 0 && _items[i - 1].Text == "tpi") || (i + 1 < _items.Count && _items[i + 1] is { Text: "m", Glued: false } && _slot.Key.EndsWith("Tape", StringComparison.Ordinal))
         || (_slot == Slot.Fork && _items[i].Value is >= 100 and <= 350 && TopicOf(i) is "t:steerer" && _items[i].Unit == "mm");
 
@@ -229,9 +230,9 @@ internal sealed partial class LineScan
             "frontWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
             "rearWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
             "saddle" => item.Value >= 100,
-            "grips" => item.Value >= 60,
+            "grips" => item.Value >= 60 || (i > 0 && _items[i - 1].Is("m:outside")),
             "pedals" => item.Value is 14 or 15 or >= 60,
-            "frontThruAxle" or "frontAxle" or "rearAxle" => item.Value < 40 && TopicOf(i) is "t:length",
+            "frontAxle" or "rearAxle" => item.Value < 40 && item.Unit == "mm" && Values.ContainsKey("thread") && !Joins(i),
             "frontTyre" or "rearTyre" => item.Value <= 12 && item.Unit == "mm" && !Joins(i),
             "frontValve" or "rearValve" => item.Value < 15,
             "frontNuts" or "rearNuts" => item.Value is >= 13 and <= 19 && item.Value == decimal.Truncate(item.Value),
@@ -350,7 +351,7 @@ internal sealed partial class LineScan
     /// <summary>A dash or slash without blanks joins it to a figure that was not read: 37-622-01.</summary>
     private bool IsChainedToLeft(int i)
     {
-        bool behind = i + 2 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Sign, Glued: true } next && next.Text is "-" or "/" && _items[i + 2] is { IsNumber: true, Glued: true, Used: false };
+        bool behind = i + 2 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Sign, Glued: true } next && next.Text is "-" or "/" && _items[i + 2] is { IsNumber: true, Glued: true, Used: false } && !IsInchesOfRead(i + 2);
         bool before = i >= 2 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Sign, Glued: true } last && last.Text is "-" or "/" && _items[i - 2] is { IsNumber: true, Used: false };
         return behind || before;
     }
@@ -378,6 +379,11 @@ internal sealed partial class LineScan
         if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "er" })
         {
             return _items[i].Value is not (29 or 26 or 27.5m);
+        }
+
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "e" or "y" or "a" or "o" } && !_items[i].IsFraction && _items[i].Value is not (700 or 650))
+        {
+            return true;
         }
 
         if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta"))

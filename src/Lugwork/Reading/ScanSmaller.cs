@@ -51,6 +51,8 @@ internal sealed partial class LineScan
                 }
 
                 ReadMountBolt();
+                ReadTeethOf("t:capacity", "capacity");
+                ReadTeethOf("t:largestsprocket", "largestSprocket");
                 Words("ShiftSignal", "signal");
                 TakeSpeeds("chain");
                 Words("ActuationFamily", "actuation");
@@ -61,12 +63,26 @@ internal sealed partial class LineScan
                 break;
             case "frontDerailleur":
                 ReadFrontMount("mount", needTopic: false);
+                ReadTeethOf("t:difference", "difference");
                 Words("ShiftSignal", "signal");
                 TakeSpeeds("speeds");
                 break;
             default:
                 ReadSmallest();
                 break;
+        }
+    }
+
+    /// <summary>Teeth beside the word for what they are of.</summary>
+    private void ReadTeethOf(string topic, string field)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (Free(i) && _items[i].Unit is "teeth" or "" && TopicOf(i) == topic && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i))
+            {
+                _claimed[Link(i)] = true;
+                Take(field, _items[i].Text, i, i);
+            }
         }
     }
 
@@ -139,7 +155,7 @@ internal sealed partial class LineScan
             }
 
             bool inch = _items[i].IsInch || _items[i].IsFraction;
-            if (!inch && _items[i].Value is < 20 or > 60)
+            if ((!inch && _items[i].Value is < 20 or > 60) || (_slot == Slot.Grips && i > 0 && _items[i - 1].Is("m:outside")))
             {
                 continue;
             }
@@ -154,7 +170,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             // Metres of tape and numbers of pieces are of no interface; a bare figure has to be a likely one.
-            if (Free(i) && _items[i].IsMillimetre && !(field == "length" && _items[i].Value < 15) && !TopicOf(i).StartsWith("n:bottle", StringComparison.Ordinal) && !(i + 1 < _items.Count && _items[i + 1].Text == "m")
+            if (Free(i) && _items[i].IsMillimetre && !(field == "length" && _items[i].Value < 15) && !IsBar(i) && !TopicOf(i).StartsWith("n:bottle", StringComparison.Ordinal) && !(i + 1 < _items.Count && _items[i + 1].Text == "m")
                 && (_items[i].Unit == "mm" || (_items[i].Value >= least && _items[i].Value <= most)) && !(i > 0 && _items[i - 1].IsSign('x') && _items[i].Unit.Length == 0) && TopicOf(i) is not ("t:valvehole" or "t:inner" or "t:rim"))
             {
                 Length(field, i);

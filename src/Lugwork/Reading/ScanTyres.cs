@@ -275,6 +275,7 @@ internal sealed partial class LineScan
         Words("RotorFixing", "rotorFixing");
         Words("RimType", "rimType");
         Words("TyreHold", "hold");
+        Words("BrakeTrack", "brakeTrack", i => _items[i].Is("v:BrakeTrack=aluminium"));
         Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
         for (int i = 0; i < _items.Count; i++)

@@ -23,7 +23,7 @@ internal sealed class SetAside
         string mates = LineScan.Mates(PartForms.Of(slot).Kind);
         _strict = strict;
         _own = mates.Split(' ')[0];
-        _mates = strict ? _own : mates;
+        _mates = strict && slot != Slot.Frame && slot != Slot.Fork ? _own : mates;
     }
 
     /// <summary>What was denied.</summary>
@@ -58,8 +58,9 @@ internal sealed class SetAside
             return;
         }
 
-        bool other = Any(first, last, "d:thing") || IsOfOtherPart(first, last, _mates);
-        _away = (_away && !NamesPart(first, last)) || (other && first < 3);
+        bool thing = Any(first, last, "d:thing");
+        bool other = thing || IsOfOtherPart(first, last, _mates);
+        _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
             Hide(first, last);
@@ -174,7 +175,7 @@ internal sealed class SetAside
     {
         for (int i = first; i <= last; i++)
         {
-            if (LineScan.IsMate(_items[i], _mates) || IsOwnField(_items[i]))
+            if (LineScan.IsMate(_items[i], _mates) || IsOwnField(_items[i]) || (!_items[i].Terms.IsEmpty && _slot == Slot.Frame && (_items[i].Terms[0].StartsWith("v:Shell", StringComparison.Ordinal) || _items[i].Terms[0].StartsWith("v:Hanger", StringComparison.Ordinal))))
             {
                 return true;
             }
