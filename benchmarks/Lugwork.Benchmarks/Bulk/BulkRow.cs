@@ -14,7 +14,7 @@ internal sealed class BulkRow : IRow
 
     public IReadOnlyList<Claim> Claims { get; } =
     [
-        new("16", $"read {Rows:N0} shop rows in one pass, each with its words, doubts and reasons", "five source-generated regexes that read these rows alone", 40, LimitKind.AtMostTimes),
+        new("16", $"read {Rows:N0} shop rows in one pass, each with its words, doubts and reasons", "five source-generated regexes that read these rows alone", 20, LimitKind.AtMostTimes),
         new("16", $"more held at the end of {Rows:N0} rows than after a tenth of them", "none", 4, LimitKind.UnderMegabytes),
     ];
 
