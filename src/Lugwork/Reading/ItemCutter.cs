@@ -21,6 +21,14 @@ internal static class ItemCutter
         for (int i = 0; i < tokens.Count;)
         {
             SpecToken token = tokens[i];
+
+            // "Seatpost diameter (mm): 27.2" is "seatpost diameter: 27.2".
+            if ((token.Is('(') || token.Is('[')) && i + 2 < tokens.Count && tokens[i + 1].Text == "mm" && (tokens[i + 2].Is(')') || tokens[i + 2].Is(']')))
+            {
+                i += 3;
+                continue;
+            }
+
             ImmutableArray<string> terms = token.Kind == SpecTokenKind.Sign ? default : vocabulary.Tree.Longest(tokens, i, out int end) is { IsDefault: false } found && !Unit(found, out _, true) ? Kept(found, tokens, i, end) : default;
             if (!terms.IsDefault)
             {

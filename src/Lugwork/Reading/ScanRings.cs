@@ -41,6 +41,10 @@ internal sealed partial class LineScan
             if (pair)
             {
                 _items[i + 2].Used = true;
+                if (i + 4 < _items.Count && (_items[i + 3].IsSign('/') || _items[i + 3].IsSign('-')) && Free(i + 4) && _items[i + 4].Value is >= 20 and < 45)
+                {
+                    _items[i + 4].Used = true;
+                }
             }
 
             bool ringed = pair || largest && _items[i].Unit.Length == 0 && TopicOf(i) is "t:chainring";
@@ -97,7 +101,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i + 2].Value is >= 50 and <= 160)
+            if (i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i + 2].Value is >= 50 and <= 160 && (TopicOf(i) is "t:bcd" || Clause(i, "t:bcd")))
             {
                 Several("boltCircle", [], i, i + 2, "two bolt circles are named");
                 continue;

@@ -54,6 +54,12 @@ internal sealed partial class LineScan
             return Claimed(before, i) || ((IsHead(_items[before]) || IsOfFigureBefore(before)) && adjacent && !next) ? after : before;
         }
 
+        // "31.6 travel 125": the word belongs to the figure behind it.
+        if (!here && after >= 0 && after + 1 < _items.Count && _items[after + 1].IsNumber && TopicIn(_items[after]) is "t:travel" or "t:length" or "t:insertion")
+        {
+            after = -1;
+        }
+
         if (here || after >= 0)
         {
             return here ? before : after;

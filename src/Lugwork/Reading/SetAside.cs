@@ -233,7 +233,8 @@ internal sealed class SetAside
                 return false;
             }
 
-            other |= LineScan.IsPart(item);
+            // Bars of pressure are no handlebar.
+            other |= LineScan.IsPart(item) && !(item.Text == "bar" && i > first && _items[i - 1] is { IsNumber: true, Value: <= 20 });
         }
 
         return other;

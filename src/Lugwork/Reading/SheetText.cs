@@ -106,6 +106,31 @@ internal static class SheetText
             start++;
         }
 
+        // A row of a table drawn with bars: the first column is the key.
+        if (end - start > 3 && line[start] == '|')
+        {
+            start++;
+            end -= line[end - 1] == '|' ? 1 : 0;
+            for (int i = start; i < end; i++)
+            {
+                if (line[i] == '|')
+                {
+                    line[i] = ':';
+                    break;
+                }
+            }
+
+            while (start < end && line[start] == ' ')
+            {
+                start++;
+            }
+
+            while (end > start && line[end - 1] == ' ')
+            {
+                end--;
+            }
+        }
+
         if (end > start)
         {
             lines.Add(new(line.ToString(start, end - start), [.. at.GetRange(start, end - start)]));

@@ -35,9 +35,36 @@ internal static class SlotFinder
                     return front == rear ? null : front ? ends.Front : ends.Rear;
                 }
 
+                if (term == "t:brake" && front != rear && Brake(items) is { } brake)
+                {
+                    return front ? brake.Front : brake.Rear;
+                }
+
                 if (term == "t:bearing")
                 {
                     return upper == lower ? null : upper ? Slot.UpperBearing : Slot.LowerBearing;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A brake that its kind puts on the rim or on a disc; the mount of a frame says none.</summary>
+    private static (Slot Front, Slot Rear)? Brake(List<SpecItem> items)
+    {
+        foreach (SpecItem item in items)
+        {
+            foreach (string term in item.Terms)
+            {
+                if (term.StartsWith("v:BrakeType=disc", StringComparison.Ordinal))
+                {
+                    return (Slot.FrontBrake, Slot.RearBrake);
+                }
+
+                if (term is "v:BrakeType=cantilever" or "v:BrakeType=direct-pull" or "v:BrakeType=rim-caliper" or "v:BrakeType=centre-pull" or "v:BrakeType=u-brake" or "v:BrakeType=mini-direct-pull")
+                {
+                    return (Slot.FrontRimBrake, Slot.RearRimBrake);
                 }
             }
         }

@@ -126,6 +126,22 @@ internal static class SpecLexer
 
     private static SpecToken Sign(ReadOnlySpan<char> text, ref int i, char c)
     {
+        // A row of points between blanks leads from a key to its value.
+        if (c == '.' && i > 0 && SpecFold.Of(text[i - 1]) == ' ')
+        {
+            int end = i;
+            while (end < text.Length && text[end] == '.')
+            {
+                end++;
+            }
+
+            if (end < text.Length && SpecFold.Of(text[end]) == ' ' && (end - i >= 3 || i == end - 1))
+            {
+                i = end;
+                return new SpecToken { Kind = SpecTokenKind.Sign, Text = ":" };
+            }
+        }
+
         i++;
         if (c == '\'' && i < text.Length && SpecFold.Of(text[i]) == '\'')
         {
