@@ -181,7 +181,7 @@ internal sealed partial class LineScan
 
         ImmutableArray<string> keys = [.. HubStandard.Read($"{size} {string.Join(' ', words)}".Trim()).Values
             .Where(h => h.IsRear == rear && (narrow < 0 || h.FitKey is "R157-12DH" or "R150-12" or "R150-10") && (wide < 0 || h.FitKey is "R157-12W" or "F110-20B" or "F110-15B")
-                && (super < 0 || h.FitKey == "R157-12W") && (pre < 0 || width != 110 || axle != 20 || h.FitKey is "F110-20") && (thruBolt < 0 || h.FitKey is "F100-TB9" or "R135-10"))
+                && (super < 0 || h.FitKey == "R157-12W") && (pre < 0 || h.FitKey is not ("R148-12" or "R141-QR" or "R157-12W" or "F110-15B" or "F110-20B")) && (thruBolt < 0 || h.FitKey is "F100-TB9" or "R135-10"))
             .Select(h => h.FitKey)];
         if (axle is 0.375m or 0.3125m)
         {
