@@ -12,6 +12,9 @@ public sealed class Build : IParts
 
     private readonly BuildNotes _notes;
 
+    // What was told of each joint; null until something is told.
+    private Account?[]? _told;
+
     private Build(Part?[] parts, string name, long[] codes, int[] cells, Slot changed, BuildNotes notes)
     {
         _parts = parts;
@@ -187,4 +190,11 @@ public sealed class Build : IParts
     Part? IParts.At(Slot slot) => _parts[slot.Number];
 
     Joint IParts.JointAt(int number) => JudgePlan.Whole.JointAt(number);
+
+    Account IParts.ToldAt(int number, Verdict verdict)
+    {
+        // Two threads may tell the same twice; either account is good.
+        Account?[] told = _told ?? Interlocked.CompareExchange(ref _told, new Account?[JudgePlan.Whole.Joints], null) ?? _told!;
+        return told[number] is { } kept && kept.Verdict == verdict ? kept : told[number] = Account.Of(JudgePlan.Whole.JointAt(number), this, verdict);
+    }
 }

@@ -203,9 +203,11 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         int length = -1;
         foreach (PartField<TPart> field in fields)
         {
-            foreach (string word in field.Words.Append(field.Key))
+            for (int i = 0; i <= field.Words.Length; i++)
             {
-                if (piece.Length > word.Length && word.Length > length && piece.StartsWith(word, StringComparison.OrdinalIgnoreCase) && piece[word.Length] is ' ' or ':' or '=' or '\t')
+                // A letter after the word is a longer word: most fall there.
+                string word = i == field.Words.Length ? field.Key : field.Words[i];
+                if (word.Length > length && piece.Length > word.Length && piece[word.Length] is ' ' or ':' or '=' or '\t' && piece.StartsWith(word, StringComparison.OrdinalIgnoreCase))
                 {
                     named = field;
                     length = word.Length;

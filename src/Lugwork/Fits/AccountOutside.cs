@@ -27,6 +27,7 @@ internal sealed partial class Account
         bool notCovered = outside.Exists(o => o.State == KnownState.NotCovered);
         return new Account
         {
+            Verdict = Verdict.NeedsMeasuring,
             Reason = KnownStates.Reason(notCovered ? KnownState.NotCovered : KnownState.FrameSpecific),
             Sentence = string.Join(' ', outside.Select(o => $"{char.ToUpperInvariant(o.Input.Slot.Name[0])}{o.Input.Slot.Name[1..]}, {o.Input.Called}{(o.Family is null ? "" : $", {o.Family.TradeName}")}: {KnownStates.Reason(o.State).Template}")),
             Measurements = [.. outside.Select(o => new Measurement(o.Input.Slot, o.Input.Field, o.Input.Called, KnownStates.Ask(o.State)))],

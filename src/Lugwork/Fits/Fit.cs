@@ -94,7 +94,7 @@ public struct Fit : IEquatable<Fit>
     /// <summary>The verdict that it was waiting for; the only thing that is ever set, before anyone has seen it.</summary>
     internal void Become(Verdict verdict) => _verdict = verdict;
 
-    internal readonly Account Tell() => Joint is { } joint ? Account.Of(joint, _parts!, Verdict) : Account.Empty;
+    internal readonly Account Tell() => _parts is null ? Account.Empty : _parts.ToldAt(_joint, Verdict);
 }
 
 /// <summary>Something that would mend a joint.</summary>
@@ -161,6 +161,9 @@ internal sealed partial class Account
 {
     public static Account Empty { get; } = new();
 
+    /// <summary>The verdict it tells of.</summary>
+    public Verdict Verdict { get; private init; }
+
     public string Sentence { get; private init; } = "Nothing was judged.";
 
     public Reason? Reason { get; private init; }
@@ -192,42 +195,18 @@ internal sealed partial class Account
             return apart;
         }
 
-        List<Outcome> outcomes = [];
-        bool[] matters = new bool[joint.Inputs.Length];
-        bool[] decides = new bool[joint.Inputs.Length];
-        Dictionary<(int Input, string Others), (Verdict Verdict, Bridge? Bridge, Bridge? Second)> seen = [];
-        joint.Visit(row, (values, outcome) =>
-        {
-            if (!outcomes.Contains(outcome))
-            {
-                outcomes.Add(outcome);
-            }
-
-            for (int i = 0; i < values.Length; i++)
-            {
-                string others = Others(values, i);
-                if (seen.TryGetValue((i, others), out var before))
-                {
-                    matters[i] |= before.Verdict != outcome.Verdict;
-                    decides[i] |= before.Bridge != outcome.Bridge || before.Second != outcome.Second;
-                }
-                else
-                {
-                    seen[(i, others)] = (outcome.Verdict, outcome.Bridge, outcome.Second);
-                }
-            }
-
-            return seen.Count < 60_000;
-        });
-
+        OutcomeSurvey survey = new(joint.Inputs.Length);
+        joint.VisitSpread(row, survey.Add);
+        List<Outcome> outcomes = survey.Outcomes;
         outcomes.Sort((a, b) => a.Verdict.CompareTo(b.Verdict));
         Outcome told = outcomes.Find(o => o.Verdict == verdict) is { Reason: not null } same ? same : outcomes[^1];
         bool open = verdict == Verdict.NeedsMeasuring && outcomes.Exists(o => o.Verdict != Verdict.NeedsMeasuring);
         ImmutableArray<Remedy> oneOf = verdict == Verdict.NeedsPart ? OneOf(outcomes) : [];
         ImmutableArray<Measurement> measurements =
-            [.. joint.Inputs.Where((_, i) => oneOf.IsEmpty ? verdict == Verdict.NeedsMeasuring && (matters[i] || !open) : decides[i]).Select(i => new Measurement(i.Slot, i.Field, i.Called, i.Measure))];
+            [.. joint.Inputs.Where((_, i) => oneOf.IsEmpty ? verdict == Verdict.NeedsMeasuring && (survey.Matters[i] || !open) : survey.Decides[i]).Select(i => new Measurement(i.Slot, i.Field, i.Called, i.Measure))];
         return new Account
         {
+            Verdict = verdict,
             Reason = open ? OpenReason : told.Reason,
             Sentence = open ? OpenSentence(joint, parts, outcomes, measurements) : oneOf.IsEmpty ? Wording.Of(told, joint, parts) : OneOfSentence(joint, parts, oneOf, measurements),
             Measurements = measurements,
@@ -240,17 +219,6 @@ internal sealed partial class Account
     }
 
     private static Reason OpenReason { get; } = new("open", "What is known leaves it open.");
-
-    private static string Others(ReadOnlySpan<long> values, int without)
-    {
-        StringBuilder text = new();
-        for (int i = 0; i < values.Length; i++)
-        {
-            text.Append(CultureInfo.InvariantCulture, $"{(i == without ? -1 : values[i])};");
-        }
-
-        return text.ToString();
-    }
 
     private static string OpenSentence(Joint joint, IParts parts, List<Outcome> outcomes, ImmutableArray<Measurement> measurements)
     {

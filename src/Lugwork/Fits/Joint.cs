@@ -45,6 +45,7 @@ public sealed class Joint
 {
     internal const int MostInputs = 8;
     private const int Looks = 48;
+    private const int MostTold = 20_000;
 
     internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
     {
@@ -247,6 +248,49 @@ public sealed class Joint
         VisitAll(store, start, visitor);
     }
 
+    /// <summary>
+    /// The same where there is time for it; where there are too many, the lists of single inputs, with the others at places from all over the field.
+    /// </summary>
+    internal void VisitSpread(in CandidateRow row, Visitor visitor)
+    {
+        if (Relation is SumRelation sum)
+        {
+            sum.Visit(Inputs, row, visitor);
+            return;
+        }
+
+        Span<long> store = stackalloc long[Completions.Most];
+        Span<int> start = stackalloc int[MostInputs + 1];
+        if (Completions.Lay(this, row, store, start) <= MostTold)
+        {
+            VisitAll(store, start, visitor);
+            return;
+        }
+
+        Span<long> values = stackalloc long[MostInputs];
+        uint draw = 1;
+        for (int turn = 0; turn < Looks / 2; turn++)
+        {
+            Spread(store, start, turn, ref draw, values);
+            for (int sweep = 0; sweep < 2 * Inputs.Length; sweep++)
+            {
+                int moved = sweep % Inputs.Length;
+                Verdict here = Relation.Settle(values[..Inputs.Length]);
+                long onward = values[moved];
+                foreach (long value in store[start[moved]..start[moved + 1]])
+                {
+                    values[moved] = value;
+                    Outcome outcome = Relation.Judge(values[..Inputs.Length]);
+                    onward = outcome.Verdict == here ? onward : value;
+                    visitor(values[..Inputs.Length], outcome);
+                }
+
+                // On from a place of another verdict, where the other inputs may matter.
+                values[moved] = onward;
+            }
+        }
+    }
+
     private void VisitAll(ReadOnlySpan<long> store, ReadOnlySpan<int> start, Visitor visitor)
     {
         int inputs = Inputs.Length;
@@ -286,17 +330,22 @@ public sealed class Joint
         uint draw = 1;
         for (int turn = 0; turn < Looks && common != Verdict.NeedsMeasuring; turn++)
         {
-            for (int i = 0; i < inputs; i++)
-            {
-                // Every other time the same place in every list: like meets like there.
-                draw = i > 0 && turn % 2 == 0 ? draw : (draw * 1_664_525) + 1_013_904_223;
-                values[i] = store[start[i] + (int)((draw >> 8) % (uint)(start[i + 1] - start[i]))];
-            }
-
+            Spread(store, start, turn, ref draw, values);
             Verdict verdict = Relation.Settle(values[..inputs]);
             common = common == Verdict.NotJudged ? verdict : Either(common, verdict);
         }
 
         return common == Verdict.NeedsMeasuring;
+    }
+
+    /// <summary>One completion from anywhere in the field.</summary>
+    private void Spread(ReadOnlySpan<long> store, ReadOnlySpan<int> start, int turn, ref uint draw, Span<long> values)
+    {
+        for (int i = 0; i < Inputs.Length; i++)
+        {
+            // Every other time the same place in every list: like meets like there.
+            draw = i > 0 && turn % 2 == 0 ? draw : (draw * 1_664_525) + 1_013_904_223;
+            values[i] = store[start[i] + (int)((draw >> 8) % (uint)(start[i + 1] - start[i]))];
+        }
     }
 }

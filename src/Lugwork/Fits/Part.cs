@@ -23,4 +23,7 @@ internal interface IParts
 
     /// <summary>The joint of a number, as a judgement keeps it.</summary>
     Joint JointAt(int number);
+
+    /// <summary>The told form of a judgement; kept once it was asked for, since a reader asks for its sentence, remedies and sources one after the other.</summary>
+    Account ToldAt(int number, Verdict verdict);
 }

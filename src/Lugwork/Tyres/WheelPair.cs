@@ -7,7 +7,7 @@ internal static class WheelPair
 
     private static readonly Reason Meant = new("wheels-mixed-as-designed", "{0} in front and {1} behind, as the frame is designed.") { Sources = [Sources.CommonPractice] };
 
-    private static readonly Reason Mixed = new("wheels-mixed", "{0} in front and {1} behind on a frame that is not known to be designed for both (front {2}, rear {3}): steering, height of the pedals and room change. Ask the frame's maker.", Cautions.TyreRoom)
+    private static readonly Reason Mixed = new("wheels-mixed", "{0} in front and {1} behind, and the frame is not known to be designed for this pair (its own: front {2}, rear {3}): steering, height of the pedals and room change. Ask the frame's maker.", Cautions.TyreRoom)
     {
         Mend = "wheels of one size, or the frame maker's word for the mixed pair",
         Sources = [Sources.CommonPractice],

@@ -89,14 +89,26 @@ internal static class Rows
         long[][] values = [.. row.Inputs.Select((c, i) => Values(row, i, c))];
         HashSet<Verdict> verdicts = [];
         int[] at = new int[values.Length];
+        long[] point = [.. values.Select(v => v[0])];
+        Verdict last = Verdict.NotJudged;
         while (true)
         {
-            long[] point = [.. values.Select((v, i) => v[at[i]])];
-            verdicts.Add(row.Joint.Relation.Judge(point).Verdict);
+            Verdict verdict = row.Joint.Relation.Judge(point).Verdict;
+            if (verdict != last)
+            {
+                verdicts.Add(last = verdict);
+            }
+
             int turn = values.Length - 1;
             while (turn >= 0 && ++at[turn] == values[turn].Length)
             {
-                at[turn--] = 0;
+                at[turn] = 0;
+                point[turn] = values[turn--][0];
+            }
+
+            if (turn >= 0)
+            {
+                point[turn] = values[turn][at[turn]];
             }
 
             if (turn < 0)
@@ -126,8 +138,9 @@ internal static class Rows
             return [.. input.Domain.Concat(mates).Distinct()];
         }
 
-        // A plain grid of half millimetres, and every place where another figure could matter.
-        IEnumerable<long> grid = Enumerable.Range(1, 500).Select(h => h * Millimetre / 2);
+        // A plain grid of half millimetres, coarser where two lengths are open, and every place where another figure could matter.
+        bool twoOpen = row.Inputs.Where((c, i) => row.Joint.Inputs[i].IsLength && !c.IsSettled).Skip(1).Any();
+        IEnumerable<long> grid = Enumerable.Range(1, twoOpen ? 100 : 500).Select(h => h * Millimetre * (twoOpen ? 5 : 1) / 2);
         IEnumerable<long> near = row.Inputs.SelectMany(c => new[] { c.Low, c.High }.Concat(c.Codes ?? []))
             .SelectMany(v => new[] { v, v - (4 * Millimetre) })
             .Concat(known.State == KnownState.Measured ? [known.Low, known.High] : [1, long.MaxValue / 8]);
