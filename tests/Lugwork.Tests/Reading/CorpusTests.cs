@@ -34,6 +34,24 @@ public sealed class CorpusTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void The_third_lines_are_read_without_a_wrong_value()
+    {
+        SpecCorpus corpus = SpecCorpus.Third.RunLines();
+        Told(corpus);
+        Assert.Empty(corpus.Wrong);
+        Assert.True(corpus.Read * 100 >= corpus.Readable * MostlyRead, corpus.Note);
+    }
+
+    [Fact]
+    public void The_third_sheets_are_read_without_a_wrong_value()
+    {
+        SpecCorpus corpus = SpecCorpus.Third.RunSheets();
+        Told(corpus);
+        Assert.Empty(corpus.Wrong);
+        Assert.True(corpus.Found * 100 >= corpus.Expected * 95, corpus.Note);
+    }
+
+    [Fact]
     public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines);
 
     [Fact]

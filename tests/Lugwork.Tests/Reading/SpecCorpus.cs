@@ -19,6 +19,9 @@ internal sealed class SpecCorpus
     /// <summary>A second open set, by another hand and written against a reader that was there: hostile lines.</summary>
     public static SpecCorpus More => new("more");
 
+    /// <summary>A third open set, by yet another hand and written without the grammar at hand.</summary>
+    public static SpecCorpus Third => new("third");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];
