@@ -134,6 +134,11 @@ internal static class ItemCutter
     /// <summary>Takes the unit behind a figure into it.</summary>
     private static int Behind(SpecItem number, List<SpecToken> tokens, int at, SpecVocabulary vocabulary)
     {
+        if (at < tokens.Count && tokens[at].Is('"') && IsClosingQuote(tokens, at))
+        {
+            return at;
+        }
+
         if (at < tokens.Count && (tokens[at].Is('"') || tokens[at].Is('\u00B0')))
         {
             number.Unit = tokens[at].Is('"') ? "in" : "deg";
@@ -190,6 +195,20 @@ internal static class ItemCutter
         }
 
         return end;
+    }
+
+    /// <summary>The mark closes a quotation: an open one stands before it, which is against no figure. Otherwise it says inches.</summary>
+    private static bool IsClosingQuote(List<SpecToken> tokens, int at)
+    {
+        for (int i = at - 1; i >= 0 && i >= at - 12; i--)
+        {
+            if (tokens[i].Is('"'))
+            {
+                return i == 0 || !tokens[i].Glued || tokens[i - 1].Kind == SpecTokenKind.Sign;
+            }
+        }
+
+        return false;
     }
 
     private static bool Separates(List<SpecToken> tokens, int i)

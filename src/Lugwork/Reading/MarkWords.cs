@@ -11,7 +11,7 @@ internal static class MarkWords
         ("m:thru", "thru axle, through axle, thru axel, thruaxle, thru, thru axles, ta, e thru, steckachse, steckachsen, axe traversant, axes traversants, traversant, eje pasante, pasante, perno passante, passante, asse passante, steekas, steekassen"),
         ("m:thru m:rear", "axe arriere traversant, eje trasero pasante, perno posteriore passante, achterste steekas"),
         ("m:nutted", "nutted, solid axle, bolt on, bolted, bolt, vollachse, verschraubt, axe plein, a ecrous, eje macizo, de tuercas, perno pieno, a dadi, massieve as, moeras, asmoer"),
-        ("m:nothing", "new old stock, old stock, with quick release lever, quick release lever, qr lever, qr code, mit schnellspannhebel, schnellspannhebel, levier de serrage rapide, e bike ready"),
+        ("m:nothing", "new old stock, old stock, with quick release lever, quick release lever, qr lever, qr code, mit schnellspannhebel, schnellspannhebel, levier de serrage rapide, e bike ready, adapter free, adapterfrei, carbon look, carbon optik, look carbone, aspect carbone, aspecto carbono, effetto carbonio, carbonlook, folding bike, folding bikes, folding bicycle, faltrad, faltrader, velo pliant, velos pliants, bici plegable, bicicleta plegable, bici pieghevole, bicicletta pieghevole, vouwfiets, schrader style, schrader style cap, schrader cap, presta cap, incl braze ons"),
         ("m:electronic", "electronic, elektronisch, elektronische, electronique, electronico, electronica, elettronico, elettronica"),
         ("m:rigid", "rigid, starr, starre, starrgabel, rigide, rigida, rigido"),
         ("m:removed", "filed off, filed, removed, missing, abgefeilt, entfernt, limes, supprimes, limadas, limati, weggevijld, verwijderd"),

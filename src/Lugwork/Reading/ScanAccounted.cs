@@ -38,6 +38,10 @@ internal sealed partial class LineScan
         return IsBar(i);
     }
 
+    /// <summary>The size of the thread beside the shell that was read.</summary>
+    private bool IsThreadOfShell(int i) =>
+        (Values.ContainsKey("shell") || Values.ContainsKey("family")) && (IsThreadSize(i) || IsThreadSize(i - 2) || _items[i] is { Value: 46 or 41 or 42 or 44, Unit: "mm" } && (HasMark(i, "m:inside") || Clause(i, "m:inside")));
+
     /// <summary>Bars of pressure, of a tyre or what goes with one.</summary>
     private bool IsBar(int i) => i + 1 < _items.Count && _items[i + 1].Text == "bar" && _items[i].Value <= 12 && (_slot.Key.Contains("Tyre", StringComparison.Ordinal) || _slot.Key.Contains("Tube", StringComparison.Ordinal) || _slot.Key.Contains("Tape", StringComparison.Ordinal) || _slot.Key.Contains("Wheel", StringComparison.Ordinal));
 
@@ -134,7 +138,7 @@ internal sealed partial class LineScan
 
         string seat = size.Key[(size.Key.LastIndexOf('-') + 1)..];
         decimal of = _items[start].Value;
-        bool label = _items[start].Unit == "in" || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
+        bool label = _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
         bool chained = IsDashed(start) || IsDashed(i);
         return label && !chained && _items[start].Unit is "" or "in" && !_items[start].IsFraction && seat switch
         {
@@ -148,7 +152,7 @@ internal sealed partial class LineScan
             "406" or "438" or "440" or "451" => of is 20,
             "305" or "317" or "340" or "349" => of is 16,
             "355" or "369" => of is 18 or 17,
-            "203" => of is 12,
+            "203" => of is 12 or 12.5m,
             _ => false,
         };
     }

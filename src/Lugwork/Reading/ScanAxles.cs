@@ -29,6 +29,13 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (i + 3 < _items.Count && _items[i + 1].IsSign('x') && _items[i + 2].Text == "p" && Free(i + 3) && _items[i + 3].Value is 1 or 1.5m or 1.75m)
+            {
+                Take(field, $"M{_items[i].Text}x{_items[i + 3].Text}", metric ? i - 1 : i, i + 3);
+                _items[i].Used = true;
+                continue;
+            }
+
             bool topic = metric || TopicOf(i) is "t:axle" or "t:axlethread" or "t:thread" or "t:pitch";
             int pitch = topic ? PitchNear(i) : -1;
             if (pitch >= 0)

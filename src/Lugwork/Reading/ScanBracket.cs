@@ -95,13 +95,19 @@ internal sealed partial class LineScan
                 break;
             }
 
+            if (IsThreadSize(j))
+            {
+                j += 2;
+                continue;
+            }
+
             if (Free(j))
             {
-                return ShellSize(j) ? j : -1;
+                return ShellSize(j) || (j == at + 2 && _items[at + 1].IsSign('x') && IsShellWidth(j)) ? j : -1;
             }
         }
 
-        for (int j = at - 1; j >= 0 && j >= at - 6 && _items[j].Clause == _items[at].Clause; j--)
+        for (int j = at - 1; j >= 0 && j >= at - 6 && (_items[j].Clause == _items[at].Clause || (j == at - 2 && _items[at - 1].IsSign('/') && TopicOf(j) is "t:bb")); j--)
         {
             if (Free(j))
             {
@@ -112,8 +118,21 @@ internal sealed partial class LineScan
         return -1;
     }
 
+    /// <summary>1.37 x 24, 36 x 24, 1 3/8 x 26, 35 x 1: the size of the thread of a shell.</summary>
+    private bool IsThreadSize(int j)
+    {
+        if (j < 0 || j + 2 >= _items.Count || !_items[j].IsNumber || !_items[j + 1].IsSign('x') || !_items[j + 2].IsNumber || _items[j].IsBroken)
+        {
+            return false;
+        }
+
+        return (_items[j].Value, _items[j + 2].Value) is (1.37m or 1.375m or 34.8m or 34.9m or 36 or 35 or 47, 24 or 26 or 1);
+    }
+
+    private bool IsShellWidth(int j) => Free(j) && _items[j].IsMillimetre && !_items[j].IsFraction && _items[j].Value is >= 55 and <= 135;
+
     private bool ShellSize(int j) =>
-        Free(j) && _items[j].IsMillimetre && !_items[j].IsFraction && _items[j].Value is >= 55 and <= 135 && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && !(j > 0 && _items[j - 1].IsSign('x'));
+        IsShellWidth(j) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && !(j > 0 && _items[j - 1].IsSign('x'));
 
     private void TakeShell(string field, ImmutableArray<string> kinds, int at)
     {

@@ -171,6 +171,13 @@ internal sealed partial class LineScan
 
         Words("BrakeType", "type", i => _items[i].Is("v:BrakeType=disc-hydraulic") || _items[i].Is("v:BrakeType=disc-cable-road") || _items[i].Is("v:BrakeType=disc-cable-off-road"));
         Words("BrakeFluid", "fluid");
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
+        {
+            if (_items[i].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i))
+            {
+                Keep("type", "disc-hydraulic", i, i);
+            }
+        }
     }
 
     private void ReadRimBrake()
@@ -200,6 +207,7 @@ internal sealed partial class LineScan
     private void ReadRotor()
     {
         Words("RotorFixing", "fixing");
+        Words("Lockring", "lockring");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction)

@@ -78,7 +78,11 @@ internal sealed partial class LineScan
             halves[k] = HalfOf(found, k);
         }
 
-        if (found.Count == 2 && halves[0] == halves[1])
+        if (found.Count == 2 && HeadOrder(found[0].First) is > 0 and int order)
+        {
+            (halves[0], halves[1]) = (order, 3 - order);
+        }
+        else if (found.Count == 2 && halves[0] == halves[1])
         {
             if (halves[0] != 0)
             {
@@ -122,6 +126,20 @@ internal sealed partial class LineScan
                 Take(halves[k] == 1 ? "steerer" : "crownRace", ItemCutter.Plain(size), last, last);
             }
         }
+    }
+
+    /// <summary>"Upper / lower: ZS44 / ZS56": which half is named first, where both are before the codes; 0 where they are not.</summary>
+    private int HeadOrder(int before)
+    {
+        int upper = -1;
+        int lower = -1;
+        for (int j = before - 1; j >= 0 && j >= before - 6 && !_items[j].IsNumber; j--)
+        {
+            upper = _items[j].Is("m:upper") ? j : upper;
+            lower = _items[j].Is("m:lower") ? j : lower;
+        }
+
+        return upper < 0 || lower < 0 ? 0 : upper < lower ? 1 : 2;
     }
 
     /// <summary>1 upper, 2 lower, 0 where no word beside it says.</summary>

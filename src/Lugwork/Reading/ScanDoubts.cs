@@ -91,6 +91,12 @@ internal sealed partial class LineScan
             return ReadAround(item.Clause, isShort ? 1 : 0) ? "a word makes it doubtful" : null;
         }
 
+        // A code of a cup says which kind of integrated it is.
+        if (item.Is("d:cups"))
+        {
+            return ReadAround(item.Clause, 1) && !Values.ContainsKey("upperCup") && !Values.ContainsKey("lowerCup") && !Values.ContainsKey("headTubeUpper") && !Values.ContainsKey("headTubeLower") ? "a word makes it doubtful" : null;
+        }
+
         if (item.Is("d:option"))
         {
             return ReadAround(item.Clause, isShort ? 1 : 0) && !Negated(i) && !OfClauseWithoutValue(item.Clause) ? "it is said to be one of several" : null;
@@ -103,7 +109,7 @@ internal sealed partial class LineScan
 
         if (item.Is("d:kit"))
         {
-            return OnlyWordsRead(item.Clause) ? "what is named can be supplied with the part instead of a property of it" : null;
+            return OnlyWordsRead(item.Clause) && !(Values.ContainsKey("hanger") && Values.Count == 1) ? "what is named can be supplied with the part instead of a property of it" : null;
         }
 
         if (item.Is("m:or"))

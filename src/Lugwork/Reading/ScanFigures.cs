@@ -104,6 +104,11 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (IsOneRing(i))
+            {
+                continue;
+            }
+
             if (field == "seatTube" && _items[i].Value is < 15 or > 60)
             {
                 continue;
@@ -202,7 +207,7 @@ internal sealed partial class LineScan
     {
         bool offered = second == first + 2 && (_items[first + 1].Is("m:or") || _items[first + 1].IsSign('/'));
         (int used, int other) = _items[first].Used ? (first, second) : (second, first);
-        if (TopicOf(other).StartsWith("n:", StringComparison.Ordinal) || _items[other].Unit is not ("" or "mm" or "in"))
+        if (TopicOf(other).StartsWith("n:", StringComparison.Ordinal) || _items[other].Unit is not ("" or "mm" or "in") || _slot == Slot.Rider)
         {
             return;
         }

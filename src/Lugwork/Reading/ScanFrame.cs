@@ -15,6 +15,7 @@ internal sealed partial class LineScan
         ReadShell("shell");
         ReadFrontMount("frontMount", needTopic: true);
         ReadBosses("rearBosses");
+        ReadSeatTubeSides();
         ReadSeatTube();
         ReadRotorLimit("largestRearRotor");
         ReadRingOfFrame();
@@ -129,6 +130,14 @@ internal sealed partial class LineScan
         if (Clause(i, "n:colour"))
         {
             return false;
+        }
+
+        for (int j = Math.Max(0, i - 2); j < i; j++)
+        {
+            if (_items[j].Clause == _items[i].Clause && _items[j].Text is "tornillos" or "schrauben" or "bolts" or "screws" or "vis" or "viti" or "bouten" or "bulloni" or "boulons")
+            {
+                return false;
+            }
         }
 
         string own = _slot == Slot.Frame ? "t:frame" : "t:post";

@@ -13,6 +13,12 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
+            if (topic is "t:inner" && Clause(i, "t:seattube"))
+            {
+                Take("seatTube", _items[i].Text, i, i);
+                continue;
+            }
+
             if (topic is not ("t:seattube" or "t:post" or "t:dropper"))
             {
                 continue;
@@ -37,6 +43,38 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Seat tube 31.6 inside, outside 34.9": a figure right behind a word for its side, in a line about the seat tube.</summary>
+    private void ReadSeatTubeSides()
+    {
+        if (Anywhere("t:seattube") < 0)
+        {
+            return;
+        }
+
+        for (int i = 1; i < _items.Count && !Full; i++)
+        {
+            int word = i - 1;
+            while (word > i - 4 && word > 0 && (_items[word].IsSign('.') || _items[word].IsSign(':') || _items[word].IsSign('=') || _items[word].IsSign('\u00F8')))
+            {
+                word--;
+            }
+
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 20 or > 45)
+            {
+                continue;
+            }
+
+            if (_items[word].Is("m:outside"))
+            {
+                Take("seatTubeOutside", _items[i].Text, i, i);
+            }
+            else if (_items[word].Is("m:inside") || _items[word].Is("t:inner"))
+            {
+                Take("seatTube", _items[i].Text, i, i);
+            }
+        }
+    }
+
     /// <summary>The figure of a rotor limit: beside a word for rotors, or "up to" behind the brake mount.</summary>
     private void ReadRotorLimit(string field)
     {
@@ -49,7 +87,7 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             bool rotor = topic is "t:rotor" || Clause(i, "t:rotor");
-            bool mount = FindMark(i, "m:pm", 1) >= 0 || FindMark(i, "m:fm", 1) >= 0 || FindMark(i, "m:is", 1) >= 0;
+            bool mount = FindMark(i, "m:pm", 2) >= 0 || FindMark(i, "m:fm", 2) >= 0 || FindMark(i, "m:is", 2) >= 0;
             if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
             {
                 Length(field, i);

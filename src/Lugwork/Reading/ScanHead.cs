@@ -25,7 +25,7 @@ internal sealed partial class LineScan
         "bottom-bracket" => "t:bb t:crank t:frame t:axle",
         "headset" => "t:headset t:bearing",
         "headset-bearing" => "t:bearing t:headset",
-        "stem" => "t:stem t:bar t:fork",
+        "stem" => "t:stem t:bar t:fork t:headset t:headtube",
         "handlebar" => "t:bar t:grip",
         "grips" => "t:grip t:bar",
         "seatpost" => "t:post t:dropper t:saddle t:rails t:frame",

@@ -42,7 +42,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        if (OnlyWords() || IsLargeNumber(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i))
+        if (OnlyWords() || IsLargeNumber(i) || IsThreadOfShell(i) || IsOneRing(i) || IsOfRider(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i))
         {
             return true;
         }
@@ -52,7 +52,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return IsSaidAgain(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsCount(i);
+        return IsSaidAgain(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsCount(i) || IsOfSet(i);
     }
 
     /// <summary>The same figure was read elsewhere in the line.</summary>
@@ -128,6 +128,13 @@ internal sealed partial class LineScan
 
     private bool HasSpeeds() => Values.ContainsKey("sprockets") || Values.ContainsKey("chain") || Values.ContainsKey("speeds") || Values.ContainsKey("rings") || _slot == Slot.Chain;
 
+    /// <summary>1x: one ring, and no figure behind it.</summary>
+    private bool IsOneRing(int i) =>
+        _items[i] is { Value: 1 or 2 or 3, IsFraction: false, Unit: "" } && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "x" } && !(i + 2 < _items.Count && _items[i + 2].IsNumber);
+
+    /// <summary>The height of a rider beside a mass.</summary>
+    private bool IsOfRider(int i) => _slot == Slot.Rider && _items[i].Unit is "" or "mm" or "in" && !Joins(i);
+
     /// <summary>As large as a figure that was read: it can be the other one of two.</summary>
     private bool IsLikeOneRead(int i)
     {
@@ -144,6 +151,11 @@ internal sealed partial class LineScan
 
     /// <summary>M3 to M8 is a bolt.</summary>
     private bool IsBolt(int i) => i > 0 && _items[i - 1].Text == "m" && _items[i].Glued && _items[i].Value is >= 3 and <= 8 && !_items[i].IsFraction;
+
+    /// <summary>"Set of 2", "set van 2", "paar 2": a number of pieces.</summary>
+    private bool IsOfSet(int i) =>
+        _items[i] is { Value: 1 or 2 or 3 or 4 or 5 or 6 or 10, Unit: "", IsFraction: false } && !Joins(i) && i > 1 && _items[i - 1].Text is "of" or "van" or "de" or "da" or "di" or "von" or "a" or "mit" or "x"
+        && _items[i - 2].Text is "set" or "pack" or "pair" or "satz" or "jeu" or "lot" or "juego" or "confezione" or "paar" or "kit" or "box";
 
     /// <summary>One to four of something: "2 bottle cages", "pair of 2".</summary>
     private bool IsCount(int i) =>

@@ -11,6 +11,7 @@ internal sealed partial class LineScan
         if (_slot == Slot.Chainring)
         {
             ReadTeeth("teeth", largest: false);
+            TakeSpeeds("speeds");
         }
         else
         {
@@ -130,7 +131,7 @@ internal sealed partial class LineScan
             }
 
             // The length of the arms is no bolt circle.
-            if (!topic && TopicOf(i) is not ("" or "t:crank" or "t:chainring"))
+            if (!topic && TopicOf(i) is not ("" or "t:crank" or "t:chainring" or "t:spacing"))
             {
                 continue;
             }

@@ -13,6 +13,36 @@ internal sealed partial class LineScan
                 ShockSize("size", i, second);
             }
         }
+
+        ReadShockApart();
+    }
+
+    /// <summary>"Eye to eye 210 mm, stroke 50 mm": length and stroke, each by its word.</summary>
+    private void ReadShockApart()
+    {
+        int length = -1;
+        int stroke = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || Joins(i))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool hub = Link(i) is >= 0 and int link && _items[link].Text is "hub" or "course" or "corsa" or "recorrido";
+            length = length < 0 && topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing" && _items[i].Value is >= 140 and <= 280 ? i : length;
+            stroke = stroke < 0 && (topic is "t:stroke" or "t:travel" || hub) && _items[i].Value is >= 25 and <= 100 ? i : stroke;
+        }
+
+        if (length >= 0 && stroke >= 0)
+        {
+            bool trunnion = Anywhere("m:trunnion") >= 0;
+            bool eyelet = Anywhere("m:eyelet") >= 0 || Anywhere("t:eye") >= 0;
+            Take("size", $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{_items[length].Text} x {_items[stroke].Text}", Math.Min(length, stroke), Math.Max(length, stroke));
+            _items[length].Used = true;
+            _items[stroke].Used = true;
+        }
     }
 
     private void ShockSize(string field, int i, int second)
@@ -41,7 +71,7 @@ internal sealed partial class LineScan
             }
 
             (decimal width, decimal bolt) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
-            bool topic = TopicOf(i) is "t:hardware" || Clause(i, "t:hardware");
+            bool topic = TopicOf(i) is "t:hardware" || Clause(i, "t:hardware") || (width <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower")) && (Values.ContainsKey(lower) || Values.ContainsKey(upper) || Anywhere("t:hardware") >= 0));
             if (!topic || width > 70 || bolt > 12)
             {
                 continue;

@@ -179,12 +179,33 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"Bike 12 kg, bags 8 kg": the mass of what is not the rider.</summary>
+    private bool IsLoadOfOther(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - 4 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Text is "bike" or "bicycle" or "rad" or "fahrrad" or "velo" or "bici" or "bicicleta" or "bicicletta" or "fiets"
+                || (_items[j].Text is "gepack" or "bags" or "bag" or "luggage" or "bagages" or "bagage" or "equipaje" or "bagagli" or "bagaglio" or "alforjas" && !Clause(i, "t:luggage") && !Clause(i, "t:rider") && !Clause(i, "m:and") && !Clause(i, "m:max")))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private void ReadRider()
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (Free(i) && _items[i].Unit is "kg" or "lb" && Free(i))
             {
+                if (IsLoadOfOther(i))
+                {
+                    _items[i].Used = true;
+                    continue;
+                }
+
                 string topic = TopicOf(i);
                 Mass(topic switch { "t:luggage" => "withLuggage", "t:systemweight" => "system", _ => HasSystemWord(i) ? "system" : "mass" }, i);
             }

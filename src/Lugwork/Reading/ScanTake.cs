@@ -73,10 +73,10 @@ internal sealed partial class LineScan
         {
             Values[field] = finding;
         }
-        else if (before.Key == key && finding.Start >= before.Start && finding.End - before.Start <= 60 && assumed.Length == 0)
+        else if (before.Key == key && Math.Max(before.End, finding.End) - Math.Min(before.Start, finding.Start) <= 60 && assumed.Length == 0)
         {
             // Said twice beside each other: the words of both.
-            Values[field] = before with { End = Math.Max(before.End, finding.End), Last = Math.Max(before.Last, last), Assumed = before.Assumed.Length > 0 ? assumed : before.Assumed };
+            Values[field] = before with { Start = Math.Min(before.Start, finding.Start), First = Math.Min(before.First, first), End = Math.Max(before.End, finding.End), Last = Math.Max(before.Last, last), Assumed = before.Assumed.Length > 0 ? assumed : before.Assumed };
         }
         else if (before.Key != key)
         {
@@ -125,7 +125,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             SpecItem item = _items[i];
-            if (item.Used && item.IsNumber)
+            if ((item.Used && item.IsNumber) || (item.Text is "av" && !item.IsFraction && type == "ValveStem" && OtherStem(i)))
             {
                 continue;
             }
@@ -156,6 +156,20 @@ internal sealed partial class LineScan
                 break;
             }
         }
+    }
+
+    /// <summary>A valve is named in full beside "AV", which then says "front" in French.</summary>
+    private bool OtherStem(int av)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (i != av && _items[i].Text.Length > 2 && !_items[i].Terms.IsEmpty && _items[i].Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Drops what a closer reading of the same field makes needless: a kind without its size beside one with it.</summary>

@@ -205,11 +205,29 @@ internal sealed partial class LineScan
         Words("ValveStem", "valve");
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i].Unit == "mm" && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !Joins(i))
+            if (Free(i) && !Joins(i) && _items[i].Value is >= 20 and <= 120 && _items[i].IsMillimetre && IsBehindStem(i))
+            {
+                Length("valveLength", i);
+            }
+            else if (Free(i) && _items[i].Unit == "mm" && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !Joins(i))
             {
                 Length("valveLength", i);
             }
         }
+    }
+
+    /// <summary>"Presta valve 48 mm", "valvola Presta da 60": the figure right behind the name of a valve.</summary>
+    private bool IsBehindStem(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - 3 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            if (!_items[j].Terms.IsEmpty && _items[j].Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>A times sign, slash or dash stands against a figure: it is one of several.</summary>

@@ -58,6 +58,7 @@ internal sealed partial class LineScan
         ReadWheelThreads();
         ReadHub("hub", rear);
         ReadSeat("beadSeat");
+        ReadInside();
         ReadBody();
         ReadHoles();
         Words("RotorFixing", "rotorFixing");
@@ -96,6 +97,20 @@ internal sealed partial class LineScan
             if (i + 3 < _items.Count && _items[i + 3].Kind == SpecTokenKind.Word && _items[i + 3].Text is "tc" or "c" or "tss" or "ss" or "hb")
             {
                 Keep("rimType", _items[i + 3].Text.ToUpperInvariant(), i + 3, i + 3);
+            }
+        }
+    }
+
+    /// <summary>"External 26 mm, internal 19 mm": the figure right behind the word for the inside.</summary>
+    private void ReadInside()
+    {
+        for (int i = 1; i < _items.Count && !Values.ContainsKey("innerWidth") && !Full; i++)
+        {
+            int word = i > 1 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign(':')) ? i - 2 : i - 1;
+            bool letter = word == i - 1 && _items[i].Glued && _items[word].Text == "i" && _items[i].Unit is "mm" or "";
+            if (Free(i) && (_items[word].Is("m:inside") || letter) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !Joins(i) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))
+            {
+                Length("innerWidth", i);
             }
         }
     }

@@ -58,7 +58,7 @@ internal sealed class SetAside
             return;
         }
 
-        bool thing = Any(first, last, "d:thing");
+        bool thing = Any(first, last, "d:thing") && _slot != Slot.HeadsetCover;
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))

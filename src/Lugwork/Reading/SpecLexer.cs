@@ -10,6 +10,9 @@ internal static class SpecLexer
 
     private const int MostFigures = 9;
 
+    private static readonly (string Name, char Sign)[] Entities =
+        [("&nbsp;", ' '), ("&#160;", ' '), ("&thinsp;", ' '), ("&times;", 'x'), ("&#215;", 'x'), ("&quot;", '"'), ("&amp;", '&'), ("&ndash;", '-'), ("&#39;", '\''), ("&deg;", '\u00B0'), ("&oslash;", '\u00F8')];
+
     public static List<SpecToken> Cut(ReadOnlySpan<char> text)
     {
         List<SpecToken> tokens = new(Math.Min(64, (text.Length / 4) + 4));
@@ -22,6 +25,16 @@ internal static class SpecLexer
             {
                 i++;
             }
+            else if (c == '&' && Entity(text[i..], out char sign, out int length))
+            {
+                if (sign != ' ')
+                {
+                    tokens.Add(new SpecToken { Kind = SpecTokenKind.Sign, Text = sign.ToString(), Start = i, End = i + length, Glued = glued });
+                }
+
+                glued = sign != ' ';
+                i += length;
+            }
             else if (c == ' ')
             {
                 glued = false;
@@ -31,7 +44,7 @@ internal static class SpecLexer
             {
                 int start = i;
                 SpecToken token = SmallFraction(text, ref i, out SpecToken small) ? small : char.IsAsciiDigit(c) || SpecFold.IsFraction(text[i], out _, out _) ? Figure(text, ref i, tokens, glued)
-                    : char.IsLetter(c) && c != '\u00F8' || (c == '\u00F8' && !BeforeFigure(text, i)) ? Letters(text, ref i)
+                    : char.IsLetter(c) && c != '\u00F8' || (c == '\u00F8' && !BeforeFigure(text, i) && !Alone(text, i)) ? Letters(text, ref i)
                     : Sign(text, ref i, c);
                 token.Start = start;
                 token.End = i;
@@ -43,6 +56,22 @@ internal static class SpecLexer
 
         Joined(tokens);
         return tokens;
+    }
+
+    /// <summary>A sign as it is written in the source of a page.</summary>
+    private static bool Entity(ReadOnlySpan<char> text, out char sign, out int length)
+    {
+        foreach ((string name, char stands) in Entities)
+        {
+            if (text.StartsWith(name, StringComparison.OrdinalIgnoreCase))
+            {
+                (sign, length) = (stands, name.Length);
+                return true;
+            }
+        }
+
+        (sign, length) = (' ', 0);
+        return false;
     }
 
     /// <summary>A fraction of raised and lowered figures.</summary>
@@ -97,6 +126,10 @@ internal static class SpecLexer
 
         return false;
     }
+
+    /// <summary>The sign of a diameter before a word: no letter stands against it.</summary>
+    private static bool Alone(ReadOnlySpan<char> text, int at) =>
+        (at == 0 || !char.IsLetter(text[at - 1])) && (at + 1 >= text.Length || !char.IsLetter(text[at + 1]));
 
     private static SpecToken Letters(ReadOnlySpan<char> text, ref int i)
     {
@@ -178,7 +211,7 @@ internal static class SpecLexer
                 continue;
             }
 
-            c = c == '\u00B7' ? '.' : c;
+            c = c == '\u00B7' || (c == '\'' && behind < 0 && whole == 2 && IsOneFigure(text, i + 1)) ? '.' : c;
             if (c is '.' or ',' && behind < 0 && i + 1 < text.Length && char.IsAsciiDigit(SpecFold.Of(text[i + 1])))
             {
                 behind = 0;
@@ -220,6 +253,10 @@ internal static class SpecLexer
             IsBroken = broken || (comma && behind == 3 && value >= 2m),
         };
     }
+
+    /// <summary>One figure and no more: 31'6 is written for 31.6 in Spain, and 5'11" is feet and inches.</summary>
+    private static bool IsOneFigure(ReadOnlySpan<char> text, int at) =>
+        at < text.Length && char.IsAsciiDigit(text[at]) && (at + 1 >= text.Length || (!char.IsAsciiDigit(text[at + 1]) && SpecFold.Of(text[at + 1]) is not ('"' or '\'')));
 
     private static SpecToken Fraction(decimal whole, int over, int under) => new()
     {
@@ -329,7 +366,7 @@ internal static class SpecLexer
             return false;
         }
 
-        if (at > 0 && tokens[at].Glued && (tokens[at - 1].Is('/') || tokens[at - 1].Is('.')))
+        if (at > 0 && tokens[at].Glued && ((tokens[at - 1].Is('/') && (at < 2 || tokens[at - 2].Kind != SpecTokenKind.Word)) || tokens[at - 1].Is('.')))
         {
             return false;
         }
