@@ -68,7 +68,39 @@ internal static class ItemCutter
             diameter = false;
         }
 
+        Numbers(items);
         return items;
+    }
+
+    /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
+    private static void Numbers(List<SpecItem> items)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i].IsNumber && i + 2 < items.Count && items[i + 1].IsSign('.') && items[i + 1].Glued && items[i + 2] is { IsNumber: true, Glued: true, Value: >= 1950 and <= 2060 } && items[i].Value is >= 1 and < 32 && items[i].Text.Contains('.', StringComparison.Ordinal))
+            {
+                (items[i].Unit, items[i + 2].Unit, items[i].IsBroken, items[i + 2].IsBroken) = ("other", "other", false, false);
+            }
+
+            bool phone = items[i].Text is "tel" or "telefon" or "phone" or "telephone" or "telefono" or "telefoon" or "whatsapp" or "handy";
+            if (items[i].Kind != SpecTokenKind.Word || !(phone || items[i].Text is "art" or "artikel" or "artikelnummer" or "ref" or "sku" or "ean"))
+            {
+                continue;
+            }
+
+            int at = i + 1;
+            while (at < items.Count && at <= i + 3 && (items[at].Kind == SpecTokenKind.Sign || items[at].Text is "nr" or "no" or "num"))
+            {
+                at++;
+            }
+
+            while (at < items.Count && items[at].IsNumber && (phone || items[at].Unit.Length == 0))
+            {
+                items[at].Unit = "other";
+                bool chained = at + 2 < items.Count && items[at + 2].IsNumber && (items[at + 1].IsSign('-') || items[at + 1].IsSign('.') || items[at + 1].IsSign('/')) && items[at + 1].Glued && items[at + 2].Glued;
+                at += chained ? 2 : phone ? 1 : items.Count;
+            }
+        }
     }
 
     /// <summary>A word that is no phrase: a compound of two known words, a misspelt name of a part, or not known.</summary>
@@ -223,13 +255,14 @@ internal static class ItemCutter
             ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
             '-' => blankBehind && !token.Glued,
             '/' => blankBehind && !token.Glued,
+            '+' when !token.Glued && i > 0 && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true } => false,
             '+' or '&' => true,
             _ => false,
         };
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg";
+    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

@@ -29,7 +29,7 @@ internal static class MarkWords
         ("m:upper", "upper, top, oben, obere, oberes, haut, en haut, superieur, superieure, superior, arriba, superiore, sopra, boven, bovenste"),
         ("m:lower", "lower, bottom, unten, untere, unteres, bas, en bas, inferieur, inferieure, inferior, abajo, inferiore, sotto, onder, onderste"),
         ("m:max", "max, maximum, maxi, maximal, maximale, maximaler, maximales, up to, bis, bis zu, jusqu'a, jusqua, hasta, maximo, maxima, fino a, massimo, massima, tot, maximaal, under, below, less than, no more than, not more than, not over, unter, weniger als, hochstens, moins de, menos de, meno di, minder dan, largest, grosste, plus grand, grootste, most"),
-        ("m:min", "min, minimum, mini, minimal, minimale, mindest, mindestens, minimo, minima, minimaal, least, at least, au moins, almeno, al menos, minstens, from, over, more than, above, uber, mehr als, ab, plus de, mas de, piu di, meer dan, vanaf, a partir de, a partire da, desde"),
+        ("m:min", "min, minimum, mini, minimal, minimale, mindest, mindestens, minimo, minima, minimaal, least, at least, au moins, almeno, al menos, minstens, from, over, more than, above, uber, mehr als, ab, plus de, mas de, piu di, meer dan, vanaf, a partir de, a partire da, desde, mind"),
         ("m:or", "or, oder, ou, o, oppure, of, either"),
         ("m:and", "and, und, et, y, e, en, plus, with, mit, avec, con, met"),
         ("m:to", "to, a, auf, naar, zu, vers, bis auf"),

@@ -11,7 +11,7 @@ internal static class NoiseWords
         ("n:colour", "colour, color, colours, colors, farbe, farben, lackierung, couleur, coloris, colore, colori, kleur, kleuren, finish, paint"),
         ("n:cut", "cut, uncut, cut at, cut to, gekurzt, ungekurzt, coupe, coupee, non coupe, coupe a, cortado, sin cortar, tagliato, non tagliato, ingekort, niet ingekort"),
         ("n:weight", "weight, gewicht, poids, peso, masse, weighs, wiegt, pese, pesa, weegt"),
-        ("n:offset", "offset, rake, setback, versatz, deport, chasse, avance, avancement, rastrello, sprong, vorsprung, nachlauf, trail, layback, recul, retroceso, arretramento, ruckversatz, terugstand"),
+        ("n:offset", "offset, rake, setback, versatz, deport, chasse, avance, avancement, rastrello, sprong, vorsprung, nachlauf, trail, layback, recul, retroceso, arretramento, ruckversatz, terugstand, suspension corrected, suspension corrected for, federgabelkorrigiert, corrected for"),
         ("n:angle", "angle, degree, degrees, winkel, grad, angulo, angolo, hoek, graden, gradi, grados, degre, degres, backsweep, upsweep, rise, sweep, drop, flare, flair, steigungswinkel, levee, alza, elevacion, rialzo, stijging"),
         ("n:reach", "stanchion, stanchions, standrohr, standrohre, plongeurs, barras, steli, standbuizen, legs, splines, q factor, qfactor, stack height, bauhohe, bouwhoogte, hauteur d'empilement, altezza totale, clamp height, klemmhohe, erd, effective rim diameter, bar reach, stack, wheelbase, radstand, empattement, standover, chainstay, chain stay, kettenstrebe, base, basis, bases, vaina, carro posteriore, achtervorklengte, effective top tube, top tube, oberrohr, tube horizontal, tubo superior, tubo orizzontale, bovenbuis"),
         ("n:links", "links, link, glieder, kettenglieder, maillons, maillon, eslabones, eslabon, maglie, maglia, schakels, schakel"),
@@ -25,5 +25,6 @@ internal static class NoiseWords
         ("n:torque", "nm, torque, drehmoment, couple, par de apriete, coppia, aanhaalmoment"),
         ("n:bottle", "bottle, bottle cage, bottle cages, flaschenhalter, porte bidon, portabidon, portaborraccia, bidonhouder, eyelets, pack of, stuck, piece, pieces, pcs, qty, quantity, menge, quantite, cantidad, quantita, aantal, warranty, garantie, garantia, garanzia, years, jahre, ans, anos, anni, days, tage, jours, dias, giorni, dagen"),
         ("n:sealed", "sealed bearings, cartridge bearings, industrielager, roulements, sealed"),
+        ("n:apart", "apart, boss spacing, boss distance, sockelabstand, auseinander, ecartes de, separados, distanti, uit elkaar"),
     ];
 }

@@ -5,7 +5,7 @@ internal sealed partial class LineScan
 {
     /// <summary>A year, a number of an article or of a standard.</summary>
     private bool IsLargeNumber(int i) =>
-        _items[i].Value >= 1000 && _items[i].Unit.Length == 0 && _items[i].Value == decimal.Truncate(_items[i].Value) && !(i > 0 && _items[i - 1].IsSign('x')) && !(i + 1 < _items.Count && _items[i + 1].IsSign('x'));
+        (_items[i] is { Unit: "mm", Value: >= 1200 }) || _items[i].Value >= 1000 && _items[i].Unit.Length == 0 && _items[i].Value == decimal.Truncate(_items[i].Value) && !(i > 0 && _items[i - 1].IsSign('x')) && !(i + 1 < _items.Count && _items[i + 1].IsSign('x'));
 
     /// <summary>6.3 in beside 160 mm: the same length in the other unit.</summary>
     private bool IsInchesOfRead(int i)
@@ -32,7 +32,7 @@ internal sealed partial class LineScan
 
         if (i + 2 < _items.Count && _items[i].Unit.Length == 0 && Links(_items[i + 1]) && !_items[i + 1].IsSign('x') && _items[i + 2] is { IsNumber: true, Used: false } next)
         {
-            return next.Unit is "g" or "deg" or "w" or "other" or "teeth" or "tpi" || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
+            return next is { Unit: "mm", Value: >= 1200 } || next.Unit is "g" or "deg" or "w" or "other" or "teeth" or "tpi" || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
         }
 
         return IsBar(i);
@@ -131,6 +131,13 @@ internal sealed partial class LineScan
         }
 
         int start = i;
+        if (start >= 4 && _items[start - 1].IsSign('-') && _items[start] is { IsFraction: false, Value: > 1 and < 5 } && _items[start - 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[start - 3].IsSign('x'))
+        {
+            // 29 x 1.75-2.4
+            start -= 2;
+            i = start;
+        }
+
         while (start >= 2 && start > i - 6 && _items[start - 1].IsSign('x') && _items[start - 2].IsNumber)
         {
             start -= 2;
@@ -139,8 +146,8 @@ internal sealed partial class LineScan
         string seat = size.Key[(size.Key.LastIndexOf('-') + 1)..];
         decimal of = _items[start].Value;
         bool label = _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
-        bool chained = IsDashed(start) || IsDashed(i);
-        return label && !chained && _items[start].Unit is "" or "in" && !_items[start].IsFraction && seat switch
+        bool chained = IsDashed(start) || (IsDashed(i) && !(start < i && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[i].Value is > 1 and < 5));
+        return label && !chained && _items[start].Unit is "" or "in" && (!_items[start].IsFraction || _items[start].Value == 12.5m) && seat switch
         {
             "622" => of is 28 or 29 or 700,
             "584" => of is 27.5m or 650 or 26,

@@ -36,11 +36,13 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool topic = metric || TopicOf(i) is "t:axle" or "t:axlethread" or "t:thread" or "t:pitch";
+            bool topic = metric || axleSlot || TopicOf(i) is "t:axle" or "t:axlethread" or "t:thread" or "t:pitch";
             int pitch = topic ? PitchNear(i) : -1;
             if (pitch >= 0)
             {
                 Take(field, $"M{_items[i].Text}x{_items[pitch].Text}", Math.Min(metric ? i - 1 : i, pitch), Math.Max(i, pitch));
+                _items[i].Used = true;
+                _items[pitch].Used = true;
             }
             else if (metric)
             {
@@ -56,7 +58,7 @@ internal sealed partial class LineScan
     {
         for (int j = Math.Max(1, i - Reach); j < _items.Count && j <= i + Reach; j++)
         {
-            if (j != i && Free(j) && _items[j].Value is 1 or 1.5m or 1.75m && ((_items[j - 1].Text == "p" && _items[j].Glued) || TopicOf(j) is "t:pitch" || (TopicOf(j) is "t:thread" or "t:axlethread" && _items[j].Value != 1)))
+            if (j != i && Free(j) && _items[j].Value is 1 or 1.5m or 1.75m && ((_items[j - 1].Text == "p" && _items[j].Glued) || TopicOf(j) is "t:pitch" || (Link(j) >= 0 && _items[Link(j)].Is("t:pitch")) || (TopicOf(j) is "t:thread" or "t:axlethread" && _items[j].Value != 1)))
             {
                 return j;
             }

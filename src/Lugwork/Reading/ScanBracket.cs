@@ -32,6 +32,15 @@ internal sealed partial class LineScan
             }
         }
 
+        for (int i = 0; i < _items.Count && families.Count == 0; i++)
+        {
+            if (IsThreadSize(i) && (_items[i].Value, _items[i + 2].Value) is (1.37m or 1.375m or 34.8m or 36, 24) && Anywhere("t:bb") >= 0)
+            {
+                MarkAll(i, i + 2);
+                families.Add(([_items[i].Value == 36 ? "Italian" : "BSA"], i + 2));
+            }
+        }
+
         // "Pressfit" beside the name of a shell says less than the name.
         if (families.Exists(f => f.Families.Length == 1))
         {
@@ -107,7 +116,7 @@ internal sealed partial class LineScan
             }
         }
 
-        for (int j = at - 1; j >= 0 && j >= at - 6 && (_items[j].Clause == _items[at].Clause || (j == at - 2 && _items[at - 1].IsSign('/') && TopicOf(j) is "t:bb")); j--)
+        for (int j = at - 1; j >= 0 && j >= at - 6 && (_items[j].Clause == _items[at].Clause || (j == at - 2 && _items[at - 1].IsSign('/') && TopicOf(j) is "t:bb") || (_items[at - 1].IsSign('(') && _items[j].Clause == _items[at].Clause - 1)); j--)
         {
             if (Free(j))
             {
@@ -239,6 +248,14 @@ internal sealed partial class LineScan
 
             if (shell is not null && width.Length > 0 && !shell.EndsWith("-" + width, StringComparison.Ordinal))
             {
+                if (family == kind && i == at + 2 && _items[i - 1].IsSign('/'))
+                {
+                    // BB86/BB92: one family, for either width.
+                    Keep("family", kind, i, i);
+                    ReadSpindleSeat();
+                    return;
+                }
+
                 Several("narrowestShell", [width, shell[(shell.LastIndexOf('-') + 1)..]], at, i, "two shells are named");
                 return;
             }

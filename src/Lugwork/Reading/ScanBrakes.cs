@@ -138,6 +138,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (i > 0 && _items[i - 1].Is("v:BrakeType=u-brake"))
+            {
+                Keep(field, "u-brake", i - 1, i);
+                continue;
+            }
+
             int seat = -1;
             for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 8; j++)
             {

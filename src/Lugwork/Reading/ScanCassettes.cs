@@ -58,6 +58,11 @@ internal sealed partial class LineScan
     private void ReadCassette()
     {
         ReadWheelThreadOf("thread");
+        if (_items.Exists(i => i.Is("v:CassettePattern=fixed-sprocket") || i.Is("v:CassettePattern=3-lug") || i.Is("v:FreehubBody=IGH-3lug") || i.Is("m:single")))
+        {
+            TakeSingleWidth("sprockets");
+        }
+
         int hg = Anywhere("m:hg");
         int spline = Anywhere("m:eightspline");
         int at = _items.FindIndex(i => i.Is("v:FreehubBody=XD") || i.Is("v:FreehubBody=XDR") || i.Is("v:FreehubBody=MS"));

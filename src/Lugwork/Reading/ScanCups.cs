@@ -190,7 +190,11 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (topic is "t:crownrace")
+            if (i > 0 && _items[i - 1].Text is "race" or "konus" or "cone" or "cono" or "conus" && _items[i].IsMillimetre && _items[i].Value is > 25 and < 42)
+            {
+                Take("crownRace", _items[i].Figure, i, i);
+            }
+            else if (topic is "t:crownrace")
             {
                 _claimed[Link(i)] = true;
                 Take("crownRace", _items[i].Figure, i, i);

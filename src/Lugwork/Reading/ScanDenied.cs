@@ -41,7 +41,23 @@ internal sealed partial class LineScan
 
         }
 
-        return denied.IsNumber && denied.Value > 20 && ReadFigures.Contains((denied.Value, denied.IsFraction));
+        return denied.IsNumber && denied.Value > 20 && !IsOfOtherPair(denied) && ReadFigures.Contains((denied.Value, denied.IsFraction));
+    }
+
+    /// <summary>37-622, not 37-635: the figure is denied only together with one that was not read.</summary>
+    private bool IsOfOtherPair(SpecItem denied)
+    {
+        int at = _denied.IndexOf(denied);
+        foreach (int other in (ReadOnlySpan<int>)[at - 2, at + 2])
+        {
+            int sign = (at + other) / 2;
+            if (other >= 0 && other < _denied.Count && Links(_denied[sign]) && _denied[other].IsNumber && !ReadFigures.Contains((_denied[other].Value, _denied[other].IsFraction)))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private bool IsBoostRead()

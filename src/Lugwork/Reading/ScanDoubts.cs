@@ -109,12 +109,12 @@ internal sealed partial class LineScan
 
         if (item.Is("d:kit"))
         {
-            return OnlyWordsRead(item.Clause) && !(Values.ContainsKey("hanger") && Values.Count == 1) ? "what is named can be supplied with the part instead of a property of it" : null;
+            return OnlyWordsRead(item.Clause) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
         }
 
         if (item.Is("m:or"))
         {
-            if (item.Text == "of" && i > 0 && _items[i - 1].Text is "set" or "pair" or "made" or "out" or "pack" or "kind" or "part" or "top" or "lot" or "number")
+            if (item.Text == "of" && i > 0 && _items[i - 1].Text is "set" or "pair" or "made" or "out" or "pack" or "kind" or "part" or "top" or "lot" or "number" or "size" or "width" or "diameter" or "length" or "thread" or "instead")
             {
                 return null;
             }
@@ -198,7 +198,7 @@ internal sealed partial class LineScan
             int of = Governed(i);
             foreach (LineFinding value in Values.Values)
             {
-                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field))
+                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field) && !(value.Key == "5-8" && _items[i].Is("m:max")))
                 {
                     Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
                     break;

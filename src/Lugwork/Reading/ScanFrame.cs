@@ -38,7 +38,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A phrase of the cables that names the headset in itself.</summary>
-    private bool MentionsHeadset(int i) => _items[i].Is("v:CableWay=through") && _items[i].End - _items[i].Start > 15;
+    private bool MentionsHeadset(int i) => (_items[i].Is("v:CableWay=through") && _items[i].End - _items[i].Start > 15) || (_items[i].Is("v:CableWay=outside") && _items[i].Text is "not" or "nicht" or "pas" or "no" or "non" or "niet");
 
     private void ReadFork()
     {

@@ -87,7 +87,7 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             bool rotor = topic is "t:rotor" || Clause(i, "t:rotor");
-            bool mount = FindMark(i, "m:pm", 2) >= 0 || FindMark(i, "m:fm", 2) >= 0 || FindMark(i, "m:is", 2) >= 0;
+            bool mount = FindMark(i, "m:pm", 3) >= 0 || FindMark(i, "m:fm", 3) >= 0 || FindMark(i, "m:is", 3) >= 0;
             if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
             {
                 Length(field, i);
@@ -99,8 +99,17 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && TopicOf(i) is "t:chainring" && HasMark(i, "m:max") && _items[i].Unit is "teeth" or "" && _items[i].Value is > 7 and < 81)
+            if (Free(i) && TopicOf(i) is "t:chainring" && (HasMark(i, "m:max") || _items[Link(i)].Is("m:max")) && !IsOneRing(i) && _items[i].Unit is "teeth" or "" && _items[i].Value is > 7 and < 81)
             {
+                for (int j = 0; j < _items.Count; j++)
+                {
+                    if (j != i && _items[j] is { IsNumber: true, Unit: "teeth", Value: > 20 } && _items[j].Value != _items[i].Value && TopicOf(j) is "" or "t:chainring")
+                    {
+                        Several("largestRing", [_items[i].Text, _items[j].Text], Math.Min(i, j), Math.Max(i, j), "two rings are named");
+                        return;
+                    }
+                }
+
                 Take("largestRing", _items[i].Text, i, i);
             }
         }

@@ -42,7 +42,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        if (OnlyWords() || IsLargeNumber(i) || IsThreadOfShell(i) || IsOneRing(i) || IsOfRider(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i))
+        if (OnlyWords() || IsLargeNumber(i) || IsThreadOfShell(i) || IsOneRing(i) || IsOfRider(i) || IsAxleOfHub(i) || IsOfBrake(i) || IsCutSteerer(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i))
         {
             return true;
         }
@@ -131,6 +131,27 @@ internal sealed partial class LineScan
     /// <summary>1x: one ring, and no figure behind it.</summary>
     private bool IsOneRing(int i) =>
         _items[i] is { Value: 1 or 2 or 3, IsFraction: false, Unit: "" } && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "x" } && !(i + 2 < _items.Count && _items[i + 2].IsNumber);
+
+    /// <summary>12 mm beside a hub end that has this axle.</summary>
+    private bool IsAxleOfHub(int i)
+    {
+        if (_items[i].Value is not (5 or 9 or 10 or 12 or 15 or 20) || !_items[i].IsMillimetre || Joins(i))
+        {
+            return false;
+        }
+
+        LineFinding? hub = Values.GetValueOrDefault("rear") ?? Values.GetValueOrDefault("front") ?? Values.GetValueOrDefault("hub");
+        return hub is not null && (hub.Key.Contains("-" + _items[i].Text, StringComparison.Ordinal) || hub.Key.EndsWith("QR" + _items[i].Text, StringComparison.Ordinal));
+    }
+
+    /// <summary>The distance of the eyes of a mount, 51 or 74 mm, and the inside of a drum.</summary>
+    private bool IsOfBrake(int i) =>
+        (_items[i].Value is 51 or 74 or 74.2m && _items[i].Unit == "mm" && (FindMark(i, "m:is", 1) >= 0 || FindMark(i, "m:pm", 1) >= 0))
+        || (_items[i].Value is 70 or 90 && i > 0 && _items[i - 1].Is("v:BrakeType=drum"));
+
+    /// <summary>The length of a steerer, in a line about the steerer.</summary>
+    private bool IsCutSteerer(int i) =>
+        _slot == Slot.Fork && _items[i] is { Unit: "mm", Value: >= 150 and <= 350 } && Link(i) < 0 && Anywhere("t:steerer") >= 0 && (Values.ContainsKey("steerer") || Values.ContainsKey("steererShape")) && !Values.ContainsKey("travel") && !Values.ContainsKey("axleToCrown");
 
     /// <summary>The height of a rider beside a mass.</summary>
     private bool IsOfRider(int i) => _slot == Slot.Rider && _items[i].Unit is "" or "mm" or "in" && !Joins(i);

@@ -63,6 +63,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if ((i + 1 < _items.Count && _items[i + 1].Is("m:outside")) || (_items[i - (i > 0 ? 1 : 0)].Is("m:outside")))
+            {
+                _items[i].Used = true;
+                continue;
+            }
+
             string topic = TopicOf(i);
             topic = topic == "t:length" && _items[i].Value < 40 ? "" : topic;
             bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material";
@@ -85,6 +91,7 @@ internal sealed partial class LineScan
             ReadRails("railClamp", bare: false);
         }
 
+        Words("SaddleRails", "railClamp", i => _items[i].Is("v:SaddleRails=pivotal"));
         Words("FrameMaterial", "material", OfWhole);
         Words("UseCategory", "use");
     }

@@ -11,7 +11,12 @@ internal sealed partial class LineScan
         if (_slot == Slot.Chainring)
         {
             ReadTeeth("teeth", largest: false);
-            TakeSpeeds("speeds");
+            int speeds = _items.FindIndex(i => i is { IsNumber: true, Unit: "speed" });
+            if (speeds >= 0 && !Joins(speeds) && _items.FindLastIndex(i => i is { IsNumber: true, Unit: "speed" }) == speeds && LimitOf(speeds).Length == 0)
+            {
+                TakeSpeeds("speeds");
+            }
+
         }
         else
         {
@@ -19,7 +24,11 @@ internal sealed partial class LineScan
             ReadSpindle();
             ReadChainline();
             ReadTeeth("largestRing", largest: true);
-            TakeSpeeds("rings");
+            if (!TakeSpeeds("rings"))
+            {
+                TakeSingleWidth("rings");
+            }
+
         }
 
         Words("DirectMountRing", "directMount");
@@ -38,7 +47,7 @@ internal sealed partial class LineScan
             }
 
             bool teeth = _items[i].Unit == "teeth" || (i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].IsSign('x')) && _items[i + 2].IsNumber && (_items[i + 2].Unit == "teeth" || Chained(i + 2)));
-            bool pair = largest && _items[i].Unit.Length == 0 && _items[i].Value >= 34 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || (_items[i + 1].IsSign('-') && _items[i + 1].Glued)) && Free(i + 2) && _items[i + 2].Unit.Length == 0 && _items[i + 2].Value >= 22 && _items[i].Value - _items[i + 2].Value >= 8 && TopicOf(i) is "" or "t:crank" or "t:chainring";
+            bool pair = largest && _items[i].Unit.Length == 0 && _items[i].Value >= 34 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || (_items[i + 1].IsSign('-') && _items[i + 1].Glued)) && Free(i + 2) && _items[i + 2].Unit.Length == 0 && _items[i + 2].Value >= 22 && _items[i].Value - _items[i + 2].Value >= 8 && TopicOf(i) is "" or "t:crank" or "t:chainring" or "t:bb";
             if (pair)
             {
                 _items[i + 2].Used = true;
@@ -70,6 +79,11 @@ internal sealed partial class LineScan
 
         if (best >= 0 && (largest || others == 0))
         {
+            for (int j = best; j + 2 < _items.Count && (_items[j + 1].IsSign('/') || _items[j + 1].IsSign('-')) && _items[j + 2] is { IsNumber: true, Value: >= 20 and <= 60 } && largest; j += 2)
+            {
+                _items[j + 2].Used = true;
+            }
+
             Take(field, _items[best].Text, best, best);
         }
         else if (best >= 0)
@@ -149,8 +163,29 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>1/8 or 3/32 of an inch: the inside width of the chain of a single sprocket, by itself in its clause.</summary>
+    private void TakeSingleWidth(string field)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" && !Joins(i) && TopicOf(i) is "" or "t:cassette" or "t:chain" or "t:chainring" or "t:crank" && Free(i))
+            {
+                string text = _items[i].Text;
+                Take(field, _fields[field].Read(text).Keys.Length == 1 ? text : text + "-single", i, i);
+            }
+        }
+    }
+
     private void ReadChainline()
     {
+        for (int i = 1; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i - 1].Text == "cl" && !_items[i].Glued && _items[i].Value is >= 38 and <= 60)
+            {
+                _items[i].Used = true;
+            }
+        }
+
         for (int i = 0; i < _items.Count; i++)
         {
             if (Free(i) && TopicOf(i) is "t:chainline")

@@ -30,7 +30,7 @@ internal sealed partial class LineScan
                 ReadSeatpost();
                 break;
             case "seatClamp":
-                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube");
+                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
                 break;
             case "handlebar":
                 ReadHandlebar();
@@ -111,9 +111,19 @@ internal sealed partial class LineScan
                 break;
             case "frontValve" or "rearValve":
                 Words("ValveStem", "valve");
+                RimsOfValve();
                 ReadLengths("length");
                 break;
             case "frontRimTape" or "rearRimTape":
+                for (int i = 0; i + 2 < _items.Count; i++)
+                {
+                    if (Free(i) && Free(i + 2) && _items[i + 1].IsSign('-') && IsSeat(_items[i + 2].Value) && _items[i].Value is >= 8 and <= 60)
+                    {
+                        Length("width", i);
+                        _items[i + 2].Used = true;
+                    }
+                }
+
                 ReadLengths("width");
                 break;
             case "upperBearing" or "lowerBearing":
@@ -130,7 +140,7 @@ internal sealed partial class LineScan
                 ReadOne("clamp", "t:clamp", "t:bar", "");
                 break;
             case "grips":
-                ReadOne("bore", "t:grip", "t:bar", "t:clamp");
+                ReadOne("bore", "t:grip", "t:bar", "t:clamp", "t:inner");
                 break;
             case "shellAdapter":
                 Words("BracketAdapter", "kind");
@@ -144,6 +154,18 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>
+    private void RimsOfValve()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && (Clause(i, "t:rim") || TopicOf(i) is "t:depth") && (HasMark(i, "m:max") || TopicOf(i) is "t:depth") && !Clause(i, "t:valve"))
+            {
+                _items[i].Used = true;
+            }
+        }
+    }
+
     private void ReadThruAxle()
     {
         ReadAxleThread("thread");
@@ -154,7 +176,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool width = Joins(i) && (IsHubWidth(_items[i].Value, true) || IsHubWidth(_items[i].Value, false));
+            bool width = ((i > 0 && Links(_items[i - 1]) && _items[i - 1].Glued) || (i + 1 < _items.Count && Links(_items[i + 1]) && (_items[i + 1].Glued || _items[i + 1].IsSign('x'))) || (i > 0 && _items[i - 1].IsSign('x'))) && (IsHubWidth(_items[i].Value, true) || IsHubWidth(_items[i].Value, false));
             if (width)
             {
                 Several("length", [], i, i, "the figure can be the width of the hub or the length of the axle");

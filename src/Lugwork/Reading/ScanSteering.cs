@@ -120,8 +120,8 @@ internal sealed partial class LineScan
             }
         }
 
-        bool tapered = HasMark(first, "m:tapered") || HasMark(last, "m:tapered");
-        bool straight = HasMark(first, "m:straight") || HasMark(last, "m:straight");
+        bool tapered = Shaped(first, last, "m:tapered");
+        bool straight = Shaped(first, last, "m:straight");
         int distinct = sizes.Select(s => s.Size).Distinct(StringComparer.Ordinal).Count();
         if (distinct == 2 && sizes.Count == 2 && !straight)
         {
@@ -144,6 +144,33 @@ internal sealed partial class LineScan
         {
             Take("steerer", sizes[0].Size + " in", first, last);
         }
+    }
+
+    /// <summary>A word of shape in the clause of the size, or in the one beside it where that says nothing else: "straight, 1-1/8".</summary>
+    private bool Shaped(int first, int last, string shape)
+    {
+        if (HasMark(first, shape) || HasMark(last, shape))
+        {
+            return true;
+        }
+
+        int mark = FindMark(first, shape, 1);
+        mark = mark < 0 ? FindMark(last, shape, 1) : mark;
+        if (mark < 0)
+        {
+            return false;
+        }
+
+        foreach (SpecItem item in Clauses(_items[mark].Clause))
+        {
+            bool own = item.Kind == SpecTokenKind.Sign || item.Is(shape) || item.Is("t:steerer") || item.Is("t:fork") || item.Is("m:threadless") || item.Is("m:threaded") || item.Is("v:FrameMaterial=steel") || item.Is("v:FrameMaterial=aluminium") || item.Is("v:FrameMaterial=carbon");
+            if (!own)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static string Order(string size) => size switch { "1" => "a", "1-1/8" => "b", "1-1/4" => "c", "1-3/8" => "d", "1.5" => "e", _ => "f" };

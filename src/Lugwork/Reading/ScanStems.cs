@@ -33,6 +33,11 @@ internal sealed partial class LineScan
                     _claimed[mark] = true;
                 }
             }
+            else if (topic is "t:headset" && Values.TryGetValue("fixing", out LineFinding? fixing) && fixing.Key.StartsWith("quill", StringComparison.Ordinal))
+            {
+                // A quill goes into a headset of another size than its own.
+                _items[i].Used = true;
+            }
             else if (topic is "t:steerer" or "t:headset" or "t:headtube" or "t:fork" || (Link(i) is > 0 and int at && _items[at - 1].Start == _items[at].Start && _items[at - 1].Is("t:steerer")))
             {
                 _claimed[Link(i)] = true;
@@ -76,7 +81,11 @@ internal sealed partial class LineScan
             string text = inch ? InchName(_items[i].Value) + " in" : _items[i].Text;
             bool bar = _fields["bar"].Read(text).Keys.Length == 1;
             bool foot = inch || _items[i].Value is 25.4m or 28.6m or 31.8m or 38.1m or 22.2m or 22 or 21.15m or 21.1m;
-            if (inch && _items[i].Value != 1.125m && _items[i].Value != 1m)
+            if (inch && _items[i].Value is 1.25m or 1.5m && Values.ContainsKey("bar") && inch)
+            {
+                Fixing(i, inch);
+            }
+            else if (inch && _items[i].Value != 1.125m && _items[i].Value != 1m)
             {
                 Several("bar", [text], i, i, "the figure can be the bar or the steerer");
             }

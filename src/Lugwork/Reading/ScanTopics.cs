@@ -65,12 +65,31 @@ internal sealed partial class LineScan
             return here ? before : after;
         }
 
-        if (before < 0 || _items[before].Clause < item.Clause - 1)
+        // "Max ring (1x only): 34": the bracket parts the heading from its colon.
+        int back = BracketBefore(i) ? 2 : 1;
+        if (before < 0 || _items[before].Clause < item.Clause - back)
         {
             return -1;
         }
 
+        // "Travel of the fork, max: 160": the quantity, not the part that it is of.
+        if (IsHead(_items[before]) && _before[before] is >= 0 and int quantity && _items[quantity].Clause == _items[before].Clause && !IsHead(_items[quantity]) && before - quantity <= 3 && !Claimed(quantity, i) && !Parted(quantity, before))
+        {
+            before = quantity;
+        }
+
+        if (back == 2 && !Claimed(before, i))
+        {
+            return before;
+        }
+
         return !(Claimed(before, i) || IsOfFigureBefore(before)) || HasMark(i, "m:max") || HasMark(i, "m:min") ? before : -1;
+    }
+
+    private bool BracketBefore(int i)
+    {
+        int at = i - 1;
+        return at > 1 && (_items[at].IsSign(':') || _items[at].IsSign('=')) && (_items[at - 1].IsSign(')') || _items[at - 1].IsSign(']'));
     }
 
     /// <summary>A colon or a sign of equality stands between: what is before it is a heading.</summary>
@@ -96,7 +115,7 @@ internal sealed partial class LineScan
 
         for (int j = topic + 1; j < number && j < topic + Reach; j++)
         {
-            if (_items[j].IsNumber && !(j == number - 2 && _items[number - 1].IsSign('x')))
+            if (_items[j].IsNumber && !IsOneRing(j) && !(j == number - 2 && _items[number - 1].IsSign('x')))
             {
                 return true;
             }

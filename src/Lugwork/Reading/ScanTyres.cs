@@ -13,7 +13,7 @@ internal sealed partial class LineScan
         bool found = false;
         for (int i = 0; i + 2 < _items.Count && !Full; i++)
         {
-            if (!Free(i) || !Free(i + 2) || !(_items[i + 1].IsSign('-') || _items[i + 1].IsSign('x') || _items[i + 1].IsSign('/')) || InTriple(i) || _items[i].IsFraction || _items[i + 2].IsFraction)
+            if (!Free(i) || !Free(i + 2) || _items[i].Unit == "other" || !(_items[i + 1].IsSign('-') || _items[i + 1].IsSign('x') || _items[i + 1].IsSign('/')) || InTriple(i) || _items[i].IsFraction || _items[i + 2].IsFraction)
             {
                 continue;
             }
@@ -163,14 +163,70 @@ internal sealed partial class LineScan
     private void ReadTyre()
     {
         ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel", strict: true);
-        Words("TyreBead", "bead");
+        // A tyre for use without a tube is mostly a folding one: the words do not exclude each other, and none is the one value.
+        if (!(Anywhere("v:TyreBead=tubeless") >= 0 && Anywhere("v:TyreBead=folding") >= 0))
+        {
+            Words("TyreBead", "bead");
+        }
+
         Words("TyreHold", "hold");
+    }
+
+    /// <summary>"28-622 to 40-622": the narrowest and the widest tyre, each whole.</summary>
+    private bool TubeFromTo()
+    {
+        for (int i = 0; i + 6 < _items.Count; i++)
+        {
+            bool seven = Free(i) && Free(i + 2) && Free(i + 4) && Free(i + 6) && _items[i + 1].IsSign('-') && _items[i + 5].IsSign('-')
+                && (_items[i + 3].IsSign('-') || _items[i + 3].Is("m:to") || _items[i + 3].Is("m:max") || _items[i + 3].Is("m:and"));
+            if (seven && IsSeat(_items[i + 2].Value) && _items[i + 2].Value == _items[i + 6].Value && _items[i].Value < _items[i + 4].Value && _items[i].Value >= 10 && _items[i + 4].Value <= 132)
+            {
+                Length("narrowestTyre", i);
+                Length("widestTyre", i + 4);
+                Take("seat", _items[i + 2].Text, i + 2, i + 2);
+                _items[i + 6].Used = true;
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"700C x 18/25", "700x18-25C": the label with the narrowest and the widest tyre.</summary>
+    private bool TubeLabel()
+    {
+        for (int i = 0; i + 4 < _items.Count; i++)
+        {
+            if (!Free(i) || _items[i].Value != 700)
+            {
+                continue;
+            }
+
+            bool letter = _items[i + 1] is { Glued: true, Text: "c" };
+            int at = i + (letter ? 2 : 1);
+            if (at + 3 >= _items.Count || !_items[at].IsSign('x') || !Free(at + 1) || !(_items[at + 2].IsSign('/') || _items[at + 2].IsSign('-')) || !Free(at + 3))
+            {
+                continue;
+            }
+
+            bool behind = at + 4 < _items.Count && _items[at + 4] is { Glued: true, Text: "c" };
+            bool whole = _items[at + 1].Value == decimal.Truncate(_items[at + 1].Value) && _items[at + 3].Value == decimal.Truncate(_items[at + 3].Value);
+            if ((letter || behind) && whole && _items[at + 1].Value is >= 16 and < 60 && _items[at + 3].Value > _items[at + 1].Value && _items[at + 3].Value <= 64)
+            {
+                Length("narrowestTyre", at + 1);
+                Length("widestTyre", at + 3);
+                Keep("seat", "622", i, behind ? at + 4 : at + 3);
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private void ReadTube()
     {
-        bool sizes = false;
-        for (int i = 0; i + 4 < _items.Count; i++)
+        bool sizes = TubeFromTo() || TubeLabel();
+        for (int i = 0; i + 4 < _items.Count && !sizes; i++)
         {
             // 18/25-622, 18-25 x 622, 622 x 18/25.
             bool five = Free(i) && Free(i + 2) && Free(i + 4) && Links(_items[i + 1]) && Links(_items[i + 3]);
@@ -186,6 +242,11 @@ internal sealed partial class LineScan
                 Length("narrowestTyre", narrow);
                 Length("widestTyre", wide);
                 Take("seat", _items[seat].Text, seat, seat);
+                if (seat == i + 4 && seat + 2 < _items.Count && _items[seat + 1].IsSign('/') && Free(seat + 2) && IsSeat(_items[seat + 2].Value) && _items[seat + 2].Value >= 200)
+                {
+                    Take("otherSeat", _items[seat + 2].Text, seat + 2, seat + 2);
+                }
+
                 sizes = true;
             }
             else if (_items[seat].Value >= 200)

@@ -67,11 +67,55 @@ internal sealed partial class LineScan
         Words("BrakeTrack", "brakeTrack", i => _items[i].Is("v:BrakeTrack=aluminium"));
         Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
+        OtherSeats();
+        ValveHoleByName();
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && TopicOf(i) == "t:valvehole")
+            if (Free(i) && TopicOf(i) == "t:valvehole" && !Values.ContainsKey("valveHole"))
             {
                 Take("valveHole", _items[i].Figure, i, i);
+            }
+        }
+    }
+
+    private void OtherSeats()
+    {
+        // 29", 28": the size in inches is on the rim beside what was read, and says no bead seat for certain.
+        if (Values.Count > 0 && Doubts.Count > 0 && Doubts.TrueForAll(d => d.Field == "beadSeat" && d.Kind == LineDoubtKind.Several))
+        {
+            bool goes = !Values.TryGetValue("beadSeat", out LineFinding? seat) || Doubts.TrueForAll(d => d.Keys.Contains(seat.Key));
+            if (goes)
+            {
+                Doubts.Clear();
+            }
+        }
+    }
+
+    /// <summary>A hole that is named after its valve.</summary>
+    private void ValveHoleByName()
+    {
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("valveHole"); i++)
+        {
+            if (!_items[i].Is("t:valvehole") || Negated(i))
+            {
+                continue;
+            }
+
+            bool figure = false;
+            for (int j = i - 3; j <= i + 4; j++)
+            {
+                figure |= j >= 0 && j < _items.Count && _items[j].IsNumber && _items[j].Clause == _items[i].Clause;
+            }
+
+            int named = -1;
+            foreach (int j in (ReadOnlySpan<int>)[i - 1, i + 1, i + 2])
+            {
+                named = named < 0 && j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (_items[j].Is("v:ValveStem=presta") || _items[j].Is("v:ValveStem=schrader")) ? j : named;
+            }
+
+            if (named >= 0 && !figure)
+            {
+                Take("valveHole", _items[named].Is("v:ValveStem=presta") ? "6.5" : "8.5", Math.Min(i, named), Math.Max(i, named));
             }
         }
     }

@@ -53,7 +53,7 @@ internal sealed class SetAside
     private void Clause(int first, int last)
     {
         Tolerances(first, last);
-        if (Any(first, last, "d:hedge") || Any(first, last, "d:condition") || Any(first, last, "d:option") || Any(first, last, "m:or"))
+        if (Any(first, last, "d:hedge") || Any(first, last, "d:condition") || Any(first, last, "d:option") || (Find(first, last, "m:or") is >= 0 and int or && !(Find(first, last, "m:not") is >= 0 and int not && not < or && NothingSaid(first, not) && NumberAround(or, last))))
         {
             return;
         }
@@ -77,6 +77,22 @@ internal sealed class SetAside
 
         Adapters(first, last);
     }
+
+    /// <summary>"Will not take 142x12 or 148x12": the denial stands first, and both are denied.</summary>
+    private bool NothingSaid(int first, int not)
+    {
+        for (int i = first; i < not; i++)
+        {
+            if (_items[i].IsNumber || (!_items[i].Terms.IsEmpty && _items[i].Terms[0][0] == 'v'))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool NumberAround(int or, int last) => or > 0 && or < last && _items[or - 1].IsNumber && _items[or + 1].IsNumber;
 
     /// <summary>27.2 ±0.05: the figure behind the sign is a tolerance.</summary>
     private void Tolerances(int first, int last)
@@ -251,7 +267,7 @@ internal sealed class SetAside
             }
         }
 
-        return item.Is("t:steerer") || item.Is("t:clamp") || item.Is("t:crown") || item.Is("t:spindle") || item.Is("t:bcd") || item.Is("t:rails");
+        return item.Is("t:steerer") || item.Is("t:clamp") || item.Is("t:crown") || item.Is("t:spindle") || item.Is("t:bcd") || item.Is("t:rails") || (item.Is("t:bosses") && (_slot == Slot.Frame || _slot == Slot.Fork));
     }
 
     private bool IsOfOtherEnd(int first, int last)

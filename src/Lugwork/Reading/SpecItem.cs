@@ -20,7 +20,7 @@ internal sealed class SpecItem
 
     public bool IsFraction { get; init; }
 
-    public bool IsBroken { get; init; }
+    public bool IsBroken { get; set; }
 
     /// <summary>"mm", "in", "kg", "speed" and so on; empty where none stands behind the figure.</summary>
     public string Unit { get; set; } = "";

@@ -284,6 +284,12 @@ internal static class SpecLexer
                 token = mixed;
             }
 
+            if (token is { Kind: SpecTokenKind.Word, Glued: true, Text: "xp" } && kept > 0 && tokens[kept - 1].IsNumber && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true })
+            {
+                token.Kind = SpecTokenKind.Sign;
+                token.Text = "x";
+            }
+
             if (token.Kind == SpecTokenKind.Word && token.Text is "x" or "by" && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
             {
                 token.Kind = SpecTokenKind.Sign;
