@@ -84,6 +84,7 @@ internal sealed partial class LineScan
             "frame" => (Values.ContainsKey("shell") && !Values.ContainsKey("rear") && item.Value is >= 19 and <= 150 && TopicOf(i) is "t:spindle" or "t:axle")
                 || (TopicOf(i) is "t:headtube" && item.Value >= 80) || (TopicOf(i) is "t:seattube" or "t:frame" && item.Value >= 250) || (TopicOf(i) is "t:dropper" or "t:post" && item.Value >= 60 && !Joins(i))
                 || (Values.ContainsKey("material") && item.Value is 4130 or 6061 or 6066 or 6069 or 7003 or 7005 or 7020 or 7046),
+            "frontWheel" or "rearWheel" when IsBehindStem(i) => true,
             "frontWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
             "rearWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
             "saddle" => item.Value >= 100,
@@ -166,5 +167,5 @@ internal sealed partial class LineScan
 
     /// <summary>A dash or slash stands against the figure.</summary>
     private bool IsDashed(int i) =>
-        (i > 0 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i].Glued) || (i + 1 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 1].Glued);
+        (i > 1 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i].Glued && !(_items[i - 2].Kind == SpecTokenKind.Word && _items[i - 2].Text.Length > 3)) || (i + 1 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 1].Glued);
 }

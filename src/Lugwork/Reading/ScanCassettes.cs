@@ -61,6 +61,10 @@ internal sealed partial class LineScan
         if (_items.Exists(i => i.Is("v:CassettePattern=fixed-sprocket") || i.Is("v:CassettePattern=3-lug") || i.Is("v:FreehubBody=IGH-3lug") || i.Is("m:single")))
         {
             TakeSingleWidth("sprockets");
+            if (Anywhere("v:FreehubBody=IGH-3lug") is >= 0 and int lugs)
+            {
+                Keep("pattern", "3-lug", lugs, lugs);
+            }
         }
 
         int hg = Anywhere("m:hg");

@@ -90,6 +90,6 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Text is not ("m" or "d" or "p" or "l" or "x" or "r" or "f" or "c" or "ec" or "zs" or "is" or "o");
+        return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Text is not ("m" or "d" or "p" or "l" or "x" or "r" or "f" or "c" or "ec" or "zs" or "is" or "o" or "i");
     }
 }

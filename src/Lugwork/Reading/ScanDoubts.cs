@@ -198,7 +198,7 @@ internal sealed partial class LineScan
             int of = Governed(i);
             foreach (LineFinding value in Values.Values)
             {
-                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field) && !(value.Key == "5-8" && _items[i].Is("m:max")))
+                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field))
                 {
                     Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
                     break;

@@ -29,7 +29,7 @@ internal sealed partial class LineScan
         {
             Refuse("size", 0, 0, "width and speeds of the chain do not go together");
         }
-        else if (!speeds && width is not null)
+        else if (width is not null && (!speeds || Anywhere("m:max") >= 0))
         {
             Values["size"] = width;
         }

@@ -28,6 +28,11 @@ internal sealed partial class LineScan
         Words("DropoutSlot", "rearSlot", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i));
         Words("CrownType", "forkCrowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
         Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || MentionsHeadset(i)));
+        if (Values.TryGetValue("headsetCables", out LineFinding? cables) && cables.Key == "outside" && Anywhere("v:CableWay=outside") is >= 0 and int outside && outside < cables.First)
+        {
+            Values["headsetCables"] = cables with { Start = _items[outside].Start, First = outside };
+        }
+
         Words("UseCategory", "use");
         Words("BrakeBolt", "rearBrakeHole", i => Clause(i, "t:brake"));
         Words("SeatBinder", "binder");

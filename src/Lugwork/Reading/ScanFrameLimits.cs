@@ -103,7 +103,7 @@ internal sealed partial class LineScan
             {
                 for (int j = 0; j < _items.Count; j++)
                 {
-                    if (j != i && _items[j] is { IsNumber: true, Unit: "teeth", Value: > 20 } && _items[j].Value != _items[i].Value && TopicOf(j) is "" or "t:chainring")
+                    if (j != i && _items[j] is { IsNumber: true, Unit: "teeth", Value: > 20 } && _items[j].Value != _items[i].Value && TopicOf(j) is "" or "t:chainring" && LimitOf(j) != "m:min")
                     {
                         Several("largestRing", [_items[i].Text, _items[j].Text], Math.Min(i, j), Math.Max(i, j), "two rings are named");
                         return;

@@ -73,7 +73,7 @@ internal sealed partial class LineScan
         }
 
         // "Travel of the fork, max: 160": the quantity, not the part that it is of.
-        if (IsHead(_items[before]) && _before[before] is >= 0 and int quantity && _items[quantity].Clause == _items[before].Clause && !IsHead(_items[quantity]) && before - quantity <= 3 && !Claimed(quantity, i) && !Parted(quantity, before))
+        if (IsHead(_items[before]) && _before[before] is >= 0 and int quantity && _items[quantity].Clause == _items[before].Clause && !IsHead(_items[quantity]) && before - quantity <= 3 && (!Claimed(quantity, i) || HasMark(i, "m:max") || HasMark(i, "m:min")) && !Parted(quantity, before))
         {
             before = quantity;
         }

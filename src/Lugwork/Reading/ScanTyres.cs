@@ -254,6 +254,10 @@ internal sealed partial class LineScan
                 Refuse("seat", i, i + 4, "narrowest and widest tyre and the bead seat are expected, such as 18/25-622");
                 sizes = true;
             }
+            else
+            {
+                continue;
+            }
 
             break;
         }

@@ -15,7 +15,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[i].IsMillimetre && IsSeat(_items[i].Value) && _items[i].Value >= 300 && !(i > 0 && _items[i - 1].IsSign('x')) && TopicOf(i) is not "t:length" && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal))
+            if (_items[i].IsMillimetre && IsSeat(_items[i].Value) && (_items[i].Value >= 300 || TopicOf(i) is "t:rim" or "t:beadseat") && !(i > 0 && _items[i - 1].IsSign('x')) && TopicOf(i) is not "t:length" && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal))
             {
                 Take(field, _items[i].Text, i, i);
             }

@@ -127,6 +127,19 @@ internal static class SpecLexer
         return false;
     }
 
+    /// <summary>A letter with an accent that was read in the wrong encoding stands as two characters: the plain letter, or a blank where it is none.</summary>
+    private static char Twice(ReadOnlySpan<char> text, int at) => text[at] != '\u00C3' || at + 1 >= text.Length ? ' ' : text[at + 1] switch
+    {
+        '\u00A4' or '\u00A1' or '\u00A0' or '\u00A2' => 'a',
+        '\u00A9' or '\u00A8' or '\u00AA' or '\u00AB' => 'e',
+        '\u00AD' or '\u00AE' or '\u00AF' => 'i',
+        '\u00B6' or '\u00B3' or '\u00B2' or '\u00B4' => 'o',
+        '\u00BC' or '\u00BA' or '\u00B9' or '\u00BB' => 'u',
+        '\u00B1' => 'n',
+        '\u00A7' => 'c',
+        _ => ' ',
+    };
+
     /// <summary>The sign of a diameter before a word: no letter stands against it.</summary>
     private static bool Alone(ReadOnlySpan<char> text, int at) =>
         (at == 0 || !char.IsLetter(text[at - 1])) && (at + 1 >= text.Length || !char.IsLetter(text[at + 1]));
@@ -138,7 +151,9 @@ internal static class SpecLexer
         bool more = true;
         while (more)
         {
-            char c = SpecFold.Of(text[i]);
+            char twice = Twice(text, i);
+            char c = twice != ' ' ? twice : SpecFold.Of(text[i]);
+            i += twice != ' ' ? 1 : 0;
             c = c == '\u00F8' ? 'o' : c;
             if (c != SpecFold.Nothing && length < word.Length)
             {
@@ -270,9 +285,17 @@ internal static class SpecLexer
     private static void Joined(List<SpecToken> tokens)
     {
         int kept = 0;
+        int notes = Notes(tokens);
         for (int i = 0; i < tokens.Count; i++)
         {
             SpecToken token = tokens[i];
+
+            // The mark of a note that the line itself explains: 180\u00B9 (\u00B9 native).
+            if (token.Kind == SpecTokenKind.Sign && token.Glued && SpecFold.SmallFigure(token.Text[0]) is >= 0 and int note && (notes & (1 << note)) != 0 && i > 0 && tokens[i - 1].Kind != SpecTokenKind.Sign)
+            {
+                continue;
+            }
+
             if (token.IsNumber && Divided(tokens, i, kept, out SpecToken fraction))
             {
                 token = fraction;
@@ -327,6 +350,22 @@ internal static class SpecLexer
         }
 
         tokens.RemoveRange(kept, tokens.Count - kept);
+    }
+
+    /// <summary>The raised figures that stand by themselves, before a note.</summary>
+    private static int Notes(List<SpecToken> tokens)
+    {
+        int notes = 0;
+        for (int i = 0; i + 1 < tokens.Count; i++)
+        {
+            bool alone = tokens[i].Kind == SpecTokenKind.Sign && (!tokens[i].Glued || tokens[i - 1].Kind == SpecTokenKind.Sign) && !tokens[i + 1].Glued;
+            if (alone && SpecFold.SmallFigure(tokens[i].Text[0]) is >= 0 and int figure)
+            {
+                notes |= 1 << figure;
+            }
+        }
+
+        return notes;
     }
 
     /// <summary>A numerator, a slash and a power of two, as inches are divided; not two sizes of tyres or speeds.</summary>

@@ -60,6 +60,11 @@ public sealed class SpecLine
             return new(hint, [], [Nothing(hint, text, SpecDoubtKind.Refused, "there are too many words for one line")], Whole(text));
         }
 
+        if (hint is null && SpecParts.Of(items) is { Count: > 1 } parts)
+        {
+            return OfParts(parts, text, vocabulary);
+        }
+
         Slot? slot = hint ?? SlotFinder.Of(items);
         if (slot is null)
         {
@@ -102,6 +107,28 @@ public sealed class SpecLine
     /// <summary>A row that is longer than rows may be.</summary>
     internal static SpecLine TooLong(Slot? slot, string text) =>
         new(slot, [], [new SpecDoubt { Kind = SpecDoubtKind.Refused, Slot = slot, Reason = "the row is too long", Span = new(0, text.Length), Words = text[..200] }], []);
+
+    /// <summary>A line that names several parts, each in clauses of its own: each is read by itself, and a doubt in one is a doubt of the line.</summary>
+    private static SpecLine OfParts(List<SpecPart> parts, ReadOnlySpan<char> text, SpecVocabulary? vocabulary)
+    {
+        ImmutableArray<SpecValue>.Builder values = ImmutableArray.CreateBuilder<SpecValue>();
+        ImmutableArray<SpecDoubt>.Builder doubts = ImmutableArray.CreateBuilder<SpecDoubt>();
+        ImmutableArray<SpecSpan>.Builder left = ImmutableArray.CreateBuilder<SpecSpan>();
+        foreach (SpecPart part in parts)
+        {
+            SpecLine read = Read(part.Slot, text[part.Start..part.End], vocabulary);
+            values.AddRange(read.Values.Select(v => v with { Span = new(v.Span.Start + part.Start, v.Span.Length) }));
+            doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d with { Span = new(d.Span.Start + part.Start, d.Span.Length) }));
+            left.AddRange((read.Values.IsEmpty ? [new SpecSpan(0, part.End - part.Start)] : read.Leftovers).Select(l => new SpecSpan(l.Start + part.Start, l.Length)));
+        }
+
+        if (values.Count == 0 && doubts.Count == 0)
+        {
+            doubts.Add(Nothing(parts[0].Slot, text, SpecDoubtKind.NothingNamed, "no interface is named in it"));
+        }
+
+        return doubts.Count > 0 ? new(parts[0].Slot, [], doubts.ToImmutable(), []) : new(parts[0].Slot, values.ToImmutable(), [], left.ToImmutable());
+    }
 
     private static SpecLine OfField(Slot slot, SpecField field, FieldReading reading, ReadOnlySpan<char> text, int from)
     {
