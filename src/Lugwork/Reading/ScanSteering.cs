@@ -123,7 +123,11 @@ internal sealed partial class LineScan
         bool tapered = Shaped(first, last, "m:tapered");
         bool straight = Shaped(first, last, "m:straight");
         int distinct = sizes.Select(s => s.Size).Distinct(StringComparer.Ordinal).Count();
-        if (distinct == 2 && sizes.Count == 2 && !straight)
+        if (distinct == 1 && Anywhere("m:tapered") is >= 0 and int one && Anywhere("m:straight") is >= 0 and int other)
+        {
+            Several("steererShape", [.. sizes.Select(s => s.Size)], Math.Min(one, other), Math.Max(one, other), "two shapes are named");
+        }
+        else if (distinct == 2 && sizes.Count == 2 && !straight)
         {
             (string a, string b) = string.CompareOrdinal(Order(sizes[0].Size), Order(sizes[1].Size)) < 0 ? (sizes[0].Size, sizes[1].Size) : (sizes[1].Size, sizes[0].Size);
             Take("steererShape", $"tapered {a} to {b}", first, last);

@@ -164,7 +164,7 @@ internal sealed partial class LineScan
     {
         ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel", strict: true);
         // A tyre for use without a tube is mostly a folding one: the words do not exclude each other, and none is the one value.
-        if (!(Anywhere("v:TyreBead=tubeless") >= 0 && Anywhere("v:TyreBead=folding") >= 0))
+        if (!(Anywhere("v:TyreBead=tubeless") >= 0 && Anywhere("v:TyreBead=folding") >= 0 && Anywhere("m:or") < 0 && Anywhere("v:TyreBead=wired") < 0))
         {
             Words("TyreBead", "bead");
         }

@@ -162,11 +162,38 @@ internal sealed class SetAside
             from = first;
         }
 
-        if (Says(from, last) || Any(first, last, "d:kit"))
+        if ((Says(from, last) || Any(first, last, "d:kit")) && IsRightSide(from, last))
         {
             Hide(from, last);
         }
     }
+
+    /// <summary>A shim makes a post or bar thicker, and a bore or clamp smaller. Where it says no figure, or one on the wrong side, the figure before it can be of either: the line stays in doubt.</summary>
+    private bool IsRightSide(int from, int last)
+    {
+        bool thicker = _slot == Slot.Seatpost || _slot == Slot.Handlebar || _slot == Slot.Grips;
+        bool bore = _slot == Slot.Stem || _slot == Slot.SeatClamp || (_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube")) && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
+        if (!thicker && !bore)
+        {
+            return true;
+        }
+
+        int shim = -1;
+        for (int i = from; i <= last; i++)
+        {
+            shim = IsDiameter(i) ? i : shim;
+        }
+
+        int own = -1;
+        for (int i = from - 1; i >= 0 && i >= from - 12 && own < 0; i--)
+        {
+            own = IsDiameter(i) ? i : own;
+        }
+
+        return shim >= 0 && own >= 0 && (thicker ? _items[shim].Value > _items[own].Value : _items[shim].Value < _items[own].Value);
+    }
+
+    private bool IsDiameter(int i) => _items[i] is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: > 18 and < 45 };
 
     private static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
 
