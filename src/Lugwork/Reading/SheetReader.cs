@@ -52,7 +52,11 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
     private Slot? SlotOf(string line)
     {
         int sign = line.AsSpan().IndexOfAny(':', '\t', '=');
-        return (sign > 0 ? SlotFinder.Of(ItemCutter.Cut(line.AsSpan(0, sign), vocabulary)) : null) ?? SlotFinder.Of(ItemCutter.Cut(line, vocabulary));
+        List<SpecItem> items = ItemCutter.Cut(line, vocabulary);
+        Slot? slot = (sign > 0 ? SlotFinder.Of(ItemCutter.Cut(line.AsSpan(0, sign), vocabulary)) : null) ?? SlotFinder.Of(items);
+
+        // "Pedalier" is a word for both: with teeth it is the cranks.
+        return slot == Slot.BottomBracket && items.Exists(i => i.Unit == "teeth") ? Slot.Crankset : slot;
     }
 
     private void ReadLine(SheetLine line, Slot? slot)

@@ -4,7 +4,10 @@ namespace Lugwork.Tests.Reading;
 public sealed class CorpusTests(ITestOutputHelper output)
 {
     /// <summary>Of the hostile lines so many hundredths are read at least; the others are called ambiguous, which is right for a reader that does not guess.</summary>
-    private const int MostlyRead = 75;
+    private const int MostlyRead = 92;
+
+    /// <summary>The same of the third set.</summary>
+    private const int ThirdRead = 97;
 
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
@@ -39,7 +42,7 @@ public sealed class CorpusTests(ITestOutputHelper output)
         SpecCorpus corpus = SpecCorpus.Third.RunLines();
         Told(corpus);
         Assert.Empty(corpus.Wrong);
-        Assert.True(corpus.Read * 100 >= corpus.Readable * MostlyRead, corpus.Note);
+        Assert.True(corpus.Read * 100 >= corpus.Readable * ThirdRead, corpus.Note);
     }
 
     [Fact]
