@@ -41,6 +41,10 @@ public sealed class SpecLineDoubtTests
     [InlineData("seatpost", "30.9 mm not 31.6", "diameter=30.9")]
     [InlineData("frame", "reggisella: non 31,6 ma 27,2", "seatTube=27.2")]
     [InlineData("frame", "kein UDH, Schaltauge M10x1", "hanger=M10x1")]
+    [InlineData("frame", "ab 2021 12x148, vorher 12x142", "rear=R148-12")]
+    [InlineData("rear tyre", "40-622, not 40-584 or 40-559", "size=40-622")]
+    [InlineData("fork", "steerer straight, 1-1/8", "steererShape=straight-1-1/8")]
+    [InlineData("fork", "straight blades, 1-1/8 steerer", "steerer=28.6")]
     [InlineData("front brake lever", "mineral oil only, no DOT", "fluid=mineral-oil")]
     [InlineData("frame", "Rear end 142 x 12, sold w/o axle", "rear=R142-12")]
     public void What_is_denied_is_taken_out(string slot, string text, string values) => Read(slot, text, values);
@@ -49,6 +53,9 @@ public sealed class SpecLineDoubtTests
     [InlineData("frame", "seatpost 27.2 with shim")]
     [InlineData("frame", "rear 12x142, convertible to 135 QR")]
     [InlineData("headset", "ZS44 to EC44 adapter")]
+    [InlineData("handlebar", "31.8 clamp, shim to 25.4")]
+    [InlineData("seatpost", "31.6 (reducer included)")]
+    [InlineData("frame", "seat tube ID 27.2 / OD 31.8 with shim")]
     public void An_adapter_without_a_side_makes_it_ambiguous(string slot, string text) => Unread(slot, text);
 
     [Theory]
