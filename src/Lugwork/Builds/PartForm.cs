@@ -39,6 +39,12 @@ internal sealed class PartField<TPart> : IPartField
     /// <inheritdoc/>
     public Func<FieldValues> Values { get; init; } = static () => FieldValues.Text;
 
+    /// <inheritdoc/>
+    public FieldType? Type => TypeOf();
+
+    /// <summary>Made on demand: a check never pays for it.</summary>
+    public Func<FieldType?> TypeOf { get; init; } = static () => null;
+
     public delegate bool TryRead(TPart part, string text, out TPart read, out int position, out string reason);
 
     public static PartField<TPart> Of<T>(
@@ -54,6 +60,7 @@ internal sealed class PartField<TPart> : IPartField
             Mark = (part, evidence) => with(part, get(part).With(evidence)),
             Evidence = part => get(part).Evidence,
             Codes = part => get(part).ToCandidates(),
+            TypeOf = () => FieldType.Of(where),
             Write = part => sets is null ? get(part).ToString() : "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
             {
