@@ -50,8 +50,7 @@ internal static class ConditionRelations
     public static Relation OfFork { get; } = new Computed(
         "the state of the part and what it and its steerer are made of",
         v => v[0] == PartCondition.Crashed.FitCode && v[2] == FrameMaterial.Carbon.FitCode && v[1] != FrameMaterial.Carbon.FitCode ? new(Verdict.Unsafe, CarbonSteererHit)
-            : v[1] == 0 ? new(Verdict.NeedsMeasuring, NothingSaid)
-            : Cell(PartDuty.Safety, v[0], v[1]),
+            : Cell(PartDuty.Safety, v[0], v[1], v[1] == 0),
         [],
         [Sources.ReuseInspection, Sources.UsedBicycle, Sources.CarbonCrashManual, Sources.CarbonFrameManual]);
 
@@ -62,7 +61,14 @@ internal static class ConditionRelations
     private static Computed Plain(PartDuty duty) => new Computed("the state of the part", v => Cell(duty, v[0], 0), [], [Sources.ReuseInspection, Sources.UsedBicycle]);
 
     private static Computed Material(PartDuty duty) =>
-        new Computed("the state of the part and what it is made of", v => v[1] == 0 ? new(Verdict.NeedsMeasuring, NothingSaid) : Cell(duty, v[0], v[1]), [], [Sources.ReuseInspection, Sources.UsedBicycle, Sources.CarbonCrashManual, Sources.CarbonFrameManual, Sources.AlloyBarsAfterFall]);
+        new Computed("the state of the part and what it is made of", v => Cell(duty, v[0], v[1], v[1] == 0), [], [Sources.ReuseInspection, Sources.UsedBicycle, Sources.CarbonCrashManual, Sources.CarbonFrameManual, Sources.AlloyBarsAfterFall]);
+
+    /// <summary>A part that is said to be of no material never fits, and a damaged one is no better for it.</summary>
+    private static Outcome Cell(PartDuty duty, long condition, long material, bool isOfNothing)
+    {
+        Outcome cell = Cell(duty, condition, material);
+        return isOfNothing && cell.Verdict < Verdict.NeedsMeasuring ? new(Verdict.NeedsMeasuring, NothingSaid) : cell;
+    }
 
     private static Outcome Cell(PartDuty duty, long condition, long material)
     {

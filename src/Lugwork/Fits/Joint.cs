@@ -48,7 +48,9 @@ public sealed class Joint
 {
     internal const int MostInputs = 8;
     private const int Looks = 48;
-    private const int MostTold = 20_000;
+
+    /// <summary>The largest field that is gone through whole when it is told.</summary>
+    internal const int MostTold = 20_000;
 
     internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
     {

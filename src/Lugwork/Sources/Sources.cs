@@ -930,7 +930,7 @@ public static class Sources
     public static Source UsedBicycle { get; } = new("USED-BICYCLE", SourceKind.Press, Confidence.Medium, "Tips for buying used road bikes, part 2: how to inspect a used bike before you buy", "roadbikerider.com", "undated", "www.roadbikerider.com/tips-for-buying-used-road-bikes-part-2-how-to-inspect-a-used-bike-before-you-buy/");
 
     /// <summary>Operation manual, carbon fiber composite.</summary>
-    public static Source CarbonCrashManual { get; } = new("CARBON-CRASH-MANUAL", SourceKind.MakerDocument, Confidence.Medium, "Operation Manual, chapter 1: Guide to Safe On-and-Off Road Operation (carbon fiber composite)", "Gary Fisher", "undated", "38.142.81.21:8001/manual/gary-fisher/bicycle/operation-manual-english/page-10.html");
+    public static Source CarbonCrashManual { get; } = new("CARBON-CRASH-MANUAL", SourceKind.MakerDocument, Confidence.Low, "Operation Manual, chapter 1: Guide to Safe On-and-Off Road Operation (carbon fiber composite)", "Gary Fisher", "undated", "38.142.81.21:8001/manual/gary-fisher/bicycle/operation-manual-english/page-10.html");
 
     /// <summary>Inspection and crash damage of carbon frames and forks.</summary>
     public static Source CarbonFrameManual { get; } = new("CARBON-FRAME-MANUAL", SourceKind.MakerDocument, Confidence.Medium, "Inspection & Crash Damage Of Carbon Frames/Forks (owner's manual supplement)", "Cannondale", "2012-2016", "manuzoid.com/manuals/RPE11-Cannondale%20Scalpel%2029%202012-2016%20Owner's%20Manual");
