@@ -72,7 +72,10 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     /// a lever wherever a brake is that one works, and neither beside a brake inside the hub, save the lever of a drum or roller brake. A shifter goes with a derailleur or a hub gear, a shock with rear suspension;
     /// what is optional, such as nuts, a front derailleur or a chain guide, is never required.
     /// </summary>
-    internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? front, Wheel? rear)
+    internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? front, Wheel? rear) => Missing(frame, fork, front, rear, _ => true);
+
+    /// <summary>Those of the required slots of which a question says yes; nothing else is allocated.</summary>
+    internal static ImmutableArray<Slot> Missing(Frame frame, Fork? fork, Wheel? front, Wheel? rear, Func<Slot, bool> isMissing)
     {
         bool geared = frame.Kind.State != KnownState.Value || frame.Kind.Value.IsGeared;
         bool derailleur = geared && !HasOneSprocket(rear);
@@ -80,24 +83,30 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
         Brake atFront = fork is null
             ? BrakeAt(frame.RearBrakeMount, frame.RearBosses, frame.RearBrakeHole, front)
             : BrakeAt(fork.FrontBrakeMount, fork.FrontBosses, fork.FrontBrakeHole, front);
-        return
-        [
-            .. Slot.All
-                .Where(slot => !slot.IsOptional)
-                .Where(slot => slot != Slot.Cassette || geared)
-                .Where(slot => slot != Slot.RearDerailleur || derailleur)
-                .Where(slot => slot != Slot.Shifter || derailleur || (geared && HasHubGear(rear)))
-                .Where(slot => slot != Slot.Shock || HasRearSuspension(frame))
-                .Where(slot => (slot != Slot.RearRotor && slot != Slot.RearBrake) || atRear == Brake.Disc)
-                .Where(slot => (slot != Slot.FrontRotor && slot != Slot.FrontBrake) || atFront == Brake.Disc)
-                .Where(slot => slot != Slot.RearRimBrake || atRear == Brake.Rim)
-                .Where(slot => slot != Slot.FrontRimBrake || atFront == Brake.Rim)
-                .Where(slot => slot != Slot.RearLever || atRear is Brake.Disc or Brake.Rim or Brake.InHub)
-                .Where(slot => slot != Slot.FrontLever || atFront is Brake.Disc or Brake.Rim or Brake.InHub)
-                .Where(slot => slot != Slot.RearAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
-                .Where(slot => slot != Slot.FrontAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
-                .Where(slot => slot != Slot.SeatClamp || frame.SeatTubeOutside.State != KnownState.None),
-        ];
+        ImmutableArray<Slot>.Builder? found = null;
+        foreach (Slot slot in Slot.All)
+        {
+            bool required = !slot.IsOptional
+                && (slot != Slot.Cassette || geared)
+                && (slot != Slot.RearDerailleur || derailleur)
+                && (slot != Slot.Shifter || derailleur || (geared && HasHubGear(rear)))
+                && (slot != Slot.Shock || HasRearSuspension(frame))
+                && ((slot != Slot.RearRotor && slot != Slot.RearBrake) || atRear == Brake.Disc)
+                && ((slot != Slot.FrontRotor && slot != Slot.FrontBrake) || atFront == Brake.Disc)
+                && (slot != Slot.RearRimBrake || atRear == Brake.Rim)
+                && (slot != Slot.FrontRimBrake || atFront == Brake.Rim)
+                && (slot != Slot.RearLever || atRear is Brake.Disc or Brake.Rim or Brake.InHub)
+                && (slot != Slot.FrontLever || atFront is Brake.Disc or Brake.Rim or Brake.InHub)
+                && (slot != Slot.RearAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
+                && (slot != Slot.FrontAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
+                && (slot != Slot.SeatClamp || frame.SeatTubeOutside.State != KnownState.None);
+            if (required && isMissing(slot))
+            {
+                (found ??= ImmutableArray.CreateBuilder<Slot>()).Add(slot);
+            }
+        }
+
+        return found?.ToImmutable() ?? [];
     }
 
     private enum Brake

@@ -108,7 +108,7 @@ public sealed partial class Build : IParts
     {
         Fit[] fits = new Fit[_blank.Length];
         Judge(fits);
-        ImmutableArray<Slot> missing = [.. BicycleKind.Required(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel).Where(s => this[s] is null)];
+        ImmutableArray<Slot> missing = BicycleKind.Missing(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel, s => this[s] is null);
         return new FitReport(this, ImmutableCollectionsMarshal.AsImmutableArray(fits), missing);
     }
 
