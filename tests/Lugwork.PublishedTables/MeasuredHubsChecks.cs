@@ -61,7 +61,7 @@ public sealed class MeasuredHubsChecks
     [Theory]
     [InlineData("100", "12", "", "F100-12", EndCapForum)]
     [InlineData("100", "15", "", "F100-15", AxleGuide)]
-    [InlineData("100", "", "19", "F100-12 F100-QR9 F100-TB9 F100-N", EndCapForum)]
+    [InlineData("100", "", "19", "F100-12 F100-QR9 F100-TB9 F100-N9 F100-N-5/16 F100-N-3/8", EndCapForum)]
     [InlineData("100", "15", "21", "F100-15", EndCapForum)]
     [InlineData("110", "15", "21", "F110-15B", EndCaps)]
     [InlineData("110", "15", "31", "F110-15B-31", EndCaps)]

@@ -63,6 +63,9 @@ internal sealed class SameKey : Relation
         init => _offered = value;
     }
 
+    /// <summary>Keys that are the common name of several others: they are judged as any of those.</summary>
+    public ImmutableArray<CommonName> Names { get; init; } = [];
+
     public override Outcome Judge(ReadOnlySpan<long> values)
     {
         long seat = values[_seat];
@@ -72,6 +75,38 @@ internal sealed class SameKey : Relation
             return new(Verdict.DoesNotFit, Reasons.NothingToMate);
         }
 
+        ReadOnlySpan<long> seats = Sizes(seat, new ReadOnlySpan<long>(in seat));
+        ReadOnlySpan<long> parts = Sizes(part, new ReadOnlySpan<long>(in part));
+        Outcome first = Judged(seats[0], parts[0], values);
+        foreach (long one in seats)
+        {
+            foreach (long other in parts)
+            {
+                if (Judged(one, other, values).Verdict != first.Verdict)
+                {
+                    return new(Verdict.NeedsMeasuring, seat == part ? Reasons.LooseName : Reasons.NameOfSeveral);
+                }
+            }
+        }
+
+        return first;
+    }
+
+    private ReadOnlySpan<long> Sizes(long key, ReadOnlySpan<long> itself)
+    {
+        foreach (CommonName name in Names)
+        {
+            if (name.Key == key)
+            {
+                return name.Sizes;
+            }
+        }
+
+        return itself;
+    }
+
+    private Outcome Judged(long seat, long part, ReadOnlySpan<long> values)
+    {
         if (seat == part)
         {
             return IsLoose(seat) ? new(Verdict.NeedsMeasuring, Reasons.LooseName) : new(Verdict.Fits, _same);
@@ -137,6 +172,11 @@ internal sealed class SameKey : Relation
             ? bridge.Result
             : bridge.Otherwise;
 }
+
+/// <summary>A key that the trade says for several others.</summary>
+/// <param name="Key">The common one.</param>
+/// <param name="Sizes">Those that it can be.</param>
+internal readonly record struct CommonName(long Key, long[] Sizes);
 
 /// <summary>A table with a cell for every pair; no silent blanks. A side that has none of it does not mate.</summary>
 internal sealed class Matrix(int row, int column, Func<long, long, Outcome> cell, ImmutableArray<Bridge> bridges, ImmutableArray<Source> sources) : Relation
@@ -273,6 +313,8 @@ internal static class Reasons
     public static Reason FrameSpecific { get; } = new("frame-specific", "only the frame maker's own part goes here.");
 
     public static Reason NotCovered { get; } = new("not-covered", "this family is outside the library; ask its maker.");
+
+    public static Reason NameOfSeveral { get; } = new("name-of-several", "{1} or {0} is a name for several sizes, of which some mate here and some do not: measure the axle and the slot.");
 
     public static Reason LooseName { get; } = new("loose-name", "{1} and {0} share a name that stands for several things: compare axle, offset or holes on the parts, or ask the maker.");
 

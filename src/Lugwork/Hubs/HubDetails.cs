@@ -22,13 +22,16 @@ internal sealed record HubDetails(string Family, ImmutableArray<A> Held, Immutab
 
     private static HubDetails[] Make()
     {
-        HubDetails[] rows = new HubDetails[47];
+        HubDetails[] rows = new HubDetails[50];
         rows[1] = new("F70", [A.Nuts, A.QuickRelease], [P.None]);
         rows[2] = new("F74", [A.Nuts, A.QuickRelease], [P.None]);
         rows[3] = new("F9x", [A.Nuts], [P.None], TellsApart: "seen from 90 to 96 mm");
         rows[4] = new("F100", [A.QuickRelease], [P.Front100], TellsApart: "hollow axle with a 5 mm skewer");
         rows[5] = new("F100", [A.ThruBolt], [P.Front100], TellsApart: "a 9 mm bolt through the hub, in the open slots of a QR fork");
         rows[6] = new("F100N", [A.Nuts], [P.None, P.Front100], TellsApart: "solid axle with nuts");
+        rows[47] = new("F100N", [A.Nuts], [P.None, P.Front100], TellsApart: "solid 9 mm axle with nuts");
+        rows[48] = new("F100N", [A.Nuts], [P.None, P.Front100], TellsApart: "solid 5/16 in axle with nuts");
+        rows[49] = new("F100N", [A.Nuts], [P.None, P.Front100], TellsApart: "solid 3/8 in axle with nuts");
         rows[7] = new("F100", [A.ThruAxle], [P.Front100], null, 19_000, Sources.EndCapForum, "closed ends, 12 mm axle, 19 mm end caps");
         rows[8] = new("F100", [A.ThruAxle], [P.Front100], null, 21_000, Sources.EndCapForum, "closed ends, 15 mm axle, 21 mm end caps");
         rows[9] = new("F110B", [A.ThruAxle], [P.FrontBoost], null, 21_000, Sources.EndCapPage, "21 mm end caps");

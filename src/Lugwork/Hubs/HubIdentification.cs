@@ -27,7 +27,8 @@ internal static class HubIdentification
         foreach (HubStandard standard in HubStandard.All)
         {
             // A maker's own fork end has no dimensions: the fork shows what it is.
-            if (standard.OldMicrometres == 0 || (rear is { } asked && asked != standard.IsRear))
+            // Nor has a name that stands for several axles any but theirs.
+            if (standard.OldMicrometres == 0 || !standard.Sizes.IsEmpty || (rear is { } asked && asked != standard.IsRear))
             {
                 continue;
             }

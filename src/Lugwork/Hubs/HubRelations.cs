@@ -88,11 +88,22 @@ internal static class HubRelations
         Spaced("R130", "R135-QR", Verdict.NeedsMeasuring, "2.5 mm spacers a side, if the axle is threaded and long enough, and the rim re-dished", 2_500, Sources.FreehubLengths, Sources.WheelAdvice),
         Spaced("R120", "R130", Verdict.NeedsMeasuring, "5 mm spacers a side, if the axle is long enough; the track chainline must match the crank", 5_000, Sources.SingleChainline, Sources.WheelAdvice),
 
+        Thinner("R120-3/8", "R120"),
+
         // BMX: a thin axle can be centred in wide slots, a thick one does not enter narrow ones.
         Row("R110-3/8", "R110-14", BridgeKind.Adapter, Verdict.NeedsPart, "stepped washers that centre a 3/8 in axle in 14 mm slots", Sources.CommonPractice),
 
         // Front.
         .. OpenSlots("F100-TB9", "F100-QR9", Sources.AxleStandardsBlog),
+        .. OpenSlots("F100-N9", "F100-QR9", Sources.CommonPractice),
+        .. OpenSlots("F100-N9", "F100-TB9", Sources.CommonPractice),
+        Thinner("F100-QR9", "F100-N-3/8"),
+        Thinner("F100-TB9", "F100-N-3/8"),
+        Thinner("F100-N9", "F100-N-3/8"),
+        Thinner("F100-N-5/16", "F100-QR9"),
+        Thinner("F100-N-5/16", "F100-TB9"),
+        Thinner("F100-N-5/16", "F100-N9"),
+        Thinner("F100-N-5/16", "F100-N-3/8"),
         Caps("F100-QR9", "F100-12", 0, true, Sources.HubStandards),
         Caps("F100-QR9", "F100-15", 0, true, Sources.AxleGuide, Sources.HubStandards),
         Caps("F100-TB9", "F100-12", 0, true, Sources.HubStandards),
@@ -114,7 +125,10 @@ internal static class HubRelations
     /// <summary>Inputs: frame end, hub, hub ends, frame material.</summary>
     public static Relation InFrame { get; } = new SameKey(
         0, 1, Same, Apart, Table,
-        HubStandard.Named("F-OWN").FitCode, HubStandard.Named("F091-096").FitCode, HubStandard.Named("F100-N").FitCode, HubStandard.Named("F135-QR").FitCode, HubStandard.Named("R140-145t").FitCode);
+        HubStandard.Named("F-OWN").FitCode, HubStandard.Named("F091-096").FitCode, HubStandard.Named("F135-QR").FitCode, HubStandard.Named("R140-145t").FitCode)
+    {
+        Names = [new(HubStandard.Named("F100-N").FitCode, [.. HubStandard.Named("F100-N").Sizes.Select(h => h.FitCode)])],
+    };
 
     private static readonly long Boost15 = HubStandard.Named("F110-15B").FitCode;
 
@@ -151,9 +165,13 @@ internal static class HubRelations
 
     private static ImmutableArray<Bridge> OpenSlots(string one, string other, Source source) =>
     [
-        Row(one, other, BridgeKind.MadeForBoth, Verdict.Fits, "none: both axles sit in the same open slots", source),
-        Row(other, one, BridgeKind.MadeForBoth, Verdict.Fits, "none: both axles sit in the same open slots", source),
+        Row(one, other, BridgeKind.MadeForBoth, Verdict.Fits, "nothing between: both axles sit in the same open slots", source),
+        Row(other, one, BridgeKind.MadeForBoth, Verdict.Fits, "nothing between: both axles sit in the same open slots", source),
     ];
+
+    /// <summary>An axle in open slots that are cut for a thicker one. The other way round, a thick axle does not enter: no row.</summary>
+    private static Bridge Thinner(string axle, string slots) =>
+        Row(axle, slots, BridgeKind.MadeForBoth, Verdict.NeedsMeasuring, "nothing between, where the nuts bear fully on both ends and the wheel stands straight: the axle is thinner than the slots", Sources.CommonPractice) with { Caution = Cautions.Axle };
 
     private static Bridge Made(string from, string to, string what, params ImmutableArray<Source> sources) =>
         Row(from, to, BridgeKind.MadeForBoth, Verdict.Fits, what, sources) with { Chains = true };

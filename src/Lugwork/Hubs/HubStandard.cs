@@ -29,6 +29,9 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
         new(4, "F100-QR9", "100 mm QR", false, 100000, 100000, [9000], "", Sources.AxleGuide, "100 QR", "QR 100"),
         new(5, "F100-TB9", "9 x 100, 9 mm thru-bolt in open QR slots", false, 100000, 100000, [9000], "", Sources.AxleStandardsBlog, "9 mm thru-bolt"),
         new(6, "F100-N", "9, 5/16 in or 3/8 in x 100, nutted", false, 100000, 100000, [9000, 7940, 9530], "", Sources.AxleNut),
+        new(47, "F100-N9", "9 x 100, nutted", false, 100000, 100000, [9000], "", Sources.AxleNut),
+        new(48, "F100-N-5/16", "5/16 in x 100, nutted", false, 100000, 100000, [7940], "", Sources.AxleNut),
+        new(49, "F100-N-3/8", "3/8 in x 100, nutted", false, 100000, 100000, [9530], "", Sources.AxleNut),
         new(7, "F100-12", "12x100 thru-axle", false, 100000, 0, [12000], "", Sources.HubStandards),
         new(8, "F100-15", "15x100 thru-axle", false, 100000, 0, [15000], "", Sources.AxleGuide),
         new(9, "F110-15B", "15x110 thru-axle, Boost", false, 110000, 0, [15000], "", Sources.AxleGuide, "Boost 110", "110 Boost", "Boost 15x110", "15x110 Boost"),
@@ -145,6 +148,12 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
         return new(once.ToImmutable(), once.Count > 1 ? found.Next : "");
     }
 
+    /// <summary>The standards that this one is the common name of; empty for nearly all.</summary>
+    internal ImmutableArray<HubStandard> Sizes => FitKey == "F100-N" ? [Named("F100-N9"), Named("F100-N-5/16"), Named("F100-N-3/8")] : [];
+
+    /// <summary>One of several standards that go by one name where nobody states the axle.</summary>
+    internal bool IsASizeOfAName => FitKey.StartsWith("F100-N", StringComparison.Ordinal) && FitKey != "F100-N";
+
     internal int OldMicrometres => _old;
 
     internal int GapMicrometres => _gap;
@@ -213,6 +222,7 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
                 "QR" or "QUICKRELEASE" or "QUICK" or "RELEASE" or "SKEWER" => TradeName.Contains("QR", StringComparison.Ordinal),
                 "THRU" or "AXLE" or "TA" or "THROUGH" => TradeName.Contains("thru-axle", StringComparison.Ordinal),
                 "BOOST" => TradeName.Contains("Boost", StringComparison.Ordinal) && !TradeName.Contains("pre-Boost", StringComparison.Ordinal) || this == Named("R141-QR"),
+                "NUTTED" or "SOLID" or "NUTS" when !IsRear => TradeName.Contains("nutted", StringComparison.Ordinal),
                 "NUTTED" or "SOLID" or "NUTS" or "BOLT" or "BOLTED" or "BOLT-ON" => TradeName.Contains("nutted", StringComparison.Ordinal)
                     || TradeName.Contains("bolt", StringComparison.Ordinal) || TradeName.Contains("QR", StringComparison.Ordinal),
                 "FRONT" => !IsRear,

@@ -86,12 +86,14 @@ internal static class HubText
 
     private static Reading<HubStandard> Match(long axle, long old, List<string> words)
     {
+        // One name stands for several axles: with a thickness it is one of them, without it is the name.
         // The trade calls a 10 mm rear quick-release axle by the 9 mm of its front fellow; the front fat hub has both.
         bool nineRear = Math.Abs(axle - (9 * Nanometres.PerMillimetre)) <= Tolerance && old == 135 * Nanometres.PerMillimetre;
         ImmutableArray<HubStandard> found =
         [
             .. HubStandard.All.Where(h => h.OldMicrometres * 1_000L == old
                 && (axle == 0 || h.Axles.Any(a => Math.Abs((a * 1_000L) - axle) <= Tolerance) || (nineRear && h.FitKey == "R135-QR"))
+                && (axle == 0 ? !h.IsASizeOfAName : h.Sizes.IsEmpty)
                 && h.Answers(words)),
         ];
         return found.Length switch

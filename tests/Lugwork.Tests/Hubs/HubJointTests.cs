@@ -1,3 +1,4 @@
+using Lugwork.Hubs;
 using static Lugwork.Tests.Builds.Bench;
 
 namespace Lugwork.Tests.Hubs;
@@ -22,6 +23,40 @@ public sealed class HubJointTests
         Assert.Equal(expected, Judge("rear-axle-nut-on-hub-axle", "material steel", (Slot.RearWheel, Wheel.Read($"axleThread {axle}")), (Slot.RearNuts, AxleNuts.Read("thread " + nut))).Verdict);
         Assert.Equal(expected, Judge("front-axle-nut-on-hub-axle", "material steel", (Slot.FrontWheel, Wheel.Read($"axleThread {axle}")), (Slot.FrontNuts, AxleNuts.Read("thread " + nut))).Verdict);
     }
+
+    // Both axles of 9 mm stand in the slots of a quick release, a thinner one may, a thicker one does not enter: common practice, no source.
+    [Theory]
+    [InlineData("F100-N9", "F100-N9", Verdict.Fits)]
+    [InlineData("F100-QR9", "F100-N9", Verdict.Fits)]
+    [InlineData("F100-N9", "F100-QR9", Verdict.Fits)]
+    [InlineData("F100-TB9", "F100-N9", Verdict.Fits)]
+    [InlineData("F100-N-3/8", "F100-N9", Verdict.NeedsMeasuring)]
+    [InlineData("F100-N9", "F100-N-5/16", Verdict.NeedsMeasuring)]
+    [InlineData("F100-N9", "F100-N-3/8", Verdict.DoesNotFit)]
+    [InlineData("F100-QR9", "F100-N-3/8", Verdict.DoesNotFit)]
+    [InlineData("F100-N-5/16", "F100-N9", Verdict.DoesNotFit)]
+    [InlineData("F100-N", "F100-N9", Verdict.NeedsMeasuring)]
+    [InlineData("F100-N-3/8", "F100-N", Verdict.NeedsMeasuring)]
+    [InlineData("F100-N", "F100-N", Verdict.NeedsMeasuring)]
+    [InlineData("F100-QR9", "F100-N", Verdict.NeedsMeasuring)]
+    [InlineData("F100-12", "F100-N", Verdict.DoesNotFit)]
+    [InlineData("F100-N", "F100-12", Verdict.DoesNotFit)]
+    [InlineData("unknown", "F100-N9", Verdict.NeedsMeasuring)]
+    public void Nutted_front_axles_are_told_by_their_thickness(string end, string hub, Verdict expected) =>
+        Assert.Equal(expected, Judge("front-wheel-in-fork", "material steel", (Slot.Fork, Fork.Read($"front {end}")), (Slot.FrontWheel, Wheel.Read($"hub {hub}; ends fixed"))).Verdict);
+
+    [Theory]
+    [InlineData("R120", "R120-3/8", Verdict.NeedsMeasuring)]
+    [InlineData("R120-3/8", "R120", Verdict.DoesNotFit)]
+    public void A_thin_track_axle_may_stand_in_wider_slots(string end, string hub, Verdict expected) =>
+        Assert.Equal(expected, Judge("rear-wheel-in-frame", $"material steel; rear {end}", (Slot.RearWheel, Wheel.Read($"hub {hub}; ends fixed"))).Verdict);
+
+    [Theory]
+    [InlineData("9x100 nutted", "F100-N9")]
+    [InlineData("5/16 in x 100, nutted", "F100-N-5/16")]
+    [InlineData("3/8 in x 100, nutted", "F100-N-3/8")]
+    [InlineData("100 mm nutted", "F100-N")]
+    public void A_nutted_axle_is_read_by_its_thickness(string text, string key) => Assert.Equal(key, HubStandard.Parse(text, null).FitKey);
 
     [Theory]
     [InlineData("12x142", "163", "163", Verdict.Fits)]
