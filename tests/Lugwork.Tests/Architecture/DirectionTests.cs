@@ -53,8 +53,9 @@ public sealed class DirectionTests
     {
         "Measures" or "Sources" => false,
         "Fits" => other is "Measures" or "Sources",
-        "Builds" => other is not "Geometry",
-        "Geometry" => true,
+        "Builds" => other is not ("Geometry" or "Workshop"),
+        "Geometry" => other is not "Workshop",
+        "Workshop" => true,
         _ => other is "Measures" or "Sources" or "Fits" && Areas.Contains(folder),
     };
 

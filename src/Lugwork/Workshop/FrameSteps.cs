@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using Lugwork.Hubs;
+
+namespace Lugwork;
+
+/// <summary>Looking, measuring, and what is done to the bare frame.</summary>
+internal static class FrameSteps
+{
+    private static readonly WorkPrerequisite Looked = new("inspect-parts", "a cracked or worn part is not worth the work that follows");
+
+    private static readonly WorkPrerequisite Measured = new("measure-interfaces", "what is cut or pressed cannot be put back");
+
+    public static ImmutableArray<StepRule> All { get; } =
+    [
+        new()
+        {
+            Id = "inspect-parts", Title = "Inspect frame and every part", Stage = WorkStage.Inspection, Needed = _ => true, Uses = [.. Slot.All.Where(s => s != Slot.Rider)],
+            Does = b =>
+            [
+                "Lay out every part and tick it off against the build.",
+                "Clean and look over the frame under a bright light: cracks, dents, bent ends, torn threads.",
+                b.HasAny(Slot.FrontWheel, Slot.RearWheel) ? "Spin each wheel by hand; feel spokes and bearings." : null,
+                "Look over each reused part; replace worn chains, pads, cables and tyres.",
+            ],
+            Tools = _ => [Kit.Light, Kit.Caliper],
+            Checks = _ => ["No crack, dent or bend in frame, fork, bar, stem, post or crank.", "Every part of the list is there.", "Every maker's instruction sheet is at hand."],
+            Skill = WorkSkill.Practised, Time = WorkTime.Hour,
+        },
+        new()
+        {
+            Id = "measure-interfaces", Title = "Measure and write down each interface", Stage = WorkStage.Inspection, Needed = _ => true, Uses = [Slot.Frame, Slot.Fork], After = [Looked],
+            Does = _ =>
+            [
+                "Measure each bore at two angles, since few are round, and take the mean.",
+                "Count the pitch of each thread with a gauge before anything is screwed in.",
+                "Write down what the list below asks for.",
+            ],
+            Tools = _ => [Kit.Caliper, new("thread-gauge", "thread gauge")],
+            Figures = FrameFigures.Asked,
+            Skill = WorkSkill.Practised, Time = WorkTime.Hour,
+        },
+        new()
+        {
+            Id = "prepare-head-tube", Title = "Ream and face the head tube", Stage = WorkStage.Preparation, Needed = b => b.Has(Slot.Headset) && b.HasPressedCup(), Uses = [Slot.Frame, Slot.Headset], After = [Looked, Measured],
+            Does = b => b.IsCarbonFrame()
+                ? ["Clean paint and resin out of the seats by hand.", "Do not ream or face carbon; ask the frame maker where a seat is out of size."]
+                : ["Measure the bores against the cups.", "Ream and face the ends where paint, weld or size asks for it.", "Clean out every chip."],
+            Tools = b => [Kit.Caliper, b.IsCarbonFrame() ? null : Kit.FacingSet],
+            Figures = r => [SteeringFigures.Cup(r.Build, true), SteeringFigures.Cup(r.Build, false)],
+            Checks = _ => ["The bores are in the range of the cups.", "The ends are square: parallel to 0.075 mm by one headset maker.", "No paint in the seats."],
+            Cautions = _ => [Lugwork.Cautions.PressFitCare],
+            Skill = WorkSkill.Mechanic, Time = WorkTime.Hour,
+            Shop = b => b.IsCarbonFrame() ? null : new(true, "reaming and facing take cutters that a home workshop does not have"),
+        },
+        new()
+        {
+            Id = "prepare-shell", Title = "Prepare the bottom-bracket shell", Stage = WorkStage.Preparation, Needed = b => b.HasAny(Slot.BottomBracket, Slot.ShellAdapter), Uses = [Slot.Frame, Slot.BottomBracket], After = [Looked, Measured],
+            Does = b => b.IsShellThreaded() switch
+            {
+                true => ["Count pitch and hand of both threads.", "Turn a cup in by hand; where it binds, have the threads chased.", b.IsCarbonFrame() ? "Do not face a metal insert that is bonded into carbon without the frame maker's word." : "Have the faces cut square where outboard cups bear on them."],
+                false => ["Measure the bore at both ends and at two angles.", "Clean paint and resin out of the bore by hand; never cut carbon."],
+                _ => ["Find out whether the shell is threaded or pressed before anything is bought for it.", "Measure bore and width."],
+            },
+            Tools = b => [Kit.Caliper, b.IsShellThreaded() == true ? Kit.Taps : null],
+            Figures = r => [ShellFigures.Bore(r.Build), ShellFigures.Thread(r.Build)],
+            Checks = b => ["The width of the shell is that of the bottom bracket.", b.IsShellThreaded() == false ? "The bore is in the range of its family." : "Cups start by hand on both sides."],
+            Cautions = b => [b.IsShellThreaded() == false ? Lugwork.Cautions.WornBore : Lugwork.Cautions.ShellThreads],
+            Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
+            Shop = b => b.IsShellThreaded() == true ? new(false, "chasing and facing take a shop's cutters; needed only where a cup binds or the faces are not square") : null,
+        },
+        new()
+        {
+            Id = "align-hanger", Title = "Check and align the derailleur hanger", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur), Uses = [Slot.Frame, Slot.RearWheel],
+            After = [Looked, new("fit-rear-wheel", "the gauge is read against the rim of a wheel that sits in the frame")],
+            Does = b =>
+            [
+                "Screw the hanger on tight.",
+                "Check it against the rim with a gauge, at four places round the wheel.",
+                b.Frame.Material.Is(FrameMaterial.Carbon) ? "Bend only a replaceable hanger, and off the frame if it is soft." : "Bend it true in small steps; replace one that was bent far.",
+            ],
+            Tools = _ => [Kit.HangerGauge, Kit.HexKeys],
+            Torques = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? TorqueTable.DriveTorques.UniversalHanger : TorqueTable.DriveTorques.HangerBolts],
+            Checks = _ => ["The hanger is parallel to the wheel at all four places."],
+            Skill = WorkSkill.Mechanic, Time = WorkTime.QuarterHour,
+            Shop = _ => new(true, "it takes an alignment gauge"),
+        },
+    ];
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Lugwork.Drivetrain;
+
+namespace Lugwork;
+
+/// <summary>Derailleurs, chain and shift lines.</summary>
+internal static class ShiftSteps
+{
+    public static ImmutableArray<StepRule> All { get; } =
+    [
+        new()
+        {
+            Id = "fit-rear-derailleur", Title = "Fit the rear derailleur", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur), Uses = [Slot.Frame, Slot.RearDerailleur],
+            Joints = ["derailleur-on-hanger", "derailleur-capacity", "largest-sprocket-of-derailleur", "smallest-sprocket-of-derailleur"],
+            After = [new("align-hanger", "a derailleur on a bent hanger cannot be set"), new("fit-rear-wheel", "it is set under the sprockets that are in")],
+            Does = _ => ["Grease the bolt.", "Screw the derailleur on, its stop behind the hanger's tab, and tighten it to the maker's torque."], Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
+            Torques = _ => [TorqueTable.DriveTorques.RearDerailleur], Checks = _ => ["It swings freely on its bolt."], Cautions = _ => [Lugwork.Cautions.ChainTooShort], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = "fit-front-derailleur", Title = "Fit the front derailleur", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.FrontDerailleur), Uses = [Slot.Frame, Slot.Crankset, Slot.FrontDerailleur],
+            Joints = ["front-derailleur-on-frame", "front-derailleur-with-crank", "front-difference"],
+            After = [new("fit-crankset", "height and angle are set against the large ring")],
+            Does = _ => ["Put it on loose; set cage and ring parallel, at the height that its maker names.", "Tighten it to the maker's torque."], Tools = _ => [Kit.HexKeys, Kit.TorqueWrench],
+            Torques = b => b.As<FrontDerailleur>(Slot.FrontDerailleur)!.Mount is { State: KnownState.Value } mount
+                ? [mount.Value == FrontDerailleurMount.BrazeOn ? TorqueTable.DriveTorques.FrontBrazeOn : mount.Value.Tube is not null ? TorqueTable.DriveTorques.FrontBand : null] : [TorqueTable.DriveTorques.FrontBand, TorqueTable.DriveTorques.FrontBrazeOn],
+            Checks = _ => ["The cage clears ring and arm in its whole travel."], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "fit-chain", Title = "Size and join the chain", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Chain), Uses = [Slot.Frame, Slot.Crankset, Slot.Cassette, Slot.RearDerailleur, Slot.Chain],
+            Joints = ["chain-on-cassette", "chain-on-rings", "chain-on-chainring", "chain-through-derailleur", "belt-through-rear-triangle", "chain-reaches", "chain-taken-up"],
+            After = [new("fit-crankset", "the chain is laid round the rings"), new("fit-rear-wheel", "the chain is laid round the sprockets"), new("fit-rear-derailleur", "the chain is led through its cage"), new("fit-front-derailleur", "the chain is led through its cage"), new("fit-shock", "a chain is sized where the rear travel makes it longest")],
+            Does = b => b.IsBelt()
+                ? ["Open the rear triangle as its maker says.", "Lay the belt in without a bend or twist.", "Set line and tension to the belt maker's figures."]
+                : ["Lay the chain round the largest ring and the largest sprocket, as the derailleur's maker says.", "Compare with the figure below; keep it long if unsure.", "Join it with a new pin or quick link of this chain, arrow as marked."],
+            Tools = b => [b.IsBelt() ? new("belt-gauge", "belt tension gauge", true) : new("chain-tool", "chain tool, and pliers for quick links")],
+            Supplies = b => [b.IsBelt() ? null : Kit.ChainLube], Figures = r => DriveFigures.Chain(r.Build),
+            Checks = b => b.IsBelt() ? ["The belt runs in the middle of both pulleys when turned both ways."] : ["On the largest ring and sprocket it is not stretched; on the smallest it does not hang slack.", "With rear suspension it reaches through the whole travel."],
+            Cautions = b => [b.IsBelt() ? Lugwork.Cautions.BeltCare : Lugwork.Cautions.ChainOff, b.IsBelt() ? null : Lugwork.Cautions.ChainTooShort], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "connect-shifters", Title = "Join the shifters", Stage = WorkStage.Drivetrain, Needed = b => b.HasAny(Slot.Shifter, Slot.FrontShifter), Uses = [Slot.Shifter, Slot.FrontShifter, Slot.RearDerailleur, Slot.FrontDerailleur],
+            Joints = ["shifter-with-derailleur", "shifter-with-cassette", "front-shifter-with-front-derailleur"],
+            After = [new("fit-controls", "the line is measured to the shifter in its place"), new("route-lines", "the line lies in the frame"), new("fit-rear-derailleur", "the line ends there"), new("fit-front-derailleur", "the line ends there")],
+            Does = b => b.ShiftsByCable()
+                ? ["Cut the housing to length with the bar fully turned, grind the ends, put ferrules on.", "Set the shifters to the loosest position.", "Thread and clamp the cables, pull them once, clamp them again.", "Cap the ends."]
+                : b.NeedsLine(Slot.Shifter) || b.NeedsLine(Slot.FrontShifter) ? ["Plug wires or hoses in until they click or sit, as their maker says.", "Charge and fit the battery where there is one."]
+                : ["Charge the batteries.", "Pair shifters and derailleurs as their maker says."],
+            Tools = b => [b.ShiftsByCable() ? Kit.CableCutter : null, Kit.HexKeys], Supplies = b => [b.ShiftsByCable() ? Kit.CableEnds : null],
+            Torques = b => [b.ShiftsByCable() && b.Has(Slot.RearDerailleur) ? TorqueTable.DriveTorques.RearCable : null, b.ShiftsByCable() && b.Has(Slot.FrontDerailleur) ? TorqueTable.DriveTorques.FrontCable : null],
+            Figures = r => [RoutingFigures.Shift(r.Build)], Checks = _ => ["Every click moves something; nothing is strained with the bar fully turned."], Cautions = _ => [Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+    ];
+}

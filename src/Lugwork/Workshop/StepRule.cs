@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>One row of the work: when a step is needed and what it is then. What a function gives as null is left out.</summary>
+internal sealed class StepRule
+{
+    public required string Id { get; init; }
+
+    public required string Title { get; init; }
+
+    public required WorkStage Stage { get; init; }
+
+    /// <summary>This build needs the step. Where a joint of it is judged, it has to be true: a law holds that.</summary>
+    public required Func<Build, bool> Needed { get; init; }
+
+    /// <summary>Slots whose parts are handled, where they are filled.</summary>
+    public ImmutableArray<Slot> Uses { get; init; } = [];
+
+    /// <summary>Ids of the joints that this step assembles or settles; each joint stands in one row.</summary>
+    public ImmutableArray<string> Joints { get; init; } = [];
+
+    /// <summary>Earlier steps and why; one that this build does not need falls away.</summary>
+    public ImmutableArray<WorkPrerequisite> After { get; init; } = [];
+
+    public required Func<Build, string?[]> Does { get; init; }
+
+    public Func<Build, WorkTool?[]> Tools { get; init; } = _ => [];
+
+    public Func<Build, WorkSupply?[]> Supplies { get; init; } = _ => [];
+
+    public Func<Build, TorqueFigure?[]> Torques { get; init; } = _ => [];
+
+    public Func<FitReport, WorkFigure?[]> Figures { get; init; } = _ => [];
+
+    public Func<Build, string?[]> Checks { get; init; } = _ => [];
+
+    public Func<Build, Caution?[]> Cautions { get; init; } = _ => [];
+
+    public WorkSkill Skill { get; init; }
+
+    public WorkTime Time { get; init; }
+
+    public Func<Build, LeaveToShop?> Shop { get; init; } = _ => null;
+
+    public WorkStep For(FitReport report, Func<string, bool> isThere)
+    {
+        Build build = report.Build;
+        ImmutableArray<Fit> fits = [.. report.Fits.Where(f => Joints.Contains(f.Joint!.Id))];
+        return new()
+        {
+            Id = Id,
+            Title = Title,
+            Stage = Stage,
+            Does = [.. Does(build).OfType<string>()],
+            Slots = [.. Uses.Where(build.Has)],
+            Joints = fits,
+            After = [.. After.Where(a => isThere(a.Step))],
+            Tools = [.. Tools(build).OfType<WorkTool>()],
+            Supplies = [.. Supplies(build).OfType<WorkSupply>()],
+            Torques = [.. Torques(build).OfType<TorqueFigure>().DistinctBy(t => t.Id)],
+            Figures = [.. Figures(report).OfType<WorkFigure>()],
+            Checks = [.. Checks(build).OfType<string>()],
+            Cautions = [.. Cautions(build).OfType<Caution>().Concat(fits.Where(f => f.Verdict != Verdict.Fits).SelectMany(f => f.Cautions)).DistinctBy(c => c.Id)],
+            Skill = Skill,
+            Time = Time,
+            Shop = Shop(build),
+        };
+    }
+}
+
+/// <summary>Every step that a bicycle can need, a row each, in the usual order of work.</summary>
+internal static class StepTable
+{
+    public static ImmutableArray<StepRule> All { get; } =
+    [
+        .. FrameSteps.All, .. BearingSteps.All, .. RoutingSteps.All, .. SteeringSteps.All, .. SeatSteps.All,
+        .. WheelSteps.For(WheelEnd.Front), .. WheelSteps.For(WheelEnd.Rear), .. CockpitSteps.All, .. CrankSteps.All,
+        .. BrakeSteps.For(WheelEnd.Front), .. BrakeSteps.For(WheelEnd.Rear), .. ShiftSteps.All, .. SettingSteps.All, .. FinalSteps.All,
+    ];
+
+    /// <summary>The steps that a build needs, in the order of the table.</summary>
+    public static IReadOnlyList<WorkStep> Of(FitReport report)
+    {
+        HashSet<string> known = [.. All.Select(r => r.Id)];
+        foreach (StepRule rule in All)
+        {
+            foreach (WorkPrerequisite before in rule.After)
+            {
+                if (!known.Contains(before.Step))
+                {
+                    throw new WorkOrderException($"{rule.Id} waits for {before.Step}, which is no step", [rule.Id, before.Step]);
+                }
+            }
+        }
+
+        StepRule[] needed = [.. All.Where(r => r.Needed(report.Build))];
+        HashSet<string> there = [.. needed.Select(r => r.Id)];
+        return [.. needed.Select(r => r.For(report, id => there.Contains(id)))];
+    }
+}

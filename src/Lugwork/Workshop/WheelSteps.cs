@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Lugwork.Drivetrain;
+using Lugwork.Tyres;
+
+namespace Lugwork;
+
+/// <summary>Tape, tyre, rotor and cassette on a wheel, and the wheel in the frame: one declaration for both ends.</summary>
+internal static class WheelSteps
+{
+    public static ImmutableArray<StepRule> For(WheelEnd end) =>
+    [
+        new()
+        {
+            Id = $"tape-{end.Name}-rim", Title = $"Tape the {end.Name} rim", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tape), Uses = [end.Wheel, end.Tape], Joints = [$"{end.Name}-rim-tape-on-rim"],
+            After = [new("inspect-parts", "a cracked or worn rim is not taped")],
+            Does = b => ["Clean the bed of the rim and let it dry.", "Lay the tape tight from edge to edge, past the valve hole by a hand's width.", "Cut the valve hole clean."],
+            Supplies = _ => [Kit.Alcohol], Checks = _ => ["Every spoke hole is covered; the edges lie down."], Cautions = _ => [Lugwork.Cautions.RimTape], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = $"fit-{end.Name}-tube", Title = $"Put in the {end.Name} tube", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tube), Uses = [end.Wheel, end.Tyre, end.Tube],
+            Joints = [$"{end.Name}-tube-in-tyre", $"{end.Name}-tube-width-in-tyre", $"{end.Name}-tube-valve-through-rim", $"{end.Name}-tube-valve-length"],
+            After = [new($"tape-{end.Name}-rim", "the tape keeps the tube off the spoke holes")],
+            Does = b => b.IsTubeless(end.Tyre) ? ["Keep it as the spare, or put it in where the tyre is ridden with a tube."] : ["Give the tube a little air.", "Lay it in the tyre with the valve through the rim."],
+            Tools = _ => [Kit.Pump], Checks = _ => ["The tube is not twisted; the valve stands straight."], Cautions = _ => [Lugwork.Cautions.TubeCare], Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = $"fit-{end.Name}-valve", Title = $"Fit the {end.Name} tubeless valve", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Valve), Uses = [end.Wheel, end.Valve], Joints = [$"{end.Name}-valve-through-rim", $"{end.Name}-valve-length"],
+            After = [new($"tape-{end.Name}-rim", "the valve seals on the tape")],
+            Does = _ => ["Push the valve through the tape.", "Tighten its nut by hand, no tool."], Checks = _ => ["The foot of the valve seals all round."], Cautions = _ => [Lugwork.Cautions.ValveHole], Time = WorkTime.QuarterHour,
+        },
+        Tyre(end),
+        new()
+        {
+            Id = $"fit-{end.Name}-rotor", Title = $"Fit the {end.Name} rotor", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Rotor), Uses = [end.Wheel, end.Rotor],
+            Joints = [$"{end.Name}-rotor-on-hub", $"{end.Name}-rotor-within-limit", $"{end.Name}-lockring-on-hub-axle", $"{end.Name}-carrier-with-lockring"],
+            After = [new($"fit-{end.Name}-tyre", "sealant and lubricant stay off the rotor")],
+            Does = b => b.IsSplined(end) ? ["Slide the rotor on, arrow forward.", "Tighten the lockring to the maker's torque."] : ["Lay the rotor on, arrow forward.", "Tighten its bolts crosswise to the maker's torque."],
+            Tools = b => [b.IsSplined(end) ? new("rotor-lockring-tool", $"lockring tool for {b.As<Rotor>(end.Rotor)!.Lockring.InTradeWords()} rotor lockrings") : new("t25", "T25 key"), Kit.TorqueWrench],
+            Supplies = b => [Kit.Alcohol, b.IsSplined(end) ? Kit.Grease : Kit.Threadlock],
+            Torques = b => [b.IsSplined(end) ? TorqueTable.BrakeTorques.RotorLockring : TorqueTable.BrakeTorques.RotorBolts],
+            Figures = r => [BrakeFigures.Thickness(r.Build, end)],
+            Checks = _ => ["The rotor runs true and free of grease."], Cautions = _ => [Lugwork.Cautions.Rotor], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        .. end.IsFront ? ImmutableArray<StepRule>.Empty : [Sprockets()],
+        Wheel(end),
+    ];
+
+    private static StepRule Tyre(WheelEnd end) => new()
+    {
+        Id = $"fit-{end.Name}-tyre", Title = $"Fit the {end.Name} tyre", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tyre), Uses = [end.Wheel, end.Tyre, end.Tube, end.Valve],
+        Joints =
+        [
+            $"{end.Name}-tyre-bead-on-rim", $"{end.Name}-tyre-width-on-rim", $"{end.Name}-tubular-on-rim",
+            end.IsFront ? "front-tyre-in-fork" : "rear-tyre-in-frame", end.IsFront ? "front-tyre-on-its-rim-in-fork" : "rear-tyre-on-its-rim-in-frame",
+        ],
+        After = [new($"tape-{end.Name}-rim", "the bed is closed before the tyre goes on"), new($"fit-{end.Name}-tube", "the tube goes in with the tyre"), new($"fit-{end.Name}-valve", "a tyre without a tube is blown up through this valve"), new("inspect-parts", "a worn rim gets no tyre")],
+        Does = b => b.IsTubular(end.Tyre)
+            ? ["Stretch the tyre on the dry rim for a day.", "Glue or tape it as the makers of tyre, rim and glue say.", "Let it set for as long as they say."]
+            : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, opposite the valve last.", b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? "Pour sealant in; blow the beads on to their seats below the lowest limit." : "Pump a little, see that no tube is under a bead, then pump up."],
+        Tools = b => [b.IsTubular(end.Tyre) ? null : Kit.TyreLevers, Kit.Pump],
+        Supplies = b => [b.IsTubular(end.Tyre) ? new("tubular-glue", "glue or tape that tyre and rim maker allow") : null, b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? new("sealant", "sealant, as the tyre maker says for its size") : null],
+        Figures = r => [TyreFigures.Lowest(r.Build, end)],
+        Checks = _ => ["The line on the tyre is even all round, on both sides.", "The pressure stays below the lowest limit of tyre and rim."],
+        Cautions = b => [b.IsTubular(end.Tyre) ? Lugwork.Cautions.Tubular : Lugwork.Cautions.PressureLimit, b.As<Wheel>(end.Wheel)?.RimType.Is(RimType.Hookless) == true ? Lugwork.Cautions.Hookless : null, Lugwork.Cautions.TyreRoom],
+        Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Shop = b => b.IsTubular(end.Tyre) ? new(false, "a tubular that comes off throws the rider; glue takes practice") : null,
+    };
+
+    private static StepRule Sprockets() => new()
+    {
+        Id = "fit-cassette", Title = "Fit the sprockets", Stage = WorkStage.Wheels, Needed = b => b.Has(Slot.Cassette), Uses = [Slot.RearWheel, Slot.Cassette], Joints = ["cassette-on-freehub-body", "freewheel-on-hub-thread"],
+        After = [new("fit-rear-rotor", "a hub is worked on from the rotor's side first, while nothing oily is near it")],
+        Does = b => b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } pattern && (pattern.Value == CassettePattern.Freewheel || pattern.Value == CassettePattern.FixedSprocket)
+            ? ["Grease the thread.", "Start it by hand, then screw it on; a fixed sprocket gets its left-hand lockring."]
+            : ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Tighten the lockring to the maker's torque."],
+        Tools = b => [new("cassette-tool", $"lockring tool for {b.As<Cassette>(Slot.Cassette)!.Pattern.InTradeWords()} sprockets"), new("chain-whip", "chain whip"), Kit.TorqueWrench],
+        Supplies = _ => [Kit.Grease],
+        Torques = b => [b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } known && (known.Value == CassettePattern.Freewheel || known.Value == CassettePattern.FixedSprocket || known.Value == CassettePattern.ThreeLug) ? null : TorqueTable.DriveTorques.CassetteLockring],
+        Checks = _ => ["No sprocket has play."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+    };
+
+    private static StepRule Wheel(WheelEnd end) => new()
+    {
+        Id = $"fit-{end.Name}-wheel", Title = $"Put the {end.Name} wheel in", Stage = WorkStage.Wheels, Needed = b => b.HasAny(end.Wheel, end.Axle, end.Nuts), Uses = [end.Holder, end.Wheel, end.Axle, end.Nuts],
+        Joints = end.IsFront
+            ? ["front-wheel-in-fork", "front-axle-in-fork", "front-axle-diameter", "front-thru-axle-length", "front-axle-nut-on-hub-axle"]
+            : ["rear-wheel-in-frame", "rear-axle-in-frame", "rear-axle-diameter", "rear-thru-axle-length", "rear-axle-nut-on-hub-axle", "hub-gear-in-dropout", "hub-brake-arm-on-frame"],
+        After = [new($"fit-{end.Name}-tyre", "the room is looked at with the tyre on"), new($"fit-{end.Name}-rotor", "the rotor goes on beside the open hub"), end.IsFront ? new("fit-fork", "the wheel stands in the fork that is in the frame") : new("fit-cassette", "the sprockets go on beside the open hub")],
+        Does = b => b.Has(end.Axle) ? ["Grease the axle.", "Lift the wheel in, start the axle by hand, and tighten it to the figure printed on it."]
+            : b.Has(end.Nuts) ? ["Set the wheel straight in the slots, with the washers that hold the axle.", "Tighten both nuts in turn."]
+            : ["Set the wheel fully into its ends.", "Close the lever with firm pressure of the palm, or tighten the axle as its maker says."],
+        Tools = b => [b.Has(end.Axle) ? Kit.TorqueWrench : b.Has(end.Nuts) ? new("axle-spanner", "spanner for the axle nuts") : null], Supplies = _ => [Kit.Grease],
+        Torques = b => [b.Has(end.Axle) ? end.IsFront ? TorqueTable.BrakeTorques.FrontThruAxle : TorqueTable.BrakeTorques.RearThruAxle : b.Has(end.Nuts) ? TorqueTable.BrakeTorques.AxleNut : TorqueTable.BrakeTorques.Skewer],
+        Figures = r => [TyreFigures.AxleLength(r.Build, end)],
+        Checks = _ => ["The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
+        Cautions = b => [Lugwork.Cautions.Axle, b.Has(end.Axle) ? Lugwork.Cautions.AxleThread : null], Time = WorkTime.QuarterHour,
+    };
+
+    private static bool IsSplined(this Build build, WheelEnd end) => build.As<Rotor>(end.Rotor)?.Fixing.Is(Brakes.RotorFixing.CenterLock) == true;
+}
+
+/// <summary>Figures of tyre and axle.</summary>
+internal static class TyreFigures
+{
+    public static WorkFigure Lowest(Build build, WheelEnd end) => WorkFigure.Lacks(
+        $"{end.Name}-most-pressure", $"most pressure of the {end.Name} tyre", "what is printed on the tyre", "what the rim maker allows; the lower of the two counts" + (build.As<Wheel>(end.Wheel)?.RimType.Is(RimType.Hookless) == true ? ", and 5 bar on a hookless rim" : ""));
+
+    public static WorkFigure? AxleLength(Build build, WheelEnd end) => !build.Has(end.Axle) ? null
+        : SeatFigures.Stated("axle-length", "length of the axle under its head", "the length that its maker names", end.IsFront ? build.As<Fork>(Slot.Fork)?.FrontAxleLength ?? default : build.Frame.RearAxleLength);
+}

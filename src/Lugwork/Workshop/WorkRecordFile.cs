@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Json;
+
+namespace Lugwork;
+
+/// <summary>Records of work as JSON, saved and resumed.</summary>
+/// <remarks>At most 1 MB and 32 deep; a repeated property, an unknown one and an unknown step are problems.</remarks>
+public static class WorkRecordFile
+{
+    /// <summary>Writes a record; reads back to the same entries.</summary>
+    /// <param name="record">The record.</param>
+    public static string Write(WorkRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        RecordSheet sheet = new()
+        {
+            Build = record.Plan.Build.Name.Length == 0 ? null : record.Plan.Build.Name,
+            Steps = [.. record.All.Select(e => new EntrySheet
+            {
+                Step = e.Step,
+                Done = e.IsDone,
+                Measured = e.Measurements.IsEmpty ? null : e.Measurements.ToDictionary(m => m.Figure, m => m.Value),
+                TorqueNewtonMetres = e.Torques.IsEmpty ? null : e.Torques.ToDictionary(t => t.Torque, t => t.NewtonMetres),
+                Note = e.Note.Length == 0 ? null : e.Note,
+            })],
+        };
+        return JsonSerializer.Serialize(sheet, WorkJson.Default.RecordSheet);
+    }
+
+    /// <summary>Reads a record and goes on with a plan; entries of steps that this plan does not need have lapsed.</summary>
+    /// <param name="text">The JSON.</param>
+    /// <param name="plan">The plan of the build as it is now.</param>
+    /// <exception cref="SpecException">With all problems at once.</exception>
+    public static WorkRecord Read(string text, WorkPlan plan) =>
+        TryRead(text, plan, out WorkRecord? record, out ImmutableArray<SpecProblem> problems) ? record! : throw new SpecException(problems);
+
+    /// <summary>The same, with problems as data.</summary>
+    /// <param name="text">The JSON.</param>
+    /// <param name="plan">The plan of the build as it is now.</param>
+    /// <param name="record">The record; null where there are problems.</param>
+    /// <param name="problems">All problems; empty where true is returned.</param>
+    public static bool TryRead(string text, WorkPlan plan, out WorkRecord? record, out ImmutableArray<SpecProblem> problems)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(plan);
+        List<SpecProblem> found = [];
+        RecordSheet? sheet = Parse(text, found);
+        ImmutableDictionary<string, WorkEntry> entries = ImmutableDictionary<string, WorkEntry>.Empty;
+        EntrySheet?[] steps = sheet?.Steps ?? [];
+        for (int i = 0; i < steps.Length; i++)
+        {
+            string path = $"$.steps[{i}]";
+            if (steps[i] is not { Step: { } step } told)
+            {
+                found.Add(new(path, 0, "an entry names no step", "the id of a step"));
+            }
+            else if (plan.Find(step) is null && StepTable.All.All(r => r.Id != step))
+            {
+                found.Add(new($"{path}.step", 0, $"there is no step {step}", "the id of a step of this plan"));
+            }
+            else if (entries.ContainsKey(step))
+            {
+                found.Add(new($"{path}.step", 0, $"{step} stands twice", "each step once"));
+            }
+            else
+            {
+                entries = entries.Add(step, EntryOf(told, step, path, found));
+            }
+        }
+
+        problems = [.. found];
+        record = problems.IsEmpty ? new(plan, entries) : null;
+        return problems.IsEmpty;
+    }
+
+    private static WorkEntry EntryOf(EntrySheet told, string step, string path, List<SpecProblem> found)
+    {
+        foreach ((string figure, decimal value) in told.Measured ?? [])
+        {
+            if (value is < 0 or > WorkRecord.MostValue)
+            {
+                found.Add(new($"{path}.measured.{figure}", 0, "the value is out of range", "0 to 100,000"));
+            }
+        }
+
+        foreach ((string torque, decimal value) in told.TorqueNewtonMetres ?? [])
+        {
+            if (TorqueTable.Find(torque) is null || value is <= 0 or > WorkRecord.MostTorque)
+            {
+                found.Add(new($"{path}.torqueNewtonMetres.{torque}", 0, TorqueTable.Find(torque) is null ? "there is no such torque" : "the torque is out of range", "the id of a torque row and above 0 to 300 N m"));
+            }
+        }
+
+        if (told.Note?.Length > WorkRecord.MostNote)
+        {
+            found.Add(new($"{path}.note", 0, "the note is too long", $"at most {WorkRecord.MostNote} characters"));
+        }
+
+        return new()
+        {
+            Step = step,
+            IsDone = told.Done,
+            Measurements = [.. (told.Measured ?? []).Select(m => new WorkMeasurement(m.Key, m.Value))],
+            Torques = [.. (told.TorqueNewtonMetres ?? []).Select(t => new WorkTorque(t.Key, t.Value))],
+            Note = told.Note ?? "",
+        };
+    }
+
+    private static RecordSheet? Parse(string text, List<SpecProblem> found)
+    {
+        string json = text.Length > 0 && text[0] == '\uFEFF' ? text[1..] : text;
+        if (json.Length > BuildFile.MostBytes || Encoding.UTF8.GetByteCount(json) > BuildFile.MostBytes)
+        {
+            found.Add(new("$", 0, "the text is larger than 1 MB", "a record of at most 1 MB"));
+            return null;
+        }
+
+        try
+        {
+            RecordSheet? sheet = JsonSerializer.Deserialize(json, WorkJson.Default.RecordSheet);
+            if (sheet?.Steps is null)
+            {
+                found.Add(new("$.steps", 0, "there are no steps", "an object with an array of steps"));
+            }
+
+            return sheet;
+        }
+        catch (Exception e) when (e is JsonException or InvalidOperationException or ArgumentException)
+        {
+            found.Add(new((e as JsonException)?.Path ?? "$", (int)Math.Min(int.MaxValue, (e as JsonException)?.BytePositionInLine ?? 0), "it is no record", "JSON of a record of work"));
+            return null;
+        }
+    }
+}
