@@ -5,12 +5,12 @@ internal static class AsBuiltTable
 {
     private const decimal Pitch = 12.7m;
 
-    public static Build Of(WorkRecord record)
+    public static Build Of(WorkRecord kept)
     {
-        Build build = record.Plan.Build;
-        foreach (WorkEntry entry in record.Entries)
+        Build build = kept.Plan.Build;
+        foreach (WorkEntry entry in kept.Entries)
         {
-            foreach (WorkMeasurement measured in entry.Measurements.Where(m => record.Plan.Find(entry.Step)!.Figures.Any(f => f.Id == m.Figure)))
+            foreach (WorkMeasurement measured in entry.Measurements.Where(m => kept.Plan.Find(entry.Step)!.Figures.Any(f => f.Id == m.Figure)))
             {
                 build = Into(build, entry.Step, measured);
             }

@@ -10,7 +10,7 @@ internal static class BearingSteps
     [
         new()
         {
-            Id = "press-headset", Title = "Fit the headset in the head tube", Stage = WorkStage.Bearings, Needed = b => b.Has(Slot.Headset), Uses = [Slot.Frame, Slot.Headset, Slot.UpperBearing, Slot.LowerBearing],
+            Id = "press-headset", Title = "Fit the headset in the head tube", Stage = WorkStage.Bearings, Needed = b => b.HasAny(Slot.Headset, Slot.UpperBearing, Slot.LowerBearing), Uses = [Slot.Frame, Slot.Headset, Slot.UpperBearing, Slot.LowerBearing],
             Joints = ["headset-upper-in-head-tube", "headset-lower-in-head-tube", "upper-cup-depth-in-head-tube", "lower-cup-depth-in-head-tube", "upper-bearing-in-seat", "lower-bearing-in-seat"],
             After = [new("prepare-head-tube", "a cup pressed into an unfaced end stands askew"), new("inspect-parts", "a cracked head tube is found before it is pressed"), new("measure-interfaces", "bores and codes have to agree before anything is pressed")],
             Does = b => b.HasPressedCup()

@@ -10,7 +10,7 @@ internal static class PlanHtml
     {
         string title = Escape(PlanPage.Title(plan));
         StringBuilder page = new();
-        page.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\" />\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n<meta name=\"color-scheme\" content=\"light dark\" />\n");
+        page.Append("<!DOCTYPE html>\n<html lang='en'>\n<head>\n<meta charset='utf-8' />\n<meta name='viewport' content='width=device-width, initial-scale=1' />\n<meta name='color-scheme' content='light dark' />\n");
         page.Append("<title>").Append(title).Append("</title>\n<style>\n").Append(PlanStyle.Sheet).Append("</style>\n</head>\n<body>\n");
         page.Append("<header>\n<h1>").Append(title).Append("</h1>\n</header>\n<main>\n");
         foreach (PlanBlock block in PlanPage.Head(plan))
@@ -22,7 +22,7 @@ internal static class PlanHtml
         for (int i = 0; i < plan.Steps.Length; i++)
         {
             WorkStep step = plan.Steps[i];
-            page.Append(CultureInfo.InvariantCulture, $"<article id=\"step-{i + 1}\">\n<h3><span class=\"number\">{i + 1}.</span> {Escape(step.Title)}</h3>\n<p class=\"class\">{Escape(PlanPage.Class(step))}</p>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<article id='step-{i + 1}'>\n<h3><span class='number'>{i + 1}.</span> {Escape(step.Title)}</h3>\n<p class='soft'>{Escape(PlanPage.Class(step))}</p>\n");
             foreach (PlanBlock block in PlanPage.Of(plan, step))
             {
                 Block(page, block, "h4");
@@ -70,7 +70,7 @@ internal static class PlanHtml
 
     private static void Block(StringBuilder page, PlanBlock block, string heading)
     {
-        string kind = block.IsWarning ? " class=\"warning\"" : block.IsTicked ? " class=\"ticks\"" : "";
+        string kind = block.IsWarning ? " class='warning'" : block.IsTicked ? " class='ticks'" : "";
         page.Append(CultureInfo.InvariantCulture, $"<{heading}>{Escape(block.Title)}</{heading}>\n");
         page.Append(block.IsList ? $"<ul{kind}>\n" : $"<div{kind}>\n");
         foreach (string line in block.Lines)
@@ -96,7 +96,7 @@ internal static class PlanStyle
         article { border-top: 1px solid var(--line); padding-top: 0.2rem; }
         ul { margin: 0.2em 0; padding-left: 1.4em; }
         p { margin: 0.3em 0; }
-        .class { color: var(--soft); }
+        .soft { color: var(--soft); }
         .warning { background: var(--warn-paper); color: var(--warn-ink); border-left: 4px solid var(--warn-ink); padding: 0.3rem 0.3rem 0.3rem 1.4em; }
         .ticks { list-style: "\2610  "; }
         @media print { body { max-width: none; padding: 0; font-size: 10pt; } h2, h3, h4 { break-after: avoid; } li, p { break-inside: avoid; } }

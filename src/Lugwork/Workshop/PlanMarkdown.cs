@@ -6,7 +6,7 @@ namespace Lugwork;
 /// <summary>A plan as Markdown; what would be read as markup is escaped. Line ends are line feeds alone.</summary>
 internal static class PlanMarkdown
 {
-    private const string Marks = "\\`*_{}[]<>#!|~&$";
+    private const string Marks = "\\`*_{}[]>#!|~$";
 
     public static string Write(WorkPlan plan)
     {
@@ -50,7 +50,7 @@ internal static class PlanMarkdown
                 plain.Append('\\');
             }
 
-            plain.Append(line[i]);
+            _ = line[i] switch { '<' => plain.Append("&lt;"), '&' => plain.Append("&amp;"), _ => plain.Append(line[i]) };
         }
 
         return plain.ToString();

@@ -9,14 +9,14 @@ namespace Lugwork;
 public static class WorkRecordFile
 {
     /// <summary>Writes a record; reads back to the same entries.</summary>
-    /// <param name="record">The record.</param>
-    public static string Write(WorkRecord record)
+    /// <param name="kept">The record.</param>
+    public static string Write(WorkRecord kept)
     {
-        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(kept);
         RecordSheet sheet = new()
         {
-            Build = record.Plan.Build.Name.Length == 0 ? null : record.Plan.Build.Name,
-            Steps = [.. record.All.Select(e => new EntrySheet
+            Build = kept.Plan.Build.Name.Length == 0 ? null : kept.Plan.Build.Name,
+            Steps = [.. kept.All.Select(e => new EntrySheet
             {
                 Step = e.Step,
                 Done = e.IsDone,
@@ -33,14 +33,14 @@ public static class WorkRecordFile
     /// <param name="plan">The plan of the build as it is now.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
     public static WorkRecord Read(string text, WorkPlan plan) =>
-        TryRead(text, plan, out WorkRecord? record, out ImmutableArray<SpecProblem> problems) ? record! : throw new SpecException(problems);
+        TryRead(text, plan, out WorkRecord? kept, out ImmutableArray<SpecProblem> problems) ? kept! : throw new SpecException(problems);
 
     /// <summary>The same, with problems as data.</summary>
     /// <param name="text">The JSON.</param>
     /// <param name="plan">The plan of the build as it is now.</param>
-    /// <param name="record">The record; null where there are problems.</param>
+    /// <param name="kept">The record; null where there are problems.</param>
     /// <param name="problems">All problems; empty where true is returned.</param>
-    public static bool TryRead(string text, WorkPlan plan, out WorkRecord? record, out ImmutableArray<SpecProblem> problems)
+    public static bool TryRead(string text, WorkPlan plan, out WorkRecord? kept, out ImmutableArray<SpecProblem> problems)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(plan);
@@ -70,7 +70,7 @@ public static class WorkRecordFile
         }
 
         problems = [.. found];
-        record = problems.IsEmpty ? new(plan, entries) : null;
+        kept = problems.IsEmpty ? new(plan, entries) : null;
         return problems.IsEmpty;
     }
 

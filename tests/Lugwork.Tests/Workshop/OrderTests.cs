@@ -14,7 +14,8 @@ public sealed class OrderTests
     {
         WorkOrderException e = Assert.Throws<WorkOrderException>(() => WorkOrder.Of([Step("free"), Step("a", "free", "c"), Step("b", "a"), Step("c", "b"), Step("after", "c")]));
         Assert.Equal(["a", "b", "c"], e.Steps.Order(StringComparer.Ordinal));
-        Assert.Contains("a, b, c", e.Message + ", a, b, c"[..0] + Rotations(e), StringComparison.Ordinal);
+        Assert.Equal($"these steps wait for each other: {string.Join(", ", e.Steps)}", e.Message);
+        Assert.Contains("a, b, c", $"{string.Join(", ", e.Steps)}, {string.Join(", ", e.Steps)}", StringComparison.Ordinal);
     }
 
     [Fact]
@@ -76,8 +77,6 @@ public sealed class OrderTests
         Assert.Contains("fit-stem", Assert.Throws<WorkOrderException>(() => plan.With(Step("late", "fit-stem"), "press-headset")).Steps);
         Assert.Equal(["late", "ghost"], Assert.Throws<WorkOrderException>(() => plan.With(Step("late"), "ghost")).Steps);
     }
-
-    private static string Rotations(WorkOrderException e) => string.Join(" ", e.Steps.Select((_, i) => string.Join(", ", e.Steps.Skip(i).Concat(e.Steps.Take(i)))));
 
     private static WorkStep Step(string id, params string[] after) =>
         new() { Id = id, Title = id, Stage = WorkStage.Preparation, Does = ["Do it."], After = [.. after.Select(a => new WorkPrerequisite(a, "it has to be"))] };
