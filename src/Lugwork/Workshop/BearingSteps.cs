@@ -64,7 +64,12 @@ internal static class BearingSteps
             Checks = b => [b.IsShellThreaded() == false ? "Both sides are down all round." : "The hand of each thread was right: it started by fingers.", "The bearings turn freely."],
             Cautions = b => [b.IsShellThreaded() == false ? Lugwork.Cautions.PressFitCare : Lugwork.Cautions.ShellThreads],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
-            Shop = b => b.IsShellThreaded() == true ? null : new(true, "a pressed unit goes in square with a press, and a shell of unknown kind is for someone who can tell"),
+            Shop = b => b.IsShellThreaded() switch
+            {
+                true => null,
+                false => new(true, "a pressed unit goes in square, with a press"),
+                _ => new(true, "whether the shell is threaded or pressed is not known, and a wrong guess ruins it"),
+            },
         },
     ];
 }

@@ -6,7 +6,7 @@ namespace Lugwork;
 /// <summary>Calipers, rim brakes and what joins them to the levers: one declaration for both ends.</summary>
 internal static class BrakeSteps
 {
-    private static readonly LeaveToShop IfInDoubt = new(false, "a brake that fails throws the rider: have it checked");
+    private static readonly LeaveToShop IfInDoubt = new(false, "a brake that fails throws the rider, so have it checked");
 
     public static ImmutableArray<StepRule> For(WheelEnd end) =>
     [

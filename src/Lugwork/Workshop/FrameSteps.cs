@@ -33,7 +33,7 @@ internal static class FrameSteps
             [
                 "Measure each bore at two angles, since few are round, and take the mean.",
                 "Count the pitch of each thread with a gauge before anything is screwed in.",
-                "Write down what the list below asks for.",
+                "Write down what is asked for below, if anything is.",
             ],
             Tools = _ => [Kit.Caliper, new("thread-gauge", "thread gauge")],
             Figures = FrameFigures.Asked,

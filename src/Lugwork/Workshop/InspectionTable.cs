@@ -43,7 +43,11 @@ internal static class InspectionTable
     ];
 
     public static ImmutableArray<InspectionPoint> Of(FitReport report) =>
-        [.. All.Where(r => r.Needed(report.Build)).Select(r => new InspectionPoint { Id = r.Id, Ask = r.Ask, Figures = [.. r.Figures(report).OfType<WorkFigure>()], Sources = r.Sources })];
+        [.. All.Where(r => r.Needed(report.Build)).Select(r => new InspectionPoint { Id = r.Id, Ask = r.Ask, Figures = Filled([.. r.Figures(report).OfType<WorkFigure>()]), Sources = r.Sources })];
+
+    /// <summary>What is known; where nothing is, what would have to be.</summary>
+    private static ImmutableArray<WorkFigure> Filled(ImmutableArray<WorkFigure> figures) =>
+        figures.Any(f => f.IsKnown) ? [.. figures.Where(f => f.IsKnown)] : [.. figures.Take(1)];
 
     /// <summary>What the check of this build says; null where it was not judged.</summary>
     private static WorkFigure? Of(FitReport report, string joint) =>

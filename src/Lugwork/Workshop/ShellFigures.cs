@@ -33,7 +33,7 @@ internal static class ShellFigures
     public static WorkFigure? DriveSpacer(Build build)
     {
         FigureInputs given = new();
-        return build.As<BottomBracket>(Slot.BottomBracket) is not { } bracket ? null
+        return build.As<BottomBracket>(Slot.BottomBracket) is not { } bracket || build.IsShellThreaded() == false ? null
             : given.Millimetres("the spacers under the drive-side cup, by the crank maker's chart", bracket.DriveSpacer, noneIsZero: true) is var spacer
                 ? given.Figure("drive-spacer", "spacers under the drive-side cup", "mm", () => (double)spacer) : null;
     }

@@ -9,7 +9,7 @@ internal static class SteeringFigures
 {
     public static WorkFigure? Cup(Build build, bool upper)
     {
-        (string id, string name) = upper ? ("upper-cup", "upper cup across its outside") : ("lower-cup", "lower cup across its outside");
+        (string id, string name) = upper ? ("upper-cup", "upper cup or bearing across its outside") : ("lower-cup", "lower cup or bearing across its outside");
         return build.As<Headset>(Slot.Headset) is not { } headset ? null
             : (upper ? headset.UpperCup : headset.LowerCup) is { State: KnownState.Value } cup
                 ? WorkFigure.Of(id, name, cup.Value.OutsideDiameter.Millimeters, "mm", cup.Value.Source) with { Words = cup.Value.FitKey }
@@ -27,6 +27,11 @@ internal static class SteeringFigures
         FigureInputs given = new();
         SteererLength stack = Stack(build, given);
         WorkFigure cut = given.Figure("steerer-cut", "where the steerer is cut, from the seat of the crown race", "mm", () => stack.Cut.Millimeters, Sources.SteererGap, Sources.SteererRequirement);
+        if (!cut.IsKnown)
+        {
+            return [cut];
+        }
+
         WorkFigure shortest = given.Figure("steerer-shortest", "the shortest steerer that holds the stem", "mm", () => stack.Shortest.Millimeters, Sources.SteererRequirement);
         decimal now = given.Millimetres("the length of the steerer as it is", fork.SteererLength);
         SteererMaterial material = fork.SteererMaterial.State != KnownState.Value ? SteererMaterial.Unknown : fork.SteererMaterial.Value == FrameMaterial.Carbon ? SteererMaterial.Carbon : SteererMaterial.Metal;

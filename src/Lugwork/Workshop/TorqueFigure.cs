@@ -21,6 +21,8 @@ public enum TorqueAgreement
 /// <summary>How tight one fastener goes, by every page that was read. The maker's figure rules. Closed set, identity equality; see <see cref="TorqueTable"/>.</summary>
 public sealed class TorqueFigure
 {
+    private const int RoundingPercent = 1;
+
     internal TorqueFigure(string id, string fastener, params ImmutableArray<TorqueRange> ranges)
     {
         Id = id;
@@ -46,11 +48,11 @@ public sealed class TorqueFigure
     /// <summary>What to mind with it; may be empty.</summary>
     public string Note { get; internal init; } = "";
 
-    /// <summary>How the figures stand to each other.</summary>
+    /// <summary>How the figures stand to each other. Figures within 1 % of each other are roundings of one, such as 40 and 40.2 N m (our own bound, no source).</summary>
     public TorqueAgreement Agreement =>
         Ranges.Length == 1 ? TorqueAgreement.OneSource
         : Ranges.All(r => r.LeastHundredths == Ranges[0].LeastHundredths && r.MostHundredths == Ranges[0].MostHundredths) ? TorqueAgreement.Same
-        : Ranges.Max(r => r.LeastHundredths) <= Ranges.Min(r => r.MostHundredths) ? TorqueAgreement.Overlap
+        : Ranges.Max(r => r.LeastHundredths) * 100L <= Ranges.Min(r => r.MostHundredths) * (100L + RoundingPercent) ? TorqueAgreement.Overlap
         : TorqueAgreement.Apart;
 
     /// <summary>No page was read that prints it: memory or common practice alone.</summary>

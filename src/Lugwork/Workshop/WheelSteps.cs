@@ -37,7 +37,7 @@ internal static class WheelSteps
             Joints = [$"{end.Name}-rotor-on-hub", $"{end.Name}-rotor-within-limit", $"{end.Name}-lockring-on-hub-axle", $"{end.Name}-carrier-with-lockring"],
             After = [new($"fit-{end.Name}-tyre", "sealant and lubricant stay off the rotor")],
             Does = b => b.IsSplined(end) ? ["Slide the rotor on, arrow forward.", "Tighten the lockring to the maker's torque."] : ["Lay the rotor on, arrow forward.", "Tighten its bolts crosswise to the maker's torque."],
-            Tools = b => [b.IsSplined(end) ? new("rotor-lockring-tool", $"lockring tool for {b.As<Rotor>(end.Rotor)!.Lockring.InTradeWords()} rotor lockrings") : new("t25", "T25 key"), Kit.TorqueWrench],
+            Tools = b => [b.IsSplined(end) ? new("rotor-lockring-tool", b.As<Rotor>(end.Rotor)!.Lockring is { State: KnownState.Value } ring ? $"tool for a rotor {ring.InTradeWords()}" : "tool for the lockring of the rotor") : new("t25", "T25 key"), Kit.TorqueWrench],
             Supplies = b => [Kit.Alcohol, b.IsSplined(end) ? Kit.Grease : Kit.Threadlock],
             Torques = b => [b.IsSplined(end) ? TorqueTable.BrakeTorques.RotorLockring : TorqueTable.BrakeTorques.RotorBolts],
             Figures = r => [BrakeFigures.Thickness(r.Build, end)],
@@ -74,7 +74,7 @@ internal static class WheelSteps
         Does = b => b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } pattern && (pattern.Value == CassettePattern.Freewheel || pattern.Value == CassettePattern.FixedSprocket)
             ? ["Grease the thread.", "Start it by hand, then screw it on; a fixed sprocket gets its left-hand lockring."]
             : ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Tighten the lockring to the maker's torque."],
-        Tools = b => [new("cassette-tool", $"lockring tool for {b.As<Cassette>(Slot.Cassette)!.Pattern.InTradeWords()} sprockets"), new("chain-whip", "chain whip"), Kit.TorqueWrench],
+        Tools = b => [new("cassette-tool", b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } made ? $"remover for sprockets: {made.InTradeWords()}" : "remover for the sprockets, once they are known"), new("chain-whip", "chain whip"), Kit.TorqueWrench],
         Supplies = _ => [Kit.Grease],
         Torques = b => [b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } known && (known.Value == CassettePattern.Freewheel || known.Value == CassettePattern.FixedSprocket || known.Value == CassettePattern.ThreeLug) ? null : TorqueTable.DriveTorques.CassetteLockring],
         Checks = _ => ["No sprocket has play."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,

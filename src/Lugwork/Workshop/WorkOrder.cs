@@ -18,6 +18,8 @@ public sealed class WorkOrderException : InvalidOperationException
 /// <summary>Puts steps in an order in which every prerequisite comes first. Stable: of steps that are free, the one that was listed first.</summary>
 internal static class WorkOrder
 {
+    /// <summary>The steps in order.</summary>
+    /// <param name="steps">The steps as they are listed.</param>
     /// <exception cref="WorkOrderException">There is no order.</exception>
     public static ImmutableArray<WorkStep> Of(IReadOnlyList<WorkStep> steps)
     {

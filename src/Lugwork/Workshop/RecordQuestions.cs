@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>What stands out in a record.</summary>
+internal static class RecordQuestions
+{
+    public static ImmutableArray<string> Of(WorkRecord kept)
+    {
+        ImmutableArray<string>.Builder told = ImmutableArray.CreateBuilder<string>();
+        foreach (WorkEntry entry in kept.Entries)
+        {
+            WorkStep step = kept.Plan.Find(entry.Step)!;
+            told.AddRange(step.After.Where(a => entry.IsDone && !kept.IsDone(a.Step)).Select(a => $"{step.Id} is done and {a.Step} is not: {a.Because}"));
+            told.AddRange(step.Open.Where(f => entry.IsDone && f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe).Select(f => $"{step.Id} is done, and {f.Joint!.Id} {Verdicts.InWords(f.Verdict)}"));
+            foreach (WorkTorque applied in entry.Torques)
+            {
+                TorqueFigure? row = step.Torques.FirstOrDefault(t => t.Id == applied.Torque);
+                if (row is null || !row.IsWithinOne(applied.NewtonMetres))
+                {
+                    told.Add(row is null ? $"{step.Id}: {applied} is of a fastener that the step no longer names"
+                        : $"{step.Id}: {applied} is outside every figure that was read ({string.Join("; ", row.Ranges)}); the maker's figure rules");
+                }
+            }
+
+            told.AddRange(entry.Measurements.Where(m => step.Figures.All(f => f.Id != m.Figure)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names"));
+        }
+
+        told.AddRange(kept.Lapsed.Select(e => $"{e.Step} is no step of this build any more: its entry has lapsed"));
+        return told.ToImmutable();
+    }
+}
