@@ -40,7 +40,7 @@ internal static class SteeringFigures
         [
             cut, shortest,
             given.Figure("steerer-off", "what comes off", "mm", () => Cut().Off.Millimeters, Sources.SteererGap),
-            given.Figure("gap-under-cap", "gap under the cap after the cut", "mm", () => Cut().GapUnderCap.Millimeters, Sources.SteererGap),
+            given.Figure("gap-after-cut", "gap under the cap after the cut", "mm", () => Cut().GapUnderCap.Millimeters, Sources.SteererGap),
         ];
     }
 

@@ -37,7 +37,7 @@ public sealed class FigureTests
         Same(stack.Cut.Millimeters, Of("cut-steerer", "steerer-cut"));
         Same(stack.Shortest.Millimeters, Of("cut-steerer", "steerer-shortest"));
         Same(cut.Off.Millimeters, Of("cut-steerer", "steerer-off"));
-        Same(cut.GapUnderCap.Millimeters, Of("cut-steerer", "gap-under-cap"));
+        Same(cut.GapUnderCap.Millimeters, Of("cut-steerer", "gap-after-cut"));
     }
 
     [Fact]

@@ -12,6 +12,7 @@ public sealed class InspectionTests
     {
         Assert.Equal(Points.Length, Points.Select(p => p.Id).Distinct().Count());
         Assert.All(Points, p => Assert.NotEmpty(p.Sources));
+        Assert.All(Points, p => Assert.Equal(p.Figures.Length, p.Figures.Select(f => f.Id).Distinct().Count()));
         Assert.All(Points.SelectMany(p => p.Sources), s => Assert.Contains(s, Sources.All));
         Assert.True(Points.Single(p => p.Id == "lights-and-bell").IsPractice);
         Assert.False(Points.Single(p => p.Id == "stem-gap").IsPractice);
