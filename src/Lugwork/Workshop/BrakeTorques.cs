@@ -36,7 +36,7 @@ public static partial class TorqueTable
 
         public static TorqueFigure HoseNut { get; } = new("hose-nut", "nut of a brake hose, M8", new TorqueRange(5, 6, Memory));
 
-        public static TorqueFigure Skewer { get; } = new("quick-release", "quick-release skewer", new TorqueRange(5, 7.5m, OwnersTorques2017)) { Note = "A lever force: it closes with firm pressure of the palm." };
+        public static TorqueFigure Skewer { get; } = new("quick-release", "quick-release skewer", new TorqueRange(5, 7.5m, OwnersTorques2017)) { IsByHand = true, Note = "A lever force: it closes with firm pressure of the palm." };
 
         public static TorqueFigure AxleNut { get; } = new("axle-nut", "axle nut of a geared hub", new TorqueRange(30, 45, OwnersTorques2017));
 

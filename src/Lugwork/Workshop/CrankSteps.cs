@@ -15,7 +15,8 @@ internal static class CrankSteps
             After = [new("inspect-parts", "worn rings are found before they are bolted on")],
             Does = _ => ["Grease the bolts.", "Fit the ring with its marks where its maker says.", "Tighten crosswise, or its lockring, to the maker's torque."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
-            Torques = _ => [TorqueTable.DriveTorques.RingBoltsAluminium, TorqueTable.DriveTorques.RingBoltsSteel],
+            Torques = b => b.IsRingBolted() == true ? [TorqueTable.DriveTorques.RingBoltsAluminium, TorqueTable.DriveTorques.RingBoltsSteel] : [],
+            Figures = r => [r.Build.IsRingBolted() == true ? null : WorkFigure.Lacks("ring-torque", "torque of the chainring", r.Build.IsRingBolted() is null ? "how the ring is held: by bolts on a spider, or directly on the arm" : "the crank maker's figure for a ring directly on the arm")],
             Checks = _ => ["The ring runs true."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
@@ -34,10 +35,14 @@ internal static class CrankSteps
                 ? ["Grease the seats of the spindle.", "Push the crank through and the left arm on.", "Take the play up with the preload cap by hand.", "Tighten both pinch bolts in turn to the maker's torque."]
                 : b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? ["Clean tapers and arms.", "Push both arms on, opposite each other.", "Tighten the bolts to the maker's torque."]
                 : b.Takes(SpindleSeat.Cottered) ? ["Push both arms on, opposite each other.", "Drive or press the cotters in from opposite sides; their nuts only hold them."]
+                : b.Takes(SpindleSeat.OnePiece) ? ["Put the chainring on the crank and pass the crank through the shell.", "Grease the bearings, and set their play at the cone; hold it with the locknut."]
+                : !b.KnowsSpindle() ? ["Find out first what spindle this crank has: how it is held, and how tight, goes by it."]
                 : ["Grease the seats of the spindle as its maker says.", "Push the arms on, opposite each other.", "Tighten the bolt to the maker's torque and take the play up."],
-            Tools = b => [Kit.HexKeys, Kit.TorqueWrench, b.Takes(SpindleSeat.Mm24) ? new("preload-tool", "tool for the preload cap") : new("crank-tool", $"crank tool for {SpindleWords(b)}")],
-            Supplies = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? null : Kit.Grease], Torques = ShellFigures.CrankTorque,
-            Figures = r => [ShellFigures.Spacers(r), DriveFigures.Chainline(r)],
+            Tools = b => [Kit.HexKeys, b.Takes(SpindleSeat.Mm24) ? new("preload-tool", "tool for the preload cap")
+                : b.Takes(SpindleSeat.OnePiece) ? new("cone-spanner", "spanner for cone and locknut of the crank")
+                : b.KnowsSpindle() ? new("crank-tool", $"crank tool for {b.As<Crankset>(Slot.Crankset)!.Spindle.InTradeWords()} spindles") : null],
+            Supplies = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso, SpindleSeat.Cottered) || !b.KnowsSpindle() ? null : Kit.Grease], Torques = ShellFigures.CrankTorque,
+            Figures = r => [ShellFigures.Spacers(r), DriveFigures.Chainline(r), r.Build.KnowsSpindle() ? null : WorkFigure.Lacks("crank-torque", "torque of the crank", "the spindle of the crank")],
             Checks = _ => ["No side play, and the crank turns freely.", "Arm and ring clear the chainstay."],
             Cautions = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? Lugwork.Cautions.Tapers : null], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
@@ -51,5 +56,10 @@ internal static class CrankSteps
         },
     ];
 
-    private static string SpindleWords(Build build) => build.As<Crankset>(Slot.Crankset) is { Spindle.State: KnownState.Value } crank ? $"{crank.Spindle.InTradeWords()} spindles" : "this spindle, once it is known";
+    /// <summary>Bolts on a spider, directly on the arm, or null where it is not known.</summary>
+    private static bool? IsRingBolted(this Build build) => build.As<Chainring>(Slot.Chainring) is not { } ring ? null
+        : ring.BoltCircle.State is KnownState.Value or KnownState.OneOf or KnownState.Measured ? true
+        : ring.DirectMount.State is KnownState.Value or KnownState.OneOf || ring.BoltCircle.State == KnownState.None ? false : null;
+
+    private static bool KnowsSpindle(this Build build) => build.As<Crankset>(Slot.Crankset) is { Spindle.State: KnownState.Value };
 }

@@ -30,6 +30,11 @@ internal static class DriveFigures
             return [WorkFigure.Lacks("chain-pitches", Name, "the chain laid round ring and sprocket with the wheel in its slots: there is no derailleur to take it up")];
         }
 
+        if (build.HasRearTravel())
+        {
+            return [WorkFigure.Lacks("chain-pitches", Name, "the longest distance from bottom bracket to rear axle in the travel, measured with the shock empty or without its spring: the stated chainstay is that of a rear that stands still")];
+        }
+
         FigureInputs given = new();
         Length chainstay = Length.FromMillimeters((double)given.Millimetres("the length of the chainstay", build.Frame.Chainstay));
         int ring = given.Teeth("the teeth of the largest ring", LargestRing(build));

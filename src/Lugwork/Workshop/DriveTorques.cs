@@ -20,7 +20,7 @@ public static partial class TorqueTable
 
         public static TorqueFigure CrankPinch { get; } = new("crank-pinch-bolts", "two pinch bolts of a crank on a 24 mm spindle", new(12, 15, FrameMakersTorques), new(12, 15, OwnersTorques2017), new(12, 15, ShopTorqueTable), new(12, 14, PinchBoltNote)) { Note = "Alternate between the two; set the preload cap first." };
 
-        public static TorqueFigure PreloadCap { get; } = new("crank-preload-cap", "preload cap of a crank on a 24 mm spindle", new TorqueRange(0.4m, 0.7m, Memory)) { Note = "By hand, until the side play is gone." };
+        public static TorqueFigure PreloadCap { get; } = new("crank-preload-cap", "preload cap of a crank on a 24 mm spindle", new TorqueRange(0.4m, 0.7m, Memory)) { IsByHand = true, Note = "By hand, until the side play is gone." };
 
         public static TorqueFigure CrankStepped { get; } = new("crank-stepped", "crank bolt, stepped 24/22 spindle, self-extracting", new TorqueRange(48, 54, OwnersTorques2017));
 

@@ -8,7 +8,7 @@ internal static class FinalSteps
     private static readonly ImmutableArray<string> Tightened =
     [
         "align-hanger", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "fit-front-wheel", "fit-rear-wheel",
-        "fit-handlebar", "fit-controls", "fit-chainring", "fit-chain-guide", "fit-crankset", "fit-pedals", "mount-front-caliper", "mount-rear-caliper", "mount-front-rim-brake", "mount-rear-rim-brake", "connect-front-brake", "connect-rear-brake",
+        "fit-handlebar", "fit-controls", "fit-chainring", "fit-chain-guide", "fit-crankset", "fit-pedals", "mount-front-caliper", "mount-rear-caliper", "mount-front-rim-brake", "mount-rear-rim-brake", "connect-front-brake", "connect-rear-brake", "hold-front-hub-brake", "hold-rear-hub-brake", "set-chain-tension", "align-steering",
         "fit-rear-derailleur", "fit-front-derailleur", "connect-shifters", "set-saddle-height",
     ];
 
@@ -22,6 +22,7 @@ internal static class FinalSteps
             After = [.. Tightened.Select(id => new WorkPrerequisite(id, "it is checked once it is tight"))],
             Does = _ => ["Go over every bolt with the torque wrench, in the order of the plan.", "Mark each bolt that is done.", "Write down what was applied."],
             Tools = _ => [Kit.TorqueWrench],
+            Torques = b => [.. StepTable.All.Where(r => r.Stage < WorkStage.FinalChecks && r.Needed(b)).SelectMany(r => r.Torques(b))],
             Figures = _ => [WorkFigure.Told("joint-strength", "what a joint of bar, stem, saddle or post must bear", "1.5 times its recommended torque without failing; never a reason to tighten more", Sources.JointStrength)],
             Checks = _ => ["No bolt turned far below its figure: one that did was loose."], Cautions = _ => [Lugwork.Cautions.SteeringCare, Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
@@ -41,7 +42,14 @@ internal static class FinalSteps
         },
         new()
         {
-            Id = "first-ride", Title = "First ride", Stage = WorkStage.Riding, Needed = _ => true, Uses = [Slot.Frame], After = [new("final-inspection", "nobody rides what was not inspected")],
+            Id = "bed-in-brakes", Title = "Bed in the discs", Stage = WorkStage.Riding, Needed = b => b.HasAny(Slot.FrontRotor, Slot.RearRotor, Slot.FrontBrake, Slot.RearBrake), Uses = [Slot.FrontBrake, Slot.RearBrake, Slot.FrontRotor, Slot.RearRotor],
+            After = [new("final-inspection", "nobody rides what was not inspected")],
+            Does = _ => ["Roll and brake slowly in a yard first; a new disc brake hardly slows the bicycle.", "Bed in discs as the brake maker says: many firm stops from a moderate speed, never to a standstill."],
+            Checks = _ => ["Each brake bites evenly and without noise."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "first-ride", Title = "First ride", Stage = WorkStage.Riding, Needed = _ => true, Uses = [Slot.Frame], After = [new("final-inspection", "nobody rides what was not inspected"), new("bed-in-brakes", "new discs hardly brake before they are bedded in")],
             Does = b => ["Roll and brake slowly in a yard, first front, then rear.", b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "Shift through every gear under light load." : "Pedal with light load.", "Ride a short way near home with tools along; stop at any noise."],
             Tools = _ => [Kit.HexKeys], Checks = _ => ["Brakes stop evenly; headset, wheels and pedals have no play.", "Post and saddle have not moved."], Time = WorkTime.HalfHour,
         },

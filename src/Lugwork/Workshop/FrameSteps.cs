@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Lugwork.Hubs;
 
 namespace Lugwork;
 
@@ -41,42 +40,57 @@ internal static class FrameSteps
         },
         new()
         {
-            Id = "prepare-head-tube", Title = "Ream and face the head tube", Stage = WorkStage.Preparation, Needed = b => b.Has(Slot.Headset) && b.HasPressedCup(), Uses = [Slot.Frame, Slot.Headset], After = [Looked, Measured],
-            Does = b => b.IsCarbonFrame()
-                ? ["Clean paint and resin out of the seats by hand.", "Do not ream or face carbon; ask the frame maker where a seat is out of size."]
-                : ["Measure the bores against the cups.", "Ream and face the ends where paint, weld or size asks for it.", "Clean out every chip."],
-            Tools = b => [Kit.Caliper, b.IsCarbonFrame() ? null : Kit.FacingSet],
+            Id = "prepare-head-tube", Title = "Prepare the head tube", Stage = WorkStage.Preparation, Needed = b => b.Has(Slot.Headset) && b.HasPressedCup(), Uses = [Slot.Frame, Slot.Headset], After = [Looked, Measured],
+            Does = b => b.IsCarbonFrame() switch
+            {
+                true => ["Clean paint and resin out of the seats by hand.", "Do not ream or face carbon; ask the frame maker where a seat is out of size."],
+                false => ["Measure the bores against the cups.", "Ream and face the ends where paint, weld or size asks for it.", "Clean out every chip."],
+                _ => ["Find out first what the head tube is made of: no tool cuts carbon.", "Measure the bores against the cups."],
+            },
+            Tools = b => [Kit.Caliper, b.IsCarbonFrame() == false ? Kit.FacingSet : null],
             Figures = r => [SteeringFigures.Cup(r.Build, true), SteeringFigures.Cup(r.Build, false)],
             Checks = _ => ["The bores are in the range of the cups.", "The ends are square: parallel to 0.075 mm by one headset maker.", "No paint in the seats."],
             Cautions = _ => [Lugwork.Cautions.PressFitCare],
             Skill = WorkSkill.Mechanic, Time = WorkTime.Hour,
-            Shop = b => b.IsCarbonFrame() ? null : new(true, "reaming and facing take cutters that a home workshop does not have"),
+            Shop = b => b.IsCarbonFrame() != false ? null : new(true, "reaming and facing take cutters that a home workshop does not have"),
         },
         new()
         {
             Id = "prepare-shell", Title = "Prepare the bottom-bracket shell", Stage = WorkStage.Preparation, Needed = b => b.HasAny(Slot.BottomBracket, Slot.ShellAdapter), Uses = [Slot.Frame, Slot.BottomBracket], After = [Looked, Measured],
             Does = b => b.IsShellThreaded() switch
             {
-                true => ["Count pitch and hand of both threads.", "Turn a cup in by hand; where it binds, have the threads chased.", b.IsCarbonFrame() ? "Do not face a metal insert that is bonded into carbon without the frame maker's word." : "Have the faces cut square where outboard cups bear on them."],
+                true => ["Count pitch and hand of both threads.", "Turn a cup in by hand; where it binds, have the threads chased.", b.IsCarbonFrame() switch
+                {
+                    true => "Do not face a metal insert that is bonded into carbon without the frame maker's word.",
+                    false => "Have the faces cut square where outboard cups bear on them.",
+                    _ => "Find out first what the frame is made of before a face is cut.",
+                }],
                 false => ["Measure the bore at both ends and at two angles.", "Clean paint and resin out of the bore by hand; never cut carbon."],
                 _ => ["Find out whether the shell is threaded or pressed before anything is bought for it.", "Measure bore and width."],
             },
-            Tools = b => [Kit.Caliper, b.IsShellThreaded() == true ? Kit.Taps : null],
+            Tools = b => [Kit.Caliper, b.IsShellThreaded() != true ? null : b.IsCarbonFrame() == false ? Kit.Taps : Kit.Chasers],
             Figures = r => [ShellFigures.Bore(r.Build), ShellFigures.Thread(r.Build)],
             Checks = b => ["The width of the shell is that of the bottom bracket.", b.IsShellThreaded() == false ? "The bore is in the range of its family." : "Cups start by hand on both sides."],
             Cautions = b => [b.IsShellThreaded() == false ? Lugwork.Cautions.WornBore : Lugwork.Cautions.ShellThreads],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
-            Shop = b => b.IsShellThreaded() == true ? new(false, "chasing and facing take a shop's cutters; needed only where a cup binds or the faces are not square") : null,
+            Shop = b => b.IsShellThreaded() != true ? null
+                : b.IsCarbonFrame() == false ? new(false, "chasing and facing take a shop's cutters; needed only where a cup binds or the faces are not square")
+                : new(false, "chasing takes a shop's taps; needed only where a cup binds"),
         },
         new()
         {
-            Id = "align-hanger", Title = "Check and align the derailleur hanger", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur), Uses = [Slot.Frame, Slot.RearWheel],
+            Id = "align-hanger", Title = "Check and align the derailleur hanger", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur) && !b.IsHangerless(), Uses = [Slot.Frame, Slot.RearWheel],
             After = [Looked, new("fit-rear-wheel", "the gauge is read against the rim of a wheel that sits in the frame")],
             Does = b =>
             [
                 "Screw the hanger on tight.",
                 "Check it against the rim with a gauge, at four places round the wheel.",
-                b.Frame.Material.Is(FrameMaterial.Carbon) ? "Bend only a replaceable hanger, and off the frame if it is soft." : "Bend it true in small steps; replace one that was bent far.",
+                b.IsCarbonFrame() switch
+                {
+                    true => "Bend only a replaceable hanger, and off the frame if it is soft.",
+                    false => "Bend it true in small steps; replace one that was bent far.",
+                    _ => "Find out first what frame and hanger are made of before anything is bent.",
+                },
             ],
             Tools = _ => [Kit.HangerGauge, Kit.HexKeys],
             Torques = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? TorqueTable.DriveTorques.UniversalHanger : TorqueTable.DriveTorques.HangerBolts],

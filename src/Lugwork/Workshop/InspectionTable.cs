@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Hubs;
 using static Lugwork.Sources;
 
 namespace Lugwork;
@@ -22,14 +23,14 @@ internal static class InspectionTable
         new("two-brakes", "Two brakes that do not depend on each other, one on each wheel; each holds by itself.", Always, Nothing, AssemblyClauses),
         new("lever-reach", "From bar to lever at most 90 mm over the 40 mm where the fingers lie, 100 mm at one point of a drop-bar lever, 75 mm for small riders; the US rule says 89 mm to the middle of the lever.", b => b.HasAny(Slot.FrontLever, Slot.RearLever), Nothing, LeverReachTest, LeverRegulation),
         new("lever-travel", "No lever reaches the bar under a firm pull; no fluid shows anywhere.", b => b.HasAny(Slot.FrontLever, Slot.RearLever), Nothing, CommonPractice),
-        new("cable-ends", "The end of every cable is capped.", b => b.HasLines(), Nothing, CableEndClause),
+        new("cable-ends", "The end of every cable is capped.", b => MayPull(b, Slot.FrontLever) || MayPull(b, Slot.RearLever) || b.ShiftsByCable() || b.HasDropperLine(), Nothing, CableEndClause),
         new("toe-clearance", "A shoe clears the front tyre with the wheel turned: 100 mm without foot retention, 89 mm with it; the US rule says 89 mm.", b => b.Has(Slot.Crankset) && b.Has(Slot.FrontTyre), r => [Of(r, "toe-clearance")], ToeClearanceTest, ClearanceRegulation),
         new("pedal-clearance", "The bicycle leans by 25 degrees before a pedal meets the ground.", b => b.Has(Slot.Pedals), r => [Of(r, "pedal-ground-clearance")], ClearanceRegulation),
         new("tyre-room", "Each tyre clears frame, fork and guards all round: 6 mm, 4 mm on a racing bicycle, never less than the maker's figure; the US rule says 1.6 mm.", b => b.HasAny(Slot.FrontTyre, Slot.RearTyre), r => [Of(r, "front-tyre-in-fork"), Of(r, "rear-tyre-in-frame")], RacingClearance, WheelsManual, WheelRegulation),
         new("wheels-hold", "Each wheel stays when it is pulled hard sideways and down; axles and nuts are tight.", b => b.HasAny(Slot.FrontWheel, Slot.RearWheel), Nothing, RetentionClauses),
-        new("quick-releases", "Each quick release shows whether it is open or closed, is closed, and is adjusted so that it closes firmly by hand.", b => b.HasAny(Slot.FrontWheel, Slot.RearWheel) && !(b.Has(Slot.FrontAxle) && b.Has(Slot.RearAxle)), Nothing, RetentionClauses),
+        new("quick-releases", "Each quick release shows whether it is open or closed, is closed, and is adjusted so that it closes firmly by hand.", b => MayHaveSkewer(b, WheelEnd.Front) || MayHaveSkewer(b, WheelEnd.Rear), Nothing, RetentionClauses),
         new("run-out", "The wheels run true.", b => b.HasAny(Slot.FrontWheel, Slot.RearWheel), Nothing, CommonPractice),
-        new("pressure", "The pressure is below the lower of the markings of tyre and rim.", b => b.HasAny(Slot.FrontTyre, Slot.RearTyre), Nothing, LowerMarking),
+        new("pressure", "The pressure is at most the lower of the largest ones marked on tyre and rim, and at least the least of the tyre.", b => b.HasAny(Slot.FrontTyre, Slot.RearTyre), Nothing, LowerMarking),
         new("bar-width", "The handlebar is 350 to 1000 mm wide, and its grips at most 400 mm above the saddle at its lowest.", b => b.Has(Slot.Handlebar), Nothing, AssemblyClauses),
         new("bar-ends", "Both ends of the bar are plugged; no grip turns.", b => b.Has(Slot.Handlebar), Nothing, CommonPractice),
         new("threads-shown", "No thread stands out of its nut by more than its diameter where a rider can touch it.", Always, Nothing, AssemblyClauses),
@@ -39,11 +40,17 @@ internal static class InspectionTable
         new("gears", "The chain falls off neither side in any gear; nothing touches the spokes.", b => b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur), Nothing, CommonPractice),
         new("load", "Rider, luggage and riding are within every maker's limit.", Always, r => [.. r.Fits.Where(f => f.Joint!.Id.StartsWith("rider-on-", StringComparison.Ordinal)).Select(f => Of(r, f.Joint!.Id))], CommonPractice),
         new("lights-and-bell", "Reflectors, lights and bell are as the local rules ask for; they differ by country.", Always, Nothing, CommonPractice),
-        new("carbon", "No crack, whitening or dull sound at any clamp of carbon.", b => b.IsCarbonFrame() || b.IsCarbonSteerer() || b.IsCarbonPost(), Nothing, CarbonPostCracks),
+        new("carbon", "No crack, whitening or dull sound at any clamp of carbon.", b => b.MayHaveCarbon(), Nothing, CarbonPostCracks),
     ];
 
     public static ImmutableArray<InspectionPoint> Of(FitReport report) =>
         [.. All.Where(r => r.Needed(report.Build)).Select(r => new InspectionPoint { Id = r.Id, Ask = r.Ask, Figures = Filled([.. r.Figures(report).OfType<WorkFigure>()]), Sources = r.Sources })];
+
+    private static bool MayHaveSkewer(Build build, WheelEnd end) =>
+        build.Has(end.Wheel) && (build.HeldBy(end) is not { } held || held == HubAttachment.QuickRelease);
+
+    /// <summary>There is a lever, and it is not known to hold fluid.</summary>
+    private static bool MayPull(Build build, Slot lever) => build.Has(lever) && build.IsFluid(lever) != true;
 
     /// <summary>What is known; where nothing is, what would have to be.</summary>
     private static ImmutableArray<WorkFigure> Filled(ImmutableArray<WorkFigure> figures) =>

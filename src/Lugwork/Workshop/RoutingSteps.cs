@@ -34,7 +34,7 @@ internal static class RoutingFigures
     private const string Path = "the way through or along this frame, measured along the path with the bar turned fully to both sides";
 
     public static WorkFigure? Line(Build build, WheelEnd end) =>
-        !build.Has(end.Lever) ? null : WorkFigure.Lacks($"{end.Name}-brake-line", $"length of the {end.Name} brake {(build.IsFluid(end.Lever) ? "hose" : build.IsCable(end.Lever) ? "housing" : "line")}", Path);
+        !build.Has(end.Lever) ? null : WorkFigure.Lacks($"{end.Name}-brake-line", $"length of the {end.Name} brake {(build.IsFluid(end.Lever) switch { true => "hose", false => "housing", _ => "line" })}", Path);
 
     public static WorkFigure? Shift(Build build) =>
         !build.NeedsLine(Slot.Shifter) && !build.NeedsLine(Slot.FrontShifter) ? null : WorkFigure.Lacks("shift-line", "length of the shift lines", Path);

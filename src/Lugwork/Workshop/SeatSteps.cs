@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Seating;
 
 namespace Lugwork;
 
@@ -22,21 +23,26 @@ internal static class SeatSteps
             Does = b =>
             [
                 "Clean the bore.",
-                b.HasCarbonSeat() ? "Put assembly paste on the post; no grease on carbon." : "Grease the post and the bore.",
+                b.HasCarbonSeat() switch
+                {
+                    true => "Put assembly paste on the post; no grease on carbon.",
+                    false => "Grease the post and the bore.",
+                    _ => "Find out first what frame and post are made of: carbon takes paste and a low torque, metal takes grease.",
+                },
                 "Push the post in at least to its own mark and to the frame maker's figure, whichever is deeper.",
                 "Tighten the binder to the maker's torque, no harder.",
             ],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Supplies = b => [b.HasCarbonSeat() ? Kit.Paste : Kit.Grease],
-            Torques = b => [b.HasCarbonSeat() ? TorqueTable.SteeringTorques.SeatCollarCarbon : TorqueTable.SteeringTorques.SeatBinder],
-            Figures = r => SeatFigures.OfPost(r.Build),
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Supplies = b => [b.HasCarbonSeat() is { } carbon ? carbon ? Kit.Paste : Kit.Grease : null],
+            Torques = b => [BinderTorque(b)],
+            Figures = r => [.. SeatFigures.OfPost(r.Build), BinderLacks(r.Build)],
             Checks = _ => ["The slot of the binder stays open.", "The mark of the post is hidden in the frame.", "The post neither turns nor slips."],
-            Cautions = b => [Lugwork.Cautions.Insertion, b.IsCarbonPost() ? Lugwork.Cautions.CarbonPost : null], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
-            Shop = b => b.HasCarbonSeat() ? new(false, "carbon at a clamp cracks where the torque is guessed") : null,
+            Cautions = b => [Lugwork.Cautions.Insertion, b.IsCarbonPost() != false ? Lugwork.Cautions.CarbonPost : null], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+            Shop = b => b.HasCarbonSeat() != false ? new(false, "carbon at a clamp cracks where the torque is guessed") : null,
         },
         new()
         {
             Id = "fit-dropper-line", Title = "Fit the dropper and its line", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Dropper), Uses = [Slot.Frame, Slot.Dropper], Joints = ["dropper-routing-in-frame", "dropper-at-saddle-height"],
-            After = [new("route-lines", "the liner for the dropper lies in the frame"), new("measure-interfaces", "the open depth of the seat tube decides which dropper goes in")],
+            After = [new("fit-handlebar", "its lever stands on the bar that is fixed"), new("fit-controls", "its lever finds its place beside the others"), new("route-lines", "the liner for the dropper lies in the frame"), new("measure-interfaces", "the open depth of the seat tube decides which dropper goes in")],
             Does = b => b.HasDropperLine()
                 ? ["Lead housing and cable to the lower end of the post.", "Join the line to the post, then to the lever on the bar.", "Leave enough line to draw the post out again."]
                 : ["Pair lever and post as their maker says.", "Charge the battery."],
@@ -55,4 +61,18 @@ internal static class SeatSteps
             Checks = _ => ["The clamp holds the rails on their straight part, inside the marks.", "The saddle does not rock."], Cautions = _ => [Lugwork.Cautions.Rails], Time = WorkTime.QuarterHour,
         },
     ];
+
+    /// <summary>Of a dropper its maker's figure rules, since a tight collar binds it. The page on metal is of binder bolts through ears, not of a separate collar.</summary>
+    private static TorqueFigure? BinderTorque(Build build) =>
+        build.Has(Slot.Dropper) ? null
+        : build.HasCarbonSeat() switch
+        {
+            true => TorqueTable.SteeringTorques.SeatCollarCarbon,
+            false when !build.Has(Slot.SeatClamp) && build.Frame.Binder.Is(SeatBinder.WeldedTabs) => TorqueTable.SteeringTorques.SeatBinder,
+            _ => null,
+        };
+
+    private static WorkFigure? BinderLacks(Build build) =>
+        BinderTorque(build) is not null ? null
+        : WorkFigure.Lacks("binder-torque", "torque of the binder", build.Has(Slot.Dropper) ? "the figures of dropper maker and collar maker; the lower of the two counts" : build.HasCarbonSeat() is null ? "what frame and post are made of" : "the figure printed on the collar");
 }

@@ -9,23 +9,32 @@ internal static class SettingSteps
     [
         new()
         {
-            Id = "adjust-brakes", Title = "Adjust and bed in the brakes", Stage = WorkStage.SettingUp, Needed = b => b.HasAny(Slot.FrontLever, Slot.RearLever), Uses = [Slot.FrontLever, Slot.RearLever, Slot.FrontBrake, Slot.RearBrake, Slot.FrontRimBrake, Slot.RearRimBrake],
-            After = [new("connect-front-brake", "a brake is set once its lever pulls it"), new("connect-rear-brake", "a brake is set once its lever pulls it"), new("bleed-front-brake", "a brake with air in it cannot be set"), new("bleed-rear-brake", "a brake with air in it cannot be set"), new("fit-front-wheel", "the pads are set to the wheel as it stands"), new("fit-rear-wheel", "the pads are set to the wheel as it stands")],
+            Id = "adjust-brakes", Title = "Adjust the brakes", Stage = WorkStage.SettingUp, Needed = b => b.HasAny(Slot.FrontLever, Slot.RearLever) || b.HasHubBrake(WheelEnd.Front) || b.HasHubBrake(WheelEnd.Rear), Uses = [Slot.FrontLever, Slot.RearLever, Slot.FrontBrake, Slot.RearBrake, Slot.FrontRimBrake, Slot.RearRimBrake],
+            After = [new("connect-front-brake", "a brake is set once its lever pulls it"), new("connect-rear-brake", "a brake is set once its lever pulls it"), new("hold-front-hub-brake", "a hub brake is set once its arm is held"), new("hold-rear-hub-brake", "a hub brake is set once its arm is held"), new("bleed-front-brake", "a brake with air in it cannot be set"), new("bleed-rear-brake", "a brake with air in it cannot be set"), new("fit-front-wheel", "the pads are set to the wheel as it stands"), new("fit-rear-wheel", "the pads are set to the wheel as it stands")],
             Does = b =>
             [
-                "Centre the pads; the wheels turn without rubbing.", "Set the reach of the levers to the rider's hands.",
-                b.HasAny(Slot.FrontRotor, Slot.RearRotor) ? "Bed in discs as the brake maker says: many firm stops from a moderate speed, never to a standstill." : "Roll and brake in a yard before riding out.",
+                "Set the brakes so that the wheels turn without rubbing.",
+                b.HasAny(Slot.FrontLever, Slot.RearLever) ? "Set the reach of the levers to the rider's hands." : null,
+                "Wipe tracks and rotors with alcohol.",
             ],
             Tools = _ => [Kit.HexKeys, Kit.Stand], Supplies = _ => [Kit.Alcohol],
-            Checks = _ => ["A firm pull brings no lever to the bar.", "Each brake alone holds the bicycle on the spot."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Checks = b => [b.HasAny(Slot.FrontLever, Slot.RearLever) ? "A firm pull brings no lever to the bar." : null, "Each brake alone holds the bicycle on the spot."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
             Shop = _ => new(false, "brakes are checked by someone who does it daily, before the first ride"),
         },
         new()
         {
-            Id = "adjust-gears", Title = "Set limits and index the gears", Stage = WorkStage.SettingUp, Needed = b => b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur), Uses = [Slot.RearDerailleur, Slot.FrontDerailleur, Slot.Chain, Slot.Cassette],
+            Id = "adjust-gears", Title = "Set the gears", Stage = WorkStage.SettingUp, Needed = b => b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) || (b.HasHubGear() && b.Has(Slot.Shifter)), Uses = [Slot.RearWheel, Slot.Shifter, Slot.RearDerailleur, Slot.FrontDerailleur, Slot.Chain, Slot.Cassette],
             After = [new("fit-chain", "the limits are set with the chain on"), new("connect-shifters", "the shifters pull what is set"), new("align-hanger", "indexing on a bent hanger never settles")],
-            Does = _ => ["Set the outer limits before the first shift.", "Shift through every gear by hand on the stand.", "Set cable tension or offset until each click is one sprocket.", "Set the distance of the upper pulley as its maker says."],
-            Tools = _ => [Kit.HexKeys, Kit.Stand], Checks = _ => ["The chain falls off neither side.", "The cage clears the spokes in the lowest gear."], Cautions = _ => [Lugwork.Cautions.ChainOff, Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.Hour,
+            Does = b =>
+            [
+                b.HasHubGear() ? "Set the hub gear by the marks and in the gear that its maker names." : null,
+                b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "Set the outer limits before the first shift." : null,
+                "Shift through every gear by hand on the stand.",
+                b.Has(Slot.RearDerailleur) ? "Set cable tension or offset until each click is one sprocket." : null,
+                b.Has(Slot.RearDerailleur) ? "Set the distance of the upper pulley as its maker says." : null,
+            ],
+            Tools = _ => [Kit.HexKeys, Kit.Stand],
+            Checks = b => [b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "The chain falls off neither side." : "No gear slips or jumps under load.", b.Has(Slot.RearDerailleur) ? "The cage clears the spokes in the lowest gear." : null], Cautions = _ => [Lugwork.Cautions.ChainOff, Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.Hour,
         },
         new()
         {

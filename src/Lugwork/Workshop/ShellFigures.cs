@@ -64,7 +64,7 @@ internal static class ShellFigures
         : build.Takes(SpindleSeat.Stepped24) ? [TorqueTable.DriveTorques.CrankStepped]
         : build.Takes(SpindleSeat.Mm2899, SpindleSeat.Mm30) ? [TorqueTable.DriveTorques.CrankThirty]
         : build.Takes(SpindleSeat.OnePiece, SpindleSeat.Cottered) ? []
-        : [TorqueTable.DriveTorques.CrankGeneric];
+        : build.As<Crankset>(Slot.Crankset) is { Spindle.State: KnownState.Value } ? [TorqueTable.DriveTorques.CrankGeneric] : [];
 }
 
 /// <summary>What has to be measured on this build.</summary>

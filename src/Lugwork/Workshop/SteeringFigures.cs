@@ -45,7 +45,7 @@ internal static class SteeringFigures
     }
 
     public static WorkFigure? NutDepth(Build build) =>
-        build.IsCarbonSteerer() || build.As<Preload>(Slot.Preload)?.Kind.MayBe(SteererPreload.StarNut) != true ? null
+        build.IsCarbonSteerer() != false || build.As<Preload>(Slot.Preload)?.Kind.MayBe(SteererPreload.StarNut) != true ? null
         : WorkFigure.Of("star-nut-depth", "star nut below the top of the steerer, about", SteererCut.StarNutBelowTop.Millimeters, "mm", Sources.StarNutSetting);
 
     public static WorkFigure?[] OfStem(Build build)
@@ -69,7 +69,7 @@ internal static class SteeringFigures
     private static WorkFigure? Most(Build build)
     {
         FigureInputs given = new();
-        return build.As<Fork>(Slot.Fork) is not { } fork || !build.IsCarbonSteerer() || fork.MostSpacers.State == KnownState.None ? null
+        return build.As<Fork>(Slot.Fork) is not { } fork || build.IsCarbonSteerer() == false || fork.MostSpacers.State == KnownState.None ? null
             : given.Millimetres("the fork maker's largest height of spacers", fork.MostSpacers) is var most ? given.Figure("most-spacers", "most spacers below the stem by the fork maker", "mm", () => (double)most) : null;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Steering;
 
 namespace Lugwork;
 
@@ -10,7 +11,7 @@ internal static class SteeringSteps
         new()
         {
             Id = "dry-fit-fork", Title = "Put the fork together dry", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Stem],
-            Joints = ["steerer-through-head-tube", "fork-in-head-tube", "headset-on-steerer", "headset-kind", "fork-length-within-limit", "fork-crowns-on-frame", "fork-not-too-short"],
+            Joints = ["steerer-through-head-tube", "fork-in-head-tube", "headset-on-steerer", "headset-kind", "fork-length-within-limit", "fork-crowns-on-frame", "fork-not-too-short", "steerer-reaches-stem", "gap-under-cap", "spacers-on-carbon-steerer"],
             After = [new("press-headset", "the stack is measured on the headset that is in"), new("set-crown-race", "the steerer is measured from the race that is set"), new("measure-interfaces", "the stack is built of measured heights")],
             Does = b => ["Put fork, bearings, cover, spacers and stem together without grease.", b.IsThreaded() ? "See that the locknut has its full thread." : "Mark the steerer at the top of the stem.", "Turn the bars to both sides and look at the height."],
             Tools = _ => [Kit.Caliper], Figures = r => SteeringFigures.OfSteerer(r.Build),
@@ -21,27 +22,38 @@ internal static class SteeringSteps
         {
             Id = "cut-steerer", Title = "Cut the steerer", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork) && b.Has(Slot.Stem) && !b.IsThreaded(), Uses = [Slot.Fork, Slot.Stem],
             After = [new("dry-fit-fork", "the mark comes from the stack as it stands; a steerer cut too short is lost")],
-            Does = b =>
+            Does = b => NothingComesOff(b)
+                ? ["Do not cut: by the figures below nothing comes off.", "Measure once more, and go back to the dry fit where the gap under the cap is not right."]
+                :
             [
+                "Settle first what is open at the dry fit: a cut cannot be taken back.",
                 "Measure twice; compare the mark with the figure below.",
-                b.IsCarbonSteerer() ? "Cut carbon wet with a fine blade for carbon, and keep the dust out of the lungs." : "Cut in a saw guide.",
+                b.IsCarbonSteerer() switch
+                {
+                    true => "Cut carbon wet with a fine blade for carbon, and keep the dust out of the lungs.",
+                    false => "Cut in a saw guide.",
+                    _ => "Find out first what the steerer is made of: carbon and metal take different blades.",
+                },
                 "Deburr the edge inside and outside.",
             ],
-            Tools = b => [new("saw-guide", "saw guide"), new("saw", b.IsCarbonSteerer() ? "fine blade for carbon" : "fine metal saw"), new("file", "fine file"), Kit.Caliper],
+            Tools = b => NothingComesOff(b) ? [Kit.Caliper] : [new("saw-guide", "saw guide"), b.IsCarbonSteerer() is { } carbon ? new("saw", carbon ? "fine blade for carbon" : "fine metal saw") : null, new("file", "fine file"), Kit.Caliper],
             Figures = r => SteeringFigures.OfSteerer(r.Build),
-            Checks = _ => ["The cut is square.", "The gap under the cap is 2 to 3 mm, and the steerer ends not more than 5 mm below the top of the stem."],
-            Cautions = b => [Lugwork.Cautions.SteeringCare, b.IsCarbonSteerer() ? Lugwork.Cautions.CarbonSpacers : null],
+            Checks = b => [NothingComesOff(b) ? null : "The cut is square.", "The gap under the cap is 2 to 3 mm, and the steerer ends not more than 5 mm below the top of the stem."],
+            Cautions = b => [Lugwork.Cautions.SteeringCare, b.IsCarbonSteerer() != false ? Lugwork.Cautions.CarbonSpacers : null],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour, Shop = _ => new(false, "a steerer that is cut too short or askew ruins the fork"),
         },
         new()
         {
             Id = "set-preload", Title = "Set the star nut or the expander", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Preload), Uses = [Slot.Fork, Slot.Preload], Joints = ["preload-in-steerer"],
             After = [new("cut-steerer", "its depth is measured from the cut end")],
-            Does = b => b.IsCarbonSteerer()
-                ? ["Put the maker's expander in, at the height of the stem clamp, and tighten it as its maker says."]
-                : ["Set a star nut square, below the top of the steerer; an expander as its maker says."],
-            Tools = b => [b.IsCarbonSteerer() ? Kit.TorqueWrench : new("star-nut-setter", "star nut setter")],
-            Torques = b => [b.IsCarbonSteerer() ? TorqueTable.SteeringTorques.Expander : null],
+            Does = b => b.IsCarbonSteerer() switch
+            {
+                true => ["Put the maker's expander in, at the height of the stem clamp, and tighten it as its maker says."],
+                false => [b.TakesStarNut() ? "Set a star nut square, below the top of the steerer; an expander as its maker says." : "Put the expander in as its maker says."],
+                _ => ["Find out first what the steerer is made of: nothing is set into it before that is known."],
+            },
+            Tools = b => [b.TakesStarNut() ? new("star-nut-setter", "star nut setter") : null],
+            Torques = b => [b.IsCarbonSteerer() == true ? TorqueTable.SteeringTorques.Expander : null],
             Figures = r => [SteeringFigures.NutDepth(r.Build)],
             Checks = _ => ["Never a star nut in a carbon steerer."],
             Cautions = _ => [Lugwork.Cautions.StarNutCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
@@ -65,17 +77,32 @@ internal static class SteeringSteps
         new()
         {
             Id = "fit-stem", Title = "Fit the stem and take up the play", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Stem), Uses = [Slot.Fork, Slot.Stem],
-            Joints = ["stem-on-steerer", "quill-insertion", "steerer-reaches-stem", "gap-under-cap", "spacers-on-carbon-steerer"],
+            Joints = ["stem-on-steerer", "quill-insertion"],
             After = [new("fit-fork", "the stem clamps the fork that is in"), new("set-preload", "the cap needs something to pull on")],
             Does = b => b.HasQuill()
-                ? ["Grease the quill and its wedge.", "Put it in beyond its mark, in line with the wheel.", "Tighten the wedge bolt to the maker's torque."]
-                : ["Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", "Line the stem up and tighten its clamp bolts in turn to the maker's torque."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.IsCarbonSteerer() ? Kit.Paste : b.HasQuill() ? Kit.Grease : null],
-            Torques = b => b.HasQuill() ? [TorqueTable.SteeringTorques.QuillWedge] : [TorqueTable.SteeringTorques.TopCap, b.IsCarbonSteerer() ? TorqueTable.SteeringTorques.StemOnCarbon : TorqueTable.SteeringTorques.StemOnSteerer],
-            Figures = r => SteeringFigures.OfStem(r.Build),
-            Checks = b => ["With the front brake on, no play in the headset; with the wheel up, it turns freely.", b.HasQuill() ? "The mark of the quill is hidden." : "The steerer ends at most 5 mm below the top of the stem."],
-            Cautions = b => [Lugwork.Cautions.SteeringCare, b.HasQuill() ? Lugwork.Cautions.QuillInsertion : null, b.IsCarbonSteerer() ? Lugwork.Cautions.CarbonSpacers : null],
-            Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour, Shop = b => b.IsCarbonSteerer() ? new(false, "a carbon steerer breaks without warning where it is clamped wrongly") : null,
+                ? ["Grease the quill and its wedge.", "Put it in beyond its mark; it is lined up once the wheel is in.", "Tighten the wedge bolt to the maker's torque."]
+                : [StemStart(b), "Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", "Tighten its clamp bolts in turn to the maker's torque; it is lined up once the wheel is in."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasQuill() ? Kit.Grease : b.IsCarbonSteerer() == true ? Kit.Paste : null],
+            Torques = b => b.HasQuill() ? [TorqueTable.SteeringTorques.QuillWedge] : [TorqueTable.SteeringTorques.TopCap, StemTorque(b)],
+            Figures = r => [.. SteeringFigures.OfStem(r.Build), StemLacks(r.Build)],
+            Checks = b => ["No play in the headset by hand; the fork turns freely.", b.HasQuill() ? "The mark of the quill is hidden." : "The steerer ends at most 5 mm below the top of the stem."],
+            Cautions = b => [Lugwork.Cautions.SteeringCare, b.HasQuill() ? Lugwork.Cautions.QuillInsertion : null, !b.HasQuill() && b.IsCarbonSteerer() != false ? Lugwork.Cautions.CarbonSpacers : null],
+            Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour, Shop = b => !b.HasQuill() && b.IsCarbonSteerer() != false ? new(false, b.IsCarbonSteerer() == true ? "a carbon steerer breaks without warning where it is clamped wrongly" : "it may be a carbon steerer, which breaks without warning where it is clamped wrongly") : null,
+        },
+        new()
+        {
+            Id = "align-steering", Title = "Line the stem up with the wheel", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Stem) && b.Has(Slot.Fork) && b.Has(Slot.FrontWheel), Uses = [Slot.Fork, Slot.Stem, Slot.FrontWheel],
+            After = [new("fit-stem", "the stem is on"), new("fit-front-wheel", "the stem is lined up with the wheel that is in"), new("fit-handlebar", "the bar shows whether the stem stands straight")],
+            Does = b =>
+            [
+                b.HasQuill() ? "Loosen the wedge bolt a little." : "Loosen the clamp bolts of the stem.",
+                "Line stem and bar up with the front wheel.",
+                b.HasQuill() ? "Tighten the wedge bolt to the maker's torque." : "See that no play came in, then tighten the clamp bolts in turn to the maker's torque.",
+            ],
+            Tools = _ => [Kit.HexKeys],
+            Torques = b => [b.HasQuill() ? TorqueTable.SteeringTorques.QuillWedge : StemTorque(b)], Figures = r => [StemLacks(r.Build)],
+            Checks = _ => ["Held between the knees, the wheel does not turn under a firm pull at the bar.", "With the front brake on, no play in the headset; with the wheel up, it turns freely."],
+            Cautions = _ => [Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
         {
@@ -89,4 +116,25 @@ internal static class SteeringSteps
             Cautions = _ => [Lugwork.Cautions.ShockSizeCare], Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
         },
     ];
+
+    private static bool NothingComesOff(Build build) => SteeringFigures.OfSteerer(build).Any(f => f is { Id: "steerer-off", Value: <= 0 });
+
+    private static bool TakesStarNut(this Build build) => build.IsCarbonSteerer() == false && build.As<Preload>(Slot.Preload)?.Kind.Is(SteererPreload.Expander) != true;
+
+    private static string? StemStart(Build build) => build.IsCarbonSteerer() switch
+    {
+        true => "Put assembly paste between stem and steerer.",
+        false => null,
+        _ => "Find out first what the steerer is made of: paste, plug and torque go by it.",
+    };
+
+    private static TorqueFigure? StemTorque(Build build) => build.IsCarbonSteerer() switch
+    {
+        true => TorqueTable.SteeringTorques.StemOnCarbon,
+        false => TorqueTable.SteeringTorques.StemOnSteerer,
+        _ => null,
+    };
+
+    private static WorkFigure? StemLacks(Build build) =>
+        build.HasQuill() || build.IsCarbonSteerer() is not null ? null : WorkFigure.Lacks("stem-torque", "torque of the stem on the steerer", "what the steerer is made of");
 }

@@ -47,6 +47,7 @@ internal sealed class StepRule
     {
         Build build = report.Build;
         ImmutableArray<Fit> fits = [.. report.Fits.Where(f => Joints.Contains(f.Joint!.Id))];
+        ImmutableArray<TorqueFigure> torques = [.. Torques(build).OfType<TorqueFigure>().DistinctBy(t => t.Id)];
         return new()
         {
             Id = Id,
@@ -56,12 +57,12 @@ internal sealed class StepRule
             Slots = [.. Uses.Where(build.Has)],
             Joints = fits,
             After = [.. After.Where(a => isThere(a.Step))],
-            Tools = [.. Tools(build).OfType<WorkTool>()],
+            Tools = [.. Tools(build).OfType<WorkTool>().Concat(torques.Any(t => !t.IsByHand) ? [Kit.TorqueWrench] : Array.Empty<WorkTool>()).Distinct()],
             Supplies = [.. Supplies(build).OfType<WorkSupply>()],
-            Torques = [.. Torques(build).OfType<TorqueFigure>().DistinctBy(t => t.Id)],
+            Torques = torques,
             Figures = [.. Figures(report).OfType<WorkFigure>()],
             Checks = [.. Checks(build).OfType<string>()],
-            Cautions = [.. Cautions(build).OfType<Caution>().Concat(fits.Where(f => f.Verdict != Verdict.Fits).SelectMany(f => f.Cautions)).DistinctBy(c => c.Id)],
+            Cautions = [.. Cautions(build).OfType<Caution>().Concat(fits.SelectMany(f => f.Cautions)).DistinctBy(c => c.Id)],
             Skill = Skill,
             Time = Time,
             Shop = Shop(build),

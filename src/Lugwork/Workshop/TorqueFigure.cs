@@ -48,6 +48,9 @@ public sealed class TorqueFigure
     /// <summary>What to mind with it; may be empty.</summary>
     public string Note { get; internal init; } = "";
 
+    /// <summary>It is closed by hand or until play is gone: no torque wrench is set for it.</summary>
+    internal bool IsByHand { get; init; }
+
     /// <summary>How the figures stand to each other. Figures within 1 % of each other are roundings of one, such as 40 and 40.2 N m (our own bound, no source).</summary>
     public TorqueAgreement Agreement =>
         Ranges.Length == 1 ? TorqueAgreement.OneSource

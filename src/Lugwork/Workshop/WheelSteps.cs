@@ -58,11 +58,11 @@ internal static class WheelSteps
         After = [new($"tape-{end.Name}-rim", "the bed is closed before the tyre goes on"), new($"fit-{end.Name}-tube", "the tube goes in with the tyre"), new($"fit-{end.Name}-valve", "a tyre without a tube is blown up through this valve"), new("inspect-parts", "a worn rim gets no tyre")],
         Does = b => b.IsTubular(end.Tyre)
             ? ["Stretch the tyre on the dry rim for a day.", "Glue or tape it as the makers of tyre, rim and glue say.", "Let it set for as long as they say."]
-            : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, opposite the valve last.", b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? "Pour sealant in; blow the beads on to their seats below the lowest limit." : "Pump a little, see that no tube is under a bead, then pump up."],
+            : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, opposite the valve last.", b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? "Pour sealant in; blow the beads on to their seats, at most to the lower of the largest pressures of tyre and rim." : "Pump a little, see that no tube is under a bead, then pump up."],
         Tools = b => [b.IsTubular(end.Tyre) ? null : Kit.TyreLevers, Kit.Pump],
         Supplies = b => [b.IsTubular(end.Tyre) ? new("tubular-glue", "glue or tape that tyre and rim maker allow") : null, b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? new("sealant", "sealant, as the tyre maker says for its size") : null],
         Figures = r => [TyreFigures.Lowest(r.Build, end)],
-        Checks = _ => ["The line on the tyre is even all round, on both sides.", "The pressure stays below the lowest limit of tyre and rim."],
+        Checks = _ => ["The line on the tyre is even all round, on both sides.", "The pressure is at most the lower of the largest ones of tyre and rim, and at least the tyre's least."],
         Cautions = b => [b.IsTubular(end.Tyre) ? Lugwork.Cautions.Tubular : Lugwork.Cautions.PressureLimit, b.As<Wheel>(end.Wheel)?.RimType.Is(RimType.Hookless) == true ? Lugwork.Cautions.Hookless : null, Lugwork.Cautions.TyreRoom],
         Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Shop = b => b.IsTubular(end.Tyre) ? new(false, "a tubular that comes off throws the rider; glue takes practice") : null,
     };
@@ -71,14 +71,41 @@ internal static class WheelSteps
     {
         Id = "fit-cassette", Title = "Fit the sprockets", Stage = WorkStage.Wheels, Needed = b => b.Has(Slot.Cassette), Uses = [Slot.RearWheel, Slot.Cassette], Joints = ["cassette-on-freehub-body", "freewheel-on-hub-thread"],
         After = [new("fit-rear-rotor", "a hub is worked on from the rotor's side first, while nothing oily is near it")],
-        Does = b => b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } pattern && (pattern.Value == CassettePattern.Freewheel || pattern.Value == CassettePattern.FixedSprocket)
-            ? ["Grease the thread.", "Start it by hand, then screw it on; a fixed sprocket gets its left-hand lockring."]
-            : ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Tighten the lockring to the maker's torque."],
-        Tools = b => [new("cassette-tool", b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } made ? $"remover for sprockets: {made.InTradeWords()}" : "remover for the sprockets, once they are known"), new("chain-whip", "chain whip"), Kit.TorqueWrench],
-        Supplies = _ => [Kit.Grease],
-        Torques = b => [b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } known && (known.Value == CassettePattern.Freewheel || known.Value == CassettePattern.FixedSprocket || known.Value == CassettePattern.ThreeLug) ? null : TorqueTable.DriveTorques.CassetteLockring],
+        Does = b => HoldOf(b) switch
+        {
+            SprocketHold.Unknown => ["Find out first how the sprockets are held: by a lockring, a thread, a ring that snaps in, or the hub's own carrier."],
+            SprocketHold.Thread => ["Grease the thread.", "Start it by hand, then screw it on; a fixed sprocket gets its left-hand lockring."],
+            SprocketHold.SnapRing => ["Lay the sprocket on its three lugs, dished as the chainline asks for.", "Press the snap ring into its groove all round; no lockring is screwed on."],
+            SprocketHold.Carrier => ["Fit the sprocket on the carrier as the hub maker says."],
+            _ => ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Tighten the lockring to the maker's torque."],
+        },
+        Tools = b => [HoldOf(b) is not (SprocketHold.Lockring or SprocketHold.Thread) ? null : new("cassette-tool", b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } made ? $"remover for sprockets: {made.InTradeWords()}" : "remover for the sprockets, once they are known"), HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? new("chain-whip", "chain whip") : null, HoldOf(b) == SprocketHold.SnapRing ? new("ring-driver", "screwdriver for the snap ring") : null],
+        Supplies = b => [HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? Kit.Grease : null],
+        Torques = b => [HoldOf(b) == SprocketHold.Lockring ? TorqueTable.DriveTorques.CassetteLockring : null],
         Checks = _ => ["No sprocket has play."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
     };
+
+    private enum SprocketHold
+    {
+        Unknown,
+        Lockring,
+        Thread,
+        SnapRing,
+        Carrier,
+    }
+
+    private static SprocketHold HoldOf(Build build)
+    {
+        Known<CassettePattern> pattern = build.As<Cassette>(Slot.Cassette)!.Pattern;
+        SprocketHold[] holds = [.. pattern.Values.Select(HoldOf).Distinct()];
+        return holds is [var only] ? only : SprocketHold.Unknown;
+    }
+
+    private static SprocketHold HoldOf(CassettePattern pattern) =>
+        pattern == CassettePattern.Freewheel || pattern == CassettePattern.FixedSprocket ? SprocketHold.Thread
+        : pattern == CassettePattern.ThreeLug ? SprocketHold.SnapRing
+        : pattern == CassettePattern.HubGearOwn ? SprocketHold.Carrier
+        : SprocketHold.Lockring;
 
     private static StepRule Wheel(WheelEnd end) => new()
     {
@@ -87,13 +114,11 @@ internal static class WheelSteps
             ? ["front-wheel-in-fork", "front-axle-in-fork", "front-axle-diameter", "front-thru-axle-length", "front-axle-nut-on-hub-axle"]
             : ["rear-wheel-in-frame", "rear-axle-in-frame", "rear-axle-diameter", "rear-thru-axle-length", "rear-axle-nut-on-hub-axle", "hub-gear-in-dropout", "hub-brake-arm-on-frame"],
         After = [new($"fit-{end.Name}-tyre", "the room is looked at with the tyre on"), new($"fit-{end.Name}-rotor", "the rotor goes on beside the open hub"), end.IsFront ? new("fit-fork", "the wheel stands in the fork that is in the frame") : new("fit-cassette", "the sprockets go on beside the open hub")],
-        Does = b => b.Has(end.Axle) ? ["Grease the axle.", "Lift the wheel in, start the axle by hand, and tighten it to the figure printed on it."]
-            : b.Has(end.Nuts) ? ["Set the wheel straight in the slots, with the washers that hold the axle.", "Tighten both nuts in turn."]
-            : ["Set the wheel fully into its ends.", "Close the lever with firm pressure of the palm, or tighten the axle as its maker says."],
-        Tools = b => [b.Has(end.Axle) ? Kit.TorqueWrench : b.Has(end.Nuts) ? new("axle-spanner", "spanner for the axle nuts") : null], Supplies = _ => [Kit.Grease],
-        Torques = b => [b.Has(end.Axle) ? end.IsFront ? TorqueTable.BrakeTorques.FrontThruAxle : TorqueTable.BrakeTorques.RearThruAxle : b.Has(end.Nuts) ? TorqueTable.BrakeTorques.AxleNut : TorqueTable.BrakeTorques.Skewer],
-        Figures = r => [TyreFigures.AxleLength(r.Build, end)],
-        Checks = _ => ["The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
+        Does = b => !end.IsFront && b.HasFixedChain() ? ["Set the wheel into its slots, loose; it is set straight and tightened once the chain is on."] : WheelHolding.Does(b, end),
+        Tools = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Tool(b, end)], Supplies = b => [WheelHolding.Greases(b, end) && (end.IsFront || !b.HasFixedChain()) ? Kit.Grease : null],
+        Torques = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Torque(b, end)],
+        Figures = r => [TyreFigures.AxleLength(r.Build, end), !end.IsFront && r.Build.HasFixedChain() ? null : WheelHolding.Lacks(r.Build, end)],
+        Checks = b => [!end.IsFront && b.HasFixedChain() ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
         Cautions = b => [Lugwork.Cautions.Axle, b.Has(end.Axle) ? Lugwork.Cautions.AxleThread : null], Time = WorkTime.QuarterHour,
     };
 

@@ -57,6 +57,8 @@ internal static class Kit
 
     public static WorkTool Taps { get; } = new("taps", "taps and facing cutter for the shell", true);
 
+    public static WorkTool Chasers { get; } = new("chasers", "taps for the shell", true);
+
     public static WorkTool HangerGauge { get; } = new("hanger-gauge", "hanger alignment gauge", true);
 
     public static WorkSupply Grease { get; } = new("grease", "assembly grease");

@@ -1,0 +1,32 @@
+using Lugwork.Hubs;
+
+namespace Lugwork;
+
+/// <summary>How a wheel is held in its ends, by its hub, axle and nuts; where that is not known, it has to be found out.</summary>
+internal static class WheelHolding
+{
+    public static string?[] Does(Build build, WheelEnd end)
+    {
+        HubAttachment? held = build.HeldBy(end);
+        return held is null ? ["Find out first what holds this hub: a skewer, nuts, bolts or a thru-axle.", "Set the wheel fully into its ends, and tighten it as its maker says."]
+            : held == HubAttachment.ThruAxle ? ["Grease the axle.", "Lift the wheel in, start the axle by hand, and tighten it to the figure printed on it."]
+            : held == HubAttachment.Nuts ? ["Set the wheel straight in the slots, with the washers that hold the axle.", "Tighten both nuts in turn."]
+            : held == HubAttachment.QuickRelease ? ["Set the wheel fully into its ends.", "Close the lever with firm pressure of the palm."]
+            : ["Set the wheel fully into its ends.", $"Tighten it as the hub maker says: {held.TradeName}."];
+    }
+
+    public static WorkTool? Tool(Build build, WheelEnd end) => build.HeldBy(end) == HubAttachment.Nuts ? new("axle-spanner", "spanner for the axle nuts") : null;
+
+    public static bool Greases(Build build, WheelEnd end) => build.HeldBy(end) == HubAttachment.ThruAxle;
+
+    public static TorqueFigure? Torque(Build build, WheelEnd end)
+    {
+        HubAttachment? held = build.HeldBy(end);
+        return held == HubAttachment.ThruAxle ? end.IsFront ? TorqueTable.BrakeTorques.FrontThruAxle : TorqueTable.BrakeTorques.RearThruAxle
+            : held == HubAttachment.Nuts ? TorqueTable.BrakeTorques.AxleNut
+            : held == HubAttachment.QuickRelease ? TorqueTable.BrakeTorques.Skewer : null;
+    }
+
+    public static WorkFigure? Lacks(Build build, WheelEnd end) =>
+        Torque(build, end) is not null ? null : WorkFigure.Lacks("axle-torque", "how tight the wheel is held", build.HeldBy(end) is null ? "what holds the hub" : "the hub maker's figure");
+}
