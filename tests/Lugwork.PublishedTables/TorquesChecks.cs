@@ -86,7 +86,7 @@ public sealed class TorquesChecks
     [InlineData("rotor-lockring", TorqueAgreement.Overlap, Makers)]
     [InlineData("cassette-lockring", TorqueAgreement.Overlap, Owners)]
     [InlineData("crank-pinch-bolts", TorqueAgreement.Overlap, Pinch)]
-    [InlineData("front-derailleur-cable", TorqueAgreement.Same, Cargo)]
+    [InlineData("front-derailleur-cable", TorqueAgreement.OneSource, Cargo)]
     public void Pages_that_disagree_are_shown_to(string row, TorqueAgreement expected, string source)
     {
         TorqueFigure figure = TorqueTable.Find(row)!;

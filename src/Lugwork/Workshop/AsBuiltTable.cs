@@ -4,6 +4,7 @@ namespace Lugwork;
 internal static class AsBuiltTable
 {
     private const decimal Pitch = 12.7m;
+    private const decimal Least = 0.000001m;
 
     public static Build Of(WorkRecord kept)
     {
@@ -19,13 +20,37 @@ internal static class AsBuiltTable
         return build;
     }
 
+    /// <summary>The build without what a record can measure, by which a changed part is told from a measured one.</summary>
+    public static Build Bare(Build build)
+    {
+        foreach (string step in (ReadOnlySpan<string>)["front", "rear"])
+        {
+            foreach (string figure in Figures)
+            {
+                build = Put(build, step, figure, default);
+            }
+        }
+
+        return build;
+    }
+
+    private static readonly string[] Figures = ["steerer-cut", "spacers-below", "spacers-above", "post-insertion", "post-mark", "drive-spacer", "chain-pitches", "saddle-height", "rotor-thickness"];
+
+    /// <summary>Of these a measured 0 means that there are none; of the others it is no length, and stays in the record alone.</summary>
+    private static readonly string[] MayBeNone = ["spacers-below", "spacers-above", "drive-spacer"];
+
     private static Build Into(Build build, string step, WorkMeasurement measured)
     {
-        Known<Dimension> length = measured.Value == 0 ? Known<Dimension>.None : Known<Dimension>.Of(
-            Dimension.OfMillimetres(measured.Figure == "chain-pitches" ? Math.Min(measured.Value * Pitch, WorkRecord.MostValue) : measured.Value),
-            new Evidence(EvidenceKind.Measured, $"measured at {step}"));
+        decimal millimetres = measured.Figure == "chain-pitches" ? Math.Min(measured.Value * Pitch, WorkRecord.MostValue) : measured.Value;
+        return millimetres >= Least ? Put(build, step, measured.Figure, Known<Dimension>.Of(Dimension.OfMillimetres(millimetres), new Evidence(EvidenceKind.Measured, $"measured at {step}")))
+            : millimetres == 0 && MayBeNone.Contains(measured.Figure) ? Put(build, step, measured.Figure, Known<Dimension>.None)
+            : build;
+    }
+
+    private static Build Put(Build build, string step, string figure, Known<Dimension> length)
+    {
         Slot rotor = step.Contains(WheelEnd.Front.Name, StringComparison.Ordinal) ? Slot.FrontRotor : Slot.RearRotor;
-        (Slot? slot, Func<Part, Part>? with) = measured.Figure switch
+        (Slot? slot, Func<Part, Part>? with) = figure switch
         {
             "steerer-cut" => (Slot.Fork, p => (Fork)p with { SteererLength = length }),
             "spacers-below" => (Slot.Stem, p => (Stem)p with { SpacersBelow = length }),

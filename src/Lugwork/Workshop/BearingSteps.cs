@@ -28,7 +28,7 @@ internal static class BearingSteps
         {
             Id = "set-crown-race", Title = "Set the crown race", Stage = WorkStage.Bearings, Needed = b => b.Has(Slot.Headset) && b.Has(Slot.Fork), Uses = [Slot.Fork, Slot.Headset], Joints = ["headset-on-crown"],
             After = [new("inspect-parts", "a cracked crown is found before a race is driven on")],
-            Does = _ => ["Clean the seat of the crown.", "Slide a split race on by hand; drive a closed one on with a setter until it is down all round."],
+            Does = _ => ["Clean the seat of the crown and grease it thinly.", "Slide a split race on by hand; drive a closed one on with a setter until it is down all round."],
             Tools = _ => [Kit.RaceSetter], Supplies = _ => [Kit.Grease],
             Checks = _ => ["No gap under the race, all round."],
             Cautions = _ => [Lugwork.Cautions.PressFitCare],
@@ -39,7 +39,7 @@ internal static class BearingSteps
         {
             Id = "fit-shell-adapter", Title = "Fit the bottom-bracket adapter", Stage = WorkStage.Bearings, Needed = b => b.Has(Slot.ShellAdapter), Uses = [Slot.Frame, Slot.ShellAdapter], Joints = ["adapter-on-shell-face"],
             After = [new("prepare-shell", "the adapter bears on the faces of the shell")],
-            Does = _ => ["Clean the faces it bears on.", "Fit the adapter as its maker says, and no tighter."],
+            Does = _ => ["Clean the faces it bears on, and grease its thread or seat.", "Fit the adapter as its maker says, and no tighter."],
             Tools = _ => [new("adapter-tool", "the tool that the adapter's maker names")], Supplies = _ => [Kit.Grease],
             Checks = _ => ["It bears all round on bare metal."],
             Cautions = _ => [Lugwork.Cautions.ShellFace],
@@ -55,11 +55,11 @@ internal static class BearingSteps
             {
                 true => ["Put the spacers under the cups as the figures say.", "Grease the threads; on titanium use the compound that the maker names.", "Start both cups by hand, then tighten them to the maker's torque."],
                 false => ["Grease the seats or use the compound that the maker names.", "Press both sides in square, with a press, until they are down all round."],
-                _ => ["Find out how the shell holds a bottom bracket.", "Fit it as its maker says, threaded by hand first or pressed in square."],
+                _ => ["Find out first how the shell holds a bottom bracket: threaded or pressed."],
             },
             Tools = b => [ShellFigures.Tool(b)],
-            Supplies = _ => [Kit.Grease],
-            Torques = b => [b.IsShellThreaded() == false ? null : ShellFigures.CupTorque(b)],
+            Supplies = b => [b.IsShellThreaded() is null ? null : Kit.Grease],
+            Torques = b => [b.IsShellThreaded() != true ? null : ShellFigures.CupTorque(b)],
             Figures = r => [ShellFigures.Thread(r.Build), ShellFigures.Spacers(r), ShellFigures.DriveSpacer(r.Build)],
             Checks = b => [b.IsShellThreaded() == false ? "Both sides are down all round." : "The hand of each thread was right: it started by fingers.", "The bearings turn freely."],
             Cautions = b => [b.IsShellThreaded() == false ? Lugwork.Cautions.PressFitCare : Lugwork.Cautions.ShellThreads],

@@ -40,9 +40,9 @@ public static partial class TorqueTable
 
         public static TorqueFigure AxleNut { get; } = new("axle-nut", "axle nut of a geared hub", new TorqueRange(30, 45, OwnersTorques2017));
 
-        public static TorqueFigure FrontThruAxle { get; } = new("thru-axle-front", "front thru-axle", new(9, 15, Memory, "10 to 15 usual"), new(12, 15, BoltTorqueGuide), new(9, 9, HexAxlePage, "printed on one fork's hex axle")) { Note = "Read the figure on the axle." };
+        public static TorqueFigure FrontThruAxle { get; } = new("thru-axle-front", "front thru-axle", new(9, 15, Memory, "10 to 15 usual"), new(12, 15, BoltTorqueGuide), new(9, 9, HexAxlePage, "printed on one fork's hex axle")) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "Read the figure on the axle." };
 
-        public static TorqueFigure RearThruAxle { get; } = new("thru-axle-rear", "rear thru-axle", new(9, 15, Memory, "10 to 15 usual"), new(12, 18, BoltTorqueGuide)) { Note = "Read the figure on the axle." };
+        public static TorqueFigure RearThruAxle { get; } = new("thru-axle-rear", "rear thru-axle", new(9, 15, Memory, "10 to 15 usual"), new(12, 18, BoltTorqueGuide)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "Read the figure on the axle." };
 
         public static TorqueFigure BottleCage { get; } = new("bottle-cage", "bottle cage, M5", new(2, 4, Memory), new(2, 2, CarbonRoadTorques, "carbon frames"));
 

@@ -40,7 +40,7 @@ internal static class CockpitSteps
         {
             Id = "tape-bar", Title = "Tape the handlebar", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Handlebar) && b.IsDropBar() && !b.Has(Slot.Grips), Uses = [Slot.Handlebar],
             After = [new("fit-controls", "the tape goes over the clamps"), new("connect-front-brake", "the tape covers the lines"), new("connect-rear-brake", "the tape covers the lines"), new("connect-shifters", "the tape covers the lines"), new("fit-dropper-line", "the tape covers its line")],
-            Does = _ => ["Fix the lines along the bar.", "Wind the tape from the ends, tight and overlapping.", "Plug the ends of the bar."],
+            Does = _ => ["Fix the lines along the bar.", "Wind the bar tape from the ends, tight and overlapping.", "Plug the ends of the bar."],
             Supplies = _ => [new("bar-tape", "handlebar tape with plugs")], Checks = _ => ["Both ends of the bar are plugged."], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
     ];

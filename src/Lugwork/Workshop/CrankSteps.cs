@@ -23,7 +23,7 @@ internal static class CrankSteps
         {
             Id = "fit-chain-guide", Title = "Fit the chain guide", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.ChainGuide), Uses = [Slot.Frame, Slot.ChainGuide], Joints = ["guide-on-bottom-bracket", "guide-on-tabs"],
             After = [new("fit-bottom-bracket", "a plate under the cup, or tabs beside it, are reached before the crank is on")],
-            Does = _ => ["Bolt the guide on its tabs or plate.", "Set it over the ring once the crank is on."],
+            Does = _ => ["Bolt the guide on its tabs or plate, with thread lock.", "Set it over the ring once the crank is on."],
             Tools = _ => [Kit.HexKeys], Supplies = _ => [Kit.Threadlock], Checks = _ => ["The chain runs free in every gear."], Cautions = _ => [Lugwork.Cautions.GuidePlate], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
         new()

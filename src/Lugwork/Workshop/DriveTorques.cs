@@ -28,19 +28,19 @@ public static partial class TorqueTable
 
         public static TorqueFigure CrankGeneric { get; } = new("crank-bolt", "crank bolt in general", new(34.5m, 44.2m, CargoBoltList), LargeBolt);
 
-        public static TorqueFigure RingBoltsAluminium { get; } = new("ring-bolts-aluminium", "chainring bolts, aluminium", new(8, 9, FrameMakersTorques), new(5, 9.9m, CargoBoltList), new(8, 11, OwnersTorques2017));
+        public static TorqueFigure RingBoltsAluminium { get; } = new("ring-bolts-aluminium", "chainring bolts, aluminium", new(8, 9, FrameMakersTorques), new(5, 9.9m, CargoBoltList), new(8, 11, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure RingBoltsSteel { get; } = new("ring-bolts-steel", "chainring bolts, steel", new(12, 14, FrameMakersTorques), new(7.9m, 10.7m, CargoBoltList), new(12, 14, OwnersTorques2017));
+        public static TorqueFigure RingBoltsSteel { get; } = new("ring-bolts-steel", "chainring bolts, steel", new(12, 14, FrameMakersTorques), new(7.9m, 10.7m, CargoBoltList), new(12, 14, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure BracketSquare { get; } = new("bracket-square-taper", "bottom-bracket cartridge, square taper", new TorqueRange(49, 69, OwnersTorques2017));
+        public static TorqueFigure BracketSquare { get; } = new("bracket-square-taper", "bottom-bracket cartridge, square taper", new TorqueRange(49, 69, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure BracketEight { get; } = new("bracket-8-spline", "bottom-bracket cartridge, 8 splines", new TorqueRange(50, 70, OwnersTorques2017));
+        public static TorqueFigure BracketEight { get; } = new("bracket-8-spline", "bottom-bracket cartridge, 8 splines", new TorqueRange(50, 70, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure BracketOutboard { get; } = new("bracket-outboard", "bottom-bracket cups outboard, 24 mm", new(35, 50, OwnersTorques2017), new(32.9m, 40.7m, FrameMakersTorques, "cups in general"), new(32.9m, 40.7m, ShopTorqueTable, "cups in general"));
+        public static TorqueFigure BracketOutboard { get; } = new("bracket-outboard", "bottom-bracket cups outboard, 24 mm", new(35, 50, OwnersTorques2017), new(32.9m, 40.7m, FrameMakersTorques, "cups in general"), new(32.9m, 40.7m, ShopTorqueTable, "cups in general")) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure BracketStepped { get; } = new("bracket-outboard-stepped", "bottom-bracket cups outboard, stepped spindle", new TorqueRange(34, 41, OwnersTorques2017));
+        public static TorqueFigure BracketStepped { get; } = new("bracket-outboard-stepped", "bottom-bracket cups outboard, stepped spindle", new TorqueRange(34, 41, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure BracketCups { get; } = new("bracket-cups", "bottom-bracket cups in general", new(32.9m, 40.7m, FrameMakersTorques), new(32.9m, 40.7m, ShopTorqueTable));
+        public static TorqueFigure BracketCups { get; } = new("bracket-cups", "bottom-bracket cups in general", new(32.9m, 40.7m, FrameMakersTorques), new(32.9m, 40.7m, ShopTorqueTable)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
         public static TorqueFigure BracketEccentric { get; } = new("bracket-eccentric", "bolts of an eccentric shell", new TorqueRange(8.5m, 11.3m, FrameMakersTorques));
 
@@ -56,9 +56,9 @@ public static partial class TorqueTable
 
         public static TorqueFigure FrontBand { get; } = new("front-derailleur-band", "band of the front derailleur", new(2.8m, 4, FrameMakersTorques), new(5, 7, OwnersTorques2017)) { Note = "Thin aluminium and carbon tubes take the low figure." };
 
-        public static TorqueFigure FrontBrazeOn { get; } = new("front-derailleur-braze-on", "front derailleur on a braze-on tab", new(4.9m, 7, FrameMakersTorques), new(4.9m, 7, OwnersTorques2017));
+        public static TorqueFigure FrontBrazeOn { get; } = new("front-derailleur-braze-on", "front derailleur on a braze-on tab", new TorqueRange(4.9m, 7, FrameMakersTorques, "taken from this page and an owner's manual of 2017 together"));
 
-        public static TorqueFigure FrontCable { get; } = new("front-derailleur-cable", "cable clamp of the front derailleur", new(5, 6.8m, CargoBoltList), new(5, 6.8m, OwnersTorques2017));
+        public static TorqueFigure FrontCable { get; } = new("front-derailleur-cable", "cable clamp of the front derailleur", new TorqueRange(5, 6.8m, CargoBoltList, "taken from this page and an owner's manual of 2017 together"));
 
         public static TorqueFigure HangerBolts { get; } = new("hanger-bolts", "bolts of a derailleur hanger, M3 to M4", new(1, 4, Memory), new(1, 1, CarbonRoadTorques, "one maker"));
 

@@ -8,9 +8,19 @@ internal static class RecordQuestions
     public static ImmutableArray<string> Of(WorkRecord kept)
     {
         ImmutableArray<string>.Builder told = ImmutableArray.CreateBuilder<string>();
+        if (kept.KeptFor.Length > 0 && kept.KeptFor != kept.Plan.Build.Name)
+        {
+            told.Add($"the record was kept for \u201C{kept.KeptFor}\u201D, and this plan is of another build: see that it is the same bicycle");
+        }
+
         foreach (WorkEntry entry in kept.Entries)
         {
             WorkStep step = kept.Plan.Find(entry.Step)!;
+            if (entry.Parts.Length > 0 && entry.Parts != kept.PartsOf(entry.Step))
+            {
+                told.Add($"{step.Id} was written down with other parts than this build has now: look whether it still stands");
+            }
+
             told.AddRange(step.After.Where(a => entry.IsDone && !kept.IsDone(a.Step)).Select(a => $"{step.Id} is done and {a.Step} is not: {a.Because}"));
             told.AddRange(step.Open.Where(f => entry.IsDone && f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe).Select(f => $"{step.Id} is done, and {f.Joint!.Id} {Verdicts.InWords(f.Verdict)}"));
             foreach (WorkTorque applied in entry.Torques)

@@ -17,6 +17,10 @@ internal sealed class EntrySheet
 {
     public string? Step { get; set; }
 
+    public bool? Own { get; set; }
+
+    public string? Parts { get; set; }
+
     public bool Done { get; set; }
 
     public Dictionary<string, decimal>? Measured { get; set; }

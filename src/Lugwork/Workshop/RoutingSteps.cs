@@ -16,7 +16,7 @@ internal static class RoutingSteps
                 "Note which lines run inside the frame and which outside; count ports, stops and guides.",
                 "Draw a liner through for every line inside, while shell and head tube are still open.",
                 b.RunsThroughHeadset() ? "Lead the lines through the upper bearing and its cover before the fork goes in." : null,
-                "Lay housing and hoses outside in their guides, in wide curves.",
+                "Lay housing and hoses outside in their guides, in wide curves, with ferrules at the stops and foam where a line rattles.",
                 "Leave every line long: it is cut with the bar in place, turned fully to both sides.",
             ],
             Tools = _ => [Kit.Liner, Kit.CableCutter], Supplies = _ => [new("liner-tube", "liner tube, foam sleeves against rattle"), Kit.CableEnds],

@@ -44,7 +44,7 @@ internal static class SeatSteps
             Id = "fit-dropper-line", Title = "Fit the dropper and its line", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Dropper), Uses = [Slot.Frame, Slot.Dropper], Joints = ["dropper-routing-in-frame", "dropper-at-saddle-height"],
             After = [new("fit-handlebar", "its lever stands on the bar that is fixed"), new("fit-controls", "its lever finds its place beside the others"), new("route-lines", "the liner for the dropper lies in the frame"), new("measure-interfaces", "the open depth of the seat tube decides which dropper goes in")],
             Does = b => b.HasDropperLine()
-                ? ["Lead housing and cable to the lower end of the post.", "Join the line to the post, then to the lever on the bar.", "Leave enough line to draw the post out again."]
+                ? ["Lead housing and cable to the lower end of the post, with ferrules.", "Join the line to the post, then to the lever on the bar.", "Leave enough line to draw the post out again."]
                 : ["Pair lever and post as their maker says.", "Charge the battery."],
             Tools = b => [Kit.HexKeys, b.HasDropperLine() ? Kit.CableCutter : null], Supplies = b => [b.HasDropperLine() ? Kit.CableEnds : null],
             Figures = r => SeatFigures.OfDropper(r.Build),
@@ -55,7 +55,7 @@ internal static class SeatSteps
         {
             Id = "fit-saddle", Title = "Fit the saddle", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Saddle), Uses = [Slot.Seatpost, Slot.Saddle], Joints = ["saddle-on-seatpost"],
             After = [new("fit-seatpost", "the post holds still while its clamp is tightened")],
-            Does = _ => ["Lay the rails in the clamp, within their marks.", "Set it level and in line.", "Tighten the bolts in turn to the maker's torque."],
+            Does = _ => ["Grease the bolts of the clamp, not the rails.", "Lay the rails in the clamp, within their marks.", "Set it level and in line.", "Tighten the bolts in turn to the maker's torque."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
             Torques = _ => [TorqueTable.SteeringTorques.RailBolts, TorqueTable.SteeringTorques.RailBolt, TorqueTable.SteeringTorques.RailNuts],
             Checks = _ => ["The clamp holds the rails on their straight part, inside the marks.", "The saddle does not rock."], Cautions = _ => [Lugwork.Cautions.Rails], Time = WorkTime.QuarterHour,

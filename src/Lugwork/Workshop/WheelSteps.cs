@@ -13,7 +13,7 @@ internal static class WheelSteps
         {
             Id = $"tape-{end.Name}-rim", Title = $"Tape the {end.Name} rim", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tape), Uses = [end.Wheel, end.Tape], Joints = [$"{end.Name}-rim-tape-on-rim"],
             After = [new("inspect-parts", "a cracked or worn rim is not taped")],
-            Does = b => ["Clean the bed of the rim and let it dry.", "Lay the tape tight from edge to edge, past the valve hole by a hand's width.", "Cut the valve hole clean."],
+            Does = b => ["Clean the bed of the rim with alcohol and let it dry.", "Lay the tape tight from edge to edge, past the valve hole by a hand's width.", "Cut the valve hole clean."],
             Supplies = _ => [Kit.Alcohol], Checks = _ => ["Every spoke hole is covered; the edges lie down."], Cautions = _ => [Lugwork.Cautions.RimTape], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
@@ -36,7 +36,7 @@ internal static class WheelSteps
             Id = $"fit-{end.Name}-rotor", Title = $"Fit the {end.Name} rotor", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Rotor), Uses = [end.Wheel, end.Rotor],
             Joints = [$"{end.Name}-rotor-on-hub", $"{end.Name}-rotor-within-limit", $"{end.Name}-lockring-on-hub-axle", $"{end.Name}-carrier-with-lockring"],
             After = [new($"fit-{end.Name}-tyre", "sealant and lubricant stay off the rotor")],
-            Does = b => b.IsSplined(end) ? ["Slide the rotor on, arrow forward.", "Tighten the lockring to the maker's torque."] : ["Lay the rotor on, arrow forward.", "Tighten its bolts crosswise to the maker's torque."],
+            Does = b => b.IsSplined(end) ? ["Wipe the rotor with alcohol.", "Slide it on, arrow forward.", "Grease the thread of the lockring, never the rotor.", "Tighten the lockring to the maker's torque."] : ["Wipe the rotor with alcohol.", "Lay it on, arrow forward.", "Put thread lock on bolts that come without it.", "Tighten its bolts crosswise to the maker's torque."],
             Tools = b => [b.IsSplined(end) ? new("rotor-lockring-tool", b.As<Rotor>(end.Rotor)!.Lockring is { State: KnownState.Value } ring ? $"tool for a rotor {ring.InTradeWords()}" : "tool for the lockring of the rotor") : new("t25", "T25 key"), Kit.TorqueWrench],
             Supplies = b => [Kit.Alcohol, b.IsSplined(end) ? Kit.Grease : Kit.Threadlock],
             Torques = b => [b.IsSplined(end) ? TorqueTable.BrakeTorques.RotorLockring : TorqueTable.BrakeTorques.RotorBolts],

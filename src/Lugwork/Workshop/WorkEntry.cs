@@ -43,6 +43,12 @@ public sealed record WorkEntry
     /// <summary>A note of one's own; may be empty.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>The step was one of one's own, put into a plan: it has no row in the library.</summary>
+    internal bool IsOwn => StepTable.All.All(r => r.Id != Step);
+
+    /// <summary>Sixteen hexadecimal digits of the parts that the step handled, without what is measured; empty where the record does not say.</summary>
+    internal string Parts { get; init; } = "";
+
     /// <summary>"fit-stem: done; stem-on-steerer 5 N m".</summary>
     public override string ToString() =>
         $"{Step}: {string.Join("; ", Measurements.Select(m => m.ToString()).Concat(Torques.Select(t => t.ToString())).Prepend(IsDone ? "done" : "open").Concat(Note.Length > 0 ? [Note] : []))}";

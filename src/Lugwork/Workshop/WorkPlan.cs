@@ -77,10 +77,16 @@ public sealed class WorkPlan
     /// <summary>The same with a step of one's own, such as painting; put where its prerequisites allow.</summary>
     /// <param name="step">The step. Those that are to wait for it say so by <paramref name="before"/>.</param>
     /// <param name="before">Ids of steps that wait for it.</param>
+    /// <exception cref="ArgumentException">The step has no id, no title or nothing to do, has a list that was never made, handles a slot that is empty, or assembles a joint: each joint has its step.</exception>
     /// <exception cref="WorkOrderException">There is no order: a step waits for itself, for one that is not there, or the id is taken.</exception>
     public WorkPlan With(WorkStep step, params ReadOnlySpan<string> before)
     {
         ArgumentNullException.ThrowIfNull(step);
+        if (Fault(step) is { } fault)
+        {
+            throw new ArgumentException(fault, nameof(step));
+        }
+
         List<WorkStep> steps = [.. Steps, step];
         foreach (string waiting in before)
         {
@@ -95,6 +101,13 @@ public sealed class WorkPlan
 
         return new(Report, WorkOrder.Of(steps));
     }
+
+    private string? Fault(WorkStep step) =>
+        string.IsNullOrEmpty(step.Id) || string.IsNullOrEmpty(step.Title) ? "a step has an id and a title"
+        : step.Does.IsDefaultOrEmpty ? "a step says what is done"
+        : step.Slots.IsDefault || step.Joints.IsDefault || step.After.IsDefault || step.Tools.IsDefault || step.Supplies.IsDefault || step.Torques.IsDefault || step.Figures.IsDefault || step.Checks.IsDefault || step.Cautions.IsDefault ? "a list of the step was never made: an empty one is []"
+        : step.Slots.FirstOrDefault(s => Build[s] is null) is { } empty ? $"{step.Id} handles the {empty.Name}, which is empty in this build"
+        : step.Joints.IsEmpty ? null : $"{step.Id} assembles a joint that another step of this plan assembles";
 
     /// <summary>The plan as plain text.</summary>
     public override string ToString() => PlanText.Write(this);

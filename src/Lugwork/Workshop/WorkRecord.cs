@@ -13,11 +13,15 @@ public sealed class WorkRecord
 
     private readonly ImmutableDictionary<string, WorkEntry> _entries;
 
-    internal WorkRecord(WorkPlan plan, ImmutableDictionary<string, WorkEntry> entries)
+    internal WorkRecord(WorkPlan plan, ImmutableDictionary<string, WorkEntry> entries, string keptFor = "")
     {
         Plan = plan;
+        KeptFor = keptFor;
         _entries = entries;
     }
+
+    /// <summary>Name of the build for which a record that was read had been kept; empty where it does not say.</summary>
+    internal string KeptFor { get; }
 
     /// <summary>The plan that is worked off.</summary>
     public WorkPlan Plan { get; }
@@ -50,7 +54,7 @@ public sealed class WorkRecord
     public WorkRecord On(WorkPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return new(plan, _entries);
+        return new(plan, _entries, KeptFor);
     }
 
     /// <summary>A step of this plan is done.</summary>
@@ -121,5 +125,8 @@ public sealed class WorkRecord
         return Plan.Find(step) is null ? throw new ArgumentException($"this plan has no step {step}", nameof(step)) : _entries.GetValueOrDefault(step) ?? new WorkEntry { Step = step };
     }
 
-    private WorkRecord With(WorkEntry entry) => new(Plan, _entries.SetItem(entry.Step, entry));
+    private WorkRecord With(WorkEntry entry) => new(Plan, _entries.SetItem(entry.Step, entry with { Parts = PartsOf(entry.Step) }), KeptFor);
+
+    /// <summary>The parts that a step of this plan handles, as they are now.</summary>
+    internal string PartsOf(string step) => Waiver.PartsOf(Plan.Find(step)!.Slots, AsBuiltTable.Bare(Plan.Build));
 }

@@ -15,10 +15,12 @@ public static class WorkRecordFile
         ArgumentNullException.ThrowIfNull(kept);
         RecordSheet sheet = new()
         {
-            Build = kept.Plan.Build.Name.Length == 0 ? null : kept.Plan.Build.Name,
+            Build = kept.KeptFor.Length > 0 ? kept.KeptFor : kept.Plan.Build.Name.Length == 0 ? null : kept.Plan.Build.Name,
             Steps = [.. kept.All.Select(e => new EntrySheet
             {
                 Step = e.Step,
+                Own = e.IsOwn ? true : null,
+                Parts = e.Parts.Length == 0 ? null : e.Parts,
                 Done = e.IsDone,
                 Measured = e.Measurements.IsEmpty ? null : e.Measurements.ToDictionary(m => m.Figure, m => m.Value),
                 TorqueNewtonMetres = e.Torques.IsEmpty ? null : e.Torques.ToDictionary(t => t.Torque, t => t.NewtonMetres),
@@ -55,7 +57,7 @@ public static class WorkRecordFile
             {
                 found.Add(new(path, 0, "an entry names no step", "the id of a step"));
             }
-            else if (plan.Find(step) is null && StepTable.All.All(r => r.Id != step))
+            else if (plan.Find(step) is null && told.Own != true && StepTable.All.All(r => r.Id != step))
             {
                 found.Add(new($"{path}.step", 0, $"there is no step {step}", "the id of a step of this plan"));
             }
@@ -70,7 +72,7 @@ public static class WorkRecordFile
         }
 
         problems = [.. found];
-        kept = problems.IsEmpty ? new(plan, entries) : null;
+        kept = problems.IsEmpty ? new(plan, entries, sheet?.Build ?? "") : null;
         return problems.IsEmpty;
     }
 
@@ -100,6 +102,7 @@ public static class WorkRecordFile
         return new()
         {
             Step = step,
+            Parts = told.Parts ?? "",
             IsDone = told.Done,
             Measurements = [.. (told.Measured ?? []).Select(m => new WorkMeasurement(m.Key, m.Value))],
             Torques = [.. (told.TorqueNewtonMetres ?? []).Select(t => new WorkTorque(t.Key, t.Value))],

@@ -75,7 +75,8 @@ public sealed class TorqueTests
         Assert.Equal(["crank-preload-cap", "crank-pinch-bolts"], Of("spindle 24-road"));
         Assert.Equal(["crank-square-taper"], Of("spindle square-JIS"));
         Assert.Equal(["crank-stepped"], Of("spindle 24/22"));
-        Assert.Equal(["crank-bolt"], Of("rings 9"));
+        Assert.Equal(["crank-bolt"], Of("spindle BMX-19"));
+        Assert.Empty(Of("rings 9"));
         Assert.Empty(Of("spindle cottered"));
     }
 }
