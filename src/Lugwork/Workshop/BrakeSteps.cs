@@ -18,7 +18,7 @@ internal static class BrakeSteps
         {
             Id = $"mount-{end.Name}-caliper", Title = $"Mount the {end.Name} caliper", Stage = WorkStage.Brakes, Needed = b => b.Has(end.Caliper), Uses = [end.Holder, end.Caliper, end.Rotor],
             Joints = [$"{end.Name}-caliper-on-mount", $"{end.Name}-rotor-thickness-in-caliper", $"{end.Name}-adapter-with-rotor", end.IsFront ? "disc-on-open-ends" : "flat-mount-bolt-in-stay"],
-            After = [new($"fit-{end.Name}-wheel", "the caliper is set over the rotor as the wheel stands"), new($"fit-{end.Name}-rotor", "the rotor decides the adapter"), end.IsFront ? new("fit-fork", "the caliper hangs on the fork that is in") : Tensioned],
+            After = [new("check-brake-mounts", "a caliper on an uneven face drags"), new($"fit-{end.Name}-wheel", "the caliper is set over the rotor as the wheel stands"), new($"fit-{end.Name}-rotor", "the rotor decides the adapter"), end.IsFront ? new("fit-fork", "the caliper hangs on the fork that is in") : Tensioned],
             Does = b => ["Bolt the adapter on where one is needed.", "Bolt the caliper on, loose.", "Wipe the rotor with alcohol.", "Set it over the rotor with an even gap on both sides, and tighten its bolts to the maker's torque; thread lock where the maker asks for it."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Alcohol, Kit.Threadlock],
             Torques = b => b.As<Caliper>(end.Caliper)!.Mounting.Is(CaliperFoot.Flat) ? [TorqueTable.BrakeTorques.FlatMountBolts] : [TorqueTable.BrakeTorques.CaliperBolts, TorqueTable.BrakeTorques.CaliperBody],

@@ -7,7 +7,7 @@ internal static class FinalSteps
 {
     private static readonly ImmutableArray<string> Tightened =
     [
-        "align-hanger", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "fit-front-wheel", "fit-rear-wheel",
+        "align-hanger", "check-pivots", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "fit-front-wheel", "fit-rear-wheel",
         "fit-handlebar", "fit-controls", "fit-chainring", "fit-chain-guide", "fit-crankset", "fit-pedals", "mount-front-caliper", "mount-rear-caliper", "mount-front-rim-brake", "mount-rear-rim-brake", "connect-front-brake", "connect-rear-brake", "hold-front-hub-brake", "hold-rear-hub-brake", "set-chain-tension", "align-steering",
         "fit-rear-derailleur", "fit-front-derailleur", "connect-shifters", "set-saddle-height",
     ];

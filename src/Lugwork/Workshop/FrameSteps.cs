@@ -79,6 +79,21 @@ internal static class FrameSteps
         },
         new()
         {
+            Id = "check-brake-mounts", Title = "Check the faces of the brake mounts", Stage = WorkStage.Preparation, Needed = b => b.HasAny(Slot.FrontBrake, Slot.RearBrake), Uses = [Slot.Frame, Slot.Fork, Slot.FrontBrake, Slot.RearBrake], After = [Looked],
+            Does = _ => ["Clean paint off the faces by hand.", "Lay the caliper or its adapter on: it bears flat on both faces and does not rock.", "Where it rocks, ask frame or fork maker; nothing is cut that may be carbon."],
+            Tools = _ => [Kit.Light], Checks = _ => ["The caliper bears flat on both faces.", "The threads take their bolts by hand."],
+            Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+            Shop = _ => new(false, "facing a mount takes a cutter on a guide, and the maker's word that the mount may be cut"),
+        },
+        new()
+        {
+            Id = "check-pivots", Title = "Check and tighten the pivots", Stage = WorkStage.Suspension, Needed = b => b.HasRearTravel(), Uses = [Slot.Frame], After = [Looked],
+            Does = _ => ["Move each link by hand: no play, nothing rough.", "Tighten every pivot bolt to the frame maker's figure."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Figures = _ => [WorkFigure.Lacks("pivot-torque", "torque of the pivot bolts", "the frame maker's figures")],
+            Checks = _ => ["The rear moves freely without play."], Cautions = _ => [Lugwork.Cautions.SuspensionSums], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
             Id = "align-hanger", Title = "Check and align the derailleur hanger", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur) && !b.IsHangerless(), Uses = [Slot.Frame, Slot.RearWheel],
             After = [Looked, new("fit-rear-wheel", "the gauge is read against the rim of a wheel that sits in the frame")],
             Does = b =>

@@ -108,7 +108,7 @@ internal static class SteeringSteps
         {
             Id = "fit-shock", Title = "Fit the rear shock", Stage = WorkStage.Suspension, Needed = b => b.Has(Slot.Shock), Uses = [Slot.Frame, Slot.Shock],
             Joints = ["shock-in-frame", "shock-hardware-in-frame", "upper-shock-hardware-in-frame", "shock-bush-in-eyelet"],
-            After = [new("inspect-parts", "worn pivots are found before the shock hides them"), new("route-lines", "lines near the pivots run before the shock is in their way")],
+            After = [new("check-pivots", "pivots are felt without the shock"), new("inspect-parts", "worn pivots are found before the shock hides them"), new("route-lines", "lines near the pivots run before the shock is in their way")],
             Does = _ => ["Press the bushes in, with a little grease; fit the hardware.", "Bolt the shock in without load, with thread lock where the frame maker asks for it, the maker's way up.", "Let the air out, or take the spring off, and move the rear through its whole travel by hand."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, new("bush-tool", "tool for shock bushes")], Supplies = _ => [Kit.Grease, Kit.Threadlock],
             Torques = _ => [TorqueTable.SteeringTorques.ShockBolts], Figures = r => SeatFigures.OfShock(r.Build),
