@@ -1,5 +1,6 @@
 using System.Globalization;
 using Lugwork.Benchmarks;
+using Lugwork.Benchmarks.Bulk;
 using Lugwork.Benchmarks.Judging;
 using Lugwork.Benchmarks.Processes;
 using Lugwork.Benchmarks.Reading;
@@ -30,5 +31,6 @@ IRow[] rows =
     new FirstCheckRow(),
     new NativeProcessRow(),
     new PackageRow(),
+    new BulkRow(),
 ];
 return Table.Run(rows, options) ? 0 : 1;

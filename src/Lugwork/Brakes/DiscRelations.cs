@@ -112,7 +112,7 @@ internal static class DiscRelations
     /// <summary>Inputs: rotor fixing of the hub, of the rotor, carrier, lockring.</summary>
     public static Relation CarrierUnderRing { get; } = new Computed("matrix, a cell for every pair", UnderRing, [CarrierWithRing], [Sources.SplinedRotorNotes]);
 
-    /// <summary>Inputs: thickness of the rotor, thickest and thinnest that the caliper is made for. No thinnest asks for nothing; no thickest is unknown.</summary>
+    /// <summary>Inputs: thickness of the rotor, thickest and thinnest that the caliper is made for, least that is marked on the rotor. No thinnest asks for nothing; no thickest is unknown; with a mark the rotor's own row says whether it is worn.</summary>
     public static Relation Thickness { get; } = new ThicknessRelation();
 
     /// <summary>Inputs: mount of the frame, caliper mounting, thickness of the stay, length of the bolt, rotor (nanometres).</summary>
@@ -168,18 +168,21 @@ internal static class DiscRelations
 
         public override ImmutableArray<Source> RestsOn => [Sources.RotorFaq];
 
-        public ImmutableArray<long> Cuts { get; } = [LowestLeast, HighestLeast];
+        public ImmutableArray<long> Cuts { get; } = [LowestLeast, HighestLeast, RotorThickness.LeastMarkNanometres, RotorThickness.MostMarkNanometres];
 
         public ImmutableArray<long> Gaps => [];
 
         public override Outcome Judge(ReadOnlySpan<long> values) =>
             values[0] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-            : values[0] < LowestLeast ? new(Verdict.Unsafe, WornOut)
+            : values[0] < LowestLeast && !IsMark(values[3]) ? new(Verdict.Unsafe, WornOut)
             : values[1] == 0 ? new(Verdict.NeedsMeasuring, NoThickest)
             : values[0] > values[1] ? new(Verdict.NeedsMeasuring, TooThick)
             : values[0] < values[2] ? new(Verdict.NeedsMeasuring, TooThin)
-            : values[0] < HighestLeast ? new(Verdict.NeedsMeasuring, MaybeWorn)
+            : values[0] < HighestLeast && !IsMark(values[3]) ? new(Verdict.NeedsMeasuring, MaybeWorn)
             : new(Verdict.Fits, Thick);
+
+        /// <summary>A mark that a rotor can have; another was read wrongly, and counts as none.</summary>
+        private static bool IsMark(long mark) => mark is >= RotorThickness.LeastMarkNanometres and <= RotorThickness.MostMarkNanometres;
     }
 
     private static Bridge Ring(string id, string what, Lockring ring) => new()

@@ -11,6 +11,10 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     private const decimal MostMark = 2.2m;
     private const decimal MostThickness = 2.5m;
 
+    internal const long LeastMarkNanometres = (long)(LeastMark * Nanometres.PerMillimetre);
+    internal const long MostMarkNanometres = (long)(MostMark * Nanometres.PerMillimetre);
+    internal const long MostNanometres = (long)(MostThickness * Nanometres.PerMillimetre);
+
     private readonly int _least;
     private readonly int _new;
     private readonly int _worn;
@@ -53,7 +57,7 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
     public static Identification<RotorThickness> Identify(MeasuredLength? unworn) => RotorThicknessMeasures.Table.Identify(unworn);
 
-    /// <summary>Whether a rotor may still be ridden: unsafe below the least thickness, also where the error of the reading alone keeps it above; needs measuring where none is marked, and where mark or reading is none that a rotor has: a mark outside 1.2 to 2.2 mm or a rotor thicker than 2.5 mm was read wrongly (our own bounds, no source; the listed marks are 1.4 to 1.8 mm, the listed rotors up to 2.3 mm).</summary>
+    /// <summary>Whether a rotor may still be ridden: unsafe below the least thickness, and below 1.2 mm whatever is marked, also where the error of the reading alone keeps it above; needs measuring where none is marked, and where mark or reading is none that a rotor has: a mark outside 1.2 to 2.2 mm or a rotor thicker than 2.5 mm was read wrongly (our own bounds, no source; the listed marks are 1.4 to 1.8 mm, the listed rotors up to 2.3 mm).</summary>
     /// <param name="thickness">The thinnest place of the track, by micrometer or caliper.</param>
     /// <param name="marked">The least thickness marked on the rotor; null where none can be read.</param>
     /// <exception cref="ArgumentException">The reading is a default.</exception>
@@ -62,6 +66,12 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
         if (thickness.Millimetres == 0)
         {
             throw new ArgumentException("a default is no reading", nameof(thickness));
+        }
+
+        if (thickness.Millimetres < LeastMark)
+        {
+            return new SumCheck("rotor-wear", Verdict.Unsafe, FormattableString.Invariant($"the rotor is {thickness}, thinner than any least that rotors are marked with (1.2 mm is our own bound, no source)"), "a new rotor", Cautions.BrakeWork, [])
+                .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.Error, "mm"));
         }
 
         if (marked is not { FitCode: > 0 } least || least.Millimetres is < LeastMark or > MostMark || thickness.Millimetres - thickness.Error > MostThickness)

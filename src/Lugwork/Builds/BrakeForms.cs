@@ -7,7 +7,9 @@ internal static partial class PartForms
 {
     public static PartForm<BrakeLever> BrakeLever { get; } = new("brake lever", () => new BrakeLever(),
         PartField<BrakeLever>.Of("pull", "short, long, newer-road, or none for a lever with fluid", p => p.Pull, (p, v) => p with { Pull = v }, ["cable pull"], bare: true),
-        PartField<BrakeLever>.Of("fluid", "mineral-oil, glycol-ether, or none for a lever with a cable", p => p.Fluid, (p, v) => p with { Fluid = v }, [], bare: true))
+        PartField<BrakeLever>.Of("fluid", "mineral-oil, glycol-ether, or none for a lever with a cable", p => p.Fluid, (p, v) => p with { Fluid = v }, [], bare: true),
+        PartField<BrakeLever>.Of("hand", "left, right or either", p => p.Hand, (p, v) => p with { Hand = v }, []),
+        PartField<BrakeLever>.Of("hoseLength", Millimetres, p => p.HoseLength, (p, v) => p with { HoseLength = v }, ["hose length", "housing length"]))
         {
             Contradiction = CableAndFluid,
         };

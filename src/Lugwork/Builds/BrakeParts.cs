@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lugwork.Brakes;
+using Lugwork.Cockpit;
 using Lugwork.Hubs;
 
 namespace Lugwork;
@@ -12,6 +13,12 @@ public sealed record BrakeLever : Part
 
     /// <summary>The fluid that it holds; none for a lever that pulls a cable.</summary>
     public Known<BrakeFluid> Fluid { get; init; }
+
+    /// <summary>The hand that it is made for.</summary>
+    public Known<Hand> Hand { get; init; }
+
+    /// <summary>Hose or housing from the lever to its brake; no joint reads it.</summary>
+    public Known<Dimension> HoseLength { get; init; }
 
     /// <summary>The pull; where it is not said, none beside a known fluid.</summary>
     internal Known<CablePull> PullOrFluid => Pull.State == KnownState.Unknown && (Fluid.State is KnownState.Value or KnownState.OneOf) ? Known<CablePull>.None : Pull;

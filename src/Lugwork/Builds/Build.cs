@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace Lugwork;
 
 /// <summary>A bicycle as far as it is put together: a frame and parts in slots. Immutable; every change makes another build.</summary>
-public sealed class Build : IParts
+public sealed partial class Build : IParts
 {
     private readonly Part?[] _parts;
     private readonly long[] _codes;
@@ -79,9 +80,7 @@ public sealed class Build : IParts
             throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
         }
 
-        Part?[] parts = [.. _parts];
-        parts[slot.Number] = part;
-        return new(parts, Name, [.. _codes], [.. _cells], slot, _notes);
+        return Put(part, slot, _notes.Beside(slot, part));
     }
 
     /// <summary>Takes the part out of a slot; the frame stays.</summary>
@@ -95,9 +94,7 @@ public sealed class Build : IParts
             throw new ArgumentException("a build always has its frame", nameof(slot));
         }
 
-        Part?[] parts = [.. _parts];
-        parts[slot.Number] = null;
-        return new(parts, Name, [.. _codes], [.. _cells], slot, _notes);
+        return Put(null, slot, _notes.Beside(slot, null));
     }
 
     /// <summary>Judges every joint whose slots are filled, without allocating where all is known; what is unknown is completed on the way.</summary>
@@ -109,14 +106,17 @@ public sealed class Build : IParts
     /// <summary>Judges the whole build.</summary>
     public FitReport Check()
     {
-        Fit[] fits = new Fit[JointTable.All.Length];
-        int count = Judge(fits);
+        Fit[] fits = new Fit[_blank.Length];
+        Judge(fits);
         ImmutableArray<Slot> missing = [.. BicycleKind.Required(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel).Where(s => this[s] is null)];
-        return new FitReport(this, [.. fits.AsSpan(0, count)], missing);
+        return new FitReport(this, ImmutableCollectionsMarshal.AsImmutableArray(fits), missing);
     }
 
     /// <summary>What the build needs beside its main parts and does not have: what bridges its joints, and what holds, seals, joins and moves the parts it has. A joint that needs a part still says so when that part is there: it is there because the joint needs it.</summary>
     public ImmutableArray<SmallPart> SmallParts() => SmallPartTable.Of(this);
+
+    /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, before they are called inspected; in the order of slots. A part of which no condition is stated is not listed.</summary>
+    public ImmutableArray<InspectionPoint> ToInspect() => InspectionTable.Of(this);
 
     /// <summary>Ids of the small parts that are there, in order.</summary>
     public ImmutableArray<string> SmallPartsThere => [.. _notes.SmallParts];

@@ -88,6 +88,7 @@ public static class BuildFile
 
         sheet.SmallParts = build.SmallPartsThere is { IsEmpty: false } there ? [.. there] : null;
         sheet.Waivers = build.Waivers is { IsEmpty: false } waivers ? [.. waivers.Select(w => new WaiverSheet { Joint = w.JointId, Reason = w.Reason, Parts = w.Parts })] : null;
+        sheet.AsBuilt = build.AsBuilt is { IsEmpty: false } values ? [.. values.Select(AsBuiltSheet.Of)] : null;
         return JsonSerializer.Serialize(sheet, BuildJson.Default.BuildSheet);
     }
 
@@ -95,7 +96,7 @@ public static class BuildFile
     {
         foreach (string key in sheet.Others?.Keys ?? Enumerable.Empty<string>())
         {
-            found.Add(new($"$.{key}", 0, "a build file has no such property", "name, parts, smallParts, waivers or $schema"));
+            found.Add(new($"$.{key}", 0, "a build file has no such property", "name, parts, smallParts, waivers, asBuilt or $schema"));
         }
 
         Dictionary<Slot, Part> parts = [];
@@ -150,7 +151,7 @@ public static class BuildFile
         return Noted(build, sheet, found);
     }
 
-    /// <summary>The small parts and the waivers of the file.</summary>
+    /// <summary>The small parts, the waivers, and what was measured and cut.</summary>
     private static Build Noted(Build build, BuildSheet sheet, List<SpecProblem> found)
     {
         foreach ((string id, int at) in (sheet.SmallParts ?? []).Select((id, at) => (id, at)))
@@ -186,7 +187,7 @@ public static class BuildFile
             }
         }
 
-        return build;
+        return AsBuiltSheet.Read(build, sheet.AsBuilt ?? [], found);
     }
 
     private static string? Text(JsonElement value)
@@ -232,6 +233,8 @@ internal sealed class BuildSheet
     public string[]? SmallParts { get; set; }
 
     public WaiverSheet[]? Waivers { get; set; }
+
+    public AsBuiltSheet[]? AsBuilt { get; set; }
 
     [JsonExtensionData]
     public Dictionary<string, JsonElement>? Others { get; set; }

@@ -13,11 +13,16 @@ public sealed record CostCell(string JointId, long Seat, long Part, Verdict Verd
 /// <summary>The joints as tables of cells that are not refused, for planners.</summary>
 public static class CostTable
 {
-    /// <summary>Every pair of a joint of closed sets that is not refused. Empty for a joint of lengths.</summary>
+    /// <summary>Every pair of a joint of closed sets that is not refused. Empty for a joint of lengths, and for one part alone.</summary>
     /// <param name="joint">A joint of <see cref="JointTable.All"/>.</param>
     public static ImmutableArray<CostCell> Of(Joint joint)
     {
         ArgumentNullException.ThrowIfNull(joint);
+        if (joint.IsOfCondition)
+        {
+            return [];
+        }
+
         (JointInput seat, JointInput part) = (joint.Inputs[0], joint.Inputs[1]);
         ImmutableArray<CostCell>.Builder cells = ImmutableArray.CreateBuilder<CostCell>();
         foreach (long a in seat.Domain)

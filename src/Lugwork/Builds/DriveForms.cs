@@ -23,6 +23,9 @@ internal static partial class PartForms
         PartField<Crankset>.Of("directMount", "3-bolt, 8-bolt or own, or none", p => p.DirectMount, (p, v) => p with { DirectMount = v }, ["direct mount"]),
         PartField<Crankset>.Of("largestRing", "teeth such as 50", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
         PartField<Crankset>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []),
+        PartField<Crankset>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
+        PartField<Crankset>.Of("ringLine", Millimetres, p => p.RingLine, (p, v) => p with { RingLine = v }, ["ring line"]),
+        PartField<Crankset>.Of("shellWidth", Millimetres, p => p.ShellWidth, (p, v) => p with { ShellWidth = v }, ["shell width", "for shell"]),
         PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]),
         PartField<Crankset>.Of("smallestRing", "teeth such as 34, or none with one ring", p => p.SmallestRing, (p, v) => p with { SmallestRing = v }, ["smallest ring", "smallest chainring"]),
         PartField<Crankset>.Of("crankLength", Millimetres, p => p.CrankLength, (p, v) => p with { CrankLength = v }, ["crank length", "arm length"]),
@@ -36,6 +39,7 @@ internal static partial class PartForms
 
     public static PartForm<Chain> Chain { get; } = new("chain", () => new Chain(),
         PartField<Chain>.Of("size", "speeds such as 11, or 1/8", p => p.Size, (p, v) => p with { Size = v }, ["speeds"], bare: true),
+        PartField<Chain>.Of("over24Pitches", Millimetres, p => p.Over24Pitches, (p, v) => p with { Over24Pitches = v }, ["over 24 pitches"]),
         Pitches<Chain>("pitches", "a whole number of pitches such as 114", p => p.Length, (p, v) => p with { Length = v }, ["links"]));
 
     public static PartForm<RearDerailleur> RearDerailleur { get; } = new("rear derailleur", () => new RearDerailleur(),

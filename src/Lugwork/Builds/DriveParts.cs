@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.BottomBrackets;
 using Lugwork.Drivetrain;
+using Lugwork.Hubs;
 
 namespace Lugwork;
 
@@ -44,6 +45,21 @@ public sealed record Crankset : Part
 {
     /// <summary>Its spindle, or the spindle that its arms go on.</summary>
     public Known<Spindle> Spindle { get; init; }
+
+    /// <summary>What the arms are made of.</summary>
+    public Known<FrameMaterial> Material { get; init; }
+
+    /// <summary>From the middle plane of the frame to the middle of the one ring, as it is mounted.</summary>
+    public Known<Dimension> RingLine { get; init; }
+
+    /// <summary>What its line with one sprocket reads: where it was not measured, the range of a chainline for one ring.</summary>
+    internal Known<Dimension> RingLineOrChainline =>
+        RingLine.State == KnownState.Unknown && Chainline.State == KnownState.Value && Chainline.Value.MostRings == 1
+            ? Known<Dimension>.Measured((Chainline.Value.Range.Least + Chainline.Value.Range.Most) / 2, (Chainline.Value.Range.Most - Chainline.Value.Range.Least) / 2, Chainline.Value.FitKey)
+            : RingLine;
+
+    /// <summary>Width of the shell that the crank is made for, by its maker.</summary>
+    public Known<Dimension> ShellWidth { get; init; }
 
     /// <summary>Width of ten-spline spindle for which the crank is designed. Does not matter for another spindle.</summary>
     public Known<Dimension> DesignedWidth { get; init; }
@@ -130,6 +146,9 @@ public sealed record Chain : Part
 {
     /// <summary>What it is made for.</summary>
     public Known<ChainSize> Size { get; init; }
+
+    /// <summary>From pin to pin over 24 pitches, under tension: 304.8 mm when new; asked for on a used chain only.</summary>
+    public Known<Dimension> Over24Pitches { get; init; }
 
     /// <summary>Length laid straight, pin to pin: 12.7 mm for each pitch of its count.</summary>
     public Known<Dimension> Length { get; init; }

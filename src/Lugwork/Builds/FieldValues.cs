@@ -42,6 +42,9 @@ internal interface IPartField
 
     ImmutableArray<string> Sets { get; }
 
+    /// <summary>Words that may stand before the value in the short form.</summary>
+    ImmutableArray<string> Words { get; }
+
     /// <summary>It may stand beside the fields that it sets.</summary>
     bool Rough { get; }
 
@@ -49,4 +52,25 @@ internal interface IPartField
 
     /// <summary>Asked for by the schema alone, so that a check never pays for it.</summary>
     Func<FieldValues> Values { get; }
+
+    /// <summary>The interface type that it holds; null for one that only sets others.</summary>
+    FieldType? Type { get; }
 }
+
+/// <summary>The interface type of a field: what it is called and how one value of it is read.</summary>
+/// <param name="Name">Name of the type: "SeatTubeBore".</param>
+/// <param name="Called">What a value is called: "seat-tube bore".</param>
+/// <param name="Read">Reads text; several keys where it is ambiguous, none with the reason where it is refused.</param>
+internal sealed record FieldType(string Name, string Called, Func<string, FieldReading> Read)
+{
+    public static FieldType Of<T>(Func<T, bool>? where)
+        where T : IInterfaceValue<T> => new(typeof(T).Name, T.Called, text =>
+        {
+            Reading<T> reading = T.Read(text);
+            ImmutableArray<T> values = where is null ? reading.Values : [.. reading.Values.Where(where)];
+            return new([.. values.Select(v => v.FitKey)], values.IsEmpty && !reading.Values.IsEmpty ? "this one does not go here" : reading.Reason);
+        });
+}
+
+/// <summary>What a field read: the keys of its readings, and the reason where there is not one.</summary>
+internal readonly record struct FieldReading(ImmutableArray<string> Keys, string Reason);

@@ -38,7 +38,7 @@ public static class FitKeys
     /// <summary>The keys that a slot of a build accepts, with or without a bridge, whatever else the part is: the accepted-keys list of a query.</summary>
     /// <remarks>
     /// A joint without a row accepts nothing, or cannot be decided by one key: where a field says two things at once, such as a tyre's
-    /// width and bead seat, or two fields of the part decide together, such as size and kind of a steerer. The needs sheet tells which; check the build.
+    /// width and bead seat, or two fields of the part decide together, such as size and kind of a steerer. The needs sheet tells which; check the build. What a part is by itself, its condition and wear, no other part asks for: it has no row.
     /// </remarks>
     /// <param name="build">The build.</param>
     /// <param name="slot">Any slot but the frame's.</param>
@@ -50,7 +50,7 @@ public static class FitKeys
         ImmutableArray<FitRow>.Builder keys = ImmutableArray.CreateBuilder<FitRow>();
         foreach (Joint joint in JointTable.All)
         {
-            if (joint.Inputs.FirstOrDefault(i => i.Slot == slot) is not { } input || HasTwin(joint, input))
+            if (joint.IsOfCondition || joint.Inputs.FirstOrDefault(i => i.Slot == slot) is not { } input || HasTwin(joint, input))
             {
                 continue;
             }

@@ -30,6 +30,7 @@ internal static partial class PartForms
         PartField<Stem>.Of("bar", "a diameter such as 31.8", p => p.BarClamp, (p, v) => p with { BarClamp = v }, ["bar clamp", "handlebar"]),
         PartField<Stem>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["insertion mark"]),
         PartField<Stem>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]),
+        PartField<Stem>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
         RiderLimit<Stem>(p => p.RiderLimit, (p, v) => p with { RiderLimit = v }),
         SystemLimit<Stem>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Stem>(p => p.Use, (p, v) => p with { Use = v }),
@@ -50,6 +51,8 @@ internal static partial class PartForms
     public static PartForm<Handlebar> Handlebar { get; } = new("handlebar", () => new Handlebar(),
         PartField<Handlebar>.Of("clamp", "a diameter such as 31.8", p => p.Clamp, (p, v) => p with { Clamp = v }, ["clamp diameter"], bare: true),
         PartField<Handlebar>.Of("grip", "a diameter such as 22.2 or 23.8", p => p.Grip, (p, v) => p with { Grip = v }, ["grip diameter"]),
+        PartField<Handlebar>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
+        PartField<Handlebar>.Of("width", Millimetres, p => p.Width, (p, v) => p with { Width = v }, []),
         RiderLimit<Handlebar>(p => p.RiderLimit, (p, v) => p with { RiderLimit = v }),
         SystemLimit<Handlebar>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Handlebar>(p => p.Use, (p, v) => p with { Use = v }));

@@ -94,6 +94,9 @@ public sealed record Stem : Part
     /// <summary>How it is held: steerer clamp or quill.</summary>
     public Known<StemFoot> Foot { get; init; }
 
+    /// <summary>What it is made of.</summary>
+    public Known<FrameMaterial> Material { get; init; }
+
     /// <summary>The diameter of bar that it clamps.</summary>
     public Known<BarClamp> BarClamp { get; init; }
 
@@ -141,6 +144,12 @@ public sealed record Handlebar : Part
 {
     /// <summary>Its diameter at the stem.</summary>
     public Known<BarClamp> Clamp { get; init; }
+
+    /// <summary>What it is made of.</summary>
+    public Known<FrameMaterial> Material { get; init; }
+
+    /// <summary>From end to end; no joint reads it.</summary>
+    public Known<Dimension> Width { get; init; }
 
     /// <summary>Its diameter where hands and controls go.</summary>
     public Known<GripDiameter> Grip { get; init; }

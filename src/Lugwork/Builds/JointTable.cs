@@ -51,7 +51,7 @@ public static class JointTable
         new("front-lever-with-disc-brake", "Front lever and disc brake, cable", BrakeActionRelations.LeverOrFluid, PullOf(Slot.FrontLever), TypeOfCaliper(Slot.FrontBrake)) { Sources = [Sources.LeverPull, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
         new("front-lever-with-rim-brake", "Front lever and rim brake, cable", BrakeActionRelations.LeverOrFluid, PullOf(Slot.FrontLever), TypeOf(Slot.FrontRimBrake)) { Sources = [Sources.LeverPull, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
         new("front-lever-with-hub-brake", "Front lever and brake of the hub", HubBrakeRelations.WithLever, PullOf(Slot.FrontLever), HubBrakeOf(Slot.FrontWheel)) { Sources = [Sources.MechanicalBrakes], Caution = Cautions.BrakeWork, Seen = [1], MostHaveNone = true },
-        new("front-rotor-thickness-in-caliper", "Front rotor in caliper, thickness", DiscRelations.Thickness, ThicknessOf(Slot.FrontRotor), Thickest(Slot.FrontBrake), Thinnest(Slot.FrontBrake)) { Sources = [Sources.RotorFaq], Caution = Cautions.BrakeWork, Seen = [0, 1] },
+        new("front-rotor-thickness-in-caliper", "Front rotor in caliper, thickness", DiscRelations.Thickness, ThicknessOf(Slot.FrontRotor), Thickest(Slot.FrontBrake), Thinnest(Slot.FrontBrake), MarkIfRead(Slot.FrontRotor)) { Sources = [Sources.RotorFaq], Caution = Cautions.BrakeWork, Seen = [0, 1] },
         new("front-lockring-on-hub-axle", "Front lockring over the axle", DiscRelations.LockringOnAxle, AxleThrough(Slot.FrontWheel), Fixing(Slot.FrontWheel), RingOf(Slot.FrontRotor)) { Sources = [Sources.LockringExchange], Caution = Cautions.BrakeWork },
         new("front-carrier-with-lockring", "Front carrier under the lockring", DiscRelations.CarrierUnderRing, Fixing(Slot.FrontWheel), RotorsFixing(Slot.FrontRotor), CarrierOf(Slot.FrontRotor), RingOf(Slot.FrontRotor)) { Sources = [Sources.SplinedRotorNotes], Caution = Cautions.BrakeWork },
         new("disc-on-open-ends", "Disc brake on open fork ends", EndRelations.DiscOnOpenEnds, FrontEnd, FrontMounting, Lips) { Sources = [Sources.OpenEndsGlossary], Caution = Cautions.DiscOnOpenEnds },
@@ -66,7 +66,7 @@ public static class JointTable
         new("rear-lever-with-rim-brake", "Rear lever and rim brake, cable", BrakeActionRelations.LeverOrFluid, PullOf(Slot.RearLever), TypeOf(Slot.RearRimBrake)) { Sources = [Sources.LeverPull, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
         new("rear-lever-with-hub-brake", "Rear lever and brake of the hub", HubBrakeRelations.WithLever, PullOf(Slot.RearLever), HubBrakeOf(Slot.RearWheel)) { Sources = [Sources.MechanicalBrakes], Caution = Cautions.BrakeWork, Seen = [1], MostHaveNone = true },
         new("hub-brake-arm-on-frame", "Arm of the rear hub brake on the frame", HubBrakeRelations.ArmOnFrame, HubBrakeOf(Slot.RearWheel), Material) { Sources = [Sources.DrumArmClip], Caution = Cautions.ReactionArm, Seen = [0], MostHaveNone = true },
-        new("rear-rotor-thickness-in-caliper", "Rear rotor in caliper, thickness", DiscRelations.Thickness, ThicknessOf(Slot.RearRotor), Thickest(Slot.RearBrake), Thinnest(Slot.RearBrake)) { Sources = [Sources.RotorFaq], Caution = Cautions.BrakeWork, Seen = [0, 1] },
+        new("rear-rotor-thickness-in-caliper", "Rear rotor in caliper, thickness", DiscRelations.Thickness, ThicknessOf(Slot.RearRotor), Thickest(Slot.RearBrake), Thinnest(Slot.RearBrake), MarkIfRead(Slot.RearRotor)) { Sources = [Sources.RotorFaq], Caution = Cautions.BrakeWork, Seen = [0, 1] },
         new("rear-lockring-on-hub-axle", "Rear lockring over the axle", DiscRelations.LockringOnAxle, AxleThrough(Slot.RearWheel), Fixing(Slot.RearWheel), RingOf(Slot.RearRotor)) { Sources = [Sources.LockringExchange], Caution = Cautions.BrakeWork },
         new("rear-carrier-with-lockring", "Rear carrier under the lockring", DiscRelations.CarrierUnderRing, Fixing(Slot.RearWheel), RotorsFixing(Slot.RearRotor), CarrierOf(Slot.RearRotor), RingOf(Slot.RearRotor)) { Sources = [Sources.SplinedRotorNotes], Caution = Cautions.BrakeWork },
         new("flat-mount-bolt-in-stay", "Flat-mount bolt in stay", DiscRelations.BoltInStay, RearMount, RearMounting, RearStay, StayBolt(Slot.RearBrake), Size(Slot.RearRotor)) { Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay], Caution = Cautions.FlatMountBolts },
@@ -162,5 +162,7 @@ public static class JointTable
         new("use-of-handlebar", "Use of handlebar", RiderRelations.Use, UseOfRider, UseOfBar) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
         new("use-of-seatpost", "Use of seatpost", RiderRelations.Use, UseOfRider, UseOfPost) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
         .. SystemChecks.All,
+        .. PairRows.All,
+        .. ConditionChecks.All,
     ];
 }

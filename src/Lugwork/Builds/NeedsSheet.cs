@@ -43,7 +43,7 @@ public sealed class NeedsSheet : IReadOnlyList<Need>
     {
         ImmutableArray<NeedLine>.Builder lines = ImmutableArray.CreateBuilder<NeedLine>();
         HashSet<string> said = [];
-        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot)))
+        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && (!j.IsOfCondition || j.IsFilled(build))))
         {
             bool first = true;
             foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot))

@@ -27,8 +27,23 @@ internal sealed class PartField<TPart> : IPartField
 
     public required Func<TPart, string> Write { get; init; }
 
+    /// <summary>The part with other evidence of this field; null for a field that says several others.</summary>
+    public Func<TPart, Evidence, TPart>? Mark { get; init; }
+
+    /// <summary>Where the value of the field came from; null for a field that says several others.</summary>
+    public Func<TPart, Evidence?>? Evidence { get; init; }
+
+    /// <summary>What the field of a part can be, in codes; null for a field that says several others.</summary>
+    public Func<TPart, Candidates>? Codes { get; init; }
+
     /// <inheritdoc/>
     public Func<FieldValues> Values { get; init; } = static () => FieldValues.Text;
+
+    /// <inheritdoc/>
+    public FieldType? Type => TypeOf();
+
+    /// <summary>Made on demand: a check never pays for it.</summary>
+    public Func<FieldType?> TypeOf { get; init; } = static () => null;
 
     public delegate bool TryRead(TPart part, string text, out TPart read, out int position, out string reason);
 
@@ -42,6 +57,10 @@ internal sealed class PartField<TPart> : IPartField
             Expected = expected,
             Sets = sets is null ? [] : [sets],
             Values = () => FieldValues.Of(where),
+            Mark = (part, evidence) => with(part, get(part).With(evidence)),
+            Evidence = part => get(part).Evidence,
+            Codes = part => get(part).ToCandidates(),
+            TypeOf = () => FieldType.Of(where),
             Write = part => sets is null ? get(part).ToString() : "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
             {
@@ -50,6 +69,28 @@ internal sealed class PartField<TPart> : IPartField
                 return good;
             },
         };
+
+    /// <summary>The condition: "unknown" said of it is a state of its own, and not the same as nothing said.</summary>
+    public static PartField<TPart> OfCondition()
+    {
+        PartField<TPart> field = Of("condition", "new, inspected, used, worn, damaged, crashed, recalled or not-known", p => p.Condition, (TPart p, Known<PartCondition> v) => p with { Condition = v }, []);
+        TryRead plain = field.Read;
+        return new()
+        {
+            Key = field.Key,
+            Words = field.Words,
+            Expected = field.Expected,
+            Values = field.Values,
+            Mark = field.Mark,
+            Evidence = field.Evidence,
+            Codes = field.Codes,
+            Write = field.Write,
+            Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
+                plain(part, string.Join('|', text.Split('|').Select(piece => IsUnknown(piece) ? PartCondition.NotKnown.FitKey : piece)), out read, out position, out reason),
+        };
+    }
+
+    private static bool IsUnknown(string text) => text.Trim() is "?" || text.Trim().Equals("unknown", StringComparison.OrdinalIgnoreCase);
 }
 
 /// <summary>The text form of one kind of part: short "key value;" text and JSON properties come from the same fields.</summary>
@@ -58,11 +99,16 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 {
     private const int MostText = 20_000;
 
-    public ImmutableArray<PartField<TPart>> Fields => fields;
+    // A rider is no part that was used.
+    private readonly ImmutableArray<PartField<TPart>> _fields = typeof(TPart) == typeof(Rider)
+        ? fields
+        : [.. fields, PartField<TPart>.OfCondition()];
+
+    public ImmutableArray<PartField<TPart>> Fields => _fields;
 
     string IPartForm.Kind => kind;
 
-    IEnumerable<IPartField> IPartForm.Fields => fields;
+    IEnumerable<IPartField> IPartForm.Fields => _fields;
 
     /// <summary>What a part cannot be, whatever its neighbours: the field and the reason; null where it can.</summary>
     public Func<TPart, (string Field, string Reason, string Expected)?>? Contradiction { get; init; }
@@ -124,7 +170,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             foreach ((string key, string text) in properties)
             {
                 order++;
-                PartField<TPart>? field = fields.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
+                PartField<TPart>? field = _fields.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
                 if ((field?.Rough ?? false) != rough)
                 {
                     continue;
@@ -173,7 +219,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             yield return new("name", part.Name);
         }
 
-        foreach (PartField<TPart> field in fields)
+        foreach (PartField<TPart> field in _fields)
         {
             string text = field.Write((TPart)part);
             if (text != "unknown" && text.Length > 0)
@@ -181,6 +227,53 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
                 yield return new(field.Key, text);
             }
         }
+    }
+
+    public Part Empty => empty();
+
+    public string? TextOf(Part part, string key) => Field(key) is { } field ? field.Write((TPart)part) : null;
+
+    public Candidates CodesOf(Part part, string key) => Field(key)?.Codes is { } codes ? codes((TPart)part) : default;
+
+    public Evidence? EvidenceOf(Part part, string key) => Field(key)?.Evidence?.Invoke((TPart)part);
+
+    public bool TrySet(Part part, string key, string text, Evidence evidence, out Part changed, out SpecProblem? problem)
+    {
+        changed = part;
+        problem = null;
+        if (Field(key) is not { Mark: { } mark } field)
+        {
+            problem = new(key, 0, $"a {kind} has no such field", Keys());
+            return false;
+        }
+
+        if (!field.Read((TPart)part, text, out TPart read, out int position, out string reason))
+        {
+            problem = new(key, position, reason, field.Expected);
+            return false;
+        }
+
+        changed = mark(read, evidence);
+        if (Contradiction?.Invoke(read) is { } wrong)
+        {
+            problem = new(wrong.Field, 0, wrong.Reason, wrong.Expected);
+            return false;
+        }
+
+        return true;
+    }
+
+    private PartField<TPart>? Field(string key)
+    {
+        foreach (PartField<TPart> field in _fields)
+        {
+            if (field.Mark is not null && field.Sets.IsEmpty && string.Equals(field.Key, key, StringComparison.Ordinal))
+            {
+                return field;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>A diameter of one field that another field has too: not taken as either unless it is named or one is left; the reason, null for other text.</summary>
@@ -194,7 +287,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         PartField<TPart>? named = null;
         string value = piece;
         int length = -1;
-        foreach (PartField<TPart> field in fields)
+        foreach (PartField<TPart> field in _fields)
         {
             for (int i = 0; i <= field.Words.Length; i++)
             {
@@ -222,7 +315,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             }
 
             // Where only one field is still free, the size can be no other.
-            PartField<TPart>[] free = [.. fields.Where(f => SharedBy.Contains(f.Key) && !seen.Contains(f.Key))];
+            PartField<TPart>[] free = [.. _fields.Where(f => SharedBy.Contains(f.Key) && !seen.Contains(f.Key))];
             if (free.Length == 1)
             {
                 return Take(part, free[0], piece, at, seen, found);
@@ -232,14 +325,14 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             return part;
         }
 
-        PartField<TPart>[] takers = [.. fields.Where(f => f.Bare && f.Read(part, piece, out _, out _, out _))];
+        PartField<TPart>[] takers = [.. _fields.Where(f => f.Bare && f.Read(part, piece, out _, out _, out _))];
         if (takers.Length == 1)
         {
             return takers[0].Rough != rough ? part : Take(part, takers[0], piece, at, seen, found);
         }
 
         // The name of a family that is not judged goes where the trade writes it: "motor mount" of a frame is its shell.
-        if (OutsideText.Read(piece) is { Family: { } family } && fields.FirstOrDefault(f => family.Homes.Contains(f.Key)) is { } home)
+        if (OutsideText.Read(piece) is { Family: { } family } && _fields.FirstOrDefault(f => family.Homes.Contains(f.Key)) is { } home)
         {
             return home.Rough != rough ? part : Take(part, home, piece, at, seen, found);
         }
@@ -314,7 +407,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     private static string Shorten(string text) => text.Length > 60 ? text[..60] + "..." : text;
 
-    private string Keys() => "one of " + string.Join(", ", fields.Select(f => f.Key)) + ", each with its value";
+    private string Keys() => "one of " + string.Join(", ", _fields.Select(f => f.Key)) + ", each with its value";
 }
 
 /// <summary>A form of any kind of part.</summary>
@@ -330,4 +423,19 @@ internal interface IPartForm
     Part ReadProperties(IEnumerable<KeyValuePair<string, string>> properties, string path, List<SpecProblem> problems);
 
     IEnumerable<KeyValuePair<string, string>> Write(Part part);
+
+    /// <summary>A part of which nothing is stated.</summary>
+    Part Empty { get; }
+
+    /// <summary>The canonical text of one field; null where the part has no such field of its own.</summary>
+    string? TextOf(Part part, string key);
+
+    /// <summary>What one field can be, in codes; unknown where there is no such field.</summary>
+    Candidates CodesOf(Part part, string key);
+
+    /// <summary>Where the value of one field came from; null where nothing is known.</summary>
+    Evidence? EvidenceOf(Part part, string key);
+
+    /// <summary>Reads one field into a part, the others as they are.</summary>
+    bool TrySet(Part part, string key, string text, Evidence evidence, out Part changed, out SpecProblem? problem);
 }

@@ -62,7 +62,10 @@ internal static partial class PartForms
         PartField<Frame>.Of("standover", Millimetres, p => p.Standover, (p, v) => p with { Standover = v }, ["stand-over"]),
         PartField<Frame>.Of("frontWheelOf", "the ISO diameter, such as 622", p => p.FrontWheelOf, (p, v) => p with { FrontWheelOf = v }, ["front wheel of", "designed front wheel"]),
         PartField<Frame>.Of("rearWheelOf", "the ISO diameter, such as 584", p => p.RearWheelOf, (p, v) => p with { RearWheelOf = v }, ["rear wheel of", "designed rear wheel"]),
-        PartField<Frame>.Of("shortestFork", Millimetres, p => p.ShortestFork, (p, v) => p with { ShortestFork = v }, ["shortest fork"]))
+        PartField<Frame>.Of("shortestFork", Millimetres, p => p.ShortestFork, (p, v) => p with { ShortestFork = v }, ["shortest fork"]),
+        PartField<Frame>.Of("smallestOuterRing", "teeth such as 52, or none", p => p.SmallestOuterRing, (p, v) => p with { SmallestOuterRing = v }, ["smallest outer ring"]),
+        PartField<Frame>.Of("downTubeDrop", Millimetres, p => p.DownTubeDrop, (p, v) => p with { DownTubeDrop = v }, ["down tube drop"]),
+        PartField<Frame>.Of("rearHoseSide", "left, right or either", p => p.RearHoseSide, (p, v) => p with { RearHoseSide = v }, ["rear hose side"]))
         {
             Contradiction = OtherThanUniversal,
         };
@@ -88,6 +91,8 @@ internal static partial class PartForms
         PartField<Fork>.Of("travel", "millimetres, such as 120, or none for a rigid fork", p => p.Travel, (p, v) => p with { Travel = v }, []),
         PartField<Fork>.Of("crowns", "single or dual", p => p.Crowns, (p, v) => p with { Crowns = v }, ["crown type"]),
         PartField<Fork>.Of("steererMaterial", "steel, aluminium, carbon or titanium", p => p.SteererMaterial, (p, v) => p with { SteererMaterial = v }, ["steerer material"]),
+        PartField<Fork>.Of("knobRise", Millimetres, p => p.KnobRise, (p, v) => p with { KnobRise = v }, ["knob rise"]),
+        PartField<Fork>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
         LoadLimit<Fork>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Fork>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Fork>(p => p.Use, (p, v) => p with { Use = v }),
@@ -115,6 +120,9 @@ internal static partial class PartForms
         PartField<Wheel>.Of("washers", "the slot that the washers are for, horizontal or vertical, or none", p => p.Washers, (p, v) => p with { Washers = v }, []),
         PartField<Wheel>.Of("hubHoles", "a number of spoke holes such as 32", p => p.HubHoles, (p, v) => p with { HubHoles = v }, ["hub holes"]),
         PartField<Wheel>.Of("rimHoles", "a number of spoke holes such as 32", p => p.RimHoles, (p, v) => p with { RimHoles = v }, ["rim holes"]),
+        PartField<Wheel>.Of("rimMaterial", "steel, aluminium, carbon or titanium", p => p.RimMaterial, (p, v) => p with { RimMaterial = v }, ["rim material"]),
+        PartField<Wheel>.Of("sprocketLine", Millimetres, p => p.SprocketLine, (p, v) => p with { SprocketLine = v }, ["sprocket line"]),
+        PartField<Wheel>.Of("rimWall", Millimetres, p => p.RimWall, (p, v) => p with { RimWall = v }, ["rim wall"]),
         LoadLimit<Wheel>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Wheel>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Wheel>(p => p.Use, (p, v) => p with { Use = v }))
@@ -144,7 +152,8 @@ internal static partial class PartForms
         PartField<Rotor>.Of("fixing", "six-bolt or center-lock", p => p.Fixing, (p, v) => p with { Fixing = v }, [], bare: true),
         PartField<Rotor>.Of("lockring", "internal, external or none", p => p.Lockring, (p, v) => p with { Lockring = v }, []),
         PartField<Rotor>.Of("carrier", "bolts, pins, with-lockring or none", p => p.Carrier, (p, v) => p with { Carrier = v }, []),
-        PartField<Rotor>.Of("thickness", Millimetres, p => p.Thickness, (p, v) => p with { Thickness = v }, []));
+        PartField<Rotor>.Of("thickness", Millimetres, p => p.Thickness, (p, v) => p with { Thickness = v }, []),
+        PartField<Rotor>.Of("leastThickness", Millimetres, p => p.LeastThickness, (p, v) => p with { LeastThickness = v }, ["least thickness", "minimum thickness"]));
 
     public static PartForm<Caliper> Caliper { get; } = new("caliper", () => new Caliper(),
         PartField<Caliper>.Of("mounting", "post, flat or IS", p => p.Mounting, (p, v) => p with { Mounting = v }, ["mount"], bare: true),
@@ -153,7 +162,8 @@ internal static partial class PartForms
         PartField<Caliper>.Of("thickestRotor", Millimetres, p => p.ThickestRotor, (p, v) => p with { ThickestRotor = v }, ["thickest rotor"]),
         PartField<Caliper>.Of("thinnestRotor", Millimetres, p => p.ThinnestRotor, (p, v) => p with { ThinnestRotor = v }, ["thinnest rotor"]),
         PartField<Caliper>.Of("boltLength", Millimetres, p => p.BoltLength, (p, v) => p with { BoltLength = v }, ["bolt length"]),
-        PartField<Caliper>.Of("adapter", "an increment such as +20, or none", p => p.Adapter, (p, v) => p with { Adapter = v }, []))
+        PartField<Caliper>.Of("adapter", "an increment such as +20, or none", p => p.Adapter, (p, v) => p with { Adapter = v }, []),
+        PartField<Caliper>.Of("secondAdapter", "an increment such as +20, or none", p => p.SecondAdapter, (p, v) => p with { SecondAdapter = v }, ["second adapter"]))
         {
             Contradiction = OtherWorkThanFluid,
         };

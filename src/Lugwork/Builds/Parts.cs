@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.BottomBrackets;
 using Lugwork.Brakes;
+using Lugwork.Cockpit;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
@@ -183,6 +184,15 @@ public sealed record Frame : Part
     /// <summary>Shortest fork, axle to crown, by the frame maker; none where the maker prints none.</summary>
     public Known<Dimension> ShortestFork { get; init; }
 
+    /// <summary>The smallest outer ring that the tab of the front derailleur is made for; none where its maker prints none.</summary>
+    public Known<ToothCount> SmallestOuterRing { get; init; }
+
+    /// <summary>How far the down tube hangs below the lower face of the head tube, as far out as the crown of the fork swings; none where it stays above.</summary>
+    public Known<Dimension> DownTubeDrop { get; init; }
+
+    /// <summary>The side on which the rear hose or housing goes into the frame.</summary>
+    public Known<Hand> RearHoseSide { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
 
@@ -203,6 +213,12 @@ public sealed record Fork : Part
 {
     /// <summary>The fork end.</summary>
     public Known<HubStandard> FrontEnd { get; init; }
+
+    /// <summary>How far knobs on the crown stand above the seat of the crown race; none where nothing does.</summary>
+    public Known<Dimension> KnobRise { get; init; }
+
+    /// <summary>What blades and crown are made of.</summary>
+    public Known<FrameMaterial> Material { get; init; }
 
     /// <summary>Mount of the front disc caliper; none for a fork without one.</summary>
     public Known<BrakeMount> FrontBrakeMount { get; init; }
@@ -296,6 +312,15 @@ public sealed record Wheel : Part
 {
     /// <summary>The hub's standard.</summary>
     public Known<HubStandard> Hub { get; init; }
+
+    /// <summary>What the rim is made of.</summary>
+    public Known<FrameMaterial> RimMaterial { get; init; }
+
+    /// <summary>Wall of the rim at the thinnest place of a brake track; asked for on a used rim only.</summary>
+    public Known<Dimension> RimWall { get; init; }
+
+    /// <summary>From the middle plane of the frame to the middle of the one sprocket; not asked for with several.</summary>
+    public Known<Dimension> SprocketLine { get; init; }
 
     /// <summary>Whether the hub's ends can be changed.</summary>
     public Known<HubEnds> Ends { get; init; }
@@ -492,6 +517,12 @@ public sealed record Rotor : Part
     /// <summary>Its diameter.</summary>
     public Known<RotorSize> Size { get; init; }
 
+    /// <summary>The least thickness that is marked on it; asked for on a used rotor only.</summary>
+    public Known<Dimension> LeastThickness { get; init; }
+
+    /// <summary>What its fit in a caliper reads: a mark that nobody has read is none.</summary>
+    internal Known<Dimension> LeastOrUnread => LeastThickness.State == KnownState.Unknown ? Known<Dimension>.None : LeastThickness;
+
     /// <summary>How it is fixed.</summary>
     public Known<RotorFixing> Fixing { get; init; }
 
@@ -557,6 +588,9 @@ public sealed record Caliper : Part
 
     /// <summary>The adapter that it stands on, by how much larger a rotor it asks for; none without one.</summary>
     public Known<AdapterIncrement> Adapter { get; init; }
+
+    /// <summary>A second adapter on the first; none as it should be.</summary>
+    public Known<AdapterIncrement> SecondAdapter { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.FrontBrake, Slot.RearBrake];

@@ -16,6 +16,9 @@ internal static partial class PartForms
             Words = [.. words],
             Expected = expected,
             Values = static () => FieldValues.Text,
+            Mark = (part, evidence) => with(part, get(part).With(evidence)),
+            Evidence = part => get(part).Evidence,
+            Codes = part => get(part).ToCandidates(),
             Write = part => Counted(get(part)),
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
             {

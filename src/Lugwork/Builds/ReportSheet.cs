@@ -27,6 +27,10 @@ internal sealed class ReportSheet
 
     public required string[] SmallParts { get; init; }
 
+    public required string[] ToInspect { get; init; }
+
+    public required AsBuiltSheet[] AsBuilt { get; init; }
+
     public required string NotYetJudged { get; init; }
 }
 
@@ -91,6 +95,8 @@ public static class ReportFile
             Waived = [.. report.Waived.Select(w => new WaivedSheet { Joint = w.Fit.Joint!.Id, Verdict = w.Fit.Verdict.ToString(), Reason = w.Reason })],
             Lapsed = [.. report.Lapsed.Select(w => w.JointId)],
             SmallParts = [.. report.Build.SmallParts().Select(p => p.Id)],
+            ToInspect = [.. report.Build.ToInspect().Select(p => p.ToString())],
+            AsBuilt = [.. report.Build.AsBuilt.Select(AsBuiltSheet.WithValue)],
             NotYetJudged = FitReport.NotYetJudged,
         };
         return JsonSerializer.Serialize(sheet, BuildJson.Default.ReportSheet);

@@ -13,7 +13,8 @@ internal static partial class PartForms
         PartField<Rider>.Of("system", Masses, p => p.System, (p, v) => p with { System = v }, ["with bicycle"]),
         PartField<Rider>.Of("use", Categories, p => p.Use, (p, v) => p with { Use = v }, ["ridden in"]),
         PartField<Rider>.Of("saddleHeight", Millimetres, p => p.SaddleHeight, (p, v) => p with { SaddleHeight = v }, ["saddle height"]),
-        PartField<Rider>.Of("inseam", Millimetres, p => p.Inseam, (p, v) => p with { Inseam = v }, ["inside leg"]))
+        PartField<Rider>.Of("inseam", Millimetres, p => p.Inseam, (p, v) => p with { Inseam = v }, ["inside leg"]),
+        PartField<Rider>.Of("frontBrakeHand", "left, right or either", p => p.FrontBrakeHand, (p, v) => p with { FrontBrakeHand = v }, ["front brake hand"]))
         {
             Contradiction = LighterThanItsPart,
         };

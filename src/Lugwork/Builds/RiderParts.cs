@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Cockpit;
 
 namespace Lugwork;
 
@@ -22,6 +23,9 @@ public sealed record Rider : Part
 
     /// <summary>From the floor to the crotch, in the shoes that are ridden.</summary>
     public Known<Dimension> Inseam { get; init; }
+
+    /// <summary>The hand with which the rider brakes in front.</summary>
+    public Known<Hand> FrontBrakeHand { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Rider];

@@ -8,7 +8,8 @@ internal static partial class PartForms
         PartField<Shifter>.Of("actuation", "a family such as R, M11 or LG, or none of the listed ones", p => p.Actuation, (p, v) => p with { Actuation = v }, ["pull"]),
         PartField<Shifter>.Of("spacing", "the sprockets it is made for, such as 9, 11-wide or LG-10, or none without clicks", p => p.Spacing, (p, v) => p with { Spacing = v }, ["speeds"]),
         PartField<Shifter>.Of("withDerailleur", "allowed or refused by its maker, or none", p => p.WithDerailleur, (p, v) => p with { WithDerailleur = v }, ["with derailleur"]),
-        PartField<Shifter>.Of("withSprockets", "allowed or refused by its maker, or none", p => p.WithSprockets, (p, v) => p with { WithSprockets = v }, ["with sprockets"]));
+        PartField<Shifter>.Of("withSprockets", "allowed or refused by its maker, or none", p => p.WithSprockets, (p, v) => p with { WithSprockets = v }, ["with sprockets"]),
+        PartField<Shifter>.Of("housingLength", Millimetres, p => p.HousingLength, (p, v) => p with { HousingLength = v }, ["housing length"]));
 
     public static PartForm<FrontDerailleur> FrontDerailleur { get; } = new("front derailleur", () => new FrontDerailleur(),
         PartField<FrontDerailleur>.Of("mount", "a mount such as 31.8, braze-on or low direct S3", p => p.Mount, (p, v) => p with { Mount = v }, [], bare: true),

@@ -15,6 +15,9 @@ public sealed record Shifter : Part
     /// <summary>The sprockets that its clicks are made for; none without clicks. Of a front shifter nothing reads it.</summary>
     public Known<SprocketSpacing> Spacing { get; init; }
 
+    /// <summary>Housing from the shifter to its derailleur, all pieces together; no joint reads it.</summary>
+    public Known<Dimension> HousingLength { get; init; }
+
     /// <summary>Whether its maker names it with this derailleur; none where the maker says nothing.</summary>
     public Known<MakersWord> WithDerailleur { get; init; }
 

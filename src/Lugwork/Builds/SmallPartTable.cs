@@ -55,7 +55,7 @@ internal static class SmallPartTable
         new("bar-tape", "drop bar", b => IsDrop(b[Slot.Handlebar]) ? "bar tape and end plugs" : null, null, Sources.BarAndStemTable),
         new("grips", "flat bar", b => b[Slot.Handlebar] is Handlebar { Grip.State: KnownState.Value } bar && !IsDrop(bar) ? $"grips for {bar.Grip.InTradeWords()}" : null, Slot.Grips, Sources.BarAndStemTable),
         new("grease", "threads and pressed or clamped metal", b => Slot.All.Any(s => s != Slot.Frame && s != Slot.Rider && b[s] is not null) ? "grease for threads, posts and bearings of metal" : null, null, Sources.CommonPractice),
-        new("carbon-paste", "clamped carbon", b => b.Frame.Material.IsCarbon() || (b[Slot.Seatpost] is Seatpost post && post.Material.IsCarbon()) || (b[Slot.Fork] is Fork fork && fork.SteererMaterial.IsCarbon()) ? "assembly paste for carbon: no grease where carbon is clamped" : null, null, Sources.CommonPractice),
+        new("carbon-paste", "clamped carbon", b => b.Frame.Material.IsCarbon() || (b[Slot.Seatpost] is Seatpost post && post.Material.IsCarbon()) || (b[Slot.Fork] is Fork fork && fork.SteererMaterial.IsCarbon()) || (b[Slot.Stem] is Stem stem && stem.Material.IsCarbon()) || (b[Slot.Handlebar] is Handlebar bar && bar.Material.IsCarbon()) ? "assembly paste for carbon: no grease where carbon is clamped" : null, null, Sources.CommonPractice),
         new("threadlock", "bolts that hold a brake", b => b[Slot.FrontRotor] is not null || b[Slot.RearRotor] is not null || b[Slot.FrontBrake] is not null || b[Slot.RearBrake] is not null ? "threadlock of medium strength, where bolts are not coated" : null, null, Sources.CommonPractice),
     ];
 

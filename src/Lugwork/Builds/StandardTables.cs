@@ -53,6 +53,7 @@ internal static class StandardTables
         Of<SteererPreload>("Lugwork.Steering", nameof(SteererPreload)),
         Of<BarClamp>("Lugwork.Cockpit", nameof(BarClamp)),
         Of<ControlClamp>("Lugwork.Cockpit", nameof(ControlClamp)),
+        Of<Hand>("Lugwork.Cockpit", nameof(Hand)),
         Of<GripDiameter>("Lugwork.Cockpit", nameof(GripDiameter)),
         Of<ShellFamily>("Lugwork.BottomBrackets", nameof(ShellFamily)),
         Of<Shell>("Lugwork.BottomBrackets", nameof(Shell)),
@@ -114,6 +115,7 @@ internal static class StandardTables
         Of<ShockMount>("Lugwork.Suspension", nameof(ShockMount)),
         Of<ShockSize>("Lugwork.Suspension", nameof(ShockSize)),
         Of<BicycleKind>("Lugwork", nameof(BicycleKind)),
+        Of<PartCondition>("Lugwork", nameof(PartCondition)),
         Of<UseCategory>("Lugwork", nameof(UseCategory)),
         Of<OutsideFamily>("Lugwork", nameof(OutsideFamily)),
     ];

@@ -18,6 +18,7 @@ internal static class UnjudgedFields
             Ask(Slot.FrontWheel, "thread", front.Thread, ref asked);
             Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
             Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);
+            Ask(Slot.FrontWheel, "sprocketLine", front.SprocketLine, ref asked);
             Holes(Slot.FrontWheel, front, ref asked);
         }
 
@@ -37,6 +38,12 @@ internal static class UnjudgedFields
             Ask(Slot.Seatpost, "length", post.Length, ref asked);
         }
 
+        if (parts.At(Slot.Handlebar) is Handlebar bar)
+        {
+            Ask(Slot.Handlebar, "width", bar.Width, ref asked);
+        }
+
+        Runs(parts, ref asked);
         if (parts.At(Slot.FrontShifter) is Shifter shifter)
         {
             Ask(Slot.FrontShifter, "actuation", shifter.Actuation, ref asked);
@@ -45,6 +52,30 @@ internal static class UnjudgedFields
         }
 
         return asked;
+    }
+
+    /// <summary>Hoses and housings.</summary>
+    private static void Runs(IParts parts, ref List<Measurement>? asked)
+    {
+        if (parts.At(Slot.FrontLever) is BrakeLever front)
+        {
+            Ask(Slot.FrontLever, "hoseLength", front.HoseLength, ref asked);
+        }
+
+        if (parts.At(Slot.RearLever) is BrakeLever rear)
+        {
+            Ask(Slot.RearLever, "hoseLength", rear.HoseLength, ref asked);
+        }
+
+        if (parts.At(Slot.Shifter) is Shifter shifter)
+        {
+            Ask(Slot.Shifter, "housingLength", shifter.HousingLength, ref asked);
+        }
+
+        if (parts.At(Slot.FrontShifter) is Shifter other)
+        {
+            Ask(Slot.FrontShifter, "housingLength", other.HousingLength, ref asked);
+        }
     }
 
     /// <summary>A wheel whose hub and rim have other numbers of holes is refused when it is read; one made in code is asked about and never fits.</summary>

@@ -86,6 +86,20 @@ public sealed class ChainWear
         ? FormattableString.Invariant($"{_percent:0.00} % longer: {(IsWornOut == true ? "worn out" : "not worn out")}, the limit is {limit} %")
         : FormattableString.Invariant($"{_percent:0.00} % longer: no limit is known, ask the chain's maker");
 
+    /// <summary>What no chain is below, in nanometres over 24 pitches: 0.2 % shorter than new.</summary>
+    internal const long ShortestOver24 = NewOver24 / 1_000 * 998;
+
+    /// <summary>What no chain is above: 3 % longer than new.</summary>
+    internal const long LongestOver24 = NewOver24 / 100 * 103;
+
+    /// <summary>What a ruler does not tell: 0.1 % of 24 pitches.</summary>
+    internal const long RulerOver24 = NewOver24 / 1_000;
+
+    private const long NewOver24 = 304_800_000;
+
+    /// <summary>Nanometres over 24 pitches at which a chain is worn out; null where no limit is printed.</summary>
+    internal static long? WornOver24(ChainSize chain) => LimitOf(chain) is { } limit ? NewOver24 + (NewOver24 / 10_000 * (long)(limit * 100)) : null;
+
     private static double? LimitOf(ChainSize chain) =>
         chain == ChainSize.Eighth ? 1 : chain == ChainSize.To8 || chain == ChainSize.For9 || chain == ChainSize.For10 ? 0.75 : chain == ChainSize.For11 || chain == ChainSize.For12 ? 0.5 : null;
 }

@@ -203,7 +203,7 @@ internal sealed partial class Account
         bool open = verdict == Verdict.NeedsMeasuring && outcomes.Exists(o => o.Verdict != Verdict.NeedsMeasuring);
         ImmutableArray<Remedy> oneOf = verdict == Verdict.NeedsPart ? OneOf(outcomes) : [];
         ImmutableArray<Measurement> measurements =
-            [.. joint.Inputs.Where((_, i) => oneOf.IsEmpty ? verdict == Verdict.NeedsMeasuring && (survey.Matters[i] || !open) : survey.Decides[i]).Select(i => new Measurement(i.Slot, i.Field, i.Called, i.Measure))];
+            [.. joint.Inputs.Where((_, i) => oneOf.IsEmpty ? verdict == Verdict.NeedsMeasuring && (open ? survey.Matters[i] : told.Reason!.Asks.IsEmpty || told.Reason.Asks.Contains(i)) : survey.Decides[i]).Select(i => new Measurement(i.Slot, i.Field, i.Called, i.Measure))];
         return new Account
         {
             Verdict = verdict,

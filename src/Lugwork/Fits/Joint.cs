@@ -15,6 +15,9 @@ internal sealed class JointInput
 
     public required Func<Part, Candidates> Read { get; init; }
 
+    /// <summary>Whether something is stated, where not stated is read as an answer of its own; null where reading tells it.</summary>
+    public Func<Part, bool>? IsStated { get; init; }
+
     /// <summary>Every code of a closed set, or the nominal sizes; empty for a plain length.</summary>
     public required ImmutableArray<long> Domain { get; init; }
 
@@ -40,18 +43,20 @@ internal sealed class JointInput
     public required string Measure { get; init; }
 }
 
-/// <summary>Two or more interfaces that must mate and the relation between them. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
+/// <summary>Two or more interfaces that must mate and the relation between them, or one part against a limit of its own. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
 public sealed class Joint
 {
     internal const int MostInputs = 8;
     private const int Looks = 48;
-    private const int MostTold = 20_000;
+
+    /// <summary>The largest field that is gone through whole when it is told.</summary>
+    internal const int MostTold = 20_000;
 
     internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
     {
-        if (inputs.Length is < 2 or > MostInputs)
+        if (inputs.Length is < 1 or > MostInputs)
         {
-            throw new ArgumentException($"a joint has 2 to {MostInputs} inputs", nameof(inputs));
+            throw new ArgumentException($"a joint has 1 to {MostInputs} inputs", nameof(inputs));
         }
 
         Id = id;
@@ -73,7 +78,7 @@ public sealed class Joint
     public Caution? Caution { get; init; }
 
     /// <summary>
-    /// Judged only where one of its findings is stated, such as the gap of a binder or the depth of a cup: what shows on the parts once someone looks, and stands on no
+    /// Judged only where one of its findings is stated, or all of them where it compares them, such as the gap of a binder or the depth of a cup: what shows on the parts once someone looks, and stands on no
     /// sheet. Where nobody looked the joint is no part of a report, and a "fits" says nothing of it.
     /// </summary>
     public bool IsOnlyWhereLooked => !Seen.IsEmpty;
@@ -81,11 +86,17 @@ public sealed class Joint
     /// <summary>Numbers of the inputs of which at least one has to be stated; empty for a joint that is always judged.</summary>
     internal ImmutableArray<int> Seen { get; init; } = [];
 
-    /// <summary>Most bicycles have none of it, such as a brake inside the hub: where nothing is stated, a report does not say that nobody looked.</summary>
+    /// <summary>Judged only where all of what has to be stated is, not one of it: a comparison that nobody asks for until both sides are known.</summary>
+    internal bool NeedsAllSeen { get; init; }
+
+    /// <summary>Most bicycles have none of it, such as a brake inside the hub or a used part: where nothing is stated, a report does not say that nobody looked.</summary>
     internal bool MostHaveNone { get; init; }
 
     /// <summary>The slots whose parts meet here, each once, in order.</summary>
     public ImmutableArray<Slot> Slots => [.. Inputs.Select(i => i.Slot).Distinct()];
+
+    /// <summary>It asks for the condition or the wear of one part, and nothing of its neighbours. Judged only where something of it is stated.</summary>
+    public bool IsOfCondition { get; internal init; }
 
     /// <summary>It takes parts in three slots or more: a system check.</summary>
     public bool IsSystemCheck => Slots.Length > 2;
@@ -113,18 +124,19 @@ public sealed class Joint
         return IsSeen(parts);
     }
 
-    /// <summary>Something is stated of what has to be looked at, or nothing has to be.</summary>
+    /// <summary>Something is stated of what has to be looked at, or all of it where all is asked for, or nothing has to be.</summary>
     internal bool IsSeen(IParts parts)
     {
+        bool any = Seen.IsEmpty;
+        bool all = true;
         foreach (int input in Seen)
         {
-            if (parts.At(Inputs[input].Slot) is { } part && Inputs[input].Read(part).State != KnownState.Unknown)
-            {
-                return true;
-            }
+            bool stated = parts.At(Inputs[input].Slot) is { } part && (Inputs[input].IsStated is { } tells ? tells(part) : Inputs[input].Read(part).State != KnownState.Unknown);
+            any |= stated;
+            all &= stated;
         }
 
-        return Seen.IsEmpty;
+        return NeedsAllSeen ? all : any;
     }
 
     /// <summary>Judges the parts as they are, unknowns included; nothing is allocated. Not judged where a slot is empty.</summary>

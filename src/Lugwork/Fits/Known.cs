@@ -257,6 +257,9 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <summary>What the row of the one known value rests on; null where there is no one value or no row.</summary>
     internal Source? Row => State == KnownState.Value && _value is IRow row ? row.Source : null;
 
+    /// <summary>The same with other evidence; what is unknown or none has none.</summary>
+    internal Known<T> With(Evidence evidence) => State is KnownState.Unknown or KnownState.None ? this : new(State, _value, _codes, _low, _high, evidence);
+
     internal Candidates ToCandidates() => new(State, _low, _high, _codes);
 
     /// <summary>The same knowledge of a value that follows from this one, such as a tyre's width from its size.</summary>

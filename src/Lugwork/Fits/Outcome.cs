@@ -14,6 +14,9 @@ public sealed record Reason(string Id, string Template, Caution? Caution = null)
     /// <summary>What would mend it beside a bridge, for a person; may be empty.</summary>
     public string Mend { get; init; } = "";
 
+    /// <summary>Numbers of the inputs that have to be looked at where the verdict is to measure; empty for all of them.</summary>
+    internal ImmutableArray<int> Asks { get; init; } = [];
+
     /// <summary>Rows that would mend it and leave the verdict as it is: shop work that cannot be undone, or a part that takes the danger away.</summary>
     internal ImmutableArray<Bridge> Offers { get; init; } = [];
 }

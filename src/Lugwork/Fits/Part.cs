@@ -12,6 +12,9 @@ public abstract record Part
     /// <summary>A name of the owner's own, shown in reports; may be empty. Never judged.</summary>
     public string Name { get; init; } = "";
 
+    /// <summary>Its state, where that is stated; a default says nothing, not "used", and <see cref="PartCondition.NotKnown"/> says that nobody knows. A rider has none.</summary>
+    public Known<PartCondition> Condition { get; init; }
+
     /// <summary>The slots that this kind of part can go to; more than one means that a slot has to be named.</summary>
     public abstract ImmutableArray<Slot> Places { get; }
 }

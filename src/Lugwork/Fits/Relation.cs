@@ -20,6 +20,12 @@ internal abstract class Relation
     public virtual ImmutableArray<Source> RestsOn => [];
 }
 
+/// <summary>A relation with a figure to tell: [sum] in a sentence becomes it.</summary>
+internal interface ITells
+{
+    string Tell(string sentence, ImmutableArray<JointInput> inputs, in CandidateRow row);
+}
+
 /// <summary>Both must have the same key; bridge rows span the gaps that can be spanned, alone or two in a chain.</summary>
 internal sealed class SameKey : Relation
 {

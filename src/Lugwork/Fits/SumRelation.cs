@@ -12,7 +12,7 @@ internal readonly record struct SumBand(long From, Outcome Outcome);
 /// A sum over the inputs that never falls with one input and never grows with another, held against bands. So the least and the greatest
 /// sum of what is unknown lie at the ends of the inputs, and a verdict is found without going through completions.
 /// </summary>
-internal sealed class SumRelation : Relation
+internal sealed class SumRelation : Relation, ITells
 {
     /// <summary>What a length above it changes nothing any more: 100 km.</summary>
     private const long Far = 100_000_000L * Nanometres.PerMillimetre;

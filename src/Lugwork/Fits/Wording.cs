@@ -21,7 +21,7 @@ internal static class Wording
 
         string sentence = Filled(Template(outcome.Reason!, joint, states), states, shown).Replace("[bridge]", Bridge(outcome), StringComparison.Ordinal);
         CandidateRow row = default;
-        if (joint.Relation is SumRelation sum && joint.TryRead(parts, ref row))
+        if (joint.Relation is ITells sum && joint.TryRead(parts, ref row))
         {
             sentence = sum.Tell(sentence, joint.Inputs, row);
         }

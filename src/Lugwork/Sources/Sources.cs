@@ -923,6 +923,45 @@ public static class Sources
     /// <summary>16 CFR 1512.17 Other requirements (ground and toe clearance).</summary>
     public static Source ClearanceRegulation { get; } = new("CLEARANCE-REGULATION", SourceKind.Standard, Confidence.High, "16 CFR 1512.17 Other requirements (ground and toe clearance)", "US Code of Federal Regulations", "undated", "law.cornell.edu/cfr/text/16/1512.17");
 
+    /// <summary>Inspection: save time.</summary>
+    public static Source ReuseInspection { get; } = new("REUSE-INSPECTION", SourceKind.Community, Confidence.Medium, "Inspection: save time", "sidewallthorn.blogspot.com", "29 Sep 2015", "sidewallthorn.blogspot.com/2015/09/");
+
+    /// <summary>Tips for buying used road bikes, part 2: how to inspect a used bike.</summary>
+    public static Source UsedBicycle { get; } = new("USED-BICYCLE", SourceKind.Press, Confidence.Medium, "Tips for buying used road bikes, part 2: how to inspect a used bike before you buy", "roadbikerider.com", "undated", "www.roadbikerider.com/tips-for-buying-used-road-bikes-part-2-how-to-inspect-a-used-bike-before-you-buy/");
+
+    /// <summary>Operation manual, carbon fiber composite.</summary>
+    public static Source CarbonCrashManual { get; } = new("CARBON-CRASH-MANUAL", SourceKind.MakerDocument, Confidence.Low, "Operation Manual, chapter 1: Guide to Safe On-and-Off Road Operation (carbon fiber composite)", "Gary Fisher", "undated", "38.142.81.21:8001/manual/gary-fisher/bicycle/operation-manual-english/page-10.html");
+
+    /// <summary>Inspection and crash damage of carbon frames and forks.</summary>
+    public static Source CarbonFrameManual { get; } = new("CARBON-FRAME-MANUAL", SourceKind.MakerDocument, Confidence.Medium, "Inspection & Crash Damage Of Carbon Frames/Forks (owner's manual supplement)", "Cannondale", "2012-2016", "manuzoid.com/manuals/RPE11-Cannondale%20Scalpel%2029%202012-2016%20Owner's%20Manual");
+
+    /// <summary>Is this advice still relevant? (quotes a catalogue of 2013).</summary>
+    public static Source AlloyBarsAfterFall { get; } = new("ALLOY-BARS-AFTER-FALL", SourceKind.Community, Confidence.Low, "Is this advice still relevant? (quotes a parts catalogue of 2013)", "thorncyclesforum.co.uk", "2019", "thorncyclesforum.co.uk/index.php?topic=13633.0");
+
+    /// <summary>Replacement for safety reasons.</summary>
+    public static Source AlloyPartsLife { get; } = new("ALLOY-PARTS-LIFE", SourceKind.Press, Confidence.Medium, "Replacement for safety reasons", "zedler.de", "undated", "www.zedler.de/en/news/publikationen/tour/news-detail/replacement-for-safety-reasons/");
+
+    /// <summary>Rim wear.</summary>
+    public static Source RimWall { get; } = new("RIM-WALL", SourceKind.Community, Confidence.Medium, "Rim wear", "wheellab.cc", "undated", "wheellab.cc/rim-wear/");
+
+    /// <summary>How do I check for rim wear?</summary>
+    public static Source RimWallBreaks { get; } = new("RIM-WALL-BREAKS", SourceKind.Community, Confidence.Low, "How Do I Check For Rim Wear", "cyclechat.net", "undated", "www.cyclechat.net/threads/how-do-i-check-for-rim-wear.91460/");
+
+    /// <summary>What to look for when buying a used road bike.</summary>
+    public static Source ChainWithSprockets { get; } = new("CHAIN-WITH-SPROCKETS", SourceKind.MakerDocument, Confidence.Low, "What to look for when buying a used road bike", "daccordicycles.com", "undated", "daccordicycles.com/what-to-look-for-when-buying-a-used-road-bike");
+
+    /// <summary>Zen and the art of fixie building: chainline tricks, part II.</summary>
+    public static Source OneSprocketLine { get; } = new("ONE-SPROCKET-LINE", SourceKind.Community, Confidence.Medium, "Zen and the art of fixie building: chainline tricks part II", "West 5 Cycles", "2008", "west5cycles.com/2008/08/19/zen-and-the-art-of-fixie-building-chainline-tricks-part-ii/");
+
+    /// <summary>Bike front brake: left or right?</summary>
+    public static Source BrakeHands { get; } = new("BRAKE-HANDS", SourceKind.Community, Confidence.Low, "Bike front brake: left or right?", "frederiksfridayfact.com", "20 Jan 2017", "frederiksfridayfact.com/fact.php?date=2017-01-20");
+
+    /// <summary>Should the bicycle brakes be left rear and right front.</summary>
+    public static Source BrakeHandsByCountry { get; } = new("BRAKE-HANDS-BY-COUNTRY", SourceKind.Community, Confidence.Low, "Should the bicycle brakes be left rear and right front", "huafengqp.com", "undated", "www.huafengqp.com/news/Should-the-bicycle-brakes-be-left-rear-and-right.shtml");
+
+    /// <summary>Downtube clearance (in Japanese).</summary>
+    public static Source DownTubeClearance { get; } = new("DOWN-TUBE-CLEARANCE", SourceKind.Handbook, Confidence.Medium, "Downtube clearance (in Japanese)", "jitetan.com bicycle glossary", "n.d.", "jitetan.com/term/shitakan_sukima.html");
+
     /// <summary>Test of toe clearance, JIS D 9301:2019 (in Japanese).</summary>
     public static Source ToeClearanceTest { get; } = new("TOE-CLEARANCE-TEST", SourceKind.Standard, Confidence.Medium, "Test of toe clearance, JIS D 9301:2019 (in Japanese)", "Japan Bicycle Promotion Institute", "2019", "jbpi giken_post/exam/bicycle/drive/4582");
 
@@ -1293,6 +1332,8 @@ public static class Sources
         SizingChartPost, SaddleRegression, CrankFormula, CrankFormulaRange, CrankLengthPost,
         CarbonRimPads, SplinedRotorNotes, OpenEndsGlossary, NonTurnWashers, FlatMountBolts, FlatMountThinStay,
         CantileverSpacing,
+        ReuseInspection, UsedBicycle, CarbonCrashManual, CarbonFrameManual, AlloyBarsAfterFall, AlloyPartsLife,
+        RimWall, RimWallBreaks, ChainWithSprockets, OneSprocketLine, BrakeHands, BrakeHandsByCountry, DownTubeClearance,
         UseConditions2000, UseCategories, MountainManual, RiderAndLuggage, ForkLoad, TwoLimits, LadenWeight,
 
         CargoBoltList, OwnersTorques2017, FrameMakersTorques, ShopTorqueTable, GuideTorques2002, DiscMakersSheet, RotorMakersSheet, HydraulicCaliperGuide,

@@ -87,7 +87,7 @@ internal static class PlanPage
 
     private static string Told(Fit fit) => $"{fit.Joint!.Name}, {Verdicts.InWords(fit.Verdict)}: {fit.Sentence}";
 
-    private static IEnumerable<string> Lines(InspectionPoint point)
+    private static IEnumerable<string> Lines(FinalPoint point)
     {
         string rests = point.IsPractice ? "common practice" : string.Join("; ", point.Sources.Where(s => !s.IsUnpublished).Select(s => s.Title));
         string figures = point.Figures.IsEmpty ? "" : $" This build: {string.Join("; ", point.Figures.Select(f => f.ToString()))}.";

@@ -43,7 +43,7 @@ public sealed class WorkPlan
     public ImmutableArray<WorkLink> CriticalChain => WorkChains.Longest(Steps);
 
     /// <summary>The last look over the bicycle before it is ridden.</summary>
-    public ImmutableArray<InspectionPoint> Inspection => InspectionTable.Of(Report);
+    public ImmutableArray<FinalPoint> Inspection => FinalInspection.Of(Report);
 
     /// <summary>The tools of some steps, each once.</summary>
     /// <param name="steps">Steps of this plan.</param>

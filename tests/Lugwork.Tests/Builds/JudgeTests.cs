@@ -18,6 +18,7 @@ public sealed class JudgeTests
         Assert.Equal(JointTable.All.Length, count);
         foreach (Joint joint in JointTable.All)
         {
+            joint.Judge(build);
             long mark = GC.GetAllocatedBytesForCurrentThread();
             joint.Judge(build);
             Assert.True(GC.GetAllocatedBytesForCurrentThread() == mark, $"{joint} allocates");

@@ -77,12 +77,12 @@ public sealed class PlanLaws
     private static Build Joined(Joint joint, string first, string second)
     {
         Build build = Build.From(new Frame());
-        foreach ((JointInput input, string key) in joint.Inputs.Zip([first, second]))
+        foreach (var slot in joint.Inputs.Zip([first, second]).GroupBy(p => p.First.Slot))
         {
             // Projected inputs have keys of another kind than their field; their parts are left unknown.
             List<SpecProblem> problems = [];
-            Part part = PartForms.Of(input.Slot).ReadProperties([new(input.Field, key)], "", problems);
-            build = input.Slot == Slot.Frame ? Build.From((Frame)part).Refilled(build) : build.With(part, input.Slot);
+            Part part = PartForms.Of(slot.Key).ReadProperties(slot.Select(p => new KeyValuePair<string, string>(p.First.Field, p.Second)), "", problems);
+            build = slot.Key == Slot.Frame ? Build.From((Frame)part).Refilled(build) : build.With(part, slot.Key);
         }
 
         return build;

@@ -25,6 +25,17 @@ public sealed class SmallPartTests
     public void What_the_cap_pulls_on_follows_the_steerer(string material, string what) =>
         Assert.Contains(what, Build.From(Frame.Read("steel")).With(Fork.Read($"threadless; steerer material {material}")).SmallParts().Single(p => p.Id == "preload").What, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("stem", "carbon", true)]
+    [InlineData("stem", "aluminium", false)]
+    [InlineData("handlebar", "carbon", true)]
+    [InlineData("handlebar", "steel", false)]
+    public void Clamped_carbon_takes_paste(string slot, string material, bool paste)
+    {
+        Assert.True(PartForms.Of(Slot.Find(slot)!).TryReadAny($"material {material}", out Part part, out _));
+        Assert.Equal(paste, Build.From(Frame.Read("steel")).With(part).SmallParts().Any(p => p.Id == "carbon-paste"));
+    }
+
     [Fact]
     public void A_part_in_its_slot_is_not_asked_for_again()
     {

@@ -96,6 +96,9 @@ public sealed class SystemCheckTests
     [InlineData(196.9, Verdict.Unsafe, Verdict.Fits)]
     [InlineData(205, Verdict.Fits, Verdict.Fits)]
     [InlineData(205.1, Verdict.Fits, Verdict.NeedsPart)]
+    [InlineData(207, Verdict.Fits, Verdict.NeedsPart)]
+    [InlineData(207.1, Verdict.Fits, Verdict.NeedsPart)]
+    [InlineData(304, Verdict.Fits, Verdict.NeedsPart)]
     public void A_steerer_is_judged_as_the_sum_of_its_stack_says(double steerer, Verdict reaches, Verdict cap)
     {
         FitReport report = Check(
@@ -105,6 +108,8 @@ public sealed class SystemCheckTests
         Verdict sum = SteererLength.OfMillimetres(130, 10, 12, 10, 40, 5).Check(Length.FromMillimeters(steerer)).Verdict;
         Assert.Equal(sum, Verdicts.Worse(reaches, cap));
         Assert.Equal(cap == Verdict.NeedsPart, Of(report, "gap-under-cap").Remedies.Any(r => r.Bridge?.Id == "spacer-above-stem"));
+        Assert.Equal(steerer > 207, Of(report, "gap-under-cap").Sentence.Contains("above the stem and its spacers", StringComparison.Ordinal));
+        Assert.DoesNotContain(" -", Of(report, "gap-under-cap").Sentence, StringComparison.Ordinal);
     }
 
     [Theory]

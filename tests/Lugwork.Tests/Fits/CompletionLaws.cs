@@ -59,7 +59,7 @@ public sealed class CompletionLaws
             Rows.Row row = Rows.Draw(joint, new Random(seed));
 
             // A limit may be none and then asks for nothing; the two that meet stand first and are no lengths.
-            for (int i = 0; i < 2; i++)
+            for (int i = 0; i < Math.Min(2, joint.Inputs.Length); i++)
             {
                 if (!joint.Inputs[i].IsLength)
                 {
@@ -148,9 +148,9 @@ public sealed class CompletionLaws
         {
             foreach (long a in joint.Inputs[0].Domain.Prepend(0))
             {
-                foreach (long b in joint.Inputs[1].Domain.Prepend(0))
+                foreach (long b in joint.Inputs.Length > 1 ? joint.Inputs[1].Domain.Prepend(0) : [0])
                 {
-                    long[] values = [a, b, .. joint.Inputs[2..].Select(i => i.Domain[0])];
+                    long[] values = joint.Inputs.Length == 1 ? [a] : [a, b, .. joint.Inputs[2..].Select(i => i.Domain[0])];
                     Outcome outcome = joint.Relation.Judge(values);
                     Assert.NotEqual(Verdict.NotJudged, outcome.Verdict);
                     Assert.NotNull(outcome.Reason);

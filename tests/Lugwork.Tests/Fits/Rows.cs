@@ -140,9 +140,11 @@ internal static class Rows
 
         // A plain grid of half millimetres, coarser where two lengths are open, and every place where another figure could matter.
         bool twoOpen = row.Inputs.Where((c, i) => row.Joint.Inputs[i].IsLength && !c.IsSettled).Skip(1).Any();
-        IEnumerable<long> grid = Enumerable.Range(1, twoOpen ? 100 : 500).Select(h => h * Millimetre * (twoOpen ? 5 : 1) / 2);
+        IEnumerable<long> grid = Enumerable.Range(1, twoOpen ? 100 : 500).Select(h => h * Millimetre * (twoOpen ? 5 : 1) / 2)
+            .Concat(Enumerable.Range(600, 60).Select(h => h * Millimetre / 2)) // 24 pitches of a chain, new and worn.
+            .Concat(Enumerable.Range(178, 8).Select(h => h * Millimetre / 2)); // Shells of 89.5 mm under cups for 92 mm.
         IEnumerable<long> near = row.Inputs.SelectMany(c => new[] { c.Low, c.High }.Concat(c.Codes ?? []))
-            .SelectMany(v => new[] { v, v - (4 * Millimetre) })
+            .SelectMany(v => new[] { v, v - (4 * Millimetre), v - Millimetre, v + Millimetre })
             .Concat(known.State == KnownState.Measured ? [known.Low, known.High] : [1, long.MaxValue / 8]);
         long low = known.State == KnownState.Measured ? known.Low : 1;
         long high = known.State == KnownState.Measured ? known.High : long.MaxValue / 4;

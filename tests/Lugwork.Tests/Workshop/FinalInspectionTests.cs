@@ -3,9 +3,9 @@ using Lugwork.Tests.Builds;
 namespace Lugwork.Tests.Workshop;
 
 /// <summary>The last look over the bicycle: points of this build alone, filled in, and honest about where they come from.</summary>
-public sealed class InspectionTests
+public sealed class FinalInspectionTests
 {
-    private static readonly InspectionPoint[] Points = [.. Bench.WholeBicycle().WorkPlan().Inspection];
+    private static readonly FinalPoint[] Points = [.. Bench.WholeBicycle().WorkPlan().Inspection];
 
     [Fact]
     public void Every_point_names_registered_sources_and_practice_is_marked()
@@ -22,7 +22,7 @@ public sealed class InspectionTests
     [Fact]
     public void The_values_of_this_build_are_filled_in()
     {
-        InspectionPoint post = Points.Single(p => p.Id == "post-mark");
+        FinalPoint post = Points.Single(p => p.Id == "post-mark");
         Assert.Equal([75.0, 80.0], new[] { "post-mark", "frame-least" }.Select(id => post.Figures.Single(f => f.Id == id).Value ?? 0));
         Fit gap = Bench.WholeBicycle().Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap");
         Assert.Contains(gap.Sentence, Points.Single(p => p.Id == "stem-gap").Figures.Single(f => f.Id == "gap-under-cap").Words, StringComparison.Ordinal);
@@ -44,7 +44,7 @@ public sealed class InspectionTests
     [Fact]
     public void A_point_of_which_nothing_is_known_says_what_it_lacks()
     {
-        InspectionPoint point = Build.From(Frame.Read("material steel")).With(Fork.Read("steerer kind threadless")).With(Stem.Read("28.6 clamp")).WorkPlan().Inspection.Single(p => p.Id == "stem-gap");
+        FinalPoint point = Build.From(Frame.Read("material steel")).With(Fork.Read("steerer kind threadless")).With(Stem.Read("28.6 clamp")).WorkPlan().Inspection.Single(p => p.Id == "stem-gap");
         Assert.False(Assert.Single(point.Figures).IsKnown);
     }
 }

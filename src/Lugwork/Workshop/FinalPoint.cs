@@ -3,9 +3,9 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>One point of the last look over a bicycle, with what this build says of it. Immutable.</summary>
-public sealed record InspectionPoint
+public sealed record FinalPoint
 {
-    internal InspectionPoint()
+    internal FinalPoint()
     {
     }
 

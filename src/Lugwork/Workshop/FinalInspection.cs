@@ -5,16 +5,16 @@ using static Lugwork.Sources;
 namespace Lugwork;
 
 /// <summary>One row: when a point is asked and what fills it in.</summary>
-internal sealed record InspectionRule(string Id, string Ask, Func<Build, bool> Needed, Func<FitReport, WorkFigure?[]> Figures, params ImmutableArray<Source> Sources);
+internal sealed record FinalRule(string Id, string Ask, Func<Build, bool> Needed, Func<FitReport, WorkFigure?[]> Figures, params ImmutableArray<Source> Sources);
 
 /// <summary>Points of an assembled bicycle, of the kind that the safety standard asks; local rules come on top.</summary>
-internal static class InspectionTable
+internal static class FinalInspection
 {
     private static readonly Func<FitReport, WorkFigure?[]> Nothing = _ => [];
 
     private static readonly Func<Build, bool> Always = _ => true;
 
-    public static ImmutableArray<InspectionRule> All { get; } =
+    public static ImmutableArray<FinalRule> All { get; } =
     [
         new("post-mark", "The insertion mark of the seatpost is hidden; the post is in by its mark and the frame maker's figure, whichever is deeper.", b => b.Has(Slot.Seatpost), r => SeatFigures.OfPost(r.Build), SeatRegulation, FrameManual),
         new("quill-mark", "The insertion mark of the quill is hidden.", b => b.HasQuill(), r => SteeringFigures.OfStem(r.Build), StemSizes),
@@ -43,8 +43,8 @@ internal static class InspectionTable
         new("carbon", "No crack, whitening or dull sound at any clamp of carbon.", b => b.MayHaveCarbon(), Nothing, CarbonPostCracks),
     ];
 
-    public static ImmutableArray<InspectionPoint> Of(FitReport report) =>
-        [.. All.Where(r => r.Needed(report.Build)).Select(r => new InspectionPoint { Id = r.Id, Ask = r.Ask, Figures = Filled([.. r.Figures(report).OfType<WorkFigure>()]), Sources = r.Sources })];
+    public static ImmutableArray<FinalPoint> Of(FitReport report) =>
+        [.. All.Where(r => r.Needed(report.Build)).Select(r => new FinalPoint { Id = r.Id, Ask = r.Ask, Figures = Filled([.. r.Figures(report).OfType<WorkFigure>()]), Sources = r.Sources })];
 
     private static bool MayHaveSkewer(Build build, WheelEnd end) =>
         build.Has(end.Wheel) && (build.HeldBy(end) is not { } held || held == HubAttachment.QuickRelease);

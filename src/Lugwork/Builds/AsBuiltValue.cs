@@ -1,0 +1,40 @@
+namespace Lugwork;
+
+/// <summary>How a value of a part came to be what it is on the bicycle.</summary>
+public enum AsBuiltKind
+{
+    /// <summary>Measured on the part.</summary>
+    Measured = 0,
+
+    /// <summary>Cut, or taken off, to this length.</summary>
+    Cut,
+}
+
+/// <summary>A value that was measured on a part of a build, or to which the part was cut: from here on it is the truth, and what was stated before is only remembered.</summary>
+/// <param name="Slot">Where the part is.</param>
+/// <param name="Field">Field of the part in a build file: "steererLength".</param>
+/// <param name="Value">What it is, as a build file writes it: millimetres for a length, pitches for a chain.</param>
+/// <param name="Kind">Measured or cut.</param>
+/// <param name="Was">What was stated before the first of these values; "unknown" where nothing was. Where it was cut from a measured length that is more than was stated, that length.</param>
+/// <param name="Note">A note of the owner's own, at most 500 characters; may be empty.</param>
+/// <param name="On">The day; null where none was given.</param>
+public sealed record AsBuiltValue(Slot Slot, string Field, string Value, AsBuiltKind Kind, string Was, string Note, DateOnly? On)
+{
+    /// <summary>Longest note, characters.</summary>
+    public const int MostNote = 500;
+
+    /// <summary>The last cut, where the part was measured again after it; null where this is the cut, or where nothing was cut.</summary>
+    public AsBuiltCut? Cut { get; init; }
+
+    /// <summary>"fork, steererLength: 182, cut, was 300 (2026-05-01): note".</summary>
+    public override string ToString() =>
+        $"{Slot.Name}, {Field}: {Value}, {(Kind == AsBuiltKind.Cut ? "cut" : "measured")}, was {Was}{(Cut is { } cut ? $", cut to {cut.Value}" : "")}{(On is { } day ? $" ({Day(day)})" : "")}{(Note.Length > 0 ? $": {Note}" : "")}";
+
+    internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+}
+
+/// <summary>A cut that was made before a part was measured again.</summary>
+/// <param name="Value">To what it was cut, as a build file writes it.</param>
+/// <param name="Note">The note of the cut; may be empty.</param>
+/// <param name="On">The day; null where none was given.</param>
+public sealed record AsBuiltCut(string Value, string Note, DateOnly? On);

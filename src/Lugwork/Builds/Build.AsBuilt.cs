@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+public sealed partial class Build
+{
+    /// <summary>What was measured on the parts and cut, in the order of slots and fields. A value goes when its part leaves, or when another part takes its place, with the same figure too.</summary>
+    public ImmutableArray<AsBuiltValue> AsBuilt => _notes.AsBuilt;
+
+    /// <summary>The same with a value as it was measured on a part: the part has it from here on, and what was stated before is remembered.</summary>
+    /// <param name="slot">Where the part is.</param>
+    /// <param name="field">Field of the part in a build file, such as "steererLength" or "innerWidth".</param>
+    /// <param name="value">Text as in a build file: "182", "182 ± 0.5", "ZS44".</param>
+    /// <param name="note">A note, at most 500 characters.</param>
+    /// <param name="on">The day it was measured.</param>
+    /// <exception cref="ArgumentException">The slot is empty, or the note is too long.</exception>
+    /// <exception cref="SpecException">No such field, the text is not understood, a length that is cut is not one figure, or a part that was cut would be longer by more than 3 mm than it was cut to.</exception>
+    public Build WithMeasured(Slot slot, string field, string value, string note = "", DateOnly? on = null) => Built(slot, field, value, AsBuiltKind.Measured, note, on);
+
+    /// <summary>The same with a part that was cut, or from which links were taken. Cutting only shortens.</summary>
+    /// <param name="slot">Where the part is.</param>
+    /// <param name="field">"steererLength" of the fork, "length" of the seatpost, "width" of the handlebar, "pitches" of the chain, "hoseLength" of a brake lever or "housingLength" of a shifter.</param>
+    /// <param name="value">Text as in a build file: millimetres, or pitches of a chain.</param>
+    /// <param name="note">A note, at most 500 characters.</param>
+    /// <param name="on">The day it was cut.</param>
+    /// <exception cref="ArgumentException">The slot is empty, or the note is too long.</exception>
+    /// <exception cref="SpecException">The field is none that is cut, the text is not understood or not one figure, or it would become longer than it was.</exception>
+    public Build WithCut(Slot slot, string field, string value, string note = "", DateOnly? on = null) => Built(slot, field, value, AsBuiltKind.Cut, note, on);
+
+    /// <summary>The same with a value as a file remembers it: the part has it already, and is told now how it came to it.</summary>
+    internal Build Remembering(AsBuiltValue value) => Put(AsBuiltRules.Marked(this[value.Slot]!, value), value.Slot, _notes.With(value));
+
+    private Build Built(Slot slot, string field, string value, AsBuiltKind kind, string note, DateOnly? on)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        ArgumentNullException.ThrowIfNull(field);
+        ArgumentNullException.ThrowIfNull(value);
+        ArgumentNullException.ThrowIfNull(note);
+        Part part = this[slot] ?? throw new ArgumentException($"there is no {slot.Name} to be measured or cut", nameof(slot));
+        string said = note.Trim();
+        if (said.Length > AsBuiltValue.MostNote)
+        {
+            throw new ArgumentException($"a note has at most {AsBuiltValue.MostNote} characters", nameof(note));
+        }
+
+        AsBuiltValue? earlier = _notes.AsBuilt.FirstOrDefault(v => v.Slot == slot && v.Field == field);
+        (Part changed, AsBuiltValue built) = AsBuiltRules.Set(part, slot, field, value, kind, said, on, earlier, out SpecProblem? problem) ?? throw new SpecException([problem!]);
+        return Put(changed, slot, _notes.With(built));
+    }
+
+    private Build Put(Part? part, Slot slot, BuildNotes notes)
+    {
+        Part?[] parts = [.. _parts];
+        parts[slot.Number] = part;
+        return new(parts, Name, [.. _codes], [.. _cells], slot, notes);
+    }
+}

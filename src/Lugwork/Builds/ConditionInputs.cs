@@ -1,0 +1,66 @@
+using Lugwork.Brakes;
+using Lugwork.Hubs;
+
+namespace Lugwork;
+
+/// <summary>Inputs of the checks of used parts.</summary>
+internal static partial class JointInputs
+{
+    private const string MaterialMeasure = "A magnet sticks to steel; woven or plain black without a seam is carbon. Ask the part's maker.";
+
+    public static JointInput ConditionOf(Slot slot) => Input<Part, PartCondition>(slot, "condition", $"condition of the {slot.Name}", p => p.Condition, InspectionTable.Of(slot)!.What);
+
+    public static readonly JointInput ForkMaterial = Input<Fork, FrameMaterial>(Slot.Fork, "material", "material of the fork", p => p.Material, MaterialMeasure);
+    public static readonly JointInput StemMaterial = Input<Stem, FrameMaterial>(Slot.Stem, "material", "material of the stem", p => p.Material, MaterialMeasure);
+    public static readonly JointInput BarMaterial = Input<Handlebar, FrameMaterial>(Slot.Handlebar, "material", "material of the handlebar", p => p.Material, MaterialMeasure);
+    public static readonly JointInput CrankMaterial = Input<Crankset, FrameMaterial>(Slot.Crankset, "material", "material of the crank", p => p.Material, MaterialMeasure);
+
+    public static JointInput RimMaterial(Slot slot) => Input<Wheel, FrameMaterial>(slot, "rimMaterial", "material of the rim", p => p.RimMaterial, MaterialMeasure);
+
+    public static JointInput RimWallOf(Slot slot) => Input<Wheel, Dimension>(slot, "rimWall", "wall of the rim", p => p.RimWall, "Caliper with thin jaws that reach behind the hook, tyre off, at the thinnest place of either brake track, to 0.1 mm.", Lengths);
+
+    public static JointInput TrackOrNone(Slot slot) => WithNone<Wheel, BrakeTrack>(slot, "brakeTrack", "brake track of the rim", p => p.BrakeTrack, ConditionRelations.NotSaid, "none", "Look at the flanks: bright turned metal, bare carbon, or paint and decals, which is no track.");
+
+    public static JointInput MarkOfRotor(Slot slot) => Input<Rotor, Dimension>(slot, "leastThickness", "least thickness marked on the rotor", p => p.LeastThickness, "Read it off the rotor (\"min. TH\"); the maker's sheet where it is worn away.", Lengths);
+
+    /// <summary>A mark that nobody has read is none.</summary>
+    public static JointInput MarkIfRead(Slot slot) => Input<Rotor, Dimension>(slot, "leastThickness", "least thickness marked on the rotor", p => p.LeastOrUnread, "Read it off the rotor (\"min. TH\"); the maker's sheet where it is worn away.", Lengths);
+
+    public static readonly JointInput ChainOver24 = Input<Chain, Dimension>(Slot.Chain, "over24Pitches", "chain over 24 pitches", p => p.Over24Pitches, "Steel rule from pin to pin over 24 pitches of the chain, pulled straight and loaded, to 0.3 mm; new 304.8 mm.", Lengths);
+
+    /// <summary>The length of a chain beside conditions: not measured is an answer of its own, none.</summary>
+    public static readonly JointInput ElongationBeside = new()
+    {
+        Slot = Slot.Chain,
+        Field = ChainOver24.Field,
+        Called = ChainOver24.Called,
+        Read = part => ((Chain)part).Over24Pitches is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.None, 0, 0, null),
+        IsStated = part => ((Chain)part).Over24Pitches.State != KnownState.Unknown,
+        Domain = [],
+        Family = ChainOver24.Family,
+        IsLength = true,
+        Show = ChainOver24.Show,
+        ShowKnown = part => ((Chain)part).Over24Pitches is { State: not KnownState.Unknown } known ? known.InTradeWords() : "not measured",
+        Evidence = ChainOver24.Evidence,
+        RestsOn = ChainOver24.RestsOn,
+        Measure = ChainOver24.Measure,
+    };
+
+    /// <summary>The condition of a part beside others: not said is an answer of its own.</summary>
+    public static JointInput ConditionBeside(Slot slot) => new()
+    {
+        Slot = slot,
+        Field = "condition",
+        Called = $"condition of the {slot.Name}",
+        Read = part => part.Condition is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.Value, ConditionRelations.NotSaid, ConditionRelations.NotSaid, null),
+        IsStated = part => part.Condition.State != KnownState.Unknown,
+        Domain = [.. CodesOf<PartCondition>(null), ConditionRelations.NotSaid],
+        Family = 0,
+        IsLength = false,
+        Show = code => code == ConditionRelations.NotSaid ? "not said" : PartCondition.OfFitCode(code).FitKey,
+        ShowKnown = part => part.Condition is { State: not KnownState.Unknown } known ? known.InTradeWords() : "not said",
+        Evidence = part => part.Condition.Evidence,
+        RestsOn = part => part.Condition.Row,
+        Measure = InspectionTable.Of(slot)!.What,
+    };
+}

@@ -1,0 +1,269 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Lugwork.Reading;
+
+/// <summary>Finds the phrases and units among the tokens and numbers the clauses.</summary>
+internal static class ItemCutter
+{
+    public static List<SpecItem> Cut(ReadOnlySpan<char> text, SpecVocabulary vocabulary) => Cut(text, vocabulary, out _);
+
+    /// <param name="text">The line.</param>
+    /// <param name="vocabulary">The words to read by.</param>
+    /// <param name="tooMuch">There is more in it than in any line, and the rest was not looked at.</param>
+    public static List<SpecItem> Cut(ReadOnlySpan<char> text, SpecVocabulary vocabulary, out bool tooMuch)
+    {
+        List<SpecToken> tokens = SpecLexer.Cut(text);
+        tooMuch = tokens.Count > SpecLexer.MostTokens;
+        List<SpecItem> items = new(tokens.Count);
+        int clause = 0;
+        bool diameter = false;
+        for (int i = 0; i < tokens.Count;)
+        {
+            SpecToken token = tokens[i];
+
+            // "Seatpost diameter (mm): 27.2" is "seatpost diameter: 27.2".
+            if ((token.Is('(') || token.Is('[')) && i + 2 < tokens.Count && tokens[i + 1].Text == "mm" && (tokens[i + 2].Is(')') || tokens[i + 2].Is(']')))
+            {
+                i += 3;
+                continue;
+            }
+
+            ImmutableArray<string> terms = token.Kind == SpecTokenKind.Sign ? default : vocabulary.Tree.Longest(tokens, i, out int end) is { IsDefault: false } found && !Unit(found, out _, true) ? Kept(found, tokens, i, end) : default;
+            if (!terms.IsDefault)
+            {
+                vocabulary.Tree.Longest(tokens, i, out end);
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1 });
+                i = end;
+                diameter = false;
+                continue;
+            }
+
+            if (token.Kind == SpecTokenKind.Sign)
+            {
+                bool separates = Separates(tokens, i);
+                clause += separates ? 1 : 0;
+                items.Add(new() { Kind = SpecTokenKind.Sign, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsFraction = separates });
+                diameter = token.Is('\u00F8') || (diameter && (token.Is(':') || token.Is('.')));
+                i++;
+                continue;
+            }
+
+            if (token.IsNumber)
+            {
+                SpecItem number = new() { Kind = SpecTokenKind.Number, Text = token.Text, Value = token.Value, IsFraction = token.IsFraction, IsBroken = token.IsBroken, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsDiameter = diameter };
+                int before = i - 1;
+                i = Behind(number, tokens, i + 1, vocabulary);
+                if (before >= 0 && (tokens[before].Is('$') || tokens[before].Is('\u20AC') || tokens[before].Is('\u00A3') || tokens[before].Is('#')))
+                {
+                    number.Unit = "other";
+                }
+
+                items.Add(number);
+                diameter = false;
+                continue;
+            }
+
+            i = Unknown(token, tokens, i, clause, vocabulary, items);
+            diameter = false;
+        }
+
+        Numbers(items);
+        return items;
+    }
+
+    /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
+    private static void Numbers(List<SpecItem> items)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i].IsNumber && i + 2 < items.Count && items[i + 1].IsSign('.') && items[i + 1].Glued && items[i + 2] is { IsNumber: true, Glued: true, Value: >= 1950 and <= 2060 } && items[i].Value is >= 1 and < 32 && items[i].Text.Contains('.', StringComparison.Ordinal))
+            {
+                (items[i].Unit, items[i + 2].Unit, items[i].IsBroken, items[i + 2].IsBroken) = ("other", "other", false, false);
+            }
+
+            bool phone = items[i].Text is "tel" or "telefon" or "phone" or "telephone" or "telefono" or "telefoon" or "whatsapp" or "handy";
+            if (items[i].Kind != SpecTokenKind.Word || !(phone || items[i].Text is "art" or "artikel" or "artikelnummer" or "ref" or "sku" or "ean"))
+            {
+                continue;
+            }
+
+            int at = i + 1;
+            while (at < items.Count && at <= i + 3 && (items[at].Kind == SpecTokenKind.Sign || items[at].Text is "nr" or "no" or "num"))
+            {
+                at++;
+            }
+
+            while (at < items.Count && items[at].IsNumber && (phone || items[at].Unit.Length == 0))
+            {
+                items[at].Unit = "other";
+                bool chained = at + 2 < items.Count && items[at + 2].IsNumber && (items[at + 1].IsSign('-') || items[at + 1].IsSign('.') || items[at + 1].IsSign('/')) && items[at + 1].Glued && items[at + 2].Glued;
+                at += chained ? 2 : phone ? 1 : items.Count;
+            }
+        }
+    }
+
+    /// <summary>A word that is no phrase: a compound of two known words, a misspelt name of a part, or not known.</summary>
+    private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items)
+    {
+        PhraseTree tree = vocabulary.Tree;
+        ImmutableArray<string> near = tree.Nearly(token.Text);
+        bool guessed = !near.IsDefault;
+        for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
+        {
+            ImmutableArray<string> tail = tree.Alone(token.Text[cut..]);
+            if (tail.IsDefault || Unit(tail, out _, true))
+            {
+                continue;
+            }
+
+            string head = token.Text[..cut];
+            ImmutableArray<string> first = tree.Alone(head) is { IsDefault: false } whole ? whole
+                : head.Length > 4 && head[^1] is 's' or 'n' or 'e' && tree.Alone(head[..^1]) is { IsDefault: false } linked ? linked : default;
+            if (!first.IsDefault && !Unit(first, out _, true))
+            {
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = first, Clause = clause, IsFraction = true });
+                near = tail;
+            }
+        }
+
+        items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, IsGuessed = guessed, Clause = clause });
+        return i + 1;
+    }
+
+    /// <summary>Phrases that start with a figure are taken only whole; a lone letter says nothing by itself.</summary>
+    private static ImmutableArray<string> Kept(ImmutableArray<string> terms, List<SpecToken> tokens, int from, int behind)
+    {
+        bool single = behind == from + 1;
+        if (single && tokens[from].Text.Length == 1 && !terms[0].StartsWith("m:", StringComparison.Ordinal) && terms[0] != "t:length" && !terms[0].StartsWith("f:", StringComparison.Ordinal))
+        {
+            return default;
+        }
+
+        // "t47" is a word with a figure in it; "6 bolt" too. A figure alone is a figure unless it is 28.99.
+        return single && tokens[from].IsNumber && tokens[from].Text != "28.99" ? default : terms;
+    }
+
+    /// <summary>Whether the terms are of a unit alone, and which.</summary>
+    private static bool Unit(ImmutableArray<string> terms, out string unit, bool only)
+    {
+        unit = "";
+        foreach (string term in terms)
+        {
+            if (term.StartsWith("u:", StringComparison.Ordinal))
+            {
+                unit = unit.Length == 0 ? term[2..] : unit;
+            }
+            else if (only)
+            {
+                return false;
+            }
+        }
+
+        return unit.Length > 0;
+    }
+
+    /// <summary>Takes the unit behind a figure into it.</summary>
+    private static int Behind(SpecItem number, List<SpecToken> tokens, int at, SpecVocabulary vocabulary)
+    {
+        if (at < tokens.Count && tokens[at].Is('"') && IsClosingQuote(tokens, at))
+        {
+            return at;
+        }
+
+        if (at < tokens.Count && (tokens[at].Is('"') || tokens[at].Is('\u00B0')))
+        {
+            number.Unit = tokens[at].Is('"') ? "in" : "deg";
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
+        if (at < tokens.Count && (tokens[at].Is('%') || tokens[at].Is('\u20AC') || tokens[at].Is('$') || tokens[at].Is('\u00A3')))
+        {
+            number.Unit = "other";
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
+        int from = at < tokens.Count && (tokens[at].Is('-') || tokens[at].Is('.')) && tokens[at].Glued && at + 1 < tokens.Count && tokens[at + 1].Kind == SpecTokenKind.Word && tokens[at + 1].Glued ? at + 1 : at;
+        if (from >= tokens.Count || tokens[from].Kind != SpecTokenKind.Word)
+        {
+            return at;
+        }
+
+        ImmutableArray<string> terms = vocabulary.Tree.Longest(tokens, from, out int end);
+        if (terms.IsDefault || !Unit(terms, out string unit, false))
+        {
+            return at;
+        }
+
+        // One letter is a unit only against the figure or as the last of its words: "34 t", "12 s", not "26 h ...".
+        bool letter = tokens[from].Text.Length == 1 && end == from + 1;
+        if (letter && !tokens[from].Glued && unit is not ("teeth" or "speed" or "holes" or "g"))
+        {
+            return at;
+        }
+
+        // "5 in 1", "27.2 in Alu": a preposition unless it is against the figure or the figure is one of inches.
+        if (tokens[from].Text == "in" && !tokens[from].Glued && end < tokens.Count && tokens[end].Kind == SpecTokenKind.Word && tokens[end].Text is not ("x" or "steerer" or "thread" or "threaded" or "threadless" or "straight" or "tapered" or "spindle" or "axle") && !number.IsFraction)
+        {
+            return at;
+        }
+
+        // "PM140 S" is no number of speeds, and "160 h" no number of holes.
+        if (tokens[from].Text.Length == 1 && number.Value > (unit == "speed" ? 40 : unit == "teeth" ? 80 : unit == "holes" ? 60 : 100_000))
+        {
+            return at;
+        }
+
+        number.Unit = unit;
+        number.End = tokens[end - 1].End;
+        if (unit == "cm")
+        {
+            number.Value *= 10;
+            number.Text = Plain(number.Value);
+            number.Unit = "mm";
+            return end;
+        }
+
+        return end;
+    }
+
+    /// <summary>The mark closes a quotation: an open one stands before it, which is against no figure. Otherwise it says inches.</summary>
+    private static bool IsClosingQuote(List<SpecToken> tokens, int at)
+    {
+        for (int i = at - 1; i >= 0 && i >= at - 12; i--)
+        {
+            if (tokens[i].Is('"'))
+            {
+                return i == 0 || !tokens[i].Glued || tokens[i - 1].Kind == SpecTokenKind.Sign;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Separates(List<SpecToken> tokens, int i)
+    {
+        SpecToken token = tokens[i];
+        char sign = token.Text[0];
+        bool blankBehind = i + 1 >= tokens.Count || !tokens[i + 1].Glued;
+        return sign switch
+        {
+            ';' or '\n' or '\r' or '|' or '(' or ')' or '[' or ']' or '{' or '}' or '!' or '\u2022' or '\u00B7' or '\u25CF' or '<' => true,
+            '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) => false,
+            ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
+            '-' => blankBehind && !token.Glued,
+            '/' => blankBehind && !token.Glued,
+            '+' when !token.Glued && i > 0 && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true } => false,
+            '+' or '&' => true,
+            _ => false,
+        };
+    }
+
+    /// <summary>A word that is written short with a point behind it.</summary>
+    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg";
+
+    /// <summary>The figure as text without needless zeros.</summary>
+    public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Reading;
+
+/// <summary>Things that have figures and no interface: a figure beside one of these words is left alone.</summary>
+internal static class NoiseWords
+{
+    public static ImmutableArray<(string Term, string Words)> Rows { get; } =
+    [
+        ("n:width", "width, wide, breite, breit, largeur, large, ancho, anchura, de ancho, larghezza, largo mm, breedte, breed"),
+        ("n:colour", "colour, color, colours, colors, farbe, farben, lackierung, couleur, coloris, colore, colori, kleur, kleuren, finish, paint"),
+        ("n:cut", "cut, uncut, cut at, cut to, gekurzt, ungekurzt, coupe, coupee, non coupe, coupe a, cortado, sin cortar, tagliato, non tagliato, ingekort, niet ingekort"),
+        ("n:weight", "weight, gewicht, poids, peso, masse, weighs, wiegt, pese, pesa, weegt"),
+        ("n:offset", "offset, rake, setback, versatz, deport, chasse, avance, avancement, rastrello, sprong, vorsprung, nachlauf, trail, layback, recul, retroceso, arretramento, ruckversatz, terugstand, suspension corrected, suspension corrected for, federgabelkorrigiert, corrected for"),
+        ("n:angle", "angle, degree, degrees, winkel, grad, angulo, angolo, hoek, graden, gradi, grados, degre, degres, backsweep, upsweep, rise, sweep, drop, flare, flair, steigungswinkel, levee, alza, elevacion, rialzo, stijging"),
+        ("n:reach", "stanchion, stanchions, standrohr, standrohre, plongeurs, barras, steli, standbuizen, legs, splines, q factor, qfactor, stack height, bauhohe, bouwhoogte, hauteur d'empilement, altezza totale, clamp height, klemmhohe, erd, effective rim diameter, bar reach, stack, wheelbase, radstand, empattement, standover, chainstay, chain stay, kettenstrebe, base, basis, bases, vaina, carro posteriore, achtervorklengte, effective top tube, top tube, oberrohr, tube horizontal, tubo superior, tubo orizzontale, bovenbuis"),
+        ("n:links", "links, link, glieder, kettenglieder, maillons, maillon, eslabones, eslabon, maglie, maglia, schakels, schakel"),
+        ("n:size", "size, grosse, rahmengrosse, frame size, taille, taille de cadre, talla, taglia, maat, framemaat, rahmenhohe, rh"),
+        ("n:armlength", "arm length, arms long, crank length, crank arms, arm, kurbellange, longueur de manivelle, longueur manivelles, manivelle, manivelles, longitud de biela, largo de biela, lunghezza pedivella, lunghezza pedivelle, cranklengte, kurbelarm, mm arms"),
+        ("n:year", "year, model year, baujahr, modelljahr, jahr, annee, millesime, ano, modelo, anno, bouwjaar, jaar, from 2016, since"),
+        ("n:pressure", "bar max, psi, kpa, pressure, druck, luftdruck, pression, presion, pressione, druk"),
+        ("n:price", "eur, euro, usd, gbp, price, preis, prix, precio, prezzo, prijs, article, art, part number, part no, model no, sku, item no, artikelnummer, art nr, ref, reference, ean, shipping, versand, versandkosten, porto, envio, gastos de envio, spedizione, verzending, livraison, frais de port, postage"),
+        ("n:engagement", "engagement, points of engagement, teeth ratchet, poe, tpi casing, tpi carcass, carcass, casing, karkasse, carcasse, carcasa, carcassa, karkas, epi"),
+        ("n:spokes", "spoke, spokes, speichen, speiche, rayons, radios, raggi, spaken"),
+        ("n:torque", "nm, torque, drehmoment, couple, par de apriete, coppia, aanhaalmoment"),
+        ("n:bottle", "bottle, bottle cage, bottle cages, flaschenhalter, porte bidon, portabidon, portaborraccia, bidonhouder, eyelets, pack of, stuck, piece, pieces, pcs, qty, quantity, menge, quantite, cantidad, quantita, aantal, warranty, garantie, garantia, garanzia, years, jahre, ans, anos, anni, days, tage, jours, dias, giorni, dagen"),
+        ("n:sealed", "sealed bearings, cartridge bearings, industrielager, roulements, sealed"),
+        ("n:apart", "apart, boss spacing, boss distance, sockelabstand, auseinander, ecartes de, separados, distanti, uit elkaar"),
+    ];
+}

@@ -1,0 +1,171 @@
+namespace Lugwork.Reading;
+
+/// <summary>Figures that are known to be of something without an interface.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>A year, a number of an article or of a standard.</summary>
+    private bool IsLargeNumber(int i) =>
+        (_items[i] is { Unit: "mm", Value: >= 1200 }) || _items[i].Value >= 1000 && _items[i].Unit.Length == 0 && _items[i].Value == decimal.Truncate(_items[i].Value) && !(i > 0 && _items[i - 1].IsSign('x')) && !(i + 1 < _items.Count && _items[i + 1].IsSign('x'));
+
+    /// <summary>6.3 in beside 160 mm: the same length in the other unit.</summary>
+    private bool IsInchesOfRead(int i)
+    {
+        decimal millimetres = _items[i].IsInch ? _items[i].Value * 25.4m : _items[i].Value;
+        foreach ((decimal value, _) in ReadFigures)
+        {
+            if (_items[i].IsInch && millimetres > 0 && value > 10 && Math.Abs((value / millimetres) - 1) < 0.015m)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>35-50 Nm, 9-12 speed, 2.5-5 bar, 23/2019: the first figure is of what the second says.</summary>
+    private bool IsLinkedToAccounted(int i)
+    {
+        for (int steps = 0; steps < 3 && i + 4 < _items.Count && _items[i].Unit.Length == 0 && Links(_items[i + 1]) && !_items[i + 1].IsSign('x') && _items[i + 2] is { IsNumber: true, Used: false, Unit: "" } && Links(_items[i + 3]) && _items[i + 4].IsNumber; steps++)
+        {
+            i += 2;
+        }
+
+        if (i + 2 < _items.Count && _items[i].Unit.Length == 0 && Links(_items[i + 1]) && !_items[i + 1].IsSign('x') && _items[i + 2] is { IsNumber: true, Used: false } next)
+        {
+            return next is { Unit: "mm", Value: >= 1200 } || next.Unit is "g" or "deg" or "w" or "other" or "teeth" or "tpi" || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
+        }
+
+        return IsBar(i);
+    }
+
+    /// <summary>The size of the thread beside the shell that was read.</summary>
+    private bool IsThreadOfShell(int i) =>
+        (Values.ContainsKey("shell") || Values.ContainsKey("family")) && (IsThreadSize(i) || IsThreadSize(i - 2) || _items[i] is { Value: 46 or 41 or 42 or 44, Unit: "mm" } && (HasMark(i, "m:inside") || Clause(i, "m:inside")));
+
+    /// <summary>Bars of pressure, of a tyre or what goes with one.</summary>
+    private bool IsBar(int i) => i + 1 < _items.Count && _items[i + 1].Text == "bar" && _items[i].Value <= 12 && (_slot.Key.Contains("Tyre", StringComparison.Ordinal) || _slot.Key.Contains("Tube", StringComparison.Ordinal) || _slot.Key.Contains("Tape", StringComparison.Ordinal) || _slot.Key.Contains("Wheel", StringComparison.Ordinal));
+
+    /// <summary>26 x 4.8 in the line of a frame or fork.</summary>
+    private bool IsLabelOfTyre(int i)
+    {
+        if (_slot != Slot.Frame && _slot != Slot.Fork)
+        {
+            return false;
+        }
+
+        if ((_items[i].IsInch && _items[i].Value is 24 or 26 or 27.5m or 28 or 29) || (_items[i].Value >= 120 && Clause(i, "t:rotor")) || (_slot == Slot.Frame && TopicOf(i) is "t:steerer"))
+        {
+            return true;
+        }
+
+        bool first = i + 2 < _items.Count && _items[i + 1].IsSign('x') && _items[i + 2].IsNumber && _items[i].Value is >= 16 and <= 29 && _items[i + 2].Value is >= 1.2m and <= 5.5m;
+        bool second = i >= 2 && _items[i - 1].IsSign('x') && _items[i - 2].IsNumber && _items[i - 2].Value is >= 16 and <= 29 && _items[i].Value is >= 1.2m and <= 5.5m;
+        return (first || second) && !_items[i].IsFraction;
+    }
+
+    /// <summary>"180 mm long": a length of a part that has no field for one.</summary>
+    private bool IsBeforeLength(int i) =>
+        (i + 1 < _items.Count && _items[i + 1].Is("t:length") && _items[i + 1].Text.Length > 1 && _items[i + 1].Clause == _items[i].Clause && !_fields.ContainsKey("length"))
+        || (i > 0 && _items[i - 1].Text == "tpi") || (i + 1 < _items.Count && _items[i + 1] is { Text: "m", Glued: false } && _slot.Key.EndsWith("Tape", StringComparison.Ordinal))
+        || (_slot == Slot.Fork && _items[i].Value is >= 100 and <= 350 && TopicOf(i) is "t:steerer" && _items[i].Unit == "mm");
+
+    /// <summary>Figures that such a part usually has beside its interfaces.</summary>
+    private bool IsOfThisPart(int i)
+    {
+        SpecItem item = _items[i];
+        if (!item.IsMillimetre || item.IsFraction)
+        {
+            return false;
+        }
+
+        bool range = IsRangeOfTeeth(i);
+        return _slot.Key switch
+        {
+            "frame" => (Values.ContainsKey("shell") && !Values.ContainsKey("rear") && item.Value is >= 19 and <= 150 && TopicOf(i) is "t:spindle" or "t:axle")
+                || (TopicOf(i) is "t:headtube" && item.Value >= 80) || (TopicOf(i) is "t:seattube" or "t:frame" && item.Value >= 250) || (TopicOf(i) is "t:dropper" or "t:post" && item.Value >= 60 && !Joins(i))
+                || (Values.ContainsKey("material") && item.Value is 4130 or 6061 or 6066 or 6069 or 7003 or 7005 or 7020 or 7046),
+            "frontWheel" or "rearWheel" when IsBehindStem(i) => true,
+            "frontWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
+            "rearWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
+            "saddle" => item.Value >= 100,
+            "grips" => item.Value >= 60 || (i > 0 && _items[i - 1].Is("m:outside")),
+            "pedals" => item.Value is 14 or 15 or >= 60,
+            "frontAxle" or "rearAxle" => item.Value < 40 && item.Unit == "mm" && Values.ContainsKey("thread") && !Joins(i),
+            "frontTyre" or "rearTyre" => item.Value <= 12 && item.Unit == "mm" && !Joins(i),
+            "frontValve" or "rearValve" => item.Value < 15,
+            "frontNuts" or "rearNuts" => item.Value is >= 13 and <= 19 && item.Value == decimal.Truncate(item.Value),
+            "frontBrake" or "rearBrake" => item.Value >= 300,
+            "frontLever" or "rearLever" => item.Value is 22.2m or 23.8m or 24 || item.Value >= 300,
+            "rider" => item.Value >= 1000,
+            "stem" => item.Value is >= 42 and <= 160 || (i > 0 && _items[i - 1].IsSign('-') && item.Value <= 40 && item.Unit.Length == 0 && !item.Glued),
+            "handlebar" => item.Value is >= 300 and <= 900,
+            "crankset" => item.Value is >= 150 and <= 185 || range || (TopicOf(i) is "t:bb" && item.Value is >= 60 and <= 135),
+            "chainring" => range,
+            "cassette" => range,
+            "rearDerailleur" or "frontDerailleur" => range,
+            "chain" => item.Value is >= 90 and <= 160 || (item.Value is >= 5 and <= 9 && item.Unit == "mm" && item.Value != decimal.Truncate(item.Value)),
+            "rearWheel" => item.Value == 36.75m && Values.TryGetValue("body", out LineFinding? body) && body.Key == "HG-L",
+            "bottomBracket" => item.Value is >= 103 and <= 150 && Values.TryGetValue("takes", out LineFinding? seat) && seat.Key.StartsWith("square", StringComparison.Ordinal),
+            "frontRotor" or "rearRotor" => item.Value is >= 1.5m and <= 2.5m && !Values.ContainsKey("thickness"),
+            "seatClamp" => TopicOf(i) is "t:post" || item.Value < 20,
+            "seatpost" => item.Value is >= 50 and <= 240 && (TopicOf(i) is "t:dropper" || Clause(i, "t:dropper") || Clause(i, "t:travel")),
+            _ => false,
+        };
+    }
+
+    /// <summary>11-34, 10-51, 50/34: sprockets or rings from one to another.</summary>
+    private bool IsRangeOfTeeth(int i)
+    {
+        bool first = i + 2 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 2].IsNumber;
+        bool last = i >= 2 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i - 2].IsNumber;
+        int other = first ? i + 2 : last ? i - 2 : -1;
+        return other >= 0 && _items[i].Value is >= 9 and <= 60 && _items[other].Value is >= 9 and <= 60 && _items[i].Value == decimal.Truncate(_items[i].Value) && Math.Abs(_items[i].Value - _items[other].Value) >= 8;
+    }
+
+    /// <summary>A label in inches or of the 700 kind beside an ISO size that is one of those it is printed on.</summary>
+    private bool IsLabelBesideSize(int i)
+    {
+        LineFinding? size = Values.GetValueOrDefault("size") ?? Values.GetValueOrDefault("largestRearTyre") ?? Values.GetValueOrDefault("largestFrontTyre") ?? Values.GetValueOrDefault("beadSeat") ?? Values.GetValueOrDefault("seat");
+        if (size is null)
+        {
+            return false;
+        }
+
+        int start = i;
+        if (start >= 4 && _items[start - 1].IsSign('-') && _items[start] is { IsFraction: false, Value: > 1 and < 5 } && _items[start - 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[start - 3].IsSign('x'))
+        {
+            // 29 x 1.75-2.4
+            start -= 2;
+            i = start;
+        }
+
+        while (start >= 2 && start > i - 6 && _items[start - 1].IsSign('x') && _items[start - 2].IsNumber)
+        {
+            start -= 2;
+        }
+
+        string seat = size.Key[(size.Key.LastIndexOf('-') + 1)..];
+        decimal of = _items[start].Value;
+        bool label = _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
+        bool chained = IsDashed(start) || (IsDashed(i) && !(start < i && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[i].Value is > 1 and < 5));
+        return label && !chained && _items[start].Unit is "" or "in" && (!_items[start].IsFraction || _items[start].Value == 12.5m) && seat switch
+        {
+            "622" => of is 28 or 29 or 700,
+            "584" => of is 27.5m or 650 or 26,
+            "559" => of is 26,
+            "571" or "590" or "597" => of is 26 or 650,
+            "630" => of is 27,
+            "635" or "642" => of is 28 or 700,
+            "507" or "520" or "540" or "547" => of is 24,
+            "406" or "438" or "440" or "451" => of is 20,
+            "305" or "317" or "340" or "349" => of is 16,
+            "355" or "369" => of is 18 or 17,
+            "203" => of is 12 or 12.5m,
+            _ => false,
+        };
+    }
+
+    /// <summary>A dash or slash stands against the figure.</summary>
+    private bool IsDashed(int i) =>
+        (i > 1 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i].Glued && !(_items[i - 2].Kind == SpecTokenKind.Word && _items[i - 2].Text.Length > 3)) || (i + 1 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 1].Glued);
+}

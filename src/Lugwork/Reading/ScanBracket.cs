@@ -1,0 +1,325 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Reading;
+
+/// <summary>Bottom-bracket shells, bottom brackets, spindles and pedals.</summary>
+internal sealed partial class LineScan
+{
+    private const string FamilyPrefix = "v:ShellFamily=";
+    private const string ShellPrefix = "v:Shell=";
+
+    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
+
+    private void ReadShell(string field)
+    {
+        List<(ImmutableArray<string> Families, int At)> families = [];
+        for (int i = 0; i < _items.Count && families.Count < 8; i++)
+        {
+            if (Negated(i))
+            {
+                continue;
+            }
+
+            string? shell = Term(i, ShellPrefix);
+            string? family = Term(i, FamilyPrefix);
+            if (shell is not null)
+            {
+                families.Add(([shell], i));
+            }
+            else if (family is not null && (Array.IndexOf(PlaceNames, _items[i].Text) < 0 || OfShell(i)))
+            {
+                families.Add(([.. family.Split('|')], i));
+            }
+        }
+
+        for (int i = 0; i < _items.Count && families.Count == 0; i++)
+        {
+            if (IsThreadSize(i) && (_items[i].Value, _items[i + 2].Value) is (1.37m or 1.375m or 34.8m or 36, 24) && Anywhere("t:bb") >= 0)
+            {
+                MarkAll(i, i + 2);
+                families.Add(([_items[i].Value == 36 ? "Italian" : "BSA"], i + 2));
+            }
+        }
+
+        // "Pressfit" beside the name of a shell says less than the name.
+        if (families.Exists(f => f.Families.Length == 1))
+        {
+            families.RemoveAll(f => f.Families.Length > 1);
+        }
+
+        if (families.Count == 0)
+        {
+            ShellWithoutFamily(field);
+            return;
+        }
+
+        HashSet<string> names = [.. families.Select(f => f.Families[0].Split('-')[0])];
+        if (names.Count > 1)
+        {
+            Refuse(field, families[0].At, families[^1].At, "the line names two kinds of shell");
+            return;
+        }
+
+        foreach ((ImmutableArray<string> kinds, int at) in families)
+        {
+            TakeShell(field, kinds, at);
+        }
+
+        Settle(field);
+    }
+
+    private string? Term(int i, string prefix)
+    {
+        foreach (string term in _items[i].Terms)
+        {
+            if (term.StartsWith(prefix, StringComparison.Ordinal))
+            {
+                return term[prefix.Length..];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A name of a place is a shell only beside a word for shells, a thread or a width.</summary>
+    private bool OfShell(int i)
+    {
+        if (_items[i].IsFraction || Clause(i, "t:bb") || HasMark(i, "m:threaded") || Clause(i, "t:thread"))
+        {
+            return true;
+        }
+
+        return ShellWidth(i) is >= 0 and int width && _items[width].Clause == _items[i].Clause && !_items.Exists(o => o != _items[i] && o.Terms.Any(t => t.StartsWith(FamilyPrefix, StringComparison.Ordinal) || t.StartsWith(ShellPrefix, StringComparison.Ordinal)));
+    }
+
+    /// <summary>A width of a shell behind its name, or before it in the same clause.</summary>
+    private int ShellWidth(int at)
+    {
+        int topics = 0;
+        for (int j = at + 1; j < _items.Count && j <= at + 8; j++)
+        {
+            topics += _items[j].IsTopic && TopicIn(_items[j]) is not ("t:bb" or "t:thread" or "n:width" or "t:inner") ? 1 : 0;
+            if (topics > 0 || _items[j].Clause > _items[at].Clause + 1)
+            {
+                break;
+            }
+
+            if (IsThreadSize(j))
+            {
+                j += 2;
+                continue;
+            }
+
+            if (Free(j))
+            {
+                return ShellSize(j) || (j == at + 2 && _items[at + 1].IsSign('x') && IsShellWidth(j)) ? j : -1;
+            }
+        }
+
+        for (int j = at - 1; j >= 0 && j >= at - 6 && (_items[j].Clause == _items[at].Clause || (j == at - 2 && _items[at - 1].IsSign('/') && TopicOf(j) is "t:bb") || (_items[at - 1].IsSign('(') && _items[j].Clause == _items[at].Clause - 1)); j--)
+        {
+            if (Free(j))
+            {
+                return ShellSize(j) && TopicOf(j) is "" or "t:bb" or "n:width" or "t:thread" ? j : -1;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>1.37 x 24, 36 x 24, 1 3/8 x 26, 35 x 1: the size of the thread of a shell.</summary>
+    private bool IsThreadSize(int j)
+    {
+        if (j < 0 || j + 2 >= _items.Count || !_items[j].IsNumber || !_items[j + 1].IsSign('x') || !_items[j + 2].IsNumber || _items[j].IsBroken)
+        {
+            return false;
+        }
+
+        return (_items[j].Value, _items[j + 2].Value) is (1.37m or 1.375m or 34.8m or 34.9m or 36 or 35 or 47, 24 or 26 or 1);
+    }
+
+    private bool IsShellWidth(int j) => Free(j) && _items[j].IsMillimetre && !_items[j].IsFraction && _items[j].Value is >= 55 and <= 135;
+
+    private bool ShellSize(int j) =>
+        IsShellWidth(j) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && !(j > 0 && _items[j - 1].IsSign('x'));
+
+    private void TakeShell(string field, ImmutableArray<string> kinds, int at)
+    {
+        int width = ShellWidth(at);
+        if (width >= 0)
+        {
+            _items[width].Used = true;
+        }
+
+        int first = width < 0 ? at : Math.Min(at, width);
+        int last = Math.Max(at, width);
+        SpecField known = _fields[field];
+        bool whole = kinds.Length == 1 && Term(at, ShellPrefix) is not null;
+        if (whole)
+        {
+            string said = kinds[0][(kinds[0].LastIndexOf('-') + 1)..];
+            if (width >= 0 && !said.StartsWith(decimal.Truncate(_items[width].Value).ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal))
+            {
+                Refuse(field, first, last, "the shell of this name has another width");
+                return;
+            }
+
+            Keep(field, kinds[0], first, last);
+            return;
+        }
+
+        List<string> keys = [];
+        foreach (string kind in kinds)
+        {
+            FieldReading reading = known.Read(width < 0 ? kind : $"{kind} {_items[width].Text}");
+            keys.AddRange(reading.Keys);
+            if (kind == "T47" && width >= 0 && reading.Keys.IsEmpty && _items[width].Value == 77)
+            {
+                keys.Add("T47A-77");
+            }
+        }
+
+        if (kinds.Length == 1 && width >= 0 && keys.Contains($"{kinds[0]}-{_items[width].Text}"))
+        {
+            // "PF30 73" is also what the asymmetric kind is called by some; where it is meant, it is said.
+            keys = [$"{kinds[0]}-{_items[width].Text}"];
+        }
+
+        if (keys.Count == 1 && width >= 0)
+        {
+            Keep(field, keys[0], first, last);
+        }
+        else if (keys.Count == 1)
+        {
+            // A family that is made in one width names its shell.
+            Keep(field, keys[0], first, last, "the one width of this family");
+        }
+        else if (keys.Count == 0 && width >= 0)
+        {
+            Refuse(field, first, last, "no shell of this family has this width");
+        }
+        else
+        {
+            Several(field, [.. keys], first, last, "the width is not said, and shells of this name come in several");
+        }
+    }
+
+    private void ShellWithoutFamily(string field)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (ShellSize(i) && TopicOf(i) is "t:bb")
+            {
+                Several(field, [.. BottomBrackets.Shell.All.Where(s => s.FitKey.EndsWith("-" + _items[i].Text, StringComparison.Ordinal)).Select(s => s.FitKey)], i, i, "the family of the shell is not said");
+            }
+        }
+    }
+
+    private void ReadBracket()
+    {
+        int at = -1;
+        string family = "";
+        string width = "";
+        for (int i = 0; i < _items.Count; i++)
+        {
+            string? shell = Term(i, ShellPrefix);
+            string? name = Term(i, FamilyPrefix);
+            if (Negated(i) || (shell is null && name is null) || (name is not null && shell is null && Array.IndexOf(PlaceNames, _items[i].Text) >= 0 && !OfShell(i)))
+            {
+                continue;
+            }
+
+            string kind = shell is not null ? FamilyOf(shell) : name!;
+            if (kind.Contains('|', StringComparison.Ordinal))
+            {
+                if (family.Length == 0)
+                {
+                    Several("family", [.. kind.Split('|')], i, i, "the words stand for several");
+                }
+
+                continue;
+            }
+
+            if (family.Length > 0 && family != kind)
+            {
+                Refuse("family", at, i, "two families are named", LineDoubtKind.Conflict);
+                return;
+            }
+
+            if (shell is not null && width.Length > 0 && !shell.EndsWith("-" + width, StringComparison.Ordinal))
+            {
+                if (family == kind && i == at + 2 && _items[i - 1].IsSign('/'))
+                {
+                    // BB86/BB92: one family, for either width.
+                    Keep("family", kind, i, i);
+                    ReadSpindleSeat();
+                    return;
+                }
+
+                Several("narrowestShell", [width, shell[(shell.LastIndexOf('-') + 1)..]], at, i, "two shells are named");
+                return;
+            }
+
+            (family, at) = (kind, i);
+            width = shell is not null ? shell[(shell.LastIndexOf('-') + 1)..] : width;
+            Keep("family", kind, i, i);
+        }
+
+        Settle("family");
+        Doubts.RemoveAll(d => d.Field == "family" && d.Kind == LineDoubtKind.Several && family.Length > 0);
+        ReadBracketWidths(at, width);
+        ReadSpindleSeat();
+    }
+
+    private static string FamilyOf(string shell)
+    {
+        foreach (BottomBrackets.Shell known in BottomBrackets.Shell.All)
+        {
+            if (known.FitKey == shell)
+            {
+                return shell[..shell.LastIndexOf('-')];
+            }
+        }
+
+        return shell;
+    }
+
+    private void ReadBracketWidths(int at, string width)
+    {
+        bool square = _items.Exists(t => t.Terms.Length > 0 && t.Terms[0].StartsWith("v:SpindleSeat=square", StringComparison.Ordinal));
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!ShellSize(i) || _items[i].Value > 135 || TopicOf(i) is "t:spindle" or "t:length" || (at < 0 && TopicOf(i) is not ("t:bb" or "" or "n:width")))
+            {
+                continue;
+            }
+
+            // The longer figure beside a width and a square taper is the length of the spindle.
+            if (_items[i].Value > 102 && square)
+            {
+                _items[i].Used = true;
+                continue;
+            }
+
+            int second = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:or") || _items[i + 1].Is("m:and")) && ShellSize(i + 2) ? i + 2 : -1;
+            if (second >= 0 && _items[second].Value > _items[i].Value)
+            {
+                Length("narrowestShell", i);
+                Length("widestShell", second);
+                i = second;
+            }
+            else
+            {
+                string text = _items[i].Text;
+                Take("narrowestShell", text, i, i);
+                Take("widestShell", text, i, i);
+            }
+        }
+
+        if (width.Length > 0 && !Values.ContainsKey("narrowestShell") && at >= 0)
+        {
+            Keep("narrowestShell", width, at, at);
+            Keep("widestShell", width, at, at);
+        }
+    }
+}

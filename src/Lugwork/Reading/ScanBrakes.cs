@@ -1,0 +1,239 @@
+namespace Lugwork.Reading;
+
+/// <summary>Brake mounts, calipers, levers, rim brakes and rotors.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>Post mount, flat mount or IS tabs, with the rotor that it is made for.</summary>
+    private void ReadMount(string field, bool rear)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            SpecItem item = _items[i];
+            if (Negated(i) || (_slot == Slot.Frame && OtherEnd(i, true)))
+            {
+                continue;
+            }
+
+            if (item.Is("m:is"))
+            {
+                bool named = item.End - item.Start > 2 && !(i > 0 && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Clause == item.Clause);
+                bool code = i + 1 < _items.Count && _items[i + 1] is { IsNumber: true } && _items[i + 1].Value is > 30 and < 60;
+                bool brake = Clause(i, "t:brake") || Clause(i, "t:rotor") || Clause(i, "t:caliper");
+                if (!code && (named || brake || Alone(i)))
+                {
+                    int other = FindMark(i, rear ? "m:front" : "m:rear", 0);
+                    if (other < 0)
+                    {
+                        Keep(field, !rear && HasMark(i, "m:dh") ? "IS-front-DH" : rear ? "IS-rear" : "IS-front", i, i);
+                    }
+                }
+            }
+            else if (item.Is("m:pm") || item.Is("m:fm"))
+            {
+                TakeMount(field, rear, i, item.Is("m:pm"));
+            }
+        }
+
+        Settle(field);
+    }
+
+    /// <summary>Nothing but the word itself and signs in the line.</summary>
+    private bool Alone(int at)
+    {
+        for (int i = 0; i < _items.Count && i < 12; i++)
+        {
+            if (i != at && _items[i].Kind != SpecTokenKind.Sign && !_items[i].Is("m:rear") && !_items[i].Is("m:front"))
+            {
+                return false;
+            }
+        }
+
+        return _items.Count < 12;
+    }
+
+    private void TakeMount(string field, bool rear, int mark, bool post)
+    {
+        int size = -1;
+        for (int j = mark + 1; j < _items.Count && j <= mark + 4; j++)
+        {
+            if (_items[j].IsTopic && !_items[j].Is("t:brake") && !_items[j].Is("t:caliper") && !_items[j].Is("t:rotor"))
+            {
+                break;
+            }
+
+            if (MountSize(j, post) && !HasLimit(mark, j))
+            {
+                size = j;
+                break;
+            }
+
+            if (_items[j].IsSign(',') || _items[j].IsSign(';') || _items[j].IsSign('|') || _items[j].IsNumber)
+            {
+                break;
+            }
+        }
+
+        for (int j = mark - 1; size < 0 && j >= 0 && j >= mark - 3 && _items[j].Clause == _items[mark].Clause; j--)
+        {
+            size = MountSize(j, post) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
+        }
+
+        if (size < 0)
+        {
+            FieldReading any = _fields[field].Read(post ? "post mount" : "flat mount");
+            Several(field, any.Keys.Length > 1 ? any.Keys : post ? ["PM-140", "PM-160", "PM-180", "PM-200", "PM-203"] : rear ? ["FM-rear-140", "FM-rear-160"] : ["FM-front-140", "FM-front-160"], mark, mark, "the rotor size that tells the mounts of this name apart is not said");
+            return;
+        }
+
+        decimal value = _items[size].Value;
+        string rotor = _items[size].IsInch || value < 10 ? value switch { 5 => "140", 6 => "160", 7 => "180", 8 => "203", _ => "" } : _items[size].Text;
+        int last = size;
+        int second = size + 2 < _items.Count && (_items[size + 1].IsSign('/') || _items[size + 1].IsSign('-') || _items[size + 1].Is("m:or")) && MountSize(size + 2, post) ? size + 2 : -1;
+        if (second >= 0)
+        {
+            (decimal a, decimal b) = (value, _items[second].Value);
+            if (!post && b == a + 20 && (!rear || false))
+            {
+                Keep(field, a == 140 ? "FM-front-140" : "FM-front-160", Math.Min(mark, size), second);
+                return;
+            }
+
+            Several(field, [], Math.Min(mark, size), second, "two rotor sizes are named");
+            return;
+        }
+
+        if (!post && !rear && rotor == "160")
+        {
+            Several(field, ["FM-front-140", "FM-front-160"], Math.Min(mark, size), Math.Max(mark, last), "a flat mount of a fork is made for two rotors, and one is named");
+            return;
+        }
+
+        string text = post ? "PM-" + rotor : rear ? "FM-rear-" + rotor : "FM-front-" + rotor;
+        Take(field, text, Math.Min(mark, size), Math.Max(mark, last));
+    }
+
+    private bool MountSize(int j, bool post) =>
+        Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && (_items[j].IsInch || _items[j].Glued) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));
+
+    /// <summary>"Up to" between a mount and a figure: the figure is the largest rotor, not the mount.</summary>
+    private bool HasLimit(int from, int to)
+    {
+        for (int j = from; j < to; j++)
+        {
+            if (_items[j].Is("m:max"))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void ReadBosses(string field)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!(_items[i].Is("m:canti") || (_items[i].Is("t:bosses") && !NextTo(i, "m:canti"))) || Negated(i))
+            {
+                continue;
+            }
+
+            if (i > 0 && _items[i - 1].Is("v:BrakeType=u-brake"))
+            {
+                Keep(field, "u-brake", i - 1, i);
+                continue;
+            }
+
+            int seat = -1;
+            for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 8; j++)
+            {
+                seat = seat < 0 && Free(j) && _items[j].Value is 622 or 584 or 559 && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1 && !Joins(j) ? j : seat;
+            }
+
+            if (seat >= 0)
+            {
+                Keep(field, "cantilever-" + _items[seat].Text, Math.Min(i, seat), Math.Max(i, seat));
+            }
+            else
+            {
+                Several(field, ["cantilever-622", "cantilever-584", "cantilever-559"], i, i, "the bead seat that the bosses are placed for is not said");
+            }
+        }
+
+        Settle(field);
+    }
+
+    private bool NextTo(int i, string term) => (i > 0 && _items[i - 1].Is(term)) || (i + 1 < _items.Count && _items[i + 1].Is(term));
+
+    private void ReadCaliper()
+    {
+        foreach (string mark in new[] { "m:pm", "m:fm", "m:is" })
+        {
+            if (Anywhere(mark) is >= 0 and int at && (mark != "m:is" || _items[at].End - _items[at].Start > 2 || Clause(at, "t:caliper") || Clause(at, "t:brake") || HasMark(at, "m:is")))
+            {
+                Keep("mounting", mark switch { "m:pm" => "post", "m:fm" => "flat", _ => "IS" }, at, at);
+            }
+        }
+
+        Words("BrakeType", "type", i => _items[i].Is("v:BrakeType=disc-hydraulic") || _items[i].Is("v:BrakeType=disc-cable-road") || _items[i].Is("v:BrakeType=disc-cable-off-road"));
+        Words("BrakeFluid", "fluid");
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
+        {
+            if (_items[i].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i))
+            {
+                Keep("type", "disc-hydraulic", i, i);
+            }
+        }
+    }
+
+    private void ReadRimBrake()
+    {
+        Words("BrakeType", "type");
+        Words("BrakeBolt", "bolt");
+        Words("RimPads", "pads");
+        for (int i = 0; i + 2 < _items.Count; i++)
+        {
+            if (Free(i) && Free(i + 2) && (_items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:max") || _items[i + 1].Is("m:and")) && _items[i].Value is >= 35 and <= 65 && _items[i + 2].Value is >= 45 and <= 80)
+            {
+                Take("reach", $"{_items[i].Text}-{_items[i + 2].Text}", i, i + 2);
+            }
+        }
+
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("reach"); i++)
+        {
+            string word = i > 0 ? _items[i - 1].Text : "";
+            word = i + 1 < _items.Count && _items[i].Is("t:reach") && _items[i + 1].Text is "kurz" or "lang" or "short" or "long" or "corto" or "lungo" or "largo" or "court" or "kort" ? _items[i + 1].Text : word;
+            if (_items[i].Is("t:reach") && word is "long" or "lang" or "longue" or "largo" or "lungo" or "lange" or "short" or "kurz" or "court" or "corto" or "medium" or "standard" or "kurze" or "courte" or "corta" or "korte" or "kort")
+            {
+                Several("reach", _fields["reach"].Read("reach " + word).Keys is { Length: > 1 } keys ? keys : word.StartsWith('l') ? ["long-55-73", "long-57-73"] : [], i, i, "makers draw this class differently, and no millimetres are given");
+            }
+        }
+    }
+
+    private void ReadRotor()
+    {
+        Words("RotorFixing", "fixing");
+        Words("Lockring", "lockring");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction)
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            if (_items[i].Value < 3 && LimitOf(i) == "m:min")
+            {
+                _items[i].Used = true;
+            }
+            else if (topic is "t:thickness" || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
+            {
+                Length("thickness", i);
+            }
+            else if (_items[i].Value >= 90 && !(i > 0 && (_items[i - 1].Is("m:pm") || _items[i - 1].Is("m:fm"))) && !topic.StartsWith("n:", StringComparison.Ordinal) && (topic is not "t:frame" || true))
+            {
+                Take("size", _items[i].Text, i, i);
+            }
+        }
+    }
+}

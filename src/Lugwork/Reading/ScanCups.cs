@@ -1,0 +1,244 @@
+using Lugwork.Steering;
+
+namespace Lugwork.Reading;
+
+/// <summary>Headsets, their cups and bearings.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>SHIS codes: of a headset with steerer and race, of a frame the bores alone.</summary>
+    private void ReadCups()
+    {
+        List<(string Cup, decimal Size, int First, int Last)> found = [];
+        for (int i = 0; i < _items.Count && found.Count < 8; i++)
+        {
+            if (_items[i].Kind != SpecTokenKind.Word || _items[i].Text is not ("ec" or "zs" or "is"))
+            {
+                continue;
+            }
+
+            int at = i + 1;
+            at += at < _items.Count && _items[at].IsSign('-') && _items[at].Glued ? 1 : 0;
+            bool number = Free(at) && _items[at].Value is >= 25 and <= 65;
+            if (!number)
+            {
+                if (_items[i].Text != "is" && at < _items.Count)
+                {
+                    Refuse(_slot == Slot.Frame ? "headTubeUpper" : "upperCup", i, Math.Min(at, _items.Count - 1), "the code of a cup is broken off or has no such bore");
+                }
+
+                continue;
+            }
+
+            int last = at;
+            decimal size = 0;
+            if (at + 2 < _items.Count && _items[at + 1].IsSign('/') && Free(at + 2))
+            {
+                last = at + 2;
+                size = _items[last].Value;
+            }
+
+            string cup = _items[i].Text.ToUpperInvariant() + _items[at].Text;
+            if (HeadsetCup.Find(cup) is null)
+            {
+                Refuse(_slot == Slot.Frame ? "headTubeUpper" : "upperCup", i, last, "no cup has this bore");
+                continue;
+            }
+
+            MarkAll(i, last);
+            found.Add((cup, size, i, last));
+        }
+
+        if (found.Count > 0)
+        {
+            TakeCups(found);
+        }
+    }
+
+    private void MarkAll(int from, int to)
+    {
+        for (int i = from; i <= to; i++)
+        {
+            _items[i].Used = true;
+        }
+    }
+
+    private void TakeCups(List<(string Cup, decimal Size, int First, int Last)> found)
+    {
+        bool frame = _slot == Slot.Frame;
+        (string upperField, string lowerField) = frame ? ("headTubeUpper", "headTubeLower") : ("upperCup", "lowerCup");
+        if (found.Count > 2)
+        {
+            Refuse(upperField, found[0].First, found[^1].Last, "there are more than two halves");
+            return;
+        }
+
+        int[] halves = new int[found.Count];
+        for (int k = 0; k < found.Count; k++)
+        {
+            halves[k] = HalfOf(found, k);
+        }
+
+        if (found.Count == 2 && HeadOrder(found[0].First) is > 0 and int order)
+        {
+            (halves[0], halves[1]) = (order, 3 - order);
+        }
+        else if (found.Count == 2 && halves[0] == halves[1])
+        {
+            if (halves[0] != 0)
+            {
+                Refuse(upperField, found[0].First, found[1].Last, "both halves are said to be the same one");
+                return;
+            }
+
+            (halves[0], halves[1]) = (1, 2);
+        }
+        else if (found.Count == 2)
+        {
+            halves[0] = halves[0] == 0 ? 3 - halves[1] : halves[0];
+            halves[1] = halves[1] == 0 ? 3 - halves[0] : halves[1];
+        }
+
+        for (int k = 0; k < found.Count; k++)
+        {
+            (string cup, decimal size, int first, int last) = found[k];
+            bool both = found.Count == 1 && FindMark(first, "m:cups", 1) >= 0;
+            if (both)
+            {
+                Take(upperField, cup, first, first + 1);
+                Take(lowerField, cup, first, first + 1);
+                continue;
+            }
+
+            if (halves[k] == 0 && size > 0 && !frame)
+            {
+                halves[k] = _fields["steerer"].Read(ItemCutter.Plain(size)).Keys.Length == 1 ? 1 : 2;
+            }
+
+            if (halves[k] == 0)
+            {
+                Several(upperField, [cup], first, last, "the half is not said: upper or lower");
+                continue;
+            }
+
+            Take(halves[k] == 1 ? upperField : lowerField, cup, first, last);
+            if (size > 0 && !frame)
+            {
+                Take(halves[k] == 1 ? "steerer" : "crownRace", ItemCutter.Plain(size), last, last);
+            }
+        }
+    }
+
+    /// <summary>"Upper / lower: ZS44 / ZS56": which half is named first, where both are before the codes; 0 where they are not.</summary>
+    private int HeadOrder(int before)
+    {
+        int upper = -1;
+        int lower = -1;
+        for (int j = before - 1; j >= 0 && j >= before - 6 && !_items[j].IsNumber; j--)
+        {
+            upper = _items[j].Is("m:upper") ? j : upper;
+            lower = _items[j].Is("m:lower") ? j : lower;
+        }
+
+        return upper < 0 || lower < 0 ? 0 : upper < lower ? 1 : 2;
+    }
+
+    /// <summary>1 upper, 2 lower, 0 where no word beside it says.</summary>
+    private int HalfOf(List<(string Cup, decimal Size, int First, int Last)> found, int k)
+    {
+        (_, _, int first, int last) = found[k];
+        int from = k > 0 ? found[k - 1].Last + 1 : Math.Max(0, first - 5);
+        int to = k + 1 < found.Count ? found[k + 1].First - 1 : Math.Min(_items.Count - 1, last + 5);
+
+        // "IS42 upper, IS52 lower": the words stand behind the codes where one stands behind the last.
+        bool behind = false;
+        for (int j = found[^1].Last + 1; j < _items.Count && j <= found[^1].Last + 3 && !behind; j++)
+        {
+            behind = _items[j].Is("m:upper") || _items[j].Is("m:lower");
+        }
+
+        for (int step = 1; step <= 5; step++)
+        {
+            foreach (int j in behind ? (ReadOnlySpan<int>)[last + step] : [first - step, last + step])
+            {
+                bool before = j < first;
+                if (j < from || j > to || _items[j].Clause != _items[before ? first : last].Clause)
+                {
+                    continue;
+                }
+
+                if (_items[j].Is("m:upper") || _items[j].Is("m:lower"))
+                {
+                    return _items[j].Is("m:upper") ? 1 : 2;
+                }
+            }
+        }
+
+        return 0;
+    }
+
+    private void ReadHeadset()
+    {
+        ReadBearings("upperBearing", "lowerBearing");
+        ReadCups();
+        Words("SteererKind", "kind");
+        ReadKind("kind");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            if (i > 0 && _items[i - 1].Text is "race" or "konus" or "cone" or "cono" or "conus" && _items[i].IsMillimetre && _items[i].Value is > 25 and < 42)
+            {
+                Take("crownRace", _items[i].Figure, i, i);
+            }
+            else if (topic is "t:crownrace")
+            {
+                _claimed[Link(i)] = true;
+                Take("crownRace", _items[i].Figure, i, i);
+            }
+            else if ((IsSteererInch(i) && topic is "" or "t:headset" or "t:steerer") || (topic is "t:steerer" && Free(i) && _items[i].IsMillimetre))
+            {
+                Take("steerer", _items[i].IsMillimetre && !_items[i].IsFraction ? _items[i].Text : Inches(i), i, i);
+            }
+        }
+    }
+
+    /// <summary>A bearing: bore, outside and height, with its two angles where they are said.</summary>
+    private void ReadBearings(string upper, string lower)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Triple(i))
+            {
+                continue;
+            }
+
+            (decimal a, decimal b) = (_items[i].Value, _items[i + 2].Value);
+            string text = $"{ItemCutter.Plain(Math.Min(a, b))}x{ItemCutter.Plain(Math.Max(a, b))}x{_items[i + 4].Text}";
+            int last = i + 4;
+            int first = last + 1;
+            while (first < _items.Count && first < last + 4 && !_items[first].IsNumber)
+            {
+                first++;
+            }
+
+            if (first + 2 < _items.Count && Free(first) && _items[first].Value is 36 or 45 && (_items[first + 1].IsSign('/') || _items[first + 1].IsSign('x') || _items[first + 1].IsSign('-')) && Free(first + 2) && _items[first + 2].Value is 36 or 45)
+            {
+                text += $"-{_items[first].Text}/{_items[first + 2].Text}";
+                last = first + 2;
+            }
+
+            string field = upper == lower ? upper : HasMark(i, "m:lower") ? lower : upper;
+            if (upper != lower && !HasMark(i, "m:lower") && !HasMark(i, "m:upper"))
+            {
+                Several(upper, [], i, last, "the half is not said: upper or lower");
+                continue;
+            }
+
+            Take(field, text, i, last);
+        }
+    }
+}

@@ -1,0 +1,95 @@
+namespace Lugwork.Reading;
+
+/// <summary>Figures and words that were read, and what stands against them.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>A figure that was read, but with a unit or letters against it that do not go with its field, or far too large for its unit.</summary>
+    private void DoubtfulFigures()
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            if (Doubts.Count == 0 && IsWordWithOther(value))
+            {
+                Several(value.Field, [value.Key], value.First, value.Last, "another word stands beside it that may be its alternative");
+            }
+
+            string type = _fields[value.Field].Type.Name;
+            for (int i = value.First; i <= value.Last && Doubts.Count == 0; i++)
+            {
+                SpecItem item = _items[i];
+                if (!item.IsNumber || !item.Used)
+                {
+                    continue;
+                }
+
+                bool unit = item.Unit switch
+                {
+                    "" or "mm" => true,
+                    "in" => item.Value < 15,
+                    "kg" or "lb" => type == nameof(Load),
+                    "g" or "deg" or "w" or "other" => type == nameof(Steering.HeadsetBearing) && item.Unit == "deg",
+                    "tpi" => type.EndsWith("Thread", StringComparison.Ordinal) || item.Value is 20 or 24 or 26,
+                    _ => true,
+                };
+                if (!unit)
+                {
+                    Several(value.Field, [value.Key], i, i, "the unit does not go with it");
+                }
+                else if (IsChainedToLeft(i))
+                {
+                    Several(value.Field, [value.Key], i, i, "another figure hangs on it that was not read");
+                }
+                else if (IsLettered(i))
+                {
+                    Several(value.Field, [value.Key], i, i, "letters stand against the figure");
+                }
+            }
+        }
+    }
+
+    /// <summary>A dash or slash without blanks joins it to a figure that was not read: 37-622-01.</summary>
+    private bool IsChainedToLeft(int i)
+    {
+        bool behind = i + 2 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Sign, Glued: true } next && next.Text is "-" or "/" && _items[i + 2] is { IsNumber: true, Glued: true, Used: false } && !IsInchesOfRead(i + 2);
+        bool before = i >= 2 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Sign, Glued: true } last && last.Text is "-" or "/" && _items[i - 2] is { IsNumber: true, Used: false };
+        return behind || before;
+    }
+
+    /// <summary>A word that was read has another word behind a slash, or in brackets against it: XD(R), JIS/ISO, short / long.</summary>
+    private bool IsWordWithOther(LineFinding value)
+    {
+        if (value.First != value.Last || _items[value.First].IsNumber)
+        {
+            return false;
+        }
+
+        bool behind = value.Last + 2 < _items.Count && (_items[value.Last + 1].IsSign('/') || (_items[value.Last + 1].IsSign('(') && _items[value.Last + 1].Glued && _items[value.Last + 2].Glued)) && IsOtherWord(value.Last + 2);
+        bool before = value.First >= 2 && _items[value.First - 1].IsSign('/') && IsOtherWord(value.First - 2);
+        return behind || before;
+    }
+
+    private bool IsOtherWord(int i) => _items[i] is { Kind: SpecTokenKind.Word, Used: false } word && (word.Terms.IsEmpty || word.Is("t:beadseat") || word.Is("t:length")) && (_items[i].Glued || word.Is("t:length") || (i + 1 < _items.Count && _items[i + 1].IsSign('/') && IsShortWord(word)));
+
+    private static bool IsShortWord(SpecItem word) => word.Text is "short" or "kurz" or "kurzer" or "court" or "corto" or "kort" or "korte" or "standard";
+
+    /// <summary>Letters that mean nothing here stand against the figure: part of a number of an article, or of another figure.</summary>
+    private bool IsLettered(int i)
+    {
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "er" })
+        {
+            return _items[i].Value is not (29 or 26 or 27.5m);
+        }
+
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "e" or "y" or "a" or "o" } && !_items[i].IsFraction && _items[i].Value is not (700 or 650))
+        {
+            return true;
+        }
+
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta"))
+        {
+            return true;
+        }
+
+        return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Text is not ("m" or "d" or "p" or "l" or "x" or "r" or "f" or "c" or "ec" or "zs" or "is" or "o" or "i");
+    }
+}

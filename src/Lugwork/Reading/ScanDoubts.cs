@@ -1,0 +1,236 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Reading;
+
+/// <summary>Looks at a line once more after it was read: words that take the certainty out of what stands beside them make the line ambiguous.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>In a line of more items than this, a word of doubt counts only close to a value.</summary>
+    private const int ShortLine = 60;
+
+    /// <summary>So much of a clause is looked at; longer ones are no clauses of a sheet.</summary>
+    private const int LongestClause = 200;
+
+    /// <summary>Clauses in which something was read.</summary>
+    private HashSet<int> _read = [];
+
+    /// <summary>Everything in the line that could change what was read.</summary>
+    private void Audit()
+    {
+        if (Values.Count == 0 || Doubts.Count > 0)
+        {
+            return;
+        }
+
+        if (_slot == Slot.Fork && Values.ContainsKey("travel") && Anywhere("m:rigid") is >= 0 and int rigid)
+        {
+            Refuse("travel", rigid, rigid, "a rigid fork has no travel", LineDoubtKind.Conflict);
+            return;
+        }
+
+        _read = [];
+        foreach (LineFinding value in Values.Values)
+        {
+            for (int clause = _items[value.First].Clause; clause <= _items[value.Last].Clause; clause++)
+            {
+                _read.Add(clause);
+            }
+        }
+
+        DoubtfulWords();
+        Denied();
+        Limits();
+        OtherPart();
+        LeftFigures();
+        DoubtfulFigures();
+    }
+
+    private bool ReadAround(int clause, int clauses)
+    {
+        for (int k = clause - clauses; k <= clause + clauses; k++)
+        {
+            if (_read.Contains(k))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A hedge, a condition, an option, an adapter, an alternative, another thing.</summary>
+    private void DoubtfulWords()
+    {
+        bool isShort = _items.Count <= ShortLine;
+        for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
+        {
+            SpecItem item = _items[i];
+            if (item.Kind == SpecTokenKind.Sign)
+            {
+                if ((item.Text[0] is '?' or '~' or '\u2248' or '\u00B1' && ReadAround(item.Clause, 1)) || (item.Text[0] is '<' or '>' or '\u2264' or '\u2265' && i + 1 < _items.Count && _items[i + 1].IsNumber && !(i > 0 && _items[i - 1].IsNumber)))
+                {
+                    Several("", [], i, i, "a sign makes the figure doubtful");
+                }
+
+                continue;
+            }
+
+            string? reason = item.Terms.IsEmpty ? null : Reason(item, i, isShort);
+            if (reason is not null)
+            {
+                Several("", [], i, i, reason);
+            }
+        }
+    }
+
+    private string? Reason(SpecItem item, int i, bool isShort)
+    {
+        int around = isShort ? 2 : 1;
+        if (item.Is("d:hedge") || item.Is("d:condition"))
+        {
+            return ReadAround(item.Clause, isShort ? 1 : 0) ? "a word makes it doubtful" : null;
+        }
+
+        // A code of a cup says which kind of integrated it is.
+        if (item.Is("d:cups"))
+        {
+            return ReadAround(item.Clause, 1) && !Values.ContainsKey("upperCup") && !Values.ContainsKey("lowerCup") && !Values.ContainsKey("headTubeUpper") && !Values.ContainsKey("headTubeLower") ? "a word makes it doubtful" : null;
+        }
+
+        if (item.Is("d:option"))
+        {
+            return ReadAround(item.Clause, isShort ? 1 : 0) && !Negated(i) && !OfClauseWithoutValue(item.Clause) ? "it is said to be one of several" : null;
+        }
+
+        if (item.Is("m:adapt"))
+        {
+            return ReadAround(item.Clause, around) && !Negated(i) && _slot != Slot.ShellAdapter ? "an adapter is named, and the figure can be of either side" : null;
+        }
+
+        if (item.Is("d:kit"))
+        {
+            return OnlyWordsRead(item.Clause) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
+        }
+
+        if (item.Is("m:or"))
+        {
+            if (item.Text == "of" && i > 0 && _items[i - 1].Text is "set" or "pair" or "made" or "out" or "pack" or "kind" or "part" or "top" or "lot" or "number" or "size" or "width" or "diameter" or "length" or "thread" or "instead")
+            {
+                return null;
+            }
+
+            bool opens = i == 0 || _items[i - 1].Clause != item.Clause || _items[i - 1].Kind == SpecTokenKind.Sign;
+            return _read.Contains(item.Clause) || (opens && _read.Contains(item.Clause - 1)) ? "the line offers several" : null;
+        }
+
+        return null;
+    }
+
+    /// <summary>A value was read in the clause, and from words without a figure.</summary>
+    private bool OnlyWordsRead(int clause)
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            bool figure = _items[value.First].Clause != clause;
+            for (int i = value.First; i <= value.Last && !figure; i++)
+            {
+                figure = _items[i].IsNumber;
+            }
+
+            if (!figure)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A clause with neither a value nor a figure nor a word of value in it: "pedals sold separately".</summary>
+    private bool OfClauseWithoutValue(int clause)
+    {
+        if (_read.Contains(clause))
+        {
+            return false;
+        }
+
+        bool part = false;
+        foreach (SpecItem item in Clauses(clause))
+        {
+            if (item.IsNumber || (!item.Terms.IsEmpty && item.Terms[0][0] is 'v' or 'm'))
+            {
+                return false;
+            }
+
+            part |= IsPart(item);
+        }
+
+        return part;
+    }
+
+    /// <summary>The items of one clause; its items stand together.</summary>
+    private IEnumerable<SpecItem> Clauses(int clause)
+    {
+        int low = 0;
+        int high = _items.Count;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = _items[middle].Clause < clause ? (middle + 1, high) : (low, middle);
+        }
+
+        for (int i = low; i < _items.Count && i < low + LongestClause && _items[i].Clause == clause; i++)
+        {
+            yield return _items[i];
+        }
+    }
+
+    /// <summary>"Up to" or "at least" beside a figure that was read as a size: a limit is no size.</summary>
+    private void Limits()
+    {
+        for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
+        {
+            if (!(_items[i].Is("m:max") || _items[i].Is("m:min")) || _items[i].Used)
+            {
+                continue;
+            }
+
+            int of = Governed(i);
+            foreach (LineFinding value in Values.Values)
+            {
+                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field))
+                {
+                    Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
+                    break;
+                }
+            }
+        }
+    }
+
+    /// <summary>The figure that a word of limit is about: the next one in its clause, or else the last one.</summary>
+    private int Governed(int i)
+    {
+        for (int j = i + 1; j < _items.Count && j <= i + 6 && _items[j].Clause == _items[i].Clause; j++)
+        {
+            if (_items[j].IsNumber)
+            {
+                return j;
+            }
+        }
+
+        for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause; j--)
+        {
+            if (_items[j].IsNumber)
+            {
+                return j;
+            }
+        }
+
+        return -1;
+    }
+
+    private static bool IsLimit(string field) =>
+        field.StartsWith("largest", StringComparison.Ordinal) || field.StartsWith("most", StringComparison.Ordinal) || field.StartsWith("least", StringComparison.Ordinal)
+        || field.StartsWith("longest", StringComparison.Ordinal) || field.StartsWith("narrowest", StringComparison.Ordinal) || field.StartsWith("widest", StringComparison.Ordinal)
+        || field.EndsWith("Limit", StringComparison.Ordinal) || field is "mark" or "capacity" or "difference" or "insertion" or "reach" or "system" or "forkCrowns";
+}

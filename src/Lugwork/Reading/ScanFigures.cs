@@ -1,0 +1,249 @@
+namespace Lugwork.Reading;
+
+/// <summary>Figures beside the word that says what they are of, words of the user's own, and families outside the library.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>A family outside the library, where it is said of the part itself.</summary>
+    private bool Outside()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if ((_items[i].Is("b:motor") || (_items[i].IsNumber && _items[i].Unit == "w")) && _slot == Slot.Frame && !Negated(i))
+            {
+                Refuse("", i, i, "a frame for a motor is outside the library", LineDoubtKind.Outside);
+                return true;
+            }
+
+            foreach (string term in _items[i].Terms)
+            {
+                if (!term.StartsWith("o:", StringComparison.Ordinal) || Negated(i))
+                {
+                    continue;
+                }
+
+                OutsideFamily? family = OutsideFamily.Find(term.AsSpan(2));
+                Refuse("", i, i, family is null ? "this is outside the library" : $"{family.TradeName}: {(family.State == KnownState.FrameSpecific ? "only the frame maker's own part goes here" : "outside the library")}", LineDoubtKind.Outside);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Words that a user gave, and fields that are named as in a build file.</summary>
+    private void Own()
+    {
+        string named = "f:" + _slot.Key + ".";
+        string valued = "w:" + _slot.Key + ".";
+        for (int i = 0; i < _items.Count; i++)
+        {
+            foreach (string term in _items[i].Terms)
+            {
+                if (term.StartsWith(valued, StringComparison.Ordinal) && !Negated(i))
+                {
+                    int equals = term.IndexOf('=', StringComparison.Ordinal);
+                    Keep(term[valued.Length..equals], term[(equals + 1)..], i, i);
+                }
+                else if (term.StartsWith(named, StringComparison.Ordinal))
+                {
+                    OwnFigure(term[named.Length..], i);
+                }
+            }
+        }
+    }
+
+    private void OwnFigure(string field, int topic)
+    {
+        for (int j = topic + 1; j < _items.Count && j <= topic + 3; j++)
+        {
+            if (Pair(j, out int second))
+            {
+                Take(field, $"{_items[j].Text}x{_items[second].Figure}", j, second);
+                return;
+            }
+
+            if (Free(j))
+            {
+                Take(field, _items[j].Figure, j, j);
+                return;
+            }
+        }
+    }
+
+    /// <summary>What is left: each figure goes to the field that its topic names for this part, or to none.</summary>
+    private void Figures()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Unit is "teeth" or "holes" or "speed" or "g" or "deg" or "w")
+            {
+                continue;
+            }
+
+            int link = Link(i);
+            string topic = link < 0 ? "" : TopicIn(_items[link]);
+            string? field = topic.Length > 0 && topic[0] == 't' ? TopicFields.Of(_slot, topic, LimitOf(i) == "m:max", LimitOf(i) == "m:min", HasMark(i, "m:lower"), HasMark(i, "m:upper")) : null;
+            if (field is null || !_fields.TryGetValue(field, out SpecField? known))
+            {
+                continue;
+            }
+
+            SpecItem item = _items[i];
+            if (known.Type.Name == nameof(Load))
+            {
+                if (item.Unit is "kg" or "lb")
+                {
+                    Mass(field, i);
+                }
+
+                continue;
+            }
+
+            if (item.Unit is "kg" or "lb")
+            {
+                continue;
+            }
+
+            if (IsOneRing(i))
+            {
+                continue;
+            }
+
+            if (field == "seatTube" && _items[i].Value is < 15 or > 60)
+            {
+                continue;
+            }
+
+            _claimed[link] = true;
+            if (known.Type.Name != nameof(Dimension))
+            {
+                if (item.IsFraction || item.IsInch || item.IsMillimetre)
+                {
+                    Take(field, item.Figure, i, i);
+                }
+
+                continue;
+            }
+
+            Length(field, i);
+        }
+    }
+
+    /// <summary>The word of limit that is about a figure: the last one before it in its clause, else one with its topic, else one behind it; empty where there is none.</summary>
+    private string LimitOf(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - Reach && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Is("m:max") || _items[j].Is("m:min"))
+            {
+                return _items[j].Is("m:max") ? "m:max" : "m:min";
+            }
+        }
+
+        int link = Link(i);
+        if (link >= 0 && (_items[link].Is("m:max") || _items[link].Is("m:min")))
+        {
+            return _items[link].Is("m:max") ? "m:max" : "m:min";
+        }
+
+        return HasMark(i, "m:max") ? "m:max" : HasMark(i, "m:min") ? "m:min" : "";
+    }
+
+    /// <summary>A mass, refused where no such load or rider is to be expected.</summary>
+    private void Mass(string field, int i)
+    {
+        decimal kilograms = _items[i].Unit == "lb" ? _items[i].Value * 0.45359237m : _items[i].Value;
+        (decimal least, decimal most) = field switch
+        {
+            "loadLimit" => (3m, 250m),
+            "mass" => (20m, 250m),
+            _ => (40m, 400m),
+        };
+        if (kilograms < least || kilograms > most)
+        {
+            Refuse(field, i, i, $"the figure is outside {least} to {most} kg");
+        }
+        else
+        {
+            Take(field, _items[i].Figure, i, i);
+        }
+    }
+
+    /// <summary>A plain length, refused outside what such a part can measure.</summary>
+    private bool Length(string field, int i)
+    {
+        SpecItem item = _items[i];
+        (decimal least, decimal most) = TopicFields.Range(_slot, field);
+        if (!item.IsMillimetre || item.IsFraction || item.Value < least || item.Value > most)
+        {
+            Refuse(field, i, i, item.IsMillimetre ? $"the figure is outside {least} to {most} mm" : "millimetres are expected");
+            return false;
+        }
+
+        return Take(field, item.Text, i, i);
+    }
+
+    /// <summary>A figure that was read, and beside it another of its kind that was not: the line offers two.</summary>
+    private void Alternatives()
+    {
+        int last = -1;
+        for (int j = 0; j < _items.Count && !Full; j++)
+        {
+            if (!_items[j].IsNumber)
+            {
+                continue;
+            }
+
+            if (last >= 0 && _items[last].Used != _items[j].Used)
+            {
+                Beside(last, j);
+            }
+
+            last = j;
+        }
+    }
+
+    private void Beside(int first, int second)
+    {
+        bool offered = second == first + 2 && (_items[first + 1].Is("m:or") || _items[first + 1].IsSign('/'));
+        (int used, int other) = _items[first].Used ? (first, second) : (second, first);
+        if (TopicOf(other).StartsWith("n:", StringComparison.Ordinal) || _items[other].Unit is not ("" or "mm" or "in") || _slot == Slot.Rider)
+        {
+            return;
+        }
+
+        decimal ratio = _items[used].Value > 0 ? _items[other].Value / _items[used].Value : 0;
+        if (offered && ratio is > 0.4m and < 2.5m)
+        {
+            Several("", [], first, second, "two figures are offered for one thing");
+            return;
+        }
+
+        // A list: 27.2, 30.9, 31.6. The second would be read for the same field, and nothing between says that it is of another.
+        bool listed = second - first <= 3;
+        for (int k = first + 1; k < second && listed; k++)
+        {
+            listed = _items[k].Kind == SpecTokenKind.Sign || _items[k].Is("m:and") || _items[k].Is("m:or");
+        }
+
+        if (listed && _fieldOf.TryGetValue(used, out string? field) && _fields[field].Type.Name != nameof(Dimension)
+            && _fields[field].Read(_items[other].Figure).Keys is [string key] && Values.TryGetValue(field, out LineFinding? value) && value.Key != key
+            && (Link(other) < 0 || Link(other) == Link(used) || _claimed[Link(other)]))
+        {
+            Several(field, [value.Key, key], first, second, "two sizes are listed for one thing");
+        }
+    }
+
+    /// <summary>A broken figure makes the whole line doubtful, save where it is known to be of no interface.</summary>
+    private void Broken()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (_items[i] is { IsNumber: true, IsBroken: true } item && item.Unit is not ("g" or "kg" or "w") && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal))
+            {
+                Refuse("", i, i, "a figure is broken off, doubtful or far too long", LineDoubtKind.Broken);
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,167 @@
+namespace Lugwork.Reading;
+
+/// <summary>Seat tube, limits and leftovers of a frame.</summary>
+internal sealed partial class LineScan
+{
+    private void ReadSeatTube()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 15 or > 60)
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            if (topic is "t:inner" && Clause(i, "t:seattube"))
+            {
+                Take("seatTube", _items[i].Text, i, i);
+                continue;
+            }
+
+            if (topic is not ("t:seattube" or "t:post" or "t:dropper"))
+            {
+                continue;
+            }
+
+            bool outside = HasMark(i, "m:outside");
+            bool inside = HasMark(i, "m:inside") || FindMark(i, "m:inside", 1) >= 0 || topic is not "t:seattube";
+            FieldReading clamp = _fields["seatTubeOutside"].Read(_items[i].Text);
+            _claimed[Link(i)] = true;
+            if (outside)
+            {
+                Take("seatTubeOutside", _items[i].Text, i, i);
+            }
+            else if (inside || clamp.Keys.Length != 1)
+            {
+                Take("seatTube", _items[i].Text, i, i);
+            }
+            else
+            {
+                Several("seatTube", [_items[i].Text], i, i, "the figure can be the bore or the outside of the seat tube");
+            }
+        }
+    }
+
+    /// <summary>"Seat tube 31.6 inside, outside 34.9": a figure right behind a word for its side, in a line about the seat tube.</summary>
+    private void ReadSeatTubeSides()
+    {
+        if (Anywhere("t:seattube") < 0)
+        {
+            return;
+        }
+
+        for (int i = 1; i < _items.Count && !Full; i++)
+        {
+            int word = i - 1;
+            while (word > i - 4 && word > 0 && (_items[word].IsSign('.') || _items[word].IsSign(':') || _items[word].IsSign('=') || _items[word].IsSign('\u00F8')))
+            {
+                word--;
+            }
+
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 20 or > 45)
+            {
+                continue;
+            }
+
+            if (_items[word].Is("m:outside"))
+            {
+                Take("seatTubeOutside", _items[i].Text, i, i);
+            }
+            else if (_items[word].Is("m:inside") || _items[word].Is("t:inner"))
+            {
+                Take("seatTube", _items[i].Text, i, i);
+            }
+        }
+    }
+
+    /// <summary>The figure of a rotor limit: beside a word for rotors, or "up to" behind the brake mount.</summary>
+    private void ReadRotorLimit(string field)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 120 or > 250)
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool rotor = topic is "t:rotor" || Clause(i, "t:rotor");
+            bool mount = FindMark(i, "m:pm", 3) >= 0 || FindMark(i, "m:fm", 3) >= 0 || FindMark(i, "m:is", 3) >= 0;
+            if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
+            {
+                Length(field, i);
+            }
+        }
+    }
+
+    private void ReadRingOfFrame()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && TopicOf(i) is "t:chainring" && (HasMark(i, "m:max") || _items[Link(i)].Is("m:max")) && !IsOneRing(i) && _items[i].Unit is "teeth" or "" && _items[i].Value is > 7 and < 81)
+            {
+                for (int j = 0; j < _items.Count; j++)
+                {
+                    if (j != i && _items[j] is { IsNumber: true, Unit: "teeth", Value: > 20 } && _items[j].Value != _items[i].Value && TopicOf(j) is "" or "t:chainring" && LimitOf(j) != "m:min")
+                    {
+                        Several("largestRing", [_items[i].Text, _items[j].Text], Math.Min(i, j), Math.Max(i, j), "two rings are named");
+                        return;
+                    }
+                }
+
+                Take("largestRing", _items[i].Text, i, i);
+            }
+        }
+    }
+
+    /// <summary>A size of the steerer is no bore of a frame: several head tubes take it.</summary>
+    private void ReadSteererOfFrame()
+    {
+        if (Values.ContainsKey("headTubeUpper") || Values.ContainsKey("headTubeLower"))
+        {
+            return;
+        }
+
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool inch = Free(i) && (_items[i].IsFraction || _items[i].IsInch) && _items[i].Value is >= 1 and < 2;
+            bool topic = Clause(i, "t:headtube") || Clause(i, "t:headset") || Clause(i, "t:steerer");
+            if ((inch && (TopicOf(i) is "t:headtube" or "t:headset" or "t:steerer" || topic)) || (_items[i].Is("m:tapered") && topic))
+            {
+                Several("headTubeUpper", ["44", "IS41", "IS42"], i, i, "a size of the steerer is no bore: several head tubes take it");
+                return;
+            }
+        }
+    }
+
+    /// <summary>Words for limits of the frame that are said by one word and a figure elsewhere.</summary>
+    private void ReadUpperLimits()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && TopicOf(i) is "t:travel" && _items[i].IsMillimetre && (Clause(i, "t:shock") || HasMark(i, "m:rear")) && !Clause(i, "t:fork"))
+            {
+                _items[i].Used = true;
+            }
+        }
+    }
+
+    /// <summary>Bare figures of a frame say nothing by themselves: they are left over.</summary>
+    private void OutsideOfLists()
+    {
+        if (Values.Count > 0 || Doubts.Count > 0)
+        {
+            return;
+        }
+
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].IsMillimetre && Link(i) < 0 && _fields["seatTube"].Read(_items[i].Text).Keys is [string key] && _items[i].Value is > 20 and < 36)
+            {
+                Several("seatTube", [key], i, i, "the figure is common on several places, and the line does not say of what");
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,209 @@
+namespace Lugwork.Reading;
+
+/// <summary>A line about another part than the one that was asked for, or about the other end, gives no value.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>Names of parts; a line that starts with one is about it.</summary>
+    private static readonly HashSet<string> Parts = new(StringComparer.Ordinal)
+    {
+        "t:frame", "t:fork", "t:wheel", "t:tyre", "t:tube", "t:rimtape", "t:cassette", "t:chain", "t:chainring", "t:crank", "t:bb", "t:pedal", "t:rearmech", "t:frontmech", "t:shifter", "t:lever",
+        "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:rails", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:valve", "t:bearing",
+    };
+
+    /// <summary>What a line about a part may start with: the part itself and what mates with it.</summary>
+    internal static string Mates(string kind) => kind switch
+    {
+        "frame" => "t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel",
+        "fork" => "t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel",
+        "wheel" => "t:wheel t:hub t:rim t:axle t:freehub t:rotor t:brake",
+        "tyre" => "t:tyre t:wheel",
+        "tube" => "t:tube t:tyre t:wheel t:rim t:valve",
+        "cassette" => "t:cassette",
+        "chain" => "t:chain",
+        "chainring" => "t:chainring t:crank",
+        "crankset" => "t:crank t:bb t:chainring t:pedal t:axle",
+        "bottom-bracket" => "t:bb t:crank t:frame t:axle",
+        "headset" => "t:headset t:bearing",
+        "headset-bearing" => "t:bearing t:headset",
+        "stem" => "t:stem t:bar t:fork t:headset t:headtube",
+        "handlebar" => "t:bar t:grip",
+        "grips" => "t:grip t:bar",
+        "seatpost" => "t:post t:dropper t:saddle t:rails t:frame",
+        "seat-clamp" => "t:seatclamp t:post t:frame",
+        "saddle" => "t:saddle t:rails",
+        "pedals" => "t:pedal t:crank t:axle",
+        "rear-derailleur" => "t:rearmech t:chain",
+        "front-derailleur" => "t:frontmech t:rearmech t:chain",
+        "shifter" => "t:shifter t:lever t:frontmech t:rearmech t:chain",
+        "brake-lever" => "t:lever t:brake t:shifter",
+        "brake-caliper" or "caliper" => "t:brake t:caliper t:rotor",
+        "rim-brake" => "t:brake t:caliper t:rim",
+        "rotor" => "t:rotor t:brake",
+        "thru-axle" => "t:axle",
+        "axle-nuts" => "t:nuts t:axle t:hub t:wheel",
+        "shock" => "t:shock t:frame",
+        "valve" => "t:valve t:tube",
+        "rim-tape" => "t:rimtape t:rim t:wheel t:tyre",
+        "chain-guide" => "t:guidetabs t:bb t:chain",
+        "rider" => "t:rider",
+        _ => "",
+    };
+
+    private void OtherPart()
+    {
+        if (Doubts.Count > 0)
+        {
+            return;
+        }
+
+        OtherEndOfPart();
+        string mates = Mates(PartForms.Of(_slot).Kind);
+        int head = mates.Length == 0 ? -1 : Head();
+        if (head < 0 || Doubts.Count > 0)
+        {
+            return;
+        }
+
+        if (IsMate(_items[head], mates))
+        {
+            return;
+        }
+
+        foreach (LineFinding value in Values.Values)
+        {
+            // What a frame says of the fork that goes into it.
+            if (!(_slot == Slot.Frame && _items[head].Is("t:fork") && value.Field is "mostForkTravel" or "longestFork" or "forkCrowns"))
+            {
+                Several(value.Field, [value.Key], head, head, "the line is about another part");
+                return;
+            }
+        }
+    }
+
+    internal static bool IsMate(SpecItem item, string mates)
+    {
+        foreach (string term in item.Terms)
+        {
+            if (term[0] == 't' && (mates.EndsWith(term, StringComparison.Ordinal) || mates.Contains(term + " ", StringComparison.Ordinal)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The name of a part at the start of the line: before a colon, or before anything that has a meaning.</summary>
+    private int Head()
+    {
+        for (int i = 0; i < _items.Count && i < 8; i++)
+        {
+            if (_items[i].IsNumber || _items[i].Used)
+            {
+                return _items[i].Used && IsPart(_items[i]) ? i : -1;
+            }
+
+            if (IsPart(_items[i]))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    internal static bool IsPart(SpecItem item)
+    {
+        // "As" and "band" are words of other languages too.
+        if (item.IsGuessed || item.Text is "as" or "band")
+        {
+            return false;
+        }
+
+        foreach (string term in item.Terms)
+        {
+            if (Parts.Contains(term))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Front" in a line for the rear wheel, or in the clause of what was read for the rear of a frame.</summary>
+    private void OtherEndOfPart()
+    {
+        if (_slot == Slot.UpperBearing || _slot == Slot.LowerBearing)
+        {
+            int other = Anywhere(_slot == Slot.UpperBearing ? "m:lower" : "m:upper");
+            if (other >= 0)
+            {
+                Several("", [], other, other, "the line names the other half");
+            }
+
+            return;
+        }
+
+        bool rear = _slot.Key.StartsWith("rear", StringComparison.Ordinal) || _slot == Slot.Frame || _slot == Slot.Shifter;
+        bool front = _slot.Key.StartsWith("front", StringComparison.Ordinal) || _slot == Slot.Fork;
+        if (!rear && !front)
+        {
+            return;
+        }
+
+        bool whole = _slot != Slot.Frame && _slot != Slot.Fork;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            SpecItem item = _items[i];
+            if (!item.Is(rear ? "m:front" : "m:rear") || item.Is(rear ? "m:rear" : "m:front") || item.Text is "voor" or "av" or "ar" or "vr" or "hr" or "back" || Negated(i) || item.Is("t:frontmech") || item.Is("t:rearmech"))
+            {
+                continue;
+            }
+
+            if (whole ? ReadAround(item.Clause, ItemsShort ? 8 : 1) : OfEnd(item.Clause))
+            {
+                Several("", [], i, i, "the line names the other end");
+                return;
+            }
+        }
+    }
+
+    private bool ItemsShort => _items.Count <= ShortLine;
+
+    /// <summary>A value that has an end was read in the clause.</summary>
+    private bool OfEnd(int clause)
+    {
+        foreach (LineFinding value in Values.Values)
+        {
+            bool ended = value.Field.StartsWith("rear", StringComparison.Ordinal) || value.Field.StartsWith("front", StringComparison.Ordinal) || value.Field.Contains("Rotor", StringComparison.Ordinal) || value.Field.Contains("Tyre", StringComparison.Ordinal);
+            if (ended && value.Field != "frontMount" && _items[value.First].Clause <= clause && clause <= _items[value.Last].Clause && !OwnEndCloser(value, clause))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Front 12x100 rear 12x142": the word before the value says its own end.</summary>
+    private bool OwnEndCloser(LineFinding value, int clause)
+    {
+        string own = _slot == Slot.Frame ? "m:rear" : "m:front";
+        string other = _slot == Slot.Frame ? "m:front" : "m:rear";
+        for (int i = value.First; i >= 0 && _items[i].Clause == clause; i--)
+        {
+            if (_items[i].Is(own))
+            {
+                return true;
+            }
+
+            if (_items[i].Is(other))
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+}

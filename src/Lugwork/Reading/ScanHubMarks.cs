@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using Lugwork.Hubs;
+
+namespace Lugwork.Reading;
+
+/// <summary>Words that tell hub standards apart, and the end that they are of.</summary>
+internal sealed partial class LineScan
+{
+    private static void Say(List<string> words, int mark, string word)
+    {
+        if (mark >= 0)
+        {
+            words.Add(word);
+        }
+    }
+
+    private void MarkUsed(int from, int to)
+    {
+        for (int i = from; i <= to; i++)
+        {
+            _items[i].Used |= !_items[i].IsNumber;
+        }
+    }
+
+    /// <summary>A mark of the same clause, or of the next one where that says nothing else.</summary>
+    private int Near(int first, int last, string term)
+    {
+        int at = FindMark(first, term, 0);
+        at = at >= 0 ? at : FindMark(last, term, 0);
+        if (at >= 0)
+        {
+            return at;
+        }
+
+        at = FindMark(last, term, (_onlyHub ??= OnlyHub()) ? 4 : 1);
+        return at >= 0 && !OtherThing(at) ? at : -1;
+    }
+
+    /// <summary>The line is about hub ends and nothing else.</summary>
+    private bool OnlyHub() => !_items.Exists(i => i.IsTopic && TopicIn(i) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard"));
+
+    /// <summary>The clause of a mark is about another part or has its own hub figures.</summary>
+    private bool OtherThing(int mark)
+    {
+        for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
+        {
+            if (_items[j].Clause != _items[mark].Clause)
+            {
+                continue;
+            }
+
+            if (_items[j].IsTopic && TopicIn(_items[j]) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard"))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private int HubMark(int i)
+    {
+        foreach (string term in new[] { "m:qr", "m:thru", "m:nutted", "m:boost", "m:superboost", "m:thrubolt", "m:tandem", "m:track" })
+        {
+            if (Near(i, i, term) is >= 0 and int at)
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
+
+    private bool HubTopic(int i) => TopicOf(i) is "t:spacing" or "t:hub" or "t:axle" or "t:wheel" or "t:axlestandard" || HubMark(i) >= 0;
+
+    private bool Hardware(int i) => TopicOf(i) is "t:hardware";
+
+    /// <summary>A lone axle size beside a word for axles.</summary>
+    private int AxleNear(int width)
+    {
+        for (int step = 1; step <= Reach; step++)
+        {
+            foreach (int j in (ReadOnlySpan<int>)[width - step, width + step])
+            {
+                if (Free(j) && Math.Abs(_items[j].Clause - _items[width].Clause) <= 2 && _items[j].IsMillimetre && (Array.IndexOf(AxleSizes, _items[j].Value) >= 0 || (_items[j].IsFraction && _items[j].Value is 0.375m or 0.3125m && TopicOf(j) is "t:axle"))
+                    && !(j > 0 && (_items[j - 1].IsSign('x') || _items[j - 1].IsSign('/') || _items[j - 1].Is("m:hg"))) && !(j + 1 < _items.Count && _items[j + 1].IsSign('/')) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && (HubMark(j) >= 0 || TopicOf(j) is "t:axle"))
+                {
+                    return j;
+                }
+            }
+        }
+
+        return -1;
+    }
+
+    private static bool IsHubWidth(decimal width, bool rear)
+    {
+        foreach (HubStandard standard in HubStandard.All)
+        {
+            if (standard.IsRear == rear && standard.OldMicrometres == width * 1000)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The nearest word before it in its clause says the other end, or names another part.</summary>
+    private bool OtherEnd(int i, bool rear)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause; j--)
+        {
+            if (_items[j].Is(rear ? "m:front" : "m:rear"))
+            {
+                return _slot == Slot.Frame || _slot == Slot.Fork;
+            }
+
+            if (_items[j].Is(rear ? "m:rear" : "m:front"))
+            {
+                return false;
+            }
+
+            if (_items[j].Is("t:fork") && _slot == Slot.Frame)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,218 @@
+using System.Collections.Immutable;
+using Lugwork.Hubs;
+
+namespace Lugwork.Reading;
+
+/// <summary>Hub ends and the threads of axles.</summary>
+internal sealed partial class LineScan
+{
+    private static readonly decimal[] AxleSizes = [5m, 8m, 9m, 9.5m, 10m, 12m, 14m, 15m, 20m];
+
+    /// <summary>Axle by width in any order, or a width beside a word for what holds it.</summary>
+    private void ReadHub(string field, bool rear)
+    {
+        ReadHubNames(field, rear);
+        List<(decimal Width, decimal Axle, int First, int Last)> found = [];
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (OtherEnd(i, rear))
+            {
+                continue;
+            }
+
+            bool slash = _slot != Slot.RearWheel && _slot != Slot.FrontWheel && Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].Value >= 60 && _items[i + 2].Value is 12 or 15 or 20 && _items[i].Unit.Length == 0;
+            int second = i + 2;
+            if (slash || (Pair(i, out second) && !InTriple(i)))
+            {
+                decimal a = _items[i].Value;
+                decimal b = _items[second].Value;
+                bool inch = _items[i].IsFraction || _items[second].IsFraction;
+                (decimal axle, decimal width) = a < b ? (a, b) : (b, a);
+                bool widths = width is >= 60 and <= 250 && (axle is >= 5 and <= 20 || (inch && axle is 0.375m or 0.3125m));
+                bool impossible = (width > 250 && Array.IndexOf(AxleSizes, axle) >= 0 && HubTopic(i)) || (IsHubWidth(width, rear) && axle < 5 && !inch && (HubTopic(i) || _slot != Slot.RearAxle));
+                if (widths && !(Hardware(i) && width < 70))
+                {
+                    found.Add((width, axle, i, second));
+                    i = second;
+                }
+                else if (impossible)
+                {
+                    Refuse(field, i, second, "no hub has such an axle and width");
+                    i = second;
+                }
+            }
+        }
+
+        ReadWidths(field, rear, found);
+        foreach ((decimal width, decimal axle, int first, int last) in found)
+        {
+            if (Full || Counted())
+            {
+                break;
+            }
+
+            TakeHub(field, rear, width, axle, first, last);
+        }
+
+        if (found.Count == 0 && rear && !Values.ContainsKey(field) && Anywhere("m:superboost") is >= 0 and int super)
+        {
+            Keep(field, "R157-12W", super, super);
+        }
+    }
+
+    /// <summary>The keys of hub standards, as they are written by the library.</summary>
+    private void ReadHubNames(string field, bool rear)
+    {
+        for (int i = 0; i + 1 < _items.Count; i++)
+        {
+            if (_items[i].Kind == SpecTokenKind.Word && _items[i].Text == (rear ? "r" : "f") && _items[i + 1] is { IsNumber: true, Glued: true })
+            {
+                for (int last = Math.Min(i + 5, _items.Count - 1); last > i; last--)
+                {
+                    if (Joined(i, last) is { } text && HubStandard.Find(text) is { } standard && standard.IsRear == rear)
+                    {
+                        Keep(field, standard.FitKey, i, last);
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>The items as one text, where no blank stands between them.</summary>
+    private string? Joined(int first, int last)
+    {
+        string text = "";
+        for (int i = first; i <= last; i++)
+        {
+            if (i > first && !_items[i].Glued)
+            {
+                return null;
+            }
+
+            text += _items[i].Text;
+        }
+
+        return text;
+    }
+
+    private void ReadWidths(string field, bool rear, List<(decimal Width, decimal Axle, int First, int Last)> found)
+    {
+        for (int i = 0; i < _items.Count && found.Count < 20; i++)
+        {
+            SpecItem item = _items[i];
+            if (!Free(i) || !item.IsMillimetre || item.IsFraction || item.Value is < 60 or > 260 || OtherEnd(i, rear) || found.Exists(f => f.First <= i && i <= f.Last))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool said = topic is "t:spacing" or "t:hub" or "t:axle" or "t:axlestandard";
+            int mark = HubMark(i);
+            bool boost = (i > 0 && (_items[i - 1].Is("m:boost") || _items[i - 1].Is("m:superboost"))) || (i + 1 < _items.Count && (_items[i + 1].Is("m:boost") || _items[i + 1].Is("m:superboost")));
+            bool ours = (Link(i) is var of && (of < 0 || (_items[of].Clause != item.Clause && topic is "t:rim"))) || topic is "" or "t:frame" or "t:fork" or "t:wheel" || said || topic.StartsWith("n:width", StringComparison.Ordinal);
+            if (!said && !boost && !(mark >= 0 && ours))
+            {
+                continue;
+            }
+
+            if (!IsHubWidth(item.Value, rear))
+            {
+                // A width of no hub is refused only where the words leave no doubt that it is one; an axle has lengths too.
+                if (topic is "t:spacing" || (topic is "t:hub" && item.Unit == "mm"))
+                {
+                    Refuse(field, i, i, "no hub of this end has this width");
+                }
+
+                continue;
+            }
+
+            if (topic is "t:axle" && (HasMark(i, "t:length") || _slot == Slot.RearAxle || _slot == Slot.FrontAxle))
+            {
+                continue;
+            }
+
+            int axle = AxleNear(i);
+            found.Add((item.Value, axle < 0 ? 0 : _items[axle].Value, Math.Min(i, axle < 0 ? i : axle), Math.Max(i, axle)));
+            if (axle >= 0)
+            {
+                _items[axle].Used = true;
+            }
+        }
+    }
+
+    private void TakeHub(string field, bool rear, decimal width, decimal axle, int first, int last)
+    {
+        int qr = Near(first, last, "m:qr");
+        int thru = Near(first, last, "m:thru");
+        int thruBolt = Near(first, last, "m:thrubolt");
+        int nutted = Near(first, last, "m:nutted");
+        int super = Near(first, last, "m:superboost");
+        int boost = Near(first, last, "m:boost");
+        int road = boost >= 0 && FindMark(first, "m:road", 0) is int r && Math.Abs(r - boost) <= 1 ? r : -1;
+        int narrow = Near(first, last, "m:dh");
+        int wide = Near(first, last, "m:wideflange");
+        int pre = Near(first, last, "m:preboost");
+        List<string> words = [];
+        bool skewer = qr >= 0 && axle is 0 or 5 or 9 or 10;
+        string size = axle == 0 || skewer ? ItemCutter.Plain(width) : axle == 0.375m ? $"3/8x{ItemCutter.Plain(width)}" : axle == 0.3125m ? $"5/16x{ItemCutter.Plain(width)}" : $"{ItemCutter.Plain(axle)}x{ItemCutter.Plain(width)}";
+        Say(words, qr, "QR");
+        Say(words, thru, "thru");
+        Say(words, nutted, "nutted");
+        Say(words, Near(first, last, "m:tandem"), "tandem");
+        Say(words, Near(first, last, "m:flex"), "flex");
+        Say(words, road, "road");
+        Say(words, width == 120 ? FindMark(first, "m:track", 0) : -1, "track");
+        if (super < 0 && (boost >= 0 || road >= 0))
+        {
+            words.Add("Boost");
+        }
+
+        int from = first;
+        int to = last;
+        foreach (int mark in new[] { qr, thru, nutted, boost, super, narrow, wide })
+        {
+            if (mark >= 0 && mark >= first - 3 && mark <= last + 3)
+            {
+                from = Math.Min(from, mark);
+                to = Math.Max(to, mark);
+            }
+        }
+
+        ImmutableArray<string> keys = [.. HubStandard.Read($"{size} {string.Join(' ', words)}".Trim()).Values
+            .Where(h => h.IsRear == rear && (narrow < 0 || h.FitKey is "R157-12DH" or "R150-12" or "R150-10") && (wide < 0 || h.FitKey is "R157-12W" or "F110-20B" or "F110-15B")
+                && (super < 0 || h.FitKey == "R157-12W") && (pre < 0 || h.FitKey is not ("R148-12" or "R141-QR" or "R157-12W" or "F110-15B" or "F110-20B")) && (thruBolt < 0 || h.FitKey is "F100-TB9" or "R135-10"))
+            .Select(h => h.FitKey)];
+        if (axle is 0.375m or 0.3125m)
+        {
+            int micrometres = axle == 0.375m ? 9530 : 7940;
+            keys = [.. HubStandard.All.Where(h => h.IsRear == rear && h.OldMicrometres == width * 1000 && h.Axles.Contains(micrometres)).Select(h => h.FitKey)];
+        }
+
+        if (keys.IsEmpty && wide >= 0 && width == 110 && !rear)
+        {
+            keys = [.. HubStandard.Read(size + " Boost").Values.Where(h => !h.IsRear).Select(h => h.FitKey)];
+        }
+
+        if (pre >= 0 && keys.IsEmpty && width == 110 && axle == 20 && !rear)
+        {
+            keys = ["F110-20"];
+        }
+
+        if (keys is [string key])
+        {
+            Keep(field, key, first, last);
+            MarkUsed(from, to);
+        }
+        else if (keys.IsEmpty)
+        {
+            Refuse(field, first, last, "no hub of this end has this axle, width and way of holding");
+        }
+        else
+        {
+            Several(field, keys, first, last, "several hub standards share these figures");
+        }
+    }
+
+    private bool? _onlyHub;
+}

@@ -1,0 +1,154 @@
+namespace Lugwork.Reading;
+
+/// <summary>Seatposts, rails, handlebars and parts that one figure tells.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>One figure that the part is told by, bare or beside one of its words.</summary>
+    private void ReadOne(string field, params string[] topics)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || TopicOf(i) is not string topic || (topic.Length > 0 && Array.IndexOf(topics, topic) < 0))
+            {
+                continue;
+            }
+
+            bool inch = _items[i].IsInch || _items[i].IsFraction;
+            if ((!inch && _items[i].Value is < 20 or > 60) || (_slot == Slot.Grips && i > 0 && _items[i - 1].Is("m:outside")))
+            {
+                continue;
+            }
+
+            Take(field, inch ? InchName(_items[i].Value) + " in" : _items[i].Text, i, i);
+        }
+    }
+
+    private void ReadLengths(string field)
+    {
+        (decimal least, decimal most) = TopicFields.Range(_slot, field);
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            // Metres of tape and numbers of pieces are of no interface; a bare figure has to be a likely one.
+            if (Free(i) && _items[i].IsMillimetre && !(field == "length" && _items[i].Value < 15) && !IsBar(i) && !TopicOf(i).StartsWith("n:bottle", StringComparison.Ordinal) && !(i + 1 < _items.Count && _items[i + 1].Text == "m")
+                && (_items[i].Unit == "mm" || (_items[i].Value >= least && _items[i].Value <= most)) && !(i > 0 && _items[i - 1].IsSign('x') && _items[i].Unit.Length == 0) && TopicOf(i) is not ("t:valvehole" or "t:inner" or "t:rim"))
+            {
+                Length(field, i);
+            }
+        }
+    }
+
+    private void ReadSeatpost()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            bool slash = Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].Value < 40 && _items[i + 2].Value >= 200;
+            int second = i + 2;
+            if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal) && TopicOf(i) is not "t:rails")
+            {
+                (int small, int large) = _items[i].Value < _items[second].Value ? (i, second) : (second, i);
+                if (_items[large].Value < 40 && TopicOf(i) is "")
+                {
+                    continue;
+                }
+
+                Take("diameter", _items[small].Text, small, small);
+                Length("length", large);
+            }
+        }
+
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction)
+            {
+                continue;
+            }
+
+            if ((i + 1 < _items.Count && _items[i + 1].Is("m:outside")) || (_items[i - (i > 0 ? 1 : 0)].Is("m:outside")))
+            {
+                _items[i].Used = true;
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            topic = topic == "t:length" && _items[i].Value < 40 ? "" : topic;
+            bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material";
+            if (_items[i].IsDiameter || (own && _items[i].Value is > 18 and < 40))
+            {
+                Take("diameter", _items[i].Text, i, i);
+            }
+            else if (own && topic != "t:length" && _items[i].Value % 10 != 0 && IsNominal(ItemCutter.Plain(_items[i].Value / 10)))
+            {
+                Several("diameter", [ItemCutter.Plain(_items[i].Value / 10)], i, i, "the figure can be a diameter without its decimal point");
+            }
+            else if (topic == "t:length" || (own && _items[i].Unit == "mm" && _items[i].Value is >= 200 and <= 650))
+            {
+                Length("length", i);
+            }
+        }
+
+        if (!_items.Exists(i => i.Is("t:saddle") && i.Terms.Length == 1) || Values.Count == 0)
+        {
+            ReadRails("railClamp", bare: false);
+        }
+
+        Words("SaddleRails", "railClamp", i => _items[i].Is("v:SaddleRails=pivotal"));
+        Words("FrameMaterial", "material", OfWhole);
+        Words("UseCategory", "use");
+    }
+
+    /// <summary>Rails: 7 x 9, 7 mm round.</summary>
+    private void ReadRails(string field, bool bare)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            bool topic = TopicOf(i) is "t:rails" || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
+            if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (TopicOf(i) is not "t:rails" && !Pair(i, out _) && (_items[i].Unit != "mm" || HasUnknownWord(i))))
+            {
+                continue;
+            }
+
+            if (Pair(i, out int second))
+            {
+                (decimal a, decimal b) = (_items[i].Value, _items[second].Value);
+                Take(field, $"{ItemCutter.Plain(Math.Min(a, b))}x{ItemCutter.Plain(Math.Max(a, b))}", i, second);
+            }
+            else if (HasMark(i, "m:oval"))
+            {
+                Refuse(field, i, i, "the second figure of oval rails is missing");
+            }
+            else
+            {
+                Take(field, $"{_items[i].Text} mm round", i, i);
+            }
+        }
+    }
+
+    private void ReadHandlebar()
+    {
+        Words("UseCategory", "use");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in"))
+            {
+                continue;
+            }
+
+            bool inch = _items[i].IsInch || _items[i].IsFraction;
+            string topic = TopicOf(i);
+            string text = inch ? InchName(_items[i].Value) + " in" : _items[i].Text;
+            bool likely = inch ? _items[i].Value < 2 : _items[i].Value is > 20 and < 40;
+            if (topic == "t:grip")
+            {
+                _claimed[Link(i)] = true;
+                Take("grip", text, i, i);
+            }
+            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && Clause(i, "t:clamp"))))
+            {
+                if (likely)
+                {
+                    Take("clamp", text, i, i);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,111 @@
+namespace Lugwork.Reading;
+
+/// <summary>Shocks and their hardware.</summary>
+internal sealed partial class LineScan
+{
+    private void ReadShock()
+    {
+        ReadHardware("lowerHardware", "upperHardware");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (Pair(i, out int second) && !InTriple(i))
+            {
+                ShockSize("size", i, second);
+            }
+        }
+
+        ReadShockApart();
+    }
+
+    /// <summary>"Eye to eye 210 mm, stroke 50 mm": length and stroke, each by its word.</summary>
+    private void ReadShockApart()
+    {
+        int length = -1;
+        int stroke = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || Joins(i))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool hub = Link(i) is >= 0 and int link && _items[link].Text is "hub" or "course" or "corsa" or "recorrido";
+            length = length < 0 && topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing" && _items[i].Value is >= 140 and <= 280 ? i : length;
+            stroke = stroke < 0 && (topic is "t:stroke" or "t:travel" || hub) && _items[i].Value is >= 25 and <= 100 ? i : stroke;
+        }
+
+        if (length >= 0 && stroke >= 0)
+        {
+            bool trunnion = Anywhere("m:trunnion") >= 0;
+            bool eyelet = Anywhere("m:eyelet") >= 0 || Anywhere("t:eye") >= 0;
+            Take("size", $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{_items[length].Text} x {_items[stroke].Text}", Math.Min(length, stroke), Math.Max(length, stroke));
+            _items[length].Used = true;
+            _items[stroke].Used = true;
+        }
+    }
+
+    private void ShockSize(string field, int i, int second)
+    {
+        bool trunnion = Anywhere("m:trunnion") >= 0;
+        bool eyelet = Anywhere("m:eyelet") >= 0;
+        bool inch = _items[i].IsInch || _items[second].IsInch || _items[i].IsFraction || _items[second].IsFraction;
+        (decimal a, decimal b) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
+        if (trunnion && eyelet)
+        {
+            Refuse(field, i, second, "the line says both eyelet and trunnion", LineDoubtKind.Conflict);
+            return;
+        }
+
+        string size = $"{ItemCutter.Plain(a)} x {ItemCutter.Plain(b)}{(inch ? " in" : "")}";
+        Take(field, (trunnion ? "trunnion " : eyelet ? "eyelet " : "") + size, i, second);
+    }
+
+    private void ReadHardware(string lower, string upper)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Pair(i, out int second) || InTriple(i) || _items[i].IsFraction)
+            {
+                continue;
+            }
+
+            (decimal width, decimal bolt) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
+            bool topic = TopicOf(i) is "t:hardware" || Clause(i, "t:hardware") || (width <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower")) && (Values.ContainsKey(lower) || Values.ContainsKey(upper) || Anywhere("t:hardware") >= 0));
+            if (!topic || width > 70 || bolt > 12)
+            {
+                continue;
+            }
+
+            int low = FindMark(i, "m:lower", 0);
+            int up = FindMark(i, "m:upper", 0);
+            if (low < 0 && up < 0)
+            {
+                Several(lower, [], i, second, "the end of the shock is not said: upper or lower");
+                continue;
+            }
+
+            bool isLower = low >= 0 && (up < 0 || Math.Abs(low - i) < Math.Abs(up - i));
+            Take(isLower ? lower : upper, $"{ItemCutter.Plain(width)}x{ItemCutter.Plain(bolt)}", i, second);
+        }
+    }
+
+    private void ReadShockOfFrame()
+    {
+        ReadHardware("lowerShockHardware", "upperShockHardware");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Pair(i, out int second) || InTriple(i))
+            {
+                continue;
+            }
+
+            (decimal large, decimal small) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
+            bool inch = large < 15 && (_items[i].IsFraction || _items[i].IsInch || _items[second].IsInch || TopicOf(i) is "t:shock") && Clause(i, "t:shock");
+            if ((large is >= 140 and <= 280 && small is >= 25 and <= 100 && !IsSeat(large)) || (inch && large >= 5))
+            {
+                ShockSize("shock", i, second);
+            }
+        }
+    }
+}

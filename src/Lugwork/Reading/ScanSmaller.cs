@@ -1,0 +1,238 @@
+namespace Lugwork.Reading;
+
+/// <summary>Parts that one or two figures or words tell.</summary>
+internal sealed partial class LineScan
+{
+    private void ReadSmaller()
+    {
+        switch (_slot.Key)
+        {
+            case "frontRotor" or "rearRotor":
+                ReadRotor();
+                break;
+            case "frontBrake" or "rearBrake":
+                ReadCaliper();
+                break;
+            case "frontLever" or "rearLever":
+                Words("CablePull", "pull");
+                Words("BrakeFluid", "fluid");
+                break;
+            case "frontRimBrake" or "rearRimBrake":
+                ReadRimBrake();
+                break;
+            case "frontAxle" or "rearAxle":
+                ReadThruAxle();
+                break;
+            case "frontNuts" or "rearNuts":
+                ReadHubAxleThread("thread", bare: true);
+                break;
+            case "seatpost":
+                ReadSeatpost();
+                break;
+            case "seatClamp":
+                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
+                break;
+            case "handlebar":
+                ReadHandlebar();
+                break;
+            case "saddle":
+                ReadRails("rails", bare: true);
+                Words("SaddleRails", "rails");
+                break;
+            case "pedals":
+                ReadPedalThread("thread", needTopic: false);
+                Words("PedalSides", "sides");
+                break;
+            case "rearDerailleur":
+                Words("DerailleurMount", "mount");
+                if (Values.TryGetValue("mount", out LineFinding? mount) && mount.Key == "direct-mount" && _items.FindIndex(i => i.Is("v:Hanger=UDH")) is >= 0 and int hanger)
+                {
+                    Several("mount", ["direct-mount", "hangerless"], Math.Min(mount.First, hanger), Math.Max(mount.Last, hanger), "on this hanger a direct mount is mostly one without a hanger");
+                }
+
+                ReadMountBolt();
+                ReadTeethOf("t:capacity", "capacity");
+                ReadTeethOf("t:largestsprocket", "largestSprocket");
+                Words("ShiftSignal", "signal");
+                TakeSpeeds("chain");
+                Words("ActuationFamily", "actuation");
+                break;
+            case "shifter" or "frontShifter":
+                Words("ShiftSignal", "signal");
+                Words("ActuationFamily", "actuation");
+                break;
+            case "frontDerailleur":
+                ReadFrontMount("mount", needTopic: false);
+                ReadTeethOf("t:difference", "difference");
+                Words("ShiftSignal", "signal");
+                TakeSpeeds("speeds");
+                break;
+            default:
+                ReadSmallest();
+                break;
+        }
+    }
+
+    /// <summary>Teeth beside the word for what they are of.</summary>
+    private void ReadTeethOf(string topic, string field)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (Free(i) && _items[i].Unit is "teeth" or "" && TopicOf(i) == topic && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i))
+            {
+                _claimed[Link(i)] = true;
+                Take(field, _items[i].Text, i, i);
+            }
+        }
+    }
+
+    /// <summary>M10 x 1, the bolt of a derailleur that hangs from a hanger.</summary>
+    private void ReadMountBolt()
+    {
+        for (int i = 1; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].Value == 10 && _items[i].Glued && _items[i - 1].Text == "m")
+            {
+                int last = Pair(i, out int second) && _items[second].Value == 1 ? second : i;
+                Keep("mount", "M10-bolt", i - 1, last);
+            }
+        }
+    }
+
+    private void ReadSmallest()
+    {
+        switch (_slot.Key)
+        {
+            case "chainGuide":
+                Words("ChainGuideMount", "mount");
+                break;
+            case "shock":
+                ReadShock();
+                break;
+            case "frontValve" or "rearValve":
+                Words("ValveStem", "valve");
+                RimsOfValve();
+                ReadLengths("length");
+                break;
+            case "frontRimTape" or "rearRimTape":
+                for (int i = 0; i + 2 < _items.Count; i++)
+                {
+                    if (Free(i) && Free(i + 2) && _items[i + 1].IsSign('-') && IsSeat(_items[i + 2].Value) && _items[i].Value is >= 8 and <= 60)
+                    {
+                        Length("width", i);
+                        _items[i + 2].Used = true;
+                    }
+                }
+
+                ReadLengths("width");
+                break;
+            case "upperBearing" or "lowerBearing":
+                ReadBearings("size", "size");
+                break;
+            case "headsetCover":
+                Words("CableWay", "cables");
+                break;
+            case "preload":
+                Words("SteererPreload", "kind");
+                break;
+            case "controls":
+                Words("ControlClamp", "clamp");
+                ReadOne("clamp", "t:clamp", "t:bar", "");
+                break;
+            case "grips":
+                ReadOne("bore", "t:grip", "t:bar", "t:clamp", "t:inner");
+                break;
+            case "shellAdapter":
+                Words("BracketAdapter", "kind");
+                break;
+            case "dropper":
+                Words("DropperRouting", "routing");
+                break;
+            case "rider":
+                ReadRider();
+                break;
+        }
+    }
+
+    /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>
+    private void RimsOfValve()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && (Clause(i, "t:rim") || TopicOf(i) is "t:depth") && (HasMark(i, "m:max") || TopicOf(i) is "t:depth") && !Clause(i, "t:valve"))
+            {
+                _items[i].Used = true;
+            }
+        }
+    }
+
+    private void ReadThruAxle()
+    {
+        ReadAxleThread("thread");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 60 or > 300)
+            {
+                continue;
+            }
+
+            bool width = ((i > 0 && Links(_items[i - 1]) && _items[i - 1].Glued) || (i + 1 < _items.Count && Links(_items[i + 1]) && (_items[i + 1].Glued || _items[i + 1].IsSign('x'))) || (i > 0 && _items[i - 1].IsSign('x'))) && (IsHubWidth(_items[i].Value, true) || IsHubWidth(_items[i].Value, false));
+            if (width)
+            {
+                Several("length", [], i, i, "the figure can be the width of the hub or the length of the axle");
+            }
+            else if (TopicOf(i) is "" or "t:length" or "t:axlelength" or "t:axle")
+            {
+                Length("length", i);
+            }
+        }
+    }
+
+    private bool HasSystemWord(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Bike 12 kg, bags 8 kg": the mass of what is not the rider.</summary>
+    private bool IsLoadOfOther(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - 4 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Text is "bike" or "bicycle" or "rad" or "fahrrad" or "velo" or "bici" or "bicicleta" or "bicicletta" or "fiets"
+                || (_items[j].Text is "gepack" or "bags" or "bag" or "luggage" or "bagages" or "bagage" or "equipaje" or "bagagli" or "bagaglio" or "alforjas" && !Clause(i, "t:luggage") && !Clause(i, "t:rider") && !Clause(i, "m:and") && !Clause(i, "m:max")))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void ReadRider()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (Free(i) && _items[i].Unit is "kg" or "lb" && Free(i))
+            {
+                if (IsLoadOfOther(i))
+                {
+                    _items[i].Used = true;
+                    continue;
+                }
+
+                string topic = TopicOf(i);
+                Mass(topic switch { "t:luggage" => "withLuggage", "t:systemweight" => "system", _ => HasSystemWord(i) ? "system" : "mass" }, i);
+            }
+        }
+
+        Words("UseCategory", "use");
+    }
+}

@@ -1,0 +1,124 @@
+using System.Globalization;
+
+namespace Lugwork.Reading;
+
+/// <summary>Numbers of speeds.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>The speeds that a line names, each once, and where: "11-speed", "8/9/10", "9v". A number of gears beyond 13 is kept, so that it is refused.</summary>
+    private List<int> Speeds(out int first, out int last)
+    {
+        List<int> speeds = [];
+        first = -1;
+        last = -1;
+        for (int i = 0; i < _items.Count && speeds.Count < 12; i++)
+        {
+            bool plain = Free(i) && !_items[i].IsFraction && _items[i].Value == decimal.Truncate(_items[i].Value) && _items[i].Value is >= 1 and < 100;
+            if (!plain || _items[i].Unit != "speed")
+            {
+                continue;
+            }
+
+            // Those that are joined to it by a slash or dash belong to it: 6/7/8-speed.
+            int from = i;
+            while (from >= 2 && (_items[from - 1].IsSign('/') || (_items[from - 1].IsSign('-') && _items[from - 1].Glued)) && Free(from - 2) && _items[from - 2].Value is >= 5 and <= 13 && _items[from - 2].Unit.Length == 0)
+            {
+                from -= 2;
+            }
+
+            if (i >= 2 && from == i && _items[i - 1].Is("m:or") && Free(i - 2))
+            {
+                from = i - 2;
+            }
+
+            // 2x11: the second is the number of sprockets.
+            bool times = i >= 2 && _items[i - 1].IsSign('x') && Free(i - 2) && _items[i - 2].Value is 1 or 2 or 3;
+            for (int j = times ? i : from; j <= i; j += 2)
+            {
+                speeds.Add((int)_items[j].Value);
+            }
+
+            first = first < 0 ? from : first;
+            last = i;
+            MarkAll(from, i);
+        }
+
+        if (speeds.Count == 0)
+        {
+            for (int i = 0; i < _items.Count; i++)
+            {
+                if (Pair(i, out int second) && !InTriple(i) && _items[i].Value is 1 or 2 or 3 && Free(i) && Free(second) && _items[second].Value is >= 5 and <= 13 && !_items[second].IsFraction && !_items[i].IsFraction && _items[second].Unit is "" && _items[second].Value == decimal.Truncate(_items[second].Value))
+                {
+                    speeds.Add((int)_items[second].Value);
+                    (first, last) = (i, second);
+                    MarkAll(i, second);
+                    break;
+                }
+            }
+        }
+
+        return speeds;
+    }
+
+    /// <summary>One class of speeds for a field, or several: the readings.</summary>
+    private bool TakeSpeeds(string field)
+    {
+        List<int> speeds = Speeds(out int first, out int last);
+        if (speeds.Count == 0)
+        {
+            return false;
+        }
+
+        SpecField known = _fields[field];
+        SortedSet<string> keys = new(StringComparer.Ordinal);
+        foreach (int speed in speeds)
+        {
+            FieldReading reading = known.Read(speed.ToString(CultureInfo.InvariantCulture));
+            if (reading.Keys is not [string key] || speed < 5)
+            {
+                Refuse(field, first, last, "no such number of sprockets is listed; the number of gears is another one");
+                return false;
+            }
+
+            keys.Add(key);
+        }
+
+        if (keys.Count == 1)
+        {
+            Keep(field, keys.Min!, first, last);
+            return true;
+        }
+
+        Several(field, [.. keys], first, last, "several numbers of speeds are named");
+        return false;
+    }
+
+    /// <summary>Whole figures of 7 to 13 beside a mark, joined by slashes, dashes, commas or words of speed.</summary>
+    private List<int> NumbersOfSpeeds(int mark, out int first, out int last)
+    {
+        List<int> speeds = [];
+        first = -1;
+        last = -1;
+        for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
+        {
+            bool near = Math.Abs(_items[j].Clause - _items[mark].Clause) <= (_items[j].Unit == "speed" ? 1 : 0);
+            if (near && Free(j) && !_items[j].IsFraction && _items[j].Unit is "" or "speed" && Free(j) && _items[j].Value is >= 7 and <= 13 && _items[j].Value == decimal.Truncate(_items[j].Value)
+                && !(j + 2 < _items.Count && _items[j + 1].IsSign('-') && _items[j + 2].IsNumber && _items[j + 2].Value > 13) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')))
+            {
+                speeds.Add((int)_items[j].Value);
+                first = first < 0 ? j : first;
+                last = j;
+            }
+        }
+
+        if (speeds.Count > 0)
+        {
+            for (int j = first; j <= last; j++)
+            {
+                _items[j].Used |= _items[j].IsNumber && _items[j].Value is >= 7 and <= 13;
+            }
+        }
+
+        return speeds;
+    }
+}

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Reading;
+
+/// <summary>Spindles and the threads of pedals.</summary>
+internal sealed partial class LineScan
+{
+    private void ReadSpindleSeat()
+    {
+        Words("SpindleSeat", "takes");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 24 or 25 or 29 or 28.99m or 30 or 19 or 22 && Free(i) && TopicOf(i) is "t:spindle" or "" or "t:bb" or "t:crank" or "t:axle" && (_items[i].Unit == "mm" || TopicOf(i) is "t:spindle" or "t:axle"))
+            {
+                if (Free(i + 2) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && ((_items[i].Value == 24 && _items[i + 2].Value == 22) || (_items[i].Value == 30 && _items[i + 2].Value == 28)))
+                {
+                    Take("takes", $"{_items[i].Text}/{_items[i + 2].Text}", i, i + 2);
+                    continue;
+                }
+
+                Take("takes", _items[i].Value is 19 or 22 ? "BMX-" + _items[i].Text : _items[i].Text, i, i);
+            }
+        }
+
+        Settle("takes");
+    }
+
+    private void ReadSpindle()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30 or 19 or 22) || !(TopicOf(i) is "t:spindle" or "t:axle" || Clause(i, "t:spindle")))
+            {
+                continue;
+            }
+
+            if (i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2))
+            {
+                Take("spindle", $"{_items[i].Text}/{_items[i + 2].Text}", i, i + 2);
+                continue;
+            }
+
+            bool road = FindMark(i, "m:road", 1) >= 0;
+            bool off = FindMark(i, "m:offroad", 1) >= 0;
+            string key = (_items[i].Value, road, off) switch
+            {
+                (24, true, false) => "24-road",
+                (24, false, true) => "24-MTB",
+                _ => "",
+            };
+            if (key.Length > 0)
+            {
+                Keep("spindle", key, i, i);
+            }
+            else if (_items[i].Value is 24)
+            {
+                Several("spindle", ["24-road", "24-MTB"], i, i, "spindles of this name differ in length");
+            }
+            else if (_items[i].Value is 30)
+            {
+                Several("spindle", ["30-short", "30-79", "30-long"], i, i, "spindles of this name differ in length");
+            }
+            else
+            {
+                Take("spindle", _items[i].Value is 19 or 22 ? "BMX-" + _items[i].Text : _items[i].Text, i, i);
+            }
+        }
+
+        Words("SpindleSeat", "spindle");
+        Settle("spindle");
+    }
+
+    private void ReadPedalThread(string field, bool needTopic)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            bool topic = !needTopic || TopicOf(i) is "t:pedal" or "t:pedalthread" || Clause(i, "t:pedal") || Clause(i, "t:pedalthread");
+            if (!topic)
+            {
+                continue;
+            }
+
+            if (Pair(i, out int second) && !InTriple(i) && (_items[i].IsFraction || (_items[i].Value == 14 && _items[second].Value == 1.25m)))
+            {
+                Take(field, $"{_items[i].Text}{(_items[i].IsFraction ? "" : "")}x{_items[second].Text}", i, second);
+            }
+            else if (Free(i) && _items[i].IsFraction)
+            {
+                Take(field, _items[i].Text, i, i);
+            }
+            else if (!needTopic && Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 1].Glued && _items[i + 2].IsNumber)
+            {
+                Refuse(field, i, i + 2, "the thread is broken off or garbled");
+            }
+        }
+    }
+}

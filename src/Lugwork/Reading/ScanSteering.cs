@@ -1,0 +1,181 @@
+using Lugwork.Steering;
+
+namespace Lugwork.Reading;
+
+/// <summary>Headsets, head tubes, steerers and stems.</summary>
+internal sealed partial class LineScan
+{
+    private bool IsSteererInch(int i) => Free(i) && (_items[i].IsInch || _items[i].IsFraction) && _items[i].Value is >= 0.8m and <= 1.9m;
+
+    /// <summary>A figure of inches as the readers of steerers take it.</summary>
+    private string Inches(int i) => InchName(_items[i].Value) + " in";
+
+    private static string InchName(decimal value) => value switch
+    {
+        0.875m => "7/8",
+        1m => "1",
+        1.125m => "1-1/8",
+        1.25m => "1-1/4",
+        1.375m => "1-3/8",
+        1.5m => "1.5",
+        _ => ItemCutter.Plain(value),
+    };
+
+    private void ReadKind(string field)
+    {
+        int threadless = Anywhere("m:threadless");
+        int threaded = Anywhere("m:threaded");
+        if (threadless >= 0)
+        {
+            Keep(field, "threadless", threadless, threadless);
+        }
+
+        if (threaded >= 0)
+        {
+            Keep(field, "threaded", threaded, threaded);
+        }
+    }
+
+    private void ReadCrownSeat()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && TopicOf(i) == "t:crownrace")
+            {
+                _claimed[Link(i)] = true;
+                Take("crownSeat", _items[i].Figure, i, i);
+            }
+        }
+    }
+
+    /// <summary>The sizes of a fork's steerer: one, or a taper from one to another.</summary>
+    private void ReadSteerer()
+    {
+        ReadKind("steererKind");
+        List<(string Size, int At)> sizes = [];
+        for (int i = 0; i < _items.Count && sizes.Count < 8; i++)
+        {
+            if (!Free(i))
+            {
+                continue;
+            }
+
+            string topic = Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause ? TopicIn(_items[link]) : "";
+            bool steerer = topic == "t:steerer" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
+            bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
+            if (_items[i].IsFraction || _items[i].IsInch || ((steerer || follows) && _items[i].Unit.Length == 0 && _items[i].Value < 2))
+            {
+                if (_items[i].Value >= 2.5m)
+                {
+                    if (steerer && topic == "t:steerer")
+                    {
+                        Refuse("steerer", i, i, "no steerer has this diameter");
+                    }
+
+                    continue;
+                }
+
+                if (topic is "" or "t:steerer" or "t:fork" || steerer || follows)
+                {
+                    sizes.Add((InchName(_items[i].Value), i));
+                }
+            }
+            else if (_items[i].IsMillimetre && steerer && MetricSteerer(_items[i].Value) is { } name)
+            {
+                sizes.Add((name, i));
+            }
+        }
+
+        if (sizes.Count > 0)
+        {
+            TakeSteerer(sizes);
+        }
+        else if (Anywhere("m:tapered") is >= 0 and int tapered)
+        {
+            Several("steererShape", ["tapered-1-1/8-1-1/4", "tapered-1-1/8-1.5"], tapered, tapered, "the sizes of the taper are not said");
+        }
+    }
+
+    private static string? MetricSteerer(decimal value) => value switch
+    {
+        22.2m => null,
+        25.4m => "1",
+        28.6m => "1-1/8",
+        31.8m => "1-1/4",
+        38.1m => "1.5",
+        34.9m => "1-3/8",
+        _ => null,
+    };
+
+    private void TakeSteerer(List<(string Size, int At)> sizes)
+    {
+        int first = sizes[0].At;
+        int last = sizes[^1].At;
+        for (int i = first; i <= last && i < first + 40; i++)
+        {
+            if (_items[i].Is("m:or") && sizes.Count > 1)
+            {
+                Several("steererShape", [.. sizes.Select(s => s.Size)], first, last, "the line offers several steerers");
+                return;
+            }
+        }
+
+        bool tapered = Shaped(first, last, "m:tapered");
+        bool straight = Shaped(first, last, "m:straight");
+        int distinct = sizes.Select(s => s.Size).Distinct(StringComparer.Ordinal).Count();
+        if (distinct == 1 && Anywhere("m:tapered") is >= 0 and int one && Anywhere("m:straight") is >= 0 and int other)
+        {
+            Several("steererShape", [.. sizes.Select(s => s.Size)], Math.Min(one, other), Math.Max(one, other), "two shapes are named");
+        }
+        else if (distinct == 2 && sizes.Count == 2 && !straight)
+        {
+            (string a, string b) = string.CompareOrdinal(Order(sizes[0].Size), Order(sizes[1].Size)) < 0 ? (sizes[0].Size, sizes[1].Size) : (sizes[1].Size, sizes[0].Size);
+            Take("steererShape", $"tapered {a} to {b}", first, last);
+        }
+        else if (distinct > 1 || (tapered && straight))
+        {
+            Refuse("steererShape", first, last, "the sizes do not go together");
+        }
+        else if (tapered)
+        {
+            Several("steererShape", [.. SteererShape.All.Where(s => s.FitKey.StartsWith("tapered", StringComparison.Ordinal) && s.FitKey.Contains(sizes[0].Size, StringComparison.Ordinal)).Select(s => s.FitKey)], first, last, "only one end of the taper is said");
+        }
+        else if (straight)
+        {
+            Take("steererShape", "straight " + sizes[0].Size, first, last);
+        }
+        else
+        {
+            Take("steerer", sizes[0].Size + " in", first, last);
+        }
+    }
+
+    /// <summary>A word of shape in the clause of the size, or in the one beside it where that says nothing else: "straight, 1-1/8".</summary>
+    private bool Shaped(int first, int last, string shape)
+    {
+        if (HasMark(first, shape) || HasMark(last, shape))
+        {
+            return true;
+        }
+
+        int mark = FindMark(first, shape, 1);
+        mark = mark < 0 ? FindMark(last, shape, 1) : mark;
+        if (mark < 0)
+        {
+            return false;
+        }
+
+        foreach (SpecItem item in Clauses(_items[mark].Clause))
+        {
+            bool own = item.Kind == SpecTokenKind.Sign || item.Is(shape) || item.Is("t:steerer") || item.Is("t:fork") || item.Is("m:threadless") || item.Is("m:threaded") || item.Is("v:FrameMaterial=steel") || item.Is("v:FrameMaterial=aluminium") || item.Is("v:FrameMaterial=carbon");
+            if (!own)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static string Order(string size) => size switch { "1" => "a", "1-1/8" => "b", "1-1/4" => "c", "1-3/8" => "d", "1.5" => "e", _ => "f" };
+}

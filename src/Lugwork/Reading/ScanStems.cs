@@ -1,0 +1,110 @@
+using Lugwork.Steering;
+
+namespace Lugwork.Reading;
+
+/// <summary>Stems.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>A stem has a clamp at either end: each figure is told by its word, by its list, or as the one that is left.</summary>
+    private void ReadStem()
+    {
+        Words("UseCategory", "use");
+        List<int> bare = [];
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in"))
+            {
+                continue;
+            }
+
+            bool inch = _items[i].IsFraction || _items[i].IsInch;
+            if (!inch && _items[i].Value is < 20 or > 41)
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool quill = HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar";
+            if (quill)
+            {
+                Take("fixing", (inch ? InchName(_items[i].Value) + " in" : _items[i].Value == 22 ? "22.0" : _items[i].Text) + " quill", i, i);
+                if (FindMark(i, "m:quill", 0) is >= 0 and int mark)
+                {
+                    _claimed[mark] = true;
+                }
+            }
+            else if (topic is "t:headset" && Values.TryGetValue("fixing", out LineFinding? fixing) && fixing.Key.StartsWith("quill", StringComparison.Ordinal))
+            {
+                // A quill goes into a headset of another size than its own.
+                _items[i].Used = true;
+            }
+            else if (topic is "t:steerer" or "t:headset" or "t:headtube" or "t:fork" || (Link(i) is > 0 and int at && _items[at - 1].Start == _items[at].Start && _items[at - 1].Is("t:steerer")))
+            {
+                _claimed[Link(i)] = true;
+                Fixing(i, inch);
+            }
+            else if (topic is "t:bar" or "t:clamp" || (Link(i) >= 0 && _items[Link(i)].Is("t:bar")))
+            {
+                _claimed[Link(i)] = true;
+                Take("bar", inch ? InchName(_items[i].Value) + " in" : _items[i].Text, i, i);
+            }
+            else if (topic is "" or "t:stem")
+            {
+                bare.Add(i);
+            }
+        }
+
+        BareStem(bare);
+    }
+
+    private void Fixing(int i, bool inch) => Take("fixing", inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
+
+    private void BareStem(List<int> bare)
+    {
+        foreach (int i in bare)
+        {
+            bool inch = _items[i].IsFraction || _items[i].IsInch;
+            if ((inch && _items[i].Value == 1.125m) || _items[i].Value == 28.6m)
+            {
+                Fixing(i, inch);
+            }
+        }
+
+        foreach (int i in bare)
+        {
+            if (_items[i].Used)
+            {
+                continue;
+            }
+
+            bool inch = _items[i].IsFraction || _items[i].IsInch;
+            string text = inch ? InchName(_items[i].Value) + " in" : _items[i].Text;
+            bool bar = _fields["bar"].Read(text).Keys.Length == 1;
+            bool foot = inch || _items[i].Value is 25.4m or 28.6m or 31.8m or 38.1m or 22.2m or 22 or 21.15m or 21.1m;
+            if (inch && _items[i].Value is 1.25m or 1.5m && Values.ContainsKey("bar") && inch)
+            {
+                Fixing(i, inch);
+            }
+            else if (inch && _items[i].Value != 1.125m && _items[i].Value != 1m)
+            {
+                Several("bar", [text], i, i, "the figure can be the bar or the steerer");
+            }
+            else if (Values.ContainsKey("fixing") && bar)
+            {
+                Take("bar", text, i, i);
+            }
+            else if (Values.ContainsKey("bar") && foot)
+            {
+                Fixing(i, inch);
+            }
+            else if (bar && !foot)
+            {
+                Take("bar", text, i, i);
+            }
+            else if (bar || foot)
+            {
+                Several("bar", [text], i, i, "the figure can be the bar, a clamp round a steerer or a quill");
+            }
+        }
+    }
+}

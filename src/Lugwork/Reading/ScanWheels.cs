@@ -1,0 +1,209 @@
+using Lugwork.Tyres;
+
+namespace Lugwork.Reading;
+
+/// <summary>Wheels and rims.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>A bead seat: the ISO diameter, 29er, 700C or 650B; an inch size is shared by several.</summary>
+    private void ReadSeat(string field)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].IsFraction)
+            {
+                continue;
+            }
+
+            if (_items[i].IsMillimetre && IsSeat(_items[i].Value) && (_items[i].Value >= 300 || TopicOf(i) is "t:rim" or "t:beadseat") && !(i > 0 && _items[i - 1].IsSign('x')) && TopicOf(i) is not "t:length" && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal))
+            {
+                Take(field, _items[i].Text, i, i);
+            }
+            else if (Label(i, out int last, out string text) && (last > i || _items[i].IsInch))
+            {
+                string named = text switch
+                {
+                    "29er" => "622",
+                    "700C" => "622",
+                    "650B" => "584",
+                    _ => "",
+                };
+                if (named.Length > 0)
+                {
+                    Keep(field, named, i, last);
+                }
+                else if (_items[i].Value is >= 12 or >= 400)
+                {
+                    Reading<BeadSeat> seats = BeadSeat.Read(text);
+                    if (Values.TryGetValue(field, out LineFinding? known) && seats.Values.Any(v => v.FitKey == known.Key))
+                    {
+                        i = last;
+                    }
+                    else if (seats.Values.IsEmpty || last == i)
+                    {
+                        Several(field, [.. seats.Values.Select(v => v.FitKey)], i, last, "the size is shared by several bead seats");
+                    }
+                    else
+                    {
+                        Take(field, text, i, last);
+                    }
+                }
+            }
+        }
+    }
+
+    private void ReadWheel(bool rear)
+    {
+        ReadRimSize();
+        ReadWheelThreads();
+        ReadHub("hub", rear);
+        ReadSeat("beadSeat");
+        ReadInside();
+        ReadBody();
+        ReadHoles();
+        Words("RotorFixing", "rotorFixing");
+        Words("RimType", "rimType");
+        Words("TyreHold", "hold");
+        Words("BrakeTrack", "brakeTrack", i => _items[i].Is("v:BrakeTrack=aluminium"));
+        Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
+        Words("UseCategory", "use");
+        OtherSeats();
+        ValveHoleByName();
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && TopicOf(i) == "t:valvehole" && !Values.ContainsKey("valveHole"))
+            {
+                Take("valveHole", _items[i].Figure, i, i);
+            }
+        }
+    }
+
+    private void OtherSeats()
+    {
+        // 29", 28": the size in inches is on the rim beside what was read, and says no bead seat for certain.
+        if (Values.Count > 0 && Doubts.Count > 0 && Doubts.TrueForAll(d => d.Field == "beadSeat" && d.Kind == LineDoubtKind.Several))
+        {
+            bool goes = !Values.TryGetValue("beadSeat", out LineFinding? seat) || Doubts.TrueForAll(d => d.Keys.Contains(seat.Key));
+            if (goes)
+            {
+                Doubts.Clear();
+            }
+        }
+    }
+
+    /// <summary>A hole that is named after its valve.</summary>
+    private void ValveHoleByName()
+    {
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("valveHole"); i++)
+        {
+            if (!_items[i].Is("t:valvehole") || Negated(i))
+            {
+                continue;
+            }
+
+            bool figure = false;
+            for (int j = i - 3; j <= i + 4; j++)
+            {
+                figure |= j >= 0 && j < _items.Count && _items[j].IsNumber && _items[j].Clause == _items[i].Clause;
+            }
+
+            int named = -1;
+            foreach (int j in (ReadOnlySpan<int>)[i - 1, i + 1, i + 2])
+            {
+                named = named < 0 && j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (_items[j].Is("v:ValveStem=presta") || _items[j].Is("v:ValveStem=schrader")) ? j : named;
+            }
+
+            if (named >= 0 && !figure)
+            {
+                Take("valveHole", _items[named].Is("v:ValveStem=presta") ? "6.5" : "8.5", Math.Min(i, named), Math.Max(i, named));
+            }
+        }
+    }
+
+    /// <summary>622x21TC, 584-25C, 622 x 19: bead seat, inside width and the letters of the profile.</summary>
+    private void ReadRimSize()
+    {
+        for (int i = 0; i + 2 < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !Free(i + 2) || !(_items[i + 1].IsSign('x') || _items[i + 1].IsSign('-')) || InTriple(i) || _items[i].Value is < 300 or >= 800 || _items[i].Value is 700 or 650 || !_items[i].IsMillimetre)
+            {
+                continue;
+            }
+
+            if (!IsSeat(_items[i].Value) || !_items[i + 2].IsMillimetre || _items[i + 2].IsFraction || _items[i + 2].Value is < 10 or > 115 || (_items[i].Value == 622 && _items[i + 2].Value > 60))
+            {
+                Refuse("beadSeat", i, i + 2, "a bead seat and an inside width are expected, such as 622x21TC");
+                continue;
+            }
+
+            Take("beadSeat", _items[i].Text, i, i);
+            Length("innerWidth", i + 2);
+            if (i + 3 < _items.Count && _items[i + 3].Kind == SpecTokenKind.Word && _items[i + 3].Text is "tc" or "c" or "tss" or "ss" or "hb")
+            {
+                Keep("rimType", _items[i + 3].Text.ToUpperInvariant(), i + 3, i + 3);
+            }
+        }
+    }
+
+    /// <summary>"External 26 mm, internal 19 mm": the figure right behind the word for the inside.</summary>
+    private void ReadInside()
+    {
+        for (int i = 1; i < _items.Count && !Values.ContainsKey("innerWidth") && !Full; i++)
+        {
+            int word = i > 1 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign(':')) ? i - 2 : i - 1;
+            bool letter = word == i - 1 && _items[i].Glued && _items[word].Text == "i" && _items[i].Unit is "mm" or "";
+            if (Free(i) && (_items[word].Is("m:inside") || letter) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !Joins(i) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))
+            {
+                Length("innerWidth", i);
+            }
+        }
+    }
+
+    private void ReadWheelThreads()
+    {
+        for (int i = 0; i + 2 < _items.Count; i++)
+        {
+            if (!Pair(i, out int second) || InTriple(i))
+            {
+                continue;
+            }
+
+            decimal a = _items[i].Value;
+            decimal b = _items[second].Value;
+            if (!_items[i].IsFraction && b == 24 && a is > 1.2m and < 1.5m)
+            {
+                Take("thread", $"{_items[i].Text}x24", i, second);
+            }
+            else if ((a is 34.7m or 30 && b == 1) || (a == 35 && b == 24))
+            {
+                Take("thread", $"{_items[i].Text}x{_items[second].Text}", i, second);
+            }
+        }
+
+        ReadHubAxleThread("axleThread", bare: false);
+    }
+
+    private void ReadHoles()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Value is < 12 or > 56 || _items[i].Unit is not ("holes" or ""))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool holes = _items[i].Unit == "holes";
+            bool nextHub = i + 1 < _items.Count && _items[i + 1].Is("t:hub");
+            bool nextRim = i + 1 < _items.Count && _items[i + 1].Is("t:rim");
+            if (topic == "t:hubholes" || (holes && !nextRim && (nextHub || (topic == "t:hub" && !Clause(i, "t:rim")))))
+            {
+                Take("hubHoles", _items[i].Text, i, i);
+            }
+            else if (topic == "t:rimholes" || (holes && (nextRim || (topic == "t:rim" && !Clause(i, "t:hub")))))
+            {
+                Take("rimHoles", _items[i].Text, i, i);
+            }
+        }
+    }
+}

@@ -1,0 +1,325 @@
+namespace Lugwork.Reading;
+
+/// <summary>Takes out of a line what it says of something else, before it is read: what is denied, what is past, adapters, extras, other things, other parts and the other end.</summary>
+/// <remarks>Each item is looked at a bounded number of times. What was taken out is kept, for a value that is denied elsewhere in its line is in doubt.</remarks>
+internal sealed class SetAside
+{
+    private const int Scope = 10;
+
+    private readonly Slot _slot;
+    private readonly List<SpecItem> _items;
+    private readonly string _mates;
+
+    private readonly string _own;
+    private readonly bool _strict;
+
+    /// <summary>The line started with another thing: what follows is of it, until the part itself is named.</summary>
+    private bool _away;
+
+    private SetAside(Slot slot, List<SpecItem> items, bool strict)
+    {
+        _slot = slot;
+        _items = items;
+        string mates = LineScan.Mates(PartForms.Of(slot).Kind);
+        _strict = strict;
+        _own = mates.Split(' ')[0];
+        _mates = strict && slot != Slot.Frame && slot != Slot.Fork ? _own : mates;
+    }
+
+    /// <summary>What was denied.</summary>
+    public List<SpecItem> Denied { get; } = [];
+
+    /// <param name="slot">The part that is read.</param>
+    /// <param name="items">The items; those that are taken out are replaced.</param>
+    /// <param name="strict">The part was only guessed from the line: what names another one is of that one, also where the two mate.</param>
+    public static SetAside From(Slot slot, List<SpecItem> items, bool strict)
+    {
+        SetAside aside = new(slot, items, strict);
+        for (int first = 0; first < items.Count;)
+        {
+            int last = first;
+            while (last + 1 < items.Count && items[last + 1].Clause == items[first].Clause)
+            {
+                last++;
+            }
+
+            aside.Clause(first, last);
+            first = last + 1;
+        }
+
+        return aside;
+    }
+
+    private void Clause(int first, int last)
+    {
+        Tolerances(first, last);
+        if (Any(first, last, "d:hedge") || Any(first, last, "d:condition") || Any(first, last, "d:option") || (Find(first, last, "m:or") is >= 0 and int or && !(Find(first, last, "m:not") is >= 0 and int not && not < or && NothingSaid(first, not) && NumberAround(or, last))))
+        {
+            return;
+        }
+
+        bool thing = Any(first, last, "d:thing") && _slot != Slot.HeadsetCover;
+        bool other = thing || IsOfOtherPart(first, last, _mates);
+        _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
+        if (other || _away || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
+        {
+            Hide(first, last);
+            return;
+        }
+
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].Is("m:not") || IsPas(i, last))
+            {
+                Deny(i, last);
+            }
+        }
+
+        Adapters(first, last);
+    }
+
+    /// <summary>"Will not take 142x12 or 148x12": the denial stands first, and both are denied.</summary>
+    private bool NothingSaid(int first, int not)
+    {
+        for (int i = first; i < not; i++)
+        {
+            if (_items[i].IsNumber || (!_items[i].Terms.IsEmpty && _items[i].Terms[0][0] == 'v'))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool NumberAround(int or, int last) => or > 0 && or < last && _items[or - 1].IsNumber && _items[or + 1].IsNumber;
+
+    /// <summary>27.2 ±0.05: the figure behind the sign is a tolerance.</summary>
+    private void Tolerances(int first, int last)
+    {
+        for (int i = first; i < last; i++)
+        {
+            if (_items[i].IsSign('\u00B1') && _items[i + 1] is { IsNumber: true, Value: < 0.2m })
+            {
+                Hide(i, i + 1);
+            }
+        }
+    }
+
+    private bool IsPas(int i, int last) => _items[i].Is("m:pas") && i < last && !_items[i + 1].IsNumber && _items[i + 1].Kind != SpecTokenKind.Sign;
+
+    /// <summary>Takes out what stands behind a word of denial; what it denies has to be told: "not 31.6", not "not possible".</summary>
+    private void Deny(int not, int last)
+    {
+        int end = not;
+        bool told = false;
+        for (int i = not + 1; i <= last && i <= not + Scope && !_items[i].IsSign(':') && !IsTurn(_items[i]); i++)
+        {
+            told |= _items[i].IsNumber || !_items[i].Terms.IsEmpty;
+            end = i;
+        }
+
+        if (!told)
+        {
+            return;
+        }
+
+        for (int i = not + 1; i <= end; i++)
+        {
+            Denied.Add(_items[i]);
+        }
+
+        Hide(not, end);
+    }
+
+    /// <summary>"Not 31.6 but 27.2": what follows is no longer denied.</summary>
+    private static bool IsTurn(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "but" or "sondern" or "mais" or "sino" or "pero" or "ma" or "bensi" or "maar" or "wel" or "only" or "nur" or "now" or "jetzt" or "ahora" or "ora" or "maintenant" or "nu" or "always";
+
+    /// <summary>"27.2 with a shim to 30.9", "180 with adapter": the figure of the adapter is not the part's. Without a figure or a kind it says nothing for certain, and stays.</summary>
+    private void Adapters(int first, int last)
+    {
+        if (_slot == Slot.ShellAdapter)
+        {
+            return;
+        }
+
+        int adapter = Find(first, last, "m:adapt");
+        if (adapter < 0)
+        {
+            return;
+        }
+
+        int with = -1;
+        for (int i = first; i < adapter; i++)
+        {
+            with = i > first && IsWith(_items[i]) ? i : with;
+        }
+
+        int from = with >= 0 && Says(first, with) && Says(with, last) ? with : first;
+        if (from > first && adapter < last && _items[adapter + 1].Text is "from" or "von" or "de" or "depuis" or "da" or "desde" or "van")
+        {
+            from = first;
+        }
+
+        if ((Says(from, last) || Any(first, last, "d:kit")) && IsSureBesideShim(from, last))
+        {
+            Hide(from, last);
+        }
+    }
+
+    /// <summary>On a post, a bar, a clamp or a bore two diameters of which a shim joins one to the other can each be the part's own: the line stays in doubt.</summary>
+    private bool IsSureBesideShim(int from, int last) =>
+        _slot != Slot.Seatpost && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
+        && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube")) && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
+
+    private static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
+
+    /// <summary>A figure or a word for a kind or value stands there.</summary>
+    private bool Says(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].IsNumber || (!_items[i].Terms.IsEmpty && !_items[i].Is("m:adapt") && (_items[i].Terms[0].StartsWith("v:", StringComparison.Ordinal) || IsKind(_items[i]))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsKind(SpecItem item) => item.Is("m:pm") || item.Is("m:fm") || item.Is("m:is") || item.Is("m:qr") || item.Is("m:hg") || item.Is("m:boost");
+
+    /// <summary>Anything of the part itself, or what mates with it, is named.</summary>
+    private bool NamesPart(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (LineScan.IsMate(_items[i], _mates) || IsOwnField(_items[i]) || (!_items[i].Terms.IsEmpty && _slot == Slot.Frame && (_items[i].Terms[0].StartsWith("v:Shell", StringComparison.Ordinal) || _items[i].Terms[0].StartsWith("v:Hanger", StringComparison.Ordinal))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"For 12x100 forks", "fits 8/9/10-speed bodies": said of what the part goes to, where the part has no figure of that.</summary>
+    private bool IsForOther(int first, int last)
+    {
+        if (_own is not ("t:cassette" or "t:axle" or "t:rotor" or "t:valve" or "t:chain" or "t:tyre") || !IsFor(_items[first]) && !(last > first && IsFor(_items[first + 1])))
+        {
+            return false;
+        }
+
+        int colon = -1;
+        for (int i = first; i <= last && colon < 0; i++)
+        {
+            colon = _items[i].IsSign(':') ? i : -1;
+        }
+
+        int end = colon < 0 ? last : colon;
+        bool other = IsOfOtherPart(first, end - (colon < 0 ? 0 : 1), _own) || Any(first, end, "t:freehub") || (_own == "t:axle" && !Any(first, end, "t:axle"));
+        if (other && colon >= 0)
+        {
+            Hide(first, colon);
+            return false;
+        }
+
+        return other;
+    }
+
+    private static bool IsFor(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "for" or "fits" or "fit" or "fur" or "passt" or "passend" or "pour" or "convient" or "para" or "per" or "voor" or "past" or "geschikt";
+
+    /// <summary>The tyre that a frame or fork is sold with is no limit.</summary>
+    private bool IsTyreThatComesWith(int first, int last) =>
+        (_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, last, "d:kit") && Any(first, last, "t:tyre") && !Any(first, last, "m:max");
+
+    /// <summary>A part is named that is neither the one that is read nor what mates with it, and none that is.</summary>
+    private bool IsOfOtherPart(int first, int last, string mates)
+    {
+        if (mates.Length == 0)
+        {
+            return false;
+        }
+
+        bool other = false;
+        for (int i = first; i <= last; i++)
+        {
+            SpecItem item = _items[i];
+            if (item.IsSign(':') || (_slot == Slot.Frame && item.Is("t:fork") && Find(first, last, "t:travel") >= 0) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
+            {
+                return false;
+            }
+
+            // Bars of pressure are no handlebar.
+            other |= LineScan.IsPart(item) && !(item.Text == "bar" && i > first && _items[i - 1] is { IsNumber: true, Value: <= 20 });
+        }
+
+        return other;
+    }
+
+    /// <summary>A word for something that the part has a field of.</summary>
+    private bool IsOwnField(SpecItem item)
+    {
+        foreach (string term in item.Terms)
+        {
+            if (term[0] == 't' && TopicFields.Of(_slot, term, true, false, true, false) is not null)
+            {
+                return true;
+            }
+        }
+
+        return item.Is("t:steerer") || item.Is("t:clamp") || item.Is("t:crown") || item.Is("t:spindle") || item.Is("t:bcd") || item.Is("t:rails") || (item.Is("t:bosses") && (_slot == Slot.Frame || _slot == Slot.Fork));
+    }
+
+    private bool IsOfOtherEnd(int first, int last)
+    {
+        bool rear = _slot.Key.StartsWith("rear", StringComparison.Ordinal) && _slot != Slot.RearDerailleur;
+        bool front = _slot.Key.StartsWith("front", StringComparison.Ordinal) && _slot != Slot.FrontDerailleur;
+        if (!rear && !front)
+        {
+            return false;
+        }
+
+        bool other = false;
+        for (int i = first; i <= last; i++)
+        {
+            SpecItem item = _items[i];
+            if (item.Is(rear ? "m:rear" : "m:front"))
+            {
+                return false;
+            }
+
+            other |= item.Is(rear ? "m:front" : "m:rear") && item.Text is not ("voor" or "back") && !(item.Text is "av" or "ar" && _slot.Key.Contains("Tube", StringComparison.Ordinal));
+        }
+
+        return other;
+    }
+
+    private bool Any(int first, int last, string term) => Find(first, last, term) >= 0;
+
+    private int Find(int first, int last, string term)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].Is(term))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private void Hide(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            SpecItem item = _items[i];
+            _items[i] = new() { Kind = SpecTokenKind.Word, Text = "\u0001", Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = ["m:nothing"] };
+        }
+    }
+}

@@ -1,0 +1,115 @@
+namespace Lugwork.Reading;
+
+/// <summary>Finds the part that a line is about by its first word for one, and the end that it goes to.</summary>
+internal static class SlotFinder
+{
+    public static Slot? Of(List<SpecItem> items)
+    {
+        bool front = false;
+        bool rear = false;
+        bool upper = false;
+        bool lower = false;
+        for (int i = 0; i < items.Count; i++)
+        {
+            SpecItem item = items[i];
+
+            // "Voor" is Dutch for "front" and for "for": before a figure it is the latter, or not sure.
+            front |= item.Is("m:front") && !(item.Text == "voor" && i + 1 < items.Count && items[i + 1].IsNumber);
+            rear |= item.Is("m:rear");
+            upper |= item.Is("m:upper");
+            lower |= item.Is("m:lower");
+        }
+
+        foreach (SpecItem item in items)
+        {
+            foreach (string term in item.Terms)
+            {
+                if (Named(term) is { } slot)
+                {
+                    return slot;
+                }
+
+                (Slot Front, Slot Rear)? pair = Ends(term);
+                if (pair is { } ends)
+                {
+                    return front == rear ? null : front ? ends.Front : ends.Rear;
+                }
+
+                if (term == "t:brake" && front != rear && Brake(items) is { } brake)
+                {
+                    return front ? brake.Front : brake.Rear;
+                }
+
+                if (term == "t:bearing")
+                {
+                    return upper == lower ? null : upper ? Slot.UpperBearing : Slot.LowerBearing;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A brake that its kind puts on the rim or on a disc; the mount of a frame says none.</summary>
+    private static (Slot Front, Slot Rear)? Brake(List<SpecItem> items)
+    {
+        foreach (SpecItem item in items)
+        {
+            foreach (string term in item.Terms)
+            {
+                if (term.StartsWith("v:BrakeType=disc", StringComparison.Ordinal))
+                {
+                    return (Slot.FrontBrake, Slot.RearBrake);
+                }
+
+                if (term is "v:BrakeType=cantilever" or "v:BrakeType=direct-pull" or "v:BrakeType=rim-caliper" or "v:BrakeType=centre-pull" or "v:BrakeType=u-brake" or "v:BrakeType=mini-direct-pull")
+                {
+                    return (Slot.FrontRimBrake, Slot.RearRimBrake);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static Slot? Named(string term) => term switch
+    {
+        "t:frame" => Slot.Frame,
+        "t:fork" => Slot.Fork,
+        "t:cassette" => Slot.Cassette,
+        "t:chain" => Slot.Chain,
+        "t:chainring" => Slot.Chainring,
+        "t:crank" => Slot.Crankset,
+        "t:bb" => Slot.BottomBracket,
+        "t:pedal" => Slot.Pedals,
+        "t:rearmech" => Slot.RearDerailleur,
+        "t:frontmech" => Slot.FrontDerailleur,
+        "t:headset" => Slot.Headset,
+        "t:stem" => Slot.Stem,
+        "t:bar" => Slot.Handlebar,
+        "t:grip" => Slot.Grips,
+        "t:seatclamp" => Slot.SeatClamp,
+        "t:post" => Slot.Seatpost,
+        "t:saddle" => Slot.Saddle,
+        "t:shock" => Slot.Shock,
+        "t:guidetabs" => Slot.ChainGuide,
+        "t:dropper" => Slot.Seatpost,
+        "t:rider" => Slot.Rider,
+        _ => null,
+    };
+
+    private static (Slot Front, Slot Rear)? Ends(string term) => term switch
+    {
+        "t:wheel" or "t:hub" or "t:rim" => (Slot.FrontWheel, Slot.RearWheel),
+        "t:tyre" => (Slot.FrontTyre, Slot.RearTyre),
+        "t:tube" => (Slot.FrontTube, Slot.RearTube),
+        "t:rotor" => (Slot.FrontRotor, Slot.RearRotor),
+        "t:caliper" => (Slot.FrontBrake, Slot.RearBrake),
+        "t:lever" => (Slot.FrontLever, Slot.RearLever),
+        "t:shifter" => (Slot.FrontShifter, Slot.Shifter),
+        "t:rimtape" => (Slot.FrontRimTape, Slot.RearRimTape),
+        "t:nuts" => (Slot.FrontNuts, Slot.RearNuts),
+        "t:axle" => (Slot.FrontAxle, Slot.RearAxle),
+        _ => null,
+    };
+}

@@ -1,0 +1,428 @@
+using System.Globalization;
+
+namespace Lugwork.Reading;
+
+/// <summary>Cuts a line into words, figures and signs, each with its place in the original. Linear in the text; nothing throws.</summary>
+internal static class SpecLexer
+{
+    /// <summary>More words, figures and signs than this are no line.</summary>
+    public const int MostTokens = 50_000;
+
+    private const int MostFigures = 9;
+
+    private static readonly (string Name, char Sign)[] Entities =
+        [("&nbsp;", ' '), ("&#160;", ' '), ("&thinsp;", ' '), ("&times;", 'x'), ("&#215;", 'x'), ("&quot;", '"'), ("&amp;", '&'), ("&ndash;", '-'), ("&#39;", '\''), ("&deg;", '\u00B0'), ("&oslash;", '\u00F8')];
+
+    public static List<SpecToken> Cut(ReadOnlySpan<char> text)
+    {
+        List<SpecToken> tokens = new(Math.Min(64, (text.Length / 4) + 4));
+        int i = 0;
+        bool glued = false;
+        while (i < text.Length && tokens.Count <= MostTokens)
+        {
+            char c = SpecFold.Of(text[i]);
+            if (c == SpecFold.Nothing)
+            {
+                i++;
+            }
+            else if (c == '&' && Entity(text[i..], out char sign, out int length))
+            {
+                if (sign != ' ')
+                {
+                    tokens.Add(new SpecToken { Kind = SpecTokenKind.Sign, Text = sign.ToString(), Start = i, End = i + length, Glued = glued });
+                }
+
+                glued = sign != ' ';
+                i += length;
+            }
+            else if (c == ' ')
+            {
+                glued = false;
+                i++;
+            }
+            else
+            {
+                int start = i;
+                SpecToken token = SmallFraction(text, ref i, out SpecToken small) ? small : char.IsAsciiDigit(c) || SpecFold.IsFraction(text[i], out _, out _) ? Figure(text, ref i, tokens, glued)
+                    : char.IsLetter(c) && c != '\u00F8' || (c == '\u00F8' && !BeforeFigure(text, i) && !Alone(text, i)) ? Letters(text, ref i)
+                    : Sign(text, ref i, c);
+                token.Start = start;
+                token.End = i;
+                token.Glued = glued;
+                tokens.Add(token);
+                glued = true;
+            }
+        }
+
+        Joined(tokens);
+        return tokens;
+    }
+
+    /// <summary>A sign as it is written in the source of a page.</summary>
+    private static bool Entity(ReadOnlySpan<char> text, out char sign, out int length)
+    {
+        foreach ((string name, char stands) in Entities)
+        {
+            if (text.StartsWith(name, StringComparison.OrdinalIgnoreCase))
+            {
+                (sign, length) = (stands, name.Length);
+                return true;
+            }
+        }
+
+        (sign, length) = (' ', 0);
+        return false;
+    }
+
+    /// <summary>A fraction of raised and lowered figures.</summary>
+    private static bool SmallFraction(ReadOnlySpan<char> text, ref int i, out SpecToken fraction)
+    {
+        fraction = default;
+        int at = i;
+        int over = SmallNumber(text, ref at);
+        if (over <= 0 || at >= text.Length || SpecFold.Of(text[at]) != '/')
+        {
+            return false;
+        }
+
+        at++;
+        int under = SmallNumber(text, ref at);
+        if (under is not (2 or 4 or 8 or 16 or 32 or 64) || over >= under)
+        {
+            return false;
+        }
+
+        i = at;
+        fraction = Fraction(0, over, under);
+        return true;
+    }
+
+    private static int SmallNumber(ReadOnlySpan<char> text, ref int at)
+    {
+        int value = 0;
+        for (int figures = 0; at < text.Length && figures < 3 && SpecFold.SmallFigure(text[at]) >= 0; figures++, at++)
+        {
+            value = (value * 10) + SpecFold.SmallFigure(text[at]);
+        }
+
+        return value;
+    }
+
+    private static bool BeforeFigure(ReadOnlySpan<char> text, int at)
+    {
+        for (int i = at + 1; i < text.Length && i < at + 12; i++)
+        {
+            char c = SpecFold.Of(text[i]);
+            if (char.IsAsciiDigit(c))
+            {
+                return true;
+            }
+
+            if (c is not (' ' or ':' or '.' or ',' or SpecFold.Nothing))
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A letter with an accent that was read in the wrong encoding stands as two characters: the plain letter, or a blank where it is none.</summary>
+    private static char Twice(ReadOnlySpan<char> text, int at) => text[at] != '\u00C3' || at + 1 >= text.Length ? ' ' : text[at + 1] switch
+    {
+        '\u00A4' or '\u00A1' or '\u00A0' or '\u00A2' => 'a',
+        '\u00A9' or '\u00A8' or '\u00AA' or '\u00AB' => 'e',
+        '\u00AD' or '\u00AE' or '\u00AF' => 'i',
+        '\u00B6' or '\u00B3' or '\u00B2' or '\u00B4' => 'o',
+        '\u00BC' or '\u00BA' or '\u00B9' or '\u00BB' => 'u',
+        '\u00B1' => 'n',
+        '\u00A7' => 'c',
+        _ => ' ',
+    };
+
+    /// <summary>The sign of a diameter before a word: no letter stands against it.</summary>
+    private static bool Alone(ReadOnlySpan<char> text, int at) =>
+        (at == 0 || !char.IsLetter(text[at - 1])) && (at + 1 >= text.Length || !char.IsLetter(text[at + 1]));
+
+    private static SpecToken Letters(ReadOnlySpan<char> text, ref int i)
+    {
+        Span<char> word = stackalloc char[40];
+        int length = 0;
+        bool more = true;
+        while (more)
+        {
+            char twice = Twice(text, i);
+            char c = twice != ' ' ? twice : SpecFold.Of(text[i]);
+            i += twice != ' ' ? 1 : 0;
+            c = c == '\u00F8' ? 'o' : c;
+            if (c != SpecFold.Nothing && length < word.Length)
+            {
+                word[length++] = c;
+                if (text[i] == '\u00DF' && length < word.Length)
+                {
+                    word[length++] = 's';
+                }
+            }
+
+            i++;
+            more = i < text.Length && !SpecFold.IsFraction(text[i], out _, out _)
+                && (SpecFold.Of(text[i]) is SpecFold.Nothing || (char.IsLetter(SpecFold.Of(text[i])) && !(SpecFold.Of(text[i]) == '\u00F8' && BeforeFigure(text, i))));
+        }
+
+        return new SpecToken { Kind = SpecTokenKind.Word, Text = new string(word[..length]) };
+    }
+
+    private static SpecToken Sign(ReadOnlySpan<char> text, ref int i, char c)
+    {
+        // A row of points between blanks leads from a key to its value.
+        if (c == '.' && i > 0 && SpecFold.Of(text[i - 1]) == ' ')
+        {
+            int end = i;
+            while (end < text.Length && text[end] == '.')
+            {
+                end++;
+            }
+
+            if (end < text.Length && SpecFold.Of(text[end]) == ' ' && (end - i >= 3 || i == end - 1))
+            {
+                i = end;
+                return new SpecToken { Kind = SpecTokenKind.Sign, Text = ":" };
+            }
+        }
+
+        i++;
+        if (c == '\'' && i < text.Length && SpecFold.Of(text[i]) == '\'')
+        {
+            i++;
+            c = '"';
+        }
+
+        return new SpecToken { Kind = SpecTokenKind.Sign, Text = c == '\u00D7' ? "x" : c.ToString() };
+    }
+
+    private static SpecToken Figure(ReadOnlySpan<char> text, ref int i, List<SpecToken> before, bool glued)
+    {
+        if (SpecFold.IsFraction(text[i], out int over, out int under))
+        {
+            i++;
+            return Fraction(0, over, under);
+        }
+
+        Span<char> digits = stackalloc char[24];
+        int length = 0;
+        int whole = 0;
+        int behind = -1;
+        bool comma = false;
+        bool tooLong = false;
+        bool broken = glued && before.Count > 0 && (before[^1].Is('?')
+            || (before[^1].Is('.') && (before.Count < 2 || !before[^1].Glued || (before[^2].Kind == SpecTokenKind.Sign && !before[^2].Is('.'))))
+            || (before[^1].Is(',') && (before.Count < 2 || !before[^1].Glued || before[^2].Kind == SpecTokenKind.Sign)));
+        while (i < text.Length)
+        {
+            char c = SpecFold.Of(text[i]);
+            if (c == SpecFold.Nothing)
+            {
+                i++;
+                continue;
+            }
+
+            c = c == '\u00B7' || (c == '\'' && behind < 0 && whole == 2 && IsOneFigure(text, i + 1)) ? '.' : c;
+            if (c is '.' or ',' && behind < 0 && i + 1 < text.Length && char.IsAsciiDigit(SpecFold.Of(text[i + 1])))
+            {
+                behind = 0;
+                comma = c == ',';
+                if (length < digits.Length)
+                {
+                    digits[length++] = '.';
+                }
+            }
+            else if (char.IsAsciiDigit(c))
+            {
+                whole += behind < 0 ? 1 : 0;
+                behind += behind >= 0 ? 1 : 0;
+                tooLong |= length >= digits.Length || whole > MostFigures || behind > MostFigures;
+                if (length < digits.Length)
+                {
+                    digits[length++] = c;
+                }
+            }
+            else
+            {
+                break;
+            }
+
+            i++;
+        }
+
+        if (tooLong)
+        {
+            return new SpecToken { Kind = SpecTokenKind.Number, Text = "", Value = -1, IsBroken = true };
+        }
+
+        decimal value = decimal.Parse(digits[..length], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        return new SpecToken
+        {
+            Kind = SpecTokenKind.Number,
+            Value = value,
+            Text = value.ToString("0.#########", CultureInfo.InvariantCulture),
+            IsBroken = broken || (comma && behind == 3 && value >= 2m),
+        };
+    }
+
+    /// <summary>One figure and no more: 31'6 is written for 31.6 in Spain, and 5'11" is feet and inches.</summary>
+    private static bool IsOneFigure(ReadOnlySpan<char> text, int at) =>
+        at < text.Length && char.IsAsciiDigit(text[at]) && (at + 1 >= text.Length || (!char.IsAsciiDigit(text[at + 1]) && SpecFold.Of(text[at + 1]) is not ('"' or '\'')));
+
+    private static SpecToken Fraction(decimal whole, int over, int under) => new()
+    {
+        Kind = SpecTokenKind.Number,
+        IsFraction = true,
+        Value = whole + ((decimal)over / under),
+        Text = whole == 0 ? $"{over}/{under}" : $"{(int)whole}-{over}/{under}",
+    };
+
+    /// <summary>Joins "1", "/", "8" and the whole before it to a fraction; marks figures with a letter between them as broken; makes an x between figures a times sign.</summary>
+    private static void Joined(List<SpecToken> tokens)
+    {
+        int kept = 0;
+        int notes = Notes(tokens);
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            SpecToken token = tokens[i];
+
+            // The mark of a note that the line itself explains: 180\u00B9 (\u00B9 native).
+            if (token.Kind == SpecTokenKind.Sign && token.Glued && SpecFold.SmallFigure(token.Text[0]) is >= 0 and int note && (notes & (1 << note)) != 0 && i > 0 && tokens[i - 1].Kind != SpecTokenKind.Sign)
+            {
+                continue;
+            }
+
+            if (token.IsNumber && Divided(tokens, i, kept, out SpecToken fraction))
+            {
+                token = fraction;
+                i += 2;
+            }
+
+            if (token is { IsNumber: true, IsFraction: true, IsBroken: false } && token.Value < 1 && Whole(tokens, ref kept, token, out SpecToken mixed))
+            {
+                token = mixed;
+            }
+
+            if (token is { Kind: SpecTokenKind.Word, Glued: true, Text: "xp" } && kept > 0 && tokens[kept - 1].IsNumber && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true })
+            {
+                token.Kind = SpecTokenKind.Sign;
+                token.Text = "x";
+            }
+
+            if (token.Kind == SpecTokenKind.Word && token.Text is "x" or "by" && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
+            {
+                token.Kind = SpecTokenKind.Sign;
+                token.Text = "x";
+            }
+
+            if (token is { Kind: SpecTokenKind.Word, Glued: true, Text: "o" or "l" or "i" } && kept > 0 && tokens[kept - 1].IsNumber && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true })
+            {
+                SpecToken left = tokens[kept - 1];
+                left.IsBroken = true;
+                tokens[kept - 1] = left;
+                SpecToken right = tokens[i + 1];
+                right.IsBroken = true;
+                tokens[i + 1] = right;
+            }
+
+            // A raised figure against a figure is a power or the mark of a note.
+            if ((token.Is('?') || (token.Kind == SpecTokenKind.Sign && SpecFold.SmallFigure(token.Text[0]) >= 0)) && token.Glued && kept > 0 && tokens[kept - 1].IsNumber)
+            {
+                SpecToken left = tokens[kept - 1];
+                left.IsBroken = true;
+                tokens[kept - 1] = left;
+            }
+
+            // 28.6.2019, 27..2, 12,5,3: a chain of points or commas is no figure.
+            if (token is { IsNumber: true, Glued: true } && kept > 1 && tokens[kept - 1].Glued && (tokens[kept - 1].Is('.') || tokens[kept - 1].Is(',')) && tokens[kept - 2].IsNumber)
+            {
+                SpecToken left = tokens[kept - 2];
+                left.IsBroken = true;
+                tokens[kept - 2] = left;
+                token.IsBroken = true;
+            }
+
+            tokens[kept++] = token;
+        }
+
+        tokens.RemoveRange(kept, tokens.Count - kept);
+    }
+
+    /// <summary>The raised figures that stand by themselves, before a note.</summary>
+    private static int Notes(List<SpecToken> tokens)
+    {
+        int notes = 0;
+        for (int i = 0; i + 1 < tokens.Count; i++)
+        {
+            bool alone = tokens[i].Kind == SpecTokenKind.Sign && (!tokens[i].Glued || tokens[i - 1].Kind == SpecTokenKind.Sign) && !tokens[i + 1].Glued;
+            if (alone && SpecFold.SmallFigure(tokens[i].Text[0]) is >= 0 and int figure)
+            {
+                notes |= 1 << figure;
+            }
+        }
+
+        return notes;
+    }
+
+    /// <summary>A numerator, a slash and a power of two, as inches are divided; not two sizes of tyres or speeds.</summary>
+    private static bool Divided(List<SpecToken> tokens, int i, int kept, out SpecToken fraction)
+    {
+        fraction = default;
+        if (i + 2 >= tokens.Count || !tokens[i + 1].Is('/') || !tokens[i + 2].IsNumber || tokens[i].IsFraction || tokens[i + 2].IsFraction)
+        {
+            return false;
+        }
+
+        decimal over = tokens[i].Value;
+        decimal under = tokens[i + 2].Value;
+        bool divides = under is 2 or 4 or 8 or 16 or 32 or 64 or 128 && over % 2 == 1 && over < under && over == decimal.Truncate(over);
+        bool list = (kept > 0 && tokens[kept - 1].Is('/') && tokens[kept - 1].Glued) || (i + 3 < tokens.Count && tokens[i + 3].Is('/') && tokens[i + 3].Glued);
+        bool sizes = i + 4 < tokens.Count && (tokens[i + 3].Is('-') || tokens[i + 3].Is('x') || tokens[i + 3].Text == "x") && tokens[i + 4].IsNumber && tokens[i + 4].Value > 200;
+        bool speeds = over is 7 && under == 8 && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
+        if (!divides || list || sizes || speeds)
+        {
+            return false;
+        }
+
+        fraction = Fraction(0, (int)over, (int)under);
+        fraction.Start = tokens[i].Start;
+        fraction.End = tokens[i + 2].End;
+        fraction.Glued = tokens[i].Glued;
+        fraction.IsBroken = tokens[i].IsBroken || tokens[i + 2].IsBroken;
+        return true;
+    }
+
+    /// <summary>Takes the whole before a fraction into it: "1 1/8", "1-1/8", "1" and an inch mark and "1/8".</summary>
+    private static bool Whole(List<SpecToken> tokens, ref int kept, SpecToken fraction, out SpecToken mixed)
+    {
+        mixed = default;
+        int at = kept - 1;
+        if (at > 0 && (tokens[at].Is('-') || tokens[at].Is('"') || tokens[at].Is('.') || tokens[at].Is('_')) && fraction.Glued && tokens[at].Glued)
+        {
+            at--;
+        }
+
+        if (at < 0 || tokens[at] is not { IsNumber: true, IsFraction: false } whole || whole.Value != decimal.Truncate(whole.Value) || whole.Value is < 1 or > 99 || whole.IsBroken)
+        {
+            return false;
+        }
+
+        if (at > 0 && tokens[at].Glued && ((tokens[at - 1].Is('/') && (at < 2 || tokens[at - 2].Kind != SpecTokenKind.Word)) || tokens[at - 1].Is('.')))
+        {
+            return false;
+        }
+
+        string parts = fraction.Text;
+        mixed = fraction;
+        mixed.Value = whole.Value + fraction.Value;
+        mixed.Text = whole.Text + "-" + parts;
+        mixed.Start = whole.Start;
+        mixed.Glued = whole.Glued;
+        kept = at;
+        return true;
+    }
+}

@@ -1,0 +1,231 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Reading;
+
+/// <summary>What became of a line.</summary>
+public enum SpecOutcome
+{
+    /// <summary>Nothing was read. The default.</summary>
+    Refused = 0,
+
+    /// <summary>It can be several things; none was accepted.</summary>
+    Ambiguous,
+
+    /// <summary>It was read, and nothing in it is in doubt.</summary>
+    Read,
+}
+
+/// <summary>A line of a spec sheet, a shop's list or a message, read as typed values.</summary>
+/// <remarks>
+/// Any order, any case, decimal points and commas, inches and millimetres, six languages. It never guesses: where one thing in the line is in doubt,
+/// the line gives no value, and says what it can be and why. The time is linear in the text, nothing is thrown for any text, and the culture of the process does not matter.
+/// </remarks>
+public sealed class SpecLine
+{
+    private SpecLine(Slot? slot, ImmutableArray<SpecValue> values, ImmutableArray<SpecDoubt> doubts, ImmutableArray<SpecSpan> leftovers)
+    {
+        Slot = slot;
+        Values = values;
+        Doubts = doubts;
+        Leftovers = leftovers;
+    }
+
+    /// <summary>The part that it is about: the one given, or the one that the line names; null where it names none.</summary>
+    public Slot? Slot { get; }
+
+    /// <summary>What became of it.</summary>
+    public SpecOutcome Outcome => !Values.IsEmpty ? SpecOutcome.Read : Doubts.Any(d => d.Kind == SpecDoubtKind.Ambiguous) ? SpecOutcome.Ambiguous : SpecOutcome.Refused;
+
+    /// <summary>The values, where nothing is in doubt; otherwise empty.</summary>
+    public ImmutableArray<SpecValue> Values { get; }
+
+    /// <summary>What was not accepted, with its readings; empty where the line was read.</summary>
+    public ImmutableArray<SpecDoubt> Doubts { get; }
+
+    /// <summary>Pieces of the line from which nothing was read.</summary>
+    public ImmutableArray<SpecSpan> Leftovers { get; }
+
+    /// <summary>The first reason why it was not read; empty where it was.</summary>
+    public string Reason => Doubts.IsEmpty ? "" : Doubts[0].Reason;
+
+    /// <summary>Reads a line.</summary>
+    /// <param name="hint">The part that it is about, where that is known.</param>
+    /// <param name="text">Any text.</param>
+    /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
+    public static SpecLine Read(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary = null)
+    {
+        List<SpecItem> items = ItemCutter.Cut(text, vocabulary ?? SpecVocabulary.Default, out bool tooMuch);
+        if (tooMuch)
+        {
+            return new(hint, [], [Nothing(hint, text, SpecDoubtKind.Refused, "there are too many words for one line")], Whole(text));
+        }
+
+        if (hint is null && SpecParts.Of(items) is { Count: > 1 } parts)
+        {
+            return OfParts(parts, text, vocabulary);
+        }
+
+        Slot? slot = hint ?? SlotFinder.Of(items);
+        if (slot is null)
+        {
+            return new(null, [], [Nothing(null, text, SpecDoubtKind.NoPart, "the line names no part, or not which end it goes to")], Whole(text));
+        }
+
+        if (NamedField.TryRead(slot, text, out SpecField? field, out FieldReading reading, out int from))
+        {
+            return OfField(slot, field!, reading, text, from);
+        }
+
+        LineScan scan = new(slot, items, guessed: hint is null);
+        scan.Run();
+        return Told(slot, scan, items, text);
+    }
+
+    /// <summary>Reads a line.</summary>
+    /// <param name="hint">The part that it is about, where that is known.</param>
+    /// <param name="text">Any text.</param>
+    public static SpecLine Read(Slot? hint, string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Read(hint, text.AsSpan());
+    }
+
+    /// <summary>Reads a line by the words of a vocabulary.</summary>
+    /// <param name="hint">The part that it is about, where that is known.</param>
+    /// <param name="text">Any text.</param>
+    /// <param name="vocabulary">The words to read by.</param>
+    public static SpecLine Read(Slot? hint, string text, SpecVocabulary vocabulary)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(vocabulary);
+        return Read(hint, text.AsSpan(), vocabulary);
+    }
+
+    /// <summary>The values and doubts in words, one a line.</summary>
+    public override string ToString() => string.Join(Environment.NewLine, Values.Select(v => v.ToString()).Concat(Doubts.Select(d => d.ToString())));
+
+    /// <summary>A row that is longer than rows may be.</summary>
+    internal static SpecLine TooLong(Slot? slot, string text) =>
+        new(slot, [], [new SpecDoubt { Kind = SpecDoubtKind.Refused, Slot = slot, Reason = "the row is too long", Span = new(0, text.Length), Words = text[..200] }], []);
+
+    /// <summary>A line that names several parts, each in clauses of its own: each is read by itself, and a doubt in one is a doubt of the line.</summary>
+    private static SpecLine OfParts(List<SpecPart> parts, ReadOnlySpan<char> text, SpecVocabulary? vocabulary)
+    {
+        ImmutableArray<SpecValue>.Builder values = ImmutableArray.CreateBuilder<SpecValue>();
+        ImmutableArray<SpecDoubt>.Builder doubts = ImmutableArray.CreateBuilder<SpecDoubt>();
+        ImmutableArray<SpecSpan>.Builder left = ImmutableArray.CreateBuilder<SpecSpan>();
+        foreach (SpecPart part in parts)
+        {
+            SpecLine read = Read(part.Slot, text[part.Start..part.End], vocabulary);
+            values.AddRange(read.Values.Select(v => v with { Span = new(v.Span.Start + part.Start, v.Span.Length) }));
+            doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d with { Span = new(d.Span.Start + part.Start, d.Span.Length) }));
+            left.AddRange((read.Values.IsEmpty ? [new SpecSpan(0, part.End - part.Start)] : read.Leftovers).Select(l => new SpecSpan(l.Start + part.Start, l.Length)));
+        }
+
+        if (values.Count == 0 && doubts.Count == 0)
+        {
+            doubts.Add(Nothing(parts[0].Slot, text, SpecDoubtKind.NothingNamed, "no interface is named in it"));
+        }
+
+        return doubts.Count > 0 ? new(parts[0].Slot, [], doubts.ToImmutable(), []) : new(parts[0].Slot, values.ToImmutable(), [], left.ToImmutable());
+    }
+
+    private static SpecLine OfField(Slot slot, SpecField field, FieldReading reading, ReadOnlySpan<char> text, int from)
+    {
+        SpecSpan span = new(from, text.Length - from);
+        return reading.Keys is [string key]
+            ? new(slot, [Value(slot, field.Type, new LineFinding(field.Key, key, span.Start, span.End, ""), text)], [], [])
+            : new(slot, [], [new SpecDoubt { Kind = reading.Keys.IsEmpty ? SpecDoubtKind.Refused : SpecDoubtKind.Ambiguous, Slot = slot, Field = field.Key, Readings = reading.Keys, Reason = reading.Reason, Span = span, Words = text[from..].ToString() }], []);
+    }
+
+    private static SpecLine Told(Slot slot, LineScan scan, List<SpecItem> items, ReadOnlySpan<char> text)
+    {
+        Dictionary<string, SpecField> fields = SpecFields.Of(slot);
+        if (scan.Doubts.Count == 0 && scan.Values.Count > 0)
+        {
+            ImmutableArray<SpecValue>.Builder values = ImmutableArray.CreateBuilder<SpecValue>(scan.Values.Count);
+            foreach (LineFinding finding in scan.Values.Values)
+            {
+                values.Add(Value(slot, fields[finding.Field].Type, finding, text));
+            }
+
+            return new(slot, values.ToImmutable(), [], LeftOver(items, text));
+        }
+
+        if (scan.Doubts.Count == 0)
+        {
+            return new(slot, [], [Nothing(slot, text, SpecDoubtKind.NothingNamed, "no interface is named in it")], Whole(text));
+        }
+
+        ImmutableArray<SpecDoubt>.Builder doubts = ImmutableArray.CreateBuilder<SpecDoubt>(scan.Doubts.Count);
+        foreach (LineDoubt doubt in scan.Doubts)
+        {
+            doubts.Add(new SpecDoubt
+            {
+                Kind = doubt.Kind switch
+                {
+                    LineDoubtKind.Several => SpecDoubtKind.Ambiguous,
+                    LineDoubtKind.Conflict => SpecDoubtKind.Contradiction,
+                    LineDoubtKind.Outside => SpecDoubtKind.OutsideTheLibrary,
+                    LineDoubtKind.Broken => SpecDoubtKind.BrokenFigure,
+                    _ => SpecDoubtKind.Refused,
+                },
+                Slot = slot,
+                Field = doubt.Field,
+                Readings = doubt.Keys,
+                Reason = doubt.Reason,
+                Span = new(doubt.Start, doubt.End - doubt.Start),
+                Words = text[doubt.Start..doubt.End].ToString(),
+            });
+        }
+
+        return new(slot, [], doubts.ToImmutable(), []);
+    }
+
+    private static SpecValue Value(Slot slot, FieldType type, LineFinding finding, ReadOnlySpan<char> text) => new()
+    {
+        Slot = slot,
+        Field = finding.Field,
+        Type = type.Name,
+        Key = finding.Key,
+        Span = new(finding.Start, finding.End - finding.Start),
+        Words = text[finding.Start..finding.End].ToString(),
+        Assumed = finding.Assumed.Length > 0 ? [finding.Assumed] : [],
+    };
+
+    private static SpecDoubt Nothing(Slot? slot, ReadOnlySpan<char> text, SpecDoubtKind kind, string reason) =>
+        new() { Kind = kind, Slot = slot, Reason = reason, Span = new(0, text.Length), Words = text.ToString() };
+
+    private static ImmutableArray<SpecSpan> Whole(ReadOnlySpan<char> text) => text.IsWhiteSpace() ? [] : [new(0, text.Length)];
+
+    /// <summary>The clauses in which no item was used.</summary>
+    private static ImmutableArray<SpecSpan> LeftOver(List<SpecItem> items, ReadOnlySpan<char> text)
+    {
+        ImmutableArray<SpecSpan>.Builder left = ImmutableArray.CreateBuilder<SpecSpan>();
+        for (int i = 0; i < items.Count;)
+        {
+            int start = -1;
+            int end = -1;
+            bool used = false;
+            int clause = items[i].Clause;
+            for (; i < items.Count && items[i].Clause == clause; i++)
+            {
+                if (items[i].Kind == SpecTokenKind.Sign)
+                {
+                    continue;
+                }
+
+                used |= items[i].Used;
+                start = start < 0 ? items[i].Start : start;
+                end = items[i].End;
+            }
+
+            if (!used && start >= 0)
+            {
+                left.Add(new(start, end - start));
+            }
+        }
+
+        return left.ToImmutable();
+    }
+}

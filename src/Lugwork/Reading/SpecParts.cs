@@ -1,0 +1,80 @@
+namespace Lugwork.Reading;
+
+/// <summary>The piece of a line that is about one part.</summary>
+/// <param name="Slot">The part.</param>
+/// <param name="Start">First character.</param>
+/// <param name="End">Behind the last character.</param>
+internal sealed record SpecPart(Slot Slot, int Start, int End);
+
+/// <summary>Parts a line of which nothing is known into the pieces that name a part each: "fork 15x110, frame 12x148".</summary>
+internal static class SpecParts
+{
+    /// <summary>More parts than this stand on no line.</summary>
+    private const int MostParts = 20;
+
+    /// <summary>The pieces; empty where the line is about one part, or where it is not sure what a piece is about.</summary>
+    public static List<SpecPart> Of(List<SpecItem> items)
+    {
+        List<SpecPart> parts = [];
+        HashSet<Slot> slots = [];
+        for (int first = 0; first < items.Count;)
+        {
+            int last = first;
+            while (last + 1 < items.Count && items[last + 1].Clause == items[first].Clause)
+            {
+                last++;
+            }
+
+            int start = first;
+            while (start < last && items[start].Kind == SpecTokenKind.Sign)
+            {
+                start++;
+            }
+
+            // A piece starts with the name of its part, and has a figure or another word that says something of it.
+            List<SpecItem> clause = items.GetRange(start, last - start + 1);
+            bool named = Heads(clause);
+            if (named && SlotFinder.Of(clause) is { } slot && (parts.Count == 0 || parts[^1].Slot != slot))
+            {
+                // "Frame: shell ..., seatpost ...": what goes into a frame, fork or wheel is said of it.
+                if (!slots.Add(slot) || parts.Count == MostParts || parts.Exists(p => TakesIt(p.Slot, clause)))
+                {
+                    return [];
+                }
+
+                parts.Add(new(slot, items[start].Start, items[last].End));
+            }
+            else if (parts.Count == 0 || Doubtful(clause, named))
+            {
+                return [];
+            }
+            else
+            {
+                parts[^1] = parts[^1] with { End = items[last].End };
+            }
+
+            first = last + 1;
+        }
+
+        return parts;
+    }
+
+    private static bool TakesIt(Slot slot, List<SpecItem> clause) =>
+        (slot == Slot.Frame || slot == Slot.Fork || slot == Slot.FrontWheel || slot == Slot.RearWheel) && clause.Exists(i => LineScan.IsPart(i) && LineScan.IsMate(i, LineScan.Mates(PartForms.Of(slot).Kind)));
+
+    /// <summary>The clause starts with the name of a part, behind its end at most, and says something of it.</summary>
+    private static bool Heads(List<SpecItem> clause)
+    {
+        int at = 0;
+        while (at < clause.Count && (clause[at].Is("m:front") || clause[at].Is("m:rear")) && !LineScan.IsPart(clause[at]))
+        {
+            at++;
+        }
+
+        return at < clause.Count && LineScan.IsPart(clause[at]) && clause.Exists(i => i.IsNumber || (!i.Terms.IsEmpty && i.Terms[0][0] == 'v'));
+    }
+
+    /// <summary>What joins or parts pieces in another way than by their order: the line is read as a whole.</summary>
+    private static bool Doubtful(List<SpecItem> clause, bool named) =>
+        named || clause.Exists(i => i.Is("m:or") || i.Is("m:not") || i.Is("m:adapt") || i.Is("d:hedge") || i.Is("d:condition") || i.Is("d:option") || i.Is("d:extra") || i.Is("d:past") || i.Is("d:thing") || i.Is("m:front") || i.Is("m:rear"));
+}

@@ -1,0 +1,63 @@
+namespace Lugwork.Reading;
+
+/// <summary>Which field of a part a topic means, and how long or wide such a thing can be.</summary>
+internal static class TopicFields
+{
+    public static string? Of(Slot slot, string topic, bool max, bool min, bool lower, bool upper)
+    {
+        string kind = PartForms.Of(slot).Kind;
+        return (kind, topic) switch
+        {
+            ("frame", "t:post") => "seatTube",
+            ("frame", "t:seatclamp" or "t:clamp") => "seatTubeOutside",
+            ("frame", "t:insertion") => max ? "mostInsertion" : min ? "leastInsertion" : null,
+            ("frame", "t:rotor") => max ? "largestRearRotor" : null,
+            ("frame", "t:axlelength") => "rearAxleLength",
+            ("frame", "t:chainring") => max ? "largestRing" : null,
+            ("frame", "t:travel") => max ? "mostForkTravel" : null,
+            ("frame", "t:axletocrown") => max ? "longestFork" : null,
+            ("frame", "t:shellbore") => "shellBore",
+            ("fork", "t:rotor") => max ? "largestFrontRotor" : null,
+            ("fork", "t:travel") => "travel",
+            ("fork", "t:axletocrown") => "axleToCrown",
+            ("fork", "t:axlelength") => "frontAxleLength",
+            ("fork", "t:crownrace") => "crownSeat",
+            ("wheel", "t:inner") => "innerWidth",
+            ("wheel", "t:depth") => "rimDepth",
+            ("wheel", "t:valvehole") => "valveHole",
+            ("thru-axle", "t:length" or "t:axlelength" or "t:axle") => "length",
+            ("seatpost", "t:length") => "length",
+            ("seatpost", "t:insertion") => min ? "mark" : null,
+            ("rotor", "t:thickness") => "thickness",
+            ("handlebar", "t:grip") => "grip",
+            ("headset", "t:crownrace") => "crownRace",
+            ("headset", "t:steerer") => "steerer",
+            ("rider", "t:luggage") => "withLuggage",
+            ("rider", "t:systemweight") => "system",
+            ("rider", _) => "mass",
+            (_, "t:systemweight") => "systemLimit",
+            (_, "t:loadlimit") => "loadLimit",
+            ("seatpost" or "stem" or "handlebar", "t:riderweight" or "t:rider") => "riderLimit",
+            _ => null,
+        };
+    }
+
+    public static (decimal Least, decimal Most) Range(Slot slot, string field) => field switch
+    {
+        "largestRearRotor" or "largestFrontRotor" => (120, 250),
+        "travel" or "mostForkTravel" => (10, 250),
+        "axleToCrown" or "longestFork" => (250, 700),
+        "rimDepth" => (8, 130),
+        "innerWidth" => (10, 115),
+        "leastInsertion" or "mostInsertion" or "mark" or "insertion" => (30, 450),
+        "valveLength" => (20, 120),
+        "width" => (8, 130),
+        "thickness" or "thickestRotor" or "thinnestRotor" => (1, 3),
+        "narrowestTyre" or "widestTyre" => (10, 132),
+        "narrowestShell" or "widestShell" => (55, 135),
+        "rearAxleLength" or "frontAxleLength" => (80, 270),
+        "length" => slot == Slot.Seatpost ? (100, 650) : slot == Slot.FrontValve || slot == Slot.RearValve ? (20, 120) : (80, 270),
+        "shellBore" => (30, 60),
+        _ => (1, 1000),
+    };
+}

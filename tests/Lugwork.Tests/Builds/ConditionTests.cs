@@ -1,0 +1,305 @@
+using Lugwork.Brakes;
+using Lugwork.Drivetrain;
+using UnitsNet;
+
+namespace Lugwork.Tests.Builds;
+
+/// <summary>Parts that are not new.</summary>
+public sealed class ConditionTests
+{
+    private static Build With(Slot slot, string text)
+    {
+        Assert.True(PartForms.Of(slot).TryReadAny(text, out Part part, out var problems), string.Join(" | ", problems));
+        return slot == Slot.Frame ? Build.From((Frame)part) : Build.From(Frame.Read("steel")).With(part, slot);
+    }
+
+    private static Fit Of(Build build, string id) => build.Check().Fits.Single(f => f.Joint!.Id == id);
+
+    private static Slot Place(string key) => Slot.Find(key)!;
+
+    [Theory]
+    [InlineData("fork", "condition new", Verdict.Fits)]
+    [InlineData("fork", "condition inspected", Verdict.Fits)]
+    [InlineData("fork", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition used | inspected", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition worn", Verdict.Unsafe)]
+    [InlineData("fork", "condition damaged", Verdict.Unsafe)]
+    [InlineData("fork", "condition recalled", Verdict.Unsafe)]
+    [InlineData("fork", "condition crashed; material carbon", Verdict.Unsafe)]
+    [InlineData("fork", "condition crashed; material steel", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition crashed", Verdict.NeedsMeasuring)]
+    [InlineData("frame", "condition crashed; material carbon", Verdict.Unsafe)]
+    [InlineData("frame", "condition used; material carbon", Verdict.NeedsMeasuring)]
+    [InlineData("handlebar", "condition crashed; material aluminium", Verdict.Unsafe)]
+    [InlineData("handlebar", "condition crashed; material steel", Verdict.NeedsMeasuring)]
+    [InlineData("stem", "condition crashed; material aluminium", Verdict.Unsafe)]
+    [InlineData("seatpost", "27.2; condition crashed; material aluminium", Verdict.Unsafe)]
+    [InlineData("crankset", "condition crashed; material aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("crankset", "condition damaged", Verdict.Unsafe)]
+    [InlineData("crankset", "condition worn", Verdict.DoesNotFit)]
+    [InlineData("crankset", "condition worn; material carbon", Verdict.DoesNotFit)]
+    [InlineData("crankset", "condition crashed; material carbon", Verdict.Unsafe)]
+    [InlineData("fork", "condition unknown", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition ?", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition not-known | inspected", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition crashed; material aluminium; steerer material carbon", Verdict.Unsafe)]
+    [InlineData("fork", "condition crashed; material carbon; steerer material aluminium", Verdict.Unsafe)]
+    [InlineData("fork", "condition crashed; material carbon; steerer material none", Verdict.Unsafe)]
+    [InlineData("fork", "condition crashed; material aluminium; steerer material steel", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition crashed; material aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("fork", "condition used; material aluminium; steerer material carbon", Verdict.NeedsMeasuring)]
+    [InlineData("controls", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("controls", "condition damaged", Verdict.Unsafe)]
+    [InlineData("controls", "condition new", Verdict.Fits)]
+    [InlineData("preload", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("rearRimTape", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("frontDerailleur", "condition unknown", Verdict.Fits)]
+    [InlineData("frontWheel", "condition crashed; rim material carbon", Verdict.Unsafe)]
+    [InlineData("pedals", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("frontLever", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("rearRimBrake", "condition damaged", Verdict.Unsafe)]
+    [InlineData("headset", "condition worn", Verdict.DoesNotFit)]
+    [InlineData("bottomBracket", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("cassette", "condition worn", Verdict.DoesNotFit)]
+    [InlineData("chain", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("frontDerailleur", "condition used", Verdict.Fits)]
+    [InlineData("frontDerailleur", "condition damaged", Verdict.DoesNotFit)]
+    [InlineData("rearDerailleur", "condition recalled", Verdict.Unsafe)]
+    public void The_condition_of_a_part_is_judged_by_what_comes_of_it(string slot, string text, Verdict verdict)
+    {
+        Build build = With(Place(slot), text);
+        Fit fit = build.Check().Fits.Single(f => f.Joint!.IsOfCondition);
+        Assert.Equal(verdict, fit.Verdict);
+        Assert.Equal(Place(slot), fit.Joint!.Slots.Single());
+        Assert.Equal(text.Contains("steerer material carbon", StringComparison.Ordinal) && verdict == Verdict.Unsafe, fit.ReasonId == "condition-crashed-carbon-steerer");
+        Assert.True(build.Check().Verdict >= verdict);
+    }
+
+    [Fact]
+    public void A_condition_that_nobody_knows_is_said_and_kept()
+    {
+        Build build = BuildFile.Read("""{"parts": {"frame": {}, "fork": {"condition": "unknown"}, "stem": {}}}""");
+        Assert.Equal(PartCondition.NotKnown, build[Slot.Fork]!.Condition.Value);
+        Assert.Equal(KnownState.Unknown, build[Slot.Stem]!.Condition.State);
+        Assert.Equal(Verdict.NeedsMeasuring, Of(build, "condition-of-fork").Verdict);
+        Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.Id == "condition-of-stem");
+        Assert.Equal(Slot.Fork, build.ToInspect().Single().Slot);
+        Assert.Equal(PartCondition.NotKnown, BuildFile.Read(BuildFile.Write(build))[Slot.Fork]!.Condition.Value);
+    }
+
+    [Theory]
+    [InlineData("play")]
+    [InlineData("new old stock")]
+    public void What_may_be_either_is_no_condition(string text) => Assert.False(PartCondition.TryParse(text, null, out _));
+
+    [Theory]
+    [InlineData("saddle", "condition crashed", false)]
+    [InlineData("frontTyre", "condition crashed", false)]
+    [InlineData("fork", "condition crashed; material steel; steerer material steel", true)]
+    public void Metal_is_spoken_of_where_it_is_stated(string slot, string text, bool metal) =>
+        Assert.Equal(metal, With(Place(slot), text).Check().Fits.Single(f => f.Joint!.IsOfCondition).Sentence.Contains("metal", StringComparison.Ordinal));
+
+    [Fact]
+    public void Nothing_stated_is_not_a_used_part()
+    {
+        foreach (Slot slot in Slot.All)
+        {
+            Build build = With(slot, slot == Slot.Rider ? "82 kg" : slot == Slot.Seatpost ? "27.2" : "name");
+            Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.IsOfCondition);
+            Assert.DoesNotContain(build.Check().NotLookedAt, j => j.IsOfCondition);
+            Assert.Empty(build.ToInspect());
+        }
+
+        static Build With(Slot slot, string text) => slot == Slot.Frame ? Build.From(new Frame()) : PartForms.Of(slot).TryReadAny(text, out Part part, out _) ? Build.From(new Frame()).With(part, slot) : Build.From(new Frame()).With(part, slot);
+    }
+
+    [Fact]
+    public void A_used_part_that_nobody_looked_at_says_what_to_look_at_wherever_joints_do()
+    {
+        Build build = With(Slot.Fork, "condition used; material carbon");
+        FitReport report = build.Check();
+        Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
+        RankedMeasurement ask = report.ToMeasure.Single(m => m.What.Field == "condition");
+        Assert.Equal("condition", Of(build, "condition-of-fork").Measurements.Single().Field);
+        Assert.Equal((Slot.Fork, "condition"), (ask.What.Slot, ask.What.Field));
+        Assert.Contains("crown", ask.What.How, StringComparison.Ordinal);
+        InspectionPoint point = build.ToInspect().Single();
+        Assert.Equal((Slot.Fork, ask.What.How), (point.Slot, point.What));
+        Assert.NotEmpty(point.Sources);
+        Assert.Contains("\"condition-of-fork\"", ReportFile.Write(report), StringComparison.Ordinal);
+        Assert.Contains("fork: Take it out", point.ToString(), StringComparison.Ordinal);
+        NeedLine line = build.Needs().Of(Slot.Fork)!.Lines.First(l => l.Field == "condition");
+        Assert.Equal(["new", "inspected"], line.Accepted);
+        Assert.Equal((Verdict.NeedsMeasuring, Verdict.Unsafe), (line.For(PartCondition.Used.FitCode), line.For(PartCondition.Recalled.FitCode)));
+        Assert.DoesNotContain(Build.From(new Frame()).Needs().Of(Slot.Fork)!.Lines, l => l.Joint.IsOfCondition);
+    }
+
+    [Fact]
+    public void A_crashed_carbon_part_is_for_its_maker()
+    {
+        Fit fit = Of(With(Slot.Handlebar, "condition crashed; material carbon"), "condition-of-handlebar");
+        Assert.Contains(fit.Cautions, c => c.Id == "carbon-crash" && c.Text.Contains("its maker", StringComparison.Ordinal));
+        Assert.Contains("carbon", fit.Sentence, StringComparison.Ordinal);
+        Assert.Contains(fit.Sources, s => s.Id == "CARBON-CRASH-MANUAL");
+        FitReport waived = With(Slot.Handlebar, "condition crashed; material carbon").Waive("condition-of-handlebar", "it looks whole").Check();
+        Assert.Equal(Verdict.Unsafe, waived.Verdict);
+        Assert.Single(waived.Waived);
+    }
+
+    [Fact]
+    public void Only_used_and_crashed_parts_are_to_be_inspected_and_in_order()
+    {
+        Build build = With(Slot.Stem, "condition used").With(Handlebar.Read("condition inspected")).With(Chain.Read("9; condition used")).With(Fork.Read("condition crashed | inspected")).With(Saddle.Read("condition new"));
+        Assert.Equal([Slot.Fork, Slot.Stem, Slot.Chain], build.ToInspect().Select(p => p.Slot));
+    }
+
+    [Theory]
+    [InlineData("new", "new", "new", Verdict.Fits, "worn-alike")]
+    [InlineData("new", "inspected", "new", Verdict.Fits, "new-chain-on-used-teeth")]
+    [InlineData("new", "worn", "inspected", Verdict.DoesNotFit, "new-chain-on-worn-teeth")]
+    [InlineData("new", "inspected", "worn", Verdict.DoesNotFit, "new-chain-on-worn-teeth")]
+    [InlineData("worn", "inspected", "unknown", Verdict.NeedsMeasuring, "worn-together")]
+    [InlineData("worn", "new", "new", Verdict.DoesNotFit, "worn-chain-on-new-teeth")]
+    [InlineData("worn", "new", "inspected", Verdict.DoesNotFit, "worn-chain-on-new-teeth")]
+    [InlineData("worn", "worn", "inspected", Verdict.DoesNotFit, "worn-chain-on-worn-teeth")]
+    [InlineData("used", "worn", "inspected", Verdict.NeedsMeasuring, "chain-on-worn-teeth")]
+    [InlineData("used", "inspected", "inspected", Verdict.Fits, "worn-alike")]
+    [InlineData("inspected; over 24 pitches 307.086", "inspected", "inspected", Verdict.NeedsMeasuring, "worn-together")]
+    [InlineData("inspected; over 24 pitches 307.085", "inspected", "inspected", Verdict.Fits, "worn-alike")]
+    [InlineData("new; over 24 pitches 307.086", "new", "new", Verdict.DoesNotFit, "worn-chain-on-new-teeth")]
+    [InlineData("inspected; over 24 pitches 320", "new", "new", Verdict.Fits, "worn-alike")]
+    [InlineData("inspected; over 24 pitches 307 \u00B1 1", "new", "new", Verdict.NeedsMeasuring, "open")]
+    [InlineData("inspected", "inspected", "unknown", Verdict.Fits, "worn-alike")]
+    [InlineData("worn | inspected", "inspected", "unknown", Verdict.NeedsMeasuring, "open")]
+    public void Chain_sprockets_and_rings_wear_as_a_set(string chain, string cassette, string rings, Verdict verdict, string reason)
+    {
+        Fit fit = Of(With(Slot.Chain, $"9; condition {chain}").With(Cassette.Read($"9-speed HG; condition {cassette}")).With(Crankset.Read($"condition {rings}")), "drive-worn-as-a-set");
+        Assert.Equal((verdict, reason), (fit.Verdict, fit.ReasonId));
+        Assert.Equal(reason == "new-chain-on-used-teeth" || verdict != Verdict.Fits, fit.Cautions.Any(c => c.Id == "chain-worn"));
+    }
+
+    [Theory]
+    [InlineData("new", "worn", Verdict.DoesNotFit)]
+    [InlineData("new", "new", Verdict.Fits)]
+    [InlineData("worn", "new", Verdict.DoesNotFit)]
+    [InlineData("worn", "used", Verdict.NeedsMeasuring)]
+    public void A_ring_of_its_own_is_one_of_the_set(string chain, string ring, Verdict verdict)
+    {
+        Build build = With(Slot.Chain, $"9; condition {chain}").With(Cassette.Read("9-speed HG"));
+        Assert.Equal(verdict, Of(build.With(Chainring.Read($"condition {ring}")), "drive-worn-with-chainring").Verdict);
+        Assert.DoesNotContain(build.With(new Chainring()).Check().Fits, f => f.Joint!.Id == "drive-worn-with-chainring");
+    }
+
+    [Theory]
+    [InlineData("9", "307.086", Verdict.DoesNotFit)]
+    [InlineData("9", "307.08", Verdict.NeedsMeasuring)]
+    [InlineData("9", "306.782", Verdict.NeedsMeasuring)]
+    [InlineData("9", "306.781", Verdict.Fits)]
+    [InlineData("11", "306.324", Verdict.DoesNotFit)]
+    [InlineData("11", "306.0", Verdict.Fits)]
+    [InlineData("1/8", "307.8", Verdict.NeedsMeasuring)]
+    [InlineData("1/8", "307.848", Verdict.DoesNotFit)]
+    [InlineData("13", "304.8", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "304.8", Verdict.NeedsMeasuring)]
+    [InlineData("belt", "304.8", Verdict.NeedsMeasuring)]
+    [InlineData("9", "304.19", Verdict.NeedsMeasuring)]
+    [InlineData("9", "320", Verdict.NeedsMeasuring)]
+    [InlineData("9", "305.5 \u00B1 0.3", Verdict.Fits)]
+    [InlineData("9", "306.7 \u00B1 0.3", Verdict.NeedsMeasuring)]
+    [InlineData("9", "none", Verdict.NeedsMeasuring)]
+    public void A_chain_is_worn_out_by_its_length(string chain, string over, Verdict verdict)
+    {
+        Fit fit = Of(With(Slot.Chain, $"size {chain}; over 24 pitches {over}"), "chain-elongation");
+        Assert.Equal(verdict, fit.Verdict);
+        if (decimal.TryParse(over, System.Globalization.CultureInfo.InvariantCulture, out decimal mm) && mm < 313 && ChainSize.Find(chain) is { } size && size != ChainSize.Belt)
+        {
+            Assert.Equal(ChainWear.Of(size, Length.FromMillimeters((double)mm), 24).Check.Verdict, verdict);
+        }
+    }
+
+    [Theory]
+    [InlineData("1.5", "1.5", Verdict.Fits)]
+    [InlineData("1.49", "1.5", Verdict.Unsafe)]
+    [InlineData("1.79", "1.8", Verdict.Unsafe)]
+    [InlineData("1.19", "1.0", Verdict.Unsafe)]
+    [InlineData("1.19", "none", Verdict.Unsafe)]
+    [InlineData("1.2", "1.0", Verdict.NeedsMeasuring)]
+    [InlineData("0.9", "1.2", Verdict.Unsafe)]
+    [InlineData("1.5 \u00B1 0.05", "1.5", Verdict.NeedsMeasuring)]
+    [InlineData("1.7", "none", Verdict.NeedsMeasuring)]
+    [InlineData("1.7", "1.19", Verdict.NeedsMeasuring)]
+    [InlineData("1.7", "15", Verdict.NeedsMeasuring)]
+    [InlineData("2.6", "1.5", Verdict.NeedsMeasuring)]
+    public void A_rotor_below_its_mark_is_unsafe(string thickness, string mark, Verdict verdict)
+    {
+        Fit fit = Of(With(Slot.RearRotor, $"160; six-bolt; thickness {thickness}; least thickness {mark}"), "rear-rotor-wear");
+        Assert.Equal(verdict, fit.Verdict);
+        if (decimal.TryParse(thickness, System.Globalization.CultureInfo.InvariantCulture, out decimal mm) && decimal.TryParse(mark, System.Globalization.CultureInfo.InvariantCulture, out decimal least))
+        {
+            Assert.Equal(RotorThickness.Check(MeasuredLength.OfMillimetres(mm, 0), Dimension.OfMillimetres(least)).Verdict, verdict);
+        }
+    }
+
+    [Theory]
+    [InlineData("least thickness 1.5", false)]
+    [InlineData("thickness 1.7", false)]
+    [InlineData("thickness 1.7; least thickness 1.5", true)]
+    public void A_rotor_is_judged_once_it_was_measured_and_its_mark_read(string text, bool judged) =>
+        Assert.Equal(judged, With(Slot.RearRotor, "160; six-bolt; " + text).Check().Fits.Any(f => f.Joint!.Id == "rear-rotor-wear"));
+
+    [Theory]
+    [InlineData("0.9", "1.0", Verdict.Unsafe)]
+    [InlineData("1.39", "2.3", Verdict.Unsafe)]
+    [InlineData("1.39", "none", Verdict.Unsafe)]
+    [InlineData("1.4", "1.0", Verdict.NeedsMeasuring)]
+    [InlineData("1.39", "1.2", Verdict.Fits)]
+    [InlineData("1.39", "1.19", Verdict.Unsafe)]
+    [InlineData("1.39", "2.2", Verdict.Fits)]
+    public void A_mark_that_no_rotor_has_settles_nothing_in_a_caliper(string thickness, string mark, Verdict verdict) =>
+        Assert.Equal(verdict, Of(With(Slot.FrontRotor, $"160; thickness {thickness}; least thickness {mark}").With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.FrontBrake), "front-rotor-thickness-in-caliper").Verdict);
+
+    [Theory]
+    [InlineData("", Verdict.NeedsMeasuring)]
+    [InlineData("; least thickness 1.5", Verdict.Fits)]
+    public void A_rotor_with_its_mark_read_is_no_longer_asked_about_in_its_caliper(string mark, Verdict verdict) =>
+        Assert.Equal(verdict, Of(With(Slot.FrontRotor, "160; thickness 1.7" + mark).With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.FrontBrake), "front-rotor-thickness-in-caliper").Verdict);
+
+    [Theory]
+    [InlineData("1.0", "aluminium", Verdict.Unsafe)]
+    [InlineData("1.01", "aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("1.099", "aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("1.1", "aluminium", Verdict.Fits)]
+    [InlineData("1.01", "none", Verdict.Fits)]
+    [InlineData("1.0 \u00B1 0.1", "aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("1.5", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("1.5", "carbon", Verdict.NeedsMeasuring)]
+    [InlineData("0.8", "none", Verdict.Fits)]
+    [InlineData("5", "aluminium", Verdict.NeedsMeasuring)]
+    public void A_rim_is_worn_out_by_its_wall(string wall, string track, Verdict verdict) =>
+        Assert.Equal(verdict, Of(With(Slot.FrontWheel, $"rim wall {wall}; brake track {track}"), "front-rim-wear").Verdict);
+
+    [Fact]
+    public void Every_part_but_the_rider_has_a_condition_in_text_and_file()
+    {
+        foreach (Slot slot in Slot.All.Where(s => s != Slot.Rider))
+        {
+            List<SpecProblem> problems = [];
+            Part part = PartForms.Of(slot).ReadProperties([new("condition", "crashed")], "", problems);
+            Assert.Empty(problems);
+            Assert.Equal(PartCondition.Crashed, part.Condition.Value);
+            Build build = slot == Slot.Frame ? Build.From((Frame)part) : Build.From(new Frame()).With(part, slot);
+            Assert.Equal(PartCondition.Crashed, BuildFile.Read(BuildFile.Write(build))[slot]!.Condition.Value);
+        }
+
+        Assert.False(Rider.TryRead("82 kg; condition used", out _, out _));
+    }
+
+    [Fact]
+    public void What_one_part_is_by_itself_is_no_key_that_another_accepts()
+    {
+        Build build = With(Slot.Fork, "condition used");
+        Assert.DoesNotContain(FitKeys.Accepted(build, Slot.Fork, Verdict.Unsafe), k => k.Field == "condition");
+        Assert.Contains(FitKeys.Of(build[Slot.Fork]!, Slot.Fork), k => k is { Field: "condition", Key: "used" });
+        Assert.All(JointTable.All.Where(j => j.IsOfCondition), j => Assert.Empty(CostTable.Of(j)));
+    }
+}

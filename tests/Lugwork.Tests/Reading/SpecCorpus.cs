@@ -1,0 +1,203 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text.Json;
+using Lugwork.Reading;
+
+namespace Lugwork.Tests.Reading;
+
+/// <summary>One half of the corpus, run against the readers and counted by the conventions of its README.</summary>
+internal sealed class SpecCorpus
+{
+    private readonly string _half;
+
+    private SpecCorpus(string half) => _half = half;
+
+    public static SpecCorpus Open => new("open");
+
+    public static SpecCorpus Aside => new("aside");
+
+    /// <summary>A second open set, by another hand and written against a reader that was there: hostile lines.</summary>
+    public static SpecCorpus More => new("more");
+
+    /// <summary>A third open set, by yet another hand and written without the grammar at hand.</summary>
+    public static SpecCorpus Third => new("third");
+
+    public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
+
+    public List<string> Wrong { get; } = [];
+
+    public List<string> Missed { get; } = [];
+
+    public int Readable { get; private set; }
+
+    public int Read { get; private set; }
+
+    public int Accepted { get; private set; }
+
+    public int Right { get; private set; }
+
+    public int Expected { get; private set; }
+
+    public int Found { get; private set; }
+
+    public string Note => string.Create(CultureInfo.InvariantCulture,
+        $"{_half}: {Read} of {Readable} readable lines read ({100m * Read / Math.Max(1, Readable):0.0} %), {Right} of {Accepted} accepted values right (precision {100m * Right / Math.Max(1, Accepted):0.0} %), {Found} of {Expected} expected values found (recall {100m * Found / Math.Max(1, Expected):0.0} %)");
+
+    /// <summary>Every file that the list of hashes names is as it was committed.</summary>
+    public static List<string> Changed()
+    {
+        List<string> changed = [];
+        foreach (string line in File.ReadAllLines(Path.Combine(Folder, "corpus.sha256")).Where(l => l.Length > 66))
+        {
+            string path = Path.Combine(Folder, line[66..].Trim());
+            string hash = Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path)));
+            if (!line.StartsWith(hash, StringComparison.Ordinal))
+            {
+                changed.Add(path);
+            }
+        }
+
+        return changed;
+    }
+
+    public SpecCorpus RunLines()
+    {
+        using JsonDocument lines = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, $"lines-{_half}.json")));
+        foreach (JsonElement line in lines.RootElement.EnumerateArray())
+        {
+            string id = line.GetProperty("id").GetString()!;
+            string text = line.GetProperty("text").GetString()!;
+            string? hint = line.GetProperty("hint").GetString();
+            bool readable = line.GetProperty("outcome").GetString() == "read";
+            SpecLine read = SpecLine.Read(hint is null ? null : Slot.All.Single(s => s.Name == hint), text);
+            Labels labels = Labels.Of(line);
+            bool all = Count(id, text, read.Values, labels);
+            Readable += readable ? 1 : 0;
+            Read += readable && all ? 1 : 0;
+            if (readable && !all)
+            {
+                Missed.Add($"{id}: {string.Join(", ", labels.Left(read.Values))}");
+            }
+        }
+
+        return this;
+    }
+
+    public SpecCorpus RunSheets()
+    {
+        foreach (string path in Directory.GetFiles(Path.Combine(Folder, $"sheets-{_half}"), "*.json").Order(StringComparer.Ordinal))
+        {
+            string text = File.ReadAllText(Path.ChangeExtension(path, ".txt"));
+            using JsonDocument labelled = JsonDocument.Parse(File.ReadAllText(path));
+            string name = Path.GetFileNameWithoutExtension(path);
+            SpecSheet sheet = labelled.RootElement.GetProperty("kind").GetString() switch
+            {
+                "frame" => SpecSheet.ReadFrame(text),
+                "fork" => SpecSheet.ReadFork(text),
+                "wheel" => SpecSheet.ReadWheel(text),
+                _ => SpecSheet.ReadComplete(text),
+            };
+            Labels labels = Labels.Of(labelled.RootElement);
+            bool all = Count(name, text, sheet.Values, labels);
+            Readable++;
+            Read += all ? 1 : 0;
+            if (!all)
+            {
+                Missed.Add($"{name}: {string.Join(", ", labels.Left(sheet.Values))}");
+            }
+
+            foreach (JsonElement conflict in labelled.RootElement.GetProperty("conflicts").EnumerateArray())
+            {
+                string field = conflict.GetProperty("field").GetString()!;
+                string[] keys = [.. conflict.GetProperty("values").EnumerateArray().Select(v => v.GetProperty("key").GetString()!).Order(StringComparer.Ordinal)];
+                if (!sheet.Conflicts.Any(c => $"{c.Slot.Key}.{c.Field}" == field && c.Values.Select(v => v.Key).Order(StringComparer.Ordinal).SequenceEqual(keys)))
+                {
+                    Missed.Add($"{name}: conflict of {field}");
+                }
+            }
+
+            foreach (JsonElement left in labelled.RootElement.GetProperty("leftovers").EnumerateArray())
+            {
+                if (!sheet.Leftovers.Any(l => l.Contains(left.GetString()!, StringComparison.Ordinal)))
+                {
+                    Missed.Add($"{name}: left over '{left.GetString()}'");
+                }
+            }
+        }
+
+        return this;
+    }
+
+    private bool Count(string id, string text, IReadOnlyList<SpecValue> values, Labels labels)
+    {
+        HashSet<string> keys = [.. values.Select(v => $"{v.Slot.Key}.{v.Field}={v.Key}")];
+        foreach (SpecValue value in values)
+        {
+            Accepted++;
+            string said = $"{value.Slot.Key}.{value.Field}={value.Key}";
+            if (labels.Allows(value))
+            {
+                Right++;
+            }
+            else
+            {
+                Wrong.Add($"{id}: {said} from '{value.Words}'");
+            }
+
+            if (labels.WordsOf(value) is { } words && !Overlaps(text, words, value.Span))
+            {
+                Wrong.Add($"{id}: {said} is not from '{words}' but '{value.Words}'");
+            }
+        }
+
+        int left = labels.Left(values).Count;
+        Expected += labels.Count;
+        Found += labels.Count - left;
+        return left == 0;
+    }
+
+    private static bool Overlaps(string text, string words, SpecSpan span)
+    {
+        for (int at = text.IndexOf(words, StringComparison.Ordinal); at >= 0; at = text.IndexOf(words, at + 1, StringComparison.Ordinal))
+        {
+            if (span.Start < at + words.Length && at < span.End)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static string Root()
+    {
+        string at = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(at, "Lugwork.slnx")))
+        {
+            at = Path.GetDirectoryName(at) ?? throw new DirectoryNotFoundException("Lugwork.slnx is in no folder above the tests");
+        }
+
+        return at;
+    }
+
+    /// <summary>What a line or sheet says by its labels.</summary>
+    private sealed record Labels(Dictionary<string, (string Key, string Words)> Values, HashSet<string> May)
+    {
+        public int Count => Values.Count;
+
+        public static Labels Of(JsonElement labelled) => new(
+            labelled.GetProperty("values").EnumerateArray().ToDictionary(v => v.GetProperty("field").GetString()!, v => (v.GetProperty("key").GetString()!, v.GetProperty("words").GetString()!)),
+            labelled.TryGetProperty("may", out JsonElement may) ? [.. may.EnumerateArray().Select(v => $"{v.GetProperty("field").GetString()}={v.GetProperty("key").GetString()}")] : []);
+
+        public bool Allows(SpecValue value) =>
+            (Values.TryGetValue($"{value.Slot.Key}.{value.Field}", out (string Key, string Words) label) && label.Key == value.Key) || May.Contains($"{value.Slot.Key}.{value.Field}={value.Key}");
+
+        public string? WordsOf(SpecValue value) => Values.TryGetValue($"{value.Slot.Key}.{value.Field}", out (string Key, string Words) label) ? label.Words : null;
+
+        public List<string> Left(IEnumerable<SpecValue> values)
+        {
+            HashSet<string> keys = [.. values.Select(v => $"{v.Slot.Key}.{v.Field}={v.Key}")];
+            return [.. Values.Select(v => $"{v.Key}={v.Value.Key}").Where(v => !keys.Contains(v))];
+        }
+    }
+}
