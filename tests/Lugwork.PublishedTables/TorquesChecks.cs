@@ -77,13 +77,13 @@ public sealed class TorquesChecks
     }
 
     [Theory]
-    [InlineData("rotor-bolts", TorqueAgreement.Apart, Rotor)]
+    [InlineData("rotor-bolts", TorqueAgreement.Overlap, Rotor)]
     [InlineData("caliper-bolts", TorqueAgreement.Apart, Disc)]
     [InlineData("front-derailleur-band", TorqueAgreement.Apart, Makers)]
     [InlineData("ring-bolts-steel", TorqueAgreement.Apart, Cargo)]
-    [InlineData("rear-derailleur", TorqueAgreement.Apart, Tools)]
-    [InlineData("seat-collar-carbon", TorqueAgreement.Apart, Carbon)]
-    [InlineData("rotor-lockring", TorqueAgreement.Overlap, Makers)]
+    [InlineData("rear-derailleur", TorqueAgreement.Overlap, Tools)]
+    [InlineData("seat-collar-carbon", TorqueAgreement.NonePrinted, Carbon)]
+    [InlineData("rotor-lockring", TorqueAgreement.Same, Makers)]
     [InlineData("cassette-lockring", TorqueAgreement.Overlap, Owners)]
     [InlineData("crank-pinch-bolts", TorqueAgreement.Overlap, Pinch)]
     [InlineData("front-derailleur-cable", TorqueAgreement.OneSource, Cargo)]

@@ -1241,6 +1241,15 @@ public static class Sources
     /// <summary>16 CFR 1512.5 Requirements for braking system.</summary>
     public static Source LeverRegulation { get; } = new("LEVER-REGULATION", SourceKind.Standard, Confidence.High, "16 CFR 1512.5 Requirements for braking system", "US Code of Federal Regulations", "undated", "law.cornell.edu/cfr/text/16/1512.5");
 
+    /// <summary>16 CFR 1512.16 Requirements for reflectors.</summary>
+    public static Source ReflectorRegulation { get; } = new("REFLECTOR-REGULATION", SourceKind.Standard, Confidence.Medium, "16 CFR 1512.16 Requirements for reflectors, as quoted in a forum", "US Code of Federal Regulations", "undated", "qastack.com.de/bicycles/44215");
+
+    /// <summary>Rules for riding on the road in Germany, by an owner's manual (in German).</summary>
+    public static Source GermanRoadRules { get; } = new("GERMAN-ROAD-RULES", SourceKind.MakerDocument, Confidence.Medium, "Rechtliche Anforderungen f\u00FCr den Stra\u00DFeneinsatz, owner's manual, p. 12 (in German)", "BMW", "undated", "easymanua.ls/bmw/cruise-bike/manual?p=12");
+
+    /// <summary>How to remove a cartridge bearing bottom bracket.</summary>
+    public static Source CartridgeTools { get; } = new("CARTRIDGE-TOOLS", SourceKind.Community, Confidence.Low, "How to Remove a Cartridge Bearing Bottom Bracket", "bikerepairvideos.com", "undated", "bikerepairvideos.com/remove-cartridge-bearing-bottom-bracket/");
+
     /// <summary>EN 14766:2005, clause 4.10 (wheel retention and quick release).</summary>
     public static Source RetentionClauses { get; } = new("RETENTION-CLAUSES", SourceKind.Standard, Confidence.Medium, "EN 14766:2005, clause 4.10 (wheel retention and quick release)", "CEN", "2005", "");
 
@@ -1338,6 +1347,6 @@ public static class Sources
 
         CargoBoltList, OwnersTorques2017, FrameMakersTorques, ShopTorqueTable, GuideTorques2002, DiscMakersSheet, RotorMakersSheet, HydraulicCaliperGuide,
         CarbonRoadTorques, BoltTorqueGuide, TopCapThread, HexAxlePage, PinchBoltNote, PrintedTorque, JointStrength,
-        AssemblyClauses, LeverReachTest, LeverRegulation, RetentionClauses, CableEndClause, SteeringLockClause,
+        AssemblyClauses, LeverReachTest, LeverRegulation, ReflectorRegulation, GermanRoadRules, CartridgeTools, RetentionClauses, CableEndClause, SteeringLockClause,
     ];
 }

@@ -33,5 +33,5 @@ internal static class BrakeFigures
     }
 
     public static WorkFigure? Thickness(Build build, WheelEnd end) => build.As<Rotor>(end.Rotor) is not { } rotor ? null
-        : SeatFigures.Stated("rotor-thickness", "thickness of the rotor, against the least that is stamped on it", "the thickness of the rotor, by caliper where the pads run", rotor.Thickness);
+        : SeatFigures.Stated("rotor-thickness", "thickness of the rotor, against the least that is stamped on it", "the thickness of the rotor, by caliper where the pads run", rotor.Thickness).Into(end.Rotor, "thickness");
 }

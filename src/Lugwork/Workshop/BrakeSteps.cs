@@ -17,7 +17,7 @@ internal static class BrakeSteps
         new()
         {
             Id = $"mount-{end.Name}-caliper", Title = $"Mount the {end.Name} caliper", Stage = WorkStage.Brakes, Needed = b => b.Has(end.Caliper), Uses = [end.Holder, end.Caliper, end.Rotor],
-            Joints = [$"{end.Name}-caliper-on-mount", $"{end.Name}-rotor-thickness-in-caliper", $"{end.Name}-adapter-with-rotor", end.IsFront ? "disc-on-open-ends" : "flat-mount-bolt-in-stay"],
+            Joints = [$"{end.Name}-caliper-on-mount", $"{end.Name}-rotor-thickness-in-caliper", $"{end.Name}-adapter-with-rotor", $"{end.Name}-adapters-stacked", end.IsFront ? "disc-on-open-ends" : "flat-mount-bolt-in-stay"],
             After = [new("check-brake-mounts", "a caliper on an uneven face drags"), new($"fit-{end.Name}-wheel", "the caliper is set over the rotor as the wheel stands"), new($"fit-{end.Name}-rotor", "the rotor decides the adapter"), end.IsFront ? new("fit-fork", "the caliper hangs on the fork that is in") : Tensioned],
             Does = b => ["Bolt the adapter on where one is needed.", "Bolt the caliper on, loose.", "Wipe the rotor with alcohol.", "Set it over the rotor with an even gap on both sides, and tighten its bolts to the maker's torque; thread lock where the maker asks for it."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Alcohol, Kit.Threadlock],
@@ -46,14 +46,14 @@ internal static class BrakeSteps
                 b.As<Wheel>(end.Wheel)!.HubBrake.Is(BrakeType.Coaster) ? "Turn the crank back by hand: the wheel stops, and runs free when pedalled on." : "See that the wheel turns freely, and that the arm cannot turn either way.",
             ],
             Tools = _ => [new("arm-spanner", "screwdriver or spanner for the clip of the arm")],
-            Figures = _ => [WorkFigure.Lacks("arm-torque", "torque of the clip of the arm", "the hub maker's figure")],
+            Figures = _ => [WorkFigure.LacksTorque("arm-torque", "torque of the clip of the arm", "the hub maker's figure")],
             Checks = _ => ["The arm does not move under a firm pull by hand.", "The brake stops the wheel."],
             Cautions = _ => [Lugwork.Cautions.BrakeWork, Lugwork.Cautions.ReactionArm], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour, Shop = _ => IfInDoubt,
         },
         new()
         {
             Id = $"connect-{end.Name}-brake", Title = $"Join the {end.Name} lever to its brake", Stage = WorkStage.Brakes, Needed = b => b.Has(end.Lever), Uses = [end.Lever, end.Caliper, end.RimBrake],
-            Joints = [$"{end.Name}-lever-fluid-with-caliper", $"{end.Name}-lever-with-disc-brake", $"{end.Name}-lever-with-rim-brake", $"{end.Name}-lever-with-hub-brake"],
+            Joints = [$"{end.Name}-lever-fluid-with-caliper", $"{end.Name}-lever-with-disc-brake", $"{end.Name}-lever-with-rim-brake", $"{end.Name}-lever-with-hub-brake", .. end.IsFront ? ImmutableArray<string>.Empty : ["rear-hose-side"]],
             After = [new("fit-controls", "the line is measured to the lever in its place"), new("route-lines", "the line lies in the frame"), new($"mount-{end.Name}-caliper", "the line ends at the caliper"), new($"mount-{end.Name}-rim-brake", "the cable ends at the brake"), new($"hold-{end.Name}-hub-brake", "the cable pulls against the arm that is held"), new($"fit-{end.Name}-wheel", "a brake in the hub is reached with the wheel in")],
             Does = b => b.IsFluid(end.Lever) switch
             {

@@ -10,7 +10,7 @@ public static partial class TorqueTable
     {
         public static TorqueFigure RotorLockring { get; } = new("rotor-lockring", "lockring of a splined rotor", new(40.2m, 40.2m, FrameMakersTorques), new(40.2m, 40.2m, ShopTorqueTable), new(40, 40, BoltTorqueGuide), new(40, 50, Memory));
 
-        public static TorqueFigure RotorBolts { get; } = new("rotor-bolts", "six rotor bolts, T25", new(5, 6.2m, FrameMakersTorques), new(5, 6.2m, ShopTorqueTable), new(4, 6, BoltTorqueGuide), new(2, 4, RotorMakersSheet, "with a plate that locks them")) { Note = "The rotor maker decides." };
+        public static TorqueFigure RotorBolts { get; } = new("rotor-bolts", "six rotor bolts, T25", new(5, 6.2m, FrameMakersTorques), new(5, 6.2m, ShopTorqueTable), new(4, 6, BoltTorqueGuide), new(2, 4, RotorMakersSheet, "with a plate that locks them", true)) { Note = "The rotor maker decides." };
 
         public static TorqueFigure CaliperBolts { get; } = new("caliper-bolts", "disc caliper or adapter on frame or fork, M6", new(6, 8, DiscMakersSheet), new(6, 8, BoltTorqueGuide), new(7.9m, 9, HydraulicCaliperGuide, "bolts of the bracket, a second maker"), new(11.3m, 12.4m, FrameMakersTorques), new(11.3m, 12.4m, ShopTorqueTable)) { Note = "Trust the caliper maker over a frame maker's general list." };
 
@@ -40,11 +40,11 @@ public static partial class TorqueTable
 
         public static TorqueFigure AxleNut { get; } = new("axle-nut", "axle nut of a geared hub", new TorqueRange(30, 45, OwnersTorques2017));
 
-        public static TorqueFigure FrontThruAxle { get; } = new("thru-axle-front", "front thru-axle", new(9, 15, Memory, "10 to 15 usual"), new(12, 15, BoltTorqueGuide), new(9, 9, HexAxlePage, "printed on one fork's hex axle")) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "Read the figure on the axle." };
+        public static TorqueFigure FrontThruAxle { get; } = new("thru-axle-front", "front thru-axle", new(9, 15, Memory, "10 to 15 usual"), new(12, 15, BoltTorqueGuide), new(9, 9, HexAxlePage, "printed on one fork's hex axle", true)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "Read the figure on the axle." };
 
         public static TorqueFigure RearThruAxle { get; } = new("thru-axle-rear", "rear thru-axle", new(9, 15, Memory, "10 to 15 usual"), new(12, 18, BoltTorqueGuide)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "Read the figure on the axle." };
 
-        public static TorqueFigure BottleCage { get; } = new("bottle-cage", "bottle cage, M5", new(2, 4, Memory), new(2, 2, CarbonRoadTorques, "carbon frames"));
+        public static TorqueFigure BottleCage { get; } = new("bottle-cage", "bottle cage, M5", new(2, 4, Memory), new(2, 2, CarbonRoadTorques, "carbon frames", true));
 
         public static ImmutableArray<TorqueFigure> All { get; } =
         [

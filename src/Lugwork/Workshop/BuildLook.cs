@@ -55,10 +55,19 @@ internal static class BuildLook
     public static bool MayHaveCarbon(this Build build) =>
         build.IsCarbonFrame() != false || (build.Has(Slot.Fork) && build.IsCarbonSteerer() != false) || (build.Has(Slot.Seatpost) && build.IsCarbonPost() != false);
 
-    public static bool IsThreaded(this Build build) =>
-        build.As<Fork>(Slot.Fork)?.SteererKind.Is(SteererKind.Threaded) == true || build.As<Headset>(Slot.Headset)?.Kind.Is(SteererKind.Threaded) == true || build.HasQuill();
+    /// <summary>The steerer is threaded, threadless, or null where neither fork, headset nor stem says it. The fork is asked first.</summary>
+    public static bool? IsThreaded(this Build build) =>
+        Common(build.As<Fork>(Slot.Fork)?.SteererKind ?? default, k => k == SteererKind.Threaded)
+        ?? Common(build.As<Headset>(Slot.Headset)?.Kind ?? default, k => k == SteererKind.Threaded)
+        ?? Common(build.As<Stem>(Slot.Stem)?.Foot ?? default, f => f.IsQuill);
 
-    public static bool HasQuill(this Build build) => build.As<Stem>(Slot.Stem)?.Foot is { State: KnownState.Value } foot && foot.Value.IsQuill;
+    /// <summary>The stem is a quill, a clamp, or null where it is not known which; false where there is none.</summary>
+    public static bool? HasQuill(this Build build) => build.As<Stem>(Slot.Stem) is { } stem ? Common(stem.Foot, f => f.IsQuill) : false;
+
+    /// <summary>What all that a value can be have in common; null where they differ, or nothing is known.</summary>
+    private static bool? Common<T>(Known<T> known, Func<T, bool> has)
+        where T : class, IInterfaceValue<T> =>
+        known.Values is not { IsEmpty: false } values ? null : values.All(has) ? true : values.Any(has) ? null : false;
 
     /// <summary>A cup of this headset is pressed, or may be.</summary>
     public static bool HasPressedCup(this Build build) => build.As<Headset>(Slot.Headset) is { } headset && (IsPressed(headset.UpperCup) || IsPressed(headset.LowerCup));
@@ -98,14 +107,21 @@ internal static class BuildLook
     /// <summary>Nothing takes the chain up but the wheel in its slots, an eccentric shell or a tensioner.</summary>
     public static bool HasFixedChain(this Build build) => build.Has(Slot.Chain) && !build.Has(Slot.RearDerailleur);
 
-    /// <summary>The derailleur is known to go round the axle, without a hanger.</summary>
-    public static bool IsHangerless(this Build build) => build.As<RearDerailleur>(Slot.RearDerailleur)?.Mount.Is(DerailleurMount.Hangerless) == true;
+    /// <summary>The derailleur goes round the axle, hangs on a hanger, or null where it is not known which.</summary>
+    public static bool? IsHangerless(this Build build) => Common(build.As<RearDerailleur>(Slot.RearDerailleur)?.Mount ?? default, m => m == DerailleurMount.Hangerless);
 
     /// <summary>The gears are in the rear hub.</summary>
     public static bool HasHubGear(this Build build) => build.As<Wheel>(Slot.RearWheel)?.Body.Values is { IsEmpty: false } bodies && bodies.All(HubDrive.GearHub.Bodies.Contains);
 
-    /// <summary>The rear wheel moves on a shock.</summary>
-    public static bool HasRearTravel(this Build build) => build.Has(Slot.Shock) || !build.Frame.Shock.Values.IsEmpty;
+    /// <summary>The rear wheel moves on a shock, stands still, or null where it is not known. By the shock; else by the kind of bicycle, where frames of that kind are sold with or without one alone. Common practice, no source.</summary>
+    public static bool? HasRearTravel(this Build build) =>
+        build.Has(Slot.Shock) || !build.Frame.Shock.Values.IsEmpty ? true
+        : build.Frame.Shock.State == KnownState.None ? false
+        : Common(build.Frame.Kind, k => k == BicycleKind.FullSuspension) == true ? true
+        : Common(build.Frame.Kind, IsRigidBehind) == true ? false : null;
+
+    private static bool IsRigidBehind(BicycleKind kind) =>
+        kind == BicycleKind.Touring || kind == BicycleKind.Road || kind == BicycleKind.Gravel || kind == BicycleKind.Hardtail || kind == BicycleKind.Track || kind == BicycleKind.SingleSpeed || kind == BicycleKind.Bmx;
 
     /// <summary>What holds the wheel: an axle or nuts that are in the build, else the one fastening of a known hub; null where it is not known.</summary>
     public static HubAttachment? HeldBy(this Build build, WheelEnd end) =>

@@ -16,7 +16,7 @@ internal static class CrankSteps
             Does = _ => ["Grease the bolts.", "Fit the ring with its marks where its maker says.", "Tighten crosswise, or its lockring, to the maker's torque."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
             Torques = b => b.IsRingBolted() == true ? [TorqueTable.DriveTorques.RingBoltsAluminium, TorqueTable.DriveTorques.RingBoltsSteel] : [],
-            Figures = r => [r.Build.IsRingBolted() == true ? null : WorkFigure.Lacks("ring-torque", "torque of the chainring", r.Build.IsRingBolted() is null ? "how the ring is held: by bolts on a spider, or directly on the arm" : "the crank maker's figure for a ring directly on the arm")],
+            Figures = r => [r.Build.IsRingBolted() == true ? null : WorkFigure.LacksTorque("ring-torque", "torque of the chainring", r.Build.IsRingBolted() is null ? "how the ring is held: by bolts on a spider, or directly on the arm" : "the crank maker's figure for a ring directly on the arm")],
             Checks = _ => ["The ring runs true."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
@@ -29,7 +29,7 @@ internal static class CrankSteps
         new()
         {
             Id = "fit-crankset", Title = "Fit the crank", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Crankset), Uses = [Slot.Frame, Slot.BottomBracket, Slot.Crankset],
-            Joints = ["spindle-in-bottom-bracket", "splined-crank-with-spindle-width", "crank-across-shell", "ring-against-chainstay", "chainline", "chainline-of-hangerless"],
+            Joints = ["spindle-in-bottom-bracket", "splined-crank-with-spindle-width", "crank-across-shell", "ring-against-chainstay", "chainline", "chainline-of-hangerless", "chain-angle", "single-chainline", "crank-for-shell"],
             After = [new("fit-bottom-bracket", "the spindle runs in its bearings"), new("fit-chainring", "the ring is bolted on the arm on the bench"), new("fit-chain-guide", "the guide sits behind the crank"), new("inspect-parts", "a cracked arm is not fitted")],
             Does = b => b.Takes(SpindleSeat.Mm24)
                 ? ["Grease the seats of the spindle.", "Push the crank through and the left arm on.", "Take the play up with the preload cap by hand.", "Tighten both pinch bolts in turn to the maker's torque."]
@@ -42,7 +42,7 @@ internal static class CrankSteps
                 : b.Takes(SpindleSeat.OnePiece) ? new("cone-spanner", "spanner for cone and locknut of the crank")
                 : b.KnowsSpindle() ? new("crank-tool", $"crank tool for {b.As<Crankset>(Slot.Crankset)!.Spindle.InTradeWords()} spindles") : null],
             Supplies = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso, SpindleSeat.Cottered) || !b.KnowsSpindle() ? null : Kit.Grease], Torques = ShellFigures.CrankTorque,
-            Figures = r => [ShellFigures.Spacers(r), DriveFigures.Chainline(r), r.Build.KnowsSpindle() ? null : WorkFigure.Lacks("crank-torque", "torque of the crank", "the spindle of the crank")],
+            Figures = r => [ShellFigures.Spacers(r), DriveFigures.Chainline(r), r.Build.KnowsSpindle() ? null : WorkFigure.LacksTorque("crank-torque", "torque of the crank", "the spindle of the crank")],
             Checks = _ => ["No side play, and the crank turns freely.", "Arm and ring clear the chainstay."],
             Cautions = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? Lugwork.Cautions.Tapers : null], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },

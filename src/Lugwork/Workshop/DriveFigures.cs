@@ -27,12 +27,17 @@ internal static class DriveFigures
 
         if (build.As<RearDerailleur>(Slot.RearDerailleur) is not { } derailleur)
         {
-            return [WorkFigure.Lacks("chain-pitches", Name, "the chain laid round ring and sprocket with the wheel in its slots: there is no derailleur to take it up")];
+            return [WorkFigure.Lacks("chain-pitches", Name, "the chain laid round ring and sprocket with the wheel in its slots: there is no derailleur to take it up").Into(Slot.Chain, "pitches", isCut: true) with { Unit = "pitches" }];
         }
 
-        if (build.HasRearTravel())
+        if (build.HasRearTravel() is not { } moves)
         {
-            return [WorkFigure.Lacks("chain-pitches", Name, "the longest distance from bottom bracket to rear axle in the travel, measured with the shock empty or without its spring: the stated chainstay is that of a rear that stands still")];
+            return [WorkFigure.Lacks("chain-pitches", Name, "whether the rear wheel moves on a shock: the chain is sized where it is longest").Into(Slot.Chain, "pitches", isCut: true) with { Unit = "pitches" }];
+        }
+
+        if (moves)
+        {
+            return [WorkFigure.Lacks("chain-pitches", Name, "the longest distance from bottom bracket to rear axle in the travel, measured with the shock empty or without its spring: the stated chainstay is that of a rear that stands still").Into(Slot.Chain, "pitches", isCut: true) with { Unit = "pitches" }];
         }
 
         FigureInputs given = new();
@@ -40,7 +45,7 @@ internal static class DriveFigures
         int ring = given.Teeth("the teeth of the largest ring", LargestRing(build));
         int sprocket = given.Teeth("the teeth of the largest sprocket", build.As<Cassette>(Slot.Cassette)?.LargestSprocket ?? default);
         int added = Allowance(derailleur, given);
-        WorkFigure least = given.Figure("chain-pitches", Name, "pitches", () => ChainRule.BigBig(chainstay, ring, sprocket, added).EvenPitches, [.. ChainRule.Sources]);
+        WorkFigure least = given.Figure("chain-pitches", Name, "pitches", () => ChainRule.BigBig(chainstay, ring, sprocket, added).EvenPitches, [.. ChainRule.Sources]).Into(Slot.Chain, "pitches", isCut: true);
         Known<ToothCount> smallest = build.As<Crankset>(Slot.Crankset)?.SmallestRing ?? default;
         int inner = smallest.State == KnownState.None ? ring : given.Teeth("the teeth of the smallest ring", smallest);
         int small = given.Teeth("the teeth of the smallest sprocket", build.As<Cassette>(Slot.Cassette)?.SmallestSprocket ?? default);

@@ -10,7 +10,7 @@ public static partial class TorqueTable
     {
         private static readonly TorqueRange Generic = new(34.5m, 44.2m, CargoBoltList, "crank bolts in general");
 
-        private static readonly TorqueRange LargeBolt = new(39.5m, 49.2m, ShopTorqueTable, "large single bolt");
+        private static readonly TorqueRange LargeBolt = new(39.5m, 49.2m, ShopTorqueTable, "large single bolt", true);
 
         public static TorqueFigure CrankSquare { get; } = new("crank-square-taper", "crank bolt, square taper", new(35, 50, OwnersTorques2017), Generic, LargeBolt) { Treatment = ThreadTreatment.AsMakerSays, Note = "The taper itself is kept free of grease by the page of 2017; makers differ." };
 
@@ -48,7 +48,7 @@ public static partial class TorqueTable
 
         public static TorqueFigure CassetteLockring { get; } = new("cassette-lockring", "lockring of the cassette", new(30, 50, FrameMakersTorques), new(29, 49, OwnersTorques2017), new(40, 40, OwnersTorques2017, "a second maker"));
 
-        public static TorqueFigure RearDerailleur { get; } = new("rear-derailleur", "rear derailleur on its hanger", new(8, 10, OwnersTorques2017), new(7.9m, 9.6m, FrameMakersTorques), new(10, 12, PrintedTorque, "one 12-speed family"));
+        public static TorqueFigure RearDerailleur { get; } = new("rear-derailleur", "rear derailleur on its hanger", new(8, 10, OwnersTorques2017), new(7.9m, 9.6m, FrameMakersTorques), new(10, 12, PrintedTorque, "one 12-speed family", true));
 
         public static TorqueFigure RearCable { get; } = new("rear-derailleur-cable", "cable clamp of the rear derailleur", new TorqueRange(4, 7, OwnersTorques2017));
 

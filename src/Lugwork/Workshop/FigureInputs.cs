@@ -44,7 +44,7 @@ internal sealed class FigureInputs
     {
         if (_lacking.Count > 0)
         {
-            return WorkFigure.Lacks(id, name, [.. _lacking]);
+            return WorkFigure.Lacks(id, name, [.. _lacking]) with { Unit = unit };
         }
 
         try
@@ -53,7 +53,7 @@ internal sealed class FigureInputs
         }
         catch (ArgumentOutOfRangeException)
         {
-            return WorkFigure.Lacks(id, name, "figures that go together: those stated do not");
+            return WorkFigure.Lacks(id, name, "figures that go together: those stated do not") with { Unit = unit };
         }
     }
 }

@@ -17,8 +17,8 @@ internal static class FinalInspection
     public static ImmutableArray<FinalRule> All { get; } =
     [
         new("post-mark", "The insertion mark of the seatpost is hidden; the post is in by its mark and the frame maker's figure, whichever is deeper.", b => b.Has(Slot.Seatpost), r => SeatFigures.OfPost(r.Build), SeatRegulation, FrameManual),
-        new("quill-mark", "The insertion mark of the quill is hidden.", b => b.HasQuill(), r => SteeringFigures.OfStem(r.Build), StemSizes),
-        new("stem-gap", "The top of the steerer ends at most 5 mm below the top of the stem, and the clamped part has no thread.", b => b.Has(Slot.Stem) && !b.HasQuill(), r => [Of(r, "steerer-reaches-stem"), Of(r, "gap-under-cap"), .. SteeringFigures.OfSteerer(r.Build)], SteererRequirement),
+        new("quill-mark", "The insertion mark of the quill is hidden.", b => b.HasQuill() != false, r => SteeringFigures.OfStem(r.Build), StemSizes),
+        new("stem-gap", "The top of the steerer ends at most 5 mm below the top of the stem, and the clamped part has no thread.", b => b.Has(Slot.Stem) && b.HasQuill() != true, r => [Of(r, "steerer-reaches-stem"), Of(r, "gap-under-cap"), .. SteeringFigures.OfSteerer(r.Build)], SteererRequirement),
         new("steering-play", "The steering turns freely by at least 60 degrees to each side and has no play.", b => b.Has(Slot.Fork), Nothing, SteeringLockClause),
         new("two-brakes", "Two brakes that do not depend on each other, one on each wheel; each holds by itself.", Always, Nothing, AssemblyClauses),
         new("lever-reach", "From bar to lever at most 90 mm over the 40 mm where the fingers lie, 100 mm at one point of a drop-bar lever, 75 mm for small riders; the US rule says 89 mm to the middle of the lever.", b => b.HasAny(Slot.FrontLever, Slot.RearLever), Nothing, LeverReachTest, LeverRegulation),
@@ -35,11 +35,19 @@ internal static class FinalInspection
         new("bar-ends", "Both ends of the bar are plugged; no grip turns.", b => b.Has(Slot.Handlebar), Nothing, CommonPractice),
         new("threads-shown", "No thread stands out of its nut by more than its diameter where a rider can touch it.", Always, Nothing, AssemblyClauses),
         new("saddle-fixed", "The saddle does not move under hand force, forward, sideways or up.", b => b.Has(Slot.Saddle), Nothing, CommonPractice),
-        new("saddle-height", "The saddle stands at the rider's height; the rider can stand over the frame.", b => b.Has(Slot.Saddle), r => [SeatFigures.Stated("saddle-height", "saddle height", "the rider's saddle height", r.Build.As<Rider>(Slot.Rider)?.SaddleHeight ?? default), Of(r, "standover")], CommonPractice),
+        new("saddle-height", "The saddle stands at the rider's height; the rider can stand over the frame.", b => b.Has(Slot.Saddle), r => [SeatFigures.SaddleHeight(r.Build), Of(r, "standover")], CommonPractice),
         new("pedals-tight", "Both pedals are tight; left and right are not exchanged.", b => b.Has(Slot.Pedals), Nothing, ThreadConcepts),
         new("gears", "The chain falls off neither side in any gear; nothing touches the spokes.", b => b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur), Nothing, CommonPractice),
         new("load", "Rider, luggage and riding are within every maker's limit.", Always, r => [.. r.Fits.Where(f => f.Joint!.Id.StartsWith("rider-on-", StringComparison.Ordinal)).Select(f => Of(r, f.Joint!.Id))], CommonPractice),
-        new("lights-and-bell", "Reflectors, lights and bell are as the local rules ask for; they differ by country.", Always, Nothing, CommonPractice),
+        new("reflectors", "Reflectors as the local rules ask; by the US rule one white or colourless in front, one red behind, two on each pedal, and one at each side or reflecting tyres or rims.", Always, Nothing, ReflectorRegulation),
+        new("lights-and-bell", "Lights and bell are as the local rules ask for; they differ by country.", Always, Nothing, CommonPractice),
+        new("bell-in-germany", "Where the bicycle is ridden in Germany: a bell that is clearly heard, lights that are approved, and two yellow reflectors in each wheel or white rings.", Always, Nothing, GermanRoadRules),
+        new("weight-share", "With the rider seated fully rearward, the front wheel carries at least a quarter of bicycle and rider.", b => b.Has(Slot.Fork) && b.Has(Slot.Saddle), Nothing, AssemblyClauses),
+        new("above-saddle", "Nothing of the saddle or its frame stands more than 125 mm above the saddle, at the line of the post; the US rule says so.", b => b.Has(Slot.Saddle), Nothing, SeatRegulation),
+        new("retention", "With its quick release open, the front wheel is still held by lips or nuts, and does not drop out by itself.", b => MayHaveSkewer(b, WheelEnd.Front), Nothing, RetentionClauses),
+        new("brake-sides", "Each lever works the brake that the rider expects and the country asks for.", b => b.HasAny(Slot.FrontLever, Slot.RearLever), r => [Of(r, "front-brake-hand"), Of(r, "brake-hands-together"), Of(r, "levers-one-each-side")], BrakeHands, BrakeHandsByCountry),
+        new("sharp-edges", "No edge, burr, wire or bolt end is sharp where hands, legs or clothes come.", Always, Nothing, CommonPractice),
+        new("hub-brake-arm", "The arm of each hub brake is held, and does not move under a firm pull.", b => b.HasHubBrake(WheelEnd.Front) || b.HasHubBrake(WheelEnd.Rear), r => [Of(r, "hub-brake-arm-on-frame")], DrumArmClip),
         new("carbon", "No crack, whitening or dull sound at any clamp of carbon.", b => b.MayHaveCarbon(), Nothing, CarbonPostCracks),
     ];
 

@@ -10,14 +10,14 @@ internal sealed record PlanBlock(string Title, ImmutableArray<string> Lines, boo
 /// <summary>What a plan says, block by block, so that text, Markdown and HTML say the same. Nothing is escaped here.</summary>
 internal static class PlanPage
 {
-    public static string Title(WorkPlan plan) => plan.Build.Name.Trim().Length == 0 ? "Work plan" : $"Work plan: {plan.Build.Name}";
+    public static string Title(WorkPlan plan) => OneLine(plan.Build.Name).Trim().Length == 0 ? "Work plan" : $"Work plan: {plan.Build.Name}";
 
     /// <summary>What stands before the steps.</summary>
     public static ImmutableArray<PlanBlock> Head(WorkPlan plan)
     {
         Fit[] open = [.. plan.Report.Fits.Where(f => f.Verdict != Verdict.Fits)];
         bool bad = open.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe);
-        string verdict = bad ? "Do not work this plan off: parts of it do not mate." : plan.Report.Verdict == Verdict.Fits ? "Every joint that was judged fits." : "Settle what is open before the step that needs it.";
+        string verdict = VerdictOf(plan);
         ImmutableArray<PlanBlock> all =
         [
             new("Before you begin", [WorkPlan.MakersRule, verdict, FitReport.NotYetJudged], false, bad),
@@ -27,6 +27,11 @@ internal static class PlanPage
         ];
         return [.. all.Where(b => !b.Lines.IsEmpty)];
     }
+
+    /// <summary>Whether the plan may be worked off, in one sentence.</summary>
+    public static string VerdictOf(WorkPlan plan) =>
+        plan.Report.Fits.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe) ? "Do not work this plan off: parts of it do not mate."
+        : plan.Report.Verdict == Verdict.Fits ? "Every joint that was judged fits." : "Settle what is open before the step that needs it.";
 
     /// <summary>What stands after the steps.</summary>
     public static ImmutableArray<PlanBlock> Tail(WorkPlan plan)
@@ -65,25 +70,36 @@ internal static class PlanPage
         return [.. all.Where(b => !b.Lines.IsEmpty)];
     }
 
-    /// <summary>One line of printable text: what ends a line, moves a cursor or turns the reading direction becomes a space, half a character the replacement mark.</summary>
+    /// <summary>
+    /// One line of printable text: what ends a line or moves a cursor becomes a space, half a character the replacement mark. Of the characters without width
+    /// the two joiners stay, without which names in some scripts are spelled wrong; all others, such as those that turn the reading direction or hide text, are left out.
+    /// </summary>
     public static string OneLine(string text)
     {
         StringBuilder line = new(text.Length);
-        for (int i = 0; i < text.Length; i++)
+        for (int at = 0; at < text.Length;)
         {
-            char c = text[i];
-            if (char.IsHighSurrogate(c) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+            bool whole = Rune.DecodeFromUtf16(text.AsSpan(at), out Rune rune, out int read) == System.Buffers.OperationStatus.Done;
+            at += read;
+            if (!whole || (rune.Value & 0xFFFE) == 0xFFFE)
             {
-                line.Append(c).Append(text[++i]);
+                line.Append('\uFFFD');
                 continue;
             }
 
-            bool moves = char.GetUnicodeCategory(c) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
-            line.Append(moves ? ' ' : char.IsSurrogate(c) || c >= '\uFFFE' ? '\uFFFD' : c);
+            _ = Rune.GetUnicodeCategory(rune) switch
+            {
+                UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => line.Append(' '),
+                UnicodeCategory.Format when rune.Value is not (NonJoiner or Joiner) => line,
+                _ => line.Append(rune.ToString()),
+            };
         }
 
         return line.ToString();
     }
+
+    private const int NonJoiner = 0x200C;
+    private const int Joiner = 0x200D;
 
     private static string Told(Fit fit) => $"{fit.Joint!.Name}, {Verdicts.InWords(fit.Verdict)}: {fit.Sentence}";
 

@@ -9,17 +9,25 @@ internal sealed class PlanSheet
 
     public required string Verdict { get; init; }
 
+    public required string VerdictSaid { get; init; }
+
+    public required string NotYetJudged { get; init; }
+
+    public required Dictionary<string, string> Parts { get; init; }
+
     public required string[] Missing { get; init; }
 
     public required StepSheet[] Steps { get; init; }
 
-    public required string[] Tools { get; init; }
+    public required ToolSheet[] Tools { get; init; }
 
     public required string[] Supplies { get; init; }
 
     public required string[] SmallParts { get; init; }
 
     public required string[] ForShop { get; init; }
+
+    public required string[] AtHome { get; init; }
 
     public required LinkSheet[] CriticalChain { get; init; }
 
@@ -39,11 +47,11 @@ internal sealed class StepSheet
 
     public required string[] Slots { get; init; }
 
-    public required Dictionary<string, string> Joints { get; init; }
+    public required Dictionary<string, JointSheet> Joints { get; init; }
 
     public required LinkSheet[] After { get; init; }
 
-    public required string[] Tools { get; init; }
+    public required ToolSheet[] Tools { get; init; }
 
     public required string[] Supplies { get; init; }
 
@@ -58,6 +66,8 @@ internal sealed class StepSheet
     public required string Skill { get; init; }
 
     public required string Time { get; init; }
+
+    public required string Class { get; init; }
 
     public string? Shop { get; init; }
 
@@ -85,7 +95,13 @@ internal sealed class TorqueSheet
 
     public required string Agreement { get; init; }
 
+    public required bool IsUnpublished { get; init; }
+
+    public required string Said { get; init; }
+
     public required string Thread { get; init; }
+
+    public string? ThreadSource { get; init; }
 
     public string? Note { get; init; }
 }
@@ -101,6 +117,12 @@ internal sealed class RangeSheet
 
     public string? Of { get; init; }
 
+    public required string InchPounds { get; init; }
+
+    public required bool IsOfOtherParts { get; init; }
+
+    public required bool IsUnpublished { get; init; }
+
     public required string Source { get; init; }
 }
 
@@ -111,7 +133,11 @@ internal sealed class FigureSheet
 
     public required string Name { get; init; }
 
+    public required string Said { get; init; }
+
     public double? Value { get; init; }
+
+    public double? Doubt { get; init; }
 
     public string? Unit { get; init; }
 
@@ -129,7 +155,32 @@ internal sealed class PointSheet
 
     public required string Ask { get; init; }
 
+    public required bool IsPractice { get; init; }
+
     public required FigureSheet[] Figures { get; init; }
 
     public required string[] Sources { get; init; }
+}
+
+/// <summary>The shape of a tool as JSON.</summary>
+internal sealed class ToolSheet
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public required bool IsOfTheShop { get; init; }
+
+    public string? Source { get; init; }
+}
+
+/// <summary>The shape of a joint of a step as JSON.</summary>
+internal sealed class JointSheet
+{
+    public required string Name { get; init; }
+
+    public required string Verdict { get; init; }
+
+    /// <summary>What is open; null where it fits.</summary>
+    public string? Says { get; init; }
 }

@@ -23,19 +23,22 @@ internal static class RecordQuestions
 
             told.AddRange(step.After.Where(a => entry.IsDone && !kept.IsDone(a.Step)).Select(a => $"{step.Id} is done and {a.Step} is not: {a.Because}"));
             told.AddRange(step.Open.Where(f => entry.IsDone && f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe).Select(f => $"{step.Id} is done, and {f.Joint!.Id} {Verdicts.InWords(f.Verdict)}"));
-            foreach (WorkTorque applied in entry.Torques)
+            foreach (WorkTorque applied in entry.Torques.Where(t => !step.Figures.Any(f => f.Id == t.Fastener && f.Unit == WorkFigure.NewtonMetres)))
             {
-                TorqueFigure? row = step.Torques.FirstOrDefault(t => t.Id == applied.Torque);
-                if (row is null || !row.IsWithinOne(applied.NewtonMetres))
+                TorqueFigure? row = step.Torques.FirstOrDefault(t => t.Id == applied.Fastener);
+                if (row is null || !row.IsWithinOne(applied.Applied))
                 {
                     told.Add(row is null ? $"{step.Id}: {applied} is of a fastener that the step no longer names"
                         : $"{step.Id}: {applied} is outside every figure that was read ({string.Join("; ", row.Ranges)}); the maker's figure rules");
                 }
             }
 
-            told.AddRange(entry.Measurements.Where(m => step.Figures.All(f => f.Id != m.Figure)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names"));
+            told.AddRange(entry.Measurements.Where(m => !step.Figures.Any(f => f.Id == m.Figure && f.Unit == m.Unit)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names so"));
         }
 
+        List<string> refused = [];
+        _ = MeasuredBuild.Of(kept, refused);
+        told.AddRange(refused);
         told.AddRange(kept.Lapsed.Select(e => $"{e.Step} is no step of this build any more: its entry has lapsed"));
         return told.ToImmutable();
     }

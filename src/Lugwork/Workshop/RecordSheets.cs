@@ -23,9 +23,18 @@ internal sealed class EntrySheet
 
     public bool Done { get; set; }
 
-    public Dictionary<string, decimal>? Measured { get; set; }
+    public Dictionary<string, MeasuredSheet>? Measured { get; set; }
 
     public Dictionary<string, decimal>? TorqueNewtonMetres { get; set; }
 
     public string? Note { get; set; }
+}
+
+/// <summary>The shape of a measured, counted or found figure of a record.</summary>
+[JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
+internal sealed class MeasuredSheet
+{
+    public string? Value { get; set; }
+
+    public string? Unit { get; set; }
 }

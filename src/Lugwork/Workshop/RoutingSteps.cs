@@ -20,7 +20,7 @@ internal static class RoutingSteps
                 "Leave every line long: it is cut with the bar in place, turned fully to both sides.",
             ],
             Tools = _ => [Kit.Liner, Kit.CableCutter], Supplies = _ => [new("liner-tube", "liner tube, foam sleeves against rattle"), Kit.CableEnds],
-            Figures = r => [RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build)],
+            Figures = r => [RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter)],
             Checks = _ => ["No line is pinched, kinked or rubs on a tube.", "With rear suspension the lines have slack through the whole travel."],
             Skill = WorkSkill.Practised, Time = WorkTime.Longer,
             Shop = b => b.RunsThroughHeadset() ? new(false, "lines through the headset are cut, led and bled in one go, and redone when one is too short") : null,
@@ -28,14 +28,23 @@ internal static class RoutingSteps
     ];
 }
 
-/// <summary>Lengths of hoses and housing: what a build does not say of its routing is lacking.</summary>
+/// <summary>Lengths of hoses and housing: as stated with lever or shifter, else estimated where frame and bar are known as figures, else to be measured along the path.</summary>
 internal static class RoutingFigures
 {
     private const string Path = "the way through or along this frame, measured along the path with the bar turned fully to both sides";
 
-    public static WorkFigure? Line(Build build, WheelEnd end) =>
-        !build.Has(end.Lever) ? null : WorkFigure.Lacks($"{end.Name}-brake-line", $"length of the {end.Name} brake {(build.IsFluid(end.Lever) switch { true => "hose", false => "housing", _ => "line" })}", Path);
+    public static WorkFigure? Line(Build build, WheelEnd end)
+    {
+        if (build.As<BrakeLever>(end.Lever) is not { } lever)
+        {
+            return null;
+        }
 
-    public static WorkFigure? Shift(Build build) =>
-        !build.NeedsLine(Slot.Shifter) && !build.NeedsLine(Slot.FrontShifter) ? null : WorkFigure.Lacks("shift-line", "length of the shift lines", Path);
+        string name = $"length of the {end.Name} brake {(build.IsFluid(end.Lever) switch { true => "hose", false => "housing", _ => "line" })}";
+        return SeatFigures.Stated($"{end.Name}-brake-line", name, Path, lever.HoseLength).Into(end.Lever, "hoseLength", isCut: true);
+    }
+
+    public static WorkFigure? Shift(Build build, Slot shifter) =>
+        build.As<Shifter>(shifter) is not { } held || !build.NeedsLine(shifter) ? null
+        : SeatFigures.Stated(shifter == Slot.Shifter ? "shift-line" : "front-shift-line", $"length of the line of the {shifter.Name}", Path, held.HousingLength).Into(shifter, "housingLength", isCut: true);
 }

@@ -14,10 +14,10 @@ internal static class SeatFigures
 
         return
         [
-            Stated("post-mark", "least depth by the mark of the post", "the mark of the post, from its lower end", post.Mark),
-            build.Frame.LeastInsertion.State == KnownState.None ? null : Stated("frame-least", "least depth by the frame maker", "the frame maker's least depth", build.Frame.LeastInsertion),
+            Stated("post-mark", "least depth by the mark of the post", "the mark of the post, from its lower end", post.Mark).Into(Slot.Seatpost, "mark"),
+            build.Frame.LeastInsertion.State == KnownState.None ? null : Stated("frame-least", "least depth by the frame maker", "the frame maker's least depth", build.Frame.LeastInsertion).Into(Slot.Frame, "leastInsertion"),
             post.Diameter.State == KnownState.Value ? WorkFigure.Of("two-diameters", "two diameters of the post", 2 * post.Diameter.Value.Diameter.Millimeters, "mm", Sources.SeatRegulation) : null,
-            build.Frame.MostInsertion.State == KnownState.None ? null : Stated("open-depth", "how deep the seat tube is open", "the depth to which the seat tube is open", build.Frame.MostInsertion),
+            build.Frame.MostInsertion.State == KnownState.None ? null : Stated("open-depth", "how deep the seat tube is open", "the depth to which the seat tube is open", build.Frame.MostInsertion).Into(Slot.Frame, "mostInsertion"),
             Insertion(build, post),
         ];
     }
@@ -30,7 +30,7 @@ internal static class SeatFigures
         decimal length = given.Millimetres("the length of the post", post.Length);
         return given.Figure(
             "post-insertion", "how deep the post sits at this saddle height", "mm",
-            () => new SeatpostRoom { RailHeight = Dimension.OfMillimetres(rails), OpenDepth = default, LeastInsertion = default }.InsertionOf(Dimension.OfMillimetres(length)).Millimeters, Sources.FrameManual);
+            () => new SeatpostRoom { RailHeight = Dimension.OfMillimetres(rails), OpenDepth = default, LeastInsertion = default }.InsertionOf(Dimension.OfMillimetres(length)).Millimeters, Sources.FrameManual).Into(Slot.Seatpost, "insertion");
     }
 
     public static WorkFigure?[] OfDropper(Build build)
@@ -45,7 +45,8 @@ internal static class SeatFigures
         decimal stack = given.Millimetres("the stack of the dropper", dropper.Stack);
         return
         [
-            Stated("dropper-travel", "travel of the dropper", "the travel of the dropper", dropper.Travel),
+            Stated("dropper-travel", "travel of the dropper", "the travel of the dropper", dropper.Travel).Into(Slot.Dropper, "travel"),
+            Stated("dropper-stack", "least height of the rails above the collar, with the dropper fully in and up", "the stack of the dropper", dropper.Stack).Into(Slot.Dropper, "stack"),
             given.Figure(
                 "longest-travel", "longest travel that this height has room for", "mm",
                 () => new SeatpostRoom { RailHeight = Dimension.OfMillimetres(rails), OpenDepth = default, LeastInsertion = default }.LongestTravel(Dimension.OfMillimetres(stack)).Millimeters, Sources.DropperTips),
@@ -53,7 +54,7 @@ internal static class SeatFigures
     }
 
     public static WorkFigure?[] OfShock(Build build) =>
-        build.As<Shock>(Slot.Shock) is not { Size.State: KnownState.Value } shock ? [WorkFigure.Lacks("shock-size", "eye to eye and stroke of the shock", "the size of the shock")]
+        build.As<Shock>(Slot.Shock) is not { Size.State: KnownState.Value } shock ? [WorkFigure.Lacks("shock-size", "eye to eye and stroke of the shock", "the size of the shock, such as 210x55").Into(Slot.Shock, "size")]
         :
         [
             WorkFigure.Of("shock-length", "shock eye to eye", shock.Size.Value.EyeToEye.Millimeters, "mm", Sources.ShockMeasuring),
@@ -65,6 +66,12 @@ internal static class SeatFigures
         given.Millimetres("the rider's saddle height", build.As<Rider>(Slot.Rider)?.SaddleHeight ?? default, most: 1_500)
         - given.Millimetres("the length of the seat tube", build.Frame.SeatTubeLength)
         - given.Millimetres("the depth of the saddle", build.As<Saddle>(Slot.Saddle)?.Depth ?? default);
+
+    public static WorkFigure SaddleHeight(Build build)
+    {
+        WorkFigure height = Stated("saddle-height", "saddle height", "the rider's saddle height", build.As<Rider>(Slot.Rider)?.SaddleHeight ?? default);
+        return build.Has(Slot.Rider) ? height.Into(Slot.Rider, "saddleHeight") : height;
+    }
 
     public static WorkFigure Stated(string id, string name, string lacking, Known<Dimension> length)
     {

@@ -74,5 +74,5 @@ internal static class SeatSteps
 
     private static WorkFigure? BinderLacks(Build build) =>
         BinderTorque(build) is not null ? null
-        : WorkFigure.Lacks("binder-torque", "torque of the binder", build.Has(Slot.Dropper) ? "the figures of dropper maker and collar maker; the lower of the two counts" : build.HasCarbonSeat() is null ? "what frame and post are made of" : "the figure printed on the collar");
+        : WorkFigure.LacksTorque("binder-torque", "torque of the binder", build.Has(Slot.Dropper) ? "the figures of dropper maker and collar maker; the lower of the two counts" : build.HasCarbonSeat() is null ? "what frame and post are made of" : "the figure printed on the collar");
 }

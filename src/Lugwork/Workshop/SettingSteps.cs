@@ -41,7 +41,7 @@ internal static class SettingSteps
             Id = "set-saddle-height", Title = "Set saddle, bar and levers to the rider", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Seatpost) && b.Has(Slot.Saddle), Uses = [Slot.Seatpost, Slot.Saddle, Slot.Handlebar],
             After = [new("fit-saddle", "the height is measured to the saddle that is on"), new("fit-crankset", "the height is measured from the bottom bracket"), new("fit-handlebar", "the bar is set against the saddle")],
             Does = _ => ["Set the height from the middle of the bottom bracket along the seat tube to the top of the saddle.", "Mark it.", "Look again at the insertion of the post."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Figures = r => [SeatFigures.Stated("saddle-height", "saddle height", "the rider's saddle height", r.Build.As<Rider>(Slot.Rider)?.SaddleHeight ?? default), .. SeatFigures.OfPost(r.Build)],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Figures = r => [SeatFigures.SaddleHeight(r.Build), .. SeatFigures.OfPost(r.Build)],
             Checks = _ => ["The mark of the post is still hidden."], Cautions = _ => [Lugwork.Cautions.Insertion, Lugwork.Cautions.BodyRules], Time = WorkTime.QuarterHour,
         },
         new()

@@ -35,15 +35,19 @@ internal static class ShellFigures
         FigureInputs given = new();
         return build.As<BottomBracket>(Slot.BottomBracket) is not { } bracket || build.IsShellThreaded() == false ? null
             : given.Millimetres("the spacers under the drive-side cup, by the crank maker's chart", bracket.DriveSpacer, noneIsZero: true) is var spacer
-                ? given.Figure("drive-spacer", "spacers under the drive-side cup", "mm", () => (double)spacer) : null;
+                ? given.Figure("drive-spacer", "spacers under the drive-side cup", "mm", () => (double)spacer).Into(Slot.BottomBracket, "driveSpacer", mayBeNone: true) : null;
     }
 
     public static WorkTool Tool(Build build)
     {
         Known<ShellFamily> family = FamilyOf(build);
         return family.State != KnownState.Value ? new("bracket-tool", "cup tool or press: by what the shell turns out to be", true)
-            : family.Value.IsThreaded ? new("cup-tool", $"cup tool for this {family.Value.TradeName} bottom bracket")
-            : new("bearing-press", $"bearing press with seats for {family.Value.TradeName}", true);
+            : !family.Value.IsThreaded ? new("bearing-press", $"bearing press with seats for {family.Value.TradeName}, or the tool of its maker where both halves screw together", true)
+            : family.Value == ShellFamily.T47 || family.Value == ShellFamily.T47Asymmetric ? new("cup-tool", "cup tool of the bottom bracket's maker: those of T47 cups do not interchange") { Source = Sources.T47Woes }
+            : build.As<BottomBracket>(Slot.BottomBracket)?.Takes is not { State: KnownState.Value } seat ? new("cup-tool", $"cup tool of the maker of this {family.Value.TradeName} bottom bracket")
+            : seat.Value == SpindleSeat.Mm24 || seat.Value == SpindleSeat.Stepped24 ? new("cup-tool", "tool for outboard cups: 16 notches of the 44 mm class, or the cup maker's own where the cup is smaller") { Source = Sources.LockringExchange }
+            : seat.Value == SpindleSeat.SquareJis || seat.Value == SpindleSeat.SquareIso || seat.Value == SpindleSeat.EightShort || seat.Value == SpindleSeat.EightLong ? new("cup-tool", "cartridge tool: 20 splines or 8 notches, by the cup; loose cups take the spanners of their maker") { Source = Sources.CartridgeTools }
+            : new("cup-tool", $"cup tool of the maker of this {family.Value.TradeName} bottom bracket");
     }
 
     public static TorqueFigure CupTorque(Build build)
@@ -72,6 +76,17 @@ internal static class FrameFigures
 {
     private const int Most = 12;
 
-    public static WorkFigure?[] Asked(FitReport report) =>
-        [.. report.ToMeasure.Take(Most).Select(m => WorkFigure.Lacks($"measure-{m.What.Slot.Key}-{m.What.Field}", $"{m.What.Slot.Name}, {m.What.Field}", m.What.ToString()))];
+    public static WorkFigure?[] Asked(FitReport report) => [.. report.ToMeasure.Take(Most).Select(m => Asked(report.Build, m.What))];
+
+    private static WorkFigure Asked(Build build, Measurement what)
+    {
+        WorkFigure figure = WorkFigure.Lacks($"measure-{what.Slot.Key}-{what.Field}", $"{what.Slot.Name}, {what.Called}", what.ToString());
+        IPartField? field = PartForms.Of(what.Slot).Fields.FirstOrDefault(f => f.Key == what.Field);
+        if (field is null || !build.Has(what.Slot))
+        {
+            return figure;
+        }
+
+        return figure.Into(what.Slot, what.Field, mayBeNone: false) with { Unit = field.Expected.StartsWith("millimetres", StringComparison.Ordinal) ? "mm" : field.Key == "pitches" ? "pitches" : field.Type?.Name == nameof(ToothCount) ? "teeth" : "" };
+    }
 }

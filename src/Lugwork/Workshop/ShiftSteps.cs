@@ -14,13 +14,18 @@ internal static class ShiftSteps
             Id = "fit-rear-derailleur", Title = "Fit the rear derailleur", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur), Uses = [Slot.Frame, Slot.RearDerailleur],
             Joints = ["derailleur-on-hanger", "derailleur-capacity", "largest-sprocket-of-derailleur", "smallest-sprocket-of-derailleur"],
             After = [new("align-hanger", "a derailleur on a bent hanger cannot be set"), new("fit-rear-wheel", "it is set under the sprockets that are in")],
-            Does = b => b.IsHangerless() ? ["Grease its threads.", "Fix the derailleur round the rear axle in the order that its maker gives; no hanger takes part."] : ["Grease the bolt.", "Screw the derailleur on, its stop behind the hanger's tab, and tighten it to the maker's torque."], Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
-            Torques = b => [b.IsHangerless() ? null : TorqueTable.DriveTorques.RearDerailleur], Figures = r => [r.Build.IsHangerless() ? WorkFigure.Lacks("derailleur-torque", "torque of a derailleur round the axle", "its maker's figure") : null], Checks = _ => ["It swings freely on its bolt."], Cautions = _ => [Lugwork.Cautions.ChainTooShort], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+            Does = b => b.IsHangerless() is null ? ["Find out first whether the derailleur hangs on a hanger or goes round the axle: order and torque go by it."] : b.IsHangerless() == true ? ["Grease its threads.", "Fix the derailleur round the rear axle in the order that its maker gives; no hanger takes part."] : ["Grease the bolt.", "Screw the derailleur on, its stop behind the hanger's tab, and tighten it to the maker's torque."], Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.IsHangerless() is null ? null : Kit.Grease],
+            Torques = b => [b.IsHangerless() == false ? TorqueTable.DriveTorques.RearDerailleur : null], Figures = r => [r.Build.IsHangerless() switch
+            {
+                true => WorkFigure.LacksTorque("derailleur-torque", "torque of a derailleur round the axle", "its maker's figure"),
+                false => null,
+                _ => WorkFigure.LacksTorque("derailleur-torque", "torque of the derailleur", "whether it hangs on a hanger or goes round the axle"),
+            }], Checks = _ => ["It swings freely on its bolt."], Cautions = _ => [Lugwork.Cautions.ChainTooShort], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
         {
             Id = "fit-front-derailleur", Title = "Fit the front derailleur", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.FrontDerailleur), Uses = [Slot.Frame, Slot.Crankset, Slot.FrontDerailleur],
-            Joints = ["front-derailleur-on-frame", "front-derailleur-with-crank", "front-difference"],
+            Joints = ["front-derailleur-on-frame", "front-derailleur-with-crank", "front-difference", "front-derailleur-tab"],
             After = [new("fit-crankset", "height and angle are set against the large ring")],
             Does = _ => ["Put it on loose; set cage and ring parallel, at the height that its maker names.", "Tighten it to the maker's torque."], Tools = _ => [Kit.HexKeys, Kit.TorqueWrench],
             Torques = b => b.As<FrontDerailleur>(Slot.FrontDerailleur)!.Mount is { State: KnownState.Value } mount
@@ -38,7 +43,7 @@ internal static class ShiftSteps
                 : ["Lay the chain round the largest ring and the largest sprocket, as the derailleur's maker says.", "Compare with the figure below; keep it long if unsure.", "Join it with a new pin or quick link of this chain, arrow as marked.", "Lubricate it and wipe it dry outside."],
             Tools = b => [b.IsBelt() ? null : new("chain-tool", "chain tool, and pliers for quick links")],
             Supplies = b => [b.IsBelt() ? null : Kit.ChainLube], Figures = r => DriveFigures.Chain(r.Build),
-            Checks = b => b.IsBelt() ? ["The belt runs in the middle of both pulleys when turned both ways."] : [b.HasFixedChain() ? "The link is closed and turns freely." : "On the largest ring and sprocket it is not stretched; on the smallest it does not hang slack.", b.HasRearTravel() ? "It reaches through the whole travel." : null],
+            Checks = b => b.IsBelt() ? ["The belt runs in the middle of both pulleys when turned both ways."] : [b.HasFixedChain() ? "The link is closed and turns freely." : "On the largest ring and sprocket it is not stretched; on the smallest it does not hang slack.", b.HasRearTravel() != false ? "It reaches through the whole travel, where the rear moves." : null],
             Cautions = b => [b.IsBelt() ? Lugwork.Cautions.BeltCare : Lugwork.Cautions.ChainOff, b.Has(Slot.RearDerailleur) ? Lugwork.Cautions.ChainTooShort : null], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
         new()
@@ -67,7 +72,7 @@ internal static class ShiftSteps
                 : ["Charge the batteries.", "Pair shifters and derailleurs as their maker says."],
             Tools = b => [b.ShiftsByCable() ? Kit.CableCutter : null, Kit.HexKeys], Supplies = b => [b.ShiftsByCable() ? Kit.CableEnds : null],
             Torques = b => [b.ShiftsByCable() && b.Has(Slot.RearDerailleur) ? TorqueTable.DriveTorques.RearCable : null, b.ShiftsByCable() && b.Has(Slot.FrontDerailleur) ? TorqueTable.DriveTorques.FrontCable : null],
-            Figures = r => [RoutingFigures.Shift(r.Build)], Checks = _ => ["Every click moves something; nothing is strained with the bar fully turned."], Cautions = _ => [Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Figures = r => [RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter)], Checks = _ => ["Every click moves something; nothing is strained with the bar fully turned."], Cautions = _ => [Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
     ];
 }

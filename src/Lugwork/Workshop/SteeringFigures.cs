@@ -7,26 +7,33 @@ namespace Lugwork;
 /// <summary>Figures of headset, steerer and stem, by <see cref="SteererLength"/> and <see cref="SteererCut"/>.</summary>
 internal static class SteeringFigures
 {
+    private const string CutName = "where the steerer is cut, from the seat of the crown race";
+
     public static WorkFigure? Cup(Build build, bool upper)
     {
         (string id, string name) = upper ? ("upper-cup", "upper cup or bearing across its outside") : ("lower-cup", "lower cup or bearing across its outside");
         return build.As<Headset>(Slot.Headset) is not { } headset ? null
             : (upper ? headset.UpperCup : headset.LowerCup) is { State: KnownState.Value } cup
                 ? WorkFigure.Of(id, name, cup.Value.OutsideDiameter.Millimeters, "mm", cup.Value.Source) with { Words = cup.Value.FitKey }
-                : WorkFigure.Lacks(id, name, "the code of the headset");
+                : WorkFigure.Lacks(id, name, "the code of this half, such as ZS44").Into(Slot.Headset, upper ? "upperCup" : "lowerCup");
     }
 
     /// <summary>Where the steerer is cut, what comes off and the gap that stays.</summary>
     public static WorkFigure?[] OfSteerer(Build build)
     {
-        if (build.IsThreaded() || build.As<Fork>(Slot.Fork) is not { } fork)
+        if (build.IsThreaded() == true || build.As<Fork>(Slot.Fork) is not { } fork)
         {
             return [];
         }
 
+        if (build.IsThreaded() is null)
+        {
+            return [WorkFigure.Lacks("steerer-cut", CutName, "whether the steerer is threaded or threadless") with { Unit = "mm" }];
+        }
+
         FigureInputs given = new();
         SteererLength stack = Stack(build, given);
-        WorkFigure cut = given.Figure("steerer-cut", "where the steerer is cut, from the seat of the crown race", "mm", () => stack.Cut.Millimeters, Sources.SteererGap, Sources.SteererRequirement);
+        WorkFigure cut = given.Figure("steerer-cut", CutName, "mm", () => stack.Cut.Millimeters, Sources.SteererGap, Sources.SteererRequirement).Into(Slot.Fork, "steererLength", isCut: true);
         if (!cut.IsKnown)
         {
             return [cut];
@@ -45,7 +52,7 @@ internal static class SteeringFigures
     }
 
     public static WorkFigure? NutDepth(Build build) =>
-        build.IsCarbonSteerer() != false || build.As<Preload>(Slot.Preload)?.Kind.MayBe(SteererPreload.StarNut) != true ? null
+        build.IsThreaded() != false || build.IsCarbonSteerer() != false || build.As<Preload>(Slot.Preload)?.Kind.MayBe(SteererPreload.StarNut) != true ? null
         : WorkFigure.Of("star-nut-depth", "star nut below the top of the steerer, about", SteererCut.StarNutBelowTop.Millimeters, "mm", Sources.StarNutSetting);
 
     public static WorkFigure?[] OfStem(Build build)
@@ -57,20 +64,24 @@ internal static class SteeringFigures
 
         FigureInputs mark = new();
         decimal marked = mark.Millimetres("the mark of the quill, from its lower end", stem.Mark);
-        return build.HasQuill() && stem.Foot.Value.LeastInsertion is { } least
-            ?
+        return build.HasQuill() switch
+        {
+            true =>
             [
-                mark.Figure("quill-mark", "quill at least as deep as its mark", "mm", () => (double)marked),
-                WorkFigure.Of("quill-least", "least depth of an unmarked quill", least.Millimeters, "mm", Sources.StemSizes),
-            ]
-            : [Spacers("spacers-below", "spacers below the stem", stem.SpacersBelow), Spacers("spacers-above", "spacers above the stem", stem.SpacersAbove), Most(build)];
+                mark.Figure("quill-mark", "quill at least as deep as its mark", "mm", () => (double)marked).Into(Slot.Stem, "mark"),
+                stem.Foot is { State: KnownState.Value } foot && foot.Value.LeastInsertion is { } least ? WorkFigure.Of("quill-least", "least depth of an unmarked quill", least.Millimeters, "mm", Sources.StemSizes) : null,
+                SeatFigures.Stated("quill-insertion", "how deep the quill sits", "the depth of the quill in the steerer", stem.Insertion).Into(Slot.Stem, "insertion"),
+            ],
+            false => [Spacers("spacers-below", "spacers below the stem", stem.SpacersBelow).Into(Slot.Stem, "spacersBelow", mayBeNone: true), Spacers("spacers-above", "spacers above the stem", stem.SpacersAbove).Into(Slot.Stem, "spacersAbove", mayBeNone: true), Most(build)],
+            _ => [WorkFigure.Lacks("stem-fixing", "how the stem is held", "a quill or a clamp, and its size").Into(Slot.Stem, "fixing")],
+        };
     }
 
     private static WorkFigure? Most(Build build)
     {
         FigureInputs given = new();
         return build.As<Fork>(Slot.Fork) is not { } fork || build.IsCarbonSteerer() == false || fork.MostSpacers.State == KnownState.None ? null
-            : given.Millimetres("the fork maker's largest height of spacers", fork.MostSpacers) is var most ? given.Figure("most-spacers", "most spacers below the stem by the fork maker", "mm", () => (double)most) : null;
+            : given.Millimetres("the fork maker's largest height of spacers", fork.MostSpacers) is var most ? given.Figure("most-spacers", "most spacers below the stem by the fork maker", "mm", () => (double)most).Into(Slot.Fork, "mostSpacers") : null;
     }
 
     private static WorkFigure Spacers(string id, string name, Known<Dimension> height)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Geometry;
 
 namespace Lugwork;
 
@@ -43,6 +44,9 @@ internal sealed class StepRule
 
     public Func<Build, LeaveToShop?> Shop { get; init; } = _ => null;
 
+    /// <summary>It handles a part that is to be inspected as a used one.</summary>
+    private bool WaitsForUsed(Build build) => Id is not (FrameSteps.InspectParts or FrameSteps.InspectUsed) && build.ToInspect().Any(p => Uses.Contains(p.Slot));
+
     public WorkStep For(FitReport report, Func<string, bool> isThere)
     {
         Build build = report.Build;
@@ -56,7 +60,7 @@ internal sealed class StepRule
             Does = [.. Does(build).OfType<string>()],
             Slots = [.. Uses.Where(build.Has)],
             Joints = fits,
-            After = [.. After.Where(a => isThere(a.Step))],
+            After = [.. After.Where(a => isThere(a.Step)), .. WaitsForUsed(build) ? new[] { new WorkPrerequisite(FrameSteps.InspectUsed, "a used part is fitted only once it is found sound") } : []],
             Tools = [.. Tools(build).OfType<WorkTool>().Concat(torques.Any(t => !t.IsByHand) ? [Kit.TorqueWrench] : Array.Empty<WorkTool>()).Distinct()],
             Supplies = [.. Supplies(build).OfType<WorkSupply>()],
             Torques = torques,
@@ -80,8 +84,12 @@ internal static class StepTable
         .. BrakeSteps.For(WheelEnd.Front), .. BrakeSteps.For(WheelEnd.Rear), .. ShiftSteps.All, .. SettingSteps.All, .. FinalSteps.All,
     ];
 
+    /// <summary>Ids of the torques that only makers name, and that are written down once they were applied.</summary>
+    public static ImmutableArray<string> MakersTorques { get; } =
+        ["pivot-torque", "hanger-torque", "stem-torque", "binder-torque", "drop-lever-torque", "ring-torque", "crank-torque", "derailleur-torque", "axle-torque", "arm-torque"];
+
     /// <summary>The steps that a build needs, in the order of the table.</summary>
-    public static IReadOnlyList<WorkStep> Of(FitReport report)
+    public static IReadOnlyList<WorkStep> Of(FitReport report, FrameGeometry? frame = null)
     {
         HashSet<string> known = [.. All.Select(r => r.Id)];
         foreach (StepRule rule in All)
@@ -97,6 +105,7 @@ internal static class StepTable
 
         StepRule[] needed = [.. All.Where(r => r.Needed(report.Build))];
         HashSet<string> there = [.. needed.Select(r => r.Id)];
-        return [.. needed.Select(r => r.For(report, id => there.Contains(id)))];
+        IEnumerable<WorkStep> steps = needed.Select(r => r.For(report, id => there.Contains(id)));
+        return frame is null ? [.. steps] : [.. steps.Select(s => s with { Figures = [.. s.Figures.Select(f => LineEstimates.Of(f, report.Build, frame))] })];
     }
 }

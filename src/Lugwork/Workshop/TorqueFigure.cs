@@ -1,14 +1,15 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace Lugwork;
 
 /// <summary>How several published figures of one fastener stand to each other.</summary>
 public enum TorqueAgreement
 {
-    /// <summary>Only one page prints a figure.</summary>
+    /// <summary>One page alone that was read prints a figure.</summary>
     OneSource = 0,
 
-    /// <summary>All print the same.</summary>
+    /// <summary>Several pages print the same, but for rounding.</summary>
     Same,
 
     /// <summary>They differ and have some torque in common.</summary>
@@ -16,6 +17,9 @@ public enum TorqueAgreement
 
     /// <summary>They contradict each other: no torque is within all.</summary>
     Apart,
+
+    /// <summary>No page was read that prints a figure for the fastener in general: memory and common practice alone.</summary>
+    NonePrinted,
 }
 
 /// <summary>How tight one fastener goes, by every page that was read. The maker's figure rules. Closed set, identity equality; see <see cref="TorqueTable"/>.</summary>
@@ -51,19 +55,32 @@ public sealed class TorqueFigure
     /// <summary>It is closed by hand or until play is gone: no torque wrench is set for it.</summary>
     internal bool IsByHand { get; init; }
 
-    /// <summary>How the figures stand to each other. Figures within 1 % of each other are roundings of one, such as 40 and 40.2 N m (our own bound, no source).</summary>
-    public TorqueAgreement Agreement =>
-        Ranges.Length == 1 ? TorqueAgreement.OneSource
-        : Ranges.All(r => r.LeastHundredths == Ranges[0].LeastHundredths && r.MostHundredths == Ranges[0].MostHundredths) ? TorqueAgreement.Same
-        : Ranges.Max(r => r.LeastHundredths) * 100L <= Ranges.Min(r => r.MostHundredths) * (100L + RoundingPercent) ? TorqueAgreement.Overlap
-        : TorqueAgreement.Apart;
+    /// <summary>How the printed figures stand to each other; memory, common practice and figures of other parts neither agree nor contradict. Figures within 1 % of each other are roundings of one, such as 40 and 40.2 N m (our own bound, no source).</summary>
+    public TorqueAgreement Agreement
+    {
+        get
+        {
+            TorqueRange[] printed = [.. Ranges.Where(r => !r.IsOfOtherParts && !r.Source.IsUnpublished)];
+            return printed.Length == 0 ? TorqueAgreement.NonePrinted
+                : printed.All(r => IsRounding(r.LeastHundredths, printed[0].LeastHundredths) && IsRounding(r.MostHundredths, printed[0].MostHundredths)) ? printed.DistinctBy(r => r.Source.Id).Count() == 1 ? TorqueAgreement.OneSource : TorqueAgreement.Same
+                : printed.Max(r => r.LeastHundredths) * 100L <= printed.Min(r => r.MostHundredths) * (100L + RoundingPercent) ? TorqueAgreement.Overlap
+                : TorqueAgreement.Apart;
+        }
+    }
+
+    private static bool IsRounding(int one, int other) => Math.Abs(one - other) * 100L <= Math.Max(one, other) * (long)RoundingPercent;
 
     /// <summary>No page was read that prints it: memory or common practice alone.</summary>
     public bool IsUnpublished => Ranges.All(r => r.Source.IsUnpublished);
 
-    /// <summary>A torque is within one of the figures. Says nothing of the part: its maker's figure rules.</summary>
-    /// <param name="newtonMetres">The torque, N m.</param>
-    public bool IsWithinOne(decimal newtonMetres) => Ranges.Any(r => newtonMetres * 100 >= r.LeastHundredths && newtonMetres * 100 <= r.MostHundredths);
+    /// <summary>A torque is within one of the figures, to the hundredth of a newton metre. Says nothing of the part: its maker's figure rules.</summary>
+    /// <param name="torque">The torque, in any unit, 0 to 300 N m.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The torque is no number, negative, or above 300 N m.</exception>
+    public bool IsWithinOne(Torque torque)
+    {
+        double hundredths = Math.Round(NumberRange.Checked(torque.NewtonMeters, 0, WorkRecord.MostTorque, "N m", nameof(torque)) * 100);
+        return Ranges.Any(r => hundredths >= r.LeastHundredths && hundredths <= r.MostHundredths);
+    }
 
     /// <summary>"six-bolt rotor bolts: 5 to 6.2 N m (page); 2 to 4 N m (page). The sources contradict each other. The maker's figure rules."</summary>
     public override string ToString() => $"{Fastener}: {Said}";
@@ -74,15 +91,18 @@ public sealed class TorqueFigure
         {
             string agree = Agreement switch
             {
-                TorqueAgreement.Overlap => " The sources differ.",
+                TorqueAgreement.OneSource => " One page alone was read that prints it.",
+                TorqueAgreement.Overlap => " The sources differ, and have some torque in common.",
                 TorqueAgreement.Apart => " The sources contradict each other.",
+                TorqueAgreement.NonePrinted => " No page was read that prints it.",
                 _ => "",
             };
-            string unread = IsUnpublished ? " No page was read that prints it." : "";
             string note = Note.Length > 0 ? $" {Note}" : "";
-            return $"{string.Join("; ", Ranges.Select(Told))}.{agree}{unread} Thread: {InWords(Treatment)}.{note} The maker's figure rules.";
+            return $"{string.Join("; ", Ranges.Select(Told))}.{agree} Thread: {InWords(Treatment)}{From}.{note} The maker's figure rules.";
         }
     }
+
+    private string From => TreatmentSource is { } source ? $" ({source})" : "";
 
     private static string Told(TorqueRange range) => $"{range} ({range.ToString(TorqueScale.InchPounds)}{(range.Of.Length > 0 ? $"; {range.Of}" : "")}; {range.Source})";
 

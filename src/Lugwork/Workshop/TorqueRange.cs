@@ -39,8 +39,9 @@ public sealed record TorqueRange
     private const decimal PerInchPound = 0.1129848290276167m;
     private const decimal PerKilogramForceCentimetre = 0.0980665m;
 
-    internal TorqueRange(decimal least, decimal most, Source source, string of = "")
+    internal TorqueRange(decimal least, decimal most, Source source, string of = "", bool other = false)
     {
+        IsOfOtherParts = other;
         (LeastHundredths, MostHundredths) = ((int)(least * 100), (int)(most * 100));
         Source = source;
         Of = of;
@@ -57,6 +58,9 @@ public sealed record TorqueRange
 
     /// <summary>Of which parts it is said, where that is closer than the fastener; empty otherwise.</summary>
     public string Of { get; }
+
+    /// <summary>It is said of a closer or another kind of part than the rest of the row, so it neither agrees with the others nor contradicts them.</summary>
+    public bool IsOfOtherParts { get; }
 
     internal int LeastHundredths { get; }
 

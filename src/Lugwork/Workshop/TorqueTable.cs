@@ -35,7 +35,7 @@ public static partial class TorqueTable
 
         public static TorqueFigure SeatBinder { get; } = new("seat-binder-metal", "seatpost binder, metal frame and post", new TorqueRange(9.6m, 14.1m, GuideTorques2002, "one maker"));
 
-        public static TorqueFigure SeatCollarCarbon { get; } = new("seat-collar-carbon", "seat collar, carbon frame or post", new(4, 7, Memory), new(4, 4, CarbonRoadTorques, "collar of a carbon time-trial frame"), new(6, 6, CarbonRoadTorques, "collar that is not round"), new(8, 8, CarbonRoadTorques, "wedge instead of a collar")) { Treatment = ThreadTreatment.AssemblyPaste, TreatmentSource = Memory };
+        public static TorqueFigure SeatCollarCarbon { get; } = new("seat-collar-carbon", "seat collar, carbon frame or post", new(4, 7, Memory), new(4, 4, CarbonRoadTorques, "collar of a carbon time-trial frame", true), new(6, 6, CarbonRoadTorques, "collar that is not round", true), new(8, 8, CarbonRoadTorques, "wedge instead of a collar", true)) { Treatment = ThreadTreatment.AssemblyPaste, TreatmentSource = Memory };
 
         public static TorqueFigure RailNuts { get; } = new("saddle-clamp-nuts", "saddle clamp with 13 or 14 mm nuts", new TorqueRange(20.3m, 24.9m, GuideTorques2002));
 

@@ -23,10 +23,10 @@ internal static class WheelHolding
     {
         HubAttachment? held = build.HeldBy(end);
         return held == HubAttachment.ThruAxle ? end.IsFront ? TorqueTable.BrakeTorques.FrontThruAxle : TorqueTable.BrakeTorques.RearThruAxle
-            : held == HubAttachment.Nuts ? TorqueTable.BrakeTorques.AxleNut
+            : held == HubAttachment.Nuts ? end.IsFront || !build.HasHubGear() ? null : TorqueTable.BrakeTorques.AxleNut
             : held == HubAttachment.QuickRelease ? TorqueTable.BrakeTorques.Skewer : null;
     }
 
     public static WorkFigure? Lacks(Build build, WheelEnd end) =>
-        Torque(build, end) is not null ? null : WorkFigure.Lacks("axle-torque", "how tight the wheel is held", build.HeldBy(end) is null ? "what holds the hub" : "the hub maker's figure");
+        Torque(build, end) is not null ? null : WorkFigure.LacksTorque("axle-torque", "how tight the wheel is held", build.HeldBy(end) is null ? "what holds the hub" : "the hub maker's figure");
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Brakes;
 using Lugwork.Drivetrain;
 using Lugwork.Tyres;
 
@@ -37,7 +38,7 @@ internal static class WheelSteps
             Joints = [$"{end.Name}-rotor-on-hub", $"{end.Name}-rotor-within-limit", $"{end.Name}-lockring-on-hub-axle", $"{end.Name}-carrier-with-lockring"],
             After = [new($"fit-{end.Name}-tyre", "sealant and lubricant stay off the rotor")],
             Does = b => b.IsSplined(end) ? ["Wipe the rotor with alcohol.", "Slide it on, arrow forward.", "Grease the thread of the lockring, never the rotor.", "Tighten the lockring to the maker's torque."] : ["Wipe the rotor with alcohol.", "Lay it on, arrow forward.", "Put thread lock on bolts that come without it.", "Tighten its bolts crosswise to the maker's torque."],
-            Tools = b => [b.IsSplined(end) ? new("rotor-lockring-tool", b.As<Rotor>(end.Rotor)!.Lockring is { State: KnownState.Value } ring ? $"tool for a rotor {ring.InTradeWords()}" : "tool for the lockring of the rotor") : new("t25", "T25 key"), Kit.TorqueWrench],
+            Tools = b => [b.IsSplined(end) ? LockringTool(b, end) : new("t25", "T25 key"), Kit.TorqueWrench],
             Supplies = b => [Kit.Alcohol, b.IsSplined(end) ? Kit.Grease : Kit.Threadlock],
             Torques = b => [b.IsSplined(end) ? TorqueTable.BrakeTorques.RotorLockring : TorqueTable.BrakeTorques.RotorBolts],
             Figures = r => [BrakeFigures.Thickness(r.Build, end)],
@@ -79,7 +80,7 @@ internal static class WheelSteps
             SprocketHold.Carrier => ["Fit the sprocket on the carrier as the hub maker says."],
             _ => ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Tighten the lockring to the maker's torque."],
         },
-        Tools = b => [HoldOf(b) is not (SprocketHold.Lockring or SprocketHold.Thread) ? null : new("cassette-tool", b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } made ? $"remover for sprockets: {made.InTradeWords()}" : "remover for the sprockets, once they are known"), HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? new("chain-whip", "chain whip") : null, HoldOf(b) == SprocketHold.SnapRing ? new("ring-driver", "screwdriver for the snap ring") : null],
+        Tools = b => [HoldOf(b) is not (SprocketHold.Lockring or SprocketHold.Thread) ? null : new("cassette-tool", b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } made ? $"remover by the maker of these sprockets: {made.InTradeWords()}" : "remover for the sprockets, once they are known"), HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? new("chain-whip", "chain whip") : null, HoldOf(b) == SprocketHold.SnapRing ? new("ring-driver", "screwdriver for the snap ring") : null],
         Supplies = b => [HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? Kit.Grease : null],
         Torques = b => [HoldOf(b) == SprocketHold.Lockring ? TorqueTable.DriveTorques.CassetteLockring : null],
         Checks = _ => ["No sprocket has play."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
@@ -113,13 +114,20 @@ internal static class WheelSteps
         Joints = end.IsFront
             ? ["front-wheel-in-fork", "front-axle-in-fork", "front-axle-diameter", "front-thru-axle-length", "front-axle-nut-on-hub-axle"]
             : ["rear-wheel-in-frame", "rear-axle-in-frame", "rear-axle-diameter", "rear-thru-axle-length", "rear-axle-nut-on-hub-axle", "hub-gear-in-dropout", "hub-brake-arm-on-frame"],
-        After = [new($"fit-{end.Name}-tyre", "the room is looked at with the tyre on"), new($"fit-{end.Name}-rotor", "the rotor goes on beside the open hub"), end.IsFront ? new("fit-fork", "the wheel stands in the fork that is in the frame") : new("fit-cassette", "the sprockets go on beside the open hub")],
+        After = [new("check-ends", "a wheel in crooked ends stands askew, and its axle may break"), new($"fit-{end.Name}-tyre", "the room is looked at with the tyre on"), new($"fit-{end.Name}-rotor", "the rotor goes on beside the open hub"), end.IsFront ? new("fit-fork", "the wheel stands in the fork that is in the frame") : new("fit-cassette", "the sprockets go on beside the open hub")],
         Does = b => !end.IsFront && b.HasFixedChain() ? ["Set the wheel into its slots, loose; it is set straight and tightened once the chain is on."] : WheelHolding.Does(b, end),
         Tools = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Tool(b, end)], Supplies = b => [WheelHolding.Greases(b, end) && (end.IsFront || !b.HasFixedChain()) ? Kit.Grease : null],
         Torques = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Torque(b, end)],
         Figures = r => [TyreFigures.AxleLength(r.Build, end), !end.IsFront && r.Build.HasFixedChain() ? null : WheelHolding.Lacks(r.Build, end)],
         Checks = b => [!end.IsFront && b.HasFixedChain() ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
         Cautions = b => [Lugwork.Cautions.Axle, b.Has(end.Axle) ? Lugwork.Cautions.AxleThread : null], Time = WorkTime.QuarterHour,
+    };
+
+    private static WorkTool LockringTool(Build build, WheelEnd end) => build.As<Rotor>(end.Rotor)!.Lockring switch
+    {
+        { State: KnownState.Value } ring when ring.Value == Lockring.Internal => new("rotor-lockring-tool", "cassette tool, for a rotor lockring with notches inside") { Source = Sources.LockringExchange },
+        { State: KnownState.Value } ring when ring.Value == Lockring.External => new("rotor-lockring-tool", "tool for outboard cups with 16 notches of the 44 mm class, for a rotor lockring with notches outside") { Source = Sources.LockringExchange },
+        _ => new("rotor-lockring-tool", "tool for the lockring of the rotor: by whether its notches are inside or outside"),
     };
 
     private static bool IsSplined(this Build build, WheelEnd end) => build.As<Rotor>(end.Rotor)?.Fixing.Is(Brakes.RotorFixing.CenterLock) == true;
@@ -132,5 +140,8 @@ internal static class TyreFigures
         $"{end.Name}-most-pressure", $"most pressure of the {end.Name} tyre", "what is printed on the tyre", "what the rim maker allows; the lower of the two counts" + (build.As<Wheel>(end.Wheel)?.RimType.Is(RimType.Hookless) == true ? ", and 5 bar on a hookless rim" : ""));
 
     public static WorkFigure? AxleLength(Build build, WheelEnd end) => !build.Has(end.Axle) ? null
-        : SeatFigures.Stated("axle-length", "length of the axle under its head", "the length that its maker names", end.IsFront ? build.As<Fork>(Slot.Fork)?.FrontAxleLength ?? default : build.Frame.RearAxleLength);
+        : AxleOf(build, end) is var length && build.Has(end.Holder) ? length.Into(end.Holder, end.IsFront ? "frontAxleLength" : "rearAxleLength") : length;
+
+    private static WorkFigure AxleOf(Build build, WheelEnd end) =>
+        SeatFigures.Stated("axle-length", "length of the axle under its head", "the length that the maker of frame or fork names", end.IsFront ? build.As<Fork>(Slot.Fork)?.FrontAxleLength ?? default : build.Frame.RearAxleLength);
 }

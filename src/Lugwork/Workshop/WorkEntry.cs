@@ -1,24 +1,56 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using UnitsNet;
 
 namespace Lugwork;
 
-/// <summary>A figure as it was measured at a step.</summary>
-/// <param name="Figure">Id of the figure: "steerer-cut".</param>
-/// <param name="Value">What was measured, in the unit of the figure, 0 to 100,000.</param>
-public sealed record WorkMeasurement(string Figure, decimal Value)
+/// <summary>A figure as it was measured, counted or found out at a step. Immutable.</summary>
+public sealed record WorkMeasurement
 {
-    /// <summary>"steerer-cut 199.5".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Figure} {Value:0.######}");
+    internal WorkMeasurement(string figure, string text, string unit)
+    {
+        Figure = figure;
+        Text = text;
+        Unit = unit;
+    }
+
+    /// <summary>Id of the figure: "steerer-cut".</summary>
+    public string Figure { get; }
+
+    /// <summary>What it is, as a build file writes it: "199.5", "112", "ZS44".</summary>
+    public string Text { get; }
+
+    /// <summary>"mm", "pitches", "teeth"; empty for words.</summary>
+    public string Unit { get; }
+
+    /// <summary>The measured length; null for what was counted or found out.</summary>
+    public Length? Length => Unit == Millimetres ? UnitsNet.Length.FromMillimeters(double.Parse(Text, CultureInfo.InvariantCulture)) : null;
+
+    internal const string Millimetres = "mm";
+
+    /// <summary>"steerer-cut 199.5 mm".</summary>
+    public override string ToString() => $"{Figure} {Text} {Unit}".TrimEnd();
 }
 
-/// <summary>A torque as it was applied at a step.</summary>
-/// <param name="Torque">Id of the torque row: "stem-faceplate".</param>
-/// <param name="NewtonMetres">What the wrench was set to, N m, above 0 to 300.</param>
-public sealed record WorkTorque(string Torque, decimal NewtonMetres)
+/// <summary>A torque as it was applied at a step. Immutable; kept as whole thousandths of a newton metre.</summary>
+public sealed record WorkTorque
 {
+    internal WorkTorque(string fastener, int thousandths)
+    {
+        Fastener = fastener;
+        Thousandths = thousandths;
+    }
+
+    /// <summary>Id of the torque row, "stem-faceplate", or of a figure of which no row is read, "binder-torque".</summary>
+    public string Fastener { get; }
+
+    /// <summary>What the wrench was set to.</summary>
+    public Torque Applied => Torque.FromNewtonMeters(Thousandths / 1000d);
+
+    internal int Thousandths { get; }
+
     /// <summary>"stem-faceplate 5 N m".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Torque} {NewtonMetres:0.###} N m");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Fastener} {Thousandths / 1000m:0.###} N m");
 }
 
 /// <summary>What was done at one step. Immutable.</summary>

@@ -7,6 +7,8 @@ namespace Lugwork;
 /// <summary>A figure of this bicycle that a step needs: computed by the sums of the library where their inputs are known, and said to be lacking where not. Immutable.</summary>
 public sealed record WorkFigure
 {
+    internal const string NewtonMetres = "N m";
+
     /// <summary>Short id, unique within a step: "steerer-cut".</summary>
     public required string Id { get; init; }
 
@@ -16,7 +18,7 @@ public sealed record WorkFigure
     /// <summary>The number, in <see cref="Unit"/>; null where it is not known, or is no number.</summary>
     public double? Value { get; init; }
 
-    /// <summary>"mm", "pitches"; empty for a plain number or words.</summary>
+    /// <summary>"mm", "pitches", "N m" for a torque that only its maker names; empty for a plain number or words. Stated for a figure that is lacking too.</summary>
     public string Unit { get; init; } = "";
 
     /// <summary>How far the number may be out to either side, in <see cref="Unit"/>, by what was measured; 0 where all is stated.</summary>
@@ -30,6 +32,9 @@ public sealed record WorkFigure
 
     /// <summary>What it rests on; empty where the figure is the maker's own.</summary>
     public ImmutableArray<Source> Sources { get; init; } = [];
+
+    /// <summary>Where the figure belongs in a build, once it was measured; null where it has no field there.</summary>
+    internal FigurePlace? Place { get; init; }
 
     /// <summary>There is a figure.</summary>
     public bool IsKnown => Lacking.IsEmpty;
@@ -48,7 +53,20 @@ public sealed record WorkFigure
 
     internal static WorkFigure Of(string id, string name, double value, string unit, params ImmutableArray<Source> sources) => new() { Id = id, Name = name, Value = value, Unit = unit, Sources = sources };
 
+    /// <summary>The same, with the field of a part into which what is measured goes.</summary>
+    internal WorkFigure Into(Slot slot, string field, bool isCut = false, bool mayBeNone = false) => this with { Place = new(slot, field, isCut, mayBeNone) };
+
     internal static WorkFigure Told(string id, string name, string words, params ImmutableArray<Source> sources) => new() { Id = id, Name = name, Words = words, Sources = sources };
+
+    /// <summary>A torque of which no row is read: the maker's figure, written down once it was applied.</summary>
+    internal static WorkFigure LacksTorque(string id, string name, params ImmutableArray<string> lacking) => new() { Id = id, Name = name, Lacking = lacking, Unit = NewtonMetres };
 
     internal static WorkFigure Lacks(string id, string name, params ImmutableArray<string> lacking) => new() { Id = id, Name = name, Lacking = lacking };
 }
+
+/// <summary>The field of a part into which a measured figure goes.</summary>
+/// <param name="Slot">The part.</param>
+/// <param name="Field">Its field in a build file.</param>
+/// <param name="IsCut">The part was cut to it.</param>
+/// <param name="MayBeNone">A measured 0 means that there is none; of others it is no length, and stays in the record alone.</param>
+internal sealed record FigurePlace(Slot Slot, string Field, bool IsCut, bool MayBeNone);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.Geometry;
 
 namespace Lugwork;
 
@@ -44,6 +45,9 @@ public sealed class WorkPlan
 
     /// <summary>The last look over the bicycle before it is ridden.</summary>
     public ImmutableArray<FinalPoint> Inspection => FinalInspection.Of(Report);
+
+    /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, before they are fitted.</summary>
+    public ImmutableArray<InspectionPoint> UsedParts => Build.ToInspect();
 
     /// <summary>The tools of some steps, each once.</summary>
     /// <param name="steps">Steps of this plan.</param>
@@ -132,5 +136,16 @@ public static class WorkPlans
         ArgumentNullException.ThrowIfNull(build);
         FitReport report = build.Check();
         return new(report, WorkOrder.Of(StepTable.Of(report)));
+    }
+
+    /// <summary>The same with the points of the frame: hoses and housing of a flat bar whose width is stated get an estimate to buy by.</summary>
+    /// <param name="build">The build, as far as it is put together.</param>
+    /// <param name="frame">Its frame as a figure, such as from its chart.</param>
+    public static WorkPlan WorkPlan(this Build build, FrameGeometry frame)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        ArgumentNullException.ThrowIfNull(frame);
+        FitReport report = build.Check();
+        return new(report, WorkOrder.Of(StepTable.Of(report, frame)));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
@@ -22,8 +23,8 @@ public static class WorkRecordFile
                 Own = e.IsOwn ? true : null,
                 Parts = e.Parts.Length == 0 ? null : e.Parts,
                 Done = e.IsDone,
-                Measured = e.Measurements.IsEmpty ? null : e.Measurements.ToDictionary(m => m.Figure, m => m.Value),
-                TorqueNewtonMetres = e.Torques.IsEmpty ? null : e.Torques.ToDictionary(t => t.Torque, t => t.NewtonMetres),
+                Measured = e.Measurements.IsEmpty ? null : e.Measurements.ToDictionary(m => m.Figure, m => new MeasuredSheet { Value = m.Text, Unit = m.Unit.Length == 0 ? null : m.Unit }),
+                TorqueNewtonMetres = e.Torques.IsEmpty ? null : e.Torques.ToDictionary(t => t.Fastener, t => t.Thousandths / 1000m),
                 Note = e.Note.Length == 0 ? null : e.Note,
             })],
         };
@@ -78,19 +79,25 @@ public static class WorkRecordFile
 
     private static WorkEntry EntryOf(EntrySheet told, string step, string path, List<SpecProblem> found)
     {
-        foreach ((string figure, decimal value) in told.Measured ?? [])
+        List<WorkMeasurement> measurements = [];
+        foreach ((string figure, MeasuredSheet? value) in told.Measured ?? [])
         {
-            if (value is < 0 or > WorkRecord.MostValue)
+            if (Read(figure, value) is { } measurement)
             {
-                found.Add(new($"{path}.measured.{figure}", 0, "the value is out of range", "0 to 100,000"));
+                measurements.Add(measurement);
+            }
+            else
+            {
+                found.Add(new($"{path}.measured.{figure}", 0, "the value is none of its unit, or out of range", "0 to 100,000 mm, 1 to 1,000 pitches or teeth, or words without a unit"));
             }
         }
 
         foreach ((string torque, decimal value) in told.TorqueNewtonMetres ?? [])
         {
-            if (TorqueTable.Find(torque) is null || value is <= 0 or > WorkRecord.MostTorque)
+            bool isThere = TorqueTable.Find(torque) is not null || StepTable.MakersTorques.Contains(torque);
+            if (!isThere || value is < 0.001m or > (decimal)WorkRecord.MostTorque)
             {
-                found.Add(new($"{path}.torqueNewtonMetres.{torque}", 0, TorqueTable.Find(torque) is null ? "there is no such torque" : "the torque is out of range", "the id of a torque row and above 0 to 300 N m"));
+                found.Add(new($"{path}.torqueNewtonMetres.{torque}", 0, isThere ? "the torque is out of range" : "there is no such torque", "the id of a torque row and 0.001 to 300 N m"));
             }
         }
 
@@ -104,11 +111,21 @@ public static class WorkRecordFile
             Step = step,
             Parts = told.Parts ?? "",
             IsDone = told.Done,
-            Measurements = [.. (told.Measured ?? []).Select(m => new WorkMeasurement(m.Key, m.Value))],
-            Torques = [.. (told.TorqueNewtonMetres ?? []).Select(t => new WorkTorque(t.Key, t.Value))],
+            Measurements = [.. measurements],
+            Torques = [.. (told.TorqueNewtonMetres ?? []).Where(t => t.Value is >= 0.001m and <= (decimal)WorkRecord.MostTorque).Select(t => new WorkTorque(t.Key, (int)Math.Round(t.Value * 1000)))],
             Note = told.Note ?? "",
         };
     }
+
+    private static WorkMeasurement? Read(string figure, MeasuredSheet? told) => told switch
+    {
+        { Value: { Length: > 0 } text, Unit: WorkMeasurement.Millimetres } when decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal length) && length <= (decimal)WorkRecord.MostMillimetres
+            => new(figure, Math.Round(length, 6).ToString("0.######", CultureInfo.InvariantCulture), WorkMeasurement.Millimetres),
+        { Value: { Length: > 0 } text, Unit: "pitches" or "teeth" } when int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is >= 1 and <= WorkRecord.MostCount
+            => new(figure, count.ToString(CultureInfo.InvariantCulture), told.Unit),
+        { Value: { Length: > 0 and <= WorkRecord.MostNote } text, Unit: null } when text.Trim().Length > 0 => new(figure, text.Trim(), ""),
+        _ => null,
+    };
 
     private static RecordSheet? Parse(string text, List<SpecProblem> found)
     {

@@ -1,11 +1,14 @@
 namespace Lugwork;
 
-/// <summary>A tool that a step needs. Equal by id and name.</summary>
+/// <summary>A tool that a step needs.</summary>
 /// <param name="Id">Short id: "torque-wrench".</param>
 /// <param name="Name">What it is, by the interfaces of this bicycle where they decide it.</param>
 /// <param name="IsOfTheShop">A press, a facing tool, a gauge: what a home workshop seldom has.</param>
 public sealed record WorkTool(string Id, string Name, bool IsOfTheShop = false)
 {
+    /// <summary>Where its form comes from; null where it is common practice or the maker's.</summary>
+    public Source? Source { get; init; }
+
     /// <summary>The name.</summary>
     public override string ToString() => Name;
 }

@@ -1,5 +1,6 @@
 using Lugwork.Brakes;
 using Lugwork.Drivetrain;
+using Lugwork.Geometry;
 using Lugwork.Seating;
 using Lugwork.Steering;
 using Lugwork.Tests.Builds;
@@ -91,9 +92,33 @@ public sealed class FigureTests
         Assert.Equal("where the steerer is cut, from the seat of the crown race: 219 mm (± 1 by what was measured)", cut.ToString());
     }
 
+    [Theory]
+    [InlineData("width 740; grip 22.2", true)]
+    [InlineData("width 740; grip 23.8", false)]
+    [InlineData("width 740", false)]
+    [InlineData("grip 22.2", false)]
+    public void Lines_of_a_flat_bar_are_estimated_from_the_points_of_the_frame(string bar, bool known)
+    {
+        FrameGeometry frame = new FrameChart { Reach = Length.FromMillimeters(400), HeadAngle = Angle.FromDegrees(70), SeatAngle = Angle.FromDegrees(73), Chainstay = Length.FromMillimeters(435), BottomBracketDrop = Length.FromMillimeters(60), HeadTube = Length.FromMillimeters(120), LowerStack = Length.FromMillimeters(10), AxleToCrown = Length.FromMillimeters(450), ForkOffset = Length.FromMillimeters(45), RearRadius = Length.FromMillimeters(345), FrontRadius = Length.FromMillimeters(345) }.ToGeometry();
+        Build build = Build.From(Frame.Read("material steel")).With(Handlebar.Read(bar)).With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(BrakeLever.Read("fluid mineral"), Slot.RearLever).With(Shifter.Read("cable; housing length 1800"), Slot.Shifter);
+        WorkFigure Line(string step, string id) => build.WorkPlan(frame).Find(step)!.Figures.Single(f => f.Id == id);
+        WorkFigure front = Line("connect-front-brake", "front-brake-line");
+        WorkFigure rear = Line("connect-rear-brake", "rear-brake-line");
+        Assert.Equal(known, front.IsKnown);
+        Same(1800, Line("connect-shifters", "shift-line"));
+        Assert.False(build.WorkPlan().Find("connect-front-brake")!.Figures.Single(f => f.Id == "front-brake-line").IsKnown);
+        if (known)
+        {
+            Same(370 + 120 + frame.LowerStack.Millimeters + frame.AxleToCrown.Millimeters + 200, front);
+            Same(370 + Math.Sqrt(Math.Pow(frame.HeadTubeBottom.X.Millimeters, 2) + Math.Pow(frame.HeadTubeBottom.Y.Millimeters, 2)) + 435 + 200, rear);
+            Assert.Contains("200 mm of our own", front.ToString(), StringComparison.Ordinal);
+            Assert.Contains("an estimate to buy by", rear.ToString(), StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void Of_hoses_the_plan_says_that_the_way_is_not_known() =>
-        Assert.False(Bench.WholeBicycle().WorkPlan().Find("connect-front-brake")!.Figures.Single(f => f.Id == "front-brake-line").IsKnown);
+        Assert.False(Build.From(Frame.Read("material steel")).With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).WorkPlan().Find("connect-front-brake")!.Figures.Single(f => f.Id == "front-brake-line").IsKnown);
 
     private static WorkFigure Of(string step, string figure) => Plan.Find(step)!.Figures.Single(f => f.Id == figure);
 

@@ -15,6 +15,7 @@ public sealed class FinalInspectionTests
         Assert.All(Points, p => Assert.Equal(p.Figures.Length, p.Figures.Select(f => f.Id).Distinct().Count()));
         Assert.All(Points.SelectMany(p => p.Sources), s => Assert.Contains(s, Sources.All));
         Assert.True(Points.Single(p => p.Id == "lights-and-bell").IsPractice);
+        Assert.All(new[] { "reflectors", "bell-in-germany", "weight-share", "above-saddle", "brake-sides" }, id => Assert.False(Points.Single(p => p.Id == id).IsPractice));
         Assert.False(Points.Single(p => p.Id == "stem-gap").IsPractice);
         Assert.Contains("(common practice)", Bench.WholeBicycle().WorkPlan().ToString(), StringComparison.Ordinal);
     }

@@ -7,7 +7,7 @@ public sealed class PlanLaws
 {
     private const int Builds = 400;
 
-    private static readonly WorkPlan[] Some = [.. new[] { Bench.WholeBicycle(), Build.From(Frame.Read("material steel")) }.Concat(Enumerable.Range(0, Builds).Select(seed => Bicycles.Any(new Random(seed)))).Select(b => b.WorkPlan())];
+    private static readonly WorkPlan[] Some = [.. new[] { Bench.WholeBicycle(), Build.From(Frame.Read("material steel")) }.Concat(Enumerable.Range(0, Builds / 4).Select(seed => Fitting(new Random(seed)))).Concat(Enumerable.Range(0, Builds).Select(seed => Bicycles.Any(new Random(seed)))).Select(b => b.WorkPlan())];
 
     [Fact]
     public void Every_prerequisite_precedes_its_step() => Each(plan =>
@@ -81,6 +81,35 @@ public sealed class PlanLaws
     [Fact]
     public void The_order_is_the_same_each_time() =>
         Assert.All(Enumerable.Range(0, 20), i => Assert.Equal(Some[i].Steps.Select(s => s.Id), Some[i].Build.WorkPlan().Steps.Select(s => s.Id)));
+
+    [Fact]
+    public void The_builds_of_the_laws_hold_many_that_fit() => Assert.InRange(Some.Count(p => !p.Report.Fits.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe)), Builds / 4, Some.Length);
+
+    [Fact]
+    public void No_step_waits_for_itself_by_any_way() => Each(plan =>
+    {
+        Dictionary<string, HashSet<string>> before = [];
+        foreach (WorkStep step in plan.Steps)
+        {
+            HashSet<string> all = [.. step.After.Select(a => a.Step)];
+            all.UnionWith(step.After.SelectMany(a => before[a.Step]));
+            Assert.DoesNotContain(step.Id, all);
+            before[step.Id] = all;
+        }
+    });
+
+    /// <summary>Of a bicycle that fits, any part but the frame may be missing, and any may be used.</summary>
+    private static Build Fitting(Random random)
+    {
+        Build build = Bench.WholeBicycle();
+        foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame && build[s] is not null))
+        {
+            int drawn = random.Next(6);
+            build = drawn == 0 ? build.Without(slot) : drawn == 1 && slot != Slot.Rider ? build.With(build[slot]! with { Condition = Known<PartCondition>.Of(PartCondition.Inspected) }, slot) : build;
+        }
+
+        return build;
+    }
 
     private static void Each(Action<WorkPlan> law) => Assert.All(Enumerable.Range(0, Some.Length), i => law(Some[i]));
 }

@@ -1,4 +1,5 @@
 using Lugwork.Tests.Builds;
+using UnitsNet;
 
 namespace Lugwork.Tests.Workshop;
 
@@ -21,13 +22,18 @@ public sealed class StepTests
     }
 
     [Theory]
-    [InlineData("coaster", true)]
-    [InlineData("roller", true)]
-    [InlineData("none", false)]
-    public void The_arm_of_a_hub_brake_is_held_in_a_step_that_warns(string brake, bool needed)
+    [InlineData("coaster", "rear", true)]
+    [InlineData("roller", "rear", true)]
+    [InlineData("none", "rear", false)]
+    [InlineData("drum", "front", true)]
+    [InlineData("roller | drum", "front", true)]
+    [InlineData("none", "front", false)]
+    public void The_arm_of_a_hub_brake_is_held_in_a_step_that_warns(string brake, string end, bool needed)
     {
-        WorkPlan plan = Steel().With(Wheel.Read($"hub brake {brake}"), Slot.RearWheel).WorkPlan();
-        Assert.Equal(needed, plan.Find("hold-rear-hub-brake")?.Cautions.Any(c => c.Id == "reaction-arm") == true);
+        WorkPlan plan = Steel().With(Fork.Read("steerer kind threadless")).With(Wheel.Read($"hub brake {brake}"), end == "front" ? Slot.FrontWheel : Slot.RearWheel).WorkPlan();
+        Assert.Equal(needed, end == "front" && plan.Find("hold-front-hub-brake")?.After.Any(a => a.Step == "fit-fork") == true || plan.Find("hold-rear-hub-brake") is not null);
+        Assert.Equal(needed, plan.Inspection.Any(p => p.Id == "hub-brake-arm"));
+        Assert.Equal(needed, plan.Find($"hold-{end}-hub-brake")?.Cautions.Any(c => c.Id == "reaction-arm") == true);
         Assert.Equal(needed, plan.Find("adjust-brakes") is not null);
     }
 
@@ -38,7 +44,7 @@ public sealed class StepTests
     [Fact]
     public void Without_a_derailleur_the_wheel_is_tightened_after_the_chain()
     {
-        Build build = Steel().With(Wheel.Read("hub brake none"), Slot.RearWheel).With(AxleNuts.Read("M10x1"), Slot.RearNuts).With(Chain.Read("9-speed"));
+        Build build = Steel().With(Wheel.Read("hub brake none; body gear-hub"), Slot.RearWheel).With(AxleNuts.Read("M10x1"), Slot.RearNuts).With(Chain.Read("9-speed"));
         WorkPlan single = build.WorkPlan();
         Assert.Equal(["axle-nut"], single.Find("set-chain-tension")!.Torques.Select(t => t.Id));
         Assert.Empty(single.Find("fit-rear-wheel")!.Torques);
@@ -50,8 +56,13 @@ public sealed class StepTests
 
     [Theory]
     [InlineData("; shock 210x55", false)]
-    [InlineData("", true)]
-    public void A_chain_is_counted_only_where_the_rear_stands_still(string shock, bool known)
+    [InlineData("", false)]
+    [InlineData("; kind city", false)]
+    [InlineData("; kind full-suspension", false)]
+    [InlineData("; kind touring", true)]
+    [InlineData("; shock none", true)]
+    [InlineData("; kind full-suspension; shock none", true)]
+    public void A_chain_is_counted_only_where_the_rear_is_known_to_stand_still(string shock, bool known)
     {
         Build build = Steel("; chainstay 430" + shock).With(Crankset.Read("largest ring 46; smallest ring 34")).With(Cassette.Read("9-speed HG; smallest sprocket 11; largest sprocket 28")).With(RearDerailleur.Read("M10 bolt")).With(Chain.Read("9-speed"));
         Assert.Equal(known, build.WorkPlan().Find("fit-chain")!.Figures.Single(f => f.Id == "chain-pitches").IsKnown);
@@ -134,7 +145,7 @@ public sealed class StepTests
     [Fact]
     public void A_record_asks_about_other_parts_and_not_about_measured_ones()
     {
-        WorkRecord record = WorkRecord.For(Whole).Done("inspect-parts").Measured("fit-seatpost", "post-insertion", 100);
+        WorkRecord record = WorkRecord.For(Whole).Done("inspect-parts").Measured("fit-seatpost", "post-insertion", Length.FromMillimeters(100));
         Assert.DoesNotContain(record.On(record.AsBuilt().WorkPlan()).Questions, q => q.Contains("other parts", StringComparison.Ordinal));
         WorkPlan other = Bench.WholeBicycle().With(Seatpost.Read("30.9 x 400")).WorkPlan();
         Assert.Contains(WorkRecordFile.Read(WorkRecordFile.Write(record), other).Questions, q => q.StartsWith("fit-seatpost was written down with other parts", StringComparison.Ordinal));
@@ -145,7 +156,80 @@ public sealed class StepTests
     [InlineData(0.0000001)]
     public void A_length_of_nothing_stays_in_the_record(double nothing)
     {
-        Build built = WorkRecord.For(Whole).Measured("fit-front-rotor", "rotor-thickness", (decimal)nothing).AsBuilt();
+        Build built = WorkRecord.For(Whole).Measured("fit-front-rotor", "rotor-thickness", Length.FromMillimeters(nothing)).AsBuilt();
         Assert.Equal(((Rotor)Whole.Build[Slot.FrontRotor]!).Thickness, ((Rotor)built[Slot.FrontRotor]!).Thickness);
     }
+
+    [Theory]
+    [InlineData("body gear-hub", "rear", "axle-nut")]
+    [InlineData("body HG-8", "rear", null)]
+    [InlineData("innerWidth 19", "front", null)]
+    public void A_row_for_geared_hubs_is_shown_for_those_alone(string wheel, string end, string? torque)
+    {
+        bool front = end == "front";
+        WorkStep step = Steel("; kind touring").With(Wheel.Read(wheel), front ? Slot.FrontWheel : Slot.RearWheel).With(AxleNuts.Read("M10x1"), front ? Slot.FrontNuts : Slot.RearNuts).WorkPlan().Find($"fit-{end}-wheel")!;
+        Assert.Equal(torque, step.Torques.SingleOrDefault()?.Id);
+        Assert.Equal(torque is null, step.Figures.Any(f => f.Id == "axle-torque"));
+        Assert.Contains(step.Tools, t => t.Id == "axle-spanner");
+        Assert.Contains(step.Does, d => d.Contains("washers", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("body gear-hub", null, true, true)]
+    [InlineData("body HG-8", null, false, false)]
+    [InlineData("body HG-8", "M10 bolt", true, false)]
+    public void Gears_are_set_by_hub_or_derailleur(string wheel, string? derailleur, bool needed, bool byMarks)
+    {
+        Build build = Steel().With(Wheel.Read(wheel), Slot.RearWheel).With(Shifter.Read("cable"), Slot.Shifter);
+        WorkStep? step = (derailleur is null ? build : build.With(RearDerailleur.Read(derailleur))).WorkPlan().Find("adjust-gears");
+        Assert.Equal(needed, step is not null);
+        Assert.Equal(byMarks, step?.Does.Any(d => d.Contains("hub gear", StringComparison.Ordinal)) == true);
+        Assert.Equal(derailleur is not null, step?.Does.Any(d => d.Contains("outer limits", StringComparison.Ordinal)) == true);
+    }
+
+    [Fact]
+    public void Each_used_part_is_inspected_before_it_is_fitted()
+    {
+        WorkPlan plan = Steel().With(Fork.Read("steerer kind threadless; condition used")).With(Stem.Read("28.6 clamp")).With(Chain.Read("9-speed; condition used")).WorkPlan();
+        WorkStep step = plan.Find("inspect-used-parts")!;
+        Assert.Equal(plan.Build.ToInspect().Select(p => p.What), step.Figures.Where(f => f.Id.StartsWith("inspect-", StringComparison.Ordinal)).Select(f => f.Words));
+        Assert.Equal(plan.UsedParts, plan.Build.ToInspect());
+        Assert.Contains(step.Figures, f => f is { Id: "chain-over-24", IsKnown: false, Unit: "mm" });
+        Assert.All(new[] { "set-crown-race", "dry-fit-fork", "cut-steerer", "fit-stem", "fit-chain" }.Where(id => plan.Find(id) is not null), id => Assert.NotEmpty(plan.WhyBefore("inspect-used-parts", id)));
+        Slot[] used = [Slot.Fork, Slot.Chain];
+        Assert.All(plan.Steps.Where(s => s.Slots.Intersect(used).Any() && s.Id is not ("inspect-parts" or "inspect-used-parts")), s => Assert.NotEmpty(plan.WhyBefore("inspect-used-parts", s.Id)));
+        Assert.NotNull(step.Shop);
+        Assert.Null(Whole.Find("inspect-used-parts"));
+    }
+
+    [Theory]
+    [InlineData("steel", true, false)]
+    [InlineData("aluminium", false, false)]
+    [InlineData("unknown", false, true)]
+    public void Only_ends_of_steel_are_set(string material, bool set, bool asked)
+    {
+        WorkStep step = Build.From(Frame.Read($"material {material}")).With(Wheel.Read("innerWidth 19"), Slot.RearWheel).WorkPlan().Find("check-ends")!;
+        Assert.Equal(set, step.Does.Any(d => d.Contains("set by a shop", StringComparison.Ordinal)));
+        Assert.Equal(asked, step.Does.Any(d => d.StartsWith("Find out first", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("internal", "cassette tool")]
+    [InlineData("external", "16 notches")]
+    [InlineData("unknown", "inside or outside")]
+    public void The_tool_for_a_rotor_ring_goes_by_its_notches(string ring, string tool)
+    {
+        WorkTool found = Steel().With(Rotor.Read($"160; center-lock; lockring {ring}"), Slot.RearRotor).WorkPlan().Find("fit-rear-rotor")!.Tools.Single(t => t.Id == "rotor-lockring-tool");
+        Assert.Contains(tool, found.Name, StringComparison.Ordinal);
+        Assert.Equal(ring != "unknown", found.Source is not null);
+    }
+
+    [Theory]
+    [InlineData("BSA; takes 24", "16 notches")]
+    [InlineData("BSA; takes square-JIS", "20 splines")]
+    [InlineData("T47; takes 24", "do not interchange")]
+    [InlineData("BSA; takes 30", "of the maker")]
+    [InlineData("PF41; takes 24", "bearing press")]
+    public void The_tool_for_the_cups_goes_by_shell_and_spindle(string bracket, string tool) =>
+        Assert.Contains(tool, Steel().With(BottomBracket.Read(bracket)).WorkPlan().Find("fit-bottom-bracket")!.Tools.Single(t => t.Id is "cup-tool" or "bearing-press").Name, StringComparison.Ordinal);
 }

@@ -1,3 +1,4 @@
+using UnitsNet;
 using UnitsNet.Units;
 
 namespace Lugwork.Tests.Workshop;
@@ -22,17 +23,25 @@ public sealed class TorqueTests
     }
 
     [Theory]
-    [InlineData("rotor-bolts", TorqueAgreement.Apart)]
+    [InlineData("rotor-bolts", TorqueAgreement.Overlap)]
+    [InlineData("rotor-lockring", TorqueAgreement.Same)]
+    [InlineData("lever-clamp", TorqueAgreement.Overlap)]
+    [InlineData("crank-30", TorqueAgreement.OneSource)]
+    [InlineData("hanger-bolts", TorqueAgreement.OneSource)]
+    [InlineData("flat-mount-bolts", TorqueAgreement.NonePrinted)]
     [InlineData("caliper-bolts", TorqueAgreement.Apart)]
     [InlineData("front-derailleur-band", TorqueAgreement.Apart)]
     [InlineData("stem-on-steerer", TorqueAgreement.Overlap)]
-    [InlineData("stem-faceplate", TorqueAgreement.Same)]
+    [InlineData("stem-faceplate", TorqueAgreement.OneSource)]
     [InlineData("pedal", TorqueAgreement.OneSource)]
     public void Disagreement_is_told(string id, TorqueAgreement expected)
     {
         TorqueFigure row = TorqueTable.Find(id)!;
         Assert.Equal(expected, row.Agreement);
         Assert.Equal(expected == TorqueAgreement.Apart, row.ToString().Contains("contradict", StringComparison.Ordinal));
+        Assert.Equal(expected == TorqueAgreement.Overlap, row.ToString().Contains("sources differ", StringComparison.Ordinal));
+        Assert.Equal(expected == TorqueAgreement.OneSource, row.ToString().Contains("One page alone", StringComparison.Ordinal));
+        Assert.Equal(expected == TorqueAgreement.NonePrinted, row.ToString().Contains("No page was read", StringComparison.Ordinal));
         Assert.All(row.Ranges, r => Assert.Contains($"{r}", row.ToString(), StringComparison.Ordinal));
     }
 
@@ -63,6 +72,18 @@ public sealed class TorqueTests
     [InlineData(TorqueScale.KilogramForceCentimetres, "51 to 63 kgf·cm")]
     public void A_range_is_printed_in_the_unit_asked_for(TorqueScale scale, string expected) =>
         Assert.Equal(expected, TorqueTable.Find("rotor-bolts")!.Ranges[0].ToString(scale));
+
+    [Fact]
+    public void A_torque_is_within_a_row_in_any_unit_and_what_is_none_is_refused()
+    {
+        TorqueFigure row = TorqueTable.Find("pedal")!;
+        Assert.True(row.IsWithinOne(Torque.FromNewtonMeters(34.7)));
+        Assert.True(row.IsWithinOne(Torque.FromPoundForceInches(310)));
+        Assert.False(row.IsWithinOne(Torque.FromNewtonMeters(34.69)));
+        Assert.False(row.IsWithinOne(Torque.FromNewtonMeters(39.51)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => row.IsWithinOne(Torque.FromNewtonMeters(301)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => row.IsWithinOne(Torque.FromNewtonMeters(-1)));
+    }
 
     [Fact]
     public void A_unit_that_is_none_is_refused() =>

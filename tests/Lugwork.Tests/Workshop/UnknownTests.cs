@@ -112,5 +112,61 @@ public sealed class UnknownTests
         Assert.Equal(["stem-faceplate"], Of("28.6 clamp"));
     }
 
+    [Theory]
+    [InlineData("quill-22.2", "quill-wedge", false)]
+    [InlineData("28.6 clamp", "stem-on-steerer", false)]
+    [InlineData("bar 31.8", null, true)]
+    [InlineData("fixing quill-22.2 | clamp-28.6", null, true)]
+    public void A_stem_of_unknown_fixing_is_neither_quill_nor_clamp(string stem, string? torque, bool asked)
+    {
+        WorkPlan plan = Build.From(Frame.Read("material steel")).With(Fork.Read("steerer material steel")).With(Stem.Read(stem)).With(Wheel.Read("innerWidth 19"), Slot.FrontWheel).With(Preload.Read("star nut")).WorkPlan();
+        Assert.Equal(torque, plan.Find("fit-stem")!.Torques.FirstOrDefault(t => t.Id != "top-cap")?.Id);
+        Assert.Equal(torque, plan.Find("align-steering")!.Torques.SingleOrDefault()?.Id);
+        Assert.All(new[] { "dry-fit-fork", "cut-steerer", "set-preload", "fit-fork", "fit-stem", "align-steering" }.Where(id => asked || plan.Find(id) is not null), id => Assert.Equal(asked, Asks(plan.Find(id)!)));
+        Assert.Equal(torque == "quill-wedge", plan.Find("cut-steerer") is null);
+        Assert.Equal(torque == "stem-on-steerer", plan.Find("cut-steerer")?.Tools.Any(t => t.Id == "saw") == true);
+        Assert.Equal(asked, plan.Inspection.Any(p => p.Id == "quill-mark") && plan.Inspection.Any(p => p.Id == "stem-gap"));
+        Assert.Equal(asked, plan.Find("fit-stem")!.Figures.Any(f => f is { Id: "stem-fixing", IsKnown: false }));
+    }
+
+    [Theory]
+    [InlineData("M10 bolt", false, "rear-derailleur")]
+    [InlineData("hangerless", false, null)]
+    [InlineData("chain 9", true, null)]
+    [InlineData("mount M10-bolt | hangerless", true, null)]
+    public void A_derailleur_of_unknown_mount_is_asked_about(string derailleur, bool asked, string? torque)
+    {
+        WorkPlan plan = Build.From(Frame.Read("material steel; hanger M10")).With(RearDerailleur.Read(derailleur)).WorkPlan();
+        Assert.Equal(asked, Asks(plan.Find("fit-rear-derailleur")!));
+        Assert.Equal(torque, plan.Find("fit-rear-derailleur")!.Torques.SingleOrDefault()?.Id);
+        Assert.Equal(asked, plan.Find("align-hanger") is { } align && Asks(align) && align.Torques.IsEmpty);
+    }
+
+    [Theory]
+    [InlineData("UDH", "universal-hanger-bolt")]
+    [InlineData("M10", "hanger-bolts")]
+    [InlineData("no-hanger", null)]
+    [InlineData("unknown", null)]
+    [InlineData("UDH | M10", null)]
+    public void A_hanger_has_a_torque_only_where_it_is_known(string hanger, string? torque)
+    {
+        WorkStep step = Build.From(Frame.Read($"material steel; hanger {hanger}")).With(RearDerailleur.Read("M10 bolt")).WorkPlan().Find("align-hanger")!;
+        Assert.Equal(torque, step.Torques.SingleOrDefault()?.Id);
+        Assert.Equal(torque is null, step.Figures.Any(f => f.Id == "hanger-torque"));
+    }
+
+    [Theory]
+    [InlineData("shock none", false, false)]
+    [InlineData("shock 210x55", true, false)]
+    [InlineData("kind full-suspension", true, false)]
+    [InlineData("kind folding", true, true)]
+    [InlineData("", true, true)]
+    public void Pivots_of_a_rear_that_is_not_known_are_asked_about(string frame, bool needed, bool asked)
+    {
+        WorkStep? step = Build.From(Frame.Read($"material steel; {frame}")).WorkPlan().Find("check-pivots");
+        Assert.Equal(needed, step is not null);
+        Assert.Equal(asked, step is not null && Asks(step));
+    }
+
     private static bool Asks(WorkStep step) => step.Does.Any(d => d.StartsWith("Find out first", StringComparison.Ordinal));
 }
