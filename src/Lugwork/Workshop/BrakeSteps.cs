@@ -33,7 +33,7 @@ internal static class BrakeSteps
             After = [new($"fit-{end.Name}-wheel", "the pads are set to the rim as the wheel stands"), end.IsFront ? new("fit-fork", "the brake hangs on the fork that is in") : Tensioned],
             Does = b => ["Grease the bosses or the bolt.", "Bolt the brake on so that its arms move freely.", "Wipe the track with alcohol.", "Set the pads on the track, clear of the tyre, front ends a little closer."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease, Kit.Alcohol],
-            Torques = b => OnBosses(b, end) ? [TorqueTable.BrakeTorques.ArmBolt, TorqueTable.BrakeTorques.PadLinear] : [end.IsFront ? TorqueTable.BrakeTorques.RimCaliperFront : TorqueTable.BrakeTorques.RimCaliperRear, TorqueTable.BrakeTorques.PadCaliper],
+            Torques = b => RimTorques(b, end), Figures = r => [PadLacks(r.Build, end)],
             Checks = _ => ["No pad touches the tyre or dips below the rim.", "The pads are made for this rim."], Cautions = _ => [Lugwork.Cautions.BrakeWork, Lugwork.Cautions.RimPads], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Shop = _ => IfInDoubt,
         },
         new()
@@ -58,7 +58,7 @@ internal static class BrakeSteps
             Does = b => b.IsFluid(end.Lever) switch
             {
                 true => ["Turn the bar fully to both sides and cut the hose to length.", "Put a new insert and olive on, and tighten the nut.", b.FluidOf(end) is { } fluid ? $"Use the fluid of this brake alone: {fluid.TradeName}." : WhichFluid],
-                false => ["Turn the bar fully to both sides and cut the housing to length.", "Grind the ends square, put ferrules on, thread the cable.", "Clamp the cable, pull it hard several times, and clamp it again.", "Cap the end of the cable."],
+                false => [Straddles(b, end) ? "See that a stop for the housing stands on stem, headset, fork or seat collar, and hang the straddle cable on both arms." : null, "Turn the bar fully to both sides and cut the housing to length.", "Grind the ends square, put ferrules on, thread the cable.", "Clamp the cable, pull it hard several times, and clamp it again.", "Cap the end of the cable."],
                 _ => ["Find out first whether the lever pulls a cable or holds fluid, and whether the brake goes with it.", "Leave the line long, and cut nothing before that is known."],
             },
             Tools = b => [b.IsFluid(end.Lever) is { } fluid ? fluid ? new("hose-cutter", "hose cutter and insert press") : Kit.CableCutter : null],
@@ -70,7 +70,7 @@ internal static class BrakeSteps
                 true => "No fluid shows at either end under a firm pull.",
                 false => "The cable does not slip under a firm pull.",
                 _ => null,
-            }],
+            }, Straddles(b, end) ? "A guard or reflector bracket keeps the straddle cable off the tyre, should its cable let go: caught in the tread it locks the wheel." : null],
             Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.Hour, Shop = _ => IfInDoubt,
         },
         new()
@@ -91,6 +91,22 @@ internal static class BrakeSteps
         },
     ];
 
-    private static bool OnBosses(Build build, WheelEnd end) =>
-        build.As<RimBrake>(end.RimBrake)?.Type is { State: KnownState.Value } type && type.Value.Place != BrakePlace.CentreBolt;
+    private static BrakeType? RimType(Build build, WheelEnd end) => build.As<RimBrake>(end.RimBrake)?.Type is { State: KnownState.Value } type ? type.Value : null;
+
+    /// <summary>By the one type that is known: no row of one kind of brake holds for another.</summary>
+    private static TorqueFigure?[] RimTorques(Build build, WheelEnd end) => RimType(build, end) switch
+    {
+        { } type when type == BrakeType.RimCaliper => [end.IsFront ? TorqueTable.BrakeTorques.RimCaliperFront : TorqueTable.BrakeTorques.RimCaliperRear, TorqueTable.BrakeTorques.PadCaliper],
+        { } type when type == BrakeType.DirectPull || type == BrakeType.MiniDirectPull => [TorqueTable.BrakeTorques.ArmBolt, TorqueTable.BrakeTorques.PadLinear],
+        { } type when type == BrakeType.Cantilever => [TorqueTable.BrakeTorques.ArmBolt],
+        _ => [],
+    };
+
+    private static WorkFigure? PadLacks(Build build, WheelEnd end) =>
+        RimTorques(build, end).Length == 2 ? null
+        : RimType(build, end) is null ? WorkFigure.LacksTorque("rim-brake-torque", "torque of bolts and pads", "the type of the brake")
+        : WorkFigure.LacksTorque("rim-brake-torque", RimType(build, end) == BrakeType.Cantilever ? "torque of the pads" : "torque of bolts and pads", "the brake maker's figures");
+
+    /// <summary>A cable from arm to arm is pulled in its middle.</summary>
+    private static bool Straddles(Build build, WheelEnd end) => RimType(build, end) is { } type && (type == BrakeType.Cantilever || type == BrakeType.CentrePull || type == BrakeType.UBrake);
 }

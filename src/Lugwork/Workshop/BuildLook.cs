@@ -51,9 +51,14 @@ internal static class BuildLook
     /// <summary>Carbon at the collar, frame or post; null where one of them is not known and neither is known to be carbon.</summary>
     public static bool? HasCarbonSeat(this Build build) => build.IsCarbonFrame() | build.IsCarbonPost();
 
+    /// <summary>Bar or stem is carbon; null where one of them is not known and neither is known to be carbon.</summary>
+    public static bool? HasCarbonBar(this Build build) =>
+        (build.As<Handlebar>(Slot.Handlebar)?.Material ?? default).IsOfCarbon() | (build.As<Stem>(Slot.Stem)?.Material ?? default).IsOfCarbon();
+
     /// <summary>A part that is clamped is carbon, or may be.</summary>
     public static bool MayHaveCarbon(this Build build) =>
-        build.IsCarbonFrame() != false || (build.Has(Slot.Fork) && build.IsCarbonSteerer() != false) || (build.Has(Slot.Seatpost) && build.IsCarbonPost() != false);
+        build.IsCarbonFrame() != false || (build.Has(Slot.Fork) && build.IsCarbonSteerer() != false) || (build.Has(Slot.Seatpost) && build.IsCarbonPost() != false)
+        || (build.HasAny(Slot.Handlebar, Slot.Stem) && build.HasCarbonBar() != false);
 
     /// <summary>The steerer is threaded, threadless, or null where neither fork, headset nor stem says it. The fork is asked first.</summary>
     public static bool? IsThreaded(this Build build) =>

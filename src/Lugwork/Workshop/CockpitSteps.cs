@@ -12,8 +12,13 @@ internal static class CockpitSteps
         {
             Id = "fit-handlebar", Title = "Fit the handlebar", Stage = WorkStage.Cockpit, Needed = b => b.Has(Slot.Handlebar), Uses = [Slot.Stem, Slot.Handlebar], Joints = ["bar-in-stem"],
             After = [new("fit-stem", "the stem holds still while the bar is clamped"), new("inspect-parts", "a bar that was crashed is not fitted")],
-            Does = b => ["Clean clamp and bar.", "Where bar or stem is carbon, put assembly paste in the clamp.", "Lay the bar in the middle of the clamp, at its angle.", b.HasQuill() != false ? "See whether one large bolt or several small ones hold the bar: the torque goes by them." : null, "Tighten the bolts, a faceplate crosswise, with an even gap, to the maker's torque."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Paste],
+            Does = b => ["Clean clamp and bar.", b.HasCarbonBar() switch
+            {
+                true => "Put assembly paste in the clamp, none on the bolts.",
+                false => null,
+                _ => "Find out whether bar or stem is carbon: if so, put assembly paste in the clamp.",
+            }, "Lay the bar in the middle of the clamp, at its angle.", b.HasQuill() != false ? "See whether one large bolt or several small ones hold the bar: the torque goes by them." : null, "Tighten the bolts, a faceplate crosswise, with an even gap, to the maker's torque."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasCarbonBar() == false ? null : Kit.Paste],
             Torques = b => [b.HasQuill() != false ? TorqueTable.SteeringTorques.BarBinderOld : null, TorqueTable.SteeringTorques.Faceplate],
             Checks = _ => ["The gap of the clamp is the same above and below, or as the stem maker says.", "The bar does not turn under the weight of the arms."],
             Cautions = _ => [Lugwork.Cautions.BarClampCare, Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,

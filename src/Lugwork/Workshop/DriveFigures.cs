@@ -50,7 +50,12 @@ internal static class DriveFigures
         int inner = smallest.State == KnownState.None ? ring : given.Teeth("the teeth of the smallest ring", smallest);
         int small = given.Teeth("the teeth of the smallest sprocket", build.As<Cassette>(Slot.Cassette)?.SmallestSprocket ?? default);
         int capacity = given.Teeth("the capacity of the derailleur", derailleur.Capacity);
-        return [least, given.Figure("chain-most", "most pitches that the derailleur takes up", "pitches", () => ChainRule.SmallSmall(chainstay, inner, small, capacity, added).EvenPitchesNotAbove, [.. ChainRule.Sources])];
+        WorkFigure most = given.Figure("chain-most", "most pitches that the derailleur takes up", "pitches", () => ChainRule.SmallSmall(chainstay, inner, small, capacity, added).EvenPitchesNotAbove, [.. ChainRule.Sources]);
+        return
+        [
+            least, most,
+            least.Value > most.Value ? WorkFigure.Told("chain-between", "no even number of pitches is within both", "take the longer, which never tears the derailleur off, and see whether it hangs slack on the smallest; the derailleur maker's rule decides", [.. ChainRule.Sources]) : null,
+        ];
     }
 
     /// <summary>The derailleur maker's pitches in whole ones, rounded up; the general two where none are stated.</summary>

@@ -64,7 +64,7 @@ internal static class FrameSteps
                 },
             ],
             Tools = _ => [new("straightedge", "straightedge"), new("end-gauges", "alignment gauges for the ends", true)],
-            Checks = _ => ["Both ends are parallel, and the wheel stands in the middle of stays and blades.", "The slots are not worn, and no end is cracked."],
+            Checks = _ => ["Both ends are parallel, and the wheel stands in the middle of stays and blades.", "Slots, holes and threads of the ends are not worn, and none is cracked."],
             Cautions = _ => [Lugwork.Cautions.Axle], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
             Shop = b => EndsAreSteel(b) == true ? new(false, "setting ends takes gauges, and a bent end that is set twice breaks") : null,
         },

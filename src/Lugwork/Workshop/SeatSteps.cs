@@ -48,7 +48,7 @@ internal static class SeatSteps
                 : ["Pair lever and post as their maker says.", "Charge the battery."],
             Tools = b => [Kit.HexKeys, b.HasDropperLine() ? Kit.CableCutter : null], Supplies = b => [b.HasDropperLine() ? Kit.CableEnds : null],
             Figures = r => SeatFigures.OfDropper(r.Build),
-            Checks = _ => ["Fully up, the saddle is at riding height.", "Fully down, nothing meets the tyre."],
+            Checks = b => [b.HasDropperLine() ? "The lever moves the post over its whole travel, and the line is not kinked." : "The lever moves the post over its whole travel."],
             Cautions = _ => [Lugwork.Cautions.Insertion], Skill = WorkSkill.Practised, Time = WorkTime.Hour,
         },
         new()

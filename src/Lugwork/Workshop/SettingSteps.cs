@@ -42,7 +42,7 @@ internal static class SettingSteps
             After = [new("fit-saddle", "the height is measured to the saddle that is on"), new("fit-crankset", "the height is measured from the bottom bracket"), new("fit-handlebar", "the bar is set against the saddle")],
             Does = _ => ["Set the height from the middle of the bottom bracket along the seat tube to the top of the saddle.", "Mark it.", "Look again at the insertion of the post."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Figures = r => [SeatFigures.SaddleHeight(r.Build), .. SeatFigures.OfPost(r.Build)],
-            Checks = _ => ["The mark of the post is still hidden."], Cautions = _ => [Lugwork.Cautions.Insertion, Lugwork.Cautions.BodyRules], Time = WorkTime.QuarterHour,
+            Checks = b => ["The mark of the post is still hidden.", b.Has(Slot.Dropper) ? "Fully up, the saddle is at riding height; fully down, it meets neither tyre nor frame, also at full travel." : null], Cautions = _ => [Lugwork.Cautions.Insertion, Lugwork.Cautions.BodyRules], Time = WorkTime.QuarterHour,
         },
         new()
         {

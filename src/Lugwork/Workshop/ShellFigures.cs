@@ -76,11 +76,12 @@ internal static class FrameFigures
 {
     private const int Most = 12;
 
-    public static WorkFigure?[] Asked(FitReport report) => [.. report.ToMeasure.Take(Most).Select(m => Asked(report.Build, m.What))];
+    /// <summary>What settles most, save the condition of used parts, which has a step of its own.</summary>
+    public static WorkFigure?[] Asked(FitReport report) => [.. report.ToMeasure.Where(m => m.What.Field != "condition").Take(Most).Select(m => Asked(report.Build, m.What))];
 
     private static WorkFigure Asked(Build build, Measurement what)
     {
-        WorkFigure figure = WorkFigure.Lacks($"measure-{what.Slot.Key}-{what.Field}", $"{what.Slot.Name}, {what.Called}", what.ToString());
+        WorkFigure figure = WorkFigure.Lacks($"measure-{what.Slot.Key}-{what.Field}", $"{what.Slot.Name}, {what.Called}", what.How);
         IPartField? field = PartForms.Of(what.Slot).Fields.FirstOrDefault(f => f.Key == what.Field);
         if (field is null || !build.Has(what.Slot))
         {

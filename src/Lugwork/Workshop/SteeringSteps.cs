@@ -13,7 +13,7 @@ internal static class SteeringSteps
             Id = "dry-fit-fork", Title = "Put the fork together dry", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Stem],
             Joints = ["steerer-through-head-tube", "fork-in-head-tube", "headset-on-steerer", "headset-kind", "fork-length-within-limit", "fork-crowns-on-frame", "fork-not-too-short", "steerer-reaches-stem", "gap-under-cap", "spacers-on-carbon-steerer", "crown-under-down-tube"],
             After = [new("press-headset", "the stack is measured on the headset that is in"), new("set-crown-race", "the steerer is measured from the race that is set"), new("measure-interfaces", "the stack is built of measured heights")],
-            Does = b => ["Put fork, bearings, cover, spacers and stem together without grease.", b.IsThreaded() switch
+            Does = b => [b.IsThreaded() == true ? "Put fork, bearings, upper race, washers and locknut together without grease." : "Put fork, bearings, cover, spacers and stem together without grease.", b.IsThreaded() switch
             {
                 true => "See that the locknut has its full thread.",
                 false => "Mark the steerer at the top of the stem.",
@@ -34,7 +34,7 @@ internal static class SteeringSteps
                 :
             [
                 "Settle first what is open at the dry fit: a cut cannot be taken back.",
-                "Measure twice; compare the mark with the figure below.",
+                SteeringFigures.OfSteerer(b).Any(f => f is { Id: "steerer-cut", IsKnown: true }) ? "Measure twice; compare the mark with the figure below." : "Measure first what the figure below takes; nothing is cut by eye alone.",
                 b.IsCarbonSteerer() switch
                 {
                     true => "Cut carbon wet with a fine blade for carbon, and keep the dust out of the lungs.",

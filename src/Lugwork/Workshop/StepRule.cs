@@ -84,9 +84,22 @@ internal static class StepTable
         .. BrakeSteps.For(WheelEnd.Front), .. BrakeSteps.For(WheelEnd.Rear), .. ShiftSteps.All, .. SettingSteps.All, .. FinalSteps.All,
     ];
 
+    /// <summary>The look at used parts is named where nothing else that comes before has waited for it already.</summary>
+    private static WorkStep[] Pruned(WorkStep[] steps)
+    {
+        HashSet<string> waiting = [FrameSteps.InspectUsed, .. steps.Where(s => s.After.Any(a => a.Step == FrameSteps.InspectUsed)).Select(s => s.Id)];
+        for (int known = 0; known != waiting.Count;)
+        {
+            known = waiting.Count;
+            waiting.UnionWith(steps.Where(s => s.After.Any(a => waiting.Contains(a.Step))).Select(s => s.Id));
+        }
+
+        return [.. steps.Select(s => s.After.Any(a => a.Step != FrameSteps.InspectUsed && waiting.Contains(a.Step)) ? s with { After = s.After.RemoveAll(a => a.Step == FrameSteps.InspectUsed) } : s)];
+    }
+
     /// <summary>Ids of the torques that only makers name, and that are written down once they were applied.</summary>
     public static ImmutableArray<string> MakersTorques { get; } =
-        ["pivot-torque", "hanger-torque", "stem-torque", "binder-torque", "drop-lever-torque", "ring-torque", "crank-torque", "derailleur-torque", "axle-torque", "arm-torque"];
+        ["pivot-torque", "hanger-torque", "stem-torque", "binder-torque", "drop-lever-torque", "ring-torque", "crank-torque", "derailleur-torque", "axle-torque", "arm-torque", "rim-brake-torque"];
 
     /// <summary>The steps that a build needs, in the order of the table.</summary>
     public static IReadOnlyList<WorkStep> Of(FitReport report, FrameGeometry? frame = null)
@@ -105,7 +118,7 @@ internal static class StepTable
 
         StepRule[] needed = [.. All.Where(r => r.Needed(report.Build))];
         HashSet<string> there = [.. needed.Select(r => r.Id)];
-        IEnumerable<WorkStep> steps = needed.Select(r => r.For(report, id => there.Contains(id)));
+        WorkStep[] steps = Pruned([.. needed.Select(r => r.For(report, id => there.Contains(id)))]);
         return frame is null ? [.. steps] : [.. steps.Select(s => s with { Figures = [.. s.Figures.Select(f => LineEstimates.Of(f, report.Build, frame))] })];
     }
 }

@@ -11,7 +11,11 @@ internal static class WheelHolding
         return held is null ? ["Find out first what holds this hub: a skewer, nuts, bolts or a thru-axle.", "Set the wheel fully into its ends, and tighten it as its maker says."]
             : held == HubAttachment.ThruAxle ? ["Grease the axle.", "Lift the wheel in, start the axle by hand, and tighten it to the figure printed on it."]
             : held == HubAttachment.Nuts ? ["Set the wheel straight in the slots, with the washers that hold the axle.", "Tighten both nuts in turn."]
-            : held == HubAttachment.QuickRelease ? ["Set the wheel fully into its ends.", "Close the lever with firm pressure of the palm."]
+            : held == HubAttachment.QuickRelease ? [
+                !end.IsFront && build.Frame.RearSlot.MayBe(DropoutSlot.Horizontal) ? "Set the wheel into its ends, straight between the stays; slots that run level have no stop." : "Set the wheel fully into its ends.",
+                "Set the nut so that the lever begins to grip half-way.",
+                "Close the lever with firm pressure of the palm, along blade or stay, where nothing catches it.",
+            ]
             : ["Set the wheel fully into its ends.", $"Tighten it as the hub maker says: {held.TradeName}."];
     }
 

@@ -59,7 +59,7 @@ internal static class WheelSteps
         After = [new($"tape-{end.Name}-rim", "the bed is closed before the tyre goes on"), new($"fit-{end.Name}-tube", "the tube goes in with the tyre"), new($"fit-{end.Name}-valve", "a tyre without a tube is blown up through this valve"), new("inspect-parts", "a worn rim gets no tyre")],
         Does = b => b.IsTubular(end.Tyre)
             ? ["Stretch the tyre on the dry rim for a day.", "Glue or tape it as the makers of tyre, rim and glue say.", "Let it set for as long as they say."]
-            : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, opposite the valve last.", b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? "Pour sealant in; blow the beads on to their seats, at most to the lower of the largest pressures of tyre and rim." : "Pump a little, see that no tube is under a bead, then pump up."],
+            : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, first opposite the valve and last at the valve, with the beads pushed into the well of the rim.", b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? "Pour sealant in; blow the beads on to their seats, at most to the lower of the largest pressures of tyre and rim." : "Pump a little, see that no tube is under a bead, then pump up."],
         Tools = b => [b.IsTubular(end.Tyre) ? null : Kit.TyreLevers, Kit.Pump],
         Supplies = b => [b.IsTubular(end.Tyre) ? new("tubular-glue", "glue or tape that tyre and rim maker allow") : null, b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? new("sealant", "sealant, as the tyre maker says for its size") : null],
         Figures = r => [TyreFigures.Lowest(r.Build, end)],

@@ -232,4 +232,42 @@ public sealed class StepTests
     [InlineData("PF41; takes 24", "bearing press")]
     public void The_tool_for_the_cups_goes_by_shell_and_spindle(string bracket, string tool) =>
         Assert.Contains(tool, Steel().With(BottomBracket.Read(bracket)).WorkPlan().Find("fit-bottom-bracket")!.Tools.Single(t => t.Id is "cup-tool" or "bearing-press").Name, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("cantilever", "brake-arm-bolt", true)]
+    [InlineData("direct-pull", "brake-arm-bolt pad-linear-pull", false)]
+    [InlineData("rim-caliper", "rim-caliper-front pad-rim-caliper", false)]
+    [InlineData("u-brake", "", true)]
+    [InlineData("unknown", "", true)]
+    public void A_row_of_one_kind_of_rim_brake_is_shown_for_no_other(string type, string torques, bool lacks)
+    {
+        WorkPlan plan = Steel().With(RimBrake.Read($"type {type}; pads for-aluminium"), Slot.FrontRimBrake).With(BrakeLever.Read("pull short"), Slot.FrontLever).WorkPlan();
+        WorkStep step = plan.Find("mount-front-rim-brake")!;
+        Assert.Equal(torques, string.Join(' ', step.Torques.Select(t => t.Id)));
+        Assert.Equal(lacks, step.Figures.Any(f => f.Id == "rim-brake-torque"));
+        Assert.Equal(type is "cantilever" or "u-brake", plan.Find("connect-front-brake")!.Does.Any(d => d.Contains("straddle", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("material aluminium", "material steel", false)]
+    [InlineData("material carbon", "material steel", true)]
+    [InlineData("material aluminium", "bar 31.8", true)]
+    public void Paste_goes_where_bar_or_stem_is_or_may_be_carbon(string bar, string stem, bool paste)
+    {
+        WorkPlan plan = Steel().With(Handlebar.Read(bar)).With(Stem.Read(stem)).WorkPlan();
+        Assert.Equal(paste, plan.Find("fit-handlebar")!.Supplies.Any(s => s.Id == "carbon-paste"));
+        Assert.Equal(paste, plan.Find("fit-handlebar")!.Does.Any(d => d.Contains("paste", StringComparison.Ordinal)));
+        Assert.Equal(paste, plan.Inspection.Any(p => p.Id == "carbon"));
+    }
+
+    [Theory]
+    [InlineData(37, true)]
+    [InlineData(45, false)]
+    public void A_chain_that_no_even_number_suits_is_said(int capacity, bool said)
+    {
+        Build build = Steel("; kind road; chainstay 410").With(Crankset.Read("largest ring 50; smallest ring 34")).With(Cassette.Read("11-speed HG road; smallest sprocket 11; largest sprocket 30")).With(RearDerailleur.Read($"M10 bolt; capacity {capacity}")).With(Chain.Read("11-speed"));
+        WorkStep step = build.WorkPlan().Find("fit-chain")!;
+        Assert.Equal(said, step.Figures.Single(f => f.Id == "chain-pitches").Value > step.Figures.Single(f => f.Id == "chain-most").Value);
+        Assert.Equal(said, step.Figures.Any(f => f.Id == "chain-between"));
+    }
 }
