@@ -49,7 +49,7 @@ internal static class CockpitSteps
         new()
         {
             Id = "tape-bar", Title = "Tape the handlebar", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Handlebar) && b.IsDropBar() == true && !b.Has(Slot.Grips), Uses = [Slot.Handlebar],
-            After = [new("fit-controls", "the tape goes over the clamps"), new("connect-front-brake", "the tape covers the lines"), new("connect-rear-brake", "the tape covers the lines"), new("connect-shifters", "the tape covers the lines"), new("fit-dropper-line", "the tape covers its line")],
+            After = [new("fit-controls", "the tape goes over the clamps"), new("connect-front-brake", "the tape covers the lines"), new("connect-rear-brake", "the tape covers the lines"), new("connect-shifters", "the tape covers the lines"), new("fit-dropper-line", "the tape covers its line"), new("adjust-brakes", "what lies under the tape has proven itself first"), new("adjust-gears", "what lies under the tape has proven itself first")],
             Does = _ => ["Fix the lines along the bar.", "Wind the bar tape from the ends, tight and overlapping.", "Plug the ends of the bar."],
             Supplies = _ => [new("bar-tape", "handlebar tape with plugs")], Checks = _ => ["Both ends of the bar are plugged."], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },

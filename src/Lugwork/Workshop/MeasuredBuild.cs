@@ -16,7 +16,7 @@ internal static class MeasuredBuild
             {
                 if (step.Figures.FirstOrDefault(f => f.Id == measured.Figure) is { Place: { } place } figure && figure.Unit == measured.Unit && TextOf(measured, place) is { } text)
                 {
-                    if (build.TryBuilt(place.Slot, place.Field, text, place.IsCut ? AsBuiltKind.Cut : AsBuiltKind.Measured, $"at {entry.Step}", null, out Build built, out SpecProblem? problem))
+                    if (build.TryBuilt(place.Slot, place.Field, text, place.IsCut ? AsBuiltKind.Cut : AsBuiltKind.Measured, NoteOf(entry.Step), null, out Build built, out SpecProblem? problem))
                     {
                         build = built;
                     }
@@ -30,6 +30,9 @@ internal static class MeasuredBuild
 
         return build;
     }
+
+    /// <summary>The note of a value that a step brought.</summary>
+    public static string NoteOf(string step) => $"at {step}";
 
     /// <summary>The build as it was before anything was measured or cut, by which a changed part is told from a measured one.</summary>
     public static Build Bare(Build build)

@@ -33,7 +33,7 @@ internal static class RecordQuestions
                 }
             }
 
-            told.AddRange(entry.Measurements.Where(m => !step.Figures.Any(f => f.Id == m.Figure && f.Unit == m.Unit)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names so"));
+            told.AddRange(entry.Measurements.Where(m => step.Figures.All(f => f.Id != m.Figure) && !IsInBuild(kept.Plan.Build, step, m)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names"));
         }
 
         List<string> refused = [];
@@ -42,4 +42,8 @@ internal static class RecordQuestions
         told.AddRange(kept.Lapsed.Select(e => $"{e.Step} is no step of this build any more: its entry has lapsed"));
         return told.ToImmutable();
     }
+
+    /// <summary>The build has it from this step already, so that nothing is lacking there any more.</summary>
+    private static bool IsInBuild(Build build, WorkStep step, WorkMeasurement measured) =>
+        build.AsBuilt.Any(v => v.Note == MeasuredBuild.NoteOf(step.Id) && measured.Figure.EndsWith(v.Field, StringComparison.OrdinalIgnoreCase));
 }

@@ -21,7 +21,7 @@ internal static class RoutingSteps
             ],
             Tools = _ => [Kit.Liner, Kit.CableCutter], Supplies = _ => [new("liner-tube", "liner tube, foam sleeves against rattle"), Kit.CableEnds],
             Figures = r => [RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter)],
-            Checks = _ => ["No line is pinched, kinked or rubs on a tube.", "With rear suspension the lines have slack through the whole travel."],
+            Checks = b => ["No line is pinched, kinked or rubs on a tube.", b.HasRearTravel() != false ? "With rear suspension the lines have slack through the whole travel." : null],
             Skill = WorkSkill.Practised, Time = WorkTime.Longer,
             Shop = b => b.RunsThroughHeadset() ? new(false, "lines through the headset are cut, led and bled in one go, and redone when one is too short") : null,
         },

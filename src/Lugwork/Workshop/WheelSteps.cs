@@ -119,7 +119,7 @@ internal static class WheelSteps
         Tools = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Tool(b, end)], Supplies = b => [WheelHolding.Greases(b, end) && (end.IsFront || !b.HasFixedChain()) ? Kit.Grease : null],
         Torques = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Torque(b, end)],
         Figures = r => [TyreFigures.AxleLength(r.Build, end), !end.IsFront && r.Build.HasFixedChain() ? null : WheelHolding.Lacks(r.Build, end)],
-        Checks = b => [!end.IsFront && b.HasFixedChain() ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
+        Checks = b => ["The hub turns freely and has no play at the rim.", !end.IsFront && b.HasFixedChain() ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
         Cautions = b => [Lugwork.Cautions.Axle, b.Has(end.Axle) ? Lugwork.Cautions.AxleThread : null], Time = WorkTime.QuarterHour,
     };
 

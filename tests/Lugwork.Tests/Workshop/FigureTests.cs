@@ -42,6 +42,33 @@ public sealed class FigureTests
     }
 
     [Fact]
+    public void For_any_stack_gears_and_post_the_figures_are_those_of_the_sums()
+    {
+        Random random = new(9);
+        for (int i = 0; i < 60; i++)
+        {
+            int Of(int least, int most) => random.Next(least, most + 1);
+            (int head, int below, int above, int upper, int lower, int clamp) = (Of(80, 220), Of(0, 40), Of(0, 10), Of(2, 20), Of(1, 15), Of(30, 50));
+            (int stay, int ring, int inner, int small, int large, int capacity) = (Of(390, 470), Of(40, 53), Of(22, 39), Of(10, 12), Of(25, 52), Of(30, 60));
+            (int saddle, int tube, int depth, int post) = (Of(700, 800), Of(420, 560), Of(35, 55), Of(300, 450));
+            WorkPlan plan = Build.From(Frame.Read($"kind road; material steel; head tube length {head}; chainstay {stay}; seat tube length {tube}; seatTube 27.2"))
+                .With(Fork.Read("steerer kind threadless; steererMaterial steel; steererLength 350"))
+                .With(Headset.Read($"threadless; upper stack {upper}; lower stack {lower}"))
+                .With(Stem.Read($"28.6 clamp; clamp height {clamp}; spacers below {(below == 0 ? "none" : below)}; spacers above {(above == 0 ? "none" : above)}"))
+                .With(Crankset.Read($"largest ring {ring}; smallest ring {inner}")).With(Cassette.Read($"9-speed HG; smallest sprocket {small}; largest sprocket {large}"))
+                .With(RearDerailleur.Read($"M10 bolt; chain 9; capacity {capacity}; chain allowance 2")).With(Chain.Read("9-speed"))
+                .With(Seatpost.Read($"27.2 x {post}")).With(Saddle.Read($"7 mm round; depth {depth}")).With(Rider.Read($"82 kg; saddle height {saddle}")).WorkPlan();
+            WorkFigure In(string step, string id) => plan.Find(step)!.Figures.Single(f => f.Id == id);
+            SteererLength stack = SteererLength.OfMillimetres(head, lower, upper, below, clamp, above);
+            Same(stack.Cut.Millimeters, In("cut-steerer", "steerer-cut"));
+            Same(SteererCut.Of(stack, Length.FromMillimeters(350), SteererMaterial.Metal).Off.Millimeters, In("cut-steerer", "steerer-off"));
+            Same(ChainRule.BigBig(Length.FromMillimeters(stay), ring, large, 2).EvenPitches, In("fit-chain", "chain-pitches"));
+            Same(ChainRule.SmallSmall(Length.FromMillimeters(stay), inner, small, capacity, 2).EvenPitchesNotAbove, In("fit-chain", "chain-most"));
+            Same(post - (saddle - tube - depth), In("fit-seatpost", "post-insertion"));
+        }
+    }
+
+    [Fact]
     public void The_chain_is_as_long_as_the_rule_says()
     {
         Same(ChainRule.BigBig(Length.FromMillimeters(410), 46, 34, 2).EvenPitches, Of("fit-chain", "chain-pitches"));
