@@ -6,7 +6,7 @@ namespace Lugwork;
 /// <summary>How several published figures of one fastener stand to each other.</summary>
 public enum TorqueAgreement
 {
-    /// <summary>One page alone that was read prints a figure.</summary>
+    /// <summary>One page alone that was read prints a figure, or several together give one.</summary>
     OneSource = 0,
 
     /// <summary>Several pages print the same, but for rounding.</summary>
@@ -91,7 +91,7 @@ public sealed class TorqueFigure
         {
             string agree = Agreement switch
             {
-                TorqueAgreement.OneSource => " One page alone was read that prints it.",
+                TorqueAgreement.OneSource => Ranges.Any(r => r.Of.EndsWith("together", StringComparison.Ordinal)) ? " Two pages together give it." : " One page alone was read that prints it.",
                 TorqueAgreement.Overlap => " The sources differ, and have some torque in common.",
                 TorqueAgreement.Apart => " The sources contradict each other.",
                 TorqueAgreement.NonePrinted => " No page was read that prints it.",
