@@ -1,11 +1,14 @@
 using Lugwork;
 
-// A check with its reasons, a needs sheet, a headset code, the reference page, a build file there and back and its schema, natively.
+// A check with its reasons, a needs sheet, a headset code, the reference page, a build file there and back and its schema, and a work plan with its record, natively.
 Build build = Build.From(Frame.Read("rear 12x142; material steel; seat tube 27.2; rear brake IS"))
     .With(Wheel.Read("rear 12x142; HG-M; six-bolt"), Slot.RearWheel)
     .With(Seatpost.Read("26.8 x 350"));
 Build back = BuildFile.Read(BuildFile.Write(build));
 FitReport report = back.Check();
+
+WorkPlan plan = back.WorkPlan();
+WorkRecord record = WorkRecordFile.Read(WorkRecordFile.Write(WorkRecord.For(plan).Done("inspect-parts")), plan);
 
 // A rigid frame with disc mounts, as far as it is said, takes neither a shock nor rim brakes.
 Slot[] notAsked = [Slot.Frame, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.Shock];
@@ -17,6 +20,7 @@ bool good = report.Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verd
     && report.Fits.All(f => f.Explain().Contains("Weakest leg: ", StringComparison.Ordinal))
     && StandardsPage.Write().Contains("`Lugwork.Hubs.HubStandard`", StringComparison.Ordinal)
     && Lugwork.Steering.HeadsetPair.Parse("zs44/28.6 - ec44/40").ToString() == "ZS44/28.6|EC44/40"
+    && plan.ToHtml().Contains("<h1>Work plan", StringComparison.Ordinal) && plan.ToJson().Contains("\"fit-seatpost\"", StringComparison.Ordinal) && record.IsDone("inspect-parts")
     && Math.Abs(Lugwork.Seating.SeatpostDiameter.OfMillimetres(27.2m).Diameter.Millimeters - 27.2) < 1e-9;
 Console.WriteLine(good ? "native check passed" : "native check FAILED");
 return good ? 0 : 1;

@@ -36,16 +36,27 @@ public sealed partial class Build
         ArgumentNullException.ThrowIfNull(field);
         ArgumentNullException.ThrowIfNull(value);
         ArgumentNullException.ThrowIfNull(note);
-        Part part = this[slot] ?? throw new ArgumentException($"there is no {slot.Name} to be measured or cut", nameof(slot));
+        if (this[slot] is null)
+        {
+            throw new ArgumentException($"there is no {slot.Name} to be measured or cut", nameof(slot));
+        }
+
         string said = note.Trim();
         if (said.Length > AsBuiltValue.MostNote)
         {
             throw new ArgumentException($"a note has at most {AsBuiltValue.MostNote} characters", nameof(note));
         }
 
+        return TryBuilt(slot, field, value, kind, said, on, out Build built, out SpecProblem? problem) ? built : throw new SpecException([problem!]);
+    }
+
+    /// <summary>The same with a value, of a slot that is filled; false with the problem, and the build as it is, where that cannot be.</summary>
+    internal bool TryBuilt(Slot slot, string field, string value, AsBuiltKind kind, string note, DateOnly? on, out Build built, out SpecProblem? problem)
+    {
         AsBuiltValue? earlier = _notes.AsBuilt.FirstOrDefault(v => v.Slot == slot && v.Field == field);
-        (Part changed, AsBuiltValue built) = AsBuiltRules.Set(part, slot, field, value, kind, said, on, earlier, out SpecProblem? problem) ?? throw new SpecException([problem!]);
-        return Put(changed, slot, _notes.With(built));
+        (Part Part, AsBuiltValue Value)? set = AsBuiltRules.Set(this[slot]!, slot, field, value, kind, note, on, earlier, out problem);
+        built = set is { } done ? Put(done.Part, slot, _notes.With(done.Value)) : this;
+        return set is not null;
     }
 
     private Build Put(Part? part, Slot slot, BuildNotes notes)

@@ -25,7 +25,10 @@ public sealed class Waiver
     internal static Joint? JointOf(string id) => JointTable.All.FirstOrDefault(j => j.Id == id);
 
     /// <summary>FNV-1a over every slot and stated field of the joint's parts, by which a change of either is seen. Not made to keep anyone from forging it.</summary>
-    internal static string PartsOf(Joint joint, Build build)
+    internal static string PartsOf(Joint joint, Build build) => PartsOf(joint.Slots, build);
+
+    /// <summary>The same of some slots.</summary>
+    internal static string PartsOf(IEnumerable<Slot> slots, Build build)
     {
         ulong hash = 14_695_981_039_346_656_037;
         void Add(string text)
@@ -37,7 +40,7 @@ public sealed class Waiver
             }
         }
 
-        foreach (Slot slot in joint.Slots)
+        foreach (Slot slot in slots)
         {
             Add(slot.Key);
             if (build[slot] is { } part)

@@ -1187,6 +1187,78 @@ public static class Sources
     /// <summary>What a laden weight is.</summary>
     public static Source LadenWeight { get; } = new("LADEN-WEIGHT", SourceKind.Community, Confidence.Low, "How is the max load in the bike specifications defined", "Bicycles Stack Exchange", "2023", "bicycles.stackexchange.com/questions/90998");
 
+    /// <summary>Owner's manual, appendix C, p. 77.</summary>
+    public static Source CargoBoltList { get; } = new("CARGO-BOLT-LIST", SourceKind.MakerDocument, Confidence.Medium, "Owner's manual, appendix C, p. 77", "Yuba", "n.d.", "manualshive.com/en/manual/yuba/spucy-curry/3667378?page=77");
+
+    /// <summary>Owner's manual 236.17.0, recommended torque settings, p. 51.</summary>
+    public static Source OwnersTorques2017 { get; } = new("OWNERS-TORQUES-2017", SourceKind.MakerDocument, Confidence.Medium, "Owner's manual 236.17.0, recommended torque settings, p. 51", "Centurion", "2017", "manualshive.com/en/manual/centurion/236-17-0/2582828?page=51");
+
+    /// <summary>Torque Specifications (frame maker's list).</summary>
+    public static Source FrameMakersTorques { get; } = new("FRAME-MAKERS-TORQUES", SourceKind.MakerDocument, Confidence.Medium, "Torque Specifications (frame maker's list)", "Village Cycle Center", "n.d.", "villagecycle.com/how-to/torque-specifications-pg619.htm");
+
+    /// <summary>Torque Table.</summary>
+    public static Source ShopTorqueTable { get; } = new("SHOP-TORQUE-TABLE", SourceKind.Community, Confidence.Low, "Torque Table", "Dedham Bike", "n.d.", "dedhambike.com/articles/torque-table-pg186.htm");
+
+    /// <summary>User Guide 2002, p. 24.</summary>
+    public static Source GuideTorques2002 { get; } = new("GUIDE-TORQUES-2002", SourceKind.MakerDocument, Confidence.Medium, "User Guide 2002, p. 24", "Gary Fisher", "2002", "38.142.81.21:8001/manual/gary-fisher/2002-gary-fisher-bicycles/user-guide-english/page-25.html");
+
+    /// <summary>Service instructions, mechanical disc brake (SI-8E80A).</summary>
+    public static Source DiscMakersSheet { get; } = new("DISC-MAKERS-SHEET", SourceKind.MakerDocument, Confidence.Medium, "Service instructions, mechanical disc brake (SI-8E80A)", "Shimano (copy at ManualMachine)", "n.d.", "manualmachine.com/shimano/si8e80a/10360998-service-instructions");
+
+    /// <summary>Service instructions, mechanical disc brake and six-bolt rotor (BR-M416-A / SM-RT51).</summary>
+    public static Source RotorMakersSheet { get; } = new("ROTOR-MAKERS-SHEET", SourceKind.MakerDocument, Confidence.Medium, "Service instructions, mechanical disc brake and six-bolt rotor (BR-M416-A / SM-RT51)", "Shimano (copy at Manuzoid)", "n.d.", "manuzoid.com/manuals/5rN8G-Shimano%20BR-M416-A%20Service%20Instructions");
+
+    /// <summary>Hydraulic caliper brake installation and hose length changes.</summary>
+    public static Source HydraulicCaliperGuide { get; } = new("HYDRAULIC-CALIPER-GUIDE", SourceKind.MakerDocument, Confidence.Medium, "Hydraulic caliper brake installation and hose length changes", "Park Tool", "n.d.", "parktool.com/blog/repair-help/avid-reg-hydraulic-caliper-brake-installation-hose-length-changes");
+
+    /// <summary>Torque specs and settings (quotes a frame maker's manual).</summary>
+    public static Source CarbonRoadTorques { get; } = new("CARBON-ROAD-TORQUES", SourceKind.Community, Confidence.Low, "Torque specs and settings (quotes a frame maker's manual)", "bikesnbites.com", "2016", "bikesnbites.com/cervelo-torque-specs-and-settings/");
+
+    /// <summary>Torque specs: proper bolt tightening.</summary>
+    public static Source BoltTorqueGuide { get; } = new("BOLT-TORQUE-GUIDE", SourceKind.Community, Confidence.Low, "Torque specs: proper bolt tightening", "bikemaintenancepros.com", "n.d.", "bikemaintenancepros.com/torque-specs-proper-bolt-tightening");
+
+    /// <summary>Proper torque spec for stem top-cap screw (forum).</summary>
+    public static Source TopCapThread { get; } = new("TOP-CAP-THREAD", SourceKind.Community, Confidence.Low, "Proper torque spec for stem top-cap screw (forum)", "Weight Weenies", "n.d.", "weightweenies.starbike.com/forum/viewtopic.php?p=795721");
+
+    /// <summary>Overtightened hex thru-axles (in Japanese).</summary>
+    public static Source HexAxlePage { get; } = new("HEX-AXLE-PAGE", SourceKind.Community, Confidence.Low, "Overtightened hex thru-axles (in Japanese)", "The Trail Store (blog)", "2022", "blog.goo.ne.jp./thetrailstore/d/20220816");
+
+    /// <summary>Crank pinch bolt note.</summary>
+    public static Source PinchBoltNote { get; } = new("PINCH-BOLT-NOTE", SourceKind.Community, Confidence.Low, "Crank pinch bolt note", "gist.github.com", "n.d.", "gist.github.com/skalnik/fc52a49b3c6fb1e60af5");
+
+    /// <summary>Why do we use torque wrenches (quotes a derailleur's printed torque).</summary>
+    public static Source PrintedTorque { get; } = new("PRINTED-TORQUE", SourceKind.Community, Confidence.Low, "Why do we use torque wrenches (quotes a derailleur's printed torque)", "tools-sets.com", "undated", "tools-sets.com/9739-2");
+
+    /// <summary>ISO 4210-2:2014, clause 4.3 (excerpt).</summary>
+    public static Source JointStrength { get; } = new("JOINT-STRENGTH", SourceKind.Standard, Confidence.Medium, "ISO 4210-2:2014, clause 4.3 (excerpt)", "ISO", "2014", "ulstandardspdf.com/iso-4210-2-2014-pdf-free.html");
+
+    /// <summary>TBIS 4210-2:2018 (text of ISO 4210-2:2014), clauses 4.5 to 4.7.</summary>
+    public static Source AssemblyClauses { get; } = new("ASSEMBLY-CLAUSES", SourceKind.Standard, Confidence.Medium, "TBIS 4210-2:2018 (text of ISO 4210-2:2014), clauses 4.5 to 4.7", "Taiwan Bicycle Industry Standard", "2018", "chctest.tbnet.org.tw/eBOOK-TBIS/02/EN/files/basic-html/page19.html");
+
+    /// <summary>Test of the grip distance of brake levers, JIS D 9301:2019 (in Japanese).</summary>
+    public static Source LeverReachTest { get; } = new("LEVER-REACH-TEST", SourceKind.Standard, Confidence.Medium, "Test of the grip distance of brake levers, JIS D 9301:2019 (in Japanese)", "Japan Bicycle Promotion Institute", "2019", "jbpi giken_post/exam/bicycle/handle/4591");
+
+    /// <summary>16 CFR 1512.5 Requirements for braking system.</summary>
+    public static Source LeverRegulation { get; } = new("LEVER-REGULATION", SourceKind.Standard, Confidence.High, "16 CFR 1512.5 Requirements for braking system", "US Code of Federal Regulations", "undated", "law.cornell.edu/cfr/text/16/1512.5");
+
+    /// <summary>16 CFR 1512.16 Requirements for reflectors.</summary>
+    public static Source ReflectorRegulation { get; } = new("REFLECTOR-REGULATION", SourceKind.Standard, Confidence.Medium, "16 CFR 1512.16 Requirements for reflectors, as quoted in a forum", "US Code of Federal Regulations", "undated", "qastack.com.de/bicycles/44215");
+
+    /// <summary>Rules for riding on the road in Germany, by an owner's manual (in German).</summary>
+    public static Source GermanRoadRules { get; } = new("GERMAN-ROAD-RULES", SourceKind.MakerDocument, Confidence.Medium, "Rechtliche Anforderungen f\u00FCr den Stra\u00DFeneinsatz, owner's manual, p. 12 (in German)", "BMW", "undated", "easymanua.ls/bmw/cruise-bike/manual?p=12");
+
+    /// <summary>How to remove a cartridge bearing bottom bracket.</summary>
+    public static Source CartridgeTools { get; } = new("CARTRIDGE-TOOLS", SourceKind.Community, Confidence.Low, "How to Remove a Cartridge Bearing Bottom Bracket", "bikerepairvideos.com", "undated", "bikerepairvideos.com/remove-cartridge-bearing-bottom-bracket/");
+
+    /// <summary>EN 14766:2005, clause 4.10 (wheel retention and quick release).</summary>
+    public static Source RetentionClauses { get; } = new("RETENTION-CLAUSES", SourceKind.Standard, Confidence.Medium, "EN 14766:2005, clause 4.10 (wheel retention and quick release)", "CEN", "2005", "");
+
+    /// <summary>TBIS 79010, clause 4.2.2.3 (ends of cables).</summary>
+    public static Source CableEndClause { get; } = new("CABLE-END-CLAUSE", SourceKind.Standard, Confidence.Medium, "TBIS 79010, clause 4.2.2.3 (ends of cables)", "Taiwan Bicycle Industry Standard", "undated", "chctest.tbnet.org.tw");
+
+    /// <summary>TBIS 15194:2019, clause 4.3.6.5 (steering lock).</summary>
+    public static Source SteeringLockClause { get; } = new("STEERING-LOCK-CLAUSE", SourceKind.Standard, Confidence.Medium, "TBIS 15194:2019, clause 4.3.6.5 (steering lock)", "Taiwan Bicycle Association", "2019", "chctest.tbnet.org.tw");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -1272,5 +1344,9 @@ public static class Sources
         ReuseInspection, UsedBicycle, CarbonCrashManual, CarbonFrameManual, AlloyBarsAfterFall, AlloyPartsLife,
         RimWall, RimWallBreaks, ChainWithSprockets, OneSprocketLine, BrakeHands, BrakeHandsByCountry, DownTubeClearance,
         UseConditions2000, UseCategories, MountainManual, RiderAndLuggage, ForkLoad, TwoLimits, LadenWeight,
+
+        CargoBoltList, OwnersTorques2017, FrameMakersTorques, ShopTorqueTable, GuideTorques2002, DiscMakersSheet, RotorMakersSheet, HydraulicCaliperGuide,
+        CarbonRoadTorques, BoltTorqueGuide, TopCapThread, HexAxlePage, PinchBoltNote, PrintedTorque, JointStrength,
+        AssemblyClauses, LeverReachTest, LeverRegulation, ReflectorRegulation, GermanRoadRules, CartridgeTools, RetentionClauses, CableEndClause, SteeringLockClause,
     ];
 }

@@ -53,9 +53,10 @@ public sealed class DirectionTests
     {
         "Measures" or "Sources" => false,
         "Fits" => other is "Measures" or "Sources",
-        "Builds" => other is not ("Geometry" or "Reading"),
-        "Geometry" => other is not "Reading",
-        "Reading" => other is not "Geometry",
+        "Builds" => other is not ("Geometry" or "Reading" or "Workshop"),
+        "Geometry" => other is not ("Reading" or "Workshop"),
+        "Reading" => other is not ("Geometry" or "Workshop"),
+        "Workshop" => true,
         _ => other is "Measures" or "Sources" or "Fits" && Areas.Contains(folder),
     };
 

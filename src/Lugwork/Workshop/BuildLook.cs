@@ -1,0 +1,156 @@
+using Lugwork.Brakes;
+using Lugwork.BottomBrackets;
+using Lugwork.Drivetrain;
+using Lugwork.Hubs;
+using Lugwork.Seating;
+using Lugwork.Steering;
+using Lugwork.Tyres;
+
+namespace Lugwork;
+
+/// <summary>What the steps ask of a build.</summary>
+internal static class BuildLook
+{
+    public static bool Has(this Build build, Slot slot) => build[slot] is not null;
+
+    public static bool HasAny(this Build build, params ReadOnlySpan<Slot> slots)
+    {
+        foreach (Slot slot in slots)
+        {
+            if (build[slot] is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>It is known to be just that.</summary>
+    public static bool Is<T>(this Known<T> known, T value)
+        where T : class, IInterfaceValue<T> => known.State == KnownState.Value && ReferenceEquals(known.Value, value);
+
+    /// <summary>It is not known to be something else.</summary>
+    public static bool MayBe<T>(this Known<T> known, T value)
+        where T : class, IInterfaceValue<T> => known.State == KnownState.Unknown || known.Values.Contains(value);
+
+    public static T? As<T>(this Build build, Slot slot)
+        where T : Part => build[slot] as T;
+
+    /// <summary>Carbon, metal, or null where it is not known which.</summary>
+    public static bool? IsOfCarbon(this Known<FrameMaterial> material) =>
+        material.State == KnownState.Value ? material.Value == FrameMaterial.Carbon
+        : material.State == KnownState.OneOf && !material.Values.Contains(FrameMaterial.Carbon) ? false : null;
+
+    public static bool? IsCarbonFrame(this Build build) => build.Frame.Material.IsOfCarbon();
+
+    public static bool? IsCarbonSteerer(this Build build) => (build.As<Fork>(Slot.Fork)?.SteererMaterial ?? default).IsOfCarbon();
+
+    public static bool? IsCarbonPost(this Build build) => (build.As<Seatpost>(Slot.Seatpost)?.Material ?? default).IsOfCarbon();
+
+    /// <summary>Carbon at the collar, frame or post; null where one of them is not known and neither is known to be carbon.</summary>
+    public static bool? HasCarbonSeat(this Build build) => build.IsCarbonFrame() | build.IsCarbonPost();
+
+    /// <summary>Bar or stem is carbon; null where one of them is not known and neither is known to be carbon.</summary>
+    public static bool? HasCarbonBar(this Build build) =>
+        (build.As<Handlebar>(Slot.Handlebar)?.Material ?? default).IsOfCarbon() | (build.As<Stem>(Slot.Stem)?.Material ?? default).IsOfCarbon();
+
+    /// <summary>A part that is clamped is carbon, or may be.</summary>
+    public static bool MayHaveCarbon(this Build build) =>
+        build.IsCarbonFrame() != false || (build.Has(Slot.Fork) && build.IsCarbonSteerer() != false) || (build.Has(Slot.Seatpost) && build.IsCarbonPost() != false)
+        || (build.HasAny(Slot.Handlebar, Slot.Stem) && build.HasCarbonBar() != false);
+
+    /// <summary>The steerer is threaded, threadless, or null where neither fork, headset nor stem says it. The fork is asked first.</summary>
+    public static bool? IsThreaded(this Build build) =>
+        Common(build.As<Fork>(Slot.Fork)?.SteererKind ?? default, k => k == SteererKind.Threaded)
+        ?? Common(build.As<Headset>(Slot.Headset)?.Kind ?? default, k => k == SteererKind.Threaded)
+        ?? Common(build.As<Stem>(Slot.Stem)?.Foot ?? default, f => f.IsQuill);
+
+    /// <summary>The stem is a quill, a clamp, or null where it is not known which; false where there is none.</summary>
+    public static bool? HasQuill(this Build build) => build.As<Stem>(Slot.Stem) is { } stem ? Common(stem.Foot, f => f.IsQuill) : false;
+
+    /// <summary>What all that a value can be have in common; null where they differ, or nothing is known.</summary>
+    private static bool? Common<T>(Known<T> known, Func<T, bool> has)
+        where T : class, IInterfaceValue<T> =>
+        known.Values is not { IsEmpty: false } values ? null : values.All(has) ? true : values.Any(has) ? null : false;
+
+    /// <summary>A cup of this headset is pressed, or may be.</summary>
+    public static bool HasPressedCup(this Build build) => build.As<Headset>(Slot.Headset) is { } headset && (IsPressed(headset.UpperCup) || IsPressed(headset.LowerCup));
+
+    private static bool IsPressed(Known<HeadsetCup> cup) => cup.State != KnownState.Value || cup.Value.Style != HeadsetStyle.Integrated;
+
+    /// <summary>Threaded, pressed, or null where it is not known.</summary>
+    public static bool? IsShellThreaded(this Build build) => build.As<BottomBracket>(Slot.BottomBracket)?.Family is { State: KnownState.Value } family ? family.Value.IsThreaded : build.Frame.Shell is { State: KnownState.Value } shell ? shell.Value.Family.IsThreaded : null;
+
+    /// <summary>The lever holds fluid, pulls a cable, or null where it is not known which.</summary>
+    public static bool? IsFluid(this Build build, Slot lever) => build.As<BrakeLever>(lever) is not { } held ? null
+        : held.FluidOrPull.State is KnownState.Value or KnownState.OneOf ? true
+        : held.FluidOrPull.State == KnownState.None || held.PullOrFluid.State is KnownState.Value or KnownState.OneOf ? false
+        : held.PullOrFluid.State == KnownState.None ? true : null;
+
+    /// <summary>The one fluid that lever and caliper are both known to take; null otherwise.</summary>
+    public static BrakeFluid? FluidOf(this Build build, WheelEnd end) =>
+        build.As<BrakeLever>(end.Lever)?.FluidOrPull is { State: KnownState.Value } fluid && build.As<Caliper>(end.Caliper)?.FluidOrType.Is(fluid.Value) == true ? fluid.Value : null;
+
+    /// <summary>The shifter is known to need no line at all, wireless or none.</summary>
+    public static bool NeedsLine(this Build build, Slot shifter) => build.As<Shifter>(shifter) is { } lever && !(lever.Signal.State == KnownState.Value && !lever.Signal.Value.NeedsLine);
+
+    public static bool ShiftsByCable(this Build build) =>
+        build.As<Shifter>(Slot.Shifter)?.Signal.MayBe(ShiftSignal.Cable) == true || build.As<Shifter>(Slot.FrontShifter)?.Signal.MayBe(ShiftSignal.Cable) == true;
+
+    public static bool IsTubeless(this Build build, Slot tyre) => build.As<Tyre>(tyre)?.Bead.Is(TyreBead.Tubeless) == true;
+
+    public static bool IsTubular(this Build build, Slot tyre) => build.As<Tyre>(tyre)?.HoldOrSize.Is(TyreHold.Tubular) == true;
+
+    public static bool IsBelt(this Build build) => build.As<Chain>(Slot.Chain)?.Size is { State: KnownState.Value } size && size.Value == ChainSize.Belt;
+
+    public static bool HasDropperLine(this Build build) => build.As<Dropper>(Slot.Dropper) is { } dropper && !dropper.Routing.Is(DropperRouting.Wireless);
+
+    /// <summary>A brake sits in the hub of this end, or one of those stated for it does.</summary>
+    public static bool HasHubBrake(this Build build, WheelEnd end) => build.As<Wheel>(end.Wheel)?.HubBrake.Values.Any(t => t.HasReactionArm) == true;
+
+    /// <summary>Nothing takes the chain up but the wheel in its slots, an eccentric shell or a tensioner.</summary>
+    public static bool HasFixedChain(this Build build) => build.Has(Slot.Chain) && !build.Has(Slot.RearDerailleur);
+
+    /// <summary>The derailleur goes round the axle, hangs on a hanger, or null where it is not known which.</summary>
+    public static bool? IsHangerless(this Build build) => Common(build.As<RearDerailleur>(Slot.RearDerailleur)?.Mount ?? default, m => m == DerailleurMount.Hangerless);
+
+    /// <summary>The gears are in the rear hub.</summary>
+    public static bool HasHubGear(this Build build) => build.As<Wheel>(Slot.RearWheel)?.Body.Values is { IsEmpty: false } bodies && bodies.All(HubDrive.GearHub.Bodies.Contains);
+
+    /// <summary>The rear wheel moves on a shock, stands still, or null where it is not known. By the shock; else by the kind of bicycle, where frames of that kind are sold with or without one alone. Common practice, no source.</summary>
+    public static bool? HasRearTravel(this Build build) =>
+        build.Has(Slot.Shock) || !build.Frame.Shock.Values.IsEmpty ? true
+        : build.Frame.Shock.State == KnownState.None ? false
+        : Common(build.Frame.Kind, k => k == BicycleKind.FullSuspension) == true ? true
+        : Common(build.Frame.Kind, IsRigidBehind) == true ? false : null;
+
+    private static bool IsRigidBehind(BicycleKind kind) =>
+        kind == BicycleKind.Touring || kind == BicycleKind.Road || kind == BicycleKind.Gravel || kind == BicycleKind.Hardtail || kind == BicycleKind.Track || kind == BicycleKind.SingleSpeed || kind == BicycleKind.Bmx;
+
+    /// <summary>What holds the wheel: an axle or nuts that are in the build, else the one fastening of a known hub; null where it is not known.</summary>
+    public static HubAttachment? HeldBy(this Build build, WheelEnd end) =>
+        build.Has(end.Axle) ? HubAttachment.ThruAxle
+        : build.Has(end.Nuts) ? HubAttachment.Nuts
+        : build.As<Wheel>(end.Wheel)?.Hub is { State: KnownState.Value } hub && hub.Value.Attachments is [{ } only] ? only : null;
+
+    /// <summary>Lines go through the headset, by frame or cover.</summary>
+    public static bool RunsThroughHeadset(this Build build) => build.Frame.HeadsetCables.Is(CableWay.Through) || build.As<HeadsetCover>(Slot.HeadsetCover)?.Cables.Is(CableWay.Through) == true;
+
+    public static bool HasLines(this Build build) =>
+        build.HasAny(Slot.FrontLever, Slot.RearLever) || build.NeedsLine(Slot.Shifter) || build.NeedsLine(Slot.FrontShifter) || build.HasDropperLine();
+
+    public static bool Takes(this Build build, params ReadOnlySpan<SpindleSeat> seats)
+    {
+        Known<Spindle> spindle = build.As<Crankset>(Slot.Crankset)?.Spindle ?? default;
+        foreach (SpindleSeat seat in seats)
+        {
+            if (spindle.State == KnownState.Value && spindle.Value.Seat == seat)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

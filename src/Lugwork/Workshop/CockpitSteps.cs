@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Lugwork.Cockpit;
+
+namespace Lugwork;
+
+/// <summary>Handlebar, levers and grips.</summary>
+internal static class CockpitSteps
+{
+    public static ImmutableArray<StepRule> All { get; } =
+    [
+        new()
+        {
+            Id = "fit-handlebar", Title = "Fit the handlebar", Stage = WorkStage.Cockpit, Needed = b => b.Has(Slot.Handlebar), Uses = [Slot.Stem, Slot.Handlebar], Joints = ["bar-in-stem"],
+            After = [new("fit-stem", "the stem holds still while the bar is clamped"), new("inspect-parts", "a bar that was crashed is not fitted")],
+            Does = b => ["Clean clamp and bar.", b.HasCarbonBar() switch
+            {
+                true => "Put assembly paste in the clamp, none on the bolts.",
+                false => null,
+                _ => "Find out whether bar or stem is carbon: if so, put assembly paste in the clamp.",
+            }, "Lay the bar in the middle of the clamp, at its angle.", b.HasQuill() != false ? "See whether one large bolt or several small ones hold the bar: the torque goes by them." : null, "Tighten the bolts, a faceplate crosswise, with an even gap, to the maker's torque."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasCarbonBar() == false ? null : Kit.Paste],
+            Torques = b => [b.HasQuill() != false ? TorqueTable.SteeringTorques.BarBinderOld : null, TorqueTable.SteeringTorques.Faceplate],
+            Checks = _ => ["The gap of the clamp is the same above and below, or as the stem maker says.", "The bar does not turn under the weight of the arms."],
+            Cautions = _ => [Lugwork.Cautions.BarClampCare, Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = "fit-controls", Title = "Fit levers and shifters on the bar", Stage = WorkStage.Cockpit, Needed = b => b.HasAny(Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter),
+            Uses = [Slot.Handlebar, Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter], Joints = ["control-on-bar", "levers-one-each-side", "front-brake-hand", "brake-hands-together"],
+            After = [new("fit-handlebar", "angle and place are set against the bar that is fixed")],
+            Does = b => ["Slide levers and shifters on, and line them up left and right.", "Tighten their clamps so that they hold, and turn in a fall.", "Set which lever works which brake as the country asks for, and as the rider is used to."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench],
+            Torques = b => b.IsDropBar() != false ? [] : [b.HasAny(Slot.FrontLever, Slot.RearLever) ? TorqueTable.BrakeTorques.LeverClamp : null, b.HasAny(Slot.Shifter, Slot.FrontShifter) ? TorqueTable.DriveTorques.ShifterClamp : null],
+            Figures = r => [r.Build.IsDropBar() switch
+            {
+                true => WorkFigure.LacksTorque("drop-lever-torque", "torque of a drop-bar lever", "the lever maker's figure: no page was read that prints one"),
+                false => null,
+                _ => WorkFigure.LacksTorque("drop-lever-torque", "torque of levers and shifters", "whether the bar is a drop bar or a flat one"),
+            }],
+            Checks = _ => ["No lever moves under a firm pull.", "The fingers reach the levers."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "fit-grips", Title = "Fit the grips", Stage = WorkStage.Cockpit, Needed = b => b.Has(Slot.Grips), Uses = [Slot.Handlebar, Slot.Grips], Joints = ["grip-on-bar"],
+            After = [new("fit-controls", "the levers go on from the end of the bar"), new("fit-handlebar", "the grips go on the bar that is fixed")],
+            Does = _ => ["Clean the bar with alcohol.", "Push the grips on dry, or clamp them as their maker says.", "Plug the ends of the bar."],
+            Supplies = _ => [Kit.Alcohol, new("bar-plugs", "plugs for the ends of the bar")], Checks = _ => ["No grip turns or slides.", "Both ends of the bar are plugged."], Cautions = _ => [Lugwork.Cautions.Grips], Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = "tape-bar", Title = "Tape the handlebar", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Handlebar) && b.IsDropBar() == true && !b.Has(Slot.Grips), Uses = [Slot.Handlebar],
+            After = [new("fit-controls", "the tape goes over the clamps"), new("connect-front-brake", "the tape covers the lines"), new("connect-rear-brake", "the tape covers the lines"), new("connect-shifters", "the tape covers the lines"), new("fit-dropper-line", "the tape covers its line"), new("adjust-brakes", "what lies under the tape has proven itself first"), new("adjust-gears", "what lies under the tape has proven itself first")],
+            Does = _ => ["Fix the lines along the bar.", "Wind the bar tape from the ends, tight and overlapping.", "Plug the ends of the bar."],
+            Supplies = _ => [new("bar-tape", "handlebar tape with plugs")], Checks = _ => ["Both ends of the bar are plugged."], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+    ];
+
+    /// <summary>A drop bar, a flat one, or null where neither grips nor levers say it.</summary>
+    internal static bool? IsDropBar(this Build build) =>
+        build.As<Controls>(Slot.Controls)?.Clamp is { State: KnownState.Value } clamp ? clamp.Value == ControlClamp.DropBar
+        : build.As<Handlebar>(Slot.Handlebar)?.Grip is { State: KnownState.Value } grip ? grip.Value != GripDiameter.Mm22Point2 : null;
+}

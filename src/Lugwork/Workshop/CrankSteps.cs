@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
+
+namespace Lugwork;
+
+/// <summary>Crank, chainring, pedals and chain guide.</summary>
+internal static class CrankSteps
+{
+    public static ImmutableArray<StepRule> All { get; } =
+    [
+        new()
+        {
+            Id = "fit-chainring", Title = "Fit the chainring", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Chainring), Uses = [Slot.Crankset, Slot.Chainring],
+            Joints = ["ring-on-spider", "direct-mount-ring-on-arm", "chainring-against-chainstay"],
+            After = [new("inspect-parts", "worn rings are found before they are bolted on")],
+            Does = _ => ["Grease the bolts.", "Fit the ring with its marks where its maker says.", "Tighten crosswise, or its lockring, to the maker's torque."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
+            Torques = b => b.IsRingBolted() == true ? [TorqueTable.DriveTorques.RingBoltsAluminium, TorqueTable.DriveTorques.RingBoltsSteel] : [],
+            Figures = r => [r.Build.IsRingBolted() == true ? null : WorkFigure.LacksTorque("ring-torque", "torque of the chainring", r.Build.IsRingBolted() is null ? "how the ring is held: by bolts on a spider, or directly on the arm" : "the crank maker's figure for a ring directly on the arm")],
+            Checks = _ => ["The ring runs true."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = "fit-chain-guide", Title = "Fit the chain guide", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.ChainGuide), Uses = [Slot.Frame, Slot.ChainGuide], Joints = ["guide-on-bottom-bracket", "guide-on-tabs"],
+            After = [new("fit-bottom-bracket", "a plate under the cup, or tabs beside it, are reached before the crank is on")],
+            Does = _ => ["Bolt the guide on its tabs or plate, with thread lock.", "Set it over the ring once the crank is on."],
+            Tools = _ => [Kit.HexKeys], Supplies = _ => [Kit.Threadlock], Checks = _ => ["The chain runs free in every gear."], Cautions = _ => [Lugwork.Cautions.GuidePlate], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "fit-crankset", Title = "Fit the crank", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Crankset), Uses = [Slot.Frame, Slot.BottomBracket, Slot.Crankset],
+            Joints = ["spindle-in-bottom-bracket", "splined-crank-with-spindle-width", "crank-across-shell", "ring-against-chainstay", "chainline", "chainline-of-hangerless", "chain-angle", "single-chainline", "crank-for-shell"],
+            After = [new("fit-bottom-bracket", "the spindle runs in its bearings"), new("fit-chainring", "the ring is bolted on the arm on the bench"), new("fit-chain-guide", "the guide sits behind the crank"), new("inspect-parts", "a cracked arm is not fitted")],
+            Does = b => b.Takes(SpindleSeat.Mm24)
+                ? ["Grease the seats of the spindle.", "Push the crank through and the left arm on.", "Take the play up with the preload cap by hand.", "Tighten both pinch bolts in turn to the maker's torque."]
+                : b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? ["Clean tapers and arms.", "Push both arms on, opposite each other.", "Tighten the bolts to the maker's torque."]
+                : b.Takes(SpindleSeat.Cottered) ? ["Push both arms on, opposite each other.", "Drive or press the cotters in from opposite sides; their nuts only hold them."]
+                : b.Takes(SpindleSeat.OnePiece) ? ["Put the chainring on the crank and pass the crank through the shell.", "Grease the bearings, and set their play at the cone; hold it with the locknut."]
+                : !b.KnowsSpindle() ? ["Find out first what spindle this crank has: how it is held, and how tight, goes by it."]
+                : ["Grease the seats of the spindle as its maker says.", "Push the arms on, opposite each other.", "Tighten the bolt to the maker's torque and take the play up."],
+            Tools = b => [Kit.HexKeys, b.Takes(SpindleSeat.Mm24) ? new("preload-tool", "tool for the preload cap")
+                : b.Takes(SpindleSeat.OnePiece) ? new("cone-spanner", "spanner for cone and locknut of the crank")
+                : b.KnowsSpindle() ? new("crank-tool", $"crank tool for {b.As<Crankset>(Slot.Crankset)!.Spindle.InTradeWords()} spindles") : null],
+            Supplies = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso, SpindleSeat.Cottered) || !b.KnowsSpindle() ? null : Kit.Grease], Torques = ShellFigures.CrankTorque,
+            Figures = r => [ShellFigures.Spacers(r), DriveFigures.Chainline(r), r.Build.KnowsSpindle() ? null : WorkFigure.LacksTorque("crank-torque", "torque of the crank", "the spindle of the crank")],
+            Checks = _ => ["No side play, and the crank turns freely.", "Arm and ring clear the chainstay."],
+            Cautions = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? Lugwork.Cautions.Tapers : null], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "fit-pedals", Title = "Fit the pedals", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Pedals), Uses = [Slot.Crankset, Slot.Pedals], Joints = ["pedals-in-cranks"],
+            After = [new("fit-crankset", "the pedals go into arms that are fixed")],
+            Does = _ => ["Grease the threads.", "Start each pedal by hand: the right one clockwise, the left one anticlockwise.", "Tighten both towards the front."],
+            Tools = _ => [new("pedal-spanner", "pedal spanner or the hex key that the pedal takes")], Supplies = _ => [Kit.Grease], Torques = _ => [TorqueTable.DriveTorques.Pedal],
+            Checks = _ => ["Left and right are not exchanged.", "The thread is in over its whole length."], Cautions = _ => [Lugwork.Cautions.PedalThreads], Time = WorkTime.QuarterHour,
+        },
+    ];
+
+    /// <summary>Bolts on a spider, directly on the arm, or null where it is not known.</summary>
+    private static bool? IsRingBolted(this Build build) => build.As<Chainring>(Slot.Chainring) is not { } ring ? null
+        : ring.BoltCircle.State is KnownState.Value or KnownState.OneOf or KnownState.Measured ? true
+        : ring.DirectMount.State is KnownState.Value or KnownState.OneOf || ring.BoltCircle.State == KnownState.None ? false : null;
+
+    private static bool KnowsSpindle(this Build build) => build.As<Crankset>(Slot.Crankset) is { Spindle.State: KnownState.Value };
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>The last pass over the bicycle, the first ride, and what follows it.</summary>
+internal static class FinalSteps
+{
+    private static readonly ImmutableArray<string> Tightened =
+    [
+        "align-hanger", "check-pivots", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "fit-front-wheel", "fit-rear-wheel",
+        "fit-handlebar", "fit-controls", "fit-chainring", "fit-chain-guide", "fit-crankset", "fit-pedals", "mount-front-caliper", "mount-rear-caliper", "mount-front-rim-brake", "mount-rear-rim-brake", "connect-front-brake", "connect-rear-brake", "hold-front-hub-brake", "hold-rear-hub-brake", "set-chain-tension", "align-steering",
+        "fit-rear-derailleur", "fit-front-derailleur", "connect-shifters", "set-saddle-height",
+    ];
+
+    private static readonly ImmutableArray<string> Set = ["adjust-brakes", "adjust-gears", "set-sag", "inflate-tyres", "tape-bar", "fit-grips", "fit-chain", "fit-fork"];
+
+    public static ImmutableArray<StepRule> All { get; } =
+    [
+        new()
+        {
+            Id = "final-torque", Title = "Go over every bolt once more", Stage = WorkStage.FinalChecks, Needed = _ => true, Uses = [.. Slot.All.Where(s => s != Slot.Rider)],
+            After = [.. Tightened.Select(id => new WorkPrerequisite(id, "it is checked once it is tight"))],
+            Does = _ => ["Go over every bolt with the torque wrench, in the order of the plan.", "Mark each bolt that is done.", "Write down what was applied."],
+            Tools = _ => [Kit.TorqueWrench],
+            Torques = b => [.. StepTable.All.Where(r => r.Stage < WorkStage.FinalChecks && r.Needed(b)).SelectMany(r => r.Torques(b))],
+            Figures = _ => [WorkFigure.Told("joint-strength", "what a joint of bar, stem, saddle or post must bear", "1.5 times its recommended torque without failing; never a reason to tighten more", Sources.JointStrength)],
+            Checks = _ => ["No bolt turned far below its figure: one that did was loose."], Cautions = _ => [Lugwork.Cautions.SteeringCare, Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "final-inspection", Title = "Inspect the finished bicycle", Stage = WorkStage.FinalChecks, Needed = _ => true, Uses = [.. Slot.All],
+            Joints =
+            [
+                "rider-on-frame", "rider-on-fork", "rider-on-front-wheel", "rider-on-rear-wheel", "rider-on-stem", "rider-on-handlebar", "rider-on-seatpost",
+                "use-of-frame", "use-of-fork", "use-of-front-wheel", "use-of-rear-wheel", "use-of-stem", "use-of-handlebar", "use-of-seatpost",
+                "standover", "toe-clearance", "pedal-ground-clearance", "wheels-of-one-size", "rotors-front-and-rear", "rotor-fixings-front-and-rear", "tyres-front-and-rear",
+            ],
+            After = [new("final-torque", "what is loose is found before it is inspected"), .. Set.Select(id => new WorkPrerequisite(id, "it is inspected once it is set"))],
+            Does = _ => ["Go through the inspection list, point by point.", "Have someone else go through it again."],
+            Tools = _ => [Kit.Light, Kit.Caliper], Checks = _ => ["Every point of the list is answered."], Cautions = _ => [Lugwork.Cautions.GroundAndToe], Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
+            Shop = _ => new(false, "a second pair of eyes on brakes, steering, axles and carbon, before anyone rides"),
+        },
+        new()
+        {
+            Id = "bed-in-brakes", Title = "Bed in the discs", Stage = WorkStage.Riding, Needed = b => b.HasAny(Slot.FrontRotor, Slot.RearRotor, Slot.FrontBrake, Slot.RearBrake), Uses = [Slot.FrontBrake, Slot.RearBrake, Slot.FrontRotor, Slot.RearRotor],
+            After = [new("final-inspection", "nobody rides what was not inspected")],
+            Does = _ => ["Roll and brake slowly in a yard first; a new disc brake hardly slows the bicycle.", "Bed in discs as the brake maker says: many firm stops from a moderate speed, never to a standstill."],
+            Checks = _ => ["Each brake bites evenly and without noise."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "first-ride", Title = "First ride", Stage = WorkStage.Riding, Needed = _ => true, Uses = [Slot.Frame], After = [new("final-inspection", "nobody rides what was not inspected"), new("bed-in-brakes", "new discs hardly brake before they are bedded in")],
+            Does = b => ["Roll and brake slowly in a yard, first front, then rear.", b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "Shift through every gear under light load." : "Pedal with light load.", "Ride a short way near home with tools along; stop at any noise."],
+            Tools = _ => [Kit.HexKeys], Checks = _ => ["Brakes stop evenly; headset, wheels and pedals have no play.", "Post and saddle have not moved."], Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "recheck", Title = "Check again after the first rides", Stage = WorkStage.Riding, Needed = _ => true, Uses = [.. Slot.All.Where(s => s != Slot.Rider)], After = [new("first-ride", "parts settle under load, not on the stand")],
+            Does = b => ["After 50 to 100 km go over every bolt again.", b.HasAny(Slot.FrontWheel, Slot.RearWheel) ? "Look at spokes and run-out of the wheels." : null, b.HasLines() ? "Take up cables that have stretched." : null],
+            Tools = _ => [Kit.TorqueWrench], Checks = _ => ["Nothing has come loose; no new crack, no new noise."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+    ];
+}

@@ -1,0 +1,86 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Lugwork;
+
+/// <summary>A plan as JSON: ids, texts and numbers, in the order of the plan.</summary>
+internal static class PlanJson
+{
+    public static string Write(WorkPlan plan)
+    {
+        PlanSheet sheet = new()
+        {
+            Name = plan.Build.Name,
+            Rule = WorkPlan.MakersRule,
+            Verdict = plan.Report.Verdict.ToString(),
+            VerdictSaid = PlanPage.VerdictOf(plan),
+            NotYetJudged = FitReport.NotYetJudged,
+            Missing = [.. plan.Report.Missing.Select(s => s.Key)],
+            Steps = [.. plan.Steps.Select(Of)],
+            Parts = Slot.All.Where(s => plan.Build[s] is not null).ToDictionary(s => s.Key, s => plan.Build[s]!.Name ?? ""),
+            Tools = [.. plan.Tools.Select(Of)],
+            Supplies = [.. plan.Supplies.Select(s => s.Name)],
+            SmallParts = [.. plan.SmallParts.Select(p => p.ToString())],
+            ForShop = [.. plan.ForShop.Select(s => s.Id)],
+            AtHome = [.. plan.AtHome.Select(s => s.Id)],
+            CriticalChain = [.. plan.CriticalChain.Select(l => new LinkSheet { Step = l.Earlier, Before = l.Later, Because = l.Because })],
+            Inspection = [.. plan.Inspection.Select(p => new PointSheet { Id = p.Id, Ask = p.Ask, IsPractice = p.IsPractice, Figures = [.. p.Figures.Select(Of)], Sources = [.. p.Sources.Select(s => s.ToString())] })],
+        };
+        return JsonSerializer.Serialize(sheet, WorkJson.Default.PlanSheet);
+    }
+
+    private static StepSheet Of(WorkStep step) => new()
+    {
+        Id = step.Id,
+        Title = step.Title,
+        Stage = step.Stage.ToString(),
+        Does = [.. step.Does],
+        Slots = [.. step.Slots.Select(s => s.Key)],
+        Joints = step.Joints.ToDictionary(f => f.Joint!.Id, f => new JointSheet { Name = f.Joint!.Name, Verdict = f.Verdict.ToString(), Says = f.Verdict == Verdict.Fits ? null : f.Sentence }),
+        After = [.. step.After.Select(a => new LinkSheet { Step = a.Step, Because = a.Because })],
+        Tools = [.. step.Tools.Select(Of)],
+        Supplies = [.. step.Supplies.Select(s => s.Name)],
+        Torques = [.. step.Torques.Select(Of)],
+        Figures = [.. step.Figures.Select(Of)],
+        Checks = [.. step.Checks],
+        Cautions = [.. step.Cautions.Select(c => c.Text)],
+        Skill = step.Skill.ToString(),
+        Time = step.Time.ToString(),
+        Class = PlanPage.Class(step),
+        Shop = step.Shop?.Reason,
+        ShopIsNeeded = step.Shop?.IsNeeded,
+    };
+
+    private static ToolSheet Of(WorkTool tool) => new() { Id = tool.Id, Name = tool.Name, IsOfTheShop = tool.IsOfTheShop, Source = tool.Source?.ToString() };
+
+    private static TorqueSheet Of(TorqueFigure torque) => new()
+    {
+        Id = torque.Id,
+        Fastener = torque.Fastener,
+        Ranges = [.. torque.Ranges.Select(r => new RangeSheet { Least = r.LeastHundredths / 100m, Most = r.MostHundredths / 100m, Unit = "N m", Of = r.Of.Length == 0 ? null : r.Of, InchPounds = r.ToString(TorqueScale.InchPounds), IsOfOtherParts = r.IsOfOtherParts, IsUnpublished = r.Source.IsUnpublished, Source = r.Source.ToString() })],
+        Agreement = torque.Agreement.ToString(),
+        IsUnpublished = torque.IsUnpublished,
+        Said = torque.ToString(),
+        Thread = TorqueFigure.InWords(torque.Treatment),
+        ThreadSource = torque.TreatmentSource?.ToString(),
+        Note = torque.Note.Length == 0 ? null : torque.Note,
+    };
+
+    private static FigureSheet Of(WorkFigure figure) => new()
+    {
+        Id = figure.Id,
+        Name = figure.Name,
+        Value = figure.Value,
+        Unit = figure.Unit.Length == 0 ? null : figure.Unit,
+        Doubt = figure.Doubt > 0 ? figure.Doubt : null,
+        Said = figure.ToString(),
+        Words = figure.Words.Length == 0 ? null : figure.Words,
+        Lacking = figure.IsKnown ? null : [.. figure.Lacking],
+        Sources = figure.Sources.IsEmpty ? null : [.. figure.Sources.Select(s => s.ToString())],
+    };
+}
+
+[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull, AllowDuplicateProperties = false, MaxDepth = BuildFile.MostDepth)]
+[JsonSerializable(typeof(PlanSheet))]
+[JsonSerializable(typeof(RecordSheet))]
+internal sealed partial class WorkJson : JsonSerializerContext;

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>What stands out in a record.</summary>
+internal static class RecordQuestions
+{
+    public static ImmutableArray<string> Of(WorkRecord kept)
+    {
+        ImmutableArray<string>.Builder told = ImmutableArray.CreateBuilder<string>();
+        if (kept.KeptFor.Length > 0 && kept.KeptFor != kept.Plan.Build.Name)
+        {
+            told.Add($"the record was kept for \u201C{kept.KeptFor}\u201D, and this plan is of another build: see that it is the same bicycle");
+        }
+
+        foreach (WorkEntry entry in kept.Entries)
+        {
+            WorkStep step = kept.Plan.Find(entry.Step)!;
+            if (entry.Parts.Length > 0 && entry.Parts != kept.PartsOf(entry.Step))
+            {
+                told.Add($"{step.Id} was written down with other parts than this build has now: look whether it still stands");
+            }
+
+            told.AddRange(step.After.Where(a => entry.IsDone && !kept.IsDone(a.Step)).Select(a => $"{step.Id} is done and {a.Step} is not: {a.Because}"));
+            told.AddRange(step.Open.Where(f => entry.IsDone && f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe).Select(f => $"{step.Id} is done, and {f.Joint!.Id} {Verdicts.InWords(f.Verdict)}"));
+            foreach (WorkTorque applied in entry.Torques.Where(t => !step.Figures.Any(f => f.Id == t.Fastener && f.Unit == WorkFigure.NewtonMetres)))
+            {
+                TorqueFigure? row = step.Torques.FirstOrDefault(t => t.Id == applied.Fastener);
+                if (row is null || !row.IsWithinOne(applied.Applied))
+                {
+                    told.Add(row is null ? $"{step.Id}: {applied} is of a fastener that the step no longer names"
+                        : $"{step.Id}: {applied} is outside every figure that was read ({string.Join("; ", row.Ranges)}); the maker's figure rules");
+                }
+            }
+
+            told.AddRange(entry.Measurements.Where(m => step.Figures.All(f => f.Id != m.Figure) && !IsInBuild(kept.Plan.Build, step, m)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names"));
+        }
+
+        List<string> refused = [];
+        _ = MeasuredBuild.Of(kept, refused);
+        told.AddRange(refused);
+        told.AddRange(kept.Lapsed.Select(e => $"{e.Step} is no step of this build any more: its entry has lapsed"));
+        return told.ToImmutable();
+    }
+
+    /// <summary>The build has it from this step already, so that nothing is lacking there any more.</summary>
+    private static bool IsInBuild(Build build, WorkStep step, WorkMeasurement measured) =>
+        build.AsBuilt.Any(v => v.Note == MeasuredBuild.NoteOf(step.Id) && measured.Figure.EndsWith(v.Field, StringComparison.OrdinalIgnoreCase));
+}

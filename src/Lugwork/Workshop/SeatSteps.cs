@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using Lugwork.Seating;
+
+namespace Lugwork;
+
+/// <summary>Collar, post, dropper and saddle.</summary>
+internal static class SeatSteps
+{
+    public static ImmutableArray<StepRule> All { get; } =
+    [
+        new()
+        {
+            Id = "fit-seat-collar", Title = "Fit the seat collar", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.SeatClamp), Uses = [Slot.Frame, Slot.SeatClamp], Joints = ["seat-clamp-on-seat-tube"],
+            After = [new("inspect-parts", "the slot of the seat tube is looked at for cracks first")],
+            Does = _ => ["Deburr the slot and the top of the seat tube.", "Slide the collar on; grease its bolt, not the tube."],
+            Tools = _ => [Kit.HexKeys], Supplies = _ => [Kit.Grease], Checks = _ => ["The collar sits down all round."], Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = "fit-seatpost", Title = "Fit the seatpost", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Seatpost), Uses = [Slot.Frame, Slot.Seatpost, Slot.SeatClamp],
+            Joints = ["seatpost-in-seat-tube", "seatpost-room-in-seat-tube", "seatpost-insertion", "binder-on-post", "post-material-in-binder", "saddle-height-least-insertion", "saddle-height-open-depth"],
+            After = [new("fit-seat-collar", "the collar holds the post"), new("measure-interfaces", "the bore is measured before a post is pushed in"), new("fit-dropper-line", "the line of a dropper is joined to the post outside the frame")],
+            Does = b =>
+            [
+                "Clean the bore.",
+                b.HasCarbonSeat() switch
+                {
+                    true => "Put assembly paste on the post; no grease on carbon.",
+                    false => "Grease the post and the bore.",
+                    _ => "Find out first what frame and post are made of: carbon takes paste and a low torque, metal takes grease.",
+                },
+                "Push the post in at least to its own mark and to the frame maker's figure, whichever is deeper.",
+                "Tighten the binder to the maker's torque, no harder.",
+            ],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Supplies = b => [b.HasCarbonSeat() is { } carbon ? carbon ? Kit.Paste : Kit.Grease : null],
+            Torques = b => [BinderTorque(b)],
+            Figures = r => [.. SeatFigures.OfPost(r.Build), BinderLacks(r.Build)],
+            Checks = _ => ["The slot of the binder stays open.", "The mark of the post is hidden in the frame.", "The post neither turns nor slips."],
+            Cautions = b => [Lugwork.Cautions.Insertion, b.IsCarbonPost() != false ? Lugwork.Cautions.CarbonPost : null], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+            Shop = b => b.HasCarbonSeat() != false ? new(false, "carbon at a clamp cracks where the torque is guessed") : null,
+        },
+        new()
+        {
+            Id = "fit-dropper-line", Title = "Fit the dropper and its line", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Dropper), Uses = [Slot.Frame, Slot.Dropper], Joints = ["dropper-routing-in-frame", "dropper-at-saddle-height"],
+            After = [new("fit-handlebar", "its lever stands on the bar that is fixed"), new("fit-controls", "its lever finds its place beside the others"), new("route-lines", "the liner for the dropper lies in the frame"), new("measure-interfaces", "the open depth of the seat tube decides which dropper goes in")],
+            Does = b => b.HasDropperLine()
+                ? ["Lead housing and cable to the lower end of the post, with ferrules.", "Join the line to the post, then to the lever on the bar.", "Leave enough line to draw the post out again."]
+                : ["Pair lever and post as their maker says.", "Charge the battery."],
+            Tools = b => [Kit.HexKeys, b.HasDropperLine() ? Kit.CableCutter : null], Supplies = b => [b.HasDropperLine() ? Kit.CableEnds : null],
+            Figures = r => SeatFigures.OfDropper(r.Build),
+            Checks = b => [b.HasDropperLine() ? "The lever moves the post over its whole travel, and the line is not kinked." : "The lever moves the post over its whole travel."],
+            Cautions = _ => [Lugwork.Cautions.Insertion], Skill = WorkSkill.Practised, Time = WorkTime.Hour,
+        },
+        new()
+        {
+            Id = "fit-saddle", Title = "Fit the saddle", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Saddle), Uses = [Slot.Seatpost, Slot.Saddle], Joints = ["saddle-on-seatpost"],
+            After = [new("fit-seatpost", "the post holds still while its clamp is tightened")],
+            Does = _ => ["Grease the bolts of the clamp, not the rails.", "Lay the rails in the clamp, within their marks.", "Set it level and in line.", "Tighten the bolts in turn to the maker's torque."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
+            Torques = _ => [TorqueTable.SteeringTorques.RailBolts, TorqueTable.SteeringTorques.RailBolt, TorqueTable.SteeringTorques.RailNuts],
+            Checks = _ => ["The clamp holds the rails on their straight part, inside the marks.", "The saddle does not rock."], Cautions = _ => [Lugwork.Cautions.Rails], Time = WorkTime.QuarterHour,
+        },
+    ];
+
+    /// <summary>Of a dropper its maker's figure rules, since a tight collar binds it. The page on metal is of binder bolts through ears, not of a separate collar.</summary>
+    private static TorqueFigure? BinderTorque(Build build) =>
+        build.Has(Slot.Dropper) ? null
+        : build.HasCarbonSeat() switch
+        {
+            true => TorqueTable.SteeringTorques.SeatCollarCarbon,
+            false when !build.Has(Slot.SeatClamp) && build.Frame.Binder.Is(SeatBinder.WeldedTabs) => TorqueTable.SteeringTorques.SeatBinder,
+            _ => null,
+        };
+
+    private static WorkFigure? BinderLacks(Build build) =>
+        BinderTorque(build) is not null ? null
+        : WorkFigure.LacksTorque("binder-torque", "torque of the binder", build.Has(Slot.Dropper) ? "the figures of dropper maker and collar maker; the lower of the two counts" : build.HasCarbonSeat() is null ? "what frame and post are made of" : "the figure printed on the collar");
+}

@@ -1,0 +1,93 @@
+using Lugwork.BottomBrackets;
+using Lugwork.Drivetrain;
+
+namespace Lugwork;
+
+/// <summary>Figures, tool and torque of the bottom bracket, from shell, unit and spindle.</summary>
+internal static class ShellFigures
+{
+    private static Known<ShellFamily> FamilyOf(Build build) =>
+        build.As<BottomBracket>(Slot.BottomBracket)?.Family is { State: KnownState.Value } family ? family
+        : build.Frame.Shell is { State: KnownState.Value } shell ? Known<ShellFamily>.Of(shell.Value.Family) : default;
+
+    public static WorkFigure? Bore(Build build) =>
+        FamilyOf(build) is not { State: KnownState.Value } family || family.Value is not { LeastBore: { } least, MostBore: { } most } ? null
+        : WorkFigure.Told("shell-bore", "bore of the shell", FormattableString.Invariant($"{least.Millimeters:0.###} to {most.Millimeters:0.###} mm ({family.Value.TradeName})"), family.Value.Source);
+
+    public static WorkFigure? Thread(Build build)
+    {
+        Known<ShellFamily> family = FamilyOf(build);
+        return family.State != KnownState.Value ? WorkFigure.Lacks("shell-thread", "thread of the shell", "the family of the shell")
+            : !family.Value.IsThreaded ? null
+            : WorkFigure.Told("shell-thread", "thread of the shell", $"{family.Value.Thread}; drive-side cup {(family.Value.IsDriveCupLeftHand ? "left-hand, tightens anticlockwise" : "right-hand, tightens clockwise")}", family.Value.Source);
+    }
+
+    /// <summary>What the table of cranks and shells says of this pair, spacers included.</summary>
+    public static WorkFigure? Spacers(FitReport report)
+    {
+        Fit fit = report.Fits.FirstOrDefault(f => f.Joint!.Id == "bottom-bracket-spacers");
+        fit = fit.Joint is null ? report.Fits.FirstOrDefault(f => f.Joint!.Id == "crank-across-shell") : fit;
+        return fit.Joint is null ? null : WorkFigure.Told("bracket-spacers", "crank, shell and spacers", $"{fit.Sentence} ({Verdicts.InWords(fit.Verdict)})", [.. fit.Sources]);
+    }
+
+    public static WorkFigure? DriveSpacer(Build build)
+    {
+        FigureInputs given = new();
+        return build.As<BottomBracket>(Slot.BottomBracket) is not { } bracket || build.IsShellThreaded() == false ? null
+            : given.Millimetres("the spacers under the drive-side cup, by the crank maker's chart", bracket.DriveSpacer, noneIsZero: true) is var spacer
+                ? given.Figure("drive-spacer", "spacers under the drive-side cup", "mm", () => (double)spacer).Into(Slot.BottomBracket, "driveSpacer", mayBeNone: true) : null;
+    }
+
+    public static WorkTool Tool(Build build)
+    {
+        Known<ShellFamily> family = FamilyOf(build);
+        return family.State != KnownState.Value ? new("bracket-tool", "cup tool or press: by what the shell turns out to be", true)
+            : !family.Value.IsThreaded ? new("bearing-press", $"bearing press with seats for {family.Value.TradeName}, or the tool of its maker where both halves screw together", true)
+            : family.Value == ShellFamily.T47 || family.Value == ShellFamily.T47Asymmetric ? new("cup-tool", "cup tool of the bottom bracket's maker: those of T47 cups do not interchange") { Source = Sources.T47Woes }
+            : build.As<BottomBracket>(Slot.BottomBracket)?.Takes is not { State: KnownState.Value } seat ? new("cup-tool", $"cup tool of the maker of this {family.Value.TradeName} bottom bracket")
+            : seat.Value == SpindleSeat.Mm24 || seat.Value == SpindleSeat.Stepped24 ? new("cup-tool", "tool for outboard cups: 16 notches of the 44 mm class, or the cup maker's own where the cup is smaller") { Source = Sources.LockringExchange }
+            : seat.Value == SpindleSeat.SquareJis || seat.Value == SpindleSeat.SquareIso || seat.Value == SpindleSeat.EightShort || seat.Value == SpindleSeat.EightLong ? new("cup-tool", "cartridge tool: 20 splines or 8 notches, by the cup; loose cups take the spanners of their maker") { Source = Sources.CartridgeTools }
+            : new("cup-tool", $"cup tool of the maker of this {family.Value.TradeName} bottom bracket");
+    }
+
+    public static TorqueFigure CupTorque(Build build)
+    {
+        Known<SpindleSeat> seat = build.As<BottomBracket>(Slot.BottomBracket)?.Takes ?? default;
+        return seat.Is(SpindleSeat.SquareJis) || seat.Is(SpindleSeat.SquareIso) ? TorqueTable.DriveTorques.BracketSquare
+            : seat.Is(SpindleSeat.EightShort) || seat.Is(SpindleSeat.EightLong) ? TorqueTable.DriveTorques.BracketEight
+            : seat.Is(SpindleSeat.Mm24) ? TorqueTable.DriveTorques.BracketOutboard
+            : seat.Is(SpindleSeat.Stepped24) ? TorqueTable.DriveTorques.BracketStepped
+            : TorqueTable.DriveTorques.BracketCups;
+    }
+
+    public static TorqueFigure?[] CrankTorque(Build build) =>
+        build.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? [TorqueTable.DriveTorques.CrankSquare]
+        : build.Takes(SpindleSeat.EightShort, SpindleSeat.EightLong) ? [TorqueTable.DriveTorques.CrankEight]
+        : build.Takes(SpindleSeat.Ten) ? [TorqueTable.DriveTorques.CrankTen]
+        : build.Takes(SpindleSeat.Mm24) ? [TorqueTable.DriveTorques.PreloadCap, TorqueTable.DriveTorques.CrankPinch]
+        : build.Takes(SpindleSeat.Stepped24) ? [TorqueTable.DriveTorques.CrankStepped]
+        : build.Takes(SpindleSeat.Mm2899, SpindleSeat.Mm30) ? [TorqueTable.DriveTorques.CrankThirty]
+        : build.Takes(SpindleSeat.OnePiece, SpindleSeat.Cottered) ? []
+        : build.As<Crankset>(Slot.Crankset) is { Spindle.State: KnownState.Value } ? [TorqueTable.DriveTorques.CrankGeneric] : [];
+}
+
+/// <summary>What has to be measured on this build.</summary>
+internal static class FrameFigures
+{
+    private const int Most = 12;
+
+    /// <summary>What settles most, save the condition of used parts, which has a step of its own.</summary>
+    public static WorkFigure?[] Asked(FitReport report) => [.. report.ToMeasure.Where(m => m.What.Field != "condition").Take(Most).Select(m => Asked(report.Build, m.What))];
+
+    private static WorkFigure Asked(Build build, Measurement what)
+    {
+        WorkFigure figure = WorkFigure.Lacks($"measure-{what.Slot.Key}-{what.Field}", $"{what.Slot.Name}, {what.Called}", what.How);
+        IPartField? field = PartForms.Of(what.Slot).Fields.FirstOrDefault(f => f.Key == what.Field);
+        if (field is null || !build.Has(what.Slot))
+        {
+            return figure;
+        }
+
+        return figure.Into(what.Slot, what.Field, mayBeNone: false) with { Unit = field.Expected.StartsWith("millimetres", StringComparison.Ordinal) ? "mm" : field.Key == "pitches" ? "pitches" : field.Type?.Name == nameof(ToothCount) ? "teeth" : "" };
+    }
+}

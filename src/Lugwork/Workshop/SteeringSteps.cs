@@ -1,0 +1,174 @@
+using System.Collections.Immutable;
+using Lugwork.Steering;
+
+namespace Lugwork;
+
+/// <summary>Fork, steerer and stem.</summary>
+internal static class SteeringSteps
+{
+    public static ImmutableArray<StepRule> All { get; } =
+    [
+        new()
+        {
+            Id = "dry-fit-fork", Title = "Put the fork together dry", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Stem],
+            Joints = ["steerer-through-head-tube", "fork-in-head-tube", "headset-on-steerer", "headset-kind", "fork-length-within-limit", "fork-crowns-on-frame", "fork-not-too-short", "steerer-reaches-stem", "gap-under-cap", "spacers-on-carbon-steerer", "crown-under-down-tube"],
+            After = [new("press-headset", "the stack is measured on the headset that is in"), new("set-crown-race", "the steerer is measured from the race that is set"), new("measure-interfaces", "the stack is built of measured heights")],
+            Does = b => [b.IsThreaded() == true ? "Put fork, bearings, upper race, washers and locknut together without grease." : "Put fork, bearings, cover, spacers and stem together without grease.", b.IsThreaded() switch
+            {
+                true => "See that the locknut has its full thread.",
+                false => "Mark the steerer at the top of the stem.",
+                _ => "Find out first whether the steerer is threaded: nothing is marked or cut before that is known.",
+            }, "Turn the bars to both sides and look at the height."],
+            Tools = _ => [Kit.Caliper], Figures = r => SteeringFigures.OfSteerer(r.Build),
+            Checks = _ => ["The bearings sit down all round.", "Bar height and stem are the ones that stay; leave the steerer long if unsure."],
+            Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "cut-steerer", Title = "Cut the steerer", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork) && b.Has(Slot.Stem) && b.IsThreaded() != true, Uses = [Slot.Fork, Slot.Stem],
+            After = [new("dry-fit-fork", "the mark comes from the stack as it stands; a steerer cut too short is lost")],
+            Does = b => b.IsThreaded() is null
+                ? ["Find out first whether the steerer is threaded or threadless, and whether the stem is a quill: only a threadless one is cut to the stem.", "Cut nothing before that is known."]
+                : NothingComesOff(b)
+                ? ["Do not cut: by the figures below nothing comes off.", "Measure once more, and go back to the dry fit where the gap under the cap is not right."]
+                :
+            [
+                "Settle first what is open at the dry fit: a cut cannot be taken back.",
+                SteeringFigures.OfSteerer(b).Any(f => f is { Id: "steerer-cut", IsKnown: true }) ? "Measure twice; compare the mark with the figure below." : "Measure first what the figure below takes; nothing is cut by eye alone.",
+                b.IsCarbonSteerer() switch
+                {
+                    true => "Cut carbon wet with a fine blade for carbon, and keep the dust out of the lungs.",
+                    false => "Cut in a saw guide.",
+                    _ => "Find out first what the steerer is made of: carbon and metal take different blades.",
+                },
+                "Deburr the edge inside and outside.",
+            ],
+            Tools = b => b.IsThreaded() is null || NothingComesOff(b) ? [Kit.Caliper] : [new("saw-guide", "saw guide"), b.IsCarbonSteerer() is { } carbon ? new("saw", carbon ? "fine blade for carbon" : "fine metal saw") : null, new("file", "fine file"), Kit.Caliper],
+            Figures = r => SteeringFigures.OfSteerer(r.Build),
+            Checks = b => b.IsThreaded() is null ? ["It is known what steerer and stem are."] : [NothingComesOff(b) ? null : "The cut is square.", "The gap under the cap is 2 to 3 mm, and the steerer ends not more than 5 mm below the top of the stem."],
+            Cautions = b => [Lugwork.Cautions.SteeringCare, b.IsCarbonSteerer() != false ? Lugwork.Cautions.CarbonSpacers : null],
+            Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour, Shop = _ => new(false, "a steerer that is cut too short or askew ruins the fork"),
+        },
+        new()
+        {
+            Id = "set-preload", Title = "Set the star nut or the expander", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Preload), Uses = [Slot.Fork, Slot.Preload], Joints = ["preload-in-steerer"],
+            After = [new("cut-steerer", "its depth is measured from the cut end")],
+            Does = b => b.IsThreaded() is null ? ["Find out first whether the steerer is threaded: a nut or an expander belongs into a threadless one alone."] : b.IsCarbonSteerer() switch
+            {
+                true => ["Put the maker's expander in, at the height of the stem clamp, and tighten it as its maker says."],
+                false => [b.TakesStarNut() ? "Set a star nut square, below the top of the steerer; an expander as its maker says." : "Put the expander in as its maker says."],
+                _ => ["Find out first what the steerer is made of: nothing is set into it before that is known."],
+            },
+            Tools = b => [b.TakesStarNut() ? new("star-nut-setter", "star nut setter") : null],
+            Torques = b => [b.IsThreaded() == false && b.IsCarbonSteerer() == true ? TorqueTable.SteeringTorques.Expander : null],
+            Figures = r => [SteeringFigures.NutDepth(r.Build)],
+            Checks = _ => ["Never a star nut in a carbon steerer."],
+            Cautions = _ => [Lugwork.Cautions.StarNutCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = "fit-headset-cover", Title = "Fit the cover of the headset", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.HeadsetCover), Uses = [Slot.Frame, Slot.HeadsetCover], Joints = ["headset-cover-system"],
+            After = [new("route-lines", "lines that pass the cover are led first"), new("press-headset", "the cover lies on the upper bearing"), new("dry-fit-fork", "the cover was part of the measured stack")],
+            Does = b => ["Grease the centring ring.", b.RunsThroughHeadset() ? "Lead the lines through the cover without a kink." : "Lay the cover on the upper bearing."],
+            Supplies = _ => [Kit.Grease], Checks = _ => ["The cover does not rub on the frame."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = "fit-fork", Title = "Fit the fork for good", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.HeadsetCover],
+            After = [new("dry-fit-fork", "what fits is known before it is greased"), new("cut-steerer", "chips of the cut stay out of the bearings"), new("set-preload", "the cap pulls on the nut or expander"), new("route-lines", "lines past the bearings are in before the fork closes the way"), new("fit-headset-cover", "lines through the cover are led while the fork is out")],
+            Does = b => ["Grease the bearings and their seats.", "Slide the fork in, lay on bearing, ring and cover.", b.IsThreaded() switch
+            {
+                true => "Screw the upper race down until play is gone, then hold it with the locknut.",
+                false => null,
+                _ => "Find out first whether the steerer is threaded: its play is taken up by a locknut or by the cap.",
+            }],
+            Tools = b => [b.IsThreaded() == true ? new("headset-spanners", "two headset spanners of the size of race and locknut") : null], Supplies = _ => [Kit.Grease],
+            Torques = b => [b.IsThreaded() == true ? TorqueTable.SteeringTorques.Locknut : null],
+            Checks = _ => ["The fork turns freely from stop to stop."], Cautions = _ => [Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+        },
+        new()
+        {
+            Id = "fit-stem", Title = "Fit the stem and take up the play", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Stem), Uses = [Slot.Fork, Slot.Stem],
+            Joints = ["stem-on-steerer", "quill-insertion"],
+            After = [new("fit-fork", "the stem clamps the fork that is in"), new("set-preload", "the cap needs something to pull on")],
+            Does = b => b.HasQuill() is null
+                ? ["Find out first whether the stem is a quill or clamps the steerer: depth, play and torque go by it.", "Tighten nothing before that is known."]
+                : b.HasQuill() == true
+                ? ["Grease the quill and its wedge.", "Put it in beyond its mark; it is lined up once the wheel is in.", "Tighten the wedge bolt to the maker's torque."]
+                : [StemStart(b), "Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", "Tighten its clamp bolts in turn to the maker's torque; it is lined up once the wheel is in."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasQuill() == true ? Kit.Grease : b.HasQuill() == false && b.IsCarbonSteerer() == true ? Kit.Paste : null],
+            Torques = b => b.HasQuill() switch
+            {
+                true => [TorqueTable.SteeringTorques.QuillWedge],
+                false => [TorqueTable.SteeringTorques.TopCap, StemTorque(b)],
+                _ => [],
+            },
+            Figures = r => [.. SteeringFigures.OfStem(r.Build), StemLacks(r.Build)],
+            Checks = b => ["No play in the headset by hand; the fork turns freely.", b.HasQuill() switch
+            {
+                true => "The mark of the quill is hidden.",
+                false => "The steerer ends at most 5 mm below the top of the stem.",
+                _ => "It is known what holds the stem.",
+            }],
+            Cautions = b => [Lugwork.Cautions.SteeringCare, b.HasQuill() != false ? Lugwork.Cautions.QuillInsertion : null, b.HasQuill() != true && b.IsCarbonSteerer() != false ? Lugwork.Cautions.CarbonSpacers : null],
+            Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour, Shop = b => b.HasQuill() != true && b.IsCarbonSteerer() != false ? new(false, b.IsCarbonSteerer() == true ? "a carbon steerer breaks without warning where it is clamped wrongly" : "it may be a carbon steerer, which breaks without warning where it is clamped wrongly") : null,
+        },
+        new()
+        {
+            Id = "align-steering", Title = "Line the stem up with the wheel", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Stem) && b.Has(Slot.Fork) && b.Has(Slot.FrontWheel), Uses = [Slot.Fork, Slot.Stem, Slot.FrontWheel],
+            After = [new("fit-stem", "the stem is on"), new("fit-front-wheel", "the stem is lined up with the wheel that is in"), new("fit-handlebar", "the bar shows whether the stem stands straight")],
+            Does = b => b.HasQuill() switch
+            {
+                true => ["Loosen the wedge bolt a little.", "Line stem and bar up with the front wheel.", "Tighten the wedge bolt to the maker's torque."],
+                false => ["Loosen the clamp bolts of the stem.", "Line stem and bar up with the front wheel.", "See that no play came in, then tighten the clamp bolts in turn to the maker's torque."],
+                _ => ["Find out first whether the stem is a quill or clamps the steerer.", "Line stem and bar up with the front wheel."],
+            },
+            Tools = _ => [Kit.HexKeys],
+            Torques = b => [b.HasQuill() switch
+            {
+                true => TorqueTable.SteeringTorques.QuillWedge,
+                false => StemTorque(b),
+                _ => null,
+            }], Figures = r => [StemLacks(r.Build)],
+            Checks = _ => ["Held between the knees, the wheel does not turn under a firm pull at the bar.", "With the front brake on, no play in the headset; with the wheel up, it turns freely."],
+            Cautions = _ => [Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = "fit-shock", Title = "Fit the rear shock", Stage = WorkStage.Suspension, Needed = b => b.Has(Slot.Shock), Uses = [Slot.Frame, Slot.Shock],
+            Joints = ["shock-in-frame", "shock-hardware-in-frame", "upper-shock-hardware-in-frame", "shock-bush-in-eyelet"],
+            After = [new("check-pivots", "pivots are felt without the shock"), new("inspect-parts", "worn pivots are found before the shock hides them"), new("route-lines", "lines near the pivots run before the shock is in their way")],
+            Does = _ => ["Press the bushes in with their tool, with a little grease; fit the hardware.", "Bolt the shock in without load, with thread lock where the frame maker asks for it, the maker's way up.", "Let the air out, or take the spring off, and move the rear through its whole travel by hand."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, new("bush-tool", "tool for shock bushes")], Supplies = _ => [Kit.Grease, Kit.Threadlock],
+            Torques = _ => [TorqueTable.SteeringTorques.ShockBolts], Figures = r => SeatFigures.OfShock(r.Build),
+            Checks = _ => ["Neither shock, tyre nor link meets anything in the whole travel.", "The bolts do not bottom; the eyelets turn without play."],
+            Cautions = _ => [Lugwork.Cautions.ShockSizeCare], Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
+        },
+    ];
+
+    private static bool NothingComesOff(Build build) => SteeringFigures.OfSteerer(build).Any(f => f is { Id: "steerer-off", Value: <= 0 });
+
+    private static bool TakesStarNut(this Build build) => build.IsThreaded() == false && build.IsCarbonSteerer() == false && build.As<Preload>(Slot.Preload)?.Kind.Is(SteererPreload.Expander) != true;
+
+    private static string? StemStart(Build build) => build.IsCarbonSteerer() switch
+    {
+        true => "Put assembly paste between stem and steerer.",
+        false => null,
+        _ => "Find out first what the steerer is made of: paste, plug and torque go by it.",
+    };
+
+    private static TorqueFigure? StemTorque(Build build) => build.IsCarbonSteerer() switch
+    {
+        true => TorqueTable.SteeringTorques.StemOnCarbon,
+        false => TorqueTable.SteeringTorques.StemOnSteerer,
+        _ => null,
+    };
+
+    private static WorkFigure? StemLacks(Build build) =>
+        build.HasQuill() switch
+        {
+            true => null,
+            false => build.IsCarbonSteerer() is not null ? null : WorkFigure.LacksTorque("stem-torque", "torque of the stem on the steerer", "what the steerer is made of"),
+            _ => WorkFigure.LacksTorque("stem-torque", "torque of the stem", "whether the stem is a quill or clamps the steerer"),
+        };
+}

@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork;
+
+/// <summary>How several published figures of one fastener stand to each other.</summary>
+public enum TorqueAgreement
+{
+    /// <summary>One page alone that was read prints a figure, or several together give one.</summary>
+    OneSource = 0,
+
+    /// <summary>Several pages print the same, but for rounding.</summary>
+    Same,
+
+    /// <summary>They differ and have some torque in common.</summary>
+    Overlap,
+
+    /// <summary>They contradict each other: no torque is within all.</summary>
+    Apart,
+
+    /// <summary>No page was read that prints a figure for the fastener in general: memory and common practice alone.</summary>
+    NonePrinted,
+}
+
+/// <summary>How tight one fastener goes, by every page that was read. The maker's figure rules. Closed set, identity equality; see <see cref="TorqueTable"/>.</summary>
+public sealed class TorqueFigure
+{
+    private const int RoundingPercent = 1;
+
+    internal TorqueFigure(string id, string fastener, params ImmutableArray<TorqueRange> ranges)
+    {
+        Id = id;
+        Fastener = fastener;
+        Ranges = ranges;
+    }
+
+    /// <summary>Permanent id: "rotor-bolts".</summary>
+    public string Id { get; }
+
+    /// <summary>The fastener.</summary>
+    public string Fastener { get; }
+
+    /// <summary>Every published figure, each with its source; nothing is averaged and none is chosen.</summary>
+    public ImmutableArray<TorqueRange> Ranges { get; }
+
+    /// <summary>What the thread gets.</summary>
+    public ThreadTreatment Treatment { get; internal init; }
+
+    /// <summary>Where the treatment comes from; null where it is the maker's to say.</summary>
+    public Source? TreatmentSource { get; internal init; }
+
+    /// <summary>What to mind with it; may be empty.</summary>
+    public string Note { get; internal init; } = "";
+
+    /// <summary>It is closed by hand or until play is gone: no torque wrench is set for it.</summary>
+    internal bool IsByHand { get; init; }
+
+    /// <summary>How the printed figures stand to each other; memory, common practice and figures of other parts neither agree nor contradict. Figures within 1 % of each other are roundings of one, such as 40 and 40.2 N m (our own bound, no source).</summary>
+    public TorqueAgreement Agreement
+    {
+        get
+        {
+            TorqueRange[] printed = [.. Ranges.Where(r => !r.IsOfOtherParts && !r.Source.IsUnpublished)];
+            return printed.Length == 0 ? TorqueAgreement.NonePrinted
+                : printed.All(r => IsRounding(r.LeastHundredths, printed[0].LeastHundredths) && IsRounding(r.MostHundredths, printed[0].MostHundredths)) ? printed.DistinctBy(r => r.Source.Id).Count() == 1 ? TorqueAgreement.OneSource : TorqueAgreement.Same
+                : printed.Max(r => r.LeastHundredths) * 100L <= printed.Min(r => r.MostHundredths) * (100L + RoundingPercent) ? TorqueAgreement.Overlap
+                : TorqueAgreement.Apart;
+        }
+    }
+
+    private static bool IsRounding(int one, int other) => Math.Abs(one - other) * 100L <= Math.Max(one, other) * (long)RoundingPercent;
+
+    /// <summary>No page was read that prints it: memory or common practice alone.</summary>
+    public bool IsUnpublished => Ranges.All(r => r.Source.IsUnpublished);
+
+    /// <summary>A torque is within one of the figures, to the hundredth of a newton metre. Says nothing of the part: its maker's figure rules.</summary>
+    /// <param name="torque">The torque, in any unit, 0 to 300 N m.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The torque is no number, negative, or above 300 N m.</exception>
+    public bool IsWithinOne(Torque torque)
+    {
+        double hundredths = Math.Round(NumberRange.Checked(torque.NewtonMeters, 0, WorkRecord.MostTorque, "N m", nameof(torque)) * 100);
+        return Ranges.Any(r => hundredths >= r.LeastHundredths && hundredths <= r.MostHundredths);
+    }
+
+    /// <summary>"six-bolt rotor bolts: 5 to 6.2 N m (page); 2 to 4 N m (page). The sources contradict each other. The maker's figure rules."</summary>
+    public override string ToString() => $"{Fastener}: {Said}";
+
+    internal string Said
+    {
+        get
+        {
+            string agree = Agreement switch
+            {
+                TorqueAgreement.OneSource => Ranges.Any(r => r.Of.EndsWith("together", StringComparison.Ordinal)) ? " Two pages together give it." : " One page alone was read that prints it.",
+                TorqueAgreement.Overlap => " The sources differ, and have some torque in common.",
+                TorqueAgreement.Apart => " The sources contradict each other.",
+                TorqueAgreement.NonePrinted => " No page was read that prints it.",
+                _ => "",
+            };
+            string note = Note.Length > 0 ? $" {Note}" : "";
+            return $"{string.Join("; ", Ranges.Select(Told))}.{agree} Thread: {InWords(Treatment)}{From}.{note} The maker's figure rules.";
+        }
+    }
+
+    private string From => TreatmentSource is { } source ? $" ({source})" : "";
+
+    private static string Told(TorqueRange range) => $"{range} ({range.ToString(TorqueScale.InchPounds)}{(range.Of.Length > 0 ? $"; {range.Of}" : "")}; {range.Source})";
+
+    internal static string InWords(ThreadTreatment treatment) => treatment switch
+    {
+        ThreadTreatment.Dry => "clean and dry",
+        ThreadTreatment.Grease => "a little grease",
+        ThreadTreatment.AssemblyPaste => "assembly paste between the clamped surfaces, none on the thread",
+        _ => "as the maker says",
+    };
+}

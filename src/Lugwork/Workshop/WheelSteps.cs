@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using Lugwork.Brakes;
+using Lugwork.Drivetrain;
+using Lugwork.Tyres;
+
+namespace Lugwork;
+
+/// <summary>Tape, tyre, rotor and cassette on a wheel, and the wheel in the frame: one declaration for both ends.</summary>
+internal static class WheelSteps
+{
+    public static ImmutableArray<StepRule> For(WheelEnd end) =>
+    [
+        new()
+        {
+            Id = $"tape-{end.Name}-rim", Title = $"Tape the {end.Name} rim", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tape), Uses = [end.Wheel, end.Tape], Joints = [$"{end.Name}-rim-tape-on-rim"],
+            After = [new("inspect-parts", "a cracked or worn rim is not taped")],
+            Does = b => ["Clean the bed of the rim with alcohol and let it dry.", "Lay the tape tight from edge to edge, past the valve hole by a hand's width.", "Cut the valve hole clean."],
+            Supplies = _ => [Kit.Alcohol], Checks = _ => ["Every spoke hole is covered; the edges lie down."], Cautions = _ => [Lugwork.Cautions.RimTape], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = $"fit-{end.Name}-tube", Title = $"Put in the {end.Name} tube", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tube), Uses = [end.Wheel, end.Tyre, end.Tube],
+            Joints = [$"{end.Name}-tube-in-tyre", $"{end.Name}-tube-width-in-tyre", $"{end.Name}-tube-valve-through-rim", $"{end.Name}-tube-valve-length"],
+            After = [new($"tape-{end.Name}-rim", "the tape keeps the tube off the spoke holes")],
+            Does = b => b.IsTubeless(end.Tyre) ? ["Keep it as the spare, or put it in where the tyre is ridden with a tube."] : ["Give the tube a little air.", "Lay it in the tyre with the valve through the rim."],
+            Tools = _ => [Kit.Pump], Checks = _ => ["The tube is not twisted; the valve stands straight."], Cautions = _ => [Lugwork.Cautions.TubeCare], Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
+            Id = $"fit-{end.Name}-valve", Title = $"Fit the {end.Name} tubeless valve", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Valve), Uses = [end.Wheel, end.Valve], Joints = [$"{end.Name}-valve-through-rim", $"{end.Name}-valve-length"],
+            After = [new($"tape-{end.Name}-rim", "the valve seals on the tape")],
+            Does = _ => ["Push the valve through the tape.", "Tighten its nut by hand, no tool."], Checks = _ => ["The foot of the valve seals all round."], Cautions = _ => [Lugwork.Cautions.ValveHole], Time = WorkTime.QuarterHour,
+        },
+        Tyre(end),
+        new()
+        {
+            Id = $"fit-{end.Name}-rotor", Title = $"Fit the {end.Name} rotor", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Rotor), Uses = [end.Wheel, end.Rotor],
+            Joints = [$"{end.Name}-rotor-on-hub", $"{end.Name}-rotor-within-limit", $"{end.Name}-lockring-on-hub-axle", $"{end.Name}-carrier-with-lockring"],
+            After = [new($"fit-{end.Name}-tyre", "sealant and lubricant stay off the rotor")],
+            Does = b => b.IsSplined(end) ? ["Wipe the rotor with alcohol.", "Slide it on, arrow forward.", "Grease the thread of the lockring, never the rotor.", "Tighten the lockring to the maker's torque."] : ["Wipe the rotor with alcohol.", "Lay it on, arrow forward.", "Put thread lock on bolts that come without it.", "Tighten its bolts crosswise to the maker's torque."],
+            Tools = b => [b.IsSplined(end) ? LockringTool(b, end) : new("t25", "T25 key"), Kit.TorqueWrench],
+            Supplies = b => [Kit.Alcohol, b.IsSplined(end) ? Kit.Grease : Kit.Threadlock],
+            Torques = b => [b.IsSplined(end) ? TorqueTable.BrakeTorques.RotorLockring : TorqueTable.BrakeTorques.RotorBolts],
+            Figures = r => [BrakeFigures.Thickness(r.Build, end)],
+            Checks = _ => ["The rotor runs true and free of grease."], Cautions = _ => [Lugwork.Cautions.Rotor], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        .. end.IsFront ? ImmutableArray<StepRule>.Empty : [Sprockets()],
+        Wheel(end),
+    ];
+
+    private static StepRule Tyre(WheelEnd end) => new()
+    {
+        Id = $"fit-{end.Name}-tyre", Title = $"Fit the {end.Name} tyre", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tyre), Uses = [end.Wheel, end.Tyre, end.Tube, end.Valve],
+        Joints =
+        [
+            $"{end.Name}-tyre-bead-on-rim", $"{end.Name}-tyre-width-on-rim", $"{end.Name}-tubular-on-rim",
+            end.IsFront ? "front-tyre-in-fork" : "rear-tyre-in-frame", end.IsFront ? "front-tyre-on-its-rim-in-fork" : "rear-tyre-on-its-rim-in-frame",
+        ],
+        After = [new($"tape-{end.Name}-rim", "the bed is closed before the tyre goes on"), new($"fit-{end.Name}-tube", "the tube goes in with the tyre"), new($"fit-{end.Name}-valve", "a tyre without a tube is blown up through this valve"), new("inspect-parts", "a worn rim gets no tyre")],
+        Does = b => b.IsTubular(end.Tyre)
+            ? ["Stretch the tyre on the dry rim for a day.", "Glue or tape it as the makers of tyre, rim and glue say.", "Let it set for as long as they say."]
+            : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, first opposite the valve and last at the valve, with the beads pushed into the well of the rim.", b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? "Pour sealant in; blow the beads on to their seats, at most to the lower of the largest pressures of tyre and rim." : "Pump a little, see that no tube is under a bead, then pump up."],
+        Tools = b => [b.IsTubular(end.Tyre) ? null : Kit.TyreLevers, Kit.Pump],
+        Supplies = b => [b.IsTubular(end.Tyre) ? new("tubular-glue", "glue or tape that tyre and rim maker allow") : null, b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? new("sealant", "sealant, as the tyre maker says for its size") : null],
+        Figures = r => [TyreFigures.Lowest(r.Build, end)],
+        Checks = _ => ["The line on the tyre is even all round, on both sides.", "The pressure is at most the lower of the largest ones of tyre and rim, and at least the tyre's least."],
+        Cautions = b => [b.IsTubular(end.Tyre) ? Lugwork.Cautions.Tubular : Lugwork.Cautions.PressureLimit, b.As<Wheel>(end.Wheel)?.RimType.Is(RimType.Hookless) == true ? Lugwork.Cautions.Hookless : null, Lugwork.Cautions.TyreRoom],
+        Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Shop = b => b.IsTubular(end.Tyre) ? new(false, "a tubular that comes off throws the rider; glue takes practice") : null,
+    };
+
+    private static StepRule Sprockets() => new()
+    {
+        Id = "fit-cassette", Title = "Fit the sprockets", Stage = WorkStage.Wheels, Needed = b => b.Has(Slot.Cassette), Uses = [Slot.RearWheel, Slot.Cassette], Joints = ["cassette-on-freehub-body", "freewheel-on-hub-thread"],
+        After = [new("fit-rear-rotor", "a hub is worked on from the rotor's side first, while nothing oily is near it")],
+        Does = b => HoldOf(b) switch
+        {
+            SprocketHold.Unknown => ["Find out first how the sprockets are held: by a lockring, a thread, a ring that snaps in, or the hub's own carrier."],
+            SprocketHold.Thread => ["Grease the thread.", "Start it by hand, then screw it on; a fixed sprocket gets its left-hand lockring."],
+            SprocketHold.SnapRing => ["Lay the sprocket on its three lugs, dished as the chainline asks for.", "Press the snap ring into its groove all round; no lockring is screwed on."],
+            SprocketHold.Carrier => ["Fit the sprocket on the carrier as the hub maker says."],
+            _ => ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Tighten the lockring to the maker's torque."],
+        },
+        Tools = b => [HoldOf(b) is not (SprocketHold.Lockring or SprocketHold.Thread) ? null : new("cassette-tool", b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } made ? $"remover by the maker of these sprockets: {made.InTradeWords()}" : "remover for the sprockets, once they are known"), HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? new("chain-whip", "chain whip") : null, HoldOf(b) == SprocketHold.SnapRing ? new("ring-driver", "screwdriver for the snap ring") : null],
+        Supplies = b => [HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? Kit.Grease : null],
+        Torques = b => [HoldOf(b) == SprocketHold.Lockring ? TorqueTable.DriveTorques.CassetteLockring : null],
+        Checks = _ => ["No sprocket has play."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+    };
+
+    private enum SprocketHold
+    {
+        Unknown,
+        Lockring,
+        Thread,
+        SnapRing,
+        Carrier,
+    }
+
+    private static SprocketHold HoldOf(Build build)
+    {
+        Known<CassettePattern> pattern = build.As<Cassette>(Slot.Cassette)!.Pattern;
+        SprocketHold[] holds = [.. pattern.Values.Select(HoldOf).Distinct()];
+        return holds is [var only] ? only : SprocketHold.Unknown;
+    }
+
+    private static SprocketHold HoldOf(CassettePattern pattern) =>
+        pattern == CassettePattern.Freewheel || pattern == CassettePattern.FixedSprocket ? SprocketHold.Thread
+        : pattern == CassettePattern.ThreeLug ? SprocketHold.SnapRing
+        : pattern == CassettePattern.HubGearOwn ? SprocketHold.Carrier
+        : SprocketHold.Lockring;
+
+    private static StepRule Wheel(WheelEnd end) => new()
+    {
+        Id = $"fit-{end.Name}-wheel", Title = $"Put the {end.Name} wheel in", Stage = WorkStage.Wheels, Needed = b => b.HasAny(end.Wheel, end.Axle, end.Nuts), Uses = [end.Holder, end.Wheel, end.Axle, end.Nuts],
+        Joints = end.IsFront
+            ? ["front-wheel-in-fork", "front-axle-in-fork", "front-axle-diameter", "front-thru-axle-length", "front-axle-nut-on-hub-axle"]
+            : ["rear-wheel-in-frame", "rear-axle-in-frame", "rear-axle-diameter", "rear-thru-axle-length", "rear-axle-nut-on-hub-axle", "hub-gear-in-dropout", "hub-brake-arm-on-frame"],
+        After = [new("check-ends", "a wheel in crooked ends stands askew, and its axle may break"), new($"fit-{end.Name}-tyre", "the room is looked at with the tyre on"), new($"fit-{end.Name}-rotor", "the rotor goes on beside the open hub"), end.IsFront ? new("fit-fork", "the wheel stands in the fork that is in the frame") : new("fit-cassette", "the sprockets go on beside the open hub")],
+        Does = b => !end.IsFront && b.HasFixedChain() ? ["Set the wheel into its slots, loose; it is set straight and tightened once the chain is on."] : WheelHolding.Does(b, end),
+        Tools = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Tool(b, end)], Supplies = b => [WheelHolding.Greases(b, end) && (end.IsFront || !b.HasFixedChain()) ? Kit.Grease : null],
+        Torques = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Torque(b, end)],
+        Figures = r => [TyreFigures.AxleLength(r.Build, end), !end.IsFront && r.Build.HasFixedChain() ? null : WheelHolding.Lacks(r.Build, end)],
+        Checks = b => ["The hub turns freely and has no play at the rim.", !end.IsFront && b.HasFixedChain() ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
+        Cautions = b => [Lugwork.Cautions.Axle, b.Has(end.Axle) ? Lugwork.Cautions.AxleThread : null], Time = WorkTime.QuarterHour,
+    };
+
+    private static WorkTool LockringTool(Build build, WheelEnd end) => build.As<Rotor>(end.Rotor)!.Lockring switch
+    {
+        { State: KnownState.Value } ring when ring.Value == Lockring.Internal => new("rotor-lockring-tool", "cassette tool, for a rotor lockring with notches inside") { Source = Sources.LockringExchange },
+        { State: KnownState.Value } ring when ring.Value == Lockring.External => new("rotor-lockring-tool", "tool for outboard cups with 16 notches of the 44 mm class, for a rotor lockring with notches outside") { Source = Sources.LockringExchange },
+        _ => new("rotor-lockring-tool", "tool for the lockring of the rotor: by whether its notches are inside or outside"),
+    };
+
+    private static bool IsSplined(this Build build, WheelEnd end) => build.As<Rotor>(end.Rotor)?.Fixing.Is(Brakes.RotorFixing.CenterLock) == true;
+}
+
+/// <summary>Figures of tyre and axle.</summary>
+internal static class TyreFigures
+{
+    public static WorkFigure Lowest(Build build, WheelEnd end) => WorkFigure.Lacks(
+        $"{end.Name}-most-pressure", $"most pressure of the {end.Name} tyre", "what is printed on the tyre", "what the rim maker allows; the lower of the two counts" + (build.As<Wheel>(end.Wheel)?.RimType.Is(RimType.Hookless) == true ? ", and 5 bar on a hookless rim" : ""));
+
+    public static WorkFigure? AxleLength(Build build, WheelEnd end) => !build.Has(end.Axle) ? null
+        : AxleOf(build, end) is var length && build.Has(end.Holder) ? length.Into(end.Holder, end.IsFront ? "frontAxleLength" : "rearAxleLength") : length;
+
+    private static WorkFigure AxleOf(Build build, WheelEnd end) =>
+        SeatFigures.Stated("axle-length", "length of the axle under its head", "the length that the maker of frame or fork names", end.IsFront ? build.As<Fork>(Slot.Fork)?.FrontAxleLength ?? default : build.Frame.RearAxleLength);
+}

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using UnitsNet;
+
+namespace Lugwork;
+
+/// <summary>A figure as it was measured, counted or found out at a step. Immutable.</summary>
+public sealed record WorkMeasurement
+{
+    internal WorkMeasurement(string figure, string text, string unit)
+    {
+        Figure = figure;
+        Text = text;
+        Unit = unit;
+    }
+
+    /// <summary>Id of the figure: "steerer-cut".</summary>
+    public string Figure { get; }
+
+    /// <summary>What it is, as a build file writes it: "199.5", "112", "ZS44".</summary>
+    public string Text { get; }
+
+    /// <summary>"mm", "pitches", "teeth"; empty for words.</summary>
+    public string Unit { get; }
+
+    /// <summary>The measured length; null for what was counted or found out.</summary>
+    public Length? Length => Unit == Millimetres ? UnitsNet.Length.FromMillimeters(double.Parse(Text, CultureInfo.InvariantCulture)) : null;
+
+    internal const string Millimetres = "mm";
+
+    /// <summary>"steerer-cut 199.5 mm".</summary>
+    public override string ToString() => $"{Figure} {Text} {Unit}".TrimEnd();
+}
+
+/// <summary>A torque as it was applied at a step. Immutable; kept as whole thousandths of a newton metre.</summary>
+public sealed record WorkTorque
+{
+    internal WorkTorque(string fastener, int thousandths)
+    {
+        Fastener = fastener;
+        Thousandths = thousandths;
+    }
+
+    /// <summary>Id of the torque row, "stem-faceplate", or of a figure of which no row is read, "binder-torque".</summary>
+    public string Fastener { get; }
+
+    /// <summary>What the wrench was set to.</summary>
+    public Torque Applied => Torque.FromNewtonMeters(Thousandths / 1000d);
+
+    internal int Thousandths { get; }
+
+    /// <summary>"stem-faceplate 5 N m".</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Fastener} {Thousandths / 1000m:0.###} N m");
+}
+
+/// <summary>What was done at one step. Immutable.</summary>
+public sealed record WorkEntry
+{
+    internal WorkEntry()
+    {
+    }
+
+    /// <summary>Id of the step.</summary>
+    public required string Step { get; init; }
+
+    /// <summary>The step is done.</summary>
+    public bool IsDone { get; init; }
+
+    /// <summary>What was measured, each figure once.</summary>
+    public ImmutableArray<WorkMeasurement> Measurements { get; init; } = [];
+
+    /// <summary>What was applied, each fastener once.</summary>
+    public ImmutableArray<WorkTorque> Torques { get; init; } = [];
+
+    /// <summary>A note of one's own; may be empty.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>The step was one of one's own, put into a plan: it has no row in the library.</summary>
+    internal bool IsOwn => StepTable.All.All(r => r.Id != Step);
+
+    /// <summary>Sixteen hexadecimal digits of the parts that the step handled, without what is measured; empty where the record does not say.</summary>
+    internal string Parts { get; init; } = "";
+
+    /// <summary>"fit-stem: done; stem-on-steerer 5 N m".</summary>
+    public override string ToString() =>
+        $"{Step}: {string.Join("; ", Measurements.Select(m => m.ToString()).Concat(Torques.Select(t => t.ToString())).Prepend(IsDone ? "done" : "open").Concat(Note.Length > 0 ? [Note] : []))}";
+}

@@ -1,0 +1,151 @@
+using System.Collections.Immutable;
+using Lugwork.Geometry;
+
+namespace Lugwork;
+
+/// <summary>The steps by which a build becomes a bicycle, in an order that works. Immutable.</summary>
+/// <remarks>A plan of what is usual, not the maker's instructions: those, and the figures on the parts, rule wherever they differ. Brakes, steering, axles and carbon: have it checked by a shop before the first ride.</remarks>
+public sealed class WorkPlan
+{
+    /// <summary>What stands over every plan.</summary>
+    public const string MakersRule = "The maker's figure rules: what is printed on a part or in its instructions comes before every figure here. Brakes, steering, axles and carbon parts: have the work checked by a shop before the first ride.";
+
+    internal WorkPlan(FitReport report, ImmutableArray<WorkStep> steps)
+    {
+        Report = report;
+        Steps = steps;
+    }
+
+    /// <summary>The build.</summary>
+    public Build Build => Report.Build;
+
+    /// <summary>The build judged. A plan of parts that do not mate can be read, and must not be worked off.</summary>
+    public FitReport Report { get; }
+
+    /// <summary>Every step that this build needs, each after its prerequisites.</summary>
+    public ImmutableArray<WorkStep> Steps { get; }
+
+    /// <summary>Small parts that are still to buy.</summary>
+    public ImmutableArray<SmallPart> SmallParts => Build.SmallParts();
+
+    /// <summary>Every tool, each once, in the order of first use.</summary>
+    public ImmutableArray<WorkTool> Tools => ToolsOf(Steps);
+
+    /// <summary>Everything that is used up, each once, in the order of first use.</summary>
+    public ImmutableArray<WorkSupply> Supplies => [.. Steps.SelectMany(s => s.Supplies).Distinct()];
+
+    /// <summary>Steps for a shop: those that need its tools and those that the risk advises.</summary>
+    public ImmutableArray<WorkStep> ForShop => [.. Steps.Where(s => s.Shop is not null)];
+
+    /// <summary>Steps that are left for home.</summary>
+    public ImmutableArray<WorkStep> AtHome => [.. Steps.Where(s => s.Shop is null)];
+
+    /// <summary>The chain of steps that takes longest, each with the reason why it waits for the one before.</summary>
+    public ImmutableArray<WorkLink> CriticalChain => WorkChains.Longest(Steps);
+
+    /// <summary>The last look over the bicycle before it is ridden.</summary>
+    public ImmutableArray<FinalPoint> Inspection => FinalInspection.Of(Report);
+
+    /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, before they are fitted.</summary>
+    public ImmutableArray<InspectionPoint> UsedParts => Build.ToInspect();
+
+    /// <summary>The tools of some steps, each once.</summary>
+    /// <param name="steps">Steps of this plan.</param>
+    public static ImmutableArray<WorkTool> ToolsOf(IEnumerable<WorkStep> steps)
+    {
+        ArgumentNullException.ThrowIfNull(steps);
+        return [.. steps.SelectMany(s => s.Tools).Distinct()];
+    }
+
+    /// <summary>The step of an id; null where this plan has none.</summary>
+    /// <param name="id">Its id.</param>
+    public WorkStep? Find(string id) => Steps.FirstOrDefault(s => s.Id == id);
+
+    /// <summary>Why one step comes before another: the shortest chain of reasons. Empty where nothing asks for this order, and the plan merely lists them so.</summary>
+    /// <param name="earlier">Id of the step that should come first.</param>
+    /// <param name="later">Id of the step that should wait.</param>
+    /// <exception cref="ArgumentException">This plan has no such step.</exception>
+    public ImmutableArray<WorkLink> WhyBefore(string earlier, string later)
+    {
+        foreach (string id in (ReadOnlySpan<string>)[earlier, later])
+        {
+            if (Find(id) is null)
+            {
+                throw new ArgumentException($"this plan has no step {id}", id == earlier ? nameof(earlier) : nameof(later));
+            }
+        }
+
+        return WorkChains.Between(Steps, earlier, later);
+    }
+
+    /// <summary>The same with a step of one's own, such as painting; put where its prerequisites allow.</summary>
+    /// <param name="step">The step. Those that are to wait for it say so by <paramref name="before"/>.</param>
+    /// <param name="before">Ids of steps that wait for it.</param>
+    /// <exception cref="ArgumentException">The step has no id, no title or nothing to do, has a list that was never made, handles a slot that is empty, or assembles a joint: each joint has its step.</exception>
+    /// <exception cref="WorkOrderException">There is no order: a step waits for itself, for one that is not there, or the id is taken.</exception>
+    public WorkPlan With(WorkStep step, params ReadOnlySpan<string> before)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        if (Fault(step) is { } fault)
+        {
+            throw new ArgumentException(fault, nameof(step));
+        }
+
+        List<WorkStep> steps = [.. Steps, step];
+        foreach (string waiting in before)
+        {
+            int at = steps.FindIndex(s => s.Id == waiting);
+            if (at < 0)
+            {
+                throw new WorkOrderException($"{step.Id} comes before {waiting}, which is no step of this plan", [step.Id, waiting]);
+            }
+
+            steps[at] = steps[at] with { After = steps[at].After.Add(new(step.Id, step.Title)) };
+        }
+
+        return new(Report, WorkOrder.Of(steps));
+    }
+
+    private string? Fault(WorkStep step) =>
+        string.IsNullOrEmpty(step.Id) || string.IsNullOrEmpty(step.Title) ? "a step has an id and a title"
+        : step.Does.IsDefaultOrEmpty ? "a step says what is done"
+        : step.Slots.IsDefault || step.Joints.IsDefault || step.After.IsDefault || step.Tools.IsDefault || step.Supplies.IsDefault || step.Torques.IsDefault || step.Figures.IsDefault || step.Checks.IsDefault || step.Cautions.IsDefault ? "a list of the step was never made: an empty one is []"
+        : step.Slots.FirstOrDefault(s => Build[s] is null) is { } empty ? $"{step.Id} handles the {empty.Name}, which is empty in this build"
+        : step.Joints.IsEmpty ? null : $"{step.Id} assembles a joint that another step of this plan assembles";
+
+    /// <summary>The plan as plain text.</summary>
+    public override string ToString() => PlanText.Write(this);
+
+    /// <summary>The plan as Markdown.</summary>
+    public string ToMarkdown() => PlanMarkdown.Write(this);
+
+    /// <summary>The plan as one HTML page: no scripts, nothing fetched, to be read on a screen and printed.</summary>
+    public string ToHtml() => PlanHtml.Write(this);
+
+    /// <summary>The plan as JSON.</summary>
+    public string ToJson() => PlanJson.Write(this);
+}
+
+/// <summary>The work plan of a build.</summary>
+public static class WorkPlans
+{
+    /// <summary>The steps that this build needs, in order.</summary>
+    /// <param name="build">The build, as far as it is put together.</param>
+    public static WorkPlan WorkPlan(this Build build)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        FitReport report = build.Check();
+        return new(report, WorkOrder.Of(StepTable.Of(report)));
+    }
+
+    /// <summary>The same with the points of the frame: hoses and housing of a flat bar whose width is stated get an estimate to buy by.</summary>
+    /// <param name="build">The build, as far as it is put together.</param>
+    /// <param name="frame">Its frame as a figure, such as from its chart.</param>
+    public static WorkPlan WorkPlan(this Build build, FrameGeometry frame)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        ArgumentNullException.ThrowIfNull(frame);
+        FitReport report = build.Check();
+        return new(report, WorkOrder.Of(StepTable.Of(report, frame)));
+    }
+}

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+
+namespace Lugwork;
+
+/// <summary>Another step that has to be done first, and why.</summary>
+/// <param name="Step">Id of the earlier step.</param>
+/// <param name="Because">Why it comes first.</param>
+public sealed record WorkPrerequisite(string Step, string Because)
+{
+    /// <summary>"fit-fork: because".</summary>
+    public override string ToString() => $"{Step}: {Because}";
+}
+
+/// <summary>One earlier step and one later one, and why in this order.</summary>
+/// <param name="Earlier">Id of the step that comes first.</param>
+/// <param name="Later">Id of the step that waits for it.</param>
+/// <param name="Because">Why.</param>
+public sealed record WorkLink(string Earlier, string Later, string Because)
+{
+    /// <summary>"press-headset before fit-fork: because".</summary>
+    public override string ToString() => $"{Earlier} before {Later}: {Because}";
+}
+
+/// <summary>One step of a work plan: what is done, with what, how tight, and what comes before it. Immutable.</summary>
+/// <remarks>The makers' figures and instructions rule; a step says what is usual and what this build says.</remarks>
+public sealed record WorkStep
+{
+    /// <summary>Permanent id: "fit-bottom-bracket".</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What the step is, in a few words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Part of the work.</summary>
+    public required WorkStage Stage { get; init; }
+
+    /// <summary>What is done, in the order of doing.</summary>
+    public required ImmutableArray<string> Does { get; init; }
+
+    /// <summary>The slots whose parts are handled; each is filled in the build.</summary>
+    public ImmutableArray<Slot> Slots { get; init; } = [];
+
+    /// <summary>The joints that this step assembles or settles, as they were judged.</summary>
+    public ImmutableArray<Fit> Joints { get; init; } = [];
+
+    /// <summary>The steps that come before, each with its reason.</summary>
+    public ImmutableArray<WorkPrerequisite> After { get; init; } = [];
+
+    /// <summary>Tools.</summary>
+    public ImmutableArray<WorkTool> Tools { get; init; } = [];
+
+    /// <summary>What is used up.</summary>
+    public ImmutableArray<WorkSupply> Supplies { get; init; } = [];
+
+    /// <summary>How tight, by published rows; the maker's figure rules.</summary>
+    public ImmutableArray<TorqueFigure> Torques { get; init; } = [];
+
+    /// <summary>Figures of this build.</summary>
+    public ImmutableArray<WorkFigure> Figures { get; init; } = [];
+
+    /// <summary>What to look at before the step counts as done.</summary>
+    public ImmutableArray<string> Checks { get; init; } = [];
+
+    /// <summary>Warnings.</summary>
+    public ImmutableArray<Caution> Cautions { get; init; } = [];
+
+    /// <summary>How much practice it takes.</summary>
+    public WorkSkill Skill { get; init; }
+
+    /// <summary>How long it takes.</summary>
+    public WorkTime Time { get; init; }
+
+    /// <summary>Why a shop should do it; null where nothing asks for one.</summary>
+    public LeaveToShop? Shop { get; init; }
+
+    /// <summary>The joints of this step that do not simply fit: to be settled before it is done.</summary>
+    public ImmutableArray<Fit> Open => [.. Joints.Where(f => f.Verdict != Verdict.Fits)];
+
+    /// <summary>"fit-bottom-bracket: Fit the bottom bracket".</summary>
+    public override string ToString() => $"{Id}: {Title}";
+}

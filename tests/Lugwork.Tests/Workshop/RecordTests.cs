@@ -1,0 +1,230 @@
+using System.Collections.Immutable;
+using Lugwork.Tests.Builds;
+using UnitsNet;
+
+namespace Lugwork.Tests.Workshop;
+
+/// <summary>A plan worked off: written down, saved, resumed, lapsed, and taken back into the build.</summary>
+public sealed class RecordTests
+{
+    private static readonly WorkPlan Plan = Bench.WholeBicycle().WorkPlan();
+
+    [Fact]
+    public void What_comes_next_is_what_waits_for_nothing()
+    {
+        WorkRecord record = WorkRecord.For(Plan);
+        Assert.Equal(["inspect-parts"], record.Next.Select(s => s.Id));
+        record = record.Done("inspect-parts");
+        Assert.Contains("measure-interfaces", record.Next.Select(s => s.Id));
+        Assert.DoesNotContain("inspect-parts", record.Next.Select(s => s.Id));
+        Assert.DoesNotContain("cut-steerer", record.Next.Select(s => s.Id));
+        Assert.Equal(["inspect-parts"], record.Reopened("inspect-parts").Next.Select(s => s.Id));
+    }
+
+    [Fact]
+    public void Working_off_what_is_next_ends_with_the_whole_plan()
+    {
+        WorkRecord record = WorkRecord.For(Plan);
+        for (int i = 0; i < Plan.Steps.Length; i++)
+        {
+            Assert.False(record.IsComplete);
+            record = record.Done(record.Next[^1].Id);
+        }
+
+        Assert.True(record.IsComplete);
+        Assert.Empty(record.Next);
+        Assert.Empty(record.Questions);
+    }
+
+    [Fact]
+    public void A_record_reads_back_as_it_was_written()
+    {
+        WorkRecord record = WorkRecord.For(Plan).Done("inspect-parts").Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(199.5)).Applied("fit-stem", "stem-on-steerer", Torque.FromNewtonMeters(4.5)).Noted("fit-stem", "\"paste\" <used>\n\u00e4");
+        WorkRecord back = WorkRecordFile.Read(WorkRecordFile.Write(record), Plan);
+        Assert.Equal(record.Entries.Select(e => e.ToString()), back.Entries.Select(e => e.ToString()));
+        Assert.True(back.IsDone("inspect-parts"));
+        Assert.Equal(WorkRecordFile.Write(record), WorkRecordFile.Write(back));
+    }
+
+    [Fact]
+    public void A_figure_or_torque_written_again_replaces_the_earlier_one()
+    {
+        WorkEntry entry = WorkRecord.For(Plan).Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(199)).Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(198)).Entries.Single();
+        Assert.Equal(["steerer-cut 198 mm"], entry.Measurements.Select(m => m.ToString()));
+    }
+
+    [Fact]
+    public void An_unknown_step_figure_or_torque_is_refused_with_its_name()
+    {
+        WorkRecord record = WorkRecord.For(Plan);
+        Assert.Contains("no step polish", Assert.Throws<ArgumentException>(() => record.Done("polish")).Message, StringComparison.Ordinal);
+        Assert.Contains("no figure weight", Assert.Throws<ArgumentException>(() => record.Measured("fit-stem", "weight", Length.FromMillimeters(1))).Message, StringComparison.Ordinal);
+        Assert.Contains("no torque pedal", Assert.Throws<ArgumentException>(() => record.Applied("fit-stem", "pedal", Torque.FromNewtonMeters(1))).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => record.Applied("fit-pedals", "pedal", Torque.FromNewtonMeters(0)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => record.Applied("fit-pedals", "pedal", Torque.FromNewtonMeters(300.1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => record.Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(-1)));
+        Assert.Throws<ArgumentException>(() => record.Noted("fit-stem", new string('x', 1_001)));
+        Assert.Single(record.Noted("fit-stem", new string('x', 1_000)).Entries);
+    }
+
+    [Fact]
+    public void An_entry_lapses_with_its_step_and_stands_again_with_it()
+    {
+        WorkRecord record = WorkRecord.For(Plan).Done("fit-grips").Done("inspect-parts");
+        WorkPlan without = Bench.WholeBicycle().Without(Slot.Grips).WorkPlan();
+        WorkRecord resumed = WorkRecordFile.Read(WorkRecordFile.Write(record), without);
+        Assert.Equal(["fit-grips"], resumed.Lapsed.Select(e => e.Step));
+        Assert.Equal(["inspect-parts"], resumed.Entries.Select(e => e.Step));
+        Assert.False(resumed.IsDone("fit-grips"));
+        Assert.Contains(resumed.Questions, q => q.StartsWith("fit-grips is no step", StringComparison.Ordinal));
+        Assert.Throws<ArgumentException>(() => resumed.Done("fit-grips"));
+        Assert.True(resumed.On(Plan).IsDone("fit-grips"));
+        Assert.Empty(resumed.On(Plan).Lapsed);
+        Assert.Equal(WorkRecordFile.Write(record), WorkRecordFile.Write(resumed));
+    }
+
+    [Theory]
+    [InlineData("{\"steps\":[{\"step\":\"polish\"}]}", "$.steps[0].step", "there is no step polish")]
+    [InlineData("{\"steps\":[{\"step\":\"fit-stem\"},{\"step\":\"fit-stem\"}]}", "$.steps[1].step", "fit-stem stands twice")]
+    [InlineData("{\"steps\":[{\"done\":true}]}", "$.steps[0]", "an entry names no step")]
+    [InlineData("{\"steps\":[null]}", "$.steps[0]", "an entry names no step")]
+    [InlineData("{\"steps\":[{\"step\":\"fit-stem\",\"torqueNewtonMetres\":{\"ghost\":5}}]}", "$.steps[0].torqueNewtonMetres.ghost", "there is no such torque")]
+    [InlineData("{\"steps\":[{\"step\":\"fit-stem\",\"torqueNewtonMetres\":{\"top-cap\":-5}}]}", "$.steps[0].torqueNewtonMetres.top-cap", "the torque is out of range")]
+    [InlineData("{\"steps\":[{\"step\":\"fit-stem\",\"measured\":{\"spacers-below\":{\"value\":\"-1\",\"unit\":\"mm\"}}}]}", "$.steps[0].measured.spacers-below", "the value is none of its unit, or out of range")]
+    [InlineData("{}", "$.steps", "there are no steps")]
+    [InlineData("null", "$.steps", "there are no steps")]
+    [InlineData("{\"steps\":[],\"steps\":[]}", "$", "it is no record")]
+    [InlineData("{\"steps\":[],\"other\":1}", "$", "it is no record")]
+    [InlineData("{\"steps\":", "$.steps", "it is no record")]
+    [InlineData("", "$", "it is no record")]
+    public void A_record_that_cannot_be_read_says_where_and_why(string text, string where, string why)
+    {
+        Assert.False(WorkRecordFile.TryRead(text, Plan, out WorkRecord? record, out ImmutableArray<SpecProblem> problems));
+        Assert.Null(record);
+        SpecProblem problem = Assert.Single(problems);
+        Assert.StartsWith(where, problem.Where, StringComparison.Ordinal);
+        Assert.Equal(why, problem.Reason);
+        Assert.Throws<SpecException>(() => WorkRecordFile.Read(text, Plan));
+    }
+
+    [Fact]
+    public void A_record_above_a_megabyte_is_refused() =>
+        Assert.False(WorkRecordFile.TryRead(new string(' ', BuildFile.MostBytes + 1), Plan, out _, out _));
+
+    [Fact]
+    public void A_torque_outside_every_figure_is_asked_about_and_one_within_any_is_not()
+    {
+        WorkRecord record = WorkRecord.For(Plan);
+        Assert.Empty(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(3)).Questions);
+        Assert.Empty(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(6.2)).Questions);
+        Assert.Contains("outside every figure", Assert.Single(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(6.21)).Questions), StringComparison.Ordinal);
+        Assert.Contains("outside every figure", Assert.Single(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(1.99)).Questions), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_step_done_before_its_prerequisite_is_asked_about() =>
+        Assert.Contains(WorkRecord.For(Plan).Done("fit-stem").Questions, q => q.StartsWith("fit-stem is done and fit-fork is not", StringComparison.Ordinal));
+
+    [Fact]
+    public void What_was_measured_stands_in_the_build_as_built_and_is_judged_there()
+    {
+        WorkRecord record = WorkRecord.For(Plan).Measured("fit-seatpost", "post-insertion", Length.FromMillimeters(60)).Counted("fit-chain", "chain-pitches", 106).Measured("fit-stem", "spacers-above", Length.FromMillimeters(0));
+        Build built = record.AsBuilt();
+        Assert.Equal(Known<Dimension>.Of(Dimension.OfMillimetres(60)), ((Seatpost)built[Slot.Seatpost]!).Insertion);
+        Assert.Equal(EvidenceKind.Measured, ((Seatpost)built[Slot.Seatpost]!).Insertion.Evidence!.Kind);
+        Assert.Equal(Known<Dimension>.Of(Dimension.OfMillimetres(1346.2m)), ((Chain)built[Slot.Chain]!).Length);
+        Assert.Equal(KnownState.None, ((Stem)built[Slot.Stem]!).SpacersAbove.State);
+        Assert.Equal(Verdict.Fits, Plan.Report.Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
+        Assert.Equal(Verdict.Unsafe, built.Check().Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
+        Assert.Contains(record.On(built.WorkPlan()).Done("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-insertion", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_was_cut_is_remembered_as_cut_and_with_the_step()
+    {
+        Build built = WorkRecord.For(Plan).Measured("cut-steerer", "steerer-cut", Length.FromCentimeters(19.9)).AsBuilt();
+        AsBuiltValue cut = built.AsBuilt.Single();
+        Assert.Equal((Slot.Fork, "steererLength", "199", AsBuiltKind.Cut, "at cut-steerer"), (cut.Slot, cut.Field, cut.Value, cut.Kind, cut.Note));
+    }
+
+    [Fact]
+    public void What_a_part_refuses_stays_in_the_record_and_is_asked_about()
+    {
+        WorkRecord record = WorkRecord.For(Plan).Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(900));
+        Assert.Empty(record.AsBuilt().AsBuilt);
+        Assert.Contains("only made shorter", Assert.Single(record.Questions), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_figure_that_is_measured_and_has_a_field_goes_into_the_build()
+    {
+        Build build = Build.From(Frame.Read("material steel"))
+            .With(Fork.Read("steerer kind threadless; steerer material carbon")).With(Stem.Read("28.6 clamp")).With(Headset.Read("threadless"))
+            .With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Shock.Read("condition new")).With(BrakeLever.Read("fluid mineral"), Slot.RearLever).With(Chain.Read("9-speed; condition used"));
+        WorkPlan plan = build.WorkPlan();
+        WorkRecord record = WorkRecord.For(plan)
+            .Found("press-headset", "upper-cup", "ZS44").Found("press-headset", "lower-cup", "ZS56").Found("fit-shock", "shock-size", "210x55")
+            .Measured("fit-dropper-line", "dropper-travel", Length.FromMillimeters(150)).Measured("fit-dropper-line", "dropper-stack", Length.FromMillimeters(205))
+            .Measured("fit-seatpost", "open-depth", Length.FromMillimeters(230)).Measured("fit-seatpost", "frame-least", Length.FromMillimeters(80))
+            .Measured("fit-stem", "most-spacers", Length.FromMillimeters(30)).Measured("connect-rear-brake", "rear-brake-line", Length.FromMeters(1.62))
+            .Measured("inspect-used-parts", "chain-over-24", Length.FromMillimeters(305.5)).Counted("fit-chain", "chain-pitches", 112);
+        Build built = record.AsBuilt();
+        Assert.Empty(record.Questions);
+        Assert.Equal(
+            ["chain.over24Pitches 305.5", "chain.pitches 112", "dropper.stack 205", "dropper.travel 150", "fork.mostSpacers 30", "frame.leastInsertion 80", "frame.mostInsertion 230", "headset.lowerCup ZS56", "headset.upperCup ZS44", "rearLever.hoseLength 1620", "shock.size eyelet-210x55"],
+            built.AsBuilt.Select(v => $"{v.Slot.Key}.{v.Field} {v.Value}").Order(StringComparer.Ordinal));
+        Assert.Empty(record.On(built.WorkPlan()).Questions);
+        Assert.Equal(WorkRecordFile.Write(record), WorkRecordFile.Write(WorkRecordFile.Read(WorkRecordFile.Write(record), plan)));
+    }
+
+    [Fact]
+    public void Every_place_of_a_figure_is_a_field_of_a_part_that_is_there()
+    {
+        foreach (WorkPlan plan in Enumerable.Range(0, 150).Select(i => Bicycles.Any(new Random(i)).WorkPlan()).Append(Plan))
+        {
+            Assert.All(plan.Steps.SelectMany(s => s.Figures).Where(f => f.Place is not null), f =>
+            {
+                Assert.NotNull(plan.Build[f.Place!.Slot]);
+                Assert.Contains(PartForms.Of(f.Place.Slot).Fields, field => field.Key == f.Place.Field);
+                Assert.True(!f.Place.IsCut || AsBuiltRules.IsCuttable(f.Place.Slot, f.Place.Field), f.Id);
+            });
+            Assert.All(plan.Steps.SelectMany(s => s.Figures).Where(f => f.Unit == WorkFigure.NewtonMetres), f => Assert.Contains(f.Id, StepTable.MakersTorques));
+        }
+    }
+
+    [Fact]
+    public void A_figure_takes_its_own_kind_of_answer_and_says_which()
+    {
+        WorkRecord record = WorkRecord.For(Plan);
+        Assert.Contains("counted in pitches, for Counted", Assert.Throws<ArgumentException>(() => record.Measured("fit-chain", "chain-pitches", Length.FromMillimeters(1400))).Message, StringComparison.Ordinal);
+        Assert.Contains("a length, for Measured", Assert.Throws<ArgumentException>(() => record.Counted("cut-steerer", "steerer-cut", 3)).Message, StringComparison.Ordinal);
+        Assert.Contains("a length, for Measured", Assert.Throws<ArgumentException>(() => record.Found("cut-steerer", "steerer-cut", "long")).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => record.Found("mount-rear-caliper", "brake-adapter", " "));
+        Assert.Throws<ArgumentOutOfRangeException>(() => record.Counted("fit-chain", "chain-pitches", 0));
+        foreach (double none in new[] { -0.1, 100_000.1 })
+        {
+            Assert.Contains("length is 0 to 100000 mm", Assert.Throws<ArgumentOutOfRangeException>(() => record.Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(none))).Message, StringComparison.Ordinal);
+            Assert.Contains("torque is 0.001 to 300 N m", Assert.Throws<ArgumentOutOfRangeException>(() => record.Applied("fit-pedals", "pedal", Torque.FromNewtonMeters(none))).Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_torque_in_inch_pounds_is_the_same_torque() =>
+        Assert.Equal("fit-pedals: open; pedal 35.025 N m", WorkRecord.For(Plan).Applied("fit-pedals", "pedal", Torque.FromPoundForceInches(310)).Entries.Single().ToString());
+
+    [Fact]
+    public void A_torque_that_only_the_maker_names_is_written_down_and_not_asked_about()
+    {
+        WorkPlan plan = Build.From(Frame.Read("material steel")).With(Seatpost.Read("27.2")).WorkPlan();
+        WorkRecord record = WorkRecord.For(plan).Applied("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(5));
+        Assert.Empty(record.Questions);
+        Assert.Equal(["fit-seatpost: open; binder-torque 5 N m"], WorkRecordFile.Read(WorkRecordFile.Write(record), plan).Entries.Select(e => e.ToString()));
+    }
+
+    [Fact]
+    public void Each_rotor_gets_its_own_thickness()
+    {
+        Build built = WorkRecord.For(Plan).Measured("fit-front-rotor", "rotor-thickness", Length.FromMillimeters(1.7)).Measured("fit-rear-rotor", "rotor-thickness", Length.FromMillimeters(1.6)).AsBuilt();
+        Assert.Equal(["1.7", "1.6"], new[] { built[Slot.FrontRotor], built[Slot.RearRotor] }.Select(r => ((Rotor)r!).Thickness.ToString()));
+    }
+}
