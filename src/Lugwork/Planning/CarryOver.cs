@@ -56,7 +56,7 @@ public sealed class CarryOver
     /// <summary>What the new build needs beside its main parts, the bridges among it; what fills a slot of <see cref="ToBuy"/> is left out.</summary>
     public ImmutableArray<SmallPart> SmallParts => [.. Moved.SmallParts().Where(p => p.Slot is null || !ToBuy.Any(n => n.Slot == p.Slot))];
 
-    /// <summary>Required slots of the donor that are empty once the parts have left, with what goes there.</summary>
+    /// <summary>Required slots of the donor that are empty once the parts have left, with what goes there; those that were empty before are among them.</summary>
     public ImmutableArray<Need> DonorLacks => _donorLacks.IsDefault ? _donorLacks = [.. DonorLeft.Needs().Where(n => !n.IsFilled)] : _donorLacks;
 
     /// <summary>Joints of the donor that were judged and lose a side, in the order of the joint table.</summary>
@@ -96,8 +96,10 @@ public sealed class CarryOver
         Listed(text, "Stays", Staying.Select(p => p.ToString()));
         Listed(text, "Still to buy", ToBuy.Select(n => n.ToString()));
         Listed(text, "And with them", SmallParts.Select(p => p.ToString()));
-        text.Append(DonorLacks.IsEmpty ? "The donor lacks nothing." : $"The donor then lacks: {string.Join(", ", DonorLacks.Select(n => n.Slot))}.");
-        return text.ToString();
+        Slot[] left = [.. DonorLacks.Select(n => n.Slot).Where(s => Donor[s] is not null)];
+        Slot[] before = [.. DonorLacks.Select(n => n.Slot).Where(s => Donor[s] is null)];
+        text.Append(left.Length == 0 ? "No required slot of the donor is emptied" : $"The donor then lacks: {string.Join(", ", left)}");
+        return text.Append(before.Length == 0 ? "." : $"; it has no {string.Join(", ", before)} as it is.").ToString();
     }
 
     private static void Listed(StringBuilder text, string title, IEnumerable<string> lines)

@@ -54,13 +54,17 @@ public sealed class CostSheet
         return new(build, [.. CostDraft.Lines(build)], []);
     }
 
-    /// <summary>The same of the new build of a carry-over; what moves from the donor is owned.</summary>
+    /// <summary>The same of the new build of a carry-over. What moves and fits is owned; what is to be measured first has an unknown price, for it may have to be bought: <see cref="Owned"/> says that it measured right.</summary>
     /// <param name="carried">A carry-over.</param>
     public static CostSheet Of(CarryOver carried)
     {
         ArgumentNullException.ThrowIfNull(carried);
-        HashSet<Slot> owned = [.. carried.Parts.Where(p => p.Plan == CarryPlan.Moves).Select(p => p.Slot)];
-        return new(carried.Moved, [.. CostDraft.Lines(carried.Moved).Select(l => l.Kind == CostKind.Part && l.Slot is { } slot && owned.Contains(slot) ? l with { IsOwned = true } : l)], []);
+        Dictionary<string, bool> moving = carried.Parts.Where(p => p.Plan == CarryPlan.Moves).ToDictionary(p => p.Slot.Key, p => p.IsWorthMoving);
+        return new(carried.Moved, [.. CostDraft.Lines(carried.Moved).Select(Line)], []);
+
+        CostLine Line(CostLine line) => !moving.TryGetValue(line.Id, out bool fits) ? line
+            : fits ? line with { IsOwned = true }
+            : line with { What = $"{line.What}, to be bought unless the old one fits" };
     }
 
     /// <summary>The line of an id; null where there is none.</summary>

@@ -39,7 +39,7 @@ public sealed class CarryOverTests
         Assert.Equal(("seatpost-in-seat-tube", "seatpost-shim-26.8-to-27.2", CostClass.Cheap), (shim.Joint.Id, shim.Remedy.Bridge!.Id, shim.Class));
         Assert.Equal(CostClass.Cheap, post.BridgeClass);
         Assert.Contains("(cheap)", post.ToString(), StringComparison.Ordinal);
-        CarriedPart wheel = Only(Donor((Slot.RearWheel, Wheel.Read("rear 135 QR; ends swappable"))), "rear 12x142");
+        CarriedPart wheel = Only(Donor((Slot.RearWheel, Wheel.Read("rear 135 QR; ends swappable"))), "rear 12x142; material steel");
         Assert.Equal((Verdict.NeedsPart, CostClass.Moderate), (wheel.Verdict, wheel.BridgeClass));
         CarriedPart spread = Only(Donor((Slot.RearWheel, Wheel.Read("rear 135 QR"))), "rear 130; material steel");
         Assert.Equal((Verdict.NeedsPart, CostClass.Dear), (spread.Verdict, spread.BridgeClass));
