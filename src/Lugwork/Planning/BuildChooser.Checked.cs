@@ -12,12 +12,11 @@ public sealed partial class BuildChooser
         ChoiceNetwork network = plan.Network!;
         Build build = Request.Build;
         ImmutableArray<ChoiceOffer>.Builder parts = ImmutableArray.CreateBuilder<ChoiceOffer>();
-        (long Price, long Mass) told = (network.Price, network.Mass);
+        (long Price, long Mass) told = network.Cost(chosen);
         (long Price, long Mass) found = default;
         for (int slot = 0; slot < chosen.Length; slot++)
         {
             ChoiceState state = network.States[slot][chosen[slot].State];
-            told = (told.Price + state.Price[chosen[slot].Rank], told.Mass + state.Mass[chosen[slot].Rank]);
             ChoiceEntry entry = model.Entries[slot][state.Entry[chosen[slot].Rank]];
             Slot own = model.Slots[slot];
             found = (found.Price + entry.Price, found.Mass + entry.Mass);
@@ -30,24 +29,6 @@ public sealed partial class BuildChooser
             {
                 build = build.Without(own);
             }
-        }
-
-        foreach (ChoiceTable table in network.Tables)
-        {
-            long at = 0;
-            for (int i = 0; i < table.Scope.Length; i++)
-            {
-                at = (at * table.Sizes[i]) + table.ClassOf[i][chosen[table.Scope[i]].State];
-            }
-
-            told = (told.Price + table.Price[at], told.Mass + (table.Mass?[at] ?? 0));
-        }
-
-        foreach (ChoiceLateTable late in network.Late)
-        {
-            int[] classes = [.. late.Rule.Scope.Select((v, i) => late.ClassOf[i][chosen[v].State])];
-            (long price, long mass) = late.Rule.Cost(classes);
-            told = (told.Price + price, told.Mass + mass);
         }
 
         FitReport report = build.Check();

@@ -20,16 +20,17 @@ public sealed partial class BuildChooser
 
     private readonly ChoicePrices _prices;
     private readonly string _currency;
-    private readonly Lazy<Plan> _plain;
-    private readonly Lazy<Plan> _weighed;
+    private readonly Lock _gate = new();
+
+    // Made when first asked for: without masses, and with them.
+    private Plan? _plain;
+    private Plan? _weighed;
 
     private BuildChooser(ChoiceRequest request, string? currency, ChoicePrices prices)
     {
         Request = request;
         _prices = prices;
         _currency = currency ?? "XXX";
-        _plain = new(() => Prepare(false, default), LazyThreadSafetyMode.PublicationOnly);
-        _weighed = new(() => Prepare(true, default), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>What is chosen from.</summary>
@@ -70,19 +71,27 @@ public sealed partial class BuildChooser
     public ChoiceResult Lightest(CancellationToken cancellation = default) => Ordered(PlanOf(true, cancellation), ChoiceWeights.Mass, 1, cancellation);
 
     /// <summary>The model and its network; the network is null where some slot has nothing left.</summary>
-    internal sealed record Plan(ChoiceModel Model, ChoiceNetwork? Network);
+    internal sealed record Plan(ChoiceModel Model, ChoiceNetwork? Network)
+    {
+        /// <summary>The network in its own steps, where masses count.</summary>
+        public (ChoiceNetwork Network, long PerPrice, long PerMass)? Scaled { get; init; }
+    }
 
     internal Plan PlanOf(bool masses, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
-        return (masses ? _weighed : _plain).Value;
+        lock (_gate)
+        {
+            return masses ? _weighed ??= Prepare(true, cancellation) : _plain ??= Prepare(false, cancellation);
+        }
     }
 
     private Plan Prepare(bool masses, CancellationToken cancellation)
     {
         ChoiceModel model = ChoiceModel.Of(Request.Build, ChoiceEntries.Of(Request, masses), Request.Wishes, _prices, null, cancellation);
         bool impossible = model.NumberOf(Slot.Frame) < 0 || Request.Wishes.Any(w => model.NumberOf(w.Slot) < 0);
-        return new(model, impossible ? null : ChoiceReducer.Of(model, masses, cancellation: cancellation));
+        ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, cancellation: cancellation);
+        return new(model, network) { Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
     }
 
     private ChoiceResult Ordered(Plan plan, ChoiceWeights weights, int count, CancellationToken cancellation)

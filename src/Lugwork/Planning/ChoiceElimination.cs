@@ -35,9 +35,16 @@ internal sealed class ChoiceElimination
     private readonly int[] _stateCounts;
     private readonly List<ChoiceMessage> _open;
     private readonly (long Cells, long Steps) _limits;
+    private readonly int[]? _order;
 
-    public ChoiceElimination(ChoiceNetwork network, ChoiceWeights weights, CancellationToken cancellation, (long Cells, long Steps)? limits = null)
+    /// <param name="network">What is chosen from.</param>
+    /// <param name="weights">What is to be least.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <param name="limits">The most cells and steps of one table.</param>
+    /// <param name="order">The order of variables; found, where left out.</param>
+    public ChoiceElimination(ChoiceNetwork network, ChoiceWeights weights, CancellationToken cancellation, (long Cells, long Steps)? limits = null, int[]? order = null)
     {
+        _order = order;
         _network = network;
         _weights = weights;
         _cancellation = cancellation;
@@ -86,7 +93,7 @@ internal sealed class ChoiceElimination
         for (int turn = 0; turn < Buckets.Length; turn++)
         {
             _cancellation.ThrowIfCancellationRequested();
-            int variable = remaining.MinBy(v => (Estimate(v), v));
+            int variable = _order is null ? remaining.MinBy(v => (Estimate(v), v)) : _order[turn];
             remaining.Remove(variable);
             ChoiceMessage[] inputs = [.. _open.Where(m => m.Scope.Contains(variable))];
             _open.RemoveAll(m => m.Scope.Contains(variable));

@@ -26,7 +26,37 @@ internal sealed class ChoiceNetwork(ChoiceState[][] states, List<ChoiceTable> ta
     /// <summary>What every choice weighs.</summary>
     public long Mass { get; } = mass;
 
-    /// <summary>The most that any choice can cost; what negative prices take off is left out.</summary>
+    /// <summary>What a choice costs and weighs.</summary>
+    public (long Price, long Mass) Cost((int State, int Rank)[] chosen)
+    {
+        (long price, long mass) = (Price, Mass);
+        for (int variable = 0; variable < chosen.Length; variable++)
+        {
+            ChoiceState state = States[variable][chosen[variable].State];
+            (price, mass) = (price + state.Price[chosen[variable].Rank], mass + state.Mass[chosen[variable].Rank]);
+        }
+
+        foreach (ChoiceTable table in Tables)
+        {
+            long at = 0;
+            for (int i = 0; i < table.Scope.Length; i++)
+            {
+                at = (at * table.Sizes[i]) + table.ClassOf[i][chosen[table.Scope[i]].State];
+            }
+
+            (price, mass) = (price + table.Price[at], mass + (table.Mass?[at] ?? 0));
+        }
+
+        foreach (ChoiceLateTable late in Late)
+        {
+            (long latePrice, long lateMass) = late.Of([.. late.Rule.Scope.Select(v => chosen[v].State)]);
+            (price, mass) = (price + latePrice, mass + lateMass);
+        }
+
+        return (price, mass);
+    }
+
+    /// <summary>The most that any choice can cost.</summary>
     public long MostPrice => Price + States.Sum(s => s.Max(t => t.Price[^1])) + Tables.Sum(t => t.Price.Where(p => p < ChoiceEntry.Never).Max());
 
     /// <summary>The most that any choice can weigh.</summary>
@@ -36,4 +66,20 @@ internal sealed class ChoiceNetwork(ChoiceState[][] states, List<ChoiceTable> ta
 /// <summary>A rule that is asked combination by combination.</summary>
 /// <param name="Rule">The rule.</param>
 /// <param name="ClassOf">For each variable of its scope and each state the rule's class.</param>
-internal sealed record ChoiceLateTable(ChoiceRule Rule, int[][] ClassOf);
+internal sealed record ChoiceLateTable(ChoiceRule Rule, int[][] ClassOf)
+{
+    /// <summary>What the states of its scope cost together.</summary>
+    public (long Price, long Mass) Of(ReadOnlySpan<int> states)
+    {
+        Span<int> classes = stackalloc int[states.Length];
+        for (int i = 0; i < states.Length; i++)
+        {
+            classes[i] = ClassOf[i][states[i]];
+        }
+
+        lock (Rule)
+        {
+            return Rule.Cost(classes);
+        }
+    }
+}

@@ -114,19 +114,13 @@ internal sealed class ChoiceSearch
     private long Late(ChoiceLateTable late)
     {
         int[] scope = late.Rule.Scope;
-        Span<int> classes = stackalloc int[scope.Length];
+        Span<int> states = stackalloc int[scope.Length];
         for (int i = 0; i < scope.Length; i++)
         {
-            classes[i] = late.ClassOf[i][_state[scope[i]]];
+            states[i] = _state[scope[i]];
         }
 
-        long price;
-        long mass;
-        lock (late.Rule)
-        {
-            (price, mass) = late.Rule.Cost(classes);
-        }
-
+        (long price, long mass) = late.Of(states);
         return price >= ChoiceEntry.Never ? ChoiceEntry.Never : _weights.Of(price, mass);
     }
 
