@@ -26,7 +26,7 @@ public readonly record struct Price
     public Price(decimal amount, string currency)
     {
         ArgumentNullException.ThrowIfNull(currency);
-        if (currency.Length != 3 || !currency.AsSpan().ContainsOnlyCapitals())
+        if (currency.Length != 3 || currency.AsSpan().ContainsAnyExceptInRange('A', 'Z'))
         {
             throw new ArgumentException($"three capital letters such as EUR are expected, not \"{currency}\"", nameof(currency));
         }
@@ -81,10 +81,4 @@ public readonly record struct Price
 
         return first?.Price.Currency;
     }
-}
-
-/// <summary>The letters of a currency.</summary>
-internal static class CurrencyLetters
-{
-    public static bool ContainsOnlyCapitals(this ReadOnlySpan<char> text) => !text.ContainsAnyExceptInRange('A', 'Z');
 }
