@@ -94,12 +94,20 @@ public sealed class CarryOver
         Listed(text, "Worth moving", WorthMoving.Select(p => p.ToString()));
         Listed(text, "To be measured or chosen first", Open.Select(p => p.ToString()));
         Listed(text, "Stays", Staying.Select(p => p.ToString()));
-        Listed(text, "Still to buy", ToBuy.Select(n => n.ToString()));
+        Listed(text, "Still to buy", ToBuy.Select(Short));
         Listed(text, "And with them", SmallParts.Select(p => p.ToString()));
         Slot[] left = [.. DonorLacks.Select(n => n.Slot).Where(s => Donor[s] is not null)];
         Slot[] before = [.. DonorLacks.Select(n => n.Slot).Where(s => Donor[s] is null)];
         text.Append(left.Length == 0 ? "No required slot of the donor is emptied" : $"The donor then lacks: {string.Join(", ", left)}");
         return text.Append(before.Length == 0 ? "." : $"; it has no {string.Join(", ", before)} as it is.").ToString();
+    }
+
+    /// <summary>The first things that its neighbours ask of a slot; the whole need is in <see cref="ToBuy"/>.</summary>
+    private static string Short(Need need)
+    {
+        const int Most = 3;
+        NeedLine[] said = [.. need.Lines.Where(l => l.SaysSomething).DistinctBy(l => l.Field).Take(Most)];
+        return said.Length == 0 ? need.Slot.Name : $"{need.Slot.Name}: {string.Join("; ", said.AsEnumerable())}";
     }
 
     private static void Listed(StringBuilder text, string title, IEnumerable<string> lines)

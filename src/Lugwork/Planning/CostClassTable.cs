@@ -19,6 +19,9 @@ public static class CostClassTable
     /// <summary>What every class rests on: common practice, no source.</summary>
     public static Source Basis => Sources.CommonPractice;
 
+    /// <summary>Every bridge that a joint knows and that is bought or done, each once, in the order of the joint table: the rows of a price list.</summary>
+    public static ImmutableArray<Bridge> Bridges => [.. JointTable.All.SelectMany(j => j.Relation.Bridges).Where(b => b.Kind != BridgeKind.MadeForBoth).DistinctBy(b => b.Id)];
+
     /// <summary>Class of a bridge.</summary>
     /// <param name="bridge">Any bridge of a joint.</param>
     public static CostClass Of(Bridge bridge)

@@ -198,6 +198,18 @@ public sealed class CarryOverTests
         Assert.All(bridges, b => Assert.NotEqual(CostClass.NotSaid, CostClassTable.Of(b)));
         Assert.All(bridges.Where(b => b.Kind == BridgeKind.ShopWork), b => Assert.Equal(CostClass.Dear, CostClassTable.Of(b)));
         Assert.All(CostClassRows.Own, row => Assert.Contains(bridges, b => b.Id.StartsWith(row.Start, StringComparison.Ordinal)));
+        Assert.Equal(bridges.Where(b => b.Kind != BridgeKind.MadeForBoth), CostClassTable.Bridges);
         Assert.Equal(SourceKind.CommonPractice, CostClassTable.Basis.Kind);
+    }
+
+    [Fact]
+    public void A_joint_of_one_part_has_no_pairs_to_price() => Assert.All(JointTable.All.Where(j => j.Slots.Length == 1), j => Assert.Empty(CostTable.Of(j)));
+
+    [Fact]
+    public void The_text_says_the_first_things_that_are_asked_of_what_is_to_be_bought()
+    {
+        string text = CarryOver.Of(Donor(), Deep("seat tube 27.2; shell BSA 68")).ToString();
+        Assert.Contains("  seatpost: seatpost diameter 27.2, with a bridge ", text, StringComparison.Ordinal);
+        Assert.All(text.Split('\n'), l => Assert.True(l.Length < 600, l));
     }
 }
