@@ -7,7 +7,7 @@ namespace Lugwork.Planning;
 /// <remarks>
 /// Parts are taken in the order of a build sheet, and what no bicycle has to have once more when all else is there. Each is judged by the same check that judges a build: with the new frame, with the parts that the new build has, which are kept, and with the
 /// parts that moved before it, so that cassette and wheel, lever and caliper go together. Of two that clash the earlier one moves. A part that does not go to its own place is tried in its other
-/// ones that are empty, and goes there only where it fits. A rider is no part of it.
+/// ones that are empty, and goes there only where it fits. A part that needs measuring moves in the plan; once it was measured, the whole is judged again. A rider is no part of it.
 /// </remarks>
 public sealed class CarryOver
 {

@@ -37,7 +37,7 @@ public sealed class CostComparison
     /// <summary>The slots in which the two differ, in the order of a build sheet: what the difference buys. Empty where one of the two is not described.</summary>
     public ImmutableArray<CostDifference> Differs { get; }
 
-    /// <summary>"Ours costs 412.00 EUR less than 1,299.00 EUR", with the slots that differ.</summary>
+    /// <summary>"Ours costs 887.00 EUR, the complete bicycle 1299.00 EUR: 412.00 EUR less.", with the slots that differ.</summary>
     public override string ToString()
     {
         StringBuilder text = new();
@@ -65,6 +65,8 @@ public sealed class CostComparison
             ({ } least, { } most) when least == most => Plain(least),
             ({ } least, null) => least < 0 ? $"at most {Plain(least)}" : $"at least {Plain(least)}",
             (null, { } most) => most < 0 ? $"at least {Plain(most)}" : $"at most {Plain(most)}",
+            ({ } least, { } most) when most <= 0 => string.Create(CultureInfo.InvariantCulture, $"{-most:0.00##} to {Plain(least)}"),
+            ({ } least, { } most) when least >= 0 => string.Create(CultureInfo.InvariantCulture, $"{least:0.00##} to {Plain(most)}"),
             ({ } least, { } most) => $"between {Plain(least)} and {Plain(most)}",
         };
     }

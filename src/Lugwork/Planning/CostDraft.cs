@@ -3,6 +3,8 @@ namespace Lugwork.Planning;
 /// <summary>The lines that a build asks for, without prices.</summary>
 internal static class CostDraft
 {
+    private const string Perhaps = "perhaps";
+
     private static readonly string[] UsedUp = ["front-sealant", "rear-sealant", "grease", "carbon-paste", "threadlock"];
 
     /// <summary>Parts in the order of a build sheet, what is missing among them; then bridges, small parts, what is used up, and shop work.</summary>
@@ -25,6 +27,16 @@ internal static class CostDraft
         {
             CostKind kind = small.Id.Contains(':', StringComparison.Ordinal) ? CostKind.Bridge : UsedUp.Contains(small.Id) ? CostKind.Consumable : CostKind.SmallPart;
             yield return new() { Id = small.Id, Kind = kind, Slot = small.Slot, What = small.ToString() };
+        }
+
+        // What may be needed is not nothing.
+        foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsMeasuring))
+        {
+            string[] perhaps = [.. fit.Remedies.Where(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null).Select(r => r.What)];
+            if (perhaps.Length > 0)
+            {
+                yield return new() { Id = $"{fit.Joint!.Id}:{Perhaps}", Kind = CostKind.Bridge, What = $"perhaps, as it measures: {string.Join("; or ", perhaps)} ({fit.Joint.Name})" };
+            }
         }
 
         foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsPart))

@@ -46,7 +46,7 @@ public sealed class CostSheet
     /// <summary>What is ridden weighs.</summary>
     public MassRange Mass { get; }
 
-    /// <summary>The sheet of a build, without prices: its parts, what it lacks, its bridges, small parts, what is used up, and shop work.</summary>
+    /// <summary>The sheet of a build, without prices: its parts, what it lacks, its bridges, small parts, what is used up, and shop work. What a joint may take once it is measured is a line of unknown price.</summary>
     /// <param name="build">Any build.</param>
     public static CostSheet Of(Build build)
     {
@@ -105,19 +105,20 @@ public sealed class CostSheet
         return changed.Id == id || this[changed.Id] is null ? new(Build, _given.Replace(line, changed), Sellers) : throw new ArgumentException($"there is a line of the id {changed.Id}", nameof(change));
     }
 
-    /// <summary>The same with a price, a mass and a seller on a line.</summary>
+    /// <summary>The same with a price, a mass and a seller on a line, which is not owned then.</summary>
     /// <param name="id">Its id; a part's is the key of its slot.</param>
     /// <param name="price">The price of one piece; a default is unknown.</param>
-    /// <param name="mass">The mass of one piece; a default is unknown.</param>
-    /// <param name="seller">Who sends it; empty where it does not come by post.</param>
+    /// <param name="mass">The mass of one piece; a default leaves what the line has.</param>
+    /// <param name="seller">Who sends it, empty where it does not come by post; null leaves what the line has.</param>
     /// <exception cref="ArgumentException">There is no such line, or it may not stand so.</exception>
-    public CostSheet Priced(string id, CostRange price, MassRange mass = default, string seller = "") => Change(id, l => l with { Price = price, Mass = mass, Seller = seller });
+    public CostSheet Priced(string id, CostRange price, MassRange mass = default, string? seller = null) =>
+        Change(id, l => l with { Price = price, Mass = mass == MassRange.Unknown ? l.Mass : mass, Seller = seller ?? l.Seller, IsOwned = false });
 
     /// <summary>The same with a line that is owned.</summary>
     /// <param name="id">Its id; a part's is the key of its slot.</param>
-    /// <param name="mass">The mass of one piece; a default is unknown.</param>
+    /// <param name="mass">The mass of one piece; a default leaves what the line has.</param>
     /// <exception cref="ArgumentException">There is no such line, or its kind cannot be owned.</exception>
-    public CostSheet Owned(string id, MassRange mass = default) => Change(id, l => l with { IsOwned = true, Mass = mass });
+    public CostSheet Owned(string id, MassRange mass = default) => Change(id, l => l with { IsOwned = true, Mass = mass == MassRange.Unknown ? l.Mass : mass });
 
     /// <summary>What the bicycle costs more or less than a complete one, and what the difference buys.</summary>
     /// <param name="complete">The price of the complete bicycle.</param>

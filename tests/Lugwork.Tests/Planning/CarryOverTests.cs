@@ -39,9 +39,9 @@ public sealed class CarryOverTests
         Assert.Equal(("seatpost-in-seat-tube", "seatpost-shim-26.8-to-27.2", CostClass.Cheap), (shim.Joint.Id, shim.Remedy.Bridge!.Id, shim.Class));
         Assert.Equal(CostClass.Cheap, post.BridgeClass);
         Assert.Contains("(cheap)", post.ToString(), StringComparison.Ordinal);
-        CarriedPart wheel = Only(Donor((Slot.RearWheel, Wheel.Read("rear 135 QR; ends swappable"))), "rear 12x142; material steel");
+        CarriedPart wheel = Only(Donor((Slot.RearWheel, Wheel.Read("rear 135 QR; ends swappable; body HG-M"))), "rear 12x142; material steel");
         Assert.Equal((Verdict.NeedsPart, CostClass.Moderate), (wheel.Verdict, wheel.BridgeClass));
-        CarriedPart spread = Only(Donor((Slot.RearWheel, Wheel.Read("rear 135 QR"))), "rear 130; material steel");
+        CarriedPart spread = Only(Donor((Slot.RearWheel, Wheel.Read("rear 135 QR; body HG-M"))), "rear 130; material steel");
         Assert.Equal((Verdict.NeedsPart, CostClass.Dear), (spread.Verdict, spread.BridgeClass));
     }
 
@@ -203,7 +203,7 @@ public sealed class CarryOverTests
     }
 
     [Fact]
-    public void A_joint_of_one_part_has_no_pairs_to_price() => Assert.All(JointTable.All.Where(j => j.Slots.Length == 1), j => Assert.Empty(CostTable.Of(j)));
+    public void A_joint_of_one_part_has_no_pairs_to_price() => Assert.All(JointTable.All.Where(j => j.Inputs.Length == 1), j => Assert.Empty(CostTable.Of(j)));
 
     [Fact]
     public void The_text_says_the_first_things_that_are_asked_of_what_is_to_be_bought()

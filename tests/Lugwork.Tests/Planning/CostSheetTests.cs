@@ -70,6 +70,14 @@ public sealed class CostSheetTests
     }
 
     [Fact]
+    public void What_is_not_said_again_stays_on_a_line()
+    {
+        CostSheet sheet = Sheet(Line("post", CostKind.Part, Euro(50), "A", mass: MassRange.OfGrams(280)));
+        Assert.Equal((MassRange.OfGrams(280), "A"), (sheet.Owned("post").Mass, sheet.Owned("post").Priced("post", Euro(40))["post"]!.Seller));
+        Assert.Equal((false, MassRange.OfGrams(290), ""), sheet.Owned("post").Priced("post", Euro(40), MassRange.OfGrams(290), "")["post"] is { } line ? (line.IsOwned, line.Mass, line.Seller) : default);
+    }
+
+    [Fact]
     public void Mass_is_a_range_where_it_is_not_known()
     {
         CostSheet sheet = Sheet(Line("a", CostKind.Part, mass: MassRange.OfGrams(500)), Line("b", CostKind.SmallPart, count: 2, mass: MassRange.BetweenGrams(10.5m, 12)));
@@ -176,6 +184,12 @@ public sealed class CostSheetTests
         Assert.Null(sheet["dropper"]);
         Assert.Null(sheet["controls"]);
         Assert.Same(build, sheet.Build);
+
+        // What may be needed is a line as well.
+        CostSheet open = CostSheet.Of(Build.From(Frame.Read("seat tube 27.2 | 27.4")).With(Seatpost.Read("26.8")));
+        CostLine perhaps = open["seatpost-in-seat-tube:perhaps"]!;
+        Assert.Equal((CostKind.Bridge, false), (perhaps.Kind, perhaps.Cost.IsExact));
+        Assert.Contains("shim", perhaps.What, StringComparison.Ordinal);
         CostSheet spread = CostSheet.Of(Build.From(Frame.Read("rear 130; material steel")).With(Wheel.Read("rear 135 QR"), Slot.RearWheel));
         Assert.Equal(CostKind.ShopWork, spread["rear-wheel-in-frame:hub-r135-qr-in-r130"]!.Kind);
     }
@@ -211,6 +225,8 @@ public sealed class CostSheetTests
     public void What_is_open_makes_the_saving_open()
     {
         CostSheet sheet = Sheet(Line("a", CostKind.Part, Euro(700)), Line("b", CostKind.Part));
+        Assert.Contains("bicycle 899.00 EUR: 99.00 to 199.00 EUR less.", Sheet(Line("a", CostKind.Part, CostRange.Between(Euro(700), Euro(800)))).Against(Euro(899)).ToString(), StringComparison.Ordinal);
+        Assert.Contains("bicycle 650.00 EUR: 50.00 to 150.00 EUR more.", Sheet(Line("a", CostKind.Part, CostRange.Between(Euro(700), Euro(800)))).Against(Euro(650)).ToString(), StringComparison.Ordinal);
         Assert.Contains("at most 199.00 EUR less", sheet.Against(Euro(899)).ToString(), StringComparison.Ordinal);
         Assert.Contains("at least 1.00 EUR more", sheet.Against(Euro(699)).ToString(), StringComparison.Ordinal);
         sheet = Sheet(Line("a", CostKind.Part, Euro(700)), Line("b", CostKind.Resale));

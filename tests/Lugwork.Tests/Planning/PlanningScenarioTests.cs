@@ -107,12 +107,15 @@ public sealed class PlanningScenarioTests
         Assert.Equal(["rear-sealant", "grease", "threadlock"], Ids(sheet, CostKind.Consumable));
         sheet = sheet.Owned("rear-sealant").Owned("grease").Owned("threadlock");
 
+        // The kit for the wheel, and its line: perhaps.
+        Assert.Contains("rear-wheel-in-frame:perhaps", Ids(sheet, CostKind.Bridge));
+
         // 540.00 + 650.00 + 9.90 + 20.00 + 16.00 = 1235.90 and more: hose, wheel, tyre and caliper are open.
         Assert.Equal(CostRange.AtLeast(Franc(1235.90m)), sheet.Total);
         Assert.Equal(MassRange.AtLeastGrams(1_900), sheet.Mass);
 
-        // The hose is 18.00, wheel and tyre measured right, and a caliper costs at most 80.00: 1253.90 to 1253.90 + 10.00 + 80.00.
-        sheet = sheet.Priced("rear-hose-ends", Franc(18)).Owned("rearWheel").Owned("rearTyre").Priced("rearBrake", CostRange.AtMost(Franc(80)));
+        // The hose is 18.00, wheel and tyre measured right without a kit, and a caliper costs at most 80.00: 1253.90 to 1253.90 + 10.00 + 80.00.
+        sheet = sheet.Priced("rear-hose-ends", Franc(18)).Owned("rearWheel").Without("rear-wheel-in-frame:perhaps").Owned("rearTyre").Priced("rearBrake", CostRange.AtMost(Franc(80)));
         Assert.Equal(CostRange.Between(Franc(1253.90m), Franc(1343.90m)), sheet.Total);
         Assert.Contains("between 46.10 CHF less and 43.90 CHF more", sheet.Against(Franc(1300)).ToString(), StringComparison.Ordinal);
     }
