@@ -1,10 +1,12 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Planning;
 
 /// <summary>Bridges that cost otherwise than their kind, by the start of their ids; the first row that matches counts.</summary>
 /// <remarks>Common practice, no source, as the whole table.</remarks>
 internal static class CostClassRows
 {
-    public static readonly (string Start, CostClass Class)[] Own =
+    public static ImmutableArray<(string Start, CostClass Class)> Own { get; } =
     [
         // The rim is moved over by a wheel builder, or the frame is spread.
         ("hub-r126-in-r130", CostClass.Dear),
