@@ -15,6 +15,13 @@ public sealed class CarryLaws
         return Slot.All.Where(s => s != Slot.Frame && all[s] is not null && random.Next(3) != 0).Aggregate(all, (b, s) => b.Without(s));
     }
 
+    /// <summary>A bicycle from which some parts are gone.</summary>
+    private static Build Donor(Random random)
+    {
+        Build all = Bicycles.Any(random);
+        return Slot.All.Where(s => s != Slot.Frame && all[s] is not null && random.Next(2) != 0).Aggregate(all, (b, s) => b.Without(s));
+    }
+
     private static Verdict WorstOf(Build build, Slot slot) =>
         build.Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
 
@@ -22,7 +29,7 @@ public sealed class CarryLaws
     public void Nothing_is_called_fitting_that_the_check_refuses(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
-        CarryOver over = CarryOver.Of(Bicycles.Any(random), Onto(random));
+        CarryOver over = CarryOver.Of(Donor(random), Onto(random));
         foreach (CarriedPart part in over.Parts)
         {
             Verdict checkedAlone = WorstOf(over.Onto.With(part.Part, part.Slot), part.Slot);
@@ -42,7 +49,7 @@ public sealed class CarryLaws
     public void Every_part_is_moved_or_left_and_never_both(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
-        Build donor = Bicycles.Any(random);
+        Build donor = Donor(random);
         CarryOver over = CarryOver.Of(donor, Onto(random));
         Assert.Equal(Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider && donor[s] is not null), over.Parts.Select(p => p.From));
         Assert.Equal(over.Parts.Length, over.WorthMoving.Length + over.Open.Length + over.Staying.Length);
@@ -61,7 +68,7 @@ public sealed class CarryLaws
     public void Knowing_more_of_the_frame_never_turns_refused_into_a_fit(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
-        Build donor = Bicycles.Any(random);
+        Build donor = Donor(random);
         Build onto = Onto(random);
         CarryOver known = CarryOver.Of(donor, onto);
         CarryOver before = CarryOver.Of(donor, With(onto, Forget(onto.Frame, Slot.Frame, random)));
@@ -79,7 +86,7 @@ public sealed class CarryLaws
     {
         Random random = new(seed.Item);
         Build onto = Onto(random);
-        Build all = Bicycles.Any(random);
+        Build all = Donor(random);
         Slot[] filled = [.. Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider && all[s] is not null)];
         if (filled.Length == 0)
         {
