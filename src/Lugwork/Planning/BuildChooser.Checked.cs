@@ -6,7 +6,7 @@ namespace Lugwork.Planning;
 /// <content>From numbers back to parts, and the check that nothing leaves without.</content>
 public sealed partial class BuildChooser
 {
-    private ChosenBuild Checked(Plan plan, (int State, int Rank)[] chosen, bool masses)
+    private ChosenBuild Checked(ChoicePlan plan, (int State, int Rank)[] chosen, bool masses)
     {
         ChoiceModel model = plan.Model;
         ChoiceNetwork network = plan.Network!;

@@ -49,7 +49,7 @@ internal static class ChoiceEntries
         [.. request.Offers.Where(o => o.Price is not null).Select(o => (o.Id, o.Price!.Value)), .. request.Bridges.Select(b => ($"bridge {b.BridgeId}", b.Price))]);
 
     /// <summary>Nothing of the part that no joint reads is outside the library: else nothing can be said of any bicycle with it.</summary>
-    public static bool IsJudged(Slot slot, Part part) => UnjudgedFields.Asked(new Alone(slot, part)) is null;
+    public static bool IsJudged(Slot slot, Part part) => UnjudgedFields.Asked(new ChoiceAlone(slot, part)) is null;
 
     private static void Add(List<ChoiceEntry>[] entries, ChoiceOffer offer, bool masses)
     {
@@ -60,7 +60,7 @@ internal static class ChoiceEntries
     }
 
     /// <summary>One part by itself.</summary>
-    private sealed class Alone(Slot slot, Part part) : IParts
+    private sealed class ChoiceAlone(Slot slot, Part part) : IParts
     {
         public Part? At(Slot other) => other == slot ? part : null;
 
