@@ -44,7 +44,7 @@ public sealed partial class BuildChooser
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(most, MostBuilds);
-        Plan plan = PlanOf(true, cancellation);
+        ChoicePlan plan = PlanOf(true, cancellation);
         if (plan.Scaled is not { } scaled)
         {
             return None(0, 0);
@@ -71,7 +71,7 @@ public sealed partial class BuildChooser
 
     private ChoiceResult Capped(bool light, long cap, IProgress<ChoiceProgress>? progress, CancellationToken cancellation)
     {
-        Plan plan = PlanOf(true, cancellation);
+        ChoicePlan plan = PlanOf(true, cancellation);
         if (plan.Scaled is not { } scaled || cap < 0)
         {
             return None(0, 0);

@@ -6,7 +6,7 @@ namespace Lugwork.Planning;
 /// <content>From numbers back to parts, and the check that nothing leaves without.</content>
 public sealed partial class BuildChooser
 {
-    private ChosenBuild Checked(Plan plan, (int State, int Rank)[] chosen, bool masses)
+    private ChosenBuild Checked(ChoicePlan plan, (int State, int Rank)[] chosen, bool masses)
     {
         ChoiceModel model = plan.Model;
         ChoiceNetwork network = plan.Network!;
@@ -32,7 +32,13 @@ public sealed partial class BuildChooser
         }
 
         FitReport report = build.Check();
-        ImmutableArray<ChosenBridge> bridges = BridgesOf(build, report, ref found);
+        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(build, report.Fits, _prices)];
+        foreach (ChosenBridge bridge in bridges)
+        {
+            (long price, long mass) = _prices.Of(bridge.Joint, bridge.Bridge);
+            found = (found.Price + price, found.Mass + mass);
+        }
+
         Verdict worst = Request.AllowsMeasuring ? Verdict.NeedsMeasuring : Verdict.NeedsPart;
         if (!report.IsComplete || report.Verdict > worst || report.Verdict == Verdict.NotJudged || told.Price != found.Price || (masses && told.Mass != found.Mass))
         {
@@ -42,26 +48,19 @@ public sealed partial class BuildChooser
         return new(build, parts.ToImmutable(), bridges, PriceOf(found.Price), masses ? Mass.FromMilligrams(found.Mass) : null, report);
     }
 
-    private ImmutableArray<ChosenBridge> BridgesOf(Build build, FitReport report, ref (long Price, long Mass) sum)
+    private IEnumerable<ChosenBridge> ChosenBridges(Build build, IEnumerable<Fit> fits, ChoicePrices prices)
     {
-        ImmutableArray<ChosenBridge>.Builder bridges = ImmutableArray.CreateBuilder<ChosenBridge>();
-        foreach (Fit fit in report.Fits)
+        foreach (Fit fit in fits)
         {
-            if (fit.Verdict != Verdict.NeedsPart)
+            if (fit.Verdict == Verdict.NeedsPart)
             {
-                continue;
-            }
-
-            CandidateRow row = default;
-            fit.Joint!.TryRead(build, ref row);
-            foreach (Bridge bridge in _prices.BridgesOf(fit.Joint, row))
-            {
-                (long price, long mass) = _prices.Of(fit.Joint, bridge);
-                sum = (sum.Price + price, sum.Mass + mass);
-                bridges.Add(new(fit.Joint, bridge, _prices.IsPriced(fit.Joint, bridge) ? PriceOf(price) : null));
+                CandidateRow row = default;
+                fit.Joint!.TryRead(build, ref row);
+                foreach (Bridge bridge in prices.BridgesOf(fit.Joint, row))
+                {
+                    yield return new(fit.Joint, bridge, prices.IsPriced(fit.Joint, bridge) ? PriceOf(prices.Of(fit.Joint, bridge).Price) : null);
+                }
             }
         }
-
-        return bridges.ToImmutable();
     }
 }

@@ -23,8 +23,8 @@ public sealed partial class BuildChooser
     private readonly Lock _gate = new();
 
     // Made when first asked for: without masses, and with them.
-    private Plan? _plain;
-    private Plan? _weighed;
+    private ChoicePlan? _plain;
+    private ChoicePlan? _weighed;
 
     private BuildChooser(ChoiceRequest request, string? currency, ChoicePrices prices)
     {
@@ -71,13 +71,13 @@ public sealed partial class BuildChooser
     public ChoiceResult Lightest(CancellationToken cancellation = default) => Ordered(PlanOf(true, cancellation), ChoiceWeights.Mass, 1, cancellation);
 
     /// <summary>The model and its network; the network is null where some slot has nothing left.</summary>
-    internal sealed record Plan(ChoiceModel Model, ChoiceNetwork? Network)
+    internal sealed record ChoicePlan(ChoiceModel Model, ChoiceNetwork? Network)
     {
         /// <summary>The network in its own steps, where masses count.</summary>
         public (ChoiceNetwork Network, long PerPrice, long PerMass)? Scaled { get; init; }
     }
 
-    internal Plan PlanOf(bool masses, CancellationToken cancellation)
+    internal ChoicePlan PlanOf(bool masses, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
         lock (_gate)
@@ -86,7 +86,7 @@ public sealed partial class BuildChooser
         }
     }
 
-    private Plan Prepare(bool masses, CancellationToken cancellation)
+    private ChoicePlan Prepare(bool masses, CancellationToken cancellation)
     {
         ChoiceModel model = ChoiceModel.Of(Request.Build, ChoiceEntries.Of(Request, masses), Request.Wishes, _prices, null, cancellation);
         bool impossible = model.NumberOf(Slot.Frame) < 0 || Request.Wishes.Any(w => model.NumberOf(w.Slot) < 0);
@@ -94,7 +94,7 @@ public sealed partial class BuildChooser
         return new(model, network) { Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
     }
 
-    private ChoiceResult Ordered(Plan plan, ChoiceWeights weights, int count, CancellationToken cancellation)
+    private ChoiceResult Ordered(ChoicePlan plan, ChoiceWeights weights, int count, CancellationToken cancellation)
     {
         if (plan.Network is not { } network)
         {

@@ -37,7 +37,7 @@ internal sealed class ChoiceCap
 
     private ChoiceWeights Weights(long least, long capped) => _light ? new(capped, least) : new(least, capped);
 
-    private sealed record Point(ChoiceLabel Label, (int State, int Rank)[] Chosen);
+    private sealed record ChoicePoint(ChoiceLabel Label, (int State, int Rank)[] Chosen);
 
     private ChoiceCapped Solve()
     {
@@ -66,10 +66,10 @@ internal sealed class ChoiceCap
     }
 
     /// <summary>Of all that cost the least the lightest: the weighing of the least alone leaves ties open.</summary>
-    private ChoiceCapped Lightened(Point best, (long Least, long Capped) weights, ChoiceElimination elimination) =>
+    private ChoiceCapped Lightened(ChoicePoint best, (long Least, long Capped) weights, ChoiceElimination elimination) =>
         Exact(best, weights, elimination, best.Label.Least);
 
-    private ChoiceCapped Weighed(Point over, Point under)
+    private ChoiceCapped Weighed(ChoicePoint over, ChoicePoint under)
     {
         long bound = over.Label.Least;
         (long Least, long Capped) weights = (1, 0);
@@ -99,16 +99,16 @@ internal sealed class ChoiceCap
         return Exact(under, weights, last!, bound);
     }
 
-    private static long Value((long Least, long Capped) weights, Point point) => (weights.Least * point.Label.Least) + (weights.Capped * point.Label.Capped);
+    private static long Value((long Least, long Capped) weights, ChoicePoint point) => (weights.Least * point.Label.Least) + (weights.Capped * point.Label.Capped);
 
     /// <summary>Some choices more in the order of the weighing: one of them may be under the cap and better.</summary>
-    private Point Tried(Point under, (long Least, long Capped) weights, ChoiceElimination elimination)
+    private ChoicePoint Tried(ChoicePoint under, (long Least, long Capped) weights, ChoiceElimination elimination)
     {
         ChoiceWeights both = Weights(weights.Least, weights.Capped);
         ChoiceSearch search = new(_network, elimination, both, _cancellation);
         for (int i = 0; i < MostTries && search.Next(MostTries * _network.States.Length, Ceiling(under, weights)) is { } next; i++)
         {
-            Point point = new(LabelOf(next.Chosen), next.Chosen);
+            ChoicePoint point = new(LabelOf(next.Chosen), next.Chosen);
             if (point.Label.Capped <= _cap && (point.Label.Least, point.Label.Capped).CompareTo((under.Label.Least, under.Label.Capped)) < 0)
             {
                 under = point;
@@ -118,10 +118,10 @@ internal sealed class ChoiceCap
         return under;
     }
 
-    private long Ceiling(Point under, (long Least, long Capped) weights) => (weights.Least * under.Label.Least) + (weights.Capped * _cap);
+    private long Ceiling(ChoicePoint under, (long Least, long Capped) weights) => (weights.Least * under.Label.Least) + (weights.Capped * _cap);
 
     /// <summary>Fixes away what can be in no choice as good, and goes through the rest with labels.</summary>
-    private ChoiceCapped Exact(Point under, (long Least, long Capped) weights, ChoiceElimination elimination, long bound)
+    private ChoiceCapped Exact(ChoicePoint under, (long Least, long Capped) weights, ChoiceElimination elimination, long bound)
     {
         ChoiceWeights both = Weights(weights.Least, weights.Capped);
         ChoiceMarginals marginals = new(_network, elimination, _cancellation);
@@ -187,7 +187,7 @@ internal sealed class ChoiceCap
         return _light ? new(mass, price) : new(price, mass);
     }
 
-    private Point? Search(ChoiceWeights weights, out ChoiceElimination elimination)
+    private ChoicePoint? Search(ChoiceWeights weights, out ChoiceElimination elimination)
     {
         elimination = new(_network, weights, _cancellation);
         return new ChoiceSearch(_network, elimination, weights, _cancellation).Next(200_000) is { } best ? new(LabelOf(best.Chosen), best.Chosen) : null;
@@ -196,9 +196,9 @@ internal sealed class ChoiceCap
     /// <summary>Nothing was found: there is nothing, or the tables were too large to say.</summary>
     private static ChoiceCapped Unknown(ChoiceElimination elimination) => elimination.IsExact ? default : new(true, false, 0, null);
 
-    private ChoiceCapped Inexact(ChoiceElimination cheapest, ChoiceElimination lightest, Point cheap, Point light)
+    private ChoiceCapped Inexact(ChoiceElimination cheapest, ChoiceElimination lightest, ChoicePoint cheap, ChoicePoint light)
     {
-        Point? best = cheap.Label.Capped <= _cap ? cheap : light.Label.Capped <= _cap ? light : null;
+        ChoicePoint? best = cheap.Label.Capped <= _cap ? cheap : light.Label.Capped <= _cap ? light : null;
         return best is null && lightest.Bound > _cap ? default : new(true, false, cheapest.Bound, best?.Chosen);
     }
 

@@ -189,7 +189,7 @@ internal sealed class ChoiceElimination
         long budget = _limits.Steps;
         if (join.Cells <= _limits.Cells)
         {
-            Least least = new(join.Cells);
+            ChoiceLeast least = new(join.Cells);
             join.Go(own, ref least, ref budget, _cancellation);
             LargestTable = Math.Max(LargestTable, join.Cells);
             return budget < 0 ? null
@@ -202,7 +202,7 @@ internal sealed class ChoiceElimination
             return null;
         }
 
-        Few few = new(_limits.Cells);
+        ChoiceFew few = new(_limits.Cells);
         join.Go(own, ref few, ref budget, _cancellation);
         LargestTable = Math.Max(LargestTable, few.Cells.Count);
         return budget < 0 ? null : new(join, ChoiceMessage.Sparse([.. join.Scope], join.ClassOf[1..], join.Sizes[1..], few.Cells), 0, hasOwn);
@@ -230,9 +230,9 @@ internal sealed class ChoiceElimination
         return least;
     }
 
-    private readonly struct Least : IChoiceVisitor
+    private readonly struct ChoiceLeast : IChoiceVisitor
     {
-        public Least(long cells)
+        public ChoiceLeast(long cells)
         {
             Cells = new long[cells];
             Array.Fill(Cells, ChoiceEntry.Never);
@@ -251,7 +251,7 @@ internal sealed class ChoiceElimination
         }
     }
 
-    private readonly struct Few(long most) : IChoiceVisitor
+    private readonly struct ChoiceFew(long most) : IChoiceVisitor
     {
         public Dictionary<long, long> Cells { get; } = [];
 

@@ -48,16 +48,19 @@ internal static class ChoiceEntries
     public static string? Currency(ChoiceRequest request) => Price.OneCurrency(
         [.. request.Offers.Where(o => o.Price is not null).Select(o => (o.Id, o.Price!.Value)), .. request.Bridges.Select(b => ($"bridge {b.BridgeId}", b.Price))]);
 
+    /// <summary>Nothing of the part that no joint reads is outside the library: else nothing can be said of any bicycle with it.</summary>
+    public static bool IsJudged(Slot slot, Part part) => UnjudgedFields.Asked(new ChoiceAlone(slot, part)) is null;
+
     private static void Add(List<ChoiceEntry>[] entries, ChoiceOffer offer, bool masses)
     {
-        if ((offer.IsOwned || offer.Price is not null) && (!masses || offer.Mass is not null) && UnjudgedFields.Asked(new Alone(offer.Slot, offer.Part)) is null)
+        if ((offer.IsOwned || offer.Price is not null) && (!masses || offer.Mass is not null) && IsJudged(offer.Slot, offer.Part))
         {
             entries[offer.Slot.Number].Add(new(offer, offer.IsOwned ? 0 : offer.Price!.Value.Steps, masses ? ChoicePrices.Milligrams(offer.Mass!.Value, offer.Id) : 0));
         }
     }
 
     /// <summary>One part by itself.</summary>
-    private sealed class Alone(Slot slot, Part part) : IParts
+    private sealed class ChoiceAlone(Slot slot, Part part) : IParts
     {
         public Part? At(Slot other) => other == slot ? part : null;
 

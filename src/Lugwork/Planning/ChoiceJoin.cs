@@ -117,7 +117,7 @@ internal sealed class ChoiceJoin
     /// <param name="budget">How many steps may be taken; less than nothing is left where it did not suffice.</param>
     /// <param name="cancellation">Looked at every some thousand steps.</param>
     public void Go<TVisitor>(ReadOnlySpan<long> own, ref TVisitor visitor, ref long budget, CancellationToken cancellation)
-        where TVisitor : IChoiceVisitor, allows ref struct
+        where TVisitor : struct, IChoiceVisitor
     {
         Array.Clear(InputAt);
         for (int number = 0; number < Sizes[0] && budget >= 0; number++)
@@ -131,7 +131,7 @@ internal sealed class ChoiceJoin
     }
 
     private void Step<TVisitor>(int place, int number, long cost, long at, ref TVisitor visitor, ref long budget, CancellationToken cancellation)
-        where TVisitor : IChoiceVisitor, allows ref struct
+        where TVisitor : struct, IChoiceVisitor
     {
         if (--budget < 0)
         {

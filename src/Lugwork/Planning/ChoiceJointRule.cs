@@ -9,7 +9,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
     private readonly ChoicePrices _prices;
     private readonly int[][] _inputs;
     private readonly ChoiceInterner[] _seen;
-    private readonly List<Class>[] _classes;
+    private readonly List<ChoiceClass>[] _classes;
     private readonly Candidates[] _read = new Candidates[Joint.MostInputs];
 
     public ChoiceJointRule(Joint joint, int[] scope, Slot[] slots, ChoicePrices prices)
@@ -19,7 +19,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
         _prices = prices;
         _inputs = new int[scope.Length][];
         _seen = new ChoiceInterner[scope.Length];
-        _classes = new List<Class>[scope.Length];
+        _classes = new List<ChoiceClass>[scope.Length];
         for (int i = 0; i < scope.Length; i++)
         {
             _inputs[i] = [.. Enumerable.Range(0, joint.Inputs.Length).Where(n => joint.Inputs[n].Slot == slots[scope[i]])];
@@ -31,7 +31,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
 
     public Joint Joint { get; }
 
-    private readonly record struct Class(Candidates[] Read, int Stated, bool IsAsItWas);
+    private readonly record struct ChoiceClass(Candidates[] Read, int Stated, bool IsAsItWas);
 
     /// <summary>The class of a part in one slot of the scope: what the joint reads of it.</summary>
     public int Of(int place, Part? part, bool isAsItWas)
@@ -89,7 +89,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
                 return default;
             }
 
-            Class own = _classes[i][classes[i]];
+            ChoiceClass own = _classes[i][classes[i]];
             stated |= own.Stated;
             asItWas &= own.IsAsItWas;
             for (int n = 0; n < own.Read.Length; n++)

@@ -17,8 +17,8 @@ internal sealed class ChoiceLabelPass
     private readonly CancellationToken _cancellation;
     private readonly int[] _stateCounts;
     private readonly Dictionary<ChoiceMessage, Dictionary<long, List<ChoiceLabel>>> _labels = [];
-    private readonly List<Bucket> _buckets = [];
-    private readonly List<(Bucket Bucket, List<ChoiceLabel> Labels)> _ends = [];
+    private readonly List<ChoiceTraced> _buckets = [];
+    private readonly List<(ChoiceTraced Bucket, List<ChoiceLabel> Labels)> _ends = [];
     private long _count;
 
     /// <param name="network">What is chosen from; no late tables.</param>
@@ -34,7 +34,7 @@ internal sealed class ChoiceLabelPass
         _stateCounts = [.. network.States.Select(s => s.Length)];
     }
 
-    private sealed record Bucket(int Variable, ChoiceJoin Join, ChoiceMessage? Left);
+    private sealed record ChoiceTraced(int Variable, ChoiceJoin Join, ChoiceMessage? Left);
 
     /// <summary>The choice that is least under the cap, of equals the one with less of what is capped; its states and places of entries. Null where there is none below the ceilings.</summary>
     /// <param name="cap">The most of what is capped.</param>
@@ -79,7 +79,7 @@ internal sealed class ChoiceLabelPass
         }
 
         Array.ForEach(own, ChoiceLabels.Clear);
-        Gatherer gatherer = new(this, bucket, join, own);
+        ChoiceGatherer gatherer = new(this, bucket, join, own);
         long budget = long.MaxValue;
         join.Go(ChoiceElimination.OwnBy(join, _ceilings[0].Elimination.Own[bucket.Variable]), ref gatherer, ref budget, _cancellation);
         Dictionary<long, long> least = [];
@@ -95,7 +95,7 @@ internal sealed class ChoiceLabelPass
 
         if (join.Scope.Length == 0)
         {
-            Bucket end = new(bucket.Variable, join, null);
+            ChoiceTraced end = new(bucket.Variable, join, null);
             _buckets.Add(end);
             _ends.Add((end, gatherer.Cells.GetValueOrDefault(0) ?? []));
             return null;
@@ -157,7 +157,7 @@ internal sealed class ChoiceLabelPass
 
         (int State, int Rank)[] chosen = new (int State, int Rank)[_stateCounts.Length];
         int[] states = new int[_stateCounts.Length];
-        Dictionary<Bucket, ChoiceLabel> wanted = [];
+        Dictionary<ChoiceTraced, ChoiceLabel> wanted = [];
         for (int i = _ends.Count; i > 0; i--)
         {
             wanted[_ends[i - 1].Bucket] = steps[i][at].Own;
@@ -190,10 +190,10 @@ internal sealed class ChoiceLabelPass
     }
 
     /// <summary>Finds an entry of the variable, and labels of what was left to it, that make up the wanted label.</summary>
-    private void Trace(Bucket bucket, Dictionary<Bucket, ChoiceLabel> wanted, int[] states, (int State, int Rank)[] chosen)
+    private void Trace(ChoiceTraced bucket, Dictionary<ChoiceTraced, ChoiceLabel> wanted, int[] states, (int State, int Rank)[] chosen)
     {
         ChoiceLabel want = wanted[bucket];
-        List<(Bucket From, List<ChoiceLabel> Labels)> lists = [];
+        List<(ChoiceTraced From, List<ChoiceLabel> Labels)> lists = [];
         for (int state = 0; state < _stateCounts[bucket.Variable]; state++)
         {
             states[bucket.Variable] = state;
@@ -235,7 +235,7 @@ internal sealed class ChoiceLabelPass
         throw new InvalidOperationException("A fault of the library: a label has no origin.");
     }
 
-    private static bool Makes(List<(Bucket From, List<ChoiceLabel> Labels)> lists, int number, ChoiceLabel left, Dictionary<Bucket, ChoiceLabel> wanted)
+    private static bool Makes(List<(ChoiceTraced From, List<ChoiceLabel> Labels)> lists, int number, ChoiceLabel left, Dictionary<ChoiceTraced, ChoiceLabel> wanted)
     {
         if (left.Least < 0 || left.Capped < 0)
         {
@@ -277,7 +277,7 @@ internal sealed class ChoiceLabelPass
     }
 
     /// <summary>Adds up lists at every combination that goes together.</summary>
-    private readonly struct Gatherer : IChoiceVisitor
+    private readonly struct ChoiceGatherer : IChoiceVisitor
     {
         private readonly ChoiceLabelPass _pass;
         private readonly ChoiceBucket[] _buckets;
@@ -286,7 +286,7 @@ internal sealed class ChoiceLabelPass
         private readonly int[] _states;
         private readonly Dictionary<long, long[]> _rests = [];
 
-        public Gatherer(ChoiceLabelPass pass, ChoiceBucket bucket, ChoiceJoin join, List<ChoiceLabel>[] own)
+        public ChoiceGatherer(ChoiceLabelPass pass, ChoiceBucket bucket, ChoiceJoin join, List<ChoiceLabel>[] own)
         {
             _pass = pass;
             _own = own;

@@ -1,6 +1,9 @@
 namespace Lugwork.Planning;
 
-/// <summary>After an exact elimination, from its end back to its beginning: for every cell of every message the least that a whole choice through it costs, and for every state of every variable.</summary>
+/// <summary>
+/// After an exact elimination, from its end back to its beginning: for every cell of every message, and every state of every variable, what no whole choice through it goes below. It is the least itself
+/// save where states that behaved alike in a message lie apart outside of it: then the better of them speaks for both.
+/// </summary>
 internal sealed class ChoiceMarginals
 {
     private readonly ChoiceElimination _elimination;
@@ -16,10 +19,10 @@ internal sealed class ChoiceMarginals
         }
     }
 
-    /// <summary>By variable and state the least that a choice with the best entry of this state costs; never where there is none.</summary>
+    /// <summary>By variable and state what no choice with the best entry of this state goes below; never where there is none.</summary>
     public long[][] Of { get; }
 
-    /// <summary>The least that everything outside of a bucket costs at one place of the message that it left.</summary>
+    /// <summary>What everything outside of a bucket does not go below at one place of the message that it left.</summary>
     public long Rest(ChoiceBucket bucket, int[] state)
     {
         ChoiceBucketPart part = bucket.Parts[0];
@@ -58,7 +61,7 @@ internal sealed class ChoiceMarginals
             }
         }
 
-        Backward visitor = new(this, part, join);
+        ChoiceBackward visitor = new(this, part, join);
         long budget = long.MaxValue;
         join.Go(ChoiceElimination.OwnBy(join, _elimination.Own[bucket.Variable]), ref visitor, ref budget, cancellation);
         long[] own = ChoiceElimination.OwnBy(join, _elimination.Own[bucket.Variable]);
@@ -70,7 +73,7 @@ internal sealed class ChoiceMarginals
         }
     }
 
-    private readonly struct Backward : IChoiceVisitor
+    private readonly struct ChoiceBackward : IChoiceVisitor
     {
         private readonly ChoiceMessage? _left;
         private readonly long _rest;
@@ -78,7 +81,7 @@ internal sealed class ChoiceMarginals
         private readonly long[]?[] _cells;
         private readonly long[]? _leftLeast;
 
-        public Backward(ChoiceMarginals all, ChoiceBucketPart part, ChoiceJoin join)
+        public ChoiceBackward(ChoiceMarginals all, ChoiceBucketPart part, ChoiceJoin join)
         {
             _left = part.Left;
             _leftLeast = _left is null ? null : all._least[_left];

@@ -10,7 +10,7 @@ internal sealed class ChoiceSearch
     private readonly ChoiceElimination _elimination;
     private readonly ChoiceWeights _weights;
     private readonly CancellationToken _cancellation;
-    private readonly PriorityQueue<Node, (long Cost, int Left, long Turn)> _queue = new();
+    private readonly PriorityQueue<ChoiceNode, (long Cost, int Left, long Turn)> _queue = new();
     private readonly int[]?[][] _ranked;
     private readonly int[] _state;
     private long _turn;
@@ -40,7 +40,7 @@ internal sealed class ChoiceSearch
     /// <param name="ceiling">Nothing of this cost or more is looked at.</param>
     public (long Cost, (int State, int Rank)[] Chosen)? Next(long steps, long ceiling = ChoiceEntry.Never)
     {
-        while (Bound < ceiling && Steps < steps && _queue.TryDequeue(out Node? node, out _))
+        while (Bound < ceiling && Steps < steps && _queue.TryDequeue(out ChoiceNode? node, out _))
         {
             Steps++;
             if ((Steps & 0xFF) == 0)
@@ -61,17 +61,17 @@ internal sealed class ChoiceSearch
     }
 
     /// <summary>A slot that was filled, with what the whole costs at least.</summary>
-    private sealed record Node(Node? Before, int Depth, Child[] Children, int Number, int Rank, long Cost);
+    private sealed record ChoiceNode(ChoiceNode? Before, int Depth, ChoiceChild[] Children, int Number, int Rank, long Cost);
 
-    private readonly record struct Child(int State, long Cost);
+    private readonly record struct ChoiceChild(int State, long Cost);
 
     private int VariableAt(int depth) => _elimination.Buckets[^(depth + 1)].Variable;
 
     /// <summary>Works out what each state of the next slot costs, and puts the best of them into the queue.</summary>
-    private void Open(Node? before, long cost)
+    private void Open(ChoiceNode? before, long cost)
     {
         int depth = before is null ? 0 : before.Depth + 1;
-        for (Node? node = before; node is not null; node = node.Before)
+        for (ChoiceNode? node = before; node is not null; node = node.Before)
         {
             _state[VariableAt(node.Depth)] = node.Children[node.Number].State;
         }
@@ -83,7 +83,7 @@ internal sealed class ChoiceSearch
             rest -= part.Left?.At(_state) ?? part.Constant;
         }
 
-        List<Child> children = [];
+        List<ChoiceChild> children = [];
         for (int state = 0; state < _network.States[bucket.Variable].Length; state++)
         {
             _state[bucket.Variable] = state;
@@ -125,7 +125,7 @@ internal sealed class ChoiceSearch
     }
 
     /// <summary>The next state, and the next entry of the same state.</summary>
-    private void PushBeside(Node node)
+    private void PushBeside(ChoiceNode node)
     {
         if (node.Rank == 0 && node.Number + 1 < node.Children.Length)
         {
@@ -160,12 +160,12 @@ internal sealed class ChoiceSearch
         return _ranked[variable][state] = places;
     }
 
-    private void Push(Node node) => _queue.Enqueue(node, (node.Cost, _network.States.Length - node.Depth, _turn++));
+    private void Push(ChoiceNode node) => _queue.Enqueue(node, (node.Cost, _network.States.Length - node.Depth, _turn++));
 
-    private (int State, int Rank)[] Chosen(Node last)
+    private (int State, int Rank)[] Chosen(ChoiceNode last)
     {
         (int State, int Rank)[] chosen = new (int State, int Rank)[_network.States.Length];
-        for (Node? node = last; node is not null; node = node.Before)
+        for (ChoiceNode? node = last; node is not null; node = node.Before)
         {
             int variable = VariableAt(node.Depth);
             int state = node.Children[node.Number].State;

@@ -55,7 +55,7 @@ internal sealed class ChoiceBench
         {
             for (int i = 0; i < offers; i++)
             {
-                Kind kind = bench.Draw(random, slot, i == 0 ? hardness : 3);
+                Kind kind = bench.Draw(random, slot, i == 0 ? hardness : 3 + (hardness / 6));
                 Part part = bench.Of(slot, kind)[random.Next(bench.Of(slot, kind).Count)];
                 if (random.Next(4) == 0)
                 {
