@@ -109,6 +109,14 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
         return found?.ToImmutable() ?? [];
     }
 
+    /// <summary>All of a fork that decides what is required: forks of one key require the same beside the same frame and wheels.</summary>
+    internal static int KeyOf(Fork fork) =>
+        (2 * (int)BrakeAt(fork.FrontBrakeMount, fork.FrontBosses, fork.FrontBrakeHole, null)) + (MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd) ? 1 : 0);
+
+    /// <summary>All of a wheel that decides what is required: wheels of one key require the same beside the same frame, fork and other wheel.</summary>
+    internal static int KeyOf(Wheel wheel) =>
+        (8 * (int)BrakeAt(default, default, default, wheel)) + (HasOneSprocket(wheel) ? 4 : 0) + (HasHubGear(wheel) ? 2 : 0);
+
     private enum Brake
     {
         None = 0,

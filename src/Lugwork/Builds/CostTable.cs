@@ -18,7 +18,7 @@ public static class CostTable
     public static ImmutableArray<CostCell> Of(Joint joint)
     {
         ArgumentNullException.ThrowIfNull(joint);
-        if (joint.IsOfCondition)
+        if (joint.IsOfCondition || joint.Inputs.Length < 2)
         {
             return [];
         }

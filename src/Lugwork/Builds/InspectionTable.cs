@@ -106,5 +106,5 @@ internal static class InspectionTable
         return points.ToImmutable();
     }
 
-    private static bool IsOpen(Known<PartCondition> condition) => condition.Values.Any(c => c == PartCondition.Used || c == PartCondition.Crashed || c == PartCondition.NotKnown);
+    internal static bool IsOpen(Known<PartCondition> condition) => condition.Values.Any(c => c == PartCondition.Used || c == PartCondition.Crashed || c == PartCondition.NotKnown);
 }

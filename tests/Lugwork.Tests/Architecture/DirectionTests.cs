@@ -53,10 +53,11 @@ public sealed class DirectionTests
     {
         "Measures" or "Sources" => false,
         "Fits" => other is "Measures" or "Sources",
-        "Builds" => other is not ("Geometry" or "Reading" or "Workshop"),
-        "Geometry" => other is not ("Reading" or "Workshop"),
-        "Reading" => other is not ("Geometry" or "Workshop"),
-        "Workshop" => true,
+        "Builds" => other is not ("Geometry" or "Reading" or "Workshop" or "Planning"),
+        "Geometry" => other is not ("Reading" or "Workshop" or "Planning"),
+        "Reading" => other is not ("Geometry" or "Workshop" or "Planning"),
+        "Workshop" => other is not "Planning",
+        "Planning" => other is not ("Geometry" or "Reading" or "Workshop"),
         _ => other is "Measures" or "Sources" or "Fits" && Areas.Contains(folder),
     };
 

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Planning;
+
+/// <content>What follows when one part is swapped.</content>
+public sealed partial class BuildChooser
+{
+    /// <summary>
+    /// What else must change on the bicycle of the request when a part comes into a slot. The other parts stay where they can; offers and empty slots take their place where they cannot. Joints
+    /// between parts that stay are not judged anew: what was wrong before the swap is no matter of it, and a slot that was missing before may stay so.
+    /// </summary>
+    /// <param name="slot">The slot; the frame's too.</param>
+    /// <param name="part">What comes into it.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ArgumentException">The part does not go to this slot.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public ChangePlan Changes(Slot slot, Part part, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        ArgumentNullException.ThrowIfNull(part);
+        Build before = Request.Build;
+        Build swapped = before.With(part, slot);
+        IReadOnlyList<ChoiceEntry>[] entries = ChangeEntries(swapped, slot);
+        ChoicePrices prices = new([.. Request.Bridges.Select(b => b with { Mass = null })], before.SmallPartsThere, Request.AllowsUnpricedBridges, Request.AllowsMeasuring);
+        ImmutableArray<ChoiceWish> wishes = [.. Request.Wishes.Where(w => w.Slot != slot)];
+        ChoiceModel model = ChoiceModel.Of(swapped, entries, wishes, prices, before, cancellation);
+        if (!ChoiceEntries.IsJudged(slot, part) || ChoiceReducer.Of(model, true, cancellation: cancellation) is not { } network)
+        {
+            return new(ChoiceStatus.Impossible, null, [], [], null, 0);
+        }
+
+        // A change counts as a thousandth of a gram, so that the fewest come first and the price second.
+        ChoiceWeights weights = new(1, network.MostPrice + 1);
+        ChoiceElimination elimination = new(network, weights, cancellation);
+        ChoiceSearch search = new(network, elimination, weights, cancellation);
+        if (search.Next(MostSteps) is not { } found)
+        {
+            return search.Bound >= ChoiceEntry.Never
+                ? new(ChoiceStatus.Impossible, null, [], [], null, 0)
+                : new(ChoiceStatus.Bound, null, [], [], null, (int)(search.Bound / weights.PerMass));
+        }
+
+        return Changed(model, network, found.Chosen, before, swapped, slot, prices);
+    }
+
+    /// <summary>The swapped part alone in its slot; elsewhere what is there, nothing, or an offer. What is not as it was counts as one change.</summary>
+    private IReadOnlyList<ChoiceEntry>[] ChangeEntries(Build swapped, Slot slot)
+    {
+        IReadOnlyList<ChoiceEntry>[] plain = ChoiceEntries.Of(Request, false);
+        foreach (Slot own in Slot.All)
+        {
+            Part? there = swapped[own];
+            List<ChoiceEntry> list = [];
+            if (there is not null)
+            {
+                list.Add(new(new ChoiceOffer(there.Name.Length > 0 ? there.Name : $"owned {own.Name}", own, there) { IsOwned = true }, 0, 0));
+            }
+
+            if (own != slot && own != Slot.Frame)
+            {
+                list.Add(new(null, 0, there is null ? 0 : 1));
+                list.AddRange(plain[own.Number].Where(e => e.Offer is not null && !ReferenceEquals(e.Part, there)).Select(e => e with { Mass = 1 }));
+            }
+
+            plain[own.Number] = list;
+        }
+
+        return plain;
+    }
+
+    private ChangePlan Changed(ChoiceModel model, ChoiceNetwork network, (int State, int Rank)[] chosen, Build before, Build swapped, Slot slot, ChoicePrices prices)
+    {
+        Build after = swapped;
+        ImmutableArray<SlotChange>.Builder changes = ImmutableArray.CreateBuilder<SlotChange>();
+        for (int number = 0; number < chosen.Length; number++)
+        {
+            Slot own = model.Slots[number];
+            ChoiceEntry entry = model.Entries[number][network.States[number][chosen[number].State].Entry[chosen[number].Rank]];
+            if (own != slot && !ReferenceEquals(entry.Part, before[own]))
+            {
+                changes.Add(new(own, before[own], entry.Offer));
+                after = entry.Part is { } part ? after.With(part, own) : after.Without(own);
+            }
+        }
+
+        FitReport report = after.Check();
+        bool AsItWas(Joint joint) => joint.Slots.All(s => ReferenceEquals(before[s], after[s]));
+        Verdict worst = Request.AllowsMeasuring ? Verdict.NeedsMeasuring : Verdict.NeedsPart;
+        ImmutableArray<Slot> missing = before.Check().Missing;
+        (long price, long count) = network.Cost(chosen);
+        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(after, report.Fits.Where(f => !AsItWas(f.Joint!)), prices)];
+        if (report.Fits.Any(f => f.Verdict > worst && !AsItWas(f.Joint!)) || report.Missing.Any(s => !missing.Contains(s)) || count != changes.Count)
+        {
+            throw new InvalidOperationException($"A fault of the library: what follows a swap does not pass its check. {report}");
+        }
+
+        return new(ChoiceStatus.Optimal, after, changes.ToImmutable(), bridges, PriceOf(price), changes.Count);
+    }
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Planning;
+
+/// <content>From numbers back to parts, and the check that nothing leaves without.</content>
+public sealed partial class BuildChooser
+{
+    private ChosenBuild Checked(ChoicePlan plan, (int State, int Rank)[] chosen, bool masses)
+    {
+        ChoiceModel model = plan.Model;
+        ChoiceNetwork network = plan.Network!;
+        Build build = Request.Build;
+        ImmutableArray<ChoiceOffer>.Builder parts = ImmutableArray.CreateBuilder<ChoiceOffer>();
+        (long Price, long Mass) told = network.Cost(chosen);
+        (long Price, long Mass) found = default;
+        for (int slot = 0; slot < chosen.Length; slot++)
+        {
+            ChoiceState state = network.States[slot][chosen[slot].State];
+            ChoiceEntry entry = model.Entries[slot][state.Entry[chosen[slot].Rank]];
+            Slot own = model.Slots[slot];
+            found = (found.Price + entry.Price, found.Mass + entry.Mass);
+            if (entry.Offer is { } offer)
+            {
+                parts.Add(offer);
+                build = ReferenceEquals(build[own], offer.Part) ? build : build.With(offer.Part, own);
+            }
+            else if (build[own] is not null)
+            {
+                build = build.Without(own);
+            }
+        }
+
+        FitReport report = build.Check();
+        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(build, report.Fits, _prices)];
+        foreach (ChosenBridge bridge in bridges)
+        {
+            (long price, long mass) = _prices.Of(bridge.Joint, bridge.Bridge);
+            found = (found.Price + price, found.Mass + mass);
+        }
+
+        Verdict worst = Request.AllowsMeasuring ? Verdict.NeedsMeasuring : Verdict.NeedsPart;
+        if (!report.IsComplete || report.Verdict > worst || report.Verdict == Verdict.NotJudged || told.Price != found.Price || (masses && told.Mass != found.Mass))
+        {
+            throw new InvalidOperationException($"A fault of the library: a chosen build does not pass its check, or costs {found} where {told} was reckoned. {report}");
+        }
+
+        return new(build, parts.ToImmutable(), bridges, PriceOf(found.Price), masses ? Mass.FromMilligrams(found.Mass) : null, report);
+    }
+
+    private IEnumerable<ChosenBridge> ChosenBridges(Build build, IEnumerable<Fit> fits, ChoicePrices prices)
+    {
+        foreach (Fit fit in fits)
+        {
+            if (fit.Verdict == Verdict.NeedsPart)
+            {
+                CandidateRow row = default;
+                fit.Joint!.TryRead(build, ref row);
+                foreach (Bridge bridge in prices.BridgesOf(fit.Joint, row))
+                {
+                    yield return new(fit.Joint, bridge, prices.IsPriced(fit.Joint, bridge) ? PriceOf(prices.Of(fit.Joint, bridge).Price) : null);
+                }
+            }
+        }
+    }
+}

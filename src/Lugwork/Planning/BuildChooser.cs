@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Lugwork.Planning;
+
+/// <summary>
+/// Chooses a complete build that fits from parts that can be had: every required slot filled, every joint and system check a fit, as it is or with a bridge that is paid for.
+/// </summary>
+/// <remarks>
+/// Exact: the parts of a slot are collapsed to those that the joints can tell apart, and slots are eliminated one by one over their interfaces, system checks with them. Where a table would
+/// grow too large the answer is a bound, and says so. What is unknown is never taken for a fit. Equal choices are decided by order: the owned part, an empty slot, then the offers as
+/// they stand; the same request gives the same answer. Every build that is given was checked.
+/// </remarks>
+public sealed partial class BuildChooser
+{
+    /// <summary>The most builds that are given at once.</summary>
+    public const int MostBuilds = 1_000;
+
+    private const long MostSteps = 2_000_000;
+
+    private readonly ChoicePrices _prices;
+    private readonly string _currency;
+    private readonly Lock _gate = new();
+
+    // Made when first asked for: without masses, and with them.
+    private ChoicePlan? _plain;
+    private ChoicePlan? _weighed;
+
+    private BuildChooser(ChoiceRequest request, string? currency, ChoicePrices prices)
+    {
+        Request = request;
+        _prices = prices;
+        _currency = currency ?? "XXX";
+    }
+
+    /// <summary>What is chosen from.</summary>
+    public ChoiceRequest Request { get; }
+
+    /// <summary>Makes a chooser; the parts are read when something is first asked.</summary>
+    /// <param name="request">What to choose from.</param>
+    /// <exception cref="ArgumentException">Prices are in two currencies or negative, a bridge is priced twice, or a frame is offered; the message names what.</exception>
+    public static BuildChooser Of(ChoiceRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        string? currency = ChoiceEntries.Currency(request);
+        ChoiceEntries.Of(request, false);
+        return new(request, currency, new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring));
+    }
+
+    /// <summary>The cheapest build that fits.</summary>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public ChoiceResult Cheapest(CancellationToken cancellation = default) => Best(1, cancellation);
+
+    /// <summary>The cheapest builds that fit, cheapest first. Two builds differ in at least one part.</summary>
+    /// <param name="count">How many, 1 to 1,000.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public ChoiceResult Best(int count, CancellationToken cancellation = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostBuilds);
+        return Ordered(PlanOf(false, cancellation), ChoiceWeights.Price, count, cancellation);
+    }
+
+    /// <summary>The lightest build that fits, at any price. Parts of unknown mass are not chosen.</summary>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ArgumentException">The mass of the frame is not known.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public ChoiceResult Lightest(CancellationToken cancellation = default) => Ordered(PlanOf(true, cancellation), ChoiceWeights.Mass, 1, cancellation);
+
+    /// <summary>The model and its network; the network is null where some slot has nothing left.</summary>
+    internal sealed record ChoicePlan(ChoiceModel Model, ChoiceNetwork? Network)
+    {
+        /// <summary>The network in its own steps, where masses count.</summary>
+        public (ChoiceNetwork Network, long PerPrice, long PerMass)? Scaled { get; init; }
+    }
+
+    internal ChoicePlan PlanOf(bool masses, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        lock (_gate)
+        {
+            return masses ? _weighed ??= Prepare(true, cancellation) : _plain ??= Prepare(false, cancellation);
+        }
+    }
+
+    private ChoicePlan Prepare(bool masses, CancellationToken cancellation)
+    {
+        ChoiceModel model = ChoiceModel.Of(Request.Build, ChoiceEntries.Of(Request, masses), Request.Wishes, _prices, null, cancellation);
+        bool impossible = model.NumberOf(Slot.Frame) < 0 || Request.Wishes.Any(w => model.NumberOf(w.Slot) < 0);
+        ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, cancellation: cancellation);
+        return new(model, network) { Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
+    }
+
+    private ChoiceResult Ordered(ChoicePlan plan, ChoiceWeights weights, int count, CancellationToken cancellation)
+    {
+        if (plan.Network is not { } network)
+        {
+            return None(0, 0);
+        }
+
+        bool light = weights == ChoiceWeights.Mass;
+        ChoiceElimination elimination = new(network, weights, cancellation);
+        ChoiceSearch search = new(network, elimination, weights, cancellation);
+        ImmutableArray<ChosenBuild>.Builder builds = ImmutableArray.CreateBuilder<ChosenBuild>();
+        long least = elimination.Bound;
+        while (builds.Count < count && search.Next(MostSteps) is { } next)
+        {
+            builds.Add(Checked(plan, next.Chosen, light));
+        }
+
+        bool done = builds.Count == count || search.Bound >= ChoiceEntry.Never;
+        if (done && builds.Count == 0)
+        {
+            return None(elimination.LargestClique, elimination.LargestTable);
+        }
+
+        long bound = builds.Count > 0 ? light ? search.Bound : builds[0].Price.Steps : Math.Max(least, search.Bound);
+        return new(
+            done ? ChoiceStatus.Optimal : ChoiceStatus.Bound, builds.ToImmutable(),
+            light ? null : PriceOf(bound), light ? builds.Count > 0 ? builds[0].Mass : Mass.FromMilligrams(bound) : null,
+            elimination.LargestClique, elimination.LargestTable);
+    }
+
+    private static ChoiceResult None(int clique, long table) => new(ChoiceStatus.Impossible, [], null, null, clique, table);
+
+    private Price PriceOf(long steps) => Price.OfSteps(steps, _currency);
+}

@@ -1,0 +1,123 @@
+namespace Lugwork.Planning;
+
+/// <summary>A joint of the table as a rule: its verdict by the relation, its bridges by their prices.</summary>
+internal sealed class ChoiceJointRule : ChoiceRule
+{
+    /// <summary>Class of an empty slot: the joint is not judged there.</summary>
+    public const int Empty = 0;
+
+    private readonly ChoicePrices _prices;
+    private readonly int[][] _inputs;
+    private readonly ChoiceInterner[] _seen;
+    private readonly List<ChoiceClass>[] _classes;
+    private readonly Candidates[] _read = new Candidates[Joint.MostInputs];
+
+    public ChoiceJointRule(Joint joint, int[] scope, Slot[] slots, ChoicePrices prices)
+        : base(scope)
+    {
+        Joint = joint;
+        _prices = prices;
+        _inputs = new int[scope.Length][];
+        _seen = new ChoiceInterner[scope.Length];
+        _classes = new List<ChoiceClass>[scope.Length];
+        for (int i = 0; i < scope.Length; i++)
+        {
+            _inputs[i] = [.. Enumerable.Range(0, joint.Inputs.Length).Where(n => joint.Inputs[n].Slot == slots[scope[i]])];
+            _seen[i] = new();
+            _seen[i].NumberOf([]);
+            _classes[i] = [default];
+        }
+    }
+
+    public Joint Joint { get; }
+
+    private readonly record struct ChoiceClass(Candidates[] Read, int Stated, bool IsAsItWas);
+
+    /// <summary>The class of a part in one slot of the scope: what the joint reads of it.</summary>
+    public int Of(int place, Part? part, bool isAsItWas)
+    {
+        if (part is null)
+        {
+            return Empty;
+        }
+
+        int[] inputs = _inputs[place];
+        Span<long> key = stackalloc long[(4 * Joint.MostInputs) + (Known<Dimension>.MostValues * Joint.MostInputs) + 2];
+        Candidates[] read = _read;
+        int used = 0;
+        int stated = 0;
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            JointInput input = Joint.Inputs[inputs[i]];
+            Candidates candidates = input.Read(part);
+            read[i] = candidates;
+            key[used++] = (long)candidates.State;
+            key[used++] = candidates.Low;
+            key[used++] = candidates.High;
+            key[used++] = candidates.Codes?.Length ?? 0;
+            foreach (long code in candidates.Codes ?? [])
+            {
+                key[used++] = code;
+            }
+
+            if (Joint.Seen.Contains(inputs[i]) && (input.IsStated is { } tells ? tells(part) : candidates.State != KnownState.Unknown))
+            {
+                stated |= 1 << inputs[i];
+            }
+        }
+
+        key[used++] = stated;
+        key[used++] = isAsItWas ? 1 : 0;
+        int number = _seen[place].NumberOf(key[..used]);
+        if (number == _classes[place].Count)
+        {
+            _classes[place].Add(new(read[..inputs.Length], stated, isAsItWas));
+        }
+
+        return number;
+    }
+
+    protected override (long Price, long Mass) Judge(ReadOnlySpan<int> classes)
+    {
+        CandidateRow row = default;
+        int stated = 0;
+        bool asItWas = true;
+        for (int i = 0; i < classes.Length; i++)
+        {
+            if (classes[i] == Empty)
+            {
+                return default;
+            }
+
+            ChoiceClass own = _classes[i][classes[i]];
+            stated |= own.Stated;
+            asItWas &= own.IsAsItWas;
+            for (int n = 0; n < own.Read.Length; n++)
+            {
+                row[_inputs[i][n]] = own.Read[n];
+            }
+        }
+
+        return asItWas || !IsSeen(stated) ? default : _prices.Of(Joint, row);
+    }
+
+    /// <summary>As <see cref="Joint.IsSeen"/> has it.</summary>
+    private bool IsSeen(int stated)
+    {
+        if (Joint.Seen.IsEmpty)
+        {
+            return true;
+        }
+
+        foreach (int input in Joint.Seen)
+        {
+            bool is1 = (stated & (1 << input)) != 0;
+            if (is1 != Joint.NeedsAllSeen)
+            {
+                return is1;
+            }
+        }
+
+        return Joint.NeedsAllSeen;
+    }
+}

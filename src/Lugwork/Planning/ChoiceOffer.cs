@@ -1,0 +1,58 @@
+using UnitsNet;
+
+namespace Lugwork.Planning;
+
+/// <summary>A part that can be had for one slot: on a shop's list, in a box, or on the bicycle already.</summary>
+/// <remarks>A part that suits two slots, such as a rotor, is offered once for each.</remarks>
+public sealed record ChoiceOffer
+{
+    /// <summary>A part for a slot.</summary>
+    /// <param name="id">The offer's own id, such as a line of a list; told in errors and results.</param>
+    /// <param name="slot">One of the part's places.</param>
+    /// <param name="part">The part.</param>
+    /// <exception cref="ArgumentException">The id is empty, or the part does not go to this slot.</exception>
+    public ChoiceOffer(string id, Slot slot, Part part)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(id);
+        ArgumentNullException.ThrowIfNull(slot);
+        ArgumentNullException.ThrowIfNull(part);
+        if (!part.Places.Contains(slot))
+        {
+            throw new ArgumentException($"{id}: a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
+        }
+
+        Id = id;
+        Slot = slot;
+        Part = part;
+    }
+
+    /// <summary>The offer's own id.</summary>
+    public string Id { get; }
+
+    /// <summary>The slot.</summary>
+    public Slot Slot { get; }
+
+    /// <summary>The part.</summary>
+    public Part Part { get; }
+
+    /// <summary>What it costs; null where that is not known, and then it is not chosen. An owned part costs nothing more.</summary>
+    public Price? Price { get; init; }
+
+    /// <summary>What it weighs; null where that is not known, and then it is not chosen where masses count.</summary>
+    public Mass? Mass { get; init; }
+
+    /// <summary>It is there already: it costs nothing, and of equal choices it comes first.</summary>
+    public bool IsOwned { get; init; }
+
+    /// <summary>"Seatpost A-0412 (seatpost, 24.90 EUR)".</summary>
+    public override string ToString() => $"{Id} ({Slot.Name}{(IsOwned ? ", owned" : Price is { } price ? $", {price}" : ", no price")})";
+}
+
+/// <summary>What a bridge costs: an adapter, a shim, spacers, or shop work.</summary>
+/// <param name="BridgeId">Id of the bridge, as <see cref="Bridge.Id"/> gives it.</param>
+/// <param name="Price">Its price, not negative.</param>
+public sealed record ChoiceBridgePrice(string BridgeId, Price Price)
+{
+    /// <summary>What it weighs; null where that is not known: it then counts as nothing, and the result says so.</summary>
+    public Mass? Mass { get; init; }
+}
