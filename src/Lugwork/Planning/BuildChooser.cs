@@ -61,20 +61,31 @@ public sealed partial class BuildChooser
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostBuilds);
-        return Ordered(PlanOf(false, cancellation), ChoiceWeights.Price, count, cancellation);
+        return Ordered(PlanOf(false, cancellation).For(count, cancellation), ChoiceWeights.Price, count, cancellation);
     }
 
     /// <summary>The lightest build that fits, at any price. Parts of unknown mass are not chosen.</summary>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Lightest(CancellationToken cancellation = default) => Ordered(PlanOf(true, cancellation), ChoiceWeights.Mass, 1, cancellation);
+    public ChoiceResult Lightest(CancellationToken cancellation = default) => Ordered(PlanOf(true, cancellation).For(1, cancellation), ChoiceWeights.Mass, 1, cancellation);
 
     /// <summary>The model and its network; the network is null where some slot has nothing left.</summary>
     internal sealed record ChoicePlan(ChoiceModel Model, ChoiceNetwork? Network)
     {
+        // Of more builds than these most entries stay anyhow.
+        private const int MostThinned = 50;
+
+        private ChoiceNetwork? _one;
+
         /// <summary>The network in its own steps, where masses count.</summary>
         public (ChoiceNetwork Network, long PerPrice, long PerMass)? Scaled { get; init; }
+
+        /// <summary>The plan with a network in which as many of the best builds are left.</summary>
+        public ChoicePlan For(int builds, CancellationToken cancellation) =>
+            Network is null || builds > MostThinned ? this
+            : builds == 1 ? this with { Network = _one ??= ChoiceDominance.Thinned(Network, 1, cancellation) }
+            : this with { Network = ChoiceDominance.Thinned(Network, builds, cancellation) };
     }
 
     internal ChoicePlan PlanOf(bool masses, CancellationToken cancellation)
@@ -91,6 +102,7 @@ public sealed partial class BuildChooser
         ChoiceModel model = ChoiceModel.Of(Request.Build, ChoiceEntries.Of(Request, masses), Request.Wishes, _prices, null, cancellation);
         bool impossible = model.NumberOf(Slot.Frame) < 0 || Request.Wishes.Any(w => model.NumberOf(w.Slot) < 0);
         ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, cancellation: cancellation);
+        network = masses && network is not null ? ChoiceDominance.Thinned(network, 1, cancellation) : network;
         return new(model, network) { Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
     }
 
