@@ -9,7 +9,7 @@ namespace Lugwork.Planning;
 /// <remarks>
 /// Exact: the parts of a slot are collapsed to those that the joints can tell apart, and slots are eliminated one by one over their interfaces, system checks with them. Where a table would
 /// grow too large the answer is a bound, and says so. What is unknown is never taken for a fit. Equal choices are decided by order: the owned part, an empty slot, then the offers as
-/// they stand; the same request gives the same answer. Every build that is given was checked.
+/// they stand, slot by slot; the same request gives the same answer. Every build that is given was checked.
 /// </remarks>
 public sealed partial class BuildChooser
 {
@@ -42,6 +42,11 @@ public sealed partial class BuildChooser
     public static BuildChooser Of(ChoiceRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
+        if (request.Offers.IsDefault || request.Bridges.IsDefault || request.Wishes.IsDefault)
+        {
+            throw new ArgumentException("offers, bridges and wishes are lists, empty ones where there are none", nameof(request));
+        }
+
         string? currency = ChoiceEntries.Currency(request);
         ChoiceEntries.Of(request, false);
         return new(request, currency, new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring));
