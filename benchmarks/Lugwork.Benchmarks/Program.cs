@@ -2,6 +2,7 @@ using System.Globalization;
 using Lugwork.Benchmarks;
 using Lugwork.Benchmarks.Bulk;
 using Lugwork.Benchmarks.Judging;
+using Lugwork.Benchmarks.Planning;
 using Lugwork.Benchmarks.Processes;
 using Lugwork.Benchmarks.Reading;
 
@@ -31,6 +32,10 @@ IRow[] rows =
     new FirstCheckRow(),
     new NativeProcessRow(),
     new PackageRow(),
+    new ChoosingRow(systemChecks: false),
+    new ChoosingRow(systemChecks: true),
+    new CappedRow(),
+    new GrowthRow(),
     new BulkRow(),
 ];
 return Table.Run(rows, options) ? 0 : 1;

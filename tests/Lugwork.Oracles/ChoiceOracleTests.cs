@@ -53,7 +53,7 @@ public sealed class ChoiceOracleTests(ITestOutputHelper output)
 
             long least = (long)Math.Round(lightest.Mass!.Value.Milligrams);
             long cap = least + (100_000 * new Random(seed).Next(-1, 8));
-            ChoiceResult result = chooser.Cheapest(UnitsNet.Mass.FromMilligrams(cap));
+            ChoiceResult result = chooser.CheapestUnder(UnitsNet.Mass.FromMilligrams(cap));
             SolverModel.Answer answer = SolverModel.Solve(request, mostMass: cap);
             Assert.True(result.Status != ChoiceStatus.Bound && result.Best?.Price.Steps == answer.Price, $"seed {seed}: {result}, the solver says {answer.Price}");
             capped++;

@@ -12,7 +12,7 @@ public sealed partial class BuildChooser
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known, or the cap is none.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Cheapest(Mass most, IProgress<ChoiceProgress>? progress = null, CancellationToken cancellation = default) =>
+    public ChoiceResult CheapestUnder(Mass most, IProgress<ChoiceProgress>? progress = null, CancellationToken cancellation = default) =>
         Capped(false, ChoicePrices.Milligrams(most, "the cap"), progress, cancellation);
 
     /// <summary>The lightest build that fits and costs no more than a cap; of equally light ones the cheapest.</summary>
@@ -21,7 +21,7 @@ public sealed partial class BuildChooser
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known, or the cap is in another currency.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Lightest(Price most, IProgress<ChoiceProgress>? progress = null, CancellationToken cancellation = default)
+    public ChoiceResult LightestUnder(Price most, IProgress<ChoiceProgress>? progress = null, CancellationToken cancellation = default)
     {
         if (!most.IsPrice || (HasPrices && most.Currency != _currency))
         {

@@ -9,7 +9,7 @@ namespace Lugwork.Planning;
 /// <remarks>
 /// Exact: the parts of a slot are collapsed to those that the joints can tell apart, and slots are eliminated one by one over their interfaces, system checks with them. Where a table would
 /// grow too large the answer is a bound, and says so. What is unknown is never taken for a fit. Equal choices are decided by order: the owned part, an empty slot, then the offers as
-/// they stand; the same request gives the same answer. Every build that is given was checked.
+/// they stand, slot by slot; the same request gives the same answer. Every build that is given was checked.
 /// </remarks>
 public sealed partial class BuildChooser
 {
@@ -42,6 +42,11 @@ public sealed partial class BuildChooser
     public static BuildChooser Of(ChoiceRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
+        if (request.Offers.IsDefault || request.Bridges.IsDefault || request.Wishes.IsDefault)
+        {
+            throw new ArgumentException("offers, bridges and wishes are lists, empty ones where there are none", nameof(request));
+        }
+
         string? currency = ChoiceEntries.Currency(request);
         ChoiceEntries.Of(request, false);
         return new(request, currency, new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring));
@@ -61,20 +66,31 @@ public sealed partial class BuildChooser
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostBuilds);
-        return Ordered(PlanOf(false, cancellation), ChoiceWeights.Price, count, cancellation);
+        return Ordered(PlanOf(false, cancellation).For(count, cancellation), ChoiceWeights.Price, count, cancellation);
     }
 
     /// <summary>The lightest build that fits, at any price. Parts of unknown mass are not chosen.</summary>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Lightest(CancellationToken cancellation = default) => Ordered(PlanOf(true, cancellation), ChoiceWeights.Mass, 1, cancellation);
+    public ChoiceResult Lightest(CancellationToken cancellation = default) => Ordered(PlanOf(true, cancellation).For(1, cancellation), ChoiceWeights.Mass, 1, cancellation);
 
     /// <summary>The model and its network; the network is null where some slot has nothing left.</summary>
     internal sealed record ChoicePlan(ChoiceModel Model, ChoiceNetwork? Network)
     {
+        // Of more builds than these most entries stay anyhow.
+        private const int MostThinned = 50;
+
+        private ChoiceNetwork? _one;
+
         /// <summary>The network in its own steps, where masses count.</summary>
         public (ChoiceNetwork Network, long PerPrice, long PerMass)? Scaled { get; init; }
+
+        /// <summary>The plan with a network in which as many of the best builds are left.</summary>
+        public ChoicePlan For(int builds, CancellationToken cancellation) =>
+            Network is null || builds > MostThinned ? this
+            : builds == 1 ? this with { Network = _one ??= ChoiceDominance.Thinned(Network, 1, cancellation) }
+            : this with { Network = ChoiceDominance.Thinned(Network, builds, cancellation) };
     }
 
     internal ChoicePlan PlanOf(bool masses, CancellationToken cancellation)
@@ -91,6 +107,7 @@ public sealed partial class BuildChooser
         ChoiceModel model = ChoiceModel.Of(Request.Build, ChoiceEntries.Of(Request, masses), Request.Wishes, _prices, null, cancellation);
         bool impossible = model.NumberOf(Slot.Frame) < 0 || Request.Wishes.Any(w => model.NumberOf(w.Slot) < 0);
         ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, cancellation: cancellation);
+        network = masses && network is not null ? ChoiceDominance.Thinned(network, 1, cancellation) : network;
         return new(model, network) { Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
     }
 

@@ -177,8 +177,7 @@ internal sealed class ChoiceCap
             (states[variable], old[variable], ranks[variable]) = ([.. kept], [.. numbers], [.. places]);
         }
 
-        List<ChoiceTable> tables = [.. _network.Tables.Select(t => new ChoiceTable(t.Scope, [.. t.Scope.Select((v, i) => Array.ConvertAll(old[v], s => t.ClassOf[i][s]))], t.Sizes, t.Price, t.Mass))];
-        return (new(states, tables, [], _network.Price, _network.Mass), old, ranks);
+        return (ChoiceTables.Picked(_network, states, old), old, ranks);
     }
 
     private ChoiceLabel LabelOf((int State, int Rank)[] chosen)

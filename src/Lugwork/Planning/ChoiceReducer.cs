@@ -103,6 +103,11 @@ internal sealed class ChoiceReducer
         int[] asked = new int[places];
         for (long cell = 0; cell < cells; cell++)
         {
+            if ((cell & 0xFFF) == 0)
+            {
+                _cancellation.ThrowIfCancellationRequested();
+            }
+
             for (int place = 0; place < places; place++)
             {
                 asked[place] = classes[place][at[place]];

@@ -64,6 +64,7 @@ public sealed class ChoiceWish
     /// <param name="name">What it is called.</param>
     /// <param name="field">The length of the part.</param>
     /// <param name="least">The least length that will do.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The length is none: it is above 0 and at most 100 m.</exception>
     public static ChoiceWish AtLeast<TPart>(Slot slot, string name, Func<TPart, Known<Dimension>> field, Length least)
         where TPart : Part
     {
@@ -78,6 +79,7 @@ public sealed class ChoiceWish
     /// <param name="name">What it is called.</param>
     /// <param name="field">The length of the part.</param>
     /// <param name="most">The greatest length that will do.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The length is none: it is above 0 and at most 100 m.</exception>
     public static ChoiceWish AtMost<TPart>(Slot slot, string name, Func<TPart, Known<Dimension>> field, Length most)
         where TPart : Part
     {

@@ -51,13 +51,13 @@ public sealed class ChoiceBruteForceTests
             points += front.Count;
             foreach ((long price, long mass) in front)
             {
-                Assert.Equal((price, mass), Sums(chooser.Cheapest(UnitsNet.Mass.FromMilligrams(mass)).Best!));
-                Assert.Equal((price, mass), Sums(chooser.Lightest(Price.OfSteps(price, "EUR")).Best!));
+                Assert.Equal((price, mass), Sums(chooser.CheapestUnder(UnitsNet.Mass.FromMilligrams(mass)).Best!));
+                Assert.Equal((price, mass), Sums(chooser.LightestUnder(Price.OfSteps(price, "EUR")).Best!));
             }
 
             if (front.Count > 0)
             {
-                Assert.Equal(ChoiceStatus.Impossible, chooser.Cheapest(UnitsNet.Mass.FromMilligrams(front[^1].Mass - 1)).Status);
+                Assert.Equal(ChoiceStatus.Impossible, chooser.CheapestUnder(UnitsNet.Mass.FromMilligrams(front[^1].Mass - 1)).Status);
                 Assert.Equal(front[^1].Mass, Sums(chooser.Lightest().Best!).Mass);
             }
         }

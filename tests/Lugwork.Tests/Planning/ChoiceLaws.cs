@@ -66,7 +66,7 @@ public sealed class ChoiceLaws
         }
 
         Steps steps = new();
-        ChoiceResult result = chooser.Cheapest(lightest.Mass!.Value + UnitsNet.Mass.FromGrams(200), steps);
+        ChoiceResult result = chooser.CheapestUnder(lightest.Mass!.Value + UnitsNet.Mass.FromGrams(200), steps);
         Assert.Equal(result.Best!.Price, steps.All[^1].Price);
         Assert.Equal(result.Bound, steps.All[^1].PriceBound);
         Assert.All(steps.All, s => Assert.True(s.PriceBound!.Value.Amount <= result.Best.Price.Amount && s.Price!.Value.Amount >= result.Best.Price.Amount));

@@ -57,7 +57,7 @@ public sealed class ChoicePriceTests
         Assert.Throws<ArgumentOutOfRangeException>(() => BuildChooser.Of(request).Best(0));
         Assert.Throws<ArgumentOutOfRangeException>(() => BuildChooser.Of(request).Front(1_001));
         ChoiceRequest priced = request with { Offers = [new("A-1", Slot.Seatpost, Post) { Price = new(1, "EUR") }] };
-        Assert.Throws<ArgumentException>(() => BuildChooser.Of(priced).Lightest(new Price(1, "CHF")));
+        Assert.Throws<ArgumentException>(() => BuildChooser.Of(priced).LightestUnder(new Price(1, "CHF")));
     }
 
     [Fact]

@@ -1,0 +1,55 @@
+using Lugwork.Planning;
+
+namespace Lugwork.Benchmarks.Planning;
+
+/// <summary>The cheapest build under a mass cap, exact, against SCIP and HiGHS on the same reduced model.</summary>
+internal sealed class CappedRow : IRow
+{
+    private static readonly int[] Sizes = [50, 500, 5_000];
+
+    private (ChoiceNetwork Network, long Cap)[][] _instances = [];
+
+    public IReadOnlyList<Claim> Claims { get; } = [.. Sizes.Select(s => new Claim("11", $"cheapest build under a mass cap, {Shops.Slots} slots x {s:N0} offers", "best of SCIP and HiGHS on the same reduced model", s == 50 ? 1 : 5, LimitKind.AtLeastFaster))];
+
+    public void Prove()
+    {
+        _instances = [.. Sizes.Select(size => Enumerable.Range(0, Shops.Bicycles).Select(bicycle =>
+        {
+            ChoiceNetwork network = Shops.Network(Shops.Draw(bicycle, size, bicycle), systemChecks: true, masses: true);
+            long lightest = new ChoiceElimination(network, ChoiceWeights.Mass, default).Bound;
+            return (network, lightest + (lightest / 4));
+        }).ToArray())];
+        foreach ((ChoiceNetwork network, long cap) in _instances.SelectMany(i => i))
+        {
+            long least = Library(network, cap);
+            foreach (string solver in new[] { "SCIP", "HIGHS" })
+            {
+                long? peer = Solvers.Mip(solver, network, cap);
+                if (peer is not null && peer != least)
+                {
+                    throw new InvalidOperationException($"{solver}: the library says {least}, the peer {peer}");
+                }
+            }
+        }
+    }
+
+    public IReadOnlyList<Measured> Measure(Effort effort) => [.. _instances.Select(instances =>
+    {
+        double[] ratios = [.. instances.Select(i =>
+        {
+            double[] library = Timing.InTurn(3, () => Timing.Of(() => Library(i.Network, i.Cap)));
+            double[] peers = Timing.InTurn(1,
+                () => Timing.Of(() => Solvers.Mip("SCIP", i.Network, i.Cap)),
+                () => Solvers.Mip("HIGHS", i.Network, i.Cap) is null ? double.MaxValue : Timing.Of(() => Solvers.Mip("HIGHS", i.Network, i.Cap)));
+            return peers.Min() / library[0];
+        })];
+        Array.Sort(ratios);
+        return new Measured(ratios[ratios.Length / 2]);
+    })];
+
+    private static long Library(ChoiceNetwork network, long cap)
+    {
+        ChoiceCapped found = ChoiceCap.Of(network, false, cap, null, default);
+        return found.IsExact ? found.Bound : throw new InvalidOperationException("the answer is a bound");
+    }
+}

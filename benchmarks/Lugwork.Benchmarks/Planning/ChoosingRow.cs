@@ -1,0 +1,112 @@
+using System.Globalization;
+using Lugwork.Oracles;
+using Lugwork.Planning;
+using Lugwork.Tests.Planning;
+
+namespace Lugwork.Benchmarks.Planning;
+
+/// <summary>The cheapest build out of 20 slots with 5,000 offers each, against the best of three solvers on the same reduced model; and the ten best against one.</summary>
+internal sealed class ChoosingRow(bool systemChecks) : IRow
+{
+    private const int Offers = 5_000;
+    private const int Instances = 220;
+
+    private ChoiceNetwork[] _networks = [];
+    private ChoiceNetwork _ten = null!;
+    private ChoiceNetwork _first = null!;
+    private int _clique;
+    private long _table;
+    private string _proven = "";
+
+    public IReadOnlyList<Claim> Claims { get; } = systemChecks
+        ?
+        [
+            new("10b", "the same with system checks in the choice", "best of CP-SAT, SCIP and HiGHS on the same reduced model", 10, LimitKind.AtLeastFaster),
+            new("12", "ten best builds, with all that is reduced again for ten", "one solve", 60, LimitKind.AtMostTimes),
+        ]
+        : [new("10", $"cheapest build, {Shops.Slots} slots x {Offers:N0} offers, bridges priced, from the reduced model", "best of CP-SAT, SCIP and HiGHS on the same reduced model", 100, LimitKind.AtLeastFaster)];
+
+    public string Note => systemChecks ? string.Create(CultureInfo.InvariantCulture, $"Row 10b: largest clique {_clique} slots, largest table {_table} combinations; {_proven}.") : "";
+
+    public void Prove()
+    {
+        if (systemChecks)
+        {
+            int impossible = 0;
+            for (int seed = 0; seed < Instances; seed++)
+            {
+                ChoiceRequest request = ChoiceBench.Draw(new Random(seed), 8, 5, seed % 3 == 0 ? 54 : 0);
+                long? library = BuildChooser.Of(request).Cheapest().Best?.Price.Steps;
+                long? solver = SolverModel.Solve(request).Price;
+                impossible += solver is null ? 1 : 0;
+                Same(library ?? -1, solver ?? -1, $"request {seed}");
+            }
+
+            _proven = $"{Instances} requests equal, {impossible} of them impossible";
+        }
+
+        ChoiceRequest[] shops = [.. Enumerable.Range(0, Shops.Bicycles).Select(b => Shops.Draw(b, Offers, b))];
+        _networks = [.. shops.Select(s => Shops.Network(s, systemChecks, masses: false))];
+        foreach (ChoiceNetwork network in _networks)
+        {
+            long least = Library(network);
+            Same(least, Solvers.CpSat(network), "CP-SAT");
+            Same(least, Solvers.Mip("SCIP", network) ?? least, "SCIP");
+            Same(least, Solvers.Mip("HIGHS", network) ?? least, "HiGHS");
+        }
+
+        _first = _networks[0];
+        _ten = BuildChooser.Of(shops[0]).PlanOf(false, default).Network!;
+    }
+
+    public IReadOnlyList<Measured> Measure(Effort effort)
+    {
+        double[] ratios = [.. _networks.Select(network =>
+        {
+            double[] library = Timing.InTurn(9, () => Timing.Of(() => Library(network)));
+            double[] peers = Timing.InTurn(1,
+                () => Timing.Of(() => Solvers.CpSat(network)),
+                () => Solvers.Mip("SCIP", network) is null ? double.MaxValue : Timing.Of(() => Solvers.Mip("SCIP", network)),
+                () => Solvers.Mip("HIGHS", network) is null ? double.MaxValue : Timing.Of(() => Solvers.Mip("HIGHS", network)));
+            return peers.Min() / library[0];
+        })];
+        Array.Sort(ratios);
+        Measured middle = new(ratios[ratios.Length / 2]);
+        if (!systemChecks)
+        {
+            return [middle];
+        }
+
+        double[] ten = Timing.InTurn(9, () => Timing.Of(() => Ten(_ten)), () => Timing.Of(() => Library(_first)));
+        return [middle, new(ten[0] / ten[1])];
+    }
+
+    private long Library(ChoiceNetwork network)
+    {
+        ChoiceElimination elimination = new(network, ChoiceWeights.Price, default);
+        _clique = Math.Max(_clique, elimination.LargestClique);
+        _table = Math.Max(_table, elimination.LargestTable);
+        return new ChoiceSearch(network, elimination, ChoiceWeights.Price, default).Next(1_000_000)!.Value.Cost;
+    }
+
+    private static int Ten(ChoiceNetwork whole)
+    {
+        ChoiceNetwork network = ChoiceDominance.Thinned(whole, 10, default)!;
+        ChoiceSearch search = new(network, new(network, ChoiceWeights.Price, default), ChoiceWeights.Price, default);
+        int found = 0;
+        while (found < 10 && search.Next(1_000_000) is not null)
+        {
+            found++;
+        }
+
+        return found;
+    }
+
+    private static void Same(long library, long peer, string what)
+    {
+        if (library != peer)
+        {
+            throw new InvalidOperationException($"{what}: the library says {library}, the peer {peer}");
+        }
+    }
+}
