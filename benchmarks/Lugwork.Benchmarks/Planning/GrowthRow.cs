@@ -5,6 +5,8 @@ namespace Lugwork.Benchmarks.Planning;
 /// <summary>How the time for the cheapest build grows with the offers, reading and collapsing them included.</summary>
 internal sealed class GrowthRow : IRow
 {
+    private static readonly int[] OffersASlot = [50, 500, 5_000];
+
     private ChoiceRequest[][] _shops = [];
 
     public IReadOnlyList<Claim> Claims { get; } =
@@ -15,7 +17,7 @@ internal sealed class GrowthRow : IRow
 
     public void Prove()
     {
-        _shops = [.. new[] { 50, 500, 5_000 }.Select(size => Enumerable.Range(0, Shops.Bicycles).Select(b => Shops.Draw(b, size, b)).ToArray())];
+        _shops = [.. OffersASlot.Select(size => Enumerable.Range(0, Shops.Bicycles).Select(b => Shops.Draw(b, size, b)).ToArray())];
         foreach (ChoiceRequest request in _shops.SelectMany(s => s))
         {
             if (BuildChooser.Of(request).Cheapest().Status != ChoiceStatus.Optimal)
