@@ -56,7 +56,7 @@ public sealed partial class BuildChooser
                 list.Add(new(new ChoiceOffer(there.Name.Length > 0 ? there.Name : $"owned {own.Name}", own, there) { IsOwned = true }, 0, 0));
             }
 
-            if (own != slot && own != Slot.Frame)
+            if (own != slot && own != Slot.Frame && (own != Slot.Rider || there is null))
             {
                 list.Add(new(null, 0, there is null ? 0 : 1));
                 list.AddRange(plain[own.Number].Where(e => e.Offer is not null && !ReferenceEquals(e.Part, there)).Select(e => e with { Mass = 1 }));

@@ -22,7 +22,11 @@ public sealed partial class BuildChooser
             found = (found.Price + entry.Price, found.Mass + entry.Mass);
             if (entry.Offer is { } offer)
             {
-                parts.Add(offer);
+                if (own != Slot.Rider)
+                {
+                    parts.Add(offer);
+                }
+
                 build = ReferenceEquals(build[own], offer.Part) ? build : build.With(offer.Part, own);
             }
             else if (build[own] is not null)

@@ -28,7 +28,7 @@ public sealed partial class BuildChooser
             ImmutableArray<Joint> joints = [.. found.Reason.Where(n => n < rules).Select(n => model.Rules[n]).OfType<ChoiceJointRule>().Select(r => r.Joint)];
             ImmutableArray<Slot> required = [.. found.Reason.Where(n => n < rules).Select(n => model.Rules[n]).OfType<ChoiceNeedRule>().Select(r => r.Slot)];
             ImmutableArray<ChoiceWish> wishes = [.. found.Reason.Where(n => n >= rules).Select(n => model.Wishes[n - rules].Wish)];
-            Slot[] slots = [.. joints.SelectMany(j => j.Slots).Concat(required).Concat(wishes.Select(w => w.Slot)).Where(s => s != Slot.Frame).Distinct().OrderBy(s => s.Number)];
+            Slot[] slots = [.. joints.SelectMany(j => j.Slots).Concat(required).Concat(wishes.Select(w => w.Slot)).Where(s => s != Slot.Frame && s != Slot.Rider).Distinct().OrderBy(s => s.Number)];
             ImmutableArray<ChoiceOffer> leftOut = [.. Request.Offers.Where(o => slots.Contains(o.Slot) && !model.Entries[model.NumberOf(o.Slot)].Exists(e => ReferenceEquals(e.Offer, o)))];
             ImmutableArray<ChoiceMend> mends = [.. slots.Select(s => MendOf(s, joints, model, reasons)).OfType<ChoiceMend>().OrderBy(m => m.Nearest is null ? int.MaxValue : m.Fails.Length)];
             return new(joints, wishes, required, leftOut, mends, found.IsSmallest);

@@ -123,6 +123,11 @@ internal sealed class ChoiceCap
     /// <summary>Fixes away what can be in no choice as good, and goes through the rest with labels.</summary>
     private ChoiceCapped Exact(ChoicePoint under, (long Least, long Capped) weights, ChoiceElimination elimination, long bound)
     {
+        if (elimination.HasSparse)
+        {
+            return new(true, false, bound, under.Chosen);
+        }
+
         ChoiceWeights both = Weights(weights.Least, weights.Capped);
         ChoiceMarginals marginals = new(_network, elimination, _cancellation);
         (ChoiceNetwork network, int[][] states, int[][][] ranks) = Fixed(marginals, elimination, both, Ceiling(under, weights));
@@ -137,6 +142,11 @@ internal sealed class ChoiceCap
         ChoiceElimination lightest = new(network, capped, _cancellation, order: order);
         ChoiceWeights least = Weights(1, 0);
         ChoiceElimination cheapest = new(network, least, _cancellation, order: order);
+        if (left.HasSparse || lightest.HasSparse || cheapest.HasSparse)
+        {
+            return new(true, false, bound, under.Chosen);
+        }
+
         ChoiceLabelPass pass = new(network, _light,
             [new(both, Ceiling(under, weights), left, new(network, left, _cancellation)), new(capped, _cap, lightest, new(network, lightest, _cancellation)), new(least, under.Label.Least, cheapest, new(network, cheapest, _cancellation))], _cancellation);
         (int State, int Rank)[]? found = pass.Least(_cap, out bool gaveUp);

@@ -63,6 +63,9 @@ internal sealed class ChoiceElimination
 
     public bool IsExact { get; private set; }
 
+    /// <summary>A table was too large to be held in full and is held as the combinations that go together: nothing can be marginalised through it.</summary>
+    public bool HasSparse { get; private set; }
+
     /// <summary>In the order of elimination.</summary>
     public ChoiceBucket[] Buckets { get; }
 
@@ -205,6 +208,7 @@ internal sealed class ChoiceElimination
         ChoiceFew few = new(_limits.Cells);
         join.Go(own, ref few, ref budget, _cancellation);
         LargestTable = Math.Max(LargestTable, few.Cells.Count);
+        HasSparse = true;
         return budget < 0 ? null : new(join, ChoiceMessage.Sparse([.. join.Scope], join.ClassOf[1..], join.Sizes[1..], few.Cells), 0, hasOwn);
     }
 

@@ -8,6 +8,13 @@ internal static class ChoiceEntries
         List<ChoiceEntry>[] entries = [.. Slot.All.Select(_ => new List<ChoiceEntry>())];
         foreach (Slot slot in Slot.All)
         {
+            if (slot == Slot.Rider)
+            {
+                // The rider is no part of the bicycle: there or not, as the build says, and without price or mass.
+                entries[slot.Number].Add(request.Build[slot] is { } rider ? new(new ChoiceOffer("rider", slot, rider) { IsOwned = true }, 0, 0) : default);
+                continue;
+            }
+
             if (request.Build[slot] is { } part)
             {
                 UnitsNet.Mass? mass = request.OwnedMasses.TryGetValue(slot, out UnitsNet.Mass known) ? known : null;
@@ -31,6 +38,11 @@ internal static class ChoiceEntries
             if (offer.Slot == Slot.Frame)
             {
                 throw new ArgumentException($"{offer.Id} is a frame: the frame of the build stays", nameof(request));
+            }
+
+            if (offer.Slot == Slot.Rider)
+            {
+                throw new ArgumentException($"{offer.Id} is a rider: the rider of the build stays", nameof(request));
             }
 
             if (offer.Price is { Amount: < 0 })

@@ -143,7 +143,7 @@ internal static class FrameSteps
             Does = b =>
             [
                 b.IsHangerless() is null ? "Find out first whether the derailleur hangs on a hanger or goes round the axle: only a hanger is aligned." : null,
-                "Where the hanger is a part of its own, screw it on tight.",
+                "A hanger that is a part of its own goes on before the wheel, in its maker's order; the bolt of a UDH has a left-hand thread: it is turned against the clock to tighten.",
                 "Check it against the rim with a gauge, at four places round the wheel.",
                 b.IsCarbonFrame() switch
                 {

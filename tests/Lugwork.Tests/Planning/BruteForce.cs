@@ -9,7 +9,7 @@ internal static class BruteForce
     public static List<(long Price, long Mass, Build Build)> All(ChoiceRequest request)
     {
         Dictionary<string, ChoiceBridgePrice> bridges = request.Bridges.ToDictionary(b => b.BridgeId);
-        Slot[] open = [.. Slot.All.Where(s => s != Slot.Frame && !request.Wishes.Any(w => w.Slot == s && w.Name.StartsWith("keep", StringComparison.Ordinal)))];
+        Slot[] open = [.. Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider && !request.Wishes.Any(w => w.Slot == s && w.Name.StartsWith("keep", StringComparison.Ordinal)))];
         List<(Build Build, long Price, long Mass)> some = [(request.Build, 0, Slot.All.Where(s => !open.Contains(s) && request.Build[s] is not null).Sum(s => Milligrams(request, s)))];
         foreach (Slot slot in open)
         {

@@ -8,7 +8,7 @@ internal static class BruteReason
     public static bool CanBeMet(ChoiceRequest request, IReadOnlyCollection<Joint> joints, IReadOnlyCollection<ChoiceWish> wishes, IReadOnlyCollection<Slot> required)
     {
         HashSet<string> bridges = [.. request.Bridges.Select(b => b.BridgeId)];
-        HashSet<Slot> matter = [.. joints.SelectMany(j => j.Slots).Concat(wishes.Select(w => w.Slot)).Concat(required).Concat(required.Count > 0 ? [Slot.Fork, Slot.FrontWheel, Slot.RearWheel] : Array.Empty<Slot>()).Where(s => s != Slot.Frame)];
+        HashSet<Slot> matter = [.. joints.SelectMany(j => j.Slots).Concat(wishes.Select(w => w.Slot)).Concat(required).Concat(required.Count > 0 ? [Slot.Fork, Slot.FrontWheel, Slot.RearWheel] : Array.Empty<Slot>()).Where(s => s != Slot.Frame && s != Slot.Rider)];
         List<Build> some = [request.Build];
         foreach (Slot slot in Slot.All.Where(matter.Contains))
         {

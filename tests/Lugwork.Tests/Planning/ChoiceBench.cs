@@ -73,7 +73,7 @@ internal sealed class ChoiceBench
             Offers = [.. list],
             Bridges = [.. JointTable.All.SelectMany(j => j.Relation.Bridges).Select(b => b.Id).Distinct().Where(_ => random.Next(12) != 0).Select(id => new ChoiceBridgePrice(id, new(random.Next(1, 15), "EUR")) { Mass = UnitsNet.Mass.FromGrams(random.Next(0, 30)) })],
             Wishes = [.. Slot.All.Where(s => s != Slot.Frame && build[s] is not null).Select(ChoiceWish.Keep)],
-            OwnedMasses = System.Collections.Immutable.ImmutableDictionary.CreateRange(Slot.All.Where(s => build[s] is not null).Select(s => KeyValuePair.Create(s, UnitsNet.Mass.FromGrams(100)))),
+            OwnedMasses = System.Collections.Immutable.ImmutableDictionary.CreateRange(Slot.All.Where(s => s != Slot.Rider && build[s] is not null).Select(s => KeyValuePair.Create(s, UnitsNet.Mass.FromGrams(100)))),
         };
     }
 

@@ -16,7 +16,7 @@ public sealed class ChoiceLaws
         ChoiceRequest request = Draw(seed.Item);
         foreach (ChosenBuild chosen in BuildChooser.Of(request).Best(5).Builds)
         {
-            Build anew = chosen.Parts.Where(p => p.Slot != Slot.Frame).Aggregate(Build.From(request.Build.Frame), (b, p) => b.With(p.Part, p.Slot));
+            Build anew = chosen.Parts.Where(p => p.Slot != Slot.Frame).Aggregate(request.Build[Slot.Rider] is { } rider ? Build.From(request.Build.Frame).With(rider) : Build.From(request.Build.Frame), (b, p) => b.With(p.Part, p.Slot));
             FitReport report = anew.Check();
             Assert.True(report.IsComplete && report.Verdict is Verdict.Fits or Verdict.NeedsPart, report.ToString());
             Assert.All(report.Fits, f => Assert.True(f.Verdict is Verdict.Fits or Verdict.NeedsPart));

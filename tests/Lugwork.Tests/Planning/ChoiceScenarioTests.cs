@@ -55,6 +55,20 @@ public sealed class ChoiceScenarioTests
     }
 
     [Fact]
+    public void A_rider_above_the_limit_of_the_post_is_never_left_off_to_make_it_fit()
+    {
+        ChoiceRequest request = Finish([Post("27.2", 49.90m)]);
+        Assert.Equal(ChoiceStatus.Optimal, BuildChooser.Of(request).Cheapest().Status);
+
+        ChoiceRequest heavy = request with { Build = request.Build.With(Rider.Read("116 kg")) };
+        Assert.Equal(ChoiceStatus.Impossible, BuildChooser.Of(heavy).Cheapest().Status);
+        Assert.Equal(ChoiceStatus.Impossible, BuildChooser.Of(heavy with { AllowsMeasuring = true }).Cheapest().Status);
+
+        ChoiceRequest offered = request with { Offers = request.Offers.Add(Offer("a lighter rider", Slot.Rider, Rider.Read("80 kg"), 1m)) };
+        Assert.Throws<ArgumentException>(() => BuildChooser.Of(offered).Cheapest());
+    }
+
+    [Fact]
     public void A_wheel_and_its_rotor_are_chosen_together_with_end_caps_or_a_carrier()
     {
         ChoiceRequest request = Finish(
