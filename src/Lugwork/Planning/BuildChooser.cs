@@ -22,6 +22,9 @@ public sealed partial class BuildChooser
     private readonly string _currency;
     private readonly Lock _gate = new();
 
+    /// <summary>The code that ISO 4217 has for no currency: nothing in the request has a price.</summary>
+    private const string NoCurrency = "XXX";
+
     // Made when first asked for: without masses, and with them.
     private ChoicePlan? _plain;
     private ChoicePlan? _weighed;
@@ -30,7 +33,7 @@ public sealed partial class BuildChooser
     {
         Request = request;
         _prices = prices;
-        _currency = currency ?? "XXX";
+        _currency = currency ?? NoCurrency;
     }
 
     /// <summary>What is chosen from.</summary>

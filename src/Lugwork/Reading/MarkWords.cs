@@ -42,7 +42,7 @@ internal static class MarkWords
         ("m:close", "close, close ratio, close range"),
         ("m:wide", "wide range, widerange"),
         ("m:old", "older, old road"),
-        ("m:hg", "hg, hyperglide"),
+        ("m:hg", "hg"),
         ("m:eightspline", "8 spline, eight spline, 8 splines"),
         ("m:cups", "cups, cup, both, beide, les deux, ambos, ambas, entrambi, entrambe, top and bottom, oben und unten, haut et bas, arriba y abajo, sopra e sotto, boven en onder, upper and lower"),
         ("m:tapered", "tapered, taper, konisch, conique, conico, conica, taps, getapt"),

@@ -49,7 +49,7 @@ internal static class ValueWords
         ("v:ValveStem=schrader", "schrader, av, auto valve, car valve, autoventil, schraderventil, valve schrader, valve auto, valve standard voiture, valvula schrader, valvula gorda, valvula gruesa, valvula de coche, valvola schrader, valvola auto, valvola americana, auto ventiel, autoventiel, schrader ventiel, valvula americana, valvola americana, valve americaine, amerikaans ventiel"),
         ("v:ValveStem=dunlop", "dunlop, dv, woods, woods valve, blitz, blitzventil, dunlopventil, dunlop ventil, valve dunlop, valvula dunlop, valvola dunlop, valvola olandese, valvola inglese, hollands ventiel, blitzventiel, dunlop ventiel"),
         ("v:ValveStem=presta|schrader", "sv"),
-        ("v:Hanger=UDH", "udh, universal derailleur hanger, universal hanger, sram universal"),
+        ("v:Hanger=UDH", "udh, universal derailleur hanger, universal hanger"),
         ("v:Hanger=direct-mount", "direct mount hanger, direct mount schaltauge, direct mount derailleur hanger, patte direct mount, patilla direct mount, forcellino direct mount, derailleurhanger direct mount, direct mount pad, direct mount derailleurpad"),
         ("v:Hanger=no-hanger", "without hanger, no hanger, ohne schaltauge, sans patte, sin patilla, senza forcellino, zonder derailleurpad"),
         ("v:ShiftSignal=cable", "mechanical, mechanical shifting, cable, cables, cable pull, cable actuated, mechanisch, mechanische, seilzug, bowdenzug, mecanique, a cable, par cable, cable mecanique, mecanico, mecanica, de cable, por cable, meccanico, meccanica, a cavo, cavo, kabel, kabelbediend, a filo, con filo, cable actuation, bowden"),

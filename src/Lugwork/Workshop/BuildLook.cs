@@ -112,6 +112,10 @@ internal static class BuildLook
     /// <summary>Nothing takes the chain up but the wheel in its slots, an eccentric shell or a tensioner.</summary>
     public static bool HasFixedChain(this Build build) => build.Has(Slot.Chain) && !build.Has(Slot.RearDerailleur);
 
+    /// <summary>No derailleur is there, and by kind and hub this bicycle is to have one, or may have: nothing is cut or set as if it never came.</summary>
+    public static bool LacksDerailleur(this Build build) => !build.Has(Slot.RearDerailleur)
+        && BicycleKind.Required(build.Frame, build.As<Fork>(Slot.Fork), build.As<Wheel>(Slot.FrontWheel), build.As<Wheel>(Slot.RearWheel)).Contains(Slot.RearDerailleur);
+
     /// <summary>The derailleur goes round the axle, hangs on a hanger, or null where it is not known which.</summary>
     public static bool? IsHangerless(this Build build) => Common(build.As<RearDerailleur>(Slot.RearDerailleur)?.Mount ?? default, m => m == DerailleurMount.Hangerless);
 

@@ -25,6 +25,11 @@ internal static class DriveFigures
             return [WorkFigure.Lacks("chain-pitches", "length of the belt", "the belt maker's length for these pulleys and this chainstay")];
         }
 
+        if (build.LacksDerailleur())
+        {
+            return [WorkFigure.Lacks("chain-pitches", Name, "whether a derailleur comes: none is there, and this bicycle may need one") with { Unit = "pitches" }];
+        }
+
         if (build.As<RearDerailleur>(Slot.RearDerailleur) is not { } derailleur)
         {
             return [WorkFigure.Lacks("chain-pitches", Name, "the chain laid round ring and sprocket with the wheel in its slots: there is no derailleur to take it up").Into(Slot.Chain, "pitches", isCut: true) with { Unit = "pitches" }];

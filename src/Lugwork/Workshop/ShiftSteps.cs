@@ -39,6 +39,7 @@ internal static class ShiftSteps
             After = [new("fit-crankset", "the chain is laid round the rings"), new("fit-rear-wheel", "the chain is laid round the sprockets"), new("fit-rear-derailleur", "the chain is led through its cage"), new("fit-front-derailleur", "the chain is led through its cage"), new("fit-shock", "a chain is sized where the rear travel makes it longest")],
             Does = b => b.IsBelt()
                 ? ["Open the rear triangle as its maker says.", "Lay the belt in without a bend or twist.", "Set its line to the belt maker's figure."]
+                : b.LacksDerailleur() ? ["Find out first whether a derailleur comes: none is there, and this bicycle may need one.", "Do not cut the chain before: with one it is longer."]
                 : b.HasFixedChain() ? ["Lay the chain round ring and sprocket, with the wheel where it has room to both sides in its slots.", "Cut it there; keep it long if unsure.", "Join it with a new pin or link of this chain.", "Lubricate it and wipe it dry outside."]
                 : ["Lay the chain round the largest ring and the largest sprocket, as the derailleur's maker says.", "Compare with the figure below; keep it long if unsure.", "Join it with a new pin or quick link of this chain, arrow as marked.", "Lubricate it and wipe it dry outside."],
             Tools = b => [b.IsBelt() ? null : new("chain-tool", "chain tool, and pliers for quick links")],
