@@ -20,6 +20,17 @@ public sealed class UnknownTests
     }
 
     [Theory]
+    [InlineData("road", true)]
+    [InlineData("unknown", true)]
+    [InlineData("track", false)]
+    public void A_chain_is_not_cut_where_a_derailleur_may_still_come(string kind, bool waits)
+    {
+        WorkStep step = Build.From(Frame.Read($"kind {kind}")).With(Chain.Read("size 9")).WorkPlan().Find("fit-chain")!;
+        Assert.Equal(waits, step.Does.Any(d => d.StartsWith("Find out first whether a derailleur comes", StringComparison.Ordinal)));
+        Assert.Equal(!waits, step.Does.Any(d => d.StartsWith("Cut it there", StringComparison.Ordinal)));
+    }
+
+    [Theory]
     [InlineData("aluminium", "star-nut-setter", "saw", "stem-on-steerer", false)]
     [InlineData("carbon", null, "saw", "stem-on-carbon-steerer", false)]
     [InlineData("unknown", null, null, null, true)]
