@@ -9,6 +9,9 @@ public sealed class CorpusTests(ITestOutputHelper output)
     /// <summary>The same of the third set.</summary>
     private const int ThirdRead = 97;
 
+    /// <summary>And of the fourth.</summary>
+    private const int FourthRead = 97;
+
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
 
@@ -29,6 +32,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     [Fact]
     public void The_third_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Third.RunSheets, 95);
+
+    [Fact]
+    public void The_fourth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fourth.RunLines, FourthRead);
+
+    [Fact]
+    public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 95);
 
     [Fact]
     public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 80);
