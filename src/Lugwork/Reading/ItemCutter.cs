@@ -171,6 +171,13 @@ internal static class ItemCutter
             return at;
         }
 
+        // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.
+        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true } && !(number.Value is 16 or 18 or 20 or 24 or 26 or 27 or 27.5m or 28 or 29 or >= 400))
+        {
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
         if (at < tokens.Count && (tokens[at].Is('"') || tokens[at].Is('\u00B0')))
         {
             number.Unit = tokens[at].Is('"') ? "in" : "deg";
@@ -262,7 +269,7 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg";
+    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "lungh" or "len" or "mov" or "od" or "id" or "d";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

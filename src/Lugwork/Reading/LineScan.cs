@@ -65,6 +65,11 @@ internal sealed partial class LineScan
         }
 
         Own();
+        if (_slot != Slot.Rider)
+        {
+            ReadLimitsOfMass();
+        }
+
         ReadSlot();
         if (!Full)
         {

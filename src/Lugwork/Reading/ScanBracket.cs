@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     private const string FamilyPrefix = "v:ShellFamily=";
     private const string ShellPrefix = "v:Shell=";
 
-    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
+    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "ingles", "british", "anglaise", "engelse", "englische", "italienne", "italiaanse", "italienische", "ital", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
 
     private void ReadShell(string field)
     {
@@ -34,11 +34,16 @@ internal sealed partial class LineScan
 
         for (int i = 0; i < _items.Count && families.Count == 0; i++)
         {
-            if (IsThreadSize(i) && (_items[i].Value, _items[i + 2].Value) is (1.37m or 1.375m or 34.8m or 36, 24) && Anywhere("t:bb") >= 0)
+            if (FamilyOfThread(i) is { } threaded && (_slot == Slot.Frame || Anywhere("t:bb") >= 0))
             {
                 MarkAll(i, i + 2);
-                families.Add(([_items[i].Value == 36 ? "Italian" : "BSA"], i + 2));
+                families.Add(([threaded], i + 2));
             }
+        }
+
+        if (families.TrueForAll(f => f.Families.Length > 1) && ShellByBore(field))
+        {
+            return;
         }
 
         // "Pressfit" beside the name of a shell says less than the name.
@@ -146,6 +151,7 @@ internal sealed partial class LineScan
     private void TakeShell(string field, ImmutableArray<string> kinds, int at)
     {
         int width = ShellWidth(at);
+        width = width < 0 ? WidthElsewhere() : width;
         if (width >= 0)
         {
             _items[width].Used = true;

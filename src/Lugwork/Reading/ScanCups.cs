@@ -205,40 +205,4 @@ internal sealed partial class LineScan
             }
         }
     }
-
-    /// <summary>A bearing: bore, outside and height, with its two angles where they are said.</summary>
-    private void ReadBearings(string upper, string lower)
-    {
-        for (int i = 0; i < _items.Count && !Full; i++)
-        {
-            if (!Triple(i))
-            {
-                continue;
-            }
-
-            (decimal a, decimal b) = (_items[i].Value, _items[i + 2].Value);
-            string text = $"{ItemCutter.Plain(Math.Min(a, b))}x{ItemCutter.Plain(Math.Max(a, b))}x{_items[i + 4].Text}";
-            int last = i + 4;
-            int first = last + 1;
-            while (first < _items.Count && first < last + 4 && !_items[first].IsNumber)
-            {
-                first++;
-            }
-
-            if (first + 2 < _items.Count && Free(first) && _items[first].Value is 36 or 45 && (_items[first + 1].IsSign('/') || _items[first + 1].IsSign('x') || _items[first + 1].IsSign('-')) && Free(first + 2) && _items[first + 2].Value is 36 or 45)
-            {
-                text += $"-{_items[first].Text}/{_items[first + 2].Text}";
-                last = first + 2;
-            }
-
-            string field = upper == lower ? upper : HasMark(i, "m:lower") ? lower : upper;
-            if (upper != lower && !HasMark(i, "m:lower") && !HasMark(i, "m:upper"))
-            {
-                Several(upper, [], i, last, "the half is not said: upper or lower");
-                continue;
-            }
-
-            Take(field, text, i, last);
-        }
-    }
 }

@@ -86,6 +86,11 @@ internal sealed partial class LineScan
     private string? Reason(SpecItem item, int i, bool isShort)
     {
         int around = isShort ? 2 : 1;
+        if (_caps.Contains(i))
+        {
+            return null;
+        }
+
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             return ReadAround(item.Clause, isShort ? 1 : 0) ? "a word makes it doubtful" : null;

@@ -19,6 +19,7 @@ internal sealed partial class LineScan
         ReadSeatTube();
         ReadRotorLimit("largestRearRotor");
         ReadRingOfFrame();
+        ReadHeadTubeSizes();
         ReadSteererOfFrame();
         ReadUpperLimits();
         Words("Hanger", "hanger", i => !Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction);

@@ -199,6 +199,12 @@ internal sealed partial class LineScan
             keys = ["F110-20"];
         }
 
+        if (keys is ["F110-15B"] && LargeCaps() is >= 0 and int caps)
+        {
+            keys = ["F110-15B-31"];
+            MarkCaps(caps);
+        }
+
         if (keys is [string key])
         {
             Keep(field, key, first, last);

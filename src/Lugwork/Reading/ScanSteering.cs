@@ -24,7 +24,7 @@ internal sealed partial class LineScan
     private void ReadKind(string field)
     {
         int threadless = Anywhere("m:threadless");
-        int threaded = Anywhere("m:threaded");
+        int threaded = ThreadedSteerer();
         if (threadless >= 0)
         {
             Keep(field, "threadless", threadless, threadless);
@@ -34,6 +34,20 @@ internal sealed partial class LineScan
         {
             Keep(field, "threaded", threaded, threaded);
         }
+    }
+
+    /// <summary>A word for a thread that is not said of an axle, a shell or a brake.</summary>
+    private int ThreadedSteerer()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (_items[i].Is("m:threaded") && !Negated(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     private void ReadCrownSeat()

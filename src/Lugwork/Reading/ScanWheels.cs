@@ -54,6 +54,7 @@ internal sealed partial class LineScan
 
     private void ReadWheel(bool rear)
     {
+        ReadEndCaps();
         ReadRimSize();
         ReadWheelThreads();
         ReadHub("hub", rear);

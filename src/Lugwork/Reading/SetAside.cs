@@ -58,7 +58,12 @@ internal sealed class SetAside
             return;
         }
 
-        bool thing = Any(first, last, "d:thing") && _slot != Slot.HeadsetCover;
+        if (Any(first, last, "m:endcaps"))
+        {
+            Adapters(first, last);
+        }
+
+        bool thing = _slot != Slot.HeadsetCover && NamesThing(first, last);
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
@@ -76,6 +81,21 @@ internal sealed class SetAside
         }
 
         Adapters(first, last);
+    }
+
+    /// <summary>A thing without an interface; not where the word is one for the part too ("camera"), nor bags in a sum of masses.</summary>
+    private bool NamesThing(int first, int last)
+    {
+        bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].Is("d:thing") && !LineScan.IsMate(_items[i], _mates) && !(rider && LineScan.IsLuggage(_items[i])))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Will not take 142x12 or 148x12": the denial stands first, and both are denied.</summary>
@@ -156,6 +176,12 @@ internal sealed class SetAside
             with = i > first && IsWith(_items[i]) ? i : with;
         }
 
+        // End caps that can be changed are a property of the hub; so are large ones.
+        if (_items[adapter].Is("m:endcaps") && (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "m:swap") || Any(first, last, "d:option") || HasLargeCaps(first, last) || !Says(first, last)))
+        {
+            return;
+        }
+
         int from = with >= 0 && Says(first, with) && Says(with, last) ? with : first;
         if (from > first && adapter < last && _items[adapter + 1].Text is "from" or "von" or "de" or "depuis" or "da" or "desde" or "van")
         {
@@ -166,6 +192,19 @@ internal sealed class SetAside
         {
             Hide(from, last);
         }
+    }
+
+    private bool HasLargeCaps(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i] is { IsNumber: true, Value: 31 })
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>On a post, a bar, a clamp or a bore two diameters of which a shim joins one to the other can each be the part's own: the line stays in doubt.</summary>
