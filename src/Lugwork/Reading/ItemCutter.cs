@@ -39,6 +39,12 @@ internal static class ItemCutter
                 continue;
             }
 
+            if (token.Is('|') && IsOneBar(tokens, i))
+            {
+                token.Text = ":";
+                tokens[i] = token;
+            }
+
             if (token.Kind == SpecTokenKind.Sign)
             {
                 bool separates = Separates(tokens, i);
@@ -75,6 +81,15 @@ internal static class ItemCutter
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
     {
+        for (int i = 0; i + 1 < items.Count; i++)
+        {
+            // "Pas de 1,75" is a pitch, "pas de frein" is none.
+            if (items[i].Is("m:not") && items[i].Text == "pas" && items[i + 1].IsNumber)
+            {
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["t:pitch"] };
+            }
+        }
+
         for (int i = 0; i < items.Count; i++)
         {
             if (items[i].IsNumber && i + 2 < items.Count && items[i + 1].IsSign('.') && items[i + 1].Glued && items[i + 2] is { IsNumber: true, Glued: true, Value: >= 1950 and <= 2060 } && items[i].Value is >= 1 and < 32 && items[i].Text.Contains('.', StringComparison.Ordinal))
@@ -266,6 +281,25 @@ internal static class ItemCutter
             '+' or '&' => true,
             _ => false,
         };
+    }
+
+    /// <summary>The one bar of a line, with no figure before it, parts a key from its value.</summary>
+    private static bool IsOneBar(List<SpecToken> tokens, int at)
+    {
+        if (at is 0 or > 12)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < tokens.Count && i < at + 60; i++)
+        {
+            if (i != at && (tokens[i].Is('|') || (i < at && tokens[i].IsNumber)))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>

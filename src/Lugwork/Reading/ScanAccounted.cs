@@ -40,7 +40,7 @@ internal sealed partial class LineScan
 
     /// <summary>The size of the thread beside the shell that was read.</summary>
     private bool IsThreadOfShell(int i) =>
-        (Values.ContainsKey("shell") || Values.ContainsKey("family")) && (IsThreadSize(i) || IsThreadSize(i - 2) || _items[i] is { Value: 46 or 41 or 42 or 44, Unit: "mm" } && (HasMark(i, "m:inside") || Clause(i, "m:inside")));
+        (Values.ContainsKey("shell") || Values.ContainsKey("family")) && (IsThreadSize(i) || IsThreadSize(i - 2) || (_items[i].IsMillimetre && (_items[i].Value == 44 || IsBore(_items[i].Value)) && HasMark(i, "m:inside")));
 
     /// <summary>Bars of pressure, of a tyre or what goes with one.</summary>
     private bool IsBar(int i) => i + 1 < _items.Count && _items[i + 1].Text == "bar" && _items[i].Value <= 12 && (_slot.Key.Contains("Tyre", StringComparison.Ordinal) || _slot.Key.Contains("Tube", StringComparison.Ordinal) || _slot.Key.Contains("Tape", StringComparison.Ordinal) || _slot.Key.Contains("Wheel", StringComparison.Ordinal));

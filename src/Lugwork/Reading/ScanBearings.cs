@@ -15,6 +15,8 @@ internal sealed partial class LineScan
         }
 
         NumberedBearings(upper, lower);
+        Settle(upper);
+        Settle(lower);
         if (upper == lower && !Values.ContainsKey(upper) && Doubts.Count == 0)
         {
             BearingByFigures(upper);

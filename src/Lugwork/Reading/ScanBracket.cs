@@ -271,6 +271,17 @@ internal sealed partial class LineScan
             Keep("family", kind, i, i);
         }
 
+        for (int i = 0; i < _items.Count && family.Length == 0; i++)
+        {
+            if (FamilyOfThread(i) is { } threaded)
+            {
+                (family, at) = (threaded, i);
+                int named = _items.FindIndex(i + 3, o => o.Terms.Contains(FamilyPrefix + threaded));
+                Keep("family", threaded, i, named >= 0 && named <= i + 5 ? named : i + 2);
+                MarkAll(i, i + 2);
+            }
+        }
+
         Settle("family");
         Doubts.RemoveAll(d => d.Field == "family" && d.Kind == LineDoubtKind.Several && family.Length > 0);
         ReadBracketWidths(at, width);
@@ -295,6 +306,16 @@ internal sealed partial class LineScan
         bool square = _items.Exists(t => t.Terms.Length > 0 && t.Terms[0].StartsWith("v:SpindleSeat=square", StringComparison.Ordinal));
         for (int i = 0; i < _items.Count; i++)
         {
+            // 68 x 113: the shell and the spindle of a square taper.
+            if (square && Pair(i, out int spindle) && !InTriple(i) && Math.Min(_items[i].Value, _items[spindle].Value) is >= 55 and <= 100 && Math.Max(_items[i].Value, _items[spindle].Value) is > 102 and <= 150)
+            {
+                int shell = _items[i].Value < _items[spindle].Value ? i : spindle;
+                Take("narrowestShell", _items[shell].Text, shell, shell);
+                Take("widestShell", _items[shell].Text, shell, shell);
+                MarkAll(i, spindle);
+                continue;
+            }
+
             if (!ShellSize(i) || _items[i].Value > 135 || TopicOf(i) is "t:spindle" or "t:length" || (at < 0 && TopicOf(i) is not ("t:bb" or "" or "n:width")))
             {
                 continue;

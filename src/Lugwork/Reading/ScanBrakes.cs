@@ -113,7 +113,7 @@ internal sealed partial class LineScan
     }
 
     private bool MountSize(int j, bool post) =>
-        Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && (_items[j].IsInch || _items[j].Glued) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));
+        Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && (_items[j].IsInch || _items[j].Glued || (j > 0 && _items[j - 1].Is("m:pm") && _items[j].Unit.Length == 0)) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));
 
     /// <summary>"Up to" between a mount and a figure: the figure is the largest rotor, not the mount.</summary>
     private bool HasLimit(int from, int to)
@@ -177,6 +177,7 @@ internal sealed partial class LineScan
 
         Words("BrakeType", "type", i => _items[i].Is("v:BrakeType=disc-hydraulic") || _items[i].Is("v:BrakeType=disc-cable-road") || _items[i].Is("v:BrakeType=disc-cable-off-road"));
         Words("BrakeFluid", "fluid");
+        CableDisc();
         for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
         {
             if (_items[i].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i))
@@ -186,9 +187,27 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>A cable disc brake is for the levers of one use: the word for it has to be there.</summary>
+    private void CableDisc()
+    {
+        int mechanical = Anywhere("m:mechanical");
+        int road = Anywhere("m:road");
+        int off = Anywhere("m:offroad");
+        if (mechanical >= 0 && (road >= 0) != (off >= 0) && !Values.ContainsKey("type"))
+        {
+            int use = Math.Max(road, off);
+            Keep("type", road >= 0 ? "disc-cable-road" : "disc-cable-off-road", Math.Min(mechanical, use), Math.Max(mechanical, use));
+        }
+    }
+
     private void ReadRimBrake()
     {
         Words("BrakeType", "type");
+        if (!Values.ContainsKey("type") && Doubts.Count == 0 && Anywhere("t:caliper") is >= 0 and int caliper)
+        {
+            Keep("type", "rim-caliper", caliper, caliper);
+        }
+
         Words("BrakeBolt", "bolt");
         Words("RimPads", "pads");
         for (int i = 0; i + 2 < _items.Count; i++)

@@ -156,20 +156,17 @@ internal sealed partial class LineScan
             behind = _items[j].Is("m:upper") || _items[j].Is("m:lower");
         }
 
-        for (int step = 1; step <= 5; step++)
-        {
-            foreach (int j in behind ? (ReadOnlySpan<int>)[last + step] : [first - step, last + step])
-            {
-                bool before = j < first;
-                if (j < from || j > to || _items[j].Clause != _items[before ? first : last].Clause)
-                {
-                    continue;
-                }
+        return behind ? HalfIn(last + 1, Math.Min(last + 5, to), 1, last) : HalfIn(first - 1, Math.Max(first - 5, from), -1, first) is > 0 and int half ? half : HalfIn(last + 1, Math.Min(last + 5, to), 1, last);
+    }
 
-                if (_items[j].Is("m:upper") || _items[j].Is("m:lower"))
-                {
-                    return _items[j].Is("m:upper") ? 1 : 2;
-                }
+    /// <summary>The first word for a half from one item to another, in the clause of the code.</summary>
+    private int HalfIn(int start, int end, int step, int code)
+    {
+        for (int j = start; j >= 0 && j < _items.Count && (end - j) * step >= 0; j += step)
+        {
+            if (_items[j].Clause == _items[code].Clause && (_items[j].Is("m:upper") || _items[j].Is("m:lower")))
+            {
+                return _items[j].Is("m:upper") ? 1 : 2;
             }
         }
 

@@ -56,6 +56,7 @@ internal sealed partial class LineScan
         ReadRotorLimit("largestFrontRotor");
         ReadCrownSeat();
         ReadSteerer();
+        ReadSteererLength();
         Words("CrownType", "crowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
         Words("RetentionLips", "frontLips");
         if (Values.TryGetValue("frontLips", out LineFinding? lips) && FindMark(lips.First, "m:removed", 0) is >= 0 and int removed)
@@ -147,6 +148,15 @@ internal sealed partial class LineScan
         }
 
         string own = _slot == Slot.Frame ? "t:frame" : "t:post";
+        if (i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "bolts" or "bolt" or "screws" or "hardware" or "schrauben")
+        {
+            return false;
+        }
+
+        if ((i > 0 && _items[i - 1].Is(own) && _items[i - 1].Clause == _items[i].Clause && (i + 1 >= _items.Count || _items[i + 1].Kind == SpecTokenKind.Sign)) || (i + 1 < _items.Count && _items[i + 1].Is(own) && _items[i + 1].Clause == _items[i].Clause))
+        {
+            return true;
+        }
         for (int j = Math.Max(0, i - 4); j < _items.Count && j <= i + 3; j++)
         {
             if (j != i && _items[j].Clause == _items[i].Clause && _items[j].IsTopic && TopicIn(_items[j]) is string topic && topic != own && topic != "t:material" && topic != "t:kind" && (j < i || j <= i + 2)

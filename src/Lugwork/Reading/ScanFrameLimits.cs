@@ -24,7 +24,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool outside = HasMark(i, "m:outside");
+            bool outside = HasMark(i, "m:outside") || (_items[Link(i)].Clause != _items[i].Clause && HasMark(Link(i), "m:outside"));
             bool inside = HasMark(i, "m:inside") || FindMark(i, "m:inside", 1) >= 0 || topic is not "t:seattube";
             FieldReading clamp = _fields["seatTubeOutside"].Read(_items[i].Text);
             _claimed[Link(i)] = true;

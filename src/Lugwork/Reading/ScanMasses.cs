@@ -44,28 +44,67 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>The words before a figure back to the figure before it; where they say nothing, those behind it.</summary>
+    /// <summary>What a figure is the sum of: by the words of its own clause before it, then behind it, then by those before it back to the figure before, then by those behind.</summary>
     private Sum SumOf(int i)
     {
-        int from = i - 1;
-        while (from >= 0 && from >= i - SumReach && !_items[from].IsNumber)
+        int near = i;
+        while (near > 0 && near > i - SumReach && !_items[near - 1].IsNumber && !Ends(near - 1))
         {
-            from--;
+            near--;
         }
 
-        Sum before = SumIn(from + 1, i);
-        if (before.Says)
+        Sum sum = SumIn(near, i);
+        if (sum.Says || HasWeight(near, i))
         {
-            return before;
+            return sum;
         }
 
         int to = i + 1;
+        while (to < _items.Count && to <= i + SumReach && !_items[to].IsNumber && !Ends(to))
+        {
+            to++;
+        }
+
+        sum = SumIn(i + 1, to);
+        if (sum.Says)
+        {
+            return sum;
+        }
+
+        while (near > 0 && near > i - SumReach && !_items[near - 1].IsNumber)
+        {
+            near--;
+        }
+
+        sum = SumIn(near, i);
+        if (sum.Says || HasWeight(near, i))
+        {
+            return sum;
+        }
+
         while (to < _items.Count && to <= i + SumReach && !_items[to].IsNumber)
         {
             to++;
         }
 
-        return SumIn(i + 1, to);
+        return to < _items.Count && _items[to].IsNumber ? default : SumIn(i + 1, to);
+    }
+
+    /// <summary>A sign that ends the words of a sum; a plus joins them.</summary>
+    private bool Ends(int i) => _items[i].Kind == SpecTokenKind.Sign && _items[i].IsFraction && !_items[i].IsSign('+') && !_items[i].IsSign('&');
+
+    /// <summary>A weight of the thing itself.</summary>
+    private bool HasWeight(int from, int to)
+    {
+        for (int j = from; j < to; j++)
+        {
+            if (_items[j].Is("n:weight"))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private Sum SumIn(int from, int to)

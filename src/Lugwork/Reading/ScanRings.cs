@@ -31,8 +31,25 @@ internal sealed partial class LineScan
 
         }
 
+        DirectMountBolts();
         Words("DirectMountRing", "directMount");
         Settle("directMount");
+    }
+
+    /// <summary>"Direct mount, 3 bolts": the number beside the words.</summary>
+    private void DirectMountBolts()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
+            for (int j = i - 4; direct && j <= i + 4 && !Values.ContainsKey("directMount"); j++)
+            {
+                if (j >= 0 && j < _items.Count && Free(j) && _items[j] is { Value: 3 or 8, Unit: "arms" or "holes" } && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1)
+                {
+                    Keep("directMount", _items[j].Text + "-bolt", Math.Min(i, j), Math.Max(i, j));
+                }
+            }
+        }
     }
 
     private void ReadTeeth(string field, bool largest)

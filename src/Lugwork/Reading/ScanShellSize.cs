@@ -45,7 +45,7 @@ internal sealed partial class LineScan
                 }
 
                 bool inside = HasMark(i, "m:inside") || TopicOf(i) is "t:shellbore" or "t:inner";
-                if (bore < 0 && inside && !Joins(i) && IsBore(_items[i].Value))
+                if (bore < 0 && inside && IsBore(_items[i].Value))
                 {
                     bore = i;
                 }

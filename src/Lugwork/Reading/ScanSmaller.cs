@@ -15,6 +15,12 @@ internal sealed partial class LineScan
                 break;
             case "frontLever" or "rearLever":
                 Words("CablePull", "pull");
+                if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int linear)
+                {
+                    // The lever of a direct-pull brake has the long pull.
+                    Keep("pull", "long", linear, linear);
+                }
+
                 Words("BrakeFluid", "fluid");
                 break;
             case "frontRimBrake" or "rearRimBrake":
@@ -30,7 +36,7 @@ internal sealed partial class LineScan
                 ReadSeatpost();
                 break;
             case "seatClamp":
-                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
+                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", "t:inner", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
                 break;
             case "handlebar":
                 ReadHandlebar();
@@ -131,6 +137,7 @@ internal sealed partial class LineScan
                 break;
             case "headsetCover":
                 Words("CableWay", "cables");
+                Words("CoverWay", "cables");
                 break;
             case "preload":
                 Words("SteererPreload", "kind");

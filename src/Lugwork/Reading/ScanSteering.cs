@@ -50,6 +50,19 @@ internal sealed partial class LineScan
         return -1;
     }
 
+    /// <summary>"Steerer 1-1/8, length 220 mm", "165 long": a length in a line about a steerer, which names nothing else that is long.</summary>
+    private void ReadSteererLength()
+    {
+        bool steerer = (Anywhere("t:steerer") >= 0 || Values.ContainsKey("steerer") || Values.ContainsKey("steererShape")) && Anywhere("t:axle") < 0 && Anywhere("t:axletocrown") < 0 && Anywhere("t:thread") < 0;
+        for (int i = 0; i < _items.Count && steerer && !Full; i++)
+        {
+            if (Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 120 and <= 350 && TopicOf(i) == "t:length" && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i))
+            {
+                Length("steererLength", i);
+            }
+        }
+    }
+
     private void ReadCrownSeat()
     {
         for (int i = 0; i < _items.Count; i++)

@@ -163,6 +163,7 @@ internal sealed partial class LineScan
     private void ReadTyre()
     {
         ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel", strict: true);
+        TyreApart("size");
         // A tyre for use without a tube is mostly a folding one: the words do not exclude each other, and none is the one value.
         if (!(Anywhere("v:TyreBead=tubeless") >= 0 && Anywhere("v:TyreBead=folding") >= 0 && Anywhere("m:or") < 0 && Anywhere("v:TyreBead=wired") < 0))
         {
@@ -179,11 +180,16 @@ internal sealed partial class LineScan
         {
             bool seven = Free(i) && Free(i + 2) && Free(i + 4) && Free(i + 6) && _items[i + 1].IsSign('-') && _items[i + 5].IsSign('-')
                 && (_items[i + 3].IsSign('-') || _items[i + 3].Is("m:to") || _items[i + 3].Is("m:max") || _items[i + 3].Is("m:and"));
-            if (seven && IsSeat(_items[i + 2].Value) && _items[i + 2].Value == _items[i + 6].Value && _items[i].Value < _items[i + 4].Value && _items[i].Value >= 10 && _items[i + 4].Value <= 132)
+            if (seven && IsSeat(_items[i + 2].Value) && IsSeat(_items[i + 6].Value) && _items[i + 2].Value >= 200 && _items[i + 6].Value >= 200 && _items[i].Value < _items[i + 4].Value && _items[i].Value >= 10 && _items[i + 4].Value <= 132)
             {
                 Length("narrowestTyre", i);
                 Length("widestTyre", i + 4);
                 Take("seat", _items[i + 2].Text, i + 2, i + 2);
+                if (_items[i + 6].Value != _items[i + 2].Value)
+                {
+                    Take("otherSeat", _items[i + 6].Text, i + 6, i + 6);
+                }
+
                 _items[i + 6].Used = true;
                 return true;
             }
@@ -274,7 +280,7 @@ internal sealed partial class LineScan
             {
                 Length("valveLength", i);
             }
-            else if (Free(i) && _items[i].Unit == "mm" && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !Joins(i))
+            else if (Free(i) && (_items[i].Unit == "mm" || TopicOf(i) is "t:valvelength" || (TopicOf(i) is "t:length" && Clause(i, "t:valve"))) && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !Joins(i))
             {
                 Length("valveLength", i);
             }
@@ -297,6 +303,9 @@ internal sealed partial class LineScan
 
     /// <summary>A times sign, slash or dash stands against a figure: it is one of several.</summary>
     private bool Joins(int i) => (i > 0 && Links(_items[i - 1])) || (i + 1 < _items.Count && Links(_items[i + 1]));
+
+    /// <summary>The same without a slash between blanks, which parts clauses.</summary>
+    private bool JoinsClosely(int i) => (i > 0 && Links(_items[i - 1]) && !_items[i - 1].IsFraction) || (i + 1 < _items.Count && Links(_items[i + 1]) && !_items[i + 1].IsFraction);
 
     private static bool Links(SpecItem item) => item.IsSign('x') || item.IsSign('/') || (item.IsSign('-') && item.Glued);
 }
