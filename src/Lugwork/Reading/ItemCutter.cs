@@ -15,6 +15,7 @@ internal static class ItemCutter
     {
         List<SpecToken> tokens = SpecLexer.Cut(text);
         tooMuch = tokens.Count > SpecLexer.MostTokens;
+        OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         List<SpecItem> items = new(tokens.Count);
         int clause = 0;
         bool diameter = false;
@@ -122,7 +123,7 @@ internal static class ItemCutter
     private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items)
     {
         PhraseTree tree = vocabulary.Tree;
-        ImmutableArray<string> near = tree.Nearly(token.Text);
+        ImmutableArray<string> near = tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
         bool guessed = !near.IsDefault;
         for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
         {

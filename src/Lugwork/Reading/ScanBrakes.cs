@@ -24,7 +24,7 @@ internal sealed partial class LineScan
                     int other = FindMark(i, rear ? "m:front" : "m:rear", 0);
                     if (other < 0)
                     {
-                        Keep(field, !rear && HasMark(i, "m:dh") ? "IS-front-DH" : rear ? "IS-rear" : "IS-front", i, i);
+                        Keep(field, !rear && FindMark(i, "m:dh", 1) >= 0 ? "IS-front-DH" : rear ? "IS-rear" : "IS-front", i, i);
                     }
                 }
             }
@@ -241,7 +241,12 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (_items[i].Value < 3 && LimitOf(i) == "m:min")
+            if (_items[i].Value >= 120 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('x')) && Free(i + 2) && _items[i + 2].Value is >= 1.5m and <= 2.5m)
+            {
+                Take("size", _items[i].Text, i, i);
+                Length("thickness", i + 2);
+            }
+            else if (_items[i].Value < 3 && LimitOf(i) == "m:min")
             {
                 _items[i].Used = true;
             }

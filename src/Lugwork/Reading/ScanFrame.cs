@@ -40,6 +40,7 @@ internal sealed partial class LineScan
         Words("ShellFace", "shellFace");
         Words("DropperEntry", "dropperEntry");
         Words("FrameMaterial", "material", OfWhole);
+        BarePost();
         OutsideOfLists();
     }
 

@@ -60,7 +60,7 @@ internal sealed partial class LineScan
 
     private int HubMark(int i)
     {
-        foreach (string term in new[] { "m:qr", "m:thru", "m:nutted", "m:boost", "m:superboost", "m:thrubolt", "m:tandem", "m:track" })
+        foreach (string term in new[] { "m:qr", "m:thru", "m:nutted", "m:boost", "m:superboost", "m:thrubolt", "m:tandem", "m:track", "m:dh", "m:wideflange", "m:flex" })
         {
             if (Near(i, i, term) is >= 0 and int at)
             {

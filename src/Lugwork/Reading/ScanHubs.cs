@@ -149,7 +149,7 @@ internal sealed partial class LineScan
         int nutted = Near(first, last, "m:nutted");
         int super = Near(first, last, "m:superboost");
         int boost = Near(first, last, "m:boost");
-        int road = boost >= 0 && FindMark(first, "m:road", 0) is int r && Math.Abs(r - boost) <= 1 ? r : -1;
+        int road = boost > 0 && _items[boost - 1].Is("m:road") ? boost - 1 : boost >= 0 && boost + 1 < _items.Count && _items[boost + 1].Is("m:road") && !(boost + 2 < _items.Count && _items[boost + 2].IsTopic) ? boost + 1 : -1;
         int narrow = Near(first, last, "m:dh");
         int wide = Near(first, last, "m:wideflange");
         int pre = Near(first, last, "m:preboost");
@@ -197,6 +197,12 @@ internal sealed partial class LineScan
         if (pre >= 0 && keys.IsEmpty && width == 110 && axle == 20 && !rear)
         {
             keys = ["F110-20"];
+        }
+
+        if (keys is ["R135-QR"] && FindMark(first, "n:offset", 1) is >= 0 and int off && _items[off].Text is "offset" or "versatz")
+        {
+            Several(field, ["R135-QR", "R135-OFF"], first, Math.Max(last, off), "a rear end with an offset is another standard");
+            return;
         }
 
         if (keys is ["F110-15B"] && LargeCaps() is >= 0 and int caps)

@@ -29,7 +29,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30 or 19 or 22) || !(TopicOf(i) is "t:spindle" or "t:axle" || Clause(i, "t:spindle")))
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30 or 19 or 22) || !(TopicOf(i) is "t:spindle" or "t:axle" || Clause(i, "t:spindle") || (_items[i].Unit == "mm" && _items[i].Value == 24 && i + 1 < _items.Count && (_items[i + 1].Is("m:road") || _items[i + 1].Is("m:offroad")))))
             {
                 continue;
             }

@@ -21,6 +21,11 @@ internal sealed partial class LineScan
             decimal a = _items[i].Value;
             decimal b = _items[i + 2].Value;
             (decimal width, decimal seat) = a < b ? (a, b) : (b, a);
+            if (field.StartsWith("largest", StringComparison.Ordinal) && (HasMark(i, "m:eyelet") || HasMark(i, "m:trunnion") || Clause(i, "t:shock")))
+            {
+                continue;
+            }
+
             if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat"))
             {
                 continue;

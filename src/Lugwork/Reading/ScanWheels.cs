@@ -65,7 +65,8 @@ internal sealed partial class LineScan
         Words("RotorFixing", "rotorFixing");
         Words("RimType", "rimType");
         Words("TyreHold", "hold");
-        Words("BrakeTrack", "brakeTrack", i => _items[i].Is("v:BrakeTrack=aluminium"));
+        Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
+        Words("HubEnds", "ends");
         Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
         OtherSeats();
@@ -97,7 +98,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Values.ContainsKey("valveHole"); i++)
         {
-            if (!_items[i].Is("t:valvehole") || Negated(i))
+            if (!(_items[i].Is("t:valvehole") || _items[i].Is("m:drilled")) || Negated(i))
             {
                 continue;
             }

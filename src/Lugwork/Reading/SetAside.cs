@@ -177,7 +177,7 @@ internal sealed class SetAside
         }
 
         // End caps that can be changed are a property of the hub; so are large ones.
-        if (_items[adapter].Is("m:endcaps") && (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "m:swap") || Any(first, last, "d:option") || HasLargeCaps(first, last) || !Says(first, last)))
+        if (_items[adapter].Is("m:endcaps") && (_slot == Slot.FrontWheel || _slot == Slot.RearWheel || (_slot == Slot.Fork && HasLargeCaps(first, last))) && (Any(first, last, "m:swap") || Any(first, last, "d:option") || HasLargeCaps(first, last) || !Says(first, last)))
         {
             return;
         }

@@ -20,6 +20,12 @@ internal static class SlotFinder
             lower |= item.Is("m:lower");
         }
 
+        // "Attacco: 31,8 mm": the Italian stem, a mount everywhere but at the head of a line.
+        if (items.Count > 1 && items[0].Text == "attacco" && items[0].Terms.IsEmpty && items[1].IsSign(':'))
+        {
+            return Slot.Stem;
+        }
+
         foreach (SpecItem item in items)
         {
             foreach (string term in item.Terms)
