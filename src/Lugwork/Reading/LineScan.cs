@@ -71,6 +71,7 @@ internal sealed partial class LineScan
         }
 
         ReadSlot();
+        ReadUseByFigure();
         if (!Full)
         {
             Figures();

@@ -11,7 +11,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        bool topic = Anywhere("t:headtube") >= 0 || Anywhere("t:headset") >= 0;
+        bool topic = Anywhere("t:headtube") >= 0 || Anywhere("t:headset") >= 0 || (Anywhere("m:upper") >= 0 && Anywhere("m:lower") >= 0 && Anywhere("m:inside") >= 0 && Anywhere("t:shock") < 0 && Anywhere("t:hardware") < 0);
         List<(string Cup, decimal Size, int First, int Last)> found = [];
         for (int i = 0; i < _items.Count && found.Count < 4; i++)
         {

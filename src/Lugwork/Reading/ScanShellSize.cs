@@ -106,10 +106,11 @@ internal sealed partial class LineScan
     private int WidthElsewhere()
     {
         bool only = !_items.Exists(i => i.IsTopic && TopicIn(i) is not ("t:bb" or "n:width" or "t:thread" or "t:shellbore" or "t:inner" or "t:frame" or "t:pitch" or "t:material"));
+        bool plain = Anywhere("m:qr") < 0 && Anywhere("m:thru") < 0 && Anywhere("m:boost") < 0 && Anywhere("m:nutted") < 0;
         int found = -1;
         for (int j = 0; j < _items.Count; j++)
         {
-            bool own = ShellSize(j) && (TopicOf(j) is "t:bb" || (TopicOf(j) is "n:width" && (only || Clause(j, "t:bb"))));
+            bool own = ShellSize(j) && (TopicOf(j) is "t:bb" || (TopicOf(j) is "n:width" && (only || Clause(j, "t:bb"))) || (only && plain && TopicOf(j) is "" && IsAloneInClause(j)));
             if (own && found >= 0 && _items[found].Value != _items[j].Value)
             {
                 return -1;

@@ -67,7 +67,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && TopicOf(i) == "t:crownrace")
+            if (Free(i) && TopicOf(i) == "t:crownrace" && !(IsSteererInch(i) && _items.Exists(o => o is { IsNumber: true, IsFraction: false, IsInch: false, Value: >= 26 and <= 40 })))
             {
                 _claimed[Link(i)] = true;
                 Take("crownSeat", _items[i].Figure, i, i);

@@ -37,8 +37,14 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
             }
         }
 
-        return null;
+        // A hub that only one end has, or a freehub.
+        bool asFront = SaysHub(lines, Slot.FrontWheel);
+        bool asRear = SaysHub(lines, Slot.RearWheel);
+        return asFront == asRear ? null : asFront ? Slot.FrontWheel : Slot.RearWheel;
     }
+
+    private bool SaysHub(List<SheetLine> lines, Slot slot) =>
+        lines.Exists(l => SpecLine.Read(slot, l.Text.AsSpan(), vocabulary).Values.Any(v => v.Field == "hub" || (v.Field is "body" or "thread" && slot == Slot.RearWheel)));
 
     public SpecSheet Read(List<SheetLine> lines, Slot? slot, bool complete)
     {

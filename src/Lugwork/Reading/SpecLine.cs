@@ -84,6 +84,11 @@ public sealed class SpecLine
             return OfField(slot, named!, value, text, 0);
         }
 
+        if (scan.Values.Count == 0 && scan.Doubts.Count == 0 && hint is not null && ShortForm.TryRead(slot, text, out SpecField? worded, out FieldReading said, out int behind))
+        {
+            return OfField(slot, worded!, said, text, behind);
+        }
+
         return Told(slot, scan, items, text);
     }
 

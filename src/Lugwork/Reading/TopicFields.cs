@@ -60,6 +60,14 @@ internal static class TopicFields
         "rearAxleLength" or "frontAxleLength" => (80, 270),
         "length" => slot == Slot.Seatpost ? (100, 650) : slot == Slot.FrontValve || slot == Slot.RearValve ? (20, 120) : (80, 270),
         "shellBore" => (30, 60),
+        "rearBossSpacing" or "frontBossSpacing" => (50, 110),
+        "rearStayThickness" => (5, 60),
+        "upperBoreDepth" or "lowerBoreDepth" or "upperSkirt" or "lowerSkirt" => (3, 60),
+        "rearBoltToRim" or "frontBoltToRim" => (25, 110),
+        "bedHole" => (3, 15),
+        "boltLength" => (10, 80),
+        "binderGap" => (0, 20),
+        "driveSpacer" => (0, 20),
         _ => (1, 1000),
     };
 }
