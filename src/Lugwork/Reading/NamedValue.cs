@@ -15,7 +15,12 @@ internal static class NamedValue
     {
         field = null;
         reading = default;
-        string line = text.Trim().ToString();
+        if (text.Length > 4 * Longest)
+        {
+            return false;
+        }
+
+        string line = SpecFold.Line(text);
         if (line.Length is 0 or > Longest || !IsName(line))
         {
             return false;

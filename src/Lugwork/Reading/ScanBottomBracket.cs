@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Lugwork.Reading;
 
 /// <summary>Bottom brackets.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Lugwork.Reading;
 
 /// <summary>Looks at a line once more after it was read: words that take the certainty out of what stands beside them make the line ambiguous.</summary>

@@ -1,5 +1,3 @@
-using Lugwork.Steering;
-
 namespace Lugwork.Reading;
 
 /// <summary>Headsets.</summary>

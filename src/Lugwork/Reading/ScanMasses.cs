@@ -119,7 +119,7 @@ internal sealed partial class LineScan
                 sum.Luggage || item.Is("t:luggage") || IsLuggage(item),
                 sum.Total || item.Is("t:systemweight") || item.Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal",
                 sum.Load || item.Is("t:loadlimit"),
-                sum.Limit || item.Is("t:limit") || item.Is("m:max"));
+                sum.Limit || item.Is("t:limit") || item.Is("t:riderweight") || item.Is("m:max"));
         }
 
         return sum;

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Lugwork.Reading;
 
 /// <summary>Cranks and chainrings: teeth, bolt circles, chainline.</summary>

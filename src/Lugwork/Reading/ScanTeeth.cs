@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Lugwork.Reading;
 
 /// <summary>Teeth and bolts of rings.</summary>

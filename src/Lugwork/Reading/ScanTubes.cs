@@ -1,5 +1,3 @@
-using Lugwork.Tyres;
-
 namespace Lugwork.Reading;
 
 /// <summary>Inner tubes.</summary>

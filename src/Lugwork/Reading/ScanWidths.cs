@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Lugwork.Hubs;
 
 namespace Lugwork.Reading;

@@ -13,22 +13,22 @@ internal static class ShortForm
         "travel", "stack", "clampHeight", "spacersBelow", "spacersAbove", "mostSpacers", "knobRise", "rearHoseSide", "frontBrakeHand", "hand", "chainline", "ringLine", "sprocketLine", "smallestRing", "smallestSprocket", "upperStack", "lowerStack", "condition", "kind",
     };
 
-    public static bool TryRead(Slot slot, ReadOnlySpan<char> text, out SpecField? field, out FieldReading reading, out int from)
+    public static bool TryRead(Slot slot, ReadOnlySpan<char> text, out SpecField? field, out FieldReading reading)
     {
         field = null;
         reading = default;
-        from = 0;
         if (text.Length > Longest)
         {
             return false;
         }
 
+        string line = SpecFold.Line(text);
         foreach (SpecField known in SpecFields.Of(slot).Values)
         {
             foreach (string words in known.Words)
             {
-                int behind = Left.Contains(known.Key) ? -1 : Behind(text, words);
-                if (behind < 0 || known.Read(text[behind..].Trim().ToString()) is not { Keys.Length: 1 } read)
+                int behind = Left.Contains(known.Key) ? -1 : Behind(line, words);
+                if (behind < 0 || known.Read(line[behind..]) is not { Keys.Length: 1 } read)
                 {
                     continue;
                 }
@@ -38,7 +38,7 @@ internal static class ShortForm
                     return false;
                 }
 
-                (field, reading, from) = (known, read, behind);
+                (field, reading) = (known, read);
             }
         }
 

@@ -84,9 +84,9 @@ public sealed class SpecLine
             return OfField(slot, named!, value, text, 0);
         }
 
-        if (scan.Values.Count == 0 && scan.Doubts.Count == 0 && hint is not null && ShortForm.TryRead(slot, text, out SpecField? worded, out FieldReading said, out int behind))
+        if (scan.Values.Count == 0 && scan.Doubts.Count == 0 && hint is not null && ShortForm.TryRead(slot, text, out SpecField? worded, out FieldReading said))
         {
-            return OfField(slot, worded!, said, text, behind);
+            return OfField(slot, worded!, said, text, 0);
         }
 
         return Told(slot, scan, items, text);
