@@ -15,6 +15,7 @@ internal static class ItemCutter
     {
         List<SpecToken> tokens = SpecLexer.Cut(text);
         tooMuch = tokens.Count > SpecLexer.MostTokens;
+        OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         List<SpecItem> items = new(tokens.Count);
         int clause = 0;
         bool diameter = false;
@@ -37,6 +38,12 @@ internal static class ItemCutter
                 i = end;
                 diameter = false;
                 continue;
+            }
+
+            if (token.Is('|') && IsOneBar(tokens, i))
+            {
+                token.Text = ":";
+                tokens[i] = token;
             }
 
             if (token.Kind == SpecTokenKind.Sign)
@@ -75,6 +82,15 @@ internal static class ItemCutter
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
     {
+        for (int i = 0; i + 1 < items.Count; i++)
+        {
+            // "Pas de 1,75" is a pitch, "pas de frein" is none.
+            if (items[i].Is("m:not") && items[i].Text == "pas" && items[i + 1].IsNumber)
+            {
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["t:pitch"] };
+            }
+        }
+
         for (int i = 0; i < items.Count; i++)
         {
             if (items[i].IsNumber && i + 2 < items.Count && items[i + 1].IsSign('.') && items[i + 1].Glued && items[i + 2] is { IsNumber: true, Glued: true, Value: >= 1950 and <= 2060 } && items[i].Value is >= 1 and < 32 && items[i].Text.Contains('.', StringComparison.Ordinal))
@@ -107,7 +123,7 @@ internal static class ItemCutter
     private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items)
     {
         PhraseTree tree = vocabulary.Tree;
-        ImmutableArray<string> near = tree.Nearly(token.Text);
+        ImmutableArray<string> near = tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
         bool guessed = !near.IsDefault;
         for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
         {
@@ -169,6 +185,13 @@ internal static class ItemCutter
         if (at < tokens.Count && tokens[at].Is('"') && IsClosingQuote(tokens, at))
         {
             return at;
+        }
+
+        // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.
+        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true } && !(number.Value is 16 or 18 or 20 or 24 or 26 or 27 or 27.5m or 28 or 29 or >= 400))
+        {
+            number.End = tokens[at].End;
+            return at + 1;
         }
 
         if (at < tokens.Count && (tokens[at].Is('"') || tokens[at].Is('\u00B0')))
@@ -261,8 +284,27 @@ internal static class ItemCutter
         };
     }
 
+    /// <summary>The one bar of a line, with no figure before it, parts a key from its value.</summary>
+    private static bool IsOneBar(List<SpecToken> tokens, int at)
+    {
+        if (at is 0 or > 12)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < tokens.Count && i < at + 60; i++)
+        {
+            if (i != at && (tokens[i].Is('|') || (i < at && tokens[i].IsNumber)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg";
+    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "lungh" or "len" or "mov" or "od" or "id" or "d";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

@@ -65,7 +65,13 @@ internal sealed partial class LineScan
         }
 
         Own();
+        if (_slot != Slot.Rider)
+        {
+            ReadLimitsOfMass();
+        }
+
         ReadSlot();
+        ReadUseByFigure();
         if (!Full)
         {
             Figures();

@@ -11,6 +11,12 @@ internal sealed class PhraseTree
 
     private readonly HashSet<string> _alone = new(StringComparer.Ordinal);
 
+    /// <summary>Every word of a phrase.</summary>
+    private readonly HashSet<string> _words = new(StringComparer.Ordinal);
+
+    /// <summary>Words of values and marks with one letter missing; empty where two words become the same.</summary>
+    private readonly Dictionary<string, string> _short = new(StringComparer.Ordinal);
+
     public PhraseTree Copy()
     {
         PhraseTree copy = new();
@@ -20,7 +26,13 @@ internal sealed class PhraseTree
             copy._near[key] = word;
         }
 
+        foreach ((string key, string word) in _short)
+        {
+            copy._short[key] = word;
+        }
+
         copy._alone.UnionWith(_alone);
+        copy._words.UnionWith(_words);
         return copy;
     }
 
@@ -45,6 +57,7 @@ internal sealed class PhraseTree
                 return false;
             }
 
+            _words.Add(token.Text);
             at = at.Next.TryGetValue(token.Text, out PhraseNode? next) ? next : at.Next[token.Text] = new PhraseNode();
         }
 
@@ -65,6 +78,54 @@ internal sealed class PhraseTree
 
     /// <summary>The longest phrase that starts at a token; its terms, and the token behind it.</summary>
     public ImmutableArray<string> Longest(List<SpecToken> tokens, int from, out int behind)
+    {
+        ImmutableArray<string> found = Exactly(tokens, from, out behind);
+        return found.IsDefault && !_words.Contains(tokens[from].Text) ? found : Misspelt(tokens, from, found, ref behind);
+    }
+
+    /// <summary>A longer phrase with one of its later words misspelt: "center lok", "seat pots".</summary>
+    private ImmutableArray<string> Misspelt(List<SpecToken> tokens, int from, ImmutableArray<string> found, ref int behind)
+    {
+        PhraseNode at = _root;
+        bool guessed = false;
+        int words = 0;
+        for (int i = from; i < tokens.Count && words < 5; i++)
+        {
+            SpecToken token = tokens[i];
+            if (words > 0 && Passed(token) && i + 1 < tokens.Count)
+            {
+                continue;
+            }
+
+            if (token.Kind != SpecTokenKind.Word)
+            {
+                break;
+            }
+
+            if (!at.Next.TryGetValue(token.Text, out PhraseNode? next))
+            {
+                next = guessed || words == 0 || token.Text.Length < 3 || _words.Contains(token.Text) ? null : at.Nearest(token.Text);
+                guessed = true;
+            }
+
+            if (next is null)
+            {
+                break;
+            }
+
+            at = next;
+            words++;
+            if (guessed && !at.Terms.IsDefault && i + 1 > behind)
+            {
+                found = at.Terms;
+                behind = i + 1;
+            }
+        }
+
+        return found;
+    }
+
+    private ImmutableArray<string> Exactly(List<SpecToken> tokens, int from, out int behind)
     {
         ImmutableArray<string> found = default;
         behind = from;
@@ -114,12 +175,42 @@ internal sealed class PhraseTree
         return meant is { Length: > 0 } && _root.Next.TryGetValue(meant, out PhraseNode? node) ? node.Terms : default;
     }
 
+    /// <summary>Whether the word is one of a phrase.</summary>
+    public bool Knows(string word) => _words.Contains(word);
+
+    /// <summary>The terms of a word for a value or a kind with one letter missing or too many; default where it is not known.</summary>
+    public ImmutableArray<string> NearlyValue(string word)
+    {
+        if (word.Length < 7)
+        {
+            return default;
+        }
+
+        string? meant = _short.GetValueOrDefault(word);
+        for (int i = 0; i < word.Length && meant is null; i++)
+        {
+            meant = word.Length > 8 && _short.GetValueOrDefault(word.Remove(i, 1)) is { } known && known == word.Remove(i, 1) ? known : null;
+        }
+
+        return meant is { Length: > 0 } && _root.Next.TryGetValue(meant, out PhraseNode? node) ? node.Terms : default;
+    }
+
     /// <summary>The terms of one whole word; default where it is no phrase by itself.</summary>
     public ImmutableArray<string> Alone(string word) =>
         _alone.Contains(word) && _root.Next.TryGetValue(word, out PhraseNode? node) ? node.Terms : default;
 
     private void Spell(string word, string term)
     {
+        if (word.Length >= 8 && (term.StartsWith("v:", StringComparison.Ordinal) || term is "m:qr" or "m:thru" or "m:tapered" or "m:threadless" or "m:trunnion"))
+        {
+            _short[word] = word;
+            for (int i = 0; i < word.Length; i++)
+            {
+                string shorter = word.Remove(i, 1);
+                _short[shorter] = _short.TryGetValue(shorter, out string? other) && other != word ? "" : word;
+            }
+        }
+
         if (word.Length < 6 || !term.StartsWith("t:", StringComparison.Ordinal))
         {
             return;
@@ -150,5 +241,41 @@ internal sealed class PhraseTree
         public Dictionary<string, PhraseNode> Next { get; } = new(StringComparer.Ordinal);
 
         public ImmutableArray<string> Terms { get; set; }
+
+        /// <summary>The one word behind this one that differs from another by a letter; null where none or several do.</summary>
+        public PhraseNode? Nearest(string word)
+        {
+            PhraseNode? nearest = null;
+            foreach ((string known, PhraseNode node) in Next)
+            {
+                if (known.Length >= 4 && Math.Abs(known.Length - word.Length) <= 1 && known[0] == word[0] && IsNear(known, word))
+                {
+                    if (nearest is not null)
+                    {
+                        return null;
+                    }
+
+                    nearest = node;
+                }
+            }
+
+            return nearest;
+        }
+
+        /// <summary>One letter missing, too many, wrong, or two of them exchanged.</summary>
+        private static bool IsNear(string one, string other)
+        {
+            int same = 0;
+            while (same < one.Length && same < other.Length && one[same] == other[same])
+            {
+                same++;
+            }
+
+            ReadOnlySpan<char> a = one.AsSpan(same);
+            ReadOnlySpan<char> b = other.AsSpan(same);
+            return a.Length == b.Length
+                ? a.Length > 1 && (a[1..].SequenceEqual(b[1..]) || (a[0] == b[1] && a[1] == b[0] && a[2..].SequenceEqual(b[2..])))
+                : a.Length > b.Length ? a[1..].SequenceEqual(b) : b[1..].SequenceEqual(a);
+        }
     }
 }

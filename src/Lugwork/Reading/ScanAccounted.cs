@@ -7,21 +7,6 @@ internal sealed partial class LineScan
     private bool IsLargeNumber(int i) =>
         (_items[i] is { Unit: "mm", Value: >= 1200 }) || _items[i].Value >= 1000 && _items[i].Unit.Length == 0 && _items[i].Value == decimal.Truncate(_items[i].Value) && !(i > 0 && _items[i - 1].IsSign('x')) && !(i + 1 < _items.Count && _items[i + 1].IsSign('x'));
 
-    /// <summary>6.3 in beside 160 mm: the same length in the other unit.</summary>
-    private bool IsInchesOfRead(int i)
-    {
-        decimal millimetres = _items[i].IsInch ? _items[i].Value * 25.4m : _items[i].Value;
-        foreach ((decimal value, _) in ReadFigures)
-        {
-            if (_items[i].IsInch && millimetres > 0 && value > 10 && Math.Abs((value / millimetres) - 1) < 0.015m)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     /// <summary>35-50 Nm, 9-12 speed, 2.5-5 bar, 23/2019: the first figure is of what the second says.</summary>
     private bool IsLinkedToAccounted(int i)
     {
@@ -40,7 +25,7 @@ internal sealed partial class LineScan
 
     /// <summary>The size of the thread beside the shell that was read.</summary>
     private bool IsThreadOfShell(int i) =>
-        (Values.ContainsKey("shell") || Values.ContainsKey("family")) && (IsThreadSize(i) || IsThreadSize(i - 2) || _items[i] is { Value: 46 or 41 or 42 or 44, Unit: "mm" } && (HasMark(i, "m:inside") || Clause(i, "m:inside")));
+        (Values.ContainsKey("shell") || Values.ContainsKey("family")) && (IsThreadSize(i) || IsThreadSize(i - 2) || (_items[i].IsMillimetre && (_items[i].Value == 44 || IsBore(_items[i].Value)) && HasMark(i, "m:inside")));
 
     /// <summary>Bars of pressure, of a tyre or what goes with one.</summary>
     private bool IsBar(int i) => i + 1 < _items.Count && _items[i + 1].Text == "bar" && _items[i].Value <= 12 && (_slot.Key.Contains("Tyre", StringComparison.Ordinal) || _slot.Key.Contains("Tube", StringComparison.Ordinal) || _slot.Key.Contains("Tape", StringComparison.Ordinal) || _slot.Key.Contains("Wheel", StringComparison.Ordinal));
@@ -53,7 +38,7 @@ internal sealed partial class LineScan
             return false;
         }
 
-        if ((_items[i].IsInch && _items[i].Value is 24 or 26 or 27.5m or 28 or 29) || (_items[i].Value >= 120 && Clause(i, "t:rotor")) || (_slot == Slot.Frame && TopicOf(i) is "t:steerer"))
+        if ((_items[i].IsInch && _items[i].Value is 24 or 26 or 27.5m or 28 or 29) || (_items[i].Value >= 120 && Clause(i, "t:rotor")) || (_slot == Slot.Frame && (TopicOf(i) is "t:steerer" || (IsSteererInch(i) && Values.ContainsKey("headTubeUpper") && (Clause(i, "t:headset") || HasMark(i, "m:threadless") || Clause(i, "t:headtube"))))))
         {
             return true;
         }

@@ -21,6 +21,7 @@ internal sealed partial class LineScan
             if (i + 2 < _items.Count && (_items[i + 1].IsSign('x') || _items[i + 1].Text == "p") && Free(i + 2) && _items[i + 2].Value < 3 && !_items[i + 2].IsFraction)
             {
                 Take(field, $"M{_items[i].Text}x{_items[i + 2].Text}", metric ? i - 1 : i, i + 2);
+                _items[i].Used = true;
                 if (axleSlot && i + 4 < _items.Count && _items[i + 3].IsSign('x') && Free(i + 4) && _items[i + 4].Value is >= 80 and <= 270)
                 {
                     Length("length", i + 4);

@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     private const string FamilyPrefix = "v:ShellFamily=";
     private const string ShellPrefix = "v:Shell=";
 
-    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
+    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "ingles", "british", "anglaise", "engelse", "englische", "italienne", "italiaanse", "italienische", "ital", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
 
     private void ReadShell(string field)
     {
@@ -34,11 +34,16 @@ internal sealed partial class LineScan
 
         for (int i = 0; i < _items.Count && families.Count == 0; i++)
         {
-            if (IsThreadSize(i) && (_items[i].Value, _items[i + 2].Value) is (1.37m or 1.375m or 34.8m or 36, 24) && Anywhere("t:bb") >= 0)
+            if (FamilyOfThread(i) is { } threaded && (_slot == Slot.Frame || Anywhere("t:bb") >= 0))
             {
                 MarkAll(i, i + 2);
-                families.Add(([_items[i].Value == 36 ? "Italian" : "BSA"], i + 2));
+                families.Add(([threaded], i + 2));
             }
+        }
+
+        if (families.TrueForAll(f => f.Families.Length > 1) && ShellByBore(field))
+        {
+            return;
         }
 
         // "Pressfit" beside the name of a shell says less than the name.
@@ -84,12 +89,26 @@ internal sealed partial class LineScan
     /// <summary>A name of a place is a shell only beside a word for shells, a thread or a width.</summary>
     private bool OfShell(int i)
     {
-        if (_items[i].IsFraction || Clause(i, "t:bb") || HasMark(i, "m:threaded") || Clause(i, "t:thread"))
+        if (_items[i].IsFraction || Clause(i, "t:bb") || (Anywhere("t:bb") >= 0 && IsOnlyWord(i)) || HasMark(i, "m:threaded") || Clause(i, "t:thread"))
         {
             return true;
         }
 
         return ShellWidth(i) is >= 0 and int width && _items[width].Clause == _items[i].Clause && !_items.Exists(o => o != _items[i] && o.Terms.Any(t => t.StartsWith(FamilyPrefix, StringComparison.Ordinal) || t.StartsWith(ShellPrefix, StringComparison.Ordinal)));
+    }
+
+    /// <summary>No other word stands in its clause.</summary>
+    private bool IsOnlyWord(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item != _items[i] && item.Kind == SpecTokenKind.Word)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>A width of a shell behind its name, or before it in the same clause.</summary>
@@ -146,6 +165,7 @@ internal sealed partial class LineScan
     private void TakeShell(string field, ImmutableArray<string> kinds, int at)
     {
         int width = ShellWidth(at);
+        width = width < 0 ? WidthElsewhere() : width;
         if (width >= 0)
         {
             _items[width].Used = true;
@@ -212,114 +232,6 @@ internal sealed partial class LineScan
             {
                 Several(field, [.. BottomBrackets.Shell.All.Where(s => s.FitKey.EndsWith("-" + _items[i].Text, StringComparison.Ordinal)).Select(s => s.FitKey)], i, i, "the family of the shell is not said");
             }
-        }
-    }
-
-    private void ReadBracket()
-    {
-        int at = -1;
-        string family = "";
-        string width = "";
-        for (int i = 0; i < _items.Count; i++)
-        {
-            string? shell = Term(i, ShellPrefix);
-            string? name = Term(i, FamilyPrefix);
-            if (Negated(i) || (shell is null && name is null) || (name is not null && shell is null && Array.IndexOf(PlaceNames, _items[i].Text) >= 0 && !OfShell(i)))
-            {
-                continue;
-            }
-
-            string kind = shell is not null ? FamilyOf(shell) : name!;
-            if (kind.Contains('|', StringComparison.Ordinal))
-            {
-                if (family.Length == 0)
-                {
-                    Several("family", [.. kind.Split('|')], i, i, "the words stand for several");
-                }
-
-                continue;
-            }
-
-            if (family.Length > 0 && family != kind)
-            {
-                Refuse("family", at, i, "two families are named", LineDoubtKind.Conflict);
-                return;
-            }
-
-            if (shell is not null && width.Length > 0 && !shell.EndsWith("-" + width, StringComparison.Ordinal))
-            {
-                if (family == kind && i == at + 2 && _items[i - 1].IsSign('/'))
-                {
-                    // BB86/BB92: one family, for either width.
-                    Keep("family", kind, i, i);
-                    ReadSpindleSeat();
-                    return;
-                }
-
-                Several("narrowestShell", [width, shell[(shell.LastIndexOf('-') + 1)..]], at, i, "two shells are named");
-                return;
-            }
-
-            (family, at) = (kind, i);
-            width = shell is not null ? shell[(shell.LastIndexOf('-') + 1)..] : width;
-            Keep("family", kind, i, i);
-        }
-
-        Settle("family");
-        Doubts.RemoveAll(d => d.Field == "family" && d.Kind == LineDoubtKind.Several && family.Length > 0);
-        ReadBracketWidths(at, width);
-        ReadSpindleSeat();
-    }
-
-    private static string FamilyOf(string shell)
-    {
-        foreach (BottomBrackets.Shell known in BottomBrackets.Shell.All)
-        {
-            if (known.FitKey == shell)
-            {
-                return shell[..shell.LastIndexOf('-')];
-            }
-        }
-
-        return shell;
-    }
-
-    private void ReadBracketWidths(int at, string width)
-    {
-        bool square = _items.Exists(t => t.Terms.Length > 0 && t.Terms[0].StartsWith("v:SpindleSeat=square", StringComparison.Ordinal));
-        for (int i = 0; i < _items.Count; i++)
-        {
-            if (!ShellSize(i) || _items[i].Value > 135 || TopicOf(i) is "t:spindle" or "t:length" || (at < 0 && TopicOf(i) is not ("t:bb" or "" or "n:width")))
-            {
-                continue;
-            }
-
-            // The longer figure beside a width and a square taper is the length of the spindle.
-            if (_items[i].Value > 102 && square)
-            {
-                _items[i].Used = true;
-                continue;
-            }
-
-            int second = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:or") || _items[i + 1].Is("m:and")) && ShellSize(i + 2) ? i + 2 : -1;
-            if (second >= 0 && _items[second].Value > _items[i].Value)
-            {
-                Length("narrowestShell", i);
-                Length("widestShell", second);
-                i = second;
-            }
-            else
-            {
-                string text = _items[i].Text;
-                Take("narrowestShell", text, i, i);
-                Take("widestShell", text, i, i);
-            }
-        }
-
-        if (width.Length > 0 && !Values.ContainsKey("narrowestShell") && at >= 0)
-        {
-            Keep("narrowestShell", width, at, at);
-            Keep("widestShell", width, at, at);
         }
     }
 }

@@ -24,7 +24,7 @@ internal sealed partial class LineScan
                     int other = FindMark(i, rear ? "m:front" : "m:rear", 0);
                     if (other < 0)
                     {
-                        Keep(field, !rear && HasMark(i, "m:dh") ? "IS-front-DH" : rear ? "IS-rear" : "IS-front", i, i);
+                        Keep(field, !rear && FindMark(i, "m:dh", 1) >= 0 ? "IS-front-DH" : rear ? "IS-rear" : "IS-front", i, i);
                     }
                 }
             }
@@ -113,7 +113,7 @@ internal sealed partial class LineScan
     }
 
     private bool MountSize(int j, bool post) =>
-        Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && (_items[j].IsInch || _items[j].Glued) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));
+        Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && (_items[j].IsInch || _items[j].Glued || (j > 0 && _items[j - 1].Is("m:pm") && _items[j].Unit.Length == 0)) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));
 
     /// <summary>"Up to" between a mount and a figure: the figure is the largest rotor, not the mount.</summary>
     private bool HasLimit(int from, int to)
@@ -165,30 +165,14 @@ internal sealed partial class LineScan
 
     private bool NextTo(int i, string term) => (i > 0 && _items[i - 1].Is(term)) || (i + 1 < _items.Count && _items[i + 1].Is(term));
 
-    private void ReadCaliper()
-    {
-        foreach (string mark in new[] { "m:pm", "m:fm", "m:is" })
-        {
-            if (Anywhere(mark) is >= 0 and int at && (mark != "m:is" || _items[at].End - _items[at].Start > 2 || Clause(at, "t:caliper") || Clause(at, "t:brake") || HasMark(at, "m:is")))
-            {
-                Keep("mounting", mark switch { "m:pm" => "post", "m:fm" => "flat", _ => "IS" }, at, at);
-            }
-        }
-
-        Words("BrakeType", "type", i => _items[i].Is("v:BrakeType=disc-hydraulic") || _items[i].Is("v:BrakeType=disc-cable-road") || _items[i].Is("v:BrakeType=disc-cable-off-road"));
-        Words("BrakeFluid", "fluid");
-        for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
-        {
-            if (_items[i].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i))
-            {
-                Keep("type", "disc-hydraulic", i, i);
-            }
-        }
-    }
-
     private void ReadRimBrake()
     {
         Words("BrakeType", "type");
+        if (!Values.ContainsKey("type") && Doubts.Count == 0 && Anywhere("t:caliper") is >= 0 and int caliper)
+        {
+            Keep("type", "rim-caliper", caliper, caliper);
+        }
+
         Words("BrakeBolt", "bolt");
         Words("RimPads", "pads");
         for (int i = 0; i + 2 < _items.Count; i++)
@@ -206,33 +190,6 @@ internal sealed partial class LineScan
             if (_items[i].Is("t:reach") && word is "long" or "lang" or "longue" or "largo" or "lungo" or "lange" or "short" or "kurz" or "court" or "corto" or "medium" or "standard" or "kurze" or "courte" or "corta" or "korte" or "kort")
             {
                 Several("reach", _fields["reach"].Read("reach " + word).Keys is { Length: > 1 } keys ? keys : word.StartsWith('l') ? ["long-55-73", "long-57-73"] : [], i, i, "makers draw this class differently, and no millimetres are given");
-            }
-        }
-    }
-
-    private void ReadRotor()
-    {
-        Words("RotorFixing", "fixing");
-        Words("Lockring", "lockring");
-        for (int i = 0; i < _items.Count && !Full; i++)
-        {
-            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction)
-            {
-                continue;
-            }
-
-            string topic = TopicOf(i);
-            if (_items[i].Value < 3 && LimitOf(i) == "m:min")
-            {
-                _items[i].Used = true;
-            }
-            else if (topic is "t:thickness" || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
-            {
-                Length("thickness", i);
-            }
-            else if (_items[i].Value >= 90 && !(i > 0 && (_items[i - 1].Is("m:pm") || _items[i - 1].Is("m:fm"))) && !topic.StartsWith("n:", StringComparison.Ordinal) && (topic is not "t:frame" || true))
-            {
-                Take("size", _items[i].Text, i, i);
             }
         }
     }

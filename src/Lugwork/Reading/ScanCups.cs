@@ -156,89 +156,20 @@ internal sealed partial class LineScan
             behind = _items[j].Is("m:upper") || _items[j].Is("m:lower");
         }
 
-        for (int step = 1; step <= 5; step++)
-        {
-            foreach (int j in behind ? (ReadOnlySpan<int>)[last + step] : [first - step, last + step])
-            {
-                bool before = j < first;
-                if (j < from || j > to || _items[j].Clause != _items[before ? first : last].Clause)
-                {
-                    continue;
-                }
+        return behind ? HalfIn(last + 1, Math.Min(last + 5, to), 1, last) : HalfIn(first - 1, Math.Max(first - 5, from), -1, first) is > 0 and int half ? half : HalfIn(last + 1, Math.Min(last + 5, to), 1, last);
+    }
 
-                if (_items[j].Is("m:upper") || _items[j].Is("m:lower"))
-                {
-                    return _items[j].Is("m:upper") ? 1 : 2;
-                }
+    /// <summary>The first word for a half from one item to another, in the clause of the code.</summary>
+    private int HalfIn(int start, int end, int step, int code)
+    {
+        for (int j = start; j >= 0 && j < _items.Count && (end - j) * step >= 0; j += step)
+        {
+            if (_items[j].Clause == _items[code].Clause && (_items[j].Is("m:upper") || _items[j].Is("m:lower")))
+            {
+                return _items[j].Is("m:upper") ? 1 : 2;
             }
         }
 
         return 0;
-    }
-
-    private void ReadHeadset()
-    {
-        ReadBearings("upperBearing", "lowerBearing");
-        ReadCups();
-        Words("SteererKind", "kind");
-        ReadKind("kind");
-        for (int i = 0; i < _items.Count && !Full; i++)
-        {
-            if (!Free(i))
-            {
-                continue;
-            }
-
-            string topic = TopicOf(i);
-            if (i > 0 && _items[i - 1].Text is "race" or "konus" or "cone" or "cono" or "conus" && _items[i].IsMillimetre && _items[i].Value is > 25 and < 42)
-            {
-                Take("crownRace", _items[i].Figure, i, i);
-            }
-            else if (topic is "t:crownrace")
-            {
-                _claimed[Link(i)] = true;
-                Take("crownRace", _items[i].Figure, i, i);
-            }
-            else if ((IsSteererInch(i) && topic is "" or "t:headset" or "t:steerer") || (topic is "t:steerer" && Free(i) && _items[i].IsMillimetre))
-            {
-                Take("steerer", _items[i].IsMillimetre && !_items[i].IsFraction ? _items[i].Text : Inches(i), i, i);
-            }
-        }
-    }
-
-    /// <summary>A bearing: bore, outside and height, with its two angles where they are said.</summary>
-    private void ReadBearings(string upper, string lower)
-    {
-        for (int i = 0; i < _items.Count && !Full; i++)
-        {
-            if (!Triple(i))
-            {
-                continue;
-            }
-
-            (decimal a, decimal b) = (_items[i].Value, _items[i + 2].Value);
-            string text = $"{ItemCutter.Plain(Math.Min(a, b))}x{ItemCutter.Plain(Math.Max(a, b))}x{_items[i + 4].Text}";
-            int last = i + 4;
-            int first = last + 1;
-            while (first < _items.Count && first < last + 4 && !_items[first].IsNumber)
-            {
-                first++;
-            }
-
-            if (first + 2 < _items.Count && Free(first) && _items[first].Value is 36 or 45 && (_items[first + 1].IsSign('/') || _items[first + 1].IsSign('x') || _items[first + 1].IsSign('-')) && Free(first + 2) && _items[first + 2].Value is 36 or 45)
-            {
-                text += $"-{_items[first].Text}/{_items[first + 2].Text}";
-                last = first + 2;
-            }
-
-            string field = upper == lower ? upper : HasMark(i, "m:lower") ? lower : upper;
-            if (upper != lower && !HasMark(i, "m:lower") && !HasMark(i, "m:upper"))
-            {
-                Several(upper, [], i, last, "the half is not said: upper or lower");
-                continue;
-            }
-
-            Take(field, text, i, last);
-        }
     }
 }

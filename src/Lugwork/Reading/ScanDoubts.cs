@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Lugwork.Reading;
 
 /// <summary>Looks at a line once more after it was read: words that take the certainty out of what stands beside them make the line ambiguous.</summary>
@@ -86,6 +84,11 @@ internal sealed partial class LineScan
     private string? Reason(SpecItem item, int i, bool isShort)
     {
         int around = isShort ? 2 : 1;
+        if (_caps.Contains(i))
+        {
+            return null;
+        }
+
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             return ReadAround(item.Clause, isShort ? 1 : 0) ? "a word makes it doubtful" : null;
@@ -114,6 +117,11 @@ internal sealed partial class LineScan
 
         if (item.Is("m:or"))
         {
+            if (item.Text == "of" && i + 1 < _items.Count && _items[i + 1].Text is "the" or "a" or "this")
+            {
+                return null;
+            }
+
             if (item.Text == "of" && i > 0 && _items[i - 1].Text is "set" or "pair" or "made" or "out" or "pack" or "kind" or "part" or "top" or "lot" or "number" or "size" or "width" or "diameter" or "length" or "thread" or "instead")
             {
                 return null;
@@ -184,53 +192,4 @@ internal sealed partial class LineScan
             yield return _items[i];
         }
     }
-
-    /// <summary>"Up to" or "at least" beside a figure that was read as a size: a limit is no size.</summary>
-    private void Limits()
-    {
-        for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
-        {
-            if (!(_items[i].Is("m:max") || _items[i].Is("m:min")) || _items[i].Used)
-            {
-                continue;
-            }
-
-            int of = Governed(i);
-            foreach (LineFinding value in Values.Values)
-            {
-                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field))
-                {
-                    Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
-                    break;
-                }
-            }
-        }
-    }
-
-    /// <summary>The figure that a word of limit is about: the next one in its clause, or else the last one.</summary>
-    private int Governed(int i)
-    {
-        for (int j = i + 1; j < _items.Count && j <= i + 6 && _items[j].Clause == _items[i].Clause; j++)
-        {
-            if (_items[j].IsNumber)
-            {
-                return j;
-            }
-        }
-
-        for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause; j--)
-        {
-            if (_items[j].IsNumber)
-            {
-                return j;
-            }
-        }
-
-        return -1;
-    }
-
-    private static bool IsLimit(string field) =>
-        field.StartsWith("largest", StringComparison.Ordinal) || field.StartsWith("most", StringComparison.Ordinal) || field.StartsWith("least", StringComparison.Ordinal)
-        || field.StartsWith("longest", StringComparison.Ordinal) || field.StartsWith("narrowest", StringComparison.Ordinal) || field.StartsWith("widest", StringComparison.Ordinal)
-        || field.EndsWith("Limit", StringComparison.Ordinal) || field is "mark" or "capacity" or "difference" or "insertion" or "reach" or "system" or "forkCrowns";
 }

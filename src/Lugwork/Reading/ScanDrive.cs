@@ -38,6 +38,11 @@ internal sealed partial class LineScan
         {
             Settle("size");
         }
+
+        if (speeds && width is not null && Values.TryGetValue("size", out LineFinding? size) && size.Key == width.Key)
+        {
+            Values["size"] = size with { Start = Math.Min(size.Start, width.Start), End = Math.Max(size.End, width.End), First = Math.Min(size.First, width.First), Last = Math.Max(size.Last, width.Last) };
+        }
     }
 
     private void ReadChainWidth(int first, int last)

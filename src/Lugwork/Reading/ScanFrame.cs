@@ -19,6 +19,7 @@ internal sealed partial class LineScan
         ReadSeatTube();
         ReadRotorLimit("largestRearRotor");
         ReadRingOfFrame();
+        ReadHeadTubeSizes();
         ReadSteererOfFrame();
         ReadUpperLimits();
         Words("Hanger", "hanger", i => !Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction);
@@ -26,7 +27,7 @@ internal sealed partial class LineScan
         Words("ChainGuideMount", "guideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
         Words("DropoutSlot", "rearSlot", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i));
-        Words("CrownType", "forkCrowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
+        Words("CrownType", "forkCrowns", CrownSaid);
         Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || MentionsHeadset(i)));
         if (Values.TryGetValue("headsetCables", out LineFinding? cables) && cables.Key == "outside" && Anywhere("v:CableWay=outside") is >= 0 and int outside && outside < cables.First)
         {
@@ -34,13 +35,17 @@ internal sealed partial class LineScan
         }
 
         Words("UseCategory", "use");
-        Words("BrakeBolt", "rearBrakeHole", i => Clause(i, "t:brake"));
+        Words("BrakeBolt", "rearBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         Words("SeatBinder", "binder");
         Words("ShellFace", "shellFace");
         Words("DropperEntry", "dropperEntry");
         Words("FrameMaterial", "material", OfWhole);
+        BarePost();
         OutsideOfLists();
     }
+
+    /// <summary>A word that says one or two of anything counts only beside a crown.</summary>
+    private bool CrownSaid(int i) => _items[i].IsFraction || Clause(i, "t:crown") || _items[i].Text is not ("single" or "dual" or "simple" or "singola" or "sencilla" or "einfach" or "enkelvoudig" or "doppia" or "doble" or "doppelt" or "dubbel" or "double");
 
     /// <summary>A phrase of the cables that names the headset in itself.</summary>
     private bool MentionsHeadset(int i) => (_items[i].Is("v:CableWay=through") && _items[i].End - _items[i].Start > 15) || (_items[i].Is("v:CableWay=outside") && _items[i].Text is "not" or "nicht" or "pas" or "no" or "non" or "niet");
@@ -55,7 +60,8 @@ internal sealed partial class LineScan
         ReadRotorLimit("largestFrontRotor");
         ReadCrownSeat();
         ReadSteerer();
-        Words("CrownType", "crowns", i => _items[i].Text is not ("single" or "dual") || _items[i].IsFraction || Clause(i, "t:crown"));
+        ReadSteererLength();
+        Words("CrownType", "crowns", CrownSaid);
         Words("RetentionLips", "frontLips");
         if (Values.TryGetValue("frontLips", out LineFinding? lips) && FindMark(lips.First, "m:removed", 0) is >= 0 and int removed)
         {
@@ -64,7 +70,7 @@ internal sealed partial class LineScan
         }
 
         Words("UseCategory", "use");
-        Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake"));
+        Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         Words("FrameMaterial", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer"));
         Contradicted();
     }
@@ -127,92 +133,5 @@ internal sealed partial class LineScan
         }
 
         return true;
-    }
-
-    /// <summary>A material of the part itself, not of another part that is named beside it.</summary>
-    private bool OfWhole(int i)
-    {
-        if (Clause(i, "n:colour"))
-        {
-            return false;
-        }
-
-        for (int j = Math.Max(0, i - 2); j < i; j++)
-        {
-            if (_items[j].Clause == _items[i].Clause && _items[j].Text is "tornillos" or "schrauben" or "bolts" or "screws" or "vis" or "viti" or "bouten" or "bulloni" or "boulons")
-            {
-                return false;
-            }
-        }
-
-        string own = _slot == Slot.Frame ? "t:frame" : "t:post";
-        for (int j = Math.Max(0, i - 4); j < _items.Count && j <= i + 3; j++)
-        {
-            if (j != i && _items[j].Clause == _items[i].Clause && _items[j].IsTopic && TopicIn(_items[j]) is string topic && topic != own && topic != "t:material" && topic != "t:kind" && (j < i || j <= i + 2)
-                && !(topic == "t:dropper" && _slot == Slot.Seatpost) && !(topic is "t:length" or "n:weight"))
-            {
-                return false;
-            }
-        }
-
-        return i + 1 >= _items.Count || _items[i + 1].Kind != SpecTokenKind.Word || _items[i + 1].Clause != _items[i].Clause || _items[i + 1].Terms.Length > 0 || _items[i + 1].Text.Length < 4 || Clause(i, own) || Clause(i, "t:material");
-    }
-
-    /// <summary>A word that is not known stands in its clause.</summary>
-    private bool HasUnknownWord(int i)
-    {
-        foreach (SpecItem item in Clauses(_items[i].Clause))
-        {
-            if (item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>No other word stands in its clause.</summary>
-    private bool AloneInClause(int i)
-    {
-        foreach (SpecItem item in Clauses(_items[i].Clause))
-        {
-            if (item.Kind == SpecTokenKind.Word && item != _items[i] && !item.Is("t:frame") && !item.Is("m:rear"))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    /// <summary>M10 x 1 is the thread of a hanger on a frame.</summary>
-    private void ReadHangerThread()
-    {
-        for (int i = 0; i < _items.Count; i++)
-        {
-            bool metric = i > 0 && _items[i - 1].Text == "m" && _items[i].Glued;
-            bool hanger = Clause(i, "t:hanger") || Clause(i, "t:rearmech");
-            if (Pair(i, out int second) && _items[i].Value == 10 && _items[second].Value is 1 or 26 && (metric || hanger))
-            {
-                Take("hanger", $"{(_items[second].Value == 1 ? "M" : "")}10x{_items[second].Text}", metric ? i - 1 : i, second);
-            }
-            else if (Free(i) && metric && _items[i].Value == 10 && hanger)
-            {
-                Take("hanger", "M10", i - 1, i);
-            }
-        }
-    }
-
-    /// <summary>"Direct mount" of a hanger, and nothing else that is mounted so.</summary>
-    private void HangerMount()
-    {
-        for (int i = 0; i < _items.Count; i++)
-        {
-            if (_items[i].Is("v:DerailleurMount=direct-mount") && Clause(i, "t:hanger") && !Clause(i, "t:frontmech") && !Negated(i))
-            {
-                Keep("hanger", "direct-mount", i, i);
-            }
-        }
     }
 }

@@ -24,8 +24,8 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool outside = HasMark(i, "m:outside");
-            bool inside = HasMark(i, "m:inside") || FindMark(i, "m:inside", 1) >= 0 || topic is not "t:seattube";
+            bool outside = HasMark(i, "m:outside") || (_items[Link(i)].Clause != _items[i].Clause && HasMark(Link(i), "m:outside"));
+            bool inside = HasMark(i, "m:inside") || FindMark(i, "t:inner", 1) >= 0 || FindMark(i, "m:inside", 1) >= 0 || topic is not "t:seattube";
             FieldReading clamp = _fields["seatTubeOutside"].Read(_items[i].Text);
             _claimed[Link(i)] = true;
             if (outside)
@@ -145,6 +145,47 @@ internal sealed partial class LineScan
                 _items[i].Used = true;
             }
         }
+    }
+
+    /// <summary>27.2, 30.9 or 31.6 by itself in a list of what else a frame has: nothing but the post has such a size.</summary>
+    private void BarePost()
+    {
+        if (Values.Count < 2 || Doubts.Count > 0 || Values.ContainsKey("seatTube") || Values.ContainsKey("seatTubeOutside"))
+        {
+            return;
+        }
+
+        int found = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].Value is 27.2m or 30.9m or 31.6m && Free(i) && _items[i].IsMillimetre && IsAloneInClause(i))
+            {
+                if (found >= 0)
+                {
+                    return;
+                }
+
+                found = i;
+            }
+        }
+
+        if (found >= 0)
+        {
+            Take("seatTube", _items[found].Text, found, found);
+        }
+    }
+
+    private bool IsAloneInClause(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item != _items[i] && item.Kind != SpecTokenKind.Sign)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>Bare figures of a frame say nothing by themselves: they are left over.</summary>

@@ -52,7 +52,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return IsSaidAgain(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsCount(i) || IsOfSet(i);
+        return IsSaidAgain(i) || IsMillimetresOfRead(i) || IsLengthOfBody(i) || IsInchPairOfRead(i) || IsBoreOfCup(i) || IsSealOfBearing(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsCount(i) || IsOfSet(i);
     }
 
     /// <summary>The same figure was read elsewhere in the line.</summary>

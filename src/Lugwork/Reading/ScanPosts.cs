@@ -46,7 +46,7 @@ internal sealed partial class LineScan
             if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal) && TopicOf(i) is not "t:rails")
             {
                 (int small, int large) = _items[i].Value < _items[second].Value ? (i, second) : (second, i);
-                if (_items[large].Value < 40 && TopicOf(i) is "")
+                if (_items[large].Value < 40 && (TopicOf(i) is "" || _items[large].Value < 15))
                 {
                     continue;
                 }
@@ -63,7 +63,14 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if ((i + 1 < _items.Count && _items[i + 1].Is("m:outside")) || (_items[i - (i > 0 ? 1 : 0)].Is("m:outside")))
+            bool outside = (i + 1 < _items.Count && _items[i + 1].Is("m:outside")) || (_items[i - (i > 0 ? 1 : 0)].Is("m:outside"));
+            if (outside && IsOnlyDiameter(i))
+            {
+                Take("diameter", _items[i].Text, i, i);
+                continue;
+            }
+
+            if (outside)
             {
                 _items[i].Used = true;
                 continue;
@@ -96,12 +103,17 @@ internal sealed partial class LineScan
         Words("UseCategory", "use");
     }
 
+    /// <summary>The outside of a post is its diameter, where no other figure of the line can be one and no shim is named.</summary>
+    private bool IsOnlyDiameter(int i) =>
+        _items[i].Value is > 18 and < 40 && IsNominal(_items[i].Text) && Anywhere("m:adapt") < 0 && !Values.ContainsKey("diameter")
+        && !_items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: > 18 and < 40 });
+
     /// <summary>Rails: 7 x 9, 7 mm round.</summary>
     private void ReadRails(string field, bool bare)
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            bool topic = TopicOf(i) is "t:rails" || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
+            bool topic = TopicOf(i) is "t:rails" || (TopicOf(i) is "t:clamp" && Clause(i, "t:rails")) || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
             if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (TopicOf(i) is not "t:rails" && !Pair(i, out _) && (_items[i].Unit != "mm" || HasUnknownWord(i))))
             {
                 continue;

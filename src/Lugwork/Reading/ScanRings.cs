@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Lugwork.Reading;
 
 /// <summary>Cranks and chainrings: teeth, bolt circles, chainline.</summary>
@@ -31,69 +29,10 @@ internal sealed partial class LineScan
 
         }
 
+        DirectMountBolts();
         Words("DirectMountRing", "directMount");
         Settle("directMount");
     }
-
-    private void ReadTeeth(string field, bool largest)
-    {
-        int best = -1;
-        int others = 0;
-        for (int i = 0; i < _items.Count; i++)
-        {
-            if (!Free(i) || _items[i].Value is < 20 or > 80 || _items[i].Value != decimal.Truncate(_items[i].Value) || _items[i].IsFraction)
-            {
-                continue;
-            }
-
-            bool teeth = _items[i].Unit == "teeth" || (i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].IsSign('x')) && _items[i + 2].IsNumber && (_items[i + 2].Unit == "teeth" || Chained(i + 2)));
-            bool pair = largest && _items[i].Unit.Length == 0 && _items[i].Value >= 34 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || (_items[i + 1].IsSign('-') && _items[i + 1].Glued)) && Free(i + 2) && _items[i + 2].Unit.Length == 0 && _items[i + 2].Value >= 22 && _items[i].Value - _items[i + 2].Value >= 8 && TopicOf(i) is "" or "t:crank" or "t:chainring" or "t:bb";
-            if (pair)
-            {
-                _items[i + 2].Used = true;
-                if (i + 4 < _items.Count && (_items[i + 3].IsSign('/') || _items[i + 3].IsSign('-')) && Free(i + 4) && _items[i + 4].Value is >= 20 and < 45)
-                {
-                    _items[i + 4].Used = true;
-                }
-            }
-
-            bool ringed = pair || largest && _items[i].Unit.Length == 0 && TopicOf(i) is "t:chainring";
-            if (!teeth && !ringed)
-            {
-                continue;
-            }
-
-            if (largest && _slot == Slot.Crankset && HasMark(i, "m:max"))
-            {
-                continue;
-            }
-
-            others += best >= 0 ? 1 : 0;
-            best = best < 0 || _items[i].Value > _items[best].Value ? i : best;
-        }
-
-        for (int i = 0; i < _items.Count; i++)
-        {
-            _items[i].Used |= _items[i].Unit == "teeth";
-        }
-
-        if (best >= 0 && (largest || others == 0))
-        {
-            for (int j = best; j + 2 < _items.Count && (_items[j + 1].IsSign('/') || _items[j + 1].IsSign('-')) && _items[j + 2] is { IsNumber: true, Value: >= 20 and <= 60 } && largest; j += 2)
-            {
-                _items[j + 2].Used = true;
-            }
-
-            Take(field, _items[best].Text, best, best);
-        }
-        else if (best >= 0)
-        {
-            Several(field, [], best, best, "several numbers of teeth are named");
-        }
-    }
-
-    /// <summary>Another step of a list that ends in teeth: 50/34T, 42-32-24T.</summary>
-    private bool Chained(int i) => i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-')) && _items[i + 2].IsNumber && _items[i + 2].Unit == "teeth";
 
     private void ReadBoltCircle()
     {

@@ -12,26 +12,40 @@ internal sealed partial class LineScan
             {
                 ShockSize("size", i, second);
             }
+            else if (IsSlashedShock(i))
+            {
+                ShockSize("size", i, i + 2);
+            }
         }
 
-        ReadShockApart();
+        ReadShockApart("size");
     }
 
+    /// <summary>205/65: a length and a stroke that a slash joins.</summary>
+    private bool IsSlashedShock(int i) =>
+        Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].IsMillimetre && _items[i + 2].IsMillimetre && _items[i].Value is >= 140 and <= 280 && _items[i + 2].Value is >= 25 and <= 100;
+
     /// <summary>"Eye to eye 210 mm, stroke 50 mm": length and stroke, each by its word.</summary>
-    private void ReadShockApart()
+    private void ReadShockApart(string field)
     {
+        if (Values.ContainsKey(field) || (_slot == Slot.Frame && Anywhere("t:shock") < 0 && !(Anywhere("t:eye") >= 0 && Anywhere("t:stroke") >= 0)))
+        {
+            return;
+        }
+
         int length = -1;
         int stroke = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || Joins(i))
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || JoinsClosely(i))
             {
                 continue;
             }
 
             string topic = TopicOf(i);
-            bool hub = Link(i) is >= 0 and int link && _items[link].Text is "hub" or "course" or "corsa" or "recorrido";
-            length = length < 0 && topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing" && _items[i].Value is >= 140 and <= 280 ? i : length;
+            bool hub = Link(i) is >= 0 and int link && (_items[link].Is("t:stroke") || _items[link].Text is "hub" or "course" or "corsa" or "recorrido");
+            bool eye = Link(i) is >= 0 and int of && _items[of].Is("t:eye");
+            length = length < 0 && (eye || topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing") && _items[i].Value is >= 140 and <= 280 ? i : length;
             stroke = stroke < 0 && (topic is "t:stroke" or "t:travel" || hub) && _items[i].Value is >= 25 and <= 100 ? i : stroke;
         }
 
@@ -39,7 +53,7 @@ internal sealed partial class LineScan
         {
             bool trunnion = Anywhere("m:trunnion") >= 0;
             bool eyelet = Anywhere("m:eyelet") >= 0 || Anywhere("t:eye") >= 0;
-            Take("size", $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{_items[length].Text} x {_items[stroke].Text}", Math.Min(length, stroke), Math.Max(length, stroke));
+            Take(field, $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{_items[length].Text} x {_items[stroke].Text}", Math.Min(length, stroke), Math.Max(length, stroke));
             _items[length].Used = true;
             _items[stroke].Used = true;
         }
@@ -102,10 +116,12 @@ internal sealed partial class LineScan
 
             (decimal large, decimal small) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
             bool inch = large < 15 && (_items[i].IsFraction || _items[i].IsInch || _items[second].IsInch || TopicOf(i) is "t:shock") && Clause(i, "t:shock");
-            if ((large is >= 140 and <= 280 && small is >= 25 and <= 100 && !IsSeat(large)) || (inch && large >= 5))
+            if ((large is >= 140 and <= 280 && small is >= 25 and <= 100 && (!IsSeat(large) || HasMark(i, "m:eyelet") || HasMark(i, "m:trunnion") || Clause(i, "t:shock"))) || (inch && large >= 5))
             {
                 ShockSize("shock", i, second);
             }
         }
+
+        ReadShockApart("shock");
     }
 }

@@ -15,6 +15,12 @@ internal sealed partial class LineScan
                 break;
             case "frontLever" or "rearLever":
                 Words("CablePull", "pull");
+                if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int linear)
+                {
+                    // The lever of a direct-pull brake has the long pull.
+                    Keep("pull", "long", linear, linear);
+                }
+
                 Words("BrakeFluid", "fluid");
                 break;
             case "frontRimBrake" or "rearRimBrake":
@@ -30,7 +36,7 @@ internal sealed partial class LineScan
                 ReadSeatpost();
                 break;
             case "seatClamp":
-                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
+                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", "t:inner", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
                 break;
             case "handlebar":
                 ReadHandlebar();
@@ -131,6 +137,7 @@ internal sealed partial class LineScan
                 break;
             case "headsetCover":
                 Words("CableWay", "cables");
+                Words("CoverWay", "cables");
                 break;
             case "preload":
                 Words("SteererPreload", "kind");
@@ -186,53 +193,5 @@ internal sealed partial class LineScan
                 Length("length", i);
             }
         }
-    }
-
-    private bool HasSystemWord(int i)
-    {
-        foreach (SpecItem item in Clauses(_items[i].Clause))
-        {
-            if (item.Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal")
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>"Bike 12 kg, bags 8 kg": the mass of what is not the rider.</summary>
-    private bool IsLoadOfOther(int i)
-    {
-        for (int j = i - 1; j >= 0 && j >= i - 4 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
-        {
-            if (_items[j].Text is "bike" or "bicycle" or "rad" or "fahrrad" or "velo" or "bici" or "bicicleta" or "bicicletta" or "fiets"
-                || (_items[j].Text is "gepack" or "bags" or "bag" or "luggage" or "bagages" or "bagage" or "equipaje" or "bagagli" or "bagaglio" or "alforjas" && !Clause(i, "t:luggage") && !Clause(i, "t:rider") && !Clause(i, "m:and") && !Clause(i, "m:max")))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private void ReadRider()
-    {
-        for (int i = 0; i < _items.Count && !Full; i++)
-        {
-            if (Free(i) && _items[i].Unit is "kg" or "lb" && Free(i))
-            {
-                if (IsLoadOfOther(i))
-                {
-                    _items[i].Used = true;
-                    continue;
-                }
-
-                string topic = TopicOf(i);
-                Mass(topic switch { "t:luggage" => "withLuggage", "t:systemweight" => "system", _ => HasSystemWord(i) ? "system" : "mass" }, i);
-            }
-        }
-
-        Words("UseCategory", "use");
     }
 }

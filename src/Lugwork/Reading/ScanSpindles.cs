@@ -29,7 +29,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30 or 19 or 22) || !(TopicOf(i) is "t:spindle" or "t:axle" || Clause(i, "t:spindle")))
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30 or 19 or 22) || !(TopicOf(i) is "t:spindle" or "t:axle" || Clause(i, "t:spindle") || (_items[i].Unit == "mm" && _items[i].Value == 24 && i + 1 < _items.Count && (_items[i + 1].Is("m:road") || _items[i + 1].Is("m:offroad")))))
             {
                 continue;
             }
@@ -83,6 +83,10 @@ internal sealed partial class LineScan
             if (Pair(i, out int second) && !InTriple(i) && (_items[i].IsFraction || (_items[i].Value == 14 && _items[second].Value == 1.25m)))
             {
                 Take(field, $"{_items[i].Text}{(_items[i].IsFraction ? "" : "")}x{_items[second].Text}", i, second);
+            }
+            else if (Free(i) && _items[i].IsFraction && i + 2 < _items.Count && _items[i + 1] is { Glued: true } dash && dash.IsSign('-') && Free(i + 2) && _items[i + 2].Value == 20)
+            {
+                Take(field, $"{_items[i].Text}x20", i, i + 2);
             }
             else if (Free(i) && _items[i].IsFraction)
             {

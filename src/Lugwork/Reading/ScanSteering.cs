@@ -24,7 +24,7 @@ internal sealed partial class LineScan
     private void ReadKind(string field)
     {
         int threadless = Anywhere("m:threadless");
-        int threaded = Anywhere("m:threaded");
+        int threaded = ThreadedSteerer();
         if (threadless >= 0)
         {
             Keep(field, "threadless", threadless, threadless);
@@ -36,11 +36,38 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>A word for a thread that is not said of an axle, a shell or a brake.</summary>
+    private int ThreadedSteerer()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (_items[i].Is("m:threaded") && !Negated(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>"Steerer 1-1/8, length 220 mm", "165 long": a length in a line about a steerer, which names nothing else that is long.</summary>
+    private void ReadSteererLength()
+    {
+        bool steerer = (Anywhere("t:steerer") >= 0 || Values.ContainsKey("steerer") || Values.ContainsKey("steererShape")) && Anywhere("t:axle") < 0 && Anywhere("t:axletocrown") < 0 && Anywhere("t:thread") < 0;
+        for (int i = 0; i < _items.Count && steerer && !Full; i++)
+        {
+            if (Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 120 and <= 350 && TopicOf(i) == "t:length" && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i))
+            {
+                Length("steererLength", i);
+            }
+        }
+    }
+
     private void ReadCrownSeat()
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && TopicOf(i) == "t:crownrace")
+            if (Free(i) && TopicOf(i) == "t:crownrace" && !(IsSteererInch(i) && _items.Exists(o => o is { IsNumber: true, IsFraction: false, IsInch: false, Value: >= 26 and <= 40 })))
             {
                 _claimed[Link(i)] = true;
                 Take("crownSeat", _items[i].Figure, i, i);

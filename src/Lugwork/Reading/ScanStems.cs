@@ -24,7 +24,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            bool quill = HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar";
+            bool quill = (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             if (quill)
             {
                 Take("fixing", (inch ? InchName(_items[i].Value) + " in" : _items[i].Value == 22 ? "22.0" : _items[i].Text) + " quill", i, i);

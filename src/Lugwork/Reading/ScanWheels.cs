@@ -54,6 +54,7 @@ internal sealed partial class LineScan
 
     private void ReadWheel(bool rear)
     {
+        ReadEndCaps();
         ReadRimSize();
         ReadWheelThreads();
         ReadHub("hub", rear);
@@ -64,7 +65,8 @@ internal sealed partial class LineScan
         Words("RotorFixing", "rotorFixing");
         Words("RimType", "rimType");
         Words("TyreHold", "hold");
-        Words("BrakeTrack", "brakeTrack", i => _items[i].Is("v:BrakeTrack=aluminium"));
+        Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
+        Words("HubEnds", "ends");
         Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
         OtherSeats();
@@ -87,35 +89,6 @@ internal sealed partial class LineScan
             if (goes)
             {
                 Doubts.Clear();
-            }
-        }
-    }
-
-    /// <summary>A hole that is named after its valve.</summary>
-    private void ValveHoleByName()
-    {
-        for (int i = 0; i < _items.Count && !Values.ContainsKey("valveHole"); i++)
-        {
-            if (!_items[i].Is("t:valvehole") || Negated(i))
-            {
-                continue;
-            }
-
-            bool figure = false;
-            for (int j = i - 3; j <= i + 4; j++)
-            {
-                figure |= j >= 0 && j < _items.Count && _items[j].IsNumber && _items[j].Clause == _items[i].Clause;
-            }
-
-            int named = -1;
-            foreach (int j in (ReadOnlySpan<int>)[i - 1, i + 1, i + 2])
-            {
-                named = named < 0 && j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (_items[j].Is("v:ValveStem=presta") || _items[j].Is("v:ValveStem=schrader")) ? j : named;
-            }
-
-            if (named >= 0 && !figure)
-            {
-                Take("valveHole", _items[named].Is("v:ValveStem=presta") ? "6.5" : "8.5", Math.Min(i, named), Math.Max(i, named));
             }
         }
     }
@@ -152,7 +125,8 @@ internal sealed partial class LineScan
         {
             int word = i > 1 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign(':')) ? i - 2 : i - 1;
             bool letter = word == i - 1 && _items[i].Glued && _items[word].Text == "i" && _items[i].Unit is "mm" or "";
-            if (Free(i) && (_items[word].Is("m:inside") || letter) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !Joins(i) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))
+            bool bracketed = i + 2 < _items.Count && _items[i + 1].IsSign('(') && (_items[i + 2].Is("m:inside") || _items[i + 2].Is("t:inner")) && TopicOf(i) is "n:width" or "t:rim";
+            if (Free(i) && (_items[word].Is("m:inside") || letter || bracketed) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !Joins(i) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))
             {
                 Length("innerWidth", i);
             }
@@ -181,29 +155,5 @@ internal sealed partial class LineScan
         }
 
         ReadHubAxleThread("axleThread", bare: false);
-    }
-
-    private void ReadHoles()
-    {
-        for (int i = 0; i < _items.Count && !Full; i++)
-        {
-            if (!Free(i) || _items[i].Value is < 12 or > 56 || _items[i].Unit is not ("holes" or ""))
-            {
-                continue;
-            }
-
-            string topic = TopicOf(i);
-            bool holes = _items[i].Unit == "holes";
-            bool nextHub = i + 1 < _items.Count && _items[i + 1].Is("t:hub");
-            bool nextRim = i + 1 < _items.Count && _items[i + 1].Is("t:rim");
-            if (topic == "t:hubholes" || (holes && !nextRim && (nextHub || (topic == "t:hub" && !Clause(i, "t:rim")))))
-            {
-                Take("hubHoles", _items[i].Text, i, i);
-            }
-            else if (topic == "t:rimholes" || (holes && (nextRim || (topic == "t:rim" && !Clause(i, "t:hub")))))
-            {
-                Take("rimHoles", _items[i].Text, i, i);
-            }
-        }
     }
 }

@@ -23,8 +23,28 @@ internal sealed class SetAside
         string mates = LineScan.Mates(PartForms.Of(slot).Kind);
         _strict = strict;
         _own = mates.Split(' ')[0];
-        _mates = strict && slot != Slot.Frame && slot != Slot.Fork ? _own : mates;
+        _mates = strict && slot != Slot.Frame && slot != Slot.Fork ? OfItself(PartForms.Of(slot).Kind, _own) : mates;
     }
+
+    /// <summary>What names a part by itself: other words for it, and pieces of it that are named like parts.</summary>
+    private static string OfItself(string kind, string own) => kind switch
+    {
+        "caliper" or "brake-caliper" or "rim-brake" => "t:brake t:caliper",
+        "brake-lever" => "t:lever t:brake",
+        "saddle" => "t:saddle t:rails",
+        "seatpost" => "t:post t:dropper",
+        "dropper" => "t:dropper t:post",
+        "stem" => "t:stem t:bar",
+        "handlebar" => "t:bar t:grip",
+        "axle-nuts" => "t:nuts t:axle",
+        "headset" => "t:headset t:bearing",
+        "headset-bearing" => "t:bearing t:headset",
+        "wheel" => "t:wheel t:hub t:rim t:axle",
+        "inner-tube" or "tube" => "t:tube t:valve",
+        "crankset" => "t:crank t:chainring",
+        "tubeless-valve" or "valve" => "t:valve",
+        _ => own,
+    };
 
     /// <summary>What was denied.</summary>
     public List<SpecItem> Denied { get; } = [];
@@ -58,7 +78,12 @@ internal sealed class SetAside
             return;
         }
 
-        bool thing = Any(first, last, "d:thing") && _slot != Slot.HeadsetCover;
+        if (Any(first, last, "m:endcaps"))
+        {
+            Adapters(first, last);
+        }
+
+        bool thing = _slot != Slot.HeadsetCover && NamesThing(first, last);
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
@@ -76,6 +101,21 @@ internal sealed class SetAside
         }
 
         Adapters(first, last);
+    }
+
+    /// <summary>A thing without an interface; not where the word is one for the part too ("camera"), nor bags in a sum of masses.</summary>
+    private bool NamesThing(int first, int last)
+    {
+        bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].Is("d:thing") && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontTube || _slot == Slot.RearTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Will not take 142x12 or 148x12": the denial stands first, and both are denied.</summary>
@@ -156,6 +196,12 @@ internal sealed class SetAside
             with = i > first && IsWith(_items[i]) ? i : with;
         }
 
+        // End caps that can be changed are a property of the hub; so are large ones.
+        if (_items[adapter].Is("m:endcaps") && (_slot == Slot.FrontWheel || _slot == Slot.RearWheel || (_slot == Slot.Fork && HasLargeCaps(first, last))) && (Any(first, last, "m:swap") || Any(first, last, "d:option") || HasLargeCaps(first, last) || !Says(first, last)))
+        {
+            return;
+        }
+
         int from = with >= 0 && Says(first, with) && Says(with, last) ? with : first;
         if (from > first && adapter < last && _items[adapter + 1].Text is "from" or "von" or "de" or "depuis" or "da" or "desde" or "van")
         {
@@ -166,6 +212,19 @@ internal sealed class SetAside
         {
             Hide(from, last);
         }
+    }
+
+    private bool HasLargeCaps(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i] is { IsNumber: true, Value: 31 })
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>On a post, a bar, a clamp or a bore two diameters of which a shim joins one to the other can each be the part's own: the line stays in doubt.</summary>

@@ -8,6 +8,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
     private readonly List<SpecValue> _values = [];
     private readonly List<SpecDoubt> _doubts = [];
     private readonly List<string> _leftovers = [];
+    private string _text = "";
 
     public List<SheetLine> LinesOf(string text)
     {
@@ -18,6 +19,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
             return [];
         }
 
+        _text = text;
         return SheetText.Lines(text);
     }
 
@@ -35,14 +37,26 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
             }
         }
 
-        return null;
+        // A hub that only one end has, or a freehub.
+        bool asFront = SaysHub(lines, Slot.FrontWheel);
+        bool asRear = SaysHub(lines, Slot.RearWheel);
+        return asFront == asRear ? null : asFront ? Slot.FrontWheel : Slot.RearWheel;
     }
+
+    private bool SaysHub(List<SheetLine> lines, Slot slot) =>
+        lines.Exists(l => SpecLine.Read(slot, l.Text.AsSpan(), vocabulary).Values.Any(v => v.Field == "hub" || (v.Field is "body" or "thread" && slot == Slot.RearWheel)));
 
     public SpecSheet Read(List<SheetLine> lines, Slot? slot, bool complete)
     {
+        Slot? section = null;
         foreach (SheetLine line in lines)
         {
-            ReadLine(line, complete ? SlotOf(line.Text) : slot);
+            if (complete && IsHeading(line.Text, out Slot? under))
+            {
+                section = under;
+            }
+
+            ReadLine(line, complete ? SlotOf(line.Text) ?? section : slot);
         }
 
         return Joined();
@@ -56,7 +70,36 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         Slot? slot = (sign > 0 ? SlotFinder.Of(ItemCutter.Cut(line.AsSpan(0, sign), vocabulary)) : null) ?? SlotFinder.Of(items);
 
         // "Pedalier" is a word for both: with teeth it is the cranks.
-        return slot == Slot.BottomBracket && items.Exists(i => i.Unit == "teeth") ? Slot.Crankset : slot;
+        return slot == Slot.BottomBracket && (items.Exists(i => i.Unit == "teeth") || NamesRings(items)) ? Slot.Crankset : slot;
+    }
+
+    /// <summary>50/34: the teeth of two rings.</summary>
+    private static bool NamesRings(List<SpecItem> items)
+    {
+        for (int i = 0; i + 2 < items.Count; i++)
+        {
+            if (items[i] is { IsNumber: true, Unit: "", Value: >= 34 and <= 60 } && (items[i + 1].IsSign('/') || items[i + 1].IsSign('-')) && items[i + 2] is { IsNumber: true, Unit: "", Value: >= 20 and <= 46 } && items[i].Value - items[i + 2].Value >= 8)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A heading names one part and says nothing of it; the lines under it that name none are about that part.</summary>
+    private bool IsHeading(string line, out Slot? slot)
+    {
+        slot = null;
+        List<SpecItem> items = ItemCutter.Cut(line, vocabulary);
+        int words = items.Count(i => i.Kind == SpecTokenKind.Word);
+        bool heading = words is > 0 and <= 4 && !items.Exists(i => i.IsNumber || (i.Kind == SpecTokenKind.Sign && i != items[^1] && !i.IsSign('*') && !i.IsSign('#') && !i.IsSign('-') && !i.IsSign('=') && !i.IsSign('[') && !i.IsSign('&')));
+        if (heading && items.TrueForAll(i => i.Kind == SpecTokenKind.Sign || LineScan.IsPart(i) || i.Is("m:front") || i.Is("m:rear") || i.Terms.IsEmpty))
+        {
+            slot = items.Exists(i => i.Kind == SpecTokenKind.Word && i.Terms.IsEmpty) ? null : SlotFinder.Of(items);
+        }
+
+        return heading;
     }
 
     private void ReadLine(SheetLine line, Slot? slot)
@@ -81,7 +124,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
 
         if (read.Values.IsEmpty && nothing)
         {
-            _leftovers.Add(line.Text);
+            _leftovers.Add(Original(line));
             return;
         }
 
@@ -89,6 +132,13 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         {
             _leftovers.Add(line.Text.Substring(left.Start, left.Length));
         }
+    }
+
+    /// <summary>The line as it stands in the sheet; without tags where it has some.</summary>
+    private string Original(SheetLine line)
+    {
+        string original = line.At.Length == 0 ? line.Text : _text[line.At[0]..(line.At[^1] + 1)];
+        return original.Contains('<', StringComparison.Ordinal) ? line.Text : original;
     }
 
     private static SpecSpan Place(SheetLine line, SpecSpan span)

@@ -20,10 +20,28 @@ internal static class SlotFinder
             lower |= item.Is("m:lower");
         }
 
+        // "Attacco: 31,8 mm": the Italian stem, a mount everywhere but at the head of a line.
+        if (items.Count > 1 && items[0].Text == "attacco" && items[0].Terms.IsEmpty && items[1].IsSign(':'))
+        {
+            return Slot.Stem;
+        }
+
+        bool nuts = items.Exists(i => i.Is("t:nuts"));
         foreach (SpecItem item in items)
         {
             foreach (string term in item.Terms)
             {
+                if ((term == "t:axle" && nuts) || (term == "t:rails" && !items.Exists(i => i.Is("t:saddle"))))
+                {
+                    continue;
+                }
+
+                // How the cable of a dropper runs is told of it alone.
+                if (term == "t:dropper" && !items.Exists(i => i.IsNumber) && items.Exists(i => i.Terms.Any(t => t.StartsWith("v:DropperRouting=", StringComparison.Ordinal))))
+                {
+                    return Slot.Dropper;
+                }
+
                 if (Named(term) is { } slot)
                 {
                     return slot;
@@ -47,7 +65,32 @@ internal static class SlotFinder
             }
         }
 
-        return null;
+        return ByWords(items, front, rear);
+    }
+
+    /// <summary>A line that names no part by its name: a brake by its kind, an axle by its thread, what only one part has.</summary>
+    private static Slot? ByWords(List<SpecItem> items, bool front, bool rear)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i].Is("t:hanger"))
+            {
+                return Slot.Frame;
+            }
+
+            if (items[i].Terms.Any(t => t.StartsWith("v:SteererPreload=", StringComparison.Ordinal)) && items.Count <= 6)
+            {
+                return Slot.Preload;
+            }
+
+            bool thread = items[i] is { IsNumber: true, Glued: true, Value: 12 or 15 } && i > 0 && items[i - 1].Text == "m";
+            if (thread && front != rear && items.Exists(o => o.Is("m:thru")))
+            {
+                return front ? Slot.FrontAxle : Slot.RearAxle;
+            }
+        }
+
+        return front != rear && Brake(items) is { } brake ? front ? brake.Front : brake.Rear : null;
     }
 
     /// <summary>A brake that its kind puts on the rim or on a disc; the mount of a frame says none.</summary>
@@ -110,6 +153,7 @@ internal static class SlotFinder
         "t:rimtape" => (Slot.FrontRimTape, Slot.RearRimTape),
         "t:nuts" => (Slot.FrontNuts, Slot.RearNuts),
         "t:axle" => (Slot.FrontAxle, Slot.RearAxle),
+        "t:tubelessvalve" => (Slot.FrontValve, Slot.RearValve),
         _ => null,
     };
 }

@@ -92,6 +92,22 @@ internal static class SpecFold
         return at >= 0 && at % 2 == 0 ? Accented[at + 1] : lower;
     }
 
+    /// <summary>The text in the one form, with single blanks and without those at its ends.</summary>
+    public static string Line(ReadOnlySpan<char> text)
+    {
+        System.Text.StringBuilder line = new(text.Length);
+        foreach (char c in text)
+        {
+            char folded = Of(c) is '\u00D7' ? 'x' : Of(c);
+            if (folded != Nothing && !(folded == ' ' && (line.Length == 0 || line[^1] == ' ')))
+            {
+                line.Append(folded);
+            }
+        }
+
+        return line.ToString().TrimEnd();
+    }
+
     /// <summary>The value of a raised or lowered figure; -1 for any other character.</summary>
     public static int SmallFigure(char c) => c switch
     {

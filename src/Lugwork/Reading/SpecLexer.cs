@@ -191,6 +191,12 @@ internal static class SpecLexer
         }
 
         i++;
+        if (c is '-' or '=' && i < text.Length && text[i] == '>')
+        {
+            i++;
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = ":" };
+        }
+
         if (c == '\'' && i < text.Length && SpecFold.Of(text[i]) == '\'')
         {
             i++;

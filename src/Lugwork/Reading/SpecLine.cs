@@ -78,6 +78,17 @@ public sealed class SpecLine
 
         LineScan scan = new(slot, items, guessed: hint is null);
         scan.Run();
+        bool open = scan.Values.Count == 0 || scan.Doubts.Exists(d => d.Kind == LineDoubtKind.Several);
+        if (open && hint is not null && !scan.Doubts.Exists(d => d.Kind is LineDoubtKind.Outside or LineDoubtKind.Conflict or LineDoubtKind.Broken) && NamedValue.TryRead(slot, text, out SpecField? named, out FieldReading value))
+        {
+            return OfField(slot, named!, value, text, 0);
+        }
+
+        if (scan.Values.Count == 0 && scan.Doubts.Count == 0 && hint is not null && ShortForm.TryRead(slot, text, out SpecField? worded, out FieldReading said))
+        {
+            return OfField(slot, worded!, said, text, 0);
+        }
+
         return Told(slot, scan, items, text);
     }
 

@@ -37,14 +37,14 @@ internal static class SpecParts
             if (named && SlotFinder.Of(clause) is { } slot && (parts.Count == 0 || parts[^1].Slot != slot))
             {
                 // "Frame: shell ..., seatpost ...": what goes into a frame, fork or wheel is said of it.
-                if (!slots.Add(slot) || parts.Count == MostParts || parts.Exists(p => TakesIt(p.Slot, clause)))
+                if (!slots.Add(slot) || parts.Count == MostParts || parts.Exists(p => !IsTwin(p.Slot, slot) && TakesIt(p.Slot, clause)))
                 {
                     return [];
                 }
 
                 parts.Add(new(slot, items[start].Start, items[last].End));
             }
-            else if (parts.Count == 0 || Doubtful(clause, named))
+            else if (parts.Count == 0 || Doubtful(clause, named, parts[^1].Slot))
             {
                 return [];
             }
@@ -75,6 +75,12 @@ internal static class SpecParts
     }
 
     /// <summary>What joins or parts pieces in another way than by their order: the line is read as a whole.</summary>
-    private static bool Doubtful(List<SpecItem> clause, bool named) =>
-        named || clause.Exists(i => i.Is("m:or") || i.Is("m:not") || i.Is("m:adapt") || i.Is("d:hedge") || i.Is("d:condition") || i.Is("d:option") || i.Is("d:extra") || i.Is("d:past") || i.Is("d:thing") || i.Is("m:front") || i.Is("m:rear"));
+    private static bool Doubtful(List<SpecItem> clause, bool named, Slot part) =>
+        named || clause.Exists(i => i.Is("m:or") || i.Is("m:not") || i.Is("m:adapt") || i.Is("d:hedge") || i.Is("d:condition") || i.Is("d:option") || i.Is("d:extra") || i.Is("d:past") || i.Is("d:thing") || i.Is("m:cups") || (i.Is("m:front") && !IsOfEnd(part, front: true)) || (i.Is("m:rear") && !IsOfEnd(part, front: false)));
+
+    /// <summary>"Frame: ..., rear 12x148": the end that the part itself has.</summary>
+    private static bool IsOfEnd(Slot part, bool front) => front ? part == Slot.Fork || part.Key.StartsWith("front", StringComparison.Ordinal) : part == Slot.Frame || part.Key.StartsWith("rear", StringComparison.Ordinal);
+
+    /// <summary>The same part of the other end.</summary>
+    private static bool IsTwin(Slot one, Slot other) => one != other && PartForms.Of(one).Kind == PartForms.Of(other).Kind;
 }

@@ -1,6 +1,6 @@
 namespace Lugwork.Tests.Reading;
 
-/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 80 %: it is to be 97 there too.</summary>
+/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 85 %: it is to be 97 there too.</summary>
 public sealed class CorpusTests(ITestOutputHelper output)
 {
     /// <summary>Of the hostile lines so many hundredths are read at least; the others are called ambiguous, which is right for a reader that does not guess.</summary>
@@ -8,6 +8,9 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     /// <summary>The same of the third set.</summary>
     private const int ThirdRead = 97;
+
+    /// <summary>And of the fourth.</summary>
+    private const int FourthRead = 97;
 
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
@@ -31,10 +34,16 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void The_third_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Third.RunSheets, 95);
 
     [Fact]
-    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 80);
+    public void The_fourth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fourth.RunLines, FourthRead);
 
     [Fact]
-    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 85);
+    public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 95);
+
+    [Fact]
+    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 85);
+
+    [Fact]
+    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 87);
 
     private void Hold(Func<SpecCorpus> run, int read)
     {

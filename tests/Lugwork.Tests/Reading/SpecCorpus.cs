@@ -22,6 +22,9 @@ internal sealed class SpecCorpus
     /// <summary>A third open set, by yet another hand and written without the grammar at hand.</summary>
     public static SpecCorpus Third => new("third");
 
+    /// <summary>A fourth open set, by a further hand and written without running a reader: plain things in plain words.</summary>
+    public static SpecCorpus Fourth => new("fourth");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];

@@ -1,0 +1,134 @@
+namespace Lugwork.Reading;
+
+/// <summary>Bottom brackets.</summary>
+internal sealed partial class LineScan
+{
+    private void ReadBracket()
+    {
+        int at = -1;
+        string family = "";
+        string width = "";
+        for (int i = 0; i < _items.Count; i++)
+        {
+            string? shell = Term(i, ShellPrefix);
+            string? name = Term(i, FamilyPrefix);
+            if (Negated(i) || (shell is null && name is null) || (name is not null && shell is null && Array.IndexOf(PlaceNames, _items[i].Text) >= 0 && !OfShell(i)))
+            {
+                continue;
+            }
+
+            string kind = shell is not null ? FamilyOf(shell) : name!;
+            if (kind.Contains('|', StringComparison.Ordinal))
+            {
+                if (family.Length == 0)
+                {
+                    Several("family", [.. kind.Split('|')], i, i, "the words stand for several");
+                }
+
+                continue;
+            }
+
+            if (family.Length > 0 && family != kind)
+            {
+                Refuse("family", at, i, "two families are named", LineDoubtKind.Conflict);
+                return;
+            }
+
+            if (shell is not null && width.Length > 0 && !shell.EndsWith("-" + width, StringComparison.Ordinal))
+            {
+                if (family == kind && i == at + 2 && _items[i - 1].IsSign('/'))
+                {
+                    // BB86/BB92: one family, for either width.
+                    Keep("family", kind, i, i);
+                    ReadSpindleSeat();
+                    return;
+                }
+
+                Several("narrowestShell", [width, shell[(shell.LastIndexOf('-') + 1)..]], at, i, "two shells are named");
+                return;
+            }
+
+            (family, at) = (kind, i);
+            width = shell is not null ? shell[(shell.LastIndexOf('-') + 1)..] : width;
+            Keep("family", kind, i, i);
+        }
+
+        for (int i = 0; i < _items.Count && family.Length == 0; i++)
+        {
+            if (FamilyOfThread(i) is { } threaded)
+            {
+                (family, at) = (threaded, i);
+                int named = _items.FindIndex(i + 3, o => o.Terms.Contains(FamilyPrefix + threaded));
+                Keep("family", threaded, i, named >= 0 && named <= i + 5 ? named : i + 2);
+                MarkAll(i, i + 2);
+            }
+        }
+
+        Settle("family");
+        Doubts.RemoveAll(d => d.Field == "family" && d.Kind == LineDoubtKind.Several && family.Length > 0);
+        ReadBracketWidths(at, width);
+        ReadSpindleSeat();
+    }
+
+    private static string FamilyOf(string shell)
+    {
+        foreach (BottomBrackets.Shell known in BottomBrackets.Shell.All)
+        {
+            if (known.FitKey == shell)
+            {
+                return shell[..shell.LastIndexOf('-')];
+            }
+        }
+
+        return shell;
+    }
+
+    private void ReadBracketWidths(int at, string width)
+    {
+        bool square = _items.Exists(t => t.Terms.Length > 0 && t.Terms[0].StartsWith("v:SpindleSeat=square", StringComparison.Ordinal));
+        for (int i = 0; i < _items.Count; i++)
+        {
+            // 68 x 113: the shell and the spindle of a square taper.
+            if (square && Pair(i, out int spindle) && !InTriple(i) && Math.Min(_items[i].Value, _items[spindle].Value) is >= 55 and <= 100 && Math.Max(_items[i].Value, _items[spindle].Value) is > 102 and <= 150)
+            {
+                int shell = _items[i].Value < _items[spindle].Value ? i : spindle;
+                Take("narrowestShell", _items[shell].Text, shell, shell);
+                Take("widestShell", _items[shell].Text, shell, shell);
+                MarkAll(i, spindle);
+                continue;
+            }
+
+            if (!ShellSize(i) || _items[i].Value > 135 || TopicOf(i) is "t:spindle" or "t:length" || (at < 0 && TopicOf(i) is not ("t:bb" or "" or "n:width")))
+            {
+                continue;
+            }
+
+            // The longer figure beside a width and a square taper is the length of the spindle.
+            if (_items[i].Value > 102 && square)
+            {
+                _items[i].Used = true;
+                continue;
+            }
+
+            int second = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:or") || _items[i + 1].Is("m:and")) && ShellSize(i + 2) ? i + 2 : -1;
+            if (second >= 0 && _items[second].Value > _items[i].Value)
+            {
+                Length("narrowestShell", i);
+                Length("widestShell", second);
+                i = second;
+            }
+            else
+            {
+                string text = _items[i].Text;
+                Take("narrowestShell", text, i, i);
+                Take("widestShell", text, i, i);
+            }
+        }
+
+        if (width.Length > 0 && !Values.ContainsKey("narrowestShell") && at >= 0)
+        {
+            Keep("narrowestShell", width, at, at);
+            Keep("widestShell", width, at, at);
+        }
+    }
+}

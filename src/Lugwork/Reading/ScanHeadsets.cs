@@ -1,0 +1,35 @@
+namespace Lugwork.Reading;
+
+/// <summary>Headsets.</summary>
+internal sealed partial class LineScan
+{
+    private void ReadHeadset()
+    {
+        ReadBearings("upperBearing", "lowerBearing");
+        ReadCups();
+        Words("SteererKind", "kind");
+        ReadKind("kind");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            if (i > 0 && _items[i - 1].Text is "race" or "konus" or "cone" or "cono" or "conus" && _items[i].IsMillimetre && _items[i].Value is > 25 and < 42)
+            {
+                Take("crownRace", _items[i].Figure, i, i);
+            }
+            else if (topic is "t:crownrace")
+            {
+                _claimed[Link(i)] = true;
+                Take("crownRace", _items[i].Figure, i, i);
+            }
+            else if ((IsSteererInch(i) && topic is "" or "t:headset" or "t:steerer") || (topic is "t:steerer" && Free(i) && _items[i].IsMillimetre))
+            {
+                Take("steerer", _items[i].IsMillimetre && !_items[i].IsFraction ? _items[i].Text : Inches(i), i, i);
+            }
+        }
+    }
+}

@@ -1,0 +1,79 @@
+namespace Lugwork.Reading;
+
+/// <summary>Holes of hubs and rims.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>A hole that is named after its valve.</summary>
+    private void ValveHoleByName()
+    {
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("valveHole"); i++)
+        {
+            if (!(_items[i].Is("t:valvehole") || _items[i].Is("m:drilled")) || Negated(i))
+            {
+                continue;
+            }
+
+            bool figure = false;
+            for (int j = i - 3; j <= i + 4; j++)
+            {
+                figure |= j >= 0 && j < _items.Count && _items[j].IsNumber && _items[j].Clause == _items[i].Clause;
+            }
+
+            int named = -1;
+            foreach (int j in (ReadOnlySpan<int>)[i - 1, i + 1, i + 2])
+            {
+                named = named < 0 && j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (_items[j].Is("v:ValveStem=presta") || _items[j].Is("v:ValveStem=schrader")) ? j : named;
+            }
+
+            if (named >= 0 && !figure)
+            {
+                Take("valveHole", _items[named].Is("v:ValveStem=presta") ? "6.5" : "8.5", Math.Min(i, named), Math.Max(i, named));
+            }
+        }
+    }
+
+    /// <summary>"Hub: 12x142, 32h": the part before the colon that the line starts with; empty where it is neither hub nor rim, or both are named.</summary>
+    private string HeadOfLine()
+    {
+        for (int i = 0; i < _items.Count && i < 5; i++)
+        {
+            if (_items[i].IsSign(':') || _items[i].IsSign('=') || _items[i].IsSign('\t'))
+            {
+                bool hub = Anywhere("t:hub") is >= 0 and int h && h < i;
+                bool rim = Anywhere("t:rim") is >= 0 and int r && r < i;
+                bool both = Anywhere("t:hub") >= 0 && Anywhere("t:rim") >= 0;
+                return both || hub == rim ? "" : hub ? "t:hub" : "t:rim";
+            }
+        }
+
+        return "";
+    }
+
+    private void ReadHoles()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Value is < 12 or > 56 || _items[i].Unit is not ("holes" or ""))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool holes = _items[i].Unit == "holes";
+            bool nextHub = i + 1 < _items.Count && _items[i + 1].Is("t:hub");
+            bool nextRim = i + 1 < _items.Count && _items[i + 1].Is("t:rim");
+            if (holes && topic.Length == 0 && HeadOfLine() is { Length: > 0 } head)
+            {
+                Take(head == "t:hub" ? "hubHoles" : "rimHoles", _items[i].Text, i, i);
+            }
+            else if (topic == "t:hubholes" || (holes && !nextRim && (nextHub || (topic == "t:hub" && !Clause(i, "t:rim")))))
+            {
+                Take("hubHoles", _items[i].Text, i, i);
+            }
+            else if (topic == "t:rimholes" || (holes && (nextRim || (topic == "t:rim" && !Clause(i, "t:hub")))))
+            {
+                Take("rimHoles", _items[i].Text, i, i);
+            }
+        }
+    }
+}

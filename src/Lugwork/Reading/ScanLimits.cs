@@ -1,0 +1,54 @@
+namespace Lugwork.Reading;
+
+/// <summary>Words of limit beside a size.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"Up to" or "at least" beside a figure that was read as a size: a limit is no size.</summary>
+    private void Limits()
+    {
+        for (int i = 0; i < _items.Count && Doubts.Count == 0; i++)
+        {
+            if (!(_items[i].Is("m:max") || _items[i].Is("m:min")) || _items[i].Used)
+            {
+                continue;
+            }
+
+            int of = Governed(i);
+            foreach (LineFinding value in Values.Values)
+            {
+                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field))
+                {
+                    Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
+                    break;
+                }
+            }
+        }
+    }
+
+    /// <summary>The figure that a word of limit is about: the next one in its clause, or else the last one.</summary>
+    private int Governed(int i)
+    {
+        for (int j = i + 1; j < _items.Count && j <= i + 6 && _items[j].Clause == _items[i].Clause; j++)
+        {
+            if (_items[j].IsNumber)
+            {
+                return j;
+            }
+        }
+
+        for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause; j--)
+        {
+            if (_items[j].IsNumber)
+            {
+                return j;
+            }
+        }
+
+        return -1;
+    }
+
+    private static bool IsLimit(string field) =>
+        field.StartsWith("largest", StringComparison.Ordinal) || field.StartsWith("most", StringComparison.Ordinal) || field.StartsWith("least", StringComparison.Ordinal)
+        || field.StartsWith("longest", StringComparison.Ordinal) || field.StartsWith("narrowest", StringComparison.Ordinal) || field.StartsWith("widest", StringComparison.Ordinal)
+        || field.EndsWith("Limit", StringComparison.Ordinal) || field is "mark" or "capacity" or "difference" or "insertion" or "reach" or "system" or "forkCrowns";
+}

@@ -1,0 +1,177 @@
+namespace Lugwork.Reading;
+
+/// <summary>Masses: of a rider, of rider and luggage, of all together, and what a part is good for.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>How far the words of a sum stand from its figure, items.</summary>
+    private const int SumReach = 16;
+
+    /// <summary>What a mass is the sum of.</summary>
+    private readonly record struct Sum(bool Bicycle, bool Rider, bool Luggage, bool Total, bool Load, bool Limit)
+    {
+        public bool Says => Bicycle || Rider || Luggage || Total || Load || Limit;
+    }
+
+    internal static bool IsLuggage(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "luggage" or "bags" or "bag" or "baggage" or "cargo" or "gear" or "gepack" or "taschen" or "tasche" or "bagages" or "bagage" or "sacoches" or "sacoche" or "equipaje" or "alforjas" or "alforja" or "bolsas" or "bagagli" or "bagaglio" or "borse" or "borsa" or "tassen" or "fietstas" or "fietstassen" or "panniers";
+
+    private static bool IsBicycle(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "bike" or "bicycle" or "rad" or "fahrrad" or "velo" or "bici" or "bicicleta" or "bicicletta" or "fiets" or "cycle";
+
+    /// <summary>A limit by what it is the sum of: "max. weight, rider and luggage". A limit of which the line does not say that is none.</summary>
+    private void ReadLimitsOfMass()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))
+            {
+                continue;
+            }
+
+            Sum sum = SumOf(i);
+            bool max = sum.Limit || sum.Load || sum.Total || LimitOf(i) == "m:max";
+            string? field = !max ? null
+                : sum.Bicycle && (sum.Rider || sum.Luggage || sum.Total || sum.Load) ? "systemLimit"
+                : sum.Total && !sum.Load && !(sum.Rider || sum.Luggage) ? "systemLimit"
+                : sum.Total ? null
+                : (sum.Rider && sum.Luggage) || sum.Load ? "loadLimit"
+                : sum.Rider ? "riderLimit"
+                : null;
+            if (field is not null && _fields.ContainsKey(field))
+            {
+                Mass(field, i);
+            }
+        }
+    }
+
+    /// <summary>What a figure is the sum of: by the words of its own clause before it, then behind it, then by those before it back to the figure before, then by those behind.</summary>
+    private Sum SumOf(int i)
+    {
+        int near = i;
+        while (near > 0 && near > i - SumReach && !_items[near - 1].IsNumber && !Ends(near - 1))
+        {
+            near--;
+        }
+
+        Sum sum = SumIn(near, i);
+        if (sum.Says || HasWeight(near, i))
+        {
+            return sum;
+        }
+
+        int to = i + 1;
+        while (to < _items.Count && to <= i + SumReach && !_items[to].IsNumber && !Ends(to))
+        {
+            to++;
+        }
+
+        sum = SumIn(i + 1, to);
+        if (sum.Says)
+        {
+            return sum;
+        }
+
+        while (near > 0 && near > i - SumReach && !_items[near - 1].IsNumber)
+        {
+            near--;
+        }
+
+        sum = SumIn(near, i);
+        if (sum.Says || HasWeight(near, i))
+        {
+            return sum;
+        }
+
+        while (to < _items.Count && to <= i + SumReach && !_items[to].IsNumber)
+        {
+            to++;
+        }
+
+        return to < _items.Count && _items[to].IsNumber ? default : SumIn(i + 1, to);
+    }
+
+    /// <summary>A sign that ends the words of a sum; a plus joins them.</summary>
+    private bool Ends(int i) => _items[i].Kind == SpecTokenKind.Sign && _items[i].IsFraction && !_items[i].IsSign('+') && !_items[i].IsSign('&');
+
+    /// <summary>A weight of the thing itself.</summary>
+    private bool HasWeight(int from, int to)
+    {
+        for (int j = from; j < to; j++)
+        {
+            if (_items[j].Is("n:weight"))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private Sum SumIn(int from, int to)
+    {
+        Sum sum = default;
+        for (int j = from; j < to; j++)
+        {
+            SpecItem item = _items[j];
+            sum = new(
+                sum.Bicycle || IsBicycle(item),
+                sum.Rider || item.Is("t:rider") || item.Is("t:riderweight") || item.Is("t:luggage"),
+                sum.Luggage || item.Is("t:luggage") || IsLuggage(item),
+                sum.Total || item.Is("t:systemweight") || item.Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal",
+                sum.Load || item.Is("t:loadlimit"),
+                sum.Limit || item.Is("t:limit") || item.Is("t:riderweight") || item.Is("m:max"));
+        }
+
+        return sum;
+    }
+
+    private void ReadRider()
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))
+            {
+                continue;
+            }
+
+            Sum sum = SumOf(i);
+            if (IsRange(i))
+            {
+                Several("mass", [], i, i, "two masses are offered for one");
+            }
+            else if (sum.Bicycle && !sum.Rider && !sum.Total && !(sum.Luggage && Comes(i)))
+            {
+                // "Bike 12 kg": the mass of what is not the rider.
+                _items[i].Used = true;
+            }
+            else if (sum.Luggage && !sum.Rider && !sum.Total && !sum.Limit && !Comes(i))
+            {
+                _items[i].Used = true;
+            }
+            else
+            {
+                Mass(sum.Bicycle || sum.Total ? "system" : sum.Luggage ? "withLuggage" : "mass", i);
+            }
+        }
+
+        Words("UseCategory", "use");
+    }
+
+    /// <summary>"With bicycle and bags": what stands before is added to it.</summary>
+    private bool Comes(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - SumReach && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Is("m:and") || _items[j].Is("d:kit") || _items[j].IsSign('+') || _items[j].IsSign('&'))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Between 75 and 80 kg": a figure without a unit before it, joined by a word.</summary>
+    private bool IsRange(int i) =>
+        i >= 2 && _items[i - 2] is { IsNumber: true, Unit: "", Used: false } && (_items[i - 1].Is("m:and") || _items[i - 1].Is("m:to") || _items[i - 1].Is("m:or") || _items[i - 1].IsSign('-') || _items[i - 1].IsSign('/') || _items[i - 1].Text == "bis" || _items[i - 1].Text == "tot" || _items[i - 1].Text == "hasta");
+}

@@ -1,0 +1,72 @@
+namespace Lugwork.Reading;
+
+/// <summary>Rotors and calipers.</summary>
+internal sealed partial class LineScan
+{
+    private void ReadCaliper()
+    {
+        foreach (string mark in new[] { "m:pm", "m:fm", "m:is" })
+        {
+            if (Anywhere(mark) is >= 0 and int at && (mark != "m:is" || _items[at].End - _items[at].Start > 2 || Clause(at, "t:caliper") || Clause(at, "t:brake") || HasMark(at, "m:is")))
+            {
+                Keep("mounting", mark switch { "m:pm" => "post", "m:fm" => "flat", _ => "IS" }, at, at);
+            }
+        }
+
+        Words("BrakeType", "type", i => _items[i].Is("v:BrakeType=disc-hydraulic") || _items[i].Is("v:BrakeType=disc-cable-road") || _items[i].Is("v:BrakeType=disc-cable-off-road"));
+        Words("BrakeFluid", "fluid");
+        CableDisc();
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
+        {
+            if (_items[i].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i))
+            {
+                Keep("type", "disc-hydraulic", i, i);
+            }
+        }
+    }
+
+    /// <summary>A cable disc brake is for the levers of one use: the word for it has to be there.</summary>
+    private void CableDisc()
+    {
+        int mechanical = Anywhere("m:mechanical");
+        int road = Anywhere("m:road");
+        int off = Anywhere("m:offroad");
+        if (mechanical >= 0 && (road >= 0) != (off >= 0) && !Values.ContainsKey("type"))
+        {
+            int use = Math.Max(road, off);
+            Keep("type", road >= 0 ? "disc-cable-road" : "disc-cable-off-road", Math.Min(mechanical, use), Math.Max(mechanical, use));
+        }
+    }
+
+    private void ReadRotor()
+    {
+        Words("RotorFixing", "fixing");
+        Words("Lockring", "lockring");
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction)
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            if (_items[i].Value >= 120 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('x')) && Free(i + 2) && _items[i + 2].Value is >= 1.5m and <= 2.5m)
+            {
+                Take("size", _items[i].Text, i, i);
+                Length("thickness", i + 2);
+            }
+            else if (_items[i].Value < 3 && LimitOf(i) == "m:min")
+            {
+                _items[i].Used = true;
+            }
+            else if (topic is "t:thickness" || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
+            {
+                Length("thickness", i);
+            }
+            else if (_items[i].Value >= 90 && !(i > 0 && (_items[i - 1].Is("m:pm") || _items[i - 1].Is("m:fm"))) && !topic.StartsWith("n:", StringComparison.Ordinal) && (topic is not "t:frame" || true))
+            {
+                Take("size", _items[i].Text, i, i);
+            }
+        }
+    }
+}

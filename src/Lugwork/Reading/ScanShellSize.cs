@@ -1,0 +1,124 @@
+using Lugwork.BottomBrackets;
+
+namespace Lugwork.Reading;
+
+/// <summary>Shells that are told by thread or bore and width, without the name of a family.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>1.37 x 24, 36 x 24, M47 x 1: a thread that one family has.</summary>
+    private string? FamilyOfThread(int i)
+    {
+        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || _items[i].IsFraction)
+        {
+            return null;
+        }
+
+        return (_items[i].Value, _items[i + 2].Value) switch
+        {
+            (1.37m or 1.375m or 34.8m, 24) => "BSA",
+            (36, 24) => "Italian",
+            (47, 1) => "T47",
+            _ => null,
+        };
+    }
+
+    /// <summary>A pressed shell by its bore and its width: "bore 46, width 68", "41 x 92 press fit". Where only the bore is said, it is the field of the measured bore.</summary>
+    private bool ShellByBore(string field)
+    {
+        bool bracket = Anywhere("t:bb") >= 0 || Anywhere("t:shellbore") >= 0 || _items.Exists(i => i.Terms.Any(t => t.StartsWith(FamilyPrefix, StringComparison.Ordinal)));
+        if (!bracket)
+        {
+            return false;
+        }
+
+        int bore = -1;
+        int width = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction)
+            {
+                bool paired = Pair(i, out int second) && !InTriple(i) && _items[second].IsMillimetre;
+                if (paired && bore < 0 && width < 0 && IsBore(_items[i].Value) && _items[second].Value is >= 55 and <= 135)
+                {
+                    (bore, width) = (i, second);
+                    break;
+                }
+
+                bool inside = HasMark(i, "m:inside") || TopicOf(i) is "t:shellbore" or "t:inner";
+                if (bore < 0 && inside && IsBore(_items[i].Value))
+                {
+                    bore = i;
+                }
+                else if (width < 0 && ShellSize(i) && TopicOf(i) is "t:bb" or "n:width" or "" or "t:shellbore" or "t:inner")
+                {
+                    width = i;
+                }
+            }
+        }
+
+        if (bore < 0)
+        {
+            return false;
+        }
+
+        if (width < 0)
+        {
+            if (field == "shell" && _fields.ContainsKey("shellBore") && !Doubts.Exists(d => d.Field == "shell") && (TopicOf(bore) is "t:shellbore" || Clause(bore, "t:bb") || Clause(bore, "t:shellbore")))
+            {
+                Length("shellBore", bore);
+            }
+
+            return false;
+        }
+
+        string[] keys = [.. Shell.All.Where(s => HasBore(s.Family, _items[bore].Value) && HasWidth(s, _items[width].Value)).Select(s => s.FitKey)];
+        (int first, int last) = (Math.Min(bore, width), Math.Max(bore, width));
+        _items[bore].Used = true;
+        _items[width].Used = true;
+        if (keys.Length == 1)
+        {
+            Keep(field, keys[0], first, last);
+        }
+        else if (keys.Length == 0)
+        {
+            Refuse(field, first, last, "no shell has this bore and width");
+        }
+        else
+        {
+            Several(field, [.. keys], first, last, "shells of several kinds have this bore and width");
+        }
+
+        return true;
+    }
+
+    private static bool IsBore(decimal millimetres) => ShellFamily.All.Any(f => HasBore(f, millimetres));
+
+    private static bool HasBore(ShellFamily family, decimal millimetres)
+    {
+        (int least, int most) = ShellDimensions.PrintedBores(family);
+        return !family.IsThreaded && most > 0 && (int)(millimetres * 1000) >= least && (int)(millimetres * 1000) <= most;
+    }
+
+    private static bool HasWidth(Shell shell, decimal millimetres) =>
+        (decimal)shell.LeastWidth.Millimeters <= millimetres && millimetres <= (decimal)shell.MostWidth.Millimeters;
+
+    /// <summary>The only width of a shell elsewhere in the line, of the shell by its words.</summary>
+    private int WidthElsewhere()
+    {
+        bool only = !_items.Exists(i => i.IsTopic && TopicIn(i) is not ("t:bb" or "n:width" or "t:thread" or "t:shellbore" or "t:inner" or "t:frame" or "t:pitch" or "t:material"));
+        bool plain = Anywhere("m:qr") < 0 && Anywhere("m:thru") < 0 && Anywhere("m:boost") < 0 && Anywhere("m:nutted") < 0;
+        int found = -1;
+        for (int j = 0; j < _items.Count; j++)
+        {
+            bool own = ShellSize(j) && (TopicOf(j) is "t:bb" || (TopicOf(j) is "n:width" && (only || Clause(j, "t:bb"))) || (only && plain && TopicOf(j) is "" && IsAloneInClause(j)));
+            if (own && found >= 0 && _items[found].Value != _items[j].Value)
+            {
+                return -1;
+            }
+
+            found = own ? j : found;
+        }
+
+        return found;
+    }
+}

@@ -1,0 +1,133 @@
+namespace Lugwork.Reading;
+
+/// <summary>Inner tubes.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"28-622 to 40-622": the narrowest and the widest tyre, each whole.</summary>
+    private bool TubeFromTo()
+    {
+        for (int i = 0; i + 6 < _items.Count; i++)
+        {
+            bool seven = Free(i) && Free(i + 2) && Free(i + 4) && Free(i + 6) && _items[i + 1].IsSign('-') && _items[i + 5].IsSign('-')
+                && (_items[i + 3].IsSign('-') || _items[i + 3].Is("m:to") || _items[i + 3].Is("m:max") || _items[i + 3].Is("m:and"));
+            if (seven && IsSeat(_items[i + 2].Value) && IsSeat(_items[i + 6].Value) && _items[i + 2].Value >= 200 && _items[i + 6].Value >= 200 && _items[i].Value < _items[i + 4].Value && _items[i].Value >= 10 && _items[i + 4].Value <= 132)
+            {
+                Length("narrowestTyre", i);
+                Length("widestTyre", i + 4);
+                Take("seat", _items[i + 2].Text, i + 2, i + 2);
+                if (_items[i + 6].Value != _items[i + 2].Value)
+                {
+                    Take("otherSeat", _items[i + 6].Text, i + 6, i + 6);
+                }
+
+                _items[i + 6].Used = true;
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"700C x 18/25", "700x18-25C": the label with the narrowest and the widest tyre.</summary>
+    private bool TubeLabel()
+    {
+        for (int i = 0; i + 4 < _items.Count; i++)
+        {
+            if (!Free(i) || _items[i].Value != 700)
+            {
+                continue;
+            }
+
+            bool letter = _items[i + 1] is { Glued: true, Text: "c" };
+            int at = i + (letter ? 2 : 1);
+            if (at + 3 >= _items.Count || !_items[at].IsSign('x') || !Free(at + 1) || !(_items[at + 2].IsSign('/') || _items[at + 2].IsSign('-')) || !Free(at + 3))
+            {
+                continue;
+            }
+
+            bool behind = at + 4 < _items.Count && _items[at + 4] is { Glued: true, Text: "c" };
+            bool whole = _items[at + 1].Value == decimal.Truncate(_items[at + 1].Value) && _items[at + 3].Value == decimal.Truncate(_items[at + 3].Value);
+            if ((letter || behind) && whole && _items[at + 1].Value is >= 16 and < 60 && _items[at + 3].Value > _items[at + 1].Value && _items[at + 3].Value <= 64)
+            {
+                Length("narrowestTyre", at + 1);
+                Length("widestTyre", at + 3);
+                Keep("seat", "622", i, behind ? at + 4 : at + 3);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void ReadTube()
+    {
+        bool sizes = TubeFromTo() || TubeLabel();
+        for (int i = 0; i + 4 < _items.Count && !sizes; i++)
+        {
+            // 18/25-622, 18-25 x 622, 622 x 18/25.
+            bool five = Free(i) && Free(i + 2) && Free(i + 4) && Links(_items[i + 1]) && Links(_items[i + 3]);
+            if (!five)
+            {
+                continue;
+            }
+
+            (int narrow, int wide, int seat) = IsSeat(_items[i + 4].Value) ? (i, i + 2, i + 4) : (i + 2, i + 4, i);
+            if (IsSeat(_items[seat].Value) && _items[narrow].Value < _items[wide].Value && _items[wide].Value <= 132 && _items[narrow].Value >= 10
+                && !(seat == i && (_items[i + 1].IsSign('/') || _items[i + 3].IsSign('x'))))
+            {
+                Length("narrowestTyre", narrow);
+                Length("widestTyre", wide);
+                Take("seat", _items[seat].Text, seat, seat);
+                if (seat == i + 4 && seat + 2 < _items.Count && _items[seat + 1].IsSign('/') && Free(seat + 2) && IsSeat(_items[seat + 2].Value) && _items[seat + 2].Value >= 200)
+                {
+                    Take("otherSeat", _items[seat + 2].Text, seat + 2, seat + 2);
+                }
+
+                sizes = true;
+            }
+            else if (_items[seat].Value >= 200)
+            {
+                Refuse("seat", i, i + 4, "narrowest and widest tyre and the bead seat are expected, such as 18/25-622");
+                sizes = true;
+            }
+            else
+            {
+                continue;
+            }
+
+            break;
+        }
+
+        if (!sizes)
+        {
+            ReadSeat("seat");
+        }
+
+        Words("ValveStem", "valve");
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && !Joins(i) && _items[i].Value is >= 20 and <= 120 && _items[i].IsMillimetre && IsBehindStem(i))
+            {
+                Length("valveLength", i);
+            }
+            else if (Free(i) && (_items[i].Unit == "mm" || TopicOf(i) is "t:valvelength" || (TopicOf(i) is "t:length" && Clause(i, "t:valve"))) && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !Joins(i))
+            {
+                Length("valveLength", i);
+            }
+        }
+    }
+
+    /// <summary>"Presta valve 48 mm", "valvola Presta da 60": the figure right behind the name of a valve.</summary>
+    private bool IsBehindStem(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - 3 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            if (!_items[j].Terms.IsEmpty && _items[j].Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,88 @@
+using Lugwork.Hubs;
+
+namespace Lugwork.Reading;
+
+/// <summary>Widths of hubs and names of hub standards.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>The keys of hub standards, as they are written by the library.</summary>
+    private void ReadHubNames(string field, bool rear)
+    {
+        for (int i = 0; i + 1 < _items.Count; i++)
+        {
+            if (_items[i].Kind == SpecTokenKind.Word && _items[i].Text == (rear ? "r" : "f") && _items[i + 1] is { IsNumber: true, Glued: true })
+            {
+                for (int last = Math.Min(i + 5, _items.Count - 1); last > i; last--)
+                {
+                    if (Joined(i, last) is { } text && HubStandard.Find(text) is { } standard && standard.IsRear == rear)
+                    {
+                        Keep(field, standard.FitKey, i, last);
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>The items as one text, where no blank stands between them.</summary>
+    private string? Joined(int first, int last)
+    {
+        string text = "";
+        for (int i = first; i <= last; i++)
+        {
+            if (i > first && !_items[i].Glued)
+            {
+                return null;
+            }
+
+            text += _items[i].Text;
+        }
+
+        return text;
+    }
+
+    private void ReadWidths(string field, bool rear, List<(decimal Width, decimal Axle, int First, int Last)> found)
+    {
+        for (int i = 0; i < _items.Count && found.Count < 20; i++)
+        {
+            SpecItem item = _items[i];
+            if (!Free(i) || !item.IsMillimetre || item.IsFraction || item.Value is < 60 or > 260 || OtherEnd(i, rear) || found.Exists(f => f.First <= i && i <= f.Last))
+            {
+                continue;
+            }
+
+            string topic = TopicOf(i);
+            bool said = topic is "t:spacing" or "t:hub" or "t:axle" or "t:axlestandard";
+            int mark = HubMark(i);
+            bool boost = (i > 0 && (_items[i - 1].Is("m:boost") || _items[i - 1].Is("m:superboost"))) || (i + 1 < _items.Count && (_items[i + 1].Is("m:boost") || _items[i + 1].Is("m:superboost")));
+            bool ours = (Link(i) is var of && (of < 0 || (_items[of].Clause != item.Clause && topic is "t:rim"))) || topic is "" or "t:frame" or "t:fork" or "t:wheel" || said || topic.StartsWith("n:width", StringComparison.Ordinal);
+            if (!said && !boost && !(mark >= 0 && ours))
+            {
+                continue;
+            }
+
+            if (!IsHubWidth(item.Value, rear))
+            {
+                // A width of no hub is refused only where the words leave no doubt that it is one; an axle has lengths too.
+                if (topic is "t:spacing" || (topic is "t:hub" && item.Unit == "mm"))
+                {
+                    Refuse(field, i, i, "no hub of this end has this width");
+                }
+
+                continue;
+            }
+
+            if (topic is "t:axle" && (HasMark(i, "t:length") || _slot == Slot.RearAxle || _slot == Slot.FrontAxle))
+            {
+                continue;
+            }
+
+            int axle = AxleNear(i);
+            found.Add((item.Value, axle < 0 ? 0 : _items[axle].Value, Math.Min(i, axle < 0 ? i : axle), Math.Max(i, axle)));
+            if (axle >= 0)
+            {
+                _items[axle].Used = true;
+            }
+        }
+    }
+}
