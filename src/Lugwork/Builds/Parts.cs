@@ -184,6 +184,21 @@ public sealed record Frame : Part
     /// <summary>Shortest fork, axle to crown, by the frame maker; none where the maker prints none.</summary>
     public Known<Dimension> ShortestFork { get; init; }
 
+    /// <summary>Axle to crown, without load, of the fork with which head angle and wheelbase of the chart are printed.</summary>
+    public Known<Dimension> ForkOfDesign { get; init; }
+
+    /// <summary>Angle of the head tube to the ground by the chart, 30 to 110 degrees.</summary>
+    public Known<FrameAngle> HeadAngle { get; init; }
+
+    /// <summary>From axle to axle, level, by the chart.</summary>
+    public Known<Dimension> Wheelbase { get; init; }
+
+    /// <summary>The slackest head angle that the frame maker allows; none where the maker prints none, which is unknown, not unlimited.</summary>
+    public Known<FrameAngle> SlackestHeadAngle { get; init; }
+
+    /// <summary>The steepest head angle that the frame maker allows; none where the maker prints none.</summary>
+    public Known<FrameAngle> SteepestHeadAngle { get; init; }
+
     /// <summary>The smallest outer ring that the tab of the front derailleur is made for; none where its maker prints none.</summary>
     public Known<ToothCount> SmallestOuterRing { get; init; }
 
