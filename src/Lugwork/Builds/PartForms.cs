@@ -56,6 +56,7 @@ internal static partial class PartForms
         LoadLimit<Frame>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Frame>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Frame>(p => p.Use, (p, v) => p with { Use = v }),
+        MadeOf<Frame>(p => p.Made, (p, v) => p with { Made = v }),
         PartField<Frame>.Of("chainstay", Millimetres, p => p.Chainstay, (p, v) => p with { Chainstay = v }, ["chain stay"]),
         PartField<Frame>.Of("headTubeLength", Millimetres, p => p.HeadTubeLength, (p, v) => p with { HeadTubeLength = v }, ["head tube length"]),
         PartField<Frame>.Of("seatTubeLength", Millimetres, p => p.SeatTubeLength, (p, v) => p with { SeatTubeLength = v }, ["seat tube length"]),
@@ -105,6 +106,7 @@ internal static partial class PartForms
         LoadLimit<Fork>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Fork>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Fork>(p => p.Use, (p, v) => p with { Use = v }),
+        MadeOf<Fork>(p => p.Made, (p, v) => p with { Made = v }),
         PartField<Fork>.Of("steererLength", Millimetres, p => p.SteererLength, (p, v) => p with { SteererLength = v }, ["steerer length"]),
         PartField<Fork>.Of("mostSpacers", Millimetres, p => p.MostSpacers, (p, v) => p with { MostSpacers = v }, ["most spacers"]));
 
@@ -182,6 +184,7 @@ internal static partial class PartForms
         DiameterByLength,
         PartField<Seatpost>.Of("length", Millimetres, p => p.Length, (p, v) => p with { Length = v }, []),
         PartField<Seatpost>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["minimum insertion", "own mark"]),
+        MadeOf<Seatpost>(p => p.Made, (p, v) => p with { Made = v }),
         PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]),
         PartField<Seatpost>.Of("railClamp", "a clamp such as 7-round or 7x9", p => p.RailClamp, (p, v) => p with { RailClamp = v }, ["rail clamp", "rails"]),
         PartField<Seatpost>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),

@@ -208,6 +208,9 @@ public sealed record Frame : Part
     /// <summary>The side on which the rear hose or housing goes into the frame.</summary>
     public Known<Hand> RearHoseSide { get; init; }
 
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
 
@@ -306,6 +309,9 @@ public sealed record Fork : Part
 
     /// <summary>Most height of spacers below the stem by the fork maker; none where the maker prints none.</summary>
     public Known<Dimension> MostSpacers { get; init; }
+
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
@@ -654,6 +660,9 @@ public sealed record Seatpost : Part
 
     /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
     public Known<UseCategory> Use { get; init; }
+
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Seatpost];
