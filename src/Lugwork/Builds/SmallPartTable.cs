@@ -182,7 +182,7 @@ internal static class SmallPartTable
     private static bool IsCabled(Part? post) => post is Dropper { Routing.State: KnownState.Value } dropper && dropper.Routing.Value != DropperRouting.Wireless;
 
     private static bool Says<T>(this Known<T> known, T value)
-        where T : class, IInterfaceValue<T> => known.State == KnownState.Value && known.Value == value;
+        where T : IInterfaceValue<T> => known.State == KnownState.Value && known.Value.FitCode == value.FitCode;
 
     private static string? Held(Part? caliper) => caliper is not Caliper { Mounting.State: KnownState.Value } brake ? null
         : brake.Mounting.Value == CaliperFoot.Flat && brake.BoltLength.State == KnownState.Value ? $"two flat-mount bolts of {brake.BoltLength.Value.FitKey} mm"
