@@ -29,6 +29,8 @@ public sealed class HeadAngleTests
     [InlineData("head-angle-not-too-steep", "steepest head angle 68", "480", Verdict.Fits)]
     [InlineData("head-angle-not-too-steep", "steepest head angle 67.9", "480", Verdict.Unsafe)]
     [InlineData("head-angle-not-too-steep", "steepest head angle 67", "500", Verdict.Fits)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 66.999999", "500", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 67.000001", "500", Verdict.Unsafe)]
     [InlineData("head-angle-not-too-steep", "steepest head angle 67", "499.99", Verdict.Unsafe)]
     [InlineData("head-angle-not-too-steep", "steepest head angle 67", "520", Verdict.Fits)]
     [InlineData("head-angle-not-too-steep", "steepest head angle 66.5", "520", Verdict.Unsafe)]
