@@ -65,23 +65,21 @@ public readonly record struct DateMade : IInterfaceValue<DateMade>
     /// <inheritdoc/>
     public static Reading<DateMade> Read(ReadOnlySpan<char> text)
     {
-        ReadOnlySpan<char> trimmed = text.Trim();
-        int split = trimmed.IndexOfAny('-', '/');
-        ReadOnlySpan<char> first = split < 0 ? trimmed : trimmed[..split].TrimEnd();
-        ReadOnlySpan<char> second = split < 0 ? [] : trimmed[(split + 1)..].TrimStart();
-        if (first.Length <= 2 && second.Length == 4 && trimmed[split] == '/')
-        {
-            ReadOnlySpan<char> ahead = first;
-            first = second;
-            second = ahead;
-        }
-
-        int month = 0;
-        bool read = first.Length == 4 & Figure(first, out int year) && (split < 0 || (second.Length <= 2 && Figure(second, out month)));
-        return !read ? Reading<DateMade>.Refused(Expected)
-            : year is < Earliest or > Latest ? Reading<DateMade>.Refused("the year is from 1860 to 2100")
-            : split >= 0 && month is < 1 or > Months ? Reading<DateMade>.Refused("the month is from 1 to 12")
-            : Reading<DateMade>.Of(new((year * PerYear) + month));
+        TextCursor cursor = new(text);
+        ReadOnlySpan<char> first = Digits(ref cursor);
+        cursor.SkipBlanks();
+        bool slash = !cursor.AtEnd && cursor.Rest[0] == '/';
+        bool split = slash || cursor.TryDash();
+        cursor.Position += slash ? 1 : 0;
+        ReadOnlySpan<char> second = split ? Digits(ref cursor) : [];
+        cursor.SkipBlanks();
+        bool turned = slash && first.Length <= 2;
+        ReadOnlySpan<char> year = turned ? second : first;
+        ReadOnlySpan<char> month = turned ? first : second;
+        return !cursor.AtEnd || year.Length != 4 || (split && month.Length is not (1 or 2)) ? Reading<DateMade>.Refused(Expected, cursor.Position)
+            : Figure(year) is < Earliest or > Latest ? Reading<DateMade>.Refused("the year is from 1860 to 2100")
+            : split && Figure(month) is < 1 or > Months ? Reading<DateMade>.Refused("the month is from 1 to 12")
+            : Reading<DateMade>.Of(new((Figure(year) * PerYear) + Figure(month)));
     }
 
     /// <inheritdoc/>
@@ -113,19 +111,28 @@ public readonly record struct DateMade : IInterfaceValue<DateMade>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
         InterfaceText.TryFormat(format.IsEmpty ? FitKey : ToString(format.ToString(), null), destination, out charsWritten);
 
-    private static bool Figure(ReadOnlySpan<char> text, out int figure)
+    private static ReadOnlySpan<char> Digits(ref TextCursor cursor)
     {
-        figure = 0;
-        foreach (char digit in text)
+        cursor.SkipBlanks();
+        ReadOnlySpan<char> rest = cursor.Rest;
+        int length = 0;
+        while (length < rest.Length && char.IsAsciiDigit(rest[length]))
         {
-            if (!char.IsAsciiDigit(digit))
-            {
-                return false;
-            }
+            length++;
+        }
 
+        cursor.Position += length;
+        return rest[..length];
+    }
+
+    private static int Figure(ReadOnlySpan<char> digits)
+    {
+        int figure = 0;
+        foreach (char digit in digits)
+        {
             figure = (figure * 10) + (digit - '0');
         }
 
-        return !text.IsEmpty && text.Length <= 4;
+        return figure;
     }
 }

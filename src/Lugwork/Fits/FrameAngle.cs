@@ -81,7 +81,12 @@ public readonly record struct FrameAngle : IInterfaceValue<FrameAngle>
 
         cursor.SkipBlanks();
         int unitAt = cursor.Position;
-        ReadOnlySpan<char> unit = cursor.Rest.TrimEnd();
+        ReadOnlySpan<char> unit = cursor.Rest;
+        while (!unit.IsEmpty && TextCursor.IsBlank(unit[^1]))
+        {
+            unit = unit[..^1];
+        }
+
         return !IsDegrees(unit) ? Reading<FrameAngle>.Refused("only \u00B0 or deg may follow the number", unitAt)
             : microdegrees is > 0 and <= Largest ? Reading<FrameAngle>.Of(new(microdegrees))
             : Reading<FrameAngle>.Refused(Range);

@@ -48,18 +48,16 @@ public sealed class SampleBuildTests
     {
         Build build = Sample("used-winter-bicycle");
         FitReport report = build.Check();
-        Assert.Equal(
-            new Dictionary<string, Verdict>
-            {
-                ["condition-of-fork"] = Verdict.NeedsMeasuring, ["condition-of-stem"] = Verdict.NeedsMeasuring, ["condition-of-front-rotor"] = Verdict.NeedsMeasuring, ["condition-of-chain"] = Verdict.NeedsMeasuring,
-                ["front-rotor-wear"] = report.Fits.Single(f => f.Joint!.Id == "front-rotor-wear").Verdict, ["chain-elongation"] = Verdict.DoesNotFit, ["drive-worn-as-a-set"] = Verdict.NeedsMeasuring,
-            }.Where(p => report.Fits.Any(f => f.Joint!.Id == p.Key)),
-            report.Fits.Where(f => f.Verdict != Verdict.Fits).ToDictionary(f => f.Joint!.Id, f => f.Verdict));
-        Assert.True(report.Fits.Single(f => f.Joint!.Id == "front-rotor-wear").Verdict >= Verdict.DoesNotFit);
+        string[] open =
+        [
+            "chain-elongation DoesNotFit", "condition-of-chain NeedsMeasuring", "condition-of-fork NeedsMeasuring", "condition-of-front-rotor NeedsMeasuring", "condition-of-stem NeedsMeasuring",
+            "drive-worn-as-a-set NeedsMeasuring", "front-rotor-wear Unsafe",
+        ];
+        Assert.Equal(open, report.Fits.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id} {f.Verdict}").Order(StringComparer.Ordinal));
         Assert.Equal(Verdict.Fits, report.Fits.Single(f => f.Joint!.Id == "head-angle-not-too-slack").Verdict);
         Assert.Equal(Verdict.Fits, report.Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
         Assert.Equal([Slot.Frame, Slot.Fork, Slot.Stem, Slot.Handlebar, Slot.Chain, Slot.FrontRotor], build.ToInspect().Select(p => p.Slot).OrderBy(s => Order.IndexOf(s)));
-        Assert.Equal(["steererLength", "insertion", "over24Pitches"], build.AsBuilt.Select(v => v.Field).OrderBy(f => Array.IndexOf(["steererLength", "insertion", "over24Pitches"], f)));
+        Assert.Equal(["insertion", "over24Pitches", "steererLength"], build.AsBuilt.Select(v => v.Field).Order(StringComparer.Ordinal));
         Assert.Equal("300", build.AsBuilt.Single(v => v.Kind == AsBuiltKind.Cut).Was);
     }
 
