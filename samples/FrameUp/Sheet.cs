@@ -34,6 +34,8 @@ internal static class Sheet
         Part(to, "Parts to add", report.PartsToAdd.Select(r => r.ToString()));
         Part(to, "Small parts that are not there yet", report.Build.SmallParts().Select(p => p.ToString()));
         Part(to, "To measure or ask, most telling first", report.ToMeasure.Select(m => m.ToString()));
+        Part(to, "To look at before it is called inspected", report.Build.ToInspect().Select(p => p.ToString()));
+        Part(to, "Measured or cut on the bicycle", report.Build.AsBuilt.Select(v => v.ToString()));
         Part(to, "Cautions (the makers' figures come first)", report.Cautions.Select(c => c.Text));
     }
 

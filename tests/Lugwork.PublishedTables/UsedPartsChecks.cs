@@ -13,6 +13,7 @@ public sealed class UsedPartsChecks
     private const string CarbonManual = "Operation Manual, chapter 1: Guide to Safe On-and-Off Road Operation (carbon fiber composite); Gary Fisher";
     private const string CarbonFrame = "Inspection & Crash Damage Of Carbon Frames/Forks (owner's manual supplement); Cannondale";
     private const string AfterFall = "Is this advice still relevant? (quotes a parts catalogue of 2013); thorncyclesforum.co.uk";
+    private const string AlloyLife = "Replacement for safety reasons; zedler.de";
     private const string UsedBicycle = "Tips for buying used road bikes, part 2: how to inspect a used bike before you buy; roadbikerider.com";
     private const string AsASet = "What to look for when buying a used road bike; daccordicycles.com";
 
@@ -26,6 +27,20 @@ public sealed class UsedPartsChecks
 
         string json = "{\"parts\": {" + string.Join(", ", all.Select(p => $"\"{p.Key}\": {{{p.Value}}}")) + "}}";
         return BuildFile.Read(json).Check().Fits.Single(f => f.Joint!.Id == joint);
+    }
+
+    /// <summary>One page gives bars and stems of light alloy two years, another names up to ten: both are told beside the date, and no age is judged.</summary>
+    [Theory]
+    [InlineData(AfterFall, "2012")]
+    [InlineData(AlloyLife, "2012-05")]
+    public void An_age_is_told_with_what_the_pages_say_and_judged_by_none(string source, string made)
+    {
+        Build build = Build.From(new Frame()).With(new Stem { Material = Known<Lugwork.Hubs.FrameMaterial>.Of(Lugwork.Hubs.FrameMaterial.Aluminium), Made = Known<DateMade>.Of(DateMade.Parse(made, null)) });
+        InspectionPoint point = build.ToInspect().Single();
+        Assert.Contains(made, point.What, StringComparison.Ordinal);
+        Assert.Contains("two to ten years", point.What, StringComparison.Ordinal);
+        Assert.Contains(point.Sources, s => s.Title == source.Split(';')[0]);
+        Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.IsOfCondition);
     }
 
     /// <summary>24 pitches of a new chain are 12 in, 304.8 mm; 1/16 in more is 0.52 %.</summary>

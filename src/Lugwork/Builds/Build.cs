@@ -115,7 +115,7 @@ public sealed partial class Build : IParts
     /// <summary>What the build needs beside its main parts and does not have: what bridges its joints, and what holds, seals, joins and moves the parts it has. A joint that needs a part still says so when that part is there: it is there because the joint needs it.</summary>
     public ImmutableArray<SmallPart> SmallParts() => SmallPartTable.Of(this);
 
-    /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, before they are called inspected; in the order of slots. A part of which no condition is stated is not listed.</summary>
+    /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, before they are called inspected; in the order of slots. A part of which no condition is stated is not listed, save where its date of making is: then its age alone is told, which is no verdict.</summary>
     public ImmutableArray<InspectionPoint> ToInspect() => InspectionTable.Of(this);
 
     /// <summary>Ids of the small parts that are there, in order.</summary>

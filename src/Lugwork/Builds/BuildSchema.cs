@@ -26,6 +26,9 @@ internal static class BuildSchema
     private const string MassDescription =
         "Kilograms above zero as text or number, or text with kg, lb or st; several as a list or with ' | ' between; \"none\" where there is none; \"frame-specific\" where only the frame maker's own part goes; \"not covered\" or the name of a family outside this library, such as \"motor mount\"; \"unknown\" or null.";
 
+    private const string AngleDescription =
+        "Degrees above zero as text or number, or text with \u00B0 or deg; several as a list or with ' | ' between; \"none\" where there is none; \"frame-specific\" where only the frame maker's own part goes; \"not covered\" or the name of a family outside this library, such as \"motor mount\"; \"unknown\" or null.";
+
     private const string WordsDescription =
         "Text.";
 
@@ -105,6 +108,7 @@ internal static class BuildSchema
         all.Add(FieldValues.AnyValue, Value(ValueDescription, ["string", "number", "null", "array"], text, Known<Dimension>.MostValues));
         all.Add(FieldValues.AnyLength, Value(LengthDescription, ["string", "number", "null", "array"], length, Known<Dimension>.MostValues, 0));
         all.Add(FieldValues.AnyMass, Value(MassDescription, ["string", "number", "null", "array"], length.DeepClone(), Known<Load>.MostValues, 0));
+        all.Add(FieldValues.AnyAngle, Value(AngleDescription, ["string", "number", "null", "array"], length.DeepClone(), Known<FrameAngle>.MostValues, 0));
         all.Add(FieldValues.OnlyWords, Value(WordsDescription, ["string", "array"], new JsonObject { ["type"] = "string" }, 1));
         return all;
     }

@@ -11,6 +11,10 @@ internal static partial class JointInputs
 
     private const string Count = "Read the number on it, or count the teeth.";
 
+    private const int Angles = 7;
+
+    private const string HeadAngleLimit = "Ask the frame maker for the limit; \"none\" if the maker prints none. Do not guess.";
+
     private const string MakersFigure = "The derailleur maker's figure; \"none\" if the maker prints none.";
 
     public static readonly JointInput CapacityOfDerailleur = Input<RearDerailleur, ToothCount>(Slot.RearDerailleur, "capacity", "capacity of the derailleur", p => p.Capacity, MakersFigure, Teeth);
@@ -50,12 +54,36 @@ internal static partial class JointInputs
     public static readonly JointInput PedalHeight = Input<Pedals, Dimension>(Slot.Pedals, "height", "height of the pedal", p => p.Height, "Caliper over the body of the pedal, to 1 mm.", Lengths);
     public static readonly JointInput PedalReach = Input<Pedals, Dimension>(Slot.Pedals, "reach", "reach of the pedal", p => p.Reach, "Rule from the face of the crank to the outer edge of the pedal, to 1 mm.", Lengths);
     public static readonly JointInput ShortestFork = Input<Frame, Dimension>(Slot.Frame, "shortestFork", "frame's shortest fork", p => p.ShortestFork, "Ask the frame maker for the shortest axle to crown; \"none\" if the maker prints none.", Lengths);
+    public static readonly JointInput ForkOfDesign = Input<Frame, Dimension>(Slot.Frame, "forkOfDesign", "fork that the chart holds for", p => p.ForkOfDesign, "The frame maker's chart: axle to crown, without load, of the fork with which its angles are printed; ask where the chart is printed sagged.", Lengths);
+    public static readonly JointInput HeadAngle = Angled(Slot.Frame, "headAngle", "head angle of the chart", p => p.HeadAngle, "The frame maker's chart; or an angle gauge on the head tube, bicycle on level ground with the fork that the chart holds for, to 0.1\u00B0.");
+    public static readonly JointInput Wheelbase = Input<Frame, Dimension>(Slot.Frame, "wheelbase", "wheelbase of the chart", p => p.Wheelbase, "The frame maker's chart; or rule from axle to axle, bar straight, to 2 mm.", Lengths);
+    public static readonly JointInput SlackestHeadAngle = Angled(Slot.Frame, "slackestHeadAngle", "slackest head angle of the frame", p => p.SlackestHeadAngle, HeadAngleLimit, p => p.SlackestHeadAngle);
+    public static readonly JointInput SteepestHeadAngle = Angled(Slot.Frame, "steepestHeadAngle", "steepest head angle of the frame", p => p.SteepestHeadAngle, HeadAngleLimit, p => p.SteepestHeadAngle);
     public static readonly JointInput DesignedFront = Input<Frame, BeadSeat>(Slot.Frame, "frontWheelOf", "front wheel of the design", p => p.FrontWheelOfOrNothing, "The frame maker's sheet: the wheel size in front; \"none\" if the maker says nothing.");
     public static readonly JointInput DesignedRear = Input<Frame, BeadSeat>(Slot.Frame, "rearWheelOf", "rear wheel of the design", p => p.RearWheelOfOrNothing, "The frame maker's sheet: the wheel size behind; \"none\" if the maker says nothing.");
 
     public static JointInput OutsideOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre diameter by its label", p => p.Size, s => ((s.FitCode % 1_000) + (2 * s.WidthMillimetres)) * Nanometres.PerMillimetre, [], "Read the ISO number on the sidewall, such as 37-622.", isLength: true, showsLength: true);
 
     public static JointInput AdapterOf(Slot slot) => Input<Caliper, AdapterIncrement>(slot, "adapter", "adapter under the caliper", p => p.Adapter, "Read its marking, or rule how far it moves the caliper out along the radius and double it; \"none\" without one.");
+
+    /// <summary>An angle of the frame. A limit that is said not to be printed is as good as not said: it asks for nothing.</summary>
+    private static JointInput Angled(Slot slot, string field, string called, Func<Frame, Known<FrameAngle>> get, string measure, Func<Frame, Known<FrameAngle>>? limit = null) => new()
+    {
+        Slot = slot,
+        Field = field,
+        Called = called,
+        Read = part => get((Frame)part).ToCandidates(),
+        IsStated = limit is null ? null : part => limit((Frame)part).State is not (KnownState.Unknown or KnownState.None),
+        Domain = [],
+        Family = Angles,
+        IsLength = true,
+        IsAngle = true,
+        Show = FrameAngle.Written,
+        ShowKnown = part => get((Frame)part).InTradeWords(),
+        Evidence = part => get((Frame)part).Evidence,
+        RestsOn = part => get((Frame)part).Row,
+        Measure = measure,
+    };
 
     private static JointInput Pitched<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
         where TPart : Part => new()

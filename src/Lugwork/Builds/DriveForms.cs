@@ -24,6 +24,7 @@ internal static partial class PartForms
         PartField<Crankset>.Of("largestRing", "teeth such as 50", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
         PartField<Crankset>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []),
         PartField<Crankset>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
+        MadeOf<Crankset>(p => p.Made, (p, v) => p with { Made = v }),
         PartField<Crankset>.Of("ringLine", Millimetres, p => p.RingLine, (p, v) => p with { RingLine = v }, ["ring line"]),
         PartField<Crankset>.Of("shellWidth", Millimetres, p => p.ShellWidth, (p, v) => p with { ShellWidth = v }, ["shell width", "for shell"]),
         PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]),

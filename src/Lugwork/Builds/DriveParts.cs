@@ -91,6 +91,9 @@ public sealed record Crankset : Part
     /// <summary>From one outer face to the other, where the pedals go in.</summary>
     public Known<Dimension> QFactor { get; init; }
 
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Crankset];
 

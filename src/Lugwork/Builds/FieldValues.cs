@@ -20,6 +20,9 @@ internal sealed record FieldValues(string Shape, ImmutableArray<string> Keys, bo
     /// <summary>A plain mass in any state of knowledge.</summary>
     public const string AnyMass = "mass";
 
+    /// <summary>A plain angle in any state of knowledge.</summary>
+    public const string AnyAngle = "angle";
+
     /// <summary>Words that no number alone can say, and that are not unknown.</summary>
     public const string OnlyWords = "words";
 
@@ -30,7 +33,7 @@ internal sealed record FieldValues(string Shape, ImmutableArray<string> Keys, bo
     /// <summary>Of an interface value: a closed set is a class, an open dimension a struct.</summary>
     public static FieldValues Of<T>(Func<T, bool>? where)
         where T : IInterfaceValue<T> => new(
-            T.IsPlainLength ? AnyLength : T.IsPlainMass ? AnyMass : AnyValue,
+            T.IsPlainLength ? AnyLength : T.IsPlainMass ? AnyMass : T.IsPlainAngle ? AnyAngle : AnyValue,
             [.. T.All.Where(v => where is null || where(v)).Select(v => v.FitKey)],
             !typeof(T).IsValueType);
 }

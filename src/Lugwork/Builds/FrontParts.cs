@@ -124,6 +124,9 @@ public sealed record Stem : Part
     /// <summary>Height of all spacers between stem and cap; none without.</summary>
     public Known<Dimension> SpacersAbove { get; init; }
 
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
+
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Stem];
 
@@ -162,6 +165,9 @@ public sealed record Handlebar : Part
 
     /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
     public Known<UseCategory> Use { get; init; }
+
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Handlebar];

@@ -91,15 +91,25 @@ internal static class InspectionTable
         : slot == Slot.FrontRimTape || slot == Slot.RearRimTape ? Tape
         : Rest;
 
-    /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, in the order of slots.</summary>
+    /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, and the age of parts whose date of making is stated, in the order of slots.</summary>
     public static ImmutableArray<InspectionPoint> Of(Build build)
     {
         ImmutableArray<InspectionPoint>.Builder points = ImmutableArray.CreateBuilder<InspectionPoint>();
         foreach (Slot slot in Slot.All)
         {
-            if (build[slot] is { } part && Of(slot) is { } row && IsOpen(part.Condition))
+            if (build[slot] is not { } part || Of(slot) is not { } row)
             {
-                points.Add(new(slot, row.What, row.Sources));
+                continue;
+            }
+
+            string? age = AgeOfParts.Of(part);
+            if (IsOpen(part.Condition))
+            {
+                points.Add(age is null ? new(slot, row.What, row.Sources) : new(slot, $"{row.What} {age}", [.. row.Sources.Union(AgeOfParts.Sources)]));
+            }
+            else if (age is not null)
+            {
+                points.Add(new(slot, age, AgeOfParts.Sources));
             }
         }
 

@@ -85,6 +85,13 @@ internal static class KnownText
             return false;
         }
 
+        if (T.IsPlainAngle)
+        {
+            reason = "an angle is said without an error: name both ends, such as 67 | 68";
+            position = 0;
+            return false;
+        }
+
         reason = "a measured value is written as 27.18 ± 0.05 in millimetres, both figures above zero";
         TextCursor cursor = new(text);
         bool read = cursor.TryNumber(out long value);

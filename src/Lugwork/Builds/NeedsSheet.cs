@@ -117,10 +117,10 @@ public sealed class NeedLine
     public ImmutableArray<string> WithBridge => Keys(Verdict.NeedsPart);
 
     /// <summary>The least length, where it is a length.</summary>
-    public Dimension? Least => !_input.IsMass && _least is { } least ? Dimension.OfFitCode(least) : null;
+    public Dimension? Least => !IsOther && _least is { } least ? Dimension.OfFitCode(least) : null;
 
     /// <summary>The greatest length, where it is a length.</summary>
-    public Dimension? Most => !_input.IsMass && _most is { } most ? Dimension.OfFitCode(most) : null;
+    public Dimension? Most => !IsOther && _most is { } most ? Dimension.OfFitCode(most) : null;
 
     /// <summary>The least load, where it is a load.</summary>
     public Load? LeastLoad => _input.IsMass && _least is { } least ? Load.OfFitCode(least) : null;
@@ -128,11 +128,20 @@ public sealed class NeedLine
     /// <summary>The greatest load, where it is a load.</summary>
     public Load? MostLoad => _input.IsMass && _most is { } most ? Load.OfFitCode(most) : null;
 
+    /// <summary>The least angle, where it is an angle.</summary>
+    public FrameAngle? LeastAngle => _input.IsAngle && _least is { } least ? FrameAngle.OfFitCode(least) : null;
+
+    /// <summary>The greatest angle, where it is an angle.</summary>
+    public FrameAngle? MostAngle => _input.IsAngle && _most is { } most ? FrameAngle.OfFitCode(most) : null;
+
+    /// <summary>A plain quantity that is no length.</summary>
+    private bool IsOther => _input.IsMass || _input.IsAngle;
+
     /// <summary>What to measure or fill before it can be said, or that only the frame maker's own part goes here or its maker has to be asked; null where it is said.</summary>
     public string? ToMeasure => _open;
 
     /// <summary>The verdict that a value of the field gets from this sheet; needs measuring where the sheet does not say.</summary>
-    /// <param name="code">An integer code of the field: a fit code, or nanometres for a length. A length of zero, below or above 100 m is none and needs measuring, and so is a load of zero, below or above 500 kg.</param>
+    /// <param name="code">An integer code of the field: a fit code, or nanometres for a length. A length of zero, below or above 100 m is none and needs measuring, and so is a load of zero, below or above 500 kg, and an angle of zero, below or above 180 degrees.</param>
     public Verdict For(long code)
     {
         if (_input.IsLength)
@@ -183,10 +192,10 @@ public sealed class NeedLine
 
         if (_input.IsLength)
         {
-            string unit = _input.IsMass ? "" : " mm";
+            string unit = IsOther ? "" : " mm";
             string from = _least is { } least ? $"at least {_input.Show(least)}{unit}" : "";
             string to = _most is { } most ? $"at most {_input.Show(most)}{unit}" : "";
-            return AnyLength ? $"{name} of any {(_input.IsMass ? "figure" : "length")}" : $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
+            return AnyLength ? $"{name} of any {(IsOther ? "figure" : "length")}" : $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
         }
 
         string straight = Accepted.IsEmpty ? "" : Listed(Accepted);
@@ -339,15 +348,15 @@ public sealed class NeedLine
             }
         }
 
-        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass ? "no figure is right" : "no length is right")
+        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass || input.IsAngle ? "no figure is right" : "no length is right")
         {
             AnyLength = any && least == 1 && openEnded,
             _row = row,
         };
     }
 
-    /// <summary>The greatest code that a length or a load can have.</summary>
-    private static long Longest(JointInput input) => input.IsMass ? Load.MostGrams : 100_000L * Nanometres.PerMillimetre;
+    /// <summary>The greatest code that a length, a load or an angle can have.</summary>
+    private static long Longest(JointInput input) => input.IsMass ? Load.MostGrams : input.IsAngle ? FrameAngle.Largest : 100_000L * Nanometres.PerMillimetre;
 
     private static string Listed(ImmutableArray<string> keys) =>
         keys.Length <= 12 ? string.Join(", ", keys) : $"{keys[0]}, {keys[1]} ... {keys[^1]} ({keys.Length} of them)";

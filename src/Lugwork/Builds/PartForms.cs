@@ -9,6 +9,8 @@ internal static partial class PartForms
 {
     private const string Millimetres = "millimetres, such as 80 or 80 ± 1, or none, or unknown";
 
+    private const string Angles = "degrees from 30 to 110, such as 67.5\u00B0, or none, or unknown";
+
     public static PartForm<Frame> Frame { get; } = new("frame", () => new Frame(),
         PartField<Frame>.Of("kind", "a kind such as touring", p => p.Kind, (p, v) => p with { Kind = v }, [], bare: true),
         PartField<Frame>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, [], bare: true),
@@ -54,6 +56,7 @@ internal static partial class PartForms
         LoadLimit<Frame>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Frame>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Frame>(p => p.Use, (p, v) => p with { Use = v }),
+        MadeOf<Frame>(p => p.Made, (p, v) => p with { Made = v }),
         PartField<Frame>.Of("chainstay", Millimetres, p => p.Chainstay, (p, v) => p with { Chainstay = v }, ["chain stay"]),
         PartField<Frame>.Of("headTubeLength", Millimetres, p => p.HeadTubeLength, (p, v) => p with { HeadTubeLength = v }, ["head tube length"]),
         PartField<Frame>.Of("seatTubeLength", Millimetres, p => p.SeatTubeLength, (p, v) => p with { SeatTubeLength = v }, ["seat tube length"]),
@@ -63,12 +66,19 @@ internal static partial class PartForms
         PartField<Frame>.Of("frontWheelOf", "the ISO diameter, such as 622", p => p.FrontWheelOf, (p, v) => p with { FrontWheelOf = v }, ["front wheel of", "designed front wheel"]),
         PartField<Frame>.Of("rearWheelOf", "the ISO diameter, such as 584", p => p.RearWheelOf, (p, v) => p with { RearWheelOf = v }, ["rear wheel of", "designed rear wheel"]),
         PartField<Frame>.Of("shortestFork", Millimetres, p => p.ShortestFork, (p, v) => p with { ShortestFork = v }, ["shortest fork"]),
+        PartField<Frame>.Of("forkOfDesign", Millimetres, p => p.ForkOfDesign, (p, v) => p with { ForkOfDesign = v }, ["fork of the design", "designed fork"]),
+        PartField<Frame>.Of("headAngle", Angles, p => p.HeadAngle, (p, v) => p with { HeadAngle = v }, ["head angle", "head tube angle"], where: IsHeadAngle),
+        PartField<Frame>.Of("wheelbase", Millimetres, p => p.Wheelbase, (p, v) => p with { Wheelbase = v }, ["wheel base"]),
+        PartField<Frame>.Of("slackestHeadAngle", Angles, p => p.SlackestHeadAngle, (p, v) => p with { SlackestHeadAngle = v }, ["slackest head angle"], where: IsHeadAngle),
+        PartField<Frame>.Of("steepestHeadAngle", Angles, p => p.SteepestHeadAngle, (p, v) => p with { SteepestHeadAngle = v }, ["steepest head angle"], where: IsHeadAngle),
         PartField<Frame>.Of("smallestOuterRing", "teeth such as 52, or none", p => p.SmallestOuterRing, (p, v) => p with { SmallestOuterRing = v }, ["smallest outer ring"]),
         PartField<Frame>.Of("downTubeDrop", Millimetres, p => p.DownTubeDrop, (p, v) => p with { DownTubeDrop = v }, ["down tube drop"]),
         PartField<Frame>.Of("rearHoseSide", "left, right or either", p => p.RearHoseSide, (p, v) => p with { RearHoseSide = v }, ["rear hose side"]))
         {
             Contradiction = OtherThanUniversal,
         };
+
+    private static bool IsHeadAngle(FrameAngle angle) => angle.Degrees is >= 30 and <= 110;
 
     public static PartForm<Fork> Fork { get; } = new("fork", () => new Fork(),
         PartField<Fork>.Of("front", "axle and width, such as 12x100", p => p.FrontEnd, (p, v) => p with { FrontEnd = v }, ["front axle", "front end", "axle"], where: h => !h.IsRear),
@@ -96,6 +106,7 @@ internal static partial class PartForms
         LoadLimit<Fork>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Fork>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
         UseOf<Fork>(p => p.Use, (p, v) => p with { Use = v }),
+        MadeOf<Fork>(p => p.Made, (p, v) => p with { Made = v }),
         PartField<Fork>.Of("steererLength", Millimetres, p => p.SteererLength, (p, v) => p with { SteererLength = v }, ["steerer length"]),
         PartField<Fork>.Of("mostSpacers", Millimetres, p => p.MostSpacers, (p, v) => p with { MostSpacers = v }, ["most spacers"]));
 
@@ -173,6 +184,7 @@ internal static partial class PartForms
         DiameterByLength,
         PartField<Seatpost>.Of("length", Millimetres, p => p.Length, (p, v) => p with { Length = v }, []),
         PartField<Seatpost>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["minimum insertion", "own mark"]),
+        MadeOf<Seatpost>(p => p.Made, (p, v) => p with { Made = v }),
         PartField<Seatpost>.Of("insertion", Millimetres, p => p.Insertion, (p, v) => p with { Insertion = v }, ["sits", "inserted"]),
         PartField<Seatpost>.Of("railClamp", "a clamp such as 7-round or 7x9", p => p.RailClamp, (p, v) => p with { RailClamp = v }, ["rail clamp", "rails"]),
         PartField<Seatpost>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),

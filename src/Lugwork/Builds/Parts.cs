@@ -184,6 +184,21 @@ public sealed record Frame : Part
     /// <summary>Shortest fork, axle to crown, by the frame maker; none where the maker prints none.</summary>
     public Known<Dimension> ShortestFork { get; init; }
 
+    /// <summary>Axle to crown, without load, of the fork with which head angle and wheelbase of the chart are printed.</summary>
+    public Known<Dimension> ForkOfDesign { get; init; }
+
+    /// <summary>Angle of the head tube to the ground by the chart, 30 to 110 degrees.</summary>
+    public Known<FrameAngle> HeadAngle { get; init; }
+
+    /// <summary>From axle to axle, level, by the chart.</summary>
+    public Known<Dimension> Wheelbase { get; init; }
+
+    /// <summary>The slackest head angle that the frame maker allows; none where the maker prints none, which is unknown, not unlimited.</summary>
+    public Known<FrameAngle> SlackestHeadAngle { get; init; }
+
+    /// <summary>The steepest head angle that the frame maker allows; none where the maker prints none.</summary>
+    public Known<FrameAngle> SteepestHeadAngle { get; init; }
+
     /// <summary>The smallest outer ring that the tab of the front derailleur is made for; none where its maker prints none.</summary>
     public Known<ToothCount> SmallestOuterRing { get; init; }
 
@@ -192,6 +207,9 @@ public sealed record Frame : Part
 
     /// <summary>The side on which the rear hose or housing goes into the frame.</summary>
     public Known<Hand> RearHoseSide { get; init; }
+
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Frame];
@@ -291,6 +309,9 @@ public sealed record Fork : Part
 
     /// <summary>Most height of spacers below the stem by the fork maker; none where the maker prints none.</summary>
     public Known<Dimension> MostSpacers { get; init; }
+
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Fork];
@@ -639,6 +660,9 @@ public sealed record Seatpost : Part
 
     /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
     public Known<UseCategory> Use { get; init; }
+
+    /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
+    public Known<DateMade> Made { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Seatpost];

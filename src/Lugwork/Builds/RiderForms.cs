@@ -1,6 +1,6 @@
 namespace Lugwork;
 
-/// <summary>Form of the rider, and the fields of load and use that several parts have.</summary>
+/// <summary>Form of the rider, and the fields of load, use and age that several parts have.</summary>
 internal static partial class PartForms
 {
     private const string Masses = "a mass such as 120 kg, 265 lb or 18 st 13 lb, or none, or unknown";
@@ -27,6 +27,9 @@ internal static partial class PartForms
 
     private static PartField<TPart> SystemLimit<TPart>(Func<TPart, Known<Load>> get, Func<TPart, Known<Load>, TPart> with)
         where TPart : Part => PartField<TPart>.Of("systemLimit", Masses, get, with, ["system limit"]);
+
+    private static PartField<TPart> MadeOf<TPart>(Func<TPart, Known<DateMade>> get, Func<TPart, Known<DateMade>, TPart> with)
+        where TPart : Part => PartField<TPart>.Of("made", "a year such as 2014, or year and month such as 2014-05, or unknown", get, with, ["year made", "made in"]);
 
     private static PartField<TPart> UseOf<TPart>(Func<TPart, Known<UseCategory>> get, Func<TPart, Known<UseCategory>, TPart> with)
         where TPart : Part => PartField<TPart>.Of("use", Categories, get, with, ["made for"]);

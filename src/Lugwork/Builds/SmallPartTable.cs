@@ -21,35 +21,44 @@ internal static class SmallPartTable
 {
     private static readonly ImmutableArray<Source> Practice = [Sources.CommonPractice];
 
+    private static readonly WheelEnd Front = new(Slot.FrontTyre, Slot.FrontTube, Slot.FrontValve, Slot.FrontWheel);
+
+    private static readonly WheelEnd Rear = new(Slot.RearTyre, Slot.RearTube, Slot.RearValve, Slot.RearWheel);
+
     public static ImmutableArray<SmallPartRule> All { get; } =
     [
         new("front-axle", "fork with a threaded end", b => b[Slot.Fork] is Fork { FrontAxleThread.State: KnownState.Value } fork ? Axle("front", fork.FrontAxleThread, fork.FrontAxleLength) : null, Slot.FrontAxle, Sources.ThruAxleHelp),
         new("rear-axle", "frame with a threaded end", b => b.Frame.ThreadOfRearEnd is { State: KnownState.Value } thread ? Axle("rear", thread, b.Frame.RearAxleLength) : null, Slot.RearAxle, Sources.ThruAxleHelp),
         new("front-axle-nuts", "solid front axle", b => Nuts(b[Slot.FrontWheel]), Slot.FrontNuts, Sources.AxleNut),
         new("rear-axle-nuts", "solid rear axle", b => Nuts(b[Slot.RearWheel]), Slot.RearNuts, Sources.AxleNut),
+        new("front-skewer", "front quick-release hub in open ends", b => b[Slot.Fork] is Fork fork ? Skewer(b[Slot.FrontWheel], fork.FrontEnd) : null, null, Sources.AxleGuide),
+        new("rear-skewer", "rear quick-release hub in open ends", b => Skewer(b[Slot.RearWheel], b.Frame.RearEnd), null, Sources.AxleGuide),
+        new("headset-spacers", "steerer, head tube, headset and stem", Spacers, null, Sources.SteererRequirement, Sources.SteererGap),
+        new("headset-cover", "cables through the headset", b => b.Frame.HeadsetCables.Says(CableWay.Through) ? "cover, ring and spacers of the headset for cables inside: one system, from the frame's or the headset's maker" : null, Slot.HeadsetCover, Sources.CableHeadsets),
+        new("frame-inserts", "cables or hoses inside the frame", Inserts, null, Sources.CableHeadsets, Sources.CommonPractice),
         new("preload", "threadless steerer", Preload, Slot.Preload, Sources.ForkCutting, Sources.StarNutSetting),
         new("crown-race", "headset without a crown race", b => b[Slot.Headset] is Headset { CrownRace.State: KnownState.None } && b[Slot.Fork] is Fork fork ? $"crown race for a seat of {fork.CrownSeat.InTradeWords()}" : null, null, Sources.HeadsetChart),
         new("front-rotor-bolts", "front rotor with six holes", b => Bolts(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined),
         new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined),
-        new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined),
-        new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined),
+        new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b, Slot.FrontRotor, Slot.FrontWheel, "front-lockring-on-hub-axle"), null, Sources.SixBoltAndSplined, Sources.LockringExchange),
+        new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b, Slot.RearRotor, Slot.RearWheel, "rear-lockring-on-hub-axle"), null, Sources.SixBoltAndSplined, Sources.LockringExchange),
         new("front-caliper-bolts", "front caliper", b => Held(b[Slot.FrontBrake]), null, Sources.CommonPractice),
         new("rear-caliper-bolts", "rear caliper", b => Held(b[Slot.RearBrake]), null, Sources.CommonPractice),
-        new("front-tube", "front clincher without a tubeless bead", b => Tube(b[Slot.FrontTyre], b[Slot.FrontWheel]), Slot.FrontTube, Sources.CommonPractice),
-        new("rear-tube", "rear clincher without a tubeless bead", b => Tube(b[Slot.RearTyre], b[Slot.RearWheel]), Slot.RearTube, Sources.CommonPractice),
-        new("front-valve", "front tubeless tyre", b => Valve(b[Slot.FrontTyre], b[Slot.FrontTube], b[Slot.FrontWheel]), Slot.FrontValve, Sources.ValveArticle),
-        new("rear-valve", "rear tubeless tyre", b => Valve(b[Slot.RearTyre], b[Slot.RearTube], b[Slot.RearWheel]), Slot.RearValve, Sources.ValveArticle),
-        new("front-rim-tape", "front rim with a bed to be covered", b => Tape(b[Slot.FrontTyre], b[Slot.FrontWheel]), Slot.FrontRimTape, Sources.CommonPractice),
-        new("rear-rim-tape", "rear rim with a bed to be covered", b => Tape(b[Slot.RearTyre], b[Slot.RearWheel]), Slot.RearRimTape, Sources.CommonPractice),
-        new("front-sealant", "front tubeless tyre", b => IsTubeless(b[Slot.FrontTyre]) && b[Slot.FrontTube] is null ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
-        new("rear-sealant", "rear tubeless tyre", b => IsTubeless(b[Slot.RearTyre]) && b[Slot.RearTube] is null ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
+        new("front-tube", "front clincher whose rim or bead asks for a tube", b => Tube(b, Front), Slot.FrontTube, Sources.CommonPractice),
+        new("rear-tube", "rear clincher whose rim or bead asks for a tube", b => Tube(b, Rear), Slot.RearTube, Sources.CommonPractice),
+        new("front-valve", "front tubeless tyre on a tubeless rim", b => Valve(b, Front), Slot.FrontValve, Sources.ValveArticle),
+        new("rear-valve", "rear tubeless tyre on a tubeless rim", b => Valve(b, Rear), Slot.RearValve, Sources.ValveArticle),
+        new("front-rim-tape", "front rim with a bed to be covered", b => Tape(b, Front), Slot.FrontRimTape, Sources.CommonPractice),
+        new("rear-rim-tape", "rear rim with a bed to be covered", b => Tape(b, Rear), Slot.RearRimTape, Sources.CommonPractice),
+        new("front-sealant", "front tubeless tyre on a tubeless rim", b => IsTubeless(b, Front) == true ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
+        new("rear-sealant", "rear tubeless tyre on a tubeless rim", b => IsTubeless(b, Rear) == true ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
         new("front-brake-cable", "front lever that pulls a cable", b => BrakeCable(b[Slot.FrontLever]), null, Sources.CommonPractice),
         new("rear-brake-cable", "rear lever that pulls a cable", b => BrakeCable(b[Slot.RearLever]), null, Sources.CommonPractice),
         new("front-hose-ends", "front lever with fluid", b => Hose(b[Slot.FrontLever]), null, Sources.FluidGuide),
         new("rear-hose-ends", "rear lever with fluid", b => Hose(b[Slot.RearLever]), null, Sources.FluidGuide),
         new("rear-shift-cable", "rear shifter with a cable", b => ShiftCable(b[Slot.Shifter]), null, Sources.CommonPractice),
         new("front-shift-cable", "front shifter with a cable", b => ShiftCable(b[Slot.FrontShifter]), null, Sources.CommonPractice),
-        new("dropper-cable", "dropper worked by a cable", b => b[Slot.Dropper] is Dropper { Routing.State: KnownState.Value } dropper && dropper.Routing.Value != DropperRouting.Wireless ? "remote, cable, housing and ends for the dropper" : null, null, Sources.CommonPractice),
+        new("dropper-cable", "dropper worked by a cable", b => IsCabled(b[Slot.Dropper]) ? "remote, cable, housing and ends for the dropper" : null, null, Sources.CommonPractice),
         new("quick-link", "chain", b => b[Slot.Chain] is Chain { Size.State: KnownState.Value } chain && chain.Size.Value != ChainSize.Belt ? $"joining link for {chain.Size.InTradeWords()}" : null, null, Sources.ChainWidths),
         new("cassette-lockring", "cassette on splines", b => b[Slot.Cassette] is Cassette { Pattern.State: KnownState.Value } cassette && !ThreadOnHub.IsScrewed(cassette.Pattern.Value.FitCode) ? "lockring of the cassette, if it is not sold with it" : null, null, Sources.CommonPractice),
         new("bar-tape", "drop bar", b => IsDrop(b[Slot.Handlebar]) ? "bar tape and end plugs" : null, null, Sources.BarAndStemTable),
@@ -100,27 +109,129 @@ internal static class SmallPartTable
 
     private static string? Bolts(Part? rotor) => rotor is Rotor { Fixing.State: KnownState.Value, Carrier.State: not KnownState.Value } disc && disc.Fixing.Value == RotorFixing.SixBolt ? "six rotor bolts" : null;
 
-    private static string? Ring(Part? rotor) => rotor is Rotor { Fixing.State: KnownState.Value, Lockring.State: not KnownState.Value } disc && disc.Fixing.Value == RotorFixing.CenterLock ? "lockring for the rotor, its tool interface as the axle leaves room" : null;
+    /// <summary>The ring by the axle that its tool has to pass over; nothing where the joint of ring and axle says it already.</summary>
+    private static string? Ring(Build build, Slot rotor, Slot wheel, string joint)
+    {
+        if (build[rotor] is not Rotor { Fixing.State: KnownState.Value, Lockring.State: not KnownState.Value } disc || disc.Fixing.Value != RotorFixing.CenterLock
+            || (disc.Lockring.State == KnownState.None && build.Check().Fits.Any(f => f.Joint!.Id == joint && f.Verdict == Verdict.NeedsPart)))
+        {
+            return null;
+        }
+
+        return build[wheel] is not Wheel { Hub.State: KnownState.Value } hub || hub.Hub.Value.Axles.IsEmpty ? "lockring for the rotor, its tool interface as the axle leaves room"
+            : hub.Hub.Value.Axles.Max() <= Lockring.Internal.LargestAxleMillimetres * 1_000 ? $"{Lockring.Internal.TradeName} for the rotor, turned with the cassette tool; one with external notches goes too where the end leaves room"
+            : $"{Lockring.External.TradeName} for the rotor: the tool of internal ones does not pass over this axle";
+    }
+
+    /// <summary>Both the hub and the ends are made for a skewer, and the axle is not said to be solid.</summary>
+    private static string? Skewer(Part? wheel, Known<HubStandard> end) =>
+        wheel is Wheel { Hub.State: KnownState.Value, AxleThread.State: not KnownState.Value } hub && end.State == KnownState.Value && TakesSkewer(hub.Hub.Value) && TakesSkewer(end.Value)
+            ? $"quick-release skewer for {hub.Hub.InTradeWords()}{(hub.AxleThread.State == KnownState.None || hub.Hub.Value.Attachments.All(a => a == HubAttachment.QuickRelease) ? "" : ", if the axle is hollow")}"
+            : null;
+
+    private static bool TakesSkewer(HubStandard standard) => standard.Attachments.Contains(HubAttachment.QuickRelease);
+
+    /// <summary>The spacers that are stated, and what the sum of the steerer asks for where one of both is not.</summary>
+    private static string? Spacers(Build build)
+    {
+        if (build[Slot.Stem] is not Stem stem || build[Slot.Fork] is not Fork fork || fork.SteererKind.Says(SteererKind.Threaded))
+        {
+            return null;
+        }
+
+        long? below = Said(stem.SpacersBelow);
+        long? above = Said(stem.SpacersAbove);
+        List<string> pieces = [];
+        if (below > 0)
+        {
+            pieces.Add($"{InMillimetres(below.Value)} mm below the stem");
+        }
+
+        if (above > 0)
+        {
+            pieces.Add($"{InMillimetres(above.Value)} mm above it");
+        }
+
+        if ((below is null || above is null) && Said(fork.SteererLength) is { } steerer && steerer > 0 && Said(build.Frame.HeadTubeLength) is { } tube && Said(stem.ClampHeight) is { } clamp
+            && build[Slot.Headset] is Headset headset && Said(headset.LowerStack) is { } lower && Said(headset.UpperStack) is { } upper)
+        {
+            long left = steerer - tube - clamp - lower - upper;
+            long more = left + (long)(SteererLength.LeastGap * Nanometres.PerMillimetre) - (below ?? 0) - (above ?? 0);
+            if (more > 0)
+            {
+                pieces.Add($"at least {InMillimetres(more)} mm{(pieces.Count > 0 ? " more" : "")}, of all not more than {InMillimetres(left + (long)(SteererLength.MostGap * Nanometres.PerMillimetre))} mm below the stem, or the steerer cut shorter");
+            }
+        }
+
+        return pieces.Count == 0 ? null : $"headset spacers{(fork.Steerer.State == KnownState.Value ? $" for {fork.Steerer.InTradeWords()}" : "")}: {string.Join(", ", pieces)}";
+    }
+
+    private static long? Said(Known<Dimension> length) => length.State switch { KnownState.Value => length.Value.FitCode, KnownState.None => 0, _ => null };
+
+    private static string InMillimetres(long nanometres) => new Nanometres(nanometres).ToString();
+
+    /// <summary>What holds a run at the holes by which it goes into the frame and comes out.</summary>
+    private static string? Inserts(Build build) =>
+        (build.Frame.HeadsetCables.Says(CableWay.Through) && (HasRun(build[Slot.FrontLever]) || HasRun(build[Slot.RearLever]) || ShiftCable(build[Slot.Shifter]) is not null || ShiftCable(build[Slot.FrontShifter]) is not null))
+        || (build.Frame.DropperEntry.Says(DropperEntry.Hole) && build[Slot.Dropper] is Dropper dropper && dropper.Routing.Says(DropperRouting.Internal))
+            ? "inserts for the holes of the frame by which cables and hoses go in and out, of the frame's maker, and a liner where they would rattle"
+            : null;
+
+    private static bool HasRun(Part? lever) => BrakeCable(lever) is not null || Hose(lever) is not null;
+
+    private static bool IsCabled(Part? post) => post is Dropper { Routing.State: KnownState.Value } dropper && dropper.Routing.Value != DropperRouting.Wireless;
+
+    private static bool Says<T>(this Known<T> known, T value)
+        where T : IInterfaceValue<T> => known.State == KnownState.Value && known.Value.FitCode == value.FitCode;
 
     private static string? Held(Part? caliper) => caliper is not Caliper { Mounting.State: KnownState.Value } brake ? null
         : brake.Mounting.Value == CaliperFoot.Flat && brake.BoltLength.State == KnownState.Value ? $"two flat-mount bolts of {brake.BoltLength.Value.FitKey} mm"
         : $"two bolts for a caliper with {brake.Mounting.InTradeWords()}, of the length of mount and adapter";
 
-    private static bool IsTubeless(Part? tyre) => tyre is Tyre { Bead.State: KnownState.Value } clincher && clincher.Bead.Value == TyreBead.Tubeless;
+    /// <summary>The slots of one wheel and of what holds its air.</summary>
+    private sealed record WheelEnd(Slot Tyre, Slot Tube, Slot Valve, Slot Wheel);
 
-    private static string? Tube(Part? tyre, Part? wheel) =>
-        tyre is Tyre { Bead.State: KnownState.Value, Size.State: KnownState.Value } clincher && !IsTubeless(tyre) && HoldsClincher(clincher)
-            ? $"inner tube for {clincher.Size.InTradeWords()}{(wheel is Wheel { ValveHole.State: KnownState.Value } rim ? $", valve for {rim.ValveHole.InTradeWords()}" : "")}"
-            : null;
+    private static bool HasTubelessBead(Part? tyre) => tyre is Tyre { Bead.State: KnownState.Value } clincher && clincher.Bead.Value == TyreBead.Tubeless;
+
+    /// <summary>Whether the wheel runs without a tube: bead and rim have to be made for it. Null where the rim is not known and nothing that is there says it.</summary>
+    private static bool? IsTubeless(Build build, WheelEnd end) =>
+        !HasTubelessBead(build[end.Tyre]) || build[end.Tube] is not null ? false
+        : IsTubelessRim(build[end.Wheel]) ?? (build[end.Valve] is not null ? true : null);
+
+    private static bool? IsTubelessRim(Part? wheel) => wheel is not Wheel { RimType.Values: { IsEmpty: false } types } ? null
+        : types.All(IsTubelessType) ? true
+        : types.Any(IsTubelessType) ? null
+        : false;
+
+    private static bool IsTubelessType(RimType type) => type == RimType.Hookless || type == RimType.TubelessCrochet;
+
+    private static string? Tube(Build build, WheelEnd end)
+    {
+        bool? tubeless = IsTubeless(build, end);
+        if (build[end.Tyre] is not Tyre { Bead.State: KnownState.Value } tyre || !HoldsClincher(tyre) || tubeless == true)
+        {
+            return null;
+        }
+
+        Wheel? rim = build[end.Wheel] as Wheel;
+        string size = tyre.Size.State == KnownState.Value ? tyre.Size.InTradeWords() : "the size of the tyre";
+        string hole = rim is { ValveHole.State: KnownState.Value } ? $", valve for {rim.ValveHole.InTradeWords()}" : "";
+        string length = rim is { RimDepth.State: KnownState.Value } ? $", valve of at least {ValveFor(rim)} mm" : "";
+        string choice = tubeless is null ? "; or, on a rim marked TC or TSS, a tubeless valve, tape and sealant: read the rim" : "";
+        return $"inner tube for {size}{hole}{length}{choice}";
+    }
+
+    /// <summary>The least length of a valve that a pump takes hold of.</summary>
+    private static string ValveFor(Wheel rim) => InMillimetres(rim.RimDepth.Value.FitCode + ValveRelations.Pump);
 
     private static bool HoldsClincher(Tyre tyre) => tyre.HoldOrSize is { State: KnownState.Value } hold && hold.Value == TyreHold.Clincher;
 
-    private static string? Valve(Part? tyre, Part? tube, Part? wheel) => !IsTubeless(tyre) || tube is not null ? null
-        : wheel is Wheel { RimDepth.State: KnownState.Value } rim ? $"tubeless valve, longer than a rim of {rim.RimDepth.Value.FitKey} mm"
+    private static string? Valve(Build build, WheelEnd end) => IsTubeless(build, end) != true ? null
+        : build[end.Wheel] is Wheel { RimDepth.State: KnownState.Value } rim ? $"tubeless valve of at least {ValveFor(rim)} mm, for a rim {rim.RimDepth.Value.FitKey} mm deep"
         : "tubeless valve, longer than the rim is deep";
 
-    private static string? Tape(Part? tyre, Part? wheel) => wheel is not Wheel { BedHole.State: not KnownState.None } rim || tyre is not Tyre clincher || !HoldsClincher(clincher) ? null
-        : $"{(IsTubeless(tyre) ? "tubeless tape" : "rim tape")}{(rim.InnerWidth.State == KnownState.Value ? $" for {rim.InnerWidth.Value.FitKey} mm inside" : "")}";
+    private static string? Tape(Build build, WheelEnd end) => build[end.Wheel] is not Wheel { BedHole.State: not KnownState.None } rim || build[end.Tyre] is not Tyre clincher || !HoldsClincher(clincher) ? null
+        : $"{(IsTubeless(build, end) switch { true => "tubeless tape", false => "rim tape", null => "rim tape, or tubeless tape without a tube" })}{(rim.InnerWidth.State == KnownState.Value ? $" for {rim.InnerWidth.Value.FitKey} mm inside" : "")}";
 
     private static string? BrakeCable(Part? lever) => lever is BrakeLever { PullOrFluid.State: KnownState.Value } ? "brake cable, housing, ferrules and end cap" : null;
 

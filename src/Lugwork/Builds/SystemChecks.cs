@@ -41,5 +41,7 @@ internal static class SystemChecks
         new("front-adapter-with-rotor", "Front adapter, mount and rotor", AdapterRelations.Meeting, FrontMount, Size(Slot.FrontRotor), AdapterOf(Slot.FrontBrake)) { Sources = [Sources.AdapterGuide, Sources.MountAnswer], Caution = Cautions.BrakeWork, Seen = [2] },
         new("rear-adapter-with-rotor", "Rear adapter, mount and rotor", AdapterRelations.Meeting, RearMount, Size(Slot.RearRotor), AdapterOf(Slot.RearBrake)) { Sources = [Sources.AdapterGuide, Sources.MountAnswer], Caution = Cautions.BrakeWork, Seen = [2] },
         new("fork-not-too-short", "Fork of at least the frame's shortest", ForkRelations.NotTooShort, AxleToCrown, ShortestFork) { Sources = [Sources.ForkTravel], Caution = Cautions.ForkClassCare, Seen = [1] },
+        new("head-angle-not-too-slack", "Head angle with the fork, slackest", HeadAngleRelations.NotTooSlack, AxleToCrown, SlackestHeadAngle, ForkOfDesign, HeadAngle, Wheelbase) { Sources = [Sources.ForkTravel, Sources.Derived], Caution = Cautions.GeometryCare, Seen = [1], MostHaveNone = true },
+        new("head-angle-not-too-steep", "Head angle with the fork, steepest", HeadAngleRelations.NotTooSteep, AxleToCrown, SteepestHeadAngle, ForkOfDesign, HeadAngle, Wheelbase) { Sources = [Sources.ForkTravel, Sources.Derived], Caution = Cautions.GeometryCare, Seen = [1], MostHaveNone = true },
     ];
 }

@@ -10,6 +10,7 @@ internal static class UnjudgedFields
         if (parts.At(Slot.Frame) is Frame frame)
         {
             Ask(Slot.Frame, "kind", frame.Kind, ref asked);
+            Ask(Slot.Frame, "made", frame.Made, ref asked);
         }
 
         if (parts.At(Slot.FrontWheel) is Wheel front)
@@ -36,13 +37,16 @@ internal static class UnjudgedFields
         if (parts.At(Slot.Seatpost) is Seatpost post)
         {
             Ask(Slot.Seatpost, "length", post.Length, ref asked);
+            Ask(Slot.Seatpost, "made", post.Made, ref asked);
         }
 
         if (parts.At(Slot.Handlebar) is Handlebar bar)
         {
             Ask(Slot.Handlebar, "width", bar.Width, ref asked);
+            Ask(Slot.Handlebar, "made", bar.Made, ref asked);
         }
 
+        Ages(parts, ref asked);
         Runs(parts, ref asked);
         if (parts.At(Slot.FrontShifter) is Shifter shifter)
         {
@@ -52,6 +56,25 @@ internal static class UnjudgedFields
         }
 
         return asked;
+    }
+
+    /// <summary>Dates of making, of parts that have no other field here.</summary>
+    private static void Ages(IParts parts, ref List<Measurement>? asked)
+    {
+        if (parts.At(Slot.Fork) is Fork fork)
+        {
+            Ask(Slot.Fork, "made", fork.Made, ref asked);
+        }
+
+        if (parts.At(Slot.Stem) is Stem stem)
+        {
+            Ask(Slot.Stem, "made", stem.Made, ref asked);
+        }
+
+        if (parts.At(Slot.Crankset) is Crankset crank)
+        {
+            Ask(Slot.Crankset, "made", crank.Made, ref asked);
+        }
     }
 
     /// <summary>Hoses and housings.</summary>

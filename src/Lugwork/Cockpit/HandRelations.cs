@@ -35,6 +35,12 @@ internal static class HandRelations
         Sources = [Sources.CommonPractice],
     };
 
+    private static readonly Reason RunAgreed = new("hose-side-by-rider", "The rear run goes into the frame on {0}, from a lever for {1}; the rider brakes in front with {2}, so the rear lever is on the other side.") { Sources = [Sources.CommonPractice, Sources.BrakeHands] };
+
+    private static readonly Reason RunFree = RunAgreed with { Id = "hose-side-free", Template = "The rear run goes into the frame on {0}, from a lever for {1}; the rider brakes in front with {2}: nothing here forces it to its own side." };
+
+    private static readonly Reason RunTight = Tight with { Id = "hose-on-side-of-rider", Asks = [0], Template = "The rear run goes into the frame on {0}. The rear lever is for {1}, and the rider brakes in front with {2}, so it sits on the same side as the port: the run has to bend back in front of the head tube. Turn the bar fully both ways and see that nothing pulls, kinks or rubs." };
+
     /// <summary>Inputs: hand of the front lever, of the rear lever.</summary>
     public static Relation OneEachSide { get; } = new Matrix(0, 1, (front, rear) => front == rear && front != Hand.Either.FitCode ? new(Verdict.DoesNotFit, BothOne) : new(Verdict.Fits, OneEach), [], [Sources.BrakeHands]);
 
@@ -52,6 +58,16 @@ internal static class HandRelations
 
     /// <summary>Inputs: side of the frame on which the rear run goes in, hand of the rear lever.</summary>
     public static Relation RearRun { get; } = new Matrix(0, 1, (port, lever) => port == lever && port != Hand.Either.FitCode ? new(Verdict.NeedsMeasuring, Tight) : new(Verdict.Fits, Sweeps), [], [Sources.CommonPractice]);
+
+    /// <summary>Inputs: side of the frame on which the rear run goes in, hand of the rear lever, hand with which the rider brakes in front. A rear lever for either hand goes to the hand that the front brake leaves; of a lever for one hand, <see cref="RearRun"/> says all.</summary>
+    public static Relation RearRunOfRider { get; } = new Computed(
+        "a rear lever for either hand goes to the hand that the front brake leaves",
+        v => v[0] == 0 || v[1] == 0 || v[2] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+            : v[1] != Hand.Either.FitCode || v[2] == Hand.Either.FitCode || v[0] == Hand.Either.FitCode ? new(Verdict.Fits, RunFree)
+            : v[0] == v[2] ? new(Verdict.Fits, RunAgreed)
+            : new(Verdict.NeedsMeasuring, RunTight),
+        [],
+        [Sources.CommonPractice, Sources.BrakeHands]);
 
     private static bool Agree(long lever, long rider) => lever == rider || lever == Hand.Either.FitCode || rider == Hand.Either.FitCode;
 }

@@ -27,6 +27,9 @@ public interface IInterfaceValue<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
     /// <summary>A plain mass without nominal sizes, judged against limits.</summary>
     static virtual bool IsPlainMass => false;
 
+    /// <summary>A plain angle without nominal sizes, judged against limits.</summary>
+    static virtual bool IsPlainAngle => false;
+
     /// <summary>What the value is called: "seatpost diameter".</summary>
     static abstract string Called { get; }
 

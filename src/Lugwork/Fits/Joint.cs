@@ -24,11 +24,14 @@ internal sealed class JointInput
     /// <summary>Lengths and open sizes compare with each other across inputs of one family; 0 for a closed set of its own.</summary>
     public required int Family { get; init; }
 
-    /// <summary>A plain quantity, a length or a mass: it has no list and changes a verdict only where it meets another figure.</summary>
+    /// <summary>A plain quantity, a length, a mass or an angle: it has no list and changes a verdict only where it meets another figure.</summary>
     public required bool IsLength { get; init; }
 
     /// <summary>The plain quantity is a mass: its codes are grams.</summary>
     public bool IsMass { get; init; }
+
+    /// <summary>The plain quantity is an angle: its codes are microdegrees.</summary>
+    public bool IsAngle { get; init; }
 
     public required Func<long, string> Show { get; init; }
 

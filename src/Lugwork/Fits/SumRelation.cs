@@ -17,6 +17,9 @@ internal sealed class SumRelation : Relation, ITells
     /// <summary>What a length above it changes nothing any more: 100 km.</summary>
     private const long Far = 100_000_000L * Nanometres.PerMillimetre;
 
+    /// <summary>The unit of a sum in microdegrees.</summary>
+    public const string Degrees = "\u00B0";
+
     private readonly Func<ReadOnlySpan<long>, long> _sum;
     private readonly string _unit;
     private readonly int[] _directions;
@@ -24,7 +27,7 @@ internal sealed class SumRelation : Relation, ITells
     private readonly Outcome[] _without;
 
     /// <param name="kind">Kind in words.</param>
-    /// <param name="unit">"mm" for a sum in nanometres, else the unit of a plain count.</param>
+    /// <param name="unit">"mm" for a sum in nanometres, <see cref="Degrees"/> for one in microdegrees, else the unit of a plain count.</param>
     /// <param name="sum">The sum; 0 for an input that there is none of.</param>
     /// <param name="directions">+1 where more of the input never makes the sum less, -1 where it never makes it more.</param>
     /// <param name="bands">Lowest first; the first has no least.</param>
@@ -138,7 +141,7 @@ internal sealed class SumRelation : Relation, ITells
 
     private string Range(long least, long most) => Shown(least) == Shown(most) ? Shown(least) : $"{Shown(least)} to {Shown(most)}";
 
-    private string Shown(long sum) => _unit == "mm" ? ((decimal)sum / Nanometres.PerMillimetre).ToString("0.##", CultureInfo.InvariantCulture) : sum.ToString(CultureInfo.InvariantCulture);
+    private string Shown(long sum) => _unit is "mm" or Degrees ? ((decimal)sum / Nanometres.PerMillimetre).ToString("0.##", CultureInfo.InvariantCulture) : sum.ToString(CultureInfo.InvariantCulture);
 
     private void CommonOf(in CandidateRow row, Span<long> low, Span<long> high, int from, ref Verdict common)
     {

@@ -5,6 +5,9 @@ namespace Lugwork.Tyres;
 /// <summary>Valve through rim: its hole, and whether enough of it stands out.</summary>
 internal static class ValveRelations
 {
+    /// <summary>What a pump head takes hold of; common practice, no source.</summary>
+    public const long Pump = 15 * Nanometres.PerMillimetre;
+
     private static readonly Reason Same = new("valve-of-the-hole", "{1} valve in a hole of {0}.") { Sources = [Sources.ValveArticle, Sources.WheelDataSheet, Sources.RimTable] };
 
     private static readonly Reason TooThick = new("valve-too-thick", "{1} valve does not go through a hole of {0}.", Cautions.ValveHole)
@@ -40,9 +43,6 @@ internal static class ValveRelations
 
     private sealed class Reach : Relation, ICutsLengths
     {
-        // What a pump head takes hold of; common practice, no source.
-        private const long Pump = 15 * Nanometres.PerMillimetre;
-
         private static readonly Reason Enough = new("valve-long-enough", "The valve is {0} mm long and the rim {1} mm deep: a pump takes hold of it.") { Sources = [Sources.CommonPractice] };
 
         private static readonly Reason Hardly = new("valve-hardly-out", "The valve is {0} mm long and the rim {1} mm deep: less than 15 mm stand out, which not every pump head takes hold of. Try yours.")

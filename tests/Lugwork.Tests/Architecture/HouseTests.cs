@@ -145,7 +145,9 @@ public sealed class HouseTests
         IEnumerable<T> sizes = typeof(T) == typeof(Lugwork.Tyres.TyreSize)
             ? Lugwork.Tyres.BeadSeat.All.SelectMany(b => Enumerable.Range(18, 115).Select(w => (T)(object)Lugwork.Tyres.TyreSize.Of(w, b)))
             : T.IsPlainLength ? lengths.Select(T.OfFitCode)
-            : T.IsPlainMass ? new long[] { 1, 999, 82_500, 499_999, 500_000 }.Concat(lengths.Select(l => 1 + (l % 500_000))).Select(T.OfFitCode) : [];
+            : T.IsPlainMass ? new long[] { 1, 999, 82_500, 499_999, 500_000 }.Concat(lengths.Select(l => 1 + (l % 500_000))).Select(T.OfFitCode)
+            : T.IsPlainAngle ? new long[] { 1, 67_500_000, 180_000_000 }.Concat(lengths.Select(l => 1 + (l % 180_000_000))).Select(T.OfFitCode)
+            : typeof(T) == typeof(DateMade) ? Enumerable.Range(1860, 241).SelectMany(y => new[] { y * 100L, (y * 100L) + 1, (y * 100L) + 12 }).Select(T.OfFitCode) : [];
         T[] all = [.. T.All, .. sizes];
         Assert.NotEmpty(all);
         foreach (T value in all)

@@ -16,6 +16,8 @@ internal static class Values
     {
         [typeof(Dimension)] = random => Lengths(random, 0.000001m, 100_000m).Select(l => (object)Dimension.OfMillimetres(l)),
         [typeof(Load)] = random => new[] { 0.001m, 0.002m, 499.999m, 500m }.Concat(Enumerable.Range(0, 200).Select(_ => random.Next(1, 500_001) / 1000m)).Select(k => (object)Load.OfKilograms(k)),
+        [typeof(FrameAngle)] = random => new[] { 0.000001m, 67.5m, 180m }.Concat(Enumerable.Range(0, 200).Select(_ => random.Next(1, 180_000_001) / 1_000_000m)).Select(d => (object)FrameAngle.OfDegrees(d)),
+        [typeof(DateMade)] = random => Enumerable.Range(0, 200).Select(i => (object)DateMade.Of(random.Next(1860, 2101), i % 3 == 0 ? null : random.Next(1, 13))),
         [typeof(SeatpostDiameter)] = random => Lengths(random, 18, 40).Select(l => (object)SeatpostDiameter.OfMillimetres(l)),
         [typeof(SeatTubeBore)] = random => Lengths(random, 18, 40).Select(l => (object)SeatTubeBore.OfMillimetres(l)),
         [typeof(TyreSize)] = _ => BeadSeat.All.SelectMany(b => Enumerable.Range(18, 115).Select(w => (object)TyreSize.Of(w, b))),

@@ -33,7 +33,11 @@ public sealed class BoundaryBicycleLaws
         }
 
         string[] both = [.. fit.Intersect(not)];
-        Assert.True(both.Length >= 12, string.Join(", ", both));
+        Assert.True(both.Length >= 24, string.Join(", ", both));
+        string[] ofCondition = [.. both.Where(id => JointTable.All.Single(j => j.Id == id).IsOfCondition)];
+        Assert.True(ofCondition.Length >= 8, string.Join(", ", ofCondition));
+        Assert.Contains("chain-elongation", ofCondition);
+        Assert.Contains("head-angle-not-too-slack", both);
     }
 
     /// <summary>A law that is false on purpose, and the smallest bicycle that breaks it.</summary>

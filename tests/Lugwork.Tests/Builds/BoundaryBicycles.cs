@@ -10,6 +10,7 @@ internal static class BoundaryBicycles
     [
         (Slot.Frame, "chainstay", 400, 450), (Slot.Frame, "headTubeLength", 100, 170), (Slot.Frame, "seatTubeLength", 420, 560), (Slot.Frame, "mostInsertion", 150, 260), (Slot.Frame, "leastInsertion", 60, 100),
         (Slot.Frame, "shortestFork", 370, 400), (Slot.Frame, "downTubeDrop", 1, 9), (Slot.Frame, "smallestOuterRing", 44, 53), (Slot.Frame, "frontCentre", 560, 640), (Slot.Frame, "bottomBracketDrop", 55, 80),
+        (Slot.Frame, "forkOfDesign", 375, 400), (Slot.Frame, "headAngle", 70, 73), (Slot.Frame, "wheelbase", 980, 1030), (Slot.Frame, "slackestHeadAngle", 69, 72), (Slot.Frame, "steepestHeadAngle", 71, 74),
         (Slot.Fork, "steererLength", 170, 240), (Slot.Fork, "axleToCrown", 370, 410), (Slot.Fork, "knobRise", 1, 15),
         (Slot.Headset, "upperStack", 8, 20), (Slot.Headset, "lowerStack", 4, 15), (Slot.Stem, "clampHeight", 36, 42), (Slot.Stem, "spacersBelow", 2, 40), (Slot.Stem, "spacersAbove", 2, 10),
         (Slot.Rider, "saddleHeight", 640, 800), (Slot.Saddle, "depth", 35, 55), (Slot.Seatpost, "length", 250, 420), (Slot.Seatpost, "mark", 60, 100),
@@ -17,6 +18,10 @@ internal static class BoundaryBicycles
         (Slot.Cassette, "smallestSprocket", 10, 12), (Slot.Cassette, "largestSprocket", 25, 36), (Slot.RearDerailleur, "capacity", 28, 42), (Slot.RearDerailleur, "largestSprocket", 28, 36), (Slot.Chain, "pitches", 100, 120),
         (Slot.FrontRotor, "thickness", 1, 2), (Slot.FrontRotor, "leastThickness", 1, 2), (Slot.FrontWheel, "rimWall", 1, 2),
     ];
+
+    private static readonly Slot[] Used = [Slot.Fork, Slot.Headset, Slot.Stem, Slot.Saddle, Slot.Seatpost, Slot.Crankset, Slot.RearWheel, Slot.Cassette, Slot.RearDerailleur, Slot.Chain, Slot.FrontRotor];
+
+    private static readonly string[] States = ["new", "inspected", "used", "worn", "damaged", "crashed", "recalled", "not-known"];
 
     public static Build Draw(Random random)
     {
@@ -34,6 +39,19 @@ internal static class BoundaryBicycles
             }
         }
 
+        foreach (Slot slot in Used)
+        {
+            if (random.Next(3) != 0)
+            {
+                fields[slot].Add(new("condition", States[random.Next(States.Length)]));
+            }
+        }
+
+        fields[Slot.Fork].Add(new("material", random.Next(2) == 0 ? "carbon" : "aluminium"));
+        fields[Slot.Fork].Add(new("steererMaterial", random.Next(2) == 0 ? "carbon" : "steel"));
+        fields[Slot.Stem].Add(new("material", random.Next(2) == 0 ? "carbon" : "aluminium"));
+        fields[Slot.Chain].Add(new("size", random.Next(2) == 0 ? "11" : "9"));
+        fields[Slot.Chain].Add(new("over24Pitches", (304.8m + (random.Next(0, 4) * 0.762m) + (random.Next(-1, 2) * 0.000001m)).ToString(CultureInfo.InvariantCulture)));
         fields[Slot.FrontWheel].Add(new("brakeTrack", "aluminium"));
         fields[Slot.FrontTyre] = [new("size", "37-622")];
         fields[Slot.Seatpost].Add(new("diameter", "27.2"));
@@ -66,10 +84,10 @@ internal static class BoundaryBicycles
         return PartForms.Of(slot).TrySet(build[slot]!, line.Field, text, new Evidence(EvidenceKind.Measured, text), out Part moved, out _) ? build.With(moved, slot) : build;
     }
 
-    /// <summary>What the sheet of the bicycle without a part says of it, where it can say all: one figure of the part, the rest settled.</summary>
+    /// <summary>What the sheet of the bicycle without a part says of it, where it can say all: the parts beside it are settled.</summary>
     public static IEnumerable<NeedLine> Lines(Build build, Slot slot) =>
-        JointTable.All.Where(j => !j.IsOfCondition && j.Inputs.Count(i => i.Slot == slot) == 1 && j.IsFilled(build) && j.Inputs.All(i => i.Slot == slot || i.Read(build[i.Slot]!).IsSettled))
-            .Select(j => NeedLine.Of(j, j.Inputs.Single(i => i.Slot == slot), build.Without(slot)));
+        JointTable.All.Where(j => j.Slots.Contains(slot) && j.IsFilled(build) && j.Inputs.All(i => i.Slot == slot || i.Read(build[i.Slot]!).IsSettled))
+            .SelectMany(j => j.Inputs.Where(i => i.Slot == slot).Select(i => NeedLine.Of(j, i, build.Without(slot))));
 
     /// <summary>The first joint of which check and sheet say two things; null where they agree.</summary>
     public static string? Disagreement(Build build)
@@ -87,7 +105,13 @@ internal static class BoundaryBicycles
 
                 Verdict judged = report.Fits.Single(f => f.Joint == line.Joint).Verdict;
                 Verdict sheet = line.For(own.Low);
-                if (line.Input.IsLength ? (judged == Verdict.Fits) != (sheet == Verdict.Fits) : judged != sheet)
+
+                // Of a part with one figure in the joint the sheet says all; of one with several, what holds whatever the others are.
+                bool alone = line.Joint.Inputs.Count(i => i.Slot == slot) == 1;
+                bool agree = line.Input.IsLength ? alone ? (judged == Verdict.Fits) == (sheet == Verdict.Fits) : judged != Verdict.Fits || sheet == Verdict.Fits
+                    : alone ? judged == sheet
+                    : sheet == Verdict.NeedsMeasuring || Fits.Rows.MayRemain(judged, sheet);
+                if (!agree)
                 {
                     return $"{line.Joint} {slot}.{line.Field}: the check says {judged}, the sheet {sheet}";
                 }

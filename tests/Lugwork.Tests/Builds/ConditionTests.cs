@@ -146,6 +146,42 @@ public sealed class ConditionTests
         Assert.Single(waived.Waived);
     }
 
+    [Theory]
+    [InlineData("frame", "material carbon; made 2012", true)]
+    [InlineData("frame", "material steel; made 1984", false)]
+    [InlineData("frame", "made 2012-03", true)]
+    [InlineData("frame", "made unknown", false)]
+    [InlineData("fork", "material steel; steerer material steel; made 2012", false)]
+    [InlineData("fork", "material steel; steerer material aluminium; made 2012", true)]
+    [InlineData("fork", "material steel; made 2012", true)]
+    [InlineData("stem", "material titanium; made 2012", false)]
+    [InlineData("stem", "material aluminium; made 2012", true)]
+    [InlineData("handlebar", "material aluminium; made 2012", true)]
+    [InlineData("seatpost", "material carbon; made 2012", true)]
+    [InlineData("crankset", "material aluminium | steel; made 2012 | 2013", true)]
+    public void A_stated_date_of_making_is_told_and_judged_by_nothing(string slot, string text, bool told)
+    {
+        Slot at = Slot.Find(slot)!;
+        Build build = With(at, text);
+        Build without = With(at, text.Split("made")[0] + "made unknown");
+        Assert.Equal(told ? [at] : [], build.ToInspect().Select(p => p.Slot));
+        Assert.All(build.ToInspect(), p => Assert.Contains("maker sets", p.What, StringComparison.Ordinal));
+        Assert.All(build.ToInspect(), p => Assert.Contains("disagree", p.What, StringComparison.Ordinal));
+        Assert.All(build.ToInspect(), p => Assert.NotEmpty(p.Sources));
+        Assert.Equal(without.Check().Fits.Select(f => (f.Joint!.Id, f.Verdict)), build.Check().Fits.Select(f => (f.Joint!.Id, f.Verdict)));
+        Assert.Equal(without.Check().Verdict, build.Check().Verdict);
+        Assert.Equal(build[at], BuildFile.Read(BuildFile.Write(build))[at]);
+    }
+
+    [Fact]
+    public void A_used_part_with_a_date_says_both()
+    {
+        InspectionPoint point = With(Slot.Stem, "condition used; material aluminium; made 2009-04").ToInspect().Single();
+        Assert.Contains("cracks at clamp slots", point.What, StringComparison.Ordinal);
+        Assert.Contains("Made 2009-04.", point.What, StringComparison.Ordinal);
+        Assert.Equal(point.Sources.Distinct(), point.Sources);
+    }
+
     [Fact]
     public void Only_used_and_crashed_parts_are_to_be_inspected_and_in_order()
     {

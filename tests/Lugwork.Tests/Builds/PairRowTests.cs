@@ -146,6 +146,31 @@ public sealed class PairRowTests
     public void The_rear_hose_sweeps_across_to_the_other_side(string port, string lever, Verdict verdict) =>
         Assert.Equal(verdict, Of(Check($"rear hose side {port}", (Slot.RearLever, $"hand {lever}")), "rear-hose-side").Verdict);
 
+    /// <summary>A lever that goes on either side goes to the hand that the front brake leaves.</summary>
+    [Theory]
+    [InlineData("left", "either", "front brake hand right", Verdict.NeedsMeasuring)]
+    [InlineData("right", "either", "front brake hand right", Verdict.Fits)]
+    [InlineData("right", "either", "front brake hand left", Verdict.NeedsMeasuring)]
+    [InlineData("left", "either", "front brake hand left", Verdict.Fits)]
+    [InlineData("left", "either", "82 kg", Verdict.NeedsMeasuring)]
+    [InlineData("either", "either", "82 kg", Verdict.Fits)]
+    [InlineData("left", "either", "front brake hand either", Verdict.Fits)]
+    [InlineData("left", "right", "front brake hand left", Verdict.Fits)]
+    [InlineData("left", "right", "82 kg", Verdict.Fits)]
+    public void The_rider_s_hand_says_where_a_lever_for_either_side_sits(string port, string lever, string rider, Verdict verdict)
+    {
+        Fit fit = Of(Check($"rear hose side {port}", (Slot.RearLever, $"hand {lever}"), (Slot.Rider, rider)), "rear-hose-side-of-rider");
+        Assert.Equal(verdict, fit.Verdict);
+        Assert.Equal(rider == "82 kg" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "frontBrakeHand"));
+    }
+
+    [Fact]
+    public void Without_a_port_or_a_stated_lever_the_rider_s_hand_says_nothing_of_the_hose()
+    {
+        Assert.DoesNotContain(Check("steel", (Slot.RearLever, "hand either"), (Slot.Rider, "front brake hand left")).Fits, f => f.Joint!.Id == "rear-hose-side-of-rider");
+        Assert.DoesNotContain(Check("rear hose side left", (Slot.RearLever, "pull short"), (Slot.Rider, "front brake hand left")).Fits, f => f.Joint!.Id == "rear-hose-side-of-rider");
+    }
+
     [Fact]
     public void Of_hands_nothing_is_said_until_both_are_stated()
     {

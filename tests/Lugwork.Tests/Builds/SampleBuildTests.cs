@@ -44,6 +44,38 @@ public sealed class SampleBuildTests
     }
 
     [Fact]
+    public void The_used_bicycle_says_condition_wear_age_and_what_was_cut()
+    {
+        Build build = Sample("used-winter-bicycle");
+        FitReport report = build.Check();
+        string[] open =
+        [
+            "chain-elongation DoesNotFit", "condition-of-chain NeedsMeasuring", "condition-of-fork NeedsMeasuring", "condition-of-front-rotor NeedsMeasuring", "condition-of-stem NeedsMeasuring",
+            "drive-worn-as-a-set NeedsMeasuring", "front-rotor-wear Unsafe",
+        ];
+        Assert.Equal(open, report.Fits.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id} {f.Verdict}").Order(StringComparer.Ordinal));
+        Assert.Equal(Verdict.Fits, report.Fits.Single(f => f.Joint!.Id == "head-angle-not-too-slack").Verdict);
+        Assert.Equal(Verdict.Fits, report.Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
+        Assert.Equal([Slot.Frame, Slot.Fork, Slot.Stem, Slot.Handlebar, Slot.Chain, Slot.FrontRotor], build.ToInspect().Select(p => p.Slot).OrderBy(s => Order.IndexOf(s)));
+        Assert.Equal(["insertion", "over24Pitches", "steererLength"], build.AsBuilt.Select(v => v.Field).Order(StringComparer.Ordinal));
+        Assert.Equal("300", build.AsBuilt.Single(v => v.Kind == AsBuiltKind.Cut).Was);
+    }
+
+    private static readonly List<Slot> Order = [Slot.Frame, Slot.Fork, Slot.Stem, Slot.Handlebar, Slot.Chain, Slot.FrontRotor];
+
+    /// <summary>The samples page shows the report; the gate holds the whole of it, this its beginning.</summary>
+    [Fact]
+    public void The_samples_page_shows_the_report_of_the_used_bicycle()
+    {
+        string shown = File.ReadAllText(Path.Combine(BuildFileTests.Root(), "samples", "README.md")).ReplaceLineEndings("\n").Split("## used-winter-bicycle.json")[1].Split("```\n")[1];
+        Build build = Sample("used-winter-bicycle");
+        Assert.Contains(build.Check().ToString().ReplaceLineEndings("\n"), shown, StringComparison.Ordinal);
+        Assert.All(build.ToInspect(), p => Assert.Contains($"  - {p}\n", shown, StringComparison.Ordinal));
+        Assert.All(build.AsBuilt, v => Assert.Contains($"  - {v}\n", shown, StringComparison.Ordinal));
+        Assert.All(build.SmallParts(), p => Assert.Contains($"  - {p}\n", shown, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void There_are_five_faults_and_no_more()
     {
         FitReport report = Sample("trail-frame-donor-mix").Check();

@@ -47,15 +47,123 @@ public sealed class SmallPartTests
     }
 
     [Theory]
-    [InlineData("37-622; tubeless", "", "front-valve front-rim-tape front-sealant")]
-    [InlineData("37-622; folding", "", "front-tube front-rim-tape")]
-    [InlineData("37-622; tubeless", "tube", "front-rim-tape")]
-    public void A_tyre_asks_for_what_holds_its_air(string tyre, string tube, string ids)
+    [InlineData("37-622; tubeless", "rim type TC", "", "front-valve front-rim-tape front-sealant")]
+    [InlineData("37-622; tubeless", "rim type TSS", "", "front-valve front-rim-tape front-sealant")]
+    [InlineData("37-622; tubeless", "rim type C", "", "front-tube front-rim-tape")]
+    [InlineData("37-622; tubeless", "rim type unknown", "", "front-tube front-rim-tape")]
+    [InlineData("37-622; tubeless", "rim type C | TC", "", "front-tube front-rim-tape")]
+    [InlineData("37-622; tubeless", "rim type TC | TSS", "", "front-valve front-rim-tape front-sealant")]
+    [InlineData("37-622; tubeless", "rim type unknown", "valve", "front-rim-tape front-sealant")]
+    [InlineData("37-622; tubeless", "rim type C", "valve", "front-tube front-rim-tape")]
+    [InlineData("37-622; folding", "rim type TC", "", "front-tube front-rim-tape")]
+    [InlineData("37-622; tubeless", "rim type TC", "tube", "front-rim-tape")]
+    public void A_tyre_asks_for_what_holds_its_air(string tyre, string rim, string there, string ids)
     {
-        Build build = Build.From(Frame.Read("steel")).With(Wheel.Read("hub F100-12; rim 622; innerWidth 21; rim depth 24"), Slot.FrontWheel).With(Tyre.Read(tyre), Slot.FrontTyre);
-        build = tube.Length == 0 ? build : build.With(InnerTube.Read("622"), Slot.FrontTube);
+        Build build = Build.From(Frame.Read("steel")).With(Wheel.Read($"hub F100-12; rim 622; innerWidth 21; rim depth 24; {rim}"), Slot.FrontWheel).With(Tyre.Read(tyre), Slot.FrontTyre);
+        build = there == "tube" ? build.With(InnerTube.Read("622"), Slot.FrontTube) : there == "valve" ? build.With(TubelessValve.Read("length 44"), Slot.FrontValve) : build;
         string[] found = [.. build.SmallParts().Select(p => p.Id).Where(i => i.StartsWith("front-", StringComparison.Ordinal))];
         Assert.Equal(ids.Split(' ').Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_rim_that_is_not_known_is_asked_for()
+    {
+        Build build = Build.From(Frame.Read("steel")).With(Tyre.Read("37-622; tubeless"), Slot.FrontTyre);
+        Assert.Contains("read the rim", What(build, "front-tube"), StringComparison.Ordinal);
+        build = build.With(Wheel.Read("rim type C; rim depth 24"), Slot.FrontWheel);
+        Assert.DoesNotContain("read the rim", What(build, "front-tube"), StringComparison.Ordinal);
+        Assert.Contains("valve of at least 39 mm", What(build, "front-tube"), StringComparison.Ordinal);
+        build = build.With(Wheel.Read("rim type TC; rim depth 60"), Slot.FrontWheel);
+        Assert.Contains("at least 75 mm", What(build, "front-valve"), StringComparison.Ordinal);
+        Assert.Equal(Verdict.Fits, build.With(TubelessValve.Read("length 75"), Slot.FrontValve).Check().Fits.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
+        Assert.NotEqual(Verdict.Fits, build.With(TubelessValve.Read("length 74.9"), Slot.FrontValve).Check().Fits.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
+    }
+
+    private static string What(Build build, string id) => build.SmallParts().Single(p => p.Id == id).What;
+
+    [Theory]
+    [InlineData("rear 10x135 QR", "hub R135-QR", true)]
+    [InlineData("rear 10x135 QR", "hub R130", true)]
+    [InlineData("rear 12x142", "hub R135-QR", false)]
+    [InlineData("rear 10x135 QR", "hub R142-12", false)]
+    [InlineData("rear 10x135 QR", "hub R135-10", false)]
+    [InlineData("rear unknown", "hub R135-QR", false)]
+    [InlineData("rear 10x135 QR", "hub R135-QR; axle thread M10x1", false)]
+    public void A_quick_release_hub_in_open_ends_asks_for_its_skewer(string frame, string hub, bool asked) =>
+        Assert.Equal(asked, Build.From(Frame.Read(frame)).With(Wheel.Read(hub), Slot.RearWheel).SmallParts().Any(p => p.Id == "rear-skewer"));
+
+    [Theory]
+    [InlineData("hub R120", "if the axle is hollow", true)]
+    [InlineData("hub R120; axle thread none", "if the axle is hollow", false)]
+    public void An_axle_that_may_be_solid_is_said(string hub, string words, bool said) =>
+        Assert.Equal(said, What(Build.From(Frame.Read("rear R120")).With(Wheel.Read(hub), Slot.RearWheel), "rear-skewer").Contains(words, StringComparison.Ordinal));
+
+    /// <summary>Head tube 130, headset 10 and 5, stem 40: 185 mm. Two millimetres of gap at least, five at most below.</summary>
+    [Theory]
+    [InlineData("205", "", "at least 22 mm, of all not more than 25 mm below")]
+    [InlineData("205", "spacers below 20", "20 mm below the stem, at least 2 mm more")]
+    [InlineData("205", "spacers below 20; spacers above 5", "20 mm below the stem, 5 mm above it")]
+    [InlineData("184", "", "at least 1 mm, of all not more than 4 mm below")]
+    [InlineData("183", "", null)]
+    [InlineData("183", "spacers below none; spacers above none", null)]
+    [InlineData("unknown", "", null)]
+    [InlineData("unknown", "spacers below 15", "15 mm below the stem")]
+    public void Spacers_follow_from_the_sum_of_the_steerer(string steerer, string spacers, string? what)
+    {
+        Build build = Build.From(Frame.Read("head tube length 130")).With(Fork.Read($"threadless; steerer length {steerer}")).With(Headset.Read("upper stack 10; lower stack 5")).With(Stem.Read($"clamp height 40; {spacers}"));
+        SmallPart? part = build.SmallParts().SingleOrDefault(p => p.Id == "headset-spacers");
+        Assert.Equal(what is null, part is null);
+        Assert.True(what is null || part!.What.EndsWith(what, StringComparison.Ordinal) || part.What.Contains(what, StringComparison.Ordinal), part?.What);
+        if (steerer == "205" && spacers.Length == 0)
+        {
+            // What it names closes the gap, and not a millimetre less does.
+            Build enough = build.With(Stem.Read("clamp height 40; spacers below 22; spacers above none"));
+            Build less = build.With(Stem.Read("clamp height 40; spacers below 21; spacers above none"));
+            Assert.Equal(Verdict.Fits, enough.Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
+            Assert.NotEqual(Verdict.Fits, less.Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
+            Build most = build.With(Stem.Read("clamp height 40; spacers below 25; spacers above 2"));
+            Build beyond = build.With(Stem.Read("clamp height 40; spacers below 26; spacers above 2"));
+            Assert.Equal(Verdict.Fits, most.Check().Fits.Single(f => f.Joint!.Id == "steerer-reaches-stem").Verdict);
+            Assert.Equal(Verdict.Unsafe, beyond.Check().Fits.Single(f => f.Joint!.Id == "steerer-reaches-stem").Verdict);
+        }
+    }
+
+    [Fact]
+    public void A_threaded_steerer_takes_no_spacers_of_this_kind() =>
+        Assert.DoesNotContain(Build.From(Frame.Read("head tube length 130")).With(Fork.Read("threaded; steerer length 205")).With(Headset.Read("upper stack 10; lower stack 5")).With(Stem.Read("clamp height 40")).SmallParts(), p => p.Id == "headset-spacers");
+
+    [Theory]
+    [InlineData("hub F100-12", "internal notches")]
+    [InlineData("hub F100-15", "external notches for the rotor")]
+    [InlineData("hub unknown", "as the axle leaves room")]
+    public void The_ring_of_a_rotor_follows_the_axle(string hub, string what) =>
+        Assert.Contains(what, What(Build.From(Frame.Read("steel")).With(Wheel.Read($"{hub}; center-lock"), Slot.FrontWheel).With(Rotor.Read("160; center-lock"), Slot.FrontRotor), "front-rotor-lockring"), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_ring_that_the_joint_asks_for_is_not_asked_for_twice()
+    {
+        Build build = Build.From(Frame.Read("steel")).With(Wheel.Read("hub F100-15; center-lock"), Slot.FrontWheel).With(Rotor.Read("160; center-lock; lockring none"), Slot.FrontRotor);
+        Assert.Single(build.SmallParts(), p => p.What.Contains("lockring", StringComparison.Ordinal));
+        Assert.Single(build.Without(Slot.FrontWheel).SmallParts(), p => p.Id == "front-rotor-lockring");
+    }
+
+    [Theory]
+    [InlineData("headset cables through", "rear-lever", "fluid mineral-oil", true, true)]
+    [InlineData("headset cables through", "shifter", "cable", true, true)]
+    [InlineData("headset cables through", "shifter", "wireless", true, false)]
+    [InlineData("headset cables outside", "shifter", "cable", false, false)]
+    [InlineData("headset cables unknown", "shifter", "cable", false, false)]
+    [InlineData("dropper entry hole", "dropper", "routing internal", false, true)]
+    [InlineData("dropper entry hole", "dropper", "routing wireless", false, false)]
+    [InlineData("dropper entry hole", "dropper", "routing external", false, false)]
+    [InlineData("dropper entry no-hole", "dropper", "routing internal", false, false)]
+    public void Runs_inside_the_frame_ask_for_what_holds_them(string frame, string slot, string part, bool cover, bool inserts)
+    {
+        Slot at = slot == "rear-lever" ? Slot.RearLever : slot == "shifter" ? Slot.Shifter : Slot.Dropper;
+        Assert.True(PartForms.Of(at).TryReadAny(part, out Part read, out var problems), string.Join(" | ", problems));
+        Build build = Build.From(Frame.Read(frame)).With(read, at);
+        Assert.Equal((cover, inserts), (build.SmallParts().Any(p => p.Id == "headset-cover"), build.SmallParts().Any(p => p.Id == "frame-inserts")));
+        Assert.DoesNotContain(build.With(HeadsetCover.Read("cables through"), Slot.HeadsetCover).SmallParts(), p => p.Id == "headset-cover");
     }
 
     [Fact]

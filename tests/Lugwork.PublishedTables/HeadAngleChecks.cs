@@ -1,0 +1,27 @@
+namespace Lugwork.PublishedTables;
+
+/// <summary>What a longer fork does to the head angle, against a limit of the frame's maker: published figures, each with its source.</summary>
+public sealed class HeadAngleChecks
+{
+    private const string Travel = "Head Angle Change With Suspension Travel; PVD wiki, 2007-12";
+
+    /// <summary>The page prints 0.0521 degrees for each millimetre at a wheelbase of 1058 mm; its head angle is taken as 74, as in the table of examples.</summary>
+    [Theory]
+    [InlineData(Travel, 10, 0.521, -0.01, Verdict.Fits)]
+    [InlineData(Travel, 10, 0.521, 0.01, Verdict.Unsafe)]
+    [InlineData(Travel, 1, 0.0521, -0.001, Verdict.Fits)]
+    [InlineData(Travel, 1, 0.0521, 0.001, Verdict.Unsafe)]
+    public void The_head_angle_is_slacker_by_the_printed_figure(string source, int longer, double printed, double off, Verdict verdict)
+    {
+        Assert.NotEmpty(source);
+        Frame frame = new()
+        {
+            ForkOfDesign = Known<Dimension>.Of(Dimension.OfMillimetres(450)),
+            HeadAngle = Known<FrameAngle>.Of(FrameAngle.OfDegrees(74)),
+            Wheelbase = Known<Dimension>.Of(Dimension.OfMillimetres(1_058)),
+            SlackestHeadAngle = Known<FrameAngle>.Of(FrameAngle.OfDegrees(74 - (decimal)printed + (decimal)off)),
+        };
+        Build build = Build.From(frame).With(new Fork { AxleToCrown = Known<Dimension>.Of(Dimension.OfMillimetres(450 + longer)) });
+        Assert.Equal(verdict, build.Check().Fits.Single(f => f.Joint!.Id == "head-angle-not-too-slack").Verdict);
+    }
+}

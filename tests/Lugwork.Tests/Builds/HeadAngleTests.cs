@@ -1,0 +1,107 @@
+using FsCheck;
+using FsCheck.Xunit;
+using Lugwork.Geometry;
+using Lugwork.Suspension;
+using UnitsNet;
+
+namespace Lugwork.Tests.Builds;
+
+/// <summary>The head angle that a fork makes of a frame, against the limits of the frame's maker.</summary>
+public sealed class HeadAngleTests
+{
+    private const string Chart = "fork of the design 500; head angle 67; wheelbase 1150";
+
+    private static FitReport Check(string frame, string fork) => Build.From(Frame.Read(frame)).With(Fork.Read(fork)).Check();
+
+    private static Fit? Of(FitReport report, string joint) => report.Fits.Where(f => f.Joint!.Id == joint).Select(f => (Fit?)f).SingleOrDefault();
+
+    /// <summary>A fork that is 20 mm longer turns this frame by 0.91 degrees, one that is 20 mm shorter by 0.92.</summary>
+    [Theory]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 66", "520", Verdict.Fits)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 66.1", "520", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 67", "500", Verdict.Fits)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 67", "500.01", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 67", "480", Verdict.Fits)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 67.5", "480", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 66", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 65 | 66.5", "520", Verdict.NeedsMeasuring)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 65 | 66", "520", Verdict.Fits)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 68", "480", Verdict.Fits)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 67.9", "480", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 67", "500", Verdict.Fits)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 66.999999", "500", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-slack", "slackest head angle 67.000001", "500", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 67", "499.99", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 67", "520", Verdict.Fits)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 66.5", "520", Verdict.Unsafe)]
+    [InlineData("head-angle-not-too-steep", "steepest head angle 68", "unknown", Verdict.NeedsMeasuring)]
+    public void The_angle_stays_within_what_the_maker_allows(string joint, string limit, string fork, Verdict verdict)
+    {
+        Fit fit = Of(Check($"{Chart}; {limit}", $"axle to crown {fork}"), joint)!.Value;
+        Assert.Equal(verdict, fit.Verdict);
+        if (verdict != Verdict.NeedsMeasuring)
+        {
+            Assert.Equal(verdict == Verdict.Unsafe, fit.Cautions.Contains(Cautions.GeometryCare) && fit.Remedies.Length > 0);
+        }
+    }
+
+    [Theory]
+    [InlineData("head angle 67; wheelbase 1150")]
+    [InlineData("fork of the design 500; wheelbase 1150")]
+    [InlineData("fork of the design 500; head angle 67")]
+    [InlineData("fork of the design 500; head angle none; wheelbase 1150")]
+    public void A_chart_that_lacks_a_figure_is_asked_for(string chart)
+    {
+        // A longer fork makes no frame steeper, and a shorter one none slacker: there the wheelbase does not matter.
+        Assert.Equal(Verdict.NeedsMeasuring, Of(Check($"{chart}; slackest head angle 66", "axle to crown 520"), "head-angle-not-too-slack")!.Value.Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, Of(Check($"{chart}; steepest head angle 68", "axle to crown 480"), "head-angle-not-too-steep")!.Value.Verdict);
+        Assert.Equal(chart.Contains("500; head angle 67", StringComparison.Ordinal) ? Verdict.Fits : Verdict.NeedsMeasuring, Of(Check($"{chart}; steepest head angle 68", "axle to crown 520"), "head-angle-not-too-steep")!.Value.Verdict);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("slackest head angle none; steepest head angle none")]
+    public void A_frame_without_a_printed_limit_asks_nothing(string limits)
+    {
+        FitReport report = Check($"{Chart}; {limits}", "axle to crown 560");
+        Assert.DoesNotContain(report.Fits, f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal));
+        Assert.DoesNotContain(report.ToMeasure, m => m.What.Slot == Slot.Frame && m.What.Called.Contains("head angle", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_sheet_of_a_fork_says_how_long_it_may_be()
+    {
+        Build frame = Build.From(Frame.Read($"{Chart}; slackest head angle 66; steepest head angle 68"));
+        NeedLine[] lines = [.. frame.Needs().Single(n => n.Slot == Slot.Fork).Lines.Where(l => l.Joint.Id.StartsWith("head-angle", StringComparison.Ordinal))];
+        decimal most = lines.Single(l => l.Most is not null).Most!.Value.Millimetres;
+        decimal least = lines.Single(l => l.Least is not null).Least!.Value.Millimetres;
+        Assert.InRange(most, 521.9m, 522.1m);
+        Assert.InRange(least, 478.2m, 478.4m);
+        Assert.All(new[] { (most, true), (most + 0.000001m, false), (least, true), (least - 0.000001m, false) }, edge =>
+            Assert.Equal(edge.Item2, Check($"{Chart}; slackest head angle 66; steepest head angle 68", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"axle to crown {edge.Item1}")).Fits.Where(f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal)).All(f => f.Verdict == Verdict.Fits)));
+    }
+
+    /// <summary>The figure of the frame turns as the sum says: both wheels of one size, as the sum takes them.</summary>
+    [Property(MaxTest = 300)]
+    public void The_sum_agrees_with_the_figure_of_any_frame(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        FrameChart chart = Lugwork.Tests.Geometry.Frames.Any(random);
+        FrameGeometry before = (chart with { FrontRadius = chart.RearRadius }).ToGeometry();
+        double change = (random.NextDouble() * 120) - 60;
+        FrameGeometry after = before.WithForkLongerBy(Length.FromMillimeters(change));
+        long turn = HeadAngleRelations.TurnOf((long)(change * 1_000_000), (long)(before.HeadAngle.Degrees * 1_000_000), (long)(before.Wheelbase.Millimeters * 1_000_000));
+        Assert.Equal(before.HeadAngle.Degrees - after.HeadAngle.Degrees, turn / 1_000_000d, 0.000003);
+
+        // And the verdict with it, a hair to either side of the angle that comes out.
+        long angle = (long)(before.HeadAngle.Degrees * 1_000_000);
+        foreach (int off in new[] { -20, 20 })
+        {
+            long limit = (long)(after.HeadAngle.Degrees * 1_000_000) + off;
+            FrameLimits limits = change > 0 ? new() { SlackestHeadAngle = Angle.FromDegrees(limit / 1_000_000d) } : new() { SteepestHeadAngle = Angle.FromDegrees(limit / 1_000_000d) };
+            long fork = 400_000_000 + (long)(change * 1_000_000);
+            Verdict row = (change > 0 ? HeadAngleRelations.NotTooSlack : HeadAngleRelations.NotTooSteep).Judge([fork, limit, 400_000_000, angle, (long)(before.Wheelbase.Millimeters * 1_000_000)]).Verdict;
+            Assert.Equal(limits.Check(before, after).Single(c => c.Figures.Any(f => f.Name == "head angle") && c.Verdict != Verdict.NeedsMeasuring).Verdict, row);
+        }
+    }
+}

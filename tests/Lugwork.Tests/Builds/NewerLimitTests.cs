@@ -1,0 +1,142 @@
+using Lugwork.BottomBrackets;
+using Lugwork.Brakes;
+using Lugwork.Cockpit;
+using Lugwork.Drivetrain;
+using Lugwork.Hubs;
+using Lugwork.Steering;
+
+namespace Lugwork.Tests.Builds;
+
+/// <summary>The limits of the relations over several parts, each at its figure and one nanometre to either side, so that no limit can move unseen.</summary>
+public sealed class NewerLimitTests
+{
+    private const long Spacer = 2_500_000;
+
+    [Theory]
+    [InlineData("BSA-73", "24-MTB", 0, Verdict.DoesNotFit)]
+    [InlineData("BSA-73", "24-MTB", 1, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-73", "24-MTB", Spacer - 1, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-73", "24-MTB", Spacer, Verdict.Fits)]
+    [InlineData("BSA-73", "24-MTB", Spacer + 1, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-68", "24-road", 0, Verdict.Fits)]
+    [InlineData("BSA-68", "24-road", 1, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-68", "24-MTB", 0, Verdict.DoesNotFit)]
+    [InlineData("BSA-68", "24-MTB", 1, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-68", "30-long", 0, Verdict.DoesNotFit)]
+    [InlineData("BSA-68", "30-long", 2 * Spacer, Verdict.NeedsMeasuring)]
+    [InlineData("BB30-73", "24-road", Spacer, Verdict.DoesNotFit)]
+    public void Spacers_under_the_cups_are_as_the_chart_says(string shell, string spindle, long spacers, Verdict verdict) =>
+        Assert.Equal(verdict, SpacersOnShell.UnderCups.Judge([Shell.Parse(shell, null).FitCode, Spindle.Parse(spindle, null).FitCode, spacers]).Verdict);
+
+    [Theory]
+    [InlineData("25.4", 25_000_000, 0, Verdict.NeedsMeasuring)]
+    [InlineData("25.4", 25_000_001, 0, Verdict.Unsafe)]
+    [InlineData("28.6", 30_000_000, 0, Verdict.NeedsMeasuring)]
+    [InlineData("28.6", 30_000_001, 0, Verdict.Unsafe)]
+    [InlineData("28.6", 40_000_000, 40_000_000, Verdict.Fits)]
+    [InlineData("28.6", 40_000_001, 40_000_000, Verdict.Unsafe)]
+    [InlineData("28.6", 10_000_000, 9_999_999, Verdict.Unsafe)]
+    [InlineData("28.6", 0, 0, Verdict.Fits)]
+    public void Spacers_on_a_carbon_steerer_end_at_their_figure(string steerer, long spacers, long most, Verdict verdict) =>
+        Assert.Equal(verdict, CarbonSpacers.Below.Judge([FrameMaterial.Carbon.FitCode, SteererSize.Parse(steerer, null).FitCode, spacers, most]).Verdict);
+
+    [Theory]
+    [InlineData("11", 306_323_999, Verdict.Fits)]
+    [InlineData("11", 306_324_000, Verdict.NeedsMeasuring)]
+    [InlineData("9", 307_085_999, Verdict.Fits)]
+    [InlineData("9", 307_086_000, Verdict.NeedsMeasuring)]
+    [InlineData("1/8", 307_847_999, Verdict.Fits)]
+    [InlineData("1/8", 307_848_000, Verdict.NeedsMeasuring)]
+    [InlineData("9", 313_944_000, Verdict.NeedsMeasuring)]
+    [InlineData("9", 313_944_001, Verdict.Fits)]
+    public void A_chain_wears_its_set_from_its_limit_up_to_what_no_chain_is(string size, long over24, Verdict verdict) =>
+        Assert.Equal(verdict, WornSetRelation.AsASet.Judge([PartCondition.Inspected.FitCode, PartCondition.Inspected.FitCode, PartCondition.Inspected.FitCode, over24, ChainSize.Parse(size, null).FitCode]).Verdict);
+
+    [Theory]
+    [InlineData("used")]
+    [InlineData("inspected")]
+    [InlineData("not-known")]
+    public void Teeth_that_ran_with_a_worn_chain_are_tried(string teeth)
+    {
+        long ran = PartCondition.Parse(teeth, null).FitCode;
+        Assert.Equal(Verdict.NeedsMeasuring, WornSetRelation.AsASet.Judge([PartCondition.Worn.FitCode, ran, ConditionRelations.NotSaid, 0, ChainSize.Parse("9", null).FitCode]).Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, WornSetRelation.AsASet.Judge([PartCondition.Worn.FitCode, ConditionRelations.NotSaid, ran, 0, ChainSize.Parse("9", null).FitCode]).Verdict);
+        Assert.Equal("new-chain-on-used-teeth", WornSetRelation.AsASet.Judge([PartCondition.New.FitCode, ran, ConditionRelations.NotSaid, 0, ChainSize.Parse("9", null).FitCode]).Reason!.Id);
+    }
+
+    /// <summary>Both ways round, and one nanometre off a width that a shell has is no width to compare.</summary>
+    [Theory]
+    [InlineData("BSA-73", 83_000_000, Verdict.DoesNotFit)]
+    [InlineData("BSA-73", 82_999_999, Verdict.Fits)]
+    [InlineData("BSA-83", 73_000_000, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-83", 68_000_000, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-68", 73_000_000, Verdict.Fits)]
+    [InlineData("BSA-73", 68_000_000, Verdict.Fits)]
+    [InlineData("BSA-68", 83_000_000, Verdict.DoesNotFit)]
+    public void A_crank_for_a_shell_ten_millimetres_away_is_far(string shell, long width, Verdict verdict) =>
+        Assert.Equal(verdict, new CrankForShell().Judge([Shell.Parse(shell, null).FitCode, width]).Verdict);
+
+    [Theory]
+    [InlineData(95_000, 95_000, 0, Verdict.Fits)]
+    [InlineData(95_001, 95_000, 0, Verdict.Unsafe)]
+    [InlineData(95_000, 0, 108_000, Verdict.Fits)]
+    [InlineData(95_000, 0, 107_999, Verdict.Unsafe)]
+    [InlineData(95_000, 0, 0, Verdict.NeedsMeasuring)]
+    public void A_load_is_within_its_limit_to_the_gram(long loaded, long limit, long system, Verdict verdict) =>
+        Assert.Equal(verdict, RiderRelations.Carried.Judge([82_000, loaded, 108_000, limit, system]).Verdict);
+
+    [Fact]
+    public void A_part_for_the_same_use_is_enough_and_one_below_is_not() =>
+        Assert.All(UseCategory.All, ridden => Assert.All(UseCategory.All, made =>
+            Assert.Equal(made.FitCode >= ridden.FitCode ? Verdict.Fits : Verdict.Unsafe, RiderRelations.Use.Judge([ridden.FitCode, made.FitCode]).Verdict)));
+
+    /// <summary>Every cell of the hands, against the rule said in words.</summary>
+    [Fact]
+    public void Every_cell_of_hands_and_hose_is_as_the_rule_says()
+    {
+        foreach (Hand one in Hand.All)
+        {
+            foreach (Hand other in Hand.All)
+            {
+                bool both = one == other && one != Hand.Either;
+                bool apart = one != other && one != Hand.Either && other != Hand.Either;
+                Assert.Equal(both ? Verdict.DoesNotFit : Verdict.Fits, HandRelations.OneEachSide.Judge([one.FitCode, other.FitCode]).Verdict);
+                Assert.Equal(apart ? Verdict.DoesNotFit : Verdict.Fits, HandRelations.OfRider.Judge([one.FitCode, other.FitCode]).Verdict);
+                Assert.Equal(both ? Verdict.NeedsMeasuring : Verdict.Fits, HandRelations.RearRun.Judge([one.FitCode, other.FitCode]).Verdict);
+                foreach (Hand rider in Hand.All)
+                {
+                    Assert.Equal(one == Hand.Either && other == rider && rider != Hand.Either ? Verdict.DoesNotFit : Verdict.Fits, HandRelations.Together.Judge([one.FitCode, other.FitCode, rider.FitCode]).Verdict);
+                    bool free = one == Hand.Either || rider == Hand.Either || other != Hand.Either;
+                    Assert.Equal(free || one == rider ? Verdict.Fits : Verdict.NeedsMeasuring, HandRelations.RearRunOfRider.Judge([one.FitCode, other.FitCode, rider.FitCode]).Verdict);
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Every_cell_of_materials_is_as_the_rule_says()
+    {
+        foreach (FrameMaterial material in FrameMaterial.All)
+        {
+            bool carbon = material == FrameMaterial.Carbon;
+            Assert.Equal(carbon ? Verdict.Unsafe : Verdict.Fits, MaterialRelations.Preload.Judge([material.FitCode, SteererPreload.StarNut.FitCode, SteererKind.Threadless.FitCode]).Verdict);
+            Assert.Equal(Verdict.Fits, MaterialRelations.Preload.Judge([material.FitCode, SteererPreload.Expander.FitCode, SteererKind.Threadless.FitCode]).Verdict);
+            Assert.Equal(Verdict.DoesNotFit, MaterialRelations.Preload.Judge([material.FitCode, SteererPreload.Expander.FitCode, SteererKind.Threaded.FitCode]).Verdict);
+            Assert.Equal(carbon ? Verdict.Unsafe : Verdict.Fits, MaterialRelations.PostInBinder.Judge([material.FitCode, Lugwork.Seating.SeatBinder.WeldedTabs.FitCode]).Verdict);
+            Assert.Equal(Verdict.Fits, MaterialRelations.PostInBinder.Judge([material.FitCode, Lugwork.Seating.SeatBinder.Collar.FitCode]).Verdict);
+            Assert.Equal(carbon ? Verdict.NeedsMeasuring : Verdict.Fits, HubBrakeRelations.ArmOnFrame.Judge([BrakeType.Coaster.FitCode, material.FitCode]).Verdict);
+            Assert.Equal(Verdict.Fits, HubBrakeRelations.ArmOnFrame.Judge([HubBrakeRelations.NoBrake, material.FitCode]).Verdict);
+        }
+    }
+
+    /// <summary>To the hundredth of a degree, so that neither a sprocket too few nor the nearer end is taken for the farther one.</summary>
+    [Fact]
+    public void The_chain_angle_is_told_from_the_farther_end()
+    {
+        // A rear end of 142 mm has 135 mm between its ends; twelve sprockets end where the study says.
+        long hub = HubStandard.Parse("R142-12", null).FitCode;
+        Assert.Equal("chain-angle-told", new ChainAngleRelation().Judge([FrontChainline.Parse("off-road-1x-52", null).FitCode, hub, SprocketSpacing.All.First(s => s.Speeds == 12).FitCode, 430_000_000]).Reason!.Id);
+        Assert.Equal(Verdict.NeedsMeasuring, new ChainAngleRelation().Judge([0, hub, 1, 430_000_000]).Verdict);
+        Assert.Equal("chain-angle-not-known", new ChainAngleRelation().Judge([FrontChainline.Parse("off-road-1x-52", null).FitCode, hub, 0, 430_000_000]).Reason!.Id);
+    }
+}
