@@ -7,7 +7,7 @@ internal sealed partial class LineScan
     private const int SumReach = 16;
 
     /// <summary>What a mass is the sum of.</summary>
-    private readonly record struct Sum(bool Bicycle, bool Rider, bool Luggage, bool Total, bool Load, bool Limit)
+    private readonly record struct MassWords(bool Bicycle, bool Rider, bool Luggage, bool Total, bool Load, bool Limit)
     {
         public bool Says => Bicycle || Rider || Luggage || Total || Load || Limit;
     }
@@ -28,7 +28,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            Sum sum = SumOf(i);
+            MassWords sum = SumOf(i);
             bool max = sum.Limit || sum.Load || sum.Total || LimitOf(i) == "m:max";
             string? field = !max ? null
                 : sum.Bicycle && (sum.Rider || sum.Luggage || sum.Total || sum.Load) ? "systemLimit"
@@ -45,7 +45,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>What a figure is the sum of: by the words of its own clause before it, then behind it, then by those before it back to the figure before, then by those behind.</summary>
-    private Sum SumOf(int i)
+    private MassWords SumOf(int i)
     {
         int near = i;
         while (near > 0 && near > i - SumReach && !_items[near - 1].IsNumber && !Ends(near - 1))
@@ -53,7 +53,7 @@ internal sealed partial class LineScan
             near--;
         }
 
-        Sum sum = SumIn(near, i);
+        MassWords sum = SumIn(near, i);
         if (sum.Says || HasWeight(near, i))
         {
             return sum;
@@ -107,9 +107,9 @@ internal sealed partial class LineScan
         return false;
     }
 
-    private Sum SumIn(int from, int to)
+    private MassWords SumIn(int from, int to)
     {
-        Sum sum = default;
+        MassWords sum = default;
         for (int j = from; j < to; j++)
         {
             SpecItem item = _items[j];
@@ -134,7 +134,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            Sum sum = SumOf(i);
+            MassWords sum = SumOf(i);
             if (IsRange(i))
             {
                 Several("mass", [], i, i, "two masses are offered for one");

@@ -53,7 +53,7 @@ internal static class BrakeSteps
         new()
         {
             Id = $"connect-{end.Name}-brake", Title = $"Join the {end.Name} lever to its brake", Stage = WorkStage.Brakes, Needed = b => b.Has(end.Lever), Uses = [end.Lever, end.Caliper, end.RimBrake],
-            Joints = [$"{end.Name}-lever-fluid-with-caliper", $"{end.Name}-lever-with-disc-brake", $"{end.Name}-lever-with-rim-brake", $"{end.Name}-lever-with-hub-brake", .. end.IsFront ? ImmutableArray<string>.Empty : ["rear-hose-side"]],
+            Joints = [$"{end.Name}-lever-fluid-with-caliper", $"{end.Name}-lever-with-disc-brake", $"{end.Name}-lever-with-rim-brake", $"{end.Name}-lever-with-hub-brake", .. end.IsFront ? ImmutableArray<string>.Empty : ["rear-hose-side", "rear-hose-side-of-rider"]],
             After = [new("fit-controls", "the line is measured to the lever in its place"), new("route-lines", "the line lies in the frame"), new($"mount-{end.Name}-caliper", "the line ends at the caliper"), new($"mount-{end.Name}-rim-brake", "the cable ends at the brake"), new($"hold-{end.Name}-hub-brake", "the cable pulls against the arm that is held"), new($"fit-{end.Name}-wheel", "a brake in the hub is reached with the wheel in")],
             Does = b => b.IsFluid(end.Lever) switch
             {

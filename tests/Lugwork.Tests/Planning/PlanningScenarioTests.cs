@@ -72,7 +72,7 @@ public sealed class PlanningScenarioTests
     public void A_trail_frame_leaves_much_to_be_measured()
     {
         Build donor = Build.From(Frame.Read("kind hardtail; rear 12x142; seat tube 30.9; shell BSA 73"))
-            .With(Wheel.Read("rear 12x142; ends fixed; body XD; six-bolt; rim 622"), Slot.RearWheel)
+            .With(Wheel.Read("rear 12x142; ends fixed; body XD; six-bolt; rim 622; rim type TC"), Slot.RearWheel)
             .With(Tyre.Read("57-622; tubeless"), Slot.RearTyre)
             .With(Cassette.Read("XD"))
             .With(Rotor.Read("203; six-bolt"), Slot.RearRotor)
@@ -146,7 +146,7 @@ public sealed class PlanningScenarioTests
         // Fork, front wheel, two tyres, cassette, front axle, headset, bar, clamp, saddle, chain, derailleur, two levers, front brake, shifter: 16 at 25.50 are 408.00.
         Price Pound(decimal amount) => new(amount, "GBP");
         CostSheet sheet = over.ToBuy.Aggregate(CostSheet.Of(over), (s, n) => s.Priced(n.Slot.Key, Pound(25.50m), seller: "A"))
-            .Owned("frame").Owned("stem").Owned("bottomBracket").Owned("crankset").Owned("grease")
+            .Owned("frame").Owned("stem").Owned("bottomBracket").Owned("crankset").Owned("grease").Owned("rear-skewer")
             .Priced("rear-wheel-in-frame:hub-r126-in-r130", Pound(3), seller: "A")
             .Priced("seatpost-in-seat-tube:seatpost-shim-25-to-27.2", Pound(8), seller: "A")
             .With(new CostSeller("A", Pound(6.90m), Pound(400)))

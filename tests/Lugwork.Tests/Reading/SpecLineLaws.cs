@@ -274,7 +274,7 @@ public sealed class SpecLineLaws
         return values.Shape switch
         {
             FieldValues.AnyLength => ["80", "0.5", "174.5"],
-            FieldValues.AnyAngle => ["67.5\u00B0", "71 deg"],
+            FieldValues.AnyAngle => ["67.5\u00B0", "71\u00B0"],
             FieldValues.AnyMass => ["120 kg", "82.5 kg"],
             _ => values.Keys,
         };
