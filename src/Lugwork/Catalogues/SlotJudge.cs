@@ -8,7 +8,7 @@ internal sealed class SlotJudge
     private const byte Silent = 254;
 
     private readonly SlotIndex _index;
-    private readonly Asked?[] _ports;
+    private readonly PortQuestion?[] _ports;
     private readonly Verdict _before;
     private readonly Verdict _worst;
 
@@ -20,7 +20,7 @@ internal sealed class SlotJudge
     {
         _index = index;
         _worst = worst;
-        _ports = [.. index.Table.Ports.Select((port, number) => port.Joint.Slots.Contains(aim) ? Asked.Of(port.Joint, port.Own, index.Table.Said[number].Count, beside) : null)];
+        _ports = [.. index.Table.Ports.Select((port, number) => port.Joint.Slots.Contains(aim) ? PortQuestion.Of(port.Joint, port.Own, index.Table.Said[number].Count, beside) : null)];
         _before = aim == index.Slot ? Verdict.NotJudged : Alone(index.Slot, aim, beside);
     }
 
@@ -71,7 +71,7 @@ internal sealed class SlotJudge
         Verdict worst = beside(aim) is { } part && PartAlone.IsAskedAbout(aim, part) ? Verdict.NeedsMeasuring : Verdict.NotJudged;
         foreach (Joint joint in JointTable.All)
         {
-            if (joint.Slots.Contains(aim) && !joint.Slots.Contains(index) && Asked.Of(joint, [], 0, beside) is { } asked)
+            if (joint.Slots.Contains(aim) && !joint.Slots.Contains(index) && PortQuestion.Of(joint, [], 0, beside) is { } asked)
             {
                 byte verdict = asked.Judge(default, 0);
                 worst = verdict == Silent || (Verdict)verdict <= worst ? worst : (Verdict)verdict;
@@ -82,14 +82,14 @@ internal sealed class SlotJudge
     }
 
     /// <summary>A joint with all that the other parts say to it.</summary>
-    private sealed class Asked(Joint joint, int[] own, CandidateRow row, uint stated, byte[] verdicts)
+    private sealed class PortQuestion(Joint joint, int[] own, CandidateRow row, uint stated, byte[] verdicts)
     {
         private CandidateRow _row = row;
 
         public byte[] Verdicts => verdicts;
 
         /// <summary>Null where another slot of the joint is empty.</summary>
-        public static Asked? Of(Joint joint, int[] own, int answers, Func<Slot, Part?> beside)
+        public static PortQuestion? Of(Joint joint, int[] own, int answers, Func<Slot, Part?> beside)
         {
             CandidateRow row = default;
             uint stated = 0;
