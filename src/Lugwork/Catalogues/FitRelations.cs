@@ -81,7 +81,7 @@ public static class FitRelations
         {
             if (InputOf(joint, slot) is >= 0 and int at)
             {
-                foreach ((string key, long least, long most) in FitKey.Of(joint, at, part))
+                foreach ((string key, long least, long most) in RelationKey.Of(joint, at, part))
                 {
                     rows.Add(new(id, slot.Key, joint.Id, key, least, most));
                 }

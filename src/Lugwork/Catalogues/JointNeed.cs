@@ -51,9 +51,9 @@ internal sealed class JointNeed
     public IEnumerable<(string Key, long Least, long Most, string Bridge)> Rows()
     {
         List<(string Key, long Least, long Most, string Bridge)> rows = [];
-        Put(rows, FitKey.Unsaid(_joint), _input.Read(PartForms.Of(_input.Slot).Empty), isStated: false);
-        Put(rows, FitKey.None(_joint), new(KnownState.None, 0, 0, null), isStated: true);
-        Put(rows, FitKey.Outside(_joint), new(KnownState.NotCovered, 0, 0, null), isStated: true);
+        Put(rows, RelationKey.Unsaid(_joint), _input.Read(PartForms.Of(_input.Slot).Empty), isStated: false);
+        Put(rows, RelationKey.None(_joint), new(KnownState.None, 0, 0, null), isStated: true);
+        Put(rows, RelationKey.Outside(_joint), new(KnownState.NotCovered, 0, 0, null), isStated: true);
         if (_input.IsLength)
         {
             rows.AddRange(Figures());
@@ -62,13 +62,13 @@ internal sealed class JointNeed
         {
             foreach (long code in _input.Domain)
             {
-                Put(rows, FitKey.Of(_joint, _input, code), Value(code), isStated: true);
+                Put(rows, RelationKey.Of(_joint, _input, code), Value(code), isStated: true);
             }
 
-            rows.Add((FitKey.Unlisted(_joint), 0, 0, Check));
+            rows.Add((RelationKey.Unlisted(_joint), 0, 0, Check));
         }
 
-        return rows.Count == 0 ? [(FitKey.Nothing(_joint), 0, 0, "")] : rows;
+        return rows.Count == 0 ? [(RelationKey.Nothing(_joint), 0, 0, "")] : rows;
     }
 
     private const string Check = FitRelations.Check;
@@ -106,7 +106,7 @@ internal sealed class JointNeed
     /// </summary>
     private IEnumerable<(string Key, long Least, long Most, string Bridge)> Figures()
     {
-        string key = FitKey.Figure(_joint);
+        string key = RelationKey.Figure(_joint);
         if (!_settled)
         {
             _row[_at] = default;

@@ -53,9 +53,10 @@ public sealed class DirectionTests
     {
         "Measures" or "Sources" => false,
         "Fits" => other is "Measures" or "Sources",
-        "Builds" => other is not ("Geometry" or "Reading"),
-        "Geometry" => other is not "Reading",
-        "Reading" => other is not "Geometry",
+        "Builds" => other is not ("Geometry" or "Reading" or "Catalogues"),
+        "Geometry" => other is not ("Reading" or "Catalogues"),
+        "Reading" => other is not ("Geometry" or "Catalogues"),
+        "Catalogues" => other is not ("Geometry" or "Reading"),
         _ => other is "Measures" or "Sources" or "Fits" && Areas.Contains(folder),
     };
 

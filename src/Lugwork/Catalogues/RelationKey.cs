@@ -1,7 +1,7 @@
 namespace Lugwork.Catalogues;
 
 /// <summary>The keys by which the two relations name what a part is to a joint.</summary>
-internal static class FitKey
+internal static class RelationKey
 {
     public static string Of(Joint joint, JointInput input, long code) => $"{joint.Id}={input.Show(code)}";
 
