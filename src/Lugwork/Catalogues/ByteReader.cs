@@ -45,7 +45,7 @@ internal ref struct ByteReader(ReadOnlySpan<byte> bytes, long at)
         return count <= (ulong)(Left / Math.Max(1, least)) ? (int)count : throw Wrong($"{count} things cannot follow in {Left} bytes");
     }
 
-    public long Code() => Number() is <= long.MaxValue and ulong code ? (long)code : throw Wrong("a code is above all codes");
+    public long Code() => Number() is <= long.MaxValue and var code ? (long)code : throw Wrong("a code is above all codes");
 
     public string Text()
     {

@@ -43,7 +43,7 @@ public static class FitRelations
     public const string AnyPart = "any";
 
     /// <summary>The join, in the SQL that SQLite, PostgreSQL and DuckDB share: every part that is to be checked for every frame and slot.</summary>
-    public const string CandidateQuery =
+    public static string CandidateQuery =>
         """
         SELECT n.frame_id, n.slot, p.part_id
         FROM frame_need n

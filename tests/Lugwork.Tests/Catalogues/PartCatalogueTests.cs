@@ -65,8 +65,9 @@ public sealed class PartCatalogueTests
         SlotFitting frames = Loaded().View.FramesFor(Seatpost.Read("27.2"), Slot.Seatpost, 10);
         Assert.Equal(Slot.Frame, frames.Slot);
         Assert.Equal([10], frames.Fits.Ids);
+        Assert.Equal([11], frames.NeedsPart.Ids);
         Assert.Equal([12], frames.Open.Ids);
-        Assert.Equal(1, frames.Counts.Worse);
+        Assert.Equal([11], Loaded().View.FramesFor(Seatpost.Read("31.6"), Slot.Seatpost, 10, Verdict.Fits).Fits.Ids);
         Assert.Contains(frames.Fits[0].Findings, f => f.Joint!.Id == "seatpost-in-seat-tube");
     }
 
