@@ -113,7 +113,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         {
             pending.Add(id, pending.Table.Add(part), _row);
         }
-        catch (ArgumentException e)
+        catch (Exception e) when (e is ArgumentException or InvalidOperationException)
         {
             Skip(_row, id, e.Message);
         }

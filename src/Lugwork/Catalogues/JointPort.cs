@@ -7,7 +7,6 @@ namespace Lugwork.Catalogues;
 internal sealed class JointPort
 {
     private readonly ByteSet _answers = new();
-    private readonly ByteWriter _key = new();
     private Candidates[] _inputs = [];
     private byte[] _stated = [];
 
@@ -29,19 +28,21 @@ internal sealed class JointPort
     public PortAnswers View => new(_inputs, _stated, Own.Length, Count);
 
     /// <summary>The number of what a part says to the joint.</summary>
-    public int Add(Part part)
+    /// <param name="part">The part.</param>
+    /// <param name="key">Room to write in.</param>
+    public int Add(Part part, ByteWriter key)
     {
-        Span<int> own = Own;
-        _key.Clear();
+        ReadOnlySpan<int> own = Own;
+        key.Clear();
         uint stated = 0;
         for (int i = 0; i < own.Length; i++)
         {
             stated |= Joint.IsOnlyWhereLooked && Joint.IsStated(own[i], part) ? 1u << own[i] : 0;
-            _key.Candidates(Joint.Inputs[own[i]].Read(part));
+            key.Candidates(Joint.Inputs[own[i]].Read(part));
         }
 
-        _key.Byte((byte)stated);
-        int number = _answers.Add(_key.Written, out bool isNew);
+        key.Byte((byte)stated);
+        int number = _answers.Add(key.Written, out bool isNew);
         if (isNew)
         {
             Keep(number, part, (byte)stated);

@@ -13,6 +13,7 @@ internal sealed class SlotTable
     private readonly JointPort[] _ports;
     private readonly Candidates[] _read;
     private readonly ByteWriter _row = new();
+    private readonly ByteWriter _key = new();
 
     public SlotTable(Slot slot)
     {
@@ -100,7 +101,7 @@ internal sealed class SlotTable
         _row.Byte(PartAlone.IsAskedAbout(Slot, part) ? (byte)1 : (byte)0);
         foreach (JointPort port in _ports)
         {
-            _row.Number((ulong)port.Add(part));
+            _row.Number((ulong)port.Add(part, _key));
         }
 
         _answers.Append(_row.Written);

@@ -197,6 +197,7 @@ public sealed class PartCatalogueTests
         // What was given up is not mixed into what comes after, nor into what was there.
         Assert.Equal(1, catalogue.Load([new(101, Slot.Seatpost, Seatpost.Read("30.9; length 401"))]).Added);
         Assert.Equal(Seatpost.Read("30.9; length 401"), catalogue.View.Find(Slot.Seatpost, 101));
+        Assert.Equal(6, catalogue.View.IndexOf(Slot.Seatpost)!.Table.Count);
         Assert.Equal(fits, Shelves.Told(before.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 99)));
         Assert.Equal([101], catalogue.View.Fitting(Frame.Read("seatTube 30.9"), Slot.Seatpost, 9).Fits.Ids);
     }
