@@ -56,15 +56,12 @@ public sealed class CatalogueView
         return Ask(slot, slot, s => s == slot ? null : build[s], part => With(build, slot, part), most, worst, cancellation);
     }
 
-    /// <summary>The parts that go into a slot of a bare frame.</summary>
+    /// <summary>The parts that go into a slot of a bare frame, down to those that need measuring.</summary>
     /// <param name="frame">The frame.</param>
-    /// <param name="slot">Any slot but the frame's.</param>
-    /// <param name="most">The most parts of each list.</param>
-    /// <param name="worst">The worst verdict to list and to tell apart.</param>
-    /// <param name="cancellation">Ends it.</param>
-    /// <exception cref="ArgumentOutOfRangeException">As above.</exception>
-    public SlotFitting Fitting(Frame frame, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellation = default) =>
-        Fitting(Build.From(frame), slot, most, worst, cancellation);
+    /// <param name="slot">Any slot; in that of the frame nothing is judged but a frame's own condition.</param>
+    /// <param name="most">The most parts of each list; 0 for counts alone.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative.</exception>
+    public SlotFitting Fitting(Frame frame, Slot slot, int most) => Fitting(Build.From(frame), slot, most);
 
     /// <summary>How many parts go into every slot of a build of which there are parts, that of the frame left out.</summary>
     /// <param name="build">The build.</param>

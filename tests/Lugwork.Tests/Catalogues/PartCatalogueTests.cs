@@ -101,16 +101,16 @@ public sealed class PartCatalogueTests
     [Fact]
     public void The_worst_verdict_to_list_is_the_askers()
     {
-        SlotFitting plain = Loaded().View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10, Verdict.Fits);
+        SlotFitting plain = Loaded().View.Fitting(Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, 10, Verdict.Fits);
         Assert.Empty(plain.NeedsPart);
         Assert.Empty(plain.Open);
         Assert.Equal(new FitCounts(2, 0, 0, 0, 3), plain.Counts);
-        SlotFitting bridged = Loaded().View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10, Verdict.NeedsPart);
+        SlotFitting bridged = Loaded().View.Fitting(Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, 10, Verdict.NeedsPart);
         Assert.Equal([2], bridged.NeedsPart.Select(p => p.Id));
         Assert.Empty(bridged.Open);
         foreach (Verdict wrong in new[] { Verdict.NotJudged, Verdict.DoesNotFit, Verdict.Unsafe, (Verdict)9 })
         {
-            Assert.Throws<ArgumentOutOfRangeException>(() => Loaded().View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10, wrong));
+            Assert.Throws<ArgumentOutOfRangeException>(() => Loaded().View.Fitting(Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, 10, wrong));
         }
 
         Assert.Throws<ArgumentOutOfRangeException>(() => Loaded().View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, -1));
@@ -192,7 +192,7 @@ public sealed class PartCatalogueTests
         using CancellationTokenSource source = new();
         Assert.Throws<OperationCanceledException>(() => catalogue.Load(Cancelling(source), source.Token));
         Assert.Same(before, catalogue.View);
-        Assert.Throws<OperationCanceledException>(() => before.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 99, cancellation: source.Token));
+        Assert.Throws<OperationCanceledException>(() => before.Fitting(Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, 99, cancellation: source.Token));
 
         // What was given up is not mixed into what comes after, nor into what was there.
         Assert.Equal(1, catalogue.Load([new(101, Slot.Seatpost, Seatpost.Read("30.9; length 401"))]).Added);
