@@ -153,6 +153,9 @@ public readonly struct FittingPart : IEquatable<FittingPart>
     /// <summary>Every judged joint that it takes part in, with sentence, remedies and sources. Judged when asked for.</summary>
     public ImmutableArray<Fit> Findings => _fitting?.FindingsAt(_place) ?? [];
 
+    /// <summary>The worst verdict of the joints that what is known decides, those that need measuring left out; not judged where none is decided. Of an open part it says how it stands so far. Judged when asked for.</summary>
+    public Verdict SoFar => Findings.Select(f => f.Verdict).Where(v => v != Verdict.NeedsMeasuring).DefaultIfEmpty(Verdict.NotJudged).Max();
+
     /// <summary>What it needs beside itself: the remedies of the joints that need a part, each once. Judged when asked for.</summary>
     public ImmutableArray<Remedy> Needs => [.. Findings.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Remedies).Distinct()];
 

@@ -7,18 +7,22 @@ public sealed class PartCatalogueTests
 {
     private static readonly CatalogueLine[] Shop =
     [
-        new(1, "seatpost", "27.2"),
-        new(2, "seatpost", "26.8"),
-        new(3, "seatpost", "31.6"),
-        new(4, "seatpost", "material carbon"),
-        new(5, "seatpost", "27.2; length 350"),
-        new(10, "frame", "seatTube 27.2; material steel"),
-        new(11, "frame", "seatTube 31.6"),
-        new(12, "frame", "material steel"),
+        new(1, "seatpost", "27.2; mark 75; insertion 110"),
+        new(2, "seatpost", "26.8; mark 75; insertion 110"),
+        new(3, "seatpost", "31.6; mark 75; insertion 110"),
+        new(4, "seatpost", "mark 75; insertion 110"),
+        new(5, "seatpost", "27.2; length 350; mark 75; insertion 110"),
+        new(10, "frame", "seatTube 27.2; material steel; leastInsertion 80; mostInsertion 210"),
+        new(11, "frame", "seatTube 31.6; leastInsertion 80; mostInsertion 210"),
+        new(12, "frame", "material steel; leastInsertion 80; mostInsertion 210"),
         new(20, "rearWheel", "rear 10x135; ends swappable"),
         new(21, "rearWheel", "rear 12x142"),
         new(30, "pedals", "thread 9/16"),
     ];
+
+    private static Frame Bored(string bore) => Frame.Read($"seatTube {bore}; leastInsertion 80; mostInsertion 210");
+
+    private static Seatpost Post(string size) => Seatpost.Read($"{size}; mark 75; insertion 110");
 
     private static PartCatalogue Loaded()
     {
@@ -30,7 +34,7 @@ public sealed class PartCatalogueTests
     [Fact]
     public void Parts_that_fit_need_a_part_or_are_open_stand_apart()
     {
-        SlotFitting posts = Loaded().View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10);
+        SlotFitting posts = Loaded().View.Fitting(Bored("27.2"), Slot.Seatpost, 10);
         Assert.Equal([1, 5], posts.Fits.Select(p => p.Id));
         Assert.Equal([2], posts.NeedsPart.Select(p => p.Id));
         Assert.Equal([4], posts.Open.Select(p => p.Id));
@@ -42,17 +46,17 @@ public sealed class PartCatalogueTests
     [Fact]
     public void A_part_that_needs_another_says_which()
     {
-        FittingPart post = Assert.Single(Loaded().View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10).NeedsPart);
-        Fit told = Build.From(Frame.Read("seatTube 27.2")).With(Seatpost.Read("26.8")).Check().Fits.Single(f => f.Verdict == Verdict.NeedsPart);
+        FittingPart post = Assert.Single(Loaded().View.Fitting(Bored("27.2"), Slot.Seatpost, 10).NeedsPart);
+        Fit told = Build.From(Bored("27.2")).With(Post("26.8")).Check().Fits.Single(f => f.Verdict == Verdict.NeedsPart);
         Assert.Equal(told.Remedies.AsEnumerable(), post.Needs);
         Assert.Contains("shim", post.Needs[0].What, StringComparison.OrdinalIgnoreCase);
-        Assert.Equal(Seatpost.Read("26.8"), post.Part);
+        Assert.Equal(Post("26.8"), post.Part);
     }
 
     [Fact]
     public void What_meets_nothing_yet_is_open_and_said_to_be_not_judged()
     {
-        SlotFitting pedals = Loaded().View.Fitting(Frame.Read("seatTube 27.2"), Slot.Pedals, 10);
+        SlotFitting pedals = Loaded().View.Fitting(Bored("27.2"), Slot.Pedals, 10);
         FittingPart only = Assert.Single(pedals.Open);
         Assert.Equal(Verdict.NotJudged, only.Verdict);
         Assert.Equal(1, pedals.Counts.NotJudged);
@@ -62,26 +66,35 @@ public sealed class PartCatalogueTests
     [Fact]
     public void Frames_are_found_for_a_new_part()
     {
-        SlotFitting frames = Loaded().View.FramesFor(Seatpost.Read("27.2"), Slot.Seatpost, 10);
+        SlotFitting frames = Loaded().View.FramesFor(Post("27.2"), Slot.Seatpost, 10);
         Assert.Equal(Slot.Frame, frames.Slot);
         Assert.Equal([10], frames.Fits.Select(p => p.Id));
         Assert.Equal([11], frames.NeedsPart.Select(p => p.Id));
         Assert.Equal([12], frames.Open.Select(p => p.Id));
-        Assert.Equal([11], Loaded().View.FramesFor(Seatpost.Read("31.6"), Slot.Seatpost, 10, Verdict.Fits).Fits.Select(p => p.Id));
+        Assert.Equal([11], Loaded().View.FramesFor(Post("31.6"), Slot.Seatpost, 10, Verdict.Fits).Fits.Select(p => p.Id));
         Assert.Contains(frames.Fits[0].Findings, f => f.Joint!.Id == "seatpost-in-seat-tube");
     }
 
     [Fact]
     public void A_frame_is_found_for_the_parts_of_a_build()
     {
-        Build build = Build.From(Frame.Read("seatTube 25.4")).With(Seatpost.Read("31.6"));
+        Build build = Build.From(Bored("25.4")).With(Post("31.6"));
         Assert.Equal([11], Loaded().View.Fitting(build, Slot.Frame, 10).Fits.Select(p => p.Id));
+    }
+
+    [Fact]
+    public void An_open_part_says_how_it_stands_so_far()
+    {
+        PartCatalogue catalogue = Shelves.Of([new(1, Slot.Seatpost, Seatpost.Read("27.2")), new(2, Slot.Seatpost, Seatpost.Read("26.8"))]);
+        SlotFitting posts = catalogue.View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10);
+        Assert.Empty(posts.Fits);
+        Assert.Equal([Verdict.Fits, Verdict.NeedsPart], posts.Open.Select(p => p.SoFar));
     }
 
     [Fact]
     public void What_the_build_has_in_the_slot_does_not_count()
     {
-        Build build = Build.From(Frame.Read("seatTube 27.2")).With(Seatpost.Read("31.6"));
+        Build build = Build.From(Bored("27.2")).With(Post("31.6"));
         Assert.Equal([1, 5], Loaded().View.Fitting(build, Slot.Seatpost, 10).Fits.Select(p => p.Id));
     }
 
@@ -89,31 +102,31 @@ public sealed class PartCatalogueTests
     public void Lists_are_capped_and_counts_are_not()
     {
         CatalogueView view = Loaded().View;
-        SlotFitting one = view.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 1);
+        SlotFitting one = view.Fitting(Bored("27.2"), Slot.Seatpost, 1);
         Assert.Equal([1], one.Fits.Select(p => p.Id));
         Assert.True(one.IsCapped);
-        SlotFitting none = view.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 0);
+        SlotFitting none = view.Fitting(Bored("27.2"), Slot.Seatpost, 0);
         Assert.Empty(none.Fits);
         Assert.Equal(2, none.Counts.Fits);
-        Assert.Equal(none.Counts, view.CountsFor(Build.From(Frame.Read("seatTube 27.2")))[Slot.Seatpost]);
+        Assert.Equal(none.Counts, view.CountsFor(Build.From(Bored("27.2")))[Slot.Seatpost]);
     }
 
     [Fact]
     public void The_worst_verdict_to_list_is_the_askers()
     {
-        SlotFitting plain = Loaded().View.Fitting(Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, 10, Verdict.Fits);
+        SlotFitting plain = Loaded().View.Fitting(Build.From(Bored("27.2")), Slot.Seatpost, 10, Verdict.Fits);
         Assert.Empty(plain.NeedsPart);
         Assert.Empty(plain.Open);
         Assert.Equal(new FitCounts(2, 0, 0, 0, 3), plain.Counts);
-        SlotFitting bridged = Loaded().View.Fitting(Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, 10, Verdict.NeedsPart);
+        SlotFitting bridged = Loaded().View.Fitting(Build.From(Bored("27.2")), Slot.Seatpost, 10, Verdict.NeedsPart);
         Assert.Equal([2], bridged.NeedsPart.Select(p => p.Id));
         Assert.Empty(bridged.Open);
         foreach (Verdict wrong in new[] { Verdict.NotJudged, Verdict.DoesNotFit, Verdict.Unsafe, (Verdict)9 })
         {
-            Assert.Throws<ArgumentOutOfRangeException>(() => Loaded().View.Fitting(Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, 10, wrong));
+            Assert.Throws<ArgumentOutOfRangeException>(() => Loaded().View.Fitting(Build.From(Bored("27.2")), Slot.Seatpost, 10, wrong));
         }
 
-        Assert.Throws<ArgumentOutOfRangeException>(() => Loaded().View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, -1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Loaded().View.Fitting(Bored("27.2"), Slot.Seatpost, -1));
     }
 
     [Fact]
@@ -158,13 +171,13 @@ public sealed class PartCatalogueTests
     {
         PartCatalogue catalogue = Loaded();
         CatalogueView before = catalogue.View;
-        CatalogueReport report = catalogue.Load([new(3, Slot.Seatpost, Seatpost.Read("27.2"))]);
+        CatalogueReport report = catalogue.Load([new(3, Slot.Seatpost, Post("27.2"))]);
         Assert.Equal("0 added, 1 replaced, 0 removed, 0 skipped", report.ToString());
-        Assert.Equal([1, 3, 5], catalogue.View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10).Fits.Select(p => p.Id));
+        Assert.Equal([1, 3, 5], catalogue.View.Fitting(Bored("27.2"), Slot.Seatpost, 10).Fits.Select(p => p.Id));
         Assert.Equal(2, catalogue.Remove(Slot.Seatpost, 1, 5, 77));
-        Assert.Equal([3], catalogue.View.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10).Fits.Select(p => p.Id));
+        Assert.Equal([3], catalogue.View.Fitting(Bored("27.2"), Slot.Seatpost, 10).Fits.Select(p => p.Id));
         Assert.Null(catalogue.View.Find(Slot.Seatpost, 1));
-        Assert.Equal([1, 5], before.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 10).Fits.Select(p => p.Id));
+        Assert.Equal([1, 5], before.Fitting(Bored("27.2"), Slot.Seatpost, 10).Fits.Select(p => p.Id));
         Assert.Equal(11, before.Count);
         Assert.Equal(4, catalogue.Remove(Slot.RearWheel, 20, 21) + catalogue.Remove(Slot.Seatpost, 3, 2));
         Assert.DoesNotContain(Slot.RearWheel, catalogue.View.Slots);
@@ -174,9 +187,9 @@ public sealed class PartCatalogueTests
     public void What_goes_and_comes_in_one_change_is_put_in()
     {
         PartCatalogue catalogue = Loaded();
-        CatalogueReport report = catalogue.Change([new(1, Slot.Seatpost, Seatpost.Read("31.6"))], [new(Slot.Seatpost, 1), new(Slot.Seatpost, 2), new(Slot.Fork, 5)]);
+        CatalogueReport report = catalogue.Change([new(1, Slot.Seatpost, Post("31.6"))], [new(Slot.Seatpost, 1), new(Slot.Seatpost, 2), new(Slot.Fork, 5)]);
         Assert.Equal("0 added, 1 replaced, 1 removed, 0 skipped", report.ToString());
-        Assert.Equal(Seatpost.Read("31.6"), catalogue.View.Find(Slot.Seatpost, 1));
+        Assert.Equal(Post("31.6"), catalogue.View.Find(Slot.Seatpost, 1));
         Assert.Null(catalogue.View.Find(Slot.Seatpost, 2));
     }
 
@@ -185,35 +198,35 @@ public sealed class PartCatalogueTests
     {
         PartCatalogue catalogue = Loaded();
         CatalogueView before = catalogue.View;
-        string fits = Shelves.Told(before.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 99));
+        string fits = Shelves.Told(before.Fitting(Bored("27.2"), Slot.Seatpost, 99));
         Assert.Throws<InvalidOperationException>(() => catalogue.Load(Breaking()));
         Assert.Same(before, catalogue.View);
 
         using CancellationTokenSource source = new();
         Assert.Throws<OperationCanceledException>(() => catalogue.Load(Cancelling(source), source.Token));
         Assert.Same(before, catalogue.View);
-        Assert.Throws<OperationCanceledException>(() => before.Fitting(Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, 99, cancellation: source.Token));
+        Assert.Throws<OperationCanceledException>(() => before.Fitting(Build.From(Bored("27.2")), Slot.Seatpost, 99, cancellation: source.Token));
 
         // What was given up is not mixed into what comes after, nor into what was there.
-        Assert.Equal(1, catalogue.Load([new(101, Slot.Seatpost, Seatpost.Read("30.9; length 401"))]).Added);
-        Assert.Equal(Seatpost.Read("30.9; length 401"), catalogue.View.Find(Slot.Seatpost, 101));
+        Assert.Equal(1, catalogue.Load([new(101, Slot.Seatpost, Post("30.9; length 401"))]).Added);
+        Assert.Equal(Post("30.9; length 401"), catalogue.View.Find(Slot.Seatpost, 101));
         Assert.Equal(6, catalogue.View.IndexOf(Slot.Seatpost)!.Table.Count);
-        Assert.Equal(fits, Shelves.Told(before.Fitting(Frame.Read("seatTube 27.2"), Slot.Seatpost, 99)));
-        Assert.Equal([101], catalogue.View.Fitting(Frame.Read("seatTube 30.9"), Slot.Seatpost, 9).Fits.Select(p => p.Id));
+        Assert.Equal(fits, Shelves.Told(before.Fitting(Bored("27.2"), Slot.Seatpost, 99)));
+        Assert.Equal([101], catalogue.View.Fitting(Bored("30.9"), Slot.Seatpost, 9).Fits.Select(p => p.Id));
     }
 
     private static IEnumerable<CatalogueRow> Breaking()
     {
-        yield return new(1, Slot.Seatpost, Seatpost.Read("30.9; length 400"));
-        yield return new(100, Slot.Seatpost, Seatpost.Read("31.8; length 401"));
+        yield return new(1, Slot.Seatpost, Post("30.9; length 400"));
+        yield return new(100, Slot.Seatpost, Post("31.8; length 401"));
         throw new InvalidOperationException("the file of the shop ends here");
     }
 
     private static IEnumerable<CatalogueRow> Cancelling(CancellationTokenSource source)
     {
-        yield return new(1, Slot.Seatpost, Seatpost.Read("30.9; length 402"));
+        yield return new(1, Slot.Seatpost, Post("30.9; length 402"));
         source.Cancel();
-        yield return new(2, Slot.Seatpost, Seatpost.Read("30.9; length 403"));
+        yield return new(2, Slot.Seatpost, Post("30.9; length 403"));
     }
 
     [Fact]

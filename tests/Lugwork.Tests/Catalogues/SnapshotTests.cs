@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using System.Security.Cryptography;
 using Lugwork.Catalogues;
+using Lugwork.Seating;
 using Lugwork.Tests.Builds;
 
 namespace Lugwork.Tests.Catalogues;
@@ -194,6 +195,29 @@ public sealed class SnapshotTests
         ByteReader reader = new(writer.Written, 0);
         SlotIndex index = SlotSection.Read(ref reader, out _, CancellationToken.None);
         Assert.Equal(new Saddle(), index.Table.PartOf(index.Kinds[index.Find(7)]));
+    }
+
+    [Fact]
+    public void The_fields_may_stand_in_another_order()
+    {
+        ByteWriter writer = new();
+        writer.Text("seatpost");
+        writer.Number(2);
+        foreach ((string key, long code) in new[] { ("mark", 75_000_000L), ("diameter", SeatpostDiameter.Parse("27.2", null).FitCode) })
+        {
+            writer.Text(key);
+            writer.Number(1);
+            writer.Candidates(new(KnownState.Value, code, code, null));
+        }
+
+        foreach (ulong number in new ulong[] { 1, 1, 1, 1, 7, 0 })
+        {
+            writer.Number(number);
+        }
+
+        ByteReader reader = new(writer.Written, 0);
+        SlotIndex index = SlotSection.Read(ref reader, out _, CancellationToken.None);
+        Assert.Equal(Seatpost.Read("27.2; mark 75"), index.Table.PartOf(index.Kinds[index.Find(7)]));
     }
 
     [Fact]
