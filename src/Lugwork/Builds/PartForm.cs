@@ -36,6 +36,9 @@ internal sealed class PartField<TPart> : IPartField
     /// <summary>What the field of a part can be, in codes; null for a field that says several others.</summary>
     public Func<TPart, Candidates>? Codes { get; init; }
 
+    /// <summary>The part with the field as codes say it; null for a field that says several others.</summary>
+    public Func<TPart, Candidates, TPart>? Take { get; init; }
+
     /// <inheritdoc/>
     public Func<FieldValues> Values { get; init; } = static () => FieldValues.Text;
 
@@ -60,6 +63,7 @@ internal sealed class PartField<TPart> : IPartField
             Mark = (part, evidence) => with(part, get(part).With(evidence)),
             Evidence = part => get(part).Evidence,
             Codes = part => get(part).ToCandidates(),
+            Take = (part, codes) => with(part, Known<T>.OfCandidates(codes)),
             TypeOf = () => FieldType.Of(where),
             Write = part => sets is null ? get(part).ToString() : "unknown",
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
@@ -84,6 +88,7 @@ internal sealed class PartField<TPart> : IPartField
             Mark = field.Mark,
             Evidence = field.Evidence,
             Codes = field.Codes,
+            Take = field.Take,
             Write = field.Write,
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
                 plain(part, string.Join('|', text.Split('|').Select(piece => IsUnknown(piece) ? PartCondition.NotKnown.FitKey : piece)), out read, out position, out reason),
@@ -234,6 +239,33 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     public string? TextOf(Part part, string key) => Field(key) is { } field ? field.Write((TPart)part) : null;
 
     public Candidates CodesOf(Part part, string key) => Field(key)?.Codes is { } codes ? codes((TPart)part) : default;
+
+    /// <summary>The fields that hold a value of their own. Worked out when a catalogue first asks.</summary>
+    private PartField<TPart>[] Own => field ??= [.. _fields.Where(f => f.Take is not null && f.Sets.IsEmpty)];
+
+    public ImmutableArray<string> OwnFields => [.. Own.Select(f => f.Key)];
+
+    public void ReadCodes(Part part, Span<Candidates> into)
+    {
+        TPart typed = (TPart)part;
+        PartField<TPart>[] own = Own;
+        for (int i = 0; i < own.Length; i++)
+        {
+            into[i] = own[i].Codes!(typed);
+        }
+    }
+
+    public Part OfCodes(ReadOnlySpan<Candidates> codes)
+    {
+        TPart part = empty();
+        PartField<TPart>[] own = Own;
+        for (int i = 0; i < own.Length; i++)
+        {
+            part = codes[i].State == KnownState.Unknown ? part : own[i].Take!(part, codes[i]);
+        }
+
+        return part;
+    }
 
     public Evidence? EvidenceOf(Part part, string key) => Field(key)?.Evidence?.Invoke((TPart)part);
 
@@ -432,6 +464,16 @@ internal interface IPartForm
 
     /// <summary>What one field can be, in codes; unknown where there is no such field.</summary>
     Candidates CodesOf(Part part, string key);
+
+    /// <summary>Keys of the fields that hold a value of their own; together they say all that a part is.</summary>
+    ImmutableArray<string> OwnFields { get; }
+
+    /// <summary>What each of these fields can be, in codes.</summary>
+    void ReadCodes(Part part, Span<Candidates> into);
+
+    /// <summary>The part of which these codes are; without a name, its evidence as stated.</summary>
+    /// <exception cref="ArgumentException">A code stands for nothing.</exception>
+    Part OfCodes(ReadOnlySpan<Candidates> codes);
 
     /// <summary>Where the value of one field came from; null where nothing is known.</summary>
     Evidence? EvidenceOf(Part part, string key);

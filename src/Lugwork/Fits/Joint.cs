@@ -130,17 +130,33 @@ public sealed class Joint
     /// <summary>Something is stated of what has to be looked at, or all of it where all is asked for, or nothing has to be.</summary>
     internal bool IsSeen(IParts parts)
     {
+        uint stated = 0;
+        foreach (int input in Seen)
+        {
+            stated |= parts.At(Inputs[input].Slot) is { } part && IsStated(input, part) ? 1u << input : 0;
+        }
+
+        return IsSeen(stated);
+    }
+
+    /// <summary>The same where it is known of each input whether it is stated, a bit each by its number.</summary>
+    internal bool IsSeen(uint stated)
+    {
         bool any = Seen.IsEmpty;
         bool all = true;
         foreach (int input in Seen)
         {
-            bool stated = parts.At(Inputs[input].Slot) is { } part && (Inputs[input].IsStated is { } tells ? tells(part) : Inputs[input].Read(part).State != KnownState.Unknown);
-            any |= stated;
-            all &= stated;
+            bool said = (stated & (1u << input)) != 0;
+            any |= said;
+            all &= said;
         }
 
         return NeedsAllSeen ? all : any;
     }
+
+    /// <summary>The part says something of what one input reads.</summary>
+    internal bool IsStated(int input, Part part) =>
+        Inputs[input].IsStated is { } tells ? tells(part) : Inputs[input].Read(part).State != KnownState.Unknown;
 
     /// <summary>Judges the parts as they are, unknowns included; nothing is allocated. Not judged where a slot is empty.</summary>
     internal Verdict Judge(IParts parts)

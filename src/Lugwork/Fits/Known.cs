@@ -262,6 +262,30 @@ public readonly struct Known<T> : IEquatable<Known<T>>
 
     internal Candidates ToCandidates() => new(State, _low, _high, _codes);
 
+    /// <summary>The knowledge of which these codes are, as they were stored. Its evidence is not stored: stated, or measured where it is a range.</summary>
+    /// <exception cref="ArgumentException">A code stands for no value, or the codes are no such knowledge.</exception>
+    internal static Known<T> OfCandidates(in Candidates codes)
+    {
+        switch (codes.State)
+        {
+            case KnownState.Unknown:
+                return default;
+            case KnownState.None:
+                return None;
+            case KnownState.Value:
+                return Of(T.OfFitCode(codes.Low));
+            case KnownState.OneOf when codes.Codes is { Length: > 1 } several:
+                return OneOf([.. Array.ConvertAll(several, T.OfFitCode)]);
+            case KnownState.Measured when T.IsPlainLength && codes.Low > 0 && codes.Low <= codes.High:
+                Evidence evidence = new(EvidenceKind.Measured, "");
+                return new(KnownState.Measured, default, null, T.OfFitCode(codes.Low).FitCode, T.OfFitCode(codes.High).FitCode, evidence);
+            case KnownState.FrameSpecific or KnownState.NotCovered when codes.Low == 0 || OutsideFamily.OfFitCode(codes.Low).State == codes.State:
+                return Outside(codes.State, Lugwork.Evidence.AsValue, codes.Low == 0 ? null : OutsideFamily.OfFitCode(codes.Low));
+            default:
+                throw new ArgumentException($"no {T.Called} is stored like this", nameof(codes));
+        }
+    }
+
     /// <summary>The same knowledge of a value that follows from this one, such as a tyre's width from its size.</summary>
     internal Candidates ToCandidates(Func<T, long> from)
     {

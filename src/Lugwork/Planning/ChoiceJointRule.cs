@@ -101,7 +101,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
         return asItWas || !IsSeen(stated) ? default : _prices.Of(Joint, row);
     }
 
-    /// <summary>As <see cref="Joint.IsSeen"/> has it.</summary>
+    /// <summary>As <see cref="Joint.IsSeen(IParts)"/> has it.</summary>
     private bool IsSeen(int stated)
     {
         if (Joint.Seen.IsEmpty)

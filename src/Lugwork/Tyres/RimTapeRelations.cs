@@ -47,7 +47,7 @@ internal static class RimTapeRelations
 
         public ImmutableArray<long> Cuts => [];
 
-        public ImmutableArray<long> Gaps { get; } = [BothEdges];
+        public ImmutableArray<long> Gaps { get; } = [BothEdges, -BothEdges];
 
         public override Outcome Judge(ReadOnlySpan<long> values)
         {

@@ -53,11 +53,12 @@ public sealed class DirectionTests
     {
         "Measures" or "Sources" => false,
         "Fits" => other is "Measures" or "Sources",
-        "Builds" => other is not ("Geometry" or "Reading" or "Workshop" or "Planning"),
-        "Geometry" => other is not ("Reading" or "Workshop" or "Planning"),
-        "Reading" => other is not ("Geometry" or "Workshop" or "Planning"),
-        "Workshop" => other is not "Planning",
-        "Planning" => other is not ("Geometry" or "Reading" or "Workshop"),
+        "Builds" => other is not ("Geometry" or "Reading" or "Workshop" or "Planning" or "Catalogues"),
+        "Geometry" => other is not ("Reading" or "Workshop" or "Planning" or "Catalogues"),
+        "Reading" => other is not ("Geometry" or "Workshop" or "Planning" or "Catalogues"),
+        "Workshop" => other is not ("Planning" or "Catalogues"),
+        "Planning" => other is not ("Geometry" or "Reading" or "Workshop" or "Catalogues"),
+        "Catalogues" => other is not ("Geometry" or "Reading" or "Workshop" or "Planning"),
         _ => other is "Measures" or "Sources" or "Fits" && Areas.Contains(folder),
     };
 

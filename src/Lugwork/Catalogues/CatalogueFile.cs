@@ -1,0 +1,177 @@
+using System.Buffers.Binary;
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+
+namespace Lugwork.Catalogues;
+
+/// <summary>
+/// The snapshot of a catalogue. Eight bytes "LUGCAT", 1A, 0A; the format (1), four bytes; the number of sections, four bytes; the length of the
+/// whole file, eight bytes; SHA-256 of these. Then for each slot that has parts a section: its length, eight bytes; its content; SHA-256 of
+/// both. Numbers of fixed width have the least byte first; those inside a section have seven bits a byte, the least first.
+/// </summary>
+/// <remarks>
+/// A section: key of the slot; its fields by key, and for each the values that occur, numbered from 1: state of knowledge, then the fit
+/// codes that go with it (one; several, each as what it is above the one before; least and width of a range; the family outside the
+/// library or 0). Then the kinds of parts: the number of a value for each field, 0 for unknown. Then the parts in the order of their
+/// numbers: what the number is above the one before (the first as it is, two's complement), and the number of the kind from 0. Nothing of a
+/// judgement is stored.
+/// </remarks>
+internal static class CatalogueFile
+{
+    public const int Format = 1;
+
+    public const int HeaderBytes = 24 + SHA256.HashSizeInBytes;
+
+    private const int LengthBytes = sizeof(ulong);
+
+    private static ReadOnlySpan<byte> Magic => [(byte)'L', (byte)'U', (byte)'G', (byte)'C', (byte)'A', (byte)'T', 0x1A, 0x0A];
+
+    public static void Save(CatalogueView view, string path, CancellationToken cancellation)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        string next = $"{path}.{Path.GetRandomFileName()}.new";
+        try
+        {
+            using (FileStream stream = new(next, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            {
+                Write(view, stream, cancellation);
+                stream.Flush(flushToDisk: true);
+            }
+
+            cancellation.ThrowIfCancellationRequested();
+            File.Move(next, path, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(next);
+            throw;
+        }
+    }
+
+    public static PartCatalogue Open(string path, CancellationToken cancellation)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
+        return Read(stream, cancellation);
+    }
+
+    public static void Write(CatalogueView view, Stream stream, CancellationToken cancellation)
+    {
+        byte[][] sections = [.. view.Indexes.OfType<SlotIndex>().Select(i => Section(i, cancellation))];
+        byte[] header = new byte[HeaderBytes];
+        Magic.CopyTo(header);
+        BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(8), Format);
+        BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(12), (uint)sections.Length);
+        ByteWriter.Fixed(header.AsSpan(16), (ulong)(HeaderBytes + sections.Sum(s => (long)s.Length + SHA256.HashSizeInBytes)));
+        SHA256.HashData(header.AsSpan(0, 24), header.AsSpan(24));
+        stream.Write(header);
+        foreach (byte[] section in sections)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            stream.Write(section);
+            stream.Write(SHA256.HashData(section));
+        }
+    }
+
+    /// <summary>Reads a snapshot from a stream that tells its length.</summary>
+    public static PartCatalogue Read(Stream stream, CancellationToken cancellation)
+    {
+        long length = stream.Length;
+        byte[] header = Take(stream, HeaderBytes, 0, length, "it is too short for a snapshot of a catalogue");
+        if (!header.AsSpan().StartsWith(Magic))
+        {
+            throw new CatalogueFileException("it is no snapshot of a catalogue", 0);
+        }
+
+        if (BinaryPrimitives.ReadUInt32LittleEndian(header.AsSpan(8)) is not Format and uint format)
+        {
+            throw new CatalogueFileException($"it has format {format}, this version reads format {Format}", 8);
+        }
+
+        if (!SHA256.HashData(header.AsSpan(0, 24)).AsSpan().SequenceEqual(header.AsSpan(24)))
+        {
+            throw new CatalogueFileException("the head is damaged: its checksum is another", 24);
+        }
+
+        ulong stated = BinaryPrimitives.ReadUInt64LittleEndian(header.AsSpan(16));
+        if (stated != (ulong)length)
+        {
+            throw new CatalogueFileException($"it has {length} bytes and should have {stated}", 16);
+        }
+
+        SlotTable?[] tables = new SlotTable?[Slot.All.Length];
+        SlotIndex?[] indexes = new SlotIndex?[Slot.All.Length];
+        long at = HeaderBytes;
+        for (uint section = BinaryPrimitives.ReadUInt32LittleEndian(header.AsSpan(12)); section > 0; section--)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            at = ReadSection(stream, at, length, tables, indexes, cancellation);
+        }
+
+        return at == length
+            ? new(tables, new(ImmutableArray.Create(indexes), 1))
+            : throw new CatalogueFileException("something stands behind the last section", at);
+    }
+
+    private static long ReadSection(Stream stream, long at, long length, SlotTable?[] tables, SlotIndex?[] indexes, CancellationToken cancellation)
+    {
+        byte[] before = Take(stream, LengthBytes, at, length, "a section is missing");
+        ulong size = BinaryPrimitives.ReadUInt64LittleEndian(before);
+        long left = length - at - LengthBytes - SHA256.HashSizeInBytes;
+        if (left < 0 || size > (ulong)left || size > (ulong)Array.MaxLength - LengthBytes)
+        {
+            throw new CatalogueFileException($"a section says that it has {size} bytes, of which {Math.Max(0, left)} are there", at);
+        }
+
+        byte[] section = new byte[LengthBytes + (int)size];
+        before.CopyTo(section, 0);
+        stream.ReadExactly(section.AsSpan(LengthBytes));
+        byte[] sum = Take(stream, SHA256.HashSizeInBytes, at + section.Length, length, "a checksum is missing");
+        if (!SHA256.HashData(section).AsSpan().SequenceEqual(sum))
+        {
+            throw new CatalogueFileException($"the section of {section.Length} bytes is damaged: its checksum is another", at);
+        }
+
+        ByteReader reader = new(section.AsSpan(LengthBytes), at + LengthBytes);
+        SlotIndex index = SlotSection.Read(ref reader, out SlotTable table, cancellation);
+        if (reader.Left > 0)
+        {
+            throw reader.Wrong("something stands behind the parts");
+        }
+
+        if (indexes[index.Slot.Number] is not null)
+        {
+            throw new CatalogueFileException($"the {index.Slot} comes twice", at);
+        }
+
+        tables[index.Slot.Number] = table;
+        indexes[index.Slot.Number] = index;
+        return at + section.Length + SHA256.HashSizeInBytes;
+    }
+
+    private static byte[] Section(SlotIndex index, CancellationToken cancellation)
+    {
+        ByteWriter writer = new();
+        for (int i = 0; i < LengthBytes; i++)
+        {
+            writer.Byte(0);
+        }
+
+        SlotSection.Write(writer, index, cancellation);
+        byte[] section = writer.Written.ToArray();
+        ByteWriter.Fixed(section, (ulong)(section.Length - LengthBytes));
+        return section;
+    }
+
+    private static byte[] Take(Stream stream, int count, long at, long length, string missing)
+    {
+        if (length - at < count)
+        {
+            throw new CatalogueFileException(missing, at);
+        }
+
+        byte[] bytes = new byte[count];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+}

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Catalogues;
+
+/// <summary>One part of a catalogue.</summary>
+/// <param name="Id">The shop's own number of it; any number, each once in a slot.</param>
+/// <param name="Slot">Where it goes. A part with two places stands in both, with the same number where that is wanted.</param>
+/// <param name="Part">The part. Its name and the words of its evidence are not kept.</param>
+public sealed record CatalogueRow(long Id, Slot Slot, Part Part);
+
+/// <summary>One part of a catalogue as text.</summary>
+/// <param name="Id">The shop's own number of it.</param>
+/// <param name="Slot">Key of the slot, such as "rearWheel".</param>
+/// <param name="Text">The short form of the part, such as "rear 10x135, HG, six-bolt".</param>
+public sealed record CatalogueLine(long Id, string Slot, string Text);
+
+/// <summary>The place of a part in a catalogue.</summary>
+/// <param name="Slot">The slot.</param>
+/// <param name="Id">The shop's own number.</param>
+public readonly record struct CatalogueKey(Slot Slot, long Id);
+
+/// <summary>A row that was skipped.</summary>
+/// <param name="Row">Number of the row, from 0.</param>
+/// <param name="Id">Its id; 0 where the row was null.</param>
+/// <param name="Reason">What is wrong with it.</param>
+public sealed record CatalogueProblem(long Row, long Id, string Reason)
+{
+    /// <summary>"row 7 (id 12): there is no such slot".</summary>
+    public override string ToString() => FormattableString.Invariant($"row {Row} (id {Id}): {Reason}");
+}
+
+/// <summary>What a change of a catalogue came to.</summary>
+public sealed class CatalogueReport
+{
+    /// <summary>The most problems that are kept one by one; <see cref="Skipped"/> counts all.</summary>
+    public const int MostProblems = 1_000;
+
+    internal CatalogueReport(int added, int replaced, int removed, long skipped, ImmutableArray<CatalogueProblem> problems)
+    {
+        Added = added;
+        Replaced = replaced;
+        Removed = removed;
+        Skipped = skipped;
+        Problems = problems;
+    }
+
+    /// <summary>Parts that were not there before.</summary>
+    public int Added { get; }
+
+    /// <summary>Parts whose number was there before.</summary>
+    public int Replaced { get; }
+
+    /// <summary>Parts that are gone.</summary>
+    public int Removed { get; }
+
+    /// <summary>Rows that were skipped.</summary>
+    public long Skipped { get; }
+
+    /// <summary>Why, in the order of the rows; the first thousand of them.</summary>
+    public ImmutableArray<CatalogueProblem> Problems { get; }
+
+    /// <summary>"12 added, 3 replaced, 0 removed, 1 skipped".</summary>
+    public override string ToString() => FormattableString.Invariant($"{Added} added, {Replaced} replaced, {Removed} removed, {Skipped} skipped");
+}

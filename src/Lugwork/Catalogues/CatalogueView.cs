@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Catalogues;
+
+/// <summary>A catalogue as it was at one time. Never changes; safe for any number of threads.</summary>
+public sealed class CatalogueView
+{
+    internal CatalogueView(ImmutableArray<SlotIndex?> indexes, long version)
+    {
+        Indexes = indexes;
+        Version = version;
+    }
+
+    internal static CatalogueView Empty { get; } = new([.. Slot.All.Select(_ => (SlotIndex?)null)], 0);
+
+    internal ImmutableArray<SlotIndex?> Indexes { get; }
+
+    internal long Memory => Indexes.Sum(i => i?.Memory ?? 0);
+
+    /// <summary>How many changes were made before.</summary>
+    public long Version { get; }
+
+    /// <summary>How many parts there are, in all slots.</summary>
+    public int Count => Indexes.Sum(i => i?.Count ?? 0);
+
+    /// <summary>The slots of which there are parts, in the order of a build sheet.</summary>
+    public ImmutableArray<Slot> Slots => [.. Slot.All.Where(s => IndexOf(s) is not null)];
+
+    /// <summary>How many parts there are of a slot.</summary>
+    /// <param name="slot">Any slot.</param>
+    public int CountOf(Slot slot) => IndexOf(slot)?.Count ?? 0;
+
+    /// <summary>How many different parts there are of a slot: those that say the same in every field count once, and are judged once.</summary>
+    /// <param name="slot">Any slot.</param>
+    public int KindsOf(Slot slot) => IndexOf(slot)?.Live ?? 0;
+
+    /// <summary>The part with a number; null where there is none. It has no name, and what was read of it is stated.</summary>
+    /// <param name="slot">Its slot.</param>
+    /// <param name="id">Its number.</param>
+    public Part? Find(Slot slot, long id) =>
+        IndexOf(slot) is { } index && index.Find(id) is >= 0 and int place ? index.Table.PartOf(index.Kinds[place]) : null;
+
+    /// <summary>The parts that go into a slot of a build. What the build has in that slot does not count.</summary>
+    /// <remarks>The verdict of a part is the worst of all joints and checks of the slot that a build with this part would judge; something of the part that no joint reads and that is outside the library makes it at least needs measuring.</remarks>
+    /// <param name="build">The build.</param>
+    /// <param name="slot">The slot; that of the frame too, with the other parts of the build.</param>
+    /// <param name="most">The most parts of each list; 0 for counts alone.</param>
+    /// <param name="worst">The worst verdict to list and to tell apart.</param>
+    /// <param name="cancellation">Ends it.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative, or <paramref name="worst"/> is not one of fits, needs part and needs measuring.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public SlotFitting Fitting(Build build, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        ArgumentNullException.ThrowIfNull(slot);
+        return Ask(slot, slot, s => s == slot ? null : build[s], part => With(build, slot, part), most, worst, cancellation);
+    }
+
+    /// <summary>The parts that go into a slot of a bare frame, down to those that need measuring.</summary>
+    /// <param name="frame">The frame.</param>
+    /// <param name="slot">Any slot; in that of the frame nothing is judged but a frame's own condition.</param>
+    /// <param name="most">The most parts of each list; 0 for counts alone.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative.</exception>
+    public SlotFitting Fitting(Frame frame, Slot slot, int most) => Fitting(Build.From(frame), slot, most);
+
+    /// <summary>How many parts go into every slot of a build of which there are parts, that of the frame left out.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="cancellation">Ends it.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public ImmutableDictionary<Slot, FitCounts> CountsFor(Build build, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        return Slots.Where(s => s != Slot.Frame).ToImmutableDictionary(s => s, s => Fitting(build, s, 0, Verdict.NeedsMeasuring, cancellation).Counts);
+    }
+
+    /// <summary>The frames of the catalogue that take a new part: the joints and checks of its slot between the bare frame and this part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="slot">One of its places, not the frame's.</param>
+    /// <param name="most">The most frames of each list.</param>
+    /// <param name="worst">The worst verdict to list and to tell apart.</param>
+    /// <param name="cancellation">Ends it.</param>
+    /// <exception cref="ArgumentException">The part does not go to this slot.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="Fitting(Build, Slot, int, Verdict, CancellationToken)"/>.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public SlotFitting FramesFor(Part part, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(slot);
+        if (slot == Slot.Frame || !part.Places.Contains(slot))
+        {
+            throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}; frames are sought for another part than a frame", nameof(slot));
+        }
+
+        return Ask(Slot.Frame, slot, s => s == slot ? part : null, frame => Build.From((Frame)frame).With(part, slot), most, worst, cancellation);
+    }
+
+    internal SlotIndex? IndexOf(Slot slot)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        return Indexes[slot.Number];
+    }
+
+    private SlotFitting Ask(Slot slot, Slot aim, Func<Slot, Part?> beside, Func<Part, Build> with, int most, Verdict worst, CancellationToken cancellation)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(most);
+        if (worst is not (Verdict.Fits or Verdict.NeedsPart or Verdict.NeedsMeasuring))
+        {
+            throw new ArgumentOutOfRangeException(nameof(worst), worst, "fits, needs part or needs measuring");
+        }
+
+        SlotIndex? index = IndexOf(slot);
+        byte[] verdicts = index is null ? [] : new SlotJudge(index, aim, beside, worst).Judge(cancellation);
+        return new(index, slot, aim, verdicts, worst, most, with);
+    }
+
+    private static Build With(Build build, Slot slot, Part part)
+    {
+        if (slot != Slot.Frame)
+        {
+            return build.With(part, slot);
+        }
+
+        Build other = Build.From((Frame)part, build.Name);
+        foreach (Slot filled in Slot.All)
+        {
+            other = filled != Slot.Frame && build[filled] is { } kept ? other.With(kept, filled) : other;
+        }
+
+        return other;
+    }
+}

@@ -1,0 +1,155 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Catalogues;
+
+/// <summary>One row of the relation part_fit: something that a part is, to one joint.</summary>
+/// <param name="PartId">The shop's own number of the part.</param>
+/// <param name="Slot">Key of the slot, such as "seatpost".</param>
+/// <param name="Joint">Id of the joint; empty in the one row that every part has.</param>
+/// <param name="Key">What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</param>
+/// <param name="LimitMin">The least that it can be: nanometres of a length, grams of a mass; 0 where it is no figure.</param>
+/// <param name="LimitMax">The greatest that it can be, in the same unit.</param>
+public sealed record PartFitRow(long PartId, string Slot, string Joint, string Key, long LimitMin, long LimitMax);
+
+/// <summary>One row of the relation frame_need: something that a part may be, by one joint.</summary>
+/// <param name="FrameId">The shop's own number of the frame or build.</param>
+/// <param name="Slot">Key of the slot that is to be filled.</param>
+/// <param name="Joint">Id of the joint; empty in the one row that every slot has.</param>
+/// <param name="Key">What the part may be: as in part_fit.</param>
+/// <param name="LimitMin">The least that is right; a part is met where its range meets this one.</param>
+/// <param name="LimitMax">The greatest that is right; <see cref="FitRelations.NoLimit"/> where there is no limit.</param>
+/// <param name="Bridge">What has to be bought or done; empty where it fits as it is; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</param>
+public sealed record FrameNeedRow(long FrameId, string Slot, string Joint, string Key, long LimitMin, long LimitMax, string Bridge);
+
+/// <summary>Parts and frames as two plain relations, for a join in any database engine. Both are made by the joints themselves.</summary>
+/// <remarks>
+/// A part is a candidate for a slot of a frame where each joint that frame_need names for the slot is met by one of its rows: same slot,
+/// same key, ranges that meet (<see cref="CandidateQuery"/>). No part that fits is ever missed. A joint that asks two things of the part at
+/// once, such as width and bead seat of a tyre, has no rows (<see cref="DecidedByCheck"/>), and a part that may be one of several, or has a
+/// size that no table has, meets more than it fits: so candidates are checked with a build before "fits" is said.
+/// </remarks>
+public static class FitRelations
+{
+    /// <summary>The greatest limit: there is none. 10 to the 15th, which every engine and JSON reader keeps exactly.</summary>
+    public const long NoLimit = 1_000_000_000_000_000;
+
+    /// <summary>Stands for a bridge where what is known does not decide it.</summary>
+    public const string Measure = "measure";
+
+    /// <summary>Stands for a bridge where the other parts of the joint are not all settled, so that no limit can be said.</summary>
+    public const string Check = "check";
+
+    /// <summary>The key of the row that every part and every slot of a frame has.</summary>
+    public const string AnyPart = "any";
+
+    /// <summary>The join, in the SQL that SQLite, PostgreSQL and DuckDB share: every part that is to be checked for every frame and slot.</summary>
+    public static string CandidateQuery =>
+        """
+        SELECT n.frame_id, n.slot, p.part_id
+        FROM frame_need n
+        JOIN part_fit p ON p.slot = n.slot AND p.key = n.key AND p.limit_min <= n.limit_max AND p.limit_max >= n.limit_min
+        GROUP BY n.frame_id, n.slot, p.part_id
+        HAVING COUNT(DISTINCT n.joint) =
+            (SELECT COUNT(DISTINCT m.joint) FROM frame_need m WHERE m.frame_id = n.frame_id AND m.slot = n.slot)
+        """;
+
+    /// <summary>The joints of a slot that have no rows, because one key or limit does not decide them, or because they ask for the state of the part itself.</summary>
+    /// <param name="slot">Any slot.</param>
+    public static ImmutableArray<Joint> DecidedByCheck(Slot slot)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        return [.. JointTable.All.Where(j => j.Slots.Contains(slot) && InputOf(j, slot) < 0)];
+    }
+
+    /// <summary>The rows of a part in a slot: one that every part has, and for each joint that has rows one for everything that the part can be.</summary>
+    /// <param name="id">The shop's number of it.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="slot">One of its places.</param>
+    /// <exception cref="ArgumentException">The part does not go to this slot.</exception>
+    public static ImmutableArray<PartFitRow> OfPart(long id, Part part, Slot slot)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(slot);
+        if (!part.Places.Contains(slot))
+        {
+            throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
+        }
+
+        ImmutableArray<PartFitRow>.Builder rows = ImmutableArray.CreateBuilder<PartFitRow>();
+        rows.Add(new(id, slot.Key, "", AnyPart, 0, 0));
+        foreach (Joint joint in JointTable.All)
+        {
+            if (InputOf(joint, slot) is >= 0 and int at)
+            {
+                foreach ((string key, long least, long most) in RelationKey.Of(joint, at, part))
+                {
+                    rows.Add(new(id, slot.Key, joint.Id, key, least, most));
+                }
+            }
+        }
+
+        return rows.ToImmutable();
+    }
+
+    /// <summary>The rows of a frame or build for every slot but the frame's. What the build has in a slot does not count for that slot.</summary>
+    /// <param name="id">The shop's number of it.</param>
+    /// <param name="build">The build; <c>Build.From(frame)</c> for a bare frame.</param>
+    /// <param name="worst">The worst verdict to meet: fits, needs part or needs measuring.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="worst"/> is another verdict.</exception>
+    public static ImmutableArray<FrameNeedRow> NeedsOf(long id, Build build, Verdict worst) =>
+        [.. Slot.All.Where(s => s != Slot.Frame).SelectMany(s => NeedsOf(id, build, s, worst))];
+
+    /// <summary>The rows of a frame or build for one slot.</summary>
+    /// <param name="id">The shop's number of it.</param>
+    /// <param name="build">The build.</param>
+    /// <param name="slot">Any slot but the frame's.</param>
+    /// <param name="worst">The worst verdict to meet: fits, needs part or needs measuring.</param>
+    /// <exception cref="ArgumentException">The slot is the frame's.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="worst"/> is another verdict.</exception>
+    public static ImmutableArray<FrameNeedRow> NeedsOf(long id, Build build, Slot slot, Verdict worst = Verdict.NeedsPart)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        ArgumentNullException.ThrowIfNull(slot);
+        if (slot == Slot.Frame)
+        {
+            throw new ArgumentException("a frame needs no frame", nameof(slot));
+        }
+
+        if (worst is not (Verdict.Fits or Verdict.NeedsPart or Verdict.NeedsMeasuring))
+        {
+            throw new ArgumentOutOfRangeException(nameof(worst), worst, "fits, needs part or needs measuring");
+        }
+
+        ImmutableArray<FrameNeedRow>.Builder rows = ImmutableArray.CreateBuilder<FrameNeedRow>();
+        rows.Add(new(id, slot.Key, "", AnyPart, 0, 0, ""));
+        foreach (Joint joint in JointTable.All)
+        {
+            if (InputOf(joint, slot) is >= 0 and int at && JointNeed.Of(joint, at, build, worst) is { } need)
+            {
+                rows.AddRange(need.Rows().Select(r => new FrameNeedRow(id, slot.Key, joint.Id, r.Key, r.Least, r.Most, r.Bridge)));
+            }
+        }
+
+        return rows.ToImmutable();
+    }
+
+    /// <summary>The one input of a joint that a slot gives, by its number; negative where one key does not decide the joint.</summary>
+    private static int InputOf(Joint joint, Slot slot)
+    {
+        int own = -1;
+        for (int i = 0; i < joint.Inputs.Length; i++)
+        {
+            if (joint.Inputs[i].Slot == slot)
+            {
+                if (own >= 0)
+                {
+                    return -1;
+                }
+
+                own = i;
+            }
+        }
+
+        return joint.IsOfCondition ? -1 : own;
+    }
+}

@@ -1,0 +1,158 @@
+namespace Lugwork.Catalogues;
+
+/// <summary>
+/// Parts of a shop, up to millions, kept by what they say: parts that say the same in every field are one kind, and a question judges
+/// each kind once. Any number of threads may read while one changes it: a reader holds a <see cref="View"/>, which never changes.
+/// </summary>
+/// <remarks>
+/// A part takes sixteen bytes (its number, its kind, its place in the list of its kind), a kind a byte or two for each field and for
+/// each joint. A change is applied whole or not at all; changes from several threads wait for each other. Frames are parts too, in the
+/// slot of the frame, so that the frames that take a new part can be asked for.
+/// </remarks>
+#pragma warning disable CA1001 // Nobody asks for the wait handle of its semaphore, so that there is nothing to dispose of.
+public sealed class PartCatalogue
+#pragma warning restore CA1001
+{
+    private readonly SemaphoreSlim _changing = new(1, 1);
+    private readonly SlotTable?[] _tables = new SlotTable?[Slot.All.Length];
+    private CatalogueView _view = CatalogueView.Empty;
+
+    /// <summary>An empty catalogue.</summary>
+    public PartCatalogue()
+    {
+    }
+
+    internal PartCatalogue(SlotTable?[] tables, CatalogueView view)
+    {
+        tables.CopyTo(_tables, 0);
+        _view = view;
+    }
+
+    /// <summary>The catalogue as it is now. A view stays as it is whatever is changed afterwards; ask all questions of one answer to one view.</summary>
+    public CatalogueView View => Volatile.Read(ref _view);
+
+    /// <summary>Bytes of memory that the catalogue takes, as near as can be told from outside.</summary>
+    public long Memory => View.Memory + _tables.Sum(t => t?.Memory ?? 0);
+
+    /// <summary>Adds parts, and replaces those whose number the slot has. Rows are read once, one after the other, and not kept.</summary>
+    /// <param name="rows">The parts. A row that is null, has no slot or part, a part that does not go there, or a number that an earlier row of the slot has, is skipped and reported.</param>
+    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <returns>What came of it.</returns>
+    /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed. So it is where the rows themselves throw.</exception>
+    public CatalogueReport Load(IEnumerable<CatalogueRow> rows, CancellationToken cancellation = default) => Change(rows, [], cancellation);
+
+    /// <summary>The same of rows that come in time. Readers go on, other changes wait.</summary>
+    /// <param name="rows">The parts.</param>
+    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
+    public async Task<CatalogueReport> LoadAsync(IAsyncEnumerable<CatalogueRow> rows, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        await _changing.WaitAsync(cancellation).ConfigureAwait(false);
+        CatalogueDraft draft = new(_tables, View);
+        try
+        {
+            await foreach (CatalogueRow row in rows.WithCancellation(cancellation).ConfigureAwait(false))
+            {
+                draft.Put(row);
+            }
+
+            cancellation.ThrowIfCancellationRequested();
+            return Show(draft);
+        }
+        finally
+        {
+            draft.GiveUp();
+            _changing.Release();
+        }
+    }
+
+    /// <summary>Adds parts that are given as text; text that cannot be read is skipped and reported with its reason.</summary>
+    /// <param name="lines">The parts.</param>
+    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
+    public CatalogueReport LoadLines(IEnumerable<CatalogueLine> lines, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        return Change(draft =>
+        {
+            foreach (CatalogueLine line in lines)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                draft.Put(line);
+            }
+        }, cancellation);
+    }
+
+    /// <summary>Takes parts out and puts parts in, in one step: no reader sees the one without the other.</summary>
+    /// <param name="rows">Parts to add or replace.</param>
+    /// <param name="gone">Parts to take out first; one that is not there is no problem.</param>
+    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
+    public CatalogueReport Change(IEnumerable<CatalogueRow> rows, IEnumerable<CatalogueKey> gone, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        ArgumentNullException.ThrowIfNull(gone);
+        return Change(draft =>
+        {
+            foreach (CatalogueKey key in gone)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                draft.Remove(key);
+            }
+
+            foreach (CatalogueRow row in rows)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                draft.Put(row);
+            }
+        }, cancellation);
+    }
+
+    /// <summary>Takes parts out of a slot; one that is not there is no problem.</summary>
+    /// <param name="slot">The slot.</param>
+    /// <param name="ids">Their numbers.</param>
+    /// <returns>How many were there.</returns>
+    public int Remove(Slot slot, params IEnumerable<long> ids)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        ArgumentNullException.ThrowIfNull(ids);
+        return Change([], ids.Select(id => new CatalogueKey(slot, id))).Removed;
+    }
+
+    /// <summary>Writes a snapshot of the view of this moment and moves it into place: a writer that is killed leaves the old file.</summary>
+    /// <param name="path">The file; one that is there is replaced.</param>
+    /// <param name="cancellation">Ends it; the old file stays.</param>
+    /// <exception cref="IOException">It cannot be written; the old file stays.</exception>
+    public void Save(string path, CancellationToken cancellation = default) => CatalogueFile.Save(View, path, cancellation);
+
+    /// <summary>Reads a snapshot. Every part is judged anew by this version of the library.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="cancellation">Ends it.</param>
+    /// <exception cref="CatalogueFileException">It is no snapshot, damaged, or of a kind that this version does not know; with what and where.</exception>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public static PartCatalogue Open(string path, CancellationToken cancellation = default) => CatalogueFile.Open(path, cancellation);
+
+    private CatalogueReport Change(Action<CatalogueDraft> change, CancellationToken cancellation)
+    {
+        _changing.Wait(cancellation);
+        CatalogueDraft draft = new(_tables, View);
+        try
+        {
+            change(draft);
+            return Show(draft);
+        }
+        finally
+        {
+            draft.GiveUp();
+            _changing.Release();
+        }
+    }
+
+    private CatalogueReport Show(CatalogueDraft draft)
+    {
+        CatalogueView next = draft.Finish(out CatalogueReport report);
+        Volatile.Write(ref _view, next);
+        return report;
+    }
+}

@@ -1,0 +1,34 @@
+using Lugwork.Catalogues;
+
+namespace Lugwork.Tests.Catalogues;
+
+/// <summary>What a part takes of memory.</summary>
+public sealed class CatalogueSizeTests
+{
+    /// <summary>Drawn at random in every field, so that hardly two wheels or frames are alike: no shop is as motley.</summary>
+    [Fact]
+    public void A_part_takes_at_most_64_bytes_even_where_hardly_two_are_alike()
+    {
+        Random random = new(64);
+        PartCatalogue catalogue = new();
+        CatalogueReport report = catalogue.Load(Enumerable.Range(0, 60_000).Select(i =>
+        {
+            Slot slot = Slot.All[i % Slot.All.Length];
+            return new CatalogueRow(i, slot, Shelves.Part(slot, random));
+        }));
+        Assert.Equal(60_000, report.Added);
+        Assert.True(catalogue.View.KindsOf(Slot.RearWheel) > 1_000);
+        Assert.InRange(catalogue.Memory / (double)catalogue.View.Count, 16, 64);
+    }
+
+    [Fact]
+    public void A_part_like_others_takes_sixteen_bytes_and_nothing_more()
+    {
+        PartCatalogue few = new();
+        few.Load(Enumerable.Range(0, 1_000).Select(i => new CatalogueRow(i, Slot.Seatpost, Seatpost.Read("27.2"))));
+        PartCatalogue many = new();
+        Seatpost post = Seatpost.Read("27.2");
+        many.Load(Enumerable.Range(0, 101_000).Select(i => new CatalogueRow(i, Slot.Seatpost, post)));
+        Assert.Equal(100_000 * 16, many.Memory - few.Memory);
+    }
+}

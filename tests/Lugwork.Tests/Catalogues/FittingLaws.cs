@@ -1,0 +1,111 @@
+using FsCheck;
+using FsCheck.Xunit;
+using Lugwork.Catalogues;
+using Lugwork.Tests.Builds;
+
+namespace Lugwork.Tests.Catalogues;
+
+/// <summary>What a catalogue answers is what each part in the build is judged, joint by joint.</summary>
+public sealed class FittingLaws
+{
+    [Property(MaxTest = 60)]
+    public void The_answer_is_that_of_every_part_in_the_build(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        Build build = random.Next(4) == 0 ? Build.From(Bicycles.Frame(random)) : Bicycles.Any(random);
+        List<CatalogueRow> rows = Shelves.Rows(random, 120);
+        CatalogueView view = Shelves.Of(rows).View;
+        Verdict worst = (Verdict)random.Next(1, 4);
+        int most = random.Next(3) == 0 ? random.Next(4) : 1_000;
+        foreach (Slot slot in Slot.All)
+        {
+            string plain = Shelves.Told(rows.Where(r => r.Slot == slot).Select(r => (r.Id, Shelves.Plain(With(build, r), slot, slot))), worst, most);
+            SlotFitting answer = view.Fitting(build, slot, most, worst);
+            Assert.Equal(plain, Shelves.Told(answer));
+            foreach (FittingPart part in answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Take(3))
+            {
+                Assert.Equal(part.Verdict, Shelves.Plain(With(build, new(part.Id, slot, part.Part!)), slot, slot));
+                Assert.Equal(part.Findings.Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max(), part.Findings.IsEmpty ? Verdict.NotJudged : With(build, rows.Single(r => r.Slot == slot && r.Id == part.Id)).Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).Max(f => f.Verdict));
+            }
+        }
+    }
+
+    [Property(MaxTest = 40)]
+    public void The_frames_for_a_part_are_those_that_take_it(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        List<CatalogueRow> rows = Shelves.Rows(random, 60, Slot.Frame);
+        CatalogueView view = Shelves.Of(rows).View;
+        foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame))
+        {
+            Part part = Shelves.Part(slot, random);
+            string plain = Shelves.Told(rows.Select(r => (r.Id, Shelves.Plain(Build.From((Frame)r.Part).With(part, slot), slot, Slot.Frame, slot))), Verdict.NeedsMeasuring, 1_000);
+            Assert.Equal(plain, Shelves.Told(view.FramesFor(part, slot, 1_000)));
+        }
+    }
+
+    [Property(MaxTest = 30)]
+    public void Neither_the_order_of_rows_nor_the_way_to_a_catalogue_changes_an_answer(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        List<CatalogueRow> rows = Shelves.Rows(random, 200);
+        Build build = Bicycles.Any(random);
+        PartCatalogue straight = Shelves.Of(rows);
+
+        PartCatalogue winding = new();
+        List<CatalogueRow> others = [.. rows.Select(r => r with { Part = Shelves.Part(r.Slot, random) })];
+        foreach (CatalogueRow[] some in others.Concat(Shelves.Rows(random, 100).Where(o => !rows.Any(r => r.Slot == o.Slot && r.Id == o.Id))).OrderBy(_ => random.Next()).DistinctBy(r => (r.Slot, r.Id)).Chunk(37))
+        {
+            winding.Load(some);
+        }
+
+        CatalogueKey[] gone = [.. winding.View.Slots.SelectMany(s => winding.View.IndexOf(s)!.Ids.ToArray().Select(id => new CatalogueKey(s, id))).Where(k => random.Next(2) == 0 || !rows.Any(r => r.Slot == k.Slot && r.Id == k.Id))];
+        winding.Change(rows.OrderBy(_ => random.Next()), gone);
+        Assert.Equal(straight.View.Count, winding.View.Count);
+        foreach (Slot slot in straight.View.Slots)
+        {
+            Assert.Equal(straight.View.KindsOf(slot), winding.View.KindsOf(slot));
+            Assert.Equal(Shelves.Told(straight.View.Fitting(build, slot, 50)), Shelves.Told(winding.View.Fitting(build, slot, 50)));
+        }
+    }
+
+    [Property(MaxTest = 200)]
+    public void A_part_comes_back_as_it_was_put_in(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        foreach (Slot slot in Slot.All)
+        {
+            Part part = Shelves.Part(slot, random);
+            Assert.Equal(part with { Name = "" }, Shelves.Of([new CatalogueRow(7, slot, part with { Name = "a name" })]).View.Find(slot, 7));
+        }
+    }
+
+    [Fact]
+    public void Every_part_of_the_whole_bicycles_comes_back_and_is_found_again()
+    {
+        string folder = Path.Combine(BuildFileTests.Root(), "tests", "Lugwork.Tests", "Builds", "Whole");
+        Build[] builds = [.. Directory.GetFiles(folder, "*.json").Where(f => char.IsAsciiDigit(Path.GetFileName(f)[0])).Order(StringComparer.Ordinal).Select(f => BuildFile.Read(File.ReadAllText(f)))];
+        Assert.Equal(30, builds.Length);
+        CatalogueView view = Shelves.Of(builds.SelectMany((b, i) => Slot.All.Where(s => b[s] is not null).Select(s => new CatalogueRow(i, s, b[s]!)))).View;
+        for (int i = 0; i < builds.Length; i++)
+        {
+            foreach (Slot slot in Slot.All.Where(s => builds[i][s] is not null))
+            {
+                Assert.Equal(builds[i][slot]! with { Name = "" }, view.Find(slot, i));
+                Verdict plain = Shelves.Plain(builds[i], slot, slot);
+                SlotFitting answer = view.Fitting(builds[i], slot, 100);
+                Assert.Equal(plain <= Verdict.NeedsMeasuring, answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Any(p => p.Id == i && p.Verdict == plain));
+            }
+        }
+    }
+
+    private static Build With(Build build, CatalogueRow row)
+    {
+        if (row.Slot != Slot.Frame)
+        {
+            return build.With(row.Part, row.Slot);
+        }
+
+        return Slot.All.Where(s => s != Slot.Frame && build[s] is not null).Aggregate(Build.From((Frame)row.Part), (b, s) => b.With(build[s]!, s));
+    }
+}
