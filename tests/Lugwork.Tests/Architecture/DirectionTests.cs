@@ -53,9 +53,10 @@ public sealed class DirectionTests
     {
         "Measures" or "Sources" => false,
         "Fits" => other is "Measures" or "Sources",
-        "Builds" => other is not ("Geometry" or "Reading"),
-        "Geometry" => other is not "Reading",
-        "Reading" => other is not "Geometry",
+        "Builds" => other is not ("Geometry" or "Reading" or "Drawing"),
+        "Geometry" => other is not ("Reading" or "Drawing"),
+        "Reading" => other is not ("Geometry" or "Drawing"),
+        "Drawing" => other is not "Reading",
         _ => other is "Measures" or "Sources" or "Fits" && Areas.Contains(folder),
     };
 
