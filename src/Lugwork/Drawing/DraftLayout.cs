@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using System.Xml.Linq;
 
 namespace Lugwork.Drawing;
 
@@ -132,7 +131,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
         lanes = standing.Count == 0 ? 0 : (standing.Count * Upright) + 3;
         foreach (DraftFigure figure in standing)
         {
-            places.Add(new(DraftText.Wrap(figure.Size.ToString(), ColumnText, DraftStyle.Size, 4), DraftStyle.Size) { Wanted = ((figure.From.Y + figure.To.Y) / 2 - _upper) * sheet.Scale });
+            places.Add(new(DraftText.Wrap(figure.Size.ToString(), ColumnText, DraftStyle.Size, 4), DraftStyle.Size) { Wanted = (((figure.From.Y + figure.To.Y) / 2) - _upper) * sheet.Scale });
         }
 
         foreach (DraftNote note in sheet.Notes.Where(n => n.Side == side))

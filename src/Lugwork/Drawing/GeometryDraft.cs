@@ -47,7 +47,7 @@ internal static class GeometryDraft
         sheet.Path("down tube" + when, line, false, f.Bracket, f.HeadFoot);
         sheet.Path("head tube" + when, line, false, f.HeadTop, f.HeadFoot);
         sheet.Path("fork" + when, line, false, f.HeadFoot, f.AxisBesideAxle, f.FrontAxle);
-        sheet.Path("steering axis" + when, DraftLine.Axis, false, f.HeadTop, f.AxisOnGround);
+        sheet.Path("steering axis" + when, DraftLine.Axis, false, f.AxisAbove, f.AxisOnGround);
         if (f.SeatTop is { } seat)
         {
             sheet.Path("seat tube" + when, line, false, f.Bracket, seat);
@@ -123,6 +123,8 @@ internal static class GeometryDraft
             double x = g.FrontAxle.XMillimetres - (g.ForkOffset.Millimeters * sin);
             double y = g.FrontAxle.YMillimetres - (g.ForkOffset.Millimeters * cos);
             AxisBesideAxle = Put(x, y);
+            double above = g.HeadTubeTop.YMillimetres + 30;
+            AxisAbove = Put(x - ((above - y) * cos / sin), above);
             AxisOnGround = Put(x + ((y - ground) * cos / sin), ground);
             SeatTop = g.EffectiveTopTube is { } tube ? Put(g.HeadTubeTop.XMillimetres - tube.Millimeters, g.HeadTubeTop.YMillimetres) : null;
         }
@@ -145,10 +147,12 @@ internal static class GeometryDraft
 
         public (double X, double Y) AxisOnGround { get; }
 
+        public (double X, double Y) AxisAbove { get; }
+
         public (double X, double Y)? SeatTop { get; }
 
         public double Wide => RearRadius + FrontAxle.X + FrontRadius;
 
-        public double Tall => Math.Max(-HeadTop.Y, 2 * Math.Max(RearRadius, FrontRadius));
+        public double Tall => Math.Max(-HeadTop.Y + 30, 2 * Math.Max(RearRadius, FrontRadius));
     }
 }

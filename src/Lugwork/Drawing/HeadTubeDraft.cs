@@ -108,7 +108,7 @@ internal static class HeadTubeDraft
     {
         foreach ((Known<Dimension> height, string name, JointInput input, double wall) in new[]
         {
-            (stem.SpacersBelow, "spacers below the stem", JointInputs.SpacersBelow, 3.5), (stem.ClampHeight, "stem at the steerer", JointInputs.StemHeight, 6), (stem.SpacersAbove, "spacers above the stem", JointInputs.SpacersAbove, 3.5),
+            (stem.SpacersBelow, "spacers below the stem", JointInputs.SpacersBelow, 3.5), (stem.ClampHeight, "stem at the steerer", JointInputs.StemHeight, 6.0), (stem.SpacersAbove, "spacers above the stem", JointInputs.SpacersAbove, 3.5),
         })
         {
             DraftSize size = DraftSize.Of(height, name, input, 0);

@@ -13,7 +13,7 @@ public sealed class DrawingLaws
 {
     private const int Many = 60;
 
-    private static IEnumerable<LineDrawing> Random(int seed)
+    private static IEnumerable<LineDrawing> Any(int seed)
     {
         Random random = new(seed);
         for (int i = 0; i < Many; i++)
@@ -69,7 +69,7 @@ public sealed class DrawingLaws
     public void No_text_stands_on_another_or_leaves_the_sheet(int seed)
     {
         int texts = 0;
-        foreach (LineDrawing drawing in Random(seed).Concat(seed == 1 ? Subjects.All : []))
+        foreach (LineDrawing drawing in Any(seed).Concat(seed == 1 ? Subjects.All : []))
         {
             SvgSheet sheet = new(drawing);
             List<string> collisions = sheet.Collisions();
@@ -85,7 +85,7 @@ public sealed class DrawingLaws
     public void Every_figure_is_measured_back()
     {
         int known = 0;
-        foreach (LineDrawing drawing in Random(3).Concat(Subjects.All))
+        foreach (LineDrawing drawing in Any(3).Concat(Subjects.All))
         {
             SvgSheet sheet = new(drawing);
             Assert.Equal(drawing.Dimensions.Length, sheet.All("line").Count(l => l.Attribute("data-dimension") is not null));
@@ -109,7 +109,7 @@ public sealed class DrawingLaws
     public void A_figure_that_is_not_known_is_dashed_and_a_known_one_is_not()
     {
         int open = 0;
-        foreach (LineDrawing drawing in Random(4))
+        foreach (LineDrawing drawing in Any(4))
         {
             SvgSheet sheet = new(drawing);
             foreach (DrawnDimension dimension in drawing.Dimensions)
