@@ -33,7 +33,7 @@ internal static class BrakeDraft
         double edge = Math.Max(size.Drawn, Math.Max(own.Drawn, limit.IsKnown ? limit.Drawn : 0)) / 2;
         DraftSheet sheet = new($"{(rear ? "Rear" : "Front")} rotor, adapter and caliper", $"Seen from the side of the rotor, the mount turned level. The forms of caliper, adapter and {owner} are drawn without figures.", DraftScale.For((2 * edge) + 40, (2 * edge) + 60, 130, 150));
         sheet.Ring(RotorPart, DraftTone.Fitted, 0, 0, size.Drawn / 2, !size.IsKnown);
-        sheet.Ring("", null, 0, 0, Math.Max(size.Drawn / 2 - 15, 20), line: DraftLine.Thin);
+        sheet.Ring("", DraftTone.Bare, 0, 0, Math.Max((size.Drawn / 2) - 15, 20), line: DraftLine.Thin);
         sheet.Ring("", null, 0, 0, 10, line: DraftLine.Thin);
         sheet.Path("", DraftLine.Axis, false, (-edge - 5, 0), (edge + 5, 0));
         sheet.Path("", DraftLine.Axis, false, (0, -edge - 5), (0, edge + 5));
@@ -47,7 +47,15 @@ internal static class BrakeDraft
         sheet.Box("caliper", DraftTone.Fitted, padX - (foot.Drawn / 2) - 7, footY - Body, padX + (foot.Drawn / 2) + 7, footY, open);
         foreach (int side in new[] { -1, 1 })
         {
-            sheet.Ring("hole of the caliper", null, padX + (side * foot.Drawn / 2), footY - 7, 3, !foot.IsKnown);
+            double x = padX + (side * foot.Drawn / 2);
+            if (caliper.Mounting.State == KnownState.Value && caliper.Mounting.Value == CaliperFoot.Tabs)
+            {
+                sheet.Ring("hole of the caliper", null, x, footY - 7, 3);
+            }
+            else
+            {
+                sheet.Path("bolt of the caliper", DraftLine.Axis, false, (x, footY - Body - 3), (x, footY + 9));
+            }
         }
 
         Adapter(sheet, mount, caliper, rotor, size, own, moved);
@@ -99,7 +107,7 @@ internal static class BrakeDraft
             sheet.Ring("hole of the mount", null, x, y, 3);
             sheet.Ring("hole of the mount", null, x + between, y, 3);
             sheet.Measure(holes, x, y, x + between, y, DraftSide.Top);
-            sheet.Measure(DraftSize.Known("axle to the row of holes", -y, ", by the distances of the two holes"), -20, y, -20, 0, DraftSide.Left);
+            sheet.Measure(DraftSize.Known("axle to the row of holes", -y) with { Said = $"{DraftText.Number(-y, 1)} mm, by the distances of the two holes" }, -20, y, -20, 0, DraftSide.Left);
             sheet.Note(DraftTone.Base, called, x + between + 6, y, DraftSide.Right);
             return;
         }

@@ -205,6 +205,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
         foreach (DraftForm form in sheet.Forms)
         {
             ImmutableArray<(double X, double Y)> points = [.. form.Points.Select(OnSheet)];
+            ImmutableArray<(double X, double Y)> hole = [.. form.Hole.Select(OnSheet)];
             string line = form.Line switch { DraftLine.Heavy => " lw-heavy", DraftLine.Thin => " lw-thin", DraftLine.Axis => " lw-axis", _ => "" } + (form.IsOpen ? " lw-open" : "") + (form.Tone == DraftTone.Clash ? " lw-heavy" : "");
             string marks = "lw-l" + line + (form.Tone is { } tone && form.Band == 0 ? $" lw-f{tone.Mark}" : "");
             if (form.Radius > 0)
@@ -217,22 +218,22 @@ internal sealed class DraftLayout(DraftSheet sheet)
             }
             else
             {
-                _pen.Path(form.Part, marks, points.AsSpan(), form.IsClosed);
+                _pen.Path(form.Part, marks, points.AsSpan(), form.IsClosed, hole.AsSpan());
             }
 
             if (form.Tone is { } hatched && form.Band == 0 && !form.IsOpen)
             {
-                Hatch(hatched, form.IsBox ? [points[0], (points[1].X, points[0].Y), points[1], (points[0].X, points[1].Y)] : form.Radius > 0 ? Round(points[0], form.Radius * sheet.Scale) : points);
+                Hatch(hatched, form.IsBox ? [points[0], (points[1].X, points[0].Y), points[1], (points[0].X, points[1].Y)] : form.Radius > 0 ? Round(points[0], form.Radius * sheet.Scale) : points, hole);
             }
         }
     }
 
-    private void Hatch(DraftTone tone, ImmutableArray<(double X, double Y)> outline)
+    private void Hatch(DraftTone tone, ImmutableArray<(double X, double Y)> outline, ImmutableArray<(double X, double Y)> hole)
     {
         List<((double X, double Y) From, (double X, double Y) To)> strokes = [];
         foreach (double angle in tone.Angles)
         {
-            DraftHatch.Add(strokes, outline.AsSpan(), angle, tone.Spacing);
+            DraftHatch.Add(strokes, outline.AsSpan(), hole.AsSpan(), angle, tone.Spacing);
         }
 
         _pen.Strokes("lw-h", strokes);
@@ -470,7 +471,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
             _pen.Box("", tone is null ? "lw-l lw-open" : $"lw-l lw-f{tone.Mark}", from, to);
             if (tone is not null)
             {
-                Hatch(tone, [from, (to.X, from.Y), to, (from.X, to.Y)]);
+                Hatch(tone, [from, (to.X, from.Y), to, (from.X, to.Y)], []);
             }
 
             place.Left = x + 8.5;

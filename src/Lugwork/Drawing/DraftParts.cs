@@ -21,7 +21,11 @@ internal enum DraftLine
 }
 
 /// <summary>A form of the view, in millimetres of what is drawn, y down. A box has two corners, a ring its middle and a radius.</summary>
-internal sealed record DraftForm(string Part, DraftTone? Tone, bool IsOpen, DraftLine Line, ImmutableArray<(double X, double Y)> Points, bool IsClosed = false, bool IsBox = false, double Radius = 0, double Band = 0);
+internal sealed record DraftForm(string Part, DraftTone? Tone, bool IsOpen, DraftLine Line, ImmutableArray<(double X, double Y)> Points, bool IsClosed = false, bool IsBox = false, double Radius = 0, double Band = 0)
+{
+    /// <summary>A hole in a closed area; empty where there is none.</summary>
+    public ImmutableArray<(double X, double Y)> Hole { get; init; } = [];
+}
 
 /// <summary>A figure between two points of the view.</summary>
 internal sealed record DraftFigure(DraftSize Size, (double X, double Y) From, (double X, double Y) To, DraftSide Side, string Unit, double PerSheet);

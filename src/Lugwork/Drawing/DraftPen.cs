@@ -26,15 +26,25 @@ internal sealed class DraftPen
         _lines.Add(ring);
     }
 
-    public void Path(string part, string marks, ReadOnlySpan<(double X, double Y)> points, bool closed)
+    public void Path(string part, string marks, ReadOnlySpan<(double X, double Y)> points, bool closed, ReadOnlySpan<(double X, double Y)> hole = default)
     {
         StringBuilder path = new();
+        Add(path, points, closed);
+        Add(path, hole, closed);
+        _lines.Add(new(Svg + "path", new XAttribute("class", marks), Part(part), hole.IsEmpty ? null : new XAttribute("fill-rule", "evenodd"), new XAttribute("d", path.ToString())));
+    }
+
+    private static void Add(StringBuilder path, ReadOnlySpan<(double X, double Y)> points, bool closed)
+    {
         for (int i = 0; i < points.Length; i++)
         {
             path.Append(i == 0 ? 'M' : 'L').Append(Text(points[i].X)).Append(' ').Append(Text(points[i].Y));
         }
 
-        _lines.Add(new(Svg + "path", new XAttribute("class", marks), Part(part), new XAttribute("d", closed ? path.Append('Z').ToString() : path.ToString())));
+        if (closed && !points.IsEmpty)
+        {
+            path.Append('Z');
+        }
     }
 
     /// <summary>Many short lines as one path.</summary>

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 
 namespace Lugwork.Drawing;
 
-/// <summary>The scales of drawings: the usual steps of 1, 2 and 5.</summary>
+/// <summary>The scales of drawings: the usual steps of 1, 2 and 5, and 1:2.5 and 1:4.</summary>
 internal static class DraftScale
 {
-    private static readonly ImmutableArray<double> Steps = [10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001];
+    private static readonly ImmutableArray<double> Steps = [10, 5, 2, 1, 0.5, 0.4, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001];
 
     /// <summary>The largest scale at which a size goes into a room; the smallest where none does.</summary>
     public static double For(double width, double height, double mostWidth, double mostHeight)

@@ -43,6 +43,10 @@ internal sealed class DraftSheet(string title, string view, double scale, string
     public void Box(string part, DraftTone? tone, double x1, double y1, double x2, double y2, bool open = false) =>
         Forms.Add(new(part, tone, open, DraftLine.Plain, [(Math.Min(x1, x2), Math.Min(y1, y2)), (Math.Max(x1, x2), Math.Max(y1, y2))], IsBox: true));
 
+    /// <summary>A narrow box of the fitted tone with thin lines.</summary>
+    public void Blade(string part, double x1, double y1, double x2, double y2, bool open) =>
+        Forms.Add(new(part, DraftTone.Fitted, open, DraftLine.Thin, [(x1, y1), (x2, y2)], IsBox: true));
+
     /// <summary>A box on each side of the middle line x = 0.</summary>
     public void Pair(string part, DraftTone? tone, double inner, double y1, double outer, double y2, bool open = false)
     {
@@ -52,6 +56,9 @@ internal sealed class DraftSheet(string title, string view, double scale, string
 
     public void Area(string part, DraftTone? tone, bool open, params ImmutableArray<(double X, double Y)> points) =>
         Forms.Add(new(part, tone, open, DraftLine.Plain, points, IsClosed: true));
+
+    public void Hollow(string part, DraftTone? tone, bool open, ImmutableArray<(double X, double Y)> outline, ImmutableArray<(double X, double Y)> hole) =>
+        Forms.Add(new(part, tone, open, DraftLine.Plain, outline, IsClosed: true) { Hole = hole });
 
     public void Path(string part, DraftLine line, bool open, params ImmutableArray<(double X, double Y)> points) =>
         Forms.Add(new(part, null, open, line, points));

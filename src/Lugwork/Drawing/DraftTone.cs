@@ -23,6 +23,9 @@ internal sealed class DraftTone
     /// <summary>Where two things would be in one place. Crossed, in the colour of the lines.</summary>
     public static DraftTone Clash { get; } = new("X", "x", [45, 135], 1.1);
 
+    /// <summary>The bare sheet, where something is open: no letter and no colour.</summary>
+    public static DraftTone Bare { get; } = new("", "e", [], 0);
+
     public string Letter { get; }
 
     /// <summary>Last letter of its classes.</summary>

@@ -15,7 +15,7 @@ internal static class GeometryDraft
         DraftSheet sheet = new(
             after is null ? "Frame geometry" : "Frame geometry, before and after",
             after is null ? "Seen from the right, on level ground; axles, tubes and the steering axis as lines." : "Seen from the right, on level ground; thin is 1, before the change, heavy is 2, after it. The rear axles stand on one upright line.",
-            DraftScale.For(wide, tall, 190, 130));
+            DraftScale.For(wide, tall, 230, 140));
         if (after is not null)
         {
             Draw(sheet, first, DraftLine.Plain, " before");
@@ -58,12 +58,15 @@ internal static class GeometryDraft
 
     private static void Dimensions(DraftSheet sheet, DraftBicycle f, string when)
     {
-        sheet.Measure(DraftSize.Known("reach" + when, f.HeadTop.X - f.Bracket.X), f.Bracket.X, f.Bracket.Y, f.HeadTop.X, f.HeadTop.Y, DraftSide.Top);
-        sheet.Measure(DraftSize.Known("stack" + when, f.Bracket.Y - f.HeadTop.Y), f.HeadTop.X, f.HeadTop.Y, f.Bracket.X, f.Bracket.Y, DraftSide.Right);
-        sheet.Measure(DraftSize.Known("bottom-bracket height" + when, -f.Bracket.Y), f.Bracket.X, f.Bracket.Y, f.Bracket.X, 0, DraftSide.Left);
-        sheet.Measure(DraftSize.Known("wheelbase" + when, f.FrontAxle.X), 0, f.RearAxle.Y, f.FrontAxle.X, f.FrontAxle.Y, DraftSide.Bottom);
-        sheet.Measure(DraftSize.Known("trail" + when, f.AxisOnGround.X - f.FrontAxle.X), f.FrontAxle.X, 0, f.AxisOnGround.X, 0, DraftSide.Bottom);
+        sheet.Measure(Rounded("reach" + when, f.HeadTop.X - f.Bracket.X), f.Bracket.X, f.Bracket.Y, f.HeadTop.X, f.HeadTop.Y, DraftSide.Top);
+        sheet.Measure(Rounded("stack" + when, f.Bracket.Y - f.HeadTop.Y), f.HeadTop.X, f.HeadTop.Y, f.Bracket.X, f.Bracket.Y, DraftSide.Right);
+        sheet.Measure(Rounded("bottom-bracket height" + when, -f.Bracket.Y), f.Bracket.X, f.Bracket.Y, f.Bracket.X, 0, DraftSide.Left);
+        sheet.Measure(Rounded("wheelbase" + when, f.FrontAxle.X), 0, f.RearAxle.Y, f.FrontAxle.X, f.FrontAxle.Y, DraftSide.Bottom);
+        sheet.Measure(Rounded("trail" + when, f.AxisOnGround.X - f.FrontAxle.X), f.FrontAxle.X, 0, f.AxisOnGround.X, 0, DraftSide.Bottom);
     }
+
+    /// <summary>Said to a tenth, as the rows below say it.</summary>
+    private static DraftSize Rounded(string name, double millimetres) => DraftSize.Known(name, millimetres) with { Said = $"{DraftText.Number(millimetres, 1)} mm" };
 
     private static void Table(DraftSheet sheet, FrameGeometry before, FrameGeometry? after)
     {

@@ -6,7 +6,7 @@ namespace Lugwork.Drawing;
 internal static class HeadTubeDraft
 {
     /// <summary>Wall, flange and race thickness: no joint reads them, and none of them is dimensioned.</summary>
-    private const double Wall = 3;
+    private const double Wall = 2.5;
 
     private const string Tube = "head tube of the frame";
     private const string Cups = "headset";
@@ -66,7 +66,7 @@ internal static class HeadTubeDraft
         sheet.Note(DraftTone.Base, "head tube", outerTop - 1, length.Drawn * 0.45, DraftSide.Right);
         sheet.Note(DraftTone.Fitted, upper.Called, (upper.Cup.Drawn / 2) - 1, -Math.Min(3, upper.Height / 2), DraftSide.Right);
         sheet.Note(DraftTone.Fitted, lower.Called, (lower.Cup.Drawn / 2) - 1, length.Drawn + Math.Min(3, lower.Height / 2), DraftSide.Right);
-        sheet.Note(DraftTone.Between, "steerer of the fork", -steerer.Drawn / 4, length.Drawn * 0.3, DraftSide.Left);
+        sheet.Note(DraftTone.Between, "steerer of the fork", -(steerer.Drawn / 2) + 1, length.Drawn * 0.3, DraftSide.Left);
         sheet.Called(build, Slot.Frame, Slot.Headset, Slot.Fork);
         sheet.Tell(build, "headset-upper-in-head-tube", "headset-lower-in-head-tube", "headset-on-steerer", "headset-on-crown", "headset-kind", "steerer-through-head-tube", "fork-in-head-tube", "upper-cup-depth-in-head-tube", "lower-cup-depth-in-head-tube", "steerer-reaches-stem", "gap-under-cap");
         return sheet.Finish();
@@ -99,7 +99,12 @@ internal static class HeadTubeDraft
         double thin = steerer.Drawn / 2;
         double thick = Math.Max(foot, steerer.Drawn) / 2;
         double from = Math.Max(0, length * 0.5);
-        sheet.Area(ForkPart, DraftTone.Between, !steerer.IsKnown || !cut.IsKnown, (-thin, top), (thin, top), (thin, from), (thick, Math.Max(from, crown - 30)), (thick, crown), (-thick, crown), (-thick, Math.Max(from, crown - 30)), (-thin, from));
+        double swell = Math.Max(from, crown - 30);
+        foreach (int side in new[] { -1, 1 })
+        {
+            sheet.Area(ForkPart, DraftTone.Between, !steerer.IsKnown || !cut.IsKnown, (side * thin, top), (side * thin, from), (side * thick, swell), (side * thick, crown), (side * (thick - Wall), crown), (side * (thick - Wall), swell), (side * (thin - Wall), from), (side * (thin - Wall), top));
+        }
+
         sheet.Box(ForkPart, DraftTone.Between, -28, crown, 28, crown + 18, open: true);
     }
 

@@ -39,11 +39,12 @@ internal static class HubDraft
         double half = (Math.Max(end.Drawn, hub.Drawn) / 2) + EndPlate;
         double front = -stay.Drawn - ring.Drawn;
         double back = large.Drawn + 6;
-        DraftSheet sheet = new("Rear hub, sprockets and chainline", "Seen from above, forward is up, the drive side to the right. Between the smallest and the largest sprocket the teeth are drawn in even steps.", DraftScale.For(2 * half, back - front, 120, 250));
+        DraftSheet sheet = new("Rear hub, sprockets and chainline", "Seen from above, forward is up, the drive side to the right. The body of the hub and the sprockets between the smallest and the largest are drawn without figures.", DraftScale.For(2 * half, back - front, 120, 250));
         sheet.Path("middle plane of the frame", DraftLine.Axis, false, (0, front - 6), (0, back + 4));
         double axle = wheel.Hub.State == KnownState.Value && wheel.Hub.Value.AxleDiameters is [var first, ..] ? first.Millimeters : 10;
         sheet.Pair(Ends, DraftTone.Base, end.Drawn / 2, -26, (end.Drawn / 2) + EndPlate, 22, !end.IsKnown);
         sheet.Box(HubPart, DraftTone.Fitted, -hub.Drawn / 2, -axle, hub.Drawn / 2, axle, !hub.IsKnown);
+        sheet.Box("", null, -(hub.Drawn / 2) + 20, -16, rear is null ? (hub.Drawn / 2) - 50 : rear.Largest.Millimeters - 5, 16, open: true);
         Mismatch(sheet, end, hub, axle);
         Sprockets(sheet, wheel, rear, small, large, hub);
         Rings(sheet, crank, line, ring, stay, rear, wheel);
@@ -142,7 +143,7 @@ internal static class HubDraft
         {
             double x = lines[i].Millimeters;
             double radius = lines.Length == 1 ? small.Drawn : small.Drawn + ((large.Drawn - small.Drawn) * i / (lines.Length - 1));
-            sheet.Box(HubPart, DraftTone.Fitted, x - 0.8, -radius, x + 0.8, radius, open);
+            sheet.Blade(HubPart, x - 0.8, -radius, x + 0.8, radius, open);
         }
 
         string model = $", by a model right to about {DraftText.Number(RearChainline.ErrorMicrometres / 1_000d)} mm";

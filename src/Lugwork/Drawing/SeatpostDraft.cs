@@ -25,7 +25,7 @@ internal static class SeatpostDraft
         DraftSize length = DraftSize.Of(post.Length, "length of the post", JointInputs.PostLength, Math.Max(350, depth.Drawn + 60));
         double above = Math.Max(length.Drawn - depth.Drawn, 20);
         double below = Math.Max(Math.Max(most.IsNone ? 0 : most.Drawn, depth.Drawn), least.Drawn) + 15;
-        DraftSheet sheet = new("Seatpost in the seat tube", "Section along the post, seen from the side. Above the line of the collar the post stands out.", DraftScale.For(outside.Drawn + 20, above + below, 100, 190));
+        DraftSheet sheet = new("Seatpost in the seat tube", "Section of the seat tube, the post whole in it; above the line of the collar it stands out. Where no outside is stated the wall is drawn without a figure.", DraftScale.For(outside.Drawn + 20, above + below, 100, 190));
 
         double wall = Math.Max(outside.Drawn, Math.Max(bore.Drawn, 0) + 1.2) / 2;
         sheet.Pair(Tube, DraftTone.Base, bore.Drawn / 2, 0, wall, below, !bore.IsKnown || !outside.IsKnown);

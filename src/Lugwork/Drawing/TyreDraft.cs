@@ -23,7 +23,7 @@ internal static class TyreDraft
 
         DraftSize inner = DraftSize.Of(wheel.InnerWidth, "rim inside", JointInputs.Inner(rear ? Slot.RearWheel : Slot.FrontWheel), 21);
         DraftSize limit = DraftSize.Of(allowed, t => t.WidthMillimetres, $"largest tyre by the {owner} maker", JointInputs.LargestWidth(rear ? Slot.Frame : Slot.Fork), 45);
-        DraftSize deep = DraftSize.Of(wheel.RimDepth, "depth of the rim", JointInputs.DepthOf(rear ? Slot.RearWheel : Slot.FrontWheel), 20);
+        DraftSize deep = DraftSize.Of(wheel.RimDepth, "depth of the rim at the valve", JointInputs.DepthOf(rear ? Slot.RearWheel : Slot.FrontWheel), 20);
         MountedTyre? mounted = tyre.Size.State != KnownState.Value ? null
             : inner is { IsKnown: true, Drawn: >= 10 and <= 100 } ? MountedTyre.OnRim(tyre.Size.Value, Length.FromMillimeters(inner.Drawn))
             : MountedTyre.OnMeasuringRim(tyre.Size.Value);
@@ -39,7 +39,7 @@ internal static class TyreDraft
         double seat = tyre.Size.State == KnownState.Value ? tyre.Size.Value.Bead.FitCode / 2d : wheel.BeadSeat.State == KnownState.Value ? wheel.BeadSeat.Value.FitCode / 2d : 0;
         double? bridge = axleToBridge is { } axle && seat > 0 ? seat - (double)axle : null;
         double up = Math.Min(-height.Drawn - 8, (bridge ?? 0) - 10);
-        double foot = deep.IsNone ? 20 : Math.Max(deep.Drawn, 14);
+        double foot = deep.IsNone ? 20 : Math.Max(deep.Drawn, 6);
         DraftSheet sheet = new($"{(rear ? "Rear" : "Front")} tyre, rim and {owner}", $"Section through tyre and rim, seen along the bicycle; the hub is below. Walls of tyre, rim and {owner} are drawn without figures.", DraftScale.For(gap.Drawn + (2 * Stay), foot - up, 120, 170));
 
         sheet.Box(holders, DraftTone.Base, right, -height.Drawn - 4, right + Stay, foot, !gap.IsKnown);
@@ -49,18 +49,19 @@ internal static class TyreDraft
             sheet.Box($"{(rear ? "bridge" : "crown")} of the {owner}", DraftTone.Base, left, at - 10, right, at);
         }
 
-        Rim(sheet, inner, deep, foot);
+        double apart = mounted is not null && wheel.BeadSeat.State == KnownState.Value ? (mounted.Size.Bead.FitCode - wheel.BeadSeat.Value.FitCode) / 2d : 0;
+        Rim(sheet, inner, deep, foot, apart);
         Casings(sheet, width, height, inner);
         sheet.Path("", DraftLine.Axis, false, (0, -height.Drawn - 5), (0, foot + 2));
         Limits(sheet, tyre, allowed, width, height, limit, owner);
 
         sheet.Measure(width, -width.Drawn / 2, -height.Drawn / 2, width.Drawn / 2, -height.Drawn / 2, DraftSide.Top);
         sheet.Measure(gap, left, -height.Drawn - 4, right, -height.Drawn - 4, DraftSide.Top);
-        sheet.Measure(inner, -inner.Drawn / 2, -1, inner.Drawn / 2, -1, DraftSide.Bottom);
+        sheet.Measure(inner, -inner.Drawn / 2, apart - 1, inner.Drawn / 2, apart - 1, DraftSide.Bottom);
         sheet.Measure(height, -width.Drawn / 2, -height.Drawn, -width.Drawn / 2, 0, DraftSide.Left);
         if (!deep.IsNone)
         {
-            sheet.Measure(deep, (inner.Drawn / 2) + Casing, 0, (inner.Drawn / 2) + Casing, deep.Drawn, DraftSide.Right);
+            sheet.Measure(deep, (inner.Drawn / 2) + Casing, apart, (inner.Drawn / 2) + Casing, apart + deep.Drawn, DraftSide.Right);
         }
 
         if (mounted is not null)
@@ -69,13 +70,12 @@ internal static class TyreDraft
         }
 
         sheet.Note(DraftTone.Fitted, mounted is null ? "tyre" : $"tyre {mounted.Size}", -width.Drawn * 0.3, -height.Drawn * 0.85, DraftSide.Left);
-        sheet.Note(DraftTone.Between, wheel.RimType.State == KnownState.Value ? $"rim, {wheel.RimType.Value.TradeName}" : "rim", -(inner.Drawn / 2) - 1, 3, DraftSide.Left);
+        sheet.Note(DraftTone.Between, wheel.RimType.State == KnownState.Value ? $"rim, {wheel.RimType.Value.TradeName}" : "rim", -(inner.Drawn / 2) - 1, apart + 0.5, DraftSide.Left);
         sheet.Note(DraftTone.Base, holders, right + (Stay / 2), -height.Drawn * 0.3, DraftSide.Right);
-        if (mounted is not null && wheel.BeadSeat.State == KnownState.Value && wheel.BeadSeat.Value != mounted.Size.Bead)
+        if (apart != 0)
         {
-            double apart = (wheel.BeadSeat.Value.FitCode - mounted.Size.Bead.FitCode) / 2d;
-            sheet.Pair("bead and seat apart", DraftTone.Clash, Math.Max(0, (inner.Drawn / 2) - 3), Math.Min(0, apart), inner.Drawn / 2, Math.Max(0, apart));
-            sheet.Note(DraftTone.Clash, $"the bead of the tyre is made for {mounted.Size.Bead.TradeName}, the rim has {wheel.BeadSeat.Value.TradeName}", inner.Drawn / 2, apart / 2, DraftSide.Right);
+            sheet.Pair("bead and seat apart", DraftTone.Clash, Math.Max(0, (inner.Drawn / 2) - Casing), Math.Min(0, apart), inner.Drawn / 2, Math.Max(0, apart));
+            sheet.Note(DraftTone.Clash, $"the bead of the tyre is made for {mounted!.Size.Bead.TradeName}, the rim has {wheel.BeadSeat.Value.TradeName}: {DraftText.Number(Math.Abs(apart))} mm apart", inner.Drawn / 2, apart / 2, DraftSide.Right);
         }
 
         sheet.Called(build, rear ? Slot.Frame : Slot.Fork, rear ? Slot.RearWheel : Slot.FrontWheel, slot);
@@ -93,41 +93,67 @@ internal static class TyreDraft
         return open with { Figure = null, Said = size.Values.IsEmpty ? open.Said : size.InTradeWords() };
     }
 
-    private static void Rim(DraftSheet sheet, DraftSize inner, DraftSize deep, double foot)
+    /// <summary>The rim with its seat at a height of its own: where tyre and rim have other seats they stand apart as they would.</summary>
+    private static void Rim(DraftSheet sheet, DraftSize inner, DraftSize deep, double foot, double seat)
     {
         double half = inner.Drawn / 2;
-        foreach (int side in new[] { -1, 1 })
+        List<(double X, double Y)> outline = [];
+        Mirrored(outline, seat, [(half, 0), (half, -Flange), (half + Casing, -Flange), (half + Casing, 2), (3, foot)]);
+        List<(double X, double Y)> hollow = [];
+        Mirrored(hollow, seat, [(half - 1, 2), (2, foot - 3)]);
+        sheet.Hollow("rim", DraftTone.Between, !inner.IsKnown || !deep.IsKnown, [.. outline], [.. hollow]);
+    }
+
+    private static void Mirrored(List<(double X, double Y)> outline, double seat, ReadOnlySpan<(double X, double Y)> right)
+    {
+        foreach ((double x, double y) in right)
         {
-            sheet.Area("rim", DraftTone.Between, !inner.IsKnown, (side * half, -Flange), (side * (half + Casing), -Flange), (side * (half + Casing), 2), (side * 3, foot), (0, foot), (0, foot - 3), (side * 2, foot - 3), (side * (half - 1), 2), (0, 2), (0, 0), (side * half, 0));
+            outline.Add((x, y + seat));
         }
 
-        if (!deep.IsKnown)
+        for (int i = right.Length - 1; i >= 0; i--)
         {
-            sheet.Path("", DraftLine.Thin, true, (-6, foot), (6, foot));
+            outline.Add((-right[i].X, right[i].Y + seat));
         }
     }
 
     private static void Casings(DraftSheet sheet, DraftSize width, DraftSize height, DraftSize inner)
     {
         List<(double X, double Y)> outline = [];
-        Half(outline, width.Drawn, height.Drawn, inner.Drawn, 1);
+        Half(outline, width.Drawn, height.Drawn, inner.Drawn);
         List<(double X, double Y)> inside = [];
-        Half(inside, Math.Max(width.Drawn - (2 * Casing), 4), Math.Max(height.Drawn - Casing, 4), Math.Max(inner.Drawn - (2 * Casing), 3), 1);
+        Half(inside, Math.Max(width.Drawn - (2 * Casing), 4), Math.Max(height.Drawn - Casing, Flange + 4), Math.Max(inner.Drawn - (2 * Casing), 3));
         inside.Reverse();
         outline.AddRange(inside);
         sheet.Area("tyre", DraftTone.Fitted, !width.IsKnown, [.. outline]);
     }
 
-    /// <summary>From the left bead over the tread to the right bead: as wide as the rim at the seat, as wide as it is said to be half way up.</summary>
-    private static void Half(List<(double X, double Y)> outline, double width, double height, double inner, int side)
+    /// <summary>From the left bead over the tread to the right bead: upright between the flanges of the rim, then round, as wide as it is said to be and as high.</summary>
+    private static void Half(List<(double X, double Y)> outline, double width, double height, double inner)
     {
-        const int Steps = 16;
-        for (int i = -Steps; i <= Steps; i++)
+        const int Steps = 14;
+        double middle = Math.Max(Flange + ((height - Flange) * 0.45), height - (width / 2));
+        List<(double X, double Y)> right = [(inner / 2, 0)];
+        for (int i = 0; i <= Steps; i++)
         {
-            double part = 1 - (Math.Abs(i) / (double)Steps);
-            double round = Math.Sqrt(Math.Max(0, 1 - Math.Pow((2 * part) - 1, 2)));
-            double half = part < 0.5 ? (inner / 2) + (((width - inner) / 2) * round) : width / 2 * round;
-            outline.Add((side * Math.Sign(i) * half, -height * part));
+            (double sin, double cos) = Math.SinCos(i * Math.PI / 2 / Steps);
+            right.Add(((inner / 2) + (((width - inner) / 2) * sin), -Flange - ((middle - Flange) * (1 - cos))));
+        }
+
+        for (int i = 1; i <= Steps; i++)
+        {
+            (double sin, double cos) = Math.SinCos(i * Math.PI / 2 / Steps);
+            right.Add((width / 2 * cos, -middle - ((height - middle) * sin)));
+        }
+
+        foreach ((double x, double y) in right)
+        {
+            outline.Add((-x, y));
+        }
+
+        for (int i = right.Count - 2; i >= 0; i--)
+        {
+            outline.Add(right[i]);
         }
     }
 

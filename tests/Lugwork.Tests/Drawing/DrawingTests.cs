@@ -76,7 +76,7 @@ public sealed class DrawingTests
     {
         SvgSheet sheet = new(Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 60, 2, 360));
         Near(21, sheet.Measured("rim inside"));
-        Near(22, sheet.Measured("depth of the rim"));
+        Near(22, sheet.Measured("depth of the rim at the valve"));
         Near(60, sheet.Measured("between the stays of the frame"));
         Near(42, sheet.Measured("largest tyre by the frame maker"));
 
