@@ -446,7 +446,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
 
             if (parts.Count > 0)
             {
-                entries.Add((tone, $"{tone.Letter}  {string.Join(", ", parts.Take(5))}"));
+                entries.Add((tone, $"{tone.Letter}: {string.Join(", ", parts.Take(5))}"));
             }
         }
 

@@ -73,7 +73,7 @@ internal sealed class DraftSheet(string title, string view, double scale, string
         Figures.Add(new(size, (x1, y1), (x2, y2), side, unit, perSheet));
 
     public void Note(DraftTone? tone, string text, double x, double y, DraftSide side) =>
-        Notes.Add(new(tone is null ? text : $"{tone.Letter}  {text}", (x, y), side));
+        Notes.Add(new(tone is null ? text : $"{tone.Letter}: {text}", (x, y), side));
 
     public void Label(string text, double x, double y, double right = 0, double down = 0, double align = 0) => Labels.Add(new(text, (x, y), right, down, align));
 

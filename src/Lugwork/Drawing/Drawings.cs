@@ -99,7 +99,7 @@ public static class Drawings
     }
 
     /// <summary>Price against mass of offers, with a line through those that no other beats in both.</summary>
-    /// <param name="offers">1 to 200 offers, each with a name, a price above 0 and at most 10,000,000, and a mass above 0 and at most 1,000 kg.</param>
+    /// <param name="offers">1 to 200 offers, each with a name, a price of 0.01 to 10,000,000, and a mass of 0.001 to 1,000 kg.</param>
     /// <param name="currency">The currency of all of them: "EUR".</param>
     /// <exception cref="ArgumentException">There is no offer, there are more than 200, or one has no name.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A price or a mass is out of range.</exception>
@@ -118,8 +118,8 @@ public static class Drawings
                 throw new ArgumentException("an offer has a name", nameof(offers));
             }
 
-            Within(price, 0.000001m, 10_000_000, nameof(offers));
-            Within(kilograms, 0.000001m, 1_000, nameof(offers));
+            Within(price, 0.01m, 10_000_000, nameof(offers));
+            Within(kilograms, 0.001m, 1_000, nameof(offers));
         }
 
         return OfferDraft.Of(offers, currency);

@@ -17,9 +17,9 @@ internal static class OfferDraft
         double money = Nice(dearest / Wide * 1.08);
         double mass = Nice(heaviest / Tall * 1.08);
         string unit = DraftText.Clean(currency);
-        DraftSheet sheet = new("Price and mass", "Price to the right, mass upwards. The line goes through the offers that no other beats in both; they are marked with a full point and an asterisk in the rows.", 1, $"1 mm stands for {DraftText.Number(money)} {unit} to the right and {DraftText.Number(mass)} kg upwards");
+        DraftSheet sheet = new("Price and mass", $"Price in {unit} to the right, mass in kg upwards. The line goes through the offers that no other beats in both; they are marked with a full point and an asterisk in the rows.", 1, $"1 mm stands for {money.ToString("0.#########", CultureInfo.InvariantCulture)} {unit} to the right and {mass.ToString("0.#########", CultureInfo.InvariantCulture)} kg upwards");
         sheet.Path("axes", DraftLine.Plain, false, (0, -Tall), (0, 0), (Wide, 0));
-        Ticks(sheet, money, mass, unit);
+        Ticks(sheet, money, mass);
         int[] order = [.. Enumerable.Range(0, offers.Length).OrderBy(i => offers[i].Price).ThenBy(i => offers[i].Kilograms).ThenBy(i => i)];
         List<(double X, double Y)> front = [];
         sheet.Rows.Add(["", $"price, {unit}", "mass, kg"]);
@@ -38,7 +38,7 @@ internal static class OfferDraft
             string number = (rank + 1).ToString(CultureInfo.InvariantCulture);
             sheet.Ring(best ? "offer that none beats" : "offer", best ? DraftTone.Base : DraftTone.Fitted, x, y, 1.3);
             sheet.Loose.Add(new(number, (x, y), DraftSide.Right));
-            sheet.Rows.Add([$"{number}{(best ? "*" : "")}  {name}", price.ToString("0.00", CultureInfo.InvariantCulture), kilograms.ToString("0.000", CultureInfo.InvariantCulture)]);
+            sheet.Rows.Add([$"{number}{(best ? "*" : "")}: {name}", price.ToString("0.00", CultureInfo.InvariantCulture), kilograms.ToString("0.000", CultureInfo.InvariantCulture)]);
             sheet.Bars.Add(new(new($"{number} price", (double)price, (double)price, $"{price.ToString("0.00", CultureInfo.InvariantCulture)} {unit}"), (0, y), (x, y), DraftSide.Top, unit, money));
             sheet.Bars.Add(new(new($"{number} mass", (double)kilograms, (double)kilograms, $"{kilograms.ToString("0.000", CultureInfo.InvariantCulture)} kg"), (x, 0), (x, y), DraftSide.Right, "kg", mass));
         }
@@ -47,20 +47,20 @@ internal static class OfferDraft
         return sheet.Finish();
     }
 
-    private static void Ticks(DraftSheet sheet, double money, double mass, string unit)
+    private static void Ticks(DraftSheet sheet, double money, double mass)
     {
         for (int i = 0; i <= 6; i++)
         {
             double x = i * Wide / 6;
             sheet.Path("", DraftLine.Thin, false, (x, 0), (x, 1.5));
-            sheet.Label($"{DraftText.Number(x * money)}{(i == 6 ? " " + unit : "")}", x, 0, 0, 4, 0.5);
+            sheet.Label(DraftText.Number(x * money), x, 0, 0, 4, 0.5);
         }
 
         for (int i = 1; i <= 6; i++)
         {
             double y = -i * Tall / 6;
             sheet.Path("", DraftLine.Thin, false, (0, y), (-1.5, y));
-            sheet.Label($"{DraftText.Number(-y * mass)}{(i == 6 ? " kg" : "")}", 0, y, -2.5, 0, 1);
+            sheet.Label(DraftText.Number(-y * mass), 0, y, -2.5, 0, 1);
         }
     }
 

@@ -97,10 +97,11 @@ internal static class TyreDraft
     private static void Rim(DraftSheet sheet, DraftSize inner, DraftSize deep, double foot, double seat)
     {
         double half = inner.Drawn / 2;
+        double nose = Math.Max(3, half * 0.5);
         List<(double X, double Y)> outline = [];
-        Mirrored(outline, seat, [(half, 0), (half, -Flange), (half + Casing, -Flange), (half + Casing, 2), (3, foot)]);
+        Mirrored(outline, seat, [(half, 0), (half, -Flange), (half + Casing, -Flange), (half + Casing, 2), (nose, foot)]);
         List<(double X, double Y)> hollow = [];
-        Mirrored(hollow, seat, [(half - 1, 2), (2, foot - 3)]);
+        Mirrored(hollow, seat, [(half - 1, 2), (nose - 1, foot - 2)]);
         sheet.Hollow("rim", DraftTone.Between, !inner.IsKnown || !deep.IsKnown, [.. outline], [.. hollow]);
     }
 

@@ -145,8 +145,8 @@ public sealed class DrawingTests
         // The third by price is heavier than the second: only the other three are on the line.
         SvgSheet sheet = new(drawing);
         Assert.Equal(3, sheet.Radii("offer that none beats").Length);
-        Assert.Contains(sheet.Texts, t => t == "3  dear and heavy");
-        Assert.Contains(sheet.Texts, t => t == "4*  dear and light");
+        Assert.Contains(sheet.Texts, t => t == "3: dear and heavy");
+        Assert.Contains(sheet.Texts, t => t == "4*: dear and light");
     }
 
     [Fact]
@@ -210,7 +210,7 @@ public sealed class DrawingTests
         {
             SvgSheet sheet = new(drawing);
             Assert.True(sheet.Has(part), $"{drawing.Title}: {part}");
-            Assert.Contains(sheet.Texts, t => t.StartsWith("X  ", StringComparison.Ordinal));
+            Assert.Contains(sheet.Texts, t => t.StartsWith("X: ", StringComparison.Ordinal));
             if (joint.Length > 0)
             {
                 Fit fit = fits.Single(f => f.Joint!.Id == joint);
@@ -237,8 +237,7 @@ public sealed class DrawingTests
     [Fact]
     public void An_insertion_mark_above_the_collar_and_a_post_that_is_too_deep_are_shown()
     {
-        SvgSheet high = new(Drawings.Seatpost(Subjects.Unfit));
-        Assert.Contains(high.Texts, t => t.Contains("20 mm above the collar", StringComparison.Ordinal));
+        Assert.Contains("the mark stands 20 mm above the collar", Drawings.Seatpost(Subjects.Unfit).Description, StringComparison.Ordinal);
         SvgSheet deep = new(Drawings.Seatpost(Build.From(Frame.Read("seat tube 27.2; mostInsertion 120")).With(Seatpost.Read("27.2 x 350; mark 75; insertion 150"))));
         Assert.True(deep.Has("post deeper than the tube is open"));
         Near(30, deep.Boxes("post deeper than the tube is open")[0].Height);
@@ -327,8 +326,8 @@ public sealed class DrawingTests
     public void A_tone_has_a_letter_and_a_pattern_beside_its_colour()
     {
         SvgSheet sheet = new(Drawings.Seatpost(Subjects.Plain));
-        Assert.Contains("A  seat tube of the frame", sheet.Texts);
-        Assert.Contains("B  seatpost", sheet.Texts);
+        Assert.Contains("A: seat tube of the frame", sheet.Texts);
+        Assert.Contains("B: seatpost", sheet.Texts);
         Assert.NotEmpty(sheet.All("path").Where(p => (string?)p.Attribute("class") == "lw-h"));
         string style = sheet.All("style").Single().Value;
         Assert.Contains("prefers-color-scheme:dark", style, StringComparison.Ordinal);
@@ -354,9 +353,32 @@ public sealed class DrawingTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 60, 0, 601));
         Assert.Throws<ArgumentException>(() => Drawings.PriceAndMass([], "EUR"));
         Assert.Throws<ArgumentException>(() => Drawings.PriceAndMass([.. Enumerable.Repeat(("a", 1m, 1m), Drawings.MostOffers + 1)], "EUR"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.PriceAndMass([("free", 0, 1)], "EUR"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.PriceAndMass([("nothing", 1, 0)], "EUR"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.PriceAndMass([("free", 0.009m, 1)], "EUR"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.PriceAndMass([("nothing", 1, 0.0009m)], "EUR"));
         Assert.Throws<ArgumentNullException>(() => Drawings.HeadTube(null!));
+    }
+
+    [Theory]
+    [InlineData(0, 3, "0")]
+    [InlineData(-0.0004, 3, "0")]
+    [InlineData(-0.0005, 3, "-0.001")]
+    [InlineData(27.2, 3, "27.2")]
+    [InlineData(100, 3, "100")]
+    [InlineData(-1_005.05, 2, "-1005.05")]
+    [InlineData(9.999, 2, "10")]
+    [InlineData(0.05, 1, "0.1")]
+    [InlineData(4.49, 0, "4")]
+    [InlineData(123_456_789.125, 3, "123456789.125")]
+    public void A_number_has_no_trailing_zeros(double number, int places, string text) => Assert.Equal(text, DraftText.Number(number, places));
+
+    [Fact]
+    public void A_text_wraps_at_words_keeps_units_and_ends_with_an_ellipsis()
+    {
+        Assert.Equal(["one two", "three", "four"], DraftText.Wrap("one  two three\tfour", 12, 2.8, 9));
+        Assert.Equal(["insertion", "110 mm"], DraftText.Wrap("insertion 110 mm", 17, 2.8, 9));
+        Assert.EndsWith("\u2026", Assert.Single(DraftText.Wrap(new string('W', 500), 30, 2.8, 1)), StringComparison.Ordinal);
+        Assert.Empty(DraftText.Wrap(" \u200B\u0007", 30, 2.8, 3));
+        Assert.All(DraftText.Wrap(string.Concat(Enumerable.Repeat("Wide words and NARROW ones, ", 20)), 33, 2.8, 40), line => Assert.True(DraftText.Width(line, 2.8) <= 33, line));
     }
 
     [Theory]
