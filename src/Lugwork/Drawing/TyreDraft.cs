@@ -98,11 +98,14 @@ internal static class TyreDraft
     {
         double half = inner.Drawn / 2;
         double nose = Math.Max(3, half * 0.5);
-        List<(double X, double Y)> outline = [];
-        Mirrored(outline, seat, [(half, 0), (half, -Flange), (half + Casing, -Flange), (half + Casing, 2), (nose, foot)]);
+        List<(double X, double Y)> bed = [];
+        Mirrored(bed, seat, [(half, 0), (half, -Flange), (half + Casing, -Flange), (half + Casing, 2)]);
+        sheet.Area("rim", DraftTone.Between, !inner.IsKnown, [.. bed]);
+        List<(double X, double Y)> below = [];
+        Mirrored(below, seat, [(half + Casing, 2), (nose, foot)]);
         List<(double X, double Y)> hollow = [];
         Mirrored(hollow, seat, [(half - 1, 2), (nose - 1, foot - 2)]);
-        sheet.Hollow("rim", DraftTone.Between, !inner.IsKnown || !deep.IsKnown, [.. outline], [.. hollow]);
+        sheet.Hollow("rim", DraftTone.Between, !inner.IsKnown || !deep.IsKnown, [.. below], [.. hollow]);
     }
 
     private static void Mirrored(List<(double X, double Y)> outline, double seat, ReadOnlySpan<(double X, double Y)> right)
