@@ -25,6 +25,3 @@ foreach ((string file, LineDrawing drawing) in new[] { ("seatpost.svg", Drawings
         Console.WriteLine($"  {dimension}");
     }
 }
-
-Console.WriteLine();
-Console.WriteLine(Drawings.Seatpost(build).Description);
