@@ -374,8 +374,8 @@ public sealed class DrawingTests
     [Fact]
     public void A_text_wraps_at_words_keeps_units_and_ends_with_an_ellipsis()
     {
-        Assert.Equal(["one two", "three", "four"], DraftText.Wrap("one  two three\tfour", 12, 2.8, 9));
-        Assert.Equal(["insertion", "110 mm"], DraftText.Wrap("insertion 110 mm", 17, 2.8, 9));
+        Assert.Equal("one two|three|four", string.Join('|', DraftText.Wrap("one  two three\tfour", 11, 2.8, 9)));
+        Assert.Equal("insertion|110 mm", string.Join('|', DraftText.Wrap("insertion 110 mm", 17, 2.8, 9)));
         Assert.EndsWith("\u2026", Assert.Single(DraftText.Wrap(new string('W', 500), 30, 2.8, 1)), StringComparison.Ordinal);
         Assert.Empty(DraftText.Wrap(" \u200B\u0007", 30, 2.8, 3));
         Assert.All(DraftText.Wrap(string.Concat(Enumerable.Repeat("Wide words and NARROW ones, ", 20)), 33, 2.8, 40), line => Assert.True(DraftText.Width(line, 2.8) <= 33, line));
