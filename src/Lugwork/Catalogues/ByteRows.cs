@@ -16,6 +16,7 @@ internal class ByteRows
     /// <summary>Bytes of memory that the rows take.</summary>
     public virtual long Memory => _bytes.Length + (4L * _ends.Length);
 
+    /// <summary>Puts a row behind the others; its number.</summary>
     /// <exception cref="InvalidOperationException">The rows would take more than 2 GB.</exception>
     public int Append(ReadOnlySpan<byte> row)
     {

@@ -53,12 +53,13 @@ public sealed class DirectionTests
     {
         "Measures" or "Sources" => false,
         "Fits" => other is "Measures" or "Sources",
-        "Builds" => other is not ("Geometry" or "Reading" or "Workshop" or "Planning" or "Catalogues"),
-        "Geometry" => other is not ("Reading" or "Workshop" or "Planning" or "Catalogues"),
-        "Reading" => other is not ("Geometry" or "Workshop" or "Planning" or "Catalogues"),
+        "Builds" => other is not ("Geometry" or "Reading" or "Workshop" or "Planning" or "Catalogues" or "Drawing"),
+        "Geometry" => other is not ("Reading" or "Workshop" or "Planning" or "Catalogues" or "Drawing"),
+        "Reading" => other is not ("Geometry" or "Workshop" or "Planning" or "Catalogues" or "Drawing"),
         "Workshop" => other is not ("Planning" or "Catalogues"),
-        "Planning" => other is not ("Geometry" or "Reading" or "Workshop" or "Catalogues"),
-        "Catalogues" => other is not ("Geometry" or "Reading" or "Workshop" or "Planning"),
+        "Planning" => other is not ("Geometry" or "Reading" or "Workshop" or "Catalogues" or "Drawing"),
+        "Catalogues" => other is not ("Geometry" or "Reading" or "Workshop" or "Planning" or "Drawing"),
+        "Drawing" => other is not ("Reading" or "Workshop" or "Catalogues"),
         _ => other is "Measures" or "Sources" or "Fits" && Areas.Contains(folder),
     };
 

@@ -1,0 +1,178 @@
+using Lugwork.Drivetrain;
+using Lugwork.Hubs;
+using UnitsNet;
+
+namespace Lugwork.Drawing;
+
+/// <summary>Rear hub, sprockets and rings from above. x = 0 is the middle plane of the frame, the drive side to the right; y = 0 is the rear axle, forward is up.</summary>
+internal static class HubDraft
+{
+    private const double Pitch = 12.7;
+    private const double EndPlate = 7;
+    private const string Ends = "rear end of the frame";
+    private const string HubPart = "rear hub and sprockets";
+    private const string RingPart = "ring of the crank";
+
+    public static LineDrawing Of(Build build)
+    {
+        Frame frame = build.Frame;
+        Wheel wheel = build[Slot.RearWheel] as Wheel ?? new();
+        Cassette cassette = build[Slot.Cassette] as Cassette ?? new();
+        Crankset crank = build[Slot.Crankset] as Crankset ?? new();
+
+        DraftSize end = DraftSize.Of(frame.RearEnd, h => h.OldMicrometres / 1_000d, "rear end, for a hub of", JointInputs.RearEnd, 135);
+        DraftSize gap = DraftSize.Of(frame.RearEnd, h => h.GapMicrometres / 1_000d, "between the faces", JointInputs.RearEnd, end.Drawn);
+        DraftSize hub = DraftSize.Of(wheel.Hub, h => h.OldMicrometres / 1_000d, "hub over its ends", JointInputs.Hub(Slot.RearWheel), end.Drawn);
+        if (!end.IsKnown && hub.IsKnown)
+        {
+            end = end with { Drawn = hub.Drawn };
+            gap = gap with { Drawn = hub.Drawn };
+        }
+
+        DraftSize stay = DraftSize.Of(frame.Chainstay, "chainstay", JointInputs.Chainstay, 430);
+        DraftSize line = Line(crank);
+        RearChainline? rear = Rear(wheel, cassette);
+        DraftSize small = DraftSize.Of(cassette.SmallestSprocket, t => Radius(t.Teeth), "smallest sprocket", JointInputs.SmallestOfCassette, Radius(11));
+        DraftSize large = DraftSize.Of(cassette.LargestSprocket, t => Radius(t.Teeth), "largest sprocket", JointInputs.LargestOfCassette, Radius(32));
+        DraftSize ring = DraftSize.Of(crank.LargestRing, t => Radius(t.Teeth), "largest ring", JointInputs.LargeRing, Radius(40));
+
+        double half = (Math.Max(end.Drawn, hub.Drawn) / 2) + EndPlate;
+        double front = -stay.Drawn - ring.Drawn;
+        double back = large.Drawn + 6;
+        DraftSheet sheet = new("Rear hub, sprockets and chainline", "Seen from above, forward is up, the drive side to the right. The body of the hub and the sprockets between the smallest and the largest are drawn without figures.", DraftScale.For(2 * half, back - front, 120, 250));
+        sheet.Path("middle plane of the frame", DraftLine.Axis, false, (0, front - 6), (0, back + 4));
+        double axle = wheel.Hub.State == KnownState.Value && wheel.Hub.Value.AxleDiameters is [var first, ..] ? first.Millimeters : 10;
+        sheet.Pair(Ends, DraftTone.Base, end.Drawn / 2, -26, (end.Drawn / 2) + EndPlate, 22, !end.IsKnown);
+        sheet.Box(HubPart, DraftTone.Fitted, -hub.Drawn / 2, -axle, hub.Drawn / 2, axle, !hub.IsKnown);
+        sheet.Box("", null, -(hub.Drawn / 2) + 20, -16, rear is null ? (hub.Drawn / 2) - 50 : rear.Largest.Millimeters - 5, 16, open: true);
+        Mismatch(sheet, end, hub, axle);
+        Sprockets(sheet, wheel, rear, small, large, hub);
+        Rings(sheet, crank, line, ring, stay, rear, wheel);
+
+        sheet.Measure(hub, -hub.Drawn / 2, axle, hub.Drawn / 2, axle, DraftSide.Bottom);
+        sheet.Measure(end, -end.Drawn / 2, 22, end.Drawn / 2, 22, DraftSide.Bottom);
+        if (gap.IsKnown && gap.Drawn != end.Drawn)
+        {
+            sheet.Measure(gap, -gap.Drawn / 2, 22, gap.Drawn / 2, 22, DraftSide.Bottom);
+        }
+
+        sheet.Measure(stay, -half, -stay.Drawn, -half, 0, DraftSide.Left);
+        sheet.Measure(line, 0, -stay.Drawn, line.Drawn, -stay.Drawn, DraftSide.Top);
+        sheet.Note(DraftTone.Base, frame.RearEnd.State == KnownState.Value ? $"rear end {frame.RearEnd.Value.TradeName}" : "rear end of the frame", -(end.Drawn / 2) - (EndPlate / 2), 14, DraftSide.Left);
+        sheet.Note(DraftTone.Fitted, wheel.Hub.State == KnownState.Value ? $"hub {wheel.Hub.Value.TradeName}" : "hub", -hub.Drawn / 4, 0, DraftSide.Left);
+        sheet.Called(build, Slot.Frame, Slot.RearWheel, Slot.Cassette, Slot.Crankset);
+        sheet.Tell(build, "rear-wheel-in-frame", "cassette-on-freehub-body", "chainline", "chain-angle", "single-chainline");
+        return sheet.Finish();
+    }
+
+    /// <summary>Pitch radius of teeth: pitch / (2 sin(180 / teeth)).</summary>
+    private static double Radius(int teeth) => Pitch / (2 * Math.Sin(Math.PI / teeth));
+
+    private static DraftSize Line(Crankset crank)
+    {
+        if (crank.RingLine.State is KnownState.Value or KnownState.Measured)
+        {
+            return DraftSize.Of(crank.RingLine, "line of the ring", JointInputs.RingLine, 47);
+        }
+
+        DraftSize line = DraftSize.Of(crank.Chainline, c => (double)(c.Range.Least + c.Range.Most) / 2, "chainline of the crank", JointInputs.CrankChainline, 47);
+        if (crank.Chainline.State != KnownState.Value)
+        {
+            return line;
+        }
+
+        FrontChainline stated = crank.Chainline.Value;
+        string middle = stated.MostRings == 1 ? "" : stated.LeastRings == 2 && stated.MostRings == 2 ? ", middle of two rings" : stated.LeastRings == 3 ? ", middle ring of three" : ", middle of its rings";
+        string range = stated.Range.Least == stated.Range.Most ? $"{DraftText.Number(line.Drawn)} mm" : $"{DraftText.Number((double)stated.Range.Least)} to {DraftText.Number((double)stated.Range.Most)} mm";
+        return line with { Said = range + middle };
+    }
+
+    /// <summary>Where the sprockets stand by the model; null where hub or spacing is not known, or there is one sprocket.</summary>
+    private static RearChainline? Rear(Wheel wheel, Cassette cassette)
+    {
+        if (wheel.Hub.State != KnownState.Value || wheel.Hub.Value.GapMicrometres == 0 || cassette.SpacingOrPattern.State != KnownState.Value)
+        {
+            return null;
+        }
+
+        SprocketSpacing spacing = cassette.SpacingOrPattern.Value;
+        decimal room = (wheel.Hub.Value.GapMicrometres / 2_000m) - 5 - (spacing.Speeds * spacing.MostMicrometres / 1_000m);
+        return spacing.StackMicrometres > 0 && room > 0 ? spacing.InInnerGap(Dimension.OfMillimetres(wheel.Hub.Value.GapMicrometres / 1_000m)) : null;
+    }
+
+    private static void Mismatch(DraftSheet sheet, DraftSize end, DraftSize hub, double axle)
+    {
+        double over = hub.Drawn - end.Drawn;
+        if (!end.IsKnown || !hub.IsKnown || over == 0)
+        {
+            return;
+        }
+
+        if (over > 0)
+        {
+            sheet.Pair("hub wider than the rear end", DraftTone.Clash, end.Drawn / 2, -axle, hub.Drawn / 2, axle);
+            sheet.Note(DraftTone.Clash, $"the hub is {DraftText.Number(over)} mm wider than the rear end", hub.Drawn / 2, 0, DraftSide.Right);
+        }
+        else
+        {
+            sheet.Note(null, $"gap: the hub is {DraftText.Number(-over)} mm narrower than the rear end", ((end.Drawn / 2) + (hub.Drawn / 2)) / 2, 0, DraftSide.Right);
+        }
+    }
+
+    private static void Sprockets(DraftSheet sheet, Wheel wheel, RearChainline? rear, DraftSize small, DraftSize large, DraftSize hub)
+    {
+        DraftSize single = DraftSize.Of(wheel.SprocketLine, "line of the sprocket", JointInputs.SprocketLine, 47);
+        if (rear is null && single.IsKnown)
+        {
+            sheet.Box(HubPart, DraftTone.Fitted, single.Drawn - 1, -small.Drawn, single.Drawn + 1, small.Drawn, !small.IsKnown);
+            sheet.Measure(single, 0, small.Drawn, single.Drawn, small.Drawn, DraftSide.Bottom);
+            return;
+        }
+
+        if (rear is null)
+        {
+            double outer = (hub.Drawn / 2) - 6;
+            sheet.Box(HubPart, DraftTone.Fitted, outer - 38, -large.Drawn, outer, large.Drawn, open: true);
+            sheet.Measure(DraftSize.Open("middle of the sprockets", outer - 19, "?", JointInputs.SpacingOfCassette.Measure), 0, large.Drawn, outer - 19, large.Drawn, DraftSide.Bottom);
+            return;
+        }
+
+        Length[] lines = [.. rear.Sprockets];
+        bool open = !small.IsKnown || !large.IsKnown;
+        for (int i = 0; i < lines.Length; i++)
+        {
+            double x = lines[i].Millimeters;
+            double radius = lines.Length == 1 ? small.Drawn : small.Drawn + ((large.Drawn - small.Drawn) * i / (lines.Length - 1));
+            sheet.Blade(HubPart, x - 0.8, -radius, x + 0.8, radius, open);
+        }
+
+        string model = $", by a model right to about {DraftText.Number(RearChainline.ErrorMicrometres / 1_000d)} mm";
+        sheet.Measure(DraftSize.Known("smallest sprocket", rear.Smallest.Millimeters, model), 0, small.Drawn, rear.Smallest.Millimeters, small.Drawn, DraftSide.Bottom);
+        sheet.Measure(DraftSize.Known("largest sprocket", rear.Largest.Millimeters, model), 0, large.Drawn, rear.Largest.Millimeters, large.Drawn, DraftSide.Bottom);
+    }
+
+    private static void Rings(DraftSheet sheet, Crankset crank, DraftSize line, DraftSize ring, DraftSize stay, RearChainline? rear, Wheel wheel)
+    {
+        sheet.Box(RingPart, DraftTone.Between, line.Drawn - 1.5, -stay.Drawn - ring.Drawn, line.Drawn + 1.5, -stay.Drawn + ring.Drawn, !line.IsKnown || !ring.IsKnown || !stay.IsKnown);
+        string teeth = crank.LargestRing.State == KnownState.Value ? $", {crank.LargestRing.Value.Teeth} teeth" : "";
+        sheet.Note(DraftTone.Between, $"ring{teeth}", line.Drawn, -stay.Drawn - (ring.Drawn / 2), DraftSide.Right);
+        if (rear is not null && line.IsKnown)
+        {
+            sheet.Path("chain on the smallest sprocket", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (rear.Smallest.Millimeters, 0));
+            sheet.Path("chain on the largest sprocket", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (rear.Largest.Millimeters, 0));
+            if (stay is { IsKnown: true, Drawn: >= 200 and <= 2_000 } && line.Drawn <= 300)
+            {
+                ChainlineStudy study = ChainlineStudy.Of([Length.FromMillimeters(line.Drawn)], rear, Length.FromMillimeters(stay.Drawn));
+                double degrees = study.Worst.Angle.Degrees;
+                sheet.Note(null, $"steepest run {DraftText.Number(Math.Abs(degrees), 1)} degrees, to sprocket {study.Worst.Sprocket}", (line.Drawn + rear.Largest.Millimeters) / 2, -stay.Drawn / 2, DraftSide.Right);
+            }
+
+            double off = line.Drawn - rear.Middle.Millimeters;
+            sheet.Say($"The ring stands {DraftText.Number(Math.Abs(off), 1)} mm {(off < 0 ? "inside" : "outside")} the middle of the sprockets, by the model.");
+        }
+        else if (rear is null && line.IsKnown && wheel.SprocketLine.State == KnownState.Value)
+        {
+            sheet.Path("chain", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), ((double)wheel.SprocketLine.Value.Millimetres, 0));
+        }
+    }
+}

@@ -1,0 +1,404 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Lugwork.Drawing;
+using Lugwork.Drivetrain;
+using UnitsNet;
+
+namespace Lugwork.Tests.Drawing;
+
+/// <summary>Drawings measured back from their SVG, against what went in.</summary>
+public sealed class DrawingTests
+{
+    /// <summary>The SVG is written to a thousandth of a millimetre of the sheet: at 1:10 that is a hundredth of one of the thing.</summary>
+    private static void Near(double expected, double measured) => Assert.InRange(measured, expected - 0.03, expected + 0.03);
+
+    [Fact]
+    public void The_head_tube_measures_what_frame_fork_and_headset_say()
+    {
+        SvgSheet sheet = new(Drawings.HeadTube(Subjects.Plain));
+        Near(140, sheet.Measured("head tube"));
+        Near(33.95, sheet.Measured("upper bore"));
+        Near(34.05, sheet.Measured("upper cup"));
+        Near(28.6, sheet.Measured("steerer"));
+        Near(16, sheet.Measured("upper stack"));
+        Near(12, sheet.Measured("lower stack"));
+        Near(230, sheet.Measured("steerer, from the race seat"));
+        Near(10, sheet.Boxes("headset")[0].Height);
+        Assert.False(sheet.Has("cup larger than bore"));
+    }
+
+    [Fact]
+    public void The_seatpost_measures_what_frame_and_post_say()
+    {
+        SvgSheet sheet = new(Drawings.Seatpost(Subjects.Plain));
+        Near(27.2, sheet.Measured("seat tube bore"));
+        Near(27.2, sheet.Measured("seatpost"));
+        Near(110, sheet.Measured("insertion"));
+        Near(75, sheet.Measured("mark, from the lower end"));
+        Near(80, sheet.Measured("frame's least insertion"));
+        Near(210, sheet.Measured("open depth"));
+        (double _, double _, double width, double height) = Assert.Single(sheet.Boxes("seatpost"));
+        Near(27.2, width);
+        Near(350, height);
+    }
+
+    [Fact]
+    public void The_bottom_bracket_measures_what_shell_and_spindle_say()
+    {
+        SvgSheet sheet = new(Drawings.BottomBracket(Subjects.Plain));
+        Near(68, sheet.Measured("shell width"));
+        Near(24, sheet.Measured("spindle"));
+        Near(2.5, sheet.Measured("spacers under the drive-side cup"));
+        Near(68, sheet.Measured("narrowest shell it is made for"));
+        Near(73, sheet.Measured("widest shell it is made for"));
+        Assert.All(sheet.Boxes("shell of the frame"), b => Near(68, b.Width));
+        Assert.All(sheet.Boxes("spacers"), b => Near(2.5, b.Width));
+    }
+
+    [Fact]
+    public void The_rear_hub_measures_what_frame_hub_and_crank_say()
+    {
+        SvgSheet sheet = new(Drawings.RearHub(Subjects.Plain));
+        Near(135, sheet.Measured("hub over its ends"));
+        Near(440, sheet.Measured("chainstay"));
+        Near(46.9, sheet.Measured("line of the ring"));
+        RearChainline rear = SprocketSpacing.Parse("9", null).InInnerGap(Dimension.OfMillimetres(135))!;
+        Near(rear.Smallest.Millimeters, sheet.Measured("smallest sprocket"));
+        Near(rear.Largest.Millimeters, sheet.Measured("largest sprocket"));
+
+        // A sprocket of 32 teeth, cut flat: 12.7 / sin(180 / 32).
+        Near(12.7 / Math.Sin(Math.PI / 32), sheet.Boxes("rear hub and sprockets").Max(b => b.Height));
+        Assert.Equal(10, sheet.Boxes("rear hub and sprockets").Length);
+    }
+
+    [Fact]
+    public void The_tyre_measures_what_label_rim_and_room_say()
+    {
+        SvgSheet sheet = new(Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 60, 2, 360));
+        Near(21, sheet.Measured("rim inside"));
+        Near(22, sheet.Measured("depth of the rim at the valve"));
+        Near(60, sheet.Measured("between the stays of the frame"));
+        Near(42, sheet.Measured("largest tyre by the frame maker"));
+
+        // 37 on a rim of 21: two millimetres under its measuring rim of 23.
+        Near(36.2, sheet.Measured("tyre"));
+        Near(30 - 2 - 18.1, sheet.Measured("room at the closer side"));
+        Near(360 - 311 - 37, sheet.Measured("room above the tread"));
+    }
+
+    [Fact]
+    public void The_brake_measures_what_mount_rotor_and_limit_say()
+    {
+        SvgSheet sheet = new(Drawings.DiscBrake(Subjects.Plain, Slot.RearBrake));
+        Near(160, sheet.Measured("rotor"));
+        Near(140, sheet.Measured("rotor of the bare mount"));
+        Near(180, sheet.Measured("largest rotor by the frame maker"));
+        Near(51, sheet.Measured("holes of the mount"));
+        Near(74.2, sheet.Measured("holes of the caliper"));
+        Near(10, sheet.Measured("pads move out along the radius"));
+        Near(80, Assert.Single(sheet.Radii("rotor")));
+        Assert.True(sheet.Has("adapter"));
+    }
+
+    [Fact]
+    public void The_frame_measures_what_its_geometry_says_before_and_after()
+    {
+        SvgSheet sheet = new(Drawings.Geometry(Subjects.Before, Subjects.After));
+        foreach ((string when, Lugwork.Geometry.FrameGeometry frame) in new[] { ("before", Subjects.Before), ("after", Subjects.After) })
+        {
+            Near(frame.Reach.Millimeters, sheet.Measured($"reach {when}"));
+            Near(frame.Stack.Millimeters, sheet.Measured($"stack {when}"));
+            Near(frame.Wheelbase.Millimeters, sheet.Measured($"wheelbase {when}"));
+            Near(frame.Trail.Millimeters, sheet.Measured($"trail {when}"));
+            Near(frame.BottomBracketHeight.Millimeters, sheet.Measured($"bottom-bracket height {when}"));
+            Near(frame.RearRadius.Millimeters, Assert.Single(sheet.Radii($"rear wheel {when}")));
+        }
+
+        Assert.Contains(sheet.Texts, t => t.StartsWith('+') || t.StartsWith('-'));
+    }
+
+    [Fact]
+    public void A_bar_of_a_gear_is_as_long_as_its_way()
+    {
+        LineDrawing drawing = Drawings.Gears(Subjects.Gears);
+        SvgSheet sheet = new(drawing);
+        Assert.Equal(20, drawing.Dimensions.Length);
+
+        // 46/11 x 2180 mm, 30/36 x 2180 mm, 30/15 x 2180 mm: at 1:100 a metre is a centimetre.
+        Assert.InRange(sheet.Measured("46/11") / 1_000, 9.115, 9.118);
+        Assert.InRange(sheet.Measured("30/36") / 1_000, 1.816, 1.818);
+        Assert.InRange(sheet.Measured("30/15") / 1_000, 4.359, 4.361);
+        Assert.Contains(sheet.Texts, t => t.Contains("nearly one gear", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_point_of_an_offer_stands_where_price_and_mass_say()
+    {
+        LineDrawing drawing = Drawings.PriceAndMass(Subjects.Offers, "EUR");
+        foreach ((string name, double figure) in new[] { ("1 price", 900), ("1 mass", 13.4), ("2 price", 1_450), ("2 mass", 11.2), ("4 price", 3_200), ("4 mass", 9.1) })
+        {
+            DrawnDimension dimension = drawing.Dimensions.Single(d => d.Name == name);
+            Assert.Equal(figure, dimension.Figure!.Value, 6);
+            Assert.Equal(figure, double.Hypot(dimension.To.X - dimension.From.X, dimension.To.Y - dimension.From.Y) * dimension.PerSheetMillimetre, 6);
+        }
+
+        // The third by price is heavier than the second: only the other three are on the line.
+        SvgSheet sheet = new(drawing);
+        Assert.Equal(3, sheet.Radii("offer that none beats").Length);
+        Assert.Contains(sheet.Texts, t => t == "3: dear and heavy");
+        Assert.Contains(sheet.Texts, t => t == "4*: dear and light");
+    }
+
+    [Fact]
+    public void What_is_not_known_is_dashed_and_asked_for_and_has_no_figure()
+    {
+        foreach (LineDrawing drawing in Subjects.Of(Subjects.Unknown))
+        {
+            SvgSheet sheet = new(drawing);
+            DrawnDimension[] open = [.. drawing.Dimensions.Where(d => d.Figure is null)];
+            Assert.NotEmpty(open);
+            Assert.All(open, d => Assert.True(sheet.IsOpen(d.Name), $"{drawing.Title}: {d.Name}"));
+            Assert.All(open, d => Assert.Contains("? " + d.Name, drawing.Description, StringComparison.Ordinal));
+            Assert.Contains("Not known and drawn dashed", drawing.Description, StringComparison.Ordinal);
+            Assert.Contains(sheet.Texts, t => t.StartsWith("dashed: no figure is known", StringComparison.Ordinal));
+        }
+
+        LineDrawing post = Drawings.Seatpost(Build.From(Frame.Read("seat tube 27.2")));
+        Assert.Equal(27.2, post.Dimensions.Single(d => d.Name == "seat tube bore").Figure);
+        Assert.Null(post.Dimensions.Single(d => d.Name == "insertion").Figure);
+        Assert.Contains("The build has no seatpost yet.", post.Description, StringComparison.Ordinal);
+        Assert.Contains("Tape the post at the collar", post.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_of_several_is_no_figure_and_a_measured_length_says_its_error()
+    {
+        LineDrawing drawing = Drawings.Seatpost(Build.From(Frame.Read("seat tube 27 | 27.2; leastInsertion 80 ± 2")));
+        DrawnDimension bore = drawing.Dimensions.Single(d => d.Name == "seat tube bore");
+        Assert.Null(bore.Figure);
+        Assert.Equal("27 or 27.2 mm", bore.Said);
+        Assert.Equal("80 ± 2 mm (measured)", drawing.Dimensions.Single(d => d.Name == "frame's least insertion").Said);
+    }
+
+    [Fact]
+    public void A_stack_that_nobody_measured_is_no_figure_though_its_code_has_a_usual_one()
+    {
+        DrawnDimension stack = Drawings.HeadTube(Subjects.Fat).Dimensions.Single(d => d.Name == "upper stack");
+        Assert.Null(stack.Figure);
+        Assert.Equal("usually 6 to 16 mm, from memory", stack.Said);
+    }
+
+    [Fact]
+    public void What_does_not_go_together_is_crossed_where_it_meets_with_the_sentence_of_the_joint()
+    {
+        (LineDrawing Drawing, string Part, string Joint)[] clashes =
+        [
+            (Drawings.HeadTube(Subjects.Unfit), "cup larger than bore", "headset-upper-in-head-tube"),
+            (Drawings.HeadTube(Subjects.Unfit), "steerer larger than bore", "steerer-through-head-tube"),
+            (Drawings.Seatpost(Subjects.Unfit), "post larger than bore", "seatpost-in-seat-tube"),
+            (Drawings.BottomBracket(Subjects.Unfit), "unit larger than shell", "bottom-bracket-in-shell"),
+            (Drawings.BottomBracket(Subjects.Unfit), "spindle larger than bearings", "spindle-in-bottom-bracket"),
+            (Drawings.RearHub(Subjects.Unfit), "hub wider than the rear end", "rear-wheel-in-frame"),
+            (Drawings.Tyre(Subjects.Unfit, Slot.RearTyre), "bead and seat apart", "rear-tyre-bead-on-rim"),
+            (Drawings.Tyre(Subjects.Unfit, Slot.RearTyre), "wider than the maker allows", "rear-tyre-in-frame"),
+            (Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 34), "tyre in the stay", ""),
+            (Drawings.Tyre(Subjects.Plain, Slot.RearTyre, null, 0, 340), "tyre in the bridge", ""),
+            (Drawings.DiscBrake(Subjects.Unfit, Slot.RearBrake), "rotor above the limit", "rear-rotor-within-limit"),
+        ];
+        Fit[] fits = [.. Subjects.Unfit.Check().Fits];
+        foreach ((LineDrawing drawing, string part, string joint) in clashes)
+        {
+            SvgSheet sheet = new(drawing);
+            Assert.True(sheet.Has(part), $"{drawing.Title}: {part}");
+            Assert.Contains(sheet.Texts, t => t.StartsWith("X: ", StringComparison.Ordinal));
+            if (joint.Length > 0)
+            {
+                Fit fit = fits.Single(f => f.Joint!.Id == joint);
+                Assert.True(fit.Verdict > Verdict.NeedsMeasuring, joint);
+                Assert.Contains(fit.ToString(), drawing.Description, StringComparison.Ordinal);
+            }
+        }
+
+        // 31.6 in 27.2: 2.2 mm on each side.
+        Assert.All(new SvgSheet(Drawings.Seatpost(Subjects.Unfit)).Boxes("post larger than bore"), b => Near(2.2, b.Width));
+        Assert.Contains("Together: unsafe.", Drawings.DiscBrake(Subjects.Unfit, Slot.RearBrake).Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_goes_together_has_no_cross()
+    {
+        foreach (LineDrawing drawing in Subjects.Of(Tests.Builds.Bench.WholeBicycle()).Concat(Drawings.All(Subjects.Plain)))
+        {
+            SvgSheet sheet = new(drawing);
+            Assert.DoesNotContain(sheet.All("rect"), r => ((string)r.Attribute("class")!).Contains("lw-fx", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void An_insertion_mark_above_the_collar_and_a_post_that_is_too_deep_are_shown()
+    {
+        Assert.Contains("the mark stands 20 mm above the collar", Drawings.Seatpost(Subjects.Unfit).Description, StringComparison.Ordinal);
+        SvgSheet deep = new(Drawings.Seatpost(Build.From(Frame.Read("seat tube 27.2; mostInsertion 120")).With(Seatpost.Read("27.2 x 350; mark 75; insertion 150"))));
+        Assert.True(deep.Has("post deeper than the tube is open"));
+        Near(30, deep.Boxes("post deeper than the tube is open")[0].Height);
+    }
+
+    [Fact]
+    public void Extremes_are_drawn_to_a_scale_that_lets_them_fit()
+    {
+        foreach (Build build in new[] { Subjects.Fat, Subjects.Folding, Subjects.ThirtySix })
+        {
+            foreach (LineDrawing drawing in Subjects.Of(build))
+            {
+                Assert.InRange(drawing.WidthMillimetres, 100, 330);
+                Assert.InRange(drawing.HeightMillimetres, 60, 460);
+            }
+        }
+
+        Near(127, new SvgSheet(Drawings.Tyre(Subjects.Fat, Slot.RearTyre)).Measured("largest tyre by the frame maker"));
+        Near(35, new SvgSheet(Drawings.Tyre(Subjects.ThirtySix, Slot.RearTyre)).Measured("rim inside"));
+        Near(580, new SvgSheet(Drawings.Seatpost(Subjects.Folding)).Measured("length of the post"));
+        Near(76, new SvgSheet(Drawings.RearHub(Subjects.Fat)).Measured("chainline of the crank"));
+    }
+
+    [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("\"><rect onload='x'/>&amp;&lt;")]
+    [InlineData("]]></svg><!-- -->")]
+    [InlineData("\u0000\u0001\u001B[31m\r\n\tred\u0085\u009F")]
+    [InlineData("\uD800lone\uDC00 \uFFFE\uFFFF")]
+    [InlineData("\u202Ereversed\u202C \u2066isolated\u2069 \u200F\u061C")]
+    [InlineData("\u05D0\u05D1\u05D2 \u0645\u0631\u062D\u0628\u0627 \U0001F6B2")]
+    [InlineData("a\u0300\u0301\u0302\u0303\u0304\u0305\u0306\u0307")]
+    public void A_hostile_name_is_text_and_nothing_else(string name)
+    {
+        Build build = Build.From(new Frame { Name = name }, name).With(new Seatpost { Name = name + string.Concat(Enumerable.Repeat(name, 400)) });
+        LineDrawing drawing = Drawings.Seatpost(build);
+        SvgSheet hostile = new(drawing);
+        SvgSheet plain = new(Drawings.Seatpost(Build.From(new Frame { Name = "n" }, "n").With(new Seatpost { Name = "n" })));
+        Assert.Equal(plain.Root.Descendants().Select(e => e.Name.LocalName).Distinct().Order(), hostile.Root.Descendants().Select(e => e.Name.LocalName).Distinct().Order());
+        Assert.Equal(plain.Root.DescendantsAndSelf().SelectMany(e => e.Attributes()).Select(a => a.Name.LocalName).Distinct().Order(), hostile.Root.DescendantsAndSelf().SelectMany(e => e.Attributes()).Select(a => a.Name.LocalName).Distinct().Order());
+        Assert.Empty(hostile.Collisions());
+        Assert.DoesNotContain(drawing.ToSvg(), c => char.IsControl(c) || (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069') || c is '\u200F' or '\u061C' or '\uFFFE' or '\uFFFF');
+    }
+
+    [Fact]
+    public void A_hostile_name_of_an_offer_and_a_hostile_currency_are_text()
+    {
+        SvgSheet sheet = new(Drawings.PriceAndMass([("</text><script>x</script>", 1, 1), (new string('W', 5_000), 2, 0.5m)], "</desc>\u0007"));
+        Assert.Empty(sheet.Collisions());
+        Assert.Empty(sheet.All("script"));
+    }
+
+    [Fact]
+    public void A_drawing_asks_for_nothing_from_outside_and_runs_nothing()
+    {
+        foreach (LineDrawing drawing in Subjects.All)
+        {
+            SvgSheet sheet = new(drawing);
+            string[] names = [.. sheet.Root.DescendantsAndSelf().Select(e => e.Name.LocalName).Distinct().Order()];
+            Assert.Subset(new HashSet<string>(["circle", "desc", "line", "path", "rect", "style", "svg", "text", "title"]), new HashSet<string>(names));
+            Assert.DoesNotContain(sheet.Root.DescendantsAndSelf().SelectMany(e => e.Attributes()), a => a.Name.LocalName is "href" or "src" or "id" || a.Name.LocalName.StartsWith("on", StringComparison.Ordinal) || a.Value.Contains("url(", StringComparison.Ordinal));
+            Assert.DoesNotContain("url(", sheet.All("style").Single().Value, StringComparison.Ordinal);
+            Assert.DoesNotContain("@import", sheet.All("style").Single().Value, StringComparison.Ordinal);
+            Assert.Equal("img", (string)sheet.Root.Attribute("role")!);
+            Assert.Equal(drawing.Title, sheet.Title);
+            Assert.Equal(drawing.Description, sheet.Description);
+        }
+    }
+
+    [Fact]
+    public void The_text_alternative_says_every_figure_that_a_reader_sees()
+    {
+        foreach (LineDrawing drawing in Subjects.All)
+        {
+            foreach (DrawnDimension dimension in drawing.Dimensions)
+            {
+                string said = dimension.Said == "?" ? "? " + dimension.Name : dimension.Said.Split(" EUR")[0].Split(" kg")[0];
+                Assert.True(drawing.Description.Contains(said, StringComparison.Ordinal), $"{drawing.Title}: {dimension}");
+            }
+
+            Assert.EndsWith($"Scale {drawing.Scale}.", drawing.Description, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_tone_has_a_letter_and_a_pattern_beside_its_colour()
+    {
+        SvgSheet sheet = new(Drawings.Seatpost(Subjects.Plain));
+        Assert.Contains("A: seat tube of the frame", sheet.Texts);
+        Assert.Contains("B: seatpost", sheet.Texts);
+        Assert.NotEmpty(sheet.All("path").Where(p => (string?)p.Attribute("class") == "lw-h"));
+        string style = sheet.All("style").Single().Value;
+        Assert.Contains("prefers-color-scheme:dark", style, StringComparison.Ordinal);
+        Assert.Contains("@media print", style, StringComparison.Ordinal);
+        Assert.Contains("currentColor", style, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void All_are_the_drawings_that_a_build_has_parts_for()
+    {
+        Assert.Equal(8, Drawings.All(Subjects.Plain).Length);
+        Assert.Empty(Drawings.All(Build.From(Frame.Read("seat tube 27.2"))));
+        Assert.Equal("Seatpost in the seat tube", Assert.Single(Drawings.All(Build.From(new Frame()).With(new Seatpost()))).Title);
+    }
+
+    [Fact]
+    public void What_is_no_drawing_is_refused()
+    {
+        Assert.Throws<ArgumentException>(() => Drawings.Tyre(Subjects.Plain, Slot.Seatpost));
+        Assert.Throws<ArgumentException>(() => Drawings.DiscBrake(Subjects.Plain, Slot.RearRimBrake));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 9.99m));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 60, 20.01m));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 60, 0, 601));
+        Assert.Throws<ArgumentException>(() => Drawings.PriceAndMass([], "EUR"));
+        Assert.Throws<ArgumentException>(() => Drawings.PriceAndMass([.. Enumerable.Repeat(("a", 1m, 1m), Drawings.MostOffers + 1)], "EUR"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.PriceAndMass([("free", 0.009m, 1)], "EUR"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.PriceAndMass([("nothing", 1, 0.0009m)], "EUR"));
+        Assert.Throws<ArgumentNullException>(() => Drawings.HeadTube(null!));
+    }
+
+    [Theory]
+    [InlineData(0, 3, "0")]
+    [InlineData(-0.0004, 3, "0")]
+    [InlineData(-0.0005, 3, "-0.001")]
+    [InlineData(27.2, 3, "27.2")]
+    [InlineData(100, 3, "100")]
+    [InlineData(-1_005.05, 2, "-1005.05")]
+    [InlineData(9.999, 2, "10")]
+    [InlineData(0.05, 1, "0.1")]
+    [InlineData(4.49, 0, "4")]
+    [InlineData(123_456_789.125, 3, "123456789.125")]
+    public void A_number_has_no_trailing_zeros(double number, int places, string text) => Assert.Equal(text, DraftText.Number(number, places));
+
+    [Fact]
+    public void A_text_wraps_at_words_keeps_units_and_ends_with_an_ellipsis()
+    {
+        Assert.Equal("one two|three|four", string.Join('|', DraftText.Wrap("one  two three\tfour", 11, 2.8, 9)));
+        Assert.Equal("insertion|110 mm", string.Join('|', DraftText.Wrap("insertion 110 mm", 17, 2.8, 9)));
+        Assert.EndsWith("\u2026", Assert.Single(DraftText.Wrap(new string('W', 500), 30, 2.8, 1)), StringComparison.Ordinal);
+        Assert.Empty(DraftText.Wrap(" \u200B\u0007", 30, 2.8, 3));
+        Assert.All(DraftText.Wrap(string.Concat(Enumerable.Repeat("Wide words and NARROW ones, ", 20)), 33, 2.8, 40), line => Assert.True(DraftText.Width(line, 2.8) <= 33, line));
+    }
+
+    [Theory]
+    [InlineData("tr-TR")]
+    [InlineData("de-DE")]
+    [InlineData("ar-SA")]
+    [InlineData("fa-IR")]
+    public void A_drawing_is_the_same_in_every_culture(string culture)
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+            string[] plain = [.. Subjects.All.Select(d => d.ToSvg() + d)];
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+            Assert.Equal(plain, Subjects.All.Select(d => d.ToSvg() + d));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+}
