@@ -27,8 +27,9 @@ internal static class SeatpostDraft
         double below = Math.Max(Math.Max(most.IsNone ? 0 : most.Drawn, depth.Drawn), least.Drawn) + 15;
         DraftSheet sheet = new("Seatpost in the seat tube", "Section of the seat tube, the post whole in it; above the line of the collar it stands out. Where no outside is stated the wall is drawn without a figure.", DraftScale.For(outside.Drawn + 20, above + below, 100, 190));
 
-        double wall = Math.Max(outside.Drawn, Math.Max(bore.Drawn, 0) + 1.2) / 2;
-        sheet.Pair(Tube, DraftTone.Base, bore.Drawn / 2, 0, wall, below, !bore.IsKnown || !outside.IsKnown);
+        double wall = (outside.IsKnown ? outside.Drawn : Math.Max(outside.Drawn, bore.Drawn + 1.2)) / 2;
+        bool noWall = bore.IsKnown && outside.IsKnown && outside.Drawn <= bore.Drawn;
+        sheet.Pair(Tube, noWall ? DraftTone.Clash : DraftTone.Base, Math.Min(bore.Drawn / 2, wall), 0, Math.Max(bore.Drawn / 2, wall), below, !bore.IsKnown || !outside.IsKnown);
         sheet.Box(Post, DraftTone.Fitted, -across.Drawn / 2, -above, across.Drawn / 2, depth.Drawn, !across.IsKnown || !depth.IsKnown || !length.IsKnown);
         sheet.Path("collar line", DraftLine.Heavy, false, (-wall - 6, 0), (-wall, 0));
         sheet.Path("", DraftLine.Axis, false, (0, -above - 5), (0, below + 5));
@@ -47,6 +48,11 @@ internal static class SeatpostDraft
         {
             sheet.Path("end of the open depth", DraftLine.Heavy, !most.IsKnown, (-bore.Drawn / 2, most.Drawn), (bore.Drawn / 2, most.Drawn));
             sheet.Measure(most, -wall, 0, -wall, most.Drawn, DraftSide.Left);
+        }
+
+        if (noWall)
+        {
+            sheet.Note(DraftTone.Clash, "the bore is stated as wide as the tube outside or wider: one of both is wrong", wall, below * 0.8, DraftSide.Right);
         }
 
         Clashes(sheet, bore, across, depth, most);

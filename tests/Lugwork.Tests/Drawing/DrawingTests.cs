@@ -235,6 +235,19 @@ public sealed class DrawingTests
     }
 
     [Fact]
+    public void A_thin_tube_is_drawn_as_thin_as_it_is_stated_and_one_without_a_wall_is_said_to_be_wrong()
+    {
+        SvgSheet thin = new(Drawings.Seatpost(Build.From(Frame.Read("seat tube 30.9; seatTubeOutside 31.8"))));
+        Near(31.8, thin.Measured("seat tube outside"));
+        Near(30.9, thin.Measured("seat tube bore"));
+        Assert.All(thin.Boxes("seat tube of the frame"), b => Near(0.45, b.Width));
+        LineDrawing none = Drawings.Seatpost(Build.From(Frame.Read("seat tube 31.6; seatTubeOutside 28.6")));
+        Near(28.6, new SvgSheet(none).Measured("seat tube outside"));
+        Assert.Contains("one of both is wrong", none.Description, StringComparison.Ordinal);
+        Assert.DoesNotContain("one of both is wrong", Drawings.Seatpost(Build.From(Frame.Read("seat tube 30.9; seatTubeOutside 31.8"))).Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_insertion_mark_above_the_collar_and_a_post_that_is_too_deep_are_shown()
     {
         Assert.Contains("the mark stands 20 mm above the collar", Drawings.Seatpost(Subjects.Unfit).Description, StringComparison.Ordinal);
