@@ -25,9 +25,10 @@ internal static class DriveFigures
             return [WorkFigure.Lacks("chain-pitches", "length of the belt", "the belt maker's length for these pulleys and this chainstay")];
         }
 
+        // A chain that is counted is known, and is not cut to that count while a derailleur may still come.
         if (build.LacksDerailleur())
         {
-            return [WorkFigure.Lacks("chain-pitches", Name, "whether a derailleur comes: none is there, and this bicycle may need one") with { Unit = "pitches" }];
+            return [WorkFigure.Lacks("chain-pitches", Name, "whether a derailleur comes: none is there, and this bicycle may need one").Into(Slot.Chain, "pitches") with { Unit = "pitches" }];
         }
 
         if (build.As<RearDerailleur>(Slot.RearDerailleur) is not { } derailleur)

@@ -173,6 +173,7 @@ public sealed class RecordTests
         Assert.Equal(
             ["chain.over24Pitches 305.5", "chain.pitches 112", "dropper.stack 205", "dropper.travel 150", "fork.mostSpacers 30", "frame.leastInsertion 80", "frame.mostInsertion 230", "headset.lowerCup ZS56", "headset.upperCup ZS44", "rearLever.hoseLength 1620", "shock.size eyelet-210x55"],
             built.AsBuilt.Select(v => $"{v.Slot.Key}.{v.Field} {v.Value}").Order(StringComparer.Ordinal));
+        Assert.Equal(AsBuiltKind.Measured, built.AsBuilt.Single(v => v.Field == "pitches").Kind);
         Assert.Empty(record.On(built.WorkPlan()).Questions);
         Assert.Equal(WorkRecordFile.Write(record), WorkRecordFile.Write(WorkRecordFile.Read(WorkRecordFile.Write(record), plan)));
     }
