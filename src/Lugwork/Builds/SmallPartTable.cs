@@ -41,8 +41,8 @@ internal static class SmallPartTable
         new("rear-valve", "rear tubeless tyre", b => Valve(b[Slot.RearTyre], b[Slot.RearTube], b[Slot.RearWheel]), Slot.RearValve, Sources.ValveArticle),
         new("front-rim-tape", "front rim with a bed to be covered", b => Tape(b[Slot.FrontTyre], b[Slot.FrontWheel]), Slot.FrontRimTape, Sources.CommonPractice),
         new("rear-rim-tape", "rear rim with a bed to be covered", b => Tape(b[Slot.RearTyre], b[Slot.RearWheel]), Slot.RearRimTape, Sources.CommonPractice),
-        new("front-sealant", "front tubeless tyre", b => IsTubeless(b[Slot.FrontTyre]) && b[Slot.FrontTube] is null ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
-        new("rear-sealant", "rear tubeless tyre", b => IsTubeless(b[Slot.RearTyre]) && b[Slot.RearTube] is null ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
+        new("front-sealant", "front tubeless tyre", b => IsTubeless(b[Slot.FrontTyre]) && (b[Slot.FrontTube] is null || b[Slot.FrontValve] is not null) ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
+        new("rear-sealant", "rear tubeless tyre", b => IsTubeless(b[Slot.RearTyre]) && (b[Slot.RearTube] is null || b[Slot.RearValve] is not null) ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
         new("front-brake-cable", "front lever that pulls a cable", b => BrakeCable(b[Slot.FrontLever]), null, Sources.CommonPractice),
         new("rear-brake-cable", "rear lever that pulls a cable", b => BrakeCable(b[Slot.RearLever]), null, Sources.CommonPractice),
         new("front-hose-ends", "front lever with fluid", b => Hose(b[Slot.FrontLever]), null, Sources.FluidGuide),
@@ -51,7 +51,7 @@ internal static class SmallPartTable
         new("front-shift-cable", "front shifter with a cable", b => ShiftCable(b[Slot.FrontShifter]), null, Sources.CommonPractice),
         new("dropper-cable", "dropper worked by a cable", b => b[Slot.Dropper] is Dropper { Routing.State: KnownState.Value } dropper && dropper.Routing.Value != DropperRouting.Wireless ? "remote, cable, housing and ends for the dropper" : null, null, Sources.CommonPractice),
         new("quick-link", "chain", b => b[Slot.Chain] is Chain { Size.State: KnownState.Value } chain && chain.Size.Value != ChainSize.Belt ? $"joining link for {chain.Size.InTradeWords()}" : null, null, Sources.ChainWidths),
-        new("cassette-lockring", "cassette on splines", b => b[Slot.Cassette] is Cassette { Pattern.State: KnownState.Value } cassette && !ThreadOnHub.IsScrewed(cassette.Pattern.Value.FitCode) ? "lockring of the cassette, if it is not sold with it" : null, null, Sources.CommonPractice),
+        new("cassette-lockring", "cassette on splines", b => b[Slot.Cassette] is Cassette { Pattern.State: KnownState.Value } cassette && TakesLockring(cassette.Pattern.Value) ? "lockring of the cassette, if it is not sold with it" : null, null, Sources.CommonPractice),
         new("bar-tape", "drop bar", b => IsDrop(b[Slot.Handlebar]) ? "bar tape and end plugs" : null, null, Sources.BarAndStemTable),
         new("grips", "flat bar", b => b[Slot.Handlebar] is Handlebar { Grip.State: KnownState.Value } bar && !IsDrop(bar) ? $"grips for {bar.Grip.InTradeWords()}" : null, Slot.Grips, Sources.BarAndStemTable),
         new("grease", "threads and pressed or clamped metal", b => Slot.All.Any(s => s != Slot.Frame && s != Slot.Rider && b[s] is not null) ? "grease for threads, posts and bearings of metal" : null, null, Sources.CommonPractice),
@@ -121,6 +121,10 @@ internal static class SmallPartTable
 
     private static string? Tape(Part? tyre, Part? wheel) => wheel is not Wheel { BedHole.State: not KnownState.None } rim || tyre is not Tyre clincher || !HoldsClincher(clincher) ? null
         : $"{(IsTubeless(tyre) ? "tubeless tape" : "rim tape")}{(rim.InnerWidth.State == KnownState.Value ? $" for {rim.InnerWidth.Value.FitKey} mm inside" : "")}";
+
+    /// <summary>No lockring is put on what is screwed on, held by a snap ring or the hub's own carrier, or screws itself on.</summary>
+    private static bool TakesLockring(CassettePattern pattern) =>
+        !ThreadOnHub.IsScrewed(pattern.FitCode) && pattern != CassettePattern.Xd && pattern != CassettePattern.Xdr && pattern != CassettePattern.ThreeLug && pattern != CassettePattern.HubGearOwn;
 
     private static string? BrakeCable(Part? lever) => lever is BrakeLever { PullOrFluid.State: KnownState.Value } ? "brake cable, housing, ferrules and end cap" : null;
 
