@@ -56,7 +56,7 @@ internal static class SettingSteps
         {
             Id = "set-sag", Title = "Set the sag", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Shock) || b.As<Fork>(Slot.Fork)?.Travel is { State: KnownState.Value or KnownState.Measured }, Uses = [Slot.Fork, Slot.Shock, Slot.Rider],
             After = [new("fit-shock", "the shock is in"), new("fit-fork", "the fork is in"), new("fit-front-wheel", "the bicycle stands on its wheels"), new("fit-rear-wheel", "the bicycle stands on its wheels"), new("set-saddle-height", "the rider sits as when riding")],
-            Does = _ => ["Sit on the bicycle, dressed for riding, with an O-ring pushed up.", "Set pressure or spring until the sag is what fork and shock maker ask for.", "Set rebound and compression to the makers' start."],
+            Does = b => ["Sit on the bicycle, dressed for riding, with an O-ring pushed up.", b.Has(Slot.Shock) ? "Set pressure or spring until the sag is what fork and shock maker ask for." : "Set pressure or spring of the fork until the sag is what its maker asks for.", "Set rebound and compression to the maker's start."],
             Tools = _ => [new("shock-pump", "shock pump"), Kit.Caliper], Checks = _ => ["Nothing meets at full travel."], Cautions = _ => [Lugwork.Cautions.SuspensionSums], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
         new()

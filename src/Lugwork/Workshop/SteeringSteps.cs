@@ -15,12 +15,12 @@ internal static class SteeringSteps
             After = [new("press-headset", "the stack is measured on the headset that is in"), new("set-crown-race", "the steerer is measured from the race that is set"), new("measure-interfaces", "the stack is built of measured heights")],
             Does = b => [b.IsThreaded() == true ? "Put fork, bearings, upper race, washers and locknut together without grease." : b.Has(Slot.Stem) ? "Put fork, bearings, cover, spacers and stem together without grease." : "Put fork, bearings, cover and spacers together without grease.", b.IsThreaded() switch
             {
-                true => "See that the locknut has its full thread.",
+                true => "Count the turns that the locknut still goes on above the race: it needs its full thread.",
                 false => b.Has(Slot.Stem) ? "Mark the steerer at the top of the whole stack, the spacers above the stem included." : "Mark nothing before the stem is there: its height belongs to the stack.",
                 _ => "Find out first whether the steerer is threaded: nothing is marked or cut before that is known.",
             }, "Turn the fork to both sides and look at the height."],
             Tools = _ => [Kit.Caliper], Figures = r => SteeringFigures.OfSteerer(r.Build),
-            Checks = b => ["The bearings sit down all round.", b.Has(Slot.Stem) ? "Bar height and stem are the ones that stay; leave the steerer long if unsure." : "Leave the steerer long until the stem is there."],
+            Checks = b => ["The bearings sit down all round.", b.IsThreaded() == true ? "The locknut has its full thread above washer and race." : b.Has(Slot.Stem) ? "Bar height and stem are the ones that stay; leave the steerer long if unsure." : "Leave the steerer long until the stem is there."],
             Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
         new()
@@ -82,7 +82,7 @@ internal static class SteeringSteps
         {
             Id = "fit-fork", Title = "Fit the fork for good", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.HeadsetCover],
             After = [new("dry-fit-fork", "what fits is known before it is greased"), new("cut-steerer", "chips of the cut stay out of the bearings"), new("set-preload", "the cap pulls on the nut or expander"), new("route-lines", "lines past the bearings are in before the fork closes the way"), new("fit-headset-cover", "lines through the cover are led while the fork is out")],
-            Does = b => ["Grease the bearings and their seats.", "Slide the fork in, lay on bearing, ring and cover.", b.IsThreaded() switch
+            Does = b => ["Grease the bearings and their seats.", b.IsThreaded() == true ? "Slide the fork in, and lay on the upper bearing." : "Slide the fork in, lay on bearing, ring and cover.", b.IsThreaded() switch
             {
                 true => "Screw the upper race down until play is gone, then hold it with the locknut.",
                 false => null,
