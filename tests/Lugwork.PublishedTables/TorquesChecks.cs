@@ -38,6 +38,8 @@ public sealed class TorquesChecks
     [InlineData("stem-on-steerer", 4, 5, Carbon), InlineData("top-cap", 1, 2, Carbon), InlineData("seat-collar-carbon", 4, 4, Carbon), InlineData("seat-collar-carbon", 6, 6, Carbon), InlineData("seat-collar-carbon", 8, 8, Carbon), InlineData("bottle-cage", 2, 2, Carbon), InlineData("hanger-bolts", 1, 1, Carbon)]
     [InlineData("stem-faceplate", 4, 6, Bolts), InlineData("stem-on-steerer", 5, 7, Bolts), InlineData("top-cap", 1, 2, Bolts), InlineData("thru-axle-front", 12, 15, Bolts), InlineData("thru-axle-rear", 12, 18, Bolts), InlineData("caliper-bolts", 6, 8, Bolts), InlineData("rotor-bolts", 4, 6, Bolts), InlineData("rotor-lockring", 40, 40, Bolts)]
     [InlineData("top-cap", 0.6, 1.7, Cap), InlineData("top-cap", 2.8, 4, Cap), InlineData("expander-plug", 6, 6, Cap), InlineData("thru-axle-front", 9, 9, Axle), InlineData("crank-pinch-bolts", 12, 14, Pinch), InlineData("rear-derailleur", 10, 12, Tools)]
+    [InlineData("bracket-outboard", 32.9, 40.7, Makers), InlineData("bracket-outboard", 32.9, 40.7, Shop), InlineData("bracket-cups", 32.9, 40.7, Shop), InlineData("stem-on-carbon-steerer", 5, 7, Bolts), InlineData("stem-on-carbon-steerer", 4, 5, Carbon)]
+    [InlineData("crank-square-taper", 34.5, 44.2, Cargo), InlineData("crank-8-spline", 34.5, 44.2, Cargo), InlineData("crank-8-spline", 39.5, 49.2, Shop), InlineData("crank-bolt", 39.5, 49.2, Shop)]
     public void A_row_holds_what_its_page_prints(string row, double least, double most, string source)
     {
         TorqueRange[] of = [.. TorqueTable.Find(row)!.Ranges.Where(r => source.StartsWith(r.Source.Title, StringComparison.Ordinal))];

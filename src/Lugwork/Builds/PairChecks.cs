@@ -23,8 +23,10 @@ internal static class PairChecks
 
     private static readonly Reason RearWider = new("rear-tyre-wider", "A tyre of {0} in front and one of {1}, wider by 10 mm or more (our own bound, no source), behind: it grips behind longer than in front, and the bicycle steers the more sharply. Was it meant so?") { Sources = [Sources.CommonPractice] };
 
+    private static readonly Reason NoWidth = new("tyre-widths-not-stated", "The widths of the tyres are not compared: {0} in front, {1} behind. A tubular has no ISO size.") { Sources = [Sources.CommonPractice] };
+
     /// <summary>Inputs: width of the front tyre, of the rear tyre. A note, never a refusal.</summary>
-    public static Relation Tyres { get; } = new Computed("a note where the rear tyre is 10 mm wider", v => v[0] == 0 || v[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : new(Verdict.Fits, v[1] - v[0] >= MuchWider ? RearWider : TyresAlike), [], [Sources.CommonPractice]);
+    public static Relation Tyres { get; } = new Computed("a note where the rear tyre is 10 mm wider", v => v[0] == 0 || v[1] == 0 ? new(Verdict.NeedsMeasuring, NoWidth) : new(Verdict.Fits, v[1] - v[0] >= MuchWider ? RearWider : TyresAlike), [], [Sources.CommonPractice]);
 
     private static readonly Reason OneAdapter = new("one-adapter", "There is no second adapter.") { Sources = [Sources.CommonPractice] };
 

@@ -60,7 +60,7 @@ internal static class SmallPartTable
         new("front-shift-cable", "front shifter with a cable", b => ShiftCable(b[Slot.FrontShifter]), null, Sources.CommonPractice),
         new("dropper-cable", "dropper worked by a cable", b => IsCabled(b[Slot.Dropper]) ? "remote, cable, housing and ends for the dropper" : null, null, Sources.CommonPractice),
         new("quick-link", "chain", b => b[Slot.Chain] is Chain { Size.State: KnownState.Value } chain && chain.Size.Value != ChainSize.Belt ? $"joining link for {chain.Size.InTradeWords()}" : null, null, Sources.ChainWidths),
-        new("cassette-lockring", "cassette on splines", b => b[Slot.Cassette] is Cassette { Pattern.State: KnownState.Value } cassette && !ThreadOnHub.IsScrewed(cassette.Pattern.Value.FitCode) ? "lockring of the cassette, if it is not sold with it" : null, null, Sources.CommonPractice),
+        new("cassette-lockring", "cassette on splines", b => b[Slot.Cassette] is Cassette { Pattern.State: KnownState.Value } cassette && TakesLockring(cassette.Pattern.Value) ? "lockring of the cassette, if it is not sold with it" : null, null, Sources.CommonPractice),
         new("bar-tape", "drop bar", b => IsDrop(b[Slot.Handlebar]) ? "bar tape and end plugs" : null, null, Sources.BarAndStemTable),
         new("grips", "flat bar", b => b[Slot.Handlebar] is Handlebar { Grip.State: KnownState.Value } bar && !IsDrop(bar) ? $"grips for {bar.Grip.InTradeWords()}" : null, Slot.Grips, Sources.BarAndStemTable),
         new("grease", "threads and pressed or clamped metal", b => Slot.All.Any(s => s != Slot.Frame && s != Slot.Rider && b[s] is not null) ? "grease for threads, posts and bearings of metal" : null, null, Sources.CommonPractice),
@@ -193,9 +193,9 @@ internal static class SmallPartTable
 
     private static bool HasTubelessBead(Part? tyre) => tyre is Tyre { Bead.State: KnownState.Value } clincher && clincher.Bead.Value == TyreBead.Tubeless;
 
-    /// <summary>Whether the wheel runs without a tube: bead and rim have to be made for it. Null where the rim is not known and nothing that is there says it.</summary>
+    /// <summary>Whether the wheel runs without a tube: bead and rim have to be made for it. Null where the rim is not known and nothing that is there says it; beside a tubeless valve a tube is the spare.</summary>
     private static bool? IsTubeless(Build build, WheelEnd end) =>
-        !HasTubelessBead(build[end.Tyre]) || build[end.Tube] is not null ? false
+        !HasTubelessBead(build[end.Tyre]) || (build[end.Tube] is not null && build[end.Valve] is null) ? false
         : IsTubelessRim(build[end.Wheel]) ?? (build[end.Valve] is not null ? true : null);
 
     private static bool? IsTubelessRim(Part? wheel) => wheel is not Wheel { RimType.Values: { IsEmpty: false } types } ? null
@@ -232,6 +232,10 @@ internal static class SmallPartTable
 
     private static string? Tape(Build build, WheelEnd end) => build[end.Wheel] is not Wheel { BedHole.State: not KnownState.None } rim || build[end.Tyre] is not Tyre clincher || !HoldsClincher(clincher) ? null
         : $"{(IsTubeless(build, end) switch { true => "tubeless tape", false => "rim tape", null => "rim tape, or tubeless tape without a tube" })}{(rim.InnerWidth.State == KnownState.Value ? $" for {rim.InnerWidth.Value.FitKey} mm inside" : "")}";
+
+    /// <summary>No lockring is put on what is screwed on, held by a snap ring or the hub's own carrier, or screws itself on.</summary>
+    private static bool TakesLockring(CassettePattern pattern) =>
+        !ThreadOnHub.IsScrewed(pattern.FitCode) && pattern != CassettePattern.Xd && pattern != CassettePattern.Xdr && pattern != CassettePattern.ThreeLug && pattern != CassettePattern.HubGearOwn;
 
     private static string? BrakeCable(Part? lever) => lever is BrakeLever { PullOrFluid.State: KnownState.Value } ? "brake cable, housing, ferrules and end cap" : null;
 

@@ -37,6 +37,8 @@ internal static partial class Cautions
 
     public static Caution BarClampCare { get; } = new("bar-clamp", "Never open a clamp to get a larger bar in, and never pull a loose one tight; carbon bars take a shim only where their maker allows it.");
 
+    public static Caution CarbonBar { get; } = new("carbon-bar", "A carbon bar cracks where a clamp pinches it, and breaks without bending first. Nothing is clamped on it that its maker does not allow, and nothing tighter than the lower of the two makers' figures.");
+
     public static Caution AxleThread { get; } = new("axle-thread", "A thru-axle must have the frame maker's diameter, pitch, length and thread length; one of another pitch starts, then ruins the thread.");
 
     public static Caution Rails { get; } = new("carbon-rails", "Carbon rails in jaws of another shape are crushed and break; clamp and rails must be made for each other.");

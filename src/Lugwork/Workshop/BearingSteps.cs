@@ -15,7 +15,7 @@ internal static class BearingSteps
             After = [new("prepare-head-tube", "a cup pressed into an unfaced end stands askew"), new("inspect-parts", "a cracked head tube is found before it is pressed"), new("measure-interfaces", "bores and codes have to agree before anything is pressed")],
             Does = b => b.HasPressedCup()
                 ? ["Grease the seats of metal frames; on carbon as the frame maker says.", "Press one cup at a time, square, until it is flush all round.", "Put the bearings in with their bevels the right way."]
-                : ["Grease the seats.", "Lay the bearings in with their bevels the right way; nothing is pressed."],
+                : ["Grease the seats of metal frames; on carbon as the frame maker says.", "Lay the bearings in with their bevels the right way; nothing is pressed."],
             Tools = b => [b.HasPressedCup() ? Kit.HeadsetPress : null, Kit.Caliper],
             Supplies = _ => [Kit.Grease],
             Figures = r => [SteeringFigures.Cup(r.Build, true), SteeringFigures.Cup(r.Build, false)],
@@ -39,12 +39,22 @@ internal static class BearingSteps
         {
             Id = "fit-shell-adapter", Title = "Fit the bottom-bracket adapter", Stage = WorkStage.Bearings, Needed = b => b.Has(Slot.ShellAdapter), Uses = [Slot.Frame, Slot.ShellAdapter], Joints = ["adapter-on-shell-face"],
             After = [new("prepare-shell", "the adapter bears on the faces of the shell")],
-            Does = _ => ["Clean the faces it bears on, and grease its thread or seat.", "Fit the adapter as its maker says, and no tighter."],
-            Tools = _ => [new("adapter-tool", "the tool that the adapter's maker names")], Supplies = _ => [Kit.Grease],
-            Checks = _ => ["It bears all round on bare metal."],
-            Cautions = _ => [Lugwork.Cautions.ShellFace],
+            Does = b => IsInside(b) switch
+            {
+                true => ["Clean the bore and the sleeve.", "Grease the seat of metal; in carbon as the frame maker says.", "Press the sleeve in square, with a press, as its maker says; no hammer."],
+                false => ["Clean the faces it bears on, and grease its thread or seat.", "Fit the adapter as its maker says, and no tighter."],
+                _ => ["Find out first whether the adapter bears on the faces of the shell or sits in its bore: one in the bore is pressed in."],
+            },
+            Tools = b => [IsInside(b) == true ? new("adapter-press", "press with seats for the adapter", true) : new("adapter-tool", "the tool that the adapter's maker names")], Supplies = b => [IsInside(b) is null ? null : Kit.Grease],
+            Checks = b => [IsInside(b) == true ? "It stands square in the bore, down all round." : "It bears all round on bare metal."],
+            Cautions = b => [Lugwork.Cautions.ShellFace, IsInside(b) == false ? null : Lugwork.Cautions.PressFitCare],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
-            Shop = _ => new(false, "an adapter that stands askew ruins bearings and crank"),
+            Shop = b => IsInside(b) switch
+            {
+                true => new(true, "a sleeve goes in square, with a press"),
+                false => new(false, "an adapter that stands askew ruins bearings and crank"),
+                _ => new(true, "whether the adapter is pressed in is not known, and a wrong guess ruins the shell"),
+            },
         },
         new()
         {
@@ -53,15 +63,26 @@ internal static class BearingSteps
             After = [new("prepare-shell", "cups seat on the prepared shell"), new("fit-shell-adapter", "the bottom bracket goes into the adapter"), new("route-lines", "lines that pass the shell inside run before it is closed")],
             Does = b => b.IsShellThreaded() switch
             {
-                true => ["Put the spacers under the cups as the figures say.", "Grease the threads; on titanium use the compound that the maker names.", "Start both cups by hand, then tighten them to the maker's torque."],
-                false => ["Grease the seats or use the compound that the maker names.", "Press both sides in square, with a press, until they are down all round."],
+                true =>
+                [
+                    ShellFigures.MayHaveLooseCups(b) ? "See whether it is a cartridge or has loose cups: the torque of a cartridge ruins bearings with loose cups." : null,
+                    "Put the spacers under the cups as the figures say.", "Grease the threads; on titanium use the compound that the maker names.",
+                    "Start both cups by hand, then tighten them to the maker's torque.",
+                    ShellFigures.MayHaveLooseCups(b) ? "Of loose cups tighten the fixed one; screw the other in until play is gone, and hold it with its lockring." : null,
+                ],
+                false => ["Grease the seats of metal, or use the compound that the maker names; on carbon as the frame maker says.", "Press both sides in square, with a press, until they are down all round."],
                 _ => ["Find out first how the shell holds a bottom bracket: threaded or pressed."],
             },
             Tools = b => [ShellFigures.Tool(b)],
             Supplies = b => [b.IsShellThreaded() is null ? null : Kit.Grease],
-            Torques = b => [b.IsShellThreaded() != true ? null : ShellFigures.CupTorque(b)],
-            Figures = r => [ShellFigures.Thread(r.Build), ShellFigures.Spacers(r), ShellFigures.DriveSpacer(r.Build)],
-            Checks = b => [b.IsShellThreaded() == false ? "Both sides are down all round." : "The hand of each thread was right: it started by fingers.", "The bearings turn freely."],
+            Torques = b => [ShellFigures.CupTorque(b)],
+            Figures = r => [ShellFigures.Thread(r.Build), ShellFigures.Spacers(r), ShellFigures.DriveSpacer(r.Build), ShellFigures.CupLacks(r.Build)],
+            Checks = b => [b.IsShellThreaded() switch
+            {
+                true => "The hand of each thread was right: it started by fingers.",
+                false => "Both sides are down all round.",
+                _ => "It is known how the unit is held.",
+            }, "The bearings turn freely."],
             Cautions = b => [b.IsShellThreaded() == false ? Lugwork.Cautions.PressFitCare : Lugwork.Cautions.ShellThreads],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
             Shop = b => b.IsShellThreaded() switch
@@ -72,4 +93,7 @@ internal static class BearingSteps
             },
         },
     ];
+
+    /// <summary>The adapter sits in the bore, bears on the faces, or null where it is not known.</summary>
+    private static bool? IsInside(Build build) => BuildLook.Common(build.As<ShellAdapter>(Slot.ShellAdapter)?.Kind ?? default, k => k == BracketAdapter.Inside);
 }

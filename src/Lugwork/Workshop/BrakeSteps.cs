@@ -10,6 +10,8 @@ internal static class BrakeSteps
 
     private const string WhichFluid = "Find out first which fluid lever and caliper take; the wrong one ruins the seals, and the brake fails.";
 
+    private const string WhichFluidOfLever = "Find out first which fluid this lever takes; the wrong one ruins the seals, and the brake fails.";
+
     private static readonly WorkPrerequisite Tensioned = new("set-chain-tension", "the wheel moves in its slots until the chain is set");
 
     public static ImmutableArray<StepRule> For(WheelEnd end) =>
@@ -19,12 +21,17 @@ internal static class BrakeSteps
             Id = $"mount-{end.Name}-caliper", Title = $"Mount the {end.Name} caliper", Stage = WorkStage.Brakes, Needed = b => b.Has(end.Caliper), Uses = [end.Holder, end.Caliper, end.Rotor],
             Joints = [$"{end.Name}-caliper-on-mount", $"{end.Name}-rotor-thickness-in-caliper", $"{end.Name}-adapter-with-rotor", $"{end.Name}-adapters-stacked", end.IsFront ? "disc-on-open-ends" : "flat-mount-bolt-in-stay"],
             After = [new("check-brake-mounts", "a caliper on an uneven face drags"), new($"fit-{end.Name}-wheel", "the caliper is set over the rotor as the wheel stands"), new($"fit-{end.Name}-rotor", "the rotor decides the adapter"), end.IsFront ? new("fit-fork", "the caliper hangs on the fork that is in") : Tensioned],
-            Does = b => ["Bolt the adapter on where one is needed.", "Bolt the caliper on, loose.", "Wipe the rotor with alcohol.", "Set it over the rotor with an even gap on both sides, and tighten its bolts to the maker's torque; thread lock where the maker asks for it."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Alcohol, Kit.Threadlock],
-            Torques = b => b.As<Caliper>(end.Caliper)!.Mounting.Is(CaliperFoot.Flat) ? [TorqueTable.BrakeTorques.FlatMountBolts] : [TorqueTable.BrakeTorques.CaliperBolts, TorqueTable.BrakeTorques.CaliperBody],
-            Figures = r => [.. BrakeFigures.Adapter(r.Build, end), BrakeFigures.Thickness(r.Build, end)],
+            Does = b =>
+            [
+                FootOf(b, end) is null ? "Find out first how the caliper is held: bolts, their length and their torque go by it." : null,
+                HasAdapter(b, end) != false ? "Bolt the adapter on where one is needed; see whether its bolts are M5 or M6: the torque goes by them." : null,
+                "Bolt the caliper on, loose.", b.Has(end.Rotor) ? "Wipe the rotor with alcohol." : null, "Set it over the rotor with an even gap on both sides, and tighten its bolts to the maker's torque; thread lock where the maker asks for it.",
+            ],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.Has(end.Rotor) ? Kit.Alcohol : null, Kit.Threadlock],
+            Torques = b => CaliperTorques(b, end),
+            Figures = r => [.. BrakeFigures.Adapter(r.Build, end), BrakeFigures.Thickness(r.Build, end), CaliperTorques(r.Build, end).Length > 0 ? null : WorkFigure.LacksTorque("caliper-torque", "torque of the caliper", "how the caliper is held")],
             Checks = _ => ["The bolts are the length of mount and adapter: neither bottomed nor short.", "The wheel turns without rubbing."],
-            Cautions = b => [Lugwork.Cautions.BrakeWork, b.As<Caliper>(end.Caliper)!.Mounting.Is(CaliperFoot.Flat) ? Lugwork.Cautions.FlatMountBolts : null], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Shop = _ => IfInDoubt,
+            Cautions = b => [Lugwork.Cautions.BrakeWork, b.As<Caliper>(end.Caliper)!.Mounting.MayBe(CaliperFoot.Flat) ? Lugwork.Cautions.FlatMountBolts : null], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Shop = _ => IfInDoubt,
         },
         new()
         {
@@ -38,10 +45,11 @@ internal static class BrakeSteps
         },
         new()
         {
-            Id = $"hold-{end.Name}-hub-brake", Title = $"Hold the arm of the {end.Name} hub brake", Stage = WorkStage.Brakes, Needed = b => b.HasHubBrake(end), Uses = [end.Holder, end.Wheel],
+            Id = $"hold-{end.Name}-hub-brake", Title = $"Hold the arm of the {end.Name} hub brake", Stage = WorkStage.Brakes, Needed = b => b.HasHubBrake(end) != false, Uses = [end.Holder, end.Wheel],
             After = [new($"fit-{end.Name}-wheel", "the arm is held where the wheel stands"), end.IsFront ? new("fit-fork", "the arm is held by the fork that is in") : Tensioned],
             Does = b =>
             [
+                b.HasHubBrake(end) is null ? "Find out first whether the hub holds a brake: nothing else brakes this wheel yet. Where it does, its arm is held as follows." : null,
                 "Clamp or bolt the reaction arm to blade or stay, with the part that the hub maker names, without bending it.",
                 b.As<Wheel>(end.Wheel)!.HubBrake.Is(BrakeType.Coaster) ? "Turn the crank back by hand: the wheel stops, and runs free when pedalled on." : "See that the wheel turns freely, and that the arm cannot turn either way.",
             ],
@@ -57,8 +65,8 @@ internal static class BrakeSteps
             After = [new("fit-controls", "the line is measured to the lever in its place"), new("route-lines", "the line lies in the frame"), new($"mount-{end.Name}-caliper", "the line ends at the caliper"), new($"mount-{end.Name}-rim-brake", "the cable ends at the brake"), new($"hold-{end.Name}-hub-brake", "the cable pulls against the arm that is held"), new($"fit-{end.Name}-wheel", "a brake in the hub is reached with the wheel in")],
             Does = b => b.IsFluid(end.Lever) switch
             {
-                true => ["Turn the bar fully to both sides and cut the hose to length.", "Put a new insert and olive on, and tighten the nut.", b.FluidOf(end) is { } fluid ? $"Use the fluid of this brake alone: {fluid.TradeName}." : WhichFluid],
-                false => [Straddles(b, end) ? "See that a stop for the housing stands on stem, headset, fork or seat collar, and hang the straddle cable on both arms." : null, "Turn the bar fully to both sides and cut the housing to length.", "Grind the ends square, put ferrules on, thread the cable.", "Clamp the cable, pull it hard several times, and clamp it again.", "Cap the end of the cable."],
+                true => ["Turn the bar fully to both sides and cut the hose to length.", "Put a new insert and olive on, and tighten the nut.", b.FluidOf(end) is { } fluid ? $"Use the fluid of this brake alone: {fluid.TradeName}." : b.Has(end.Caliper) ? WhichFluid : WhichFluidOfLever],
+                false => [Straddles(b, end) is null ? "Find out first what rim brake it is: one with a cable from arm to arm needs a stop for the housing, and a guard over the tyre." : null, Straddles(b, end) == true ? "See that a stop for the housing stands on stem, headset, fork or seat collar, and hang the straddle cable on both arms." : null, "Turn the bar fully to both sides and cut the housing to length.", "Grind the ends square, put ferrules on, thread the cable.", "Clamp the cable, pull it hard several times, and clamp it again.", "Cap the end of the cable."],
                 _ => ["Find out first whether the lever pulls a cable or holds fluid, and whether the brake goes with it.", "Leave the line long, and cut nothing before that is known."],
             },
             Tools = b => [b.IsFluid(end.Lever) is { } fluid ? fluid ? new("hose-cutter", "hose cutter and insert press") : Kit.CableCutter : null],
@@ -70,7 +78,7 @@ internal static class BrakeSteps
                 true => "No fluid shows at either end under a firm pull.",
                 false => "The cable does not slip under a firm pull.",
                 _ => null,
-            }, Straddles(b, end) ? "A guard or reflector bracket keeps the straddle cable off the tyre, should its cable let go: caught in the tread it locks the wheel." : null],
+            }, Straddles(b, end) == true ? "A guard or reflector bracket keeps the straddle cable off the tyre, should its cable let go: caught in the tread it locks the wheel." : null],
             Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.Hour, Shop = _ => IfInDoubt,
         },
         new()
@@ -80,9 +88,9 @@ internal static class BrakeSteps
             Does = b =>
             [
                 b.IsFluid(end.Lever) is null ? "Find out first whether the lever holds fluid; one that pulls a cable has nothing to bleed." : null,
-                b.FluidOf(end) is null ? WhichFluid : null,
+                b.FluidOf(end) is null ? b.Has(end.Caliper) ? WhichFluid : WhichFluidOfLever : null,
                 "Take the pads out and put the bleed block in.",
-                b.FluidOf(end) is { } fluid ? $"Bleed as the brake maker says, with {fluid.TradeName} and nothing else." : "Bleed as the brake maker says, with the fluid printed on lever and caliper.",
+                b.FluidOf(end) is { } fluid ? $"Bleed as the brake maker says, with {fluid.TradeName} and nothing else." : "Bleed as the brake maker says, with the fluid printed on it.",
                 "Wipe every drop off with alcohol before the pads go back.",
             ],
             Tools = _ => [new("bleed-kit", "bleed kit of the brake maker")],
@@ -108,5 +116,24 @@ internal static class BrakeSteps
         : WorkFigure.LacksTorque("rim-brake-torque", RimType(build, end) == BrakeType.Cantilever ? "torque of the pads" : "torque of bolts and pads", "the brake maker's figures");
 
     /// <summary>A cable from arm to arm is pulled in its middle.</summary>
-    private static bool Straddles(Build build, WheelEnd end) => RimType(build, end) is { } type && (type == BrakeType.Cantilever || type == BrakeType.CentrePull || type == BrakeType.UBrake);
+    private static bool? Straddles(Build build, WheelEnd end) => !build.Has(end.RimBrake) ? false
+        : BuildLook.Common(build.As<RimBrake>(end.RimBrake)!.Type, t => t == BrakeType.Cantilever || t == BrakeType.CentrePull || t == BrakeType.UBrake);
+
+    private static CaliperFoot? FootOf(Build build, WheelEnd end) => build.As<Caliper>(end.Caliper)?.Mounting is { State: KnownState.Value } foot ? foot.Value : null;
+
+    /// <summary>An adapter is bolted on, none is, or null where the caliper does not say.</summary>
+    private static bool? HasAdapter(Build build, WheelEnd end) => build.As<Caliper>(end.Caliper)?.Adapter.State switch
+    {
+        KnownState.None => false,
+        KnownState.Value or KnownState.OneOf => true,
+        _ => null,
+    };
+
+    /// <summary>By the one foot that is known: flat mount has other bolts than posts and tabs.</summary>
+    private static TorqueFigure?[] CaliperTorques(Build build, WheelEnd end) => FootOf(build, end) switch
+    {
+        null => [],
+        { } foot when foot == CaliperFoot.Flat => [TorqueTable.BrakeTorques.FlatMountBolts, HasAdapter(build, end) == false ? null : TorqueTable.BrakeTorques.AdapterBolts],
+        _ => [TorqueTable.BrakeTorques.CaliperBolts, TorqueTable.BrakeTorques.CaliperBody, HasAdapter(build, end) == false ? null : TorqueTable.BrakeTorques.AdapterBolts],
+    };
 }

@@ -8,9 +8,9 @@ public static partial class TorqueTable
 {
     internal static class BrakeTorques
     {
-        public static TorqueFigure RotorLockring { get; } = new("rotor-lockring", "lockring of a splined rotor", new(40.2m, 40.2m, FrameMakersTorques), new(40.2m, 40.2m, ShopTorqueTable), new(40, 40, BoltTorqueGuide), new(40, 50, Memory));
+        public static TorqueFigure RotorLockring { get; } = new("rotor-lockring", "lockring of a splined rotor", new(40.2m, 40.2m, FrameMakersTorques), new(40.2m, 40.2m, ShopTorqueTable), new(40, 40, BoltTorqueGuide), new(40, 50, Memory)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure RotorBolts { get; } = new("rotor-bolts", "six rotor bolts, T25", new(5, 6.2m, FrameMakersTorques), new(5, 6.2m, ShopTorqueTable), new(4, 6, BoltTorqueGuide), new(2, 4, RotorMakersSheet, "with a plate that locks them", true)) { Note = "The rotor maker decides." };
+        public static TorqueFigure RotorBolts { get; } = new("rotor-bolts", "six rotor bolts, T25", new(5, 6.2m, FrameMakersTorques), new(5, 6.2m, ShopTorqueTable), new(4, 6, BoltTorqueGuide), new(2, 4, RotorMakersSheet, "with a plate that locks them", true)) { Treatment = ThreadTreatment.Threadlock, TreatmentSource = CommonPractice, Note = "The rotor maker decides." };
 
         public static TorqueFigure CaliperBolts { get; } = new("caliper-bolts", "disc caliper or adapter on frame or fork, M6", new(6, 8, DiscMakersSheet), new(6, 8, BoltTorqueGuide), new(7.9m, 9, HydraulicCaliperGuide, "bolts of the bracket, a second maker"), new(11.3m, 12.4m, FrameMakersTorques), new(11.3m, 12.4m, ShopTorqueTable)) { Note = "Trust the caliper maker over a frame maker's general list." };
 

@@ -46,6 +46,9 @@ internal static class BuildLook
 
     public static bool? IsCarbonSteerer(this Build build) => (build.As<Fork>(Slot.Fork)?.SteererMaterial ?? default).IsOfCarbon();
 
+    /// <summary>The handlebar itself is carbon; null where it is not known, or there is none yet.</summary>
+    public static bool? IsCarbonBar(this Build build) => (build.As<Handlebar>(Slot.Handlebar)?.Material ?? default).IsOfCarbon();
+
     public static bool? IsCarbonPost(this Build build) => (build.As<Seatpost>(Slot.Seatpost)?.Material ?? default).IsOfCarbon();
 
     /// <summary>Carbon at the collar, frame or post; null where one of them is not known and neither is known to be carbon.</summary>
@@ -53,7 +56,7 @@ internal static class BuildLook
 
     /// <summary>Bar or stem is carbon; null where one of them is not known and neither is known to be carbon.</summary>
     public static bool? HasCarbonBar(this Build build) =>
-        (build.As<Handlebar>(Slot.Handlebar)?.Material ?? default).IsOfCarbon() | (build.As<Stem>(Slot.Stem)?.Material ?? default).IsOfCarbon();
+        build.IsCarbonBar() | (build.As<Stem>(Slot.Stem)?.Material ?? default).IsOfCarbon();
 
     /// <summary>A part that is clamped is carbon, or may be.</summary>
     public static bool MayHaveCarbon(this Build build) =>
@@ -70,7 +73,7 @@ internal static class BuildLook
     public static bool? HasQuill(this Build build) => build.As<Stem>(Slot.Stem) is { } stem ? Common(stem.Foot, f => f.IsQuill) : false;
 
     /// <summary>What all that a value can be have in common; null where they differ, or nothing is known.</summary>
-    private static bool? Common<T>(Known<T> known, Func<T, bool> has)
+    public static bool? Common<T>(Known<T> known, Func<T, bool> has)
         where T : class, IInterfaceValue<T> =>
         known.Values is not { IsEmpty: false } values ? null : values.All(has) ? true : values.Any(has) ? null : false;
 
@@ -79,8 +82,12 @@ internal static class BuildLook
 
     private static bool IsPressed(Known<HeadsetCup> cup) => cup.State != KnownState.Value || cup.Value.Style != HeadsetStyle.Integrated;
 
-    /// <summary>Threaded, pressed, or null where it is not known.</summary>
-    public static bool? IsShellThreaded(this Build build) => build.As<BottomBracket>(Slot.BottomBracket)?.Family is { State: KnownState.Value } family ? family.Value.IsThreaded : build.Frame.Shell is { State: KnownState.Value } shell ? shell.Value.Family.IsThreaded : null;
+    /// <summary>What the bottom bracket goes into, shell or adapter, is threaded, pressed, or null where it is not known. The shell says nothing of what an adapter takes.</summary>
+    public static bool? IsShellThreaded(this Build build) =>
+        build.As<BottomBracket>(Slot.BottomBracket)?.Family is { State: KnownState.Value } family ? family.Value.IsThreaded : build.Has(Slot.ShellAdapter) ? null : build.IsFrameThreaded();
+
+    /// <summary>The shell of the frame itself has a thread, a plain bore, or null where the frame does not say.</summary>
+    public static bool? IsFrameThreaded(this Build build) => Common(build.Frame.Shell, s => s.Family.IsThreaded);
 
     /// <summary>The lever holds fluid, pulls a cable, or null where it is not known which.</summary>
     public static bool? IsFluid(this Build build, Slot lever) => build.As<BrakeLever>(lever) is not { } held ? null
@@ -98,7 +105,17 @@ internal static class BuildLook
     public static bool ShiftsByCable(this Build build) =>
         build.As<Shifter>(Slot.Shifter)?.Signal.MayBe(ShiftSignal.Cable) == true || build.As<Shifter>(Slot.FrontShifter)?.Signal.MayBe(ShiftSignal.Cable) == true;
 
+    /// <summary>A line of this build is a cable, or may be.</summary>
+    public static bool PullsCables(this Build build) =>
+        build.ShiftsByCable() || build.HasDropperLine() || (build.Has(Slot.FrontLever) && build.IsFluid(Slot.FrontLever) != true) || (build.Has(Slot.RearLever) && build.IsFluid(Slot.RearLever) != true);
+
+    public static bool ShiftsByAir(this Build build) =>
+        build.As<Shifter>(Slot.Shifter)?.Signal.Is(ShiftSignal.Wireless) == true || build.As<Shifter>(Slot.FrontShifter)?.Signal.Is(ShiftSignal.Wireless) == true;
+
     public static bool IsTubeless(this Build build, Slot tyre) => build.As<Tyre>(tyre)?.Bead.Is(TyreBead.Tubeless) == true;
+
+    /// <summary>The tube goes into the tyre: beside a tubeless tyre and its valve it is the spare.</summary>
+    public static bool RidesOnTube(this Build build, WheelEnd end) => build.Has(end.Tube) && !(build.IsTubeless(end.Tyre) && build.Has(end.Valve));
 
     public static bool IsTubular(this Build build, Slot tyre) => build.As<Tyre>(tyre)?.HoldOrSize.Is(TyreHold.Tubular) == true;
 
@@ -106,21 +123,37 @@ internal static class BuildLook
 
     public static bool HasDropperLine(this Build build) => build.As<Dropper>(Slot.Dropper) is { } dropper && !dropper.Routing.Is(DropperRouting.Wireless);
 
-    /// <summary>A brake sits in the hub of this end, or one of those stated for it does.</summary>
-    public static bool HasHubBrake(this Build build, WheelEnd end) => build.As<Wheel>(end.Wheel)?.HubBrake.Values.Any(t => t.HasReactionArm) == true;
+    /// <summary>A brake sits in the hub of this end, or one of those stated for it does; null where the hub does not say and nothing else brakes this end.</summary>
+    public static bool? HasHubBrake(this Build build, WheelEnd end) =>
+        build.As<Wheel>(end.Wheel)?.HubBrake is not { } brake ? false
+        : !brake.Values.IsEmpty ? brake.Values.Any(t => t.HasReactionArm)
+        : brake.State == KnownState.None || build.HasAny(end.Lever, end.Caliper, end.RimBrake, end.Rotor) || build.MountOf(end).State == KnownState.Value ? false : null;
 
-    /// <summary>Nothing takes the chain up but the wheel in its slots, an eccentric shell or a tensioner.</summary>
-    public static bool HasFixedChain(this Build build) => build.Has(Slot.Chain) && !build.Has(Slot.RearDerailleur);
+    private static Known<BrakeMount> MountOf(this Build build, WheelEnd end) => end.IsFront ? build.As<Fork>(Slot.Fork)?.FrontBrakeMount ?? default : build.Frame.RearBrakeMount;
 
-    /// <summary>No derailleur is there, and by kind and hub this bicycle is to have one, or may have: nothing is cut or set as if it never came.</summary>
-    public static bool LacksDerailleur(this Build build) => !build.Has(Slot.RearDerailleur)
-        && BicycleKind.Required(build.Frame, build.As<Fork>(Slot.Fork), build.As<Wheel>(Slot.FrontWheel), build.As<Wheel>(Slot.RearWheel)).Contains(Slot.RearDerailleur);
+    /// <summary>Nothing takes the chain up but the wheel in its slots, an eccentric shell or a tensioner; null where a derailleur may still come, so that nothing is cut or set as if it never did.</summary>
+    public static bool? HasFixedChain(this Build build) =>
+        !build.Has(Slot.Chain) || build.Has(Slot.RearDerailleur) ? false
+        : build.IsBelt() || build.HasOneSprocket() ? true
+        : build.HasSeveralSprockets() ? null
+        : Common(build.Frame.Kind, k => k == BicycleKind.Track || k == BicycleKind.SingleSpeed || k == BicycleKind.Bmx) == true ? true : null;
+
+    private static bool HasOneSprocket(this Build build) =>
+        Common(build.As<Wheel>(Slot.RearWheel)?.Body ?? default, b => b.TakesOneSprocket) == true
+        || Common(build.As<Cassette>(Slot.Cassette)?.Pattern ?? default, IsOne) == true
+        || build.As<Cassette>(Slot.Cassette)?.SpacingOrPattern.Is(SprocketSpacing.Single) == true;
+
+    private static bool HasSeveralSprockets(this Build build) => Common(build.As<Cassette>(Slot.Cassette)?.Pattern ?? default, p => p.FewestSpeeds > 1) == true;
+
+    private static bool IsOne(CassettePattern pattern) => pattern == CassettePattern.ThreeLug || pattern == CassettePattern.HubGearOwn || pattern == CassettePattern.FixedSprocket;
 
     /// <summary>The derailleur goes round the axle, hangs on a hanger, or null where it is not known which.</summary>
     public static bool? IsHangerless(this Build build) => Common(build.As<RearDerailleur>(Slot.RearDerailleur)?.Mount ?? default, m => m == DerailleurMount.Hangerless);
 
-    /// <summary>The gears are in the rear hub.</summary>
-    public static bool HasHubGear(this Build build) => build.As<Wheel>(Slot.RearWheel)?.Body.Values is { IsEmpty: false } bodies && bodies.All(HubDrive.GearHub.Bodies.Contains);
+    /// <summary>The gears are in the rear hub; null for a body of three lugs alone, which a coaster hub of one speed has too, where no shifter says more.</summary>
+    public static bool? HasHubGear(this Build build) =>
+        build.As<Wheel>(Slot.RearWheel)?.Body.Values is not { IsEmpty: false } bodies || !bodies.All(HubDrive.GearHub.Bodies.Contains) ? false
+        : bodies.Contains(FreehubBody.HubGearOwn) || (build.As<Shifter>(Slot.Shifter) is { } shifter && !shifter.Signal.Is(ShiftSignal.Single) && !build.Has(Slot.RearDerailleur)) ? true : null;
 
     /// <summary>The rear wheel moves on a shock, stands still, or null where it is not known. By the shock; else by the kind of bicycle, where frames of that kind are sold with or without one alone. Common practice, no source.</summary>
     public static bool? HasRearTravel(this Build build) =>
@@ -131,6 +164,9 @@ internal static class BuildLook
 
     private static bool IsRigidBehind(BicycleKind kind) =>
         kind == BicycleKind.Touring || kind == BicycleKind.Road || kind == BicycleKind.Gravel || kind == BicycleKind.Hardtail || kind == BicycleKind.Track || kind == BicycleKind.SingleSpeed || kind == BicycleKind.Bmx;
+
+    /// <summary>How the slots of the rear end run: true along the chain, so that the wheel tensions it, false up and down or closed, null where it is not known.</summary>
+    public static bool? WheelTensions(this Build build) => build.Frame.RearSlot.State == KnownState.None ? false : Common(build.Frame.RearSlot, s => s == DropoutSlot.Horizontal);
 
     /// <summary>What holds the wheel: an axle or nuts that are in the build, else the one fastening of a known hub; null where it is not known.</summary>
     public static HubAttachment? HeldBy(this Build build, WheelEnd end) =>

@@ -19,7 +19,7 @@ internal static class CockpitSteps
                 _ => "Find out whether bar or stem is carbon: if so, put assembly paste in the clamp.",
             }, "Lay the bar in the middle of the clamp, at its angle.", b.HasQuill() != false ? "See whether one large bolt or several small ones hold the bar: the torque goes by them." : null, "Tighten the bolts, a faceplate crosswise, with an even gap, to the maker's torque."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasCarbonBar() == false ? null : Kit.Paste],
-            Torques = b => [b.HasQuill() != false ? TorqueTable.SteeringTorques.BarBinderOld : null, TorqueTable.SteeringTorques.Faceplate],
+            Torques = BarTorques,
             Checks = _ => ["The gap of the clamp is the same above and below, or as the stem maker says.", "The bar does not turn under the weight of the arms."],
             Cautions = _ => [Lugwork.Cautions.BarClampCare, Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
@@ -28,32 +28,57 @@ internal static class CockpitSteps
             Id = "fit-controls", Title = "Fit levers and shifters on the bar", Stage = WorkStage.Cockpit, Needed = b => b.HasAny(Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter),
             Uses = [Slot.Handlebar, Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter], Joints = ["control-on-bar", "levers-one-each-side", "front-brake-hand", "brake-hands-together"],
             After = [new("fit-handlebar", "angle and place are set against the bar that is fixed")],
-            Does = b => ["Slide levers and shifters on, and line them up left and right.", "Tighten their clamps so that they hold, and turn in a fall.", "Set which lever works which brake as the country asks for, and as the rider is used to."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench],
-            Torques = b => b.IsDropBar() != false ? [] : [b.HasAny(Slot.FrontLever, Slot.RearLever) ? TorqueTable.BrakeTorques.LeverClamp : null, b.HasAny(Slot.Shifter, Slot.FrontShifter) ? TorqueTable.DriveTorques.ShifterClamp : null],
-            Figures = r => [r.Build.IsDropBar() switch
+            Does = b => ["Slide levers and shifters on, and line them up left and right.", b.IsCarbonBar() switch
             {
-                true => WorkFigure.LacksTorque("drop-lever-torque", "torque of a drop-bar lever", "the lever maker's figure: no page was read that prints one"),
+                true => "Put assembly paste under their clamps where the makers of bar and levers allow it, and use the lower of their torques.",
                 false => null,
-                _ => WorkFigure.LacksTorque("drop-lever-torque", "torque of levers and shifters", "whether the bar is a drop bar or a flat one"),
-            }],
-            Checks = _ => ["No lever moves under a firm pull.", "The fingers reach the levers."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Time = WorkTime.HalfHour,
+                _ => "Find out first whether the bar is carbon: the torque of every clamp on it goes by that.",
+            }, "Tighten their clamps so that they hold, and turn in a fall.", "Set which lever works which brake as the country asks for, and as the rider is used to."],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench],
+            Supplies = b => [b.IsCarbonBar() == true ? Kit.Paste : null], Torques = ControlTorques, Figures = r => [ControlLacks(r.Build)],
+            Checks = b => [b.HasAny(Slot.FrontLever, Slot.RearLever) ? "No lever moves under a firm pull." : "No clamp moves under a firm push.", b.HasAny(Slot.FrontLever, Slot.RearLever) ? "The fingers reach the levers." : null],
+            Cautions = b => [Lugwork.Cautions.BrakeWork, b.IsCarbonBar() == false ? null : Lugwork.Cautions.CarbonBar], Time = WorkTime.HalfHour,
+            Shop = b => b.IsCarbonBar() == true ? new(false, "carbon at a clamp cracks where the torque is guessed") : null,
         },
         new()
         {
             Id = "fit-grips", Title = "Fit the grips", Stage = WorkStage.Cockpit, Needed = b => b.Has(Slot.Grips), Uses = [Slot.Handlebar, Slot.Grips], Joints = ["grip-on-bar"],
             After = [new("fit-controls", "the levers go on from the end of the bar"), new("fit-handlebar", "the grips go on the bar that is fixed")],
-            Does = _ => ["Clean the bar with alcohol.", "Push the grips on dry, or clamp them as their maker says.", "Plug the ends of the bar."],
-            Supplies = _ => [Kit.Alcohol, new("bar-plugs", "plugs for the ends of the bar")], Checks = _ => ["No grip turns or slides.", "Both ends of the bar are plugged."], Cautions = _ => [Lugwork.Cautions.Grips], Time = WorkTime.QuarterHour,
+            Does = b => ["Clean the bar with alcohol.", "Push the grips on dry, or clamp them as their maker says.", b.IsCarbonBar() switch
+            {
+                true => "Clamp no tighter than the bar's maker allows; some carbon bars take no clamped grips.",
+                false => null,
+                _ => "Find out first whether the bar is carbon before grips are clamped on it.",
+            }, "Plug the ends of the bar."],
+            Figures = r => [WorkFigure.LacksTorque("grip-torque", "torque of grips that are clamped", r.Build.IsCarbonBar() == false ? "the grip maker's figure, where they are clamped" : "the figures of grip maker and bar maker, where they are clamped; the lower of the two counts")],
+            Supplies = _ => [Kit.Alcohol, new("bar-plugs", "plugs for the ends of the bar")], Checks = _ => ["No grip turns or slides.", "Both ends of the bar are plugged."], Cautions = b => [Lugwork.Cautions.Grips, b.IsCarbonBar() == false ? null : Lugwork.Cautions.CarbonBar], Time = WorkTime.QuarterHour,
         },
         new()
         {
             Id = "tape-bar", Title = "Tape the handlebar", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Handlebar) && b.IsDropBar() == true && !b.Has(Slot.Grips), Uses = [Slot.Handlebar],
-            After = [new("fit-controls", "the tape goes over the clamps"), new("connect-front-brake", "the tape covers the lines"), new("connect-rear-brake", "the tape covers the lines"), new("connect-shifters", "the tape covers the lines"), new("fit-dropper-line", "the tape covers its line"), new("adjust-brakes", "what lies under the tape has proven itself first"), new("adjust-gears", "what lies under the tape has proven itself first")],
+            After = [new("fit-controls", "the tape goes over the clamps"), new("set-saddle-height", "bar and levers stand where the rider wants them"), new("connect-front-brake", "the tape covers the lines"), new("connect-rear-brake", "the tape covers the lines"), new("connect-shifters", "the tape covers the lines"), new("fit-dropper-line", "the tape covers its line"), new("adjust-brakes", "what lies under the tape has proven itself first"), new("adjust-gears", "what lies under the tape has proven itself first")],
             Does = _ => ["Fix the lines along the bar.", "Wind the bar tape from the ends, tight and overlapping.", "Plug the ends of the bar."],
             Supplies = _ => [new("bar-tape", "handlebar tape with plugs")], Checks = _ => ["Both ends of the bar are plugged."], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
     ];
+
+    internal static TorqueFigure?[] BarTorques(Build build) => [build.HasQuill() != false ? TorqueTable.SteeringTorques.BarBinderOld : null, TorqueTable.SteeringTorques.Faceplate];
+
+    /// <summary>Rows of flat metal bars alone: on carbon the lower of two makers' figures holds, and no page was read for a drop-bar lever.</summary>
+    internal static TorqueFigure?[] ControlTorques(Build build) => build.IsDropBar() != false || build.IsCarbonBar() != false ? []
+        : [build.HasAny(Slot.FrontLever, Slot.RearLever) ? TorqueTable.BrakeTorques.LeverClamp : null, build.HasAny(Slot.Shifter, Slot.FrontShifter) ? TorqueTable.DriveTorques.ShifterClamp : null];
+
+    internal static WorkFigure? ControlLacks(Build build) => build.IsDropBar() switch
+    {
+        true => WorkFigure.LacksTorque("drop-lever-torque", "torque of a drop-bar lever", build.IsCarbonBar() == false ? "the lever maker's figure: no page was read that prints one" : "the figures of lever maker and bar maker; on carbon the lower of the two counts"),
+        false => build.IsCarbonBar() switch
+        {
+            true => WorkFigure.LacksTorque("control-torque", "torque of levers and shifters on a carbon bar", "the figures of bar maker and lever maker; the lower of the two counts"),
+            false => null,
+            _ => WorkFigure.LacksTorque("control-torque", "torque of levers and shifters", "what the bar is made of"),
+        },
+        _ => WorkFigure.LacksTorque("drop-lever-torque", "torque of levers and shifters", "whether the bar is a drop bar or a flat one"),
+    };
 
     /// <summary>A drop bar, a flat one, or null where neither grips nor levers say it.</summary>
     internal static bool? IsDropBar(this Build build) =>

@@ -32,17 +32,19 @@ internal static class CrankSteps
             Joints = ["spindle-in-bottom-bracket", "splined-crank-with-spindle-width", "crank-across-shell", "ring-against-chainstay", "chainline", "chainline-of-hangerless", "chain-angle", "single-chainline", "crank-for-shell"],
             After = [new("fit-bottom-bracket", "the spindle runs in its bearings"), new("fit-chainring", "the ring is bolted on the arm on the bench"), new("fit-chain-guide", "the guide sits behind the crank"), new("inspect-parts", "a cracked arm is not fitted")],
             Does = b => b.Takes(SpindleSeat.Mm24)
-                ? ["Grease the seats of the spindle.", "Push the crank through and the left arm on.", "Take the play up with the preload cap by hand.", "Tighten both pinch bolts in turn to the maker's torque."]
+                ? ["Grease the seats of the spindle.", "Push the crank through and the other arm on, opposite it.", "Where two pinch bolts hold that arm, take the play up with the preload cap by hand, then tighten both in turn to the maker's torque.", "An arm that one bolt holds goes by its maker's figure: the rows here are of pinch bolts."]
+                : b.Takes(SpindleSeat.Mm25) ? ["Grease the bearing seats as the maker says.", "Push one half in from each side, arms opposite, until their teeth meet.", "Tighten the bolt that joins them to the maker's torque."]
                 : b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? ["Clean tapers and arms.", "Push both arms on, opposite each other.", "Tighten the bolts to the maker's torque."]
                 : b.Takes(SpindleSeat.Cottered) ? ["Push both arms on, opposite each other.", "Drive or press the cotters in from opposite sides; their nuts only hold them."]
                 : b.Takes(SpindleSeat.OnePiece) ? ["Put the chainring on the crank and pass the crank through the shell.", "Grease the bearings, and set their play at the cone; hold it with the locknut."]
                 : !b.KnowsSpindle() ? ["Find out first what spindle this crank has: how it is held, and how tight, goes by it."]
-                : ["Grease the seats of the spindle as its maker says.", "Push the arms on, opposite each other.", "Tighten the bolt to the maker's torque and take the play up."],
+                : b.Takes(SpindleSeat.Mm2899, SpindleSeat.Mm30, SpindleSeat.Stepped30, SpindleSeat.Stepped24) ? ["Grease the seats of the spindle as its maker says.", "Push the crank through and the other arm on, opposite it.", "Tighten the bolt to the maker's torque and take the play up as the maker says."]
+                : ["Grease the seats of the spindle as its maker says.", "Push the arms on, opposite each other.", "Tighten the bolts to the maker's torque."],
             Tools = b => [Kit.HexKeys, b.Takes(SpindleSeat.Mm24) ? new("preload-tool", "tool for the preload cap")
                 : b.Takes(SpindleSeat.OnePiece) ? new("cone-spanner", "spanner for cone and locknut of the crank")
                 : b.KnowsSpindle() ? new("crank-tool", $"crank tool for {b.As<Crankset>(Slot.Crankset)!.Spindle.InTradeWords()} spindles") : null],
             Supplies = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso, SpindleSeat.Cottered) || !b.KnowsSpindle() ? null : Kit.Grease], Torques = ShellFigures.CrankTorque,
-            Figures = r => [ShellFigures.Spacers(r), DriveFigures.Chainline(r), r.Build.KnowsSpindle() ? null : WorkFigure.LacksTorque("crank-torque", "torque of the crank", "the spindle of the crank")],
+            Figures = r => [ShellFigures.Spacers(r), DriveFigures.Chainline(r), ShellFigures.CrankLacks(r.Build)],
             Checks = _ => ["No side play, and the crank turns freely.", "Arm and ring clear the chainstay."],
             Cautions = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? Lugwork.Cautions.Tapers : null], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },

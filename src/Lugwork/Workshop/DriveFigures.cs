@@ -25,14 +25,15 @@ internal static class DriveFigures
             return [WorkFigure.Lacks("chain-pitches", "length of the belt", "the belt maker's length for these pulleys and this chainstay")];
         }
 
-        if (build.LacksDerailleur())
+        // A chain that is counted is known, and is not cut to that count while a derailleur may still come.
+        if (build.HasFixedChain() is null)
         {
-            return [WorkFigure.Lacks("chain-pitches", Name, "whether a derailleur comes: none is there, and this bicycle may need one") with { Unit = "pitches" }];
+            return [WorkFigure.Lacks("chain-pitches", Name, "whether a derailleur comes: none is there, and this bicycle may need one").Into(Slot.Chain, "pitches") with { Unit = "pitches" }];
         }
 
         if (build.As<RearDerailleur>(Slot.RearDerailleur) is not { } derailleur)
         {
-            return [WorkFigure.Lacks("chain-pitches", Name, "the chain laid round ring and sprocket with the wheel in its slots: there is no derailleur to take it up").Into(Slot.Chain, "pitches", isCut: true) with { Unit = "pitches" }];
+            return [WorkFigure.Lacks("chain-pitches", Name, "the chain laid round ring and sprocket, with what tensions it in the middle of its range: there is no derailleur to take it up").Into(Slot.Chain, "pitches", isCut: true) with { Unit = "pitches" }];
         }
 
         if (build.HasRearTravel() is not { } moves)
@@ -47,7 +48,7 @@ internal static class DriveFigures
 
         FigureInputs given = new();
         Length chainstay = Length.FromMillimeters((double)given.Millimetres("the length of the chainstay", build.Frame.Chainstay));
-        int ring = given.Teeth("the teeth of the largest ring", LargestRing(build));
+        int ring = given.Teeth("the teeth of the largest ring that is on", LargestRing(build));
         int sprocket = given.Teeth("the teeth of the largest sprocket", build.As<Cassette>(Slot.Cassette)?.LargestSprocket ?? default);
         int added = Allowance(derailleur, given);
         WorkFigure least = given.Figure("chain-pitches", Name, "pitches", () => ChainRule.BigBig(chainstay, ring, sprocket, added).EvenPitches, [.. ChainRule.Sources]).Into(Slot.Chain, "pitches", isCut: true);
@@ -68,6 +69,20 @@ internal static class DriveFigures
         derailleur.AllowanceOrGeneral.State == KnownState.None ? ChainRule.GeneralAllowancePitches
         : (int)Math.Ceiling(((double)given.Millimetres("the derailleur maker's allowance", derailleur.AllowanceOrGeneral) / Pitch) - 1e-6);
 
-    private static Known<ToothCount> LargestRing(Build build) =>
-        build.As<Crankset>(Slot.Crankset)?.LargestRing is { State: KnownState.Value } ring ? ring : build.As<Chainring>(Slot.Chainring)?.Teeth ?? default;
+    /// <summary>The ring that is fitted as a part of its own counts before what the crank came with; unknown where they differ and either may be the large one.</summary>
+    private static Known<ToothCount> LargestRing(Build build)
+    {
+        Crankset? crank = build.As<Crankset>(Slot.Crankset);
+        Known<ToothCount> stated = crank?.LargestRing ?? default;
+        if (build.As<Chainring>(Slot.Chainring) is not { } ring)
+        {
+            return stated;
+        }
+
+        return stated.State != KnownState.Value || crank!.SmallestRing.State == KnownState.None ? ring.Teeth
+            : SameTeeth(ring.Teeth, stated) || SameTeeth(ring.Teeth, crank.SmallestRing) ? stated : default;
+    }
+
+    private static bool SameTeeth(Known<ToothCount> one, Known<ToothCount> other) =>
+        one.State == KnownState.Value && other.State == KnownState.Value && one.Value.FitCode == other.Value.FitCode;
 }

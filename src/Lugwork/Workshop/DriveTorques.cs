@@ -46,9 +46,9 @@ public static partial class TorqueTable
 
         public static TorqueFigure Pedal { get; } = new("pedal", "pedal in the crank", new TorqueRange(34.7m, 39.5m, CargoBoltList)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "The left pedal has a left-hand thread." };
 
-        public static TorqueFigure CassetteLockring { get; } = new("cassette-lockring", "lockring of the cassette", new(30, 50, FrameMakersTorques), new(29, 49, OwnersTorques2017), new(40, 40, OwnersTorques2017, "a second maker"));
+        public static TorqueFigure CassetteLockring { get; } = new("cassette-lockring", "lockring of the cassette", new(30, 50, FrameMakersTorques), new(29, 49, OwnersTorques2017), new(40, 40, OwnersTorques2017, "a second maker")) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure RearDerailleur { get; } = new("rear-derailleur", "rear derailleur on its hanger", new(8, 10, OwnersTorques2017), new(7.9m, 9.6m, FrameMakersTorques), new(10, 12, PrintedTorque, "one 12-speed family", true));
+        public static TorqueFigure RearDerailleur { get; } = new("rear-derailleur", "rear derailleur on its hanger", new(8, 10, OwnersTorques2017), new(7.9m, 9.6m, FrameMakersTorques), new(10, 12, PrintedTorque, "one 12-speed family", true)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
         public static TorqueFigure RearCable { get; } = new("rear-derailleur-cable", "cable clamp of the rear derailleur", new TorqueRange(4, 7, OwnersTorques2017));
 
@@ -62,7 +62,7 @@ public static partial class TorqueTable
 
         public static TorqueFigure HangerBolts { get; } = new("hanger-bolts", "bolts of a derailleur hanger, M3 to M4", new(1, 4, Memory), new(1, 1, CarbonRoadTorques, "one maker"));
 
-        public static TorqueFigure UniversalHanger { get; } = new("universal-hanger-bolt", "bolt of a universal hanger", new TorqueRange(25, 25, Memory));
+        public static TorqueFigure UniversalHanger { get; } = new("universal-hanger-bolt", "bolt of a universal hanger", new TorqueRange(25, 25, Memory)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
         public static TorqueFigure ShifterClamp { get; } = new("shifter-clamp", "shifter on a flat bar", new TorqueRange(2.5m, 5, OwnersTorques2017));
 

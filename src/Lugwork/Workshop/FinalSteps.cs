@@ -7,12 +7,12 @@ internal static class FinalSteps
 {
     private static readonly ImmutableArray<string> Tightened =
     [
-        "align-hanger", "check-pivots", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "fit-front-wheel", "fit-rear-wheel",
-        "fit-handlebar", "fit-controls", "fit-chainring", "fit-chain-guide", "fit-crankset", "fit-pedals", "mount-front-caliper", "mount-rear-caliper", "mount-front-rim-brake", "mount-rear-rim-brake", "connect-front-brake", "connect-rear-brake", "hold-front-hub-brake", "hold-rear-hub-brake", "set-chain-tension", "align-steering",
+        "fit-hanger", "tighten-derailleur", "check-pivots", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "fit-front-wheel", "fit-rear-wheel",
+        "fit-handlebar", "fit-controls", "fit-grips", "fit-chainring", "fit-chain-guide", "fit-crankset", "fit-pedals", "mount-front-caliper", "mount-rear-caliper", "mount-front-rim-brake", "mount-rear-rim-brake", "connect-front-brake", "connect-rear-brake", "hold-front-hub-brake", "hold-rear-hub-brake", "set-chain-tension", "align-steering",
         "fit-rear-derailleur", "fit-front-derailleur", "connect-shifters", "set-saddle-height",
     ];
 
-    private static readonly ImmutableArray<string> Set = ["adjust-brakes", "adjust-gears", "set-sag", "inflate-tyres", "tape-bar", "fit-grips", "fit-chain", "fit-fork"];
+    private static readonly ImmutableArray<string> Set = ["adjust-brakes", "adjust-gears", "align-hanger", "set-sag", "inflate-tyres", "tape-bar", "fit-chain", "fit-fork"];
 
     public static ImmutableArray<StepRule> All { get; } =
     [
@@ -20,10 +20,17 @@ internal static class FinalSteps
         {
             Id = "final-torque", Title = "Go over every bolt once more", Stage = WorkStage.FinalChecks, Needed = _ => true, Uses = [.. Slot.All.Where(s => s != Slot.Rider)],
             After = [.. Tightened.Select(id => new WorkPrerequisite(id, "it is checked once it is tight"))],
-            Does = _ => ["Go over every bolt with the torque wrench, in the order of the plan.", "Mark each bolt that is done.", "Write down what was applied."],
+            Does = b =>
+            [
+                "Go over every bolt with the torque wrench, in the order of the plan.",
+                ByHand(b, TorqueTable.SteeringTorques.TopCap) ? "Leave the top cap: against a stem that is clamped it sets nothing." : null,
+                ByHand(b, TorqueTable.DriveTorques.PreloadCap) ? "Leave the preload cap of the crank: against pinch bolts that are tight it sets nothing." : null,
+                ByHand(b, TorqueTable.BrakeTorques.Skewer) ? "Open and close each quick release once more by hand; no wrench goes on it." : null,
+                "Mark each bolt that is done.", "Write down what was applied.",
+            ],
             Tools = _ => [Kit.TorqueWrench],
-            Torques = b => [.. StepTable.All.Where(r => r.Stage < WorkStage.FinalChecks && r.Needed(b)).SelectMany(r => r.Torques(b))],
-            Figures = _ => [WorkFigure.Told("joint-strength", "what a joint of bar, stem, saddle or post must bear", "1.5 times its recommended torque without failing; never a reason to tighten more", Sources.JointStrength)],
+            Torques = Wrenched,
+            Figures = r => [WorkFigure.Told("joint-strength", "what a joint of bar, stem, saddle or post must bear", "1.5 times its recommended torque without failing; never a reason to tighten more", Sources.JointStrength), .. ByMakers(r)],
             Checks = _ => ["No bolt turned far below its figure: one that did was loose."], Cautions = _ => [Lugwork.Cautions.SteeringCare, Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
         new()
@@ -56,8 +63,19 @@ internal static class FinalSteps
         new()
         {
             Id = "recheck", Title = "Check again after the first rides", Stage = WorkStage.Riding, Needed = _ => true, Uses = [.. Slot.All.Where(s => s != Slot.Rider)], After = [new("first-ride", "parts settle under load, not on the stand")],
-            Does = b => ["After 50 to 100 km go over every bolt again.", b.HasAny(Slot.FrontWheel, Slot.RearWheel) ? "Look at spokes and run-out of the wheels." : null, b.HasLines() ? "Take up cables that have stretched." : null],
-            Tools = _ => [Kit.TorqueWrench], Checks = _ => ["Nothing has come loose; no new crack, no new noise."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Does = b => ["After 50 to 100 km go over every bolt again with the torque wrench, and leave what is closed by hand as it is.", b.HasAny(Slot.FrontWheel, Slot.RearWheel) ? "Look at spokes and run-out of the wheels." : null, b.HasLines() ? "Take up cables that have stretched." : null],
+            Tools = _ => [Kit.TorqueWrench], Torques = Wrenched, Figures = ByMakers, Checks = _ => ["Nothing has come loose; no new crack, no new noise."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
     ];
+
+    private static IEnumerable<StepRule> Earlier(Build build) => StepTable.All.Where(r => r.Stage < WorkStage.FinalChecks && r.Needed(build));
+
+    /// <summary>What a wrench is set for: what is closed by hand, or until play is gone, is none of it.</summary>
+    private static TorqueFigure?[] Wrenched(Build build) => [.. Earlier(build).SelectMany(r => r.Torques(build)).Where(t => t is { IsByHand: false })];
+
+    private static bool ByHand(Build build, TorqueFigure row) => Earlier(build).SelectMany(r => r.Torques(build)).Contains(row);
+
+    /// <summary>Every joint whose figure only its maker has, each once, with all that its steps lack.</summary>
+    private static WorkFigure?[] ByMakers(FitReport report) =>
+        [.. Earlier(report.Build).SelectMany(r => r.Figures(report)).OfType<WorkFigure>().Where(f => f.Unit == WorkFigure.NewtonMetres).GroupBy(f => f.Id).Select(g => g.First() with { Lacking = [.. g.SelectMany(f => f.Lacking).Distinct()] })];
 }

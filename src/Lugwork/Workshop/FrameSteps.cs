@@ -35,16 +35,16 @@ internal static class FrameSteps
         },
         new()
         {
-            Id = InspectUsed, Title = "Inspect the used parts, one by one", Stage = WorkStage.Inspection, Needed = b => !b.ToInspect().IsEmpty, Uses = [.. Slot.All.Where(s => s != Slot.Rider)], After = [Looked],
+            Id = InspectUsed, Title = "Inspect the used parts, one by one", Stage = WorkStage.Inspection, Needed = b => !b.ToInspect().IsEmpty || b.AsBuilt.Any(v => v.Note == MeasuredBuild.NoteOf(InspectUsed)), Uses = [.. Slot.All.Where(s => s != Slot.Rider)], After = [Looked],
             Does = _ =>
             [
                 "Clean each part of the list below and look at it by its own line.",
-                "Measure what wears, and write it down.",
+                "Measure what wears, and write it down with what the part was found to be: inspected, worn, damaged.",
                 "Do not fit a part that you doubt, or that was in a crash, before someone of the trade has looked at it.",
             ],
             Tools = b => [Kit.Light, Kit.Caliper, Asks(b, Slot.Chain) ? new("rule", "steel rule of 400 mm") : null],
-            Figures = r => [.. r.Build.ToInspect().Select(p => WorkFigure.Told($"inspect-{p.Slot.Key}", p.Slot.Name, p.What, p.Sources)), .. WearFigures.Of(r.Build)],
-            Checks = _ => ["Each part of the list is found sound, or left out.", "Its condition is written into the build."],
+            Figures = r => [.. r.Build.ToInspect().Select(p => WorkFigure.Told($"inspect-{p.Slot.Key}", p.Slot.Name, p.What, p.Sources).Into(p.Slot, "condition")), .. WearFigures.Of(r.Build)],
+            Checks = _ => ["Each part of the list is found sound, or left out.", "What each was found to be is written down."],
             Cautions = _ => [Lugwork.Cautions.UsedPart], Skill = WorkSkill.Mechanic, Time = WorkTime.Hour,
             Shop = b => b.ToInspect().Any(p => p.Slot == Slot.Frame || p.Slot == Slot.Fork || p.Slot == Slot.Stem || p.Slot == Slot.Handlebar || p.Slot == Slot.Seatpost)
                 ? new(false, "a crack in frame, fork, bar, stem or post throws the rider, and is easily missed") : null,
@@ -100,23 +100,28 @@ internal static class FrameSteps
         new()
         {
             Id = "prepare-shell", Title = "Prepare the bottom-bracket shell", Stage = WorkStage.Preparation, Needed = b => b.HasAny(Slot.BottomBracket, Slot.ShellAdapter), Uses = [Slot.Frame, Slot.BottomBracket], After = [Looked, Measured],
-            Does = b => b.IsShellThreaded() switch
+            Does = b => b.IsFrameThreaded() switch
             {
-                true => ["Count pitch and hand of both threads.", "Turn a cup in by hand; where it binds, have the threads chased.", b.IsCarbonFrame() switch
+                true => ["Count pitch and hand of both threads.", b.Has(Slot.ShellAdapter) ? "Turn the adapter in by hand where it screws in; where it binds, have the threads chased." : "Turn a cup in by hand; where it binds, have the threads chased.", b.IsCarbonFrame() switch
                 {
                     true => "Do not face a metal insert that is bonded into carbon without the frame maker's word.",
                     false => "Have the faces cut square where outboard cups bear on them.",
                     _ => "Find out first what the frame is made of before a face is cut.",
                 }],
                 false => ["Measure the bore at both ends and at two angles.", "Clean paint and resin out of the bore by hand; never cut carbon."],
-                _ => ["Find out whether the shell is threaded or pressed before anything is bought for it.", "Measure bore and width."],
+                _ => ["Find out first whether the shell is threaded or pressed before anything is bought for it.", "Measure bore and width."],
             },
-            Tools = b => [Kit.Caliper, b.IsShellThreaded() != true ? null : b.IsCarbonFrame() == false ? Kit.Taps : Kit.Chasers],
-            Figures = r => [ShellFigures.Bore(r.Build), ShellFigures.Thread(r.Build)],
-            Checks = b => ["The width of the shell is that of the bottom bracket.", b.IsShellThreaded() == false ? "The bore is in the range of its family." : "Cups start by hand on both sides."],
-            Cautions = b => [b.IsShellThreaded() == false ? Lugwork.Cautions.WornBore : Lugwork.Cautions.ShellThreads],
+            Tools = b => [Kit.Caliper, b.IsFrameThreaded() != true ? null : b.IsCarbonFrame() == false ? Kit.Taps : Kit.Chasers],
+            Figures = r => [ShellFigures.Bore(r.Build), ShellFigures.FrameThread(r.Build)],
+            Checks = b => [b.Has(Slot.ShellAdapter) ? "Width and bore of the shell are those that the adapter is made for." : "The width of the shell is that of the bottom bracket.", b.IsFrameThreaded() switch
+            {
+                true => "Cups start by hand on both sides.",
+                false => "The bore is in the range of its family.",
+                _ => "It is known how the shell holds a bottom bracket.",
+            }],
+            Cautions = b => [b.IsFrameThreaded() == false ? Lugwork.Cautions.WornBore : Lugwork.Cautions.ShellThreads],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
-            Shop = b => b.IsShellThreaded() != true ? null
+            Shop = b => b.IsFrameThreaded() != true ? null
                 : b.IsCarbonFrame() == false ? new(false, "chasing and facing take a shop's cutters; needed only where a cup binds or the faces are not square")
                 : new(false, "chasing takes a shop's taps; needed only where a cup binds"),
         },
@@ -138,28 +143,56 @@ internal static class FrameSteps
         },
         new()
         {
+            Id = "fit-hanger", Title = "Fit the derailleur hanger", Stage = WorkStage.Preparation, Needed = NeedsHanger, Uses = [Slot.Frame], After = [Looked],
+            Does = b =>
+            [
+                b.IsHangerless() is null ? "Find out first whether the derailleur hangs on a hanger or goes round the axle: one round the axle takes the place of the hanger." : null,
+                .. b.Frame.Hanger switch
+                {
+                    { State: KnownState.Value } hanger when hanger.Value == Drivetrain.Hanger.Universal => new[]
+                    {
+                        "Clean hanger, bolt and frame end; put them together as the hanger's maker shows, with the washer where this frame has one.",
+                        "Grease the thread of the bolt thinly, unless its maker says otherwise.",
+                        "Turn the bolt anticlockwise to tighten it: its thread is left-hand.",
+                    },
+                    { State: KnownState.Value } hanger when hanger.Value == Drivetrain.Hanger.NoHanger => ["This frame has no hanger: have the claw of the derailleur ready, which is held by the axle and goes on with the wheel."],
+                    { State: KnownState.Value } => ["Screw a hanger that is a part of its own to its clean seat now, and tighten its bolts as its maker says.", "A hanger that is one piece with the frame needs nothing here."],
+                    _ => ["Find out first which hanger this frame takes, and which way its bolt turns: universal ones tighten the other way round."],
+                },
+            ],
+            Tools = _ => [Kit.HexKeys], Supplies = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? Kit.Grease : null],
+            Torques = b => [HangerTorque(b)],
+            Figures = r => [HangerTorque(r.Build) is not null ? null : WorkFigure.LacksTorque("hanger-torque", "torque of the hanger", r.Build.IsHangerless() is null ? "whether there is a hanger at all" : "which hanger it is: one row never holds for the other")],
+            Checks = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.NoHanger) ? "The claw is at hand." : "The hanger sits flat on its seat and does not turn."],
+            Cautions = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? Lugwork.Cautions.Axle : null], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+        },
+        new()
+        {
             Id = "align-hanger", Title = "Check and align the derailleur hanger", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur) && b.IsHangerless() != true, Uses = [Slot.Frame, Slot.RearWheel],
-            After = [Looked, new("fit-rear-wheel", "the gauge is read against the rim of a wheel that sits in the frame")],
+            After = [Looked, new("fit-hanger", "it is aligned as it sits in the frame"), new("fit-rear-wheel", "the gauge is read against the rim of a wheel that sits in the frame")],
             Does = b =>
             [
                 b.IsHangerless() is null ? "Find out first whether the derailleur hangs on a hanger or goes round the axle: only a hanger is aligned." : null,
-                "A hanger that is a part of its own goes on before the wheel, in its maker's order; the bolt of a UDH has a left-hand thread: it is turned against the clock to tighten.",
                 "Check it against the rim with a gauge, at four places round the wheel.",
-                b.IsCarbonFrame() switch
+                b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? "Where it is out of line, see that it sits right in the frame; a universal hanger that is bent is replaced, not bent back."
+                : b.IsCarbonFrame() switch
                 {
                     true => "Bend only a replaceable hanger, and off the frame if it is soft.",
                     false => "Bend it true in small steps; replace one that was bent far.",
                     _ => "Find out first what frame and hanger are made of before anything is bent.",
                 },
+                !b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) && b.Frame.Hanger.MayBe(Drivetrain.Hanger.Universal) ? "Should it be a universal hanger, replace it where it is bent." : null,
             ],
-            Tools = _ => [Kit.HangerGauge, Kit.HexKeys],
-            Torques = b => [HangerTorque(b)],
-            Figures = r => [HangerTorque(r.Build) is not null ? null : WorkFigure.LacksTorque("hanger-torque", "torque of the hanger", r.Build.IsHangerless() is null ? "whether there is a hanger at all" : "which hanger it is: one row never holds for the other")],
+            Tools = _ => [Kit.HangerGauge],
             Checks = _ => ["The hanger is parallel to the wheel at all four places."],
             Skill = WorkSkill.Mechanic, Time = WorkTime.QuarterHour,
             Shop = _ => new(true, "it takes an alignment gauge"),
         },
     ];
+
+    /// <summary>A universal hanger holds the axle too; of others a wheel knows nothing.</summary>
+    private static bool NeedsHanger(Build build) =>
+        build.IsHangerless() != true && (build.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? build.HasAny(Slot.RearDerailleur, Slot.RearWheel, Slot.RearAxle) : build.Has(Slot.RearDerailleur));
 
     private static bool Asks(Build build, Slot slot) => build.ToInspect().Any(p => p.Slot == slot);
 

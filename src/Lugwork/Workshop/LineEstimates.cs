@@ -8,7 +8,7 @@ internal static class LineEstimates
     /// <summary>For the loop before the head tube, for lever and brake, and for what is cut off. Our own, no source.</summary>
     internal const double Allowance = 200;
 
-    /// <summary>The figure with an estimate, where it is a line of which nothing is stated and the bar is known to be flat; else as it is.</summary>
+    /// <summary>The figure with an estimate, where it is a line of which nothing is stated and the bar is known to be flat; else as it is. The way to a rear rim brake, along top tube or seat tube, is not estimated.</summary>
     public static WorkFigure Of(WorkFigure figure, Build build, FrameGeometry frame)
     {
         if (figure.IsKnown || build.IsDropBar() != false || build.As<Handlebar>(Slot.Handlebar)?.Width is not { State: KnownState.Value } width)
@@ -19,6 +19,8 @@ internal static class LineEstimates
         double half = width.Value.Length.Millimeters / 2;
         return figure.Id switch
         {
+            "front-brake-line" when build.Has(Slot.FrontRimBrake) && !build.Has(Slot.FrontBrake) => Told(figure, half + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters, "half the bar and head tube, down to the crown"),
+            "rear-brake-line" when build.Has(Slot.RearRimBrake) && !build.Has(Slot.RearBrake) => figure,
             "front-brake-line" => Told(figure, half + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters + frame.AxleToCrown.Millimeters, "half the bar, head tube and fork"),
             "rear-brake-line" or "shift-line" => Told(figure, half + Down(frame) + frame.Chainstay.Millimeters, "half the bar, down tube and chainstay"),
             "front-shift-line" => Told(figure, half + Down(frame), "half the bar and down tube"),

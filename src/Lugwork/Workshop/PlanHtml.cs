@@ -18,7 +18,13 @@ internal static class PlanHtml
             Section(page, block);
         }
 
-        page.Append("<section>\n<h2>Steps</h2>\n");
+        page.Append("<nav>\n<h2>Steps at a glance</h2>\n<ol>\n");
+        for (int i = 0; i < plan.Steps.Length; i++)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<li><a href='#step-{i + 1}'>{Escape(plan.Steps[i].Title)}</a></li>\n");
+        }
+
+        page.Append("</ol>\n</nav>\n<section>\n<h2>Steps</h2>\n");
         for (int i = 0; i < plan.Steps.Length; i++)
         {
             WorkStep step = plan.Steps[i];
@@ -72,13 +78,16 @@ internal static class PlanHtml
     {
         string kind = block.IsWarning ? " class='warning'" : block.IsTicked ? " class='ticks'" : "";
         page.Append(CultureInfo.InvariantCulture, $"<{heading}>{Escape(block.Title)}</{heading}>\n");
-        page.Append(block.IsList ? $"<ul{kind}>\n" : $"<div{kind}>\n");
-        foreach (string line in block.Lines)
+        string list = !block.IsList ? "div" : block.IsOrdered ? "ol" : "ul";
+        string item = block.IsList ? "li" : "p";
+        page.Append(CultureInfo.InvariantCulture, $"<{list}{kind}>\n");
+        for (int i = 0; i < block.Lines.Length; i++)
         {
-            page.Append(block.IsList ? "<li>" : "<p>").Append(Escape(line)).Append(block.IsList ? "</li>\n" : "</p>\n");
+            string line = Escape(block.Lines[i]);
+            page.Append(CultureInfo.InvariantCulture, $"<{item}>{(block.Steps.IsEmpty ? line : $"<a href='#step-{block.Steps[i]}'>{line}</a>")}</{item}>\n");
         }
 
-        page.Append(block.IsList ? "</ul>\n" : "</div>\n");
+        page.Append(CultureInfo.InvariantCulture, $"</{list}>\n");
     }
 }
 
@@ -94,7 +103,8 @@ internal static class PlanStyle
         h2, h3 { color: var(--accent); }
         h4 { font-size: 1rem; margin-top: 0.8em; }
         article { border-top: 1px solid var(--line); padding-top: 0.2rem; }
-        ul { margin: 0.2em 0; padding-left: 1.4em; }
+        ul, ol { margin: 0.2em 0; padding-left: 1.8em; }
+        a { color: var(--accent); }
         p { margin: 0.3em 0; }
         .soft { color: var(--soft); }
         .warning { background: var(--warn-paper); color: var(--warn-ink); border-left: 4px solid var(--warn-ink); padding: 0.3rem 0.3rem 0.3rem 1.4em; }

@@ -61,7 +61,7 @@ internal static class PlanMarkdown
         page.Append('\n').Append(level).Append(block.Title).Append("\n\n");
         for (int i = 0; i < block.Lines.Length; i++)
         {
-            page.Append(block.IsTicked ? "- [ ] " : block.IsList ? "- " : i > 0 ? "\n" : "").Append(Plain(block.Lines[i])).Append('\n');
+            page.Append(block.IsTicked ? "- [ ] " : block.IsOrdered ? string.Create(CultureInfo.InvariantCulture, $"{i + 1}. ") : block.IsList ? "- " : i > 0 ? "\n" : "").Append(Plain(block.Lines[i])).Append('\n');
         }
     }
 }

@@ -5,7 +5,14 @@ using System.Text;
 namespace Lugwork;
 
 /// <summary>A title and the lines below it.</summary>
-internal sealed record PlanBlock(string Title, ImmutableArray<string> Lines, bool IsList = true, bool IsWarning = false, bool IsTicked = false);
+internal sealed record PlanBlock(string Title, ImmutableArray<string> Lines, bool IsList = true, bool IsWarning = false, bool IsTicked = false)
+{
+    /// <summary>The lines are done one after the other.</summary>
+    public bool IsOrdered { get; init; }
+
+    /// <summary>For each line the place of the step that it names, from 1; empty where they name none.</summary>
+    public ImmutableArray<int> Steps { get; init; } = [];
+}
 
 /// <summary>What a plan says, block by block, so that text, Markdown and HTML say the same. Nothing is escaped here.</summary>
 internal static class PlanPage
@@ -58,8 +65,8 @@ internal static class PlanPage
         [
             new("Shop", step.Shop is null ? [] : [step.Shop.ToString()], false, true),
             new("Open", [.. step.Open.Select(Told)], IsWarning: true),
-            new("After", [.. step.After.Select(a => $"\u201C{plan.Find(a.Step)!.Title}\u201D: {a.Because}")]),
-            new("Do", step.Does),
+            new("After", [.. step.After.Select(a => $"\u201C{plan.Find(a.Step)!.Title}\u201D: {a.Because}")]) { Steps = [.. step.After.Select(a => plan.Steps.IndexOf(plan.Find(a.Step)!) + 1)] },
+            new("Do", step.Does) { IsOrdered = true },
             new("Figures of this build", [.. step.Figures.Select(f => f.ToString())]),
             new("Torque", [.. step.Torques.Select(t => t.ToString())]),
             new("Tools", step.Tools.IsEmpty ? [] : [string.Join(", ", step.Tools.Select(t => t.Name))], false),

@@ -37,9 +37,9 @@ internal static class PlanText
     private static void Block(StringBuilder text, PlanBlock block, string indent)
     {
         text.Append(indent.Length == 0 ? "\n" : "").Append(indent).Append(block.Title).Append(":\n");
-        foreach (string line in block.Lines)
+        for (int i = 0; i < block.Lines.Length; i++)
         {
-            text.Append(indent).Append(block.IsTicked ? "  [ ] " : block.IsList ? "  - " : "  ").Append(PlanPage.OneLine(line)).Append('\n');
+            text.Append(indent).Append(block.IsTicked ? "  [ ] " : block.IsOrdered ? string.Create(CultureInfo.InvariantCulture, $"  {i + 1}. ") : block.IsList ? "  - " : "  ").Append(PlanPage.OneLine(block.Lines[i])).Append('\n');
         }
     }
 }

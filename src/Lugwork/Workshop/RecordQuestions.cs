@@ -22,20 +22,20 @@ internal static class RecordQuestions
             }
 
             told.AddRange(step.After.Where(a => entry.IsDone && !kept.IsDone(a.Step)).Select(a => $"{step.Id} is done and {a.Step} is not: {a.Because}"));
-            told.AddRange(step.Open.Where(f => entry.IsDone && f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe).Select(f => $"{step.Id} is done, and {f.Joint!.Id} {Verdicts.InWords(f.Verdict)}"));
+            told.AddRange(step.Open.Where(f => entry.IsDone && f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe or Verdict.NeedsMeasuring).Select(f => $"{step.Id} is done, and {f.Joint!.Id} {Verdicts.InWords(f.Verdict)}"));
             foreach (WorkTorque applied in entry.Torques.Where(t => !step.Figures.Any(f => f.Id == t.Fastener && f.Unit == WorkFigure.NewtonMetres)))
             {
                 TorqueFigure? row = step.Torques.FirstOrDefault(t => t.Id == applied.Fastener);
-                if (row is null || !row.IsWithinOne(applied.Applied))
+                if (row is null || Doubt(row, applied) is { } doubt)
                 {
-                    told.Add(row is null ? $"{step.Id}: {applied} is of a fastener that the step no longer names"
-                        : $"{step.Id}: {applied} is outside every figure that was read ({string.Join("; ", row.Ranges)}); the maker's figure rules");
+                    told.Add(row is null ? $"{step.Id}: {applied} is of a fastener that the step no longer names" : $"{step.Id}: {applied} is {Doubt(row, applied)}; the maker's figure rules");
                 }
             }
 
             told.AddRange(entry.Measurements.Where(m => step.Figures.All(f => f.Id != m.Figure) && !IsInBuild(kept.Plan.Build, step, m)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names"));
         }
 
+        told.AddRange(kept.Entries.Where(e => e.IsDone).SelectMany(e => kept.Plan.Find(e.Step)!.Figures.Where(f => f is { IsKnown: false, Place: { IsCut: true } place } && kept.Plan.Build[place.Slot] is { } part && PartForms.Of(place.Slot).TextOf(part, place.Field) is null or "unknown" && e.Measurements.All(m => m.Figure != f.Id)).Select(f => $"{e.Step} is done, and {f.Id} was neither known nor written down")));
         List<string> refused = [];
         _ = MeasuredBuild.Of(kept, refused);
         told.AddRange(refused);
@@ -43,7 +43,17 @@ internal static class RecordQuestions
         return told.ToImmutable();
     }
 
+    /// <summary>What speaks against a torque; null where a page prints it for this fastener.</summary>
+    private static string? Doubt(TorqueFigure row, WorkTorque applied)
+    {
+        TorqueRange[] within = [.. row.Ranges.Where(r => r.Holds(applied.Applied))];
+        return within.Any(r => !r.IsOfOtherParts && !r.Source.IsUnpublished) ? null
+            : within.Length == 0 ? $"outside every figure that was read ({string.Join("; ", row.Ranges)})"
+            : within.All(r => r.IsOfOtherParts) ? $"within the figure of other parts alone ({string.Join("; ", within.Select(r => $"{r}, {r.Of}"))})"
+            : $"within a figure alone that no page was read for ({string.Join("; ", within.Where(r => !r.IsOfOtherParts).Select(r => $"{r}, {r.Source.Title}"))})";
+    }
+
     /// <summary>The build has it from this step already, so that nothing is lacking there any more.</summary>
     private static bool IsInBuild(Build build, WorkStep step, WorkMeasurement measured) =>
-        build.AsBuilt.Any(v => v.Note == MeasuredBuild.NoteOf(step.Id) && measured.Figure.EndsWith(v.Field, StringComparison.OrdinalIgnoreCase));
+        build.AsBuilt.Any(v => v.Note == MeasuredBuild.NoteOf(step.Id) && (v.Value == measured.Text || measured.Figure.EndsWith(v.Field, StringComparison.OrdinalIgnoreCase)));
 }

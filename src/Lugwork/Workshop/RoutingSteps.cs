@@ -10,16 +10,16 @@ internal static class RoutingSteps
         new()
         {
             Id = "route-lines", Title = "Lay cables, hoses and wires", Stage = WorkStage.Routing, Needed = b => b.HasLines(), Uses = [Slot.Frame, Slot.Fork, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter, Slot.Dropper],
-            After = [new("inspect-parts", "ports, stops and guides are looked at first"), new("press-headset", "a liner in the head tube is in the way of the press")],
+            After = [new("inspect-parts", "ports, stops and guides are looked at first"), new("prepare-shell", "chips and taps come through the shell"), new("prepare-head-tube", "chips and cutters come through the head tube"), new("press-headset", "a liner in the head tube is in the way of the press")],
             Does = b =>
             [
                 "Note which lines run inside the frame and which outside; count ports, stops and guides.",
                 "Draw a liner through for every line inside, while shell and head tube are still open.",
-                b.RunsThroughHeadset() ? "Lead the lines through the upper bearing and its cover before the fork goes in." : null,
-                "Lay housing and hoses outside in their guides, in wide curves, with ferrules at the stops and foam where a line rattles.",
+                b.RunsThroughHeadset() ? "Lay lines that go through the headset ready at the head tube: they are led through the upper bearing and its cover before the fork goes in." : null,
+                b.PullsCables() ? "Lay housing and hoses outside in their guides, in wide curves, with ferrules at the stops and foam where a line rattles." : "Lay lines outside in their guides, in wide curves, with foam where one rattles.",
                 "Leave every line long: it is cut with the bar in place, turned fully to both sides.",
             ],
-            Tools = _ => [Kit.Liner, Kit.CableCutter], Supplies = _ => [new("liner-tube", "liner tube, foam sleeves against rattle"), Kit.CableEnds],
+            Tools = b => [Kit.Liner, b.PullsCables() ? Kit.CableCutter : null], Supplies = b => [new("liner-tube", "liner tube for lines inside the frame, foam sleeves against rattle"), b.PullsCables() ? Kit.CableEnds : null],
             Figures = r => [RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter)],
             Checks = b => ["No line is pinched, kinked or rubs on a tube.", b.HasRearTravel() != false ? "With rear suspension the lines have slack through the whole travel." : null],
             Skill = WorkSkill.Practised, Time = WorkTime.Longer,

@@ -55,15 +55,39 @@ internal static class SeatSteps
         {
             Id = "fit-saddle", Title = "Fit the saddle", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Saddle), Uses = [Slot.Seatpost, Slot.Saddle], Joints = ["saddle-on-seatpost"],
             After = [new("fit-seatpost", "the post holds still while its clamp is tightened")],
-            Does = _ => ["Grease the bolts of the clamp, not the rails.", "Lay the rails in the clamp, within their marks.", "Set it level and in line.", "Tighten the bolts in turn to the maker's torque."],
+            Does = b =>
+            [
+                HoldsRoundRails(b) is null ? "Find out first what rails the saddle has and what the post is made of: the torque goes by them." : null,
+                "Grease the bolts of the clamp, not the rails.", "Lay the rails in the clamp, within their marks.", "Set it level and in line.",
+                HoldsRoundRails(b) == true ? "See which bolts hold the rails, one, two or a pair of nuts: the torque goes by them." : null,
+                "Tighten the bolts in turn to the maker's torque.",
+            ],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
-            Torques = _ => [TorqueTable.SteeringTorques.RailBolts, TorqueTable.SteeringTorques.RailBolt, TorqueTable.SteeringTorques.RailNuts],
-            Checks = _ => ["The clamp holds the rails on their straight part, inside the marks.", "The saddle does not rock."], Cautions = _ => [Lugwork.Cautions.Rails], Time = WorkTime.QuarterHour,
+            Torques = b => SaddleTorques(b), Figures = r => [SaddleLacks(r.Build)],
+            Checks = _ => ["The clamp holds the rails on their straight part, inside the marks.", "The saddle does not rock."], Cautions = b => [Lugwork.Cautions.Rails, b.IsCarbonPost() == true ? Lugwork.Cautions.CarbonPost : null], Time = WorkTime.QuarterHour,
         },
     ];
 
+    /// <summary>The guide of 2002 is of metal posts and round 7 mm rails: true for those, false where one is another, null where it is not known.</summary>
+    private static bool? HoldsRoundRails(Build build)
+    {
+        bool? round = BuildLook.Common(build.As<Saddle>(Slot.Saddle)?.Rails ?? default, r => r == SaddleRails.Round7);
+        bool? metal = build.IsCarbonPost() is { } carbon ? !carbon : null;
+        return round & metal;
+    }
+
+    private static TorqueFigure?[] SaddleTorques(Build build) =>
+        HoldsRoundRails(build) == true ? [TorqueTable.SteeringTorques.RailBolts, TorqueTable.SteeringTorques.RailBolt, TorqueTable.SteeringTorques.RailNuts] : [];
+
+    private static WorkFigure? SaddleLacks(Build build) => HoldsRoundRails(build) switch
+    {
+        true => null,
+        false => WorkFigure.LacksTorque("saddle-torque", "torque of the saddle clamp", "the figures of post maker and saddle maker; the lower of the two counts"),
+        _ => WorkFigure.LacksTorque("saddle-torque", "torque of the saddle clamp", "what rails the saddle has, and what the post is made of"),
+    };
+
     /// <summary>Of a dropper its maker's figure rules, since a tight collar binds it. The page on metal is of binder bolts through ears, not of a separate collar.</summary>
-    private static TorqueFigure? BinderTorque(Build build) =>
+    internal static TorqueFigure? BinderTorque(Build build) =>
         build.Has(Slot.Dropper) ? null
         : build.HasCarbonSeat() switch
         {
@@ -72,7 +96,7 @@ internal static class SeatSteps
             _ => null,
         };
 
-    private static WorkFigure? BinderLacks(Build build) =>
+    internal static WorkFigure? BinderLacks(Build build) =>
         BinderTorque(build) is not null ? null
         : WorkFigure.LacksTorque("binder-torque", "torque of the binder", build.Has(Slot.Dropper) ? "the figures of dropper maker and collar maker; the lower of the two counts" : build.HasCarbonSeat() is null ? "what frame and post are made of" : "the figure printed on the collar");
 }

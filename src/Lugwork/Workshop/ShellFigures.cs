@@ -8,19 +8,23 @@ internal static class ShellFigures
 {
     private static Known<ShellFamily> FamilyOf(Build build) =>
         build.As<BottomBracket>(Slot.BottomBracket)?.Family is { State: KnownState.Value } family ? family
-        : build.Frame.Shell is { State: KnownState.Value } shell ? Known<ShellFamily>.Of(shell.Value.Family) : default;
+        : build.Has(Slot.ShellAdapter) ? default : FamilyOfFrame(build);
+
+    private static Known<ShellFamily> FamilyOfFrame(Build build) => build.Frame.Shell is { State: KnownState.Value } shell ? Known<ShellFamily>.Of(shell.Value.Family) : default;
 
     public static WorkFigure? Bore(Build build) =>
-        FamilyOf(build) is not { State: KnownState.Value } family || family.Value is not { LeastBore: { } least, MostBore: { } most } ? null
+        FamilyOfFrame(build) is not { State: KnownState.Value } family || family.Value is not { LeastBore: { } least, MostBore: { } most } ? null
         : WorkFigure.Told("shell-bore", "bore of the shell", FormattableString.Invariant($"{least.Millimeters:0.###} to {most.Millimeters:0.###} mm ({family.Value.TradeName})"), family.Value.Source);
 
-    public static WorkFigure? Thread(Build build)
-    {
-        Known<ShellFamily> family = FamilyOf(build);
-        return family.State != KnownState.Value ? WorkFigure.Lacks("shell-thread", "thread of the shell", "the family of the shell")
+    public static WorkFigure? Thread(Build build) => Thread(FamilyOf(build));
+
+    /// <summary>Of the shell itself, whatever an adapter makes of it.</summary>
+    public static WorkFigure? FrameThread(Build build) => Thread(FamilyOfFrame(build));
+
+    private static WorkFigure? Thread(Known<ShellFamily> family) =>
+        family.State != KnownState.Value ? WorkFigure.Lacks("shell-thread", "thread of the shell", "the family of the shell")
             : !family.Value.IsThreaded ? null
             : WorkFigure.Told("shell-thread", "thread of the shell", $"{family.Value.Thread}; drive-side cup {(family.Value.IsDriveCupLeftHand ? "left-hand, tightens anticlockwise" : "right-hand, tightens clockwise")}", family.Value.Source);
-    }
 
     /// <summary>What the table of cranks and shells says of this pair, spacers included.</summary>
     public static WorkFigure? Spacers(FitReport report)
@@ -50,15 +54,30 @@ internal static class ShellFigures
             : new("cup-tool", $"cup tool of the maker of this {family.Value.TradeName} bottom bracket");
     }
 
-    public static TorqueFigure CupTorque(Build build)
+    /// <summary>By the spindle that is known to go in; of an unknown one no row is shown.</summary>
+    public static TorqueFigure? CupTorque(Build build)
     {
         Known<SpindleSeat> seat = build.As<BottomBracket>(Slot.BottomBracket)?.Takes ?? default;
-        return seat.Is(SpindleSeat.SquareJis) || seat.Is(SpindleSeat.SquareIso) ? TorqueTable.DriveTorques.BracketSquare
+        return build.IsShellThreaded() != true || seat.State != KnownState.Value ? null
+            : seat.Is(SpindleSeat.SquareJis) || seat.Is(SpindleSeat.SquareIso) ? TorqueTable.DriveTorques.BracketSquare
             : seat.Is(SpindleSeat.EightShort) || seat.Is(SpindleSeat.EightLong) ? TorqueTable.DriveTorques.BracketEight
             : seat.Is(SpindleSeat.Mm24) ? TorqueTable.DriveTorques.BracketOutboard
             : seat.Is(SpindleSeat.Stepped24) ? TorqueTable.DriveTorques.BracketStepped
             : TorqueTable.DriveTorques.BracketCups;
     }
+
+    public static WorkFigure? CupLacks(Build build) =>
+        build.IsShellThreaded() == false || CupTorque(build) is not null ? null
+        : WorkFigure.LacksTorque("bracket-torque", "torque of the bottom bracket", build.IsShellThreaded() is null ? "whether it is screwed in or pressed" : "which spindle it takes, and the maker's figure");
+
+    /// <summary>Of these units there are cartridges and ones with loose cups, and no field tells them apart.</summary>
+    public static bool MayHaveLooseCups(Build build) =>
+        build.As<BottomBracket>(Slot.BottomBracket)?.Takes is { } seat && (seat.MayBe(SpindleSeat.SquareJis) || seat.MayBe(SpindleSeat.SquareIso) || seat.MayBe(SpindleSeat.Cottered));
+
+    /// <summary>No row was read for a spindle of two halves, nor for a stepped one of 30 mm.</summary>
+    public static WorkFigure? CrankLacks(Build build) =>
+        build.As<Crankset>(Slot.Crankset) is not { Spindle.State: KnownState.Value } ? WorkFigure.LacksTorque("crank-torque", "torque of the crank", "the spindle of the crank")
+        : CrankTorque(build).Length == 0 && !build.Takes(SpindleSeat.OnePiece, SpindleSeat.Cottered) ? WorkFigure.LacksTorque("crank-torque", "torque of the crank", "the crank maker's figure: no page was read that prints one for this spindle") : null;
 
     public static TorqueFigure?[] CrankTorque(Build build) =>
         build.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? [TorqueTable.DriveTorques.CrankSquare]
@@ -67,8 +86,7 @@ internal static class ShellFigures
         : build.Takes(SpindleSeat.Mm24) ? [TorqueTable.DriveTorques.PreloadCap, TorqueTable.DriveTorques.CrankPinch]
         : build.Takes(SpindleSeat.Stepped24) ? [TorqueTable.DriveTorques.CrankStepped]
         : build.Takes(SpindleSeat.Mm2899, SpindleSeat.Mm30) ? [TorqueTable.DriveTorques.CrankThirty]
-        : build.Takes(SpindleSeat.OnePiece, SpindleSeat.Cottered) ? []
-        : build.As<Crankset>(Slot.Crankset) is { Spindle.State: KnownState.Value } ? [TorqueTable.DriveTorques.CrankGeneric] : [];
+        : build.Takes(SpindleSeat.Bmx19, SpindleSeat.Bmx22, SpindleSeat.Bmx24) ? [TorqueTable.DriveTorques.CrankGeneric] : [];
 }
 
 /// <summary>What has to be measured on this build.</summary>
@@ -77,7 +95,15 @@ internal static class FrameFigures
     private const int Most = 12;
 
     /// <summary>What settles most, save the condition of used parts, which has a step of its own.</summary>
-    public static WorkFigure?[] Asked(FitReport report) => [.. report.ToMeasure.Where(m => m.What.Field != "condition").Take(Most).Select(m => Asked(report.Build, m.What))];
+    public static WorkFigure?[] Asked(FitReport report)
+    {
+        Measurement[] all = [.. report.ToMeasure.Where(m => m.What.Field != "condition").Select(m => m.What)];
+        return
+        [
+            .. all.Take(Most).Select(m => Asked(report.Build, m)),
+            all.Length > Most ? WorkFigure.Told("measure-more", "more to measure", FormattableString.Invariant($"{all.Length - Most} more; check the build again once these are known")) : null,
+        ];
+    }
 
     private static WorkFigure Asked(Build build, Measurement what)
     {

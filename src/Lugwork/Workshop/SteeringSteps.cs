@@ -13,14 +13,14 @@ internal static class SteeringSteps
             Id = "dry-fit-fork", Title = "Put the fork together dry", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Stem],
             Joints = ["steerer-through-head-tube", "fork-in-head-tube", "headset-on-steerer", "headset-kind", "fork-length-within-limit", "fork-crowns-on-frame", "fork-not-too-short", "head-angle-not-too-slack", "head-angle-not-too-steep", "steerer-reaches-stem", "gap-under-cap", "spacers-on-carbon-steerer", "crown-under-down-tube"],
             After = [new("press-headset", "the stack is measured on the headset that is in"), new("set-crown-race", "the steerer is measured from the race that is set"), new("measure-interfaces", "the stack is built of measured heights")],
-            Does = b => [b.IsThreaded() == true ? "Put fork, bearings, upper race, washers and locknut together without grease." : "Put fork, bearings, cover, spacers and stem together without grease.", b.IsThreaded() switch
+            Does = b => [b.IsThreaded() == true ? "Put fork, bearings, upper race, washers and locknut together without grease." : b.Has(Slot.Stem) ? "Put fork, bearings, cover, spacers and stem together without grease." : "Put fork, bearings, cover and spacers together without grease.", b.IsThreaded() switch
             {
-                true => "See that the locknut has its full thread.",
-                false => "Mark the steerer at the top of the stem.",
+                true => "Count the turns that the locknut still goes on above the race: it needs its full thread.",
+                false => b.Has(Slot.Stem) ? "Mark the steerer at the top of the whole stack, the spacers above the stem included." : "Mark nothing before the stem is there: its height belongs to the stack.",
                 _ => "Find out first whether the steerer is threaded: nothing is marked or cut before that is known.",
-            }, "Turn the bars to both sides and look at the height."],
+            }, "Turn the fork to both sides and look at the height."],
             Tools = _ => [Kit.Caliper], Figures = r => SteeringFigures.OfSteerer(r.Build),
-            Checks = _ => ["The bearings sit down all round.", "Bar height and stem are the ones that stay; leave the steerer long if unsure."],
+            Checks = b => ["The bearings sit down all round.", b.IsThreaded() == true ? "The locknut has its full thread above washer and race." : b.Has(Slot.Stem) ? "Bar height and stem are the ones that stay; leave the steerer long if unsure." : "Leave the steerer long until the stem is there."],
             Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
         new()
@@ -34,7 +34,8 @@ internal static class SteeringSteps
                 :
             [
                 "Settle first what is open at the dry fit: a cut cannot be taken back.",
-                SteeringFigures.OfSteerer(b).Any(f => f is { Id: "steerer-cut", IsKnown: true }) ? "Measure twice; compare the mark with the figure below." : "Measure first what the figure below takes; nothing is cut by eye alone.",
+                SteeringFigures.OfSteerer(b).Any(f => f is { Id: "steerer-cut", IsKnown: true }) ? "Measure twice: the figure below lies 3 mm under the mark at the top of the stack; where it does not, find out why." : "Measure first what the figure below takes; it lies 3 mm under the mark at the top of the stack, and nothing is cut by eye alone.",
+                "Take the fork out of the frame before you saw.",
                 b.IsCarbonSteerer() switch
                 {
                     true => "Cut carbon wet with a fine blade for carbon, and keep the dust out of the lungs.",
@@ -51,16 +52,21 @@ internal static class SteeringSteps
         },
         new()
         {
-            Id = "set-preload", Title = "Set the star nut or the expander", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Preload), Uses = [Slot.Fork, Slot.Preload], Joints = ["preload-in-steerer"],
+            Id = "set-preload", Title = "Set the star nut or the expander", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Preload) || (b.Has(Slot.Fork) && b.Has(Slot.Stem) && b.IsThreaded() == false), Uses = [Slot.Fork, Slot.Preload], Joints = ["preload-in-steerer"],
             After = [new("cut-steerer", "its depth is measured from the cut end")],
-            Does = b => b.IsThreaded() is null ? ["Find out first whether the steerer is threaded: a nut or an expander belongs into a threadless one alone."] : b.IsCarbonSteerer() switch
+            Does = b => b.IsThreaded() is null ? ["Find out first whether the steerer is threaded: a nut or an expander belongs into a threadless one alone."] : !b.Has(Slot.Preload) ? [b.IsCarbonSteerer() switch
+            {
+                true => "No expander is in this build: get the one that the fork's maker names. A carbon steerer is not clamped without it.",
+                false => "No star nut or expander is in this build: get one. Without it the cap has nothing to pull on.",
+                _ => "Find out first what the steerer is made of, and get the star nut or expander for it: none is in this build.",
+            }] : b.IsCarbonSteerer() switch
             {
                 true => ["Put the maker's expander in, at the height of the stem clamp, and tighten it as its maker says."],
                 false => [b.TakesStarNut() ? "Set a star nut square, below the top of the steerer; an expander as its maker says." : "Put the expander in as its maker says."],
                 _ => ["Find out first what the steerer is made of: nothing is set into it before that is known."],
             },
             Tools = b => [b.TakesStarNut() ? new("star-nut-setter", "star nut setter") : null],
-            Torques = b => [b.IsThreaded() == false && b.IsCarbonSteerer() == true ? TorqueTable.SteeringTorques.Expander : null],
+            Torques = b => [b.Has(Slot.Preload) && b.IsThreaded() == false && b.IsCarbonSteerer() == true ? TorqueTable.SteeringTorques.Expander : null],
             Figures = r => [SteeringFigures.NutDepth(r.Build)],
             Checks = _ => ["Never a star nut in a carbon steerer."],
             Cautions = _ => [Lugwork.Cautions.StarNutCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
@@ -76,7 +82,7 @@ internal static class SteeringSteps
         {
             Id = "fit-fork", Title = "Fit the fork for good", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.HeadsetCover],
             After = [new("dry-fit-fork", "what fits is known before it is greased"), new("cut-steerer", "chips of the cut stay out of the bearings"), new("set-preload", "the cap pulls on the nut or expander"), new("route-lines", "lines past the bearings are in before the fork closes the way"), new("fit-headset-cover", "lines through the cover are led while the fork is out")],
-            Does = b => ["Grease the bearings and their seats.", "Slide the fork in, lay on bearing, ring and cover.", b.IsThreaded() switch
+            Does = b => ["Grease the bearings and their seats.", b.IsThreaded() == true ? "Slide the fork in, and lay on the upper bearing." : "Slide the fork in, lay on bearing, ring and cover.", b.IsThreaded() switch
             {
                 true => "Screw the upper race down until play is gone, then hold it with the locknut.",
                 false => null,
@@ -95,12 +101,12 @@ internal static class SteeringSteps
                 ? ["Find out first whether the stem is a quill or clamps the steerer: depth, play and torque go by it.", "Tighten nothing before that is known."]
                 : b.HasQuill() == true
                 ? ["Grease the quill and its wedge.", "Put it in beyond its mark; it is lined up once the wheel is in.", "Tighten the wedge bolt to the maker's torque."]
-                : [StemStart(b), "Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", "Tighten its clamp bolts in turn to the maker's torque; it is lined up once the wheel is in."],
+                : [StemStart(b), "Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", b.IsCarbonSteerer() == false ? "See whether small M5 bolts or one or two large ones clamp the steerer: the torque goes by them." : null, "Tighten its clamp bolts in turn to the maker's torque; it is lined up once the wheel is in."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasQuill() == true ? Kit.Grease : b.HasQuill() == false && b.IsCarbonSteerer() == true ? Kit.Paste : null],
             Torques = b => b.HasQuill() switch
             {
                 true => [TorqueTable.SteeringTorques.QuillWedge],
-                false => [TorqueTable.SteeringTorques.TopCap, StemTorque(b)],
+                false => [TorqueTable.SteeringTorques.TopCap, .. StemTorques(b)],
                 _ => [],
             },
             Figures = r => [.. SteeringFigures.OfStem(r.Build), StemLacks(r.Build)],
@@ -124,13 +130,13 @@ internal static class SteeringSteps
                 _ => ["Find out first whether the stem is a quill or clamps the steerer.", "Line stem and bar up with the front wheel."],
             },
             Tools = _ => [Kit.HexKeys],
-            Torques = b => [b.HasQuill() switch
+            Torques = b => b.HasQuill() switch
             {
-                true => TorqueTable.SteeringTorques.QuillWedge,
-                false => StemTorque(b),
-                _ => null,
-            }], Figures = r => [StemLacks(r.Build)],
-            Checks = _ => ["Held between the knees, the wheel does not turn under a firm pull at the bar.", "With the front brake on, no play in the headset; with the wheel up, it turns freely."],
+                true => [TorqueTable.SteeringTorques.QuillWedge],
+                false => StemTorques(b),
+                _ => [],
+            }, Figures = r => [StemLacks(r.Build)],
+            Checks = _ => ["Held between the knees, the wheel does not turn under a firm pull at the bar.", "With the wheel against a wall and a hand on the headset, no play; with the wheel up, it turns freely."],
             Cautions = _ => [Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
@@ -148,7 +154,7 @@ internal static class SteeringSteps
 
     private static bool NothingComesOff(Build build) => SteeringFigures.OfSteerer(build).Any(f => f is { Id: "steerer-off", Value: <= 0 });
 
-    private static bool TakesStarNut(this Build build) => build.IsThreaded() == false && build.IsCarbonSteerer() == false && build.As<Preload>(Slot.Preload)?.Kind.Is(SteererPreload.Expander) != true;
+    private static bool TakesStarNut(this Build build) => build.Has(Slot.Preload) && build.IsThreaded() == false && build.IsCarbonSteerer() == false && build.As<Preload>(Slot.Preload)?.Kind.Is(SteererPreload.Expander) != true;
 
     private static string? StemStart(Build build) => build.IsCarbonSteerer() switch
     {
@@ -157,18 +163,19 @@ internal static class SteeringSteps
         _ => "Find out first what the steerer is made of: paste, plug and torque go by it.",
     };
 
-    private static TorqueFigure? StemTorque(Build build) => build.IsCarbonSteerer() switch
+    /// <summary>Never a figure for carbon with nothing inside; the large bolts of old stems are of metal steerers alone.</summary>
+    private static TorqueFigure?[] StemTorques(Build build) => build.IsCarbonSteerer() switch
     {
-        true => TorqueTable.SteeringTorques.StemOnCarbon,
-        false => TorqueTable.SteeringTorques.StemOnSteerer,
-        _ => null,
+        true => build.Has(Slot.Preload) ? [TorqueTable.SteeringTorques.StemOnCarbon] : [],
+        false => [TorqueTable.SteeringTorques.StemOnSteerer, TorqueTable.SteeringTorques.StemOnSteererOld],
+        _ => [],
     };
 
     private static WorkFigure? StemLacks(Build build) =>
         build.HasQuill() switch
         {
             true => null,
-            false => build.IsCarbonSteerer() is not null ? null : WorkFigure.LacksTorque("stem-torque", "torque of the stem on the steerer", "what the steerer is made of"),
+            false => StemTorques(build).Length > 0 ? null : WorkFigure.LacksTorque("stem-torque", "torque of the stem on the steerer", build.IsCarbonSteerer() is null ? "what the steerer is made of" : "the expander of the fork's maker in the steerer, and the fork maker's figure"),
             _ => WorkFigure.LacksTorque("stem-torque", "torque of the stem", "whether the stem is a quill or clamps the steerer"),
         };
 }

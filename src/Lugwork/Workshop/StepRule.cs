@@ -24,6 +24,9 @@ internal sealed class StepRule
     /// <summary>Earlier steps and why; one that this build does not need falls away.</summary>
     public ImmutableArray<WorkPrerequisite> After { get; init; } = [];
 
+    /// <summary>This build waits for that earlier step; most rows always do.</summary>
+    public Func<Build, string, bool> Waits { get; init; } = (_, _) => true;
+
     public required Func<Build, string?[]> Does { get; init; }
 
     public Func<Build, WorkTool?[]> Tools { get; init; } = _ => [];
@@ -60,7 +63,7 @@ internal sealed class StepRule
             Does = [.. Does(build).OfType<string>()],
             Slots = [.. Uses.Where(build.Has)],
             Joints = fits,
-            After = [.. After.Where(a => isThere(a.Step)), .. WaitsForUsed(build) ? new[] { new WorkPrerequisite(FrameSteps.InspectUsed, "a used part is fitted only once it is found sound") } : []],
+            After = [.. After.Where(a => isThere(a.Step) && Waits(build, a.Step)), .. WaitsForUsed(build) ? new[] { new WorkPrerequisite(FrameSteps.InspectUsed, "a used part is fitted only once it is found sound") } : []],
             Tools = [.. Tools(build).OfType<WorkTool>().Concat(torques.Any(t => !t.IsByHand) ? [Kit.TorqueWrench] : Array.Empty<WorkTool>()).Distinct()],
             Supplies = [.. Supplies(build).OfType<WorkSupply>()],
             Torques = torques,
@@ -99,7 +102,10 @@ internal static class StepTable
 
     /// <summary>Ids of the torques that only makers name, and that are written down once they were applied.</summary>
     public static ImmutableArray<string> MakersTorques { get; } =
-        ["pivot-torque", "hanger-torque", "stem-torque", "binder-torque", "drop-lever-torque", "ring-torque", "crank-torque", "derailleur-torque", "axle-torque", "arm-torque", "rim-brake-torque"];
+    [
+        "pivot-torque", "hanger-torque", "stem-torque", "binder-torque", "drop-lever-torque", "ring-torque", "crank-torque", "derailleur-torque", "axle-torque", "arm-torque", "rim-brake-torque",
+        "rotor-torque", "caliper-torque", "control-torque", "grip-torque", "saddle-torque", "cassette-torque", "fixed-lockring-torque", "bracket-torque",
+    ];
 
     /// <summary>The steps that a build needs, in the order of the table.</summary>
     public static IReadOnlyList<WorkStep> Of(FitReport report, FrameGeometry? frame = null)

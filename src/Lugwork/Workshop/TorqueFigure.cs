@@ -73,13 +73,13 @@ public sealed class TorqueFigure
     /// <summary>No page was read that prints it: memory or common practice alone.</summary>
     public bool IsUnpublished => Ranges.All(r => r.Source.IsUnpublished);
 
-    /// <summary>A torque is within one of the figures, to the hundredth of a newton metre. Says nothing of the part: its maker's figure rules.</summary>
+    /// <summary>A torque is within one of the figures, those of other parts left out, to the hundredth of a newton metre. Says nothing of the part: its maker's figure rules.</summary>
     /// <param name="torque">The torque, in any unit, 0 to 300 N m.</param>
     /// <exception cref="ArgumentOutOfRangeException">The torque is no number, negative, or above 300 N m.</exception>
     public bool IsWithinOne(Torque torque)
     {
-        double hundredths = Math.Round(NumberRange.Checked(torque.NewtonMeters, 0, WorkRecord.MostTorque, "N m", nameof(torque)) * 100);
-        return Ranges.Any(r => hundredths >= r.LeastHundredths && hundredths <= r.MostHundredths);
+        _ = NumberRange.Checked(torque.NewtonMeters, 0, WorkRecord.MostTorque, "N m", nameof(torque));
+        return Ranges.Any(r => !r.IsOfOtherParts && r.Holds(torque));
     }
 
     /// <summary>"six-bolt rotor bolts: 5 to 6.2 N m (page); 2 to 4 N m (page). The sources contradict each other. The maker's figure rules."</summary>
@@ -94,7 +94,7 @@ public sealed class TorqueFigure
                 TorqueAgreement.OneSource => Ranges.Any(r => r.Of.EndsWith("together", StringComparison.Ordinal)) ? " Two pages together give it." : " One page alone was read that prints it.",
                 TorqueAgreement.Overlap => " The sources differ, and have some torque in common.",
                 TorqueAgreement.Apart => " The sources contradict each other.",
-                TorqueAgreement.NonePrinted => " No page was read that prints it.",
+                TorqueAgreement.NonePrinted => IsUnpublished ? " No page was read that prints it." : " No page was read that prints it for the fastener in general.",
                 _ => "",
             };
             string note = Note.Length > 0 ? $" {Note}" : "";
@@ -110,6 +110,7 @@ public sealed class TorqueFigure
     {
         ThreadTreatment.Dry => "clean and dry",
         ThreadTreatment.Grease => "a little grease",
+        ThreadTreatment.Threadlock => "thread lock, on bolts that come without it",
         ThreadTreatment.AssemblyPaste => "assembly paste between the clamped surfaces, none on the thread",
         _ => "as the maker says",
     };

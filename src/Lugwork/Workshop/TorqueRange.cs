@@ -17,6 +17,9 @@ public enum ThreadTreatment
 
     /// <summary>Assembly paste between the clamped surfaces, not on the thread.</summary>
     AssemblyPaste,
+
+    /// <summary>Thread lock of the strength that the maker names, on bolts that come without it.</summary>
+    Threadlock,
 }
 
 /// <summary>Units in which torque is printed.</summary>
@@ -61,6 +64,9 @@ public sealed record TorqueRange
 
     /// <summary>It is said of a closer or another kind of part than the rest of the row, so it neither agrees with the others nor contradicts them.</summary>
     public bool IsOfOtherParts { get; }
+
+    /// <summary>A torque is within it, to the hundredth of a newton metre.</summary>
+    internal bool Holds(Torque torque) => Math.Round(torque.NewtonMeters * 100) is var hundredths && hundredths >= LeastHundredths && hundredths <= MostHundredths;
 
     internal int LeastHundredths { get; }
 

@@ -25,7 +25,7 @@ public static partial class TorqueTable
 
         public static TorqueFigure BarBinderOld { get; } = new("bar-binder-old", "handlebar binder of an older stem, large bolts", new TorqueRange(19.7m, 29.4m, CargoBoltList)) { Note = "Never for M5 bolts." };
 
-        public static TorqueFigure QuillWedge { get; } = new("quill-wedge", "wedge bolt of a quill stem", new TorqueRange(19.7m, 29.4m, CargoBoltList));
+        public static TorqueFigure QuillWedge { get; } = new("quill-wedge", "wedge bolt of a quill stem", new TorqueRange(19.7m, 29.4m, CargoBoltList)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
         public static TorqueFigure Locknut { get; } = new("headset-locknut", "locknut of a threaded headset", new TorqueRange(14.7m, 16.9m, CargoBoltList));
 
@@ -37,11 +37,11 @@ public static partial class TorqueTable
 
         public static TorqueFigure SeatCollarCarbon { get; } = new("seat-collar-carbon", "seat collar, carbon frame or post", new(4, 7, Memory), new(4, 4, CarbonRoadTorques, "collar of a carbon time-trial frame", true), new(6, 6, CarbonRoadTorques, "collar that is not round", true), new(8, 8, CarbonRoadTorques, "wedge instead of a collar", true)) { Treatment = ThreadTreatment.AssemblyPaste, TreatmentSource = Memory };
 
-        public static TorqueFigure RailNuts { get; } = new("saddle-clamp-nuts", "saddle clamp with 13 or 14 mm nuts", new TorqueRange(20.3m, 24.9m, GuideTorques2002));
+        public static TorqueFigure RailNuts { get; } = new("saddle-clamp-nuts", "saddle clamp with 13 or 14 mm nuts", new TorqueRange(20.3m, 24.9m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure RailBolt { get; } = new("saddle-clamp-one-bolt", "saddle clamp with one 6 mm hex bolt", new TorqueRange(17, 28.3m, GuideTorques2002));
+        public static TorqueFigure RailBolt { get; } = new("saddle-clamp-one-bolt", "saddle clamp with one 6 mm hex bolt", new TorqueRange(17, 28.3m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure RailBolts { get; } = new("saddle-clamp-two-bolts", "saddle clamp with two 5 mm hex bolts", new TorqueRange(9.6m, 14.1m, GuideTorques2002)) { Note = "The page prints 80 in\u00B7lbf as 9.6 N m; 80 in\u00B7lbf is 9.0 N m." };
+        public static TorqueFigure RailBolts { get; } = new("saddle-clamp-two-bolts", "saddle clamp with two 5 mm hex bolts", new TorqueRange(9.6m, 14.1m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "The page prints 80 in\u00B7lbf as 9.6 N m; 80 in\u00B7lbf is 9.0 N m." };
 
         public static TorqueFigure RailBinder { get; } = new("saddle-binder", "saddle rail binder in general", new TorqueRange(19.7m, 39.2m, CargoBoltList));
 

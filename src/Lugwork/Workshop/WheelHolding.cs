@@ -19,6 +19,10 @@ internal static class WheelHolding
             : ["Set the wheel fully into its ends.", $"Tighten it as the hub maker says: {held.TradeName}."];
     }
 
+    /// <summary>The rear wheel moves in its slots until the chain or belt is set; only then is it tightened.</summary>
+    public static bool WaitsForChain(Build build, WheelEnd end) =>
+        !end.IsFront && build.HasFixedChain() == true && build.WheelTensions() != false && build.HeldBy(end) != HubAttachment.ThruAxle;
+
     public static WorkTool? Tool(Build build, WheelEnd end) => build.HeldBy(end) == HubAttachment.Nuts ? new("axle-spanner", "spanner for the axle nuts") : null;
 
     public static bool Greases(Build build, WheelEnd end) => build.HeldBy(end) == HubAttachment.ThruAxle;
@@ -27,10 +31,10 @@ internal static class WheelHolding
     {
         HubAttachment? held = build.HeldBy(end);
         return held == HubAttachment.ThruAxle ? end.IsFront ? TorqueTable.BrakeTorques.FrontThruAxle : TorqueTable.BrakeTorques.RearThruAxle
-            : held == HubAttachment.Nuts ? end.IsFront || !build.HasHubGear() ? null : TorqueTable.BrakeTorques.AxleNut
+            : held == HubAttachment.Nuts ? end.IsFront || build.HasHubGear() != true ? null : TorqueTable.BrakeTorques.AxleNut
             : held == HubAttachment.QuickRelease ? TorqueTable.BrakeTorques.Skewer : null;
     }
 
     public static WorkFigure? Lacks(Build build, WheelEnd end) =>
-        Torque(build, end) is not null ? null : WorkFigure.LacksTorque("axle-torque", "how tight the wheel is held", build.HeldBy(end) is null ? "what holds the hub" : "the hub maker's figure");
+        Torque(build, end) is not null ? null : WorkFigure.LacksTorque("axle-torque", "how tight the wheel is held", build.HeldBy(end) is null ? "what holds the hub" : !end.IsFront && build.HasHubGear() is null ? "whether the hub has gears, and the hub maker's figure" : "the hub maker's figure");
 }

@@ -22,8 +22,8 @@ internal static class WheelSteps
             Id = $"fit-{end.Name}-tube", Title = $"Put in the {end.Name} tube", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tube), Uses = [end.Wheel, end.Tyre, end.Tube],
             Joints = [$"{end.Name}-tube-in-tyre", $"{end.Name}-tube-width-in-tyre", $"{end.Name}-tube-valve-through-rim", $"{end.Name}-tube-valve-length"],
             After = [new($"tape-{end.Name}-rim", "the tape keeps the tube off the spoke holes")],
-            Does = b => b.IsTubeless(end.Tyre) ? ["Keep it as the spare, or put it in where the tyre is ridden with a tube."] : ["Give the tube a little air.", "Lay it in the tyre with the valve through the rim."],
-            Tools = _ => [Kit.Pump], Checks = _ => ["The tube is not twisted; the valve stands straight."], Cautions = _ => [Lugwork.Cautions.TubeCare], Time = WorkTime.QuarterHour,
+            Does = b => b.RidesOnTube(end) ? ["Give the tube a little air.", "Lay it in the tyre with the valve through the rim."] : ["Keep it as the spare: the tyre is ridden without a tube, on its own valve."],
+            Tools = b => [b.RidesOnTube(end) ? Kit.Pump : null], Checks = b => [b.RidesOnTube(end) ? "The tube is not twisted; the valve stands straight." : "The spare is of the size of the tyre."], Cautions = _ => [Lugwork.Cautions.TubeCare], Time = WorkTime.QuarterHour,
         },
         new()
         {
@@ -37,11 +37,22 @@ internal static class WheelSteps
             Id = $"fit-{end.Name}-rotor", Title = $"Fit the {end.Name} rotor", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Rotor), Uses = [end.Wheel, end.Rotor],
             Joints = [$"{end.Name}-rotor-on-hub", $"{end.Name}-rotor-within-limit", $"{end.Name}-lockring-on-hub-axle", $"{end.Name}-carrier-with-lockring"],
             After = [new($"fit-{end.Name}-tyre", "sealant and lubricant stay off the rotor")],
-            Does = b => b.IsSplined(end) ? ["Wipe the rotor with alcohol.", "Slide it on, arrow forward.", "Grease the thread of the lockring, never the rotor.", "Tighten the lockring to the maker's torque."] : ["Wipe the rotor with alcohol.", "Lay it on, arrow forward.", "Put thread lock on bolts that come without it.", "Tighten its bolts crosswise to the maker's torque."],
-            Tools = b => [b.IsSplined(end) ? LockringTool(b, end) : new("t25", "T25 key"), Kit.TorqueWrench],
-            Supplies = b => [Kit.Alcohol, b.IsSplined(end) ? Kit.Grease : Kit.Threadlock],
-            Torques = b => [b.IsSplined(end) ? TorqueTable.BrakeTorques.RotorLockring : TorqueTable.BrakeTorques.RotorBolts],
-            Figures = r => [BrakeFigures.Thickness(r.Build, end)],
+            Does = b => FixingOf(b, end) switch
+            {
+                { } fixing when fixing == RotorFixing.CenterLock => ["Wipe the rotor with alcohol.", "Slide it on, arrow forward.", "Grease the thread of the lockring, never the rotor.", "Tighten the lockring to the maker's torque."],
+                { } => ["Wipe the rotor with alcohol.", "Lay it on, arrow forward.", "Put thread lock on bolts that come without it.", "Tighten its bolts crosswise to the maker's torque."],
+                _ => ["Wipe the rotor with alcohol.", "Find out first how the rotor is held: by bolts, and how many, or by a lockring on splines. Bolts, tool and torque go by it."],
+            },
+            Tools = b => FixingOf(b, end) switch
+            {
+                { } fixing when fixing == RotorFixing.CenterLock => [LockringTool(b, end)],
+                { } fixing when fixing == RotorFixing.SixBolt => [new("t25", "T25 key")],
+                { } => [new("rotor-key", "key for the bolts of this rotor")],
+                _ => [],
+            },
+            Supplies = b => [Kit.Alcohol, FixingOf(b, end) is { } fixing ? fixing == RotorFixing.CenterLock ? Kit.Grease : Kit.Threadlock : null],
+            Torques = b => [RotorTorque(b, end)],
+            Figures = r => [BrakeFigures.Thickness(r.Build, end), RotorTorque(r.Build, end) is not null ? null : WorkFigure.LacksTorque("rotor-torque", "torque of the rotor", FixingOf(r.Build, end) is null ? "how the rotor is held" : "the rotor maker's figure: the row of six bolts does not hold for four or five")],
             Checks = _ => ["The rotor runs true and free of grease."], Cautions = _ => [Lugwork.Cautions.Rotor], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         .. end.IsFront ? ImmutableArray<StepRule>.Empty : [Sprockets()],
@@ -59,9 +70,9 @@ internal static class WheelSteps
         After = [new($"tape-{end.Name}-rim", "the bed is closed before the tyre goes on"), new($"fit-{end.Name}-tube", "the tube goes in with the tyre"), new($"fit-{end.Name}-valve", "a tyre without a tube is blown up through this valve"), new("inspect-parts", "a worn rim gets no tyre")],
         Does = b => b.IsTubular(end.Tyre)
             ? ["Stretch the tyre on the dry rim for a day.", "Glue or tape it as the makers of tyre, rim and glue say.", "Let it set for as long as they say."]
-            : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, first opposite the valve and last at the valve, with the beads pushed into the well of the rim.", b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? "Pour sealant in; blow the beads on to their seats, at most to the lower of the largest pressures of tyre and rim." : "Pump a little, see that no tube is under a bead, then pump up."],
+            : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, first opposite the valve and last at the valve, with the beads pushed into the well of the rim.", b.IsTubeless(end.Tyre) && !b.RidesOnTube(end) ? "Pour sealant in; blow the beads on to their seats, at most to the lower of the largest pressures of tyre and rim." : b.RidesOnTube(end) ? "Pump a little, see that no tube is under a bead, then pump up." : "Pump it up, at most to the lower of the largest pressures of tyre and rim."],
         Tools = b => [b.IsTubular(end.Tyre) ? null : Kit.TyreLevers, Kit.Pump],
-        Supplies = b => [b.IsTubular(end.Tyre) ? new("tubular-glue", "glue or tape that tyre and rim maker allow") : null, b.IsTubeless(end.Tyre) && !b.Has(end.Tube) ? new("sealant", "sealant, as the tyre maker says for its size") : null],
+        Supplies = b => [b.IsTubular(end.Tyre) ? new("tubular-glue", "glue or tape that tyre and rim maker allow") : null, b.IsTubeless(end.Tyre) && !b.RidesOnTube(end) ? new("sealant", "sealant, as the tyre maker says for its size") : null],
         Figures = r => [TyreFigures.Lowest(r.Build, end)],
         Checks = _ => ["The line on the tyre is even all round, on both sides.", "The pressure is at most the lower of the largest ones of tyre and rim, and at least the tyre's least."],
         Cautions = b => [b.IsTubular(end.Tyre) ? Lugwork.Cautions.Tubular : Lugwork.Cautions.PressureLimit, b.As<Wheel>(end.Wheel)?.RimType.Is(RimType.Hookless) == true ? Lugwork.Cautions.Hookless : null, Lugwork.Cautions.TyreRoom],
@@ -75,14 +86,29 @@ internal static class WheelSteps
         Does = b => HoldOf(b) switch
         {
             SprocketHold.Unknown => ["Find out first how the sprockets are held: by a lockring, a thread, a ring that snaps in, or the hub's own carrier."],
-            SprocketHold.Thread => ["Grease the thread.", "Start it by hand, then screw it on; a fixed sprocket gets its left-hand lockring."],
+            SprocketHold.Freewheel => ["Grease the thread.", "Start the freewheel by hand and screw it on; pedalling tightens it the rest of the way."],
+            SprocketHold.Fixed => ["Grease the thread.", "Start the sprocket by hand, then screw it on as tight as the chain whip brings it.", "Screw its lockring on anticlockwise, since its thread is left-hand, and tighten it hard against the sprocket.", "Never ride it without the lockring."],
+            SprocketHold.OwnThread => ["Grease the thread and the splines of the body thinly.", "Slide the cassette on, and start the ring that is part of it on the body by hand: there is no separate lockring.", "Tighten that ring to the maker's torque."],
             SprocketHold.SnapRing => ["Lay the sprocket on its three lugs, dished as the chainline asks for.", "Press the snap ring into its groove all round; no lockring is screwed on."],
             SprocketHold.Carrier => ["Fit the sprocket on the carrier as the hub maker says."],
-            _ => ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Tighten the lockring to the maker's torque."],
+            _ => ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Grease the thread of the lockring, and tighten it to the maker's torque."],
         },
-        Tools = b => [HoldOf(b) is not (SprocketHold.Lockring or SprocketHold.Thread) ? null : new("cassette-tool", b.As<Cassette>(Slot.Cassette)!.Pattern is { State: KnownState.Value } made ? $"remover by the maker of these sprockets: {made.InTradeWords()}" : "remover for the sprockets, once they are known"), HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? new("chain-whip", "chain whip") : null, HoldOf(b) == SprocketHold.SnapRing ? new("ring-driver", "screwdriver for the snap ring") : null],
-        Supplies = b => [HoldOf(b) is SprocketHold.Lockring or SprocketHold.Thread ? Kit.Grease : null],
+        Tools = b =>
+        [
+            HoldOf(b) is SprocketHold.Lockring or SprocketHold.OwnThread or SprocketHold.Freewheel ? new("cassette-tool", $"remover by the maker of these sprockets: {b.As<Cassette>(Slot.Cassette)!.Pattern.InTradeWords()}") : null,
+            HoldOf(b) == SprocketHold.Fixed ? new("chain-whip", "chain whip") : null,
+            HoldOf(b) == SprocketHold.Fixed ? new("fixed-lockring-spanner", "hook spanner for the lockring of the fixed sprocket") : null,
+            HoldOf(b) == SprocketHold.SnapRing ? new("ring-driver", "screwdriver for the snap ring") : null,
+        ],
+        Supplies = b => [HoldOf(b) is SprocketHold.Lockring or SprocketHold.OwnThread or SprocketHold.Freewheel or SprocketHold.Fixed ? Kit.Grease : null],
         Torques = b => [HoldOf(b) == SprocketHold.Lockring ? TorqueTable.DriveTorques.CassetteLockring : null],
+        Figures = r => [HoldOf(r.Build) switch
+        {
+            SprocketHold.OwnThread => WorkFigure.LacksTorque("cassette-torque", "torque of the cassette", "its maker's figure: no page was read for one that screws itself on"),
+            SprocketHold.Fixed => WorkFigure.LacksTorque("fixed-lockring-torque", "torque of the lockring of the fixed sprocket", "the hub maker's figure"),
+            _ => null,
+        }],
+        Cautions = b => [b.As<Cassette>(Slot.Cassette)!.Pattern.Values.Contains(CassettePattern.FixedSprocket) ? Lugwork.Cautions.FixedLockring : null],
         Checks = _ => ["No sprocket has play."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
     };
 
@@ -90,7 +116,9 @@ internal static class WheelSteps
     {
         Unknown,
         Lockring,
-        Thread,
+        OwnThread,
+        Freewheel,
+        Fixed,
         SnapRing,
         Carrier,
     }
@@ -103,7 +131,9 @@ internal static class WheelSteps
     }
 
     private static SprocketHold HoldOf(CassettePattern pattern) =>
-        pattern == CassettePattern.Freewheel || pattern == CassettePattern.FixedSprocket ? SprocketHold.Thread
+        pattern == CassettePattern.Freewheel ? SprocketHold.Freewheel
+        : pattern == CassettePattern.FixedSprocket ? SprocketHold.Fixed
+        : pattern == CassettePattern.Xd || pattern == CassettePattern.Xdr ? SprocketHold.OwnThread
         : pattern == CassettePattern.ThreeLug ? SprocketHold.SnapRing
         : pattern == CassettePattern.HubGearOwn ? SprocketHold.Carrier
         : SprocketHold.Lockring;
@@ -114,12 +144,15 @@ internal static class WheelSteps
         Joints = end.IsFront
             ? ["front-wheel-in-fork", "front-axle-in-fork", "front-axle-diameter", "front-thru-axle-length", "front-axle-nut-on-hub-axle"]
             : ["rear-wheel-in-frame", "rear-axle-in-frame", "rear-axle-diameter", "rear-thru-axle-length", "rear-axle-nut-on-hub-axle", "hub-gear-in-dropout", "hub-brake-arm-on-frame"],
-        After = [new("check-ends", "a wheel in crooked ends stands askew, and its axle may break"), new($"fit-{end.Name}-tyre", "the room is looked at with the tyre on"), new($"fit-{end.Name}-rotor", "the rotor goes on beside the open hub"), end.IsFront ? new("fit-fork", "the wheel stands in the fork that is in the frame") : new("fit-cassette", "the sprockets go on beside the open hub")],
-        Does = b => !end.IsFront && b.HasFixedChain() ? ["Set the wheel into its slots, loose; it is set straight and tightened once the chain is on."] : WheelHolding.Does(b, end),
-        Tools = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Tool(b, end)], Supplies = b => [WheelHolding.Greases(b, end) && (end.IsFront || !b.HasFixedChain()) ? Kit.Grease : null],
-        Torques = b => [!end.IsFront && b.HasFixedChain() ? null : WheelHolding.Torque(b, end)],
-        Figures = r => [TyreFigures.AxleLength(r.Build, end), !end.IsFront && r.Build.HasFixedChain() ? null : WheelHolding.Lacks(r.Build, end)],
-        Checks = b => ["The hub turns freely and has no play at the rim.", !end.IsFront && b.HasFixedChain() ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
+        After = [new("check-ends", "a wheel in crooked ends stands askew, and its axle may break"), new($"fit-{end.Name}-tyre", "the room is looked at with the tyre on"), new($"fit-{end.Name}-rotor", "the rotor goes on beside the open hub"), .. end.IsFront
+            ? new WorkPrerequisite[] { new("fit-fork", "the wheel stands in the fork that is in the frame") }
+            : [new("fit-cassette", "the sprockets go on beside the open hub"), new("fit-hanger", "an axle may screw into the bolt of the hanger, and a claw goes on with the wheel"), new("fit-rear-derailleur", "the axle goes through the derailleur")]],
+        Waits = (b, step) => step != "fit-rear-derailleur" || b.IsHangerless() == true,
+        Does = b => WheelHolding.WaitsForChain(b, end) ? ["Set the wheel into its slots, loose; it is set straight and tightened once the chain is on."] : WheelHolding.Does(b, end),
+        Tools = b => [WheelHolding.WaitsForChain(b, end) ? null : WheelHolding.Tool(b, end)], Supplies = b => [WheelHolding.Greases(b, end) && !WheelHolding.WaitsForChain(b, end) ? Kit.Grease : null],
+        Torques = b => [WheelHolding.WaitsForChain(b, end) ? null : WheelHolding.Torque(b, end)],
+        Figures = r => [TyreFigures.AxleLength(r.Build, end), WheelHolding.WaitsForChain(r.Build, end) ? null : WheelHolding.Lacks(r.Build, end)],
+        Checks = b => ["The hub turns freely and has no play at the rim.", WheelHolding.WaitsForChain(b, end) ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
         Cautions = b => [Lugwork.Cautions.Axle, b.Has(end.Axle) ? Lugwork.Cautions.AxleThread : null], Time = WorkTime.QuarterHour,
     };
 
@@ -130,7 +163,15 @@ internal static class WheelSteps
         _ => new("rotor-lockring-tool", "tool for the lockring of the rotor: by whether its notches are inside or outside"),
     };
 
-    private static bool IsSplined(this Build build, WheelEnd end) => build.As<Rotor>(end.Rotor)?.Fixing.Is(Brakes.RotorFixing.CenterLock) == true;
+    /// <summary>The one fixing that is known; null where it is not.</summary>
+    private static RotorFixing? FixingOf(Build build, WheelEnd end) => build.As<Rotor>(end.Rotor)?.Fixing is { State: KnownState.Value } fixing ? fixing.Value : null;
+
+    private static TorqueFigure? RotorTorque(Build build, WheelEnd end) => FixingOf(build, end) switch
+    {
+        { } fixing when fixing == RotorFixing.CenterLock => TorqueTable.BrakeTorques.RotorLockring,
+        { } fixing when fixing == RotorFixing.SixBolt => TorqueTable.BrakeTorques.RotorBolts,
+        _ => null,
+    };
 }
 
 /// <summary>Figures of tyre and axle.</summary>

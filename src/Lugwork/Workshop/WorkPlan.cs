@@ -25,14 +25,14 @@ public sealed class WorkPlan
     /// <summary>Every step that this build needs, each after its prerequisites.</summary>
     public ImmutableArray<WorkStep> Steps { get; }
 
-    /// <summary>Small parts that are still to buy.</summary>
-    public ImmutableArray<SmallPart> SmallParts => Build.SmallParts();
+    /// <summary>Small parts that are still to buy, beside what is used up.</summary>
+    public ImmutableArray<SmallPart> SmallParts => Shopping.SmallParts(this);
 
     /// <summary>Every tool, each once, in the order of first use.</summary>
     public ImmutableArray<WorkTool> Tools => ToolsOf(Steps);
 
-    /// <summary>Everything that is used up, each once, in the order of first use.</summary>
-    public ImmutableArray<WorkSupply> Supplies => [.. Steps.SelectMany(s => s.Supplies).Distinct()];
+    /// <summary>Everything that is used up, each once, in the order of first use; what comes with a small part stands there.</summary>
+    public ImmutableArray<WorkSupply> Supplies => Shopping.Supplies(this);
 
     /// <summary>Steps for a shop: those that need its tools and those that the risk advises.</summary>
     public ImmutableArray<WorkStep> ForShop => [.. Steps.Where(s => s.Shop is not null)];

@@ -143,6 +143,21 @@ public sealed class FigureTests
         }
     }
 
+    [Theory]
+    [InlineData("front", true)]
+    [InlineData("rear", false)]
+    public void The_line_of_a_rim_brake_ends_at_the_crown_in_front_and_is_not_estimated_behind(string end, bool known)
+    {
+        FrameGeometry frame = new FrameChart { Reach = Length.FromMillimeters(400), HeadAngle = Angle.FromDegrees(70), SeatAngle = Angle.FromDegrees(73), Chainstay = Length.FromMillimeters(435), BottomBracketDrop = Length.FromMillimeters(60), HeadTube = Length.FromMillimeters(120), LowerStack = Length.FromMillimeters(10), AxleToCrown = Length.FromMillimeters(450), ForkOffset = Length.FromMillimeters(45), RearRadius = Length.FromMillimeters(345), FrontRadius = Length.FromMillimeters(345) }.ToGeometry();
+        Build build = Build.From(Frame.Read("material steel")).With(Handlebar.Read("width 740; grip 22.2")).With(BrakeLever.Read("pull long"), end == "front" ? Slot.FrontLever : Slot.RearLever).With(RimBrake.Read("type cantilever"), end == "front" ? Slot.FrontRimBrake : Slot.RearRimBrake);
+        WorkFigure line = build.WorkPlan(frame).Find($"connect-{end}-brake")!.Figures.Single(f => f.Id == $"{end}-brake-line");
+        Assert.Equal(known, line.IsKnown);
+        if (known)
+        {
+            Same(370 + 120 + frame.LowerStack.Millimeters + 200, line);
+        }
+    }
+
     [Fact]
     public void Of_hoses_the_plan_says_that_the_way_is_not_known() =>
         Assert.False(Build.From(Frame.Read("material steel")).With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).WorkPlan().Find("connect-front-brake")!.Figures.Single(f => f.Id == "front-brake-line").IsKnown);

@@ -28,6 +28,9 @@ public sealed class FinalInspectionTests
         Fit gap = Bench.WholeBicycle().Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap");
         Assert.Contains(gap.Sentence, Points.Single(p => p.Id == "stem-gap").Figures.Single(f => f.Id == "gap-under-cap").Words, StringComparison.Ordinal);
         Assert.Contains(Points.Single(p => p.Id == "load").Figures, f => f.Id == "rider-on-frame");
+        Assert.Equal(740, Points.Single(p => p.Id == "bar-width").Figures.Single().Value);
+        Assert.Equal(["thru-axle in closed ends", "thru-axle in closed ends"], Points.Single(p => p.Id == "wheels-hold").Figures.Select(f => f.Words));
+        Assert.All(Points.Single(p => p.Id == "two-brakes").Figures, f => Assert.Contains(" and ", f.Words, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -40,6 +43,16 @@ public sealed class FinalInspectionTests
         Assert.Contains("two-brakes", bare);
         Assert.DoesNotContain("quill-mark", Points.Select(p => p.Id));
         Assert.Contains("quill-mark", Build.From(Frame.Read("material steel")).With(Stem.Read("quill-22.2")).WorkPlan().Inspection.Select(p => p.Id));
+    }
+
+    [Fact]
+    public void What_is_lacking_stays_on_the_list_beside_what_is_known()
+    {
+        FinalPoint post = Build.From(Frame.Read("material steel")).With(Seatpost.Read("27.2")).WorkPlan().Inspection.Single(p => p.Id == "post-mark");
+        Assert.True(post.Figures.Single(f => f.Id == "two-diameters").IsKnown);
+        Assert.All(new[] { "post-mark", "frame-least", "post-insertion" }, id => Assert.False(post.Figures.Single(f => f.Id == id).IsKnown));
+        FinalPoint brakes = Build.From(Frame.Read("material steel")).With(RimBrake.Read("type cantilever"), Slot.FrontRimBrake).WorkPlan().Inspection.Single(p => p.Id == "two-brakes");
+        Assert.Equal([true, false], brakes.Figures.Select(f => f.IsKnown));
     }
 
     [Fact]

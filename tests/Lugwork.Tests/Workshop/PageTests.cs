@@ -52,9 +52,14 @@ public sealed class PageTests
         Assert.Single(html.Descendants("h1"));
         Assert.Equal(Plan.Steps.Length, html.Descendants("article").Count());
         Assert.Equal(Plan.Steps.Length, html.Descendants("h3").Count());
-        string[] allowed = ["html", "head", "meta", "title", "style", "body", "header", "main", "section", "article", "h1", "h2", "h3", "h4", "p", "ul", "li", "div", "span"];
+        string[] allowed = ["html", "head", "meta", "title", "style", "body", "header", "main", "section", "article", "h1", "h2", "h3", "h4", "p", "ul", "ol", "li", "div", "span", "nav", "a"];
         Assert.All(html.DescendantsAndSelf(), e => Assert.Contains(e.Name.LocalName, allowed));
-        Assert.All(html.Descendants().Attributes(), a => Assert.Contains(a.Name.LocalName, new[] { "charset", "name", "content", "id", "class" }));
+        Assert.All(html.Descendants().Attributes(), a => Assert.Contains(a.Name.LocalName, new[] { "charset", "name", "content", "id", "class", "href" }));
+        string[] places = [.. html.Descendants("article").Select(e => $"#{(string?)e.Attribute("id")}")];
+        Assert.Equal(places, html.Descendants("nav").Single().Descendants("a").Select(e => (string?)e.Attribute("href")));
+        Assert.All(html.Descendants("a"), e => Assert.Contains((string?)e.Attribute("href"), places));
+        Assert.Equal(Plan.Steps.Sum(s => s.After.Length) + Plan.Steps.Length, html.Descendants("a").Count());
+        Assert.Equal(Plan.Steps.Length + 1, html.Descendants("ol").Count());
         Assert.DoesNotContain("url(", PlanStyle.Sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("@import", PlanStyle.Sheet, StringComparison.Ordinal);
     }
@@ -69,8 +74,9 @@ public sealed class PageTests
         XElement html = Read(plan.ToHtml());
         Assert.Equal(PlanPage.OneLine(name).Trim().Length == 0 ? "Work plan" : $"Work plan: {PlanPage.OneLine(name)}".Trim(), html.Descendants("h1").Single().Value.Trim());
         Assert.Contains(html.Descendants("li"), li => li.Value == PlanPage.OneLine(name));
-        string[] elements = ["script", "img", "b", "a"];
+        string[] elements = ["script", "img", "b"];
         Assert.DoesNotContain(html.Descendants(), e => elements.Contains(e.Name.LocalName));
+        Assert.All(html.Descendants("a"), e => Assert.Matches("^#step-[0-9]+$", (string?)e.Attribute("href")));
 
         Assert.Equal(plan.Steps.Length, plan.ToMarkdown().Split('\n').Count(l => l.StartsWith("### ", StringComparison.Ordinal)));
         Assert.DoesNotContain("<script", plan.ToMarkdown(), StringComparison.Ordinal);

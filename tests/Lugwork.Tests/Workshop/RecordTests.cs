@@ -115,10 +115,44 @@ public sealed class RecordTests
     public void A_torque_outside_every_figure_is_asked_about_and_one_within_any_is_not()
     {
         WorkRecord record = WorkRecord.For(Plan);
-        Assert.Empty(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(3)).Questions);
+        Assert.Contains("other parts alone (2 to 4 N m, with a plate that locks them)", Assert.Single(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(3)).Questions), StringComparison.Ordinal);
+        Assert.Empty(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(4)).Questions);
         Assert.Empty(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(6.2)).Questions);
         Assert.Contains("outside every figure", Assert.Single(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(6.21)).Questions), StringComparison.Ordinal);
         Assert.Contains("outside every figure", Assert.Single(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(1.99)).Questions), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("hanger M10; material aluminium", "fit-hanger", "hanger-bolts", 3, "no page was read for")]
+    [InlineData("hanger M10; material aluminium", "fit-hanger", "hanger-bolts", 1, null)]
+    [InlineData("material carbon", "fit-seatpost", "seat-collar-carbon", 8, "wedge instead of a collar")]
+    [InlineData("material carbon", "fit-seatpost", "seat-collar-carbon", 5, "no page was read for")]
+    public void A_torque_by_memory_alone_or_of_other_parts_is_asked_about(string frame, string step, string row, double torque, string? asked)
+    {
+        WorkPlan plan = Build.From(Frame.Read(frame)).With(RearDerailleur.Read("M10 bolt")).With(Seatpost.Read("27.2")).WorkPlan();
+        ImmutableArray<string> questions = WorkRecord.For(plan).Applied(step, row, Torque.FromNewtonMeters(torque)).Questions;
+        Assert.Equal(asked is not null, questions.Any());
+        Assert.True(asked is null || questions.Single().Contains(asked, StringComparison.Ordinal), string.Join("; ", questions));
+    }
+
+    [Fact]
+    public void A_step_done_with_an_open_joint_or_an_unknown_cut_is_asked_about()
+    {
+        WorkPlan plan = Build.From(Frame.Read("material steel; seatTube unknown")).With(Seatpost.Read("27.2")).With(Fork.Read("steerer kind threadless")).With(Stem.Read("28.6 clamp")).WorkPlan();
+        Assert.Contains(WorkRecord.For(plan).Done("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-in-seat-tube", StringComparison.Ordinal));
+        Assert.Contains(WorkRecord.For(plan).Done("cut-steerer").Questions, q => q.Contains("steerer-cut was neither known nor written down", StringComparison.Ordinal));
+        Assert.DoesNotContain(WorkRecord.For(plan).Done("cut-steerer").Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(210)).Questions, q => q.Contains("neither known", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_a_used_part_was_found_to_be_goes_into_the_build_and_the_step_stands()
+    {
+        WorkPlan plan = Build.From(Frame.Read("material steel; condition new")).With(Chain.Read("9-speed; condition used")).With(Saddle.Read("7 mm round; condition used")).WorkPlan();
+        WorkRecord record = WorkRecord.For(plan).Done("inspect-parts").Found("inspect-used-parts", "inspect-chain", "inspected").Found("inspect-used-parts", "inspect-saddle", "worn").Measured("inspect-used-parts", "chain-over-24", Length.FromMillimeters(305)).Done("inspect-used-parts");
+        Build built = record.AsBuilt();
+        Assert.Equal([PartCondition.Inspected, PartCondition.Worn], new[] { built[Slot.Chain], built[Slot.Saddle] }.Select(p => p!.Condition.Value));
+        Assert.Empty(record.On(built.WorkPlan()).Questions.Where(q => !q.Contains("condition", StringComparison.Ordinal)));
+        Assert.True(record.On(built.WorkPlan()).IsDone("inspect-used-parts"));
     }
 
     [Fact]
@@ -173,6 +207,7 @@ public sealed class RecordTests
         Assert.Equal(
             ["chain.over24Pitches 305.5", "chain.pitches 112", "dropper.stack 205", "dropper.travel 150", "fork.mostSpacers 30", "frame.leastInsertion 80", "frame.mostInsertion 230", "headset.lowerCup ZS56", "headset.upperCup ZS44", "rearLever.hoseLength 1620", "shock.size eyelet-210x55"],
             built.AsBuilt.Select(v => $"{v.Slot.Key}.{v.Field} {v.Value}").Order(StringComparer.Ordinal));
+        Assert.Equal(AsBuiltKind.Measured, built.AsBuilt.Single(v => v.Field == "pitches").Kind);
         Assert.Empty(record.On(built.WorkPlan()).Questions);
         Assert.Equal(WorkRecordFile.Write(record), WorkRecordFile.Write(WorkRecordFile.Read(WorkRecordFile.Write(record), plan)));
     }

@@ -76,6 +76,8 @@ public sealed class StepTests
     {
         WorkPlan plan = Steel().With(RearDerailleur.Read(mount)).WorkPlan();
         Assert.Equal(hangs, plan.Find("align-hanger") is not null);
+        Assert.Equal(hangs, plan.Find("fit-hanger") is not null);
+        Assert.Equal(!hangs, plan.Find("tighten-derailleur") is not null);
         Assert.Equal(hangs, plan.Find("fit-rear-derailleur")!.Torques.Any());
     }
 
@@ -112,8 +114,25 @@ public sealed class StepTests
     [Fact]
     public void The_last_pass_carries_every_torque_and_each_torque_a_wrench()
     {
-        string[] all = [.. Whole.Steps.Where(s => s.Id != "final-torque").SelectMany(s => s.Torques).Select(t => t.Id).Distinct().Order(StringComparer.Ordinal)];
-        Assert.Equal(all, Whole.Find("final-torque")!.Torques.Select(t => t.Id).Order(StringComparer.Ordinal));
+        string[] byHand = ["top-cap", "crank-preload-cap", "quick-release"];
+        Assert.Contains(Whole.Steps.SelectMany(s => s.Torques), t => t.Id == "top-cap");
+        WorkPlan skewered = Bench.WholeBicycle().Without(Slot.FrontAxle).Without(Slot.FrontNuts).With(Wheel.Read("hub F100-QR9"), Slot.FrontWheel).WorkPlan();
+        foreach (WorkPlan plan in new[] { Whole, skewered, Steel("; kind full-suspension").With(Seatpost.Read("27.2")).With(Grips.Read("22.2")).WorkPlan() })
+        {
+            WorkStep[] before = [.. plan.Steps.Where(s => s.Stage < WorkStage.FinalChecks)];
+            string[] rows = [.. before.SelectMany(s => s.Torques).Select(t => t.Id).Distinct().Except(byHand).Order(StringComparer.Ordinal)];
+            string[] makers = [.. before.SelectMany(s => s.Figures).Where(f => f.Unit == "N m").Select(f => f.Id).Distinct().Order(StringComparer.Ordinal)];
+            foreach (string pass in new[] { "final-torque", "recheck" })
+            {
+                Assert.Equal(rows, plan.Find(pass)!.Torques.Select(t => t.Id).Order(StringComparer.Ordinal));
+                Assert.Equal(makers, plan.Find(pass)!.Figures.Where(f => f.Unit == "N m").Select(f => f.Id).Order(StringComparer.Ordinal));
+            }
+        }
+
+        Assert.Contains(Whole.Find("final-torque")!.Does, d => d.StartsWith("Leave the top cap", StringComparison.Ordinal));
+        Assert.Contains(skewered.Find("final-torque")!.Does, d => d.Contains("once more by hand", StringComparison.Ordinal));
+        Assert.DoesNotContain(Whole.Find("final-torque")!.Does, d => d.Contains("once more by hand", StringComparison.Ordinal));
+        Assert.Equal(["binder-torque", "grip-torque", "pivot-torque"], Steel("; kind full-suspension").With(Seatpost.Read("27.2")).With(Grips.Read("22.2")).WorkPlan().Find("final-torque")!.Figures.Where(f => f.Unit == "N m").Select(f => f.Id).Order(StringComparer.Ordinal));
         Assert.All(Whole.Steps.Where(s => s.Torques.Any(t => !t.IsByHand)), s => Assert.Contains(s.Tools, t => t.Id == "torque-wrench"));
     }
 
