@@ -14,7 +14,11 @@ namespace Lugwork;
 /// <param name="What">What to buy; null where the parts do not ask for it.</param>
 /// <param name="Slot">The slot that holds such a part: filled, nothing is needed.</param>
 /// <param name="Sources">What it rests on.</param>
-internal sealed record SmallPartRule(string Id, string Because, Func<Build, string?> What, Slot? Slot, params ImmutableArray<Source> Sources);
+internal sealed record SmallPartRule(string Id, string Because, Func<Build, string?> What, Slot? Slot, params ImmutableArray<Source> Sources)
+{
+    /// <summary>Joints that ask for the same thing: where one of them needs a part, that part is it.</summary>
+    public ImmutableArray<string> AskedBy { get; init; } = [];
+}
 
 /// <summary>Small parts, from the parts of a build; those that bridge a joint come from its remedies.</summary>
 internal static class SmallPartTable
@@ -29,10 +33,10 @@ internal static class SmallPartTable
         new("rear-axle-nuts", "solid rear axle", b => Nuts(b[Slot.RearWheel]), Slot.RearNuts, Sources.AxleNut),
         new("preload", "threadless steerer", Preload, Slot.Preload, Sources.ForkCutting, Sources.StarNutSetting),
         new("crown-race", "headset without a crown race", b => b[Slot.Headset] is Headset { CrownRace.State: KnownState.None } && b[Slot.Fork] is Fork fork ? $"crown race for a seat of {fork.CrownSeat.InTradeWords()}" : null, null, Sources.HeadsetChart),
-        new("front-rotor-bolts", "front rotor with six holes", b => Bolts(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined),
-        new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined),
-        new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined),
-        new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined),
+        new("front-rotor-bolts", "front rotor with six holes", b => Bolts(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["front-rotor-on-hub"] },
+        new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["rear-rotor-on-hub"] },
+        new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["front-lockring-on-hub-axle"] },
+        new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["rear-lockring-on-hub-axle"] },
         new("front-caliper-bolts", "front caliper", b => Held(b[Slot.FrontBrake]), null, Sources.CommonPractice),
         new("rear-caliper-bolts", "rear caliper", b => Held(b[Slot.RearBrake]), null, Sources.CommonPractice),
         new("front-tube", "front clincher without a tubeless bead", b => Tube(b[Slot.FrontTyre], b[Slot.FrontWheel]), Slot.FrontTube, Sources.CommonPractice),
@@ -62,7 +66,8 @@ internal static class SmallPartTable
     public static ImmutableArray<SmallPart> Of(Build build)
     {
         ImmutableArray<SmallPart>.Builder needed = ImmutableArray.CreateBuilder<SmallPart>();
-        foreach (Fit fit in build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart))
+        Fit[] asking = [.. build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart)];
+        foreach (Fit fit in asking)
         {
             foreach (Remedy remedy in fit.Remedies.Where(r => r.Kind == RemedyKind.BuyPart).DistinctBy(IdOf))
             {
@@ -72,7 +77,7 @@ internal static class SmallPartTable
 
         foreach (SmallPartRule rule in All)
         {
-            if ((rule.Slot is null || build[rule.Slot] is null) && rule.What(build) is { } what)
+            if ((rule.Slot is null || build[rule.Slot] is null) && !Array.Exists(asking, f => rule.AskedBy.Contains(f.Joint!.Id)) && rule.What(build) is { } what)
             {
                 needed.Add(new(rule.Id, what, rule.Because, rule.Slot, rule.Sources));
             }
@@ -80,6 +85,9 @@ internal static class SmallPartTable
 
         return [.. needed.Where(p => !build.SmallPartsThere.Contains(p.Id))];
     }
+
+    /// <summary>A small part of the list is what a joint may ask for once it is measured.</summary>
+    public static bool IsAsked(Joint joint, IEnumerable<SmallPart> listed) => listed.Any(p => All.Any(r => r.Id == p.Id && r.AskedBy.Contains(joint.Id)));
 
     /// <summary>An id that a build can hold.</summary>
     public static bool IsId(string id) => All.Any(r => r.Id == id) || (id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint && (id[(colon + 1)..] == Choice || joint.Relation.Bridges.Any(b => b.Id == id[(colon + 1)..])));
