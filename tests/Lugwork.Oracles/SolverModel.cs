@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Lugwork.Planning;
+using Lugwork.Tests.Planning;
 
 namespace Lugwork.Oracles;
 
@@ -11,15 +12,18 @@ internal sealed class SolverModel
 {
     private readonly CpModel _model = new();
     private readonly ChoiceRequest _request;
-    private readonly Dictionary<Slot, List<(Part? Part, long Price, long Mass, BoolVar Chosen)>> _choices = [];
-    private readonly Dictionary<string, ChoiceBridgePrice> _bridges;
+    private readonly Dictionary<Slot, List<Choice>> _choices = [];
+    private readonly bool _masses;
     private readonly List<(LinearExpr Term, long Price, long Mass)> _costs = [];
 
-    private SolverModel(ChoiceRequest request)
+    private SolverModel(ChoiceRequest request, bool masses)
     {
         _request = request;
-        _bridges = request.Bridges.ToDictionary(b => b.BridgeId);
+        _masses = masses;
     }
+
+    /// <summary>One thing that a slot can hold.</summary>
+    private sealed record Choice(Part? Part, ChoiceOffer? Offer, bool IsOwned, long Price, long Mass, BoolVar Chosen);
 
     /// <summary>What the solver found.</summary>
     /// <param name="Price">The least price in ten-thousandths; null where nothing fits.</param>
@@ -32,7 +36,7 @@ internal sealed class SolverModel
     /// <param name="mostMass">A cap in milligrams; none where left out.</param>
     public static Answer Solve(ChoiceRequest request, bool systemChecks = true, long? mostMass = null)
     {
-        SolverModel model = new(request);
+        SolverModel model = new(request, mostMass is not null);
         model.AddChoices();
         foreach (Joint joint in JointTable.All.Where(j => systemChecks || j.Slots.Length <= 2))
         {
@@ -40,6 +44,7 @@ internal sealed class SolverModel
         }
 
         model.AddRequired();
+        model.AddArticles();
         return model.Solve(mostMass);
     }
 
@@ -49,25 +54,75 @@ internal sealed class SolverModel
         {
             Part? owned = _request.Build[slot];
             bool kept = slot == Slot.Frame || _request.Wishes.Any(w => w.Slot == slot && w.Name == $"keep the {slot.Name}");
-            List<(Part? Part, long Price, long Mass)> all = [];
+            List<(Part? Part, ChoiceOffer? Offer, bool IsOwned, long Price, long Mass)> all = [];
             if (owned is not null)
             {
-                all.Add((owned, 0, Milligrams(_request.OwnedMasses.TryGetValue(slot, out UnitsNet.Mass mass) ? mass : null)));
+                all.Add((owned, null, true, 0, Milligrams(_request.OwnedMasses.TryGetValue(slot, out UnitsNet.Mass mass) ? mass : null)));
             }
 
-            if (!kept)
+            if (slot == Slot.Rider)
             {
-                all.Add((null, 0, 0));
-                all.AddRange(_request.Offers.Where(o => o.Slot == slot && o.Price is not null).Select(o => ((Part?)o.Part, (long)(o.Price!.Value.Amount * 10_000), Milligrams(o.Mass))));
+                all = owned is null ? [(null, null, false, 0, 0)] : all;
+            }
+            else if (!kept)
+            {
+                all.Add((null, null, false, 0, 0));
+                all.AddRange(_request.Offers.Where(o => o.Slot == slot && (o.IsOwned || o.Price is not null) && (!_masses || o.Mass is not null))
+                    .Select(o => ((Part?)o.Part, (ChoiceOffer?)o, false, o.IsOwned ? 0 : (long)(o.Price!.Value.Amount * 10_000), Milligrams(o.Mass))));
             }
 
-            all.RemoveAll(c => c.Part is not null && _request.Wishes.Any(w => w.Slot == slot && !w.IsMetBy(c.Part)));
-            _choices[slot] = [.. all.Select((c, i) => (c.Part, c.Price, c.Mass, _model.NewBoolVar($"{slot.Key}{i}")))];
+            all.RemoveAll(c => _request.Wishes.Any(w => w.Slot == slot && (c.Part is null || !w.IsMetBy(c.Part))));
+            _choices[slot] = [.. all.Select((c, i) => new Choice(c.Part, c.Offer, c.IsOwned, c.Price, c.Mass, _model.NewBoolVar($"{slot.Key}{i}")))];
             _model.AddExactlyOne(_choices[slot].Select(c => c.Chosen));
-            foreach ((_, long price, long mass, BoolVar chosen) in _choices[slot])
+            foreach (Choice choice in _choices[slot])
             {
-                _costs.Add((chosen, price, mass));
+                _costs.Add((choice.Chosen, choice.Price, choice.Mass));
             }
+        }
+    }
+
+    /// <summary>What is there once, articles over several slots, and owned parts that are one article.</summary>
+    private void AddArticles()
+    {
+        (Slot Slot, Choice Choice)[] all = [.. _choices.SelectMany(p => p.Value.Select(c => (p.Key, c)))];
+        foreach (IGrouping<string, Choice> item in all.Where(c => ItemOf(c.Slot, c.Choice) is not null).GroupBy(c => ItemOf(c.Slot, c.Choice)!, c => c.Choice))
+        {
+            _model.AddAtMostOne(item.Select(c => c.Chosen));
+        }
+
+        foreach (IGrouping<string, ChoiceOffer> article in _request.Offers.Where(o => o.Article is not null).GroupBy(o => o.Article!))
+        {
+            LinearExpr[] sums = [.. article.Select(o => o.Slot).Distinct().Select(s => LinearExpr.Sum(_choices[s].Where(c => c.Offer?.Article == article.Key).Select(c => c.Chosen)))];
+            foreach (LinearExpr sum in sums.Skip(1))
+            {
+                _model.Add(sum == sums[0]);
+            }
+        }
+
+        Tie(Slot.Dropper, Slot.Seatpost);
+        Tie(Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter);
+    }
+
+    private string? ItemOf(Slot slot, Choice choice) => choice.IsOwned ? _request.OwnedItems.GetValueOrDefault(slot) : choice.Offer?.Item;
+
+    private void Tie(Slot companion, params Slot[] hosts)
+    {
+        Slot[] there = [.. hosts.Where(h => _request.Build[h] is not null)];
+        if (_request.Build[companion] is null || there.Length == 0)
+        {
+            return;
+        }
+
+        BoolVar[] Owned(Slot slot) => [.. _choices[slot].Where(c => c.Part is not null && ReferenceEquals(c.Part, _request.Build[slot])).Select(c => c.Chosen)];
+        BoolVar[] companions = Owned(companion);
+        foreach (BoolVar host in there.SelectMany(Owned))
+        {
+            _model.AddBoolOr(companions.Select(c => (ILiteral)c).Append(host.Not()));
+        }
+
+        foreach (BoolVar own in companions)
+        {
+            _model.AddBoolOr(there.SelectMany(Owned).Select(h => (ILiteral)h).Append(own.Not()));
         }
     }
 
@@ -79,7 +134,7 @@ internal sealed class SolverModel
     private void Add(Joint joint)
     {
         Slot[] slots = [.. joint.Slots];
-        foreach (((Part? Part, long, long, BoolVar Chosen)[] combination, Few parts) in Combinations(slots))
+        foreach ((Choice[] combination, Few parts) in Combinations(slots))
         {
             if (Array.Exists(combination, c => c.Part is null) || !joint.IsFilled(parts))
             {
@@ -92,10 +147,15 @@ internal sealed class SolverModel
                 continue;
             }
 
-            Bridge?[] needed = verdict == Verdict.NeedsPart ? [.. Account.Of(joint, parts, verdict).Remedies.Where(r => r.Kind is RemedyKind.BuyPart or RemedyKind.ShopWork).Select(r => r.Bridge)] : [null];
+            if (verdict == Verdict.NeedsMeasuring && _request.AllowsMeasuring)
+            {
+                continue;
+            }
+
+            (long Price, long Mass)? needed = verdict == Verdict.NeedsPart ? BridgeSums.Of(joint, Account.Of(joint, parts, verdict), _request, _masses) : null;
             ILiteral[] chosen = [.. combination.Select(c => c.Chosen)];
             _clauses++;
-            if (Array.Exists(needed, b => b is null || !_bridges.ContainsKey(b.Id)))
+            if (needed is not { } sum)
             {
                 _model.AddBoolOr(chosen.Select(c => c.Not()));
                 continue;
@@ -108,13 +168,13 @@ internal sealed class SolverModel
                 _model.AddImplication(priced, one);
             }
 
-            _costs.Add((priced, needed.Sum(b => (long)(_bridges[b!.Id].Price.Amount * 10_000)), needed.Sum(b => Milligrams(_bridges[b!.Id].Mass))));
+            _costs.Add((priced, sum.Price, sum.Mass));
         }
     }
 
     private void AddRequired()
     {
-        foreach (((Part? Part, long, long, BoolVar Chosen)[] combination, _) in Combinations([Slot.Fork, Slot.FrontWheel, Slot.RearWheel]))
+        foreach ((Choice[] combination, _) in Combinations([Slot.Fork, Slot.FrontWheel, Slot.RearWheel]))
         {
             foreach (Slot slot in BicycleKind.Required(_request.Build.Frame, combination[0].Part as Fork, combination[1].Part as Wheel, combination[2].Part as Wheel))
             {
@@ -122,16 +182,16 @@ internal sealed class SolverModel
             }
         }
 
-        foreach ((Slot slot, List<(Part? Part, long, long, BoolVar Chosen)> choices) in _choices)
+        foreach ((Slot slot, List<Choice> choices) in _choices)
         {
-            foreach ((Part? part, _, _, BoolVar chosen) in choices.Where(c => c.Part is not null && UnjudgedFields.Asked(new Few(new() { [slot] = c.Part })) is not null))
+            foreach (Choice choice in choices.Where(c => c.Part is not null && UnjudgedFields.Asked(new Few(new() { [slot] = c.Part })) is not null))
             {
-                _model.AddBoolOr([chosen.Not()]);
+                _model.AddBoolOr([choice.Chosen.Not()]);
             }
         }
     }
 
-    private IEnumerable<((Part? Part, long, long, BoolVar Chosen)[] Combination, Few Parts)> Combinations(Slot[] slots)
+    private IEnumerable<(Choice[] Combination, Few Parts)> Combinations(Slot[] slots)
     {
         if (Array.Exists(slots, s => _choices[s].Count == 0))
         {
@@ -142,7 +202,7 @@ internal sealed class SolverModel
         int place = 0;
         while (place >= 0)
         {
-            (Part? Part, long, long, BoolVar Chosen)[] combination = [.. slots.Select((s, i) => _choices[s][at[i]])];
+            Choice[] combination = [.. slots.Select((s, i) => _choices[s][at[i]])];
             yield return (combination, new(slots.Zip(combination).ToDictionary(p => p.First, p => p.Second.Part)));
             for (place = slots.Length - 1; place >= 0 && ++at[place] == _choices[slots[place]].Count; place--)
             {

@@ -57,7 +57,7 @@ public sealed class BrakeJointsChecks
     [InlineData(Rings, "external", 15_000, Verdict.Fits)]
     [InlineData(Rings, "external", 9_000, Verdict.Fits)]
     public void A_lockring_is_turned_over_the_axles_that_are_printed(string source, string ring, long axle, Verdict expected) =>
-        Assert.True(expected == DiscRelations.LockringOnAxle.Judge([axle, RotorFixing.CenterLock.FitCode, Lockring.Parse(ring, null).FitCode]).Verdict, source);
+        Assert.True(expected == DiscRelations.LockringOnAxle.Judge([axle, RotorFixing.CenterLock.FitCode, Lockring.Parse(ring, null).FitCode, RotorFixing.CenterLock.FitCode, DiscRelations.NotThere]).Verdict, source);
 
     [Theory]
     [PrintedIn(OpenEnds)]

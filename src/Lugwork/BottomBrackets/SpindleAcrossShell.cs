@@ -20,6 +20,11 @@ internal static class SpindleAcrossShell
     /// <summary>Reason of a pair that goes with one spacer.</summary>
     public const string OneSpacer = "spindle-across-one-spacer";
 
+    /// <summary>Reason of a pair that goes with cups which are spaced by a chart.</summary>
+    public const string PartSpaced = "spindle-across-with-spaced";
+
+    private const string ByChart = ", spaced by the maker's chart";
+
     private const string AnotherCrank = "a crank with a spindle for this shell";
 
     private static readonly Reason Goes = new("spindle-across", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair.");
@@ -29,6 +34,8 @@ internal static class SpindleAcrossShell
     private static readonly Reason GoesOneSpacer = new(OneSpacer, "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with one of its 2.5 mm spacers, on the drive side.");
 
     private static readonly Reason WithPart = new("spindle-across-with", "{1} crank goes across {0} shell with [bridge].");
+
+    private static readonly Reason WithPartSpaced = WithPart with { Id = PartSpaced };
 
     private static readonly Reason Short = new("spindle-too-short", "{1} spindle is too short for {0} shell: it ends inside the bearings.") { Mend = AnotherCrank };
 
@@ -77,7 +84,7 @@ internal static class SpindleAcrossShell
         void Fits(string shell, ImmutableArray<Spindle> spindles, params ImmutableArray<Source> sources) => Say(shell, Verdict.Fits, Goes, spindles, sources);
 
         void Part(string shell, Spindle spindle, BridgeKind kind, string what, Caution? caution, params ImmutableArray<Source> sources) =>
-            cells[Of(shell), spindle.FitCode] = new(Verdict.NeedsPart, WithPart, Sold(shell, spindle, kind, what, caution, sources));
+            cells[Of(shell), spindle.FitCode] = new(Verdict.NeedsPart, what.EndsWith(ByChart, StringComparison.Ordinal) ? WithPartSpaced : WithPart, Sold(shell, spindle, kind, what, caution, sources));
 
         foreach (string shell in new[] { "BSA-68", "BSA-73", "BSA-83", "BSA-100", "BSA-120" })
         {
@@ -105,9 +112,9 @@ internal static class SpindleAcrossShell
         Say("PF30-68", Verdict.Fits, GoesSpaced, [Spindle.Long30], Sources.SpacerChart30);
         Fits("PF30-73", [Spindle.Mm2899], Sources.Overview2899);
         Fits("PF30A-83", [Spindle.Mm2899], Sources.Overview2899);
-        Part("PF30-86.5", Spindle.Road24, BridgeKind.Adapter, "46-to-24 mm cups for an 86.5 mm shell, spaced by the maker's chart", null, Sources.SpacerChart24);
+        Part("PF30-86.5", Spindle.Road24, BridgeKind.Adapter, "46-to-24 mm cups for an 86.5 mm shell" + ByChart, null, Sources.SpacerChart24);
         Fits("PF30-86.5", [Spindle.Long30], Sources.SpacerChart30);
-        Part("BBright-press-79", Spindle.Road24, BridgeKind.Adapter, "46-to-24 mm cups for this asymmetric shell, spaced by the maker's chart", null, Sources.SpacerChart24);
+        Part("BBright-press-79", Spindle.Road24, BridgeKind.Adapter, "46-to-24 mm cups for this asymmetric shell" + ByChart, null, Sources.SpacerChart24);
         Say("BBright-press-79", Verdict.Fits, GoesSpaced, [Spindle.Long30], Sources.SpacerChart30);
         Say("BBright-press-79", Verdict.DoesNotFit, Short, [Spindle.Short30], Sources.BracketStandards);
         Say("BBright-direct-79", Verdict.DoesNotFit, Short, [Spindle.Short30], Sources.BracketStandards);

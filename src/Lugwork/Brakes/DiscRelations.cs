@@ -25,15 +25,17 @@ internal static class DiscRelations
 
     private static readonly Reason RingMissing = new("ring-missing", "A rotor on splines is held by a lockring, and there is none: it takes [bridge].", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
 
+    private static readonly Reason RingComes = new("ring-comes-with-carrier", "A rotor with {3} on splines, and no carrier is there: the carrier that it takes is bought with a lockring that suits the axle.") { Sources = [Sources.SixBoltAndSplined] };
+
     private static readonly Reason RingOwn = new("ring-on-own-axle", "{2} on a maker's own axle: see whether its tool passes.", Cautions.BrakeWork) { Sources = [Sources.LockringExchange] };
 
     private static readonly Reason NoCarrier = new("no-carrier-asked", "Rotor and hub meet without a carrier.") { Sources = [Sources.SixBoltAndSplined] };
 
-    private static readonly Reason CarrierMissing = new("carrier-missing", "A six-bolt rotor on splines is held by a carrier, and there is none: it takes [bridge].", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
+    private static readonly Reason CarrierComes = new("carrier-to-come", "A six-bolt rotor on splines, and no carrier is there yet: the one that is bought has its own lockring.") { Sources = [Sources.SixBoltAndSplined] };
 
     private static readonly Reason CarrierClear = new("carrier-clears-ring", "{2} under {3}.") { Sources = [Sources.SplinedRotorNotes] };
 
-    private static readonly Reason PinsFoul = new("pins-may-foul-ring", "{2} under {3}: the heads of the pins may foul the ring. See that it seats all round, or take carrier and ring that are sold together.", Cautions.BrakeWork)
+    private static readonly Reason PinsFoul = new("pins-may-foul-ring", "{2} under {3}: the heads of the pins may foul the ring. See that it seats all round, or take [bridge].", Cautions.BrakeWork)
     {
         Sources = [Sources.SplinedRotorNotes],
     };
@@ -98,7 +100,7 @@ internal static class DiscRelations
     {
         Id = "carrier-with-lockring",
         Kind = BridgeKind.Adapter,
-        Result = Verdict.NeedsPart,
+        Result = Verdict.NeedsMeasuring,
         What = "a Center Lock to six-bolt carrier sold with its lockring",
         From = RotorFixing.SixBolt.FitCode,
         To = RotorFixing.CenterLock.FitCode,
@@ -106,10 +108,10 @@ internal static class DiscRelations
         Sources = [Sources.SixBoltAndSplined, Sources.SplinedRotorNotes],
     };
 
-    /// <summary>Inputs: thickest axle of the hub (micrometres, or its maker's own), rotor fixing of the hub, lockring.</summary>
+    /// <summary>Inputs: thickest axle of the hub (micrometres, or its maker's own), rotor fixing of the hub, lockring, rotor fixing of the rotor, carrier. A carrier that is still to be bought comes with its ring, and that it is bought is asked where the rotor meets the hub.</summary>
     public static Relation LockringOnAxle { get; } = new Computed("axle within what the ring's tool passes over", OnAxle, [InnerRing, OuterRing], [Sources.LockringExchange]);
 
-    /// <summary>Inputs: rotor fixing of the hub, of the rotor, carrier, lockring.</summary>
+    /// <summary>Inputs: rotor fixing of the hub, of the rotor, carrier, lockring. Where there is no carrier it is asked for where the rotor meets the hub, and not once more here.</summary>
     public static Relation CarrierUnderRing { get; } = new Computed("matrix, a cell for every pair", UnderRing, [CarrierWithRing], [Sources.SplinedRotorNotes]);
 
     /// <summary>Inputs: thickness of the rotor, thickest and thinnest that the caliper is made for, least that is marked on the rotor. No thinnest asks for nothing; no thickest is unknown; with a mark the rotor's own row says whether it is worn.</summary>
@@ -128,6 +130,11 @@ internal static class DiscRelations
         if (values[1] != RotorFixing.CenterLock.FitCode)
         {
             return new(Verdict.Fits, NoRing);
+        }
+
+        if (values[3] == RotorFixing.SixBolt.FitCode && (values[4] is 0 or NotThere))
+        {
+            return new(Verdict.Fits, RingComes);
         }
 
         if (values[2] is 0 or NotThere)
@@ -152,8 +159,8 @@ internal static class DiscRelations
             return new(Verdict.Fits, NoCarrier);
         }
 
-        return values[2] is 0 or NotThere ? new(Verdict.NeedsPart, CarrierMissing, CarrierWithRing)
-            : values[2] == RotorCarrier.Pins.FitCode && values[3] != Lockring.Internal.FitCode ? new(Verdict.NeedsMeasuring, PinsFoul)
+        return values[2] is 0 or NotThere ? new(Verdict.Fits, CarrierComes)
+            : values[2] == RotorCarrier.Pins.FitCode && values[3] != Lockring.Internal.FitCode ? new(Verdict.NeedsMeasuring, PinsFoul, CarrierWithRing)
             : new(Verdict.Fits, CarrierClear);
     }
 

@@ -14,7 +14,11 @@ namespace Lugwork;
 /// <param name="What">What to buy; null where the parts do not ask for it.</param>
 /// <param name="Slot">The slot that holds such a part: filled, nothing is needed.</param>
 /// <param name="Sources">What it rests on.</param>
-internal sealed record SmallPartRule(string Id, string Because, Func<Build, string?> What, Slot? Slot, params ImmutableArray<Source> Sources);
+internal sealed record SmallPartRule(string Id, string Because, Func<Build, string?> What, Slot? Slot, params ImmutableArray<Source> Sources)
+{
+    /// <summary>Joints that ask for the same thing: where one of them needs a part, that part is it.</summary>
+    public ImmutableArray<string> AskedBy { get; init; } = [];
+}
 
 /// <summary>Small parts, from the parts of a build; those that bridge a joint come from its remedies.</summary>
 internal static class SmallPartTable
@@ -38,10 +42,10 @@ internal static class SmallPartTable
         new("frame-inserts", "cables or hoses inside the frame", Inserts, null, Sources.CableHeadsets, Sources.CommonPractice),
         new("preload", "threadless steerer", Preload, Slot.Preload, Sources.ForkCutting, Sources.StarNutSetting),
         new("crown-race", "headset without a crown race", b => b[Slot.Headset] is Headset { CrownRace.State: KnownState.None } && b[Slot.Fork] is Fork fork ? $"crown race for a seat of {fork.CrownSeat.InTradeWords()}" : null, null, Sources.HeadsetChart),
-        new("front-rotor-bolts", "front rotor with six holes", b => Bolts(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined),
-        new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined),
-        new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b, Slot.FrontRotor, Slot.FrontWheel, "front-lockring-on-hub-axle"), null, Sources.SixBoltAndSplined, Sources.LockringExchange),
-        new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b, Slot.RearRotor, Slot.RearWheel, "rear-lockring-on-hub-axle"), null, Sources.SixBoltAndSplined, Sources.LockringExchange),
+        new("front-rotor-bolts", "front rotor with six holes", b => Bolts(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["front-rotor-on-hub"] },
+        new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["rear-rotor-on-hub"] },
+        new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b, Slot.FrontRotor, Slot.FrontWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["front-lockring-on-hub-axle"] },
+        new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b, Slot.RearRotor, Slot.RearWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["rear-lockring-on-hub-axle"] },
         new("front-caliper-bolts", "front caliper", b => Held(b[Slot.FrontBrake]), null, Sources.CommonPractice),
         new("rear-caliper-bolts", "rear caliper", b => Held(b[Slot.RearBrake]), null, Sources.CommonPractice),
         new("front-tube", "front clincher whose rim or bead asks for a tube", b => Tube(b, Front), Slot.FrontTube, Sources.CommonPractice),
@@ -71,7 +75,8 @@ internal static class SmallPartTable
     public static ImmutableArray<SmallPart> Of(Build build)
     {
         ImmutableArray<SmallPart>.Builder needed = ImmutableArray.CreateBuilder<SmallPart>();
-        foreach (Fit fit in build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart))
+        Fit[] asking = [.. build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart)];
+        foreach (Fit fit in asking)
         {
             foreach (Remedy remedy in fit.Remedies.Where(r => r.Kind == RemedyKind.BuyPart).DistinctBy(IdOf))
             {
@@ -81,7 +86,7 @@ internal static class SmallPartTable
 
         foreach (SmallPartRule rule in All)
         {
-            if ((rule.Slot is null || build[rule.Slot] is null) && rule.What(build) is { } what)
+            if ((rule.Slot is null || build[rule.Slot] is null) && !Array.Exists(asking, f => rule.AskedBy.Contains(f.Joint!.Id)) && rule.What(build) is { } what)
             {
                 needed.Add(new(rule.Id, what, rule.Because, rule.Slot, rule.Sources));
             }
@@ -89,6 +94,9 @@ internal static class SmallPartTable
 
         return [.. needed.Where(p => !build.SmallPartsThere.Contains(p.Id))];
     }
+
+    /// <summary>A small part of the list is what a joint may ask for once it is measured.</summary>
+    public static bool IsAsked(Joint joint, IEnumerable<SmallPart> listed) => listed.Any(p => All.Any(r => r.Id == p.Id && r.AskedBy.Contains(joint.Id)));
 
     /// <summary>An id that a build can hold.</summary>
     public static bool IsId(string id) => All.Any(r => r.Id == id) || (id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint && (id[(colon + 1)..] == Choice || joint.Relation.Bridges.Any(b => b.Id == id[(colon + 1)..])));
@@ -109,11 +117,10 @@ internal static class SmallPartTable
 
     private static string? Bolts(Part? rotor) => rotor is Rotor { Fixing.State: KnownState.Value, Carrier.State: not KnownState.Value } disc && disc.Fixing.Value == RotorFixing.SixBolt ? "six rotor bolts" : null;
 
-    /// <summary>The ring by the axle that its tool has to pass over; nothing where the joint of ring and axle says it already.</summary>
-    private static string? Ring(Build build, Slot rotor, Slot wheel, string joint)
+    /// <summary>The ring by the axle that its tool has to pass over.</summary>
+    private static string? Ring(Build build, Slot rotor, Slot wheel)
     {
-        if (build[rotor] is not Rotor { Fixing.State: KnownState.Value, Lockring.State: not KnownState.Value } disc || disc.Fixing.Value != RotorFixing.CenterLock
-            || (disc.Lockring.State == KnownState.None && build.Check().Fits.Any(f => f.Joint!.Id == joint && f.Verdict == Verdict.NeedsPart)))
+        if (build[rotor] is not Rotor { Fixing.State: KnownState.Value, Lockring.State: not KnownState.Value } disc || disc.Fixing.Value != RotorFixing.CenterLock)
         {
             return null;
         }

@@ -6,7 +6,7 @@ namespace Lugwork.Planning;
 /// <content>Under a cap, and the front of price and mass.</content>
 public sealed partial class BuildChooser
 {
-    /// <summary>The cheapest build that fits and weighs no more than a cap; of equally cheap ones the lightest. The cap is of all parts and bridges, owned parts and frame too.</summary>
+    /// <summary>The cheapest build that fits and weighs no more than a cap; of equally cheap ones the lightest. The cap is of all parts and bridges, owned parts and frame too; what has no mass is not chosen.</summary>
     /// <param name="most">The most that it may weigh.</param>
     /// <param name="progress">Told the best so far and the bound, early and often.</param>
     /// <param name="cancellation">Stops it.</param>
@@ -33,7 +33,8 @@ public sealed partial class BuildChooser
 
     /// <summary>
     /// The front of price and mass, from the cheapest build to the lightest: to each there is none that is cheaper and not heavier, or lighter and not dearer. <see cref="ChoiceStatus.Optimal"/>
-    /// where that is the whole front; a bound where there are more points than were asked for, and then those that are given are its first, each exact.
+    /// where that is the whole front; a bound where there are more points than were asked for, and then those that are given are its first, each exact. Where not even the first is exact, the best that was
+    /// found is given alone, as a bound.
     /// </summary>
     /// <param name="most">The most builds, 1 to 1,000.</param>
     /// <param name="cancellation">Stops it.</param>
@@ -47,7 +48,7 @@ public sealed partial class BuildChooser
         ChoicePlan plan = PlanOf(true, cancellation);
         if (plan.Scaled is not { } scaled)
         {
-            return None(0, 0);
+            return None(plan);
         }
 
         ImmutableArray<ChosenBuild>.Builder builds = ImmutableArray.CreateBuilder<ChosenBuild>();
@@ -58,8 +59,20 @@ public sealed partial class BuildChooser
             if (!next.IsPossible || builds.Count == most || !next.IsExact)
             {
                 bool whole = !next.IsPossible;
-                return builds.Count == 0 && whole ? None(0, 0)
-                    : new(whole ? ChoiceStatus.Optimal : ChoiceStatus.Bound, builds.ToImmutable(), builds.Count > 0 ? builds[0].Price : PriceOf(next.Bound * scaled.PerPrice), null, 0, 0);
+                if (builds.Count == 0 && next.Chosen is { } found)
+                {
+                    builds.Add(Checked(plan, found, true));
+                }
+
+                return builds.Count == 0 && whole ? None(plan) : new()
+                {
+                    LeftOut = plan.LeftOut,
+                    LargestClique = next.LargestClique,
+                    LargestTable = next.LargestTable,
+                    Status = whole ? ChoiceStatus.Optimal : ChoiceStatus.Bound,
+                    Builds = builds.ToImmutable(),
+                    Bound = builds.Count > 0 && cap < scaled.Network.MostMass ? builds[0].Price : PriceOf(next.Bound * scaled.PerPrice),
+                };
             }
 
             builds.Add(Checked(plan, next.Chosen!, true));
@@ -72,19 +85,35 @@ public sealed partial class BuildChooser
     private ChoiceResult Capped(bool light, long cap, IProgress<ChoiceProgress>? progress, CancellationToken cancellation)
     {
         ChoicePlan plan = PlanOf(true, cancellation);
-        if (plan.Scaled is not { } scaled || cap < 0)
+        if (plan.Scaled is not { } scaled)
         {
-            return None(0, 0);
+            return None(plan);
         }
 
         void Tell(long best, long bound) => progress?.Report(light
             ? new() { Mass = Mass.FromMilligrams(best * scaled.PerMass), MassBound = Mass.FromMilligrams(bound * scaled.PerMass) }
             : new() { Price = PriceOf(best * scaled.PerPrice), PriceBound = PriceOf(bound * scaled.PerPrice) });
 
-        ChoiceCapped found = ChoiceCap.Of(scaled.Network, light, cap / (light ? scaled.PerPrice : scaled.PerMass), Tell, cancellation);
+        // No sum is above all that there is, nor below nothing.
+        long step = light ? scaled.PerPrice : scaled.PerMass;
+        long steps = cap < 0 ? -1 : Math.Min(cap / step, light ? scaled.Network.MostPrice : scaled.Network.MostMass);
+        ChoiceCapped found = ChoiceCap.Of(scaled.Network, light, steps, Tell, cancellation);
+        if (found.LeastCapped is { } least)
+        {
+            return new()
+            {
+                Status = ChoiceStatus.CapTooLow,
+                LeftOut = plan.LeftOut,
+                Bound = light ? PriceOf(least * scaled.PerPrice) : null,
+                MassBound = light ? null : Mass.FromMilligrams(least * scaled.PerMass),
+                LargestClique = found.LargestClique,
+                LargestTable = found.LargestTable,
+            };
+        }
+
         if (!found.IsPossible)
         {
-            return None(0, 0);
+            return None(plan);
         }
 
         ImmutableArray<ChosenBuild> builds = found.Chosen is null ? [] : [Checked(plan, found.Chosen, true)];
@@ -93,8 +122,15 @@ public sealed partial class BuildChooser
             Tell(light ? ChoicePrices.Milligrams(best.Mass!.Value, "it") / scaled.PerMass : best.Price.Steps / scaled.PerPrice, found.Bound);
         }
 
-        return new(
-            found.IsExact ? ChoiceStatus.Optimal : ChoiceStatus.Bound, builds,
-            light ? null : PriceOf(found.Bound * scaled.PerPrice), light ? Mass.FromMilligrams(found.Bound * scaled.PerMass) : null, 0, 0);
+        return new()
+        {
+            LeftOut = plan.LeftOut,
+            LargestClique = found.LargestClique,
+            LargestTable = found.LargestTable,
+            Status = found.IsExact ? ChoiceStatus.Optimal : ChoiceStatus.Bound,
+            Builds = builds,
+            Bound = light ? null : PriceOf(found.Bound * scaled.PerPrice),
+            MassBound = light ? Mass.FromMilligrams(found.Bound * scaled.PerMass) : null,
+        };
     }
 }

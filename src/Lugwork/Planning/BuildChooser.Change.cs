@@ -7,7 +7,8 @@ public sealed partial class BuildChooser
 {
     /// <summary>
     /// What else must change on the bicycle of the request when a part comes into a slot. The other parts stay where they can; offers and empty slots take their place where they cannot. Joints
-    /// between parts that stay are not judged anew: what was wrong before the swap is no matter of it, and a slot that was missing before may stay so.
+    /// between parts that stay are not judged anew: what was wrong before the swap is no matter of it, and a slot that was missing before may stay so. The wishes of the request count, save those about the slot itself: one that is not met
+    /// before the swap is met after it, and what that takes counts as a change. An owned dropper goes where its seatpost goes, and controls where all their levers and shifters go.
     /// </summary>
     /// <param name="slot">The slot; the frame's too.</param>
     /// <param name="part">What comes into it.</param>
@@ -21,39 +22,56 @@ public sealed partial class BuildChooser
         Build before = Request.Build;
         Build swapped = before.With(part, slot);
         IReadOnlyList<ChoiceEntry>[] entries = ChangeEntries(swapped, slot);
-        ChoicePrices prices = new([.. Request.Bridges.Select(b => b with { Mass = null })], before.SmallPartsThere, Request.AllowsUnpricedBridges, Request.AllowsMeasuring);
         ImmutableArray<ChoiceWish> wishes = [.. Request.Wishes.Where(w => w.Slot != slot)];
-        ChoiceModel model = ChoiceModel.Of(swapped, entries, wishes, prices, before, cancellation);
+        ChoiceModel model = ChoiceModel.Of(swapped, entries, wishes, _prices, before, cancellation);
         if (!ChoiceEntries.IsJudged(slot, part) || ChoiceReducer.Of(model, true, cancellation: cancellation) is not { } network)
         {
             return new(ChoiceStatus.Impossible, null, [], [], null, 0);
         }
 
-        // A change counts as a thousandth of a gram, so that the fewest come first and the price second.
-        ChoiceWeights weights = new(1, network.MostPrice + 1);
-        ChoiceElimination elimination = new(network, weights, cancellation);
-        ChoiceSearch search = new(network, elimination, weights, cancellation);
-        if (search.Next(MostSteps) is not { } found)
+        if (Fewest(network, cancellation, out long bound) is { } chosen)
         {
-            return search.Bound >= ChoiceEntry.Never
-                ? new(ChoiceStatus.Impossible, null, [], [], null, 0)
-                : new(ChoiceStatus.Bound, null, [], [], null, (int)(search.Bound / weights.PerMass));
+            return Changed(model, network, chosen, before, swapped, slot, _prices);
         }
 
-        return Changed(model, network, found.Chosen, before, swapped, slot, prices);
+        return bound >= ChoiceEntry.Never ? new(ChoiceStatus.Impossible, null, [], [], null, 0) : new(ChoiceStatus.Bound, null, [], [], null, (int)bound);
+    }
+
+    /// <summary>The choice of the fewest changes and, of those, of the least price. A change counts as a thousandth of a gram, so that it stands where masses do.</summary>
+    /// <param name="network">The network of the swap.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <param name="bound">Where nothing was found, how many changes there are at least; never where there is none.</param>
+    internal static (int State, int Rank)[]? Fewest(ChoiceNetwork network, CancellationToken cancellation, out long bound)
+    {
+        (ChoiceNetwork scaled, _, long perChange) = ChoiceScale.Of(network);
+        long most = scaled.MostPrice;
+        if ((Int128)(most + 1) * (scaled.MostMass + 1) < ChoiceEntry.Never / 2)
+        {
+            ChoiceWeights weights = new(1, most + 1);
+            ChoiceSearch search = new(scaled, new(scaled, weights, cancellation), weights, cancellation);
+            (int State, int Rank)[]? found = search.Next(MostSteps)?.Chosen;
+            bound = search.Bound >= ChoiceEntry.Never ? ChoiceEntry.Never : search.Bound / weights.PerMass * perChange;
+            return found;
+        }
+
+        // Prices that are too large to stand behind a change in one number: the fewest first, then the cheapest of as many.
+        ChoiceSearch fewest = new(scaled, new(scaled, ChoiceWeights.Mass, cancellation), ChoiceWeights.Mass, cancellation);
+        (int State, int Rank)[]? few = fewest.Next(MostSteps)?.Chosen;
+        bound = few is not null ? scaled.Cost(few).Mass * perChange : fewest.Bound >= ChoiceEntry.Never ? ChoiceEntry.Never : fewest.Bound * perChange;
+        return few is not null && ChoiceCap.Of(scaled, false, scaled.Cost(few).Mass, null, cancellation) is { IsExact: true, Chosen: { } cheapest } ? cheapest : null;
     }
 
     /// <summary>The swapped part alone in its slot; elsewhere what is there, nothing, or an offer. What is not as it was counts as one change.</summary>
     private IReadOnlyList<ChoiceEntry>[] ChangeEntries(Build swapped, Slot slot)
     {
-        IReadOnlyList<ChoiceEntry>[] plain = ChoiceEntries.Of(Request, false);
+        IReadOnlyList<ChoiceEntry>[] plain = ChoiceEntries.Of(Request, false).BySlot;
         foreach (Slot own in Slot.All)
         {
             Part? there = swapped[own];
             List<ChoiceEntry> list = [];
             if (there is not null)
             {
-                list.Add(new(new ChoiceOffer(there.Name.Length > 0 ? there.Name : $"owned {own.Name}", own, there) { IsOwned = true }, 0, 0));
+                list.Add(new(new ChoiceOffer(there.Name.Length > 0 ? there.Name : $"owned {own.Name}", own, there) { IsOwned = true, Item = own == slot ? null : Request.OwnedItems.GetValueOrDefault(own) }, 0, 0));
             }
 
             if (own != slot && own != Slot.Frame && (own != Slot.Rider || there is null))

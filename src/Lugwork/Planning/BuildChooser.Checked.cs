@@ -36,10 +36,11 @@ public sealed partial class BuildChooser
         }
 
         FitReport report = build.Check();
-        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(build, report.Fits, _prices)];
-        foreach (ChosenBridge bridge in bridges)
+        ChoicePrices prices = masses ? _weighedPrices : _prices;
+        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(build, report.Fits, prices)];
+        foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsPart))
         {
-            (long price, long mass) = _prices.Of(bridge.Joint, bridge.Bridge);
+            (long price, long mass) = prices.Of(fit.Joint!, Row(fit.Joint!, build));
             found = (found.Price + price, found.Mass + mass);
         }
 
@@ -49,7 +50,15 @@ public sealed partial class BuildChooser
             throw new InvalidOperationException($"A fault of the library: a chosen build does not pass its check, or costs {found} where {told} was reckoned. {report}");
         }
 
-        return new(build, parts.ToImmutable(), bridges, PriceOf(found.Price), masses ? Mass.FromMilligrams(found.Mass) : null, report);
+        ImmutableArray<ChoiceOffer> leftOff = [.. Slot.All.Where(s => s != Slot.Frame && Request.Build[s] is { } part && !ReferenceEquals(part, build[s])).Select(s => ChoiceEntries.Owned(Request, s)!)];
+        return new(build, parts.ToImmutable(), bridges, leftOff, PriceOf(found.Price), masses ? Mass.FromMilligrams(found.Mass) : null, report);
+    }
+
+    private static CandidateRow Row(Joint joint, Build build)
+    {
+        CandidateRow row = default;
+        joint.TryRead(build, ref row);
+        return row;
     }
 
     private IEnumerable<ChosenBridge> ChosenBridges(Build build, IEnumerable<Fit> fits, ChoicePrices prices)
@@ -58,11 +67,9 @@ public sealed partial class BuildChooser
         {
             if (fit.Verdict == Verdict.NeedsPart)
             {
-                CandidateRow row = default;
-                fit.Joint!.TryRead(build, ref row);
-                foreach (Bridge bridge in prices.BridgesOf(fit.Joint, row))
+                foreach (Bridge bridge in prices.BridgesOf(fit.Joint!, Row(fit.Joint!, build)))
                 {
-                    yield return new(fit.Joint, bridge, prices.IsPriced(fit.Joint, bridge) ? PriceOf(prices.Of(fit.Joint, bridge).Price) : null);
+                    yield return new(fit.Joint!, bridge, prices.IsPriced(fit.Joint!, bridge) ? PriceOf(prices.Of(fit.Joint!, bridge).Price) : null);
                 }
             }
         }

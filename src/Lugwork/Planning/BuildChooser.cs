@@ -8,8 +8,9 @@ namespace Lugwork.Planning;
 /// </summary>
 /// <remarks>
 /// Exact: the parts of a slot are collapsed to those that the joints can tell apart, and slots are eliminated one by one over their interfaces, system checks with them. Where a table would
-/// grow too large the answer is a bound, and says so. What is unknown is never taken for a fit. Equal choices are decided by order: the owned part, an empty slot, then the offers as
-/// they stand, slot by slot; the same request gives the same answer. Every build that is given was checked.
+/// grow too large the answer is a bound, and says so. What is unknown is never taken for a fit. Of equal choices the same request gives the same one: slots are decided one after the other, in an order
+/// that the request makes, and in each the owned part comes first, an empty slot next, then the offers as they stand. A dropper goes with its seatpost and controls with their levers and shifters,
+/// where the build has both. Every build that is given was checked.
 /// </remarks>
 public sealed partial class BuildChooser
 {
@@ -19,6 +20,7 @@ public sealed partial class BuildChooser
     private const long MostSteps = 2_000_000;
 
     private readonly ChoicePrices _prices;
+    private readonly ChoicePrices _weighedPrices;
     private readonly string _currency;
     private readonly Lock _gate = new();
 
@@ -29,10 +31,11 @@ public sealed partial class BuildChooser
     private ChoicePlan? _plain;
     private ChoicePlan? _weighed;
 
-    private BuildChooser(ChoiceRequest request, string? currency, ChoicePrices prices)
+    private BuildChooser(ChoiceRequest request, string? currency)
     {
         Request = request;
-        _prices = prices;
+        _prices = new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring, masses: false);
+        _weighedPrices = new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring, masses: true);
         _currency = currency ?? NoCurrency;
     }
 
@@ -52,7 +55,7 @@ public sealed partial class BuildChooser
 
         string? currency = ChoiceEntries.Currency(request);
         ChoiceEntries.Of(request, false);
-        return new(request, currency, new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring));
+        return new(request, currency);
     }
 
     /// <summary>The cheapest build that fits.</summary>
@@ -69,14 +72,28 @@ public sealed partial class BuildChooser
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostBuilds);
-        return Ordered(PlanOf(false, cancellation).For(count, cancellation), ChoiceWeights.Price, count, cancellation);
+        ChoicePlan plan = PlanOf(false, cancellation).For(count, cancellation);
+        return plan.Network is null ? None(plan) : Ordered(plan, plan.Network, ChoiceWeights.Price, count, null, cancellation);
     }
 
-    /// <summary>The lightest build that fits, at any price. Parts of unknown mass are not chosen.</summary>
+    /// <summary>The lightest build that fits, at any price; of equally light ones the cheapest. Parts and bridges of unknown mass are not chosen.</summary>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Lightest(CancellationToken cancellation = default) => Ordered(PlanOf(true, cancellation).For(1, cancellation), ChoiceWeights.Mass, 1, cancellation);
+    public ChoiceResult Lightest(CancellationToken cancellation = default)
+    {
+        ChoicePlan plan = PlanOf(true, cancellation);
+        if (plan.Scaled is not { } scaled)
+        {
+            return None(plan);
+        }
+
+        // A step of mass weighs more than all prices together, where that can be said in whole numbers.
+        long most = scaled.Network.MostPrice;
+        return (Int128)(most + 1) * (scaled.Network.MostMass + 1) < ChoiceEntry.Never / 2
+            ? Ordered(plan, scaled.Network, new(1, most + 1), 1, bound => Mass.FromMilligrams(bound / (most + 1) * scaled.PerMass), cancellation)
+            : Capped(true, long.MaxValue, null, cancellation);
+    }
 
     /// <summary>The model and its network; the network is null where some slot has nothing left.</summary>
     internal sealed record ChoicePlan(ChoiceModel Model, ChoiceNetwork? Network)
@@ -85,6 +102,9 @@ public sealed partial class BuildChooser
         private const int MostThinned = 50;
 
         private ChoiceNetwork? _one;
+
+        /// <summary>What of the request was not looked at.</summary>
+        public ImmutableArray<ChoiceOffer> LeftOut { get; init; } = [];
 
         /// <summary>The network in its own steps, where masses count.</summary>
         public (ChoiceNetwork Network, long PerPrice, long PerMass)? Scaled { get; init; }
@@ -107,44 +127,48 @@ public sealed partial class BuildChooser
 
     private ChoicePlan Prepare(bool masses, CancellationToken cancellation)
     {
-        ChoiceModel model = ChoiceModel.Of(Request.Build, ChoiceEntries.Of(Request, masses), Request.Wishes, _prices, null, cancellation);
+        ChoiceEntries entries = ChoiceEntries.Of(Request, masses);
+        ChoiceModel model = ChoiceModel.Of(Request.Build, entries.BySlot, Request.Wishes, masses ? _weighedPrices : _prices, null, cancellation);
         bool impossible = model.NumberOf(Slot.Frame) < 0 || Request.Wishes.Any(w => model.NumberOf(w.Slot) < 0);
         ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, cancellation: cancellation);
         network = masses && network is not null ? ChoiceDominance.Thinned(network, 1, cancellation) : network;
-        return new(model, network) { Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
+        return new(model, network) { LeftOut = entries.LeftOut, Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
     }
 
-    private ChoiceResult Ordered(ChoicePlan plan, ChoiceWeights weights, int count, CancellationToken cancellation)
+    /// <summary>The best in their order.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="network">Its network, or the same in other steps.</param>
+    /// <param name="weights">What is to be least.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="massOf">The mass that a bound stands for; null where it is a price.</param>
+    /// <param name="cancellation">Stops it.</param>
+    private ChoiceResult Ordered(ChoicePlan plan, ChoiceNetwork network, ChoiceWeights weights, int count, Func<long, Mass>? massOf, CancellationToken cancellation)
     {
-        if (plan.Network is not { } network)
-        {
-            return None(0, 0);
-        }
-
-        bool light = weights == ChoiceWeights.Mass;
         ChoiceElimination elimination = new(network, weights, cancellation);
         ChoiceSearch search = new(network, elimination, weights, cancellation);
         ImmutableArray<ChosenBuild>.Builder builds = ImmutableArray.CreateBuilder<ChosenBuild>();
         long least = elimination.Bound;
         while (builds.Count < count && search.Next(MostSteps) is { } next)
         {
-            builds.Add(Checked(plan, next.Chosen, light));
+            builds.Add(Checked(plan, next.Chosen, massOf is not null));
         }
 
         bool done = builds.Count == count || search.Bound >= ChoiceEntry.Never;
-        if (done && builds.Count == 0)
+        bool none = done && builds.Count == 0;
+        long bound = Math.Max(least, search.Bound >= ChoiceEntry.Never ? 0 : search.Bound);
+        return new()
         {
-            return None(elimination.LargestClique, elimination.LargestTable);
-        }
-
-        long bound = builds.Count > 0 ? light ? search.Bound : builds[0].Price.Steps : Math.Max(least, search.Bound);
-        return new(
-            done ? ChoiceStatus.Optimal : ChoiceStatus.Bound, builds.ToImmutable(),
-            light ? null : PriceOf(bound), light ? builds.Count > 0 ? builds[0].Mass : Mass.FromMilligrams(bound) : null,
-            elimination.LargestClique, elimination.LargestTable);
+            Status = none ? ChoiceStatus.Impossible : done ? ChoiceStatus.Optimal : ChoiceStatus.Bound,
+            LeftOut = plan.LeftOut,
+            LargestClique = elimination.LargestClique,
+            LargestTable = elimination.LargestTable,
+            Builds = builds.ToImmutable(),
+            Bound = none || massOf is not null ? null : builds.Count > 0 ? builds[0].Price : PriceOf(bound),
+            MassBound = none || massOf is null ? null : builds.Count > 0 ? builds[0].Mass : massOf(bound),
+        };
     }
 
-    private static ChoiceResult None(int clique, long table) => new(ChoiceStatus.Impossible, [], null, null, clique, table);
+    private static ChoiceResult None(ChoicePlan plan) => new() { Status = ChoiceStatus.Impossible, LeftOut = plan.LeftOut };
 
     private Price PriceOf(long steps) => Price.OfSteps(steps, _currency);
 }

@@ -63,7 +63,7 @@ public sealed class CarriedPart
     /// <summary>What to look at before it is ridden again: where its condition is stated as used, unknown or from a crash, and where nothing is stated of a part that throws the rider when it fails. Else null.</summary>
     public InspectionPoint? Inspection =>
         InspectionTable.Of(From) is not { } row ? null
-        : InspectionTable.IsOpen(Part.Condition) || (Part.Condition.State == KnownState.Unknown && row.Duty is PartDuty.Safety or PartDuty.Cockpit or PartDuty.Crank) ? new(From, row.What, row.Sources)
+        : InspectionTable.IsOpen(Part.Condition) || (Part.Condition.State == KnownState.Unknown && IsOfSafety) ? new(From, row.What, row.Sources)
         : null;
 
     /// <summary>Parts of the donor that move too and share a joint with it, by their slots on the new build.</summary>
@@ -72,8 +72,13 @@ public sealed class CarriedPart
     /// <summary>Required slots that are still empty and share a joint with it: what goes there has to fit it.</summary>
     public ImmutableArray<Slot> Follows { get; internal init; } = [];
 
-    /// <summary>It moves, and fits as it is or with a bridge. What <see cref="Inspection"/> says comes first.</summary>
-    public bool IsWorthMoving => Plan == CarryPlan.Moves && Verdict is Verdict.Fits or Verdict.NeedsPart;
+    /// <summary>It moves, and fits as it is or with a bridge; a part that throws the rider when it fails only where its condition leaves nothing to be looked at first.</summary>
+    public bool IsWorthMoving => Plan == CarryPlan.Moves && Verdict is Verdict.Fits or Verdict.NeedsPart && !(Inspection is not null && IsOfSafety);
+
+    /// <summary>It goes only with a bridge that costs as much as a main part, or with shop work: whether that is worth it is for its owner to say.</summary>
+    public bool IsDear => Bridges.Any(b => b.Class == CostClass.Dear);
+
+    private bool IsOfSafety => InspectionTable.Of(From) is { Duty: PartDuty.Safety or PartDuty.Cockpit or PartDuty.Crank };
 
     /// <summary>"seatpost (the old post): fits with seatpost shim 26.8 to 27.2 (cheap)".</summary>
     public override string ToString()

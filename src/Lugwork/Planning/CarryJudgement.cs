@@ -31,5 +31,12 @@ internal sealed record CarryJudgement(Slot Slot, Verdict Verdict, ImmutableArray
         return new(slot, worst, fits, asked);
     }
 
+    /// <summary>The two of one article: the worse verdict, and the joints of both in the order of the table.</summary>
+    public CarryJudgement With(CarryJudgement other) => new(
+        Slot,
+        Verdict == Verdict.NotJudged ? other.Verdict : other.Verdict == Verdict.NotJudged ? Verdict : Verdicts.Worse(Verdict, other.Verdict),
+        [.. Fits.Concat(other.Fits).DistinctBy(f => f.Joint).OrderBy(f => JointTable.All.IndexOf(f.Joint!))],
+        [.. Asked.Concat(other.Asked)]);
+
     private static bool Meets(Fit fit) => !fit.Joint!.IsOfCondition && fit.Joint.Slots.Length > 1;
 }

@@ -7,7 +7,8 @@ namespace Lugwork.Planning;
 /// <remarks>
 /// Parts are taken in the order of a build sheet, and what no bicycle has to have once more when all else is there. Each is judged by the same check that judges a build: with the new frame, with the parts that the new build has, which are kept, and with the
 /// parts that moved before it, so that cassette and wheel, lever and caliper go together. Of two that clash the earlier one moves. A part that does not go to its own place is tried in its other
-/// ones that are empty, and goes there only where it fits. A part that needs measuring moves in the plan; once it was measured, the whole is judged again. A rider is no part of it.
+/// ones that are empty, and goes there only where it fits. A part that needs measuring moves in the plan; once it was measured, the whole is judged again. A dropper and its seatpost, and levers and shifters with their
+/// controls, are one article and move together. Limits of load are judged with the rider of the new build, and where it has none with the donor's.
 /// </remarks>
 public sealed class CarryOver
 {
@@ -19,15 +20,16 @@ public sealed class CarryOver
     {
         (Donor, Onto, Moved, Parts) = (donor, onto, moved, parts);
         DonorLeft = parts.Where(p => p.Plan == CarryPlan.Moves).Aggregate(donor, (b, p) => b.Without(p.From));
+        DonorLeft = moved.SmallPartsThere.Except(onto.SmallPartsThere).Aggregate(DonorLeft, (b, id) => b.WithoutSmallPart(id));
     }
 
     /// <summary>The old bicycle, whole.</summary>
     public Build Donor { get; }
 
-    /// <summary>The new build as it was given.</summary>
+    /// <summary>The new build as it was given, with the donor's rider where it has none.</summary>
     public Build Onto { get; }
 
-    /// <summary>The new build with every part that moves, those that need measuring among them.</summary>
+    /// <summary>The new build with every part that moves, those that need measuring among them, and with the shims and adapters of the donor that they still ask for.</summary>
     public Build Moved { get; }
 
     /// <summary>The old bicycle without them.</summary>
@@ -39,7 +41,7 @@ public sealed class CarryOver
     /// <summary>What moves and fits, as it is or with a bridge.</summary>
     public ImmutableArray<CarriedPart> WorthMoving => [.. Parts.Where(p => p.IsWorthMoving)];
 
-    /// <summary>What moves once it was measured, or has nothing yet to be judged by.</summary>
+    /// <summary>What moves once it was measured or looked over, or has nothing yet to be judged by.</summary>
     public ImmutableArray<CarriedPart> Open => [.. Parts.Where(p => p.Plan == CarryPlan.Moves && !p.IsWorthMoving)];
 
     /// <summary>What stays with the donor.</summary>
@@ -92,7 +94,7 @@ public sealed class CarryOver
         StringBuilder text = new();
         text.Append(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Parts.Length} parts: {WorthMoving.Length} worth moving, {Open.Length} open, {Staying.Length} stay.")).AppendLine();
         Listed(text, "Worth moving", WorthMoving.Select(p => p.ToString()));
-        Listed(text, "To be measured or chosen first", Open.Select(p => p.ToString()));
+        Listed(text, "To be measured, looked over or chosen first", Open.Select(p => p.ToString()));
         Listed(text, "Stays", Staying.Select(p => p.ToString()));
         Listed(text, "Still to buy", ToBuy.Select(Short));
         Listed(text, "And with them", SmallParts.Select(p => p.ToString()));

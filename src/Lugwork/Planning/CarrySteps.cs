@@ -14,46 +14,86 @@ internal sealed class CarrySteps
 
     public static CarryOver Run(Build donor, Build onto, CancellationToken cancel)
     {
-        CarrySteps steps = new(donor, onto);
+        // The limits of the new bicycle are those under its rider, who is the donor's where no other is named.
+        Build ridden = onto[Slot.Rider] is null && donor[Slot.Rider] is { } rider ? onto.With(rider, Slot.Rider) : onto;
+        CarrySteps steps = new(donor, ridden);
         foreach (Slot slot in Slot.All)
         {
             cancel.ThrowIfCancellationRequested();
-            if (slot != Slot.Frame && slot != Slot.Rider && donor[slot] is { } part)
+            if (slot != Slot.Frame && slot != Slot.Rider && donor[slot] is { } part && OneArticle.HostsOf(slot, donor).IsEmpty)
             {
-                steps._steps[slot.Number] = steps.Home(part, slot);
+                steps.Set(steps.Home(part, slot));
             }
         }
 
-        // What no bicycle has to have waits for what it meets, such as a shifter for its derailleur.
+        // What no bicycle has to have waits for what it meets, such as a shifter for its derailleur; and what went elsewhere may be it.
         for (bool again = true; again;)
         {
+            while (steps.Again(cancel))
+            {
+            }
+
             again = false;
-            foreach (CarryStep idle in steps._steps.OfType<CarryStep>().Where(s => s.IsIdle))
+            foreach (Slot slot in Slot.All)
             {
                 cancel.ThrowIfCancellationRequested();
-                CarryStep anew = steps.Home(idle.Part, idle.From);
-                steps._steps[idle.From.Number] = anew;
-                again |= anew.Plan == CarryPlan.Moves;
+                if (steps._steps[slot.Number] is { Plan: not CarryPlan.Moves } step)
+                {
+                    steps._steps[slot.Number] = steps.Elsewhere(step);
+                    again |= steps._steps[slot.Number]!.Plan == CarryPlan.Moves;
+                }
             }
         }
 
-        foreach (Slot slot in Slot.All)
+        foreach ((Slot companion, ImmutableArray<Slot> _) in OneArticle.All)
+        {
+            if (!OneArticle.HostsOf(companion, donor).IsEmpty)
+            {
+                steps._steps[companion.Number] = steps.Along(companion);
+            }
+        }
+
+        Build moved = steps.WithSmallParts();
+        return new(donor, ridden, moved, [.. steps._steps.OfType<CarryStep>().Select(s => s.Told(moved, ridden))]);
+    }
+
+    private void Set(CarryStep step) => _steps[step.From.Number] = step;
+
+    /// <summary>Tries those again that met nothing.</summary>
+    private bool Again(CancellationToken cancel)
+    {
+        bool again = false;
+        foreach (CarryStep idle in _steps.OfType<CarryStep>().Where(s => s.IsIdle).ToArray())
         {
             cancel.ThrowIfCancellationRequested();
-            if (steps._steps[slot.Number] is { Plan: not CarryPlan.Moves } step)
-            {
-                steps._steps[slot.Number] = steps.Elsewhere(step);
-            }
+            CarryStep anew = Home(idle.Part, idle.From);
+            Set(anew);
+            again |= anew.Plan == CarryPlan.Moves;
         }
 
-        Build moved = steps._moved;
-        return new(donor, onto, moved, [.. steps._steps.OfType<CarryStep>().Select(s => s.Told(moved, onto))]);
+        return again;
+    }
+
+    /// <summary>The donor's part that is one article with the part of a slot, where the new build has none in its place.</summary>
+    private Slot? Companion(Slot host) => OneArticle.CompanionOf(host) is { } companion && _donor[companion] is not null && _onto[companion] is null ? companion : null;
+
+    /// <summary>A part on a build, judged with what it is one article with.</summary>
+    private CarryJudgement Judge(Build build, Part part, Slot slot)
+    {
+        Build with = build.With(part, slot);
+        if (Companion(slot) is not { } companion)
+        {
+            return CarryJudgement.Of(with, slot);
+        }
+
+        with = with.With(_donor[companion]!, companion);
+        return CarryJudgement.Of(with, slot).With(CarryJudgement.Of(with, companion));
     }
 
     /// <summary>To the place that it has on the donor.</summary>
     private CarryStep Home(Part part, Slot slot)
     {
-        CarryJudgement alone = CarryJudgement.Of(_onto.With(part, slot), slot);
+        CarryJudgement alone = Judge(_onto, part, slot);
         ImmutableArray<CarryPlace> places = [Place(alone), .. part.Places.Where(p => p != slot).Select(p => Place(CarryJudgement.Of(_onto.With(part, p), p)))];
         CarryStep Step(CarryPlan plan, CarryJudgement judged) => new(part, slot, plan, judged, places);
         if (_onto[slot] is not null)
@@ -66,13 +106,13 @@ internal sealed class CarrySteps
             return Step(CarryPlan.NotAsked, alone);
         }
 
-        if (alone.IsRefused)
+        if (alone.IsRefused || IsApart(slot))
         {
             return Step(CarryPlan.Stays, alone);
         }
 
-        CarryJudgement together = CarryJudgement.Of(_moved.With(part, slot), slot);
-        return IsIdle(together) ? Step(CarryPlan.Stays, together) with { IsIdle = true } : Step(Take(part, together), together);
+        CarryJudgement together = Judge(_moved, part, slot);
+        return together.Slot.IsOptional && together.Verdict == Verdict.NotJudged ? Step(CarryPlan.Stays, together) with { IsIdle = true } : Step(Take(part, together), together);
     }
 
     /// <summary>To another place that is empty, only where it fits there.</summary>
@@ -80,7 +120,7 @@ internal sealed class CarrySteps
     {
         foreach (CarryPlace place in step.Places.Skip(1).Where(p => p.Verdict is Verdict.Fits or Verdict.NeedsPart && _moved[p.Slot] is null && IsAsked(p.Slot)))
         {
-            CarryJudgement together = CarryJudgement.Of(_moved.With(step.Part, place.Slot), place.Slot);
+            CarryJudgement together = Judge(_moved, step.Part, place.Slot);
             if (together.Goes)
             {
                 return step with { Plan = Take(step.Part, together), Judged = together, IsIdle = false };
@@ -90,6 +130,17 @@ internal sealed class CarrySteps
         return step;
     }
 
+    /// <summary>What is one article with parts that moved moves; else it stays with them.</summary>
+    private CarryStep Along(Slot companion)
+    {
+        Part part = _donor[companion]!;
+        bool moves = ReferenceEquals(_moved[companion], part) && _onto[companion] is null;
+        CarryJudgement alone = CarryJudgement.Of(_onto.With(part, companion), companion);
+        CarryStep? host = moves ? null : OneArticle.HostsOf(companion, _donor).Select(h => _steps[h.Number]).OfType<CarryStep>().MaxBy(s => s.Judged.Verdict);
+        CarryJudgement judged = moves ? CarryJudgement.Of(_moved, companion) : host is null ? alone : host.Judged with { Slot = companion };
+        return new(part, companion, moves ? CarryPlan.Moves : _onto[companion] is not null || host is { Plan: CarryPlan.Spare } ? CarryPlan.Spare : CarryPlan.Stays, judged, [Place(alone)]);
+    }
+
     private CarryPlan Take(Part part, CarryJudgement judged)
     {
         if (judged.IsRefused)
@@ -97,15 +148,30 @@ internal sealed class CarrySteps
             return CarryPlan.Stays;
         }
 
+        Slot? companion = Companion(judged.Slot);
         _moved = _moved.With(part, judged.Slot);
+        _moved = companion is not null ? _moved.With(_donor[companion]!, companion) : _moved;
         return CarryPlan.Moves;
+    }
+
+    /// <summary>Shims and adapters of the donor that a part which moved still asks for.</summary>
+    private Build WithSmallParts()
+    {
+        Build moved = _moved;
+        foreach (string id in _donor.SmallPartsThere)
+        {
+            bool went = id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint
+                && joint.Slots.Any(s => s != Slot.Frame && _donor[s] is { } part && ReferenceEquals(_moved[s], part));
+            moved = went && moved.SmallParts().Any(p => p.Id == id) ? moved.WithSmallPart(id) : moved;
+        }
+
+        return moved;
     }
 
     private bool IsAsked(Slot slot) => slot.IsOptional || CarryNeeds.Required(_moved).Contains(slot);
 
-    /// <summary>What no bicycle has to have goes only with what it meets; a dropper is its seatpost.</summary>
-    private bool IsIdle(CarryJudgement judged) =>
-        judged.Slot.IsOptional && (judged.Verdict == Verdict.NotJudged || (judged.Slot == Slot.Dropper && _moved[Slot.Seatpost] != _donor[Slot.Seatpost]));
+    /// <summary>A dropper of which the seatpost is not described does not go into another one.</summary>
+    private bool IsApart(Slot slot) => OneArticle.All.Any(a => a.Companion == slot && a.Companion == Slot.Dropper && a.Hosts.Any(h => _moved[h] is not null));
 
     private static CarryPlace Place(CarryJudgement judged) => new(judged.Slot, judged.Verdict, judged.Fits.IsEmpty ? default : judged.Fits.MaxBy(f => f.Verdict));
 }

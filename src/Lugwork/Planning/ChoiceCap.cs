@@ -1,7 +1,15 @@
 namespace Lugwork.Planning;
 
 /// <summary>How far a capped choice has come: the best under the cap so far and what none goes below, in steps of the network.</summary>
-internal readonly record struct ChoiceCapped(bool IsPossible, bool IsExact, long Bound, (int State, int Rank)[]? Chosen);
+internal readonly record struct ChoiceCapped(bool IsPossible, bool IsExact, long Bound, (int State, int Rank)[]? Chosen)
+{
+    /// <summary>Something fits together, and none of it goes below this of the capped sum, which is above the cap; null elsewhere.</summary>
+    public long? LeastCapped { get; init; }
+
+    public int LargestClique { get; init; }
+
+    public long LargestTable { get; init; }
+}
 
 /// <summary>
 /// The least of one sum under a cap of the other, exact: weighings of both give a bound and a choice under the cap; what can be in no better choice is fixed away by its marginals; what is left is
@@ -33,7 +41,12 @@ internal sealed class ChoiceCap
     /// <param name="progress">Told the best so far (never where there is none) and the bound.</param>
     /// <param name="cancellation">Stops it.</param>
     public static ChoiceCapped Of(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellation) =>
-        new ChoiceCap(network, light, cap, progress, cancellation).Solve();
+        new ChoiceCap(network, light, cap, progress, cancellation).Told();
+
+    private int _clique;
+    private long _table;
+
+    private ChoiceCapped Told() => Solve() with { LargestClique = _clique, LargestTable = _table };
 
     private ChoiceWeights Weights(long least, long capped) => _light ? new(capped, least) : new(least, capped);
 
@@ -58,7 +71,7 @@ internal sealed class ChoiceCap
 
         if (light.Label.Capped > _cap)
         {
-            return default;
+            return new ChoiceCapped { LeastCapped = light.Label.Capped };
         }
 
         _progress?.Invoke(light.Label.Least, cheap.Label.Least);
@@ -199,6 +212,7 @@ internal sealed class ChoiceCap
     private ChoicePoint? Search(ChoiceWeights weights, out ChoiceElimination elimination)
     {
         elimination = new(_network, weights, _cancellation);
+        (_clique, _table) = (Math.Max(_clique, elimination.LargestClique), Math.Max(_table, elimination.LargestTable));
         return new ChoiceSearch(_network, elimination, weights, _cancellation).Next(200_000) is { } best ? new(LabelOf(best.Chosen), best.Chosen) : null;
     }
 
@@ -208,7 +222,7 @@ internal sealed class ChoiceCap
     private ChoiceCapped Inexact(ChoiceElimination cheapest, ChoiceElimination lightest, ChoicePoint cheap, ChoicePoint light)
     {
         ChoicePoint? best = cheap.Label.Capped <= _cap ? cheap : light.Label.Capped <= _cap ? light : null;
-        return best is null && lightest.Bound > _cap ? default : new(true, false, cheapest.Bound, best?.Chosen);
+        return best is null && lightest.Bound > _cap ? new ChoiceCapped { LeastCapped = lightest.Bound } : new(true, false, cheapest.Bound, best?.Chosen);
     }
 
     /// <summary>Weights of the same ratio, as nearly as the size of the sums allows; any weights give a bound.</summary>

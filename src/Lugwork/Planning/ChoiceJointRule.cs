@@ -31,6 +31,8 @@ internal sealed class ChoiceJointRule : ChoiceRule
 
     public Joint Joint { get; }
 
+    public override (long Price, long Mass) Most => _prices.MostOf(Joint);
+
     private readonly record struct ChoiceClass(Candidates[] Read, int Stated, bool IsAsItWas);
 
     /// <summary>The class of a part in one slot of the scope: what the joint reads of it.</summary>

@@ -60,8 +60,10 @@ internal sealed class ChoiceModel
         }
 
         int joints = Rules.Count;
+        ChoiceEntryRule[] articles = [.. ChoiceEntryRule.Of(Slots, Entries, build, asItWas ?? build)];
         ChoiceNeedTable needs = new(build.Frame);
         AddNeeds(needs, asItWas);
+        Rules.AddRange(articles);
         ChoiceWish[][] wishesOf = [.. Slots.Select(s => wishes.Where(w => w.Slot == s).ToArray())];
         for (int slot = 0; slot < Slots.Length; slot++)
         {
@@ -108,9 +110,11 @@ internal sealed class ChoiceModel
         }
 
         Slot own = Slots[slot];
+        (ChoiceEntryRule Rule, int Place)[] articles = [.. Rules.OfType<ChoiceEntryRule>().Where(r => r.Scope.Contains(slot)).Select(r => (r, Array.IndexOf(r.Scope, slot)))];
         int decides = own == Slot.Fork ? 0 : own == Slot.FrontWheel ? 1 : own == Slot.RearWheel ? 2 : -1;
         ChoiceInterner seen = new();
-        long[] key = new long[touching.Count + wishes.Length + 2];
+        int before = touching.Count + wishes.Length;
+        long[] key = new long[before + articles.Length + 2];
         for (int entry = 0; entry < Entries[slot].Count; entry++)
         {
             if (entry % 1_000 == 0)
@@ -128,6 +132,11 @@ internal sealed class ChoiceModel
             for (int i = 0; i < wishes.Length; i++)
             {
                 key[touching.Count + i] = part is not null && (wishes[i].Keeps ? ReferenceEquals(part, build[own]) : wishes[i].IsMetBy(part)) ? 1 : 0;
+            }
+
+            for (int i = 0; i < articles.Length; i++)
+            {
+                key[before + i] = articles[i].Rule.Of(articles[i].Place, Entries[slot][entry].Offer);
             }
 
             key[^2] = part is null ? ChoiceNeedRule.IsEmpty : ChoiceNeedRule.IsFilled;
@@ -157,13 +166,27 @@ internal sealed class ChoiceModel
             Wishes.Add((wishes[i], slot, Array.ConvertAll(Column(seen, touching.Count + i), c => c == 1)));
         }
 
-        foreach (ChoiceRule rule in Rules.Skip(joints))
+        for (int i = 0; i < articles.Length; i++)
+        {
+            articles[i].Rule.ClassOf[articles[i].Place] = Column(seen, before + i);
+        }
+
+        foreach (ChoiceNeedRule rule in Rules.OfType<ChoiceNeedRule>())
         {
             int place = Array.IndexOf(rule.Scope, slot);
             if (place >= 0)
             {
                 rule.ClassOf[place] = Column(seen, decides < 0 ? key.Length - 2 : key.Length - 1);
             }
+        }
+    }
+
+    /// <summary>The same, of which the least cost is how many joints of a slot, and how many needs that come with its part, are not met beside a rest that is met. Entries have to cost nothing but that.</summary>
+    public void Count(int slot)
+    {
+        for (int i = 0; i < Rules.Count; i++)
+        {
+            Rules[i] = new ChoiceCountRule(Rules[i], Rules[i] is not ChoiceEntryRule && Rules[i].Scope.Contains(slot));
         }
     }
 

@@ -57,10 +57,10 @@ internal sealed class ChoiceNetwork(ChoiceState[][] states, List<ChoiceTable> ta
     }
 
     /// <summary>The most that any choice can cost.</summary>
-    public long MostPrice => Price + States.Sum(s => s.Max(t => t.Price[^1])) + Tables.Sum(t => t.Price.Where(p => p < ChoiceEntry.Never).Max());
+    public long MostPrice => Price + States.Sum(s => s.Max(t => t.Price[^1])) + Tables.Sum(t => t.Price.Where(p => p < ChoiceEntry.Never).DefaultIfEmpty().Max()) + Late.Sum(l => l.Rule.Most.Price);
 
     /// <summary>The most that any choice can weigh.</summary>
-    public long MostMass => Mass + States.Sum(s => s.Max(t => t.Mass.Max())) + Tables.Sum(t => t.Mass is null ? 0 : t.Mass.Where(m => m < ChoiceEntry.Never).Max());
+    public long MostMass => Mass + States.Sum(s => s.Max(t => t.Mass.Max())) + Tables.Sum(t => t.Mass is null ? 0 : t.Mass.Where(m => m < ChoiceEntry.Never).DefaultIfEmpty().Max()) + Late.Sum(l => l.Rule.Most.Mass);
 }
 
 /// <summary>A rule that is asked combination by combination.</summary>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Lugwork.Planning;
 
 /// <summary>A part that can be had for one slot: on a shop's list, in a box, or on the bicycle already.</summary>
-/// <remarks>A part that suits two slots, such as a rotor, is offered once for each.</remarks>
+/// <remarks>A part that suits two slots, such as a rotor, is offered once for each, and may then be taken for both: what is there only once says so by its <see cref="Item"/>.</remarks>
 public sealed record ChoiceOffer
 {
     /// <summary>A part for a slot.</summary>
@@ -44,6 +44,18 @@ public sealed record ChoiceOffer
     /// <summary>It is there already: it costs nothing, and of equal choices it comes first.</summary>
     public bool IsOwned { get; init; }
 
+    /// <summary>
+    /// Names a thing that is there once, such as the one tyre in a box: of offers for other slots with the same name, and of an owned part that has it by <see cref="ChoiceRequest.OwnedItems"/>,
+    /// one is taken at most. Null, the default: there are as many as are asked for. Things with names are told apart, which takes longer than a shop's list without.
+    /// </summary>
+    public string? Item { get; init; }
+
+    /// <summary>
+    /// Names an article that fills more than one slot, such as a dropper, which is a seatpost too: it is offered for each of them under one name, and is taken for all of them or not at all. What
+    /// it costs and weighs is the sum of its offers. Null, the default, for what fills one slot.
+    /// </summary>
+    public string? Article { get; init; }
+
     /// <summary>"Seatpost A-0412 (seatpost, 24.90 EUR)".</summary>
     public override string ToString() => $"{Id} ({Slot.Name}{(IsOwned ? ", owned" : Price is { } price ? $", {price}" : ", no price")})";
 }
@@ -53,6 +65,6 @@ public sealed record ChoiceOffer
 /// <param name="Price">Its price, not negative.</param>
 public sealed record ChoiceBridgePrice(string BridgeId, Price Price)
 {
-    /// <summary>What it weighs; null where that is not known: it then counts as nothing, and the result says so.</summary>
+    /// <summary>What it weighs; null where that is not known, and then it is not chosen where masses count.</summary>
     public Mass? Mass { get; init; }
 }

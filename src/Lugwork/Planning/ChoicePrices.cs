@@ -5,17 +5,24 @@ namespace Lugwork.Planning;
 /// <summary>What a judged joint costs: its bridges by the price list. Never where it does not fit.</summary>
 internal sealed class ChoicePrices
 {
-    private readonly Dictionary<string, (long Price, long Mass)> _bridges;
+    private readonly Dictionary<string, (long Price, long? Mass)> _bridges;
     private readonly ImmutableHashSet<string> _there;
     private readonly bool _allowsUnpriced;
     private readonly bool _allowsMeasuring;
+    private readonly bool _masses;
 
-    public ChoicePrices(ImmutableArray<ChoiceBridgePrice> bridges, IEnumerable<string> there, bool allowsUnpriced, bool allowsMeasuring)
+    /// <param name="bridges">The price list.</param>
+    /// <param name="there">Ids of the small parts that are there: they cost nothing.</param>
+    /// <param name="allowsUnpriced">A bridge without a price counts as nothing; else it is never taken.</param>
+    /// <param name="allowsMeasuring">A joint that needs measuring costs nothing; else it is never taken.</param>
+    /// <param name="masses">Masses count: a bridge of unknown mass is never taken. Else no bridge has a mass.</param>
+    public ChoicePrices(ImmutableArray<ChoiceBridgePrice> bridges, IEnumerable<string> there, bool allowsUnpriced, bool allowsMeasuring, bool masses)
     {
         _bridges = new(StringComparer.Ordinal);
         _there = [.. there];
         _allowsUnpriced = allowsUnpriced;
         _allowsMeasuring = allowsMeasuring;
+        _masses = masses;
         foreach (ChoiceBridgePrice bridge in bridges)
         {
             if (bridge.Price.Amount < 0)
@@ -23,7 +30,7 @@ internal sealed class ChoicePrices
                 throw new ArgumentException($"the bridge {bridge.BridgeId} has a negative price");
             }
 
-            if (!_bridges.TryAdd(bridge.BridgeId, (bridge.Price.Steps, bridge.Mass is { } mass ? Milligrams(mass, bridge.BridgeId) : 0)))
+            if (!_bridges.TryAdd(bridge.BridgeId, (bridge.Price.Steps, bridge.Mass is { } mass ? Milligrams(mass, bridge.BridgeId) : null)))
             {
                 throw new ArgumentException($"the bridge {bridge.BridgeId} is priced twice");
             }
@@ -49,35 +56,51 @@ internal sealed class ChoicePrices
     public ImmutableArray<Bridge> BridgesOf(Joint joint, in CandidateRow row)
     {
         ImmutableArray<Bridge> dearest = [];
-        (long Price, long Mass) most = (-1, 0);
-        joint.VisitSpread(row, (_, outcome) =>
+        long most = -1;
+        Visit(joint, row, bridges =>
         {
-            if (outcome.Verdict == Verdict.NeedsPart)
-            {
-                ImmutableArray<Bridge> bridges = [.. new[] { outcome.Bridge, outcome.Second }.Concat(outcome.Reason?.Offers ?? []).OfType<Bridge>().Where(b => b.Kind != BridgeKind.MadeForBoth).Distinct()];
-                (long Price, long Mass) cost = Sum(joint, bridges);
-                if (cost.Price > most.Price)
-                {
-                    most = cost;
-                    dearest = bridges;
-                }
-            }
-
-            return true;
+            long price = Sum(joint, bridges).Price;
+            (most, dearest) = price > most ? (price, bridges) : (most, dearest);
         });
         return dearest;
     }
 
-    /// <summary>What one bridge of a joint costs; nothing where it is there already or where none has to be priced, never where it has no price.</summary>
-    public (long Price, long Mass) Of(Joint joint, Bridge bridge) =>
-        _there.Contains($"{joint.Id}:{bridge.Id}") ? default
-        : _bridges.TryGetValue(bridge.Id, out (long Price, long Mass) priced) ? priced
-        : _allowsUnpriced ? default
-        : (ChoiceEntry.Never, ChoiceEntry.Never);
+    /// <summary>What one bridge of a joint costs; no price where it is there already or where none has to be priced, never where it has no price, or no mass where masses count.</summary>
+    public (long Price, long Mass) Of(Joint joint, Bridge bridge)
+    {
+        bool listed = _bridges.TryGetValue(bridge.Id, out (long Price, long? Mass) priced);
+        long? price = _there.Contains($"{joint.Id}:{bridge.Id}") ? 0 : listed ? priced.Price : _allowsUnpriced ? 0 : null;
+        long? mass = _masses ? priced.Mass : 0;
+        return price is { } known && mass is { } weighed ? (known, weighed) : (ChoiceEntry.Never, ChoiceEntry.Never);
+    }
+
+    /// <summary>No joint costs more than all of its bridges together.</summary>
+    public (long Price, long Mass) MostOf(Joint joint) => Sum(joint, [.. joint.Relation.Bridges.DistinctBy(b => b.Id).Where(b => Of(joint, b).Price < ChoiceEntry.Never)]);
 
     public bool IsPriced(Joint joint, Bridge bridge) => _bridges.ContainsKey(bridge.Id) || _there.Contains($"{joint.Id}:{bridge.Id}");
 
-    private (long Price, long Mass) OfBridges(Joint joint, in CandidateRow row) => Sum(joint, BridgesOf(joint, row));
+    /// <summary>The dearest completion and the heaviest, which need not be the same: both figures are then enough for each.</summary>
+    private (long Price, long Mass) OfBridges(Joint joint, in CandidateRow row)
+    {
+        (long Price, long Mass) most = default;
+        Visit(joint, row, bridges =>
+        {
+            (long price, long mass) = Sum(joint, bridges);
+            most = (Math.Max(most.Price, price), Math.Max(most.Mass, mass));
+        });
+        return most;
+    }
+
+    /// <summary>Each completion's bridges.</summary>
+    private static void Visit(Joint joint, in CandidateRow row, Action<ImmutableArray<Bridge>> visit) => joint.VisitSpread(row, (_, outcome) =>
+    {
+        if (outcome.Verdict == Verdict.NeedsPart)
+        {
+            visit([.. new[] { outcome.Bridge, outcome.Second }.Concat(outcome.Reason?.Offers ?? []).OfType<Bridge>().Where(b => b.Kind != BridgeKind.MadeForBoth).Distinct()]);
+        }
+
+        return true;
+    });
 
     private (long Price, long Mass) Sum(Joint joint, ImmutableArray<Bridge> bridges)
     {

@@ -14,9 +14,11 @@ internal sealed class ChoiceReason
     private readonly int[][] _groupOf;
     private readonly int _rules;
     private readonly int _all;
+    private readonly long _steps;
 
-    public ChoiceReason(ChoiceModel model, CancellationToken cancellation)
+    public ChoiceReason(ChoiceModel model, long steps, CancellationToken cancellation)
     {
+        _steps = steps;
         _model = model;
         _cancellation = cancellation;
         _rules = model.Rules.Count;
@@ -33,11 +35,13 @@ internal sealed class ChoiceReason
         })];
     }
 
-    /// <summary>A reason, or null where all can be met or it could not be found out; rules by their number, wishes after them.</summary>
-    public (int[] Reason, bool IsSmallest)? Find()
+    /// <summary>A reason, or null where all can be met or it could not be found out, which is then open; rules by their number, wishes after them.</summary>
+    public (int[] Reason, bool IsSmallest)? Find(out bool isOpen)
     {
         bool[] whole = [.. Enumerable.Repeat(true, _all)];
-        if (Meet(whole, out bool sure) is not null || !sure)
+        bool isMet = Meet(whole, out bool sure) is not null;
+        isOpen = !isMet && !sure;
+        if (isMet || isOpen)
         {
             return null;
         }
@@ -80,7 +84,7 @@ internal sealed class ChoiceReason
 
         ChoiceElimination elimination = new(network, ChoiceWeights.Price, _cancellation);
         ChoiceSearch search = new(network, elimination, ChoiceWeights.Price, _cancellation);
-        if (search.Next(100_000) is not { } found)
+        if (search.Next(_steps) is not { } found)
         {
             sure = search.Bound >= ChoiceEntry.Never;
             return null;
@@ -182,7 +186,7 @@ internal sealed class ChoiceReason
         return false;
     }
 
-    /// <summary>Takes away what can be taken away, in halves first.</summary>
+    /// <summary>Takes away what can be taken away, in halves first; what could not be tried to the end stays.</summary>
     private int[] Thinned(bool[] active)
     {
         for (int size = _all / 2; size > 0; size /= 2)

@@ -18,12 +18,18 @@ public sealed record ChoiceRequest
     /// <summary>What the result has to be beside fitting.</summary>
     public ImmutableArray<ChoiceWish> Wishes { get; init; } = [];
 
-    /// <summary>What the owned parts weigh, the frame among them, as far as it is known. Where masses count, an owned part without one is not chosen, and a frame without one is refused.</summary>
+    /// <summary>
+    /// What the owned parts weigh, the frame among them, as far as it is known. Where masses count, an owned part without one is not chosen, and a frame without one is refused; a dropper or controls
+    /// without one weigh what their seatpost, levers and shifters do.
+    /// </summary>
     public ImmutableDictionary<Slot, Mass> OwnedMasses { get; init; } = ImmutableDictionary<Slot, Mass>.Empty;
 
-    /// <summary>A bridge without a price may be needed: it counts as nothing, and the result says "at least". Without it such a joint is not chosen.</summary>
+    /// <summary>Names of owned parts that are offered for another slot too, such as the rear tyre for the front: of one <see cref="ChoiceOffer.Item"/> one is taken at most.</summary>
+    public ImmutableDictionary<Slot, string> OwnedItems { get; init; } = ImmutableDictionary<Slot, string>.Empty;
+
+    /// <summary>A bridge without a price may be needed: it counts as nothing, and the result says "at least". Without it such a joint is not chosen, and where masses count it is not chosen anyhow.</summary>
     public bool AllowsUnpricedBridges { get; init; }
 
-    /// <summary>A joint may need measuring; the default is that each fits, as it is or with a bridge. What does not fit or is unsafe is never chosen.</summary>
+    /// <summary>A joint may need measuring: what it may take then counts as nothing, and the result says "at least"; the default is that each fits, as it is or with a bridge. What does not fit or is unsafe is never chosen.</summary>
     public bool AllowsMeasuring { get; init; }
 }

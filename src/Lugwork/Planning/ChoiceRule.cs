@@ -18,6 +18,9 @@ internal abstract class ChoiceRule(int[] scope)
     /// <summary>How many classes each slot of the scope has.</summary>
     public int[] Classes { get; } = new int[scope.Length];
 
+    /// <summary>The most that it can cost where it is met.</summary>
+    public virtual (long Price, long Mass) Most => default;
+
     /// <summary>What one class of each slot costs together; never where they do not go together. Asked once for each combination.</summary>
     public (long Price, long Mass) Cost(ReadOnlySpan<int> classes)
     {

@@ -5,6 +5,12 @@ internal static class ChoiceScale
 {
     public static (ChoiceNetwork Network, long PerPrice, long PerMass) Of(ChoiceNetwork network)
     {
+        // What is asked late is asked in its own steps.
+        if (network.Late.Count > 0)
+        {
+            return (network, 1, 1);
+        }
+
         long price = network.Price;
         long mass = network.Mass;
         foreach (ChoiceState state in network.States.SelectMany(s => s))

@@ -106,10 +106,13 @@ internal sealed class ChoiceSearch
 
         if (children.Count > 0)
         {
-            children.Sort((a, b) => a.Cost != b.Cost ? a.Cost.CompareTo(b.Cost) : a.State.CompareTo(b.State));
+            // Of equal states the one whose best entry stands first.
+            children.Sort((a, b) => a.Cost != b.Cost ? a.Cost.CompareTo(b.Cost) : First(bucket.Variable, a.State).CompareTo(First(bucket.Variable, b.State)));
             Push(new(before, depth, [.. children], 0, 0, children[0].Cost));
         }
     }
+
+    private int First(int variable, int state) => _network.States[variable][state].Entry[Ranked(variable, state)[0]];
 
     private long Late(ChoiceLateTable late)
     {

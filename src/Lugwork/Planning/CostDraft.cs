@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Planning;
 
 /// <summary>The lines that a build asks for, without prices.</summary>
@@ -23,14 +25,15 @@ internal static class CostDraft
             }
         }
 
-        foreach (SmallPart small in build.SmallParts().Where(p => p.Slot is null || !report.Missing.Contains(p.Slot)))
+        ImmutableArray<SmallPart> smalls = build.SmallParts();
+        foreach (SmallPart small in smalls.Where(p => p.Slot is null || !report.Missing.Contains(p.Slot)))
         {
             CostKind kind = small.Id.Contains(':', StringComparison.Ordinal) ? CostKind.Bridge : UsedUp.Contains(small.Id) ? CostKind.Consumable : CostKind.SmallPart;
             yield return new() { Id = small.Id, Kind = kind, Slot = small.Slot, What = small.ToString() };
         }
 
-        // What may be needed is not nothing.
-        foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsMeasuring))
+        // What may be needed is not nothing, and not two things where a small part is it.
+        foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsMeasuring && !SmallPartTable.IsAsked(f.Joint!, smalls)))
         {
             string[] perhaps = [.. fit.Remedies.Where(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null).Select(r => r.What)];
             if (perhaps.Length > 0)
@@ -48,9 +51,6 @@ internal static class CostDraft
         }
     }
 
-    /// <summary>A rider is bought nowhere; a dropper is its seatpost, and the clamps of levers and shifters are those levers and shifters.</summary>
-    private static bool IsAnothersField(Slot slot, Build build) =>
-        slot == Slot.Rider
-        || (slot == Slot.Dropper && build[Slot.Seatpost] is not null)
-        || (slot == Slot.Controls && (build[Slot.FrontLever] ?? build[Slot.RearLever] ?? build[Slot.Shifter] ?? build[Slot.FrontShifter]) is not null);
+    /// <summary>A rider is bought nowhere, and what is one article with another part is bought with it.</summary>
+    private static bool IsAnothersField(Slot slot, Build build) => slot == Slot.Rider || !OneArticle.HostsOf(slot, build).IsEmpty;
 }

@@ -54,7 +54,7 @@ public sealed class CostSheet
         return new(build, [.. CostDraft.Lines(build)], []);
     }
 
-    /// <summary>The same of the new build of a carry-over. What moves and fits is owned; what is to be measured first has an unknown price, for it may have to be bought: <see cref="Owned"/> says that it measured right.</summary>
+    /// <summary>The same of the new build of a carry-over. What moves and fits is owned, and so are the parts that the new build has, save its frame; what is to be measured or looked over first has an unknown price, for it may have to be bought: <see cref="Owned"/> says that it measured right.</summary>
     /// <param name="carried">A carry-over.</param>
     public static CostSheet Of(CarryOver carried)
     {
@@ -62,7 +62,10 @@ public sealed class CostSheet
         Dictionary<string, bool> moving = carried.Parts.Where(p => p.Plan == CarryPlan.Moves).ToDictionary(p => p.Slot.Key, p => p.IsWorthMoving);
         return new(carried.Moved, [.. CostDraft.Lines(carried.Moved).Select(Line)], []);
 
-        CostLine Line(CostLine line) => !moving.TryGetValue(line.Id, out bool fits) ? line
+        bool IsThere(CostLine line) => line is { Kind: CostKind.Part, Slot: { } slot } && slot != Slot.Frame && carried.Onto[slot] is not null;
+
+        CostLine Line(CostLine line) => IsThere(line) ? line with { IsOwned = true }
+            : !moving.TryGetValue(line.Id, out bool fits) ? line
             : fits ? line with { IsOwned = true }
             : line with { What = $"{line.What}, to be bought unless the old one fits" };
     }
@@ -145,13 +148,17 @@ public sealed class CostSheet
 
     private CostRange Sum(IEnumerable<CostLine> lines) => lines.Aggregate(CostRange.Nothing(Currency), (sum, l) => sum.Plus(l.Cost));
 
-    private static string CurrencyOf(ImmutableArray<CostLine> lines, ImmutableArray<CostSeller> sellers) =>
-        Price.OneCurrency(
-        [
-            .. lines.SelectMany(l => Ends(l.What, l.Price)),
-            .. sellers.SelectMany(s => Ends($"postage of {s.Name}", s.Postage)),
-            .. sellers.Where(s => s.FreeFrom is not null).Select(s => ($"free sum of {s.Name}", s.FreeFrom!.Value)),
-        ]) ?? "";
+    private static string CurrencyOf(ImmutableArray<CostLine> lines, ImmutableArray<CostSeller> sellers) => Price.OneCurrency(Ends(lines, sellers)) ?? "";
+
+    /// <summary>What is priced on a sheet, in words, with a price of its currency.</summary>
+    internal static IEnumerable<(string What, Price Price)> Priced(CostSheet sheet) => Ends(sheet._given, sheet.Sellers);
+
+    private static IEnumerable<(string What, Price Price)> Ends(ImmutableArray<CostLine> lines, ImmutableArray<CostSeller> sellers) =>
+    [
+        .. lines.SelectMany(l => Ends(l.What, l.Price)),
+        .. sellers.SelectMany(s => Ends($"postage of {s.Name}", s.Postage)),
+        .. sellers.Where(s => s.FreeFrom is not null).Select(s => ($"free sum of {s.Name}", s.FreeFrom!.Value)),
+    ];
 
     private static IEnumerable<(string What, Price Price)> Ends(string what, CostRange range) =>
         (range.Least ?? range.Most) is { } end ? [(what, new Price(end, range.Currency))] : [];

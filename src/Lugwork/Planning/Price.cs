@@ -4,7 +4,7 @@ namespace Lugwork.Planning;
 
 /// <summary>A sum of money in one currency.</summary>
 /// <remarks>
-/// The amount has at most four places after the point, which is the finest minor unit of ISO 4217, and lies within a thousand million to either side; so sums of prices are exact.
+/// The amount has at most four places after the point, which is the finest minor unit of ISO 4217. One that is given lies within a thousand million to either side, so sums of prices are exact; a sum may be more.
 /// It may be negative, such as what a sale brings. The default has no currency and is no price: <see cref="IsPrice"/> is false, and it is refused wherever a price is taken.
 /// Two prices are equal where amount and currency are; 1.5 and 1.50 are the same amount.
 /// </remarks>
@@ -41,6 +41,9 @@ public readonly record struct Price
         _currency = currency;
     }
 
+    // A sum of prices may be more than one price can be.
+    private Price(string currency, long steps) => (Amount, _currency) = ((decimal)steps / StepsPerUnit, currency);
+
     /// <summary>In units of the currency.</summary>
     public decimal Amount { get; }
 
@@ -54,7 +57,7 @@ public readonly record struct Price
     internal long Steps => (long)(Amount * StepsPerUnit);
 
     /// <summary>The price of a number of ten-thousandths.</summary>
-    internal static Price OfSteps(long steps, string currency) => new((decimal)steps / StepsPerUnit, currency);
+    internal static Price OfSteps(long steps, string currency) => new(currency, steps);
 
     /// <summary>"12.50 EUR", the same in every culture; empty for the default.</summary>
     public override string ToString() => IsPrice ? string.Create(CultureInfo.InvariantCulture, $"{Amount:0.00##} {_currency}") : "";

@@ -234,14 +234,37 @@ public sealed class BrakeJointTests
     [InlineData("F110-15B", "none", "internal", Verdict.DoesNotFit)]
     public void A_lockring_is_turned_over_the_axle(string hub, string fixing, string ring, Verdict expected) => Assert.Equal(
         expected,
-        Judge("front-lockring-on-hub-axle", "material steel", (Slot.FrontWheel, Wheel.Read($"hub {hub}; rotorFixing {fixing}")), (Slot.FrontRotor, Rotor.Read($"lockring {ring}"))).Verdict);
+        Judge("front-lockring-on-hub-axle", "material steel", (Slot.FrontWheel, Wheel.Read($"hub {hub}; rotorFixing {fixing}")), (Slot.FrontRotor, Rotor.Read($"center-lock; lockring {ring}"))).Verdict);
+
+    [Theory]
+    [InlineData("F110-15B", "six-bolt", "none", "none", Verdict.Fits)]
+    [InlineData("F110-15B", "six-bolt", "none", "internal", Verdict.Fits)]
+    [InlineData("F110-15B", "six-bolt", "bolts", "internal", Verdict.DoesNotFit)]
+    [InlineData("F110-15B", "six-bolt", "bolts", "none", Verdict.NeedsPart)]
+    [InlineData("F110-15B", "six-bolt", "unknown", "none", Verdict.NeedsMeasuring)]
+    [InlineData("F110-15B", "center-lock", "none", "none", Verdict.NeedsPart)]
+    [InlineData("F110-15B", "center-lock", "none", "internal", Verdict.DoesNotFit)]
+    [InlineData("unknown", "six-bolt", "none", "none", Verdict.Fits)]
+    public void A_carrier_that_is_still_to_be_bought_comes_with_its_ring(string hub, string rotor, string carrier, string ring, Verdict expected) => Assert.Equal(
+        expected,
+        Judge("front-lockring-on-hub-axle", "material steel", (Slot.FrontWheel, Wheel.Read($"hub {hub}; rotorFixing center-lock")), (Slot.FrontRotor, Rotor.Read($"fixing {rotor}; carrier {carrier}; lockring {ring}"))).Verdict);
+
+    [Fact]
+    public void One_carrier_is_asked_for_once()
+    {
+        Build build = Build.From(Frame.Read("steel")).With(Wheel.Read("hub R142-12; center-lock"), Slot.RearWheel).With(Rotor.Read("160; six-bolt; carrier none; lockring none"), Slot.RearRotor);
+        Fit only = Assert.Single(build.Check().Fits, f => f.Verdict == Verdict.NeedsPart);
+        Assert.Equal("rear-rotor-on-hub", only.Joint!.Id);
+        Assert.Equal(["rear-rotor-on-hub:six-bolt-rotor-on-center-lock"], build.SmallParts().Select(p => p.Id).Where(i => i.Contains("rotor", StringComparison.Ordinal)));
+    }
 
     [Theory]
     [InlineData("center-lock", "six-bolt", "pins", "external", Verdict.NeedsMeasuring)]
     [InlineData("center-lock", "six-bolt", "pins", "internal", Verdict.Fits)]
     [InlineData("center-lock", "six-bolt", "bolts", "external", Verdict.Fits)]
     [InlineData("center-lock", "six-bolt", "with-lockring", "unknown", Verdict.Fits)]
-    [InlineData("center-lock", "six-bolt", "none", "internal", Verdict.NeedsPart)]
+    [InlineData("center-lock", "six-bolt", "none", "internal", Verdict.Fits)]
+    [InlineData("center-lock", "six-bolt", "none", "external", Verdict.Fits)]
     [InlineData("center-lock", "center-lock", "unknown", "external", Verdict.Fits)]
     [InlineData("six-bolt", "six-bolt", "unknown", "unknown", Verdict.Fits)]
     [InlineData("center-lock", "six-bolt", "unknown", "external", Verdict.NeedsMeasuring)]

@@ -22,6 +22,15 @@ public sealed class CarryLaws
         return Slot.All.Where(s => s != Slot.Frame && all[s] is not null && random.Next(2) != 0).Aggregate(all, (b, s) => b.Without(s));
     }
 
+    /// <summary>By the check: a part with the new build, and with what it is one article with.</summary>
+    private static Verdict Alone(CarryOver over, CarriedPart part)
+    {
+        Build with = over.Onto.With(part.Part, part.Slot);
+        Slot? along = part.Slot == Slot.Seatpost ? Slot.Dropper : new[] { Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter }.Contains(part.Slot) ? Slot.Controls : null;
+        return along is null || over.Donor[along] is not { } other || over.Onto[along] is not null ? WorstOf(with, part.Slot)
+            : (Verdict)Math.Max((int)WorstOf(with.With(other, along), part.Slot), (int)WorstOf(with.With(other, along), along));
+    }
+
     private static Verdict WorstOf(Build build, Slot slot) =>
         build.Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
 
@@ -32,7 +41,7 @@ public sealed class CarryLaws
         CarryOver over = CarryOver.Of(Donor(random), Onto(random));
         foreach (CarriedPart part in over.Parts)
         {
-            Verdict checkedAlone = WorstOf(over.Onto.With(part.Part, part.Slot), part.Slot);
+            Verdict checkedAlone = Alone(over, part);
             Assert.True(part.Verdict == Verdict.NotJudged ? checkedAlone <= Verdict.Fits : part.Verdict >= checkedAlone || checkedAlone == Verdict.Fits, $"{part}: the check says {checkedAlone}");
             Assert.Equal(checkedAlone > Verdict.NeedsMeasuring, part.WithFrame > Verdict.NeedsMeasuring);
         }
@@ -52,7 +61,22 @@ public sealed class CarryLaws
         Build donor = Donor(random);
         CarryOver over = CarryOver.Of(donor, Onto(random));
         Assert.Equal(Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider && donor[s] is not null), over.Parts.Select(p => p.From));
-        Assert.Equal(over.Parts.Length, over.WorthMoving.Length + over.Open.Length + over.Staying.Length);
+        Assert.Equal(over.Moved.Check().Missing, over.ToBuy.Select(n => n.Slot));
+        Assert.Equal(over.DonorLeft.Check().Missing, over.DonorLacks.Select(n => n.Slot));
+        Assert.All(over.WorthMoving, p => Assert.True(p.Verdict is Verdict.Fits or Verdict.NeedsPart && ReferenceEquals(over.Moved[p.Slot], p.Part), p.ToString()));
+
+        // One article is not taken apart.
+        if (donor[Slot.Seatpost] is not null && donor[Slot.Dropper] is not null)
+        {
+            Assert.Equal(over.DonorLeft[Slot.Seatpost] is null, over.DonorLeft[Slot.Dropper] is null || over.Onto[Slot.Dropper] is not null);
+        }
+
+        Slot[] levers = [.. new[] { Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter }.Where(s => donor[s] is not null)];
+        if (donor[Slot.Controls] is not null && levers.Length > 0 && over.Onto[Slot.Controls] is null)
+        {
+            Assert.Equal(levers.Any(s => over.DonorLeft[s] is null), over.DonorLeft[Slot.Controls] is null);
+        }
+
         foreach (CarriedPart part in over.Parts)
         {
             bool moves = part.Plan == CarryPlan.Moves;

@@ -26,7 +26,9 @@ public sealed class CarryOverTests
     {
         CarriedPart part = Only(Donor((Slot.Seatpost, Seatpost.Read(post))), frame);
         Assert.Equal((verdict, plan), (part.Verdict, part.Plan));
-        Assert.Equal(plan == CarryPlan.Moves && verdict <= Verdict.NeedsPart, part.IsWorthMoving);
+
+        // A post throws its rider when it breaks: where nothing is stated of its condition it is looked over first.
+        Assert.Equal(plan == CarryPlan.Moves && verdict <= Verdict.NeedsPart && post.Contains("condition", StringComparison.Ordinal), part.IsWorthMoving);
         Assert.Equal(verdict == Verdict.NeedsMeasuring, !part.Measurements.IsEmpty);
         Assert.Equal(verdict == Verdict.NeedsPart, !part.Bridges.IsEmpty);
     }
@@ -43,6 +45,7 @@ public sealed class CarryOverTests
         Assert.Equal((Verdict.NeedsPart, CostClass.Moderate), (wheel.Verdict, wheel.BridgeClass));
         CarriedPart spread = Only(Donor((Slot.RearWheel, Wheel.Read("rear 135 QR; body HG-M"))), "rear 130; material steel");
         Assert.Equal((Verdict.NeedsPart, CostClass.Dear), (spread.Verdict, spread.BridgeClass));
+        Assert.Equal([false, false, true], [post.IsDear, wheel.IsDear, spread.IsDear]);
     }
 
     [Fact]
@@ -144,6 +147,59 @@ public sealed class CarryOverTests
         Build donor = Donor((Slot.Seatpost, Seatpost.Read("31.6; mark 75; insertion 110")), (Slot.Dropper, Dropper.Read("internal")));
         Assert.All(CarryOver.Of(donor, Deep("seat tube 31.6; dropper entry hole")).Parts, p => Assert.Equal(CarryPlan.Moves, p.Plan));
         Assert.All(CarryOver.Of(donor, Deep("seat tube 27.2; dropper entry hole")).Parts, p => Assert.Equal(CarryPlan.Stays, p.Plan));
+
+        // The post would fit a frame without a way in for the cable, but it is a dropper: both stay.
+        CarryOver closed = CarryOver.Of(donor, Deep("seat tube 31.6; dropper entry no-hole"));
+        Assert.All(closed.Parts, p => Assert.Equal((CarryPlan.Stays, Verdict.DoesNotFit, "dropper-routing-in-frame"), (p.Plan, p.Verdict, p.Why.Joint!.Id)));
+        Assert.True(closed.DonorLeft[Slot.Seatpost] is not null && closed.DonorLeft[Slot.Dropper] is not null);
+
+        // A post of the same words that is there is another post.
+        CarryOver there = CarryOver.Of(donor, Build.From(Deep("seat tube 31.6; dropper entry hole")).With(Seatpost.Read("31.6; mark 75; insertion 110")));
+        Assert.All(there.Parts, p => Assert.Equal(CarryPlan.Spare, p.Plan));
+        Assert.Null(there.Moved[Slot.Dropper]);
+    }
+
+    [Fact]
+    public void Controls_go_with_their_levers_and_shifters()
+    {
+        Build donor = Donor((Slot.FrontLever, BrakeLever.Read("pull long; fluid none; condition new")), (Slot.RearLever, BrakeLever.Read("pull long; fluid none; condition new")), (Slot.Controls, Controls.Read("flat-bar control")));
+        CarryOver flat = CarryOver.Of(donor, Build.From(Frame.Read("steel")).With(Handlebar.Read("31.8; grip 22.2")));
+        Assert.All(flat.Parts, p => Assert.Equal(CarryPlan.Moves, p.Plan));
+
+        // On a drop bar the clamps do not fit, and the levers are those clamps.
+        CarryOver drop = CarryOver.Of(donor, Build.From(Frame.Read("steel")).With(Handlebar.Read("31.8; grip 23.8")));
+        Assert.All(drop.Parts, p => Assert.Equal((CarryPlan.Stays, true), (p.Plan, p.Verdict > Verdict.NeedsMeasuring)));
+    }
+
+    [Fact]
+    public void Limits_are_judged_under_the_rider_of_the_donor_where_no_other_is_named()
+    {
+        Build donor = Donor((Slot.Seatpost, Seatpost.Read("26.8; mark 75; insertion 110; rider limit 100 kg; condition new")), (Slot.Rider, Rider.Read("105 kg")));
+        CarryOver heavy = CarryOver.Of(donor, Deep("seat tube 26.8"));
+        Assert.Equal((CarryPlan.Stays, true), (heavy.Parts.Single().Plan, heavy.Parts.Single().Verdict > Verdict.NeedsMeasuring));
+        Assert.NotNull(heavy.Moved[Slot.Rider]);
+        CarryOver light = CarryOver.Of(donor, Build.From(Deep("seat tube 26.8")).With(Rider.Read("60 kg")));
+        Assert.Equal(CarryPlan.Moves, light.Parts.Single().Plan);
+    }
+
+    [Fact]
+    public void A_shim_that_is_there_moves_with_its_post()
+    {
+        const string Shim = "seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2";
+        Build donor = Donor((Slot.Seatpost, Seatpost.Read("26.8; mark 75; insertion 110; condition new"))).WithSmallPart(Shim).WithSmallPart("rear-rotor-bolts");
+        CarryOver over = CarryOver.Of(donor, Deep("seat tube 27.2"));
+        Assert.Equal([Shim], over.Moved.SmallPartsThere);
+        Assert.DoesNotContain(over.SmallParts, p => p.Id == Shim);
+        Assert.Equal(["rear-rotor-bolts"], over.DonorLeft.SmallPartsThere);
+        Assert.Empty(CarryOver.Of(donor, Deep("seat tube 26.8")).Moved.SmallPartsThere);
+    }
+
+    [Fact]
+    public void What_waits_for_a_part_that_went_elsewhere_is_tried_again()
+    {
+        Build donor = Donor((Slot.RearTyre, Tyre.Read("45-622; folding; clincher; condition new")), (Slot.FrontTube, InnerTube.Read("622; other seat none; tyres from 40; tyres to 50; Presta; valve length 48")));
+        CarryOver over = CarryOver.Of(donor, Build.From(Frame.Read("largest tyre 35-622")).With(Fork.Read("largest tyre 47-622; travel none")));
+        Assert.Equal([Slot.FrontTyre, Slot.FrontTube], over.Parts.Where(p => p.Plan == CarryPlan.Moves).Select(p => p.Slot));
     }
 
     [Fact]

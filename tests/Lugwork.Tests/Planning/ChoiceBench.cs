@@ -45,10 +45,12 @@ internal sealed class ChoiceBench
     public IReadOnlyList<Part> Of(Slot slot, Kind kind) => _changed[slot][(int)kind];
 
     /// <summary>A request over some slots: the bicycle keeps the rest of its parts.</summary>
-    public static ChoiceRequest Draw(Random random, int slots, int offers, int hardness)
+    public static ChoiceRequest Draw(Random random, int slots, int offers, int hardness) => Draw(random, slots, offers, hardness, []);
+
+    private static ChoiceRequest Draw(Random random, int slots, int offers, int hardness, Slot[] first)
     {
         ChoiceBench bench = All[random.Next(All.Length)];
-        Slot[] open = bench.Pick(random, slots);
+        Slot[] open = bench.Pick(random, slots, [.. first.Where(bench._changed.ContainsKey)]);
         Build build = open.Aggregate(bench.Bicycle, (b, s) => b.Without(s));
         List<ChoiceOffer> list = [];
         foreach (Slot slot in open)
@@ -62,7 +64,7 @@ internal sealed class ChoiceBench
                     part = bench.Mixed(random, slot, part);
                 }
 
-                int price = kind switch { Kind.Fits => random.Next(30, 90), Kind.Bridged => random.Next(5, 60), Kind.SystemOnly => random.Next(1, 40), _ => random.Next(1, 70) };
+                int price = kind switch { Kind.Fits => random.Next(30, 90), Kind.Bridged => random.Next(1, 30), Kind.SystemOnly => random.Next(1, 40), _ => random.Next(1, 70) };
                 list.Add(new($"{slot.Key}-{i}", slot, part) { Price = new(price, "EUR"), Mass = UnitsNet.Mass.FromGrams(random.Next(20, 400)) });
             }
         }
@@ -77,11 +79,108 @@ internal sealed class ChoiceBench
         };
     }
 
+    private static readonly (Slot Front, Slot Rear)[] Ends = [(Slot.FrontRotor, Slot.RearRotor), (Slot.FrontTyre, Slot.RearTyre), (Slot.FrontBrake, Slot.RearBrake), (Slot.FrontLever, Slot.RearLever), (Slot.FrontAxle, Slot.RearAxle)];
+
+    /// <summary>
+    /// The same with all else that a request can say: owned parts that may go, offers without a price or owned, wishes over values, things that are there once, articles over two slots, small parts that are
+    /// there, joints that may need measuring, bridges that may have no price, and at times both rotors on carriers, which are two of one bridge.
+    /// </summary>
+    public static ChoiceRequest DrawAll(Random random, int slots, int offers, int hardness)
+    {
+        ChoiceRequest drawn = Draw(random, slots, offers, hardness, random.Next(3) == 0 ? [Slot.FrontRotor, Slot.RearRotor] : []);
+        List<ChoiceOffer> list = [.. drawn.Offers];
+        Slot[] open = [.. list.Select(o => o.Slot).Distinct()];
+        Build build = drawn.Build;
+        System.Collections.Immutable.ImmutableDictionary<Slot, UnitsNet.Mass> masses = drawn.OwnedMasses;
+        System.Collections.Immutable.ImmutableDictionary<Slot, string> items = [];
+        foreach (Slot slot in open.Where(_ => random.Next(3) == 0))
+        {
+            ChoiceOffer owned = list.Last(o => o.Slot == slot);
+            list.Remove(owned);
+            build = build.With(owned.Part, slot);
+            masses = masses.SetItem(slot, owned.Mass!.Value);
+        }
+
+        foreach ((Slot front, Slot rear) in Ends.Where(e => open.Contains(e.Front) && open.Contains(e.Rear)))
+        {
+            if (front == Slot.FrontRotor && random.Next(2) == 0)
+            {
+                Part rotor = OnCarrier(list.Find(o => o.Slot == front)?.Part ?? build[front]!, front);
+                list.Add(new("carried front", front, rotor) { Price = new(random.Next(1, 9), "EUR"), Mass = UnitsNet.Mass.FromGrams(120) });
+                list.Add(new("carried rear", rear, rotor) { Price = new(random.Next(1, 9), "EUR"), Mass = UnitsNet.Mass.FromGrams(120) });
+            }
+            else if (build[front] is { } there && random.Next(2) == 0)
+            {
+                items = items.Add(front, "the one");
+                list.Add(new("the one", rear, there) { IsOwned = true, Item = "the one", Mass = masses[front] });
+            }
+            else if (list.FindIndex(o => o.Slot == front && o.Price is not null) is >= 0 and int at && random.Next(2) == 0)
+            {
+                list[at] = list[at] with { Item = "once" };
+                list.Add(new("once", rear, list[at].Part) { Price = list[at].Price, Item = "once", Mass = list[at].Mass });
+            }
+        }
+
+        if (open.Length > 1 && random.Next(4) == 0)
+        {
+            foreach (Slot slot in open.OrderBy(_ => random.Next()).Take(2))
+            {
+                int at = list.FindIndex(o => o.Slot == slot && o.Item is null);
+                list[at < 0 ? 0 : at] = list[at < 0 ? 0 : at] with { Article = "whole" };
+            }
+        }
+
+        for (int i = 0; i < list.Count; i++)
+        {
+            list[i] = random.Next(10) switch { 0 => list[i] with { Price = null }, 1 => list[i] with { IsOwned = true }, _ => list[i] };
+        }
+
+        List<ChoiceWish> wishes = [.. drawn.Wishes.Where(_ => random.Next(20) != 0)];
+        if (random.Next(2) == 0)
+        {
+            Slot slot = open[random.Next(open.Length)];
+            ChoiceOffer[] of = [.. list.Where(o => o.Slot == slot)];
+            KeyValuePair<string, string>[] fields = of.Length == 0 ? [] : [.. PartForms.Of(slot).Write(of[random.Next(of.Length)].Part).Where(f => f.Key != "name")];
+            if (fields.Length > 0)
+            {
+                KeyValuePair<string, string> wished = fields[random.Next(fields.Length)];
+                wishes.Add(ChoiceWish.That<Part>(slot, $"{wished.Key} {wished.Value}", p => PartForms.Of(slot).TextOf(p, wished.Key) == wished.Value));
+            }
+        }
+
+        if (random.Next(3) == 0)
+        {
+            build = JointTable.All.SelectMany(j => j.Relation.Bridges.Where(b => b.Kind != BridgeKind.ShopWork).Select(b => $"{j.Id}:{b.Id}")).Distinct().Where(_ => random.Next(8) == 0).Aggregate(build, (b, id) => b.WithSmallPart(id));
+        }
+
+        bool measuring = random.Next(4) == 0;
+        return drawn with
+        {
+            Build = measuring && build[Slot.Rider] is null && random.Next(2) == 0 ? build.With(Rider.Read("70 kg"), Slot.Rider) : build,
+            Offers = [.. list],
+            Wishes = [.. wishes],
+            OwnedMasses = masses,
+            OwnedItems = items,
+            AllowsMeasuring = measuring,
+            AllowsUnpricedBridges = random.Next(5) == 0,
+        };
+    }
+
+    private static Part OnCarrier(Part rotor, Slot slot)
+    {
+        foreach ((string field, string text) in new[] { ("fixing", "six-bolt"), ("carrier", "none"), ("lockring", "none") })
+        {
+            PartForms.Of(slot).TrySet(rotor, field, text, new Evidence(EvidenceKind.Stated, text), out rotor, out _);
+        }
+
+        return rotor;
+    }
+
     /// <summary>Neighbours of one slot first, so that joints and checks lie between open slots.</summary>
-    private Slot[] Pick(Random random, int count)
+    private Slot[] Pick(Random random, int count, Slot[] first)
     {
         Slot[] all = [.. Slots];
-        List<Slot> picked = [all[random.Next(all.Length)]];
+        List<Slot> picked = first.Length > 0 ? [.. first] : [all[random.Next(all.Length)]];
         while (picked.Count < Math.Min(count, all.Length))
         {
             Slot[] near = [.. JointTable.All.Where(j => j.Slots.Any(picked.Contains) && j.IsFilled(Bicycle)).SelectMany(j => j.Slots).Where(s => _changed.ContainsKey(s) && !picked.Contains(s))];

@@ -5,7 +5,9 @@ namespace Lugwork.Tests.Planning;
 /// <summary>What is chosen, against every choice one by one.</summary>
 public sealed class ChoiceBruteForceTests
 {
-    private static ChoiceRequest Draw(int seed, int slots = 5, int offers = 3) => ChoiceBench.Draw(new Random(seed), slots, offers, hardness: seed % 2 == 0 ? 0 : 12);
+    /// <summary>Every second one with all that a request can say.</summary>
+    private static ChoiceRequest Draw(int seed, int slots = 5, int offers = 3) =>
+        seed % 4 < 2 ? ChoiceBench.Draw(new Random(seed), slots, offers, hardness: seed % 2 == 0 ? 0 : 12) : ChoiceBench.DrawAll(new Random(seed), slots - 1, offers, hardness: seed % 2 == 0 ? 0 : 6);
 
     [Fact]
     public void The_cheapest_and_the_ten_best_are_those_of_brute_force()
@@ -36,7 +38,7 @@ public sealed class ChoiceBruteForceTests
         for (int seed = 200; seed < 240; seed++)
         {
             ChoiceRequest request = Draw(seed);
-            List<(long Price, long Mass, Build Build)> all = BruteForce.All(request);
+            List<(long Price, long Mass, Build Build)> all = BruteForce.All(request, masses: true);
             BuildChooser chooser = BuildChooser.Of(request);
             List<(long Price, long Mass)> front = [];
             foreach ((long price, long mass, _) in all.OrderBy(a => a.Price).ThenBy(a => a.Mass))
@@ -57,12 +59,32 @@ public sealed class ChoiceBruteForceTests
 
             if (front.Count > 0)
             {
-                Assert.Equal(ChoiceStatus.Impossible, chooser.CheapestUnder(UnitsNet.Mass.FromMilligrams(front[^1].Mass - 1)).Status);
-                Assert.Equal(front[^1].Mass, Sums(chooser.Lightest().Best!).Mass);
+                ChoiceResult heavy = chooser.CheapestUnder(UnitsNet.Mass.FromMilligrams(front[^1].Mass - 1));
+                Assert.Equal((ChoiceStatus.CapTooLow, (double)front[^1].Mass), (heavy.Status, Math.Round(heavy.MassBound!.Value.Milligrams)));
+                ChoiceResult dear = chooser.LightestUnder(Price.OfSteps(front[0].Price - 1, "EUR"));
+                Assert.Equal((ChoiceStatus.CapTooLow, front[0].Price), (dear.Status, dear.Bound!.Value.Steps));
+                Assert.Equal(front[^1], Sums(chooser.Lightest().Best!));
             }
         }
 
         Assert.True(points >= 60, $"{points} points");
+    }
+
+    [Fact]
+    public void Two_of_one_bridge_are_paid_for_twice()
+    {
+        int twice = 0;
+        for (int seed = 2_000; twice < 5; seed++)
+        {
+            ChoiceRequest request = ChoiceBench.DrawAll(new Random(seed), 4, 2, 0);
+            if (BuildChooser.Of(request).Cheapest().Best is { } best && best.Bridges.GroupBy(b => b.Bridge.Id).Any(g => g.Count() > 1 && g.All(b => b.Price is { Amount: > 0 })))
+            {
+                Assert.Equal(BruteForce.All(request)[0].Price, best.Price.Steps);
+                twice++;
+            }
+
+            Assert.True(seed < 3_000, $"{twice} found");
+        }
     }
 
     private static (long Price, long Mass) Sums(ChosenBuild build) => (build.Price.Steps, (long)Math.Round(build.Mass!.Value.Milligrams));

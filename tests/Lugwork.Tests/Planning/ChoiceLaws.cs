@@ -1,6 +1,7 @@
 using FsCheck;
 using FsCheck.Xunit;
 using Lugwork.Planning;
+using Lugwork.Tests.Builds;
 
 namespace Lugwork.Tests.Planning;
 
@@ -8,6 +9,75 @@ namespace Lugwork.Tests.Planning;
 public sealed class ChoiceLaws
 {
     private static ChoiceRequest Draw(int seed) => ChoiceBench.Draw(new Random(seed), slots: 8, offers: 6, hardness: 0);
+
+    private static ChoiceRequest DrawAll(int seed) => ChoiceBench.DrawAll(new Random(seed), slots: 6, offers: 5, hardness: 0);
+
+    /// <summary>All that is told of a build, judged anew.</summary>
+    private static void Passes(ChoiceRequest request, ChosenBuild chosen)
+    {
+        Verdict worst = request.AllowsMeasuring ? Verdict.NeedsMeasuring : Verdict.NeedsPart;
+        FitReport report = Slot.All.Where(s => s != Slot.Frame && chosen.Build[s] is not null).Aggregate(Build.From(chosen.Build.Frame), (b, s) => b.With(chosen.Build[s]!, s)).Check();
+        Assert.True(report.IsComplete && report.Verdict != Verdict.NotJudged && report.Verdict <= worst, report.ToString());
+        Assert.Same(request.Build.Frame, chosen.Build.Frame);
+        Assert.Same(request.Build[Slot.Rider], chosen.Build[Slot.Rider]);
+        Assert.Equal(request.Build.SmallPartsThere, chosen.Build.SmallPartsThere);
+        Assert.Equal(Slot.All.Where(s => s != Slot.Rider && chosen.Build[s] is not null), chosen.Parts.Select(p => p.Slot).OrderBy(s => s.Number));
+        Assert.All(chosen.Parts, p => Assert.Same(p.Part, chosen.Build[p.Slot]));
+        Assert.Equal(chosen.Price.Amount, chosen.ToBuy.Sum(p => p.Price!.Value.Amount) + chosen.Bridges.Sum(b => b.Price?.Amount ?? 0));
+        Assert.All(request.Wishes, w => Assert.True(w.Name.StartsWith("keep", StringComparison.Ordinal) ? ReferenceEquals(request.Build[w.Slot], chosen.Build[w.Slot]) : w.IsMetBy(chosen.Build[w.Slot]!)));
+        Assert.Equal(Slot.All.Where(s => s != Slot.Frame && request.Build[s] is not null && !ReferenceEquals(request.Build[s], chosen.Build[s])), chosen.LeftOff.Select(o => o.Slot));
+        string[] items = [.. chosen.Parts.Select(p => p.Item).OfType<string>()];
+        Assert.Equal(items.Length, items.Distinct().Count());
+    }
+
+    [Property(MaxTest = 60)]
+    public void Whatever_is_asked_the_build_passes_its_check_and_keeps_its_rider_and_notes(DoNotSize<int> seed)
+    {
+        ChoiceRequest request = DrawAll(seed.Item);
+        BuildChooser chooser = BuildChooser.Of(request);
+        ChoiceResult best = chooser.Best(5);
+        ChoiceResult lightest = chooser.Lightest();
+        Assert.All(best.Builds, b => Passes(request, b));
+        Assert.All(lightest.Builds, b => Passes(request, b));
+        if (lightest.Best is { } light)
+        {
+            UnitsNet.Mass cap = light.Mass!.Value + UnitsNet.Mass.FromGrams(150);
+            ChosenBuild capped = chooser.CheapestUnder(cap).Best!;
+            Passes(request, capped);
+            Assert.True(capped.Mass!.Value.Milligrams <= cap.Milligrams + 0.5 && capped.Price.Amount >= best.Best!.Price.Amount);
+            ChosenBuild under = chooser.LightestUnder(capped.Price).Best!;
+            Passes(request, under);
+            Assert.True(under.Price.Amount <= capped.Price.Amount && under.Mass!.Value.Milligrams <= capped.Mass!.Value.Milligrams + 0.5);
+            Assert.All(chooser.Front(4).Builds, b => Passes(request, b));
+        }
+    }
+
+    /// <summary>Front and rear are two articles; at one end, or where there are no ends, a bridge that two joints asked for would be paid for twice.</summary>
+    [Fact]
+    public void One_bridge_is_asked_for_by_one_joint_of_an_end()
+    {
+        int asked = 0;
+        for (int seed = 0; seed < 4_000; seed++)
+        {
+            Random random = new(seed);
+            ChoiceBench bench = ChoiceBench.All[seed % ChoiceBench.All.Length];
+            Build build = seed % 3 == 0 ? Bicycles.Any(random) : bench.Slots.Where(_ => random.Next(3) == 0).Aggregate(bench.Bicycle, (b, s) => b.With(Any(bench, s, random), s));
+            foreach (IGrouping<string, Fit> bridge in build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Tell().Bridges.Select(b => (b.Id, Fit: f))).GroupBy(p => p.Id, p => p.Fit))
+            {
+                string[] ends = [.. bridge.Select(f => f.Joint!.Id.Split('-')[0]).Select(e => e is "front" or "rear" ? e : "")];
+                Assert.True(ends.Distinct().Count() == ends.Length && (ends.Length == 1 || !ends.Contains("")), $"{bridge.Key}: {string.Join(", ", bridge.Select(f => f.Joint!.Id))}");
+                asked++;
+            }
+        }
+
+        Assert.True(asked >= 2_000, $"{asked} bridges");
+    }
+
+    private static Part Any(ChoiceBench bench, Slot slot, Random random)
+    {
+        Part[] all = [.. Enum.GetValues<ChoiceBench.Kind>().SelectMany(k => bench.Of(slot, k))];
+        return all[random.Next(all.Length)];
+    }
 
     /// <summary>The chooser checks its builds by itself; here they are put together and judged anew from what is told of them.</summary>
     [Property(MaxTest = 60)]

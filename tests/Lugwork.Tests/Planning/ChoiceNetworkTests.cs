@@ -70,7 +70,7 @@ public sealed class ChoiceNetworkTests
     }
 
     /// <summary>Variables with a few states of one or two entries, and tables over two or three of them, some combinations of which do not go together.</summary>
-    private static ChoiceNetwork Draw(Random random)
+    internal static ChoiceNetwork Draw(Random random)
     {
         int variables = random.Next(3, 6);
         ChoiceState[][] states = [.. Enumerable.Range(0, variables).Select(_ => Enumerable.Range(0, random.Next(1, 4)).Select(_ =>
@@ -91,7 +91,7 @@ public sealed class ChoiceNetworkTests
         return new(states, tables, [], 7, 0);
     }
 
-    private static IEnumerable<(int State, int Rank)[]> Choices(ChoiceNetwork network)
+    internal static IEnumerable<(int State, int Rank)[]> Choices(ChoiceNetwork network)
     {
         IEnumerable<(int State, int Rank)[]> some = [[]];
         foreach (ChoiceState[] states in network.States)

@@ -10,7 +10,7 @@ public sealed class ChoiceScenarioTests
     private const string WheelRest = "ends swappable; body HG-M; beadSeat 622; innerWidth 21; rimType TC; brake track aluminium; hub brake none; axle thread M10x1; washers none; hub holes 28; rim holes 28; hold clincher; valve hole 6.5; rim depth 24; bed hole 9; load limit none; system limit 130 kg; use condition 2; rim material aluminium; rim wall 1.6; sprocket line 47; condition new";
 
     /// <summary>The whole bicycle of the bench without some parts; the rest is kept.</summary>
-    private static ChoiceRequest Finish(ChoiceOffer[] offers, params (string Bridge, decimal Price)[] bridges)
+    internal static ChoiceRequest Finish(ChoiceOffer[] offers, params (string Bridge, decimal Price)[] bridges)
     {
         Build build = offers.Select(o => o.Slot).Distinct().Aggregate(Bench.WholeBicycle(), (b, s) => b.Without(s));
         return new()
@@ -22,11 +22,11 @@ public sealed class ChoiceScenarioTests
         };
     }
 
-    private static Price Euro(decimal amount) => new(amount, "EUR");
+    internal static Price Euro(decimal amount) => new(amount, "EUR");
 
-    private static ChoiceOffer Offer(string id, Slot slot, Part part, decimal price) => new(id, slot, part) { Price = Euro(price) };
+    internal static ChoiceOffer Offer(string id, Slot slot, Part part, decimal price) => new(id, slot, part) { Price = Euro(price) };
 
-    private static ChoiceOffer Post(string diameter, decimal price) => Offer($"post {diameter}", Slot.Seatpost, Seatpost.Read($"{diameter} {PostRest}"), price);
+    internal static ChoiceOffer Post(string diameter, decimal price) => Offer($"post {diameter}", Slot.Seatpost, Seatpost.Read($"{diameter} {PostRest}"), price);
 
     [Fact]
     public void A_post_with_a_shim_is_taken_where_both_cost_less_than_the_right_post()
@@ -81,19 +81,25 @@ public sealed class ChoiceScenarioTests
             ],
             ("hub-r135-qr-in-r142-12", 33m), ("six-bolt-rotor-on-center-lock", 28m), ("lockring-internal", 9m), ("carrier-with-lockring", 30m));
 
-        // Center-lock wheel and rotor: 190 + 45 = 235. Center-lock wheel and six-bolt rotor, with what three joints ask for: 190 + 20 + 28 + 9 + 30 = 277. Six-bolt wheel of 142: 260 + 20 = 280.
+        // Center-lock wheel and rotor: 190 + 45 = 235. Center-lock wheel and six-bolt rotor on a carrier, which comes with its bolts and ring: 190 + 20 + 28 = 238. Six-bolt wheel of 142: 260 + 20 = 280.
         // 135 with end caps and the six-bolt rotor, 180 + 33 + 20 = 233, would be cheapest: but nobody sells this crank for a rear end of 135, so its chainline has to be measured.
         ChoiceResult result = BuildChooser.Of(request).Best(10);
-        Assert.Equal([235m, 277m, 280m], result.Builds.Select(b => b.Price.Amount));
+        Assert.Equal([235m, 238m, 280m], result.Builds.Select(b => b.Price.Amount));
         Assert.Equal(["wheel 142 lock", "rotor lock"], result.Builds[0].ToBuy.Select(p => p.Id));
-        Assert.Equal(["rear-rotor-on-hub", "rear-lockring-on-hub-axle", "rear-carrier-with-lockring"], result.Builds[1].Bridges.Select(b => b.Joint.Id));
+        Assert.Equal(["rear-rotor-on-hub"], result.Builds[1].Bridges.Select(b => b.Joint.Id));
+
+        // A carrier of 24 is 234, and then cheapest; the cost sheet has it once too, and neither bolts nor a ring beside it.
+        ChoiceRequest cheaper = request with { Bridges = [.. request.Bridges.Select(b => b.BridgeId == "six-bolt-rotor-on-center-lock" ? b with { Price = Euro(24m) } : b)] };
+        ChosenBuild carried = BuildChooser.Of(cheaper).Cheapest().Best!;
+        Assert.Equal((234m, "rotor six"), (carried.Price.Amount, carried.ToBuy.Single(p => p.Slot == Slot.RearRotor).Id));
+        Assert.Equal(["rear-rotor-on-hub:six-bolt-rotor-on-center-lock"], CostSheet.Of(carried.Build).Lines.Select(l => l.Id).Where(i => i.Contains("rear", StringComparison.Ordinal) && (i.Contains("ring", StringComparison.Ordinal) || i.Contains("rotor-", StringComparison.Ordinal))));
 
         ChosenBuild measured = BuildChooser.Of(request with { AllowsMeasuring = true }).Cheapest().Best!;
         Assert.Equal((233m, Verdict.NeedsMeasuring), (measured.Price.Amount, measured.Report.Verdict));
         Assert.Equal(["hub-r135-qr-in-r142-12"], measured.Bridges.Select(b => b.Bridge.Id));
     }
 
-    private static Part Changed(Slot slot, params (string Field, string Text)[] fields)
+    internal static Part Changed(Slot slot, params (string Field, string Text)[] fields)
     {
         Part part = Bench.WholeBicycle()[slot]!;
         foreach ((string field, string text) in fields)
@@ -169,9 +175,33 @@ public sealed class ChoiceScenarioTests
         Assert.Empty(priceless.Mends[0].Fails);
         Assert.Equal([free], priceless.LeftOut);
 
+        // A post that fits and of which something is outside the library does not mend it, and nobody says that it would.
+        ChoiceOffer outside = Offer("post of its own", Slot.Seatpost, Changed(Slot.Seatpost, ("length", "proprietary")), 7m);
+        ChoiceConflict apart = BuildChooser.Of(request with { Offers = [outside, request.Offers[1]] }).Conflict()!;
+        Assert.Equal((outside, true), (apart.Mends[0].Nearest, apart.Mends[0].IsOutside));
+        Assert.DoesNotContain("would fit", apart.ToString(), StringComparison.Ordinal);
+
         // A wish is a reason too.
         ChoiceRequest wished = Finish([Post("27.2", 5.00m)]) with { Wishes = [ChoiceWish.AtLeast<Seatpost>(Slot.Seatpost, "a mark of 100 mm", p => p.Mark, UnitsNet.Length.FromMillimeters(100))] };
         ChoiceConflict unmet = BuildChooser.Of(wished).Conflict()!;
         Assert.Equal((0, "a mark of 100 mm"), (unmet.Joints.Length, unmet.Wishes.Single().Name));
+        Assert.Equal("a mark of 100 mm", unmet.Mends.Single().Unmet.Single().Name);
+    }
+
+    [Fact]
+    public void What_another_wheel_would_lack_is_said_with_it()
+    {
+        // The hub of the fork asks for 100-12. The wheel that goes in has no rotor mount and asks for a rim brake, which nobody offers.
+        Build build = Bench.WholeBicycle().Without(Slot.FrontWheel).Without(Slot.FrontRimBrake);
+        ChoiceRequest request = new()
+        {
+            Build = build,
+            Offers = [Offer("rim wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("rotorFixing", "none")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed")), 50m)],
+            Wishes = [.. Slot.All.Where(s => s != Slot.Frame && build[s] is not null && s != Slot.FrontRotor && s != Slot.FrontBrake).Select(ChoiceWish.Keep)],
+        };
+        ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
+        ChoiceMend wheel = conflict.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        Assert.DoesNotContain("would fit", wheel.ToString(), StringComparison.Ordinal);
+        Assert.True(wheel.Fails.Length + wheel.Lacks.Length > 0, wheel.ToString());
     }
 }

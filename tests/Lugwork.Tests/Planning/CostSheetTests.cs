@@ -235,4 +235,31 @@ public sealed class CostSheetTests
         Assert.Null(sheet.With(Line("c", CostKind.Part)).Against(Euro(899)).MostMassMore);
         Assert.Null(sheet.Against(Euro(899)).LeastMassMore);
     }
+
+    [Fact]
+    public void A_rotor_asks_for_one_lockring()
+    {
+        static string[] Rings(string rotor) => [.. CostSheet.Of(Build.From(Frame.Read("steel")).With(Wheel.Read("hub R142-12; center-lock"), Slot.RearWheel).With(Rotor.Read(rotor), Slot.RearRotor)).Lines.Select(l => l.Id).Where(i => i.Contains("lockring", StringComparison.Ordinal))];
+        Assert.Equal(["rear-lockring-on-hub-axle:lockring-internal"], Rings("160; center-lock; lockring none"));
+        Assert.Equal(["rear-rotor-lockring"], Rings("160; center-lock"));
+        Assert.Empty(Rings("160; center-lock; lockring internal"));
+    }
+
+    [Fact]
+    public void A_comparison_in_two_currencies_names_the_line()
+    {
+        CostSheet sheet = Sheet(Line("tape", CostKind.SmallPart), Line("saddle", CostKind.Part, Euro(40)));
+        string said = Assert.Throws<ArgumentException>(() => sheet.Against(new Price(900, "CHF"))).Message;
+        Assert.Contains("saddle in EUR", said, StringComparison.Ordinal);
+        Assert.Contains("the complete bicycle in CHF", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_new_build_has_is_owned()
+    {
+        Build onto = Build.From(Frame.Read("seat tube 27.2")).With(Stem.Read("28.6 clamp; bar 31.8"));
+        CostSheet sheet = CostSheet.Of(CarryOver.Of(Build.From(Frame.Read("steel")), onto));
+        Assert.True(sheet["stem"]!.IsOwned);
+        Assert.False(sheet["frame"]!.IsOwned || sheet["fork"]!.IsOwned);
+    }
 }

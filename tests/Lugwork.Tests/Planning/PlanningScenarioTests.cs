@@ -146,7 +146,7 @@ public sealed class PlanningScenarioTests
         // Fork, front wheel, two tyres, cassette, front axle, headset, bar, clamp, saddle, chain, derailleur, two levers, front brake, shifter: 16 at 25.50 are 408.00.
         Price Pound(decimal amount) => new(amount, "GBP");
         CostSheet sheet = over.ToBuy.Aggregate(CostSheet.Of(over), (s, n) => s.Priced(n.Slot.Key, Pound(25.50m), seller: "A"))
-            .Owned("frame").Owned("stem").Owned("bottomBracket").Owned("crankset").Owned("grease").Owned("rear-skewer")
+            .Owned("frame").Owned("crankset").Owned("grease").Owned("rear-skewer")
             .Priced("rear-wheel-in-frame:hub-r126-in-r130", Pound(3), seller: "A")
             .Priced("seatpost-in-seat-tube:seatpost-shim-25-to-27.2", Pound(8), seller: "A")
             .With(new CostSeller("A", Pound(6.90m), Pound(400)))
