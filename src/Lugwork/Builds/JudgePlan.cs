@@ -17,7 +17,7 @@ internal sealed class JudgePlan
     private JudgePlan(ImmutableArray<Joint> joints)
     {
         _lines = new PlanLine[joints.Length];
-        int cells = 0;
+        int cells = PlanLine.Verdicts;
         for (int i = 0; i < joints.Length; i++)
         {
             _lines[i] = new PlanLine(joints[i], Codes, cells);
@@ -26,6 +26,10 @@ internal sealed class JudgePlan
         }
 
         _verdicts = new byte[cells];
+        for (byte verdict = 0; verdict < PlanLine.Verdicts; verdict++)
+        {
+            _verdicts[verdict] = verdict;
+        }
 
         _linesOf = new int[Slot.All.Length][];
         for (int slot = 0; slot < _linesOf.Length; slot++)

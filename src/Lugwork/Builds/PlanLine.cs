@@ -9,8 +9,8 @@ internal sealed class PlanLine
     /// <summary>Something is unknown, one of several, measured, or in no list: the joint is judged from the parts.</summary>
     private const int Open = -2;
 
-    /// <summary>All is known, and lengths take part: the relation is asked with the codes.</summary>
-    private const int Asked = -3;
+    /// <summary>The cells before those of any joint: each holds the verdict of its own number.</summary>
+    public const int Verdicts = (int)Verdict.Unsafe + 1;
 
     private const int MostCells = 40_000;
 
@@ -63,7 +63,10 @@ internal sealed class PlanLine
         return false;
     }
 
-    /// <summary>Writes the codes of the part in a slot and gives the joint's cell.</summary>
+    /// <summary>
+    /// Writes the codes of the part in a slot and gives the joint's cell. Where lengths take part and all is known the relation is asked
+    /// here, when the last part of the joint is put in, and the cell is that of its verdict.
+    /// </summary>
     public int Pack(IParts parts, Slot slot, Span<long> codes)
     {
         int cell = 0;
@@ -89,7 +92,7 @@ internal sealed class PlanLine
             }
         }
 
-        return empty || !Joint.IsSeen(parts) ? Empty : open ? Open : _sides is null ? Asked : Start + cell;
+        return empty || !Joint.IsSeen(parts) ? Empty : open ? Open : _sides is null ? (int)Joint.Relation.Settle(codes.Slice(_first, Joint.Inputs.Length)) : Start + cell;
     }
 
     /// <summary>Asks the relation, or the joint where something is open.</summary>
