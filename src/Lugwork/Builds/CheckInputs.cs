@@ -1,5 +1,6 @@
 using Lugwork.Brakes;
 using Lugwork.Drivetrain;
+using Lugwork.Steering;
 using Lugwork.Tyres;
 
 namespace Lugwork;
@@ -29,7 +30,7 @@ internal static partial class JointInputs
     public static readonly JointInput ChainPitches = Pitched<Chain>(Slot.Chain, "pitches", "length of the chain", p => p.Length, "Count the pitches, half an inch each, the quick link as one.");
     public static readonly JointInput Chainstay = Input<Frame, Dimension>(Slot.Frame, "chainstay", "chainstay", p => p.Chainstay, "Rule from the middle of the spindle to the middle of the rear axle, to 1 mm; with the wheel farthest back, and rear suspension where it is longest.", Lengths);
 
-    public static readonly JointInput LengthOfSteerer = Input<Fork, Dimension>(Slot.Fork, "steererLength", "length of the steerer", p => p.SteererLength, "Rule from the seat of the crown race to the top of the steerer, to 0.5 mm.", Lengths);
+    public static readonly JointInput LengthOfSteerer = Input<Fork, Dimension>(Slot.Fork, "steererLength", "length of the steerer", p => p.SteererLength, "Rule from the seat of the crown race to the top of the steerer, to 0.5 mm.", Lengths, isStated: IsOfThreadless);
     public static readonly JointInput MostSpacers = Input<Fork, Dimension>(Slot.Fork, "mostSpacers", "fork maker's most spacers", p => p.MostSpacers, "The fork maker's figure; \"none\" if the maker prints none.", Lengths);
     public static readonly JointInput HeadTubeLength = Input<Frame, Dimension>(Slot.Frame, "headTubeLength", "length of the head tube", p => p.HeadTubeLength, "Rule from face to face of the head tube, cups out, to 0.5 mm.", Lengths);
     public static readonly JointInput UpperStack = Input<Headset, Dimension>(Slot.Headset, "upperStack", "upper stack of the headset", p => p.UpperStack, "The maker's figure, or caliper from the head tube to the top of the cover, to 0.5 mm.", Lengths);
@@ -61,6 +62,10 @@ internal static partial class JointInputs
     public static readonly JointInput SteepestHeadAngle = Angled(Slot.Frame, "steepestHeadAngle", "steepest head angle of the frame", p => p.SteepestHeadAngle, HeadAngleLimit, p => p.SteepestHeadAngle);
     public static readonly JointInput DesignedFront = Input<Frame, BeadSeat>(Slot.Frame, "frontWheelOf", "front wheel of the design", p => p.FrontWheelOfOrNothing, "The frame maker's sheet: the wheel size in front; \"none\" if the maker says nothing.");
     public static readonly JointInput DesignedRear = Input<Frame, BeadSeat>(Slot.Frame, "rearWheelOf", "rear wheel of the design", p => p.RearWheelOfOrNothing, "The frame maker's sheet: the wheel size behind; \"none\" if the maker says nothing.");
+
+    /// <summary>A threaded steerer is held by its locknut: what stands on a threadless one, and the gap under its cap, are not asked of it.</summary>
+    private static bool IsOfThreadless(Part part) =>
+        part is Fork { SteererLength.State: not KnownState.Unknown } fork && !(fork.SteererKind.State == KnownState.Value && fork.SteererKind.Value == SteererKind.Threaded);
 
     public static JointInput OutsideOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre diameter by its label", p => p.Size, s => ((s.FitCode % 1_000) + (2 * s.WidthMillimetres)) * Nanometres.PerMillimetre, [], "Read the ISO number on the sidewall, such as 37-622.", isLength: true, showsLength: true);
 

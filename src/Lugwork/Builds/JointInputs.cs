@@ -156,13 +156,14 @@ internal static partial class JointInputs
         return [.. widths];
     }
 
-    private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null)
+    private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null, Func<Part, bool>? isStated = null)
         where TPart : Part
         where T : IInterfaceValue<T> => new()
         {
             Slot = slot,
             Field = field,
             Called = called,
+            IsStated = isStated,
             Read = where is null ? part => get((TPart)part).ToCandidates() : part => Narrow(get((TPart)part), where),
             Domain = CodesOf(where),
             Family = family,

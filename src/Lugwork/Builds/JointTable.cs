@@ -133,6 +133,7 @@ public static class JointTable
         new("ring-on-spider", "Chainring on spider", RingRelations.OnSpider, SpiderCircle, RingTeeth, RingCircle) { Sources = [Sources.BoltCircles] },
         new("direct-mount-ring-on-arm", "Direct-mount chainring on crank arm", RingRelations.OnArm, ArmMount, RingMount) { Sources = [Sources.RingDecoder] },
         new("ring-against-chainstay", "Crank's largest ring beside the chainstay", RingRelations.BesideChainstay, LargestRing, RingLimit) { Sources = [Sources.CommonPractice], Caution = Cautions.RingRoom },
+        new("ring-counted-with-crank", "Chainring and the rings that the crank is stated with", RingRelations.Counted, LargestRing, RingTeeth, SmallestRing) { Sources = [Sources.CommonPractice], Caution = Cautions.ChainTooShort, Seen = [0] },
         new("chainring-against-chainstay", "Chainring beside the chainstay", RingRelations.BesideChainstay, RingTeeth, RingLimit) { Sources = [Sources.CommonPractice], Caution = Cautions.RingRoom },
         new("front-derailleur-on-frame", "Front derailleur on frame", FrontDerailleurRelations.OnFrame, FrontMountOfFrame, FrontMountOfDerailleur) { Sources = [Sources.FrontDerailleurs, Sources.FrontMountSpacing] },
         new("front-derailleur-with-crank", "Front derailleur over the rings", FrontDerailleurRelations.WithCrank, Rings, CageSpeeds, CrankChainline, CageChainline) { Sources = [Sources.CrankTable], Caution = Cautions.ShiftSetUp },

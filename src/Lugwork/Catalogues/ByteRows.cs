@@ -90,14 +90,21 @@ internal sealed class ByteSet : ByteRows
     {
         if (count < Count)
         {
+            // Cleared in place: taking back asks for no memory.
             base.CutTo(count);
-            Lay(_places.Length);
+            Array.Clear(_places);
+            Fill();
         }
     }
 
     private void Lay(int places)
     {
         _places = new int[places];
+        Fill();
+    }
+
+    private void Fill()
+    {
         for (int row = 0; row < Count; row++)
         {
             _places[PlaceOf(this[row])] = row + 1;

@@ -88,13 +88,16 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         }
 
         report = new(added, replaced, removed, _skipped, [.. _problems.OrderBy(p => p.Row)]);
+        CatalogueView view = new(ImmutableArray.Create(indexes), before.Version + 1);
+
+        // Nothing below asks for memory: it is taken over whole.
         _done = true;
         for (int i = 0; i < tables.Length; i++)
         {
             tables[i] = renewed[i] ?? tables[i];
         }
 
-        return new(ImmutableArray.Create(indexes), before.Version + 1);
+        return view;
     }
 
     /// <summary>Takes back what was kept on the way; nothing where it was finished.</summary>

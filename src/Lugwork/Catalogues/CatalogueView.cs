@@ -74,6 +74,7 @@ public sealed class CatalogueView
     }
 
     /// <summary>The frames of the catalogue that take a new part: the joints and checks of its slot between the bare frame and this part.</summary>
+    /// <remarks>What is to be said of a frame alone counts as what is to be said of a part does in <see cref="Fitting(Build, Slot, int, Verdict, CancellationToken)"/>: a frame that is recalled, or out of a crash, is no frame that the part fits.</remarks>
     /// <param name="part">The part.</param>
     /// <param name="slot">One of its places, not the frame's.</param>
     /// <param name="most">The most frames of each list.</param>

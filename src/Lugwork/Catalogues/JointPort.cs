@@ -58,8 +58,13 @@ internal sealed class JointPort
         if (number >= _stated.Length)
         {
             int room = ByteRows.Grown(_stated.Length, number + 1);
-            Array.Resize(ref _stated, room);
-            Array.Resize(ref _inputs, room * Own.Length);
+
+            // Both are there before either is taken: one that is short of memory is not left half grown.
+            Candidates[] inputs = new Candidates[checked(room * Own.Length)];
+            byte[] all = new byte[room];
+            _inputs.CopyTo(inputs, 0);
+            _stated.CopyTo(all, 0);
+            (_inputs, _stated) = (inputs, all);
         }
 
         _stated[number] = stated;

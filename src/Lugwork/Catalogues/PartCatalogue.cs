@@ -62,8 +62,7 @@ public sealed class PartCatalogue
         }
         finally
         {
-            draft.GiveUp();
-            _changing.Release();
+            End(draft);
         }
     }
 
@@ -144,7 +143,18 @@ public sealed class PartCatalogue
         }
         finally
         {
+            End(draft);
+        }
+    }
+
+    private void End(CatalogueDraft draft)
+    {
+        try
+        {
             draft.GiveUp();
+        }
+        finally
+        {
             _changing.Release();
         }
     }

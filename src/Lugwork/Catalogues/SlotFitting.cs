@@ -67,7 +67,9 @@ public sealed class SlotFitting
     internal Part PartAt(int place) => _index!.Table.PartOf(_index.Kinds[place]);
 
     internal ImmutableArray<Fit> FindingsAt(int place) =>
-        [.. _with(PartAt(place)).Check().Fits.Where(f => f.Joint!.Slots.Contains(_aim))];
+        [.. _with(PartAt(place)).Check().Fits.Where(f => SlotJudge.Counts(f.Joint!, Slot, _aim))];
+
+    internal ImmutableArray<Measurement> AskedAt(int place) => [.. UnjudgedFields.Asked(new PartAlone(Slot, PartAt(place))) ?? []];
 
     internal static FitCounts Count(SlotIndex? index, byte[] verdicts, Verdict worst)
     {
@@ -144,7 +146,7 @@ public readonly struct FittingPart : IEquatable<FittingPart>
     /// <summary>The shop's number.</summary>
     public long Id => _fitting?.IdAt(_place) ?? 0;
 
-    /// <summary>The worst verdict of the joints that it takes part in; not judged where none is judged yet.</summary>
+    /// <summary>The worst verdict of the joints that it takes part in, and at least needs measuring where <see cref="ToAsk"/> holds something; not judged where none is judged yet.</summary>
     public Verdict Verdict => _fitting?.VerdictAt(_place) ?? Verdict.NotJudged;
 
     /// <summary>The part as the catalogue keeps it, without its name; null for a default.</summary>
@@ -153,8 +155,11 @@ public readonly struct FittingPart : IEquatable<FittingPart>
     /// <summary>Every judged joint that it takes part in, with sentence, remedies and sources. Judged when asked for.</summary>
     public ImmutableArray<Fit> Findings => _fitting?.FindingsAt(_place) ?? [];
 
-    /// <summary>The worst verdict of the joints that what is known decides, those that need measuring left out; not judged where none is decided. Of an open part it says how it stands so far. Judged when asked for.</summary>
-    public Verdict SoFar => Findings.Select(f => f.Verdict).Where(v => v != Verdict.NeedsMeasuring).DefaultIfEmpty(Verdict.NotJudged).Max();
+    /// <summary>What its maker is to be asked, because it lies outside the library or contradicts itself and no joint reads it. Looked up when asked for.</summary>
+    public ImmutableArray<Measurement> ToAsk => _fitting?.AskedAt(_place) ?? [];
+
+    /// <summary>The worst verdict of the joints that what is known decides, those that need measuring left out; not judged where none is decided, needs measuring where <see cref="ToAsk"/> holds something and nothing is worse. Of an open part it says how it stands so far. Judged when asked for.</summary>
+    public Verdict SoFar => Findings.Select(f => f.Verdict).Where(v => v != Verdict.NeedsMeasuring).Append(ToAsk.IsEmpty ? Verdict.NotJudged : Verdict.NeedsMeasuring).Max();
 
     /// <summary>What it needs beside itself: the remedies of the joints that need a part, each once. Judged when asked for.</summary>
     public ImmutableArray<Remedy> Needs => [.. Findings.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Remedies).Distinct()];

@@ -20,9 +20,12 @@ internal sealed class SlotJudge
     {
         _index = index;
         _worst = worst;
-        _ports = [.. index.Table.Ports.Select((port, number) => port.Joint.Slots.Contains(aim) ? PortQuestion.Of(port.Joint, port.Own, index.Table.Said[number].Count, beside) : null)];
+        _ports = [.. index.Table.Ports.Select((port, number) => Counts(port.Joint, index.Slot, aim) ? PortQuestion.Of(port.Joint, port.Own, index.Table.Said[number].Count, beside) : null)];
         _before = aim == index.Slot ? Verdict.NotJudged : Alone(index.Slot, aim, beside);
     }
+
+    /// <summary>The joints of the slot that is aimed at, and what is said of a part of the index alone, such as its own condition.</summary>
+    public static bool Counts(Joint joint, Slot index, Slot aim) => joint.Slots.Contains(aim) || joint.Slots.All(s => s == index);
 
     /// <summary>The verdict of each kind as a byte; one that is worse than what is asked for is only said to be worse. A kind of which there is no part is not judged.</summary>
     public byte[] Judge(CancellationToken cancellation)

@@ -11,6 +11,8 @@ internal static class DriveSums
 
     private static readonly Reason NoLimit = new("no-derailleur-limit", "The derailleur's maker prints no such limit: ask, or measure it on the bicycle; no figure is unknown, not unlimited.", Cautions.ChainTooShort) { Sources = OfCapacity };
 
+    private static readonly Reason NoRing = new("crank-without-ring", "The crank is stated without a ring: state the teeth of the ring that goes on it as the crank's own; chain and derailleur are counted with them.", Cautions.ChainTooShort) { Sources = OfCapacity };
+
     private static readonly Reason Taken = new("capacity-enough", "The chain that {1} and {4} rings with {3} to {2} sprockets leave over is taken up: {0} teeth are stated, [sum] are left.") { Sources = OfCapacity };
 
     private static readonly Reason TooMuch = new("capacity-too-small", "{1} and {4} rings with {3} to {2} sprockets need [over] teeth of capacity more than the {0} that are stated: the chain hangs slack or is too short.", Cautions.ChainTooShort)
@@ -24,7 +26,7 @@ internal static class DriveSums
             "capacity less the differences of rings and sprockets, at least 0 teeth", "teeth",
             v => v[0] - Ring(v[1], v[4]) - Math.Max(0, v[2] - v[3]), [1, -1, -1, 1, 1],
             new(long.MinValue, new(Verdict.DoesNotFit, TooMuch)), new(0, new(Verdict.Fits, Taken)))
-        .Without(0, Verdict.NeedsMeasuring, NoLimit).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate);
+        .Without(0, Verdict.NeedsMeasuring, NoLimit).Without(1, Verdict.NeedsMeasuring, NoRing).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate);
 
     /// <summary>Inputs: the largest sprocket that the derailleur's maker allows, the cassette's largest.</summary>
     public static SumRelation LargestSprocket { get; } = Limit(
@@ -42,7 +44,8 @@ internal static class DriveSums
     public static SumRelation FrontDifference { get; } = Limit(
         "largest ring less the smallest within the front derailleur's", v => v[0] - Ring(v[1], v[2]), [1, -1, 1],
         new("front-difference-within-limit", "{1} and {2} rings under a front derailleur for a difference of {0}.") { Sources = OfCapacity },
-        new("front-difference-too-large", "{1} and {2} rings differ by [over] teeth more than the {0} of the front derailleur: the chain drags on its cage.") { Mend = "rings that are closer, or a front derailleur for this difference", Sources = OfCapacity });
+        new("front-difference-too-large", "{1} and {2} rings differ by [over] teeth more than the {0} of the front derailleur: the chain drags on its cage.") { Mend = "rings that are closer, or a front derailleur for this difference", Sources = OfCapacity })
+        .Without(1, Verdict.NeedsMeasuring, NoRing);
 
     private static readonly ImmutableArray<Source> OfChain = [Sources.ChainSizing, Sources.DerailleurCapacity, Sources.Derived];
 
@@ -52,7 +55,7 @@ internal static class DriveSums
             v => v[0] - Loop(v[1], v[2], v[3]) - Allowance(v[4]), [1, -1, -1, -1, -1],
             new(long.MinValue, new(Verdict.Unsafe, new Reason("chain-too-short", "A chain of {0} pitches is [over] mm too short for {2} and {3} teeth on a chainstay of {1} mm: shifted there by mistake, it tears the derailleur off.", Cautions.ChainTooShort) { Mend = "a longer chain", Sources = OfChain })),
             new(0, new(Verdict.Fits, new Reason("chain-long-enough", "A chain of {0} pitches goes round {2} and {3} teeth on a chainstay of {1} mm, with [sum] mm beyond the allowance.") { Sources = OfChain })))
-        .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate);
+        .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.NeedsMeasuring, NoRing).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate);
 
     /// <summary>Inputs: chain, chainstay, smallest sprocket, largest ring, smallest ring (none: one ring), capacity, the maker's allowance. Small-small with the capacity taken up, less the chain.</summary>
     public static SumRelation ChainTaken { get; } = new SumRelation(
@@ -60,7 +63,7 @@ internal static class DriveSums
             v => Loop(v[1], v[4] == 0 ? v[3] : Math.Min(v[3], v[4]), v[2]) + Allowance(v[6]) + (v[5] * PitchNanometres / 2) - v[0], [-1, 1, 1, 1, 1, 1, 1],
             new(long.MinValue, new(Verdict.NeedsMeasuring, new Reason("chain-slack", "A chain of {0} pitches may hang slack on the smallest ring and sprocket: it is [over] mm longer than a capacity of {5} teeth takes up. Look at it there.", Cautions.ChainTooShort) { Mend = "a shorter chain, if it still goes round the largest ring and sprocket", Sources = OfChain })),
             new(0, new(Verdict.Fits, new Reason("chain-taken-up", "A chain of {0} pitches is taken up on the smallest ring and sprocket, with [sum] mm to spare.") { Sources = OfChain })))
-        .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate).Without(5, Verdict.NeedsMeasuring, NoLimit);
+        .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.NeedsMeasuring, NoRing).Without(5, Verdict.NeedsMeasuring, NoLimit);
 
     private const long PitchNanometres = 12_700_000;
 

@@ -56,6 +56,17 @@ internal static class RingRelations
     /// <summary>Inputs: direct mount of the crank, of the ring.</summary>
     public static Relation OnArm { get; } = new TellingRelation("same key, where the ring sits on the arm itself", Arm);
 
+    private static readonly Reason RingCounted = new("ring-counted", "The ring of {1} teeth is one of those that chain, derailleur and gears are counted with.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason RingNotCounted = new("ring-not-counted", "The crank is stated with {0} and {2} teeth, and the ring beside it has {1}: chain, derailleur and gears are counted with the rings that the crank is stated with. State there what is on it.", Cautions.ChainTooShort)
+    {
+        Mend = "the teeth of the ring that goes on, as the crank's own",
+        Sources = [Sources.CommonPractice],
+    };
+
+    /// <summary>Inputs: largest ring of the crank, teeth of the ring in its own place, smallest ring of the crank (none with one).</summary>
+    public static Relation Counted { get; } = new TellingRelation("one of the rings that the crank is stated with", v => v[0] != 0 && v[1] != 0 && (v[1] == v[0] || v[1] == v[2]) ? new(Verdict.Fits, RingCounted) : new(Verdict.NeedsMeasuring, RingNotCounted));
+
     /// <summary>Inputs: teeth of the largest ring, the frame maker's most.</summary>
     public static Relation BesideChainstay { get; } = new AtMost(0, 1, Clears, MeetsStay, Verdict.DoesNotFit, new(Verdict.NeedsMeasuring, NoLimit), needsLength: true);
 

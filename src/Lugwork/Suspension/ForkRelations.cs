@@ -34,7 +34,7 @@ internal static class ForkRelations
     /// <summary>Inputs: axle to crown of the fork, the frame's shortest.</summary>
     public static SumRelation NotTooShort { get; } = new SumRelation(
             "at least the frame's shortest", "mm", v => v[0] - v[1], [1, -1],
-            new(long.MinValue, new(Verdict.NeedsMeasuring, new Reason("fork-too-short", "A fork of {0} mm axle to crown is [over] mm shorter than the {1} mm from which the frame maker allows: the steering becomes steeper and the pedals come closer to the ground. Ask the frame's maker.", Cautions.ForkClassCare) { Mend = "a longer fork, or the frame maker's word", Sources = [Sources.ForkTravel, Sources.Derived] })),
+            new(long.MinValue, new(Verdict.DoesNotFit, new Reason("fork-too-short", "A fork of {0} mm axle to crown is [over] mm shorter than the {1} mm from which the frame maker allows: the steering becomes steeper and the pedals come closer to the ground.", Cautions.ForkClassCare) { Mend = "a longer fork, or the frame maker's word", Sources = [Sources.ForkTravel, Sources.Derived] })),
             new(0, new(Verdict.Fits, new Reason("fork-long-enough", "A fork of {0} mm axle to crown; the frame maker allows from {1} mm.") { Sources = [Sources.ForkTravel] })))
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.NeedsMeasuring, NoLeast);
 

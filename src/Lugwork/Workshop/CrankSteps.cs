@@ -11,7 +11,7 @@ internal static class CrankSteps
         new()
         {
             Id = "fit-chainring", Title = "Fit the chainring", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Chainring), Uses = [Slot.Crankset, Slot.Chainring],
-            Joints = ["ring-on-spider", "direct-mount-ring-on-arm", "chainring-against-chainstay"],
+            Joints = ["ring-on-spider", "direct-mount-ring-on-arm", "ring-counted-with-crank", "chainring-against-chainstay"],
             After = [new("inspect-parts", "worn rings are found before they are bolted on")],
             Does = _ => ["Grease the bolts.", "Fit the ring with its marks where its maker says.", "Tighten crosswise, or its lockring, to the maker's torque."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],

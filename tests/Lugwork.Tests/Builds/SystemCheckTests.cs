@@ -238,7 +238,39 @@ public sealed class SystemCheckTests
 
     [Theory]
     [InlineData("shortest fork 380", "axle to crown 380", Verdict.Fits)]
-    [InlineData("shortest fork 380", "axle to crown 379", Verdict.NeedsMeasuring)]
+    [InlineData("shortest fork 380", "axle to crown 379", Verdict.DoesNotFit)]
     [InlineData("shortest fork none", "axle to crown 379", Verdict.NeedsMeasuring)]
     public void A_fork_is_not_shorter_than_the_frame_allows(string frame, string fork, Verdict verdict) => Assert.Equal(verdict, Of(Check(frame, (Slot.Fork, fork)), "fork-not-too-short").Verdict);
+
+    /// <summary>A threaded steerer is held by its locknut: the sums of a threadless one are not asked of it.</summary>
+    [Theory]
+    [InlineData("steererLength 200; steererKind threaded", false)]
+    [InlineData("steererLength 200; steererKind threadless", true)]
+    [InlineData("steererLength 200", true)]
+    public void The_sums_of_a_threadless_steerer_are_not_asked_of_a_threaded_one(string fork, bool asked)
+    {
+        FitReport report = Check("headTubeLength 120", (Slot.Fork, fork), (Slot.Headset, "upperStack 30; lowerStack 12"), (Slot.Stem, "clampHeight none; spacersBelow none; spacersAbove none"));
+        Assert.Equal(asked, report.Fits.Any(f => f.Joint!.Id == "steerer-reaches-stem"));
+        Assert.Equal(asked, report.Fits.Any(f => f.Joint!.Id == "gap-under-cap"));
+    }
+
+    /// <summary>A ring in its own place is one of those that chain and derailleur are counted with, or the crank's figure is asked about.</summary>
+    [Theory]
+    [InlineData("largestRing 40; smallestRing none", "teeth 40", Verdict.Fits)]
+    [InlineData("largestRing 46; smallestRing 30", "teeth 30", Verdict.Fits)]
+    [InlineData("largestRing 32; smallestRing none", "teeth 40", Verdict.NeedsMeasuring)]
+    [InlineData("largestRing 46; smallestRing 30", "teeth 40", Verdict.NeedsMeasuring)]
+    [InlineData("largestRing none; smallestRing none", "teeth 40", Verdict.NeedsMeasuring)]
+    [InlineData("largestRing 40; smallestRing none", "teeth unknown", Verdict.NeedsMeasuring)]
+    [InlineData("largestRing 32 | 40; smallestRing none", "teeth 40", Verdict.NeedsMeasuring)]
+    public void A_ring_of_its_own_is_one_that_the_chain_is_counted_with(string crank, string ring, Verdict verdict) =>
+        Assert.Equal(verdict, Of(Check("material steel", (Slot.Crankset, crank), (Slot.Chainring, ring)), "ring-counted-with-crank").Verdict);
+
+    [Theory]
+    [InlineData("chain-reaches")]
+    [InlineData("chain-taken-up")]
+    [InlineData("derailleur-capacity")]
+    public void A_crank_that_is_stated_without_a_ring_is_asked_about(string joint) => Assert.Equal(
+        Verdict.NeedsMeasuring,
+        Of(Check("chainstay 440", (Slot.Crankset, "largestRing none; smallestRing none"), (Slot.Cassette, "smallestSprocket 11; largestSprocket 34"), (Slot.RearDerailleur, "capacity 40"), (Slot.Chain, "pitches 112")), joint).Verdict);
 }

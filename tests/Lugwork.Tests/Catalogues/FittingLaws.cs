@@ -19,12 +19,12 @@ public sealed class FittingLaws
         int most = random.Next(3) == 0 ? random.Next(4) : 1_000;
         foreach (Slot slot in Slot.All)
         {
-            string plain = Shelves.Told(rows.Where(r => r.Slot == slot).Select(r => (r.Id, Shelves.Plain(With(build, r), slot, slot))), worst, most);
+            string plain = Shelves.Told(rows.Where(r => r.Slot == slot).Select(r => (r.Id, Shelves.Plain(With(build, r), slot, slot, slot))), worst, most);
             SlotFitting answer = view.Fitting(build, slot, most, worst);
             Assert.Equal(plain, Shelves.Told(answer));
             foreach (FittingPart part in answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Take(3))
             {
-                Assert.Equal(part.Verdict, Shelves.Plain(With(build, new(part.Id, slot, part.Part!)), slot, slot));
+                Assert.Equal(part.Verdict, Shelves.Plain(With(build, new(part.Id, slot, part.Part!)), slot, slot, slot));
                 Assert.Equal(part.Findings.Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max(), part.Findings.IsEmpty ? Verdict.NotJudged : With(build, rows.Single(r => r.Slot == slot && r.Id == part.Id)).Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).Max(f => f.Verdict));
             }
         }
@@ -39,7 +39,7 @@ public sealed class FittingLaws
         foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame))
         {
             Part part = Shelves.Part(slot, random);
-            string plain = Shelves.Told(rows.Select(r => (r.Id, Shelves.Plain(Build.From((Frame)r.Part).With(part, slot), slot, Slot.Frame, slot))), Verdict.NeedsMeasuring, 1_000);
+            string plain = Shelves.Told(rows.Select(r => (r.Id, Shelves.Plain(Build.From((Frame)r.Part).With(part, slot), Slot.Frame, slot, Slot.Frame, slot))), Verdict.NeedsMeasuring, 1_000);
             Assert.Equal(plain, Shelves.Told(view.FramesFor(part, slot, 1_000)));
         }
     }
@@ -92,7 +92,7 @@ public sealed class FittingLaws
             foreach (Slot slot in Slot.All.Where(s => builds[i][s] is not null))
             {
                 Assert.Equal(builds[i][slot]! with { Name = "" }, view.Find(slot, i));
-                Verdict plain = Shelves.Plain(builds[i], slot, slot);
+                Verdict plain = Shelves.Plain(builds[i], slot, slot, slot);
                 SlotFitting answer = view.Fitting(builds[i], slot, 100);
                 Assert.Equal(plain <= Verdict.NeedsMeasuring, answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Any(p => p.Id == i && p.Verdict == plain));
             }

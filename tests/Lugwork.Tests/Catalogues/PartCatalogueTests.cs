@@ -274,5 +274,23 @@ public sealed class PartCatalogueTests
         SlotFitting wheels = catalogue.View.Fitting(build, Slot.FrontWheel, 9);
         Assert.Equal([2], wheels.Fits.Select(p => p.Id));
         Assert.Equal([1], wheels.Open.Select(p => p.Id));
+        Assert.Equal((Verdict.NeedsMeasuring, Verdict.NeedsMeasuring), (wheels.Open[0].Verdict, wheels.Open[0].SoFar));
+        Assert.Contains("body", Assert.Single(wheels.Open[0].ToAsk).ToString(), StringComparison.OrdinalIgnoreCase);
+        Assert.Empty(wheels.Fits[0].ToAsk);
+    }
+
+    /// <summary>A frame that is not to be ridden is none that a part fits, however well the part mates.</summary>
+    [Theory]
+    [InlineData("", Verdict.Fits)]
+    [InlineData("; condition new", Verdict.Fits)]
+    [InlineData("; condition recalled", Verdict.Unsafe)]
+    [InlineData("; condition crashed", Verdict.Unsafe)]
+    [InlineData("; condition unknown", Verdict.NeedsMeasuring)]
+    public void What_is_said_of_a_frame_alone_counts_where_frames_are_sought(string condition, Verdict verdict)
+    {
+        PartCatalogue frames = Shelves.Of([new(1, Slot.Frame, Frame.Read("material carbon; seat tube 27.2" + condition))]);
+        SlotFitting found = frames.View.FramesFor(Seatpost.Read("27.2; condition new"), Slot.Seatpost, 9);
+        FitCounts counts = found.Counts;
+        Assert.Equal(verdict, counts.Fits == 1 ? Verdict.Fits : counts.NeedsMeasuring == 1 ? Verdict.NeedsMeasuring : counts.Worse == 1 ? Verdict.Unsafe : Verdict.NotJudged);
     }
 }

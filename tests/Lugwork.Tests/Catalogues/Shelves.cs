@@ -39,10 +39,10 @@ internal static class Shelves
     }
 
     /// <summary>The verdict that the build with a part gives of the joints of a slot; what of the part no joint reads and lies outside the library is asked about.</summary>
-    public static Verdict Plain(Build with, Slot aim, params Slot[] asked)
+    public static Verdict Plain(Build with, Slot index, Slot aim, params Slot[] asked)
     {
         Verdict worst = Verdict.NotJudged;
-        foreach (Fit fit in with.Check().Fits.Where(f => f.Joint!.Slots.Contains(aim)))
+        foreach (Fit fit in with.Check().Fits.Where(f => f.Joint!.Slots.Contains(aim) || f.Joint.Slots.All(s => s == index)))
         {
             worst = fit.Verdict > worst ? fit.Verdict : worst;
         }
