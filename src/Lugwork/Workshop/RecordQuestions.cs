@@ -5,6 +5,10 @@ namespace Lugwork;
 /// <summary>What stands out in a record.</summary>
 internal static class RecordQuestions
 {
+    private static readonly int Least = TorqueTable.All.SelectMany(t => t.Ranges).Min(r => r.LeastHundredths);
+
+    private static readonly int Most = TorqueTable.All.SelectMany(t => t.Ranges).Max(r => r.MostHundredths);
+
     public static ImmutableArray<string> Of(WorkRecord kept)
     {
         ImmutableArray<string>.Builder told = ImmutableArray.CreateBuilder<string>();
@@ -32,6 +36,7 @@ internal static class RecordQuestions
                 }
             }
 
+            told.AddRange(entry.Torques.Where(t => step.Figures.Any(f => f.Id == t.Fastener && f.Unit == WorkFigure.NewtonMetres) && t.Thousandths is var set && (set < Least * 10 || set > Most * 10)).Select(t => $"{step.Id}: {t} is outside the torques of every fastener that was read; look at the unit, and at the maker's figure"));
             told.AddRange(entry.Measurements.Where(m => step.Figures.All(f => f.Id != m.Figure) && !IsInBuild(kept.Plan.Build, step, m)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names"));
         }
 

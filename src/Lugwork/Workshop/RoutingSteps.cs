@@ -10,7 +10,7 @@ internal static class RoutingSteps
         new()
         {
             Id = "route-lines", Title = "Lay cables, hoses and wires", Stage = WorkStage.Routing, Needed = b => b.HasLines(), Uses = [Slot.Frame, Slot.Fork, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter, Slot.Dropper],
-            After = [new("inspect-parts", "ports, stops and guides are looked at first"), new("prepare-shell", "chips and taps come through the shell"), new("prepare-head-tube", "chips and cutters come through the head tube"), new("press-headset", "a liner in the head tube is in the way of the press")],
+            After = [new("inspect-parts", "ports, stops and guides are looked at first"), new("prepare-shell", "chips and taps come through the shell"), new("press-headset", "a liner in the head tube is in the way of the press")],
             Does = b =>
             [
                 "Note which lines run inside the frame and which outside; count ports, stops and guides.",

@@ -201,6 +201,12 @@ public sealed class PairRowTests
     }
 
     [Theory]
+    [InlineData("hold tubular", "hold tubular")]
+    [InlineData("28-622", "hold tubular")]
+    public void Tubulars_without_a_size_are_not_refused_for_it(string front, string rear) =>
+        Assert.Equal(Verdict.NeedsMeasuring, Of(Check("steel", (Slot.FrontTyre, front), (Slot.RearTyre, rear)), "tyres-front-and-rear").Verdict);
+
+    [Theory]
     [InlineData("+20", "none", Verdict.Fits)]
     [InlineData("+20", "+20", Verdict.DoesNotFit)]
     [InlineData("unknown", "+20", Verdict.DoesNotFit)]

@@ -253,6 +253,8 @@ public sealed class RecordTests
         WorkPlan plan = Build.From(Frame.Read("material steel")).With(Seatpost.Read("27.2")).WorkPlan();
         WorkRecord record = WorkRecord.For(plan).Applied("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(5));
         Assert.Empty(record.Questions);
+        Assert.All(new[] { 0.3, 70.1 }, none => Assert.Contains("outside the torques of every fastener", Assert.Single(record.Applied("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(none)).Questions), StringComparison.Ordinal));
+        Assert.All(new[] { 0.4, 70 }, some => Assert.Empty(record.Applied("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(some)).Questions));
         Assert.Equal(["fit-seatpost: open; binder-torque 5 N m"], WorkRecordFile.Read(WorkRecordFile.Write(record), plan).Entries.Select(e => e.ToString()));
     }
 

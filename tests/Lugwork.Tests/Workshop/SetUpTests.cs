@@ -98,6 +98,8 @@ public sealed class SetUpTests
         WorkPlan plan = Bench.WholeBicycle().WorkPlan();
         Assert.NotEmpty(plan.WhyBefore("prepare-shell", "route-lines"));
         Assert.NotEmpty(plan.WhyBefore("prepare-head-tube", "route-lines"));
+        Assert.DoesNotContain(Steel("; headset cables through").With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(HeadsetCover.Read("through")).WorkPlan().Find("route-lines")!.Does, d => d.StartsWith("Lead", StringComparison.Ordinal));
+        Assert.DoesNotContain(Steel().With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).WorkPlan().Find("route-lines")!.Supplies, s => s.Id == "cable-ends");
     }
 
     [Fact]

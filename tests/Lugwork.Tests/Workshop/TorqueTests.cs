@@ -45,6 +45,36 @@ public sealed class TorqueTests
         Assert.All(row.Ranges, r => Assert.Contains($"{r}", row.ToString(), StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("rotor-lockring", ThreadTreatment.Grease, "a little grease")]
+    [InlineData("rotor-bolts", ThreadTreatment.Threadlock, "thread lock")]
+    [InlineData("cassette-lockring", ThreadTreatment.Grease, "a little grease")]
+    [InlineData("quill-wedge", ThreadTreatment.Grease, "a little grease")]
+    [InlineData("rear-derailleur", ThreadTreatment.Grease, "a little grease")]
+    [InlineData("saddle-clamp-two-bolts", ThreadTreatment.Grease, "a little grease")]
+    [InlineData("caliper-bolts", ThreadTreatment.AsMakerSays, "as the maker says")]
+    public void A_thread_gets_in_the_row_what_it_gets_in_the_step(string id, ThreadTreatment treatment, string said)
+    {
+        TorqueFigure row = TorqueTable.Find(id)!;
+        Assert.Equal(treatment, row.Treatment);
+        Assert.Contains($"Thread: {said}", row.ToString(), StringComparison.Ordinal);
+        Assert.Equal(treatment != ThreadTreatment.AsMakerSays, row.TreatmentSource == Sources.CommonPractice);
+    }
+
+    [Theory]
+    [InlineData("seat-collar-carbon", true)]
+    [InlineData("flat-mount-bolts", false)]
+    public void A_page_for_other_parts_is_not_denied(string id, bool general) =>
+        Assert.Equal(general, TorqueTable.Find(id)!.ToString().Contains("No page was read that prints it for the fastener in general.", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_figure_of_other_parts_says_nothing_of_this_one()
+    {
+        Assert.False(TorqueTable.Find("rotor-bolts")!.IsWithinOne(Torque.FromNewtonMeters(3)));
+        Assert.True(TorqueTable.Find("rotor-bolts")!.IsWithinOne(Torque.FromNewtonMeters(4)));
+        Assert.False(TorqueTable.Find("seat-collar-carbon")!.IsWithinOne(Torque.FromNewtonMeters(8)));
+    }
+
     [Fact]
     public void Memory_is_marked_in_the_text_of_a_row()
     {
