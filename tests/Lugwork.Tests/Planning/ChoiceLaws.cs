@@ -30,7 +30,7 @@ public sealed class ChoiceLaws
         Assert.Equal(items.Length, items.Distinct().Count());
     }
 
-    [Property(MaxTest = 60)]
+    [Property(MaxTest = 30)]
     public void Whatever_is_asked_the_build_passes_its_check_and_keeps_its_rider_and_notes(DoNotSize<int> seed)
     {
         ChoiceRequest request = DrawAll(seed.Item);
@@ -57,7 +57,7 @@ public sealed class ChoiceLaws
     public void One_bridge_is_asked_for_by_one_joint_of_an_end()
     {
         int asked = 0;
-        for (int seed = 0; seed < 4_000; seed++)
+        for (int seed = 0; seed < 1_500; seed++)
         {
             Random random = new(seed);
             ChoiceBench bench = ChoiceBench.All[seed % ChoiceBench.All.Length];
@@ -73,7 +73,7 @@ public sealed class ChoiceLaws
             }
         }
 
-        Assert.True(asked >= 2_000, $"{asked} bridges");
+        Assert.True(asked >= 700, $"{asked} bridges");
     }
 
     private static Part Any(ChoiceBench bench, Slot slot, Random random)
