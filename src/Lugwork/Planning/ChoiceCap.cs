@@ -230,7 +230,7 @@ internal sealed class ChoiceCap
     {
         (Int128 price, Int128 mass) = ((Int128)_network.MostPrice + 1, (Int128)_network.MostMass + 1);
         (Int128 ofLeast, Int128 ofCapped) = _light ? (mass, price) : (price, mass);
-        while ((least * ofLeast) + (capped * (ofCapped + _cap)) > ChoiceEntry.Never / 4)
+        while ((least > 1 || capped > 0) && (least * ofLeast) + (capped * (ofCapped + _cap)) > ChoiceEntry.Never / 4)
         {
             (least, capped) = (Math.Max(1, least / 2), capped / 2);
         }

@@ -62,8 +62,8 @@ public sealed class CarryLaws
         CarryOver over = CarryOver.Of(donor, Onto(random));
         Assert.Equal(Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider && donor[s] is not null), over.Parts.Select(p => p.From));
 
-        // Needs take long to say: every sixth time.
-        if (seed.Item % 6 == 0)
+        // Needs take long to say: now and then.
+        if (seed.Item % 15 == 0)
         {
             Assert.Equal(over.Moved.Check().Missing, over.ToBuy.Select(n => n.Slot));
             Assert.Equal(over.DonorLeft.Check().Missing, over.DonorLacks.Select(n => n.Slot));
@@ -124,6 +124,12 @@ public sealed class CarryLaws
         }
 
         Slot slot = filled[random.Next(filled.Length)];
+        if (all[slot] is Tyre tyre && PartForms.Of(slot).TextOf(tyre, "hold") == "tubular")
+        {
+            // A size of a bead contradicts it, and a part that contradicts itself is asked about: it knows no more than either half.
+            return;
+        }
+
         Build donor = all.With(Forget(all[slot]!, slot, random), slot);
         CarriedPart less = CarryOver.Of(donor, onto).Parts.Single(p => p.From == slot);
         CarriedPart more = CarryOver.Of(all, onto).Parts.Single(p => p.From == slot);
