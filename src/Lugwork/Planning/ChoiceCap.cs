@@ -19,6 +19,8 @@ internal sealed class ChoiceCap
 {
     private const long MostTries = 300;
 
+    private const int MostTurns = 60;
+
     private readonly ChoiceNetwork _network;
     private readonly bool _light;
     private readonly long _cap;
@@ -87,7 +89,9 @@ internal sealed class ChoiceCap
         long bound = over.Label.Least;
         (long Least, long Capped) weights = (1, 0);
         ChoiceElimination? last = null;
-        while (true)
+
+        // Weights that were made smaller need not close in; each of them gives a bound.
+        for (int turn = 0; turn < MostTurns; turn++)
         {
             weights = Small(over.Label.Capped - under.Label.Capped, Math.Max(0, under.Label.Least - over.Label.Least));
             if (Search(Weights(weights.Least, weights.Capped), out last) is not { } next)
