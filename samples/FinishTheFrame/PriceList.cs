@@ -34,9 +34,19 @@ internal static class PriceList
         foreach (ChosenBridge bridge in chosen.Bridges.DistinctBy(b => $"{b.Joint.Id}:{b.Bridge.Id}"))
         {
             string id = $"{bridge.Joint.Id}:{bridge.Bridge.Id}";
-            if (bridge.Price is { } price && sheet[id] is { } line)
+            if (bridge.Price is not { } price)
             {
-                sheet = sheet.Priced(id, price, seller: line.Kind == CostKind.ShopWork ? "" : "the shop");
+                continue;
+            }
+
+            // Where it is open which bridge is needed, the sheet has one line for the choice, and the dearest is paid.
+            if ((sheet[id] ?? sheet[$"{bridge.Joint.Id}:choice"]) is { } line)
+            {
+                sheet = sheet.Priced(line.Id, price, seller: line.Kind == CostKind.ShopWork ? "" : "the shop");
+            }
+            else
+            {
+                sheet = sheet.With(new CostLine { Id = id, Kind = CostKind.Bridge, What = bridge.Bridge.What, Price = price, Seller = "the shop" });
             }
         }
 

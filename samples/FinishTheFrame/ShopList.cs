@@ -36,7 +36,7 @@ internal static class ShopList
         new("Shifter", 25, 140, Shifter.Read, "cable; pull {R,R11}; spacing {9,11-close}; with derailleur allowed", Slot.Shifter),
     ];
 
-    /// <summary>Rows such as "Seatpost A-0412"; an article that goes to two places is offered for each.</summary>
+    /// <summary>Rows such as "Seatpost A-0412"; an article that goes to two places is offered for each, for the shop has more than one of it.</summary>
     public static IEnumerable<ChoiceOffer> Make(int rows, int seed)
     {
         uint state = (uint)seed;

@@ -24,8 +24,8 @@ foreach (CarriedPart part in over.Parts)
 Console.WriteLine($"Still to buy: {string.Join(", ", over.ToBuy.Select(n => n.Slot))}.");
 Console.WriteLine();
 
-// Five lines make a cost sheet of it; what has no price yet keeps the total open.
-CostSheet sheet = CostSheet.Of(over).Owned("frame").Owned("grease")
+// The post was looked over and is sound. Some lines make a cost sheet of it; what has no price yet keeps the total open.
+CostSheet sheet = CostSheet.Of(over).Owned("frame").Owned("seatpost").Owned("grease")
     .Priced("rear-wheel-in-frame:hub-r142-12-in-r135-qr", Euro(24.90m), MassRange.OfGrams(45), "the shop")
     .Priced("cassette-on-freehub-body:cassette-hg-9-on-hg-l", Euro(2.50m), MassRange.OfGrams(6), "the shop")
     .Priced("seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2", CostRange.Between(Euro(8), Euro(12)), seller: "the shop")

@@ -12,8 +12,7 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
     private const int Instances = 220;
 
     private ChoiceNetwork[] _networks = [];
-    private ChoiceNetwork _ten = null!;
-    private ChoiceNetwork _first = null!;
+    private ChoiceNetwork[] _ten = [];
     private int _clique;
     private long _table;
     private string _proven = "";
@@ -26,25 +25,21 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
         ]
         : [new("10", $"cheapest build, {Shops.Slots} slots x {Offers:N0} offers, bridges priced, from the reduced model", "best of CP-SAT, SCIP and HiGHS on the same reduced model", 100, LimitKind.AtLeastFaster)];
 
-    public string Note => systemChecks ? string.Create(CultureInfo.InvariantCulture, $"Row 10b: largest clique {_clique} slots, largest table {_table} combinations; {_proven}.") : "";
+    public string Note => string.Create(CultureInfo.InvariantCulture, $"Row {(systemChecks ? "10b" : "10")}: {(systemChecks ? $"largest clique {_clique} slots, largest table {_table} combinations; " : "")}{_proven}; {Solvers.There("CP-SAT", "SCIP", "HIGHS")}.");
 
     public void Prove()
     {
-        if (systemChecks)
+        int impossible = 0;
+        for (int seed = 0; seed < Instances; seed++)
         {
-            int impossible = 0;
-            for (int seed = 0; seed < Instances; seed++)
-            {
-                ChoiceRequest request = ChoiceBench.Draw(new Random(seed), 8, 5, seed % 3 == 0 ? 54 : 0);
-                long? library = BuildChooser.Of(request).Cheapest().Best?.Price.Steps;
-                long? solver = SolverModel.Solve(request).Price;
-                impossible += solver is null ? 1 : 0;
-                Same(library ?? -1, solver ?? -1, $"request {seed}");
-            }
-
-            _proven = $"{Instances} requests equal, {impossible} of them impossible";
+            ChoiceRequest request = ChoiceBench.Draw(new Random(seed), 8, 5, seed % 3 == 0 ? 54 : 0);
+            long? library = Least(request);
+            long? solver = SolverModel.Solve(request, systemChecks).Price;
+            impossible += solver is null ? 1 : 0;
+            Same(library ?? -1, solver ?? -1, $"request {seed}");
         }
 
+        _proven = $"{Instances} requests equal to a model of CP-SAT from the joints, {impossible} of them impossible";
         ChoiceRequest[] shops = [.. Enumerable.Range(0, Shops.Bicycles).Select(b => Shops.Draw(b, Offers, b))];
         _networks = [.. shops.Select(s => Shops.Network(s, systemChecks, masses: false))];
         foreach (ChoiceNetwork network in _networks)
@@ -55,8 +50,17 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
             Same(least, Solvers.Mip("HIGHS", network) ?? least, "HiGHS");
         }
 
-        _first = _networks[0];
-        _ten = BuildChooser.Of(shops[0]).PlanOf(false, default).Network!;
+        _ten = [.. shops.Select(s => BuildChooser.Of(s).PlanOf(false, default).Network!)];
+    }
+
+    /// <summary>The least price of a request, with joints of two slots alone where system checks are left out; null where nothing fits.</summary>
+    private long? Least(ChoiceRequest request)
+    {
+        ChoiceModel model = BuildChooser.Of(request).PlanOf(false, default).Model;
+        bool[] rules = [.. model.Rules.Select(r => systemChecks || r is not ChoiceJointRule joint || joint.Joint.Slots.Length <= 2)];
+        ChoiceNetwork? network = ChoiceReducer.Of(model, false, rules) is { } whole ? ChoiceDominance.Thinned(whole, 1, default) : null;
+        ChoiceElimination? elimination = network is null ? null : new(network, ChoiceWeights.Price, default);
+        return elimination is null || elimination.Bound >= ChoiceEntry.Never ? null : Library(network!);
     }
 
     public IReadOnlyList<Measured> Measure(Effort effort)
@@ -77,8 +81,13 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
             return [middle];
         }
 
-        double[] ten = Timing.InTurn(9, () => Timing.Of(() => Ten(_ten)), () => Timing.Of(() => Library(_first)));
-        return [middle, new(ten[0] / ten[1])];
+        double[] tens = [.. _ten.Select((whole, bicycle) =>
+        {
+            double[] ten = Timing.InTurn(9, () => Timing.Of(() => Ten(whole)), () => Timing.Of(() => Library(_networks[bicycle])));
+            return ten[0] / ten[1];
+        })];
+        Array.Sort(tens);
+        return [middle, new(tens[tens.Length / 2])];
     }
 
     private long Library(ChoiceNetwork network)

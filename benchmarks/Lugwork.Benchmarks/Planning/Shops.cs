@@ -38,7 +38,7 @@ internal static class Shops
         {
             Build = build,
             Offers = [.. list],
-            Bridges = [.. JointTable.All.SelectMany(j => j.Relation.Bridges).Select(b => b.Id).Distinct().Select(id => new ChoiceBridgePrice(id, new(random.Next(1, 15), "EUR")))],
+            Bridges = [.. JointTable.All.SelectMany(j => j.Relation.Bridges).Select(b => b.Id).Distinct().Select(id => new ChoiceBridgePrice(id, new(random.Next(1, 15), "EUR")) { Mass = UnitsNet.Mass.FromGrams(random.Next(0, 40)) })],
             Wishes = [.. Slot.All.Where(s => s != Slot.Frame && build[s] is not null).Select(ChoiceWish.Keep)],
             OwnedMasses = System.Collections.Immutable.ImmutableDictionary.CreateRange(Slot.All.Where(s => build[s] is not null).Select(s => KeyValuePair.Create(s, UnitsNet.Mass.FromGrams(100)))),
         };

@@ -8,6 +8,19 @@ namespace Lugwork.Benchmarks.Planning;
 /// <summary>The peers: a reduced model as a whole-number program, each table in its lifted form, which is the tightest that a solver can get.</summary>
 internal static class Solvers
 {
+    /// <summary>Which peers of a list are there, for the note of a row.</summary>
+    public static string There(params string[] names)
+    {
+        string[] missing = [.. names.Where(n => n != "CP-SAT" && !IsThere(n))];
+        return $"peers that ran: {string.Join(", ", names.Except(missing))}{(missing.Length == 0 ? "" : $"; not there: {string.Join(", ", missing)}")}";
+    }
+
+    private static bool IsThere(string name)
+    {
+        using Solver? solver = Solver.CreateSolver(name);
+        return solver is not null;
+    }
+
     /// <summary>The least price by CP-SAT.</summary>
     public static long CpSat(ChoiceNetwork network, long? mostMass = null)
     {

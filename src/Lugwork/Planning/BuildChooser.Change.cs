@@ -54,11 +54,10 @@ public sealed partial class BuildChooser
             return found;
         }
 
-        // Prices that are too large to stand behind a change in one number: the fewest first, then the cheapest of as many.
-        ChoiceSearch fewest = new(scaled, new(scaled, ChoiceWeights.Mass, cancellation), ChoiceWeights.Mass, cancellation);
-        (int State, int Rank)[]? few = fewest.Next(MostSteps)?.Chosen;
-        bound = few is not null ? scaled.Cost(few).Mass * perChange : fewest.Bound >= ChoiceEntry.Never ? ChoiceEntry.Never : fewest.Bound * perChange;
-        return few is not null && ChoiceCap.Of(scaled, false, scaled.Cost(few).Mass, null, cancellation) is { IsExact: true, Chosen: { } cheapest } ? cheapest : null;
+        // Prices that are too large to stand behind a change in one number: how many changes there are is proven, and which of as many is cheapest is left open.
+        ChoiceElimination fewest = new(scaled, ChoiceWeights.Mass, cancellation);
+        bound = fewest.Bound >= ChoiceEntry.Never ? ChoiceEntry.Never : fewest.Bound * perChange;
+        return null;
     }
 
     /// <summary>The swapped part alone in its slot; elsewhere what is there, nothing, or an offer. What is not as it was counts as one change.</summary>

@@ -137,7 +137,7 @@ internal sealed class CarrySteps
         bool moves = ReferenceEquals(_moved[companion], part) && _onto[companion] is null;
         CarryJudgement alone = CarryJudgement.Of(_onto.With(part, companion), companion);
         CarryStep? host = moves ? null : OneArticle.HostsOf(companion, _donor).Select(h => _steps[h.Number]).OfType<CarryStep>().MaxBy(s => s.Judged.Verdict);
-        CarryJudgement judged = moves ? CarryJudgement.Of(_moved, companion) : host is null ? alone : host.Judged with { Slot = companion };
+        CarryJudgement judged = moves ? CarryJudgement.Of(_moved, companion) : host is null ? alone : alone.With(host.Judged);
         return new(part, companion, moves ? CarryPlan.Moves : _onto[companion] is not null || host is { Plan: CarryPlan.Spare } ? CarryPlan.Spare : CarryPlan.Stays, judged, [Place(alone)]);
     }
 

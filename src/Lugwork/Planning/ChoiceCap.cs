@@ -19,6 +19,8 @@ internal sealed class ChoiceCap
 {
     private const long MostTries = 300;
 
+    private const int MostTurns = 60;
+
     private readonly ChoiceNetwork _network;
     private readonly bool _light;
     private readonly long _cap;
@@ -87,7 +89,9 @@ internal sealed class ChoiceCap
         long bound = over.Label.Least;
         (long Least, long Capped) weights = (1, 0);
         ChoiceElimination? last = null;
-        while (true)
+
+        // Weights that were made smaller need not close in; each of them gives a bound.
+        for (int turn = 0; turn < MostTurns; turn++)
         {
             weights = Small(over.Label.Capped - under.Label.Capped, Math.Max(0, under.Label.Least - over.Label.Least));
             if (Search(Weights(weights.Least, weights.Capped), out last) is not { } next)
@@ -230,7 +234,7 @@ internal sealed class ChoiceCap
     {
         (Int128 price, Int128 mass) = ((Int128)_network.MostPrice + 1, (Int128)_network.MostMass + 1);
         (Int128 ofLeast, Int128 ofCapped) = _light ? (mass, price) : (price, mass);
-        while ((least * ofLeast) + (capped * (ofCapped + _cap)) > ChoiceEntry.Never / 4)
+        while ((least > 1 || capped > 0) && (least * ofLeast) + (capped * (ofCapped + _cap)) > ChoiceEntry.Never / 4)
         {
             (least, capped) = (Math.Max(1, least / 2), capped / 2);
         }

@@ -106,6 +106,7 @@ internal sealed class ChoiceBench
             if (front == Slot.FrontRotor && random.Next(2) == 0)
             {
                 Part rotor = OnCarrier(list.Find(o => o.Slot == front)?.Part ?? build[front]!, front);
+                build = Splined(Splined(build, Slot.FrontWheel), Slot.RearWheel);
                 list.Add(new("carried front", front, rotor) { Price = new(random.Next(1, 9), "EUR"), Mass = UnitsNet.Mass.FromGrams(120) });
                 list.Add(new("carried rear", rear, rotor) { Price = new(random.Next(1, 9), "EUR"), Mass = UnitsNet.Mass.FromGrams(120) });
             }
@@ -165,6 +166,9 @@ internal sealed class ChoiceBench
             AllowsUnpricedBridges = random.Next(5) == 0,
         };
     }
+
+    private static Build Splined(Build build, Slot wheel) =>
+        build[wheel] is { } part && PartForms.Of(wheel).TrySet(part, "rotorFixing", "center-lock", new Evidence(EvidenceKind.Stated, "center-lock"), out Part splined, out _) ? build.With(splined, wheel) : build;
 
     private static Part OnCarrier(Part rotor, Slot slot)
     {

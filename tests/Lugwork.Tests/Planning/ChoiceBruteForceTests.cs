@@ -70,23 +70,6 @@ public sealed class ChoiceBruteForceTests
         Assert.True(points >= 60, $"{points} points");
     }
 
-    [Fact]
-    public void Two_of_one_bridge_are_paid_for_twice()
-    {
-        int twice = 0;
-        for (int seed = 2_000; twice < 5; seed++)
-        {
-            ChoiceRequest request = ChoiceBench.DrawAll(new Random(seed), 4, 2, 0);
-            if (BuildChooser.Of(request).Cheapest().Best is { } best && best.Bridges.GroupBy(b => b.Bridge.Id).Any(g => g.Count() > 1 && g.All(b => b.Price is { Amount: > 0 })))
-            {
-                Assert.Equal(BruteForce.All(request)[0].Price, best.Price.Steps);
-                twice++;
-            }
-
-            Assert.True(seed < 3_000, $"{twice} found");
-        }
-    }
-
     private static (long Price, long Mass) Sums(ChosenBuild build) => (build.Price.Steps, (long)Math.Round(build.Mass!.Value.Milligrams));
 
     [Fact]

@@ -175,17 +175,42 @@ public sealed class ChoiceScenarioTests
         Assert.Empty(priceless.Mends[0].Fails);
         Assert.Equal([free], priceless.LeftOut);
 
-        // A post that fits and of which something is outside the library does not mend it, and nobody says that it would.
-        ChoiceOffer outside = Offer("post of its own", Slot.Seatpost, Changed(Slot.Seatpost, ("length", "proprietary")), 7m);
-        ChoiceConflict apart = BuildChooser.Of(request with { Offers = [outside, request.Offers[1]] }).Conflict()!;
-        Assert.Equal((outside, true), (apart.Mends[0].Nearest, apart.Mends[0].IsOutside));
-        Assert.DoesNotContain("would fit", apart.ToString(), StringComparison.Ordinal);
-
         // A wish is a reason too.
         ChoiceRequest wished = Finish([Post("27.2", 5.00m)]) with { Wishes = [ChoiceWish.AtLeast<Seatpost>(Slot.Seatpost, "a mark of 100 mm", p => p.Mark, UnitsNet.Length.FromMillimeters(100))] };
         ChoiceConflict unmet = BuildChooser.Of(wished).Conflict()!;
         Assert.Equal((0, "a mark of 100 mm"), (unmet.Joints.Length, unmet.Wishes.Single().Name));
         Assert.Equal("a mark of 100 mm", unmet.Mends.Single().Unmet.Single().Name);
+    }
+
+    [Fact]
+    public void A_wheel_of_which_something_is_outside_the_library_is_not_said_to_fit()
+    {
+        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed"), ("rotorFixing", "center-lock")), 50m)]);
+        ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
+        ChoiceMend wheel = conflict.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        Assert.Equal(("own washers", true), (wheel.Nearest!.Id, wheel.IsOutside));
+        Assert.DoesNotContain("would fit", conflict.ToString(), StringComparison.Ordinal);
+        Assert.Equal(["own washers"], conflict.LeftOut.Select(o => o.Id));
+    }
+
+    [Fact]
+    public void Two_of_one_bridge_are_paid_for_twice()
+    {
+        Part six = Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8; least thickness 1.5; condition new");
+        ChoiceRequest request = Finish(
+            [
+                Offer("front wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("rotorFixing", "center-lock")), 150m), Offer("rear wheel", Slot.RearWheel, Changed(Slot.RearWheel, ("rotorFixing", "center-lock")), 190m),
+                Offer("front rotor", Slot.FrontRotor, six, 20m), Offer("rear rotor", Slot.RearRotor, six, 20m),
+            ],
+            ("six-bolt-rotor-on-center-lock", 28m));
+
+        // 150 + 190 + 20 + 20 and two carriers: 380 + 2 x 28 = 436.
+        ChosenBuild best = BuildChooser.Of(request).Cheapest().Best!;
+        Assert.Equal(436m, best.Price.Amount);
+        Assert.Equal(["front-rotor-on-hub", "rear-rotor-on-hub"], best.Bridges.Select(b => b.Joint.Id));
+
+        // One of them is there already.
+        Assert.Equal(408m, BuildChooser.Of(request with { Build = request.Build.WithSmallPart("rear-rotor-on-hub:six-bolt-rotor-on-center-lock") }).Cheapest().Best!.Price.Amount);
     }
 
     [Fact]
