@@ -29,7 +29,7 @@ internal static class SmallPartTable
 
     private static readonly WheelEnd Rear = new(Slot.RearTyre, Slot.RearTube, Slot.RearValve, Slot.RearWheel);
 
-    public static ImmutableArray<SmallPartRule> All { get; } =
+    public static ImmutableArray<SmallPartRule> Rules { get; } =
     [
         new("front-axle", "fork with a threaded end", b => b[Slot.Fork] is Fork { FrontAxleThread.State: KnownState.Value } fork ? Axle("front", fork.FrontAxleThread, fork.FrontAxleLength) : null, Slot.FrontAxle, Sources.ThruAxleHelp),
         new("rear-axle", "frame with a threaded end", b => b.Frame.ThreadOfRearEnd is { State: KnownState.Value } thread ? Axle("rear", thread, b.Frame.RearAxleLength) : null, Slot.RearAxle, Sources.ThruAxleHelp),
@@ -72,7 +72,16 @@ internal static class SmallPartTable
         new("threadlock", "bolts that hold a brake", b => b[Slot.FrontRotor] is not null || b[Slot.RearRotor] is not null || b[Slot.FrontBrake] is not null || b[Slot.RearBrake] is not null ? "threadlock of medium strength, where bolts are not coated" : null, null, Sources.CommonPractice),
     ];
 
-    public static ImmutableArray<SmallPart> Of(Build build)
+    /// <summary>What the parts ask for and is not there as they ask for it.</summary>
+    public static ImmutableArray<SmallPart> Of(Build build) => [.. All(build).Where(p => !build.HasSmallPart(p.Id, p.What))];
+
+    /// <summary>What the parts ask for, whatever is there: what it is by its id.</summary>
+    public static Dictionary<string, string> Asked(Build build) => All(build).ToDictionary(p => p.Id, p => p.What, StringComparer.Ordinal);
+
+    /// <summary>The id is that of a joint and a row of its bridges: the article itself, and not a kind of which the size follows from the parts.</summary>
+    public static bool NamesArticle(string id) => id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && id[(colon + 1)..] != Choice;
+
+    private static ImmutableArray<SmallPart> All(Build build)
     {
         ImmutableArray<SmallPart>.Builder needed = ImmutableArray.CreateBuilder<SmallPart>();
         Fit[] asking = [.. build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart)];
@@ -84,7 +93,7 @@ internal static class SmallPartTable
             }
         }
 
-        foreach (SmallPartRule rule in All)
+        foreach (SmallPartRule rule in Rules)
         {
             if ((rule.Slot is null || build[rule.Slot] is null) && !Array.Exists(asking, f => rule.AskedBy.Contains(f.Joint!.Id)) && rule.What(build) is { } what)
             {
@@ -92,14 +101,14 @@ internal static class SmallPartTable
             }
         }
 
-        return [.. needed.Where(p => !build.SmallPartsThere.Contains(p.Id))];
+        return needed.ToImmutable();
     }
 
     /// <summary>A small part of the list is what a joint may ask for once it is measured.</summary>
-    public static bool IsAsked(Joint joint, IEnumerable<SmallPart> listed) => listed.Any(p => All.Any(r => r.Id == p.Id && r.AskedBy.Contains(joint.Id)));
+    public static bool IsAsked(Joint joint, IEnumerable<SmallPart> listed) => listed.Any(p => Rules.Any(r => r.Id == p.Id && r.AskedBy.Contains(joint.Id)));
 
     /// <summary>An id that a build can hold.</summary>
-    public static bool IsId(string id) => All.Any(r => r.Id == id) || (id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint && (id[(colon + 1)..] == Choice || joint.Relation.Bridges.Any(b => b.Id == id[(colon + 1)..])));
+    public static bool IsId(string id) => Rules.Any(r => r.Id == id) || (id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint && (id[(colon + 1)..] == Choice || joint.Relation.Bridges.Any(b => b.Id == id[(colon + 1)..])));
 
     private const string Choice = "choice";
 

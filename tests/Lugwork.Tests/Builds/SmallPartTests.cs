@@ -213,8 +213,8 @@ public sealed class SmallPartTests
     [Fact]
     public void Every_row_has_a_source_and_its_own_id()
     {
-        Assert.All(SmallPartTable.All, r => Assert.NotEmpty(r.Sources));
-        Assert.Equal(SmallPartTable.All.Length, SmallPartTable.All.Select(r => r.Id).Distinct().Count());
-        Assert.All(SmallPartTable.All, r => Assert.True(SmallPartTable.IsId(r.Id)));
+        Assert.All(SmallPartTable.Rules, r => Assert.NotEmpty(r.Sources));
+        Assert.Equal(SmallPartTable.Rules.Length, SmallPartTable.Rules.Select(r => r.Id).Distinct().Count());
+        Assert.All(SmallPartTable.Rules, r => Assert.True(SmallPartTable.IsId(r.Id)));
     }
 }
