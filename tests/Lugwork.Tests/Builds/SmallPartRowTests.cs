@@ -127,12 +127,12 @@ public sealed class SmallPartRowTests
     [Theory]
     [InlineData("frontTyre=37-622", "front-tube", "or, with a tyre marked tubeless")]
     [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type TC", "front-tube", "or, with a tyre marked tubeless")]
-    [InlineData("frontTyre=37-622; wired | folding / frontWheel=rim 622; rim type TC", "front-tube", "inner tube")]
+    [InlineData("frontTyre=37-622; bead wired | folding / frontWheel=rim 622; rim type TC", "front-tube", "inner tube")]
     [InlineData("rearTyre=37-622; bead folding | tubeless / rearWheel=rim 622; rim type TC", "rear-tube", "read tyre and rim")]
-    [InlineData("chain=9 | 10", "quick-link", "joining link for")]
+    [InlineData("chain=size 9 | 10", "quick-link", "joining link for")]
     [InlineData("chain=pitches 114", "quick-link", "it is not said")]
     [InlineData("handlebar=31.8", "grips", "it is not said")]
-    [InlineData("fork=steel", "preload", "it is not said")]
+    [InlineData("fork=material steel", "preload", "it is not said")]
     [InlineData("rearLever=hand right", "rear-brake-cable", "it is not said")]
     [InlineData("rearLever=pull none", "rear-hose-ends", "it is not said")]
     public void A_line_says_what_is_not_known(string parts, string id, string says) =>
@@ -140,7 +140,7 @@ public sealed class SmallPartRowTests
 
     [Theory]
     [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type C", "tubeless")]
-    [InlineData("frontTyre=37-622; wired | folding / frontWheel=rim 622; rim type TC", "tubeless")]
+    [InlineData("frontTyre=37-622; bead wired | folding / frontWheel=rim 622; rim type TC", "tubeless")]
     public void Where_a_tube_is_the_only_way_no_other_is_offered(string parts, string never) =>
         Assert.DoesNotContain(Put(Build.From(Frame.Read("steel")), parts).SmallParts(), p => p.What.Contains(never, StringComparison.Ordinal));
 
