@@ -17,19 +17,20 @@ internal static class AdapterRelations
 
     private static readonly Reason FlatPlate = new("flat-mount-plate", "{0} takes a plate of its own, which is turned for the rotor and adds nothing: read its marking for {1} rotor.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
 
-    /// <summary>Inputs: mount, rotor in nanometres, increment of the adapter (none without one).</summary>
+    private static readonly Reason NoneThere = new("no-adapter-there", "There is no adapter under the caliper: whether {0} takes one for {1} rotor is said where the caliper meets the mount.") { Sources = Arithmetic };
+
+    /// <summary>Inputs: mount, rotor in nanometres, increment of the adapter (none without one: what is not there yet is asked for at the mount, once).</summary>
     public static Relation Meeting { get; } = new Computed("the mount's own rotor and the increment give the rotor", Meet, [], Arithmetic);
 
     private static readonly Reason Alike = new("rotors-alike", "{0} rotor in front and {1} behind.") { Sources = [Sources.CommonPractice] };
 
-    private static readonly Reason RearLarger = new("rear-rotor-larger", "{1} rotor behind is larger than {0} in front, where most of the braking is done: was it meant so?", Cautions.Rotor)
+    private static readonly Reason RearLarger = new("rear-rotor-larger", "{1} rotor behind is larger than {0} in front, where most of the braking is done: was it meant so?")
     {
-        Mend = "a front rotor at least as large",
         Sources = [Sources.CommonPractice],
     };
 
-    /// <summary>Inputs: front and rear rotor in nanometres.</summary>
-    public static Relation Pair { get; } = new Computed("front rotor at least as large as the rear one", v => v[0] == 0 || v[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : v[0] >= v[1] ? new(Verdict.Fits, Alike) : new(Verdict.NeedsMeasuring, RearLarger), [], [Sources.CommonPractice]);
+    /// <summary>Inputs: front and rear rotor in nanometres. A note, never a refusal: both sizes are known, and no page says which is too large.</summary>
+    public static Relation Pair { get; } = new Computed("a note where the rear rotor is the larger one", v => v[0] == 0 || v[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : v[0] >= v[1] ? new(Verdict.Fits, Alike) : new(Verdict.Fits, RearLarger), [], [Sources.CommonPractice]);
 
     private static Outcome Meet(ReadOnlySpan<long> values)
     {
@@ -39,12 +40,17 @@ internal static class AdapterRelations
         }
 
         BrakeMount mount = BrakeMount.OfFitCode(values[0]);
-        if (mount.Form == MountForm.Flat)
+        if (mount.Form == MountForm.Flat && (mount.IsFront || values[2] != 0))
         {
             return new(Verdict.NeedsMeasuring, FlatPlate);
         }
 
-        long own = mount.NativeRotorMillimetres + (values[2] == 0 ? 0 : AdapterIncrement.OfFitCode(values[2]).Millimetres);
+        if (values[2] == 0)
+        {
+            return new(Verdict.Fits, NoneThere);
+        }
+
+        long own = mount.NativeRotorMillimetres + AdapterIncrement.OfFitCode(values[2]).Millimetres;
         return own * Nanometres.PerMillimetre == values[1] ? new(Verdict.Fits, Meets) : new(Verdict.DoesNotFit, Misses);
     }
 }

@@ -32,6 +32,8 @@ internal static class BrakeRelations
 
     private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
 
+    private static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. It has to be made for this mount and a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived] };
+
     private static readonly Reason ForkPlate = new("fork-plate", "The plate that always sits between a flat-mount caliper and {0} gives a {2} rotor, one way up or the other.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
 
     private static readonly Reason TooSmall = new("rotor-too-small", "A {2} rotor is smaller than {0} allows: the caliper already sits too far out and no adapter is negative.", Cautions.BrakeWork)
@@ -125,10 +127,10 @@ internal static class BrakeRelations
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
     public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, RotorLimitMissing, needsLength: true);
 
-    /// <summary>Inputs: mount, caliper, rotor (nanometres).</summary>
+    /// <summary>Inputs: mount, caliper, rotor (nanometres), adapter that is there (or not; may be left out).</summary>
     public static Relation OnMount { get; } = new Computed(
-        "arithmetic: rotor = native + increment, increments from a table",
-        Judge,
+        "arithmetic: rotor = native + increment, increments from a table, or the adapter that is there",
+        WithWhatIsThere,
         [.. PostAdapters, .. RearTabAdapters, .. FrontTabAdapters, RearPlate140, RearPlate160, .. FlatOnPost, ReverseAdapter, PostOnFlat, DownhillSpacers, ShimTo203],
         [Sources.MountAnswer, Sources.AdapterGuide, Sources.IsAdapters, Sources.FlatMountBuilder]);
 
@@ -150,6 +152,16 @@ internal static class BrakeRelations
 
     private static IEnumerable<long> Steps(long native, Verdict worst, bool fitsAtZero, int[] increments) =>
         (fitsAtZero ? [native] : Array.Empty<long>()).Concat(worst >= Verdict.NeedsPart ? increments.Select(i => native + i) : []);
+
+    /// <summary>An adapter that is stated and adds up has not to be bought; one that does not add up is refused where it meets the rotor.</summary>
+    private static Outcome WithWhatIsThere(ReadOnlySpan<long> values)
+    {
+        Outcome bare = Judge(values);
+        return bare.Verdict == Verdict.NeedsPart && values.Length > 3 && values[3] is not (0 or DiscRelations.NotThere)
+            && (BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres + AdapterIncrement.OfFitCode(values[3]).Millimetres) * Nanometres.PerMillimetre == values[2]
+                ? new(Verdict.Fits, AdapterThere)
+                : bare;
+    }
 
     private static Outcome Judge(ReadOnlySpan<long> values)
     {

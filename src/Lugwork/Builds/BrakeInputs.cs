@@ -71,25 +71,26 @@ internal static partial class JointInputs
         slot, "hubBrake", "brake of the hub", p => p.HubBrake, HubBrakeRelations.NoBrake, "none", "Look for an arm from the hub to fork blade or chain stay, and whether a cable goes to it.", t => t.Place == BrakePlace.Hub);
 
     /// <summary>A carrier that is there; where none is stated the rotor needs one, and whether there is one is asked elsewhere.</summary>
-    public static JointInput CarrierThere(Slot slot)
+    public static JointInput CarrierThere(Slot slot) => There(CarrierOf(slot));
+
+    /// <summary>An adapter that is there; where none is stated it has to be bought.</summary>
+    public static JointInput AdapterThere(Slot slot) => There(AdapterOf(slot));
+
+    private static JointInput There(JointInput piece) => new()
     {
-        JointInput carrier = CarrierOf(slot);
-        return new()
-        {
-            Slot = carrier.Slot,
-            Field = carrier.Field,
-            Called = carrier.Called,
-            Read = part => carrier.Read(part) is { State: not KnownState.Unknown } stated ? stated : new Candidates(KnownState.Value, DiscRelations.NotThere, DiscRelations.NotThere, null),
-            Domain = [DiscRelations.NotThere],
-            Family = 0,
-            IsLength = false,
-            Show = carrier.Show,
-            ShowKnown = part => carrier.Read(part).State == KnownState.Unknown ? "not stated" : carrier.ShowKnown(part),
-            Evidence = carrier.Evidence,
-            RestsOn = carrier.RestsOn,
-            Measure = carrier.Measure,
-        };
-    }
+        Slot = piece.Slot,
+        Field = piece.Field,
+        Called = piece.Called,
+        Read = part => piece.Read(part) is { State: not KnownState.Unknown } stated ? stated : new Candidates(KnownState.Value, DiscRelations.NotThere, DiscRelations.NotThere, null),
+        Domain = [DiscRelations.NotThere],
+        Family = 0,
+        IsLength = false,
+        Show = code => code == DiscRelations.NotThere ? "none" : piece.Show(code),
+        ShowKnown = part => piece.Read(part).State == KnownState.Unknown ? "not stated" : piece.ShowKnown(part),
+        Evidence = piece.Evidence,
+        RestsOn = piece.RestsOn,
+        Measure = piece.Measure,
+    };
 
     public static JointInput CarrierOf(Slot slot) => WithNone<Rotor, RotorCarrier>(slot, "carrier", "carrier", p => p.Carrier, DiscRelations.NotThere, "none", "Look at the carrier: bolts or pins hold the rotor.");
 

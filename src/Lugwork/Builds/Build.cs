@@ -118,16 +118,43 @@ public sealed partial class Build : IParts
     /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, before they are called inspected; in the order of slots. A part of which no condition is stated is not listed, save where its date of making is: then its age alone is told, which is no verdict.</summary>
     public ImmutableArray<InspectionPoint> ToInspect() => InspectionTable.Of(this);
 
-    /// <summary>Ids of the small parts that are there, in order.</summary>
-    public ImmutableArray<string> SmallPartsThere => [.. _notes.SmallParts];
+    /// <summary>Ids of the small parts that are there, in order; those that have lapsed too.</summary>
+    public ImmutableArray<string> SmallPartsThere => [.. _notes.SmallParts.Keys];
 
-    /// <summary>The same with a small part that is there.</summary>
+    /// <summary>The same with a small part that is there: as the parts ask for it now. Where another part asks for another size or kind of it, it is listed again; said of what nothing asks for, it stands for nothing later. A bridge whose id names the article itself is there whatever changes.</summary>
     /// <param name="id">Id of a small part, as <see cref="SmallPart.Id"/> gives it.</param>
     /// <exception cref="ArgumentException">No small part has this id.</exception>
     public Build WithSmallPart(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return SmallPartTable.IsId(id) ? Noting(_notes with { SmallParts = _notes.SmallParts.Add(id) }) : throw new ArgumentException($"no small part has the id {id}", nameof(id));
+        return SmallPartTable.IsId(id) ? WithSmallParts([id]) : throw new ArgumentException($"no small part has the id {id}", nameof(id));
+    }
+
+    /// <summary>The same of several, each of which is an id.</summary>
+    internal Build WithSmallParts(IReadOnlyCollection<string> ids)
+    {
+        if (ids.Count == 0)
+        {
+            return this;
+        }
+
+        Dictionary<string, string> asked = SmallPartTable.Asked(this);
+        return Noting(_notes with { SmallParts = _notes.SmallParts.SetItems(ids.Select(id => new KeyValuePair<string, string>(id, asked.GetValueOrDefault(id, "")))) });
+    }
+
+    /// <summary>The small part is there and is what is asked for; what names an article by its row is that article.</summary>
+    internal bool HasSmallPart(string id, string what) => _notes.SmallParts.TryGetValue(id, out string? said) && (said == what || SmallPartTable.NamesArticle(id));
+
+    /// <summary>Ids of those that are what is asked for now, and of those that nothing asked for and nothing asks for: what a file keeps.</summary>
+    internal ImmutableArray<string> SmallPartsThatHold()
+    {
+        if (_notes.SmallParts.IsEmpty)
+        {
+            return [];
+        }
+
+        Dictionary<string, string> asked = SmallPartTable.Asked(this);
+        return [.. _notes.SmallParts.Keys.Where(id => HasSmallPart(id, asked.GetValueOrDefault(id, "")))];
     }
 
     /// <summary>The same without a small part; nothing changes where it is not there.</summary>

@@ -71,7 +71,7 @@ public static class BuildFile
         return problems.IsEmpty;
     }
 
-    /// <summary>Writes a build; reads back to the same parts.</summary>
+    /// <summary>Writes a build; reads back to the same parts. A small part that has lapsed is not written: the file says what is there for the parts beside it.</summary>
     /// <param name="build">The build.</param>
     /// <param name="schema">Address of the schema for editors, a path or a URI, written first as "$schema"; null leaves it out. Reading skips it.</param>
     public static string Write(Build build, string? schema = null)
@@ -86,7 +86,7 @@ public static class BuildFile
             }
         }
 
-        sheet.SmallParts = build.SmallPartsThere is { IsEmpty: false } there ? [.. there] : null;
+        sheet.SmallParts = build.SmallPartsThatHold() is { IsEmpty: false } there ? [.. there] : null;
         sheet.Waivers = build.Waivers is { IsEmpty: false } waivers ? [.. waivers.Select(w => new WaiverSheet { Joint = w.JointId, Reason = w.Reason, Parts = w.Parts })] : null;
         sheet.AsBuilt = build.AsBuilt is { IsEmpty: false } values ? [.. values.Select(AsBuiltSheet.Of)] : null;
         return JsonSerializer.Serialize(sheet, BuildJson.Default.BuildSheet);
@@ -154,11 +154,12 @@ public static class BuildFile
     /// <summary>The small parts, the waivers, and what was measured and cut.</summary>
     private static Build Noted(Build build, BuildSheet sheet, List<SpecProblem> found)
     {
+        HashSet<string> there = [];
         foreach ((string id, int at) in (sheet.SmallParts ?? []).Select((id, at) => (id, at)))
         {
             if (id is not null && SmallPartTable.IsId(id))
             {
-                build = build.WithSmallPart(id);
+                there.Add(id);
             }
             else
             {
@@ -187,7 +188,7 @@ public static class BuildFile
             }
         }
 
-        return AsBuiltSheet.Read(build, sheet.AsBuilt ?? [], found);
+        return AsBuiltSheet.Read(build, sheet.AsBuilt ?? [], found).WithSmallParts(there);
     }
 
     private static string? Text(JsonElement value)

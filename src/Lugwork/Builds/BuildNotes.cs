@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 
 namespace Lugwork;
 
-/// <summary>What a build carries beside its parts: the small parts that are there, findings that were accepted, and what was measured and cut.</summary>
-internal sealed record BuildNotes(ImmutableSortedSet<string> SmallParts, ImmutableArray<Waiver> Waivers, ImmutableArray<AsBuiltValue> AsBuilt)
+/// <summary>What a build carries beside its parts: the small parts that are there, each with what was asked for when it was said, findings that were accepted, and what was measured and cut.</summary>
+internal sealed record BuildNotes(ImmutableSortedDictionary<string, string> SmallParts, ImmutableArray<Waiver> Waivers, ImmutableArray<AsBuiltValue> AsBuilt)
 {
-    public static BuildNotes None { get; } = new(ImmutableSortedSet.Create<string>(StringComparer.Ordinal), [], []);
+    public static BuildNotes None { get; } = new(ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal), [], []);
 
     /// <summary>The same with a value as built, in place of an earlier one of the same field.</summary>
     public BuildNotes With(AsBuiltValue value) =>

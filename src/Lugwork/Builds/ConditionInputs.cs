@@ -23,6 +23,31 @@ internal static partial class JointInputs
 
     public static JointInput MarkOfRotor(Slot slot) => Input<Rotor, Dimension>(slot, "leastThickness", "least thickness marked on the rotor", p => p.LeastThickness, "Read it off the rotor (\"min. TH\"); the maker's sheet where it is worn away.", Lengths);
 
+    /// <summary>The same where a rotor is judged once it was measured and its mark read: below what any rotor is marked with, the mark has not to be read.</summary>
+    public static JointInput MarkWhereItMatters(Slot slot)
+    {
+        JointInput mark = MarkOfRotor(slot);
+        return new()
+        {
+            Slot = mark.Slot,
+            Field = mark.Field,
+            Called = mark.Called,
+            Read = mark.Read,
+            IsStated = part => mark.Read(part).State != KnownState.Unknown || IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()),
+            Domain = mark.Domain,
+            Family = mark.Family,
+            IsLength = mark.IsLength,
+            Show = mark.Show,
+            ShowKnown = mark.ShowKnown,
+            Evidence = mark.Evidence,
+            RestsOn = mark.RestsOn,
+            Measure = mark.Measure,
+        };
+    }
+
+    private static bool IsBelowAnyMark(in Candidates thickness) =>
+        thickness.State is KnownState.Value or KnownState.Measured or KnownState.OneOf && thickness.Low > 0 && thickness.High < RotorThickness.LeastMarkNanometres;
+
     /// <summary>A mark that nobody has read is none.</summary>
     public static JointInput MarkIfRead(Slot slot) => Input<Rotor, Dimension>(slot, "leastThickness", "least thickness marked on the rotor", p => p.LeastOrUnread, "Read it off the rotor (\"min. TH\"); the maker's sheet where it is worn away.", Lengths);
 

@@ -61,6 +61,14 @@ internal static class InspectionTable
 
     private static readonly InspectionRow Tape = new(PartDuty.Wear, "Off the rim or all round on it: torn, shifted, dented into the spoke holes, glue that lets go; every hole covered.", Sources.CommonPractice);
 
+    private static readonly InspectionRow Derailleur = new(PartDuty.Wear, "Hang it straight behind the sprockets and work it from end to end: a bent cage, play in the pivots or a lazy spring lets it swing into the spokes; limit screws that hold, pulleys and their teeth.", Sources.CommonPractice);
+
+    private static readonly InspectionRow Tube = new(PartDuty.Wear, "Blow it up outside the tyre and leave it: folds, thin or sticky places, patches that lift, rubber torn at the valve; the valve's own stem and core.", Sources.CommonPractice);
+
+    private static readonly InspectionRow Valve = new(PartDuty.Wear, "Stem for bends and a stripped thread, rubber foot for cuts, core that closes.", Sources.CommonPractice);
+
+    private static readonly InspectionRow Adapter = new(PartDuty.Wear, "Threads and faces for wear, cracks and corrosion; screw it in by hand: it has to bear on the whole face and stay.", Sources.CommonPractice);
+
     private static readonly InspectionRow Rest = new(PartDuty.Other, "Work it through its whole range: cracks, bends, loose pivots, worn wheels or seals, corrosion.", Sources.CommonPractice);
 
     /// <summary>The row of the kind of part that goes to a slot; null for the rider.</summary>
@@ -75,7 +83,7 @@ internal static class InspectionTable
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor
         : slot == Slot.FrontBrake || slot == Slot.RearBrake || slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? Brake
         : slot == Slot.FrontLever || slot == Slot.RearLever || slot == Slot.Controls ? Lever
-        : slot == Slot.Seatpost ? Post
+        : slot == Slot.Seatpost || slot == Slot.Dropper ? Post
         : slot == Slot.Stem ? Stem
         : slot == Slot.Handlebar ? Bar
         : slot == Slot.SeatClamp ? Collar
@@ -89,6 +97,10 @@ internal static class InspectionTable
         : slot == Slot.Grips ? Grips
         : slot == Slot.Preload ? Plug
         : slot == Slot.FrontRimTape || slot == Slot.RearRimTape ? Tape
+        : slot == Slot.RearDerailleur ? Derailleur
+        : slot == Slot.FrontTube || slot == Slot.RearTube ? Tube
+        : slot == Slot.FrontValve || slot == Slot.RearValve ? Valve
+        : slot == Slot.ShellAdapter ? Adapter
         : Rest;
 
     /// <summary>What to look at on the parts that are stated to be used, of unknown condition or from a crash, and the age of parts whose date of making is stated, in the order of slots.</summary>

@@ -29,7 +29,7 @@ internal static class SmallPartTable
 
     private static readonly WheelEnd Rear = new(Slot.RearTyre, Slot.RearTube, Slot.RearValve, Slot.RearWheel);
 
-    public static ImmutableArray<SmallPartRule> All { get; } =
+    public static ImmutableArray<SmallPartRule> Rules { get; } =
     [
         new("front-axle", "fork with a threaded end", b => b[Slot.Fork] is Fork { FrontAxleThread.State: KnownState.Value } fork ? Axle("front", fork.FrontAxleThread, fork.FrontAxleLength) : null, Slot.FrontAxle, Sources.ThruAxleHelp),
         new("rear-axle", "frame with a threaded end", b => b.Frame.ThreadOfRearEnd is { State: KnownState.Value } thread ? Axle("rear", thread, b.Frame.RearAxleLength) : null, Slot.RearAxle, Sources.ThruAxleHelp),
@@ -46,8 +46,8 @@ internal static class SmallPartTable
         new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["rear-rotor-on-hub"] },
         new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b, Slot.FrontRotor, Slot.FrontWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["front-lockring-on-hub-axle"] },
         new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b, Slot.RearRotor, Slot.RearWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["rear-lockring-on-hub-axle"] },
-        new("front-caliper-bolts", "front caliper", b => Held(b[Slot.FrontBrake]), null, Sources.CommonPractice),
-        new("rear-caliper-bolts", "rear caliper", b => Held(b[Slot.RearBrake]), null, Sources.CommonPractice),
+        new("front-caliper-bolts", "front caliper", b => Held(b, Slot.FrontBrake), null, Sources.CommonPractice),
+        new("rear-caliper-bolts", "rear caliper", b => Held(b, Slot.RearBrake), null, Sources.CommonPractice, Sources.FlatMountBolts),
         new("front-tube", "front clincher whose rim or bead asks for a tube", b => Tube(b, Front), Slot.FrontTube, Sources.CommonPractice),
         new("rear-tube", "rear clincher whose rim or bead asks for a tube", b => Tube(b, Rear), Slot.RearTube, Sources.CommonPractice),
         new("front-valve", "front tubeless tyre on a tubeless rim", b => Valve(b, Front), Slot.FrontValve, Sources.ValveArticle),
@@ -62,17 +62,26 @@ internal static class SmallPartTable
         new("rear-hose-ends", "rear lever with fluid", b => Hose(b[Slot.RearLever]), null, Sources.FluidGuide),
         new("rear-shift-cable", "rear shifter with a cable", b => ShiftCable(b[Slot.Shifter]), null, Sources.CommonPractice),
         new("front-shift-cable", "front shifter with a cable", b => ShiftCable(b[Slot.FrontShifter]), null, Sources.CommonPractice),
-        new("dropper-cable", "dropper worked by a cable", b => IsCabled(b[Slot.Dropper]) ? "remote, cable, housing and ends for the dropper" : null, null, Sources.CommonPractice),
-        new("quick-link", "chain", b => b[Slot.Chain] is Chain { Size.State: KnownState.Value } chain && chain.Size.Value != ChainSize.Belt ? $"joining link for {chain.Size.InTradeWords()}" : null, null, Sources.ChainWidths),
+        new("dropper-cable", "dropper worked by a cable", b => IsCabled(b[Slot.Dropper]) ? "cable, housing and ends for the dropper, and its remote if it is not there" : null, null, Sources.CommonPractice),
+        new("quick-link", "chain", b => Link(b[Slot.Chain]), null, Sources.ChainWidths),
         new("cassette-lockring", "cassette on splines", b => b[Slot.Cassette] is Cassette { Pattern.State: KnownState.Value } cassette && TakesLockring(cassette.Pattern.Value) ? "lockring of the cassette, if it is not sold with it" : null, null, Sources.CommonPractice),
-        new("bar-tape", "drop bar", b => IsDrop(b[Slot.Handlebar]) ? "bar tape and end plugs" : null, null, Sources.BarAndStemTable),
-        new("grips", "flat bar", b => b[Slot.Handlebar] is Handlebar { Grip.State: KnownState.Value } bar && !IsDrop(bar) ? $"grips for {bar.Grip.InTradeWords()}" : null, Slot.Grips, Sources.BarAndStemTable),
+        new("bar-tape", "drop bar", b => IsDrop(b[Slot.Handlebar]) == true ? "bar tape and end plugs" : null, null, Sources.BarAndStemTable),
+        new("grips", "flat bar", b => Grips(b[Slot.Handlebar]), Slot.Grips, Sources.BarAndStemTable),
         new("grease", "threads and pressed or clamped metal", b => Slot.All.Any(s => s != Slot.Frame && s != Slot.Rider && b[s] is not null) ? "grease for threads, posts and bearings of metal" : null, null, Sources.CommonPractice),
         new("carbon-paste", "clamped carbon", b => b.Frame.Material.IsCarbon() || (b[Slot.Seatpost] is Seatpost post && post.Material.IsCarbon()) || (b[Slot.Fork] is Fork fork && fork.SteererMaterial.IsCarbon()) || (b[Slot.Stem] is Stem stem && stem.Material.IsCarbon()) || (b[Slot.Handlebar] is Handlebar bar && bar.Material.IsCarbon()) ? "assembly paste for carbon: no grease where carbon is clamped" : null, null, Sources.CommonPractice),
         new("threadlock", "bolts that hold a brake", b => b[Slot.FrontRotor] is not null || b[Slot.RearRotor] is not null || b[Slot.FrontBrake] is not null || b[Slot.RearBrake] is not null ? "threadlock of medium strength, where bolts are not coated" : null, null, Sources.CommonPractice),
     ];
 
-    public static ImmutableArray<SmallPart> Of(Build build)
+    /// <summary>What the parts ask for and is not there as they ask for it.</summary>
+    public static ImmutableArray<SmallPart> Of(Build build) => [.. All(build).Where(p => !build.HasSmallPart(p.Id, p.What))];
+
+    /// <summary>What the parts ask for, whatever is there: what it is by its id.</summary>
+    public static Dictionary<string, string> Asked(Build build) => All(build).ToDictionary(p => p.Id, p => p.What, StringComparer.Ordinal);
+
+    /// <summary>The id is that of a joint and a row of its bridges: the article itself, and not a kind of which the size follows from the parts.</summary>
+    public static bool NamesArticle(string id) => id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && id[(colon + 1)..] != Choice;
+
+    private static ImmutableArray<SmallPart> All(Build build)
     {
         ImmutableArray<SmallPart>.Builder needed = ImmutableArray.CreateBuilder<SmallPart>();
         Fit[] asking = [.. build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart)];
@@ -84,7 +93,7 @@ internal static class SmallPartTable
             }
         }
 
-        foreach (SmallPartRule rule in All)
+        foreach (SmallPartRule rule in Rules)
         {
             if ((rule.Slot is null || build[rule.Slot] is null) && !Array.Exists(asking, f => rule.AskedBy.Contains(f.Joint!.Id)) && rule.What(build) is { } what)
             {
@@ -92,14 +101,14 @@ internal static class SmallPartTable
             }
         }
 
-        return [.. needed.Where(p => !build.SmallPartsThere.Contains(p.Id))];
+        return needed.ToImmutable();
     }
 
     /// <summary>A small part of the list is what a joint may ask for once it is measured.</summary>
-    public static bool IsAsked(Joint joint, IEnumerable<SmallPart> listed) => listed.Any(p => All.Any(r => r.Id == p.Id && r.AskedBy.Contains(joint.Id)));
+    public static bool IsAsked(Joint joint, IEnumerable<SmallPart> listed) => listed.Any(p => Rules.Any(r => r.Id == p.Id && r.AskedBy.Contains(joint.Id)));
 
     /// <summary>An id that a build can hold.</summary>
-    public static bool IsId(string id) => All.Any(r => r.Id == id) || (id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint && (id[(colon + 1)..] == Choice || joint.Relation.Bridges.Any(b => b.Id == id[(colon + 1)..])));
+    public static bool IsId(string id) => Rules.Any(r => r.Id == id) || (id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint && (id[(colon + 1)..] == Choice || joint.Relation.Bridges.Any(b => b.Id == id[(colon + 1)..])));
 
     private const string Choice = "choice";
 
@@ -110,7 +119,8 @@ internal static class SmallPartTable
 
     private static string? Nuts(Part? wheel) => wheel is Wheel { AxleThread.State: KnownState.Value } solid ? $"two axle nuts {solid.AxleThread.InTradeWords()}" : null;
 
-    private static string? Preload(Build build) => build[Slot.Fork] is not Fork { SteererKind.State: KnownState.Value } fork || fork.SteererKind.Value != SteererKind.Threadless ? null
+    private static string? Preload(Build build) => build[Slot.Fork] is not Fork fork || fork.SteererKind.State is not (KnownState.Value or KnownState.Unknown) || fork.SteererKind.Says(SteererKind.Threaded) ? null
+        : fork.SteererKind.State == KnownState.Unknown ? $"star nut or expander, with cap and bolt, if the steerer has no thread: {NotSaid}"
         : fork.SteererMaterial.IsCarbon() ? "expander for a carbon steerer, with cap and bolt"
         : fork.SteererMaterial.State == KnownState.Value ? "star nut, with cap and bolt"
         : "star nut, or an expander if the steerer is carbon; with cap and bolt";
@@ -138,7 +148,7 @@ internal static class SmallPartTable
 
     private static bool TakesSkewer(HubStandard standard) => standard.Attachments.Contains(HubAttachment.QuickRelease);
 
-    /// <summary>The spacers that are stated, and what the sum of the steerer asks for where one of both is not.</summary>
+    /// <summary>What the sum of the steerer asks for where the spacers on one side of the stem are not stated. Those that are stated are there; where both are, the gap under the cap is judged and asks by itself.</summary>
     private static string? Spacers(Build build)
     {
         if (build[Slot.Stem] is not Stem stem || build[Slot.Fork] is not Fork fork || fork.SteererKind.Says(SteererKind.Threaded))
@@ -148,17 +158,6 @@ internal static class SmallPartTable
 
         long? below = Said(stem.SpacersBelow);
         long? above = Said(stem.SpacersAbove);
-        List<string> pieces = [];
-        if (below > 0)
-        {
-            pieces.Add($"{InMillimetres(below.Value)} mm below the stem");
-        }
-
-        if (above > 0)
-        {
-            pieces.Add($"{InMillimetres(above.Value)} mm above it");
-        }
-
         if ((below is null || above is null) && Said(fork.SteererLength) is { } steerer && steerer > 0 && Said(build.Frame.HeadTubeLength) is { } tube && Said(stem.ClampHeight) is { } clamp
             && build[Slot.Headset] is Headset headset && Said(headset.LowerStack) is { } lower && Said(headset.UpperStack) is { } upper)
         {
@@ -166,11 +165,11 @@ internal static class SmallPartTable
             long more = left + (long)(SteererLength.LeastGap * Nanometres.PerMillimetre) - (below ?? 0) - (above ?? 0);
             if (more > 0)
             {
-                pieces.Add($"at least {InMillimetres(more)} mm{(pieces.Count > 0 ? " more" : "")}, of all not more than {InMillimetres(left + (long)(SteererLength.MostGap * Nanometres.PerMillimetre))} mm below the stem, or the steerer cut shorter");
+                return $"headset spacers{(fork.Steerer.State == KnownState.Value ? $" for {fork.Steerer.InTradeWords()}" : "")}: at least {InMillimetres(more)} mm{((below ?? 0) + (above ?? 0) > 0 ? " more than there are" : "")}, of all not more than {InMillimetres(left + (long)(SteererLength.MostGap * Nanometres.PerMillimetre))} mm below the stem, or the steerer cut shorter";
             }
         }
 
-        return pieces.Count == 0 ? null : $"headset spacers{(fork.Steerer.State == KnownState.Value ? $" for {fork.Steerer.InTradeWords()}" : "")}: {string.Join(", ", pieces)}";
+        return null;
     }
 
     private static long? Said(Known<Dimension> length) => length.State switch { KnownState.Value => length.Value.FitCode, KnownState.None => 0, _ => null };
@@ -191,19 +190,56 @@ internal static class SmallPartTable
     private static bool Says<T>(this Known<T> known, T value)
         where T : IInterfaceValue<T> => known.State == KnownState.Value && known.Value.FitCode == value.FitCode;
 
-    private static string? Held(Part? caliper) => caliper is not Caliper { Mounting.State: KnownState.Value } brake ? null
-        : brake.Mounting.Value == CaliperFoot.Flat && brake.BoltLength.State == KnownState.Value ? $"two flat-mount bolts of {brake.BoltLength.Value.FitKey} mm"
-        : $"two bolts for a caliper with {brake.Mounting.InTradeWords()}, of the length of mount and adapter";
+    /// <summary>The bolts of a flat mount whose length is stated are there; behind they go where they do not suit the stay, and the stay says how long they are.</summary>
+    private static string? Held(Build build, Slot slot)
+    {
+        if (build[slot] is not Caliper { Mounting.State: KnownState.Value } brake)
+        {
+            return null;
+        }
+
+        if (brake.Mounting.Value != CaliperFoot.Flat)
+        {
+            return $"two bolts for a caliper with {brake.Mounting.InTradeWords()}, of the length of mount and adapter";
+        }
+
+        if (slot == Slot.FrontBrake)
+        {
+            return brake.BoltLength.State == KnownState.Value ? null : "two flat-mount bolts, of the length of the plate under the caliper";
+        }
+
+        Joint bolts = Waiver.JointOf("flat-mount-bolt-in-stay")!;
+        if (brake.BoltLength.State == KnownState.Value && (!bolts.IsFilled(build) || bolts.Judge(build) is Verdict.Fits or Verdict.NeedsMeasuring))
+        {
+            return null;
+        }
+
+        bool plain = build[Slot.RearRotor] is Rotor { Size.State: KnownState.Value } rotor && build.Frame.RearBrakeMount is { State: KnownState.Value } mount
+            && mount.Value.IsFlat && rotor.Size.Value.FitCode == mount.Value.NativeRotorMillimetres;
+        return plain && build.Frame.RearStayThickness is { State: KnownState.Value } stay
+            ? $"two flat-mount bolts of about {InMillimetres(DiscRelations.Bolt(stay.Value.FitCode))} mm, for a stay {stay.Value.FitKey} mm thick"
+            : "two flat-mount bolts, as long as the stay is thick and about 13 mm more; with a plate as its maker says";
+    }
 
     /// <summary>The slots of one wheel and of what holds its air.</summary>
     private sealed record WheelEnd(Slot Tyre, Slot Tube, Slot Valve, Slot Wheel);
 
-    private static bool HasTubelessBead(Part? tyre) => tyre is Tyre { Bead.State: KnownState.Value } clincher && clincher.Bead.Value == TyreBead.Tubeless;
+    /// <summary>Null where the bead is not known, or one of several of which some are made for it.</summary>
+    private static bool? HasTubelessBead(Part? tyre) => tyre is not Tyre clincher || clincher.Bead.State == KnownState.None ? false
+        : clincher.Bead.Values is not { IsEmpty: false } beads ? null
+        : beads.All(b => b == TyreBead.Tubeless) ? true
+        : beads.Any(b => b == TyreBead.Tubeless) ? null
+        : false;
 
-    /// <summary>Whether the wheel runs without a tube: bead and rim have to be made for it. Null where the rim is not known and nothing that is there says it; beside a tubeless valve a tube is the spare.</summary>
+    /// <summary>Whether the wheel runs without a tube: bead and rim have to be made for it. Null where bead or rim is not known and nothing that is there says it; beside a tubeless valve a tube is the spare.</summary>
     private static bool? IsTubeless(Build build, WheelEnd end) =>
-        !HasTubelessBead(build[end.Tyre]) || (build[end.Tube] is not null && build[end.Valve] is null) ? false
-        : IsTubelessRim(build[end.Wheel]) ?? (build[end.Valve] is not null ? true : null);
+        (build[end.Tube] is not null && build[end.Valve] is null) || IsTubelessRim(build[end.Wheel]) == false ? false
+        : HasTubelessBead(build[end.Tyre]) switch
+        {
+            true => IsTubelessRim(build[end.Wheel]) ?? (build[end.Valve] is not null ? true : null),
+            bool bead => bead,
+            null => null,
+        };
 
     private static bool? IsTubelessRim(Part? wheel) => wheel is not Wheel { RimType.Values: { IsEmpty: false } types } ? null
         : types.All(IsTubelessType) ? true
@@ -215,7 +251,7 @@ internal static class SmallPartTable
     private static string? Tube(Build build, WheelEnd end)
     {
         bool? tubeless = IsTubeless(build, end);
-        if (build[end.Tyre] is not Tyre { Bead.State: KnownState.Value } tyre || !HoldsClincher(tyre) || tubeless == true)
+        if (build[end.Tyre] is not Tyre { Bead.State: not KnownState.None } tyre || !HoldsClincher(tyre) || tubeless == true)
         {
             return null;
         }
@@ -224,7 +260,9 @@ internal static class SmallPartTable
         string size = tyre.Size.State == KnownState.Value ? tyre.Size.InTradeWords() : "the size of the tyre";
         string hole = rim is { ValveHole.State: KnownState.Value } ? $", valve for {rim.ValveHole.InTradeWords()}" : "";
         string length = rim is { RimDepth.State: KnownState.Value } ? $", valve of at least {ValveFor(rim)} mm" : "";
-        string choice = tubeless is null ? "; or, on a rim marked TC or TSS, a tubeless valve, tape and sealant: read the rim" : "";
+        string choice = tubeless is not null ? ""
+            : HasTubelessBead(tyre) is null ? "; or, with a tyre marked tubeless on a rim marked TC or TSS, a tubeless valve, tape and sealant: read tyre and rim"
+            : "; or, on a rim marked TC or TSS, a tubeless valve, tape and sealant: read the rim";
         return $"inner tube for {size}{hole}{length}{choice}";
     }
 
@@ -244,13 +282,36 @@ internal static class SmallPartTable
     private static bool TakesLockring(CassettePattern pattern) =>
         !ThreadOnHub.IsScrewed(pattern.FitCode) && pattern != CassettePattern.Xd && pattern != CassettePattern.Xdr && pattern != CassettePattern.ThreeLug && pattern != CassettePattern.HubGearOwn;
 
-    private static string? BrakeCable(Part? lever) => lever is BrakeLever { PullOrFluid.State: KnownState.Value } ? "brake cable, housing, ferrules and end cap" : null;
+    private static string? BrakeCable(Part? lever) => lever is not BrakeLever worked ? null
+        : IsPulled(lever) ? "brake cable, housing, ferrules and end cap"
+        : worked is { PullOrFluid.State: KnownState.Unknown, FluidOrPull.State: KnownState.Unknown } ? $"brake cable, housing, ferrules and end cap; or a hose with its ends, and fluid: {NotSaid} what the lever works"
+        : null;
 
-    private static string? Hose(Part? lever) => lever is BrakeLever { FluidOrPull.State: KnownState.Value } filled ? $"hose with insert and olive, and {filled.FluidOrPull.InTradeWords()} to bleed" : null;
+    private static bool IsPulled(Part? lever) => lever is BrakeLever { PullOrFluid.Values.IsEmpty: false };
+
+    private static string? Hose(Part? lever) => lever is not BrakeLever filled ? null
+        : filled.FluidOrPull.State == KnownState.Value ? $"hose with insert and olive, and {filled.FluidOrPull.InTradeWords()} to bleed"
+        : filled.FluidOrPull.State == KnownState.OneOf || filled is { Pull.State: KnownState.None, Fluid.State: KnownState.Unknown } ? $"hose with insert and olive, and the fluid that the cap of the lever names: {NotSaid} which"
+        : null;
 
     private static string? ShiftCable(Part? shifter) => shifter is Shifter { Signal.State: KnownState.Value } lever && lever.Signal.Value == ShiftSignal.Cable ? "shift cable, housing, ferrules and end cap" : null;
 
-    private static bool IsDrop(Part? bar) => bar is Handlebar { Grip.State: KnownState.Value } drop && drop.Grip.Value != Cockpit.GripDiameter.Mm22Point2;
+    /// <summary>A chain of one of several widths takes a link of its own width too: only a belt takes none.</summary>
+    private static string? Link(Part? chain) => chain is not Chain joined ? null
+        : joined.Size.Values is { IsEmpty: false } sizes ? sizes.Contains(ChainSize.Belt) ? null : $"joining link for {joined.Size.InTradeWords()}"
+        : joined.Size.State == KnownState.Unknown ? $"joining link as wide as the chain, unless it is a belt: {NotSaid} for how many sprockets it is made" : null;
+
+    /// <summary>Where the bar's end is not known, its ends are covered one way or the other.</summary>
+    private static string? Grips(Part? bar) => bar is not Handlebar held || IsDrop(bar) == true ? null
+        : IsDrop(bar) == false ? $"grips for {held.Grip.InTradeWords()}"
+        : held.Grip.State is KnownState.Unknown or KnownState.OneOf ? $"grips, or bar tape and end plugs: {NotSaid} how thick the bar is where it is held" : null;
+
+    private const string NotSaid = "it is not said";
+
+    private static bool? IsDrop(Part? bar) => bar is not Handlebar { Grip.Values: { IsEmpty: false } ends } ? null
+        : ends.All(e => e != Cockpit.GripDiameter.Mm22Point2) ? true
+        : ends.All(e => e == Cockpit.GripDiameter.Mm22Point2) ? false
+        : null;
 
     private static bool IsCarbon(this Known<FrameMaterial> material) => material.State == KnownState.Value && material.Value == FrameMaterial.Carbon;
 }

@@ -24,11 +24,13 @@ public sealed class Waiver
 
     internal static Joint? JointOf(string id) => JointTable.All.FirstOrDefault(j => j.Id == id);
 
-    /// <summary>FNV-1a over every slot and stated field of the joint's parts, by which a change of either is seen. Not made to keep anyone from forging it.</summary>
-    internal static string PartsOf(Joint joint, Build build) => PartsOf(joint.Slots, build);
+    /// <summary>FNV-1a over every slot and stated field of the joint's parts but their names, by which a change of either is seen. Not made to keep anyone from forging it.</summary>
+    internal static string PartsOf(Joint joint, Build build) => PartsOf(joint.Slots, build, named: false);
 
-    /// <summary>The same of some slots.</summary>
-    internal static string PartsOf(IEnumerable<Slot> slots, Build build)
+    /// <summary>The same of some slots, with the names of the parts: where another part with the same figures counts as another.</summary>
+    internal static string PartsOf(IEnumerable<Slot> slots, Build build) => PartsOf(slots, build, named: true);
+
+    private static string PartsOf(IEnumerable<Slot> slots, Build build, bool named)
     {
         ulong hash = 14_695_981_039_346_656_037;
         void Add(string text)
@@ -45,7 +47,8 @@ public sealed class Waiver
             Add(slot.Key);
             if (build[slot] is { } part)
             {
-                foreach ((string field, string value) in PartForms.Of(slot).Write(part))
+                // A name is never judged, so that giving one takes nothing back.
+                foreach ((string field, string value) in PartForms.Of(slot).Write(named ? part : part with { Name = "" }))
                 {
                     Add(field);
                     Add(value);

@@ -162,7 +162,7 @@ internal sealed class CarrySteps
         {
             bool went = id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint
                 && joint.Slots.Any(s => s != Slot.Frame && _donor[s] is { } part && ReferenceEquals(_moved[s], part));
-            moved = went && moved.SmallParts().Any(p => p.Id == id) ? moved.WithSmallPart(id) : moved;
+            moved = went && moved.SmallParts().FirstOrDefault(p => p.Id == id) is { } asked && _donor.HasSmallPart(id, asked.What) ? moved.WithSmallPart(id) : moved;
         }
 
         return moved;

@@ -54,6 +54,17 @@ public sealed class ConditionTests
     [InlineData("preload", "condition used", Verdict.NeedsMeasuring)]
     [InlineData("rearRimTape", "condition used", Verdict.NeedsMeasuring)]
     [InlineData("frontDerailleur", "condition unknown", Verdict.Fits)]
+    [InlineData("dropper", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("dropper", "condition worn", Verdict.Unsafe)]
+    [InlineData("dropper", "condition damaged", Verdict.Unsafe)]
+    [InlineData("rearDerailleur", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("rearDerailleur", "condition unknown", Verdict.NeedsMeasuring)]
+    [InlineData("rearDerailleur", "condition worn", Verdict.DoesNotFit)]
+    [InlineData("frontTube", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("rearTube", "condition unknown", Verdict.NeedsMeasuring)]
+    [InlineData("rearValve", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("shellAdapter", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("dropper", "condition inspected", Verdict.Fits)]
     [InlineData("frontWheel", "condition crashed; rim material carbon", Verdict.Unsafe)]
     [InlineData("pedals", "condition used", Verdict.NeedsMeasuring)]
     [InlineData("frontLever", "condition used", Verdict.NeedsMeasuring)]
@@ -280,8 +291,18 @@ public sealed class ConditionTests
     [InlineData("least thickness 1.5", false)]
     [InlineData("thickness 1.7", false)]
     [InlineData("thickness 1.7; least thickness 1.5", true)]
+    [InlineData("thickness 1.2", false)]
+    [InlineData("thickness 1.19", true)]
     public void A_rotor_is_judged_once_it_was_measured_and_its_mark_read(string text, bool judged) =>
         Assert.Equal(judged, With(Slot.RearRotor, "160; six-bolt; " + text).Check().Fits.Any(f => f.Joint!.Id == "rear-rotor-wear"));
+
+    /// <summary>A rotor of a donor, with no caliper beside it.</summary>
+    [Fact]
+    public void A_rotor_below_what_any_is_marked_with_is_unsafe_whatever_is_marked()
+    {
+        Fit fit = Of(With(Slot.RearRotor, "160; six-bolt; thickness 0.9"), "rear-rotor-wear");
+        Assert.Equal((Verdict.Unsafe, "rotor-below-any-mark"), (fit.Verdict, fit.ReasonId));
+    }
 
     [Theory]
     [InlineData("0.9", "1.0", Verdict.Unsafe)]

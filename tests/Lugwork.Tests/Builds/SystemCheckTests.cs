@@ -204,9 +204,35 @@ public sealed class SystemCheckTests
     [Theory]
     [InlineData("180", "160", Verdict.Fits)]
     [InlineData("160", "160", Verdict.Fits)]
-    [InlineData("160", "180", Verdict.NeedsMeasuring)]
-    public void A_larger_rotor_behind_is_asked_about(string front, string rear, Verdict verdict) =>
-        Assert.Equal(verdict, Of(Check("steel", (Slot.FrontRotor, front), (Slot.RearRotor, rear)), "rotors-front-and-rear").Verdict);
+    [InlineData("160", "180", Verdict.Fits)]
+    public void A_larger_rotor_behind_is_a_note(string front, string rear, Verdict verdict)
+    {
+        Fit fit = Of(Check("steel", (Slot.FrontRotor, front), (Slot.RearRotor, rear)), "rotors-front-and-rear");
+        Assert.Equal(verdict, fit.Verdict);
+        Assert.Equal(front == "160" && rear == "180", fit.Sentence.Contains("was it meant so", StringComparison.Ordinal));
+    }
+
+    /// <summary>On the mount, and adapter with rotor: what is not there is asked for once, what is there and adds up is not asked for again, what does not add up is refused.</summary>
+    [Theory]
+    [InlineData("PM-160", "180", "none", Verdict.NeedsPart, Verdict.Fits)]
+    [InlineData("PM-160", "180", "+20", Verdict.Fits, Verdict.Fits)]
+    [InlineData("PM-160", "180", "+23", Verdict.NeedsPart, Verdict.DoesNotFit)]
+    [InlineData("PM-160", "160", "none", Verdict.Fits, Verdict.Fits)]
+    [InlineData("PM-160", "160", "+20", Verdict.Fits, Verdict.DoesNotFit)]
+    [InlineData("PM-180", "203", "+23", Verdict.Fits, Verdict.Fits)]
+    [InlineData("PM-180", "203", "+20 | +23", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
+    [InlineData("PM-200", "203", "none", Verdict.NeedsMeasuring, Verdict.Fits)]
+    [InlineData("PM-180", "160", "none", Verdict.DoesNotFit, Verdict.Fits)]
+    [InlineData("IS-rear", "140", "none", Verdict.NeedsPart, Verdict.Fits)]
+    [InlineData("IS-rear", "140", "+0", Verdict.Fits, Verdict.Fits)]
+    [InlineData("IS-rear", "160", "+20", Verdict.Fits, Verdict.Fits)]
+    [InlineData("unknown", "180", "+20", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
+    public void An_adapter_is_asked_for_at_the_mount_and_judged_where_it_is(string mount, string rotor, string adapter, Verdict onMount, Verdict withRotor)
+    {
+        FitReport report = Check($"rear brake {mount}", (Slot.RearBrake, $"post; adapter {adapter}"), (Slot.RearRotor, rotor));
+        Assert.Equal((onMount, withRotor), (Of(report, "rear-caliper-on-mount").Verdict, Of(report, "rear-adapter-with-rotor").Verdict));
+        Assert.Equal(onMount == Verdict.NeedsPart, report.Build.SmallParts().Any(p => p.Id.StartsWith("rear-caliper-on-mount:", StringComparison.Ordinal)));
+    }
 
     [Theory]
     [InlineData("inseam 805", Verdict.Fits)]

@@ -48,6 +48,16 @@ public sealed class WaiverTests
     }
 
     [Fact]
+    public void A_name_takes_no_waiver_back()
+    {
+        Build waived = Mixed().Waive("wheels-of-one-size", "meant so");
+        Build named = waived.With(waived[Slot.RearWheel]! with { Name = "the small one" }, Slot.RearWheel);
+        Assert.Single(named.Check().Waived);
+        Assert.Empty(named.Check().Lapsed);
+        Assert.Single(BuildFile.Read(BuildFile.Write(named)).Check().Waived);
+    }
+
+    [Fact]
     public void A_waiver_of_what_fits_or_is_not_judged_or_says_nothing_is_refused()
     {
         Build build = Mixed();

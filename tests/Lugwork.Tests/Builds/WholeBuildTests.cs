@@ -26,6 +26,19 @@ public sealed class WholeBuildTests
             $"{file}: {report.Verdict}, expected {expected["verdict"]}\nnot found: {string.Join(", ", wanted.Except(found))}\nnot expected: {string.Join(", ", found.Except(wanted))}\nmissing slots: {string.Join(", ", report.Missing)}\n{told}");
     }
 
+    public static TheoryData<string> WithSmallParts => [.. Expected.Where(e => e!["smallParts"] is not null).Select(e => (string)e!["file"]!)];
+
+    /// <summary>The whole list, written down by hand from the parts of the build.</summary>
+    [Theory]
+    [MemberData(nameof(WithSmallParts))]
+    public void It_lists_the_small_parts_that_a_mechanic_buys_and_no_others(string file)
+    {
+        JsonNode expected = Expected.Single(e => (string)e!["file"]! == file)!;
+        Assert.Equal(
+            expected["smallParts"]!.AsArray().Select(p => (string)p!).Order(StringComparer.Ordinal),
+            BuildFile.Read(File.ReadAllText(Path.Combine(Folder, file))).SmallParts().Select(p => p.Id).Order(StringComparer.Ordinal));
+    }
+
     [Fact]
     public void There_are_thirty_of_all_kinds()
     {

@@ -1,0 +1,166 @@
+namespace Lugwork.Tests.Builds;
+
+/// <summary>Each row of the small parts: a build that asks for it, another part that asks for another of it, and one that asks for none.</summary>
+public sealed class SmallPartRowTests
+{
+    /// <summary>Id; the parts that ask; what is said of it; a part beside which it is another; a part beside which it is not needed. A slot without text is emptied.</summary>
+    public static TheoryData<string, string, string, string, string> Rows => new()
+    {
+        { "front-axle", "fork=front 12x100; axle thread M12x1.5; axle length 127", "127 mm under the head", "fork=front 12x100; axle thread M12x1.5; axle length 125", "fork=threadless" },
+        { "rear-axle", "frame=rear 12x148; rear axle thread M12x1.0; rear axle length 172", "M12 x 1.0", "frame=rear 12x142; rear axle thread M12x1.5; rear axle length 163", "frame=rear 10x135 QR" },
+        { "front-axle-nuts", "frontWheel=rim 622; axle thread M9x1", "two axle nuts", "frontWheel=rim 622; axle thread M10x1", "frontWheel=rim 622" },
+        { "rear-axle-nuts", "rearWheel=rim 622; axle thread M10x1", "two axle nuts", "rearWheel=rim 622; axle thread 3/8x26", "rearWheel=rim 622" },
+        { "front-skewer", "fork=front F100-QR9 / frontWheel=hub F100-QR9", "skewer", "", "frontWheel=hub F100-12" },
+        { "rear-skewer", "frame=rear 10x135 QR / rearWheel=hub R135-QR", "skewer", "rearWheel=hub R130", "rearWheel=hub R142-12" },
+        { "headset-spacers", "frame=head tube length 130 / fork=threadless; steerer length 205 / headset=upper stack 10; lower stack 5 / stem=clamp height 40", "at least 22 mm", "stem=clamp height 42", "fork=threaded; steerer length 205" },
+        { "headset-cover", "frame=headset cables through", "cover", "", "frame=headset cables outside" },
+        { "frame-inserts", "frame=headset cables through / rearLever=fluid mineral-oil", "inserts", "", "frame=headset cables outside" },
+        { "preload", "fork=threadless; steerer material carbon", "expander", "fork=threadless; steerer material aluminium", "fork=threaded" },
+        { "crown-race", "headset=crown race none / fork=crown seat 30", "crown race", "fork=crown seat 26.4", "headset=crown race 30" },
+        { "front-rotor-bolts", "frontRotor=160; six-bolt", "six rotor bolts", "", "frontRotor=160; center-lock" },
+        { "rear-rotor-bolts", "rearRotor=160; six-bolt", "six rotor bolts", "", "rearRotor=160; center-lock" },
+        { "front-rotor-lockring", "frontWheel=hub F100-12; center-lock / frontRotor=160; center-lock", "internal notches", "frontWheel=hub F100-15; center-lock", "frontRotor=160; six-bolt" },
+        { "rear-rotor-lockring", "rearWheel=hub R142-12; center-lock / rearRotor=160; center-lock", "internal notches", "rearWheel=hub unknown; center-lock", "rearRotor=160; six-bolt" },
+        { "front-caliper-bolts", "frontBrake=post", "two bolts", "frontBrake=flat", "frontBrake=flat; bolt length 30" },
+        { "rear-caliper-bolts", "frame=rear brake FM-rear-140; rear stay thickness 17 / rearBrake=flat / rearRotor=140", "about 30 mm", "frame=rear brake FM-rear-140; rear stay thickness 20", "rearBrake=flat; bolt length 30" },
+        { "front-tube", "frontWheel=rim 622; rim type TC / frontTyre=37-622; wired", "inner tube", "frontTyre=40-622; wired", "frontTyre=37-622; tubeless" },
+        { "rear-tube", "rearWheel=rim 622; rim type TC / rearTyre=37-622; wired", "inner tube", "rearTyre=40-622; wired", "rearTyre=37-622; tubeless" },
+        { "front-valve", "frontWheel=rim 622; rim type TC; rim depth 24 / frontTyre=37-622; tubeless", "39 mm", "frontWheel=rim 622; rim type TC; rim depth 60", "frontWheel=rim 622; rim type C; rim depth 24" },
+        { "rear-valve", "rearWheel=rim 622; rim type TC; rim depth 24 / rearTyre=37-622; tubeless", "39 mm", "rearWheel=rim 622; rim type TC; rim depth 60", "rearTyre=37-622; wired" },
+        { "front-rim-tape", "frontWheel=rim 622; innerWidth 21 / frontTyre=37-622; wired", "21 mm inside", "frontWheel=rim 622; innerWidth 25", "frontWheel=rim 622; bed hole none" },
+        { "rear-rim-tape", "rearWheel=rim 622; innerWidth 21 / rearTyre=37-622; wired", "21 mm inside", "rearWheel=rim 622; innerWidth 25", "rearWheel=rim 622; bed hole none" },
+        { "front-sealant", "frontWheel=rim 622; rim type TC / frontTyre=37-622; tubeless", "sealant", "", "frontWheel=rim 622; rim type C" },
+        { "rear-sealant", "rearWheel=rim 622; rim type TSS / rearTyre=37-622; tubeless", "sealant", "", "rearTyre=37-622; folding" },
+        { "front-brake-cable", "frontLever=pull short", "brake cable", "frontLever=hand left", "frontLever=fluid mineral-oil" },
+        { "rear-brake-cable", "rearLever=pull short", "brake cable", "rearLever=hand right", "rearLever=fluid mineral-oil" },
+        { "front-hose-ends", "frontLever=fluid mineral-oil", "mineral oil to bleed", "frontLever=fluid glycol-ether", "frontLever=pull short" },
+        { "rear-hose-ends", "rearLever=fluid mineral-oil", "mineral oil to bleed", "rearLever=pull none", "rearLever=pull short" },
+        { "rear-shift-cable", "shifter=cable", "shift cable", "", "shifter=wireless" },
+        { "front-shift-cable", "frontShifter=cable", "shift cable", "", "frontShifter=wireless" },
+        { "dropper-cable", "dropper=routing internal", "for the dropper", "", "dropper=routing wireless" },
+        { "quick-link", "chain=11", "joining link", "chain=12", "chain=belt" },
+        { "cassette-lockring", "cassette=pattern HG-9", "lockring", "", "cassette=pattern XD" },
+        { "bar-tape", "handlebar=grip 23.8", "bar tape", "", "handlebar=grip 22.2" },
+        { "grips", "handlebar=grip 22.2", "grips for", "handlebar=31.8", "handlebar=grip 23.8" },
+        { "grease", "saddle=7-round", "grease", "", "saddle=" },
+        { "carbon-paste", "frame=material carbon", "no grease", "", "frame=material steel" },
+        { "threadlock", "frontRotor=160", "threadlock", "", "frontRotor=" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void A_row_is_asked_for_lapses_with_its_part_and_goes_with_it(string id, string parts, string says, string another, string none)
+    {
+        Build build = Put(Build.From(Frame.Read("steel")), parts);
+        Assert.Contains(says, build.SmallParts().Single(p => p.Id == id).What, StringComparison.Ordinal);
+        Assert.DoesNotContain(Put(build, none).SmallParts(), p => p.Id == id);
+
+        Build there = build.WithSmallPart(id);
+        Assert.Equal(build.SmallParts().Select(p => p.Id).Where(p => p != id), there.SmallParts().Select(p => p.Id));
+        if (another.Length > 0)
+        {
+            // Beside another part it is another thing to buy, also out of a file; with the first part back it is there.
+            Build changed = Put(there, another);
+            Assert.Contains(changed.SmallParts(), p => p.Id == id);
+            Assert.Contains(BuildFile.Read(BuildFile.Write(changed)).SmallParts(), p => p.Id == id);
+            Assert.DoesNotContain(Put(changed, parts).SmallParts(), p => p.Id == id);
+            Assert.DoesNotContain(changed.WithSmallPart(id).SmallParts(), p => p.Id == id);
+        }
+
+        // Said where nothing asks for it, it stands for nothing that is asked for later.
+        Assert.Contains(Put(Put(build, none).WithSmallPart(id), parts).SmallParts(), p => p.Id == id);
+    }
+
+    [Fact]
+    public void Every_row_is_shown() => Assert.Equal(SmallPartTable.Rules.Select(r => r.Id).Order(StringComparer.Ordinal), Rows.Select(r => r.Data.Item1).Order(StringComparer.Ordinal));
+
+    /// <summary>A part with its own interfaces in the slot of a row: the row goes, nothing new is asked for, and nothing that was judged is worse.</summary>
+    [Theory]
+    [InlineData("front-axle", "frontAxle=M12x1.5; length 127")]
+    [InlineData("rear-axle", "rearAxle=M12x1.0; length 172")]
+    [InlineData("front-axle-nuts", "frontNuts=M9x1")]
+    [InlineData("rear-axle-nuts", "rearNuts=M10x1")]
+    [InlineData("headset-cover", "headsetCover=cables through")]
+    [InlineData("preload", "preload=expander")]
+    [InlineData("front-tube", "frontTube=622")]
+    [InlineData("rear-tube", "rearTube=622")]
+    [InlineData("front-valve", "frontValve=length 44")]
+    [InlineData("rear-valve", "rearValve=length 44")]
+    [InlineData("front-rim-tape", "frontRimTape=width 21")]
+    [InlineData("rear-rim-tape", "rearRimTape=width 21")]
+    [InlineData("grips", "grips=22.2")]
+    public void A_part_in_the_slot_of_a_row_ends_it(string id, string part)
+    {
+        Build build = Put(Build.From(Frame.Read("steel")), Rows.Single(r => r.Data.Item1 == id).Data.Item2);
+        Build with = Put(build, part);
+        Assert.Equal(Listed(build).Where(i => i != id), Listed(with));
+        Assert.DoesNotContain(with.Check().Fits, f => f.Verdict > Verdict.NeedsMeasuring);
+        Assert.Equal(SmallPartTable.Rules.Single(r => r.Id == id).Slot!.Key, part[..part.IndexOf('=', StringComparison.Ordinal)]);
+    }
+
+    /// <summary>Any part asks for grease.</summary>
+    private static IEnumerable<string> Listed(Build build) => build.SmallParts().Select(p => p.Id).Where(i => i != "grease");
+
+    [Fact]
+    public void Every_slot_of_a_row_is_shown() =>
+        Assert.Equal(
+            SmallPartTable.Rules.Where(r => r.Slot is not null).Select(r => r.Id).Order(StringComparer.Ordinal),
+            typeof(SmallPartRowTests).GetMethod(nameof(A_part_in_the_slot_of_a_row_ends_it))!.GetCustomAttributes(typeof(InlineDataAttribute), false).Select(a => (string)((InlineDataAttribute)a).Data[0]!).Order(StringComparer.Ordinal));
+
+    /// <summary>A bolt that is there is not bought again; one that is wrong is bought in the length that the stay asks for.</summary>
+    [Theory]
+    [InlineData("17", "flat; bolt length 30", "140", null)]
+    [InlineData("17", "flat; bolt length 40", "140", "about 30 mm")]
+    [InlineData("17", "flat; bolt length 15", "140", "about 30 mm")]
+    [InlineData("17", "flat", "140", "about 30 mm")]
+    [InlineData("unknown", "flat", "140", "as long as the stay is thick")]
+    [InlineData("17", "flat", "160", "as long as the stay is thick")]
+    public void Bolts_of_a_flat_mount_have_the_length_of_the_stay(string stay, string caliper, string rotor, string? says)
+    {
+        Build build = Put(Build.From(Frame.Read($"rear brake FM-rear-140; rear stay thickness {stay}")), $"rearBrake={caliper} / rearRotor={rotor}");
+        SmallPart? bolts = build.SmallParts().SingleOrDefault(p => p.Id == "rear-caliper-bolts");
+        Assert.Equal(says is null, bolts is null);
+        Assert.True(says is null || bolts!.What.Contains(says, StringComparison.Ordinal), bolts?.What);
+    }
+
+    /// <summary>What decides is not stated: the line is there, and says so.</summary>
+    [Theory]
+    [InlineData("frontTyre=37-622", "front-tube", "or, with a tyre marked tubeless")]
+    [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type TC", "front-tube", "or, with a tyre marked tubeless")]
+    [InlineData("frontTyre=37-622; bead wired | folding / frontWheel=rim 622; rim type TC", "front-tube", "inner tube")]
+    [InlineData("rearTyre=37-622; bead folding | tubeless / rearWheel=rim 622; rim type TC", "rear-tube", "read tyre and rim")]
+    [InlineData("chain=size 9 | 10", "quick-link", "joining link for")]
+    [InlineData("chain=pitches 114", "quick-link", "it is not said")]
+    [InlineData("handlebar=31.8", "grips", "it is not said")]
+    [InlineData("fork=material steel", "preload", "it is not said")]
+    [InlineData("rearLever=hand right", "rear-brake-cable", "it is not said")]
+    [InlineData("rearLever=pull none", "rear-hose-ends", "it is not said")]
+    public void A_line_says_what_is_not_known(string parts, string id, string says) =>
+        Assert.Contains(says, Put(Build.From(Frame.Read("steel")), parts).SmallParts().Single(p => p.Id == id).What, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type C", "tubeless")]
+    [InlineData("frontTyre=37-622; bead wired | folding / frontWheel=rim 622; rim type TC", "tubeless")]
+    public void Where_a_tube_is_the_only_way_no_other_is_offered(string parts, string never) =>
+        Assert.DoesNotContain(Put(Build.From(Frame.Read("steel")), parts).SmallParts(), p => p.What.Contains(never, StringComparison.Ordinal));
+
+    private static Build Put(Build build, string parts)
+    {
+        foreach (string part in parts.Split(" / ", StringSplitOptions.RemoveEmptyEntries))
+        {
+            int at = part.IndexOf('=', StringComparison.Ordinal);
+            Slot slot = Slot.Find(part[..at])!;
+            string text = part[(at + 1)..];
+            if (text.Length == 0)
+            {
+                build = build.Without(slot);
+                continue;
+            }
+
+            Assert.True(PartForms.Of(slot).TryReadAny(text, out Part read, out var problems), $"{part}: {string.Join(" | ", problems)}");
+            build = build.With(read, slot);
+        }
+
+        return build;
+    }
+}
