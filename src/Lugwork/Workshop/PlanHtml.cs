@@ -110,7 +110,7 @@ internal static class PlanStyle
         .warning { background: var(--warn-paper); color: var(--warn-ink); border-left: 4px solid var(--warn-ink); padding: 0.3rem 0.3rem 0.3rem 1.4em; }
         .ticks { list-style: "\2610  "; }
         @page { size: A4; margin: 14mm; }
-        @media print { body { max-width: none; padding: 0; font-size: 10pt; } h2, h3, h4, .soft { break-after: avoid; } li, p { break-inside: avoid; } a { text-decoration: none; } article { break-inside: auto; } .warning { padding-right: 0; } }
+        @media print { body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.3; } h1, h2, h3, h4 { margin: 0.7em 0 0.2em; } h4 { font-size: 9pt; margin-top: 0.4em; } p { margin: 0.1em 0; } nav ol { columns: 2; } h2, h3, h4, .soft { break-after: avoid; } li, p { break-inside: avoid; } a { text-decoration: none; } article { break-inside: auto; } .warning { padding-right: 0; } }
 
         """;
 }

@@ -288,8 +288,8 @@ public sealed class PartCatalogueTests
     [InlineData("; condition unknown", Verdict.NeedsMeasuring)]
     public void What_is_said_of_a_frame_alone_counts_where_frames_are_sought(string condition, Verdict verdict)
     {
-        PartCatalogue frames = Shelves.Of([new(1, Slot.Frame, Frame.Read("material carbon; seat tube 27.2" + condition))]);
-        SlotFitting found = frames.View.FramesFor(Seatpost.Read("27.2; condition new"), Slot.Seatpost, 9);
+        PartCatalogue frames = Shelves.Of([new(1, Slot.Frame, Frame.Read("material carbon; seatTubeOutside 31.8" + condition))]);
+        SlotFitting found = frames.View.FramesFor(SeatClamp.Read("31.8; condition new"), Slot.SeatClamp, 9);
         FitCounts counts = found.Counts;
         Assert.Equal(verdict, counts.Fits == 1 ? Verdict.Fits : counts.NeedsMeasuring == 1 ? Verdict.NeedsMeasuring : counts.Worse == 1 ? Verdict.Unsafe : Verdict.NotJudged);
     }

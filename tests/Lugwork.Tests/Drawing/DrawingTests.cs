@@ -341,7 +341,7 @@ public sealed class DrawingTests
         SvgSheet sheet = new(Drawings.Seatpost(Subjects.Plain));
         Assert.Contains("A: seat tube of the frame", sheet.Texts);
         Assert.Contains("B: seatpost", sheet.Texts);
-        Assert.NotEmpty(sheet.All("path").Where(p => (string?)p.Attribute("class") == "lw-h"));
+        Assert.Contains(sheet.All("path"), p => (string?)p.Attribute("class") == "lw-h");
         string style = sheet.All("style").Single().Value;
         Assert.Contains("prefers-color-scheme:dark", style, StringComparison.Ordinal);
         Assert.Contains("@media print", style, StringComparison.Ordinal);
