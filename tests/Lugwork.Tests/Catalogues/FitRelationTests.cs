@@ -54,7 +54,7 @@ public sealed class FitRelationTests
         Assert.Throws<ArgumentOutOfRangeException>(() => FitRelations.NeedsOf(1, Build.From(new Frame()), Verdict.Unsafe));
     }
 
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 60)]
     public void A_joint_is_met_by_what_it_accepts_and_by_nothing_else_that_is_known(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -65,7 +65,7 @@ public sealed class FitRelationTests
         }
     }
 
-    [Property(MaxTest = 150)]
+    [Property(MaxTest = 60)]
     public void The_same_holds_where_figures_stand_at_the_limit(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);

@@ -30,7 +30,7 @@ public sealed class FittingLaws
         }
     }
 
-    [Property(MaxTest = 40)]
+    [Property(MaxTest = 20)]
     public void The_frames_for_a_part_are_those_that_take_it(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
