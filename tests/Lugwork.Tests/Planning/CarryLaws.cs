@@ -94,6 +94,7 @@ public sealed class CarryLaws
         Assert.Equal(over.ToString(), CarryOver.Of(donor, over.Onto).ToString());
     }
 
+    /// <summary>It may be asked about again: a part of which two figures contradict each other knows no more than either half.</summary>
     [Property(MaxTest = 60)]
     public void Knowing_more_of_the_frame_never_turns_refused_into_a_fit(DoNotSize<int> seed)
     {
@@ -106,11 +107,12 @@ public sealed class CarryLaws
         {
             foreach ((CarryPlace was, CarryPlace now) in less.Places.Zip(more.Places))
             {
-                Assert.True(was.Verdict <= Verdict.NeedsMeasuring || now.Verdict > Verdict.NeedsMeasuring, $"{less.From}: {was} before, {now} now; {was.Why}");
+                Assert.True(was.Verdict <= Verdict.NeedsMeasuring || now.Verdict >= Verdict.NeedsMeasuring, $"{less.From}: {was} before, {now} now; {was.Why}");
             }
         }
     }
 
+    /// <inheritdoc cref="Knowing_more_of_the_frame_never_turns_refused_into_a_fit"/>
     [Property(MaxTest = 60)]
     public void Knowing_more_of_a_part_never_turns_refused_into_a_fit(DoNotSize<int> seed)
     {
@@ -124,16 +126,10 @@ public sealed class CarryLaws
         }
 
         Slot slot = filled[random.Next(filled.Length)];
-        if (all[slot] is Tyre tyre && PartForms.Of(slot).TextOf(tyre, "hold") == "tubular")
-        {
-            // A size of a bead contradicts it, and a part that contradicts itself is asked about: it knows no more than either half.
-            return;
-        }
-
         Build donor = all.With(Forget(all[slot]!, slot, random), slot);
         CarriedPart less = CarryOver.Of(donor, onto).Parts.Single(p => p.From == slot);
         CarriedPart more = CarryOver.Of(all, onto).Parts.Single(p => p.From == slot);
-        Assert.True(less.WithFrame <= Verdict.NeedsMeasuring || less.Slot != more.Slot || more.WithFrame > Verdict.NeedsMeasuring, $"{less} before, {more} now");
+        Assert.True(less.WithFrame <= Verdict.NeedsMeasuring || less.Slot != more.Slot || more.WithFrame >= Verdict.NeedsMeasuring, $"{less} before, {more} now");
     }
 
     private static Build With(Build build, Part frame) =>
