@@ -32,7 +32,7 @@ internal static class BrakeRelations
 
     private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
 
-    private static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. It has to be made for this mount and a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived] };
+    private static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. Which mount it is made for is not stated: see that it is this one, and that it holds a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived] };
 
     private static readonly Reason ForkPlate = new("fork-plate", "The plate that always sits between a flat-mount caliper and {0} gives a {2} rotor, one way up or the other.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
 
@@ -153,13 +153,13 @@ internal static class BrakeRelations
     private static IEnumerable<long> Steps(long native, Verdict worst, bool fitsAtZero, int[] increments) =>
         (fitsAtZero ? [native] : Array.Empty<long>()).Concat(worst >= Verdict.NeedsPart ? increments.Select(i => native + i) : []);
 
-    /// <summary>An adapter that is stated and adds up has not to be bought; one that does not add up is refused where it meets the rotor.</summary>
+    /// <summary>An adapter that is stated and adds up has not to be bought. It says how far it moves the caliper and not what it is bolted to, so that one for tabs, moved to posts with its caliper, is asked about. One that does not add up is refused where it meets the rotor.</summary>
     private static Outcome WithWhatIsThere(ReadOnlySpan<long> values)
     {
         Outcome bare = Judge(values);
         return bare.Verdict == Verdict.NeedsPart && values.Length > 3 && values[3] is not (0 or DiscRelations.NotThere)
             && (BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres + AdapterIncrement.OfFitCode(values[3]).Millimetres) * Nanometres.PerMillimetre == values[2]
-                ? new(Verdict.Fits, AdapterThere)
+                ? new(Verdict.NeedsMeasuring, AdapterThere)
                 : bare;
     }
 
