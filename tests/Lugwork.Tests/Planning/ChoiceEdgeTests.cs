@@ -124,4 +124,28 @@ public sealed class ChoiceEdgeTests
         Assert.Equal(0, BuildChooser.Fewest(network, default, out long _)![0].State);
         Assert.Equal((1, 1), (ChoiceScale.Of(network).PerPrice, ChoiceScale.Of(network).PerMass));
     }
+
+    [Fact]
+    public void The_fewest_changes_are_found_or_told_as_a_bound_at_prices_of_any_size()
+    {
+        int found = 0;
+        for (int seed = 0; seed < 150; seed++)
+        {
+            ChoiceNetwork small = ChoiceNetworkTests.Draw(new Random(seed));
+            const long Unit = 100_000_000_000_003;
+            ChoiceNetwork network = new(
+                [.. small.States.Select(states => states.Select(s => new ChoiceState([.. s.Price.Select(p => (p * Unit) + 1)], [.. s.Mass.Select(m => m % 2)], s.Entry)).ToArray())],
+                [.. small.Tables.Select(t => new ChoiceTable(t.Scope, t.ClassOf, t.Sizes, [.. t.Price.Select(p => p >= ChoiceEntry.Never ? p : p * Unit)], null))], [], 0, 0);
+            (long Mass, long Price)[] all = [.. ChoiceNetworkTests.Choices(network).Select(network.Cost).Where(c => c.Price < ChoiceEntry.Never).Select(c => (c.Mass, c.Price)).Order()];
+            (int State, int Rank)[]? chosen = BuildChooser.Fewest(network, default, out long bound);
+            Assert.Equal(all.Length == 0, chosen is null && bound >= ChoiceEntry.Never);
+
+            // What is too large to be weighed in one number is a bound of the changes, and never a wrong choice.
+            Assert.True(chosen is null || all[0] == (network.Cost(chosen).Mass, network.Cost(chosen).Price));
+            Assert.True(all.Length == 0 || chosen is not null || bound == all[0].Mass, $"seed {seed}: {bound}");
+            found += all.Length > 0 ? 1 : 0;
+        }
+
+        Assert.True(found >= 50, $"{found} found");
+    }
 }
