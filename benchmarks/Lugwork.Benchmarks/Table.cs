@@ -27,6 +27,11 @@ internal static class Table
             long start = Stopwatch.GetTimestamp();
             row.Prove();
             Console.Error.WriteLine($"  proven after {Stopwatch.GetElapsedTime(start).TotalSeconds:0} s");
+            if (options.ProveOnly)
+            {
+                continue;
+            }
+
             IReadOnlyList<Measured>[] repeats = [.. Enumerable.Range(0, Repeats).Select(_ => row.Measure(options.Effort))];
             Console.Error.WriteLine($"  measured after {Stopwatch.GetElapsedTime(start).TotalSeconds:0} s");
             for (int i = 0; i < row.Claims.Count; i++)
@@ -45,6 +50,12 @@ internal static class Table
             {
                 notes.Add(row.Note);
             }
+        }
+
+        if (options.ProveOnly)
+        {
+            Console.WriteLine($"{wanted.Length} of {rows.Count} rows proven, nothing measured");
+            return true;
         }
 
         Console.WriteLine(string.Join('\n', [.. lines.Take(2), .. lines.Skip(2).OrderBy(Order)]));
