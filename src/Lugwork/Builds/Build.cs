@@ -101,7 +101,7 @@ public sealed partial class Build : IParts
     /// <param name="fits">Room for the judgements; <see cref="JointTable.All"/>'s length is always enough.</param>
     /// <returns>How many were written.</returns>
     /// <exception cref="ArgumentException">There is not enough room.</exception>
-    public int Judge(Span<Fit> fits) => JudgePlan.Whole.Judge(this, _codes, _cells, _blank, fits);
+    public int Judge(Span<Fit> fits) => JudgePlan.Whole.Judge(this, _cells, _blank, fits);
 
     /// <summary>Judges the whole build.</summary>
     public FitReport Check()

@@ -3,8 +3,9 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>
-/// The joint table laid out for judging without allocation. A build packs its parts by it when one is put in; judging then looks
-/// verdicts up. Holds no logic of a joint: every answer comes from the relation, asked once for each combination of listed values.
+/// The joint table laid out for judging without allocation. A build packs its parts by it when one is put in: a verdict for each joint
+/// of which all is known, and a mark where something is open, which is asked about when the build is judged. Holds no logic of a
+/// joint: every answer comes from the relation, asked once for each combination of listed values.
 /// </summary>
 internal sealed class JudgePlan
 {
@@ -26,10 +27,6 @@ internal sealed class JudgePlan
         }
 
         _verdicts = new byte[cells];
-        for (byte verdict = 0; verdict < PlanLine.Verdicts; verdict++)
-        {
-            _verdicts[verdict] = verdict;
-        }
 
         _linesOf = new int[Slot.All.Length][];
         for (int slot = 0; slot < _linesOf.Length; slot++)
@@ -58,12 +55,13 @@ internal sealed class JudgePlan
 
     public Joint JointAt(int number) => _lines[number].Joint;
 
-    /// <summary>Packs the part in a slot: its codes, and a cell for each joint that it takes part in.</summary>
+    /// <summary>Packs the part in a slot: its codes, and for each joint that it takes part in the verdict, or that it is open or empty.</summary>
     public void Pack(IParts parts, Slot slot, long[] codes, int[] cells)
     {
         foreach (int number in _linesOf[slot.Number])
         {
-            cells[number] = _lines[number].Pack(parts, slot, codes);
+            int cell = _lines[number].Pack(parts, slot, codes);
+            cells[number] = cell < PlanLine.Verdicts ? cell : (int)Settled(number, cell, codes);
         }
     }
 
@@ -90,7 +88,7 @@ internal sealed class JudgePlan
     }
 
     /// <summary>Judges every joint whose slots are filled.</summary>
-    public int Judge(IParts parts, ReadOnlySpan<long> codes, ReadOnlySpan<int> cells, Fit[] blank, Span<Fit> fits)
+    public int Judge(IParts parts, ReadOnlySpan<int> cells, Fit[] blank, Span<Fit> fits)
     {
         if (fits.Length < blank.Length)
         {
@@ -98,32 +96,30 @@ internal sealed class JudgePlan
         }
 
         blank.CopyTo(fits);
-        byte[] verdicts = _verdicts;
         int at = 0;
         for (int i = 0; i < cells.Length; i++)
         {
             int cell = cells[i];
-            if ((uint)cell < (uint)verdicts.Length && verdicts[cell] is not 0 and byte verdict)
+            if (cell > 0)
             {
-                fits[at++].Become((Verdict)verdict);
+                fits[at++].Become((Verdict)cell);
             }
             else if (cell != PlanLine.Empty)
             {
-                fits[at++].Become(Ask(i, cell, parts, codes));
+                fits[at++].Become(_lines[i].Joint.Judge(parts));
             }
         }
 
         return at;
     }
 
-    private Verdict Ask(int number, int cell, IParts parts, ReadOnlySpan<long> codes)
+    private Verdict Settled(int number, int cell, ReadOnlySpan<long> codes)
     {
-        Verdict verdict = _lines[number].Ask(cell, parts, codes);
-        if (cell >= 0)
+        if (_verdicts[cell] == 0)
         {
-            _verdicts[cell] = (byte)verdict;
+            _verdicts[cell] = (byte)_lines[number].Settle(codes);
         }
 
-        return verdict;
+        return (Verdict)_verdicts[cell];
     }
 }

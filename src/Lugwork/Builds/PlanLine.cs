@@ -9,7 +9,7 @@ internal sealed class PlanLine
     /// <summary>Something is unknown, one of several, measured, or in no list: the joint is judged from the parts.</summary>
     private const int Open = -2;
 
-    /// <summary>The cells before those of any joint: each holds the verdict of its own number.</summary>
+    /// <summary>The cells below it belong to no joint: a number there is a verdict itself.</summary>
     public const int Verdicts = (int)Verdict.Unsafe + 1;
 
     private const int MostCells = 40_000;
@@ -92,10 +92,9 @@ internal sealed class PlanLine
             }
         }
 
-        return empty || !Joint.IsSeen(parts) ? Empty : open ? Open : _sides is null ? (int)Joint.Relation.Settle(codes.Slice(_first, Joint.Inputs.Length)) : Start + cell;
+        return empty || !Joint.IsSeen(parts) ? Empty : open ? Open : _sides is null ? (int)Settle(codes) : Start + cell;
     }
 
-    /// <summary>Asks the relation, or the joint where something is open.</summary>
-    public Verdict Ask(int cell, IParts parts, ReadOnlySpan<long> codes) =>
-        cell == Open ? Joint.Judge(parts) : Joint.Relation.Settle(codes.Slice(_first, Joint.Inputs.Length));
+    /// <summary>Asks the relation, where all is known.</summary>
+    public Verdict Settle(ReadOnlySpan<long> codes) => Joint.Relation.Settle(codes.Slice(_first, Joint.Inputs.Length));
 }
