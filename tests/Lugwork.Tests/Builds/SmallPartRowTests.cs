@@ -40,6 +40,8 @@ public sealed class SmallPartRowTests
         { "dropper-cable", "dropper=routing internal", "for the dropper", "", "dropper=routing wireless" },
         { "quick-link", "chain=11", "joining link", "chain=12", "chain=belt" },
         { "cassette-lockring", "cassette=pattern HG-9", "lockring", "", "cassette=pattern XD" },
+        { "sprocket-lockring", "cassette=pattern fixed-sprocket; lockring none", "left-hand", "cassette=pattern fixed-sprocket", "cassette=pattern HG-9" },
+        { "bottom-bracket-spacers", "frame=shell BSA 73 / crankset=spindle 24-MTB", "one 2.5 mm", "frame=shell T47 85.5 / crankset=spindle 24-road", "frame=shell BSA 68 / crankset=spindle 24-road" },
         { "bar-tape", "handlebar=grip 23.8", "bar tape", "", "handlebar=grip 22.2" },
         { "grips", "handlebar=grip 22.2", "grips for", "handlebar=31.8", "handlebar=grip 23.8" },
         { "grease", "saddle=7-round", "grease", "", "saddle=" },
