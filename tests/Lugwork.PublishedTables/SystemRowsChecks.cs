@@ -39,7 +39,7 @@ public sealed class SystemRowsChecks
         { "derailleur-capacity", "crankset: largest ring 50; smallest ring 34 | rearDerailleur: capacity 33 | cassette: smallest sprocket 12; largest sprocket 25", Verdict.Fits, Tkacz },
         { "derailleur-capacity", "crankset: largest ring 44; smallest ring 24 | rearDerailleur: capacity 38 | cassette: smallest sprocket 12; largest sprocket 34", Verdict.DoesNotFit, Glossary },
         { "chainline", "crankset: chainline road-2x | rearWheel: hub R130 | cassette: spacing 10", Verdict.Fits, Table },
-        { "chainline", "crankset: chainline fat-offset | rearWheel: hub R135-QR | cassette: spacing 10", Verdict.DoesNotFit, FatFrames },
+        { "chainline", "crankset: chainline fat-offset-135 | rearWheel: hub R135-QR | cassette: spacing 9", Verdict.DoesNotFit, FatFrames },
         { "chainline-of-hangerless", "crankset: chainline off-road-1x-55 | rearDerailleur: hangerless", Verdict.Fits, Radavist },
         { "bottom-bracket-spacers", "frame: shell BSA 73 | crankset: spindle 24-MTB | bottomBracket: drive spacer 2.5", Verdict.Fits, Upgrades },
         { "bottom-bracket-spacers", "frame: shell BSA 68 | crankset: spindle 24-MTB | bottomBracket: drive spacer 5", Verdict.Fits, Upgrades },

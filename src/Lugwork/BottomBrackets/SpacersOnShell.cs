@@ -29,7 +29,7 @@ internal sealed class SpacersOnShell : Relation, ICutsLengths
 
     private static readonly Reason PlateFills = new("bracket-plate-in-place", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup and a plate of {3} in the place of one: as the chart says. On a 68 mm shell one spacer of 2.5 mm stands on the other side too.") { Sources = Plates };
 
-    private static readonly Reason PlateTakes = new("bracket-plate-takes-spacer", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup: one of 2.5 mm comes out for the plate of {3}. On a 68 mm shell one stands on the other side too.") { Sources = Plates };
+    private static readonly Reason PlateTakes = new("bracket-plate-takes-spacer", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup and a plate of {3}: one of 2.5 mm comes out for the plate, or cup and rings stand too far out. State what is left.", Cautions.GuidePlate) { Sources = Plates, Asks = [2] };
 
     private static readonly Reason NoPlace = new("bracket-plate-without-place", "{1} crank across {0} shell takes no spacer under the drive-side cup, and the plate of {3} wants the place of one: the chainline moves outward and the cup loses thread. Ask the crank's maker.", Cautions.GuidePlate)
     {
@@ -104,7 +104,7 @@ internal sealed class SpacersOnShell : Relation, ICutsLengths
     private static Outcome BesidePlate(long asked, long spacers) =>
         asked == 0 && spacers == 0 ? new(Verdict.NeedsMeasuring, NoPlace)
         : asked > 0 && spacers + One == asked ? new(Verdict.Fits, PlateFills)
-        : asked > 0 && spacers == asked ? new(Verdict.Fits, PlateTakes)
+        : asked > 0 && spacers == asked ? new(Verdict.NeedsMeasuring, PlateTakes)
         : asked > One && spacers == 0 ? Lacks(OneMoreAndOther)
         : new(Verdict.NeedsMeasuring, CountBesidePlate);
 

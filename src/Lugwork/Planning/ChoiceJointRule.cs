@@ -75,7 +75,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
         bool speaks = _speaks[place] is { } asks && asks(part);
         key[used++] = speaks ? 1 : 0;
         key[used++] = stated;
-        key[used++] = isAsItWas ? 1 : 0;
+        key[used++] = isAsItWas && _speaks[place] is null ? 1 : 0;
         int number = _seen[place].NumberOf(key[..used]);
         if (number == _classes[place].Count)
         {
@@ -103,9 +103,14 @@ internal sealed class ChoiceJointRule : ChoiceRule
             }
 
             ChoiceClass own = _classes[i][classes[i]];
-            if (own.Speaks)
+            if (_speaks[i] is not null)
             {
-                return default;
+                if (own.Speaks)
+                {
+                    return default;
+                }
+
+                continue;
             }
 
             stated |= own.Stated;

@@ -103,6 +103,11 @@ internal static class MoreIsNeverWorse
         long centre = random.Next(20, 700);
         return [.. joint.Inputs.Select(i =>
             i.IsReadWhenBuilt && random.Next(2) == 0 ? 0
+            : i.Field is "mark" or "leastInsertion" && random.Next(4) == 0 ? 0
+            : i.Field == "pitches" ? random.Next(70, 135) * 12_700_000L
+            : i.Field == "chainstay" ? random.Next(380, 460) * 1_000_000L
+            : i.Called.Contains("bead seat", StringComparison.Ordinal) || i.Called.StartsWith("wheel size", StringComparison.Ordinal) ? random.Next(5) == 0 ? 584 : 622
+            : IsTeeth(i) ? random.Next(8, 60)
             : !i.IsLength ? i.Domain[random.Next(i.Domain.Length)]
             : i.IsAngle ? random.Next(640, 760) * 100_000L
             : i.IsMass ? random.Next(60, 140) * 1_000L
@@ -127,13 +132,15 @@ internal static class MoreIsNeverWorse
             }
         }
 
-        for (long mm = 5; mm <= 1_200 && !input.IsMass && !input.IsAngle; mm += 5)
+        for (long mm = 5; mm <= 2_000 && !input.IsMass && !input.IsAngle; mm += 5)
         {
             values.Add(mm * 1_000_000);
         }
 
         return values;
     }
+
+    private static bool IsTeeth(JointInput input) => input.Family == JointInputs.RingTeeth.Family || input.Family == JointInputs.LargeRing.Family;
 
     private static long[] Units(JointInput input) => input.IsMass ? [1, 100, 1_000] : input.IsAngle ? [1, 10_000, 100_000] : [1, 50_000, 1_000_000];
 }
