@@ -58,6 +58,10 @@ internal static class SmallPartTable
         new("rear-rim-tape", "rear rim with a bed to be covered", b => Tape(b, Rear), Slot.RearRimTape, Sources.CommonPractice),
         new("front-sealant", "front tubeless tyre on a tubeless rim", b => IsTubeless(b, Front) == true ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
         new("rear-sealant", "rear tubeless tyre on a tubeless rim", b => IsTubeless(b, Rear) == true ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
+        new("front-tubular-cement", "front tubular tyre", b => Cement(b[Slot.FrontTyre]), null, Sources.CommonPractice),
+        new("rear-tubular-cement", "rear tubular tyre", b => Cement(b[Slot.RearTyre]), null, Sources.CommonPractice),
+        new("front-rim-brake-fittings", "front rim brake on bosses", b => Fittings(b[Slot.FrontRimBrake], "fork"), null, Sources.BrazedOnBrakes, Sources.CommonPractice),
+        new("rear-rim-brake-fittings", "rear rim brake on bosses", b => Fittings(b[Slot.RearRimBrake], "frame"), null, Sources.BrazedOnBrakes, Sources.CommonPractice),
         new("front-brake-cable", "front lever", b => BrakeCable(b[Slot.FrontLever]), null, Sources.CommonPractice),
         new("rear-brake-cable", "rear lever", b => BrakeCable(b[Slot.RearLever]), null, Sources.CommonPractice),
         new("front-hose-ends", "front lever with fluid", b => Hose(b[Slot.FrontLever]), null, Sources.FluidGuide),
@@ -306,6 +310,14 @@ internal static class SmallPartTable
     /// <summary>No lockring is put on what is screwed on, held by a snap ring or the hub's own carrier, or screws itself on.</summary>
     private static bool TakesLockring(CassettePattern pattern) =>
         !ThreadOnHub.IsScrewed(pattern.FitCode) && pattern != CassettePattern.Xd && pattern != CassettePattern.Xdr && pattern != CassettePattern.ThreeLug && pattern != CassettePattern.HubGearOwn;
+
+    private static string? Cement(Part? tyre) => tyre is Tyre { HoldOrSize.State: KnownState.Value } stuck && stuck.HoldOrSize.Value == TyreHold.Tubular ? "rim cement, or tape for tubulars" : null;
+
+    /// <summary>What joins the cable to the arms: a straddle cable pulls both up, a bent pipe leads it to one of them.</summary>
+    private static string? Fittings(Part? brake, string on) => brake is not RimBrake { Type.State: KnownState.Value } arms ? null
+        : arms.Type.Value == BrakeType.Cantilever || arms.Type.Value == BrakeType.CentrePull || arms.Type.Value == BrakeType.UBrake ? $"straddle cable with its carrier, if it is not sold with the brake, and a stop for the housing above the tyre where the {on} has none"
+        : arms.Type.Value == BrakeType.DirectPull || arms.Type.Value == BrakeType.MiniDirectPull ? "bent cable pipe with its boot, if it is not sold with the brake"
+        : null;
 
     /// <summary>The ring with the left-hand thread that keeps a fixed sprocket from unscrewing.</summary>
     private static string? SprocketRing(Part? cassette) => cassette is not Cassette { Pattern.State: KnownState.Value } fixedOn || fixedOn.Pattern.Value != CassettePattern.FixedSprocket ? null

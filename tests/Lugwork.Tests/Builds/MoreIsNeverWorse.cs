@@ -140,7 +140,7 @@ internal static class MoreIsNeverWorse
         return values;
     }
 
-    private static bool IsTeeth(JointInput input) => input.Family == JointInputs.RingTeeth.Family || input.Family == JointInputs.LargeRing.Family;
+    private static bool IsTeeth(JointInput input) => input.Family == JointInputs.LargeRing.Family || input.Field is "teeth" or "largestRing" or "smallestOuterRing";
 
     private static long[] Units(JointInput input) => input.IsMass ? [1, 100, 1_000] : input.IsAngle ? [1, 10_000, 100_000] : [1, 50_000, 1_000_000];
 }
