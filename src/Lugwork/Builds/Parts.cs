@@ -460,7 +460,9 @@ public sealed record Tyre : Part
     /// <summary>None where nobody measured the mounted tyre.</summary>
     internal Known<Dimension> MountedWidthOrNothing => MountedWidth.State == KnownState.Unknown ? Known<Dimension>.None : MountedWidth;
 
-    internal Known<Dimension> MountedRimOrNothing => MountedWidth.State is KnownState.Unknown or KnownState.None ? Known<Dimension>.None : MountedRim;
+    /// <summary>Without a width that was measured nobody asks on which rim it was, save where its maker is asked anyway.</summary>
+    internal Known<Dimension> MountedRimOrNothing =>
+        MountedWidth.State is KnownState.Unknown or KnownState.None && MountedRim.State is not (KnownState.FrameSpecific or KnownState.NotCovered) ? Known<Dimension>.None : MountedRim;
 
     /// <summary>The size; none of a tubular of which none is stated: it has no ISO size.</summary>
     internal Known<TyreSize> SizeOrTubular =>
