@@ -133,10 +133,11 @@ internal sealed class SolverModel
     /// <summary>Every combination of parts that a joint meets.</summary>
     private void Add(Joint joint)
     {
-        Slot[] slots = [.. joint.Slots];
+        int own = joint.Slots.Length;
+        Slot[] slots = [.. joint.Slots, .. joint.GivesWay.Select(g => g.Slot).Where(s => _choices[s].Count > 0)];
         foreach ((Choice[] combination, Few parts) in Combinations(slots))
         {
-            if (Array.Exists(combination, c => c.Part is null) || !joint.IsFilled(parts))
+            if (combination.Take(own).Any(c => c.Part is null) || !joint.IsFilled(parts))
             {
                 continue;
             }

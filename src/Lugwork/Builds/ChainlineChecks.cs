@@ -15,6 +15,9 @@ internal static class ChainlineChecks
 
     private const int WideGap = 135_000;
 
+    /// <summary>Rings and middle of the sprockets run well within it, by the sources.</summary>
+    private const long Straight = 3 * Nanometres.PerMillimetre;
+
     private static readonly ImmutableArray<Source> Model = [Sources.ChainlineFormula, Sources.FatHubSpacing, Sources.ChainlineTable];
 
     private static readonly Reason Sold = new("chainline-of-rear-end", "A crank of {0} is sold for a rear end of {1}.") { Sources = [Sources.ChainlineTable, Sources.CrankTable] };
@@ -23,6 +26,7 @@ internal static class ChainlineChecks
     {
         Mend = "a ring with another offset, or a crank for this rear end",
         Sources = Model,
+        Asks = [3, 4],
     };
 
     private static readonly Reason Past = new("chainline-past-the-sprockets", "A crank of {0} stands beside all {2} sprockets of a rear end of {1}: the chain runs straight on none.", Cautions.ShiftSetUp)
@@ -40,11 +44,65 @@ internal static class ChainlineChecks
     private static readonly Reason WideRoad = new("road-rings-wide-ends", "A road double of {0} with a rear end of {1}: makers ask for a longer chainstay, or for rings moved out. Ask the crank's maker, and measure both lines.", Cautions.ShiftSetUp)
     {
         Mend = "a crank with its rings moved out, or the maker's word for this chainstay",
+        Asks = [3, 4],
         Sources = [Sources.ChainlineRoadDisc],
     };
 
-    /// <summary>Inputs: chainline of the crank, hub, spacing of the sprockets.</summary>
-    public static Relation Rings { get; } = new Computed("chainline sold for the rear end, or measured", Judge, [], [.. Model, Sources.ChainlineRoadDisc, Sources.CrankTable]);
+    private static readonly Reason InLine = new("chainline-measured", "The rings stand at {3} mm, the middle of the sprockets at {4} mm: within 3 mm.") { Sources = Model };
+
+    private static readonly Reason OutOfLine = new("chainline-measured-off", "The rings stand at {3} mm, the middle of the sprockets at {4} mm: more than 3 mm apart, and outer gears run rough. It takes [bridge].", Cautions.ShiftSetUp) { Sources = Model };
+
+    private static readonly Reason MeasuredPast = new("chainline-measured-past", "The rings stand at {3} mm, beside all {2} sprockets, of which the middle stands at {4} mm: the chain runs straight on none.", Cautions.ShiftSetUp)
+    {
+        Mend = "a crank for this rear end",
+        Sources = Model,
+    };
+
+    private static readonly Bridge MovedRing = new()
+    {
+        Id = "ring-moved-into-line",
+        Kind = BridgeKind.Spacers,
+        Result = Verdict.NeedsPart,
+        What = "a ring with another offset, or the spacers of the crank's maker, that bring rings and sprockets within 3 mm",
+        Sources = Model,
+    };
+
+    /// <summary>Inputs: chainline of the crank, hub, spacing of the sprockets, and the lines of rings and sprockets as measured.</summary>
+    public static Relation Rings { get; } = new RingsWithRearEnd();
+
+    private sealed class RingsWithRearEnd : Relation, ICutsLengths
+    {
+        private static readonly long[] Halves = [.. SprocketSpacing.All.Where(s => s.StackMicrometres > 0).Select(HalfStack).Distinct()];
+
+        public override string Kind => "chainline sold for the rear end, or both lines measured";
+
+        public override ImmutableArray<Bridge> Bridges => [MovedRing];
+
+        public override ImmutableArray<Source> RestsOn => [.. Model, Sources.ChainlineRoadDisc, Sources.CrankTable];
+
+        public ImmutableArray<long> Cuts => [];
+
+        public ImmutableArray<long> Gaps { get; } = [Straight, -Straight, .. Halves, .. Halves.Select(h => -h)];
+
+        public override Outcome Judge(ReadOnlySpan<long> values)
+        {
+            if (values[0] == 0 || values[1] == 0)
+            {
+                return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+            }
+
+            long off = Math.Abs(values[3] - values[4]);
+            bool measured = values[3] != 0 && values[4] != 0;
+            Outcome listed = measured && off <= Straight ? new(Verdict.Fits, InLine) : Listed(values);
+            return !measured || listed.Verdict == Verdict.Fits ? listed
+                : values[2] != 0 && SprocketSpacing.OfFitCode(values[2]) is { StackMicrometres: > 0 } sprockets && off > HalfStack(sprockets) ? new(Verdict.DoesNotFit, MeasuredPast)
+                : new(Verdict.NeedsPart, OutOfLine, MovedRing);
+        }
+
+        /// <summary>From the middle of the sprockets to the farthest place where one can stand, and the error of reading two lines; nanometres.</summary>
+        private static long HalfStack(SprocketSpacing sprockets) =>
+            (((sprockets.Speeds - 1) * sprockets.MostMicrometres / 2) + RearChainline.ErrorMicrometres) * 1_000L;
+    }
 
     private static readonly Reason HangerlessLine = new("hangerless-chainline", "A crank of {0} under a derailleur with {1}, which is made for a chainline of 55 mm.", Cautions.ShiftSetUp) { Sources = [Sources.Chainline55] };
 
@@ -64,13 +122,8 @@ internal static class ChainlineChecks
         : (chainline == FrontChainline.OffRoad55.FitCode) != (mount == DerailleurMount.Hangerless.FitCode) ? new(Verdict.NeedsMeasuring, HangerlessOff)
         : mount == DerailleurMount.Hangerless.FitCode ? new(Verdict.Fits, HangerlessLine) : new(Verdict.Fits, AnyHanger);
 
-    private static Outcome Judge(ReadOnlySpan<long> values)
+    private static Outcome Listed(ReadOnlySpan<long> values)
     {
-        if (values[0] == 0 || values[1] == 0)
-        {
-            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
-        }
-
         FrontChainline front = FrontChainline.OfFitCode(values[0]);
         HubStandard hub = HubStandard.OfFitCode(values[1]);
         (long least, long most) = ((long)(front.Range.Least * 1_000), (long)(front.Range.Most * 1_000));

@@ -30,13 +30,15 @@ internal static partial class PartForms
         PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]),
         PartField<Crankset>.Of("smallestRing", "teeth such as 34, or none with one ring", p => p.SmallestRing, (p, v) => p with { SmallestRing = v }, ["smallest ring", "smallest chainring"]),
         PartField<Crankset>.Of("crankLength", Millimetres, p => p.CrankLength, (p, v) => p with { CrankLength = v }, ["crank length", "arm length"]),
-        PartField<Crankset>.Of("qFactor", Millimetres, p => p.QFactor, (p, v) => p with { QFactor = v }, ["q factor", "Q"]));
+        PartField<Crankset>.Of("qFactor", Millimetres, p => p.QFactor, (p, v) => p with { QFactor = v }, ["q factor", "Q"]),
+        PartField<Crankset>.Of("toeRoom", Millimetres, p => p.ToeRoom, (p, v) => p with { ToeRoom = v }, ["toe room"]));
 
     public static PartForm<Pedals> Pedals { get; } = new("pedals", () => new Pedals(),
         PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true),
         PartField<Pedals>.Of("sides", "pair, two-left or two-right", p => p.Sides, (p, v) => p with { Sides = v }, []),
         PartField<Pedals>.Of("height", Millimetres, p => p.Height, (p, v) => p with { Height = v }, ["body height"]),
-        PartField<Pedals>.Of("reach", Millimetres, p => p.Reach, (p, v) => p with { Reach = v }, ["outer edge"]));
+        PartField<Pedals>.Of("reach", Millimetres, p => p.Reach, (p, v) => p with { Reach = v }, ["outer edge"]),
+        PartField<Pedals>.Of("groundHeight", Millimetres, p => p.GroundHeight, (p, v) => p with { GroundHeight = v }, ["ground height", "height above ground"]));
 
     public static PartForm<Chain> Chain { get; } = new("chain", () => new Chain(),
         PartField<Chain>.Of("size", "speeds such as 11, or 1/8", p => p.Size, (p, v) => p with { Size = v }, ["speeds"], bare: true),

@@ -36,8 +36,24 @@ internal static partial class JointInputs
     public static readonly JointInput SpacingOfCassette = Input<Cassette, SprocketSpacing>(Slot.Cassette, "spacing", "spacing of the sprockets", p => p.SpacingOrPattern, "Count the sprockets; caliper from the first to the last, middle to middle, to 0.2 mm.");
     public static readonly JointInput GuideMount = Input<ChainGuide, ChainGuideMount>(Slot.ChainGuide, "mount", "mount of the chain guide", p => p.Mount, "Three slots: rule twice from the middle of the spindle to a slot, 59 or 73 mm; a plate with one large hole goes under the cup; else it has a front-derailleur mount.");
     public static readonly JointInput GuideTabs = Input<Frame, ChainGuideMount>(Slot.Frame, "guideTabs", "guide tabs of the frame", p => p.GuideTabs, "Three M6 holes round the shell: rule twice from the middle of the shell to a hole, 59 or 73 mm.", where: m => m.Tabs is not null);
-    public static readonly JointInput DriveSpacer = Input<BottomBracket, Dimension>(Slot.BottomBracket, "driveSpacer", "spacers under the drive-side cup", p => p.DriveSpacer, "Caliper on the loose spacers between shell and drive-side cup, all together, to 0.1 mm.", Lengths);
+    public static readonly JointInput DriveSpacer = Input<BottomBracket, Dimension>(Slot.BottomBracket, "driveSpacer", "spacers under the drive-side cup", p => p.DriveSpacer, "Caliper on the loose spacers between shell and drive-side cup, all together and without the plate of a chain guide or front derailleur, to 0.1 mm; \"none\" without.", Lengths);
+
+    /// <summary>Mounts of which the plate under the drive-side cup stands in the place of a spacer: where there is or may be one, a row of its own speaks of the spacers.</summary>
+    public static readonly JointInput GuidePlate = Input<ChainGuide, ChainGuideMount>(Slot.ChainGuide, "mount", "mount of the chain guide", p => p.Mount, GuideMount.Measure, isStated: HasGuidePlate);
+    public static readonly JointInput DerailleurPlate = Input<FrontDerailleur, FrontDerailleurMount>(Slot.FrontDerailleur, "mount", "front-derailleur mount", p => p.Mount, FrontMountOfDerailleur.Measure, isStated: HasDerailleurPlate);
     public static readonly JointInput SidesOfPedals = Input<Pedals, PedalSides>(Slot.Pedals, "sides", "sides of the pedals", p => p.SidesOrPair, "Read L and R on the spindles, or look which way the thread climbs.");
 
     public static JointInput SignalOfShifter(Slot slot) => Input<Shifter, ShiftSignal>(slot, "signal", "shift signal of the shifter", p => p.Signal, "Look at it: a cable, a plug, a battery, or a hose.");
+
+    /// <summary>The guide has or may have a plate under the drive-side cup.</summary>
+    public static bool HasGuidePlate(Part part) => part is ChainGuide guide && (guide.Mount.State == KnownState.Unknown || guide.Mount.Values.Contains(ChainGuideMount.Bracket));
+
+    /// <summary>The front derailleur has a plate under the drive-side cup, or one of several mounts of which one has.</summary>
+    public static bool HasDerailleurPlate(Part part) => part is FrontDerailleur derailleur && derailleur.Mount.Values.Contains(FrontDerailleurMount.EType);
+
+    /// <summary>Somebody said what stands under the drive-side cup.</summary>
+    public static bool HasDriveSpacer(Part part) => part is BottomBracket { DriveSpacer.State: not KnownState.Unknown };
+
+    /// <summary>With the spindle the spacers under the cup are judged by the table of cranks and shells.</summary>
+    public static bool HasSpindle(Part part) => part is Crankset { Spindle.State: not KnownState.Unknown };
 }

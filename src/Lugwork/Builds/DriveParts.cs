@@ -20,8 +20,9 @@ public sealed record BottomBracket : Part
     /// <summary>The spindle that goes in it.</summary>
     public Known<SpindleSeat> Takes { get; init; }
 
-    /// <summary>Thickness of the loose spacers under the drive-side cup; none where the cup sits on the shell.</summary>
+    /// <summary>Thickness of the loose spacers under the drive-side cup, without the plate of a chain guide or front derailleur; none where the cup sits on the shell or on that plate.</summary>
     public Known<Dimension> DriveSpacer { get; init; }
+
     /// <summary>Width for which a spindle of ten splines is designated, not its length. Does not matter for another spindle.</summary>
     public Known<Dimension> DesignatedWidth { get; init; }
 
@@ -49,8 +50,17 @@ public sealed record Crankset : Part
     /// <summary>What the arms are made of.</summary>
     public Known<FrameMaterial> Material { get; init; }
 
-    /// <summary>From the middle plane of the frame to the middle of the one ring, as it is mounted.</summary>
+    /// <summary>From the middle plane of the frame to the one ring, to the middle between two, or to the middle one of three, as it is mounted.</summary>
     public Known<Dimension> RingLine { get; init; }
+
+    /// <summary>None where nobody measured it.</summary>
+    internal Known<Dimension> RingLineOrNothing => RingLine.State == KnownState.Unknown ? Known<Dimension>.None : RingLine;
+
+    /// <summary>Room measured on the bicycle: from the middle of the pedal's axle, crank forward, to the front tyre or its mudguard, with the wheel turned to where it comes nearest.</summary>
+    public Known<Dimension> ToeRoom { get; init; }
+
+    /// <summary>None where nobody measured it.</summary>
+    internal Known<Dimension> ToeRoomOrNothing => ToeRoom.State == KnownState.Unknown ? Known<Dimension>.None : ToeRoom;
 
     /// <summary>What its line with one sprocket reads: where it was not measured, the range of a chainline for one ring.</summary>
     internal Known<Dimension> RingLineOrChainline =>
@@ -128,6 +138,12 @@ public sealed record Pedals : Part
 
     /// <summary>From the face of the crank to the outer edge.</summary>
     public Known<Dimension> Reach { get; init; }
+
+    /// <summary>Height of the lower outer edge above the ground, measured on the bicycle standing upright with the rider's tyres and pressure, the crank straight down.</summary>
+    public Known<Dimension> GroundHeight { get; init; }
+
+    /// <summary>None where nobody measured it.</summary>
+    internal Known<Dimension> GroundHeightOrNothing => GroundHeight.State == KnownState.Unknown ? Known<Dimension>.None : GroundHeight;
 
     /// <inheritdoc/>
     public override ImmutableArray<Slot> Places => [Slot.Pedals];

@@ -38,7 +38,7 @@ public sealed class FitReport
 
     /// <summary>Joints about what shows only on the parts, such as the gap of a binder or the bore of a shell, of which nothing is stated and which could still be wrong: nobody looked, and no verdict here speaks of them. What most bicycles have none of, such as a brake inside the hub, is not listed.</summary>
     public ImmutableArray<Joint> NotLookedAt =>
-        [.. JointTable.All.Where(j => j.IsOnlyWhereLooked && !j.MostHaveNone && j.Slots.All(s => Build[s] is not null) && !j.IsSeen(Build) && j.Judge(Build) != Verdict.Fits)];
+        [.. JointTable.All.Where(j => j.IsOnlyWhereLooked && !j.MostHaveNone && j.Slots.All(s => Build[s] is not null) && !j.IsSeen(Build) && !j.GivesWayIn(Build) && j.Judge(Build) != Verdict.Fits)];
 
     /// <summary>Findings that someone accepted for these very parts. They count as before: a waiver is reported and clears nothing.</summary>
     public ImmutableArray<WaivedFit> Waived =>

@@ -156,7 +156,7 @@ internal static partial class JointInputs
         return [.. widths];
     }
 
-    private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null, Func<Part, bool>? isStated = null)
+    private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null, Func<Part, bool>? isStated = null, bool isReadWhenBuilt = false)
         where TPart : Part
         where T : IInterfaceValue<T> => new()
         {
@@ -164,6 +164,7 @@ internal static partial class JointInputs
             Field = field,
             Called = called,
             IsStated = isStated,
+            IsReadWhenBuilt = isReadWhenBuilt,
             Read = where is null ? part => get((TPart)part).ToCandidates() : part => Narrow(get((TPart)part), where),
             Domain = CodesOf(where),
             Family = family,
@@ -215,6 +216,14 @@ internal static partial class JointInputs
     public static JointInput LargestSeat(Slot slot) => slot == Slot.Frame
         ? Projected<Frame, TyreSize>(slot, "largestRearTyre", "wheel size of the largest rear tyre", p => p.LargestRearTyre, s => s.FitCode % 1_000, Seats, RoomMeasure, family: 0)
         : Projected<Fork, TyreSize>(slot, "largestFrontTyre", "wheel size of the largest front tyre", p => p.LargestFrontTyre, s => s.FitCode % 1_000, Seats, RoomMeasure, family: 0);
+
+    public static JointInput MountedWidth(Slot slot) => WhenBuilt<Tyre>(slot, "mountedWidth", "width of the mounted tyre", p => p.MountedWidthOrNothing, "Caliper over the casing, and over knobs that stand out, mounted and at riding pressure, at three places, the widest, to 0.5 mm.");
+
+    public static JointInput MountedRim(Slot slot) => WhenBuilt<Tyre>(slot, "mountedRim", "rim on which the tyre was measured", p => p.MountedRimOrNothing, "Inner width of the rim on which the mounted width was measured.");
+
+    /// <summary>What is read on the finished bicycle.</summary>
+    private static JointInput WhenBuilt<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
+        where TPart : Part => Input(slot, field, called, get, measure, Lengths, isReadWhenBuilt: true);
 
     private const string RoomMeasure = "The maker's largest tyre as an ISO size; or the narrowest gap at that wheel size, less 12 mm (8 mm on a racing bicycle) and 3 mm for the tyre's own tolerance.";
 

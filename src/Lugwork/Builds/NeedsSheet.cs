@@ -43,10 +43,10 @@ public sealed class NeedsSheet : IReadOnlyList<Need>
     {
         ImmutableArray<NeedLine>.Builder lines = ImmutableArray.CreateBuilder<NeedLine>();
         HashSet<string> said = [];
-        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && (!j.IsOfCondition || j.IsFilled(build))))
+        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && (!j.IsOfCondition || j.IsFilled(build)) && !j.GivesWayIn(build)))
         {
             bool first = true;
-            foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot))
+            foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot && !i.IsReadWhenBuilt))
             {
                 NeedLine line = NeedLine.Of(joint, input, build);
                 if (said.Add(line.ToString()) && (first || line.SaysSomething))
@@ -220,7 +220,8 @@ public sealed class NeedLine
         for (int i = 0; i < joint.Inputs.Length; i++)
         {
             JointInput other = joint.Inputs[i];
-            row[i] = other.Slot != slot && build[other.Slot] is { } part ? other.Read(part) : default;
+            row[i] = other.Slot != slot && build[other.Slot] is { } part ? other.Read(part)
+                : other.IsReadWhenBuilt ? new Candidates(KnownState.None, 0, 0, null) : default;
             if (other.Slot != slot && !row[i].IsSettled)
             {
                 open.Add(build[other.Slot] is null ? $"follows the {other.Slot.Name}"

@@ -133,6 +133,7 @@ internal static partial class PartForms
         PartField<Wheel>.Of("rimHoles", "a number of spoke holes such as 32", p => p.RimHoles, (p, v) => p with { RimHoles = v }, ["rim holes"]),
         PartField<Wheel>.Of("rimMaterial", "steel, aluminium, carbon or titanium", p => p.RimMaterial, (p, v) => p with { RimMaterial = v }, ["rim material"]),
         PartField<Wheel>.Of("sprocketLine", Millimetres, p => p.SprocketLine, (p, v) => p with { SprocketLine = v }, ["sprocket line"]),
+        PartField<Wheel>.Of("cassetteLine", Millimetres, p => p.CassetteLine, (p, v) => p with { CassetteLine = v }, ["cassette line"]),
         PartField<Wheel>.Of("rimWall", Millimetres, p => p.RimWall, (p, v) => p with { RimWall = v }, ["rim wall"]),
         LoadLimit<Wheel>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Wheel>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
@@ -144,7 +145,9 @@ internal static partial class PartForms
     public static PartForm<Tyre> Tyre { get; } = new("tyre", () => new Tyre(),
         PartField<Tyre>.Of("size", "the ISO size, such as 37-622", p => p.Size, (p, v) => p with { Size = v }, [], bare: true),
         PartField<Tyre>.Of("bead", "wired, folding or tubeless", p => p.Bead, (p, v) => p with { Bead = v }, [], bare: true),
-        PartField<Tyre>.Of("hold", "clincher or tubular", p => p.Hold, (p, v) => p with { Hold = v }, ["held by"], bare: true));
+        PartField<Tyre>.Of("hold", "clincher or tubular", p => p.Hold, (p, v) => p with { Hold = v }, ["held by"], bare: true),
+        PartField<Tyre>.Of("mountedWidth", Millimetres, p => p.MountedWidth, (p, v) => p with { MountedWidth = v }, ["mounted width"]),
+        PartField<Tyre>.Of("mountedRim", Millimetres, p => p.MountedRim, (p, v) => p with { MountedRim = v }, ["mounted on rim"]));
 
     public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
         PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),

@@ -343,6 +343,12 @@ public sealed record Wheel : Part
     /// <summary>From the middle plane of the frame to the middle of the one sprocket; not asked for with several.</summary>
     public Known<Dimension> SprocketLine { get; init; }
 
+    /// <summary>From the middle plane of the frame to the middle between the smallest and the largest sprocket of the cassette that is on it, as measured.</summary>
+    public Known<Dimension> CassetteLine { get; init; }
+
+    /// <summary>None where nobody measured it.</summary>
+    internal Known<Dimension> CassetteLineOrNothing => CassetteLine.State == KnownState.Unknown ? Known<Dimension>.None : CassetteLine;
+
     /// <summary>Whether the hub's ends can be changed.</summary>
     public Known<HubEnds> Ends { get; init; }
 
@@ -444,6 +450,19 @@ public sealed record Tyre : Part
 
     /// <summary>How it is held on the rim; a stated ISO size or bead means a clincher.</summary>
     public Known<TyreHold> Hold { get; init; }
+
+    /// <summary>Width over the casing as it was measured, mounted and at riding pressure; knobs that stand out count. Not stated, the label is asked.</summary>
+    public Known<Dimension> MountedWidth { get; init; }
+
+    /// <summary>Inner width of the rim on which <see cref="MountedWidth"/> was measured: on another rim the tyre has another width.</summary>
+    public Known<Dimension> MountedRim { get; init; }
+
+    /// <summary>None where nobody measured the mounted tyre.</summary>
+    internal Known<Dimension> MountedWidthOrNothing => MountedWidth.State == KnownState.Unknown ? Known<Dimension>.None : MountedWidth;
+
+    /// <summary>Without a width that was measured nobody asks on which rim it was, save where its maker is asked anyway.</summary>
+    internal Known<Dimension> MountedRimOrNothing =>
+        MountedWidth.State is KnownState.Unknown or KnownState.None && MountedRim.State is not (KnownState.FrameSpecific or KnownState.NotCovered) ? Known<Dimension>.None : MountedRim;
 
     /// <summary>The size; none of a tubular of which none is stated: it has no ISO size.</summary>
     internal Known<TyreSize> SizeOrTubular =>

@@ -3,7 +3,7 @@ namespace Lugwork;
 /// <summary>One joint of the plan: how its inputs become a cell, and the verdicts of the cells that were asked for.</summary>
 internal sealed class PlanLine
 {
-    /// <summary>A slot of the joint is empty, or nobody has looked at what it is judged by.</summary>
+    /// <summary>A slot of the joint is empty, nobody has looked at what it is judged by, or another row speaks in its place.</summary>
     public const int Empty = -1;
 
     /// <summary>Something is unknown, one of several, measured, or in no list: the joint is judged from the parts.</summary>
@@ -60,6 +60,14 @@ internal sealed class PlanLine
             }
         }
 
+        foreach ((Slot Slot, Func<Part, bool> Speaks) other in Joint.GivesWay)
+        {
+            if (other.Slot.Number == slot)
+            {
+                return true;
+            }
+        }
+
         return false;
     }
 
@@ -92,7 +100,7 @@ internal sealed class PlanLine
             }
         }
 
-        return empty || !Joint.IsSeen(parts) ? Empty : open ? Open : _sides is null ? (int)Settle(codes) : Start + cell;
+        return empty || !Joint.IsSeen(parts) || Joint.GivesWayIn(parts) ? Empty : open ? Open : _sides is null ? (int)Settle(codes) : Start + cell;
     }
 
     /// <summary>Asks the relation, where all is known.</summary>

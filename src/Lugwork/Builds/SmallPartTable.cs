@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Lugwork.BottomBrackets;
 using Lugwork.Brakes;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
@@ -42,6 +43,7 @@ internal static class SmallPartTable
         new("frame-inserts", "cables or hoses inside the frame", Inserts, null, Sources.CableHeadsets, Sources.CommonPractice),
         new("preload", "steerer", Preload, Slot.Preload, Sources.ForkCutting, Sources.StarNutSetting),
         new("crown-race", "headset without a crown race", b => b[Slot.Headset] is Headset { CrownRace.State: KnownState.None } && b[Slot.Fork] is Fork fork ? $"crown race for a seat of {fork.CrownSeat.InTradeWords()}" : null, null, Sources.HeadsetChart),
+        new("bottom-bracket-spacers", "crank, shell and bottom bracket", BracketSpacers, null, Sources.SpacerPost, Sources.SpacerUpgrades, Sources.SpacerChart24) { AskedBy = ["bottom-bracket-spacers", "bottom-bracket-spacers-with-guide", "bottom-bracket-spacers-with-front-derailleur"] },
         new("front-rotor-bolts", "front rotor with six holes", b => Bolts(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["front-rotor-on-hub"] },
         new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["rear-rotor-on-hub"] },
         new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b, Slot.FrontRotor, Slot.FrontWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["front-lockring-on-hub-axle"] },
@@ -56,6 +58,10 @@ internal static class SmallPartTable
         new("rear-rim-tape", "rear rim with a bed to be covered", b => Tape(b, Rear), Slot.RearRimTape, Sources.CommonPractice),
         new("front-sealant", "front tubeless tyre on a tubeless rim", b => IsTubeless(b, Front) == true ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
         new("rear-sealant", "rear tubeless tyre on a tubeless rim", b => IsTubeless(b, Rear) == true ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
+        new("front-tubular-cement", "front tubular tyre", b => Cement(b[Slot.FrontTyre]), null, Sources.CommonPractice),
+        new("rear-tubular-cement", "rear tubular tyre", b => Cement(b[Slot.RearTyre]), null, Sources.CommonPractice),
+        new("front-rim-brake-fittings", "front rim brake on bosses", b => Fittings(b[Slot.FrontRimBrake], "fork"), null, Sources.BrazedOnBrakes, Sources.CommonPractice),
+        new("rear-rim-brake-fittings", "rear rim brake on bosses", b => Fittings(b[Slot.RearRimBrake], "frame"), null, Sources.BrazedOnBrakes, Sources.CommonPractice),
         new("front-brake-cable", "front lever", b => BrakeCable(b[Slot.FrontLever]), null, Sources.CommonPractice),
         new("rear-brake-cable", "rear lever", b => BrakeCable(b[Slot.RearLever]), null, Sources.CommonPractice),
         new("front-hose-ends", "front lever with fluid", b => Hose(b[Slot.FrontLever]), null, Sources.FluidGuide),
@@ -65,6 +71,7 @@ internal static class SmallPartTable
         new("dropper-cable", "dropper worked by a cable", b => IsCabled(b[Slot.Dropper]) ? "cable, housing and ends for the dropper, and its remote if it is not there" : null, null, Sources.CommonPractice),
         new("quick-link", "chain", b => Link(b[Slot.Chain]), null, Sources.ChainWidths),
         new("cassette-lockring", "cassette on splines", b => b[Slot.Cassette] is Cassette { Pattern.State: KnownState.Value } cassette && TakesLockring(cassette.Pattern.Value) ? "lockring of the cassette, if it is not sold with it" : null, null, Sources.CommonPractice),
+        new("sprocket-lockring", "fixed sprocket without its lockring", b => SprocketRing(b[Slot.Cassette]), null, Sources.Freewheels),
         new("bar-tape", "drop bar", b => IsDrop(b[Slot.Handlebar]) == true ? "bar tape and end plugs" : null, null, Sources.BarAndStemTable),
         new("grips", "handlebar", b => Grips(b[Slot.Handlebar]), Slot.Grips, Sources.BarAndStemTable),
         new("grease", "threads and pressed or clamped metal", b => Slot.All.Any(s => s != Slot.Frame && s != Slot.Rider && b[s] is not null) ? "grease for threads, posts and bearings of metal" : null, null, Sources.CommonPractice),
@@ -171,6 +178,28 @@ internal static class SmallPartTable
 
         return null;
     }
+
+    /// <summary>The spacers under the cups, by the table of cranks and shells, where nobody said what stands there; a plate that is in the build stands for one.</summary>
+    private static string? BracketSpacers(Build build)
+    {
+        if (build.Frame.Shell is not { State: KnownState.Value } shell || build[Slot.Crankset] is not Crankset { Spindle.State: KnownState.Value } crank
+            || build[Slot.BottomBracket] is BottomBracket { DriveSpacer.State: not KnownState.Unknown })
+        {
+            return null;
+        }
+
+        Outcome across = SpindleAcrossShell.Table.Judge([shell.Value.FitCode, crank.Spindle.Value.FitCode]);
+        bool plate = build[Slot.ChainGuide] is ChainGuide { Mount.State: KnownState.Value } guide && JointInputs.HasGuidePlate(guide);
+        plate |= build[Slot.FrontDerailleur] is FrontDerailleur { Mount.State: KnownState.Value } derailleur && JointInputs.HasDerailleurPlate(derailleur);
+        return across.Verdict != Verdict.Fits ? null : across.Reason!.Id switch
+        {
+            SpindleAcrossShell.OneSpacer => plate ? null : $"one 2.5 mm bottom-bracket spacer for the drive side, {IfNotWith}",
+            SpindleAcrossShell.Spaced => $"the bottom-bracket spacers of the crank maker's chart, {IfNotWith}",
+            _ => null,
+        };
+    }
+
+    private const string IfNotWith = "if they are not sold with it";
 
     private static long? Said(Known<Dimension> length) => length.State switch { KnownState.Value => length.Value.FitCode, KnownState.None => 0, _ => null };
 
@@ -281,6 +310,20 @@ internal static class SmallPartTable
     /// <summary>No lockring is put on what is screwed on, held by a snap ring or the hub's own carrier, or screws itself on.</summary>
     private static bool TakesLockring(CassettePattern pattern) =>
         !ThreadOnHub.IsScrewed(pattern.FitCode) && pattern != CassettePattern.Xd && pattern != CassettePattern.Xdr && pattern != CassettePattern.ThreeLug && pattern != CassettePattern.HubGearOwn;
+
+    private static string? Cement(Part? tyre) => tyre is Tyre { HoldOrSize.State: KnownState.Value } stuck && stuck.HoldOrSize.Value == TyreHold.Tubular ? "rim cement, or tape for tubulars" : null;
+
+    /// <summary>What joins the cable to the arms: a straddle cable pulls both up, a bent pipe leads it to one of them.</summary>
+    private static string? Fittings(Part? brake, string on) => brake is not RimBrake { Type.State: KnownState.Value } arms ? null
+        : arms.Type.Value == BrakeType.Cantilever || arms.Type.Value == BrakeType.CentrePull || arms.Type.Value == BrakeType.UBrake ? $"straddle cable with its carrier, if it is not sold with the brake, and a stop for the housing above the tyre where the {on} has none"
+        : arms.Type.Value == BrakeType.DirectPull || arms.Type.Value == BrakeType.MiniDirectPull ? "bent cable pipe with its boot, if it is not sold with the brake"
+        : null;
+
+    /// <summary>The ring with the left-hand thread that keeps a fixed sprocket from unscrewing.</summary>
+    private static string? SprocketRing(Part? cassette) => cassette is not Cassette { Pattern.State: KnownState.Value } fixedOn || fixedOn.Pattern.Value != CassettePattern.FixedSprocket ? null
+        : fixedOn.Lockring.State == KnownState.None ? "left-hand lockring for the fixed sprocket, in the thread of the hub"
+        : fixedOn.Lockring.State == KnownState.Unknown ? "left-hand lockring for the fixed sprocket, in the thread of the hub, if it is not there"
+        : null;
 
     private static string? BrakeCable(Part? lever) => lever is not BrakeLever worked ? null
         : IsPulled(lever) ? "brake cable, housing, ferrules and end cap"

@@ -20,6 +20,7 @@ internal static class UnjudgedFields
             Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
             Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);
             Ask(Slot.FrontWheel, "sprocketLine", front.SprocketLine, ref asked);
+            Ask(Slot.FrontWheel, "cassetteLine", front.CassetteLine, ref asked);
             Holes(Slot.FrontWheel, front, ref asked);
         }
 

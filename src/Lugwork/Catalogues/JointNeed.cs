@@ -22,9 +22,14 @@ internal sealed class JointNeed
         _worst = worst;
     }
 
-    /// <summary>Null where the joint asks nothing yet: another slot is empty, or nobody has looked and no part could change that.</summary>
+    /// <summary>Null where the joint asks nothing yet: another slot is empty, another row speaks in its place, or nobody has looked and no part could change that.</summary>
     public static JointNeed? Of(Joint joint, int at, Build build, Verdict worst)
     {
+        if (joint.GivesWayIn(build))
+        {
+            return null;
+        }
+
         CandidateRow row = default;
         uint stated = 0;
         bool settled = true;

@@ -91,9 +91,17 @@ internal sealed class SlotJudge
 
         public byte[] Verdicts => verdicts;
 
-        /// <summary>Null where another slot of the joint is empty.</summary>
+        /// <summary>Null where another slot of the joint is empty, or another row speaks in its place.</summary>
         public static PortQuestion? Of(Joint joint, int[] own, int answers, Func<Slot, Part?> beside)
         {
+            foreach ((Slot slot, Func<Part, bool> speaks) in joint.GivesWay)
+            {
+                if (beside(slot) is { } other && speaks(other))
+                {
+                    return null;
+                }
+            }
+
             CandidateRow row = default;
             uint stated = 0;
             for (int i = 0; i < joint.Inputs.Length; i++)

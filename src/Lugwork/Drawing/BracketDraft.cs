@@ -77,7 +77,7 @@ internal static class BracketDraft
         }
 
         sheet.Called(build, Slot.Frame, Slot.BottomBracket, Slot.Crankset);
-        sheet.Tell(build, "bottom-bracket-in-shell", "bottom-bracket-width", "pressed-unit-in-measured-bore", "spindle-in-bottom-bracket", "crank-across-shell", "bottom-bracket-spacers");
+        sheet.Tell(build, "bottom-bracket-in-shell", "bottom-bracket-width", "pressed-unit-in-measured-bore", "spindle-in-bottom-bracket", "crank-across-shell", "bottom-bracket-spacers", "bottom-bracket-spacers-with-guide", "bottom-bracket-spacers-with-front-derailleur");
         return sheet.Finish();
     }
 

@@ -33,6 +33,9 @@ internal sealed class JointInput
     /// <summary>The plain quantity is an angle: its codes are microdegrees.</summary>
     public bool IsAngle { get; init; }
 
+    /// <summary>It is read on the finished bicycle, and none where nobody did: no part is chosen by it.</summary>
+    public bool IsReadWhenBuilt { get; init; }
+
     public required Func<long, string> Show { get; init; }
 
     public required Func<Part, string> ShowKnown { get; init; }
@@ -95,6 +98,9 @@ public sealed class Joint
     /// <summary>Most bicycles have none of it, such as a brake inside the hub or a used part: where nothing is stated, a report does not say that nobody looked.</summary>
     internal bool MostHaveNone { get; init; }
 
+    /// <summary>Slots whose part, where it is there and answers so, makes another row speak of the same in place of this one. None of them is a slot of the joint itself.</summary>
+    internal ImmutableArray<(Slot Slot, Func<Part, bool> Speaks)> GivesWay { get; init; } = [];
+
     /// <summary>The slots whose parts meet here, each once, in order.</summary>
     public ImmutableArray<Slot> Slots => [.. Inputs.Select(i => i.Slot).Distinct()];
 
@@ -124,7 +130,21 @@ public sealed class Joint
             }
         }
 
-        return IsSeen(parts);
+        return IsSeen(parts) && !GivesWayIn(parts);
+    }
+
+    /// <summary>A part of another slot is there of which another row speaks in place of this one.</summary>
+    internal bool GivesWayIn(IParts parts)
+    {
+        foreach ((Slot slot, Func<Part, bool> speaks) in GivesWay)
+        {
+            if (parts.At(slot) is { } part && speaks(part))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Something is stated of what has to be looked at, or all of it where all is asked for, or nothing has to be.</summary>

@@ -25,6 +25,7 @@ internal sealed class SumRelation : Relation, ITells
     private readonly int[] _directions;
     private readonly SumBand[] _bands;
     private readonly Outcome[] _without;
+    private (int Input, SumRelation Sum)? _measured;
 
     /// <param name="kind">Kind in words.</param>
     /// <param name="unit">"mm" for a sum in nanometres, <see cref="Degrees"/> for one in microdegrees, else the unit of a plain count.</param>
@@ -43,9 +44,16 @@ internal sealed class SumRelation : Relation, ITells
 
     public override string Kind { get; }
 
-    public override ImmutableArray<Bridge> Bridges => [.. _bands.Select(b => b.Outcome.Bridge).OfType<Bridge>()];
+    public override ImmutableArray<Bridge> Bridges => [.. _bands.Select(b => b.Outcome.Bridge).OfType<Bridge>(), .. _measured?.Sum.Bridges ?? []];
 
-    public override ImmutableArray<Source> RestsOn => [.. _bands.SelectMany(b => b.Outcome.Reason!.Sources).Distinct()];
+    public override ImmutableArray<Source> RestsOn => [.. _bands.SelectMany(b => b.Outcome.Reason!.Sources).Concat(_measured?.Sum.RestsOn ?? []).Distinct()];
+
+    /// <summary>The same, with another sum over the same inputs that judges wherever there is something of one of them: what was measured on the bicycle is asked in place of what is reckoned.</summary>
+    public SumRelation Measured(int input, SumRelation sum)
+    {
+        _measured = (input, sum);
+        return this;
+    }
 
     /// <summary>The same, and what it says where there is none of an input; without it none counts as nothing.</summary>
     public SumRelation Without(int input, Verdict verdict, Reason reason)
@@ -56,6 +64,11 @@ internal sealed class SumRelation : Relation, ITells
 
     public override Outcome Judge(ReadOnlySpan<long> values)
     {
+        if (_measured is { } measured && values[measured.Input] != 0)
+        {
+            return measured.Sum.Judge(values);
+        }
+
         for (int i = 0; i < values.Length; i++)
         {
             if (values[i] == 0 && _without[i].Reason is not null)
@@ -70,6 +83,11 @@ internal sealed class SumRelation : Relation, ITells
     /// <summary>The common verdict of all that the inputs can be. Nothing is allocated.</summary>
     public Verdict Common(ImmutableArray<JointInput> inputs, in CandidateRow row)
     {
+        if (InPlace(row) is { } measured)
+        {
+            return measured.Common(inputs, row);
+        }
+
         for (int i = 0; i < inputs.Length; i++)
         {
             if (row[i].State == KnownState.None && _without[i].Reason is not null)
@@ -89,6 +107,12 @@ internal sealed class SumRelation : Relation, ITells
     /// <summary>Each input that is open moves through its ends and the places where a band begins, with the others at their ends.</summary>
     public void Visit(ImmutableArray<JointInput> inputs, in CandidateRow row, Joint.Visitor visitor)
     {
+        if (InPlace(row) is { } measured)
+        {
+            measured.Visit(inputs, row, visitor);
+            return;
+        }
+
         int count = inputs.Length;
         Span<long> low = stackalloc long[count];
         Span<long> high = stackalloc long[count];
@@ -130,6 +154,11 @@ internal sealed class SumRelation : Relation, ITells
     /// <summary>[sum] in a sentence becomes the figure, [over] the same without its sign.</summary>
     public string Tell(string sentence, ImmutableArray<JointInput> inputs, in CandidateRow row)
     {
+        if (InPlace(row) is { } measured)
+        {
+            return measured.Tell(sentence, inputs, row);
+        }
+
         Span<long> low = stackalloc long[inputs.Length];
         Span<long> high = stackalloc long[inputs.Length];
         Ends(inputs, row, low, high);
@@ -138,6 +167,9 @@ internal sealed class SumRelation : Relation, ITells
         long most = Sum(high);
         return sentence.Replace("[sum]", Range(least, most), StringComparison.Ordinal).Replace("[over]", least < 0 && most < 0 ? Range(-most, -least) : Range(least, most), StringComparison.Ordinal);
     }
+
+    /// <summary>What was measured judges; of what nobody measured an input says none.</summary>
+    private SumRelation? InPlace(in CandidateRow row) => _measured is { } measured && row[measured.Input].State != KnownState.None ? measured.Sum : null;
 
     private string Range(long least, long most) => Shown(least) == Shown(most) ? Shown(least) : $"{Shown(least)} to {Shown(most)}";
 

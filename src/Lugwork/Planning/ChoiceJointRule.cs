@@ -10,6 +10,9 @@ internal sealed class ChoiceJointRule : ChoiceRule
     private readonly int[][] _inputs;
     private readonly ChoiceInterner[] _seen;
     private readonly List<ChoiceClass>[] _classes;
+
+    // Of a place of which another row may speak: what its part answers then; null at a place of the joint itself.
+    private readonly Func<Part, bool>?[] _speaks;
     private readonly Candidates[] _read = new Candidates[Joint.MostInputs];
 
     public ChoiceJointRule(Joint joint, int[] scope, Slot[] slots, ChoicePrices prices)
@@ -20,6 +23,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
         _inputs = new int[scope.Length][];
         _seen = new ChoiceInterner[scope.Length];
         _classes = new List<ChoiceClass>[scope.Length];
+        _speaks = [.. scope.Select(n => joint.GivesWay.Where(g => g.Slot == slots[n]).Select(g => g.Speaks).FirstOrDefault())];
         for (int i = 0; i < scope.Length; i++)
         {
             _inputs[i] = [.. Enumerable.Range(0, joint.Inputs.Length).Where(n => joint.Inputs[n].Slot == slots[scope[i]])];
@@ -33,7 +37,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
 
     public override (long Price, long Mass) Most => _prices.MostOf(Joint);
 
-    private readonly record struct ChoiceClass(Candidates[] Read, int Stated, bool IsAsItWas);
+    private readonly record struct ChoiceClass(Candidates[] Read, int Stated, bool IsAsItWas, bool Speaks);
 
     /// <summary>The class of a part in one slot of the scope: what the joint reads of it.</summary>
     public int Of(int place, Part? part, bool isAsItWas)
@@ -44,7 +48,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
         }
 
         int[] inputs = _inputs[place];
-        Span<long> key = stackalloc long[(4 * Joint.MostInputs) + (Known<Dimension>.MostValues * Joint.MostInputs) + 2];
+        Span<long> key = stackalloc long[(4 * Joint.MostInputs) + (Known<Dimension>.MostValues * Joint.MostInputs) + 3];
         Candidates[] read = _read;
         int used = 0;
         int stated = 0;
@@ -68,12 +72,14 @@ internal sealed class ChoiceJointRule : ChoiceRule
             }
         }
 
+        bool speaks = _speaks[place] is { } asks && asks(part);
+        key[used++] = speaks ? 1 : 0;
         key[used++] = stated;
-        key[used++] = isAsItWas ? 1 : 0;
+        key[used++] = isAsItWas && _speaks[place] is null ? 1 : 0;
         int number = _seen[place].NumberOf(key[..used]);
         if (number == _classes[place].Count)
         {
-            _classes[place].Add(new(read[..inputs.Length], stated, isAsItWas));
+            _classes[place].Add(new(read[..inputs.Length], stated, isAsItWas, speaks));
         }
 
         return number;
@@ -88,10 +94,25 @@ internal sealed class ChoiceJointRule : ChoiceRule
         {
             if (classes[i] == Empty)
             {
+                if (_speaks[i] is not null)
+                {
+                    continue;
+                }
+
                 return default;
             }
 
             ChoiceClass own = _classes[i][classes[i]];
+            if (_speaks[i] is not null)
+            {
+                if (own.Speaks)
+                {
+                    return default;
+                }
+
+                continue;
+            }
+
             stated |= own.Stated;
             asItWas &= own.IsAsItWas;
             for (int n = 0; n < own.Read.Length; n++)

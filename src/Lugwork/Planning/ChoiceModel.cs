@@ -52,10 +52,11 @@ internal sealed class ChoiceModel
     {
         foreach (Joint joint in JointTable.All)
         {
-            int[] scope = [.. joint.Slots.Select(NumberOf).Order()];
-            if (Array.TrueForAll(scope, n => n >= 0 && Entries[n].Exists(e => !e.IsEmpty)))
+            int[] own = [.. joint.Slots.Select(NumberOf)];
+            if (Array.TrueForAll(own, n => n >= 0 && Entries[n].Exists(e => !e.IsEmpty)))
             {
-                Rules.Add(new ChoiceJointRule(joint, scope, Slots, prices));
+                int[] beside = [.. joint.GivesWay.Select(g => NumberOf(g.Slot)).Where(n => n >= 0)];
+                Rules.Add(new ChoiceJointRule(joint, [.. own.Concat(beside).Order()], Slots, prices));
             }
         }
 

@@ -59,7 +59,7 @@ internal static class BearingSteps
         new()
         {
             Id = "fit-bottom-bracket", Title = "Fit the bottom bracket", Stage = WorkStage.Bearings, Needed = b => b.Has(Slot.BottomBracket), Uses = [Slot.Frame, Slot.BottomBracket],
-            Joints = ["bottom-bracket-in-shell", "bottom-bracket-width", "pressed-unit-in-measured-bore", "bottom-bracket-spacers"],
+            Joints = ["bottom-bracket-in-shell", "bottom-bracket-width", "pressed-unit-in-measured-bore", "bottom-bracket-spacers", "bottom-bracket-spacers-with-guide", "bottom-bracket-spacers-with-front-derailleur"],
             After = [new("prepare-shell", "cups seat on the prepared shell"), new("fit-shell-adapter", "the bottom bracket goes into the adapter"), new("route-lines", "lines that pass the shell inside run before it is closed")],
             Does = b => b.IsShellThreaded() switch
             {

@@ -64,7 +64,7 @@ public sealed class TrapTests
     /// <summary>Whoever lets a row come out milder than its table has to name it here.</summary>
     [Fact]
     public void Only_these_rows_are_judged_milder_than_published() =>
-        Assert.Equal(["C006", "C067", "D20", "E61", "H51", "H54"], All.Where(t => t.Otherwise is { } o && o.Verdict < t.Verdict).Select(t => t.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(["C006", "C044", "C067", "D20", "E61", "H51", "H54"], All.Where(t => t.Otherwise is { } o && o.Verdict < t.Verdict).Select(t => t.Id).Order(StringComparer.Ordinal));
 
     [Fact]
     public void No_row_that_is_refused_or_asked_about_is_judged_as_a_fit() =>

@@ -16,12 +16,18 @@ internal static class BoundaryBicycles
         (Slot.Rider, "saddleHeight", 640, 800), (Slot.Saddle, "depth", 35, 55), (Slot.Seatpost, "length", 250, 420), (Slot.Seatpost, "mark", 60, 100),
         (Slot.Crankset, "largestRing", 40, 53), (Slot.Crankset, "smallestRing", 30, 39), (Slot.Crankset, "ringLine", 40, 48), (Slot.Crankset, "crankLength", 160, 180), (Slot.RearWheel, "sprocketLine", 40, 48),
         (Slot.Cassette, "smallestSprocket", 10, 12), (Slot.Cassette, "largestSprocket", 25, 36), (Slot.RearDerailleur, "capacity", 28, 42), (Slot.RearDerailleur, "largestSprocket", 28, 36), (Slot.Chain, "pitches", 100, 120),
+        (Slot.Frame, "standover", 740, 820), (Slot.Rider, "inseam", 740, 850), (Slot.Dropper, "travel", 80, 200), (Slot.Dropper, "stack", 40, 70),
+        (Slot.Pedals, "height", 10, 25), (Slot.Pedals, "reach", 90, 105), (Slot.Crankset, "qFactor", 140, 180), (Slot.Fork, "largestFrontRotor", 150, 210), (Slot.FrontWheel, "innerWidth", 17, 30),
         (Slot.FrontRotor, "thickness", 1, 2), (Slot.FrontRotor, "leastThickness", 1, 2), (Slot.FrontWheel, "rimWall", 1, 2),
     ];
 
     private static readonly Slot[] Used = [Slot.Fork, Slot.Headset, Slot.Stem, Slot.Saddle, Slot.Seatpost, Slot.Crankset, Slot.RearWheel, Slot.Cassette, Slot.RearDerailleur, Slot.Chain, Slot.FrontRotor];
 
     private static readonly string[] States = ["new", "inspected", "used", "worn", "damaged", "crashed", "recalled", "not-known"];
+
+    private static readonly string[] Tyres = ["35-622", "37-622", "40-622", "42-622", "45-622"];
+
+    private static readonly string[] Rotors = ["140", "160", "180", "200", "203"];
 
     public static Build Draw(Random random)
     {
@@ -53,7 +59,12 @@ internal static class BoundaryBicycles
         fields[Slot.Chain].Add(new("size", random.Next(2) == 0 ? "11" : "9"));
         fields[Slot.Chain].Add(new("over24Pitches", (304.8m + (random.Next(0, 4) * 0.762m) + (random.Next(-1, 2) * 0.000001m)).ToString(CultureInfo.InvariantCulture)));
         fields[Slot.FrontWheel].Add(new("brakeTrack", "aluminium"));
-        fields[Slot.FrontTyre] = [new("size", "37-622")];
+        fields[Slot.FrontTyre] = [new("size", Tyres[random.Next(Tyres.Length)])];
+        fields[Slot.RearTyre] = [new("size", Tyres[random.Next(Tyres.Length)])];
+        fields[Slot.Fork].Add(new("travel", "none"));
+        fields[Slot.Fork].Add(new("largestFrontTyre", Tyres[random.Next(Tyres.Length)]));
+        fields[Slot.Frame].Add(new("largestRearTyre", Tyres[random.Next(Tyres.Length)]));
+        fields[Slot.FrontRotor].Add(new("size", Rotors[random.Next(Rotors.Length)]));
         fields[Slot.Seatpost].Add(new("diameter", "27.2"));
         Build build = Of(fields.ToDictionary(p => p.Key, p => (IEnumerable<KeyValuePair<string, string>>)p.Value));
 
@@ -87,7 +98,7 @@ internal static class BoundaryBicycles
     /// <summary>What the sheet of the bicycle without a part says of it, where it can say all: the parts beside it are settled.</summary>
     public static IEnumerable<NeedLine> Lines(Build build, Slot slot) =>
         JointTable.All.Where(j => j.Slots.Contains(slot) && j.IsFilled(build) && j.Inputs.All(i => i.Slot == slot || i.Read(build[i.Slot]!).IsSettled))
-            .SelectMany(j => j.Inputs.Where(i => i.Slot == slot).Select(i => NeedLine.Of(j, i, build.Without(slot))));
+            .SelectMany(j => j.Inputs.Where(i => i.Slot == slot && !i.IsReadWhenBuilt).Select(i => NeedLine.Of(j, i, build.Without(slot))));
 
     /// <summary>The first joint of which check and sheet say two things; null where they agree.</summary>
     public static string? Disagreement(Build build)
@@ -108,7 +119,11 @@ internal static class BoundaryBicycles
 
                 // Of a part with one figure in the joint the sheet says all; of one with several, what holds whatever the others are.
                 bool alone = line.Joint.Inputs.Count(i => i.Slot == slot) == 1;
-                bool agree = line.Input.IsLength ? alone ? (judged == Verdict.Fits) == (sheet == Verdict.Fits) : judged != Verdict.Fits || sheet == Verdict.Fits
+                bool twin = line.Joint.Inputs.Any(i => i != line.Input && i.Slot == slot && i.Field == line.Field);
+
+                // Of a field that says a second thing too the sheet tells the best that it can be.
+                bool agree = twin ? sheet <= judged || sheet == Verdict.NeedsMeasuring
+                    : line.Input.IsLength ? alone ? (judged == Verdict.Fits) == (sheet == Verdict.Fits) : judged != Verdict.Fits || sheet == Verdict.Fits
                     : alone ? judged == sheet
                     : sheet == Verdict.NeedsMeasuring || Fits.Rows.MayRemain(judged, sheet);
                 if (!agree)

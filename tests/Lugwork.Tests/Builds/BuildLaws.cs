@@ -200,7 +200,7 @@ public sealed class BuildLaws
         List<CandidateRow> rows = [row];
         for (int i = 0; i < joint.Inputs.Length; i++)
         {
-            if (i != at && joint.Inputs[i].Slot == slot)
+            if (i != at && joint.Inputs[i].Slot == slot && !joint.Inputs[i].IsReadWhenBuilt)
             {
                 int input = i;
                 long[] values = joint.Inputs[i].IsLength ? [1, code, .. Settled(joint, row)] : [.. joint.Inputs[i].Domain];
@@ -222,7 +222,8 @@ public sealed class BuildLaws
         CandidateRow row = default;
         for (int i = 0; i < joint.Inputs.Length; i++)
         {
-            row[i] = joint.Inputs[i].Slot != slot && build[joint.Inputs[i].Slot] is { } part ? joint.Inputs[i].Read(part) : default;
+            row[i] = joint.Inputs[i].Slot != slot && build[joint.Inputs[i].Slot] is { } part ? joint.Inputs[i].Read(part)
+                : joint.Inputs[i].IsReadWhenBuilt ? new Candidates(KnownState.None, 0, 0, null) : default;
         }
 
         return (joint.Inputs.IndexOf(line.Input), row);

@@ -13,20 +13,101 @@ public sealed class NewerLimitTests
     private const long Spacer = 2_500_000;
 
     [Theory]
-    [InlineData("BSA-73", "24-MTB", 0, Verdict.DoesNotFit)]
+    [InlineData("BSA-73", "24-MTB", 0, Verdict.NeedsPart)]
     [InlineData("BSA-73", "24-MTB", 1, Verdict.NeedsMeasuring)]
     [InlineData("BSA-73", "24-MTB", Spacer - 1, Verdict.NeedsMeasuring)]
     [InlineData("BSA-73", "24-MTB", Spacer, Verdict.Fits)]
     [InlineData("BSA-73", "24-MTB", Spacer + 1, Verdict.NeedsMeasuring)]
     [InlineData("BSA-68", "24-road", 0, Verdict.Fits)]
     [InlineData("BSA-68", "24-road", 1, Verdict.NeedsMeasuring)]
-    [InlineData("BSA-68", "24-MTB", 0, Verdict.DoesNotFit)]
+    [InlineData("BSA-68", "24-MTB", 0, Verdict.NeedsPart)]
     [InlineData("BSA-68", "24-MTB", 1, Verdict.NeedsMeasuring)]
-    [InlineData("BSA-68", "30-long", 0, Verdict.DoesNotFit)]
+    [InlineData("BSA-68", "24-MTB", Spacer - 1, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-68", "24-MTB", Spacer, Verdict.NeedsPart)]
+    [InlineData("BSA-68", "24-MTB", Spacer + 1, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-68", "24-MTB", 2 * Spacer, Verdict.Fits)]
+    [InlineData("BSA-68", "24-MTB", (2 * Spacer) + 1, Verdict.NeedsMeasuring)]
+    [InlineData("BSA-68", "30-long", 0, Verdict.NeedsPart)]
     [InlineData("BSA-68", "30-long", 2 * Spacer, Verdict.NeedsMeasuring)]
+    [InlineData("BB30-68", "24-road", 0, Verdict.NeedsPart)]
+    [InlineData("BB30-68", "24-road", Spacer, Verdict.NeedsMeasuring)]
     [InlineData("BB30-73", "24-road", Spacer, Verdict.DoesNotFit)]
     public void Spacers_under_the_cups_are_as_the_chart_says(string shell, string spindle, long spacers, Verdict verdict) =>
         Assert.Equal(verdict, SpacersOnShell.UnderCups.Judge([Shell.Parse(shell, null).FitCode, Spindle.Parse(spindle, null).FitCode, spacers]).Verdict);
+
+    /// <summary>The plate of a guide or of an E-type front derailleur stands in the place of one spacer; with all the spacers beside it one has to come out.</summary>
+    [Theory]
+    [InlineData("BSA 73", "24-MTB", "none", Verdict.Fits)]
+    [InlineData("BSA 73", "24-MTB", "2.5", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 73", "24-MTB", "2.4", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 73", "24-MTB", "5", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 68", "24-MTB", "none", Verdict.NeedsPart)]
+    [InlineData("BSA 68", "24-MTB", "2.5", Verdict.Fits)]
+    [InlineData("BSA 68", "24-MTB", "5", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 68", "24-MTB", "7.5", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 68", "24-road", "none", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 68", "24-road", "2.5", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 68", "30-long", "none", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 73", "24-MTB", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("BSA 73", "24-road", "none", Verdict.DoesNotFit)]
+    public void A_plate_under_the_cup_stands_for_a_spacer(string shell, string spindle, string spacers, Verdict verdict)
+    {
+        Build bare = Build.From(Frame.Read($"shell {shell}")).With(Crankset.Read($"spindle {spindle}")).With(BottomBracket.Read($"drive spacer {spacers}"));
+        foreach ((Build build, string row) in new[] { (bare.With(ChainGuide.Read("BB-mount")), "bottom-bracket-spacers-with-guide"), (bare.With(FrontDerailleur.Read("E-type")), "bottom-bracket-spacers-with-front-derailleur") })
+        {
+            Fit[] said = [.. build.Check().Fits.Where(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal) || f.Joint.Id == "guide-on-bottom-bracket")];
+            Assert.Equal((row, verdict), (Assert.Single(said).Joint!.Id, said[0].Verdict));
+        }
+    }
+
+    /// <summary>A guide on tabs and a derailleur on a band leave the spacers to the row without a plate, and a guide of unknown mount leaves it open where it matters.</summary>
+    [Theory]
+    [InlineData("ISCG05", "bottom-bracket-spacers", Verdict.NeedsPart)]
+    [InlineData("unknown", "bottom-bracket-spacers-with-guide", Verdict.NeedsMeasuring)]
+    public void A_guide_without_a_plate_stands_for_no_spacer(string mount, string row, Verdict verdict)
+    {
+        Build build = Build.From(Frame.Read("shell BSA 73")).With(Crankset.Read("spindle 24-MTB")).With(BottomBracket.Read("drive spacer none")).With(ChainGuide.Read($"mount {mount}"));
+        Assert.Equal((row, verdict), build.Check().Fits.Where(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal)).Select(f => (f.Joint!.Id, f.Verdict)).Single());
+        Assert.Equal("bottom-bracket-spacers", build.With(FrontDerailleur.Read("31.8")).Without(Slot.ChainGuide).Check().Fits.Single(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal)).Joint!.Id);
+    }
+
+    /// <summary>A spacer that is lacking is a thing to buy, once; where nobody said what stands there, the list asks for what the table says, and for none in the place of a plate that is there.</summary>
+    [Theory]
+    [InlineData("BSA 73", "drive spacer none", "", "bottom-bracket-spacers:bracket-spacer-drive-side")]
+    [InlineData("BSA 73", "drive spacer 2.5", "", "")]
+    [InlineData("BSA 73", "drive spacer unknown", "", "bottom-bracket-spacers")]
+    [InlineData("BSA 73", "drive spacer unknown", "BB-mount", "")]
+    [InlineData("BSA 68", "drive spacer none", "", "bottom-bracket-spacers:bracket-spacers-three")]
+    [InlineData("BSA 68", "drive spacer 5", "", "")]
+    [InlineData("BSA 68", "drive spacer unknown", "", "crank-across-shell:crank-24-mtb-across-bsa-68")]
+    [InlineData("BSA 68", "drive spacer none", "BB-mount", "bottom-bracket-spacers-with-guide:bracket-spacer-each-side")]
+    public void A_spacer_that_is_lacking_is_on_the_list(string shell, string bracket, string guide, string ids)
+    {
+        Build build = Build.From(Frame.Read($"shell {shell}")).With(Crankset.Read("spindle 24-MTB")).With(BottomBracket.Read(bracket));
+        build = guide.Length == 0 ? build : build.With(ChainGuide.Read(guide));
+        Assert.Equal(ids.Split(' ', StringSplitOptions.RemoveEmptyEntries), build.SmallParts().Select(p => p.Id).Where(i => i.Contains("bracket-spacer", StringComparison.Ordinal) || i.StartsWith("crank-across", StringComparison.Ordinal)));
+    }
+
+    /// <summary>Both lines measured say what no list says: within 3 mm it runs, farther out it takes a moved ring, beside all sprockets it runs on none. A crank that is sold for the rear end needs no measuring.</summary>
+    [Theory]
+    [InlineData("46", "46", Verdict.Fits)]
+    [InlineData("49", "46", Verdict.Fits)]
+    [InlineData("43", "46", Verdict.Fits)]
+    [InlineData("49.1", "46", Verdict.NeedsPart)]
+    [InlineData("42.9", "46", Verdict.NeedsPart)]
+    [InlineData("66", "46", Verdict.NeedsPart)]
+    [InlineData("69", "46", Verdict.DoesNotFit)]
+    [InlineData("49", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("unknown", "46", Verdict.NeedsMeasuring)]
+    [InlineData("46 \u00B1 2", "46", Verdict.Fits)]
+    [InlineData("48 \u00B1 2", "46", Verdict.NeedsMeasuring)]
+    public void Two_lines_that_were_measured_settle_the_chainline(string ring, string cassette, Verdict verdict)
+    {
+        Build build = Build.From(new Frame()).With(Crankset.Read($"chainline gravel-1x-49.7; ring line {ring}")).With(Wheel.Read($"hub R135-QR; cassette line {cassette}"), Slot.RearWheel).With(Cassette.Read("spacing 11-close"));
+        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "chainline");
+        Assert.Equal(verdict, fit.Verdict);
+        Assert.Equal(ring == "unknown" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "ringLine") && ring == "unknown");
+    }
 
     [Theory]
     [InlineData("25.4", 25_000_000, 0, Verdict.NeedsMeasuring)]

@@ -6,8 +6,6 @@ namespace Lugwork.Tests.Builds;
 /// <summary>What a build needs beside its main parts.</summary>
 public sealed class SmallPartTests
 {
-    private static Build Sample(string name) => BuildFile.Read(File.ReadAllText(Path.Combine(BuildFileTests.Root(), "samples", "FrameUp", "builds", name + ".json")));
-
     [Fact]
     public void A_bridge_of_a_joint_is_a_small_part_with_its_row()
     {
@@ -177,17 +175,6 @@ public sealed class SmallPartTests
         Assert.Equal(2, geared.SmallParts().Count(p => p.Id is "quick-link" or "rear-shift-cable"));
     }
 
-    [Theory]
-    [InlineData("road-disc-all-new")]
-    [InlineData("tourer-from-commuter")]
-    [InlineData("trail-frame-donor-mix")]
-    [InlineData("swap-meet-frame")]
-    [InlineData("bare-gravel-frame")]
-    public void The_lists_of_the_samples_are_complete_and_minimal(string name) => IsCompleteAndMinimal(Sample(name));
-
-    [Property(MaxTest = 60)]
-    public void A_list_is_complete_and_minimal(DoNotSize<int> seed) => IsCompleteAndMinimal(Bicycles.Any(new Random(seed.Item)));
-
     /// <summary>All that was asked for is there, and then one part is changed: what is listed is what it asks for anew, and nothing of what was bought for the same need.</summary>
     [Property(MaxTest = 60)]
     public void A_changed_part_lists_what_is_asked_for_anew(DoNotSize<int> seed)
@@ -207,16 +194,6 @@ public sealed class SmallPartTests
 
     /// <summary>Joint and row: the id is the article, whatever asks for it.</summary>
     private static bool IsArticle(string id) => id.Contains(':', StringComparison.Ordinal) && !id.EndsWith(":choice", StringComparison.Ordinal);
-
-    private static void IsCompleteAndMinimal(Build build)
-    {
-        SmallPart[] needed = [.. build.SmallParts()];
-        Assert.Equal(needed.Length, needed.Select(p => p.Id).Distinct().Count());
-        Build all = needed.Aggregate(build, (b, part) => b.WithSmallPart(part.Id));
-        Assert.Empty(all.SmallParts());
-        Assert.All(needed.Take(8), part => Assert.Equal([part.Id], all.WithoutSmallPart(part.Id).SmallParts().Select(p => p.Id)));
-        Assert.Equal(build.Check().Verdict, all.Check().Verdict);
-    }
 
     [Fact]
     public void Small_parts_that_are_there_stand_in_the_build_file()

@@ -262,6 +262,43 @@ public sealed class SystemCheckTests
         Assert.Equal(Lugwork.Geometry.GroundClearance.Check(Length.FromMillimeters(351 - drop), Length.FromMillimeters(170), Length.FromMillimeters(20), Length.FromMillimeters(135)).Verdict, fit.Verdict);
     }
 
+    /// <summary>Room that was measured with the wheel turned takes the place of the straight sum, whatever that says.</summary>
+    [Theory]
+    [InlineData("front centre 560", "toe room 89", Verdict.Fits)]
+    [InlineData("front centre 560", "toe room 88.9", Verdict.DoesNotFit)]
+    [InlineData("front centre 700", "toe room 88.9", Verdict.DoesNotFit)]
+    [InlineData("front centre unknown", "toe room 95", Verdict.Fits)]
+    [InlineData("front centre 560", "toe room 89 \u00B1 2", Verdict.NeedsMeasuring)]
+    [InlineData("front centre 560", "toe room unknown", Verdict.NeedsMeasuring)]
+    public void Toe_room_that_was_measured_settles_it(string frame, string crank, Verdict verdict)
+    {
+        Fit fit = Of(Check(frame, (Slot.FrontTyre, "40-622"), (Slot.Crankset, "crank length 170; " + crank)), "toe-clearance");
+        Assert.Equal(verdict, fit.Verdict);
+        Assert.Equal(crank.StartsWith("toe room 9", StringComparison.Ordinal) || crank.EndsWith("88.9", StringComparison.Ordinal) || crank.EndsWith("89", StringComparison.Ordinal), fit.Sentence.Contains("as measured", StringComparison.Ordinal));
+    }
+
+    /// <summary>The tangent of 25 degrees over half of 150 and 60 mm is 62.95 mm of height.</summary>
+    [Theory]
+    [InlineData("bottom bracket drop 97", "ground height 63", Verdict.Fits)]
+    [InlineData("bottom bracket drop 97", "ground height 62.9", Verdict.Unsafe)]
+    [InlineData("bottom bracket drop unknown", "ground height 63", Verdict.Fits)]
+    [InlineData("bottom bracket drop 20", "ground height 62.9", Verdict.Unsafe)]
+    [InlineData("bottom bracket drop 20", "ground height 63 \u00B1 1", Verdict.NeedsMeasuring)]
+    public void A_pedal_whose_height_was_measured_is_judged_by_it(string frame, string pedals, Verdict verdict) => Assert.Equal(
+        verdict,
+        Of(Check(frame, (Slot.RearTyre, "40-622"), (Slot.Crankset, "crank length 170; Q factor 150"), (Slot.Pedals, "height 20; reach 60; " + pedals)), "pedal-ground-clearance").Verdict);
+
+    [Fact]
+    public void What_the_sums_leave_open_asks_for_what_settles_it_and_a_sheet_chooses_no_part_by_it()
+    {
+        FitReport report = Check("front centre 560; bottom bracket drop 104", (Slot.FrontTyre, "40-622"), (Slot.RearTyre, "40-622"), (Slot.Crankset, "crank length 170; Q factor 150"), (Slot.Pedals, "height 20; reach 60"));
+        Assert.Contains(Of(report, "toe-clearance").Measurements, m => m.Field == "toeRoom");
+        Assert.Contains(Of(report, "pedal-ground-clearance").Measurements, m => m.Field == "groundHeight");
+        Assert.DoesNotContain(report.Build.Without(Slot.Crankset).Needs().SelectMany(n => n.Lines), l => l.Field is "toeRoom" or "groundHeight" or "mountedWidth" or "cassetteLine");
+        Build built = report.Build.WithMeasured(Slot.Crankset, "toeRoom", "92").WithMeasured(Slot.Pedals, "groundHeight", "70");
+        Assert.Equal((Verdict.Fits, Verdict.Fits), (Of(built.Check(), "toe-clearance").Verdict, Of(built.Check(), "pedal-ground-clearance").Verdict));
+    }
+
     [Theory]
     [InlineData("shortest fork 380", "axle to crown 380", Verdict.Fits)]
     [InlineData("shortest fork 380", "axle to crown 379", Verdict.DoesNotFit)]

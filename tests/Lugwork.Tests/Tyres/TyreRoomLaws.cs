@@ -42,8 +42,8 @@ public sealed class TyreRoomLaws
         long widest = TyreRoom.WidestRim(width, limit);
         foreach (long inner in new[] { widest - 1, widest, widest + 1, 13 * Millimetre }.Where(i => i > 0))
         {
-            Assert.Equal(inner <= widest, TyreRoom.Grown.Judge([width, inner, limit, 622, 622]).Verdict == Verdict.Fits);
-            Assert.Equal(Verdict.NeedsMeasuring, TyreRoom.Grown.Judge([width, inner, limit, 584, 622]).Verdict);
+            Assert.Equal(inner <= widest, TyreRoom.Grown.Judge([width, inner, limit, 622, 622, 0, 0]).Verdict == Verdict.Fits);
+            Assert.Equal(Verdict.NeedsMeasuring, TyreRoom.Grown.Judge([width, inner, limit, 584, 622, 0, 0]).Verdict);
         }
     }
 
@@ -84,6 +84,39 @@ public sealed class TyreRoomLaws
     [InlineData("44-622", "25", Verdict.NeedsMeasuring)]
     public void A_40_that_grows_by_2_mm_fits_where_3_more_are_left(string largest, string inner, Verdict expected) =>
         Assert.Equal(expected, Builds.Bench.Judge("rear-tyre-on-its-rim-in-frame", $"largest tyre {largest}", (Slot.RearTyre, Tyre.Read("40-622")), (Slot.RearWheel, Wheel.Read($"inner width {inner}"))).Verdict);
+
+    /// <summary>What was measured takes the place of what is reckoned: on the rim on which it was measured as it is, on another by what a tyre grows or shrinks.</summary>
+    [Theory]
+    [InlineData("mounted width 42; mounted on rim 25", "25", Verdict.Fits)]
+    [InlineData("mounted width 42.1; mounted on rim 25", "25", Verdict.NeedsMeasuring)]
+    [InlineData("mounted width 45; mounted on rim 25", "25", Verdict.NeedsMeasuring)]
+    [InlineData("mounted width 45.1; mounted on rim 25", "25", Verdict.DoesNotFit)]
+    [InlineData("mounted width 40; mounted on rim 21", "23", Verdict.Fits)]
+    [InlineData("mounted width 40; mounted on rim 21", "23.1", Verdict.NeedsMeasuring)]
+    [InlineData("mounted width 44; mounted on rim 21", "23.5", Verdict.NeedsMeasuring)]
+    [InlineData("mounted width 44; mounted on rim 21", "23.6", Verdict.DoesNotFit)]
+    [InlineData("mounted width 42.8; mounted on rim 25", "23", Verdict.Fits)]
+    [InlineData("mounted width 42.9; mounted on rim 25", "23", Verdict.NeedsMeasuring)]
+    [InlineData("mounted width 47.1; mounted on rim 25", "23", Verdict.DoesNotFit)]
+    [InlineData("mounted width 41", "25", Verdict.NeedsMeasuring)]
+    [InlineData("mounted width 41; mounted on rim none", "25", Verdict.NeedsMeasuring)]
+    [InlineData("mounted on rim 25", "23", Verdict.Fits)]
+    [InlineData("mounted width 41 \u00B1 1; mounted on rim 25", "25", Verdict.Fits)]
+    [InlineData("mounted width 42 \u00B1 0.5; mounted on rim 25", "25", Verdict.NeedsMeasuring)]
+    [InlineData("mounted width 41; mounted on rim 25", "unknown", Verdict.NeedsMeasuring)]
+    public void A_mounted_width_that_was_measured_takes_the_place_of_the_growth(string measured, string inner, Verdict expected) =>
+        Assert.Equal(expected, Builds.Bench.Judge("rear-tyre-on-its-rim-in-frame", "largest tyre 42-622", (Slot.RearTyre, Tyre.Read("40-622; " + measured)), (Slot.RearWheel, Wheel.Read($"inner width {inner}"))).Verdict);
+
+    [Fact]
+    public void A_tyre_that_may_grow_too_wide_asks_for_its_mounted_width_and_is_settled_by_it()
+    {
+        Build build = Build.From(Frame.Read("largest tyre 42-622")).With(Tyre.Read("40-622"), Slot.RearTyre).With(Wheel.Read("inner width 25"), Slot.RearWheel);
+        Fit asked = build.Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame");
+        Assert.Equal(["mountedWidth", "mountedRim"], asked.Measurements.Select(m => m.Field));
+        Build measured = build.WithMeasured(Slot.RearTyre, "mountedWidth", "41.5").WithMeasured(Slot.RearTyre, "mountedRim", "25");
+        Assert.Equal(Verdict.Fits, measured.Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, measured.With(Wheel.Read("inner width 27"), Slot.RearWheel).Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
+    }
 
     /// <summary>A larger tyre than the fork's maker allows is dangerous in a fork, and asked about in a frame.</summary>
     [Theory]
