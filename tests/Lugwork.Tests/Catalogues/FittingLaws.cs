@@ -44,6 +44,27 @@ public sealed class FittingLaws
         }
     }
 
+    [Property(MaxTest = 20)]
+    public void The_counts_of_all_frames_are_those_of_each(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        CatalogueView view = Shelves.Of(Shelves.Rows(random, 30, Slot.Frame).Concat(Shelves.Rows(random, 200).Where(r => r.Slot != Slot.Frame))).View;
+        FrameCounts counts = view.CountsOfFrames();
+        Assert.Equal(30, counts.Count);
+        Assert.Equal(view.Slots.Where(s => s != Slot.Frame), counts.Slots);
+        foreach (long id in counts.Ids)
+        {
+            foreach ((Slot slot, FitCounts one) in view.CountsFor(Build.From((Frame)view.Find(Slot.Frame, id)!)))
+            {
+                Assert.Equal(one, counts.Of(id, slot));
+            }
+        }
+
+        Assert.Null(counts.Of(long.MaxValue, Slot.Seatpost));
+        Assert.Null(counts.Of(counts.Ids[0], Slot.Frame));
+        Assert.Equal(0, Shelves.Of(Shelves.Rows(random, 5, Slot.Seatpost)).View.CountsOfFrames().Count);
+    }
+
     [Property(MaxTest = 30)]
     public void Neither_the_order_of_rows_nor_the_way_to_a_catalogue_changes_an_answer(DoNotSize<int> seed)
     {
