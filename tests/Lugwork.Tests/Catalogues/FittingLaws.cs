@@ -22,6 +22,9 @@ public sealed class FittingLaws
             string plain = Shelves.Told(rows.Where(r => r.Slot == slot).Select(r => (r.Id, Shelves.Plain(With(build, r), slot, slot, slot))), worst, most);
             SlotFitting answer = view.Fitting(build, slot, most, worst);
             Assert.Equal(plain, Shelves.Told(answer));
+            SlotFitting all = view.Fitting(build, slot, int.MaxValue, worst);
+            Assert.Equal(all.Fits.Concat(all.NeedsPart).Concat(all.Open).Select(p => (p.Id, p.Verdict)).Order(), answer.Kinds.SelectMany(k => k.Ids.Select(id => (id, k.First.Verdict))).Order());
+            Assert.All(answer.Kinds, k => Assert.Equal((k.Count, k.Ids[0], k.Ids.Order()), (k.Ids.Length, k.First.Id, k.Ids.AsEnumerable())));
             foreach (FittingPart part in answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Take(3))
             {
                 Assert.Equal(part.Verdict, Shelves.Plain(With(build, new(part.Id, slot, part.Part!)), slot, slot, slot));
