@@ -5,7 +5,7 @@ namespace Lugwork.Databases;
 /// <summary>The index and every engine give one answer.</summary>
 public sealed class CandidateTests
 {
-    private static readonly Lazy<RandomShop>[] Shops = [.. Enumerable.Range(1, 3).Select(seed => new Lazy<RandomShop>(() => new(seed)))];
+    private static readonly Lazy<RandomShop>[] Shops = [.. Enumerable.Range(1, 2).Select(seed => new Lazy<RandomShop>(() => new(seed)))];
 
     public static TheoryData<string, int> EveryShop
     {
@@ -46,17 +46,26 @@ public sealed class CandidateTests
         }
     }
 
+    /// <summary>What the engines are held to below is what the index finds, once the check has looked at each candidate.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void Of_the_candidates_the_check_leaves_what_the_index_finds(int number)
+    {
+        RandomShop shop = Shops[number].Value;
+        Assert.Equal(Told(shop.Indexed()), Told(shop.Confirmed(shop.Joined)));
+    }
+
     [Theory]
     [MemberData(nameof(EveryShop))]
-    public void An_engine_joins_what_the_relations_say_and_the_check_leaves_what_the_index_finds(string name, int number)
+    public void An_engine_joins_what_the_relations_say(string name, int number)
     {
         RandomShop shop = Shops[number].Value;
         using Engine engine = Engine.Open(name);
         engine.Fill(shop);
         List<Candidate> found = engine.Candidates(FitRelations.CandidateQuery);
         Assert.Equal(found.Count, found.Distinct().Count());
-        Assert.Equal(shop.Joined().OrderBy(c => (c.Frame, c.Slot, c.Part)), found.OrderBy(c => (c.Frame, c.Slot, c.Part)));
-        Assert.Equal(Told(shop.Indexed()), Told(shop.Confirmed(found)));
+        Assert.Equal(shop.Joined.OrderBy(c => (c.Frame, c.Slot, c.Part)), found.OrderBy(c => (c.Frame, c.Slot, c.Part)));
     }
 
     [Theory]

@@ -3,6 +3,7 @@ using Lugwork.EntityFrameworkCore;
 using Lugwork.Hubs;
 using Lugwork.Seating;
 using Lugwork.Steering;
+using Lugwork.Tyres;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
@@ -40,7 +41,8 @@ public sealed class ConverterTests
     {
         FitKeyConverter<T> key = new();
         FitCodeConverter<T> code = new();
-        IEnumerable<T> values = T.All.IsEmpty ? new long[] { 1, 27_200, 360_000 }.Select(T.OfFitCode) : T.All;
+        string[] samples = typeof(T) == typeof(TyreSize) ? ["37-622", "62-584"] : typeof(T) == typeof(DateMade) ? ["2019", "2019-05"] : ["0.5", "27.2", "100"];
+        IEnumerable<T> values = T.All.IsEmpty ? samples.Select(s => T.Parse(s, null)) : T.All;
         foreach (T value in values)
         {
             string text = Assert.IsType<string>(key.ConvertToProvider(value));

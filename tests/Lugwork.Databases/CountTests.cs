@@ -1,4 +1,3 @@
-using System.Globalization;
 using Lugwork.Catalogues;
 
 namespace Lugwork.Databases;
@@ -18,7 +17,7 @@ public sealed class CountTests
         engine.Run(Recipes.Of("histogram"));
         engine.Run("CREATE INDEX part_histogram_by_key ON part_histogram (slot, key, at_limit)");
         Dictionary<(long, string, string), long> counted = engine
-            .Read(Recipes.Of(recipe), r => (Of: (r.GetInt64(0), r.GetString(1), r.GetString(2)), Parts: Convert.ToInt64(r.GetValue(3), CultureInfo.InvariantCulture)))
+            .Read(Recipes.Of(recipe), r => (Of: (r.GetInt64(0), r.GetString(1), r.GetString(2)), Parts: r.GetInt64(3)))
             .ToDictionary(r => r.Of, r => r.Parts);
         ILookup<(string, string), PartFitRow> rows = shop.PartRows.Where(p => p.LimitMin == p.LimitMax).ToLookup(r => (r.Slot, r.Key));
         Dictionary<(long, string, string), long> plain = shop.NeedRows.GroupBy(n => (n.FrameId, n.Slot, n.Joint))

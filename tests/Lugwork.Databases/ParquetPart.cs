@@ -9,8 +9,8 @@ internal static class ParquetPart
     {
         using Engine engine = Engine.Open("DuckDB");
         engine.Run(Recipes.Of("parquet").Replace("{folder}", folder, StringComparison.Ordinal));
-        string some = $"WHERE n.slot IN ({string.Join(", ", slots.Select(s => $"'{s}'"))})\nGROUP BY";
-        foreach (Candidate found in engine.Candidates(FitRelations.CandidateQuery.Replace("GROUP BY", some, StringComparison.Ordinal)))
+        string some = $"WHERE n.slot IN ({string.Join(", ", slots.Select(s => $"'{s}'"))})\nGROUP BY n.";
+        foreach (Candidate found in engine.Candidates(FitRelations.CandidateQuery.Replace("GROUP BY n.", some, StringComparison.Ordinal)))
         {
             Console.Write(FormattableString.Invariant($"{found.Frame}\t{found.Slot}\t{found.Part}\n"));
         }

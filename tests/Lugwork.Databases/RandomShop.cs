@@ -18,13 +18,13 @@ internal sealed class RandomShop
     public RandomShop(int seed)
     {
         Random random = new(seed);
-        Builds = [.. Enumerable.Range(0, 24).Select(i => (i % 4) switch
+        Builds = [.. Enumerable.Range(0, 12).Select(i => (i % 4) switch
         {
             0 => Build.From(Bicycles.Frame(random)),
             1 => Bicycles.Any(random),
             _ => BoundaryBicycles.Draw(random),
         })];
-        Parts = Shelves.Rows(random, 1_000);
+        Parts = Shelves.Rows(random, 500);
         HashSet<(Slot, long)> used = [.. Parts.Select(p => (p.Slot, p.Id))];
         for (int frame = 0; frame < Builds.Length; frame++)
         {
@@ -48,7 +48,9 @@ internal sealed class RandomShop
     public FrameNeedRow[] NeedRows { get; }
 
     /// <summary>The join as the relations define it, in memory.</summary>
-    public HashSet<Candidate> Joined()
+    public HashSet<Candidate> Joined => field ??= Join();
+
+    private HashSet<Candidate> Join()
     {
         ILookup<(string, string), PartFitRow> rows = PartRows.ToLookup(r => (r.Slot, r.Key));
         HashSet<Candidate> joined = [];

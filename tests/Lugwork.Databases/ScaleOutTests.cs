@@ -16,16 +16,16 @@ public sealed class ScaleOutTests
         engine.Run("ANALYZE part_fit; ANALYZE frame_need; SET max_parallel_workers_per_gather = 2; SET min_parallel_table_scan_size = 0; SET min_parallel_index_scan_size = 0; SET parallel_setup_cost = 0; SET parallel_tuple_cost = 0");
 
         string plan = Plan(engine, FitRelations.CandidateQuery);
-        Assert.Matches("Workers Launched: [12]", plan);
+        Assert.True(plan.Contains("Workers Launched: 1", StringComparison.Ordinal) || plan.Contains("Workers Launched: 2", StringComparison.Ordinal), plan);
         Assert.Contains("part_fit_seatpost", plan, StringComparison.Ordinal);
         Assert.Contains("part_fit_other", plan, StringComparison.Ordinal);
-        Assert.Equal(shop.Joined(), engine.Candidates(FitRelations.CandidateQuery).ToHashSet());
+        Assert.Equal(shop.Joined, engine.Candidates(FitRelations.CandidateQuery).ToHashSet());
 
-        string one = FitRelations.CandidateQuery.Replace("GROUP BY", "WHERE n.slot = 'seatpost' AND p.slot = 'seatpost'\nGROUP BY", StringComparison.Ordinal);
+        string one = FitRelations.CandidateQuery.Replace("GROUP BY n.", "WHERE n.slot = 'seatpost' AND p.slot = 'seatpost'\nGROUP BY n.", StringComparison.Ordinal);
         string pruned = Plan(engine, one);
         Assert.Contains("part_fit_seatpost", pruned, StringComparison.Ordinal);
         Assert.DoesNotContain("part_fit_other", pruned, StringComparison.Ordinal);
-        HashSet<Candidate> posts = [.. shop.Joined().Where(c => c.Slot == "seatpost")];
+        HashSet<Candidate> posts = [.. shop.Joined.Where(c => c.Slot == "seatpost")];
         Assert.NotEmpty(posts);
         Assert.Equal(posts, engine.Candidates(one).ToHashSet());
     }
@@ -59,7 +59,7 @@ public sealed class ScaleOutTests
                 }
             }
 
-            Assert.Equal(shop.Joined(), all);
+            Assert.Equal(shop.Joined, all);
         }
         finally
         {

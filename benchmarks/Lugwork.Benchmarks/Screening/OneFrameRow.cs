@@ -12,7 +12,7 @@ internal sealed class OneFrameRow : IRow, IDisposable
     private readonly SqliteConnection _connection = new("Data Source=:memory:");
     private readonly long[] _ids = new long[Parts];
     private readonly long[] _others = new long[Parts];
-    private CatalogueView _view = PartCatalogueView();
+    private CatalogueView _view = new PartCatalogue().View;
     private Build[] _builds = [];
     private double _found;
 
@@ -66,8 +66,6 @@ internal sealed class OneFrameRow : IRow, IDisposable
     }
 
     public void Dispose() => _connection.Dispose();
-
-    private static CatalogueView PartCatalogueView() => new PartCatalogue().View;
 
     private int Library(int frame)
     {

@@ -35,13 +35,18 @@ internal sealed class ScreeningShop
         foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame))
         {
             Joint[] joints = [.. JointTable.All.Where(j => j.Slots.Length == 2 && j.Slots.Contains(slot) && j.Slots.Contains(Slot.Frame))];
-            if (joints.Length > 0 && Exact(slot, joints, random) is { Length: > 20 } kinds)
+            if (joints.Length > 0 && Exact(slot, joints, random) is { Length: > 1 } kinds)
             {
                 slots.Add((slot, kinds, joints));
             }
         }
 
         slots = [.. slots.OrderByDescending(s => s.Joints.Length).ThenByDescending(s => s.Kinds.Length).Take(SlotCount)];
+        if (slots.Count < SlotCount)
+        {
+            throw new InvalidOperationException($"only {slots.Count} slots: {string.Join(", ", slots.Select(s => s.Slot))}");
+        }
+
         Slots = [.. slots.Select(s => s.Slot)];
         Kinds = [.. slots.Select(s => s.Kinds)];
         foreach ((Slot slot, Part[] kinds, Joint[] joints) in slots)
@@ -153,7 +158,7 @@ internal sealed class ScreeningShop
             foreach (string one in key.Split('\n'))
             {
                 string[] part = one.Split('@');
-                if (part[0] != FitRelations.AnyPart && !asked.Contains(JointOf(part[0])))
+                if (!asked.Contains(JointOf(part[0])))
                 {
                     continue;
                 }
@@ -181,7 +186,7 @@ internal sealed class ScreeningShop
         return accepted;
     }
 
-    private static string JointOf(string key) => key[..key.AsSpan().IndexOfAny(':', '=')];
+    private static string JointOf(string key) => key.StartsWith(FitRelations.AnyPart, StringComparison.Ordinal) && key.AsSpan().IndexOfAny(':', '=') is < 0 or 3 ? "" : key[..key.AsSpan().IndexOfAny(':', '=')];
 
     /// <summary>All keys of a part as one; its first figure is the figure, another stands in the key.</summary>
     private static (string Key, long Figure) Key(IEnumerable<PartFitRow> rows, Joint[] joints)

@@ -57,10 +57,10 @@ public static class FitRelations
         """
         SELECT n.frame_id, n.slot, p.part_id
         FROM frame_need n
+        JOIN (SELECT frame_id, slot, COUNT(DISTINCT joint) AS joints FROM frame_need GROUP BY frame_id, slot) a ON a.frame_id = n.frame_id AND a.slot = n.slot
         JOIN part_fit p ON p.slot = n.slot AND p.key = n.key AND p.limit_min <= n.limit_max AND p.limit_max >= n.limit_min
-        GROUP BY n.frame_id, n.slot, p.part_id
-        HAVING COUNT(DISTINCT n.joint) =
-            (SELECT COUNT(DISTINCT m.joint) FROM frame_need m WHERE m.frame_id = n.frame_id AND m.slot = n.slot)
+        GROUP BY n.frame_id, n.slot, p.part_id, a.joints
+        HAVING COUNT(DISTINCT n.joint) = a.joints
         """;
 
     /// <summary>The joints of a slot that have no rows, because one key or limit does not decide them, or because they ask for the state of the part itself, which is in the row that every part has.</summary>

@@ -66,9 +66,14 @@ public static class FitScan
             Vector256<int> sought = Vector256.Create(code);
             Vector256<int> from = Vector256.Create(least);
             Vector256<int> to = Vector256.Create(most);
-            for (; at <= codes.Length - Vector256<int>.Count && found < places.Length; at += Vector256<int>.Count)
+            for (; at <= codes.Length - 32 && found < places.Length; at += 32)
             {
-                for (uint met = Met(codes, figures, at, sought, from, to).ExtractMostSignificantBits(); met != 0 && found < places.Length; met &= met - 1)
+                // Thirty-two parts as the bits of one number: most of them are none.
+                uint met = Met(codes, figures, at, sought, from, to).ExtractMostSignificantBits()
+                    | (Met(codes, figures, at + 8, sought, from, to).ExtractMostSignificantBits() << 8)
+                    | (Met(codes, figures, at + 16, sought, from, to).ExtractMostSignificantBits() << 16)
+                    | (Met(codes, figures, at + 24, sought, from, to).ExtractMostSignificantBits() << 24);
+                for (; met != 0 && found < places.Length; met &= met - 1)
                 {
                     places[found++] = at + BitOperations.TrailingZeroCount(met);
                 }

@@ -33,9 +33,28 @@ internal sealed class PendingParts(SlotTable table)
         _count++;
     }
 
+    /// <summary>They came in the order of their numbers, each once.</summary>
+    private bool IsSorted()
+    {
+        for (int i = 1; i < _count; i++)
+        {
+            if (_ids[i] <= _ids[i - 1])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>By number, each number once: a part that comes stands before one that goes, and of two that come the earlier.</summary>
     public void Sort(Action<long, long> twice)
     {
+        if (IsSorted())
+        {
+            return;
+        }
+
         int[] order = [.. Enumerable.Range(0, _count)];
         Array.Sort(_ids, order, 0, _count);
         int[] kinds = new int[_count];

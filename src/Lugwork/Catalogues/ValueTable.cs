@@ -16,6 +16,10 @@ internal sealed class ValueTable
     /// <summary>Bytes of memory, as near as can be told from outside.</summary>
     public long Memory => (32L * _values.Length) + (28L * _plain.Capacity) + (52L * _others.Capacity) + _several;
 
+    /// <summary>Whether the value with a number is this one.</summary>
+    public bool Is(int number, in Candidates value) =>
+        number == 0 ? value.State == KnownState.Unknown : value.State != KnownState.Unknown && CandidatesEquality.Values.Equals(_values[number], value);
+
     public int Add(in Candidates value)
     {
         if (value.State == KnownState.Unknown)
