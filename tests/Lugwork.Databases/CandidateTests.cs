@@ -5,7 +5,7 @@ namespace Lugwork.Databases;
 /// <summary>The index and every engine give one answer.</summary>
 public sealed class CandidateTests
 {
-    private static readonly Lazy<RandomShop>[] Shops = [.. Enumerable.Range(1, 2).Select(seed => new Lazy<RandomShop>(() => new(seed)))];
+    private static readonly int[] Seeds = [1, 2];
 
     public static TheoryData<string, int> EveryShop
     {
@@ -14,9 +14,9 @@ public sealed class CandidateTests
             TheoryData<string, int> data = [];
             foreach (string engine in Engine.Names)
             {
-                for (int shop = 0; shop < Shops.Length; shop++)
+                foreach (int seed in Seeds)
                 {
-                    data.Add(engine, shop);
+                    data.Add(engine, seed);
                 }
             }
 
@@ -31,7 +31,7 @@ public sealed class CandidateTests
     [Fact]
     public void The_shops_hold_what_is_hard()
     {
-        foreach (RandomShop shop in Shops.Select(s => s.Value))
+        foreach (RandomShop shop in Seeds.Select(RandomShop.Of))
         {
             Assert.Contains(shop.NeedRows, r => r.Bridge.Length > 0 && r.Bridge is not (FitRelations.Measure or FitRelations.Check));
             Assert.Contains(shop.NeedRows, r => r.Bridge == FitRelations.Measure);
@@ -42,25 +42,27 @@ public sealed class CandidateTests
             Assert.Contains(shop.NeedRows, n => n.LimitMax is > 0 and < FitRelations.NoLimit && parts[(n.Slot, n.Key)].Any(p => p.LimitMin > n.LimitMax && p.LimitMin - n.LimitMax <= 1_000_000));
             HashSet<(Candidate, Verdict Verdict)> indexed = shop.Indexed();
             Assert.All(new[] { Verdict.Fits, Verdict.NeedsPart, Verdict.NeedsMeasuring, Verdict.NotJudged }, v => Assert.Contains(indexed, i => i.Verdict == v));
-            Assert.True(indexed.Count < shop.Builds.Length * shop.Parts.Count / 2, "hardly a part is refused");
+            int refused = (shop.Builds.Length * shop.Parts.Count) - indexed.Count;
+            Assert.True(refused > 200, $"only {refused} are refused");
+            Assert.True(shop.Joined.Count < indexed.Count + refused, "the join meets every part");
         }
     }
 
     /// <summary>What the engines are held to below is what the index finds, once the check has looked at each candidate.</summary>
     [Theory]
-    [InlineData(0)]
     [InlineData(1)]
-    public void Of_the_candidates_the_check_leaves_what_the_index_finds(int number)
+    [InlineData(2)]
+    public void Of_the_candidates_the_check_leaves_what_the_index_finds(int seed)
     {
-        RandomShop shop = Shops[number].Value;
+        RandomShop shop = RandomShop.Of(seed);
         Assert.Equal(Told(shop.Indexed()), Told(shop.Confirmed(shop.Joined)));
     }
 
     [Theory]
     [MemberData(nameof(EveryShop))]
-    public void An_engine_joins_what_the_relations_say(string name, int number)
+    public void An_engine_joins_what_the_relations_say(string name, int seed)
     {
-        RandomShop shop = Shops[number].Value;
+        RandomShop shop = RandomShop.Of(seed);
         using Engine engine = Engine.Open(name);
         engine.Fill(shop);
         List<Candidate> found = engine.Candidates(FitRelations.CandidateQuery);
@@ -70,9 +72,9 @@ public sealed class CandidateTests
 
     [Theory]
     [MemberData(nameof(EveryShop))]
-    public void What_a_candidate_takes_besides_stands_beside_it(string name, int number)
+    public void What_a_candidate_takes_besides_stands_beside_it(string name, int seed)
     {
-        RandomShop shop = Shops[number].Value;
+        RandomShop shop = RandomShop.Of(seed);
         using Engine engine = Engine.Open(name);
         engine.Fill(shop);
         HashSet<(Candidate, string, string)> told = [.. engine.Read(Recipes.Of("bridges"), r => (new Candidate(r.GetInt64(0), r.GetString(1), r.GetInt64(2)), r.GetString(3), r.GetString(4)))];

@@ -11,7 +11,7 @@ public sealed class CountTests
     [MemberData(nameof(EveryForm))]
     public void A_histogram_counts_what_is_there(string name, string recipe)
     {
-        RandomShop shop = new(40);
+        RandomShop shop = RandomShop.Of(1);
         using Engine engine = Engine.Open(name);
         engine.Fill(shop);
         engine.Run(Recipes.Of("histogram"));

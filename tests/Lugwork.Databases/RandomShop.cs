@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Lugwork.Catalogues;
 using Lugwork.Tests.Builds;
 using Lugwork.Tests.Catalogues;
@@ -15,7 +16,9 @@ internal sealed class RandomShop
 {
     private const Verdict Worst = Verdict.NeedsMeasuring;
 
-    public RandomShop(int seed)
+    private static readonly ConcurrentDictionary<int, Lazy<RandomShop>> Shops = new();
+
+    private RandomShop(int seed)
     {
         Random random = new(seed);
         Builds = [.. Enumerable.Range(0, 12).Select(i => (i % 4) switch
@@ -38,6 +41,9 @@ internal sealed class RandomShop
         PartRows = [.. Parts.SelectMany(p => FitRelations.OfPart(p.Id, p.Part, p.Slot))];
         NeedRows = [.. Builds.SelectMany((b, frame) => FitRelations.NeedsOf(frame, b, Worst))];
     }
+
+    /// <summary>The shop of a seed, drawn once: it is never changed.</summary>
+    public static RandomShop Of(int seed) => Shops.GetOrAdd(seed, s => new(() => new(s))).Value;
 
     public Build[] Builds { get; }
 

@@ -10,7 +10,7 @@ public sealed class ScaleOutTests
     [Fact]
     public void PostgreSQL_cuts_by_slot_and_reads_with_several_workers()
     {
-        RandomShop shop = new(50);
+        RandomShop shop = RandomShop.Of(2);
         using Engine engine = Engine.Open("PostgreSQL");
         engine.Fill(shop, "partitioned");
         engine.Run("ANALYZE part_fit; ANALYZE frame_need; SET max_parallel_workers_per_gather = 2; SET min_parallel_table_scan_size = 0; SET min_parallel_index_scan_size = 0; SET parallel_setup_cost = 0; SET parallel_tuple_cost = 0");
@@ -33,7 +33,7 @@ public sealed class ScaleOutTests
     [Fact]
     public void DuckDB_answers_over_Parquet_in_several_processes()
     {
-        RandomShop shop = new(60);
+        RandomShop shop = RandomShop.Of(1);
         string folder = Directory.CreateTempSubdirectory("parquet").FullName;
         try
         {
