@@ -11,12 +11,12 @@ internal readonly record struct FlatPart(long Id, int Slot, int Key, long Figure
 internal readonly record struct FlatNeed(int Frame, int Slot, int Key, long Least, long Most);
 
 /// <summary>
-/// Frames and parts from a seed, in the twenty slots in which most is decided by a bare frame. What the rows leave to the check (a part that
+/// Frames and parts from a seed, in the nineteen slots in which one key and one range of each joint with the frame decide. What the rows leave to the check (a part that
 /// may be one of several, a size that no table has) is left out, so that a join gives the very answer of the joints.
 /// </summary>
 internal sealed class ScreeningShop
 {
-    public const int SlotCount = 20;
+    public const int SlotCount = 19;
 
     private const int KindsASlot = 240;
     private const int SampleFrames = 60;
