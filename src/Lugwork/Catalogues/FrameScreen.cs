@@ -12,14 +12,14 @@ internal sealed class FrameScreen
     // Of a joint with more pairs of answers than this most are asked for once, if at all: nothing is kept of them.
     private const long MostPairs = 1 << 22;
 
-    private readonly Pair[] _pairs;
+    private readonly ScreenedJoint[] _pairs;
     private readonly List<(int[] Answers, bool IsAsked, int Parts)> _parts = [];
     private readonly int[] _numbers;
     private readonly List<FitCounts> _counts = [];
 
     public FrameScreen(SlotIndex frames, SlotIndex parts, CancellationToken cancellation)
     {
-        _pairs = [.. Enumerable.Range(0, parts.Table.Ports.Length).Where(p => parts.Table.Ports[p].Joint.Slots.All(s => s == parts.Slot || s == Slot.Frame)).Select(p => new Pair(frames, parts, p))];
+        _pairs = [.. Enumerable.Range(0, parts.Table.Ports.Length).Where(p => parts.Table.Ports[p].Joint.Slots.All(s => s == parts.Slot || s == Slot.Frame)).Select(p => new ScreenedJoint(frames, parts, p))];
         Gather(parts, cancellation);
         _numbers = new int[frames.Table.Count];
         ByteSet seen = new();
@@ -119,7 +119,7 @@ internal sealed class FrameScreen
     }
 
     /// <summary>One joint, with what frames and parts say to it.</summary>
-    private sealed class Pair
+    private sealed class ScreenedJoint
     {
         private readonly Joint _joint;
         private readonly PortAnswers _frames;
@@ -128,7 +128,7 @@ internal sealed class FrameScreen
         private readonly int[] _partOwn;
         private readonly byte[] _verdicts;
 
-        public Pair(SlotIndex frames, SlotIndex parts, int port)
+        public ScreenedJoint(SlotIndex frames, SlotIndex parts, int port)
         {
             PartPort = port;
             _joint = parts.Table.Ports[port].Joint;

@@ -8,7 +8,7 @@ namespace Lugwork.Catalogues;
 /// </summary>
 internal sealed class SlotTable
 {
-    private const int MostRecent = 1_024;
+    private const int MostRecent = 512;
 
     private readonly IPartForm _form;
     private readonly ByteSet _kinds = new();

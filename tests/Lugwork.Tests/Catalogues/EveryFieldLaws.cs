@@ -76,8 +76,9 @@ public sealed class EveryFieldLaws
         }
     }
 
+    /// <summary>Every field; a rider has no condition.</summary>
     private static PropertyInfo[] Known(Type part) =>
-        [.. part.GetProperties().Where(p => p.SetMethod is not null && p.PropertyType.IsGenericType && p.PropertyType.GetGenericTypeDefinition() == typeof(Known<>))];
+        [.. part.GetProperties().Where(p => (part != typeof(Rider) || p.Name != nameof(Part.Condition)) && p.SetMethod is not null && p.PropertyType.IsGenericType && p.PropertyType.GetGenericTypeDefinition() == typeof(Known<>))];
 
     private static Part With(Part part, PropertyInfo field, object state)
     {

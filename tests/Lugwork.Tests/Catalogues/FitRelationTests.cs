@@ -39,7 +39,7 @@ public sealed class FitRelationTests
         string First(Part part, Slot slot) => FitRelations.OfPart(1, part, slot)[0].Key;
         Assert.Equal(FitRelations.AnyPart, First(Seatpost.Read("27.2; condition new"), Slot.Seatpost));
         Assert.Equal(FitRelations.RefusedPart, First(Seatpost.Read("27.2; condition recalled"), Slot.Seatpost));
-        Assert.Equal(FitRelations.AskedPart, First(Wheel.Read("body hub-motor"), Slot.RearWheel));
+        Assert.Equal(FitRelations.AskedPart, First(Wheel.Read("body hub-motor"), Slot.FrontWheel));
         string[] Needed(Verdict worst) => [.. FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, worst).Where(n => n.Joint.Length == 0).Select(n => n.Key)];
         Assert.Equal([FitRelations.AnyPart], Needed(Verdict.Fits));
         Assert.Equal([FitRelations.AnyPart, FitRelations.MendedPart], Needed(Verdict.NeedsPart));
