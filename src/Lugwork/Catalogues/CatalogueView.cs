@@ -17,7 +17,7 @@ public sealed class CatalogueView
 
     internal long Memory => Indexes.Sum(i => i?.Memory ?? 0);
 
-    /// <summary>How many changes were made before.</summary>
+    /// <summary>How many changes the catalogue took before, empty ones too; 1 for one that was just opened from a snapshot. It tells two views of one catalogue apart, and nothing about another one.</summary>
     public long Version { get; }
 
     /// <summary>How many parts there are, in all slots.</summary>
@@ -71,6 +71,21 @@ public sealed class CatalogueView
     {
         ArgumentNullException.ThrowIfNull(build);
         return Slots.Where(s => s != Slot.Frame).ToImmutableDictionary(s => s, s => Fitting(build, s, 0, Verdict.NeedsMeasuring, cancellation).Counts);
+    }
+
+    /// <summary>How many parts go into every slot of each frame of the catalogue, all frames at once: what frames and parts say alike is judged once.</summary>
+    /// <param name="cancellation">Ends it.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public FrameCounts CountsOfFrames(CancellationToken cancellation = default)
+    {
+        SlotIndex? frames = IndexOf(Slot.Frame);
+        FrameScreen?[] screens = new FrameScreen?[Slot.All.Length];
+        foreach (Slot slot in frames is null ? [] : Slots)
+        {
+            screens[slot.Number] = slot == Slot.Frame ? null : new(frames!, IndexOf(slot)!, cancellation);
+        }
+
+        return new(frames, screens);
     }
 
     /// <summary>The frames of the catalogue that take a new part: the joints and checks of its slot between the bare frame and this part.</summary>

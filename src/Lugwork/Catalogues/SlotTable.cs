@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Lugwork.Catalogues;
 
 /// <summary>
@@ -6,6 +8,8 @@ namespace Lugwork.Catalogues;
 /// </summary>
 internal sealed class SlotTable
 {
+    private const int MostRecent = 512;
+
     private readonly IPartForm _form;
     private readonly ByteSet _kinds = new();
     private readonly ByteRows _answers = new();
@@ -14,6 +18,10 @@ internal sealed class SlotTable
     private readonly Candidates[] _read;
     private readonly ByteWriter _row = new();
     private readonly ByteWriter _key = new();
+    private readonly ulong _seed = (ulong)Random.Shared.NextInt64();
+
+    // The kind that came last with a hash, and one more: most rows of a shop are of a kind that came before. It says nothing by itself.
+    private (uint Hash, int Kind)[] _recent = new (uint, int)[16];
 
     public SlotTable(Slot slot)
     {
@@ -33,13 +41,20 @@ internal sealed class SlotTable
     public int Count => _kinds.Count;
 
     /// <summary>Bytes of memory that the kinds take.</summary>
-    public long Memory => _kinds.Memory + _answers.Memory + _fields.Sum(f => f.Memory) + _ports.Sum(p => p.Memory);
+    public long Memory => (8L * _recent.Length) + _kinds.Memory + _answers.Memory + _fields.Sum(f => f.Memory) + _ports.Sum(p => p.Memory);
 
     /// <summary>The number of the part's kind. A part that cannot be kept leaves everything as it was.</summary>
     /// <exception cref="ArgumentException">A field is nothing that can be kept.</exception>
     public int Add(Part part)
     {
         _form.ReadCodes(part, _read);
+        uint hash = Hash();
+        (uint Hash, int Kind) recent = _recent[hash & (_recent.Length - 1)];
+        if (recent.Kind > 0 && recent.Hash == hash && Says(recent.Kind - 1))
+        {
+            return recent.Kind - 1;
+        }
+
         _row.Clear();
         int said = 0;
         for (int i = 0; i < _read.Length; i++)
@@ -71,7 +86,52 @@ internal sealed class SlotTable
             }
         }
 
+        if (_recent.Length < MostRecent && 4 * _kinds.Count > _recent.Length)
+        {
+            _recent = new (uint, int)[2 * _recent.Length];
+        }
+
+        _recent[hash & (_recent.Length - 1)] = (hash, kind + 1);
         return kind;
+    }
+
+    /// <summary>Whether a kind says in every field what was read last.</summary>
+    private bool Says(int kind)
+    {
+        ByteReader reader = new(_kinds[kind], 0);
+        int field = 0;
+        for (; reader.Left > 0; field++)
+        {
+            if (!_fields[field].Is((int)reader.Number(), _read[field]))
+            {
+                return false;
+            }
+        }
+
+        for (; field < _read.Length; field++)
+        {
+            if (_read[field].State != KnownState.Unknown)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private uint Hash()
+    {
+        ulong hash = _seed;
+        for (int field = 0; field < _read.Length; field++)
+        {
+            ref readonly Candidates read = ref _read[field];
+            if (read.State != KnownState.Unknown)
+            {
+                hash = BitOperations.RotateLeft((hash ^ (ulong)read.Low ^ ((ulong)read.High << 20) ^ ((ulong)read.State << 50) ^ ((ulong)field << 54)) * 0x9E3779B97F4A7C15UL, 27);
+            }
+        }
+
+        return (uint)(hash >> 32);
     }
 
     public SlotTableView View() => new(_form, _kinds.View, _answers.View, [.. _fields.Select(f => f.View)], [.. _ports.Select(p => p.View)], _ports);
@@ -82,6 +142,7 @@ internal sealed class SlotTable
     /// <summary>Takes back all that came later and was shown to nobody.</summary>
     public void BackTo(SlotTableMark mark)
     {
+        Array.Clear(_recent);
         _kinds.CutTo(mark.Kinds);
         _answers.CutTo(mark.Kinds);
         for (int i = 0; i < _fields.Length; i++)

@@ -11,7 +11,7 @@ namespace Lugwork;
 /// quantities are rounded to the gram. A bare number is kilograms; pounds and stone need their unit. The default is no load: it is
 /// refused wherever a value is asked for.
 /// </remarks>
-public readonly record struct Load : IInterfaceValue<Load>
+public readonly record struct Load : IInterfaceValue<Load>, IComparable<Load>
 {
     internal const long MostGrams = 500_000;
     private const long GramsPerKilogram = 1_000;
@@ -203,4 +203,28 @@ public readonly record struct Load : IInterfaceValue<Load>
 
         return false;
     }
+
+    /// <summary>By the mass; the default, which is none, comes first.</summary>
+    /// <param name="other">Another.</param>
+    public int CompareTo(Load other) => _grams.CompareTo(other._grams);
+
+    /// <summary>The left mass is smaller than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator <(Load left, Load right) => left._grams < right._grams;
+
+    /// <summary>The left mass is not larger than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator <=(Load left, Load right) => left._grams <= right._grams;
+
+    /// <summary>The left mass is larger than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator >(Load left, Load right) => left._grams > right._grams;
+
+    /// <summary>The left mass is not smaller than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator >=(Load left, Load right) => left._grams >= right._grams;
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lugwork.Catalogues;
 
 namespace Lugwork.Tests.Catalogues;
@@ -65,6 +66,63 @@ public sealed class ConcurrentCatalogueTests
         Assert.Equal(25, catalogue.View.KindsOf(Slot.Seatpost));
         Assert.Equal(200, catalogue.View.Version);
         Assert.All(Enumerable.Range(0, 200), i => Assert.Equal(Seatpost.Read($"27.2; length {200 + (i % 25)}"), catalogue.View.Find(Slot.Seatpost, (i / 25 * 100) + (i % 25))));
+    }
+
+    /// <summary>Front and rear rotor are always changed together, while others read, count, look for frames, and save.</summary>
+    [Fact]
+    public async Task A_change_over_two_slots_is_seen_and_saved_whole()
+    {
+        PartCatalogue catalogue = new();
+        catalogue.Load([.. Pair(0), new(1, Slot.Frame, Frame.Read("largest rear rotor 180"))]);
+        string path = Path.GetTempFileName();
+        using CancellationTokenSource done = new();
+        Task<int> reader = Task.Run(() => Until(done.Token, () => Whole(catalogue.View)));
+        Task<int> saver = Task.Run(() => Until(done.Token, () =>
+        {
+            catalogue.Save(path);
+            Whole(PartCatalogue.Open(path).View);
+        }));
+        for (int round = 1; round <= 200; round++)
+        {
+            if (round % 3 == 0)
+            {
+                await catalogue.LoadAsync(Pair(round).ToAsyncEnumerable());
+            }
+            else
+            {
+                catalogue.Change(Pair(round), [new(Slot.FrontRotor, 1), new(Slot.RearRotor, 1)]);
+            }
+        }
+
+        await done.CancelAsync();
+        Assert.All(await Task.WhenAll(reader, saver), seen => Assert.True(seen > 0));
+        File.Delete(path);
+    }
+
+    private static int Until(CancellationToken done, Action act)
+    {
+        int times = 0;
+        for (; !done.IsCancellationRequested || times == 0; times++)
+        {
+            act();
+        }
+
+        return times;
+    }
+
+    private static void Whole(CatalogueView view)
+    {
+        Part rear = view.Find(Slot.RearRotor, 1)!;
+        Assert.Equal(view.Find(Slot.FrontRotor, 1), rear);
+        Assert.Equal(3, view.Count);
+        Assert.Equal(1, view.FramesFor(rear, Slot.RearRotor, 5).Counts.Total);
+        Assert.Equal(view.CountsFor(Build.From((Frame)view.Find(Slot.Frame, 1)!))[Slot.RearRotor], view.CountsOfFrames().Of(1, Slot.RearRotor));
+    }
+
+    private static CatalogueRow[] Pair(int round)
+    {
+        Rotor rotor = Rotor.Read(string.Create(CultureInfo.InvariantCulture, $"160; thickness {(100 + (round % 100)) / 100m:0.00}"));
+        return [new(1, Slot.FrontRotor, rotor), new(1, Slot.RearRotor, rotor)];
     }
 
     private static IEnumerable<CatalogueRow> Round(int round, int posts) =>

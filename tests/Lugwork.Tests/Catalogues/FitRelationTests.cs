@@ -34,6 +34,41 @@ public sealed class FitRelationTests
     }
 
     [Fact]
+    public void What_is_to_be_said_of_a_part_by_itself_stands_in_its_first_row()
+    {
+        string First(Part part, Slot slot) => FitRelations.OfPart(1, part, slot)[0].Key;
+        Assert.Equal(FitRelations.AnyPart, First(Seatpost.Read("27.2; condition new"), Slot.Seatpost));
+        Assert.Equal(FitRelations.RefusedPart, First(Seatpost.Read("27.2; condition recalled"), Slot.Seatpost));
+        Assert.Equal(FitRelations.AskedPart, First(Wheel.Read("body hub-motor"), Slot.FrontWheel));
+        string[] Needed(Verdict worst) => [.. FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, worst).Where(n => n.Joint.Length == 0).Select(n => n.Key)];
+        Assert.Equal([FitRelations.AnyPart], Needed(Verdict.Fits));
+        Assert.Equal([FitRelations.AnyPart, FitRelations.MendedPart], Needed(Verdict.NeedsPart));
+        Assert.Equal([FitRelations.AnyPart, FitRelations.MendedPart, FitRelations.AskedPart], Needed(Verdict.NeedsMeasuring));
+    }
+
+    /// <summary>The row says of every part what the check of a build says of its own joints.</summary>
+    [Property(MaxTest = 60)]
+    public void The_first_row_is_what_the_check_says_of_the_part_alone(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame))
+        {
+            Part part = Shelves.Part(slot, random);
+            FitReport report = Build.From(new Frame()).With(part, slot).Check();
+            Verdict plain = report.Fits.Where(f => f.Joint!.Slots.All(s => s == slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
+            plain = plain < Verdict.NeedsMeasuring && PartAlone.IsAskedAbout(slot, part) ? Verdict.NeedsMeasuring : plain;
+            string key = plain switch
+            {
+                Verdict.NotJudged or Verdict.Fits => FitRelations.AnyPart,
+                Verdict.NeedsPart => FitRelations.MendedPart,
+                Verdict.NeedsMeasuring => FitRelations.AskedPart,
+                _ => FitRelations.RefusedPart,
+            };
+            Assert.Equal(key, FitRelations.OfPart(1, part, slot)[0].Key);
+        }
+    }
+
+    [Fact]
     public void What_two_figures_decide_together_is_named()
     {
         ImmutableArray<Joint> joints = FitRelations.DecidedByCheck(Slot.RearTyre);

@@ -23,11 +23,30 @@ internal static class Shelves
         return rows;
     }
 
+    // Parts whose figures stand at a boundary; drawing such a bicycle takes long.
+    private static readonly Lazy<Build[]> Boundary = new(() =>
+    {
+        Random random = new(11);
+        return [.. Enumerable.Range(0, 40).Select(_ => BoundaryBicycles.Draw(random))];
+    });
+
     public static Part Part(Slot slot, Random random)
     {
-        Part part = slot == Slot.Frame ? Bicycles.Frame(random) : Bicycles.Part(slot, random);
+        Part part = random.Next(6) == 0 && Boundary.Value[random.Next(Boundary.Value.Length)][slot] is { } figures ? figures
+            : slot == Slot.Frame ? Bicycles.Frame(random) : Bicycles.Part(slot, random);
+        part = random.Next(8) == 0 ? Outside(slot, part, random) : part;
         PartCondition[] conditions = [.. PartCondition.All];
         return slot == Slot.Rider || random.Next(3) > 0 ? part : part with { Condition = Known<PartCondition>.Of(conditions[random.Next(conditions.Length)]) };
+    }
+
+    /// <summary>The part with one of its fields, whichever, outside the library.</summary>
+    private static Part Outside(Slot slot, Part part, Random random)
+    {
+        IPartForm form = PartForms.Of(slot);
+        Candidates[] codes = new Candidates[form.OwnFields.Length];
+        form.ReadCodes(part, codes);
+        codes[random.Next(codes.Length)] = new(random.Next(4) == 0 ? KnownState.FrameSpecific : KnownState.NotCovered, 0, 0, null);
+        return form.OfCodes(codes);
     }
 
     public static PartCatalogue Of(params IEnumerable<CatalogueRow> rows)
