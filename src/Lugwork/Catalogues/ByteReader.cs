@@ -75,7 +75,7 @@ internal ref struct ByteReader(ReadOnlySpan<byte> bytes, long at)
                 long width = Code();
                 return width <= long.MaxValue - low ? new(state, low, low + width, null) : throw Wrong("a range ends above all lengths");
             case KnownState.OneOf:
-                long[] codes = new long[Count(1)];
+                long[] codes = new long[Count(1) is <= Known<Dimension>.MostValues and int several ? several : throw Wrong($"one of several has at most {Known<Dimension>.MostValues} values")];
                 long before = 0;
                 for (int i = 0; i < codes.Length; i++)
                 {

@@ -24,12 +24,15 @@ internal static class CatalogueFile
 
     private const int LengthBytes = sizeof(ulong);
 
+    // The name of a snapshot that is being written: that of the file, a word of its own, and this.
+    private const string Unfinished = ".new";
+
     private static ReadOnlySpan<byte> Magic => [(byte)'L', (byte)'U', (byte)'G', (byte)'C', (byte)'A', (byte)'T', 0x1A, 0x0A];
 
     public static void Save(CatalogueView view, string path, CancellationToken cancellation)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        string next = $"{path}.{Path.GetRandomFileName()}.new";
+        string next = $"{path}.{Path.GetRandomFileName()}{Unfinished}";
         try
         {
             using (FileStream stream = new(next, FileMode.CreateNew, FileAccess.Write, FileShare.None))
@@ -43,8 +46,43 @@ internal static class CatalogueFile
         }
         catch
         {
-            File.Delete(next);
+            Clear(next);
             throw;
+        }
+
+        ClearLeft(Path.GetFullPath(path));
+    }
+
+    /// <summary>Takes away what killed writers left behind: it would fill the disk in the end.</summary>
+    private static void ClearLeft(string path)
+    {
+        try
+        {
+            foreach (string left in Directory.GetFiles(Path.GetDirectoryName(path)!))
+            {
+                if (left.StartsWith(path + ".", StringComparison.Ordinal) && left.EndsWith(Unfinished, StringComparison.Ordinal))
+                {
+                    Clear(left);
+                }
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Whoever may write a file need not be allowed to list its folder; the snapshot is in place.
+        }
+    }
+
+    /// <summary>Takes a file away that nobody is writing; one that cannot be taken away stays, and hides no other failure.</summary>
+    private static void Clear(string path)
+    {
+        try
+        {
+            using FileStream only = new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.Delete);
+            File.Delete(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Somebody is writing it, or it is gone already.
         }
     }
 

@@ -56,7 +56,7 @@ public sealed class CatalogueReport
     /// <summary>Rows that were skipped.</summary>
     public long Skipped { get; }
 
-    /// <summary>Why, in the order of the rows; the first thousand of them.</summary>
+    /// <summary>Why, in the order of the rows; of more than a thousand those that were found first. A number that comes twice is found last, when all rows are there.</summary>
     public ImmutableArray<CatalogueProblem> Problems { get; }
 
     /// <summary>"12 added, 3 replaced, 0 removed, 1 skipped".</summary>

@@ -17,7 +17,7 @@ public sealed class CatalogueView
 
     internal long Memory => Indexes.Sum(i => i?.Memory ?? 0);
 
-    /// <summary>How many changes were made before.</summary>
+    /// <summary>How many changes the catalogue took before, empty ones too; 1 for one that was just opened from a snapshot. It tells two views of one catalogue apart, and nothing about another one.</summary>
     public long Version { get; }
 
     /// <summary>How many parts there are, in all slots.</summary>

@@ -18,7 +18,7 @@ public sealed record PartFitRow(long PartId, string Slot, string Joint, string K
 /// <param name="Key">What the part may be: as in part_fit.</param>
 /// <param name="LimitMin">The least that is right; a part is met where its range meets this one.</param>
 /// <param name="LimitMax">The greatest that is right; <see cref="FitRelations.NoLimit"/> where there is no limit.</param>
-/// <param name="Bridge">What has to be bought or done; empty where it fits as it is; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</param>
+/// <param name="Bridge">What has to be bought or done; empty where it fits as it is, or where the joint is silent because nobody looked; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</param>
 public sealed record FrameNeedRow(long FrameId, string Slot, string Joint, string Key, long LimitMin, long LimitMax, string Bridge);
 
 /// <summary>Parts and frames as two plain relations, for a join in any database engine. Both are made by the joints themselves.</summary>
@@ -26,7 +26,8 @@ public sealed record FrameNeedRow(long FrameId, string Slot, string Joint, strin
 /// A part is a candidate for a slot of a frame where each joint that frame_need names for the slot is met by one of its rows: same slot,
 /// same key, ranges that meet (<see cref="CandidateQuery"/>). No part that fits is ever missed. A joint that asks two things of the part at
 /// once, such as width and bead seat of a tyre, has no rows (<see cref="DecidedByCheck"/>), and a part that may be one of several, or has a
-/// size that no table has, meets more than it fits: so candidates are checked with a build before "fits" is said.
+/// size that no table has, meets more than it fits: so candidates are checked with a build before "fits" is said. What is to be said of a part by
+/// itself, its condition or what of it lies outside the library, stands in the one row that every part has (<see cref="AskedPart"/>).
 /// </remarks>
 public static class FitRelations
 {
@@ -39,8 +40,17 @@ public static class FitRelations
     /// <summary>Stands for a bridge where the other parts of the joint are not all settled, so that no limit can be said.</summary>
     public const string Check = "check";
 
-    /// <summary>The key of the row that every part and every slot of a frame has.</summary>
+    /// <summary>The key of the row that every part has of which nothing is to be said by itself, and that every slot of a frame has.</summary>
     public const string AnyPart = "any";
+
+    /// <summary>In the place of <see cref="AnyPart"/>: a part that is good with something bought for it alone.</summary>
+    public const string MendedPart = "any:part";
+
+    /// <summary>In the place of <see cref="AnyPart"/>: a part that has to be looked at, or of which its maker has to be asked, whatever it meets: its condition is open, or something of it lies outside the library.</summary>
+    public const string AskedPart = "any:ask";
+
+    /// <summary>In the place of <see cref="AnyPart"/>: a part that is not to be used, whatever it meets. No frame needs it.</summary>
+    public const string RefusedPart = "any:refused";
 
     /// <summary>The join, in the SQL that SQLite, PostgreSQL and DuckDB share: every part that is to be checked for every frame and slot.</summary>
     public static string CandidateQuery =>
@@ -53,7 +63,7 @@ public static class FitRelations
             (SELECT COUNT(DISTINCT m.joint) FROM frame_need m WHERE m.frame_id = n.frame_id AND m.slot = n.slot)
         """;
 
-    /// <summary>The joints of a slot that have no rows, because one key or limit does not decide them, or because they ask for the state of the part itself.</summary>
+    /// <summary>The joints of a slot that have no rows, because one key or limit does not decide them, or because they ask for the state of the part itself, which is in the row that every part has.</summary>
     /// <param name="slot">Any slot.</param>
     public static ImmutableArray<Joint> DecidedByCheck(Slot slot)
     {
@@ -76,7 +86,7 @@ public static class FitRelations
         }
 
         ImmutableArray<PartFitRow>.Builder rows = ImmutableArray.CreateBuilder<PartFitRow>();
-        rows.Add(new(id, slot.Key, "", AnyPart, 0, 0));
+        rows.Add(new(id, slot.Key, "", ByItself(PartAlone.VerdictOf(slot, part)), 0, 0));
         foreach (Joint joint in JointTable.All)
         {
             if (InputOf(joint, slot) is >= 0 and int at)
@@ -122,6 +132,16 @@ public static class FitRelations
 
         ImmutableArray<FrameNeedRow>.Builder rows = ImmutableArray.CreateBuilder<FrameNeedRow>();
         rows.Add(new(id, slot.Key, "", AnyPart, 0, 0, ""));
+        if (worst >= Verdict.NeedsPart)
+        {
+            rows.Add(new(id, slot.Key, "", MendedPart, 0, 0, JointNeed.ToldByCheck));
+        }
+
+        if (worst >= Verdict.NeedsMeasuring)
+        {
+            rows.Add(new(id, slot.Key, "", AskedPart, 0, 0, Measure));
+        }
+
         foreach (Joint joint in JointTable.All)
         {
             if (InputOf(joint, slot) is >= 0 and int at && JointNeed.Of(joint, at, build, worst) is { } need)
@@ -132,6 +152,14 @@ public static class FitRelations
 
         return rows.ToImmutable();
     }
+
+    private static string ByItself(Verdict verdict) => verdict switch
+    {
+        Verdict.NotJudged or Verdict.Fits => AnyPart,
+        Verdict.NeedsPart => MendedPart,
+        Verdict.NeedsMeasuring => AskedPart,
+        _ => RefusedPart,
+    };
 
     /// <summary>The one input of a joint that a slot gives, by its number; negative where one key does not decide the joint.</summary>
     private static int InputOf(Joint joint, Slot slot)

@@ -73,6 +73,8 @@ internal sealed class JointNeed
 
     private const string Check = FitRelations.Check;
 
+    public const string ToldByCheck = "a part, told by the check";
+
     private void Put(List<(string Key, long Least, long Most, string Bridge)> rows, string key, Candidates own, bool isStated)
     {
         if (Accepts(own, isStated, out string bridge))
@@ -169,7 +171,7 @@ internal sealed class JointNeed
                 : outcome.Second is { } second ? $"{first.What} and {second.What}" : first.What;
             return false;
         });
-        return told.Length > 0 ? told : "a part, told by the check";
+        return told.Length > 0 ? told : ToldByCheck;
     }
 
     private static Candidates Value(long code) => new(KnownState.Value, code, code, null);

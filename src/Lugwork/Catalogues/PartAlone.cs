@@ -11,4 +11,32 @@ internal sealed class PartAlone(Slot slot, Part part) : IParts
 
     /// <summary>Something of the part is outside the library, or contradicts itself, where no joint reads it: it never fits before its maker is asked.</summary>
     public static bool IsAskedAbout(Slot slot, Part part) => UnjudgedFields.Asked(new PartAlone(slot, part)) is not null;
+
+    /// <summary>What is to be said of a part whatever it meets: the joints that ask for nothing but the part, and whether its maker is asked.</summary>
+    public static Verdict VerdictOf(Slot slot, Part part)
+    {
+        Verdict worst = IsAskedAbout(slot, part) ? Verdict.NeedsMeasuring : Verdict.NotJudged;
+        foreach (Joint joint in JointTable.All)
+        {
+            if (joint.Inputs.Any(i => i.Slot != slot))
+            {
+                continue;
+            }
+
+            CandidateRow row = default;
+            uint stated = 0;
+            for (int i = 0; i < joint.Inputs.Length; i++)
+            {
+                row[i] = joint.Inputs[i].Read(part);
+                stated |= joint.IsOnlyWhereLooked && joint.IsStated(i, part) ? 1u << i : 0;
+            }
+
+            if (joint.IsSeen(stated) && joint.Common(row) is var verdict && verdict > worst)
+            {
+                worst = verdict;
+            }
+        }
+
+        return worst;
+    }
 }

@@ -7,7 +7,9 @@ namespace Lugwork.Catalogues;
 /// <remarks>
 /// A part takes sixteen bytes (its number, its kind, its place in the list of its kind), a kind a byte or two for each field and for
 /// each joint. A change is applied whole or not at all; changes from several threads wait for each other. Frames are parts too, in the
-/// slot of the frame, so that the frames that take a new part can be asked for.
+/// slot of the frame, so that the frames that take a new part can be asked for. A catalogue holds up to two thousand million parts of all
+/// slots. Rows are read while the change holds its turn: rows that come slowly keep other changes waiting, and rows that change the same
+/// catalogue while they are read would wait for themselves.
 /// </remarks>
 #pragma warning disable CA1001 // Nobody asks for the wait handle of its semaphore, so that there is nothing to dispose of.
 public sealed class PartCatalogue
@@ -119,10 +121,12 @@ public sealed class PartCatalogue
         return Change([], ids.Select(id => new CatalogueKey(slot, id))).Removed;
     }
 
-    /// <summary>Writes a snapshot of the view of this moment and moves it into place: a writer that is killed leaves the old file.</summary>
+    /// <summary>Writes a snapshot of the view of this moment beside the old one and moves it into place: a writer that is killed leaves the old file, and the next that comes to its end clears what it left.</summary>
+    /// <remarks>Two writers of one file at once do no harm to it: it is the snapshot of the one or of the other, and one of them may end with an <see cref="IOException"/>.</remarks>
     /// <param name="path">The file; one that is there is replaced.</param>
     /// <param name="cancellation">Ends it; the old file stays.</param>
     /// <exception cref="IOException">It cannot be written; the old file stays.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; the old file stays.</exception>
     public void Save(string path, CancellationToken cancellation = default) => CatalogueFile.Save(View, path, cancellation);
 
     /// <summary>Reads a snapshot. Every part is judged anew by this version of the library.</summary>
@@ -130,6 +134,7 @@ public sealed class PartCatalogue
     /// <param name="cancellation">Ends it.</param>
     /// <exception cref="CatalogueFileException">It is no snapshot, damaged, or of a kind that this version does not know; with what and where.</exception>
     /// <exception cref="IOException">It cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read, or is a folder.</exception>
     public static PartCatalogue Open(string path, CancellationToken cancellation = default) => CatalogueFile.Open(path, cancellation);
 
     private CatalogueReport Change(Action<CatalogueDraft> change, CancellationToken cancellation)

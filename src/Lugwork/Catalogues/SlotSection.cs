@@ -67,6 +67,11 @@ internal static class SlotSection
         (int[] fields, Candidates[][] values) = ReadValues(ref reader, slot, table.Keys);
         int[] kinds = ReadKinds(ref reader, slot, table, fields, values, cancellation);
         long[] ids = new long[reader.Count(2)];
+        if (ids.Length == 0)
+        {
+            throw reader.Wrong($"a section of the {slot} without a part");
+        }
+
         int[] kindOf = new int[ids.Length];
         for (int place = 0; place < ids.Length; place++)
         {
@@ -102,15 +107,20 @@ internal static class SlotSection
                 throw reader.Wrong(fields[i] < 0 ? $"this version knows no field '{key}' of a {slot}" : $"the field '{key}' of a {slot} comes twice");
             }
 
-            values[i] = new Candidates[reader.Count(1) + 1];
-            for (int value = 1; value < values[i].Length; value++)
+            // Grown as values come: a number in a file makes no room.
+            List<Candidates> said = [default];
+            for (int left = reader.Count(1); left > 0; left--)
             {
-                values[i][value] = reader.Candidates();
-                if (Refused(form, keys.Length, fields[i], values[i][value]) is { } reason)
+                Candidates value = reader.Candidates();
+                if (Refused(form, keys.Length, fields[i], value) is { } reason)
                 {
                     throw reader.Wrong($"the field '{key}' of a {slot}: {reason}");
                 }
+
+                said.Add(value);
             }
+
+            values[i] = [.. said];
         }
 
         return (fields, values);
@@ -130,7 +140,14 @@ internal static class SlotSection
                 codes[fields[i]] = value < (ulong)values[i].Length ? values[i][value] : throw reader.Wrong($"there is no value {value} of the field '{table.Keys[fields[i]]}'");
             }
 
-            kinds[kind] = table.Add(form.OfCodes(codes));
+            try
+            {
+                kinds[kind] = table.Add(form.OfCodes(codes));
+            }
+            catch (Exception e) when (e is ArgumentException or OverflowException or InvalidOperationException or IndexOutOfRangeException)
+            {
+                throw reader.Wrong($"kind {kind} of a {slot}: {e.Message}");
+            }
         }
 
         return kinds;

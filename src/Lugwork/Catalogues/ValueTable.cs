@@ -6,6 +6,7 @@ internal sealed class ValueTable
     private readonly Dictionary<long, int> _plain = [];
     private readonly Dictionary<Candidates, int> _others = new(CandidatesEquality.Values);
     private Candidates[] _values = new Candidates[4];
+    private long _several;
 
     public int Count { get; private set; } = 1;
 
@@ -13,7 +14,7 @@ internal sealed class ValueTable
     public ReadOnlyMemory<Candidates> View => _values.AsMemory(0, Count);
 
     /// <summary>Bytes of memory, as near as can be told from outside.</summary>
-    public long Memory => (32L * _values.Length) + (28L * (_plain.Count + _others.Count));
+    public long Memory => (32L * _values.Length) + (28L * _plain.Capacity) + (52L * _others.Capacity) + _several;
 
     public int Add(in Candidates value)
     {
@@ -40,6 +41,7 @@ internal sealed class ValueTable
         else
         {
             _others.Add(value, Count);
+            _several += value.Codes is { } codes ? 24 + (8L * codes.Length) : 0;
         }
 
         return Count++;
@@ -51,7 +53,7 @@ internal sealed class ValueTable
         for (int number = count; number < Count; number++)
         {
             _plain.Remove(_values[number].State == KnownState.Value ? _values[number].Low : -1);
-            _others.Remove(_values[number]);
+            _several -= _others.Remove(_values[number]) && _values[number].Codes is { } codes ? 24 + (8L * codes.Length) : 0;
         }
 
         Count = Math.Min(Count, count);

@@ -10,7 +10,7 @@ namespace Lugwork;
 /// <remarks>Above zero and at most 100,000 mm. The default is no dimension: it is refused wherever a value is asked for.</remarks>
 [JsonConverter(typeof(InterfaceJsonConverter<Dimension>))]
 [TypeConverter(typeof(InterfaceTypeConverter<Dimension>))]
-public readonly record struct Dimension : IInterfaceValue<Dimension>
+public readonly record struct Dimension : IInterfaceValue<Dimension>, IComparable<Dimension>
 {
     private readonly Nanometres _length;
 
@@ -113,4 +113,28 @@ public readonly record struct Dimension : IInterfaceValue<Dimension>
     /// <inheritdoc/>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
         InterfaceText.TryFormat(format.IsEmpty ? FitKey : ToString(format.ToString(), null), destination, out charsWritten);
+
+    /// <summary>By the length; the default, which is none, comes first.</summary>
+    /// <param name="other">Another.</param>
+    public int CompareTo(Dimension other) => _length.Value.CompareTo(other._length.Value);
+
+    /// <summary>The left length is smaller than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator <(Dimension left, Dimension right) => left._length.Value < right._length.Value;
+
+    /// <summary>The left length is not larger than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator <=(Dimension left, Dimension right) => left._length.Value <= right._length.Value;
+
+    /// <summary>The left length is larger than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator >(Dimension left, Dimension right) => left._length.Value > right._length.Value;
+
+    /// <summary>The left length is not smaller than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator >=(Dimension left, Dimension right) => left._length.Value >= right._length.Value;
 }

@@ -15,7 +15,7 @@ namespace Lugwork;
 /// </remarks>
 [JsonConverter(typeof(InterfaceJsonConverter<FrameAngle>))]
 [TypeConverter(typeof(InterfaceTypeConverter<FrameAngle>))]
-public readonly record struct FrameAngle : IInterfaceValue<FrameAngle>
+public readonly record struct FrameAngle : IInterfaceValue<FrameAngle>, IComparable<FrameAngle>
 {
     internal const long PerDegree = 1_000_000;
     internal const long Largest = 180 * PerDegree;
@@ -133,4 +133,28 @@ public readonly record struct FrameAngle : IInterfaceValue<FrameAngle>
         unit is "" or "\u00B0" or "\u00BA"
         || unit.Equals("deg", StringComparison.OrdinalIgnoreCase) || unit.Equals("deg.", StringComparison.OrdinalIgnoreCase)
         || unit.Equals("degree", StringComparison.OrdinalIgnoreCase) || unit.Equals("degrees", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>By the angle; the default, which is none, comes first.</summary>
+    /// <param name="other">Another.</param>
+    public int CompareTo(FrameAngle other) => _microdegrees.CompareTo(other._microdegrees);
+
+    /// <summary>The left angle is smaller than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator <(FrameAngle left, FrameAngle right) => left._microdegrees < right._microdegrees;
+
+    /// <summary>The left angle is not larger than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator <=(FrameAngle left, FrameAngle right) => left._microdegrees <= right._microdegrees;
+
+    /// <summary>The left angle is larger than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator >(FrameAngle left, FrameAngle right) => left._microdegrees > right._microdegrees;
+
+    /// <summary>The left angle is not smaller than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator >=(FrameAngle left, FrameAngle right) => left._microdegrees >= right._microdegrees;
 }

@@ -15,7 +15,7 @@ namespace Lugwork;
 /// </remarks>
 [JsonConverter(typeof(InterfaceJsonConverter<Load>))]
 [TypeConverter(typeof(InterfaceTypeConverter<Load>))]
-public readonly record struct Load : IInterfaceValue<Load>
+public readonly record struct Load : IInterfaceValue<Load>, IComparable<Load>
 {
     internal const long MostGrams = 500_000;
     private const long GramsPerKilogram = 1_000;
@@ -207,4 +207,28 @@ public readonly record struct Load : IInterfaceValue<Load>
 
         return false;
     }
+
+    /// <summary>By the mass; the default, which is none, comes first.</summary>
+    /// <param name="other">Another.</param>
+    public int CompareTo(Load other) => _grams.CompareTo(other._grams);
+
+    /// <summary>The left mass is smaller than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator <(Load left, Load right) => left._grams < right._grams;
+
+    /// <summary>The left mass is not larger than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator <=(Load left, Load right) => left._grams <= right._grams;
+
+    /// <summary>The left mass is larger than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator >(Load left, Load right) => left._grams > right._grams;
+
+    /// <summary>The left mass is not smaller than the right one.</summary>
+    /// <param name="left">One.</param>
+    /// <param name="right">Another.</param>
+    public static bool operator >=(Load left, Load right) => left._grams >= right._grams;
 }

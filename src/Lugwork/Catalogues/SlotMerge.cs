@@ -1,0 +1,53 @@
+namespace Lugwork.Catalogues;
+
+/// <summary>The parts of a slot with a change put in: two lists in order become one.</summary>
+internal sealed class SlotMerge
+{
+    public SlotMerge(SlotIndex? before, ReadOnlySpan<long> ids, ReadOnlySpan<int> kinds)
+    {
+        ReadOnlySpan<long> oldIds = before is null ? [] : before.Ids;
+        ReadOnlySpan<int> oldKinds = before is null ? [] : before.Kinds;
+        long[] allIds = new long[oldIds.Length + ids.Length];
+        int[] allKinds = new int[allIds.Length];
+        int count = 0;
+        int old = 0;
+        for (int next = 0; next <= ids.Length; next++)
+        {
+            for (; old < oldIds.Length && (next == ids.Length || oldIds[old] < ids[next]); old++)
+            {
+                (allIds[count], allKinds[count]) = (oldIds[old], oldKinds[old]);
+                count++;
+            }
+
+            if (next == ids.Length)
+            {
+                break;
+            }
+
+            bool there = old < oldIds.Length && oldIds[old] == ids[next];
+            old += there ? 1 : 0;
+            if (kinds[next] >= 0)
+            {
+                (allIds[count], allKinds[count]) = (ids[next], kinds[next]);
+                count++;
+            }
+
+            Added += !there && kinds[next] >= 0 ? 1 : 0;
+            Replaced += there && kinds[next] >= 0 ? 1 : 0;
+            Removed += there && kinds[next] < 0 ? 1 : 0;
+        }
+
+        Ids = count == allIds.Length ? allIds : allIds[..count];
+        Kinds = count == allKinds.Length ? allKinds : allKinds[..count];
+    }
+
+    public long[] Ids { get; }
+
+    public int[] Kinds { get; }
+
+    public int Added { get; }
+
+    public int Replaced { get; }
+
+    public int Removed { get; }
+}

@@ -1,0 +1,21 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace Lugwork.Databases;
+
+/// <summary>What a part takes of memory, measured where nothing else is.</summary>
+public sealed class MemoryTests
+{
+    [Fact]
+    public void A_part_like_others_takes_sixteen_bytes_and_the_catalogue_says_what_is_held()
+    {
+        using Process process = OwnProcess.Start("bytes-held");
+        string[] told = process.StandardOutput.ReadToEnd().Split(' ');
+        process.WaitForExit();
+        Assert.Equal(0, process.ExitCode);
+        double held = double.Parse(told[0], CultureInfo.InvariantCulture);
+        double said = double.Parse(told[1], CultureInfo.InvariantCulture);
+        Assert.InRange(held / MemoryPart.Parts, 15.9, 16.5);
+        Assert.InRange(said / held, 0.98, 1.02);
+    }
+}

@@ -1,0 +1,74 @@
+using System.Diagnostics;
+using System.Globalization;
+using Lugwork.Catalogues;
+
+namespace Lugwork.Databases;
+
+/// <summary>More than one worker or process gives the answer of one.</summary>
+public sealed class ScaleOutTests
+{
+    [Fact]
+    public void PostgreSQL_cuts_by_slot_and_reads_with_several_workers()
+    {
+        RandomShop shop = new(50);
+        using Engine engine = Engine.Open("PostgreSQL");
+        engine.Fill(shop, "partitioned");
+        engine.Run("ANALYZE part_fit; ANALYZE frame_need; SET max_parallel_workers_per_gather = 2; SET min_parallel_table_scan_size = 0; SET min_parallel_index_scan_size = 0; SET parallel_setup_cost = 0; SET parallel_tuple_cost = 0");
+
+        string plan = Plan(engine, FitRelations.CandidateQuery);
+        Assert.Matches("Workers Launched: [12]", plan);
+        Assert.Contains("part_fit_seatpost", plan, StringComparison.Ordinal);
+        Assert.Contains("part_fit_other", plan, StringComparison.Ordinal);
+        Assert.Equal(shop.Joined(), engine.Candidates(FitRelations.CandidateQuery).ToHashSet());
+
+        string one = FitRelations.CandidateQuery.Replace("GROUP BY", "WHERE n.slot = 'seatpost' AND p.slot = 'seatpost'\nGROUP BY", StringComparison.Ordinal);
+        string pruned = Plan(engine, one);
+        Assert.Contains("part_fit_seatpost", pruned, StringComparison.Ordinal);
+        Assert.DoesNotContain("part_fit_other", pruned, StringComparison.Ordinal);
+        HashSet<Candidate> posts = [.. shop.Joined().Where(c => c.Slot == "seatpost")];
+        Assert.NotEmpty(posts);
+        Assert.Equal(posts, engine.Candidates(one).ToHashSet());
+    }
+
+    [Fact]
+    public void DuckDB_answers_over_Parquet_in_several_processes()
+    {
+        RandomShop shop = new(60);
+        string folder = Directory.CreateTempSubdirectory("parquet").FullName;
+        try
+        {
+            using (Engine engine = Engine.Open("DuckDB"))
+            {
+                engine.Fill(shop);
+                engine.Run($"COPY part_fit TO '{folder}/part_fit' (FORMAT parquet, PARTITION_BY (slot)); COPY frame_need TO '{folder}/frame_need' (FORMAT parquet, PARTITION_BY (slot))");
+            }
+
+            string[] slots = [.. shop.NeedRows.Select(n => n.Slot).Distinct()];
+            Process[] parts = [.. Enumerable.Range(0, 3).Select(i => OwnProcess.Start(["candidates-in-parquet", folder, .. slots.Where((_, at) => at % 3 == i)]))];
+            HashSet<Candidate> all = [];
+            foreach (Process part in parts)
+            {
+                using (part)
+                {
+                    Task<string> wrong = part.StandardError.ReadToEndAsync();
+                    Candidate[] some = [.. part.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Candidate)];
+                    part.WaitForExit();
+                    Assert.True(part.ExitCode == 0, wrong.Result);
+                    Assert.NotEmpty(some);
+                    Assert.All(some, c => Assert.True(all.Add(c), $"{c} came from two processes"));
+                }
+            }
+
+            Assert.Equal(shop.Joined(), all);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static string Plan(Engine engine, string sql) => string.Join('\n', engine.Read($"EXPLAIN (ANALYZE, COSTS OFF, TIMING OFF) {sql}", r => r.GetString(0)));
+
+    private static Candidate Candidate(string line) =>
+        line.Split('\t') is [var frame, var slot, var part] ? new(long.Parse(frame, CultureInfo.InvariantCulture), slot, long.Parse(part, CultureInfo.InvariantCulture)) : throw new FormatException(line);
+}

@@ -1,0 +1,25 @@
+using Lugwork.Catalogues;
+using Lugwork.Tests.Catalogues;
+
+namespace Lugwork.Databases;
+
+/// <summary>A process that writes one of two snapshots over the other until it is killed.</summary>
+internal static class SnapshotWriter
+{
+    /// <summary>How many parts each of the two has: whole, a snapshot has the one or the other.</summary>
+    public static int[] Counts { get; } = [4_000, 6_000];
+
+    public static int Run(string path)
+    {
+        PartCatalogue[] shops = [.. Counts.Select((count, i) => Shelves.Of(Shelves.Rows(new Random(i), count)))];
+        for (int turn = 0; ; turn++)
+        {
+            shops[turn % 2].Save(path);
+            if (turn == 0)
+            {
+                Console.Out.WriteLine("saved");
+                Console.Out.Flush();
+            }
+        }
+    }
+}
