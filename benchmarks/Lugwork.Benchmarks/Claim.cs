@@ -15,6 +15,7 @@ internal sealed record Claim(string Number, string Job, string Peer, double Limi
     {
         LimitKind.AtMostTimes => Text($"at most {Limit:0.##}x") + (NoBytes ? ", 0 bytes" : ""),
         LimitKind.AtLeastFaster => Text($"at least {Limit:0.##}x faster") + (NoBytes ? ", 0 bytes" : ""),
+        LimitKind.AtMostBytes => Text($"at most {Limit:0.##} bytes"),
         _ => Text($"under {Limit:0.##} MB"),
     };
 
@@ -24,7 +25,7 @@ internal sealed record Claim(string Number, string Job, string Peer, double Limi
         && (!NoBytes || measured.Bytes == 0)
         && Kind switch
         {
-            LimitKind.AtMostTimes => measured.Value <= Limit,
+            LimitKind.AtMostTimes or LimitKind.AtMostBytes => measured.Value <= Limit,
             LimitKind.AtLeastFaster => measured.Value >= Limit,
             _ => measured.Value < Limit,
         };
@@ -34,6 +35,7 @@ internal sealed record Claim(string Number, string Job, string Peer, double Limi
         ?? Kind switch
         {
             LimitKind.AtMostTimes => Text($"{measured.Value:0.00}x"),
+            LimitKind.AtMostBytes => Text($"{measured.Value:0.0} bytes"),
             LimitKind.AtLeastFaster => measured.Value < 1 ? Text($"{measured.Value:0.00}x") : Text($"{measured.Value:0.0}x"),
             _ => Text($"{measured.Value:0.000} MB"),
         } + (NoBytes && measured.Bytes != 0 ? Text($" {measured.Bytes} bytes") : "");
@@ -49,6 +51,9 @@ internal enum LimitKind
 
     /// <summary>Time of the peer by time of the library.</summary>
     AtLeastFaster,
+
+    /// <summary>A number of bytes, without a peer.</summary>
+    AtMostBytes,
 
     /// <summary>A size in millions of bytes, without a peer.</summary>
     UnderMegabytes,

@@ -5,6 +5,7 @@ using Lugwork.Benchmarks.Judging;
 using Lugwork.Benchmarks.Planning;
 using Lugwork.Benchmarks.Processes;
 using Lugwork.Benchmarks.Reading;
+using Lugwork.Benchmarks.Screening;
 
 // The probes come first: they must not touch anything that they are not to measure.
 switch (args)
@@ -29,6 +30,11 @@ IRow[] rows =
     new ReadingRow<HeadsetReading>("headset pair"),
     new ReadingRow<TyreReading>("tyre size"),
     new JudgingRow(),
+    new ScanRow(),
+    new OneFrameRow(),
+    new LoadRow(),
+    new AllFramesRow(),
+    new IndexSizeRow(),
     new FirstCheckRow(),
     new NativeProcessRow(),
     new PackageRow(),

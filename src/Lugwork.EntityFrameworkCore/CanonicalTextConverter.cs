@@ -10,9 +10,11 @@ public sealed class CanonicalTextConverter<T> : ValueConverter<T, string>
 {
     /// <summary>The converter. It holds nothing.</summary>
     public CanonicalTextConverter()
-        : base(value => Write(value), text => T.Parse(text, null))
+        : base(value => Write(value), text => Read(text))
     {
     }
+
+    private static T Read(string text) => T.Parse(text, null);
 
     private static string Write(T value) =>
         value.Equals(default(T)) ? throw FitKeyConverter<Dimension>.NoValue(typeof(T).Name) : value.ToString(null, null);

@@ -13,9 +13,11 @@ public sealed class FitCodeConverter<T> : ValueConverter<T, long>
 {
     /// <summary>The converter. It holds nothing.</summary>
     public FitCodeConverter()
-        : base(value => Write(value), code => T.OfFitCode(code))
+        : base(value => Write(value), code => Read(code))
     {
     }
+
+    private static T Read(long code) => T.OfFitCode(code);
 
     private static long Write(T value) => value.FitCode is > 0 and long code ? code : throw FitKeyConverter<T>.NoValue(T.Called);
 }

@@ -14,9 +14,11 @@ public sealed class FitKeyConverter<T> : ValueConverter<T, string>
 {
     /// <summary>The converter. It holds nothing.</summary>
     public FitKeyConverter()
-        : base(value => Write(value), text => T.Parse(text, null))
+        : base(value => Write(value), text => Read(text))
     {
     }
+
+    private static T Read(string text) => T.Parse(text, null);
 
     private static string Write(T value) => value.FitCode > 0 ? value.FitKey : throw NoValue(T.Called);
 

@@ -42,7 +42,7 @@ public static class LugworkConventions
         where T : struct, IParsable<T>, IFormattable
     {
         configuration.Properties<T>().HaveConversion<CanonicalTextConverter<T>, InterfaceValueComparer<T>>().HaveMaxLength(MaxKeyLength);
-        configuration.DefaultTypeMapping<T>().HasConversion<CanonicalTextConverter<T>, InterfaceValueComparer<T>>();
+        configuration.DefaultTypeMapping<T>().HasConversion<CanonicalTextConverter<T>>();
     }
 
     private sealed class Columns(ModelConfigurationBuilder configuration, StoredAs stored) : IInterfaceValueVisitor
@@ -54,12 +54,12 @@ public static class LugworkConventions
             if (stored == StoredAs.FitCode || T.IsPlainLength || T.IsPlainMass || T.IsPlainAngle)
             {
                 configuration.Properties<T>().HaveConversion<FitCodeConverter<T>, InterfaceValueComparer<T>>();
-                configuration.DefaultTypeMapping<T>().HasConversion<FitCodeConverter<T>, InterfaceValueComparer<T>>();
+                configuration.DefaultTypeMapping<T>().HasConversion<FitCodeConverter<T>>();
             }
             else
             {
                 configuration.Properties<T>().HaveConversion<FitKeyConverter<T>, InterfaceValueComparer<T>>().HaveMaxLength(MaxKeyLength);
-                configuration.DefaultTypeMapping<T>().HasConversion<FitKeyConverter<T>, InterfaceValueComparer<T>>();
+                configuration.DefaultTypeMapping<T>().HasConversion<FitKeyConverter<T>>();
             }
         }
     }

@@ -5,6 +5,7 @@ using Xunit.MicrosoftTestingPlatform;
 return args switch
 {
     ["candidates-in-parquet", var folder, .. var slots] => ParquetPart.Run(folder, slots),
+    ["probe"] => Probe.Run(),
     ["bytes-held"] => MemoryPart.Run(),
     ["save-until-killed", var path] => SnapshotWriter.Run(path),
     _ => await TestPlatformTestFramework.RunAsync(args, SelfRegisteredExtensions.AddSelfRegisteredExtensions),

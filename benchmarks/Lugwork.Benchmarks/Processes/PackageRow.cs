@@ -1,13 +1,11 @@
 namespace Lugwork.Benchmarks.Processes;
 
-/// <summary>Row 14b: the size of the package. Its other half, the index, does not exist yet.</summary>
+/// <summary>Row 14b: the size of the package. Its other half, the index, is a row of its own.</summary>
 internal sealed class PackageRow : IRow
 {
     private Measured _size;
 
     public IReadOnlyList<Claim> Claims { get; } = [new("14b", "package size", "none", 2, LimitKind.UnderMegabytes)];
-
-    public string Note => "Row 14b: no index yet, so its bytes a part are not measured.";
 
     /// <summary>There is one candidate; it is packed here.</summary>
     public void Prove()

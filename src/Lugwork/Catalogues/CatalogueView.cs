@@ -73,6 +73,21 @@ public sealed class CatalogueView
         return Slots.Where(s => s != Slot.Frame).ToImmutableDictionary(s => s, s => Fitting(build, s, 0, Verdict.NeedsMeasuring, cancellation).Counts);
     }
 
+    /// <summary>How many parts go into every slot of each frame of the catalogue, all frames at once: what frames and parts say alike is judged once.</summary>
+    /// <param name="cancellation">Ends it.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public FrameCounts CountsOfFrames(CancellationToken cancellation = default)
+    {
+        SlotIndex? frames = IndexOf(Slot.Frame);
+        FrameScreen?[] screens = new FrameScreen?[Slot.All.Length];
+        foreach (Slot slot in frames is null ? [] : Slots)
+        {
+            screens[slot.Number] = slot == Slot.Frame ? null : new(frames!, IndexOf(slot)!, cancellation);
+        }
+
+        return new(frames, screens);
+    }
+
     /// <summary>The frames of the catalogue that take a new part: the joints and checks of its slot between the bare frame and this part.</summary>
     /// <remarks>What is to be said of a frame alone counts as what is to be said of a part does in <see cref="Fitting(Build, Slot, int, Verdict, CancellationToken)"/>: a frame that is recalled, or out of a crash, is no frame that the part fits.</remarks>
     /// <param name="part">The part.</param>

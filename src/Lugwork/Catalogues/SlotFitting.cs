@@ -22,6 +22,7 @@ public sealed class SlotFitting
     private readonly byte[] _verdicts;
     private readonly Func<Part, Build> _with;
     private readonly Slot _aim;
+    private readonly Verdict _worst;
 
     internal SlotFitting(SlotIndex? index, Slot slot, Slot aim, byte[] verdicts, Verdict worst, int most, Func<Part, Build> with)
     {
@@ -29,6 +30,7 @@ public sealed class SlotFitting
         _verdicts = verdicts;
         _with = with;
         _aim = aim;
+        _worst = worst;
         Slot = slot;
         Counts = Count(index, verdicts, worst);
         Fits = List(Verdict.Fits, Verdict.Fits, Counts.Fits, most);
@@ -53,12 +55,38 @@ public sealed class SlotFitting
     /// <summary>Parts of which too little is known, or of which nothing here speaks, in the order of their numbers; empty where they were not asked for.</summary>
     public FittingParts Open { get; }
 
+    /// <summary>
+    /// All of these parts by kind, whatever is listed one by one: parts that say the same in every field have one verdict and one reason,
+    /// so that a page shows it once and the numbers below. The best verdict first; not judged ones with those that need measuring.
+    /// </summary>
+    public ImmutableArray<FittingKind> Kinds
+    {
+        get
+        {
+            ImmutableArray<FittingKind>.Builder kinds = ImmutableArray.CreateBuilder<FittingKind>();
+            foreach (Verdict verdict in new[] { Verdict.Fits, Verdict.NeedsPart, Verdict.NeedsMeasuring, Verdict.NotJudged })
+            {
+                for (int kind = 0; kind < _verdicts.Length && (verdict == Verdict.NotJudged ? _worst >= Verdict.NeedsMeasuring : verdict <= _worst); kind++)
+                {
+                    if (_verdicts[kind] == (byte)verdict && _index!.CountOf(kind) > 0)
+                    {
+                        kinds.Add(new(this, kind));
+                    }
+                }
+            }
+
+            return kinds.ToImmutable();
+        }
+    }
+
     /// <summary>There are more than the lists hold.</summary>
     public bool IsCapped { get; }
 
     /// <summary>"seatpost: 12 fit, 3 need a part, 1 open, 40 worse".</summary>
     public override string ToString() => FormattableString.Invariant(
         $"{Slot.Name}: {Counts.Fits} fit, {Counts.NeedsPart} need a part, {Counts.NeedsMeasuring + Counts.NotJudged} open, {Counts.Worse} worse");
+
+    internal SlotIndex Index => _index!;
 
     internal long IdAt(int place) => _index!.Ids[place];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace Lugwork;
 
@@ -52,6 +53,9 @@ public sealed class Joint
     internal const int MostInputs = 8;
     private const int Looks = 48;
 
+    // Made when first asked for: most processes judge, and never ask.
+    private Slot[]? _slots;
+
     /// <summary>The largest field that is gone through whole when it is told.</summary>
     internal const int MostTold = 20_000;
 
@@ -96,7 +100,7 @@ public sealed class Joint
     internal bool MostHaveNone { get; init; }
 
     /// <summary>The slots whose parts meet here, each once, in order.</summary>
-    public ImmutableArray<Slot> Slots => [.. Inputs.Select(i => i.Slot).Distinct()];
+    public ImmutableArray<Slot> Slots => ImmutableCollectionsMarshal.AsImmutableArray(_slots ??= [.. Inputs.Select(i => i.Slot).Distinct()]);
 
     /// <summary>It asks for the condition or the wear of one part, and nothing of its neighbours. Judged only where something of it is stated.</summary>
     public bool IsOfCondition { get; internal init; }

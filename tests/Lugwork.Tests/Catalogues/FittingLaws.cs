@@ -22,6 +22,9 @@ public sealed class FittingLaws
             string plain = Shelves.Told(rows.Where(r => r.Slot == slot).Select(r => (r.Id, Shelves.Plain(With(build, r), slot, slot, slot))), worst, most);
             SlotFitting answer = view.Fitting(build, slot, most, worst);
             Assert.Equal(plain, Shelves.Told(answer));
+            SlotFitting all = view.Fitting(build, slot, int.MaxValue, worst);
+            Assert.Equal(all.Fits.Concat(all.NeedsPart).Concat(all.Open).Select(p => (p.Id, p.Verdict)).Order(), answer.Kinds.SelectMany(k => k.Ids.Select(id => (id, k.First.Verdict))).Order());
+            Assert.All(answer.Kinds, k => Assert.Equal((k.Count, k.Ids[0], k.Ids.Order()), (k.Ids.Length, k.First.Id, k.Ids.AsEnumerable())));
             foreach (FittingPart part in answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Take(3))
             {
                 Assert.Equal(part.Verdict, Shelves.Plain(With(build, new(part.Id, slot, part.Part!)), slot, slot, slot));
@@ -42,6 +45,27 @@ public sealed class FittingLaws
             string plain = Shelves.Told(rows.Select(r => (r.Id, Shelves.Plain(Build.From((Frame)r.Part).With(part, slot), Slot.Frame, slot, Slot.Frame, slot))), Verdict.NeedsMeasuring, 1_000);
             Assert.Equal(plain, Shelves.Told(view.FramesFor(part, slot, 1_000)));
         }
+    }
+
+    [Property(MaxTest = 20)]
+    public void The_counts_of_all_frames_are_those_of_each(DoNotSize<int> seed)
+    {
+        Random random = new(seed.Item);
+        CatalogueView view = Shelves.Of(Shelves.Rows(random, 30, Slot.Frame).Concat(Shelves.Rows(random, 200).Where(r => r.Slot != Slot.Frame))).View;
+        FrameCounts counts = view.CountsOfFrames();
+        Assert.Equal(30, counts.Count);
+        Assert.Equal(view.Slots.Where(s => s != Slot.Frame), counts.Slots);
+        foreach (long id in counts.Ids)
+        {
+            foreach ((Slot slot, FitCounts one) in view.CountsFor(Build.From((Frame)view.Find(Slot.Frame, id)!)))
+            {
+                Assert.Equal(one, counts.Of(id, slot));
+            }
+        }
+
+        Assert.Null(counts.Of(long.MaxValue, Slot.Seatpost));
+        Assert.Null(counts.Of(counts.Ids[0], Slot.Frame));
+        Assert.Equal(0, Shelves.Of(Shelves.Rows(random, 5, Slot.Seatpost)).View.CountsOfFrames().Count);
     }
 
     [Property(MaxTest = 30)]

@@ -1,0 +1,64 @@
+using Lugwork.Catalogues;
+
+namespace Lugwork.Benchmarks.Screening;
+
+/// <summary>Row 9: counts for every frame and slot. The peer has its histogram and the keys that each frame accepts ready.</summary>
+internal sealed class AllFramesRow : IRow, IDisposable
+{
+    private const int Parts = 1_000_000;
+
+    private const string Counts = """
+        CREATE OR REPLACE TABLE counts AS
+        SELECT n.frame, n.slot, CAST(SUM(COALESCE(u.up_to, 0) - COALESCE(l.up_to, 0)) AS BIGINT) AS parts
+        FROM need n
+        ASOF LEFT JOIN histogram u ON u.slot = n.slot AND u.key = n.key AND u.figure <= n.most
+        ASOF LEFT JOIN histogram l ON l.slot = n.slot AND l.key = n.key AND l.figure < n.least
+        GROUP BY n.frame, n.slot
+        """;
+
+    private readonly Duck _duck = new();
+    private CatalogueView _view = new PartCatalogue().View;
+    private int _needs;
+
+    public IReadOnlyList<Claim> Claims { get; } = [new("9", $"10,000 frames x {Parts:N0} parts, counts for each of {ScreeningShop.SlotCount} slots", "DuckDB with 2 threads, cumulative histogram and ASOF join", 8, LimitKind.AtLeastFaster)];
+
+    public string Note => FormattableString.Invariant($"Row 9: {_needs:N0} rows of need.");
+
+    public void Prove()
+    {
+        ScreeningShop shop = ScreeningShop.Shared;
+        CatalogueRow[] rows = [.. shop.Rows(Parts)];
+        PartCatalogue catalogue = ScreeningShop.Catalogue(rows);
+        catalogue.Load(shop.Frames.Select((f, i) => new CatalogueRow(i, Slot.Frame, f)));
+        _view = catalogue.View;
+        _duck.Run("CREATE TABLE part (id BIGINT, slot INTEGER, key INTEGER, figure BIGINT)");
+        _duck.Run("CREATE TABLE need (frame INTEGER, slot INTEGER, key INTEGER, least BIGINT, most BIGINT)");
+        _duck.Put("part", shop.Flat(rows));
+        FlatNeed[] needs = shop.Needs(shop.Frames.Length);
+        _needs = needs.Length;
+        _duck.Put("need", needs);
+        _duck.Run("CREATE TABLE histogram AS SELECT slot, key, figure, CAST(SUM(COUNT(*)) OVER (PARTITION BY slot, key ORDER BY figure) AS BIGINT) AS up_to FROM part GROUP BY slot, key, figure");
+        _duck.Run(Counts);
+        Dictionary<(long, long), long> peer = _duck.Read("SELECT frame, slot, parts FROM counts").ToDictionary(r => (r[0], r[1]), r => r[2]);
+        FrameCounts counts = _view.CountsOfFrames();
+        for (int frame = 0; frame < shop.Frames.Length; frame++)
+        {
+            for (int slot = 0; slot < shop.Slots.Length; slot++)
+            {
+                FitCounts own = counts.Of(frame, shop.Slots[slot])!;
+                if (own.Fits + own.NeedsPart != peer.GetValueOrDefault((frame, slot)))
+                {
+                    throw new InvalidOperationException($"frame {frame}, {shop.Slots[slot]}: {own} by the index, {peer.GetValueOrDefault((frame, slot))} by DuckDB");
+                }
+            }
+        }
+    }
+
+    public IReadOnlyList<Measured> Measure(Effort effort)
+    {
+        double[] taken = Timing.InTurn(effort == Effort.Full ? 9 : 3, () => Timing.Of(() => _view.CountsOfFrames()), () => Timing.Of(() => _duck.Run(Counts)));
+        return [new(taken[1] / taken[0])];
+    }
+
+    public void Dispose() => _duck.Dispose();
+}
