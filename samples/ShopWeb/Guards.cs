@@ -47,17 +47,21 @@ internal static class Guards
         builder.Services.AddRequestTimeouts(t => t.DefaultPolicy = new() { Timeout = TimeSpan.FromSeconds(20), TimeoutStatusCode = StatusCodes.Status503ServiceUnavailable });
     }
 
-    /// <summary>Nothing of a page comes from elsewhere, and no page is shown inside another.</summary>
+    /// <summary>Nothing of a page comes from elsewhere, and no page is shown inside another. Set last, so that an answer to an error has them too.</summary>
     public static Task Headers(HttpContext http, RequestDelegate next)
     {
-        IHeaderDictionary headers = http.Response.Headers;
-        headers.ContentSecurityPolicy = "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
-        headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
-        headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=(), payment=()";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
-        headers["Cross-Origin-Resource-Policy"] = "same-origin";
-        headers.XFrameOptions = "DENY";
+        http.Response.OnStarting(() =>
+        {
+            IHeaderDictionary headers = http.Response.Headers;
+            headers.TryAdd("Content-Security-Policy", "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'");
+            headers.XContentTypeOptions = "nosniff";
+            headers["Referrer-Policy"] = "no-referrer";
+            headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=(), payment=()";
+            headers["Cross-Origin-Opener-Policy"] = "same-origin";
+            headers["Cross-Origin-Resource-Policy"] = "same-origin";
+            headers.XFrameOptions = "DENY";
+            return Task.CompletedTask;
+        });
         return next(http);
     }
 }

@@ -45,7 +45,8 @@ public sealed class Chromium : IAsyncLifetime
             HasTouch = width < 600,
             Locale = "en-GB",
         });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(60_000);
+        Assertions.SetDefaultExpectTimeout(30_000);
         return new(context, await context.NewPageAsync());
     }
 

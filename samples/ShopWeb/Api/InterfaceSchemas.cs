@@ -36,7 +36,6 @@ internal sealed class InterfaceSchemas : IOpenApiSchemaTransformer
                 schema.Type = mayBeNull ? JsonSchemaType.String | JsonSchemaType.Null : JsonSchemaType.String;
                 schema.Pattern = shape.Pattern;
                 schema.Examples = [JsonValue.Create(shape.Example)];
-                schema.Example = JsonValue.Create(shape.Example);
                 schema.Description ??= $"A {shape.Called} by its key. Other spellings of the trade are read too; this one is written.";
             }
         }

@@ -1,6 +1,5 @@
 using Lugwork;
 using Lugwork.Catalogues;
-using Microsoft.EntityFrameworkCore;
 using ShopWeb.Stock;
 
 namespace ShopWeb.Judging;
@@ -15,11 +14,11 @@ internal static class CandidateQuery
         foreach (IGrouping<string, FrameNeedRow> need in FitRelations.NeedsOf(0, build, slot, Verdict.NeedsMeasuring).Where(n => n.Joint.Length > 0).GroupBy(n => n.Joint))
         {
             string joint = need.Key;
-            string[] keys = [.. need.Where(n => n.LimitMax == 0).Select(n => n.Key)];
+            List<string> keys = [.. need.Where(n => n.LimitMax == 0).Select(n => n.Key)];
             FrameNeedRow[] figures = [.. need.Where(n => n.LimitMax > 0)];
             if (figures.Length == 0)
             {
-                specs = specs.Where(id => shop.Fits.Any(f => f.SpecId == id && f.Slot == place && f.Joint == joint && EF.Parameter(keys).Contains(f.Key)));
+                specs = specs.Where(id => shop.Fits.Any(f => f.SpecId == id && f.Slot == place && f.Joint == joint && keys.Contains(f.Key)));
                 continue;
             }
 
@@ -28,7 +27,7 @@ internal static class CandidateQuery
             long least = figures.Min(f => f.LimitMin);
             long most = figures.Max(f => f.LimitMax);
             specs = specs.Where(id => shop.Fits.Any(f => f.SpecId == id && f.Slot == place && f.Joint == joint
-                && (EF.Parameter(keys).Contains(f.Key) || (f.Key == figure && f.LimitMin <= most && f.LimitMax >= least))));
+                && (keys.Contains(f.Key) || (f.Key == figure && f.LimitMin <= most && f.LimitMax >= least))));
         }
 
         return specs;

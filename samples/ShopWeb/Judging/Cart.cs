@@ -42,19 +42,19 @@ internal sealed class Cart
     }
 
     /// <summary>An address with this cart: "/build?frame=10001&amp;part=seatpost.23456".</summary>
-    public string Address(string path, Slot? without = null, (Slot Slot, long Id)? with = null, params ReadOnlySpan<(string Key, string Value)> more)
+    public string Address(string path, Slot? without = null, (Slot Slot, long Id)? put = null, params ReadOnlySpan<(string Key, string Value)> more)
     {
         StringBuilder address = new(path);
         address.Append("?frame=").Append(Uri.EscapeDataString(FrameText));
         foreach (Chosen chosen in Parts)
         {
-            if (chosen.Slot != without && chosen.Slot != with?.Slot)
+            if (chosen.Slot != without && chosen.Slot != put?.Slot)
             {
                 address.Append("&part=").Append(chosen.Slot.Key).Append('.').Append(chosen.Article.Id);
             }
         }
 
-        if (with is { } added)
+        if (put is { } added)
         {
             address.Append("&part=").Append(added.Slot.Key).Append('.').Append(added.Id);
         }

@@ -23,9 +23,10 @@ internal static class CartReader
 
         List<(Slot Slot, long Id)> wanted = Wanted(parts ?? []);
         bool isNumber = long.TryParse(frame, NumberStyles.None, CultureInfo.InvariantCulture, out long number);
-        long[] ids = [.. wanted.Select(w => w.Id), .. isNumber ? [number] : Array.Empty<long>()];
-        Dictionary<long, (Article Article, Spec Spec)> found = ids.Length == 0 ? [] : await shop.Articles.AsNoTracking()
-            .Where(a => EF.Parameter(ids).Contains(a.Id))
+        List<long> ids = [.. wanted.Select(w => w.Id)];
+        ids.AddRange(isNumber ? [number] : []);
+        Dictionary<long, (Article Article, Spec Spec)> found = ids.Count == 0 ? [] : await shop.Articles.AsNoTracking()
+            .Where(a => ids.Contains(a.Id))
             .Join(shop.Specs, a => a.SpecId, s => s.Id, (a, s) => new { a, s })
             .ToDictionaryAsync(p => p.a.Id, p => (p.a, p.s), cancellation);
         if (isNumber && (!found.TryGetValue(number, out (Article Article, Spec Spec) own) || own.Spec.Slot != Slot.Frame.Key))

@@ -17,13 +17,13 @@ internal sealed class SpecShelf
     public async Task<CatalogueView> Holding(ShopContext shop, Slot slot, IReadOnlyCollection<long> specs, CancellationToken cancellation)
     {
         CatalogueView view = _catalogue.View;
-        long[] lacking = [.. specs.Where(id => view.Find(slot, id) is null)];
-        if (lacking.Length == 0)
+        List<long> lacking = [.. specs.Where(id => view.Find(slot, id) is null)];
+        if (lacking.Count == 0)
         {
             return view;
         }
 
-        List<Spec> found = await shop.Specs.AsNoTracking().Where(s => EF.Parameter(lacking).Contains(s.Id)).ToListAsync(cancellation);
+        List<Spec> found = await shop.Specs.AsNoTracking().Where(s => lacking.Contains(s.Id)).ToListAsync(cancellation);
         _catalogue.Load(found.SelectMany(Rows), cancellation);
         return _catalogue.View;
     }

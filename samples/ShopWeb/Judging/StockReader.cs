@@ -17,7 +17,7 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
         Cart cart = await CartReader.Read(shop, frame, parts, cancellation);
         ImmutableDictionary<Slot, SlotCounts>.Builder found = ImmutableDictionary.CreateBuilder<Slot, SlotCounts>();
         Build build = cart.ToBuild();
-        ImmutableDictionary<Slot, SpecTally> stock = count ? (await counts.Now(shop, cancellation)).BySlot : [];
+        ImmutableDictionary<Slot, SpecTally> stock = count ? (await counts.Now(shop, cancellation)).BySlot : ImmutableDictionary<Slot, SpecTally>.Empty;
         foreach ((Slot slot, SpecTally tally) in stock.Where(s => s.Key != Slot.Frame))
         {
             CatalogueView view = await shelf.Holding(shop, slot, tally.Specs, cancellation);
@@ -41,9 +41,9 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
         CatalogueView view = await shelf.Holding(shop, slot, candidates, cancellation);
         HashSet<long> near = [.. candidates];
         Dictionary<long, FittingPart> judged = Verdicts(view.Fitting(build, slot, int.MaxValue)).Where(p => near.Contains(p.Key)).ToDictionary();
-        long[] specs = [.. judged.Where(p => p.Value.Verdict == verdict).Select(p => p.Key)];
+        List<long> specs = [.. judged.Where(p => p.Value.Verdict == verdict).Select(p => p.Key)];
         List<Article> articles = await shop.Articles.AsNoTracking()
-            .Where(a => EF.Parameter(specs).Contains(a.SpecId))
+            .Where(a => specs.Contains(a.SpecId))
             .OrderBy(a => a.Cents).ThenBy(a => a.Id)
             .Skip((page - 1) * size).Take(size)
             .ToListAsync(cancellation);

@@ -28,7 +28,7 @@ internal sealed class Deliveries(IServiceScopeFactory scopes, IOptions<ShopOptio
                 await using AsyncServiceScope scope = scopes.CreateAsyncScope();
                 await Deliver(scope.ServiceProvider.GetRequiredService<ShopContext>(), stoppingToken);
             }
-            catch (DbException e)
+            catch (Exception e) when (e is DbException or DbUpdateException)
             {
                 log.LogError(e, "a delivery was not written; the stock is as it was");
             }
