@@ -1,6 +1,7 @@
 using System.Net.Http.Json;
 using System.Reflection;
 using System.Text.Json;
+using Lugwork.Tyres;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
@@ -174,6 +175,7 @@ public sealed class BindingTests : IAsyncLifetime
     private static string[] Keys<T>()
         where T : IInterfaceValue<T> => !T.All.IsEmpty ? [.. T.All.Select(v => v.FitKey)]
         : typeof(T) == typeof(DateMade) ? ["2014", "2014-05", "1999-12"]
+        : typeof(T) == typeof(TyreSize) ? [.. BeadSeat.All.Select(b => TyreSize.Of(42, b).FitKey)]
         : typeof(T) == typeof(Load) ? [T.OfFitCode(1).FitKey, T.OfFitCode(120_000).FitKey, T.OfFitCode(93_500).FitKey]
         : [T.OfFitCode(1).FitKey, T.OfFitCode(80_000_000).FitKey, T.OfFitCode(67_500_000).FitKey];
 

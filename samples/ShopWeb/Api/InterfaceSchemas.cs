@@ -5,6 +5,7 @@ using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Lugwork;
+using Lugwork.Tyres;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -52,7 +53,7 @@ internal sealed class InterfaceSchemas : IOpenApiSchemaTransformer
     private static Shape Shaped<T>()
         where T : IInterfaceValue<T>
     {
-        ImmutableArray<string> keys = [.. T.All.Select(v => v.FitKey)];
+        ImmutableArray<string> keys = typeof(T) == typeof(TyreSize) ? [.. BeadSeat.All.Select(b => TyreSize.Of(37, b).FitKey)] : [.. T.All.Select(v => v.FitKey)];
         if (keys.IsEmpty)
         {
             // A plain quantity: any figure in its unit; a date: a year, and a month.

@@ -7,7 +7,7 @@ internal static class BodyRows
 {
     public static ImmutableArray<ArticleRow> All { get; } =
     [
-        new("seatpost", 4_000, 42, 260, "Seatpost {post}, {long} mm, {mat}", "diameter {post:25.4|26.8|27.2|27.2|30.9|31.6}; length {long:300|350|400}; mark {mark:75|90|100}; railClamp {7-round|7x9}; material {mat:aluminium|carbon}"),
+        new("seatpost", 4_000, 42, 260, "Seatpost {post}, {long} mm, {mat}", "diameter {post:25.4|26.8|27.2|27.2|30.9|31.6}; length {long:300|350|400}; mark {75|90|100}; insertion {105|120}; railClamp {7-round|7x9}; material {mat:aluminium|carbon}"),
         new("seatpost", 120, 30, 300, "Seatpost, {long} mm, diameter not stated", "length {long:350|400}; material aluminium"),
         new("headset", 1_500, 48, 110, "Headset {top} over {low}",
             "upper {top:IS42/28.6|ZS44/28.6|EC34/28.6|IS41/28.6}; lower {low:IS52/40|ZS56/40|EC34/30|ZS44/30}; kind threadless; upperStack {8|14}; lowerStack {1|12}"),
@@ -17,7 +17,7 @@ internal static class BodyRows
         new("handlebar", 1_900, 52, 280, "Handlebar, {shape}, clamp {bar}", "clamp {bar:25.4|31.8|31.8|35}; {shape:grip 23.8~drop|grip 22.2~flat}; material {aluminium|carbon}"),
         new("controls", 150, 30, 200, "Controls, {clamp}", "clamp {clamp:drop-bar-lever~for drop bars|flat-bar-control~for flat bars}"),
         new("grips", 300, 15, 90, "Grips {bore} mm", "bore 22.2{bore:~130|~135|~140}"),
-        new("seatClamp", 600, 14, 28, "Seat collar {size}", "size {size:28.6|29.8|31.8|34.9}"),
+        new("seatClamp", 600, 14, 28, "Seat collar {size}", "size {size:28.6|30|31.8|34.9}"),
         new("saddle", 2_600, 62, 260, "Saddle, {rails} rails, {wide} mm wide", "rails {rails:7-round~round|7x9~oval}; depth {42|45|48}{wide:~135|~143|~150|~155}"),
         new("bottomBracket", 1_300, 36, 95, "Bottom bracket {shell} for {spindle} mm", "shell {shell:BSA 68-73|BB86|T47 68|T47 85.5|BB92}; takes {spindle:24|30|28.99}"),
         new("crankset", 1_580, 145, 720, "Crankset {long} mm, {spindle}, {large} teeth",

@@ -44,7 +44,7 @@ internal sealed class Deliveries(IServiceScopeFactory scopes, IOptions<ShopOptio
         await shop.Articles.Where(a => a.Delivery > 0).ExecuteDeleteAsync(cancellation);
         DbConnection connection = shop.Database.GetDbConnection();
 
-        string text = $"diameter 27.2; length {300 + (delivery % 8 * 10)}; mark 90; material aluminium";
+        string text = $"diameter 27.2; length {300 + (delivery % 8 * 10)}; mark 90; insertion 120; material aluminium";
         Spec spec = Spec.Of(Slot.Seatpost, text, PartText.Read(Slot.Seatpost, text));
         if (!await shop.Specs.AnyAsync(s => s.Id == spec.Id, cancellation))
         {

@@ -60,12 +60,14 @@ internal sealed class SpecWriter(DbConnection connection, DbTransaction transact
 
     public async Task<long> Add(Slot[] slots, string text)
     {
+        long id = Spec.NumberOf(slots[0], text);
+        if (!_written.Add(id))
+        {
+            return id;
+        }
+
         Part part = PartText.Read(slots[0], text);
         Spec spec = Spec.Of(slots[0], text, part);
-        if (!_written.Add(spec.Id))
-        {
-            return spec.Id;
-        }
 
         await _specs.Add(spec.Id, spec.Slot, spec.Text, spec.Post?.FitKey, spec.Tyre?.FitKey, spec.Hub?.FitKey, spec.Body?.FitKey, spec.Kind?.FitKey);
         foreach (PartFitRow row in slots.SelectMany(s => FitRelations.OfPart(spec.Id, part, s)))
@@ -73,7 +75,7 @@ internal sealed class SpecWriter(DbConnection connection, DbTransaction transact
             await _fits.Add(row.PartId, row.Slot, row.Joint, row.Key, row.LimitMin, row.LimitMax);
         }
 
-        return spec.Id;
+        return id;
     }
 
     public async Task Finish()

@@ -41,7 +41,7 @@ internal sealed class Spec
     };
 
     /// <summary>63 bits of a hash of slot and text.</summary>
-    private static long NumberOf(Slot slot, string text)
+    public static long NumberOf(Slot slot, string text)
     {
         ulong hash = 14_695_981_039_346_656_037;
         foreach (char c in slot.Key + "|" + text)
