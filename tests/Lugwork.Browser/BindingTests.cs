@@ -13,16 +13,16 @@ using ShopWeb.Api;
 
 namespace Lugwork.Browser;
 
-/// <summary>Every interface value of the library in an application that says nothing of them but their types.</summary>
-public sealed class BindingTests : IAsyncLifetime
+/// <summary>An application that says nothing of interface values but their types.</summary>
+public sealed class BindingApp : IAsyncLifetime
 {
-    private static readonly Type[] Types = [.. typeof(Build).Assembly.GetExportedTypes()
-        .Where(t => !t.IsAbstract && t.GetInterfaces().Any(i => i.IsGenericType && i.GetGenericTypeDefinition() == typeof(IInterfaceValue<>))).OrderBy(t => t.FullName, StringComparer.Ordinal)];
-
     private WebApplication? _app;
     private HttpClient? _client;
 
-    private HttpClient Client => _client!;
+    internal static Type[] Types { get; } = [.. typeof(Build).Assembly.GetExportedTypes()
+        .Where(t => !t.IsAbstract && t.GetInterfaces().Any(i => i.IsGenericType && i.GetGenericTypeDefinition() == typeof(IInterfaceValue<>))).OrderBy(t => t.FullName, StringComparer.Ordinal)];
+
+    public HttpClient Client => _client!;
 
     public async ValueTask InitializeAsync()
     {
@@ -34,7 +34,7 @@ public sealed class BindingTests : IAsyncLifetime
         _app.MapOpenApi();
         foreach (Type type in Types)
         {
-            Call(nameof(Map), type, _app);
+            typeof(BindingApp).GetMethod(nameof(Map), BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(type).Invoke(null, [_app]);
         }
 
         await _app.StartAsync();
@@ -49,6 +49,29 @@ public sealed class BindingTests : IAsyncLifetime
             await _app.DisposeAsync();
         }
     }
+
+    private static void Map<T>(IEndpointRouteBuilder routes)
+        where T : IInterfaceValue<T>
+    {
+        string name = typeof(T).Name;
+        routes.MapGet($"/route/{name}/{{value}}", (T value) => Results.Text(value.FitKey));
+        routes.MapGet($"/query/{name}", (T value) => Results.Text(value.FitKey));
+        routes.MapPost($"/json/{name}", (Held<T> held) => held);
+    }
+}
+
+/// <summary>A body with one value.</summary>
+internal sealed class Held<T>
+{
+    public T? Value { get; set; }
+}
+
+/// <summary>Every interface value of the library in an application that says nothing of them but their types.</summary>
+public sealed class BindingTests(BindingApp app) : IClassFixture<BindingApp>
+{
+    private static Type[] Types => BindingApp.Types;
+
+    private HttpClient Client => app.Client;
 
     [Fact]
     public void There_are_many_types() => Assert.True(Types.Length > 100, $"{Types.Length}");
@@ -136,15 +159,6 @@ public sealed class BindingTests : IAsyncLifetime
             : inner;
     }
 
-    private static void Map<T>(IEndpointRouteBuilder routes)
-        where T : IInterfaceValue<T>
-    {
-        string name = typeof(T).Name;
-        routes.MapGet($"/route/{name}/{{value}}", (T value) => Results.Text(value.FitKey));
-        routes.MapGet($"/query/{name}", (T value) => Results.Text(value.FitKey));
-        routes.MapPost($"/json/{name}", (Held<T> held) => held);
-    }
-
     private static void Configured<T>(string key)
         where T : IInterfaceValue<T>
     {
@@ -181,9 +195,4 @@ public sealed class BindingTests : IAsyncLifetime
 
     private static object? Call(string method, Type type, params object[] given) =>
         typeof(BindingTests).GetMethod(method, BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(type).Invoke(null, BindingFlags.DoNotWrapExceptions, null, given, null);
-
-    private sealed class Held<T>
-    {
-        public T? Value { get; set; }
-    }
 }

@@ -29,28 +29,27 @@ internal static class CartReader
             .Where(a => ids.Contains(a.Id))
             .Join(shop.Specs, a => a.SpecId, s => s.Id, (a, s) => new { a, s })
             .ToDictionaryAsync(p => p.a.Id, p => (p.a, p.s), cancellation);
-        if (isNumber && (!found.TryGetValue(number, out (Article Article, Spec Spec) own) || own.Spec.Slot != Slot.Frame.Key))
+        Dictionary<long, Part> parted = found.Where(f => f.Value.Spec.Part() is not null).ToDictionary(f => f.Key, f => f.Value.Spec.Part()!);
+        if (isNumber && parted.GetValueOrDefault(number) is not Frame)
         {
             throw ShopException.Missing($"There is no frame with the article number {number}.");
         }
 
         List<Chosen> chosen = [];
-        foreach ((Slot slot, long id) in wanted.Where(w => found.ContainsKey(w.Id)))
+        foreach ((Slot slot, long id) in wanted.Where(w => parted.ContainsKey(w.Id)))
         {
-            (Article article, Spec spec) = found[id];
-            Part part = PartText.Read(Slot.Find(spec.Slot)!, spec.Text);
-            chosen.Add(part.Places.Contains(slot)
-                ? new(slot, article, part)
+            chosen.Add(parted[id].Places.Contains(slot)
+                ? new(slot, found[id].Article, parted[id])
                 : throw ShopException.Bad("That part does not go there.", "part", $"article {id} is no {slot.Name}"));
         }
 
         return new Cart
         {
             FrameText = frame,
-            Frame = isNumber ? (Frame)PartText.Read(Slot.Frame, found[number].Spec.Text) : Stated(frame),
+            Frame = isNumber ? (Frame)parted[number] : Stated(frame),
             FrameArticle = isNumber ? found[number].Article : null,
             Parts = [.. chosen.OrderBy(c => Slot.All.IndexOf(c.Slot))],
-            Gone = [.. wanted.Where(w => !found.ContainsKey(w.Id)).Select(w => w.Id)],
+            Gone = [.. wanted.Where(w => !parted.ContainsKey(w.Id)).Select(w => w.Id)],
         };
     }
 

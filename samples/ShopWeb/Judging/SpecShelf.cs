@@ -30,7 +30,7 @@ internal sealed class SpecShelf
 
     private static IEnumerable<CatalogueRow> Rows(Spec spec)
     {
-        Part part = PartText.Read(Slot.Find(spec.Slot)!, spec.Text);
-        return part.Places.Select(place => new CatalogueRow(spec.Id, place, part));
+        // What another program wrote and this one cannot read is no part: it is in no list, and the others are.
+        return spec.Part() is { } part ? part.Places.Select(place => new CatalogueRow(spec.Id, place, part)) : [];
     }
 }

@@ -28,6 +28,9 @@ internal sealed class Spec
 
     public BicycleKind? Kind { get; init; }
 
+    /// <summary>The part of which this is the text; null where it cannot be read.</summary>
+    public Part? Part() => Lugwork.Slot.Find(Slot) is { } slot && PartText.TryRead(slot, Text, out Part part, out _) ? part : null;
+
     public static Spec Of(Slot slot, string text, Part part) => new()
     {
         Id = NumberOf(slot, text),
