@@ -1,4 +1,7 @@
+using System.Text.Json;
 using Lugwork;
+using Lugwork.AotProbe;
+using Lugwork.Seating;
 
 // A check with its reasons, a needs sheet, a headset code, the reference page, a build file there and back and its schema, and a work plan with its record, natively.
 Build build = Build.From(Frame.Read("rear 12x142; material steel; seat tube 27.2; rear brake IS"))
@@ -21,6 +24,10 @@ bool good = report.Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verd
     && StandardsPage.Write().Contains("`Lugwork.Hubs.HubStandard`", StringComparison.Ordinal)
     && Lugwork.Steering.HeadsetPair.Parse("zs44/28.6 - ec44/40").ToString() == "ZS44/28.6|EC44/40"
     && plan.ToHtml().Contains("<h1>Work plan", StringComparison.Ordinal) && plan.ToJson().Contains("\"fit-seatpost\"", StringComparison.Ordinal) && record.IsDone("inspect-parts")
+    && JsonSerializer.Serialize(new Bound(SeatpostDiameter.OfMillimetres(27.2m)), BoundJson.Default.Bound) == """{"Post":"27.2"}"""
+    && JsonSerializer.Deserialize("""{"Post":"27,2 mm"}""", BoundJson.Default.Bound)!.Post.Millimetres == 27.2m
+    && new InterfaceTypeConverter<SeatpostDiameter>().ConvertFromString("27.2") is SeatpostDiameter { Millimetres: 27.2m }
+    && PartText.Write(Slot.Seatpost, PartText.Read(Slot.Seatpost, "27.2 x 350")) == "diameter 27.2; length 350"
     && Math.Abs(Lugwork.Seating.SeatpostDiameter.OfMillimetres(27.2m).Diameter.Millimeters - 27.2) < 1e-9;
 Console.WriteLine(good ? "native check passed" : "native check FAILED");
 return good ? 0 : 1;

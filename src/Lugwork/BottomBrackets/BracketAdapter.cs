@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.BottomBrackets;
 
 /// <summary>An adapter between bottom bracket and shell, by where it bears. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<BracketAdapter>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BracketAdapter>))]
 public sealed class BracketAdapter : Standard<BracketAdapter>, IInterfaceValue<BracketAdapter>
 {
     private BracketAdapter(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.BottomBrackets;
 
 /// <summary>Which cranks two pedals are threaded for. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<PedalSides>))]
+[TypeConverter(typeof(InterfaceTypeConverter<PedalSides>))]
 public sealed class PedalSides : Standard<PedalSides>, IInterfaceValue<PedalSides>
 {
     private PedalSides(int code, string key, string name, params ImmutableArray<string> names)

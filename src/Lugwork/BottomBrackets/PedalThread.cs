@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.BottomBrackets;
 
 /// <summary>Thread by which a pedal screws into a crank; right-hand on the right, left-hand on the left. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<PedalThread>))]
+[TypeConverter(typeof(InterfaceTypeConverter<PedalThread>))]
 public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalThread>
 {
     private readonly int _nanometres;

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.BottomBrackets;
 
 /// <summary>A bottom-bracket shell: thread or bore, and width. Closed set, identity equality.</summary>
 /// <remarks>Printed widths of one shell differ by half a millimetre (86 and 86.5, 91.5 and 92, 90 and 90.5); the nominal one is kept. 85.5 and 86.5 are two shells.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<Shell>))]
+[TypeConverter(typeof(InterfaceTypeConverter<Shell>))]
 public sealed class Shell : Standard<Shell>, IInterfaceValue<Shell>
 {
     private Shell(int code, ShellFamily family, string width, int micrometres, Source source, params ImmutableArray<string> names)

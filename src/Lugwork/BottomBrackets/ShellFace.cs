@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.BottomBrackets;
 
 /// <summary>What the end of a bottom-bracket shell offers an adapter to bear on. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<ShellFace>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ShellFace>))]
 public sealed class ShellFace : Standard<ShellFace>, IInterfaceValue<ShellFace>
 {
     private ShellFace(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.BottomBrackets;
 
 /// <summary>Thread or bore of a bottom-bracket shell, and where its middle is; the width stands apart, see <see cref="Shell"/>. Closed set, identity equality.</summary>
 /// <remarks>Two families may share a bore and still be two: an asymmetric shell puts the crank off centre.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ShellFamily>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ShellFamily>))]
 public sealed class ShellFamily : Standard<ShellFamily>, IInterfaceValue<ShellFamily>
 {
     private ShellFamily(int code, string key, string name, int bore, string thread, bool left, bool asymmetric, Source source, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.BottomBrackets;
 
 /// <summary>A crank's side of the bottom bracket: what it sits on or brings along, with its length class where that decides. Closed set, identity equality.</summary>
 /// <remarks>A diameter alone does not prove a fit: spindles of one diameter are made for shells from 68 to 92 mm.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<Spindle>))]
+[TypeConverter(typeof(InterfaceTypeConverter<Spindle>))]
 public sealed class Spindle : Standard<Spindle>, IInterfaceValue<Spindle>
 {
     private Spindle(int code, string key, string name, SpindleSeat seat, int reach, Source source, params ImmutableArray<string> names)

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.BottomBrackets;
 
 /// <summary>Which spindle a bottom bracket takes, or carries for the crank to sit on. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<SpindleSeat>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SpindleSeat>))]
 public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<SpindleSeat>
 {
     private SpindleSeat(int code, string key, string name, int drive, int other, Source source, params ImmutableArray<string> names)

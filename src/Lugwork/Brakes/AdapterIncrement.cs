@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>How much larger a rotor an adapter asks for, by which adapters are named: "+20". Never its thickness. Closed set, identity equality.</summary>
 /// <remarks>On IS tabs every caliper needs an adapter: "+0" is the one for the tabs' own rotor. An increment is a difference of diameters; the pads move half of it along the radius.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<AdapterIncrement>))]
+[TypeConverter(typeof(InterfaceTypeConverter<AdapterIncrement>))]
 public sealed class AdapterIncrement : Standard<AdapterIncrement>, IInterfaceValue<AdapterIncrement>
 {
     private AdapterIncrement(int code, int millimetres)

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>How the centre bolt of a rim-brake caliper is held. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<BrakeBolt>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BrakeBolt>))]
 public sealed class BrakeBolt : Standard<BrakeBolt>, IInterfaceValue<BrakeBolt>
 {
     private BrakeBolt(int code, string key, string name, int micrometres, bool recessed, Source source, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>The bosses of a frame or fork for a rim brake with two arms, by where they stand. Closed set, identity equality.</summary>
 /// <remarks>Bosses below the rim and above it are not interchangeable. The place was made for one bead seat.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<BrakeBoss>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BrakeBoss>))]
 public sealed class BrakeBoss : Standard<BrakeBoss>, IInterfaceValue<BrakeBoss>
 {
     private readonly int _leastToAxle;

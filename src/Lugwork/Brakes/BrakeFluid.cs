@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Brakes;
 
 /// <summary>The family of a hydraulic brake's fluid. The two are never mixed: seals swell and fail. Closed set, identity equality.</summary>
 /// <remarks>The family is no grade: some mineral-oil brakes need a thin oil, and the brake's maker says which. "DOT 5" is in no row and is refused.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<BrakeFluid>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BrakeFluid>))]
 public sealed class BrakeFluid : Standard<BrakeFluid>, IInterfaceValue<BrakeFluid>
 {
     private BrakeFluid(int code, string key, string name, Source source, params ImmutableArray<string> names)

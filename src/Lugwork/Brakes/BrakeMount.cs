@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>How a frame or fork carries a disc caliper. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<BrakeMount>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BrakeMount>))]
 public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMount>
 {
     private BrakeMount(int code, string key, string name, int native, bool front, bool rear, Source source, params ImmutableArray<string> names)

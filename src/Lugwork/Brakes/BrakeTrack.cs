@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Brakes;
 
 /// <summary>What the pads of a rim brake press on. A rim made for discs has none: "none". Closed set, identity equality.</summary>
 /// <remarks>Steel and coated tracks have no row: no page was found that pairs them with pads.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<BrakeTrack>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BrakeTrack>))]
 public sealed class BrakeTrack : Standard<BrakeTrack>, IInterfaceValue<BrakeTrack>
 {
     private BrakeTrack(int code, string key, string name, Source source, params ImmutableArray<string> names)

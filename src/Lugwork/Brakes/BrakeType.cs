@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Brakes;
 
 /// <summary>A kind of brake, by what it is held by and what works it. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<BrakeType>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BrakeType>))]
 public sealed class BrakeType : Standard<BrakeType>, IInterfaceValue<BrakeType>
 {
     private BrakeType(int code, string key, string name, BrakePlace place, CablePull? pull, Source source, params ImmutableArray<string> names)

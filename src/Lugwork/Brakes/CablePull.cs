@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Brakes;
 
 /// <summary>How much cable a lever pulls, and how much a brake wants. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<CablePull>))]
+[TypeConverter(typeof(InterfaceTypeConverter<CablePull>))]
 public sealed class CablePull : Standard<CablePull>, IInterfaceValue<CablePull>
 {
     private CablePull(int code, string key, string name, decimal? times, Source source, params ImmutableArray<string> names)

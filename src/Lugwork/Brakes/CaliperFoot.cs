@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>How a disc caliper is held. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<CaliperFoot>))]
+[TypeConverter(typeof(InterfaceTypeConverter<CaliperFoot>))]
 public sealed class CaliperFoot : Standard<CaliperFoot>, IInterfaceValue<CaliperFoot>
 {
     private CaliperFoot(int code, string key, string name, int hundredths, Source source, params ImmutableArray<string> names)

@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Globalization;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>The ring that holds a splined rotor. Closed set, identity equality.</summary>
 /// <remarks>Its tool has to pass over the axle: up to 12 mm for internal notches, 20 mm for external ones, "Interchangeability of splined-rotor lockrings".</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<Lockring>))]
+[TypeConverter(typeof(InterfaceTypeConverter<Lockring>))]
 public sealed class Lockring : Standard<Lockring>, IInterfaceValue<Lockring>
 {
     private Lockring(int code, string key, string name, int bore, int outside, int axle, Source source, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>Reach of a rim-brake caliper: centre bolt to pad centre along the arm, from its shortest to its longest setting. Closed set, identity equality.</summary>
 /// <remarks>The words are classes, the figures are makers': "short" is 39 to 49 mm here and 42 to 52 there, so a word alone is several. Least ≤ bolt to rim ≤ most, mm, by "Brake Reach Pitfalls" and "How to measure brake calipers (Q&amp;A copy)".</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<RimBrakeReach>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RimBrakeReach>))]
 public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<RimBrakeReach>
 {
     private RimBrakeReach(int code, string word, int least, int most, Source source)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Brakes;
 
 /// <summary>What track the pads of a rim brake are made for. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<RimPads>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RimPads>))]
 public sealed class RimPads : Standard<RimPads>, IInterfaceValue<RimPads>
 {
     private RimPads(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Brakes;
 
 /// <summary>What holds a six-bolt rotor on a splined hub. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<RotorCarrier>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RotorCarrier>))]
 public sealed class RotorCarrier : Standard<RotorCarrier>, IInterfaceValue<RotorCarrier>
 {
     private RotorCarrier(int code, string key, string name, Source source, params ImmutableArray<string> names)

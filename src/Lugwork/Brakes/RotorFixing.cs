@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>How a rotor is fixed to a hub. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<RotorFixing>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RotorFixing>))]
 public sealed class RotorFixing : Standard<RotorFixing>, IInterfaceValue<RotorFixing>
 {
     private RotorFixing(int code, string key, string name, Source source, params ImmutableArray<string> names)

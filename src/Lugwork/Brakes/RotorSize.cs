@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>Outside diameter of a disc rotor. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<RotorSize>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RotorSize>))]
 public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
 {
     private RotorSize(int millimetres, Source source)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Brakes;
 
 /// <summary>A family of rotors by thickness: new, and the least at which it may still be ridden. Closed set, identity equality.</summary>
 /// <remarks>The families are numbered as they were published, without their makers: a rotor carries its own least thickness, and that one rules. Thickness t ≥ t least, mm, by "Technical FAQ on rotors" and "Rear disc below 1.5mm minimum".</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<RotorThickness>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RotorThickness>))]
 public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<RotorThickness>
 {
     private const decimal LeastMark = 1.2m;

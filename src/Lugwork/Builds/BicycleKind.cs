@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using Lugwork.Brakes;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
@@ -6,6 +8,8 @@ using Lugwork.Hubs;
 namespace Lugwork;
 
 /// <summary>A kind of bicycle, by the slots that it requires. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<BicycleKind>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BicycleKind>))]
 public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<BicycleKind>
 {
     private BicycleKind(int code, string key, bool geared, params ImmutableArray<string> names)

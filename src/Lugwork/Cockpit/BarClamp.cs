@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Cockpit;
 
 /// <summary>Diameter of a handlebar at the stem, and of the stem's clamp. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<BarClamp>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BarClamp>))]
 public sealed class BarClamp : Standard<BarClamp>, IInterfaceValue<BarClamp>
 {
     private BarClamp(int code, string key, string name, Source source, int hundredths, params ImmutableArray<string> names)

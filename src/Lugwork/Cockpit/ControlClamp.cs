@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Cockpit;
 
 /// <summary>What bar a brake lever or a shifter clamps. Closed set, identity equality.</summary>
 /// <remarks>Only the bar at the control counts; a centre of 31.8 or 35 mm does not matter.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ControlClamp>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ControlClamp>))]
 public sealed class ControlClamp : Standard<ControlClamp>, IInterfaceValue<ControlClamp>
 {
     private ControlClamp(int code, string key, string name, Source source, GripDiameter bar, params ImmutableArray<string> names)

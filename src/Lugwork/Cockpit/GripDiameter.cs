@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Cockpit;
 
 /// <summary>Outside diameter of a bar where grips, levers and shifters go. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<GripDiameter>))]
+[TypeConverter(typeof(InterfaceTypeConverter<GripDiameter>))]
 public sealed class GripDiameter : Standard<GripDiameter>, IInterfaceValue<GripDiameter>
 {
     private GripDiameter(int code, string key, string name, Source source, int hundredths, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Cockpit;
 
 /// <summary>A side of the bicycle, seen by the rider. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<Hand>))]
+[TypeConverter(typeof(InterfaceTypeConverter<Hand>))]
 public sealed class Hand : Standard<Hand>, IInterfaceValue<Hand>
 {
     private Hand(int code, string key, string name, Source source, params ImmutableArray<string> names)

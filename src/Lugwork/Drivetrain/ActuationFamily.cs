@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Family of indexed shifters and rear derailleurs: cable pulled a click, and how far the derailleur moves for it. Closed set, identity equality.</summary>
 /// <remarks>The weakest figures of the library: most rest on one page. No family has a published pull and a published ratio, see <see cref="Indexing"/>.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ActuationFamily>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ActuationFamily>))]
 public sealed class ActuationFamily : Standard<ActuationFamily>, IInterfaceValue<ActuationFamily>
 {
     private ActuationFamily(int code, string key, string name, decimal ratio, Source? ratioSource, ImmutableArray<decimal> pulls, Source? pullSource, params ImmutableArray<string> names)

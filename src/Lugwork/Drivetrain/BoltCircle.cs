@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>The circle of bolts by which a chainring is held: number of arms, diameter, and whether the holes are evenly spaced. Closed set, identity equality.</summary>
 /// <remarks>Circles of one diameter are several: five even arms of 110 mm take no ring of four uneven ones. The smallest rings of many rows are from memory, see <see cref="SmallestRingSource"/>.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<BoltCircle>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BoltCircle>))]
 public sealed class BoltCircle : Standard<BoltCircle>, IInterfaceValue<BoltCircle>
 {
     private const double ChainPitch = 12.7;

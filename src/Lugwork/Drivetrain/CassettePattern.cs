@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>What a cassette is cut for. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<CassettePattern>))]
+[TypeConverter(typeof(InterfaceTypeConverter<CassettePattern>))]
 public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue<CassettePattern>
 {
     private CassettePattern(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>How a chain guide is held. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<ChainGuideMount>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ChainGuideMount>))]
 public sealed class ChainGuideMount : Standard<ChainGuideMount>, IInterfaceValue<ChainGuideMount>
 {
     private readonly int _micrometres;

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>What a chain is made for; a belt stands among them. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<ChainSize>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ChainSize>))]
 public sealed class ChainSize : Standard<ChainSize>, IInterfaceValue<ChainSize>
 {
     private ChainSize(int code, string key, string name, Source source, params ImmutableArray<string> names)

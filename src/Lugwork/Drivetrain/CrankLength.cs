@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Length of a crank arm, from the middle of the spindle to the middle of the pedal's hole.</summary>
 /// <remarks>100 to 250 mm, exact to the nanometre; 130 to 220 mm are made. The default is no length: it is refused wherever a value is asked for.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<CrankLength>))]
+[TypeConverter(typeof(InterfaceTypeConverter<CrankLength>))]
 public readonly record struct CrankLength : IInterfaceValue<CrankLength>
 {
     private const decimal Least = 100m;

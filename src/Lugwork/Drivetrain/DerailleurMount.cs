@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>How a rear derailleur is held. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<DerailleurMount>))]
+[TypeConverter(typeof(InterfaceTypeConverter<DerailleurMount>))]
 public sealed class DerailleurMount : Standard<DerailleurMount>, IInterfaceValue<DerailleurMount>
 {
     private DerailleurMount(int code, string key, string name, Source source, params ImmutableArray<string> names)

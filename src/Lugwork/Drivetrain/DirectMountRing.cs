@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>How a chainring without a bolt circle sits on its arm. Closed set, identity equality.</summary>
 /// <remarks>Each maker of arms has splines of its own; beside the two versions of one family, whose bolts can be counted, the name of the arm decides.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<DirectMountRing>))]
+[TypeConverter(typeof(InterfaceTypeConverter<DirectMountRing>))]
 public sealed class DirectMountRing : Standard<DirectMountRing>, IInterfaceValue<DirectMountRing>
 {
     // A ring offset of 6 mm gives 49 mm, one of 3 mm gives 52 mm.

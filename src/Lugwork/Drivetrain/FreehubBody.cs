@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>What a sprocket or cassette sits on. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<FreehubBody>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FreehubBody>))]
 public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<FreehubBody>
 {
     private FreehubBody(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Thread of a hub for a screwed freewheel, a fixed sprocket or its lockring, and of what screws on. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<FreewheelThread>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FreewheelThread>))]
 public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue<FreewheelThread>
 {
     private FreewheelThread(int code, string key, string name, int nanometres, decimal threadsPerInch, bool left, Source source, params ImmutableArray<string> names)

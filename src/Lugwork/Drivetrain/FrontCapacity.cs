@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Usual capacity of a front derailleur: teeth of the largest ring less those of the smallest. Closed set, identity equality.</summary>
 /// <remarks>What is usual for a class, no limit of fit: the derailleur's own figure decides.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<FrontCapacity>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FrontCapacity>))]
 public sealed class FrontCapacity : Standard<FrontCapacity>, IInterfaceValue<FrontCapacity>
 {
     private FrontCapacity(int code, string key, string name, int teeth, Source source, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Chainline of a crankset by its use: from the middle plane of the frame to one ring, to the middle between two, or to the middle one of three. Closed set, identity equality.</summary>
 /// <remarks>Pages differ: one prints 52 for the 14-speed hub gear, and 56.5 is remembered beside the printed 56 of wide 157 rear ends. A figure alone settles no fit: rings within 3 mm of the middle of the cassette work best, and road rings with wider rear ends stand 2.5 mm inside of it.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<FrontChainline>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FrontChainline>))]
 public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<FrontChainline>
 {
     private FrontChainline(int code, string key, string name, (int Least, int Most) rings, (decimal Least, decimal Most) millimetres, ImmutableArray<int> rear, Source source)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>From where the cable of a front derailleur comes. The frame's cable routing decides. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<FrontDerailleurCable>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FrontDerailleurCable>))]
 public sealed class FrontDerailleurCable : Standard<FrontDerailleurCable>, IInterfaceValue<FrontDerailleurCable>
 {
     private FrontDerailleurCable(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>How a front derailleur is held. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<FrontDerailleurMount>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FrontDerailleurMount>))]
 public sealed class FrontDerailleurMount : Standard<FrontDerailleurMount>, IInterfaceValue<FrontDerailleurMount>
 {
     private FrontDerailleurMount(int code, string key, string name, int tube, int bolts, Source source, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Which way a front derailleur is built about its clamp or bolts. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<FrontDerailleurSwing>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FrontDerailleurSwing>))]
 public sealed class FrontDerailleurSwing : Standard<FrontDerailleurSwing>, IInterfaceValue<FrontDerailleurSwing>
 {
     private FrontDerailleurSwing(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Where a rear derailleur hangs on a frame. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<Hanger>))]
+[TypeConverter(typeof(InterfaceTypeConverter<Hanger>))]
 public sealed class Hanger : Standard<Hanger>, IInterfaceValue<Hanger>
 {
     private Hanger(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>What drives a rear hub, with the brake that may be inside it. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<HubDrive>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HubDrive>))]
 public sealed class HubDrive : Standard<HubDrive>, IInterfaceValue<HubDrive>
 {
     private HubDrive(int code, string key, string name, Source source, bool gears, bool coaster, ImmutableArray<FreehubBody> bodies, params ImmutableArray<string> names)

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>What the maker of one part says of another in its list of what goes together. Closed set, identity equality.</summary>
 /// <remarks>"None" means that the maker says nothing of the pair. A maker's word never makes milder what published figures refuse.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<MakersWord>))]
+[TypeConverter(typeof(InterfaceTypeConverter<MakersWord>))]
 public sealed class MakersWord : Standard<MakersWord>, IInterfaceValue<MakersWord>
 {
     private MakersWord(int code, string key, string name, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Class of Q factor: the distance between the outer faces of the two arms, where the pedals screw in. Closed set, identity equality.</summary>
 /// <remarks>The ranges are what is usual for the class, no limit of fit.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<QFactor>))]
+[TypeConverter(typeof(InterfaceTypeConverter<QFactor>))]
 public sealed class QFactor : Standard<QFactor>, IInterfaceValue<QFactor>
 {
     private QFactor(int code, string key, string name, int least, int most, Source source, params ImmutableArray<string> names)

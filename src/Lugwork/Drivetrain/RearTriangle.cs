@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Whether a closed loop can be led through the rear triangle of a frame. Closed set, identity equality.</summary>
 /// <remarks>A chain has a link that opens; a belt is one piece, so the frame has to open for it.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<RearTriangle>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RearTriangle>))]
 public sealed class RearTriangle : Standard<RearTriangle>, IInterfaceValue<RearTriangle>
 {
     private RearTriangle(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>What carries a shift from lever to derailleur or hub, and what it needs of the frame. Closed set, identity equality.</summary>
 /// <remarks>Lever and derailleur of two signals never work together; within one the maker's system decides, see <see cref="ActuationFamily"/> for cables.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ShiftSignal>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ShiftSignal>))]
 public sealed class ShiftSignal : Standard<ShiftSignal>, IInterfaceValue<ShiftSignal>
 {
     private ShiftSignal(int code, string key, string name, Source source, bool line, bool battery, string frame, params ImmutableArray<string> names)

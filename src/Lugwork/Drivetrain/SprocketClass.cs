@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>What sprockets or rings are spaced and cut for. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<SprocketClass>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SprocketClass>))]
 public sealed class SprocketClass : Standard<SprocketClass>, IInterfaceValue<SprocketClass>
 {
     private SprocketClass(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>How the sprockets of one family stand beside each other: thickness, spacer, pitch. Closed set, identity equality.</summary>
 /// <remarks>Figures of 11 speeds and of the 8-spline family are the weakest: several pages differ, and where steps are not all alike the pitch is an average. Pitch = sprocket + spacer, mm, by "Frame/hub spacing and sprocket spacing crib sheet" and others: each row names its source; where it stands in a frame, see <see cref="RearChainline"/>.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<SprocketSpacing>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SprocketSpacing>))]
 public sealed class SprocketSpacing : Standard<SprocketSpacing>, IInterfaceValue<SprocketSpacing>
 {
     private SprocketSpacing(int code, string key, string name, int speeds, int sprocket, int spacer, (int Least, int Most) pitch, Source source, params ImmutableArray<string> names)

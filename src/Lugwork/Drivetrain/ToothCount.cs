@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Drivetrain;
 
 /// <summary>Number of teeth of a ring: "42".</summary>
 /// <remarks>8 to 80. The default is no count: it is written "?", which is refused when read.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ToothCount>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ToothCount>))]
 public readonly record struct ToothCount : IInterfaceValue<ToothCount>
 {
     private const int Fewest = 8;

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Text.Json.Serialization;
 
 namespace Lugwork;
 
@@ -10,6 +12,8 @@ namespace Lugwork;
 /// a verdict by itself: <c>Build.ToInspect()</c> tells it beside what there is to look at. Read as "2014", "2014-05", "05/2014" or
 /// "2014/05"; a year of two digits is refused. The default is no date: it is refused wherever a value is asked for.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<DateMade>))]
+[TypeConverter(typeof(InterfaceTypeConverter<DateMade>))]
 public readonly record struct DateMade : IInterfaceValue<DateMade>
 {
     private const int Earliest = 1860;

@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork;
 
 /// <summary>A plain length that is judged against a limit, such as an insertion depth or an inner rim width. Exact to the nanometre.</summary>
 /// <remarks>Above zero and at most 100,000 mm. The default is no dimension: it is refused wherever a value is asked for.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<Dimension>))]
+[TypeConverter(typeof(InterfaceTypeConverter<Dimension>))]
 public readonly record struct Dimension : IInterfaceValue<Dimension>, IComparable<Dimension>
 {
     private readonly Nanometres _length;

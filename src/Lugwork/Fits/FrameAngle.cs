@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork;
@@ -11,6 +13,8 @@ namespace Lugwork;
 /// Text and quantities are rounded to the microdegree. A bare number is degrees; radians, minutes and per cent are not read. The default
 /// is no angle: it is refused wherever a value is asked for.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<FrameAngle>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FrameAngle>))]
 public readonly record struct FrameAngle : IInterfaceValue<FrameAngle>, IComparable<FrameAngle>
 {
     internal const long PerDegree = 1_000_000;

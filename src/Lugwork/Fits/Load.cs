@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork;
@@ -11,6 +13,8 @@ namespace Lugwork;
 /// quantities are rounded to the gram. A bare number is kilograms; pounds and stone need their unit. The default is no load: it is
 /// refused wherever a value is asked for.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<Load>))]
+[TypeConverter(typeof(InterfaceTypeConverter<Load>))]
 public readonly record struct Load : IInterfaceValue<Load>, IComparable<Load>
 {
     internal const long MostGrams = 500_000;

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork;
 
@@ -8,6 +10,8 @@ namespace Lugwork;
 /// and is then <see cref="KnownState.NotCovered"/> or <see cref="KnownState.FrameSpecific"/>: never a refusal, an unknown or a fit.
 /// No name has a figure in it, and none is a spelling of an interface value: tests hold both.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<OutsideFamily>))]
+[TypeConverter(typeof(InterfaceTypeConverter<OutsideFamily>))]
 public sealed class OutsideFamily : Standard<OutsideFamily>, IInterfaceValue<OutsideFamily>
 {
     private OutsideFamily(int code, string key, string name, KnownState state, ImmutableArray<string> homes, params ImmutableArray<string> names)

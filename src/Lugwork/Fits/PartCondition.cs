@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork;
 
 /// <summary>What is known of the state of a part. Nothing said is not "used": a part of which nothing is stated is taken as it is listed. Closed set, identity equality.</summary>
 /// <remarks>What is to be looked at before a part is called inspected is told by <c>Build.ToInspect()</c>. A figure of wear is a field of its own: the length of a chain over 24 pitches, the thickness of a rotor, the wall of a rim.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<PartCondition>))]
+[TypeConverter(typeof(InterfaceTypeConverter<PartCondition>))]
 public sealed class PartCondition : Standard<PartCondition>, IInterfaceValue<PartCondition>
 {
     private PartCondition(int code, string key, string name, Source source, params ImmutableArray<string> names)

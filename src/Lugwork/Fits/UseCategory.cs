@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork;
@@ -9,6 +11,8 @@ namespace Lugwork;
 /// used in a lower one. Condition 0 is for children's bicycles and in no order with these: it is refused. The numbers changed their meaning
 /// between editions: condition 2 of the year 2000 lets no tyre leave the ground. The maker's own words come before the number.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<UseCategory>))]
+[TypeConverter(typeof(InterfaceTypeConverter<UseCategory>))]
 public sealed class UseCategory : Standard<UseCategory>, IInterfaceValue<UseCategory>
 {
     private readonly int _drop;

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
 
 /// <summary>Thread of a thru-axle and of the end that it screws into. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<AxleThread>))]
+[TypeConverter(typeof(InterfaceTypeConverter<AxleThread>))]
 public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThread>
 {
     private AxleThread(int code, string key, string name, Source source, int diameter, params ImmutableArray<string> names)

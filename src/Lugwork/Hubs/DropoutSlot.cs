@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Hubs;
 
 /// <summary>How the open slots of a rear end run. Closed ends for a thru-axle: "none". Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<DropoutSlot>))]
+[TypeConverter(typeof(InterfaceTypeConverter<DropoutSlot>))]
 public sealed class DropoutSlot : Standard<DropoutSlot>, IInterfaceValue<DropoutSlot>
 {
     private DropoutSlot(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Hubs;
 
 /// <summary>How the wire is joined to a hub dynamo. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<DynamoContact>))]
+[TypeConverter(typeof(InterfaceTypeConverter<DynamoContact>))]
 public sealed class DynamoContact : Standard<DynamoContact>, IInterfaceValue<DynamoContact>
 {
     private DynamoContact(int code, string key, string name, Source source, bool fork, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Hubs;
 
 /// <summary>What the rear triangle is made of; only steel can be re-spaced. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<FrameMaterial>))]
+[TypeConverter(typeof(InterfaceTypeConverter<FrameMaterial>))]
 public sealed class FrameMaterial : Standard<FrameMaterial>, IInterfaceValue<FrameMaterial>
 {
     private FrameMaterial(int code, string key, params ImmutableArray<string> names)

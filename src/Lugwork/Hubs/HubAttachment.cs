@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
 
 /// <summary>What holds a hub in its ends. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<HubAttachment>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HubAttachment>))]
 public sealed class HubAttachment : Standard<HubAttachment>, IInterfaceValue<HubAttachment>
 {
     private readonly int _skewer;

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
 
 /// <summary>Thread of a hollow or solid hub axle, on which cones, locknuts and nuts turn. Closed set, identity equality.</summary>
 /// <remarks>24, 26 turns an inch and 1 mm look alike and cross-thread: a gauge tells them, or a caliper over ten turns, never over one.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<HubAxleThread>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HubAxleThread>))]
 public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<HubAxleThread>
 {
     private readonly int _diameter;

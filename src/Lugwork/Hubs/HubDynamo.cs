@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
 
 /// <summary>A dynamo inside a front hub, by what it gives. Closed set, identity equality.</summary>
 /// <remarks>To the fork it is a front hub like any other: <see cref="HubStandard"/> says its ends. Lamps and chargers must be made for its voltage.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<HubDynamo>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HubDynamo>))]
 public sealed class HubDynamo : Standard<HubDynamo>, IInterfaceValue<HubDynamo>
 {
     private readonly int _volts;

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Hubs;
 
 /// <summary>Whether the ends of a hub can be changed for others. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<HubEnds>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HubEnds>))]
 public sealed class HubEnds : Standard<HubEnds>, IInterfaceValue<HubEnds>
 {
     private HubEnds(int code, string key, string name, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Hubs;
 
 /// <summary>Hubs of one shell: flanges, cassette and rotor stand alike, only the ends differ. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<HubFamily>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HubFamily>))]
 public sealed class HubFamily : Standard<HubFamily>, IInterfaceValue<HubFamily>
 {
     private HubFamily(int code, string key, string name, Source source, string converts = "", string never = "", params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
 
 /// <summary>How a wheel stands in a frame or fork: width over locknuts or end caps, axle, and how it is held. Closed set, identity equality.</summary>
 /// <remarks>Two of one width need not be the same: rotor place, flanges and ends separate them. A measured inner gap is no O.L.D.: recessed thru-axle ends add 3.5 mm a side.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<HubStandard>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HubStandard>))]
 public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStandard>
 {
     private readonly int _old;

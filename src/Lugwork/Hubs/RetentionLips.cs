@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Hubs;
 
 /// <summary>What keeps a wheel in open fork ends when its skewer comes loose. "none" means the same as missing. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<RetentionLips>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RetentionLips>))]
 public sealed class RetentionLips : Standard<RetentionLips>, IInterfaceValue<RetentionLips>
 {
     private RetentionLips(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Hubs;
 
 /// <summary>Where a hub carries its rotor, seen from the middle of the frame or fork. Closed set, identity equality.</summary>
 /// <remarks>This separates hubs of one width: a 20x110 hub of before Boost and one of Boost stand 5 mm apart at the rotor.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<RotorPlace>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RotorPlace>))]
 public sealed class RotorPlace : Standard<RotorPlace>, IInterfaceValue<RotorPlace>
 {
     private readonly int? _out;

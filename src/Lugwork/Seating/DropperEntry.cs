@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Seating;
 
 /// <summary>Whether a frame lets the cable of a dropper in. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<DropperEntry>))]
+[TypeConverter(typeof(InterfaceTypeConverter<DropperEntry>))]
 public sealed class DropperEntry : Standard<DropperEntry>, IInterfaceValue<DropperEntry>
 {
     private DropperEntry(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Seating;
 
 /// <summary>How a dropper is worked from the bar. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<DropperRouting>))]
+[TypeConverter(typeof(InterfaceTypeConverter<DropperRouting>))]
 public sealed class DropperRouting : Standard<DropperRouting>, IInterfaceValue<DropperRouting>
 {
     private DropperRouting(int code, string key, string name, Source source, params ImmutableArray<string> names)

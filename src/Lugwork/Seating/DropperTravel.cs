@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Seating;
 
 /// <summary>How far a dropper post goes down.</summary>
 /// <remarks>30 to 400 mm, a range that no page prints: it is wide on purpose and only keeps out what is no travel. Exact to the nanometre. The default is no travel: it is refused wherever a value is asked for.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<DropperTravel>))]
+[TypeConverter(typeof(InterfaceTypeConverter<DropperTravel>))]
 public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
 {
     private const decimal Least = 30m;

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Seating;
 
 /// <summary>A rule of how deep a seatpost must sit, or where its mark must stand. Closed set, identity equality. All that apply hold together: the deepest counts.</summary>
 /// <remarks>Least = k x diameter + m, mm: two diameters by "16 CFR 1512.15 Requirements for seat", the frame maker's figure by "Operation Manual 2015, pp. 94-95".</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<InsertionRule>))]
+[TypeConverter(typeof(InterfaceTypeConverter<InsertionRule>))]
 public sealed class InsertionRule : Standard<InsertionRule>, IInterfaceValue<InsertionRule>
 {
     private InsertionRule(int code, string key, string name, decimal diameters, decimal millimetres, Source source)

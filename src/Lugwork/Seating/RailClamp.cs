@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Seating;
 
 /// <summary>What a seatpost head holds. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<RailClamp>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RailClamp>))]
 public sealed class RailClamp : Standard<RailClamp>, IInterfaceValue<RailClamp>
 {
     private RailClamp(int code, string key, string name, Source source, params ImmutableArray<string> names)

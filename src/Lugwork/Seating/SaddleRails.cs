@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Seating;
 
 /// <summary>The rails of a saddle. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<SaddleRails>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SaddleRails>))]
 public sealed class SaddleRails : Standard<SaddleRails>, IInterfaceValue<SaddleRails>
 {
     private SaddleRails(int code, string key, string name, Source source, params ImmutableArray<string> names)

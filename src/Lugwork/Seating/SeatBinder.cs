@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Seating;
 
 /// <summary>What holds the seatpost in the seat tube. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<SeatBinder>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SeatBinder>))]
 public sealed class SeatBinder : Standard<SeatBinder>, IInterfaceValue<SeatBinder>
 {
     private SeatBinder(int code, string key, string name, Source source, params ImmutableArray<string> names)

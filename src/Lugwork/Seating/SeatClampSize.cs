@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Seating;
 
 /// <summary>Outside diameter of a seat tube at its top, and of the collar that goes round it. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<SeatClampSize>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SeatClampSize>))]
 public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<SeatClampSize>
 {
     private SeatClampSize(int code, string key, string name, Source source, int hundredths, params ImmutableArray<string> names)

@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Seating;
 
 /// <summary>The bore of a seat tube, named by the post that it takes.</summary>
 /// <remarks>18 to 40 mm, exact to the nanometre. The default is no diameter: it is refused wherever a value is asked for.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<SeatTubeBore>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SeatTubeBore>))]
 public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
 {
     private readonly Nanometres _length;

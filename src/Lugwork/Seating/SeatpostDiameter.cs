@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Seating;
 
 /// <summary>The outside diameter of a seatpost, by its nominal size.</summary>
 /// <remarks>18 to 40 mm, exact to the nanometre. The default is no diameter: it is refused wherever a value is asked for.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<SeatpostDiameter>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SeatpostDiameter>))]
 public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiameter>
 {
     private readonly Nanometres _length;

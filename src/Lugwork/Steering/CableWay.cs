@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Steering;
 
 /// <summary>Where cables and hoses run at the headset. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<CableWay>))]
+[TypeConverter(typeof(InterfaceTypeConverter<CableWay>))]
 public sealed class CableWay : Standard<CableWay>, IInterfaceValue<CableWay>
 {
     private CableWay(int code, string key, string name, Source source, params ImmutableArray<string> names)

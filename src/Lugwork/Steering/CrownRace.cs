@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Steering;
 
 /// <summary>The crown race of a lower half, named by the seat that it is pressed on. Closed set, identity equality.</summary>
 /// <remarks>Same codes as the seat. A race measures up to 0.15 mm under its name: that is the press fit.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<CrownRace>))]
+[TypeConverter(typeof(InterfaceTypeConverter<CrownRace>))]
 public sealed class CrownRace : Standard<CrownRace>, IInterfaceValue<CrownRace>
 {
     private CrownRace(int code, string key, string name, Source source, int hundredths, params ImmutableArray<string> names)

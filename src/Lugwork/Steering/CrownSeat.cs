@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Steering;
 
 /// <summary>Seat of the crown race at the foot of a steerer, and the race that goes on it. Closed set, identity equality.</summary>
 /// <remarks>A seat measures up to 0.15 mm above its name: that is the press fit.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<CrownSeat>))]
+[TypeConverter(typeof(InterfaceTypeConverter<CrownSeat>))]
 public sealed class CrownSeat : Standard<CrownSeat>, IInterfaceValue<CrownSeat>
 {
     private CrownSeat(int code, string key, string name, Source source, int hundredths, params ImmutableArray<string> names)

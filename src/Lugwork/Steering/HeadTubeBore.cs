@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Steering;
 
 /// <summary>One end of a head tube, by what it takes. Closed set, identity equality.</summary>
 /// <remarks>Named by the headset code that it takes. Bore ranges are the finished ones; <see cref="LimitsSource"/> says what they rest on.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<HeadTubeBore>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HeadTubeBore>))]
 public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadTubeBore>
 {
     private readonly int _least;

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Steering;
 
 /// <summary>A cartridge bearing of a headset, by inside and outside diameter, height and the angles of its two rings. Closed set, identity equality.</summary>
 /// <remarks>Well over forty sizes are made; these are the ones that are listed. All four figures belong to the interface: one of the right size and another angle runs rough and works loose.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<HeadsetBearing>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HeadsetBearing>))]
 public sealed class HeadsetBearing : Standard<HeadsetBearing>, IInterfaceValue<HeadsetBearing>
 {
     private HeadsetBearing(int code, string key, string name, Source source, int inside, int outside, int height, int innerAngle, int outerAngle, params ImmutableArray<string> names)

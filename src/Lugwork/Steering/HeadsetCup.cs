@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Steering;
 
 /// <summary>One half of a headset, by type and bore: EC external cup, ZS flush cup, IS bearing without a cup. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<HeadsetCup>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HeadsetCup>))]
 public sealed class HeadsetCup : Standard<HeadsetCup>, IInterfaceValue<HeadsetCup>
 {
     private HeadsetCup(int code, string key, string name, Source source, HeadTubeBore bore, bool upper, bool lower, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Steering;
 
 /// <summary>How a headset's bearing sits in the head tube. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<HeadsetStyle>))]
+[TypeConverter(typeof(InterfaceTypeConverter<HeadsetStyle>))]
 public sealed class HeadsetStyle : Standard<HeadsetStyle>, IInterfaceValue<HeadsetStyle>
 {
     private HeadsetStyle(int code, string key, string name)

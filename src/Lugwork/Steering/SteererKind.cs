@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Steering;
 
 /// <summary>Whether a steerer, or a headset, is threaded. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<SteererKind>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SteererKind>))]
 public sealed class SteererKind : Standard<SteererKind>, IInterfaceValue<SteererKind>
 {
     private SteererKind(int code, string key, string name, Source source, params ImmutableArray<string> names)

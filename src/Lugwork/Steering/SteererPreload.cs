@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Steering;
 
 /// <summary>What the top cap of a threadless headset pulls on. It sets the bearings and holds nothing afterwards. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<SteererPreload>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SteererPreload>))]
 public sealed class SteererPreload : Standard<SteererPreload>, IInterfaceValue<SteererPreload>
 {
     private SteererPreload(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Steering;
 
 /// <summary>The shape of a steerer: straight, or tapered from its top to its foot. Closed set, identity equality.</summary>
 /// <remarks>The proprietary 39.7 mm telescoping steerer is not covered and has no row.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<SteererShape>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SteererShape>))]
 public sealed class SteererShape : Standard<SteererShape>, IInterfaceValue<SteererShape>
 {
     private readonly int _foot;

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Steering;
 
 /// <summary>Outside diameter of a steerer at the top, where headset and stem meet it. Closed set, identity equality.</summary>
 /// <remarks>A tapered steerer is told by its top here and by its crown-race seat.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<SteererSize>))]
+[TypeConverter(typeof(InterfaceTypeConverter<SteererSize>))]
 public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<SteererSize>
 {
     private SteererSize(int code, string key, string name, Source source, int hundredths, params ImmutableArray<string> names)

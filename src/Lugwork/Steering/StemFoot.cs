@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Steering;
 
 /// <summary>How a stem is held: clamped round a threadless steerer, or a quill inside a threaded one. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<StemFoot>))]
+[TypeConverter(typeof(InterfaceTypeConverter<StemFoot>))]
 public sealed class StemFoot : Standard<StemFoot>, IInterfaceValue<StemFoot>
 {
     private StemFoot(int code, string key, string name, Source source, bool quill, SteererSize steerer, int hundredths, params ImmutableArray<string> names)

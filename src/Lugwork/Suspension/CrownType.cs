@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Suspension;
 
 /// <summary>How many crowns hold a suspension fork's stanchions. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<CrownType>))]
+[TypeConverter(typeof(InterfaceTypeConverter<CrownType>))]
 public sealed class CrownType : Standard<CrownType>, IInterfaceValue<CrownType>
 {
     private CrownType(int code, string key, string name, params ImmutableArray<string> names)

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Suspension;
@@ -9,6 +11,8 @@ namespace Lugwork.Suspension;
 /// they help to tell a fork, not to choose one. A suspension fork rides 20 to 30 percent of its travel lower. Whether a fork suits a frame
 /// follows from the frame maker's own limits.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ForkClass>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ForkClass>))]
 public sealed class ForkClass : Standard<ForkClass>, IInterfaceValue<ForkClass>
 {
     private readonly int _travel;

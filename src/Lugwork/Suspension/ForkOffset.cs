@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Suspension;
 
 /// <summary>Offset of a fork, by the kind of bicycle: how far the axle stands in front of the steering axis. Closed set, identity equality.</summary>
 /// <remarks>The ranges overlap: an offset alone does not tell the kind.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ForkOffset>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ForkOffset>))]
 public sealed class ForkOffset : Standard<ForkOffset>, IInterfaceValue<ForkOffset>
 {
     private readonly int _typical;

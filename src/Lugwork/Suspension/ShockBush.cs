@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Suspension;
 
 /// <summary>The bush pressed into a shock's eyelet, by the diameter that the hardware turns in. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<ShockBush>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ShockBush>))]
 public sealed class ShockBush : Standard<ShockBush>, IInterfaceValue<ShockBush>
 {
     private readonly int _eyelet;

@@ -1,12 +1,16 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Suspension;
 
 /// <summary>The reducers in a shock's eyelet: width between the frame's faces, and the bolt through them: "22.2x8".</summary>
 /// <remarks>Width 10 to 80 mm, bolt 5 to 12 mm, to a hundredth. They belong to the frame, not to the shock. The default is no hardware: it is written "?", which is refused when read.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ShockHardware>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ShockHardware>))]
 public readonly record struct ShockHardware : IInterfaceValue<ShockHardware>
 {
     private const long CodeStep = 10_000;

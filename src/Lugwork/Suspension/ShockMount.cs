@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Suspension;
 
 /// <summary>How the upper end of a rear shock is held; the lower end is an eyelet on both. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<ShockMount>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ShockMount>))]
 public sealed class ShockMount : Standard<ShockMount>, IInterfaceValue<ShockMount>
 {
     private ShockMount(int code, string key, string name, Source source, params ImmutableArray<string> names)

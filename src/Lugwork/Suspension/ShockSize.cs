@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Globalization;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Suspension;
@@ -9,6 +11,8 @@ namespace Lugwork.Suspension;
 /// Metric sizes step by 20 mm in length, and a trunnion shock is 25 mm shorter than the eyelet shock of the same stroke. Inch sizes are
 /// printed in rounded millimetres, not always the same ones. The frame maker's figure is the only one that counts.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ShockSize>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ShockSize>))]
 public sealed class ShockSize : Standard<ShockSize>, IInterfaceValue<ShockSize>
 {
     private readonly int _eyeInches;

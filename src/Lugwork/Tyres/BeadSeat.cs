@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Tyres;
 
 /// <summary>The diameter at which tyre and rim meet; both must have the same one.</summary>
 /// <remarks>Closed set, identity equality. The key is the diameter; that of 700 mm is "ISO 700", since 700 alone is a label. An inch size such as "26" is refused with its readings: several seats share it.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<BeadSeat>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BeadSeat>))]
 public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
 {
     private BeadSeat(int millimetres, string inchClass, Source source)

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Tyres;
 
 /// <summary>Diameter of a hooked-bead rim, for beaded-edge tyres only. Closed set, identity equality.</summary>
 /// <remarks>These are no seats for wired tyres: <see cref="BeadSeat"/> holds those. Old; not the hook of a modern rim.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<BeadedEdgeSeat>))]
+[TypeConverter(typeof(InterfaceTypeConverter<BeadedEdgeSeat>))]
 public sealed class BeadedEdgeSeat : Standard<BeadedEdgeSeat>, IInterfaceValue<BeadedEdgeSeat>
 {
     private BeadedEdgeSeat(int millimetres)

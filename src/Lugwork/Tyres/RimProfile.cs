@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Tyres;
 
 /// <summary>Cross section of a tubeless rim as published: wall, well and hump. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<RimProfile>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RimProfile>))]
 public sealed class RimProfile : Standard<RimProfile>, IInterfaceValue<RimProfile>
 {
     private readonly int _inner;

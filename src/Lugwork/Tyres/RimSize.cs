@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Tyres;
@@ -9,6 +11,8 @@ namespace Lugwork.Tyres;
 /// The width is between the flanges, never outside, 10 to 100 mm to a tenth. Letters may be missing: then the type is unknown (an old German
 /// standard writes straight-side rims so). The default is no size: it is written "?", which is refused when read.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<RimSize>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RimSize>))]
 public readonly record struct RimSize : IInterfaceValue<RimSize>
 {
     private readonly short _bead;

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Tyres;
 
 /// <summary>How the rim holds the bead, by the letters of ISO 5775-2. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<RimType>))]
+[TypeConverter(typeof(InterfaceTypeConverter<RimType>))]
 public sealed class RimType : Standard<RimType>, IInterfaceValue<RimType>
 {
     private RimType(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Tyres;
 
 /// <summary>What the edge of a tyre is made for. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<TyreBead>))]
+[TypeConverter(typeof(InterfaceTypeConverter<TyreBead>))]
 public sealed class TyreBead : Standard<TyreBead>, IInterfaceValue<TyreBead>
 {
     private TyreBead(int code, string key, string name, Source source, params ImmutableArray<string> names)

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Tyres;
 
 /// <summary>How a tyre is held on its rim. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<TyreHold>))]
+[TypeConverter(typeof(InterfaceTypeConverter<TyreHold>))]
 public sealed class TyreHold : Standard<TyreHold>, IInterfaceValue<TyreHold>
 {
     private TyreHold(int code, string key, string name, Source source, params ImmutableArray<string> names)

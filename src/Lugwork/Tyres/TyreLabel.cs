@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Tyres;
 
@@ -23,6 +25,8 @@ public enum LabelSystem
 /// A label says a bead seat, sometimes several, and a width only where it is printed with an ISO size. Decimal and fraction are different tyres.
 /// "26 x decimal" and "650B" are families: a label of another width is read as them, and only the bead seat carries over.
 /// </remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<TyreLabel>))]
+[TypeConverter(typeof(InterfaceTypeConverter<TyreLabel>))]
 public sealed class TyreLabel : Standard<TyreLabel>, IInterfaceValue<TyreLabel>
 {
     private readonly ImmutableArray<int> _seats;

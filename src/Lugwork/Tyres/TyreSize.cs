@@ -1,12 +1,16 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Tyres;
 
 /// <summary>An ISO tyre size: section width, then the bead seat: "37-622".</summary>
 /// <remarks>Width 18 to 132 mm, whole millimetres. The width is a class: the tyre may measure 3 mm more or less. The default is no size.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<TyreSize>))]
+[TypeConverter(typeof(InterfaceTypeConverter<TyreSize>))]
 public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanParsable<TyreSize>
 {
     private readonly short _width;

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Tyres;
 
 /// <summary>Hole that a rim has for the valve. Closed set, identity equality.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<ValveHole>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ValveHole>))]
 public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
 {
     private readonly int _nominal;

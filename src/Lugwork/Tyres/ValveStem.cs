@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace Lugwork.Tyres;
 
 /// <summary>Valve of a tube or of a tubeless rim. Closed set, identity equality.</summary>
 /// <remarks>"SV" is printed for Sclaverand, which is Presta, and for Schrader valve: it is never read as one of them.</remarks>
+[JsonConverter(typeof(InterfaceJsonConverter<ValveStem>))]
+[TypeConverter(typeof(InterfaceTypeConverter<ValveStem>))]
 public sealed class ValveStem : Standard<ValveStem>, IInterfaceValue<ValveStem>
 {
     private readonly int _thick;

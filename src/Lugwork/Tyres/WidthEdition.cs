@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Text.Json.Serialization;
 
 namespace Lugwork.Tyres;
 
 /// <summary>Whose word a tyre width on a rim width is. Closed set, identity equality. Editions disagree: a verdict names its own.</summary>
+[JsonConverter(typeof(InterfaceJsonConverter<WidthEdition>))]
+[TypeConverter(typeof(InterfaceTypeConverter<WidthEdition>))]
 public sealed class WidthEdition : Standard<WidthEdition>, IInterfaceValue<WidthEdition>
 {
     private WidthEdition(int code, string key, string name, Source source, bool limits, params ImmutableArray<string> names)

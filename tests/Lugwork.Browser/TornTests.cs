@@ -1,0 +1,37 @@
+using System.Text.Json;
+
+namespace Lugwork.Browser;
+
+/// <summary>Answers while the stock changes.</summary>
+public sealed class TornTests(Shop shop)
+{
+    private const int PerDelivery = 200;
+
+    [Fact]
+    public async Task No_answer_is_torn_while_deliveries_come()
+    {
+        await using ShopProcess busy = await ShopProcess.Start($"Data Source={shop.Copy("busy.db")}", ("Shop__DeliverEvery", "00:00:00.05"), ("Shop__RequestsPerMinute", "1000000"));
+        using CancellationTokenSource end = new(TimeSpan.FromSeconds(6));
+        HashSet<long>[] seen = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => Ask(busy.Client, end.Token))));
+        Assert.All(seen, versions => Assert.True(versions.Count >= 3, $"{versions.Count} states were seen"));
+        Assert.DoesNotContain("fail:", busy.Said, StringComparison.Ordinal);
+    }
+
+    private static async Task<HashSet<long>> Ask(HttpClient client, CancellationToken end)
+    {
+        HashSet<long> versions = [];
+        while (!end.IsCancellationRequested)
+        {
+            JsonElement answer = await Shop.Json(client, $"/api/parts/seatpost?frame={Shop.Frames}&size=10000");
+            long version = answer.GetProperty("version").GetInt64();
+            JsonElement[] rows = [.. answer.GetProperty("rows").EnumerateArray()];
+            Assert.Equal(answer.GetProperty("counts").GetProperty("fits").GetInt32(), rows.Length);
+            long[] delivered = [.. rows.Select(r => r.GetProperty("delivery").GetInt64()).Where(d => d > 0)];
+            Assert.All(delivered, d => Assert.Equal(version, d));
+            Assert.Equal(version == 0 ? 0 : PerDelivery, delivered.Length);
+            versions.Add(version);
+        }
+
+        return versions;
+    }
+}
