@@ -15,6 +15,7 @@ internal sealed record Claim(string Number, string Job, string Peer, double Limi
     {
         LimitKind.AtMostTimes => Text($"at most {Limit:0.##}x") + (NoBytes ? ", 0 bytes" : ""),
         LimitKind.AtLeastFaster => Text($"at least {Limit:0.##}x faster") + (NoBytes ? ", 0 bytes" : ""),
+        LimitKind.UnderMilliseconds => Text($"under {Limit:0.##} ms"),
         _ => Text($"under {Limit:0.##} MB"),
     };
 
@@ -35,6 +36,7 @@ internal sealed record Claim(string Number, string Job, string Peer, double Limi
         {
             LimitKind.AtMostTimes => Text($"{measured.Value:0.00}x"),
             LimitKind.AtLeastFaster => measured.Value < 1 ? Text($"{measured.Value:0.00}x") : Text($"{measured.Value:0.0}x"),
+            LimitKind.UnderMilliseconds => Text($"{measured.Value:0.000} ms"),
             _ => Text($"{measured.Value:0.000} MB"),
         } + (NoBytes && measured.Bytes != 0 ? Text($" {measured.Bytes} bytes") : "");
 
@@ -52,6 +54,9 @@ internal enum LimitKind
 
     /// <summary>A size in millions of bytes, without a peer.</summary>
     UnderMegabytes,
+
+    /// <summary>Milliseconds, without a peer.</summary>
+    UnderMilliseconds,
 }
 
 /// <summary>What one repeat measured.</summary>
