@@ -367,7 +367,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
     private bool Free(DraftPlace place, (double X, double Y) at, int step, List<DraftPlace> others)
     {
         (double sin, double cos) = Math.SinCos((step % 16 * Math.PI / 8) - (Math.PI / 4));
-        double away = 2.6 + (step / 16 * 1.9);
+        double away = 3.1 + (step / 16 * 1.9);
         place.Left = at.X + (away * cos) - (place.Width / 2);
         place.Top = at.Y + (away * sin) - (place.Height / 2);
         if (place.Left < _viewLeft || place.Left + place.Width > _viewLeft + ViewWidth || place.Top < _viewTop || place.Top + place.Height > _viewTop + ViewHeight)
