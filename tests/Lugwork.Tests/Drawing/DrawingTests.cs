@@ -74,7 +74,7 @@ public sealed class DrawingTests
     [Fact]
     public void One_sprocket_is_drawn_as_one_and_never_as_a_cassette()
     {
-        Build track = Build.From(Frame.Read("rear R120-10; chainstay 400")).With(Wheel.Read("hub R120-10"), Slot.RearWheel).With(Cassette.Read("smallest sprocket 15; largest sprocket 15")).With(Crankset.Read("chainline track; largest ring 48"));
+        Build track = Build.From(Frame.Read("rear R120; chainstay 400")).With(Wheel.Read("hub R120"), Slot.RearWheel).With(Cassette.Read("smallest sprocket 15; largest sprocket 15")).With(Crankset.Read("chainline track; largest ring 48"));
         LineDrawing unknown = Drawings.RearHub(track);
         Assert.Null(unknown.Dimensions.Single(d => d.Name == "line of the sprocket").Figure);
         Assert.DoesNotContain(unknown.Dimensions, d => d.Name == "middle of the sprockets");
@@ -84,7 +84,7 @@ public sealed class DrawingTests
         Near(12.7 / Math.Sin(Math.PI / 15), height);
         Assert.False(sheet.Has("chain"));
 
-        SvgSheet known = new(Drawings.RearHub(track.With(Wheel.Read("hub R120-10; sprocketLine 41"), Slot.RearWheel)));
+        SvgSheet known = new(Drawings.RearHub(track.With(Wheel.Read("hub R120; sprocketLine 41"), Slot.RearWheel)));
         Near(41, known.Measured("line of the sprocket"));
         Assert.True(known.Has("chain"));
     }
