@@ -101,6 +101,13 @@ internal sealed class DraftSheet(string title, string view, double scale, string
         }
     }
 
+    /// <summary>Tells what a sum over a figure comes to that no part holds; it counts like a joint.</summary>
+    public void Tell(SumCheck check)
+    {
+        Worst = Worst == Verdict.NotJudged ? check.Verdict : Verdicts.Worse(Worst, check.Verdict);
+        Sentences.Add($"{char.ToUpperInvariant(check.ToString()[0])}{check.ToString()[1..]}.");
+    }
+
     /// <summary>Names the parts as their owner does, each on a line of its own.</summary>
     public void Called(Build build, params ReadOnlySpan<Slot> slots)
     {

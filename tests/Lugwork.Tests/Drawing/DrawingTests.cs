@@ -135,6 +135,26 @@ public sealed class DrawingTests
         Near(360 - 311 - 37, sheet.Measured("room above the tread"));
     }
 
+    /// <summary>36.2 mm on its rim, 32 to 39.2 by its name; 6 mm are asked for, 4 of road bicycles: 48 mm leave 4.4 to 8 at each side, 43 mm 1.9 to 5.5, 39 mm less than 3.5.</summary>
+    [Theory]
+    [InlineData("kind touring; ", 60, "fits")]
+    [InlineData("kind touring; ", 48, "needs measuring")]
+    [InlineData("kind touring; ", 43, "does not fit")]
+    [InlineData("kind road; ", 48, "fits")]
+    [InlineData("kind road; ", 43, "needs measuring")]
+    [InlineData("kind track; ", 39, "does not fit")]
+    [InlineData("", 48, "needs measuring")]
+    [InlineData("", 43, "needs measuring")]
+    [InlineData("", 39, "does not fit")]
+    public void The_room_that_was_measured_counts_in_the_word_at_the_head(string kind, int between, string word)
+    {
+        Build build = Build.From(Frame.Read($"{kind}largest tyre 42-622")).With(Wheel.Read("beadSeat 622; innerWidth 21; rimType TC"), Slot.RearWheel).With(Tyre.Read("37-622; folding"), Slot.RearTyre);
+        Assert.Contains("Together: fits.", Drawings.Tyre(build, Slot.RearTyre).Description, StringComparison.Ordinal);
+        string description = Drawings.Tyre(build, Slot.RearTyre, between).Description;
+        Assert.Contains($"Together: {word}.", description, StringComparison.Ordinal);
+        Assert.Contains("at the closer side", description, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_brake_measures_what_mount_rotor_and_limit_say()
     {
