@@ -16,6 +16,7 @@ internal sealed record Claim(string Number, string Job, string Peer, double Limi
         LimitKind.AtMostTimes => Text($"at most {Limit:0.##}x") + (NoBytes ? ", 0 bytes" : ""),
         LimitKind.AtLeastFaster => Text($"at least {Limit:0.##}x faster") + (NoBytes ? ", 0 bytes" : ""),
         LimitKind.AtMostBytes => Text($"at most {Limit:0.##} bytes"),
+        LimitKind.UnderMilliseconds => Text($"under {Limit:0.##} ms"),
         _ => Text($"under {Limit:0.##} MB"),
     };
 
@@ -37,6 +38,7 @@ internal sealed record Claim(string Number, string Job, string Peer, double Limi
             LimitKind.AtMostTimes => Text($"{measured.Value:0.00}x"),
             LimitKind.AtMostBytes => Text($"{measured.Value:0.0} bytes"),
             LimitKind.AtLeastFaster => measured.Value < 1 ? Text($"{measured.Value:0.00}x") : Text($"{measured.Value:0.0}x"),
+            LimitKind.UnderMilliseconds => Text($"{measured.Value:0.000} ms"),
             _ => Text($"{measured.Value:0.000} MB"),
         } + (NoBytes && measured.Bytes != 0 ? Text($" {measured.Bytes} bytes") : "");
 
@@ -57,6 +59,9 @@ internal enum LimitKind
 
     /// <summary>A size in millions of bytes, without a peer.</summary>
     UnderMegabytes,
+
+    /// <summary>Milliseconds, without a peer.</summary>
+    UnderMilliseconds,
 }
 
 /// <summary>What one repeat measured.</summary>

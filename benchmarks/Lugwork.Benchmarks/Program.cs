@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lugwork.Benchmarks;
 using Lugwork.Benchmarks.Bulk;
+using Lugwork.Benchmarks.Drawing;
 using Lugwork.Benchmarks.Judging;
 using Lugwork.Benchmarks.Planning;
 using Lugwork.Benchmarks.Processes;
@@ -43,5 +44,6 @@ IRow[] rows =
     new CappedRow(),
     new GrowthRow(),
     new BulkRow(),
+    new DrawingRow(),
 ];
 return Table.Run(rows, options) ? 0 : 1;

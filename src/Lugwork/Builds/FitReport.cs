@@ -5,7 +5,7 @@ using System.Text;
 namespace Lugwork;
 
 /// <summary>A whole build judged: every joint, clean ones included.</summary>
-public sealed class FitReport
+public sealed partial class FitReport
 {
     private readonly List<Measurement>? _asked;
 

@@ -4,7 +4,7 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>What every slot of this bicycle has to be, read from the joints and the parts there are.</summary>
-public sealed class NeedsSheet : IReadOnlyList<Need>
+public sealed partial class NeedsSheet : IReadOnlyList<Need>
 {
     private readonly Build _build;
     private readonly ImmutableArray<Slot> _slots;

@@ -8,6 +8,9 @@ internal static class BracketDraft
     /// <summary>Length of a cup outside the shell; no joint reads it, and it is not dimensioned.</summary>
     private const double Flange = 10;
 
+    /// <summary>A spindle of which no page tells what it measures in its bearings, such as a square one, is drawn about this thick, dashed.</summary>
+    private const double OlderSpindle = 17;
+
     private const string ShellPart = "shell of the frame";
     private const string Unit = "bottom bracket";
     private const string SpindlePart = "spindle of the crank";
@@ -28,11 +31,13 @@ internal static class BracketDraft
         DraftSize narrowest = DraftSize.Of(bracket.NarrowestShell, "narrowest shell it is made for", JointInputs.Narrowest, width.Drawn);
         DraftSize widest = DraftSize.Of(bracket.WidestShell, "widest shell it is made for", JointInputs.Widest, width.Drawn);
         DraftSize spacer = DraftSize.Of(bracket.DriveSpacer, "spacers under the drive-side cup", JointInputs.DriveSpacer, 2.5);
-        DraftSize spindle = DraftSize.Of(crank.Spindle, s => s.Seat.DriveMicrometres / 1_000d, "spindle", JointInputs.CrankSpindle, 24);
+        DraftSize spindle = DraftSize.Of(crank.Spindle, s => s.Seat.DriveMicrometres / 1_000d, "spindle", JointInputs.CrankSpindle, crank.Spindle.State == KnownState.Value && crank.Spindle.Value.Seat.DriveMicrometres == 0 ? OlderSpindle : 24);
         DraftSize takes = DraftSize.Of(bracket.Takes, s => s.DriveMicrometres / 1_000d, "bearings for a spindle of", JointInputs.BracketTakes, spindle.Drawn);
 
         double half = width.Drawn / 2;
-        double gap = spacer.IsNone ? 0 : spacer.Drawn;
+        bool isOutside = IsOutside(frame, bracket);
+        bool hasSpacer = !spacer.IsNone && (spacer.IsKnown || isOutside || frame.Shell.State != KnownState.Value);
+        double gap = hasSpacer ? spacer.Drawn : 0;
         double reach = half + gap + Flange + 8;
         double tall = Math.Max(bore.Drawn, cup.Drawn) + 20;
         DraftSheet sheet = new("Bottom bracket in the shell", "Section along the axle, seen from above, the drive side to the right. Walls, flanges and bearings are drawn without figures.", DraftScale.For(2 * reach, tall, 150, 120));
@@ -42,7 +47,7 @@ internal static class BracketDraft
             sheet.Box(ShellPart, DraftTone.Base, -half, side * bore.Drawn / 2, half, side * outer, !width.IsKnown || !bore.IsKnown);
         }
 
-        Cups(sheet, frame, bracket, cup, spacer, spindle.Drawn, half, gap);
+        Cups(sheet, frame, isOutside, cup, spacer, spindle.Drawn, half, gap);
         sheet.Box(SpindlePart, DraftTone.Between, -reach, -spindle.Drawn / 2, reach, spindle.Drawn / 2, !spindle.IsKnown);
         sheet.Path("", DraftLine.Axis, false, (-reach - 4, 0), (reach + 4, 0));
         sheet.Path("middle of the shell", DraftLine.Axis, false, (0, -outer - 4), (0, outer + 4));
@@ -63,7 +68,7 @@ internal static class BracketDraft
         sheet.Measure(cup, -half, -cup.Drawn / 2, -half, cup.Drawn / 2, DraftSide.Left);
         sheet.Measure(spindle, reach, -spindle.Drawn / 2, reach, spindle.Drawn / 2, DraftSide.Right);
         sheet.Measure(takes, half, -takes.Drawn / 2, half, takes.Drawn / 2, DraftSide.Right);
-        if (!spacer.IsNone)
+        if (hasSpacer)
         {
             sheet.Measure(spacer, half, outer, half + gap, outer, DraftSide.Bottom);
         }
@@ -81,11 +86,16 @@ internal static class BracketDraft
         return sheet.Finish();
     }
 
-    private static void Cups(DraftSheet sheet, Frame frame, BottomBracket bracket, DraftSize cup, DraftSize spacer, double spindle, double half, double gap)
+    /// <summary>The drive side has a cup outside the shell, and so a place for spacers. A square spindle turns in a cartridge within it.</summary>
+    private static bool IsOutside(Frame frame, BottomBracket bracket) =>
+        Place(frame) is BearingPlace.Outboard or BearingPlace.OutboardOnDriveSide or BearingPlace.InCupsOutside
+        || (Place(frame) == BearingPlace.InsideOrOutboard && bracket.Takes.State == KnownState.Value && bracket.Takes.Value.DriveMicrometres > 0);
+
+    private static BearingPlace Place(Frame frame) => frame.Shell.State == KnownState.Value ? frame.Shell.Value.Bearings : BearingPlace.Unknown;
+
+    private static void Cups(DraftSheet sheet, Frame frame, bool drive, DraftSize cup, DraftSize spacer, double spindle, double half, double gap)
     {
-        BearingPlace place = frame.Shell.State == KnownState.Value ? frame.Shell.Value.Bearings : BearingPlace.Unknown;
-        bool drive = place is BearingPlace.Outboard or BearingPlace.OutboardOnDriveSide or BearingPlace.InCupsOutside || (place == BearingPlace.InsideOrOutboard && bracket.Takes.State == KnownState.Value && bracket.Takes.Value.DriveMicrometres > 0);
-        bool other = drive && place != BearingPlace.OutboardOnDriveSide;
+        bool other = drive && Place(frame) != BearingPlace.OutboardOnDriveSide;
         double inner = Math.Min(spindle / 2, (cup.Drawn / 2) - 2);
         foreach (int side in new[] { -1, 1 })
         {

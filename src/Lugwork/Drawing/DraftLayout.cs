@@ -82,7 +82,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
         string description = Description();
         string title = DraftText.Clean(sheet.Title);
         double perMillimetre = sheet.Scale;
-        return new(title, description, sheet.ScaleWords, Rounded(width), Rounded(height), [.. _dimensions], _pen.Sheet(title, description, sheet.ScaleWords, perMillimetre, Rounded(width), Rounded(height)));
+        return new(title, description, sheet.ScaleWords, Rounded(width), Rounded(height), [.. _dimensions], sheet.About, _pen.Sheet(title, description, sheet.ScaleWords, perMillimetre, Rounded(width), Rounded(height)));
     }
 
     private static double Rounded(double value) => Math.Ceiling(value * 10) / 10;
@@ -261,7 +261,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
             (double X, double Y) to = OnSheet(figure.To);
             Dimension(figure, (from.X, y), (to.X, y), from, to);
             string text = DraftText.Clean(figure.Size.ToString());
-            DraftPlace place = new([text], DraftStyle.Size) { Top = y - 0.5 - (DraftStyle.Size * DraftStyle.Leading) };
+            DraftPlace place = new([text], DraftStyle.Size) { IsCovering = true, Top = y - 0.5 - (DraftStyle.Size * DraftStyle.Leading) };
             place.Left = Math.Clamp(((from.X + to.X) / 2) - (place.Width / 2), Margin, Math.Max(Margin, width - Margin - place.Width));
             _placed.Add(place);
         }
@@ -367,7 +367,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
     private bool Free(DraftPlace place, (double X, double Y) at, int step, List<DraftPlace> others)
     {
         (double sin, double cos) = Math.SinCos((step % 16 * Math.PI / 8) - (Math.PI / 4));
-        double away = 2.6 + (step / 16 * 1.9);
+        double away = 3.1 + (step / 16 * 1.9);
         place.Left = at.X + (away * cos) - (place.Width / 2);
         place.Top = at.Y + (away * sin) - (place.Height / 2);
         if (place.Left < _viewLeft || place.Left + place.Width > _viewLeft + ViewWidth || place.Top < _viewTop || place.Top + place.Height > _viewTop + ViewHeight)

@@ -78,6 +78,11 @@ internal sealed class DraftPen
     /// <summary>A text with the width that it was laid out with. What comes here has been cleaned.</summary>
     public void Write(DraftPlace place)
     {
+        if (place.IsCovering)
+        {
+            _texts.Add(new(Svg + "rect", new XAttribute("class", "lw-paper"), At("x", place.Left - 0.4), At("y", place.Top + 0.3), At("width", place.Width + 0.8), At("height", place.Height - 0.3)));
+        }
+
         double line = place.Size * DraftStyle.Leading;
         for (int i = 0; i < place.Lines.Length; i++)
         {

@@ -22,6 +22,9 @@ internal sealed class DraftPlace(ImmutableArray<string> lines, double size, bool
 
     public double Top { get; set; }
 
+    /// <summary>The lines behind it are covered, so that none runs through its letters.</summary>
+    public bool IsCovering { get; init; }
+
     /// <summary>Where it would stand if it were alone: its middle.</summary>
     public double Wanted { get; init; }
 

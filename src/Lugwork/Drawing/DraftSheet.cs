@@ -40,6 +40,9 @@ internal sealed class DraftSheet(string title, string view, double scale, string
 
     public Verdict Worst { get; private set; }
 
+    /// <summary>Id of the first joint that it tells: what is put together there is what it shows. Empty for a chart.</summary>
+    public string About { get; private set; } = "";
+
     public void Box(string part, DraftTone? tone, double x1, double y1, double x2, double y2, bool open = false) =>
         Forms.Add(new(part, tone, open, DraftLine.Plain, [(Math.Min(x1, x2), Math.Min(y1, y2)), (Math.Max(x1, x2), Math.Max(y1, y2))], IsBox: true));
 
@@ -84,6 +87,7 @@ internal sealed class DraftSheet(string title, string view, double scale, string
     {
         foreach (string id in joints)
         {
+            About = About.Length == 0 ? id : About;
             if (DraftFit.Of(build, id) is not { } fit)
             {
                 continue;
@@ -95,6 +99,13 @@ internal sealed class DraftSheet(string title, string view, double scale, string
                 Sentences.Add(fit.ToString());
             }
         }
+    }
+
+    /// <summary>Tells what a sum over a figure comes to that no part holds; it counts like a joint.</summary>
+    public void Tell(SumCheck check)
+    {
+        Worst = Worst == Verdict.NotJudged ? check.Verdict : Verdicts.Worse(Worst, check.Verdict);
+        Sentences.Add($"{char.ToUpperInvariant(check.ToString()[0])}{check.ToString()[1..]}.");
     }
 
     /// <summary>Names the parts as their owner does, each on a line of its own.</summary>

@@ -22,7 +22,7 @@ internal static class DraftStyle
         + ".lw-l{fill:none;stroke:currentColor;stroke-width:.3;stroke-linejoin:round;stroke-linecap:round}"
         + ".lw-heavy{stroke-width:.65}.lw-thin{stroke-width:.15}.lw-axis{stroke-width:.15;stroke-dasharray:4 .8 .6 .8}.lw-open{stroke-dasharray:1.5 1}.lw-guide{stroke-width:.12;stroke-opacity:.45}"
         + ".lw-h{fill:none;stroke:currentColor;stroke-width:.12}.lw-dot{fill:currentColor}"
-        + ".lw-fa{fill:#56b4e9;fill-opacity:.3}.lw-fb{fill:#e69f00;fill-opacity:.45}.lw-fc{fill:#8a8f98;fill-opacity:.25}.lw-fx,.lw-fe{fill:#fff}"
+        + ".lw-fa{fill:#56b4e9;fill-opacity:.42}.lw-fb{fill:#e69f00;fill-opacity:.45}.lw-fc{fill:#8a8f98;fill-opacity:.25}.lw-fx,.lw-fe{fill:#fff}"
         + "@media (prefers-color-scheme:dark){.lw-drawing{color:#eceff4}.lw-paper,.lw-fx,.lw-fe{fill:#14171c}.lw-t{stroke:#14171c}}"
         + "@media print{.lw-drawing{color:#000}.lw-paper,.lw-fx,.lw-fe{fill:#fff}.lw-t{stroke:#fff}}";
 }

@@ -46,7 +46,8 @@ internal static class GeometryDraft
         sheet.Path("chainstay" + when, line, false, f.RearAxle, f.Bracket);
         sheet.Path("down tube" + when, line, false, f.Bracket, f.HeadFoot);
         sheet.Path("head tube" + when, line, false, f.HeadTop, f.HeadFoot);
-        sheet.Path("fork" + when, line, false, f.HeadFoot, f.AxisBesideAxle, f.FrontAxle);
+        sheet.Path("fork" + when, line, false, f.HeadFoot, f.FrontAxle);
+        sheet.Path("fork offset" + when, DraftLine.Thin, false, f.AxisBesideAxle, f.FrontAxle);
         sheet.Path("steering axis" + when, DraftLine.Axis, false, f.AxisAbove, f.AxisOnGround);
         if (f.SeatTop is { } seat)
         {

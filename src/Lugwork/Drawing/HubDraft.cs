@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using UnitsNet;
@@ -9,6 +10,11 @@ internal static class HubDraft
 {
     private const double Pitch = 12.7;
     private const double EndPlate = 7;
+
+    /// <summary>Half of what lies between two rings, and the flanges and the body of a hub: no joint reads them, and they are drawn dashed and without figures.</summary>
+    private const double HalfBetweenRings = 4;
+    private const double Flange = 27;
+    private const double Body = 14;
     private const string Ends = "rear end of the frame";
     private const string HubPart = "rear hub and sprockets";
     private const string RingPart = "ring of the crank";
@@ -36,18 +42,32 @@ internal static class HubDraft
         DraftSize large = DraftSize.Of(cassette.LargestSprocket, t => Radius(t.Teeth), "largest sprocket", JointInputs.LargestOfCassette, Radius(32));
         DraftSize ring = DraftSize.Of(crank.LargestRing, t => Radius(t.Teeth), "largest ring", JointInputs.LargeRing, Radius(40));
 
+        DraftSize inner = DraftSize.Of(crank.SmallestRing, t => Radius(t.Teeth), "smallest ring", JointInputs.SmallRing, 0.75 * ring.Drawn);
+        DraftSize single = DraftSize.Of(wheel.SprocketLine, "line of the sprocket", JointInputs.SprocketLine, Math.Min(47, (hub.Drawn / 2) - 9));
+        bool isSingle = rear is null && (single.IsKnown || (small.IsKnown && small.Drawn == large.Drawn));
+
         double half = (Math.Max(end.Drawn, hub.Drawn) / 2) + EndPlate;
         double front = -stay.Drawn - ring.Drawn;
         double back = large.Drawn + 6;
-        DraftSheet sheet = new("Rear hub, sprockets and chainline", "Seen from above, forward is up, the drive side to the right. The body of the hub and the sprockets between the smallest and the largest are drawn without figures.", DraftScale.For(2 * half, back - front, 120, 250));
+        DraftSheet sheet = new("Rear hub, sprockets and chainline", isSingle ? "Seen from above, forward is up, the drive side to the right. The body of the hub is drawn without figures." : "Seen from above, forward is up, the drive side to the right. The body of the hub and the sprockets between the smallest and the largest are drawn without figures.", DraftScale.For(2 * half, back - front, 120, 250));
         sheet.Path("middle plane of the frame", DraftLine.Axis, false, (0, front - 6), (0, back + 4));
-        double axle = wheel.Hub.State == KnownState.Value && wheel.Hub.Value.AxleDiameters is [var first, ..] ? first.Millimeters : 10;
+        double axle = (wheel.Hub.State == KnownState.Value && wheel.Hub.Value.AxleDiameters is [var first, ..] ? first.Millimeters : 10) / 2;
         sheet.Pair(Ends, DraftTone.Base, end.Drawn / 2, -26, (end.Drawn / 2) + EndPlate, 22, !end.IsKnown);
         sheet.Box(HubPart, DraftTone.Fitted, -hub.Drawn / 2, -axle, hub.Drawn / 2, axle, !hub.IsKnown);
-        sheet.Box("", null, -(hub.Drawn / 2) + 20, -16, rear is null ? (hub.Drawn / 2) - 50 : rear.Largest.Millimeters - 5, 16, open: true);
-        Mismatch(sheet, end, hub, axle);
-        Sprockets(sheet, wheel, rear, small, large, hub);
-        Rings(sheet, crank, line, ring, stay, rear, wheel);
+        HubBody(sheet, -(hub.Drawn / 2) + 22, isSingle ? single.Drawn - 7 : rear is null ? (hub.Drawn / 2) - 50 : rear.Largest.Millimeters - 6, axle);
+        Mismatch(sheet, end, hub, Math.Max(axle, 7));
+        if (isSingle)
+        {
+            sheet.Box(HubPart, DraftTone.Fitted, single.Drawn - 1, -small.Drawn, single.Drawn + 1, small.Drawn, !small.IsKnown || !single.IsKnown);
+            sheet.Measure(single, 0, small.Drawn, single.Drawn, small.Drawn, DraftSide.Bottom);
+        }
+        else
+        {
+            Sprockets(sheet, rear, small, large, hub);
+        }
+
+        Rings(sheet, crank, line, ring, inner, stay);
+        Chain(sheet, line, stay, rear, isSingle && single.IsKnown ? single : null, HasSeveralRings(crank));
 
         sheet.Measure(hub, -hub.Drawn / 2, axle, hub.Drawn / 2, axle, DraftSide.Bottom);
         sheet.Measure(end, -end.Drawn / 2, 22, end.Drawn / 2, 22, DraftSide.Bottom);
@@ -119,16 +139,8 @@ internal static class HubDraft
         }
     }
 
-    private static void Sprockets(DraftSheet sheet, Wheel wheel, RearChainline? rear, DraftSize small, DraftSize large, DraftSize hub)
+    private static void Sprockets(DraftSheet sheet, RearChainline? rear, DraftSize small, DraftSize large, DraftSize hub)
     {
-        DraftSize single = DraftSize.Of(wheel.SprocketLine, "line of the sprocket", JointInputs.SprocketLine, 47);
-        if (rear is null && single.IsKnown)
-        {
-            sheet.Box(HubPart, DraftTone.Fitted, single.Drawn - 1, -small.Drawn, single.Drawn + 1, small.Drawn, !small.IsKnown);
-            sheet.Measure(single, 0, small.Drawn, single.Drawn, small.Drawn, DraftSide.Bottom);
-            return;
-        }
-
         if (rear is null)
         {
             double outer = (hub.Drawn / 2) - 6;
@@ -151,12 +163,40 @@ internal static class HubDraft
         sheet.Measure(DraftSize.Known("largest sprocket", rear.Largest.Millimeters, model), 0, large.Drawn, rear.Largest.Millimeters, large.Drawn, DraftSide.Bottom);
     }
 
-    private static void Rings(DraftSheet sheet, Crankset crank, DraftSize line, DraftSize ring, DraftSize stay, RearChainline? rear, Wheel wheel)
+    /// <summary>The line of the crank is that of the middle of two rings, or of the middle one of three, and none or one of them stands on it.</summary>
+    private static bool HasSeveralRings(Crankset crank) =>
+        crank.RingLine.State is not (KnownState.Value or KnownState.Measured) && crank.Chainline.State == KnownState.Value
+        && (crank.Chainline.Value.LeastRings > 1 || (crank.Chainline.Value.MostRings > 1 && crank.SmallestRing.State == KnownState.Value && crank.LargestRing.State == KnownState.Value && crank.SmallestRing.Value != crank.LargestRing.Value));
+
+    private static void Rings(DraftSheet sheet, Crankset crank, DraftSize line, DraftSize ring, DraftSize inner, DraftSize stay)
     {
-        sheet.Box(RingPart, DraftTone.Between, line.Drawn - 1.5, -stay.Drawn - ring.Drawn, line.Drawn + 1.5, -stay.Drawn + ring.Drawn, !line.IsKnown || !ring.IsKnown || !stay.IsKnown);
-        string teeth = crank.LargestRing.State == KnownState.Value ? $", {crank.LargestRing.Value.Teeth} teeth" : "";
-        sheet.Note(DraftTone.Between, $"ring{teeth}", line.Drawn, -stay.Drawn - (ring.Drawn / 2), DraftSide.Right);
-        if (rear is not null && line.IsKnown)
+        bool several = HasSeveralRings(crank);
+        bool three = several && crank.Chainline.Value.LeastRings == 3;
+        (double Off, double Radius)[] rings = !several ? [(0, ring.Drawn)]
+            : three ? [(2 * HalfBetweenRings, ring.Drawn), (0, (ring.Drawn + inner.Drawn) / 2), (-2 * HalfBetweenRings, inner.Drawn)]
+            : [(HalfBetweenRings, ring.Drawn), (-HalfBetweenRings, inner.Drawn)];
+        foreach ((double off, double radius) in rings)
+        {
+            sheet.Box(RingPart, DraftTone.Between, line.Drawn + off - 1.5, -stay.Drawn - radius, line.Drawn + off + 1.5, -stay.Drawn + radius, several || !line.IsKnown || !ring.IsKnown || !stay.IsKnown);
+        }
+
+        string teeth = crank.LargestRing.State == KnownState.Value ? $", {crank.LargestRing.Value.Teeth} teeth{(several ? " the largest" : "")}" : "";
+        sheet.Note(DraftTone.Between, several ? $"{(three ? "three" : "two")} rings{teeth}; how far apart is not known" : $"ring{teeth}", line.Drawn + rings[0].Off, -stay.Drawn - (ring.Drawn / 2), DraftSide.Right);
+    }
+
+    /// <summary>Runs of the chain from one ring, or the chainline where no ring stands on it.</summary>
+    private static void Chain(DraftSheet sheet, DraftSize line, DraftSize stay, RearChainline? rear, DraftSize? single, bool several)
+    {
+        if (!line.IsKnown)
+        {
+            return;
+        }
+
+        if (several)
+        {
+            sheet.Path("chainline", DraftLine.Axis, false, (line.Drawn, -stay.Drawn), (line.Drawn, 0));
+        }
+        else if (rear is not null)
         {
             sheet.Path("chain on the smallest sprocket", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (rear.Smallest.Millimeters, 0));
             sheet.Path("chain on the largest sprocket", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (rear.Largest.Millimeters, 0));
@@ -166,13 +206,34 @@ internal static class HubDraft
                 double degrees = study.Worst.Angle.Degrees;
                 sheet.Note(null, $"steepest run {DraftText.Number(Math.Abs(degrees), 1)} degrees, to sprocket {study.Worst.Sprocket}", (line.Drawn + rear.Largest.Millimeters) / 2, -stay.Drawn / 2, DraftSide.Right);
             }
-
-            double off = line.Drawn - rear.Middle.Millimeters;
-            sheet.Say($"The ring stands {DraftText.Number(Math.Abs(off), 1)} mm {(off < 0 ? "inside" : "outside")} the middle of the sprockets, by the model.");
         }
-        else if (rear is null && line.IsKnown && wheel.SprocketLine.State == KnownState.Value)
+        else if (single is not null)
         {
-            sheet.Path("chain", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), ((double)wheel.SprocketLine.Value.Millimetres, 0));
+            sheet.Path("chain", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (single.Drawn, 0));
         }
+
+        if (rear is not null)
+        {
+            double off = line.Drawn - rear.Middle.Millimeters;
+            sheet.Say($"The {(several ? "chainline of the crank" : "ring")} stands {DraftText.Number(Math.Abs(off), 1)} mm {(off < 0 ? "inside" : "outside")} the middle of the sprockets, by the model.");
+        }
+    }
+
+    /// <summary>Two flanges and what is between them, or a plain body where there is no room for flanges.</summary>
+    private static void HubBody(DraftSheet sheet, double left, double right, double axle)
+    {
+        if (right - left < 30)
+        {
+            if (right > left)
+            {
+                sheet.Area(HubPart, DraftTone.Fitted, true, (left, -Body), (right, -Body), (right, Body), (left, Body));
+            }
+
+            return;
+        }
+
+        double slope = Math.Max(axle + 2, Body);
+        ImmutableArray<(double X, double Y)> upper = [(left, -Flange), (left + 3, -Flange), (left + 9, -slope), (right - 9, -slope), (right - 3, -Flange), (right, -Flange)];
+        sheet.Area(HubPart, DraftTone.Fitted, true, [.. upper, .. upper.Reverse().Select(p => (p.X, -p.Y))]);
     }
 }

@@ -17,9 +17,11 @@ internal static class OfferDraft
         double money = Nice(dearest / Wide * 1.08);
         double mass = Nice(heaviest / Tall * 1.08);
         string unit = DraftText.Clean(currency);
-        DraftSheet sheet = new("Price and mass", $"Price in {unit} to the right, mass in kg upwards. The line goes through the offers that no other beats in both; they are marked with a full point and an asterisk in the rows.", 1, $"1 mm stands for {money.ToString("0.#########", CultureInfo.InvariantCulture)} {unit} to the right and {mass.ToString("0.#########", CultureInfo.InvariantCulture)} kg upwards");
+        DraftSheet sheet = new("Price and mass", $"Price in {unit} to the right, mass in kg upwards. The line goes through the offers that no other beats in both; they have a thick ring and an asterisk in the rows.", 1, $"1 mm stands for {money.ToString("0.#########", CultureInfo.InvariantCulture)} {unit} to the right and {mass.ToString("0.#########", CultureInfo.InvariantCulture)} kg upwards");
         sheet.Path("axes", DraftLine.Plain, false, (0, -Tall), (0, 0), (Wide, 0));
         Ticks(sheet, money, mass);
+        sheet.Label(DraftText.Wrap($"price, {unit}", 60, DraftStyle.Size, 1) is [var axis] ? axis : "price", Wide, 0, 0, 8.5, 1);
+        sheet.Label("mass, kg", 0, -Tall, -2, -4.5, 0);
         int[] order = [.. Enumerable.Range(0, offers.Length).OrderBy(i => offers[i].Price).ThenBy(i => offers[i].Kilograms).ThenBy(i => i)];
         List<(double X, double Y)> front = [];
         sheet.Rows.Add(["", $"price, {unit}", "mass, kg"]);
@@ -36,7 +38,7 @@ internal static class OfferDraft
             }
 
             string number = (rank + 1).ToString(CultureInfo.InvariantCulture);
-            sheet.Ring(best ? "offer that none beats" : "offer", best ? DraftTone.Base : DraftTone.Fitted, x, y, 1.3);
+            sheet.Ring(best ? "offer that none beats" : "offer", best ? DraftTone.Base : DraftTone.Fitted, x, y, best ? 1.6 : 1.2, line: best ? DraftLine.Heavy : DraftLine.Plain);
             sheet.Loose.Add(new(number, (x, y), DraftSide.Right));
             sheet.Rows.Add([$"{number}{(best ? "*" : "")}: {name}", price.ToString("0.00", CultureInfo.InvariantCulture), kilograms.ToString("0.000", CultureInfo.InvariantCulture)]);
             sheet.Bars.Add(new(new($"{number} price", (double)price, (double)price, $"{price.ToString("0.00", CultureInfo.InvariantCulture)} {unit}"), (0, y), (x, y), DraftSide.Top, unit, money));

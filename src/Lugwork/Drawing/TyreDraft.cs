@@ -66,7 +66,7 @@ internal static class TyreDraft
 
         if (mounted is not null)
         {
-            Rooms(sheet, mounted, width, height, between, offMiddle, axleToBridge, right, bridge);
+            Rooms(sheet, build.Frame.Kind, mounted, width, height, between, offMiddle, axleToBridge, right, bridge);
         }
 
         sheet.Note(DraftTone.Fitted, mounted is null ? "tyre" : $"tyre {mounted.Size}", -width.Drawn * 0.3, -height.Drawn * 0.85, DraftSide.Left);
@@ -187,12 +187,13 @@ internal static class TyreDraft
         }
     }
 
-    private static void Rooms(DraftSheet sheet, MountedTyre mounted, DraftSize width, DraftSize height, decimal? between, decimal offMiddle, decimal? axleToBridge, double right, double? bridge)
+    private static void Rooms(DraftSheet sheet, Known<BicycleKind> kind, MountedTyre mounted, DraftSize width, DraftSize height, decimal? between, decimal offMiddle, decimal? axleToBridge, double right, double? bridge)
     {
         if (between is { } gap)
         {
             TyreClearance side = TyreClearance.EachSide(mounted, Length.FromMillimeters((double)gap), Length.FromMillimeters((double)offMiddle));
             double room = side.Likely.Millimeters;
+            sheet.Tell(Asked(side, kind));
             sheet.Measure(DraftSize.Known("room at the closer side", room, $", {DraftText.Number(side.Least.Millimeters, 1)} mm with the largest tyre of this name"), width.Drawn / 2, -height.Drawn / 2, right, -height.Drawn / 2, DraftSide.Top);
             if (room < 0)
             {
@@ -204,11 +205,20 @@ internal static class TyreDraft
         {
             TyreClearance above = TyreClearance.Above(mounted, Length.FromMillimeters((double)axle));
             double room = above.Likely.Millimeters;
+            sheet.Tell(Asked(above, kind));
             sheet.Measure(DraftSize.Known("room above the tread", room, $", {DraftText.Number(above.Least.Millimeters, 1)} mm with the largest tyre of this name"), 0, -height.Drawn, 0, at, DraftSide.Right);
             if (room < 0)
             {
                 sheet.Box("tyre in the bridge", DraftTone.Clash, -width.Drawn / 4, -height.Drawn, width.Drawn / 4, at);
             }
         }
+    }
+
+    /// <summary>The room against what is asked for: less of racing and road bicycles. Where the kind is not known the wider rule counts, and what it refuses is held against the other; a name spreads by more than the rules differ, so what the one refuses never fits by the other.</summary>
+    private static SumCheck Asked(TyreClearance room, Known<BicycleKind> kind)
+    {
+        SumCheck others = room.Check(ClearanceRule.Others);
+        bool mayBeRoad = kind.State == KnownState.Value ? kind.Value == BicycleKind.Road || kind.Value == BicycleKind.Track : others.Verdict == Verdict.DoesNotFit;
+        return mayBeRoad ? room.Check(ClearanceRule.Road) : others;
     }
 }

@@ -20,7 +20,7 @@ public enum GearMeasure
 
 /// <summary>Every gear of rings on sprockets, and of a geared hub behind them.</summary>
 /// <remarks>Up to 4 rings and 14 sprockets. That a chain can run from every ring to every sprocket is not said: see chainline and capacity. Range = 100 Gmax / Gmin, step = 100 (G(k+1) / G(k) - 1), per cent, G the ratios in order, by "Internal gear ratios"; two gears count as one where |ln(Ga / Gb)| is below the tolerance (common practice, no source).</remarks>
-public sealed class GearTable
+public sealed partial class GearTable
 {
     /// <summary>Gears nearer to each other than this count as one, per cent. Common practice is 2 to 3; no source says so.</summary>
     public const double UsualTolerancePercent = 2.5;
@@ -132,38 +132,77 @@ public sealed class GearTable
     /// <param name="measure">What the cells say.</param>
     public string ToString(GearMeasure measure)
     {
-        StringBuilder text = new();
-        string unit = measure switch { GearMeasure.Ratio => "turns of the wheel", GearMeasure.RolledGearInches => "gear inches", _ => "metres" };
-        text.Append(CultureInfo.InvariantCulture, $"{unit} for one turn of the cranks; {_circumference:0.#} mm rolled\n").Append(' ', 7);
-        foreach (string head in Heads())
+        StringBuilder text = new(Unit(measure));
+        int wide = Hub is null ? 6 : 9;
+        foreach (ImmutableArray<string> row in Rows(measure))
         {
-            text.Append(head.PadLeft(Hub is null ? 6 : 9));
-        }
-
-        foreach (int ring in Rings)
-        {
-            if (Hub is null)
+            text.Append('\n').Append(row[0].PadLeft(7));
+            foreach (string cell in row.AsSpan(1..))
             {
-                text.Append(CultureInfo.InvariantCulture, $"\n{ring,7}");
-            }
-
-            foreach (int sprocket in Sprockets)
-            {
-                if (Hub is not { } hub)
-                {
-                    text.Append(Cell(new(ring, sprocket), measure).PadLeft(6));
-                    continue;
-                }
-
-                text.Append(CultureInfo.InvariantCulture, $"\n{ring,4}/{sprocket,-2}");
-                foreach (HubRatio ratio in hub.Ratios)
-                {
-                    text.Append(Cell(new(ring, sprocket, ratio), measure).PadLeft(9));
-                }
+                text.Append(cell.PadLeft(wide));
             }
         }
 
         return text.Append('\n').Append(Summary()).ToString();
+    }
+
+    /// <summary>What the cells say: "metres for one turn of the cranks; 2180 mm rolled".</summary>
+    internal string Unit(GearMeasure measure)
+    {
+        string unit = measure switch { GearMeasure.Ratio => "turns of the wheel", GearMeasure.RolledGearInches => "gear inches", _ => "metres" };
+        return string.Create(CultureInfo.InvariantCulture, $"{unit} for one turn of the cranks; {_circumference:0.#} mm rolled");
+    }
+
+    /// <summary>The cells, heads first; a row begins with its ring, or with ring and sprocket where there is a geared hub.</summary>
+    internal ImmutableArray<ImmutableArray<string>> Rows(GearMeasure measure)
+    {
+        ImmutableArray<ImmutableArray<string>>.Builder rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        rows.Add(["", .. Heads()]);
+        foreach (int ring in Rings)
+        {
+            if (Hub is not { } hub)
+            {
+                List<string> row = [ring.ToString(CultureInfo.InvariantCulture)];
+                foreach (int sprocket in Sprockets)
+                {
+                    row.Add(Cell(new(ring, sprocket), measure));
+                }
+
+                rows.Add([.. row]);
+                continue;
+            }
+
+            foreach (int sprocket in Sprockets)
+            {
+                List<string> row = [string.Create(CultureInfo.InvariantCulture, $"{ring}/{sprocket}")];
+                foreach (HubRatio ratio in hub.Ratios)
+                {
+                    row.Add(Cell(new(ring, sprocket, ratio), measure));
+                }
+
+                rows.Add([.. row]);
+            }
+        }
+
+        return rows.ToImmutable();
+    }
+
+    /// <summary>Range, steps and how many gears differ, in one line.</summary>
+    internal string Summary()
+    {
+        if (Gears.Length == 1)
+        {
+            return "one gear";
+        }
+
+        double least = double.MaxValue;
+        double most = 0;
+        foreach (double step in StepsPercent)
+        {
+            (least, most) = (Math.Min(least, step), Math.Max(most, step));
+        }
+
+        return string.Create(CultureInfo.InvariantCulture, $"range {RangePercent:0.#} %, steps {least:0.#} to {most:0.#} %, {Gears.Length} gears, {CountOfDifferent()} that differ by {UsualTolerancePercent} % or more");
     }
 
     private static bool AreOne(Gear lower, Gear higher, double tolerancePercent) => Math.Abs(Math.Log(higher.Ratio / lower.Ratio)) < tolerancePercent / 100;
@@ -231,21 +270,4 @@ public sealed class GearTable
         GearMeasure.RolledGearInches => (gear.Ratio * _circumference / (Math.PI * 25.4)).ToString("0.0", CultureInfo.InvariantCulture),
         _ => (gear.Ratio * _circumference / 1_000).ToString("0.00", CultureInfo.InvariantCulture),
     };
-
-    private string Summary()
-    {
-        if (Gears.Length == 1)
-        {
-            return "one gear";
-        }
-
-        double least = double.MaxValue;
-        double most = 0;
-        foreach (double step in StepsPercent)
-        {
-            (least, most) = (Math.Min(least, step), Math.Max(most, step));
-        }
-
-        return string.Create(CultureInfo.InvariantCulture, $"range {RangePercent:0.#} %, steps {least:0.#} to {most:0.#} %, {Gears.Length} gears, {CountOfDifferent()} that differ by {UsualTolerancePercent} % or more");
-    }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using UnitsNet;
@@ -6,7 +7,7 @@ namespace Lugwork.Geometry;
 
 /// <summary>What a change did to a frame: every figure after it less the one before.</summary>
 /// <remarks>Difference = after - before, mm and degrees; plain arithmetic, no source.</remarks>
-public sealed class GeometryDifference
+public sealed partial class GeometryDifference
 {
     private readonly FrameGeometry _before;
     private readonly FrameGeometry _after;
@@ -60,33 +61,51 @@ public sealed class GeometryDifference
         return new(before, after);
     }
 
+    /// <summary>The frame as it was.</summary>
+    internal FrameGeometry Before => _before;
+
+    /// <summary>The frame as it is now.</summary>
+    internal FrameGeometry After => _after;
+
+    /// <summary>A row a figure, in words: what, before, after, the change, unit.</summary>
+    internal ImmutableArray<(string Name, string Before, string After, string Change, string Unit)> Rows
+    {
+        get
+        {
+            ImmutableArray<(string Name, string Before, string After, string Change, string Unit)>.Builder rows = ImmutableArray.CreateBuilder<(string, string, string, string, string)>(10);
+            Row("head angle", _before.HeadAngle.Degrees, _after.HeadAngle.Degrees, "degrees");
+            if (_before.SeatAngle is { } seatBefore && _after.SeatAngle is { } seatAfter)
+            {
+                Row("seat angle", seatBefore.Degrees, seatAfter.Degrees, "degrees");
+            }
+
+            Row("trail", _before.Trail.Millimeters, _after.Trail.Millimeters, "mm");
+            Row("flop factor", _before.FlopFactor.Millimeters, _after.FlopFactor.Millimeters, "mm");
+            Row("reach", _before.Reach.Millimeters, _after.Reach.Millimeters, "mm");
+            Row("stack", _before.Stack.Millimeters, _after.Stack.Millimeters, "mm");
+            Row("bottom-bracket height", _before.BottomBracketHeight.Millimeters, _after.BottomBracketHeight.Millimeters, "mm");
+            Row("bottom-bracket drop", _before.BottomBracketDrop.Millimeters, _after.BottomBracketDrop.Millimeters, "mm");
+            Row("wheelbase", _before.Wheelbase.Millimeters, _after.Wheelbase.Millimeters, "mm");
+            Row("front centre", _before.FrontCentre.Millimeters, _after.FrontCentre.Millimeters, "mm");
+            return rows.ToImmutable();
+
+            void Row(string name, double before, double after, string unit)
+            {
+                string format = unit == "mm" ? "0.0" : "0.00";
+                rows.Add((name, before.ToString(format, CultureInfo.InvariantCulture), after.ToString(format, CultureInfo.InvariantCulture), (after - before).ToString("+" + format + ";-" + format + ";0", CultureInfo.InvariantCulture), unit));
+            }
+        }
+    }
+
     /// <summary>A line a figure: before, after and the change.</summary>
     public override string ToString()
     {
         StringBuilder text = new();
-        Line("head angle", _before.HeadAngle.Degrees, _after.HeadAngle.Degrees, "degrees");
-        if (_before.SeatAngle is { } seatBefore && _after.SeatAngle is { } seatAfter)
+        foreach ((string name, string before, string after, string change, string unit) in Rows)
         {
-            Line("seat angle", seatBefore.Degrees, seatAfter.Degrees, "degrees");
+            text.Append(text.Length > 0 ? "\n" : "").Append(name.PadRight(22)).Append(before.PadLeft(8)).Append(" -> ").Append(after.PadLeft(8)).Append("  ").Append(change).Append(' ').Append(unit);
         }
 
-        Line("trail", _before.Trail.Millimeters, _after.Trail.Millimeters, "mm");
-        Line("flop factor", _before.FlopFactor.Millimeters, _after.FlopFactor.Millimeters, "mm");
-        Line("reach", _before.Reach.Millimeters, _after.Reach.Millimeters, "mm");
-        Line("stack", _before.Stack.Millimeters, _after.Stack.Millimeters, "mm");
-        Line("bottom-bracket height", _before.BottomBracketHeight.Millimeters, _after.BottomBracketHeight.Millimeters, "mm");
-        Line("bottom-bracket drop", _before.BottomBracketDrop.Millimeters, _after.BottomBracketDrop.Millimeters, "mm");
-        Line("wheelbase", _before.Wheelbase.Millimeters, _after.Wheelbase.Millimeters, "mm");
-        Line("front centre", _before.FrontCentre.Millimeters, _after.FrontCentre.Millimeters, "mm");
         return text.ToString();
-
-        void Line(string name, double before, double after, string unit)
-        {
-            string format = unit == "mm" ? "0.0" : "0.00";
-            text.Append(text.Length > 0 ? "\n" : "").Append(name.PadRight(22))
-                .Append(before.ToString(format, CultureInfo.InvariantCulture).PadLeft(8)).Append(" -> ")
-                .Append(after.ToString(format, CultureInfo.InvariantCulture).PadLeft(8)).Append("  ")
-                .Append((after - before).ToString("+" + format + ";-" + format + ";0", CultureInfo.InvariantCulture)).Append(' ').Append(unit);
-        }
     }
 }

@@ -1,13 +1,16 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Lugwork.Drawing;
 
 namespace Lugwork;
 
 /// <summary>A plan as one HTML page that is well-formed XML too: headings in order, no script, nothing fetched, every text escaped.</summary>
 internal static class PlanHtml
 {
-    public static string Write(WorkPlan plan)
+    public static string Write(WorkPlan plan, ImmutableArray<LineDrawing> drawings)
     {
+        ImmutableArray<int> places = [.. drawings.Select(d => PlanPictures.StepOf(plan, d))];
         string title = Escape(PlanPage.Title(plan));
         StringBuilder page = new();
         page.Append("<!DOCTYPE html>\n<html lang='en'>\n<head>\n<meta charset='utf-8' />\n<meta name='viewport' content='width=device-width, initial-scale=1' />\n<meta name='color-scheme' content='light dark' />\n");
@@ -34,10 +37,18 @@ internal static class PlanHtml
                 Block(page, block, "h4");
             }
 
+            PlanPictures.Write(page, drawings.Where((_, at) => places[at] == i));
             page.Append("</article>\n");
         }
 
         page.Append("</section>\n");
+        if (places.Contains(PlanPictures.NoStep))
+        {
+            page.Append("<section>\n<h2>Drawings</h2>\n");
+            PlanPictures.Write(page, drawings.Where((_, at) => places[at] == PlanPictures.NoStep));
+            page.Append("</section>\n");
+        }
+
         foreach (PlanBlock block in PlanPage.Tail(plan))
         {
             Section(page, block);
@@ -109,8 +120,11 @@ internal static class PlanStyle
         .soft { color: var(--soft); }
         .warning { background: var(--warn-paper); color: var(--warn-ink); border-left: 4px solid var(--warn-ink); padding: 0.3rem 0.3rem 0.3rem 1.4em; }
         .ticks { list-style: "\2610  "; }
+        figure { margin: 0.6em 0; break-inside: avoid; }
+        figure svg { max-width: 100%; height: auto; }
+        figcaption { color: var(--soft); }
         @page { size: A4; margin: 14mm; }
-        @media print { body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.3; } h1, h2, h3, h4 { margin: 0.7em 0 0.2em; } h4 { font-size: 9pt; margin-top: 0.4em; } p { margin: 0.1em 0; } nav ol { columns: 2; } h2, h3, h4, .soft { break-after: avoid; } li, p { break-inside: avoid; } a { text-decoration: none; } article { break-inside: auto; } .warning { padding-right: 0; } }
+        @media print { body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.3; } h1, h2, h3, h4 { margin: 0.7em 0 0.2em; } h4 { font-size: 9pt; margin-top: 0.4em; } p { margin: 0.1em 0; } nav ol { columns: 2; } h2, h3, h4, .soft { break-after: avoid; } li, p { break-inside: avoid; } a { text-decoration: none; } article { break-inside: auto; } .warning { padding-right: 0; } figure svg { max-height: 230mm; } }
 
         """;
 }

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using Lugwork.Drawing;
 using Lugwork.Geometry;
 
 namespace Lugwork;
 
 /// <summary>The steps by which a build becomes a bicycle, in an order that works. Immutable.</summary>
 /// <remarks>A plan of what is usual, not the maker's instructions: those, and the figures on the parts, rule wherever they differ. Brakes, steering, axles and carbon: have it checked by a shop before the first ride.</remarks>
-public sealed class WorkPlan
+public sealed partial class WorkPlan
 {
     /// <summary>What stands over every plan.</summary>
     public const string MakersRule = "The maker's figure rules: what is printed on a part or in its instructions comes before every figure here. Brakes, steering, axles and carbon parts: have the work checked by a shop before the first ride.";
@@ -119,8 +120,14 @@ public sealed class WorkPlan
     /// <summary>The plan as Markdown.</summary>
     public string ToMarkdown() => PlanMarkdown.Write(this);
 
-    /// <summary>The plan as one HTML page: no scripts, nothing fetched, to be read on a screen and printed.</summary>
-    public string ToHtml() => PlanHtml.Write(this);
+    /// <summary>The plan as one HTML page: no scripts, nothing fetched, to be read on a screen and printed. A step has the drawing of what it puts together, where at least one figure of it is known.</summary>
+    public string ToHtml() => ToHtml(PlanPictures.Of(Build));
+
+    /// <summary>The same page with drawings of one's own choice: those of a joint stand in the step that assembles it, all others, such as the geometry of the frame, behind the steps.</summary>
+    /// <param name="drawings">The drawings; none for a page of words alone.</param>
+    /// <exception cref="ArgumentException">The list was never made, or a drawing is null.</exception>
+    public string ToHtml(ImmutableArray<LineDrawing> drawings) =>
+        drawings.IsDefault || drawings.Contains(null!) ? throw new ArgumentException("a list of drawings is expected; an empty one is []", nameof(drawings)) : PlanHtml.Write(this, drawings);
 
     /// <summary>The plan as JSON.</summary>
     public string ToJson() => PlanJson.Write(this);

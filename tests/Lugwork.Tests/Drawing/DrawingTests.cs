@@ -72,6 +72,55 @@ public sealed class DrawingTests
     }
 
     [Fact]
+    public void One_sprocket_is_drawn_as_one_and_never_as_a_cassette()
+    {
+        Build track = Build.From(Frame.Read("rear R120; chainstay 400")).With(Wheel.Read("hub R120"), Slot.RearWheel).With(Cassette.Read("smallest sprocket 15; largest sprocket 15")).With(Crankset.Read("chainline track; largest ring 48"));
+        LineDrawing unknown = Drawings.RearHub(track);
+        Assert.Null(unknown.Dimensions.Single(d => d.Name == "line of the sprocket").Figure);
+        Assert.DoesNotContain(unknown.Dimensions, d => d.Name == "middle of the sprockets");
+        SvgSheet sheet = new(unknown);
+        (double _, double _, double width, double height) = sheet.Boxes("rear hub and sprockets").MaxBy(b => b.Height);
+        Near(2, width);
+        Near(12.7 / Math.Sin(Math.PI / 15), height);
+        Assert.False(sheet.Has("chain"));
+
+        SvgSheet known = new(Drawings.RearHub(track.With(Wheel.Read("hub R120; sprocketLine 41"), Slot.RearWheel)));
+        Near(41, known.Measured("line of the sprocket"));
+        Assert.True(known.Has("chain"));
+    }
+
+    [Fact]
+    public void A_chainline_of_the_middle_of_two_rings_has_no_ring_on_it_and_no_angle()
+    {
+        Build build = Subjects.Plain.With(Crankset.Read("rings 9; largest ring 46; smallest ring 30; chainline gravel-2x"));
+        LineDrawing two = Drawings.RearHub(build);
+        SvgSheet sheet = new(two);
+        double middle = sheet.Boxes("rear end of the frame").Average(b => b.X + (b.Width / 2));
+        double[] rings = [.. sheet.Boxes("ring of the crank").Select(b => b.X + (b.Width / 2) - middle)];
+        Assert.Equal(2, rings.Length);
+        Assert.All(rings, r => Assert.True(Math.Abs(r - 46.9) > 2, $"{r}"));
+        Near(46.9, rings.Average());
+        Assert.True(sheet.Has("chainline"));
+        Assert.DoesNotContain("steepest run", two.Description, StringComparison.Ordinal);
+        Assert.Contains("how far apart is not known", two.Description, StringComparison.Ordinal);
+
+        LineDrawing one = Drawings.RearHub(Subjects.Plain);
+        Assert.Single(new SvgSheet(one).Boxes("ring of the crank"));
+        Assert.Contains("steepest run", one.Description, StringComparison.Ordinal);
+        Assert.Equal(3, new SvgSheet(Drawings.RearHub(Subjects.Plain.With(Crankset.Read("largest ring 48; smallest ring 28; chainline road-3x")))).Boxes("ring of the crank").Length);
+    }
+
+    [Fact]
+    public void Spacers_are_asked_for_only_where_a_cup_stands_outside_the_shell()
+    {
+        foreach ((string shell, string bracket, bool has) in new[] { ("BSA 68", "shell BSA 68; takes 24", true), ("BSA 68", "shell BSA 68; takes square-JIS", false), ("PF121", "", false), ("T47 85.5", "", false), ("", "", true) })
+        {
+            LineDrawing drawing = Drawings.BottomBracket(Build.From(shell.Length == 0 ? new Frame() : Frame.Read($"shell {shell}")).With(bracket.Length == 0 ? new BottomBracket() : BottomBracket.Read(bracket)));
+            Assert.Equal(has, drawing.Dimensions.Any(d => d.Name == "spacers under the drive-side cup"));
+        }
+    }
+
+    [Fact]
     public void The_tyre_measures_what_label_rim_and_room_say()
     {
         SvgSheet sheet = new(Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 60, 2, 360));
@@ -84,6 +133,26 @@ public sealed class DrawingTests
         Near(36.2, sheet.Measured("tyre"));
         Near(30 - 2 - 18.1, sheet.Measured("room at the closer side"));
         Near(360 - 311 - 37, sheet.Measured("room above the tread"));
+    }
+
+    /// <summary>36.2 mm on its rim, 32 to 39.2 by its name; 6 mm are asked for, 4 of road bicycles: 48 mm leave 4.4 to 8 at each side, 43 mm 1.9 to 5.5, 39 mm less than 3.5.</summary>
+    [Theory]
+    [InlineData("kind touring; ", 60, "fits")]
+    [InlineData("kind touring; ", 48, "needs measuring")]
+    [InlineData("kind touring; ", 43, "does not fit")]
+    [InlineData("kind road; ", 48, "fits")]
+    [InlineData("kind road; ", 43, "needs measuring")]
+    [InlineData("kind track; ", 39, "does not fit")]
+    [InlineData("", 48, "needs measuring")]
+    [InlineData("", 43, "needs measuring")]
+    [InlineData("", 39, "does not fit")]
+    public void The_room_that_was_measured_counts_in_the_word_at_the_head(string kind, int between, string word)
+    {
+        Build build = Build.From(Frame.Read($"{kind}largest tyre 42-622")).With(Wheel.Read("beadSeat 622; innerWidth 21; rimType TC"), Slot.RearWheel).With(Tyre.Read("37-622; folding"), Slot.RearTyre);
+        Assert.Contains("Together: fits.", Drawings.Tyre(build, Slot.RearTyre).Description, StringComparison.Ordinal);
+        string description = Drawings.Tyre(build, Slot.RearTyre, between).Description;
+        Assert.Contains($"Together: {word}.", description, StringComparison.Ordinal);
+        Assert.Contains("at the closer side", description, StringComparison.Ordinal);
     }
 
     [Fact]
