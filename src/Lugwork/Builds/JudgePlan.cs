@@ -116,6 +116,22 @@ internal sealed class JudgePlan
         return at;
     }
 
+    /// <summary>Judges the joints that one slot takes part in, in the order of the table.</summary>
+    public List<Fit> Judge(IParts parts, ReadOnlySpan<long> codes, ReadOnlySpan<int> cells, Slot slot)
+    {
+        List<Fit> fits = [];
+        foreach (int number in _linesOf[slot.Number])
+        {
+            int cell = cells[number];
+            if (cell != PlanLine.Empty)
+            {
+                fits.Add(new Fit(parts, number, cell >= 0 && _verdicts[cell] is not 0 and byte verdict ? (Verdict)verdict : Ask(number, cell, parts, codes)));
+            }
+        }
+
+        return fits;
+    }
+
     private Verdict Ask(int number, int cell, IParts parts, ReadOnlySpan<long> codes)
     {
         Verdict verdict = _lines[number].Ask(cell, parts, codes);
