@@ -41,6 +41,7 @@ IRow[] rows =
     new PackageRow(),
     new ChoosingRow(systemChecks: false),
     new ChoosingRow(systemChecks: true),
+    new TenRow(),
     new CappedRow(),
     new GrowthRow(),
     new BulkRow(),

@@ -54,8 +54,8 @@ internal sealed class CappedRow : IRow
         {
             double[] library = Timing.InTurn(3, () => Timing.Of(() => Library(i.Network, i.Cap)));
             double[] peers = Timing.InTurn(1,
-                () => Timing.Of(() => Solvers.Mip("SCIP", i.Network, i.Cap)),
-                () => Solvers.Mip("HIGHS", i.Network, i.Cap) is null ? double.MaxValue : Timing.Of(() => Solvers.Mip("HIGHS", i.Network, i.Cap)));
+                () => Solvers.IsThere("SCIP") ? Timing.Of(() => Solvers.Mip("SCIP", i.Network, i.Cap)) : double.MaxValue,
+                () => Solvers.IsThere("HIGHS") ? Timing.Of(() => Solvers.Mip("HIGHS", i.Network, i.Cap)) : double.MaxValue);
             return peers.Min() / library[0];
         })];
         Array.Sort(ratios);

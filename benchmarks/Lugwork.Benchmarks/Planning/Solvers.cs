@@ -15,7 +15,8 @@ internal static class Solvers
         return $"peers that ran: {string.Join(", ", names.Except(missing))}{(missing.Length == 0 ? "" : $"; not there: {string.Join(", ", missing)}")}";
     }
 
-    private static bool IsThere(string name)
+    /// <summary>Whether a peer is there.</summary>
+    public static bool IsThere(string name)
     {
         using Solver? solver = Solver.CreateSolver(name);
         return solver is not null;

@@ -103,6 +103,9 @@ public sealed partial class Build : IParts
     /// <exception cref="ArgumentException">There is not enough room.</exception>
     public int Judge(Span<Fit> fits) => JudgePlan.Whole.Judge(this, _cells, _blank, fits);
 
+    /// <summary>Of <see cref="Check"/> the joints that one slot takes part in, without judging the others.</summary>
+    internal ImmutableArray<Fit> FitsOf(Slot slot) => [.. JudgePlan.Whole.Judge(this, _cells, slot)];
+
     /// <summary>Judges the whole build.</summary>
     public FitReport Check()
     {

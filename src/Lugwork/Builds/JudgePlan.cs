@@ -113,6 +113,23 @@ internal sealed class JudgePlan
         return at;
     }
 
+    /// <summary>Judges the joints that one slot takes part in, in the order of the table.</summary>
+    public List<Fit> Judge(IParts parts, ReadOnlySpan<int> cells, Slot slot)
+    {
+        List<Fit> fits = [];
+        foreach (int number in _linesOf[slot.Number])
+        {
+            int cell = cells[number];
+            Joint joint = _lines[number].Joint;
+            if (cell != PlanLine.Empty && joint.Slots.Contains(slot))
+            {
+                fits.Add(new Fit(parts, number, cell > 0 ? (Verdict)cell : joint.Judge(parts)));
+            }
+        }
+
+        return fits;
+    }
+
     private Verdict Settled(int number, int cell, ReadOnlySpan<long> codes)
     {
         if (_verdicts[cell] == 0)

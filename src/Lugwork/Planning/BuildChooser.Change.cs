@@ -24,7 +24,7 @@ public sealed partial class BuildChooser
         IReadOnlyList<ChoiceEntry>[] entries = ChangeEntries(swapped, slot);
         ImmutableArray<ChoiceWish> wishes = [.. Request.Wishes.Where(w => w.Slot != slot)];
         ChoiceModel model = ChoiceModel.Of(swapped, entries, wishes, _prices, before, cancellation);
-        if (!ChoiceEntries.IsJudged(slot, part) || ChoiceReducer.Of(model, true, cancellation: cancellation) is not { } network)
+        if (!ChoiceEntries.IsJudged(slot, part) || ChoiceReducer.Of(model, true, mostCells: MostTableCells, cancellation: cancellation) is not { } network)
         {
             return new(ChoiceStatus.Impossible, null, [], [], null, 0);
         }

@@ -24,6 +24,9 @@ public sealed partial class BuildChooser
     private readonly string _currency;
     private readonly Lock _gate = new();
 
+    /// <summary>The most combinations that a rule's table may have: what has more is asked combination by combination.</summary>
+    internal int MostTableCells { get; set; } = ChoiceReducer.MostCells;
+
     /// <summary>The code that ISO 4217 has for no currency: nothing in the request has a price.</summary>
     private const string NoCurrency = "XXX";
 
@@ -130,7 +133,7 @@ public sealed partial class BuildChooser
         ChoiceEntries entries = ChoiceEntries.Of(Request, masses);
         ChoiceModel model = ChoiceModel.Of(Request.Build, entries.BySlot, Request.Wishes, masses ? _weighedPrices : _prices, null, cancellation);
         bool impossible = model.NumberOf(Slot.Frame) < 0 || Request.Wishes.Any(w => model.NumberOf(w.Slot) < 0);
-        ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, cancellation: cancellation);
+        ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, mostCells: MostTableCells, cancellation: cancellation);
         network = masses && network is not null ? ChoiceDominance.Thinned(network, 1, cancellation) : network;
         return new(model, network) { LeftOut = entries.LeftOut, Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
     }

@@ -16,7 +16,7 @@ internal sealed record CarryJudgement(Slot Slot, Verdict Verdict, ImmutableArray
 
     public static CarryJudgement Of(Build build, Slot slot)
     {
-        ImmutableArray<Fit> fits = [.. build.Check().Fits.Where(f => f.Joint!.Slots.Contains(slot))];
+        ImmutableArray<Fit> fits = build.FitsOf(slot);
         ImmutableArray<Measurement> asked = [.. (UnjudgedFields.Asked(build) ?? []).Where(m => m.Slot == slot)];
         Verdict worst = asked.IsEmpty ? Verdict.NotJudged : Verdict.NeedsMeasuring;
         foreach (Fit fit in fits)

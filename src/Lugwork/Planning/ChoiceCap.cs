@@ -21,14 +21,21 @@ internal sealed class ChoiceCap
 
     private const int MostTurns = 60;
 
+    /// <summary>The most steps of one search.</summary>
+    public const long MostSteps = 200_000;
+
     private readonly ChoiceNetwork _network;
     private readonly bool _light;
     private readonly long _cap;
     private readonly Action<long, long>? _progress;
     private readonly CancellationToken _cancellation;
+    private readonly (long Cells, long Steps)? _limits;
+    private readonly long _steps;
 
-    private ChoiceCap(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellation)
+    private ChoiceCap(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellation, (long Cells, long Steps)? limits, long steps)
     {
+        _limits = limits;
+        _steps = steps;
         _network = network;
         _light = light;
         _cap = cap;
@@ -42,8 +49,10 @@ internal sealed class ChoiceCap
     /// <param name="cap">The most of the capped sum.</param>
     /// <param name="progress">Told the best so far (never where there is none) and the bound.</param>
     /// <param name="cancellation">Stops it.</param>
-    public static ChoiceCapped Of(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellation) =>
-        new ChoiceCap(network, light, cap, progress, cancellation).Told();
+    /// <param name="limits">The most cells and steps of one table.</param>
+    /// <param name="steps">The most steps of one search.</param>
+    public static ChoiceCapped Of(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellation, (long Cells, long Steps)? limits = null, long steps = MostSteps) =>
+        new ChoiceCap(network, light, cap, progress, cancellation, limits, steps).Told();
 
     private int _clique;
     private long _table;
@@ -56,19 +65,10 @@ internal sealed class ChoiceCap
 
     private ChoiceCapped Solve()
     {
-        if (Search(Weights(1, 0), out ChoiceElimination first) is not { } cheap)
+        if (Search(Weights(1, 0), out ChoiceElimination first, out bool none) is not { } cheap || Search(Weights(0, 1), out _, out none) is not { } light)
         {
-            return Unknown(first);
-        }
-
-        if (Search(Weights(0, 1), out ChoiceElimination second) is not { } light)
-        {
-            return Unknown(second);
-        }
-
-        if (!first.IsExact || !second.IsExact)
-        {
-            return Inexact(first, second, cheap, light);
+            // Nothing was found: there is nothing, or the steps did not suffice to say.
+            return none ? default : new(true, false, 0, null);
         }
 
         if (light.Label.Capped > _cap)
@@ -94,12 +94,12 @@ internal sealed class ChoiceCap
         for (int turn = 0; turn < MostTurns; turn++)
         {
             weights = Small(over.Label.Capped - under.Label.Capped, Math.Max(0, under.Label.Least - over.Label.Least));
-            if (Search(Weights(weights.Least, weights.Capped), out last) is not { } next)
+            if (Search(Weights(weights.Least, weights.Capped), out last, out _) is not { } next)
             {
                 break;
             }
 
-            long value = last.Bound;
+            long value = Value(weights, next);
             bound = Math.Max(bound, Up(value - (weights.Capped * _cap), weights.Least));
             bool better = value < Value(weights, over) && value < Value(weights, under);
             if (!better)
@@ -125,14 +125,30 @@ internal sealed class ChoiceCap
         ChoiceSearch search = new(_network, elimination, both, _cancellation);
         for (int i = 0; i < MostTries && search.Next(MostTries * _network.States.Length, Ceiling(under, weights)) is { } next; i++)
         {
-            ChoicePoint point = new(LabelOf(next.Chosen), next.Chosen);
-            if (point.Label.Capped <= _cap && (point.Label.Least, point.Label.Capped).CompareTo((under.Label.Least, under.Label.Capped)) < 0)
-            {
-                under = point;
-            }
+            under = Better(under, next.Chosen);
         }
 
         return under;
+    }
+
+    private ChoicePoint Better(ChoicePoint under, (int State, int Rank)[] chosen)
+    {
+        ChoiceLabel label = LabelOf(chosen);
+        return label.Capped <= _cap && (label.Least, label.Capped).CompareTo((under.Label.Least, under.Label.Capped)) < 0 ? new(label, chosen) : under;
+    }
+
+    /// <summary>Where tables were too large or rules are asked late: all choices that can be as good, in the order of the weighing. A bound where the steps do not suffice.</summary>
+    private ChoiceCapped OneByOne(ChoicePoint under, (long Least, long Capped) weights, ChoiceElimination elimination, long bound)
+    {
+        ChoiceSearch search = new(_network, elimination, Weights(weights.Least, weights.Capped), _cancellation);
+        while (search.Next(_steps, Ceiling(under, weights) + 1) is { } next)
+        {
+            under = Better(under, next.Chosen);
+        }
+
+        bool isExact = search.Bound > Ceiling(under, weights);
+        bound = Math.Max(bound, Up(search.Bound - (weights.Capped * _cap), weights.Least));
+        return new(true, isExact, isExact ? under.Label.Least : Math.Min(bound, under.Label.Least), under.Chosen);
     }
 
     private long Ceiling(ChoicePoint under, (long Least, long Capped) weights) => (weights.Least * under.Label.Least) + (weights.Capped * _cap);
@@ -140,28 +156,28 @@ internal sealed class ChoiceCap
     /// <summary>Fixes away what can be in no choice as good, and goes through the rest with labels.</summary>
     private ChoiceCapped Exact(ChoicePoint under, (long Least, long Capped) weights, ChoiceElimination elimination, long bound)
     {
-        if (elimination.HasSparse)
+        if (elimination.HasSparse || !elimination.IsExact)
         {
-            return new(true, false, bound, under.Chosen);
+            return OneByOne(under, weights, elimination, bound);
         }
 
         ChoiceWeights both = Weights(weights.Least, weights.Capped);
         ChoiceMarginals marginals = new(_network, elimination, _cancellation);
         (ChoiceNetwork network, int[][] states, int[][][] ranks) = Fixed(marginals, elimination, both, Ceiling(under, weights));
-        ChoiceElimination left = new(network, both, _cancellation);
+        ChoiceElimination left = new(network, both, _cancellation, _limits);
         int[] order = [.. left.Buckets.Where(b => b is not null).Select(b => b.Variable)];
-        if (order.Length < network.States.Length || !left.IsExact)
+        if (order.Length < network.States.Length)
         {
-            return new(true, left.IsExact, left.IsExact ? under.Label.Least : bound, under.Chosen);
+            return new(true, true, under.Label.Least, under.Chosen);
         }
 
         ChoiceWeights capped = Weights(0, 1);
-        ChoiceElimination lightest = new(network, capped, _cancellation, order: order);
+        ChoiceElimination lightest = new(network, capped, _cancellation, _limits, order);
         ChoiceWeights least = Weights(1, 0);
-        ChoiceElimination cheapest = new(network, least, _cancellation, order: order);
-        if (left.HasSparse || lightest.HasSparse || cheapest.HasSparse)
+        ChoiceElimination cheapest = new(network, least, _cancellation, _limits, order);
+        if (Array.Exists([left, lightest, cheapest], e => e.HasSparse || !e.IsExact))
         {
-            return new(true, false, bound, under.Chosen);
+            return OneByOne(under, weights, elimination, bound);
         }
 
         ChoiceLabelPass pass = new(network, _light,
@@ -169,7 +185,7 @@ internal sealed class ChoiceCap
         (int State, int Rank)[]? found = pass.Least(_cap, out bool gaveUp);
         if (gaveUp)
         {
-            return new(true, false, bound, under.Chosen);
+            return OneByOne(under, weights, elimination, bound);
         }
 
         (int State, int Rank)[] chosen = found is null ? under.Chosen : [.. found.Select((f, variable) => (states[variable][f.State], ranks[variable][f.State][f.Rank]))];
@@ -213,20 +229,15 @@ internal sealed class ChoiceCap
         return _light ? new(mass, price) : new(price, mass);
     }
 
-    private ChoicePoint? Search(ChoiceWeights weights, out ChoiceElimination elimination)
+    /// <summary>The best by a weighing, exact whatever the size of the tables; null where there is none, or the steps did not suffice.</summary>
+    private ChoicePoint? Search(ChoiceWeights weights, out ChoiceElimination elimination, out bool none)
     {
-        elimination = new(_network, weights, _cancellation);
+        elimination = new(_network, weights, _cancellation, _limits);
         (_clique, _table) = (Math.Max(_clique, elimination.LargestClique), Math.Max(_table, elimination.LargestTable));
-        return new ChoiceSearch(_network, elimination, weights, _cancellation).Next(200_000) is { } best ? new(LabelOf(best.Chosen), best.Chosen) : null;
-    }
-
-    /// <summary>Nothing was found: there is nothing, or the tables were too large to say.</summary>
-    private static ChoiceCapped Unknown(ChoiceElimination elimination) => elimination.IsExact ? default : new(true, false, 0, null);
-
-    private ChoiceCapped Inexact(ChoiceElimination cheapest, ChoiceElimination lightest, ChoicePoint cheap, ChoicePoint light)
-    {
-        ChoicePoint? best = cheap.Label.Capped <= _cap ? cheap : light.Label.Capped <= _cap ? light : null;
-        return best is null && lightest.Bound > _cap ? new ChoiceCapped { LeastCapped = lightest.Bound } : new(true, false, cheapest.Bound, best?.Chosen);
+        ChoiceSearch search = new(_network, elimination, weights, _cancellation);
+        (long Cost, (int State, int Rank)[] Chosen)? best = search.Next(_steps);
+        none = best is null && search.Bound >= ChoiceEntry.Never;
+        return best is null ? null : new(LabelOf(best.Value.Chosen), best.Value.Chosen);
     }
 
     /// <summary>Weights of the same ratio, as nearly as the size of the sums allows; any weights give a bound.</summary>

@@ -78,7 +78,7 @@ internal sealed class ChoiceDominance
             int beaten = 0;
             for (int n = 0; n < i && beaten < _builds; n++)
             {
-                beaten += !gone[n] && all[n].Mass <= all[i].Mass && (all[n].State == all[i].State || (better is not null && better[(all[n].State * states.Length) + all[i].State])) ? 1 : 0;
+                beaten += all[n].Mass <= all[i].Mass && (all[n].State == all[i].State || (better is not null && better[(all[n].State * states.Length) + all[i].State])) ? 1 : 0;
             }
 
             gone[i] = beaten >= _builds;

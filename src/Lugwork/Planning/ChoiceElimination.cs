@@ -91,19 +91,27 @@ internal sealed class ChoiceElimination
 
     private void Run()
     {
-        List<int> remaining = [.. Enumerable.Range(0, _stateCounts.Length)];
         List<ChoiceLateTable> late = [.. _network.Late];
+        double[] estimates = new double[_stateCounts.Length];
+        ulong changed = ulong.MaxValue;
+        ulong gone = 0;
         for (int turn = 0; turn < Buckets.Length; turn++)
         {
             _cancellation.ThrowIfCancellationRequested();
-            int variable = _order is null ? remaining.MinBy(v => (Estimate(v), v)) : _order[turn];
-            remaining.Remove(variable);
-            ChoiceMessage[] inputs = [.. _open.Where(m => m.Scope.Contains(variable))];
-            _open.RemoveAll(m => m.Scope.Contains(variable));
-            ChoiceLateTable[] own = [.. late.Where(l => l.Rule.Scope.Contains(variable))];
+            int variable = _order is null ? Smallest(estimates, changed, gone) : _order[turn];
+            ulong bit = 1UL << variable;
+            gone |= bit;
+            ChoiceMessage[] inputs = Taken(bit);
+            ChoiceLateTable[] own = late.Count == 0 ? [] : [.. late.Where(l => l.Rule.Scope.Contains(variable))];
             late.RemoveAll(l => l.Rule.Scope.Contains(variable));
             ChoiceBucketPart[] parts = Eliminate(variable, inputs);
             Buckets[turn] = new(variable, inputs, parts, own);
+            changed = 0;
+            foreach (ChoiceMessage input in inputs)
+            {
+                changed |= input.Mask;
+            }
+
             foreach (ChoiceBucketPart part in parts)
             {
                 if (part.Left is { } left)
@@ -124,31 +132,70 @@ internal sealed class ChoiceElimination
         }
     }
 
-    /// <summary>About how many cells are left when a variable goes.</summary>
-    private double Estimate(int variable)
+    /// <summary>The messages that speak of a variable, taken out of those that are open.</summary>
+    private ChoiceMessage[] Taken(ulong bit)
     {
-        Dictionary<int, double> neighbours = [];
-        foreach (ChoiceMessage message in _open)
+        int left = 0;
+        List<ChoiceMessage> taken = [];
+        for (int i = 0; i < _open.Count; i++)
         {
-            if (!message.Scope.Contains(variable))
+            if ((_open[i].Mask & bit) != 0)
+            {
+                taken.Add(_open[i]);
+            }
+            else
+            {
+                _open[left++] = _open[i];
+            }
+        }
+
+        _open.RemoveRange(left, _open.Count - left);
+        return [.. taken];
+    }
+
+    /// <summary>The variable that leaves the smallest table; of equal ones the first.</summary>
+    private int Smallest(double[] estimates, ulong changed, ulong gone)
+    {
+        int smallest = -1;
+        for (int variable = 0; variable < estimates.Length; variable++)
+        {
+            ulong bit = 1UL << variable;
+            if ((gone & bit) != 0)
             {
                 continue;
             }
 
-            for (int i = 0; i < message.Scope.Length; i++)
+            if ((changed & bit) != 0)
+            {
+                estimates[variable] = Estimate(bit);
+            }
+
+            smallest = smallest < 0 || estimates[variable] < estimates[smallest] ? variable : smallest;
+        }
+
+        return smallest;
+    }
+
+    /// <summary>About how many cells are left when a variable goes.</summary>
+    private double Estimate(ulong bit)
+    {
+        Span<double> sizes = stackalloc double[ChoiceNetwork.MostVariables];
+        ulong others = 0;
+        foreach (ChoiceMessage message in _open)
+        {
+            for (int i = 0; (message.Mask & bit) != 0 && i < message.Scope.Length; i++)
             {
                 int other = message.Scope[i];
-                if (other != variable)
-                {
-                    neighbours[other] = Math.Min(_stateCounts[other], neighbours.GetValueOrDefault(other, 1) * message.Sizes[i]);
-                }
+                ulong own = 1UL << other;
+                sizes[other] = Math.Min(_stateCounts[other], ((others & own) != 0 ? sizes[other] : 1) * message.Sizes[i]);
+                others |= own;
             }
         }
 
         double cells = 1;
-        foreach (double size in neighbours.Values)
+        for (others &= ~bit; others != 0; others &= others - 1)
         {
-            cells *= size;
+            cells *= sizes[System.Numerics.BitOperations.TrailingZeroCount(others)];
         }
 
         return cells;
@@ -242,6 +289,8 @@ internal sealed class ChoiceElimination
             Array.Fill(Cells, ChoiceEntry.Never);
         }
 
+        public static bool LooksAtPlaces => false;
+
         public long[] Cells { get; }
 
         public bool Visit(ChoiceJoin join, long cost, long at)
@@ -257,6 +306,8 @@ internal sealed class ChoiceElimination
 
     private readonly struct ChoiceFew(long most) : IChoiceVisitor
     {
+        public static bool LooksAtPlaces => false;
+
         public Dictionary<long, long> Cells { get; } = [];
 
         public bool Visit(ChoiceJoin join, long cost, long at)

@@ -1,8 +1,13 @@
+using System.Numerics;
+
 namespace Lugwork.Planning;
 
 /// <summary>Sees every combination that goes together.</summary>
 internal interface IChoiceVisitor
 {
+    /// <summary>It looks at the join's places; else they are not kept for it.</summary>
+    static abstract bool LooksAtPlaces { get; }
+
     /// <summary>A combination: what it costs and where it stands in the message that is left. The join's places tell the rest. False to stop.</summary>
     bool Visit(ChoiceJoin join, long cost, long at);
 }
@@ -13,27 +18,42 @@ internal interface IChoiceVisitor
 /// </summary>
 internal sealed class ChoiceJoin
 {
-    private readonly long[][][] _offsets;
-    private readonly int[][] _endsAt;
+    // By place the inputs that speak of it, and for each of its classes what it adds to where each of them is asked.
     private readonly int[][] _touches;
+    private readonly long[][] _offsets;
+    private readonly int[][] _endsAt;
     private readonly long[] _outStride;
 
     public ChoiceJoin(int variable, IReadOnlyList<ChoiceMessage> inputs, int[] stateCounts)
     {
         Variable = variable;
         Inputs = [.. inputs];
-        Scope = [.. inputs.SelectMany(i => i.Scope).Distinct().Where(v => v != variable).Order()];
-        Variables = [variable, .. Scope];
+        ulong others = 0;
+        foreach (ChoiceMessage input in Inputs)
+        {
+            others |= input.Mask;
+        }
+
+        others &= ~(1UL << variable);
+        Variables = new int[BitOperations.PopCount(others) + 1];
+        Variables[0] = variable;
+        for (ulong rest = others; rest != 0; rest &= rest - 1)
+        {
+            Variables[^BitOperations.PopCount(rest)] = BitOperations.TrailingZeroCount(rest);
+        }
+
+        Scope = Variables[1..];
         ClassOf = new int[Variables.Length][];
         Sizes = new int[Variables.Length];
-        _offsets = new long[Variables.Length][][];
+        _offsets = new long[Variables.Length][];
         _touches = new int[Variables.Length][];
+        _endsAt = new int[Variables.Length][];
         for (int place = 0; place < Variables.Length; place++)
         {
             Lay(place, stateCounts[Variables[place]]);
+            _endsAt[place] = Array.FindAll(_touches[place], i => LastOf(Inputs[i].Mask & others) == (place == 0 ? -1 : Variables[place]));
         }
 
-        _endsAt = [.. Variables.Select((v, place) => Enumerable.Range(0, Inputs.Length).Where(i => Inputs[i].Scope.Max(s => Array.IndexOf(Variables, s)) == place).ToArray())];
         _outStride = new long[Variables.Length];
         long stride = 1;
         for (int place = Variables.Length - 1; place > 0; place--)
@@ -71,44 +91,91 @@ internal sealed class ChoiceJoin
     /// <summary>While it is gone through: where each input is asked.</summary>
     public long[] InputAt { get; }
 
-    /// <summary>Classes over all inputs, and what each adds to where an input is asked.</summary>
+    /// <summary>The highest of some variables; -1 where there are none.</summary>
+    private static int LastOf(ulong variables) => 63 - BitOperations.LeadingZeroCount(variables);
+
+    /// <summary>Classes over all inputs, numbered in the order of their first coming, and what each adds to where an input is asked.</summary>
     private void Lay(int place, int states)
     {
-        int variable = Variables[place];
-        int[] touching = [.. Enumerable.Range(0, Inputs.Length).Where(i => Inputs[i].Scope.Contains(variable))];
-        int[] own = [.. touching.Select(i => Array.IndexOf(Inputs[i].Scope, variable))];
-        long[] strides = [.. touching.Select((i, n) => Inputs[i].Stride(own[n]))];
-        ChoiceInterner seen = new();
+        ulong bit = 1UL << Variables[place];
+        int[] touching = Touching(bit);
         int[] classOf = new int[states];
-        Span<long> key = stackalloc long[touching.Length];
-        for (int state = 0; state < states; state++)
+        int[] first = new int[Math.Max(1, states)];
+        int count = states == 0 ? 0 : 1;
+        foreach (int input in touching)
         {
-            bool dead = false;
-            for (int n = 0; n < touching.Length; n++)
-            {
-                int number = Inputs[touching[n]].ClassOf[own[n]][state];
-                dead |= number < 0;
-                key[n] = number;
-            }
-
-            classOf[state] = dead ? -1 : seen.NumberOf(key);
+            count = Split(classOf, count, Inputs[input].ClassesOf(bit, out int size, out _), size, first);
         }
 
         ClassOf[place] = classOf;
-        Sizes[place] = seen.Count;
+        Sizes[place] = count;
         _touches[place] = touching;
-        _offsets[place] = new long[seen.Count][];
-        for (int number = 0; number < seen.Count; number++)
+        long[] offsets = new long[count * touching.Length];
+        for (int n = 0; n < touching.Length; n++)
         {
-            ReadOnlySpan<long> classes = seen[number];
-            long[] offsets = new long[touching.Length];
-            for (int n = 0; n < offsets.Length; n++)
+            int[] own = Inputs[touching[n]].ClassesOf(bit, out _, out long stride);
+            for (int number = 0; number < count; number++)
             {
-                offsets[n] = classes[n] * strides[n];
+                offsets[(number * touching.Length) + n] = own[first[number]] * stride;
+            }
+        }
+
+        _offsets[place] = offsets;
+    }
+
+    private int[] Touching(ulong bit)
+    {
+        int count = 0;
+        foreach (ChoiceMessage input in Inputs)
+        {
+            count += (input.Mask & bit) != 0 ? 1 : 0;
+        }
+
+        int[] touching = new int[count];
+        for (int i = Inputs.Length - 1; i >= 0; i--)
+        {
+            if ((Inputs[i].Mask & bit) != 0)
+            {
+                touching[--count] = i;
+            }
+        }
+
+        return touching;
+    }
+
+    /// <summary>Splits classes by those of one input more.</summary>
+    /// <param name="classOf">By state its class so far, -1 where it goes with nothing; is renewed.</param>
+    /// <param name="count">How many classes there are so far.</param>
+    /// <param name="others">By state the class of the input.</param>
+    /// <param name="size">How many classes the input has.</param>
+    /// <param name="first">Takes the first state of each class.</param>
+    /// <returns>How many there are then.</returns>
+    private static int Split(int[] classOf, int count, int[] others, int size, int[] first)
+    {
+        int found = 0;
+        Dictionary<long, int>? many = (long)count * size > 1 << 16 ? [] : null;
+        Span<int> few = many is not null ? [] : count * size <= 256 ? stackalloc int[count * size] : new int[count * size];
+        few.Clear();
+        for (int state = 0; state < classOf.Length; state++)
+        {
+            if (classOf[state] < 0 || others[state] < 0)
+            {
+                classOf[state] = -1;
+                continue;
             }
 
-            _offsets[place][number] = offsets;
+            long both = ((long)classOf[state] * size) + others[state];
+            ref int number = ref many is null ? ref few[(int)both] : ref System.Runtime.InteropServices.CollectionsMarshal.GetValueRefOrAddDefault(many, both, out _);
+            if (number == 0)
+            {
+                first[found] = state;
+                number = ++found;
+            }
+
+            classOf[state] = number - 1;
         }
+
+        return found;
     }
 
     /// <summary>Goes through all combinations that go together.</summary>
@@ -133,18 +200,13 @@ internal sealed class ChoiceJoin
     private void Step<TVisitor>(int place, int number, long cost, long at, ref TVisitor visitor, ref long budget, CancellationToken cancellation)
         where TVisitor : struct, IChoiceVisitor
     {
-        if (--budget < 0)
+        if (!Take(1, ref budget, cancellation))
         {
             return;
         }
 
-        if ((budget & 0xFFFF) == 0)
-        {
-            cancellation.ThrowIfCancellationRequested();
-        }
-
-        long[] offsets = _offsets[place][number];
         int[] touches = _touches[place];
+        ReadOnlySpan<long> offsets = _offsets[place].AsSpan(number * touches.Length, touches.Length);
         for (int i = 0; i < touches.Length; i++)
         {
             InputAt[touches[i]] += offsets[i];
@@ -162,6 +224,10 @@ internal sealed class ChoiceJoin
             {
                 budget = visitor.Visit(this, cost, at) ? budget : -1;
             }
+            else if (place + 2 == Variables.Length)
+            {
+                Last(cost, at, ref visitor, ref budget, cancellation);
+            }
             else
             {
                 long stride = _outStride[place + 1];
@@ -176,5 +242,72 @@ internal sealed class ChoiceJoin
         {
             InputAt[touches[i]] -= offsets[i];
         }
+    }
+
+    /// <summary>The last place, where most of the steps are: every input that speaks of it is complete there.</summary>
+    private void Last<TVisitor>(long cost, long at, ref TVisitor visitor, ref long budget, CancellationToken cancellation)
+        where TVisitor : struct, IChoiceVisitor
+    {
+        int place = Variables.Length - 1;
+        int size = Sizes[place];
+        if (!Take(size, ref budget, cancellation))
+        {
+            return;
+        }
+
+        int[] touches = _touches[place];
+        ReadOnlySpan<long> offsets = _offsets[place];
+        for (int number = 0; number < size; number++)
+        {
+            long sum = cost;
+            for (int i = 0; i < touches.Length; i++)
+            {
+                sum += Inputs[touches[i]][InputAt[touches[i]] + offsets[i]];
+            }
+
+            if (sum < ChoiceEntry.Never && !Seen(place, number, offsets, sum, at + number, ref visitor))
+            {
+                budget = -1;
+                return;
+            }
+
+            offsets = offsets[touches.Length..];
+        }
+    }
+
+    private bool Seen<TVisitor>(int place, int number, ReadOnlySpan<long> offsets, long sum, long at, ref TVisitor visitor)
+        where TVisitor : struct, IChoiceVisitor
+    {
+        if (!TVisitor.LooksAtPlaces)
+        {
+            return visitor.Visit(this, sum, at);
+        }
+
+        int[] touches = _touches[place];
+        At[place] = number;
+        for (int i = 0; i < touches.Length; i++)
+        {
+            InputAt[touches[i]] += offsets[i];
+        }
+
+        bool goesOn = visitor.Visit(this, sum, at);
+        for (int i = 0; i < touches.Length; i++)
+        {
+            InputAt[touches[i]] -= offsets[i];
+        }
+
+        return goesOn;
+    }
+
+    private static bool Take(long steps, ref long budget, CancellationToken cancellation)
+    {
+        long before = budget;
+        budget -= steps;
+        if (before >> 16 != budget >> 16)
+        {
+            cancellation.ThrowIfCancellationRequested();
+        }
+
+        return budget >= 0;
     }
 }

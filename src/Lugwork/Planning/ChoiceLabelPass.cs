@@ -306,6 +306,8 @@ internal sealed class ChoiceLabelPass
             }
         }
 
+        public static bool LooksAtPlaces => true;
+
         public Dictionary<long, List<ChoiceLabel>> Cells { get; } = [];
 
         public bool Visit(ChoiceJoin join, long cost, long at)

@@ -103,6 +103,8 @@ internal sealed class ChoiceMarginals
             }
         }
 
+        public static bool LooksAtPlaces => true;
+
         public long[] Least { get; }
 
         public bool Visit(ChoiceJoin join, long cost, long at)

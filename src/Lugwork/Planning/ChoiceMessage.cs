@@ -12,9 +12,17 @@ internal sealed class ChoiceMessage
         Sizes = sizes;
         Cells = cells;
         _sparse = sparse;
+        foreach (int variable in scope)
+        {
+            Mask |= 1UL << variable;
+        }
     }
 
+    /// <summary>The variables, ascending.</summary>
     public int[] Scope { get; }
+
+    /// <summary>A bit for each of them.</summary>
+    public ulong Mask { get; }
 
     public int[][] ClassOf { get; }
 
@@ -65,6 +73,35 @@ internal sealed class ChoiceMessage
         }
 
         return stride;
+    }
+
+    /// <summary>The classes of one variable of the scope by its states.</summary>
+    /// <param name="bit">Its bit.</param>
+    /// <param name="size">How many classes it has.</param>
+    /// <param name="stride">How far apart two neighbouring ones lie.</param>
+    public int[] ClassesOf(ulong bit, out int size, out long stride)
+    {
+        int place = System.Numerics.BitOperations.PopCount(Mask & (bit - 1));
+        (size, stride) = (Sizes[place], Stride(place));
+        return ClassOf[place];
+    }
+
+    /// <summary>Where it is asked but for one variable of its scope; -1 where another of them goes with nothing.</summary>
+    public long Beside(int variable, int[] state)
+    {
+        long at = 0;
+        for (int i = 0; i < Scope.Length; i++)
+        {
+            int own = Scope[i] == variable ? 0 : ClassOf[i][state[Scope[i]]];
+            if (own < 0)
+            {
+                return -1;
+            }
+
+            at = (at * Sizes[i]) + own;
+        }
+
+        return at;
     }
 
     /// <summary>The cost where every variable of the scope has a state; never where one goes with nothing.</summary>

@@ -12,8 +12,11 @@ internal sealed record ChoiceState(long[] Price, long[] Mass, int[] Entry);
 /// </summary>
 internal sealed class ChoiceNetwork(ChoiceState[][] states, List<ChoiceTable> tables, List<ChoiceLateTable> late, long price, long mass)
 {
+    /// <summary>Sets of variables are kept as the bits of one number.</summary>
+    public const int MostVariables = 64;
+
     /// <summary>States by variable.</summary>
-    public ChoiceState[][] States { get; } = states;
+    public ChoiceState[][] States { get; } = states.Length <= MostVariables ? states : throw new ArgumentException($"a choice is over {MostVariables} slots at most", nameof(states));
 
     public List<ChoiceTable> Tables { get; } = tables;
 

@@ -77,7 +77,7 @@ internal sealed class ChoiceReason
     {
         _cancellation.ThrowIfCancellationRequested();
         sure = true;
-        if (ChoiceReducer.Of(_model, false, active[.._rules], active[_rules..], _cancellation) is not { } network)
+        if (ChoiceReducer.Of(_model, false, active[.._rules], active[_rules..], cancellation: _cancellation) is not { } network)
         {
             return null;
         }

@@ -10,11 +10,13 @@ internal sealed class ChoiceReducer
     private readonly ChoiceTable?[] _tables;
     private readonly bool _masses;
     private readonly CancellationToken _cancellation;
+    private readonly int _mostCells;
     private long _constantPrice;
     private long _constantMass;
 
-    private ChoiceReducer(ChoiceModel model, bool masses, CancellationToken cancellation)
+    private ChoiceReducer(ChoiceModel model, bool masses, int mostCells, CancellationToken cancellation)
     {
+        _mostCells = mostCells;
         _model = model;
         _masses = masses;
         _cancellation = cancellation;
@@ -32,10 +34,11 @@ internal sealed class ChoiceReducer
     /// <param name="masses">Masses count: of entries alike in all else those are kept that are cheapest for their mass; else all are.</param>
     /// <param name="rules">Which rules count; all, where left out.</param>
     /// <param name="wishes">Which wishes count; all, where left out.</param>
+    /// <param name="mostCells">The most cells of a table.</param>
     /// <param name="cancellation">Stops it.</param>
-    public static ChoiceNetwork? Of(ChoiceModel model, bool masses, bool[]? rules = null, bool[]? wishes = null, CancellationToken cancellation = default)
+    public static ChoiceNetwork? Of(ChoiceModel model, bool masses, bool[]? rules = null, bool[]? wishes = null, int mostCells = MostCells, CancellationToken cancellation = default)
     {
-        ChoiceReducer reducer = new(model, masses, cancellation);
+        ChoiceReducer reducer = new(model, masses, mostCells, cancellation);
         for (int i = 0; i < model.Wishes.Count; i++)
         {
             (_, int slot, bool[] met) = model.Wishes[i];
@@ -87,11 +90,11 @@ internal sealed class ChoiceReducer
         for (int place = 0; place < places; place++)
         {
             (classOf[place], classes[place]) = Alive(rule, place);
-            cells = cells > MostCells ? cells : cells * classes[place].Count;
+            cells = cells > _mostCells ? cells : cells * classes[place].Count;
         }
 
         _tables[number] = null;
-        if (cells > MostCells)
+        if (cells > _mostCells)
         {
             return [];
         }

@@ -30,6 +30,6 @@ public sealed record ChoiceRequest
     /// <summary>A bridge without a price may be needed: it counts as nothing, and the result says "at least". Without it such a joint is not chosen, and where masses count it is not chosen anyhow.</summary>
     public bool AllowsUnpricedBridges { get; init; }
 
-    /// <summary>A joint may need measuring: what it may take then counts as nothing, and the result says "at least"; the default is that each fits, as it is or with a bridge. What does not fit or is unsafe is never chosen.</summary>
+    /// <summary>A joint may need measuring: what it may take then counts as nothing, and the result says "at least"; the default is that each fits, as it is or with a bridge. What does not fit or is unsafe is never chosen, nor is a part of which something is outside the library; a frame of such a kind makes the request impossible, and is named among what was left out.</summary>
     public bool AllowsMeasuring { get; init; }
 }

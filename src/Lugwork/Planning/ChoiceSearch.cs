@@ -84,13 +84,23 @@ internal sealed class ChoiceSearch
         }
 
         List<ChoiceChild> children = [];
-        for (int state = 0; state < _network.States[bucket.Variable].Length; state++)
+        Span<long> beside = stackalloc long[bucket.Inputs.Length];
+        bool goes = true;
+        for (int i = 0; i < beside.Length; i++)
+        {
+            beside[i] = bucket.Inputs[i].Beside(bucket.Variable, _state);
+            goes &= beside[i] >= 0;
+        }
+
+        ulong bit = 1UL << bucket.Variable;
+        for (int state = 0; goes && state < _network.States[bucket.Variable].Length; state++)
         {
             _state[bucket.Variable] = state;
             long own = rest + _elimination.Own[bucket.Variable][state];
-            for (int i = 0; i < bucket.Inputs.Length && own < ChoiceEntry.Never; i++)
+            for (int i = 0; i < beside.Length && own < ChoiceEntry.Never; i++)
             {
-                own += bucket.Inputs[i].At(_state);
+                int number = bucket.Inputs[i].ClassesOf(bit, out _, out long stride)[state];
+                own += number < 0 ? ChoiceEntry.Never : bucket.Inputs[i][beside[i] + (number * stride)];
             }
 
             for (int i = 0; i < bucket.Late.Length && own < ChoiceEntry.Never; i++)

@@ -38,33 +38,24 @@ internal sealed class ChoiceTable
         return stride;
     }
 
-    /// <summary>Merges and drops until nothing changes.</summary>
+    /// <summary>
+    /// Merges and drops. Each variable is looked at once: what is merged or dropped of one makes no classes of another alike, since what is left of them differs where they differed.
+    /// </summary>
     /// <returns>Whether a class was dropped, so that states died.</returns>
     public bool Merge()
     {
         bool dropped = false;
-        bool changed = true;
-        while (changed)
+        for (int place = 0; place < Sizes.Length && Price.Length > 0; place++)
         {
-            changed = false;
-            if (Price.Length == 0)
+            (int[] map, int left, bool lost) = Alike(place);
+            if (left < Sizes[place])
             {
-                return Nothing();
-            }
-
-            for (int place = 0; place < Sizes.Length && Price.Length > 0; place++)
-            {
-                (int[] map, int left, bool lost) = Alike(place);
-                if (left < Sizes[place])
-                {
-                    changed = true;
-                    dropped |= lost;
-                    Take(place, map, left);
-                }
+                dropped |= lost;
+                Take(place, map, left);
             }
         }
 
-        return dropped;
+        return Price.Length == 0 ? Nothing() : dropped;
     }
 
     /// <summary>Without the variables of one class, which decide nothing; false where none has more than one, and then the one cost is left.</summary>
@@ -93,51 +84,77 @@ internal sealed class ChoiceTable
         int stride = (int)Stride(place);
         int outer = Price.Length / (size * stride);
         int[] map = new int[size];
-        Dictionary<ulong, List<int>> byHash = [];
+        ulong[] hashes = Hashes(size, stride, outer);
+        int[] first = new int[size];
         int left = 0;
         bool lost = false;
-        int[] first = new int[size];
+        Dictionary<ulong, int>? byHash = size > 32 ? [] : null;
         for (int own = 0; own < size; own++)
         {
-            ulong hash = 17;
-            bool never = true;
-            for (int o = 0; o < outer; o++)
-            {
-                int at = ((o * size) + own) * stride;
-                for (int i = 0; i < stride; i++)
-                {
-                    never &= Price[at + i] >= ChoiceEntry.Never;
-                    hash = (hash ^ (ulong)Price[at + i]) * 0x9E37_79B9_7F4A_7C15;
-                    hash ^= hash >> 31;
-                }
-            }
-
-            if (never)
+            if (IsNever(own, size, stride, outer))
             {
                 map[own] = -1;
                 lost = true;
                 continue;
             }
 
-            if (!byHash.TryGetValue(hash, out List<int>? near))
+            int same = byHash is null ? hashes.AsSpan(0, left).IndexOf(hashes[own]) : byHash.GetValueOrDefault(hashes[own], -1);
+            for (; same >= 0 && same < left && !(hashes[same] == hashes[own] && AreAlike(first[same], own, size, stride, outer)); same++)
             {
-                byHash[hash] = near = [];
             }
 
-            int same = near.FindIndex(n => AreAlike(first[n], own, size, stride, outer));
-            if (same >= 0)
+            if (same >= 0 && same < left)
             {
-                map[own] = near[same];
+                map[own] = same;
+                continue;
             }
-            else
-            {
-                map[own] = left;
-                first[left] = own;
-                near.Add(left++);
-            }
+
+            // Hashes of the classes that are kept stand in front.
+            byHash?.TryAdd(hashes[own], left);
+            (hashes[left], first[left], map[own]) = (hashes[own], own, left);
+            left++;
         }
 
         return (map, left, lost);
+    }
+
+    /// <summary>A number for each class: the same for those whose prices are the same.</summary>
+    private ulong[] Hashes(int size, int stride, int outer)
+    {
+        ulong[] hashes = new ulong[size];
+        ulong factor = 0x9E37_79B9_7F4A_7C15;
+        for (int o = 0; o < outer; o++)
+        {
+            for (int own = 0; own < size; own++)
+            {
+                ulong hash = 0;
+                ulong by = factor;
+                foreach (long price in Price.AsSpan(((o * size) + own) * stride, stride))
+                {
+                    hash += ((ulong)price ^ ((ulong)price >> 29)) * by;
+                    by += 0xD1B5_4A32_D192_ED02;
+                }
+
+                hashes[own] += hash;
+            }
+
+            factor = (factor * 0xBF58_476D_1CE4_E5B9) | 1;
+        }
+
+        return hashes;
+    }
+
+    private bool IsNever(int own, int size, int stride, int outer)
+    {
+        for (int o = 0; o < outer; o++)
+        {
+            if (Price.AsSpan(((o * size) + own) * stride, stride).IndexOfAnyInRange(long.MinValue, ChoiceEntry.Never - 1) >= 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private bool AreAlike(int one, int other, int size, int stride, int outer)

@@ -19,9 +19,16 @@ internal static class BruteChange
         }
 
         (int Count, decimal Price)? best = null;
-        foreach ((Build build, int count, decimal price) in some)
+
+        // What may be best comes first: bridges only add to it.
+        foreach ((Build build, int count, decimal price) in some.OrderBy(s => (s.Count, s.Price)))
         {
-            if ((best is null || (count, price).CompareTo(best.Value) < 0) && Added(build, before, old, bridges) is { } added && (best is null || (count, price + added).CompareTo(best.Value) < 0))
+            if (best is not null && (count, price).CompareTo(best.Value) >= 0)
+            {
+                break;
+            }
+
+            if (Added(build, before, old, bridges) is { } added && (best is null || (count, price + added).CompareTo(best.Value) < 0))
             {
                 best = (count, price + added);
             }

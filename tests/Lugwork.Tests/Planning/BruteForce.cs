@@ -3,7 +3,10 @@ using Lugwork.Planning;
 
 namespace Lugwork.Tests.Planning;
 
-/// <summary>Every choice of a request one by one, judged by the check alone and priced by what its report says; nothing of the planner is used.</summary>
+/// <summary>
+/// Every choice of a request one by one, judged by the check alone and priced by what its report says; nothing of the planner is used. Slots are filled one after the other, and what a joint refuses
+/// between parts that stand already is not gone on with: no other part mends it.
+/// </summary>
 internal static class BruteForce
 {
     private sealed record Try(Build Build, ImmutableList<ChoiceOffer> Taken, long Price, long Mass);
@@ -12,14 +15,14 @@ internal static class BruteForce
     public static List<(long Price, long Mass, Build Build)> All(ChoiceRequest request, bool masses = false)
     {
         Slot[] open = [.. Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider && !request.Wishes.Any(w => w.Slot == s && w.Name.StartsWith("keep", StringComparison.Ordinal)))];
-        List<Try> some = [new(request.Build, [], 0, Slot.All.Where(s => !open.Contains(s) && request.Build[s] is not null).Sum(s => Milligrams(request, s)))];
+        List<Try> some = [new(open.Where(s => request.Build[s] is not null).Aggregate(request.Build, (b, s) => b.Without(s)), [], 0, Slot.All.Where(s => !open.Contains(s) && request.Build[s] is not null).Sum(s => Milligrams(request, s)))];
         foreach (Slot slot in open)
         {
             List<Try> more = [];
             foreach (Try one in some)
             {
-                Build without = one.Build[slot] is null ? one.Build : one.Build.Without(slot);
-                more.Add(one with { Build = without });
+                Build without = one.Build;
+                more.Add(one);
                 if (request.Build[slot] is { } owned)
                 {
                     more.Add(one with { Build = without.With(owned, slot), Mass = one.Mass + Milligrams(request, slot) });
@@ -31,7 +34,7 @@ internal static class BruteForce
                 }
             }
 
-            some = more;
+            some = more.FindAll(t => Goes(t.Build, slot, request));
         }
 
         List<(long Price, long Mass, Build Build)> fitting = [];
@@ -44,6 +47,14 @@ internal static class BruteForce
         }
 
         return [.. fitting.OrderBy(f => f.Price)];
+    }
+
+    /// <summary>What stands so far meets its wish, and no joint refuses it.</summary>
+    private static bool Goes(Build build, Slot slot, ChoiceRequest request)
+    {
+        Verdict worst = request.AllowsMeasuring ? Verdict.NeedsMeasuring : Verdict.NeedsPart;
+        return request.Wishes.All(w => w.Slot != slot || (build[slot] is { } part && w.IsMetBy(part)))
+            && (build[slot] is null || build.Check().Fits.All(f => f.Verdict <= worst));
     }
 
     private static long Milligrams(ChoiceRequest request, Slot slot) => request.OwnedMasses.TryGetValue(slot, out UnitsNet.Mass mass) ? (long)Math.Round(mass.Milligrams) : 0;

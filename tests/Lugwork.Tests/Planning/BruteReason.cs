@@ -9,12 +9,15 @@ internal static class BruteReason
     {
         HashSet<string> bridges = [.. request.Bridges.Select(b => b.BridgeId)];
         HashSet<Slot> matter = [.. joints.SelectMany(j => j.Slots).Concat(wishes.Select(w => w.Slot)).Concat(required).Concat(required.Count > 0 ? [Slot.Fork, Slot.FrontWheel, Slot.RearWheel] : Array.Empty<Slot>()).Where(s => s != Slot.Frame && s != Slot.Rider)];
-        List<Build> some = [request.Build];
+        List<Build> some = [matter.Where(s => request.Build[s] is not null).Aggregate(request.Build, (b, s) => b.Without(s))];
         foreach (Slot slot in Slot.All.Where(matter.Contains))
         {
             Build[] before = [.. some];
             Part[] parts = [.. request.Offers.Where(o => o.Slot == slot && (o.IsOwned || o.Price is not null)).Select(o => o.Part)];
-            some = [.. before.Select(b => b[slot] is null ? b : b.Without(slot)), .. before.Where(b => b[slot] is not null), .. before.SelectMany(b => parts.Select(p => b.With(p, slot)))];
+            Part[] owned = request.Build[slot] is { } there ? [there] : [];
+
+            // What a joint refuses between parts that stand already no other part mends.
+            some = [.. before, .. before.SelectMany(b => owned.Concat(parts).Select(p => b.With(p, slot))).Where(b => Goes(b, joints, bridges))];
         }
 
         return some.Exists(b => Meets(b, request, joints, wishes, required, bridges));
@@ -27,8 +30,9 @@ internal static class BruteReason
             return false;
         }
 
-        FitReport report = build.Check();
-        return !required.Any(report.Missing.Contains)
-            && report.Fits.Where(f => joints.Contains(f.Joint)).All(f => f.Verdict == Verdict.Fits || (f.Verdict == Verdict.NeedsPart && f.Remedies.All(r => r.Bridge is not null && bridges.Contains(r.Bridge.Id))));
+        return !required.Any(build.Check().Missing.Contains) && Goes(build, joints, bridges);
     }
+
+    private static bool Goes(Build build, IReadOnlyCollection<Joint> joints, HashSet<string> bridges) =>
+        build.Check().Fits.Where(f => joints.Contains(f.Joint)).All(f => f.Verdict == Verdict.Fits || (f.Verdict == Verdict.NeedsPart && f.Remedies.All(r => r.Bridge is not null && bridges.Contains(r.Bridge.Id))));
 }

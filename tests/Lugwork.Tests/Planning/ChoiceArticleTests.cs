@@ -103,4 +103,28 @@ public sealed class ChoiceArticleTests
         // And one that is swapped by itself stands in the post that is there.
         Assert.Equal(0, BuildChooser.Of(new() { Build = Bench.WholeBicycle(), Offers = [] }).Changes(Slot.Dropper, Dropper with { Name = "another" }).Fewest);
     }
+
+    /// <summary>A crank takes one adapter to go across a shell, whether spacers are stated or not.</summary>
+    [Fact]
+    public void Spacers_under_the_cups_ask_for_no_part_that_the_crank_asks_for()
+    {
+        Relation spacers = JointTable.All.Single(j => j.Id == "bottom-bracket-spacers").Relation;
+        Joint across = JointTable.All.Single(j => j.Id == "crank-across-shell");
+        int asked = 0;
+        foreach (long shell in across.Inputs[0].Domain)
+        {
+            foreach (long spindle in across.Inputs[1].Domain)
+            {
+                bool needs = across.Relation.Judge([shell, spindle]) is { Verdict: Verdict.NeedsPart, Bridge: not null };
+                asked += needs ? 1 : 0;
+                foreach (long under in needs ? [0, 2_500_000, 5_000_000] : Array.Empty<long>())
+                {
+                    Outcome beside = spacers.Judge([shell, spindle, under]);
+                    Assert.True(beside.Bridge is null && beside.Second is null && beside.Verdict != Verdict.NeedsPart, $"{across.Inputs[0].Show(shell)} with {across.Inputs[1].Show(spindle)}");
+                }
+            }
+        }
+
+        Assert.True(asked >= 10, $"{asked} that need a part");
+    }
 }

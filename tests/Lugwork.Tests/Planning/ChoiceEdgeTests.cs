@@ -70,6 +70,18 @@ public sealed class ChoiceEdgeTests
     }
 
     [Fact]
+    public void What_is_outside_the_library_is_not_taken_even_where_measuring_is_allowed_and_is_named()
+    {
+        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m)]) with { AllowsMeasuring = true };
+        ChoiceResult wheel = BuildChooser.Of(request).Cheapest();
+        Assert.Equal((ChoiceStatus.Impossible, "own washers"), (wheel.Status, wheel.LeftOut.Single().Id));
+
+        Assert.True(PartForms.Of(Slot.Frame).TrySet(request.Build.Frame, "kind", "proprietary", new Evidence(EvidenceKind.Stated, "proprietary"), out Part odd, out _));
+        ChoiceResult frame = BuildChooser.Of(new() { Build = Build.From((Frame)odd), Offers = [], AllowsMeasuring = true }).Cheapest();
+        Assert.Equal((ChoiceStatus.Impossible, Slot.Frame), (frame.Status, frame.LeftOut.Single().Slot));
+    }
+
+    [Fact]
     public void A_sum_may_be_more_than_one_price_can_be()
     {
         ChoiceRequest request = Finish([Post("27.2", 900_000_000m), Offer("saddle", Slot.Saddle, Bench.WholeBicycle()[Slot.Saddle]!, 900_000_000m)]);

@@ -1,0 +1,121 @@
+using Lugwork.Planning;
+
+namespace Lugwork.Tests.Planning;
+
+/// <summary>The least under a cap on bare numbers: with room for tables and without, with masses of bridges, and with rules that are asked late.</summary>
+public sealed class ChoiceCapTests
+{
+    private static readonly (long Cells, long Steps)[] Limits = [(1L << 20, 1L << 40), (3, 1L << 40), (1L << 20, 12), (2, 6)];
+
+    /// <summary>A rule made of a table, asked combination by combination.</summary>
+    private sealed class Asked : ChoiceRule
+    {
+        private readonly ChoiceTable _table;
+
+        public Asked(ChoiceTable table)
+            : base(table.Scope)
+        {
+            _table = table;
+            table.ClassOf.CopyTo(ClassOf, 0);
+            table.Sizes.CopyTo(Classes, 0);
+        }
+
+        public override (long Price, long Mass) Most => (_table.Price.Where(p => p < ChoiceEntry.Never).DefaultIfEmpty().Max(), _table.Mass!.Where(m => m < ChoiceEntry.Never).DefaultIfEmpty().Max());
+
+        protected override (long Price, long Mass) Judge(ReadOnlySpan<int> classes)
+        {
+            int at = 0;
+            for (int i = 0; i < classes.Length; i++)
+            {
+                at = (at * _table.Sizes[i]) + classes[i];
+            }
+
+            return (_table.Price[at], _table.Mass![at]);
+        }
+    }
+
+    private static ChoiceNetwork Draw(Random random, bool late)
+    {
+        ChoiceNetwork drawn = ChoiceNetworkTests.Draw(random);
+        ChoiceTable[] tables = [.. drawn.Tables.Select(t => new ChoiceTable(t.Scope, t.ClassOf, t.Sizes, t.Price, [.. t.Price.Select(p => p >= ChoiceEntry.Never ? p : random.Next(8))]))];
+        return new(drawn.States, [.. late ? tables[1..] : tables], late ? [new(new Asked(tables[0]), tables[0].ClassOf)] : [], 7, 3);
+    }
+
+    private static (long Least, long Capped)[] All(ChoiceNetwork network, bool light) =>
+        [.. ChoiceNetworkTests.Choices(network).Select(network.Cost).Where(c => c.Price < ChoiceEntry.Never).Select(c => Label(c, light)).Order()];
+
+    private static (long Least, long Capped) Label((long Price, long Mass) cost, bool light) => light ? (cost.Mass, cost.Price) : (cost.Price, cost.Mass);
+
+    private static long[] Caps((long Least, long Capped)[] all) =>
+        all.Length == 0 ? [0] : [all.Min(a => a.Capped) - 1, all.Min(a => a.Capped), all[0].Capped - 1, all[0].Capped, all[all.Length / 2].Capped, all.Max(a => a.Capped)];
+
+    [Fact]
+    public void With_room_and_without_and_asked_late_the_answer_is_that_of_brute_force()
+    {
+        int found = 0;
+        int low = 0;
+        int never = 0;
+        for (int seed = 0; seed < 240; seed++)
+        {
+            bool light = seed % 2 == 0;
+            ChoiceNetwork network = Draw(new Random(seed), late: seed % 3 == 0);
+            (long Least, long Capped)[] all = All(network, light);
+            foreach (long cap in Caps(all).Distinct())
+            {
+                (long Least, long Capped)[] under = [.. all.Where(a => a.Capped <= cap)];
+                ChoiceCapped result = ChoiceCap.Of(network, light, cap, null, default, Limits[seed / 2 % Limits.Length]);
+                never += all.Length == 0 ? 1 : 0;
+                Assert.Equal(under.Length > 0, result.IsPossible);
+                Assert.Equal(under.Length > 0 || all.Length == 0 ? null : all.Min(a => a.Capped), result.LeastCapped);
+                if (under.Length > 0)
+                {
+                    // Of equals the one with less of what is capped.
+                    Assert.True(result.IsExact && result.Bound == under[0].Least && Label(network.Cost(result.Chosen!), light) == under[0], $"seed {seed}, cap {cap}: {result}");
+                    found++;
+                }
+
+                low += result.LeastCapped is null ? 0 : 1;
+            }
+        }
+
+        Assert.True(found >= 400 && low >= 100 && never >= 10, $"{found} found, {low} under no cap, {never} without an answer");
+    }
+
+    [Fact]
+    public void Where_the_steps_do_not_suffice_it_is_a_bound_and_what_is_given_is_under_the_cap()
+    {
+        int bounds = 0;
+        int exact = 0;
+        int given = 0;
+        for (int seed = 0; seed < 240; seed++)
+        {
+            bool light = seed % 2 == 0;
+            ChoiceNetwork network = Draw(new Random(seed), late: seed % 3 == 0);
+            (long Least, long Capped)[] all = All(network, light);
+            foreach (long cap in Caps(all).Distinct())
+            {
+                ChoiceCapped result = ChoiceCap.Of(network, light, cap, null, default, Limits[seed / 2 % Limits.Length], steps: 4 + (seed % 12));
+                if (all.Length == 0 || all.All(a => a.Capped > cap))
+                {
+                    Assert.True(result.Chosen is null && !result.IsExact, $"seed {seed}, cap {cap}: {result}");
+                    continue;
+                }
+
+                long least = all.First(a => a.Capped <= cap).Least;
+                Assert.True(result.IsPossible && result.LeastCapped is null && result.Bound <= least, $"seed {seed}, cap {cap}: {result}");
+                Assert.True(!result.IsExact || result.Bound == least, $"seed {seed}, cap {cap}: {result}");
+                if (result.Chosen is { } chosen)
+                {
+                    (long ours, long capped) = Label(network.Cost(chosen), light);
+                    Assert.True(capped <= cap && ours >= least && (!result.IsExact || ours == least), $"seed {seed}, cap {cap}: {result}");
+                    given++;
+                }
+
+                bounds += result.IsExact ? 0 : 1;
+                exact += result.IsExact ? 1 : 0;
+            }
+        }
+
+        Assert.True(bounds >= 100 && exact >= 50 && given >= 100, $"{bounds} bounds, {exact} exact, {given} given");
+    }
+}

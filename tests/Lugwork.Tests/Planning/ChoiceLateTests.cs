@@ -1,0 +1,73 @@
+using Lugwork.Planning;
+using UnitsNet;
+
+namespace Lugwork.Tests.Planning;
+
+/// <summary>Rules with more combinations than a table may have are asked combination by combination: the answers stay those of the tables, which brute force holds.</summary>
+public sealed class ChoiceLateTests
+{
+    private static BuildChooser Late(ChoiceRequest request)
+    {
+        BuildChooser late = BuildChooser.Of(request);
+        late.MostTableCells = 1;
+        return late;
+    }
+
+    private static (decimal Price, double Mass)[] Sums(ChoiceResult result) => [.. result.Builds.Select(b => (b.Price.Amount, Math.Round(b.Mass?.Milligrams ?? 0)))];
+
+    private static void Same(ChoiceResult table, ChoiceResult late)
+    {
+        Assert.Equal((table.Status, table.Bound), (late.Status, late.Bound));
+        Assert.Equal(Sums(table), Sums(late));
+    }
+
+    [Fact]
+    public void What_is_asked_late_changes_no_answer()
+    {
+        int rules = 0;
+        int found = 0;
+        for (int seed = 0; seed < 40; seed++)
+        {
+            ChoiceRequest request = seed % 2 == 0 ? ChoiceBench.Draw(new Random(seed), 4, 4, 0) : ChoiceBench.DrawAll(new Random(seed), 4, 3, 0);
+            BuildChooser tables = BuildChooser.Of(request);
+            BuildChooser late = Late(request);
+            Same(tables.Best(6), late.Best(6));
+            rules += late.PlanOf(false, default).Network?.Late.Count > 0 ? 1 : 0;
+            if (tables.Lightest() is not { Best: { } lightest } result)
+            {
+                continue;
+            }
+
+            Same(result, late.Lightest());
+            Mass cap = lightest.Mass!.Value + Mass.FromGrams(120);
+            Same(tables.CheapestUnder(cap), late.CheapestUnder(cap));
+            Same(tables.CheapestUnder(cap - Mass.FromKilograms(1)), late.CheapestUnder(cap - Mass.FromKilograms(1)));
+            Same(tables.LightestUnder(lightest.Price), late.LightestUnder(lightest.Price));
+            Same(tables.Front(50), late.Front(50));
+            found++;
+        }
+
+        Assert.True(rules >= 15 && found >= 20, $"{rules} with rules asked late, {found} fit");
+    }
+
+    [Fact]
+    public void What_is_asked_late_changes_no_swap()
+    {
+        int changed = 0;
+        for (int seed = 0; seed < 30; seed++)
+        {
+            Random random = new(seed);
+            ChoiceRequest drawn = ChoiceBench.Draw(random, 5, 3, 6);
+            Slot[] open = [.. drawn.Offers.Select(o => o.Slot).Distinct()];
+            ChoiceRequest request = drawn with { Build = open.Aggregate(drawn.Build, (b, s) => b.With(drawn.Offers.First(o => o.Slot == s).Part, s)), Wishes = [] };
+            Slot slot = open[random.Next(open.Length)];
+            ChoiceOffer swap = request.Offers.Last(o => o.Slot == slot);
+            ChangePlan plan = BuildChooser.Of(request).Changes(swap.Slot, swap.Part);
+            ChangePlan late = Late(request).Changes(swap.Slot, swap.Part);
+            Assert.Equal((plan.Status, plan.Fewest, plan.Price), (late.Status, late.Fewest, late.Price));
+            changed += plan.Fewest > 0 ? 1 : 0;
+        }
+
+        Assert.True(changed >= 8, $"{changed} with changes");
+    }
+}
