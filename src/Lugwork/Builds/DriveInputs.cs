@@ -45,8 +45,8 @@ internal static partial class JointInputs
 
     public static JointInput SignalOfShifter(Slot slot) => Input<Shifter, ShiftSignal>(slot, "signal", "shift signal of the shifter", p => p.Signal, "Look at it: a cable, a plug, a battery, or a hose.");
 
-    /// <summary>The guide has or may have a plate under the drive-side cup.</summary>
-    public static bool HasGuidePlate(Part part) => part is ChainGuide guide && (guide.Mount.State == KnownState.Unknown || guide.Mount.Values.Contains(ChainGuideMount.Bracket));
+    /// <summary>The guide has a plate under the drive-side cup, or one of several mounts of which one has.</summary>
+    public static bool HasGuidePlate(Part part) => part is ChainGuide guide && guide.Mount.Values.Contains(ChainGuideMount.Bracket);
 
     /// <summary>The front derailleur has a plate under the drive-side cup, or one of several mounts of which one has.</summary>
     public static bool HasDerailleurPlate(Part part) => part is FrontDerailleur derailleur && derailleur.Mount.Values.Contains(FrontDerailleurMount.EType);

@@ -60,10 +60,10 @@ public sealed class NewerLimitTests
         }
     }
 
-    /// <summary>A guide on tabs and a derailleur on a band leave the spacers to the row without a plate, and a guide of unknown mount leaves it open where it matters.</summary>
+    /// <summary>A guide on tabs and a derailleur on a band leave the spacers to the row without a plate, and a guide of one of two mounts leaves it open where it matters.</summary>
     [Theory]
     [InlineData("ISCG05", "bottom-bracket-spacers", Verdict.NeedsPart)]
-    [InlineData("unknown", "bottom-bracket-spacers-with-guide", Verdict.NeedsMeasuring)]
+    [InlineData("ISCG05 | BB-mount", "bottom-bracket-spacers-with-guide", Verdict.NeedsMeasuring)]
     public void A_guide_without_a_plate_stands_for_no_spacer(string mount, string row, Verdict verdict)
     {
         Build build = Build.From(Frame.Read("shell BSA 73")).With(Crankset.Read("spindle 24-MTB")).With(BottomBracket.Read("drive spacer none")).With(ChainGuide.Read($"mount {mount}"));

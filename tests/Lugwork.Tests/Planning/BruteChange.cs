@@ -28,13 +28,22 @@ internal static class BruteChange
                 break;
             }
 
-            if (Added(build, before, old, bridges) is { } added && (best is null || (count, price + added).CompareTo(best.Value) < 0))
+            if (GoWithTheirOwn(build, before, slot) && Added(build, before, old, bridges) is { } added && (best is null || (count, price + added).CompareTo(best.Value) < 0))
             {
                 best = (count, price + added);
             }
         }
 
         return best;
+    }
+
+    /// <summary>An owned dropper stays where its seatpost stays, and controls where one of their levers or shifters does; one that is swapped by itself is asked about alone.</summary>
+    private static bool GoWithTheirOwn(Build build, Build before, Slot swapped)
+    {
+        bool Stays(Slot slot) => ReferenceEquals(build[slot], before[slot]);
+        bool Together(Slot companion, params Slot[] hosts) =>
+            swapped == companion || before[companion] is null || !hosts.Any(h => before[h] is not null) || Stays(companion) == hosts.Any(h => before[h] is not null && Stays(h));
+        return Together(Slot.Dropper, Slot.Seatpost) && Together(Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter);
     }
 
     private static decimal? Added(Build build, Build before, FitReport old, Dictionary<string, ChoiceBridgePrice> bridges)

@@ -115,7 +115,7 @@ public sealed class ChoiceBruteForceTests
             ChangePlan plan = BuildChooser.Of(request).Changes(slot, part);
             (int Count, decimal Price)? best = BruteChange.Best(request, slot, part);
             Assert.Equal(best is null ? ChoiceStatus.Impossible : ChoiceStatus.Optimal, plan.Status);
-            Assert.True(best is null || best.Value == (plan.Fewest, plan.Price!.Value.Amount), $"seed {seed}: {best} against {plan}");
+            Assert.True(best is null || best.Value == (plan.Fewest, plan.Price!.Value.Amount), $"seed {seed}: {best} against {plan} for {plan.Price}, {string.Join(" and ", plan.Bridges)}");
             int count = best?.Count ?? -1;
             counts[count] = counts.GetValueOrDefault(count) + 1;
         }
