@@ -75,6 +75,11 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
             added += merge.Added;
             replaced += merge.Replaced;
             removed += merge.Removed;
+            if (merge.Added + merge.Replaced + merge.Removed == 0)
+            {
+                continue;
+            }
+
             SlotTable table = pending.Table;
             SlotIndex index = new(slot, table.View(), merge.Ids, merge.Kinds);
             if (table.Count > 1_024 && index.Live < table.Count / 2)

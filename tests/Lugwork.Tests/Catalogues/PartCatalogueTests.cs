@@ -32,6 +32,17 @@ public sealed class PartCatalogueTests
     }
 
     [Fact]
+    public void A_change_that_changes_nothing_copies_nothing()
+    {
+        PartCatalogue catalogue = Shelves.Of([new(1, Slot.Saddle, Saddle.Read("rails 7x9"))]);
+        SlotIndex? before = catalogue.View.IndexOf(Slot.Saddle);
+        Assert.Equal(0, catalogue.Remove(Slot.Saddle, 2, 3));
+        Assert.Same(before, catalogue.View.IndexOf(Slot.Saddle));
+        Assert.Equal(1, catalogue.Remove(Slot.Saddle, 2, 1));
+        Assert.Null(catalogue.View.IndexOf(Slot.Saddle));
+    }
+
+    [Fact]
     public void Parts_that_fit_need_a_part_or_are_open_stand_apart()
     {
         SlotFitting posts = Loaded().View.Fitting(Bored("27.2"), Slot.Seatpost, 10);
