@@ -8,7 +8,7 @@ namespace Lugwork.Drawing;
 /// <remarks>
 /// What a build does not know is drawn dashed, with a question mark and the name of what to measure, and never with a figure. Forms that no joint reads, such as the wall of a
 /// tube, are drawn without figures, and the drawing says so. What does not go together is drawn as it would meet, crossed, with the sentence of the joint. A drawing judges nothing
-/// by itself: what it says of fits is what the joints say.
+/// by itself: what it says of fits is what the joints say, and of a gap that was measured what the sum of its room comes to.
 /// </remarks>
 public static class Drawings
 {
@@ -47,7 +47,7 @@ public static class Drawings
         return HubDraft.Of(build);
     }
 
-    /// <summary>Tyre, rim and frame or fork in section.</summary>
+    /// <summary>Tyre, rim and frame or fork in section. A gap or bridge that was measured is held against <see cref="Tyres.ClearanceRule"/>, and the verdict counts beside those of the joints.</summary>
     /// <param name="build">A build; what it lacks is drawn as not known.</param>
     /// <param name="tyre">The front or the rear tyre.</param>
     /// <param name="betweenMillimetres">Between stays or blades where the tyre is widest, 10 to 250 mm; null where it was not measured.</param>

@@ -11,7 +11,7 @@ internal sealed class NotebookForms
     private readonly NotebookForm[] _forms = [new(Html, NotebookHtml.Of), new(Plain, NotebookText.Of)];
 
     /// <summary>The forms; asked for by name.</summary>
-    public IEnumerable<object> CreateTypeFormatters() => _forms;
+    public NotebookForm[] CreateTypeFormatters() => _forms;
 }
 
 /// <summary>One form of what is shown.</summary>

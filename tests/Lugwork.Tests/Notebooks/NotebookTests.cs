@@ -28,7 +28,7 @@ public sealed class NotebookTests
             foreach (object form in (IEnumerable)source.GetType().GetMethod("CreateTypeFormatters")!.Invoke(source, null)!)
             {
                 using StringWriter writer = new();
-                Assert.Equal(true, form.GetType().GetMethod("Format", [typeof(object), typeof(TextWriter)])!.Invoke(form, [shown, writer]));
+                Assert.True(form.GetType().GetMethod("Format", [typeof(object), typeof(TextWriter)])!.Invoke(form, [shown, writer]) is true);
                 forms.Add((string)form.GetType().GetProperty("MimeType")!.GetValue(form)!, writer.ToString());
             }
 
@@ -156,7 +156,7 @@ public sealed class NotebookTests
     [Fact]
     public void What_it_does_not_know_it_does_not_show()
     {
-        foreach (Lugwork.Notebooks.NotebookForm form in new Lugwork.Notebooks.NotebookForms().CreateTypeFormatters().Cast<Lugwork.Notebooks.NotebookForm>())
+        foreach (Lugwork.Notebooks.NotebookForm form in new Lugwork.Notebooks.NotebookForms().CreateTypeFormatters())
         {
             using StringWriter writer = new();
             Assert.False(form.Format("a text", writer));
