@@ -36,7 +36,14 @@ internal sealed class CappedRow : IRow
         }).ToArray())];
         foreach ((ChoiceNetwork network, long cap) in _instances.SelectMany(i => i))
         {
-            long least = Library(network, cap);
+            ChoiceCapped ours = ChoiceCap.Of(network, false, cap, null, default);
+            long least = ours.Bound;
+            (long price, long mass) = network.Cost(ours.Chosen!);
+            if (!ours.IsExact || price != least || mass > cap)
+            {
+                throw new InvalidOperationException("what is chosen is not what is said of it");
+            }
+
             foreach (string solver in new[] { "SCIP", "HIGHS" })
             {
                 long? peer = Solvers.Mip(solver, network, cap);

@@ -98,12 +98,13 @@ internal sealed class ChoiceTable
                 continue;
             }
 
-            int same = byHash is null ? hashes.AsSpan(0, left).IndexOf(hashes[own]) : byHash.GetValueOrDefault(hashes[own], -1);
-            for (; same >= 0 && same < left && !(hashes[same] == hashes[own] && AreAlike(first[same], own, size, stride, outer)); same++)
+            int same = byHash is null ? 0 : byHash.GetValueOrDefault(hashes[own], left);
+            while (same < left && (hashes[same] != hashes[own] || !AreAlike(first[same], own, size, stride, outer)))
             {
+                same++;
             }
 
-            if (same >= 0 && same < left)
+            if (same < left)
             {
                 map[own] = same;
                 continue;

@@ -104,6 +104,21 @@ public sealed class ChoiceArticleTests
         Assert.Equal(0, BuildChooser.Of(new() { Build = Bench.WholeBicycle(), Offers = [] }).Changes(Slot.Dropper, Dropper with { Name = "another" }).Fewest);
     }
 
+    [Fact]
+    public void What_a_swap_takes_out_may_go_elsewhere()
+    {
+        ChoiceRequest request = new()
+        {
+            Build = Bench.WholeBicycle().Without(Slot.RearTyre),
+            Offers = [Owned("old", Slot.RearTyre, "the tyre")],
+            Wishes = [ChoiceWish.Filled(Slot.RearTyre)],
+            OwnedItems = ImmutableDictionary<Slot, string>.Empty.Add(Slot.FrontTyre, "the tyre"),
+        };
+        ChangePlan plan = BuildChooser.Of(request).Changes(Slot.FrontTyre, Tyre with { Name = "new" });
+        Assert.Equal((ChoiceStatus.Optimal, 1, 0m), (plan.Status, plan.Fewest, plan.Price!.Value.Amount));
+        Assert.Equal((Slot.RearTyre, "old"), (plan.Changes.Single().Slot, plan.Changes.Single().After!.Id));
+    }
+
     /// <summary>A crank takes one adapter to go across a shell, whether spacers are stated or not.</summary>
     [Fact]
     public void Spacers_under_the_cups_ask_for_no_part_that_the_crank_asks_for()

@@ -42,6 +42,7 @@ public sealed class ChoiceLateTests
             Mass cap = lightest.Mass!.Value + Mass.FromGrams(120);
             Same(tables.CheapestUnder(cap), late.CheapestUnder(cap));
             Same(tables.CheapestUnder(cap - Mass.FromKilograms(1)), late.CheapestUnder(cap - Mass.FromKilograms(1)));
+            Same(tables.CheapestUnder(Mass.FromKilograms(500)), late.CheapestUnder(Mass.FromKilograms(500)));
             Same(tables.LightestUnder(lightest.Price), late.LightestUnder(lightest.Price));
             Same(tables.Front(50), late.Front(50));
             found++;

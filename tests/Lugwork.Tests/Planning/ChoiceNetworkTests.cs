@@ -69,6 +69,20 @@ public sealed class ChoiceNetworkTests
         Assert.True(reached < all && reached > 0.95 * all, $"{reached} of {all}");
     }
 
+    [Fact]
+    public void The_size_that_is_told_is_that_of_the_joins_and_steps_count_at_every_place()
+    {
+        ChoiceNetwork network = new(
+            [[.. Enumerable.Range(0, 10).Select(i => new ChoiceState([i], [0], [i]))], [new([0], [0], [0]), new([1], [0], [1])]],
+            [new([0, 1], [[.. Enumerable.Range(0, 10)], [0, 1]], [10, 2], [.. Enumerable.Range(0, 20).Select(i => (long)(i * i % 7))], null)], [], 0, 0);
+        ChoiceElimination whole = new(network, ChoiceWeights.Price, default);
+        Assert.Equal((true, 2, 2L), (whole.IsExact, whole.LargestClique, whole.LargestTable));
+
+        // Ten classes of one variable, and two of the other beside each.
+        Assert.True(new ChoiceElimination(network, ChoiceWeights.Price, default, (1 << 20, 30)).IsExact);
+        Assert.False(new ChoiceElimination(network, ChoiceWeights.Price, default, (1 << 20, 29)).IsExact);
+    }
+
     /// <summary>Variables with a few states of one or two entries, and tables over two or three of them, some combinations of which do not go together.</summary>
     internal static ChoiceNetwork Draw(Random random)
     {

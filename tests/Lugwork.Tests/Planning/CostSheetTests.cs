@@ -35,6 +35,14 @@ public sealed class CostSheetTests
     }
 
     [Fact]
+    public void Sellers_whose_names_differ_in_a_letter_are_two_sellers()
+    {
+        CostSheet sheet = Sheet(Line("a", CostKind.Part, Euro(10), "shop"), Line("b", CostKind.Part, Euro(20), "Shop")).With(new CostSeller("shop", Euro(3))).With(new CostSeller("Shop", Euro(4)));
+        Assert.Equal(["postage:shop", "postage:Shop"], sheet.Lines.Where(l => l.Kind == CostKind.Postage).Select(l => l.Id));
+        Assert.Equal(CostRange.Of(Euro(37)), sheet.Total);
+    }
+
+    [Fact]
     public void Where_the_sum_of_the_goods_may_lie_on_either_side_postage_is_a_range()
     {
         CostSheet sheet = Sheet(Line("a", CostKind.Part, CostRange.Between(Euro(50), Euro(70)), "A")).With(new CostSeller("A", Euro(6), Euro(60)));
