@@ -16,6 +16,7 @@ internal static class ItemCutter
         List<SpecToken> tokens = SpecLexer.Cut(text);
         tooMuch = tokens.Count > SpecLexer.MostTokens;
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
+        SpelledNumbers.Mend(tokens, vocabulary.Tree);
         List<SpecItem> items = new(tokens.Count);
         int clause = 0;
         bool diameter = false;
@@ -98,6 +99,12 @@ internal static class ItemCutter
                 (items[i].Unit, items[i + 2].Unit, items[i].IsBroken, items[i + 2].IsBroken) = ("other", "other", false, false);
             }
 
+            if ((items[i].Is("m:max") || items[i].Is("m:min")) && items[i].Text is "below" or "under" or "above" or "over" && !items[i].IsFraction && !NumberFollows(items, i))
+            {
+                // "IS52 below": a place, where no figure follows that it would limit.
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = [items[i].Text is "below" or "under" ? "m:lower" : "m:upper"] };
+            }
+
             bool phone = items[i].Text is "tel" or "telefon" or "phone" or "telephone" or "telefono" or "telefoon" or "whatsapp" or "handy";
             if (items[i].Kind != SpecTokenKind.Word || !(phone || items[i].Text is "art" or "artikel" or "artikelnummer" or "ref" or "sku" or "ean"))
             {
@@ -119,12 +126,26 @@ internal static class ItemCutter
         }
     }
 
+    private static bool NumberFollows(List<SpecItem> items, int i)
+    {
+        for (int j = i + 1; j < items.Count && j <= i + 3 && items[j].Clause == items[i].Clause; j++)
+        {
+            if (items[j].IsNumber)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>A word that is no phrase: a compound of two known words, a misspelt name of a part, or not known.</summary>
     private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items)
     {
         PhraseTree tree = vocabulary.Tree;
-        ImmutableArray<string> near = tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
-        bool guessed = !near.IsDefault;
+        ImmutableArray<string> bent = tree.Knows(token.Text) ? default : tree.Inflected(token.Text);
+        ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
+        bool guessed = !near.IsDefault && bent.IsDefault;
         for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
         {
             ImmutableArray<string> tail = tree.Alone(token.Text[cut..]);
@@ -188,7 +209,7 @@ internal static class ItemCutter
         }
 
         // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.
-        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true } && !(number.Value is 16 or 18 or 20 or 24 or 26 or 27 or 27.5m or 28 or 29 or >= 400))
+        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true } && !(number.Value is 16 or 18 or 20 or 24 or 26 or 27 or 27.5m or 28 or 29 or 650 or 700))
         {
             number.End = tokens[at].End;
             return at + 1;

@@ -31,13 +31,37 @@ internal sealed class PhraseTree
             copy._short[key] = word;
         }
 
+        foreach ((string key, string word) in _stems)
+        {
+            copy._stems[key] = word;
+        }
+
         copy._alone.UnionWith(_alone);
         copy._words.UnionWith(_words);
         return copy;
     }
 
+    /// <summary>Small words that a phrase may have or not: "foro della valvola" is "foro valvola".</summary>
+    private static readonly HashSet<string> Small = new(StringComparer.Ordinal) { "de", "du", "des", "la", "le", "les", "del", "della", "dello", "dell", "dei", "delle", "di", "da", "el", "los", "las", "the", "der", "die", "das", "den", "dem", "van", "het", "il", "lo", "al", "of" };
+
     /// <summary>Adds the terms to a phrase; false where it is empty or too long. A word of the user's own takes the place of what the library says.</summary>
     public bool TryAdd(string phrase, ImmutableArray<string> terms, bool own)
+    {
+        return Put(phrase, terms, own, keep: false);
+    }
+
+    /// <summary>Adds a phrase without its small words, where nothing stands for that.</summary>
+    public void AddPlain(string phrase, ImmutableArray<string> terms)
+    {
+        string[] words = phrase.Split(' ');
+        string[] plain = [.. words.Where(w => !Small.Contains(w))];
+        if (plain.Length > 1 && plain.Length < words.Length && !Small.Contains(words[0]) && terms[0] != "m:not")
+        {
+            Put(string.Join(' ', plain), terms, own: false, keep: true);
+        }
+    }
+
+    private bool Put(string phrase, ImmutableArray<string> terms, bool own, bool keep)
     {
         PhraseNode at = _root;
         int words = 0;
@@ -72,7 +96,7 @@ internal sealed class PhraseTree
             Spell(only, terms[0]);
         }
 
-        at.Terms = own || at.Terms.IsDefault ? terms : [.. at.Terms, .. terms];
+        at.Terms = own || at.Terms.IsDefault ? terms : keep || at.Terms.Contains(terms[0]) ? at.Terms : [.. at.Terms, .. terms];
         return true;
     }
 
@@ -141,6 +165,12 @@ internal sealed class PhraseTree
 
             if (!at.Next.TryGetValue(token.Text, out PhraseNode? next) || (token.IsNumber && token.IsFraction))
             {
+                if (words > 0 && i + 1 < tokens.Count && IsSmall(tokens, i))
+                {
+                    words++;
+                    continue;
+                }
+
                 break;
             }
 
@@ -155,6 +185,10 @@ internal sealed class PhraseTree
 
         return found;
     }
+
+    /// <summary>A small word, or the letter of one before an apostrophe: "de l'axe".</summary>
+    private static bool IsSmall(List<SpecToken> tokens, int i) =>
+        tokens[i].Kind == SpecTokenKind.Word && (Small.Contains(tokens[i].Text) || (tokens[i].Text is "d" or "l" && tokens[i + 1].Is('\'') && tokens[i + 1].Glued));
 
     /// <summary>The terms of one word, as it stands or with one letter wrong or missing where it names a part; default where it is not known.</summary>
     public ImmutableArray<string> Nearly(string word)
@@ -199,8 +233,50 @@ internal sealed class PhraseTree
     public ImmutableArray<string> Alone(string word) =>
         _alone.Contains(word) && _root.Next.TryGetValue(word, out PhraseNode? node) ? node.Terms : default;
 
+    /// <summary>The terms of a word with another ending: a plural, a gender, a German case; default where it is not known, or where words of one stem say different things.</summary>
+    public ImmutableArray<string> Inflected(string word)
+    {
+        return word.Length >= 6 && Stem(word) is { } stem && _stems.TryGetValue(stem, out string? meant) && meant.Length > 0 && _root.Next.TryGetValue(meant, out PhraseNode? node) ? node.Terms : default;
+    }
+
+    /// <summary>The word without an ending; null where too little is left.</summary>
+    private static string? Stem(string word)
+    {
+        foreach (string ending in Endings)
+        {
+            if (word.Length - ending.Length >= 5 && word.EndsWith(ending, StringComparison.Ordinal))
+            {
+                return word[..^ending.Length];
+            }
+        }
+
+        return word.Length >= 5 ? word : null;
+    }
+
+    private static readonly string[] Endings = ["er", "es", "en", "em", "os", "as", "e", "s", "n", "o", "a", "i"];
+
+    private readonly Dictionary<string, string> _stems = new(StringComparer.Ordinal);
+
+    private void Bend(string word, string term)
+    {
+        if (term[0] is not ('v' or 'm' or 't') || term is "m:not" || word.Length < 6 || Stem(word) is not { } stem)
+        {
+            return;
+        }
+
+        if (!_stems.TryGetValue(stem, out string? other))
+        {
+            _stems[stem] = word;
+        }
+        else if (other.Length > 0 && _root.Next.TryGetValue(other, out PhraseNode? node) && !node.Terms.IsDefault && node.Terms[0] != term)
+        {
+            _stems[stem] = "";
+        }
+    }
+
     private void Spell(string word, string term)
     {
+        Bend(word, term);
         if (word.Length >= 8 && (term.StartsWith("v:", StringComparison.Ordinal) || term is "m:qr" or "m:thru" or "m:tapered" or "m:threadless" or "m:trunnion"))
         {
             _short[word] = word;

@@ -39,6 +39,8 @@ internal sealed partial class LineScan
 
             bool topic = metric || axleSlot || TopicOf(i) is "t:axle" or "t:axlethread" or "t:thread" or "t:pitch";
             int pitch = topic ? PitchNear(i) : -1;
+            pitch = pitch < 0 && metric ? _onlyPitch ??= OnlyPitch() : pitch;
+            pitch = pitch >= 0 && Free(pitch) ? pitch : -1;
             if (pitch >= 0)
             {
                 Take(field, $"M{_items[i].Text}x{_items[pitch].Text}", Math.Min(metric ? i - 1 : i, pitch), Math.Max(i, pitch));
@@ -52,6 +54,26 @@ internal sealed partial class LineScan
         }
 
         Settle(field);
+    }
+
+    /// <summary>3/8 in and 24 tpi, M10 and pitch 1: the turns or the pitch of a solid axle, apart from its size.</summary>
+    private int SolidThread(int i)
+    {
+        bool metric = i > 0 && _items[i - 1].Text == "m" && _items[i].Glued && _items[i].Value is 9 or 10 or 14;
+        bool inch = _items[i].IsFraction && _items[i].Value is 0.375m or 0.3125m;
+        int found = -1;
+        for (int j = Math.Max(0, i - Reach); (metric || inch) && j < _items.Count && j <= i + Reach; j++)
+        {
+            bool turns = j != i && Free(j) && !_items[j].IsFraction && (inch ? _items[j].Value is 24 or 26 && (_items[j].Unit == "tpi" || TopicOf(j) is "t:pitch" or "t:thread" or "t:axlethread") : _items[j].Value == 1 && _items[j].IsMillimetre && TopicOf(j) is "t:pitch");
+            if (turns && found >= 0)
+            {
+                return -1;
+            }
+
+            found = turns ? j : found;
+        }
+
+        return found;
     }
 
     /// <summary>A pitch by its word or its letter: "P1.0", "pitch 1.5".</summary>
@@ -68,6 +90,32 @@ internal sealed partial class LineScan
         return -1;
     }
 
+    /// <summary>The only figure of the line that can be a pitch, in a line that names a pitch or a thread: "passo filetto 1,0 (M12)".</summary>
+    private int OnlyPitch()
+    {
+        int found = -1;
+        bool word = false;
+        for (int j = 0; j < _items.Count; j++)
+        {
+            word |= _items[j].Is("t:pitch") || _items[j].Is("t:thread") || _items[j].Is("t:axlethread");
+            if (!Free(j) || _items[j].IsFraction || !_items[j].IsMillimetre || _items[j].Value is not (1 or 1.5m or 1.75m) || JoinsClosely(j))
+            {
+                continue;
+            }
+
+            if (found >= 0 && _items[found].Value != _items[j].Value)
+            {
+                return -1;
+            }
+
+            found = j;
+        }
+
+        return word ? found : -1;
+    }
+
+    private int? _onlyPitch;
+
     /// <summary>Threads of solid axles: M10 x 1, 3/8 x 26.</summary>
     private void ReadHubAxleThread(string field, bool bare)
     {
@@ -77,6 +125,12 @@ internal sealed partial class LineScan
             if (Pair(i, out int second) && !InTriple(i) && ((_items[i].Value is 9 or 10 or 14 && _items[second].Value == 1) || (_items[i].IsFraction && _items[second].Value is 24 or 26)))
             {
                 Take(field, $"{(_items[i].IsFraction ? "" : "M")}{_items[i].Text}x{_items[second].Text}", metric ? i - 1 : i, second);
+            }
+            else if ((bare || TopicOf(i) is "t:axle" or "t:thread" or "t:axlethread" || HasMark(i, "m:nutted")) && Free(i) && SolidThread(i) is >= 0 and int turns)
+            {
+                Take(field, $"{(_items[i].IsFraction ? "" : "M")}{_items[i].Text}x{_items[turns].Text}", Math.Min(metric ? i - 1 : i, turns), Math.Max(i, turns));
+                _items[i].Used = true;
+                _items[turns].Used = true;
             }
             else if (bare && Free(i) && (metric || _items[i].IsFraction || _items[i].Value is 9 or 10 or 14 && _items[i].IsMillimetre))
             {

@@ -94,7 +94,8 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return ShellWidth(i) is >= 0 and int width && _items[width].Clause == _items[i].Clause && !_items.Exists(o => o != _items[i] && o.Terms.Any(t => t.StartsWith(FamilyPrefix, StringComparison.Ordinal) || t.StartsWith(ShellPrefix, StringComparison.Ordinal)));
+        bool bracket = _slot == Slot.BottomBracket && (_items.Exists(o => o.Is("m:cups") || o.Is("t:bb")) || _items.Exists(o => o.Is("t:spindle")));
+        return ShellWidth(i) is >= 0 and int width && (_items[width].Clause == _items[i].Clause || bracket || IsOnlyWord(i)) && !_items.Exists(o => o != _items[i] && o.Terms.Any(t => t.StartsWith(FamilyPrefix, StringComparison.Ordinal) || t.StartsWith(ShellPrefix, StringComparison.Ordinal)));
     }
 
     /// <summary>No other word stands in its clause.</summary>
@@ -131,7 +132,12 @@ internal sealed partial class LineScan
 
             if (Free(j))
             {
-                return ShellSize(j) || (j == at + 2 && _items[at + 1].IsSign('x') && IsShellWidth(j)) ? j : -1;
+                if (ShellSize(j) || (j == at + 2 && _items[at + 1].IsSign('x') && IsShellWidth(j)))
+                {
+                    return j;
+                }
+
+                break;
             }
         }
 
@@ -165,10 +171,16 @@ internal sealed partial class LineScan
     private void TakeShell(string field, ImmutableArray<string> kinds, int at)
     {
         int width = ShellWidth(at);
+        width = width < 0 ? WidthOfPair(at) : width;
         width = width < 0 ? WidthElsewhere() : width;
         if (width >= 0)
         {
             _items[width].Used = true;
+            if (OtherShellWidth(field, kinds, width) is >= 0 and int other)
+            {
+                Refuse(field, Math.Min(width, other), Math.Max(width, other), "two widths are said of one shell", LineDoubtKind.Conflict);
+                return;
+            }
         }
 
         int first = width < 0 ? at : Math.Min(at, width);
@@ -222,6 +234,36 @@ internal sealed partial class LineScan
         {
             Several(field, [.. keys], first, last, "the width is not said, and shells of this name come in several");
         }
+    }
+
+    /// <summary>PF30 (46 x 68): the width behind the bore, close to the name.</summary>
+    private int WidthOfPair(int at)
+    {
+        for (int j = at + 1; j + 2 < _items.Count && j <= at + 4; j++)
+        {
+            if (Pair(j, out int second) && !InTriple(j) && IsBore(_items[j].Value) && IsShellWidth(second) && _items[j].IsMillimetre)
+            {
+                _items[j].Used = true;
+                return second;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>"68 mm wide and 73 mm wide": a second width that shells of this family have, with a word for widths or shells.</summary>
+    private int OtherShellWidth(string field, ImmutableArray<string> kinds, int width)
+    {
+        for (int j = 0; j < _items.Count; j++)
+        {
+            bool said = j != width && ShellSize(j) && _items[j].Value != _items[width].Value && TopicOf(j) is "n:width" or "t:bb" && Math.Abs(_items[j].Clause - _items[width].Clause) <= 1;
+            if (said && kinds.Any(k => _fields[field].Read($"{k} {_items[j].Text}").Keys.Length > 0))
+            {
+                return j;
+            }
+        }
+
+        return -1;
     }
 
     private void ShellWithoutFamily(string field)

@@ -73,6 +73,7 @@ internal sealed partial class LineScan
             }
         }
 
+        size = size < 0 ? RotorAlone(mark, post) : size;
         for (int j = mark - 1; size < 0 && j >= 0 && j >= mark - 3 && _items[j].Clause == _items[mark].Clause; j--)
         {
             size = MountSize(j, post) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
@@ -110,6 +111,19 @@ internal sealed partial class LineScan
 
         string text = post ? "PM-" + rotor : rear ? "FM-rear-" + rotor : "FM-front-" + rotor;
         Take(field, text, Math.Min(mark, size), Math.Max(mark, last));
+    }
+
+    /// <summary>"Flat mount, 160 mm": the figure that is all of the next clause, in a line about nothing but the mount.</summary>
+    private int RotorAlone(int mark, bool post)
+    {
+        if (_items.Count > 12 || _items.Count(i => i.IsNumber) != 1)
+        {
+            return -1;
+        }
+
+        int size = _items.FindIndex(i => i.IsNumber);
+        bool whole = size > mark && size <= mark + 3 && MountSize(size, post) && _items[size].Unit == "mm" && IsAloneInClause(size) && Anywhere("m:max") < 0 && Anywhere("t:rotor") < 0;
+        return whole ? size : -1;
     }
 
     private bool MountSize(int j, bool post) =>

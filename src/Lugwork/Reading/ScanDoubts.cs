@@ -9,6 +9,9 @@ internal sealed partial class LineScan
     /// <summary>So much of a clause is looked at; longer ones are no clauses of a sheet.</summary>
     private const int LongestClause = 200;
 
+    /// <summary>Words between the members of one list that all say the same: "6, 7 or 8 speeds".</summary>
+    private readonly HashSet<int> _joined = [];
+
     /// <summary>Clauses in which something was read.</summary>
     private HashSet<int> _read = [];
 
@@ -112,12 +115,18 @@ internal sealed partial class LineScan
 
         if (item.Is("d:kit"))
         {
-            return OnlyWordsRead(item.Clause) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
+            return OnlyWordsRead(item.Clause) && !(item.Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub")) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
         }
 
         if (item.Is("m:or"))
         {
-            if (item.Text == "of" && i + 1 < _items.Count && _items[i + 1].Text is "the" or "a" or "this")
+            if (_joined.Contains(i) || (item.Text == "of" && i + 1 < _items.Count && _items[i + 1].Text is "the" or "a" or "this"))
+            {
+                return null;
+            }
+
+            // "150 mm of travel": what the figure is of.
+            if (item.Text == "of" && i > 0 && i + 1 < _items.Count && _items[i - 1].IsNumber && _items[i + 1].IsTopic)
             {
                 return null;
             }

@@ -13,8 +13,8 @@ internal sealed partial class LineScan
     /// <summary>What a line about a part may start with: the part itself and what mates with it.</summary>
     internal static string Mates(string kind) => kind switch
     {
-        "frame" => "t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel",
-        "fork" => "t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel",
+        "frame" => "t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel t:rim",
+        "fork" => "t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel t:rim",
         "wheel" => "t:wheel t:hub t:rim t:axle t:freehub t:rotor t:brake",
         "tyre" => "t:tyre t:wheel",
         "tube" => "t:tube t:tyre t:wheel t:rim t:valve",

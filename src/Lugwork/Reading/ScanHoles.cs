@@ -49,6 +49,28 @@ internal sealed partial class LineScan
         return "";
     }
 
+    /// <summary>"28 holes in the rim, 28 in the hub", "Löcher Nabe: 28": a count without its unit, in a line that names holes, and the only figure of its clause.</summary>
+    private bool IsCountOfHoles(int i)
+    {
+        if (_items[i].Unit.Length > 0 || _items[i].IsFraction || _items[i].Value != decimal.Truncate(_items[i].Value) || Joins(i)
+            || !(_namesHoles ??= _items.Exists(o => o.Unit == "holes" || (o.Kind == SpecTokenKind.Word && o.Text is "holes" or "locher" or "loch" or "speichenlocher" or "trous" or "agujeros" or "fori" or "gaten" or "spaakgaten" or "drilling" or "lochzahl"))))
+        {
+            return false;
+        }
+
+        foreach (SpecItem other in Clauses(_items[i].Clause))
+        {
+            if (other != _items[i] && other.IsNumber)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool? _namesHoles;
+
     private void ReadHoles()
     {
         for (int i = 0; i < _items.Count && !Full; i++)
@@ -59,7 +81,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            bool holes = _items[i].Unit == "holes";
+            bool holes = _items[i].Unit == "holes" || (topic is "t:hub" or "t:rim" && IsCountOfHoles(i));
             bool nextHub = i + 1 < _items.Count && _items[i + 1].Is("t:hub");
             bool nextRim = i + 1 < _items.Count && _items[i + 1].Is("t:rim");
             if (holes && topic.Length == 0 && HeadOfLine() is { Length: > 0 } head)

@@ -37,7 +37,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>The line is about hub ends and nothing else.</summary>
-    private bool OnlyHub() => !_items.Exists(i => i.IsTopic && TopicIn(i) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard"));
+    private bool OnlyHub() => !_items.Exists(i => i.IsTopic && TopicIn(i) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "n:width" or "t:thickness"));
 
     /// <summary>The clause of a mark is about another part or has its own hub figures.</summary>
     private bool OtherThing(int mark)
@@ -49,7 +49,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[j].IsTopic && TopicIn(_items[j]) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard"))
+            if (_items[j].IsTopic && TopicIn(_items[j]) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "n:width" or "t:thickness"))
             {
                 return true;
             }

@@ -20,7 +20,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool slash = _slot != Slot.RearWheel && _slot != Slot.FrontWheel && Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].Value >= 60 && _items[i + 2].Value is 12 or 15 or 20 && _items[i].Unit.Length == 0;
+            bool slash = IsJoinedAxle(i, rear);
             int second = i + 2;
             if (slash || (Pair(i, out second) && !InTriple(i)))
             {
@@ -44,6 +44,11 @@ internal sealed partial class LineScan
         }
 
         ReadWidths(field, rear, found);
+        if (found.Count == 0 && !Values.ContainsKey(field) && !Doubts.Exists(d => d.Field == field))
+        {
+            HubApart(rear, found);
+        }
+
         foreach ((decimal width, decimal axle, int first, int last) in found)
         {
             if (Full || Counted())
@@ -87,6 +92,12 @@ internal sealed partial class LineScan
         Say(words, Near(first, last, "m:tandem"), "tandem");
         Say(words, Near(first, last, "m:flex"), "flex");
         Say(words, road, "road");
+        if (road < 0 && !rear && width == 110 && axle == 12)
+        {
+            // A front hub of 12x110 is road Boost and nothing else.
+            words.Add("road");
+        }
+
         Say(words, width == 120 ? FindMark(first, "m:track", 0) : -1, "track");
         if (super < 0 && (boost >= 0 || road >= 0))
         {

@@ -56,7 +56,11 @@ internal sealed partial class LineScan
     }
 
     /// <summary>The same figure was read elsewhere in the line.</summary>
-    private bool IsSaidAgain(int i) => ReadFigures.Contains((_items[i].Value, _items[i].IsFraction));
+    private bool IsSaidAgain(int i) => ReadFigures.Contains((_items[i].Value, _items[i].IsFraction)) || IsRotorOfMount(i);
+
+    /// <summary>PM 6" (160 mm): the rotor of the mount that was read, in the other unit.</summary>
+    private bool IsRotorOfMount(int i) =>
+        _items[i].Value >= 140 && _items[i].IsMillimetre && Values.Values.Any(v => _fields[v.Field].Type.Name == nameof(Brakes.BrakeMount) && v.Key.EndsWith("-" + _items[i].Text, StringComparison.Ordinal));
 
     private HashSet<(decimal Value, bool IsFraction)>? _readFigures;
 

@@ -16,7 +16,7 @@ internal sealed partial class LineScan
             int of = Governed(i);
             foreach (LineFinding value in Values.Values)
             {
-                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field))
+                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field) && !IsFromTo(i, value))
                 {
                     Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
                     break;
@@ -45,6 +45,19 @@ internal sealed partial class LineScan
         }
 
         return -1;
+    }
+
+    /// <summary>"From 1-1/8 to 1-3/8", "1-1/8 bis 1-1/2": the words of the two ends of one value are no limits.</summary>
+    private bool IsFromTo(int i, LineFinding value)
+    {
+        if (value.First == value.Last || !_items[value.First].IsNumber || !_items[value.Last].IsNumber)
+        {
+            return false;
+        }
+
+        bool between = i > value.First && i < value.Last && _items[i].Text is "bis" or "hasta" or "tot" or "fino" or "jusqu" or "up";
+        bool from = i >= value.First - 2 && i < value.First && _items[i].Text is "from" or "desde" or "a" or "vanaf" or "ab";
+        return between || from;
     }
 
     private static bool IsLimit(string field) =>

@@ -48,7 +48,7 @@ internal sealed partial class LineScan
     private MassWords SumOf(int i)
     {
         int near = i;
-        while (near > 0 && near > i - SumReach && !_items[near - 1].IsNumber && !Ends(near - 1))
+        while (near > 0 && near > i - SumReach && !_items[near - 1].IsNumber && (!Ends(near - 1) || IsListOfSum(near - 1)))
         {
             near--;
         }
@@ -60,7 +60,7 @@ internal sealed partial class LineScan
         }
 
         int to = i + 1;
-        while (to < _items.Count && to <= i + SumReach && !_items[to].IsNumber && !Ends(to))
+        while (to < _items.Count && to <= i + SumReach && !_items[to].IsNumber && (!Ends(to) || IsListOfSum(to)))
         {
             to++;
         }
@@ -90,6 +90,21 @@ internal sealed partial class LineScan
         return to < _items.Count && _items[to].IsNumber ? default : SumIn(i + 1, to);
     }
 
+    /// <summary>"Bike, rider and bags": a comma between two things that are weighed.</summary>
+    private bool IsListOfSum(int i)
+    {
+        if (!_items[i].IsSign(',') || i == 0 || i + 1 >= _items.Count)
+        {
+            return false;
+        }
+
+        int next = i + 1;
+        next += next + 1 < _items.Count && _items[next].Text is "the" or "der" or "die" or "das" or "le" or "la" or "el" or "il" or "de" or "het" or "and" ? 1 : 0;
+        return IsWeighed(_items[i - 1]) && IsWeighed(_items[next]);
+    }
+
+    private static bool IsWeighed(SpecItem item) => IsBicycle(item) || IsLuggage(item) || item.Is("t:rider") || item.Is("t:luggage");
+
     /// <summary>A sign that ends the words of a sum; a plus joins them.</summary>
     private bool Ends(int i) => _items[i].Kind == SpecTokenKind.Sign && _items[i].IsFraction && !_items[i].IsSign('+') && !_items[i].IsSign('&');
 
@@ -117,7 +132,7 @@ internal sealed partial class LineScan
                 sum.Bicycle || IsBicycle(item),
                 sum.Rider || item.Is("t:rider") || item.Is("t:riderweight") || item.Is("t:luggage"),
                 sum.Luggage || item.Is("t:luggage") || IsLuggage(item),
-                sum.Total || item.Is("t:systemweight") || item.Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal",
+                sum.Total || item.Is("t:systemweight") || item.Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal" or "together" or "zusammen" or "insgesamt" or "ensemble" or "juntos" or "insieme" or "samen" or "altogether" or "combined",
                 sum.Load || item.Is("t:loadlimit"),
                 sum.Limit || item.Is("t:limit") || item.Is("t:riderweight") || item.Is("m:max"));
         }

@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || TopicOf(i) is not string topic || (topic.Length > 0 && Array.IndexOf(topics, topic) < 0))
+            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || TopicOf(i) is not string topic || (topic.Length > 0 && topic != "n:size" && Array.IndexOf(topics, topic) < 0))
             {
                 continue;
             }
@@ -78,7 +78,7 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             topic = topic == "t:length" && _items[i].Value < 40 ? "" : topic;
-            bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material";
+            bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material" or "t:thickness" || (topic is "n:size" or "t:inner" && _items[i].Value is > 24 and < 36);
             if (_items[i].IsDiameter || (own && _items[i].Value is > 18 and < 40))
             {
                 Take("diameter", _items[i].Text, i, i);

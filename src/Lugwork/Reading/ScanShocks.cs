@@ -52,7 +52,7 @@ internal sealed partial class LineScan
         if (length >= 0 && stroke >= 0)
         {
             bool trunnion = Anywhere("m:trunnion") >= 0;
-            bool eyelet = Anywhere("m:eyelet") >= 0 || Anywhere("t:eye") >= 0;
+            bool eyelet = Anywhere("m:eyelet") >= 0 || _items.Exists(i => i.Is("t:eye") && i.Text is "eye" or "eyelet" or "e" or "i" or "auge" or "ose" or "augenabstand" or "oeil" or "ojo" or "occhio" or "oog");
             Take(field, $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{_items[length].Text} x {_items[stroke].Text}", Math.Min(length, stroke), Math.Max(length, stroke));
             _items[length].Used = true;
             _items[stroke].Used = true;

@@ -188,7 +188,7 @@ internal sealed partial class LineScan
             {
                 Several("length", [], i, i, "the figure can be the width of the hub or the length of the axle");
             }
-            else if (TopicOf(i) is "" or "t:length" or "t:axlelength" or "t:axle")
+            else if (TopicOf(i) is "" or "t:length" or "t:axlelength" or "t:axle" or "n:width" || (TopicOf(i) is "t:thread" or "t:axlethread" or "t:pitch" && _items[i].Unit == "mm" && !JoinsClosely(i)))
             {
                 Length("length", i);
             }

@@ -26,16 +26,24 @@ internal sealed partial class LineScan
                 from -= 2;
             }
 
-            if (i >= 2 && from == i && _items[i - 1].Is("m:or") && Free(i - 2))
+            while (from >= 2 && JoinOfList(from - 1) is >= 1 and int join && Free(join - 1) && _items[join - 1] is { IsFraction: false, Unit: "" or "speed", Value: >= 5 and <= 13 } && !_items[join - 1].IsInch)
             {
-                from = i - 2;
+                for (int j = join; j < from; j++)
+                {
+                    _joined.Add(j);
+                }
+
+                from = join - 1;
             }
 
             // 2x11: the second is the number of sprockets.
             bool times = i >= 2 && _items[i - 1].IsSign('x') && Free(i - 2) && _items[i - 2].Value is 1 or 2 or 3;
-            for (int j = times ? i : from; j <= i; j += 2)
+            for (int j = times ? i : from; j <= i; j++)
             {
-                speeds.Add((int)_items[j].Value);
+                if (_items[j].IsNumber)
+                {
+                    speeds.Add((int)_items[j].Value);
+                }
             }
 
             first = first < 0 ? from : first;
@@ -58,6 +66,19 @@ internal sealed partial class LineScan
         }
 
         return speeds;
+    }
+
+    /// <summary>The first item of what joins two members of a list, from its last item back: a comma, "or", "and", or both; -1 where it is nothing of that kind.</summary>
+    private int JoinOfList(int last)
+    {
+        int at = last;
+        at -= at > 0 && (_items[at].Is("m:or") || _items[at].Is("m:and")) ? 1 : 0;
+        while (at > 0 && at > last - 3 && (_items[at].IsSign(',') || _items[at].IsSign('-') || _items[at].IsSign('&') || _items[at].IsSign('+')))
+        {
+            at--;
+        }
+
+        return at < last && _items[at].IsNumber ? at + 1 : -1;
     }
 
     /// <summary>One class of speeds for a field, or several: the readings.</summary>
@@ -93,6 +114,27 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"8 to 10-speed", "8-, 9- und 10-fach": a figure of a list that ends in speeds.</summary>
+    private bool EndsInSpeeds(int i)
+    {
+        for (int j = i + 1; j < _items.Count && j <= i + 10; j++)
+        {
+            if (_items[j].IsNumber)
+            {
+                if (_items[j].Unit == "speed")
+                {
+                    return true;
+                }
+            }
+            else if (!(_items[j].IsSign('-') || _items[j].IsSign('/') || _items[j].IsSign(',') || _items[j].Is("m:to") || _items[j].Is("m:and") || _items[j].Is("m:or") || _items[j].Text == "bis" || _items[j].Text == "tot" || _items[j].Text == "hasta"))
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Whole figures of 7 to 13 beside a mark, joined by slashes, dashes, commas or words of speed.</summary>
     private List<int> NumbersOfSpeeds(int mark, out int first, out int last)
     {
@@ -101,7 +143,7 @@ internal sealed partial class LineScan
         last = -1;
         for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
         {
-            bool near = Math.Abs(_items[j].Clause - _items[mark].Clause) <= (_items[j].Unit == "speed" ? 1 : 0);
+            bool near = Math.Abs(_items[j].Clause - _items[mark].Clause) <= (_items[j].Unit == "speed" || EndsInSpeeds(j) ? 2 : 0);
             if (near && Free(j) && !_items[j].IsFraction && _items[j].Unit is "" or "speed" && Free(j) && _items[j].Value is >= 7 and <= 13 && _items[j].Value == decimal.Truncate(_items[j].Value)
                 && !(j + 2 < _items.Count && _items[j + 1].IsSign('-') && _items[j + 2].IsNumber && _items[j + 2].Value > 13) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')))
             {

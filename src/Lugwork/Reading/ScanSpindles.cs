@@ -8,6 +8,7 @@ internal sealed partial class LineScan
     private void ReadSpindleSeat()
     {
         Words("SpindleSeat", "takes");
+        SquareApart("takes");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 24 or 25 or 29 or 28.99m or 30 or 19 or 22 && Free(i) && TopicOf(i) is "t:spindle" or "" or "t:bb" or "t:crank" or "t:axle" && (_items[i].Unit == "mm" || TopicOf(i) is "t:spindle" or "t:axle"))
@@ -67,7 +68,36 @@ internal sealed partial class LineScan
         }
 
         Words("SpindleSeat", "spindle");
+        SquareApart("spindle");
         Settle("spindle");
+    }
+
+    /// <summary>"Axe carré ISO", "Vierkant nach JIS": the kind of a square taper a word or two beside it.</summary>
+    private void SquareApart(string field)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!_items[i].Is("v:SpindleSeat=square-JIS|square-ISO") || Negated(i))
+            {
+                continue;
+            }
+
+            int iso = -1;
+            int jis = -1;
+            for (int j = Math.Max(0, i - 4); j < _items.Count && j <= i + 4; j++)
+            {
+                bool near = Math.Abs(_items[j].Clause - _items[i].Clause) <= 1 && !_items[j].IsFraction;
+                iso = near && _items[j].Text == "iso" && !(j + 1 < _items.Count && _items[j + 1].IsNumber) ? j : iso;
+                jis = near && _items[j].Text == "jis" ? j : jis;
+            }
+
+            if (iso >= 0 != jis >= 0)
+            {
+                int word = Math.Max(iso, jis);
+                Doubts.RemoveAll(d => d.Field == field && d.Kind == LineDoubtKind.Several && d.Keys.Contains("square-JIS"));
+                Keep(field, iso >= 0 ? "square-ISO" : "square-JIS", Math.Min(i, word), Math.Max(i, word));
+            }
+        }
     }
 
     private void ReadPedalThread(string field, bool needTopic)

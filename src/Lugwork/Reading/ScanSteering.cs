@@ -25,9 +25,12 @@ internal sealed partial class LineScan
     {
         int threadless = Anywhere("m:threadless");
         int threaded = ThreadedSteerer();
-        if (threadless >= 0)
+        for (int i = Math.Max(threadless, 0); threadless >= 0 && i < _items.Count && i <= threadless + Reach; i++)
         {
-            Keep(field, "threadless", threadless, threadless);
+            if (_items[i].Is("m:threadless") && !Negated(i))
+            {
+                Keep(field, "threadless", i, i);
+            }
         }
 
         if (threaded >= 0)

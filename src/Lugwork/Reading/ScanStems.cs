@@ -57,7 +57,8 @@ internal sealed partial class LineScan
         BareStem(bare);
     }
 
-    private void Fixing(int i, bool inch) => Take("fixing", inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
+    /// <summary>A clamp round the steerer; 22.2 and the like are sizes of quills alone.</summary>
+    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
 
     private void BareStem(List<int> bare)
     {

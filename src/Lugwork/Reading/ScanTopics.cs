@@ -47,9 +47,15 @@ internal sealed partial class LineScan
             before = closer;
         }
 
+        // "Seat post size 27.2": the part, not the word for sizes behind it.
+        if (here && _items[before].Is("n:size") && _before[before] is >= 0 and int head && before - head <= 2 && _items[head].Clause == item.Clause && IsHead(_items[head]) && !_items[head].Is("t:frame") && !_items[head].Is("t:wheel") && !Parted(head, before))
+        {
+            before = head;
+        }
+
         if (here && after >= 0)
         {
-            bool adjacent = after == i + 1 || (after == i + 2 && _items[i + 1].Kind == SpecTokenKind.Word);
+            bool adjacent = after == i + 1 || (after == i + 2 && _items[i + 1].Kind == SpecTokenKind.Word && !_items[i + 1].Is("m:and") && !_items[i + 1].Is("m:or"));
             bool next = after + 1 < _items.Count && (_items[after + 1].IsNumber || _items[after + 1].IsSign(':') || _items[after + 1].IsSign('='));
             return Claimed(before, i) || ((IsHead(_items[before]) || IsOfFigureBefore(before)) && adjacent && !next) ? after : before;
         }
@@ -83,7 +89,7 @@ internal sealed partial class LineScan
             return before;
         }
 
-        return !(Claimed(before, i) || IsOfFigureBefore(before)) || HasMark(i, "m:max") || HasMark(i, "m:min") ? before : -1;
+        return !(Claimed(before, i) || IsOfFigureBefore(before) || IsPartOfFigureBefore(before)) || HasMark(i, "m:max") || HasMark(i, "m:min") ? before : -1;
     }
 
     private bool BracketBefore(int i)
@@ -130,6 +136,14 @@ internal sealed partial class LineScan
         int figure = topic - 1;
         return figure >= 0 && _items[figure].IsNumber && _items[figure].Clause == _items[topic].Clause && !IsHead(_items[topic])
             && (_before[figure] < 0 || _items[_before[figure]].Clause != _items[topic].Clause);
+    }
+
+    /// <summary>"27.2 post, ...": the part right behind its figure, which starts the clause, is not the next clause's.</summary>
+    private bool IsPartOfFigureBefore(int topic)
+    {
+        int figure = topic - 1;
+        return figure >= 0 && _items[figure].IsNumber && _items[figure].Clause == _items[topic].Clause && _items[topic].Is("t:post")
+            && (figure == 0 || _items[figure - 1].Clause != _items[topic].Clause || (figure == 1 && _items[0].Terms.IsEmpty));
     }
 
     /// <summary>Names of parts, beside which a closer word says more.</summary>

@@ -59,6 +59,29 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"Bead seat 622, tyres 28 to 47 mm": the narrowest and the widest tyre apart from the bead seat.</summary>
+    private void TubeApart()
+    {
+        if (!Values.ContainsKey("seat"))
+        {
+            return;
+        }
+
+        for (int i = 0; i + 2 < _items.Count; i++)
+        {
+            bool joined = _items[i + 1].IsSign('-') || _items[i + 1].IsSign('/') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:and") || (_items[i + 1].Is("m:max") && _items[i + 1].Text is "bis" or "hasta" or "tot" or "fino" or "jusqu" or "up");
+            bool pair = Free(i) && Free(i + 2) && joined && _items[i].IsMillimetre && _items[i + 2].IsMillimetre && !_items[i].IsFraction && !_items[i + 2].IsFraction
+                && _items[i].Value is >= 16 and < 100 && _items[i + 2].Value > _items[i].Value && _items[i + 2].Value <= 132;
+            bool open = (i > 0 && Links(_items[i - 1])) || (i + 3 < _items.Count && Links(_items[i + 3]));
+            if (pair && !open && (TopicOf(i) is "t:tyre" or "n:width" || TopicOf(i + 2) is "t:tyre" or "n:width"))
+            {
+                Length("narrowestTyre", i);
+                Length("widestTyre", i + 2);
+                return;
+            }
+        }
+    }
+
     private void ReadTube()
     {
         bool sizes = TubeFromTo() || TubeLabel();
@@ -101,6 +124,7 @@ internal sealed partial class LineScan
         if (!sizes)
         {
             ReadSeat("seat");
+            TubeApart();
         }
 
         Words("ValveStem", "valve");
@@ -120,6 +144,14 @@ internal sealed partial class LineScan
     /// <summary>"Presta valve 48 mm", "valvola Presta da 60": the figure right behind the name of a valve.</summary>
     private bool IsBehindStem(int i)
     {
+        for (int j = i + 1; j < _items.Count && j <= i + 2 && _items[i].Unit == "mm" && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
+        {
+            if (!_items[j].Terms.IsEmpty && _items[j].Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal) && !(j + 1 < _items.Count && _items[j + 1].IsNumber))
+            {
+                return true;
+            }
+        }
+
         for (int j = i - 1; j >= 0 && j >= i - 3 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
         {
             if (!_items[j].Terms.IsEmpty && _items[j].Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal))

@@ -73,6 +73,7 @@ internal sealed class SetAside
     private void Clause(int first, int last)
     {
         Tolerances(first, last);
+        NotMoreThan(first, last);
         if (Any(first, last, "d:hedge") || Any(first, last, "d:condition") || Any(first, last, "d:option") || (Find(first, last, "m:or") is >= 0 and int or && !(Find(first, last, "m:not") is >= 0 and int not && not < or && NothingSaid(first, not) && NumberAround(or, last))))
         {
             return;
@@ -83,6 +84,7 @@ internal sealed class SetAside
             Adapters(first, last);
         }
 
+        last = WithoutExtra(first, last);
         bool thing = _slot != Slot.HeadsetCover && NamesThing(first, last);
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
@@ -101,6 +103,37 @@ internal sealed class SetAside
         }
 
         Adapters(first, last);
+    }
+
+    /// <summary>"12v con falsamaglia": what comes with the part is taken out, and what stands before it stays. The last item that is left.</summary>
+    private int WithoutExtra(int first, int last)
+    {
+        if (_slot == Slot.HeadsetCover || _slot == Slot.Rider)
+        {
+            return last;
+        }
+
+        int with = -1;
+        for (int i = first + 1; i < last; i++)
+        {
+            with = IsWith(_items[i]) || _items[i].Text is "w" or "plus" ? i : with;
+        }
+
+        if (with < 0 || !Says(first, with - 1) || NamesThing(first, with - 1) || !NamesThing(with, last))
+        {
+            return last;
+        }
+
+        for (int i = with; i <= last; i++)
+        {
+            if (_items[i].IsNumber || _items[i].Is("m:not") || LineScan.IsMate(_items[i], _mates))
+            {
+                return last;
+            }
+        }
+
+        Hide(with, last);
+        return with - 1;
     }
 
     /// <summary>A thing without an interface; not where the word is one for the part too ("camera"), nor bags in a sum of masses.</summary>
@@ -146,6 +179,34 @@ internal sealed class SetAside
         }
     }
 
+    /// <summary>"Do not fit rotors bigger than 203": a denied comparison is a limit, and nothing is denied.</summary>
+    private void NotMoreThan(int first, int last)
+    {
+        for (int i = first; i < last; i++)
+        {
+            if (!_items[i].Is("m:not"))
+            {
+                continue;
+            }
+
+            for (int j = i + 1; j <= last && j <= i + Scope && !_items[j].IsNumber; j++)
+            {
+                if (_items[j].Is("m:over"))
+                {
+                    Replace(i, "m:nothing");
+                    Replace(j, "m:max");
+                    break;
+                }
+            }
+        }
+    }
+
+    private void Replace(int i, string term)
+    {
+        SpecItem item = _items[i];
+        _items[i] = new() { Kind = item.Kind, Text = item.Text, Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = [term] };
+    }
+
     private bool IsPas(int i, int last) => _items[i].Is("m:pas") && i < last && !_items[i + 1].IsNumber && _items[i + 1].Kind != SpecTokenKind.Sign;
 
     /// <summary>Takes out what stands behind a word of denial; what it denies has to be told: "not 31.6", not "not possible".</summary>
@@ -187,6 +248,13 @@ internal sealed class SetAside
         int adapter = Find(first, last, "m:adapt");
         if (adapter < 0)
         {
+            return;
+        }
+
+        if ((_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, adapter, "t:rotor") && Any(first, adapter, "m:max"))
+        {
+            // "Up to 203 mm rotor with an adapter": the largest rotor is one however it is got there.
+            Replace(adapter, "m:nothing");
             return;
         }
 

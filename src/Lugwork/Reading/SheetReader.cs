@@ -56,11 +56,21 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
                 section = under;
             }
 
-            ReadLine(line, complete ? SlotOf(line.Text) ?? section : slot);
+            if (complete && BothEnds.Of(line, vocabulary) is { } both)
+            {
+                ReadLine(both.Line, both.Front);
+                ReadLine(both.Line, both.Rear);
+                continue;
+            }
+
+            ReadLine(line, !complete ? slot : NamesParts(line.Text) ? null : SlotOf(line.Text) ?? section);
         }
 
         return Joined();
     }
+
+    /// <summary>"Stem 31.8 mm, 1-1/8. Handlebar 31.8 mm": several parts in a line without a heading, each in clauses of its own.</summary>
+    private bool NamesParts(string line) => line.AsSpan().IndexOfAny(':', '\t', '=') < 0 && SpecParts.Of(ItemCutter.Cut(line, vocabulary)).Count > 1;
 
     /// <summary>The part that the head of a line names: what stands before its colon, tab or sign of equality, or the line.</summary>
     private Slot? SlotOf(string line)
@@ -105,7 +115,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
     private void ReadLine(SheetLine line, Slot? slot)
     {
         SpecLine read = SpecLine.Read(slot, line.Text.AsSpan(), vocabulary);
-        foreach (SpecValue value in read.Values)
+        foreach (SpecValue value in read.Values.IsEmpty ? ClearOf(line.Text, slot, read) : read.Values)
         {
             _values.Add(value with { Span = Place(line, value.Span) });
         }
@@ -132,6 +142,32 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         {
             _leftovers.Add(line.Text.Substring(left.Start, left.Length));
         }
+    }
+
+    /// <summary>
+    /// "Frame: steel, rear 12x142, BSA": a line of a sheet lists many things, and a doubt about one of them is none about the others.
+    /// What is read where the clauses in doubt are blank; nothing where the doubt is about the line, or where the same field is read elsewhere in it.
+    /// </summary>
+    private ImmutableArray<SpecValue> ClearOf(string text, Slot? slot, SpecLine read)
+    {
+        if (slot is null || read.Doubts.IsEmpty || !read.Doubts.All(d => d.Field.Length > 0 && d.Kind is SpecDoubtKind.Ambiguous or SpecDoubtKind.Refused))
+        {
+            return [];
+        }
+
+        List<SpecItem> items = ItemCutter.Cut(text, vocabulary);
+        HashSet<int> doubtful = [.. items.Where(i => i.Kind != SpecTokenKind.Sign && read.Doubts.Any(d => i.Start < d.Span.End && d.Span.Start < i.End)).Select(i => i.Clause)];
+        char[] clear = text.ToCharArray();
+        foreach (SpecItem item in items)
+        {
+            if (doubtful.Contains(item.Clause))
+            {
+                clear.AsSpan(item.Start, item.End - item.Start).Fill(' ');
+            }
+        }
+
+        SpecLine rest = SpecLine.Read(slot, clear, vocabulary);
+        return rest.Values.Any(v => read.Doubts.Any(d => d.Field == v.Field)) ? [] : rest.Values;
     }
 
     /// <summary>The line as it stands in the sheet; without tags where it has some.</summary>

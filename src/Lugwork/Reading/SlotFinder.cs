@@ -68,6 +68,28 @@ internal static class SlotFinder
         return ByWords(items, front, rear);
     }
 
+    /// <summary>The brakes that a line without the name of a part is about, by their kind.</summary>
+    public static (Slot Front, Slot Rear)? BrakeOf(List<SpecItem> items) => Brake(items);
+
+    /// <summary>The parts of both ends that a word names; null for a part that there is once, and for wheels, which differ.</summary>
+    public static (Slot Front, Slot Rear)? EndsOf(SpecItem item, List<SpecItem> items)
+    {
+        foreach (string term in item.Terms)
+        {
+            if (term is "t:tyre" or "t:tube" or "t:rotor" or "t:caliper" or "t:lever")
+            {
+                return Ends(term);
+            }
+
+            if (term == "t:brake")
+            {
+                return Brake(items);
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>A line that names no part by its name: a brake by its kind, an axle by its thread, what only one part has.</summary>
     private static Slot? ByWords(List<SpecItem> items, bool front, bool rear)
     {

@@ -203,7 +203,7 @@ internal static class SpecLexer
             c = '"';
         }
 
-        return new SpecToken { Kind = SpecTokenKind.Sign, Text = c == '\u00D7' ? "x" : c.ToString() };
+        return new SpecToken { Kind = SpecTokenKind.Sign, Text = c == '\u00D7' || (c == '\u00B7' && i > 1 && char.IsAsciiDigit(text[i - 2]) && ThreeFigures(text, i)) ? "x" : c.ToString() };
     }
 
     private static SpecToken Figure(ReadOnlySpan<char> text, ref int i, List<SpecToken> before, bool glued)
@@ -230,6 +230,11 @@ internal static class SpecLexer
             {
                 i++;
                 continue;
+            }
+
+            if (c == '\u00B7' && ThreeFigures(text, i + 1))
+            {
+                break;
             }
 
             c = c == '\u00B7' || (c == '\'' && behind < 0 && whole == 2 && IsOneFigure(text, i + 1)) ? '.' : c;
@@ -275,6 +280,10 @@ internal static class SpecLexer
         };
     }
 
+    /// <summary>15\u00B7110: a point in the middle before a whole of three figures stands for a times sign.</summary>
+    private static bool ThreeFigures(ReadOnlySpan<char> text, int at) =>
+        at + 2 < text.Length && char.IsAsciiDigit(text[at]) && char.IsAsciiDigit(text[at + 1]) && char.IsAsciiDigit(text[at + 2]) && (at + 3 >= text.Length || !char.IsAsciiDigit(text[at + 3]));
+
     /// <summary>One figure and no more: 31'6 is written for 31.6 in Spain, and 5'11" is feet and inches.</summary>
     private static bool IsOneFigure(ReadOnlySpan<char> text, int at) =>
         at < text.Length && char.IsAsciiDigit(text[at]) && (at + 1 >= text.Length || (!char.IsAsciiDigit(text[at + 1]) && SpecFold.Of(text[at + 1]) is not ('"' or '\'')));
@@ -319,7 +328,7 @@ internal static class SpecLexer
                 token.Text = "x";
             }
 
-            if (token.Kind == SpecTokenKind.Word && token.Text is "x" or "by" && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
+            if (token.Kind == SpecTokenKind.Word && (token.Text is "x" or "by" || (token.Text is "mal" or "por" or "per" or "sur" or "bij" && kept > 0 && (tokens[kept - 1].IsNumber || tokens[kept - 1].Text == "mm"))) && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
             {
                 token.Kind = SpecTokenKind.Sign;
                 token.Text = "x";
@@ -402,12 +411,21 @@ internal static class SpecLexer
         return true;
     }
 
+    /// <summary>"1 inch 1/8", "1\" 1/8", "un pouce et 1/8": the whole before a mark or word of inches; the place before the fraction where there is none.</summary>
+    private static int BeforeInch(List<SpecToken> tokens, int before)
+    {
+        int at = before;
+        at -= at > 1 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" ? 1 : 0;
+        bool inch = at > 0 && (tokens[at].Is('"') || tokens[at].Text is "in" or "inch" or "zoll" or "pouce" or "pulgada" or "pollice" or "duim");
+        return inch && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: >= 1 and <= 3 } ? at - 1 : before;
+    }
+
     /// <summary>Takes the whole before a fraction into it: "1 1/8", "1-1/8", "1" and an inch mark and "1/8".</summary>
     private static bool Whole(List<SpecToken> tokens, ref int kept, SpecToken fraction, out SpecToken mixed)
     {
         mixed = default;
-        int at = kept - 1;
-        if (at > 0 && (tokens[at].Is('-') || tokens[at].Is('"') || tokens[at].Is('.') || tokens[at].Is('_')) && fraction.Glued && tokens[at].Glued)
+        int at = BeforeInch(tokens, kept - 1);
+        if (at > 0 && at == kept - 1 && (tokens[at].Is('-') || tokens[at].Is('"') || tokens[at].Is('.') || tokens[at].Is('_')) && fraction.Glued && tokens[at].Glued)
         {
             at--;
         }

@@ -3,7 +3,10 @@ using System.Runtime.CompilerServices;
 namespace Lugwork.Reading;
 
 /// <summary>Reads rows in bulk: in parallel, in bounded memory, with progress, and cancelled within 100 ms.</summary>
-/// <remarks>Rows are taken in chunks, so that what is held does not grow with their number; results come in the order of the rows. One bad row never stops the rest. A row beyond <see cref="MostCharacters"/> is refused.</remarks>
+/// <remarks>
+/// Rows are taken in chunks, so that what is held does not grow with their number; results come in the order of the rows. One bad row never stops the rest. A row beyond <see cref="MostCharacters"/> is refused.
+/// A source that blocks is given up when cancelled: where the reading can be cancelled, its rows are taken on a thread of the pool, one chunk at a time.
+/// </remarks>
 public static class SpecReader
 {
     /// <summary>The longest row that is read, characters.</summary>
@@ -22,18 +25,22 @@ public static class SpecReader
     {
         ArgumentNullException.ThrowIfNull(rows);
         RowCount count = new();
-        List<SpecRow> chunk = new(Chunk);
-        foreach (SpecRow row in rows)
+        RowSource source = new(rows.GetEnumerator(), Chunk);
+        try
         {
-            cancellation.ThrowIfCancellationRequested();
-            chunk.Add(row);
-            if (chunk.Count == Chunk)
+            List<SpecRow> chunk;
+            do
             {
+                chunk = source.Next(cancellation);
                 Whole(chunk, count, each, progress, vocabulary, cancellation);
             }
+            while (!source.AtEnd);
+        }
+        finally
+        {
+            source.Release();
         }
 
-        Whole(chunk, count, each, progress, vocabulary, cancellation);
         return count.Summary();
     }
 
@@ -49,18 +56,66 @@ public static class SpecReader
         ArgumentNullException.ThrowIfNull(rows);
         RowCount count = new();
         List<SpecRow> chunk = new(Chunk);
-        await foreach (SpecRow row in rows.WithCancellation(cancellation).ConfigureAwait(false))
+        IAsyncEnumerator<SpecRow> source = rows.GetAsyncEnumerator(cancellation);
+        Task<bool>? waiting = null;
+        try
         {
-            cancellation.ThrowIfCancellationRequested();
-            chunk.Add(row);
-            if (chunk.Count == Chunk)
+            while (true)
             {
-                Whole(chunk, count, each, progress, vocabulary, cancellation);
+                cancellation.ThrowIfCancellationRequested();
+                ValueTask<bool> next = source.MoveNextAsync();
+                bool more;
+                if (next.IsCompletedSuccessfully)
+                {
+                    more = next.Result;
+                }
+                else
+                {
+                    // A source that does not look at the token itself is not waited for.
+                    waiting = next.AsTask();
+                    more = await waiting.WaitAsync(cancellation).ConfigureAwait(false);
+                    waiting = null;
+                }
+
+                if (!more)
+                {
+                    break;
+                }
+
+                chunk.Add(source.Current);
+                if (chunk.Count == Chunk)
+                {
+                    Whole(chunk, count, each, progress, vocabulary, cancellation);
+                }
             }
+        }
+        finally
+        {
+            await Released(source, waiting).ConfigureAwait(false);
         }
 
         Whole(chunk, count, each, progress, vocabulary, cancellation);
         return count.Summary();
+    }
+
+    /// <summary>Disposes the source; one that is still at work is disposed when it comes back.</summary>
+    private static ValueTask Released(IAsyncEnumerator<SpecRow> source, Task<bool>? waiting)
+    {
+        if (waiting is null || waiting.IsCompleted)
+        {
+            return source.DisposeAsync();
+        }
+
+        _ = waiting.ContinueWith(
+            async done =>
+            {
+                _ = done.Exception;
+                await source.DisposeAsync().ConfigureAwait(false);
+            },
+            CancellationToken.None,
+            TaskContinuationOptions.None,
+            TaskScheduler.Default);
+        return ValueTask.CompletedTask;
     }
 
     /// <summary>The lines of a text as rows, taken one by one; a line is cut where it is longer than a row may be, so that it is refused and not held.</summary>

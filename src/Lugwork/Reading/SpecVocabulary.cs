@@ -78,6 +78,14 @@ public sealed class SpecVocabulary
             }
         }
 
+        foreach ((string term, string words) in TopicWords.Rows.Concat(MarkWords.Rows).Concat(ValueWords.Rows))
+        {
+            foreach (string phrase in words.Split(", "))
+            {
+                tree.AddPlain(phrase, [.. term.Split(' ')]);
+            }
+        }
+
         return new(tree);
     }
 }

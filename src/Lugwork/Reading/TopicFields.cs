@@ -24,7 +24,7 @@ internal static class TopicFields
             ("fork", "t:axlelength") => "frontAxleLength",
             ("fork", "t:crownrace") => "crownSeat",
             ("wheel", "t:inner") => "innerWidth",
-            ("wheel", "t:depth") => "rimDepth",
+            ("wheel", "t:depth" or "t:axletocrown") => "rimDepth",
             ("wheel", "t:valvehole") => "valveHole",
             ("thru-axle", "t:length" or "t:axlelength" or "t:axle") => "length",
             ("seatpost", "t:length") => "length",

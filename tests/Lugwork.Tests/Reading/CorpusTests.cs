@@ -12,6 +12,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
     /// <summary>And of the fourth.</summary>
     private const int FourthRead = 97;
 
+    /// <summary>And of the fifth, lines and sheets.</summary>
+    private const int FifthRead = 97;
+
+    /// <summary>And of the sixth.</summary>
+    private const int SixthRead = 97;
+
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
 
@@ -38,6 +44,15 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     [Fact]
     public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 95);
+
+    [Fact]
+    public void The_fifth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fifth.RunLines, FifthRead);
+
+    [Fact]
+    public void The_fifth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fifth.RunSheets, FifthRead);
+
+    [Fact]
+    public void The_sixth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Sixth.RunLines, SixthRead);
 
     [Fact]
     public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 85);

@@ -25,6 +25,12 @@ internal sealed class SpecCorpus
     /// <summary>A fourth open set, by a further hand and written without running a reader: plain things in plain words.</summary>
     public static SpecCorpus Fourth => new("fourth");
 
+    /// <summary>A fifth open set, by two further hands and written without running a reader: lines and sheets in the manner of the first two halves.</summary>
+    public static SpecCorpus Fifth => new("fifth");
+
+    /// <summary>A sixth open set of lines that look hard and are sure.</summary>
+    public static SpecCorpus Sixth => new("sixth");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];

@@ -73,6 +73,79 @@ public sealed class SpecReaderTests
     }
 
     [Fact]
+    public async Task A_source_that_blocks_is_given_up_when_cancelled()
+    {
+        using CancellationTokenSource cancel = new();
+        using ManualResetEventSlim release = new();
+        using ManualResetEventSlim blocked = new();
+        IEnumerable<SpecRow> Slow()
+        {
+            yield return new(Slot.Frame, "Rear axle 12x148 mm");
+            blocked.Set();
+            release.Wait(TimeSpan.FromMinutes(1), CancellationToken.None);
+            yield return new(Slot.Frame, "Rear axle 12x148 mm");
+        }
+
+        Task reading = Task.Run(() => SpecReader.Read(Slow(), cancellation: cancel.Token), TestContext.Current.CancellationToken);
+        blocked.Wait(TestContext.Current.CancellationToken);
+        await cancel.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => reading.WaitAsync(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken));
+        Assert.False(release.IsSet);
+        release.Set();
+    }
+
+    [Fact]
+    public async Task A_stream_that_does_not_look_at_the_token_is_given_up_too()
+    {
+        using CancellationTokenSource cancel = new();
+        TaskCompletionSource never = new();
+        TaskCompletionSource asked = new();
+        async IAsyncEnumerable<SpecRow> Slow()
+        {
+            yield return new(Slot.Frame, "Rear axle 12x148 mm");
+            asked.SetResult();
+            await never.Task;
+        }
+
+        Task reading = SpecReader.ReadAsync(Slow(), cancellation: cancel.Token);
+        await asked.Task.WaitAsync(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken);
+        await cancel.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => reading.WaitAsync(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken));
+        Assert.False(never.Task.IsCompleted);
+        never.SetResult();
+    }
+
+    [Fact]
+    public void The_longest_row_takes_less_than_the_time_that_cancelling_may_take()
+    {
+        string row = string.Concat(Enumerable.Repeat("Rear axle 12x148 mm, BSA 73, seatpost 31,6 mm, post mount 180; ", 400))[..SpecReader.MostCharacters];
+        TimeSpan best = TimeSpan.MaxValue;
+        for (int i = 0; i < 8; i++)
+        {
+            long start = System.Diagnostics.Stopwatch.GetTimestamp();
+            SpecLine.Read(Slot.Frame, row);
+            TimeSpan took = System.Diagnostics.Stopwatch.GetElapsedTime(start);
+            best = took < best ? took : best;
+        }
+
+        Assert.InRange(best, TimeSpan.Zero, TimeSpan.FromMilliseconds(100));
+    }
+
+    [Fact]
+    public void What_a_source_throws_comes_out_as_it_is()
+    {
+        static IEnumerable<SpecRow> Broken()
+        {
+            yield return new(Slot.Frame, "Rear axle 12x148 mm");
+            throw new InvalidDataException("broken");
+        }
+
+        using CancellationTokenSource cancel = new();
+        Assert.Throws<InvalidDataException>(() => SpecReader.Read(Broken(), cancellation: cancel.Token));
+        Assert.Throws<InvalidDataException>(() => SpecReader.Read(Broken()));
+    }
+
+    [Fact]
     public async Task Lines_of_a_text_are_rows_and_progress_only_grows()
     {
         string text = string.Join('\n', Enumerable.Repeat("Seatpost 27.2 mm\r\n31.6 or 30.9", 1_000));

@@ -1,0 +1,110 @@
+namespace Lugwork.Reading;
+
+/// <summary>Hub ends of which axle and width stand apart, each by its own word or as the only one of its kind.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>148/12, 12/142, 15-110: an axle and a width of a hub that a slash or a dash joins.</summary>
+    private bool IsJoinedAxle(int i, bool rear)
+    {
+        if (!Free(i) || i + 2 >= _items.Count || !Free(i + 2) || _items[i].IsFraction || _items[i + 2].IsFraction || !_items[i].IsMillimetre || !_items[i + 2].IsMillimetre
+            || (i > 0 && (_items[i - 1].IsSign('x') || _items[i - 1].IsSign('/'))) || (i + 3 < _items.Count && (_items[i + 3].IsSign('x') || _items[i + 3].IsSign('/'))))
+        {
+            return false;
+        }
+
+        (decimal axle, decimal width) = _items[i].Value < _items[i + 2].Value ? (_items[i].Value, _items[i + 2].Value) : (_items[i + 2].Value, _items[i].Value);
+        if (axle is not (12 or 15 or 20))
+        {
+            return false;
+        }
+
+        bool known = IsHubWidth(width, rear) || IsHubWidth(width, !rear);
+        bool wheel = _slot == Slot.RearWheel || _slot == Slot.FrontWheel;
+        return _items[i + 1].IsSign('/') ? known || (!wheel && _items[i].Value >= 60 && _items[i].Unit.Length == 0 && _items[i + 1].Glued && _items[i + 2].Glued)
+            : _items[i + 1].IsSign('-') && _items[i + 1].Glued && _items[i + 2].Glued && known && HubTopic(i);
+    }
+
+    /// <summary>"Rear axle is 12 mm, hub 142 mm wide": one width of a hub and one axle at most, in a line that is about nothing else.</summary>
+    private void HubApart(bool rear, List<(decimal Width, decimal Axle, int First, int Last)> found)
+    {
+        int width = -1;
+        int axle = -1;
+        bool evidence = false;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            SpecItem item = _items[i];
+            if (item.IsTopic && !IsHubWord(TopicIn(item)))
+            {
+                return;
+            }
+
+            evidence |= TopicIn(item) is "t:axle" or "t:hub" or "t:spacing" or "t:axlestandard" || item.Is("m:qr") || item.Is("m:thru") || item.Is("m:nutted") || item.Is("m:boost") || item.Is("m:thrubolt");
+            if (!Free(i) || JoinsClosely(i) || OtherEnd(i, rear) || IsTravelOfFork(i) || item.Unit is not ("" or "mm") || (i > 0 && _items[i - 1].Text == "m" && item.Glued))
+            {
+                continue;
+            }
+
+            if (!item.IsFraction && IsHubWidth(item.Value, rear))
+            {
+                if (width >= 0 && _items[width].Value != item.Value)
+                {
+                    return;
+                }
+
+                width = width < 0 ? i : width;
+            }
+            else if (!item.IsFraction && Array.IndexOf(AxleSizes, item.Value) >= 0 && (item.Unit == "mm" || item.IsDiameter || IsThickness(i) || TopicOf(i) is "t:axle" || HubMark(i) >= 0))
+            {
+                if (axle >= 0 && _items[axle].Value != item.Value)
+                {
+                    return;
+                }
+
+                axle = axle < 0 ? i : axle;
+            }
+        }
+
+        if (width >= 0 && evidence)
+        {
+            found.Add((_items[width].Value, axle < 0 ? 0 : _items[axle].Value, axle < 0 ? width : Math.Min(width, axle), Math.Max(width, axle)));
+            if (axle >= 0)
+            {
+                _items[axle].Used = true;
+            }
+        }
+    }
+
+    /// <summary>"150 mm fork, 15 mm axle": the figure right before the fork is its travel.</summary>
+    private bool IsTravelOfFork(int i)
+    {
+        for (int j = i + 1; j < _items.Count && j <= i + 2 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
+        {
+            if (_items[j].Is("t:fork"))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsHubWord(string topic) =>
+        topic is "t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "t:thickness" or "t:eye" or "t:nuts" or "t:length" or "n:width" or "n:colour" or "t:material" or "t:kind";
+
+    /// <summary>"Diameter 12", "12 thick": a word for how thick it is stands against the figure.</summary>
+    private bool IsThickness(int i)
+    {
+        foreach (int j in (ReadOnlySpan<int>)[i - 2, i - 1, i + 1])
+        {
+            if (j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (_items[j].Is("t:thickness") || IsDiameterWord(_items[j])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsDiameterWord(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "diameter" or "diam" or "dia" or "durchmesser" or "dm" or "diametre" or "diametro" or "doorsnede";
+}

@@ -1,0 +1,104 @@
+namespace Lugwork.Reading;
+
+/// <summary>Fractions of an inch that are written as words: "half-inch", "nine sixteenths", "un pouce et demi", "anderthalb Zoll".</summary>
+internal static class SpelledFractions
+{
+    private const int MostWords = 6;
+
+    private static readonly string[] Inches = ["in", "inch", "zoll", "pouce", "pouces", "pulgada", "pulgadas", "pollice", "pollici", "duim"];
+
+    private static readonly Dictionary<string, string> Phrases = Build(
+        ("1/2", "half, half an, halb, halber, halbes, demi, un demi, media, mezzo, halve, een halve, one half"),
+        ("9/16", "nine sixteenths, nine sixteenth, nine sixteenths of an, neun sechzehntel, neuf seiziemes, neuf seiziemes de, nueve dieciseisavos, nueve dieciseisavos de, nove sedicesimi, nove sedicesimi di, negen zestiende"),
+        ("5/16", "five sixteenths, five sixteenths of an, funf sechzehntel, cinq seiziemes, cinco dieciseisavos, cinque sedicesimi, vijf zestiende"),
+        ("3/8", "three eighths, three eighths of an, drei achtel, dreiachtel, trois huitiemes, tres octavos, tre ottavi, drie achtste"),
+        ("1/8", "one eighth, an eighth, one eighth of an, ein achtel, einachtel, un huitieme, un huitieme de, un octavo, un octavo de, un ottavo, un ottavo di, een achtste"),
+        ("3/32", "three thirty seconds, three thirty second, drei zweiunddreissigstel, trois trente deuxiemes, tres treintaidosavos, tre trentaduesimi"),
+        ("1-1/8", "one and one eighth, one and an eighth, one inch and an eighth, an inch and an eighth, inch and an eighth, eineinachtel, ein einachtel, einundeinachtel, ein und ein achtel, un pouce un huitieme, un pouce et un huitieme, una pulgada y un octavo, pulgada y un octavo, un pollice e un ottavo, pollice e un ottavo, een en een achtste, een eenachtste"),
+        ("1-1/4", "one and one quarter, one and a quarter, an inch and a quarter, inch and a quarter, eineinviertel, un pouce et quart, un pouce un quart, pulgada y cuarto, una pulgada y cuarto, un pollice e un quarto, pollice e un quarto, een en een kwart, een en een vierde"),
+        ("1-1/2", "one and one half, one and a half, an inch and a half, inch and a half, eineinhalb, einundeinhalb, anderthalb, un pouce et demi, pouce et demi, pulgada y media, una pulgada y media, un pollice e mezzo, pollice e mezzo, anderhalve, anderhalf"),
+        ("1-3/8", "one and three eighths, one and three eighth, eindreiachtel, un pouce trois huitiemes, una pulgada y tres octavos, un pollice e tre ottavi, een en drie achtste"),
+        ("1", "one, ein, einem, un, una, een"));
+
+    private static readonly HashSet<string> Firsts = [.. Phrases.Keys.Select(p => p.Split(' ')[0])];
+
+    /// <summary>Puts a figure in the place of the words that start at a token; false where they are none. Words of inches have to stand in or behind them.</summary>
+    public static bool Put(List<SpecToken> tokens, int from)
+    {
+        if (!Firsts.Contains(tokens[from].Text))
+        {
+            return false;
+        }
+
+        string text = "";
+        bool inch = false;
+        (int Behind, string Fraction) best = (0, "");
+        for (int i = from, words = 0; i < tokens.Count && words < MostWords; i++)
+        {
+            if (words > 0 && tokens[i].Glued && (tokens[i].Is('-') || tokens[i].Is('\'')))
+            {
+                continue;
+            }
+
+            if (tokens[i].Kind != SpecTokenKind.Word)
+            {
+                break;
+            }
+
+            text = words++ == 0 ? tokens[i].Text : text + " " + tokens[i].Text;
+            inch |= Array.IndexOf(Inches, tokens[i].Text) >= 0;
+            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1)))
+            {
+                best = (i + 1, fraction);
+            }
+        }
+
+        if (best.Behind == 0)
+        {
+            return false;
+        }
+
+        SpecToken first = tokens[from];
+        bool within = !InchBehind(tokens, best.Behind);
+        tokens[from] = Figure(best.Fraction, first, tokens[best.Behind - 1].End);
+        tokens.RemoveRange(from + 1, best.Behind - from - 1);
+        if (within)
+        {
+            tokens.Insert(from + 1, new() { Kind = SpecTokenKind.Sign, Text = "\"", Start = tokens[from].End, End = tokens[from].End, Glued = true });
+        }
+
+        return true;
+    }
+
+    private static bool InchBehind(List<SpecToken> tokens, int at)
+    {
+        at += at + 1 < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? 1 : 0;
+        return at < tokens.Count && tokens[at].Kind == SpecTokenKind.Word && Array.IndexOf(Inches, tokens[at].Text) >= 0 && !(tokens[at].Text == "in" && at + 1 < tokens.Count && tokens[at + 1].Kind == SpecTokenKind.Word);
+    }
+
+    private static SpecToken Figure(string text, SpecToken first, int end)
+    {
+        string[] parts = text.Split('-', '/');
+        decimal value = parts.Length switch
+        {
+            1 => decimal.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture),
+            2 => decimal.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture) / decimal.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture),
+            _ => decimal.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture) + (decimal.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture) / decimal.Parse(parts[2], System.Globalization.CultureInfo.InvariantCulture)),
+        };
+        return new() { Kind = SpecTokenKind.Number, IsFraction = parts.Length > 1, Value = value, Text = text, Start = first.Start, End = end, Glued = first.Glued };
+    }
+
+    private static Dictionary<string, string> Build(params (string Fraction, string Words)[] rows)
+    {
+        Dictionary<string, string> phrases = new(StringComparer.Ordinal);
+        foreach ((string fraction, string words) in rows)
+        {
+            foreach (string phrase in words.Split(", "))
+            {
+                phrases.TryAdd(phrase, fraction);
+            }
+        }
+
+        return phrases;
+    }
+}

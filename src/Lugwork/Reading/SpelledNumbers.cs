@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Reading;
+
+/// <summary>Figures that are written as words: "nine-speed", "zwölffach", "doce velocidades", "twelve by 142". A word for a number counts only where a unit, a times sign or another such word beside it makes it a figure.</summary>
+internal static class SpelledNumbers
+{
+    /// <summary>More of them are in no line; each is moved about.</summary>
+    private const int Most = 60;
+
+    private static readonly Dictionary<string, int> Words = Build(
+        "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen",
+        "ein zwei drei vier funf sechs sieben acht neun zehn elf zwolf dreizehn vierzehn funfzehn sechzehn",
+        "une deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize",
+        "una dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciseis",
+        "una due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici",
+        "een twee drie vier vijf zes zeven acht negen tien elf twaalf dertien veertien vijftien zestien");
+
+    /// <summary>Ends of compounds that say what is counted, and the word that they stand for.</summary>
+    private static readonly string[] Ends = ["fach", "gang", "speed", "armig", "arm", "loch", "gats", "gaats", "voudig", "bolt", "zahnig"];
+
+    public static void Mend(List<SpecToken> tokens, PhraseTree tree)
+    {
+        int left = Most;
+        for (int i = tokens.Count - 1; i >= 0 && left > 0; i--)
+        {
+            if (tokens[i].Kind != SpecTokenKind.Word)
+            {
+                continue;
+            }
+
+            if (SpelledFractions.Put(tokens, i))
+            {
+                left--;
+                continue;
+            }
+
+            if (Words.TryGetValue(tokens[i].Text, out int value))
+            {
+                if (value > 1 && (IsCounted(tokens, i, tree) || IsListed(tokens, i)))
+                {
+                    Put(tokens, i, value);
+                }
+            }
+            else if (tokens[i].Text.Length is > 5 and < 20 && !tree.Knows(tokens[i].Text) && Compound(tokens[i].Text) is { Length: > 0 } head)
+            {
+                left--;
+                SpecToken word = tokens[i];
+                int at = word.Start + Math.Max(1, word.End - word.Start - (word.Text.Length - head.Length));
+                SpecToken end = new() { Kind = SpecTokenKind.Word, Text = word.Text[head.Length..], Start = at, End = word.End, Glued = true };
+                word.End = at;
+                tokens[i] = word;
+                tokens.Insert(i + 1, end);
+                Put(tokens, i, Words[head]);
+            }
+        }
+    }
+
+    private static Dictionary<string, int> Build(params string[] languages)
+    {
+        Dictionary<string, int> words = new(StringComparer.Ordinal);
+        foreach (string language in languages)
+        {
+            string[] numbers = language.Split(' ');
+            for (int i = 0; i < numbers.Length; i++)
+            {
+                words.TryAdd(numbers[i], i + 1);
+            }
+        }
+
+        return words;
+    }
+
+    private static string Compound(string word)
+    {
+        foreach (string end in Ends)
+        {
+            if (word.EndsWith(end, StringComparison.Ordinal) && Words.ContainsKey(word[..^end.Length]))
+            {
+                return word[..^end.Length];
+            }
+        }
+
+        return "";
+    }
+
+    private static void Put(List<SpecToken> tokens, int i, int value)
+    {
+        SpecToken token = tokens[i];
+        tokens[i] = new() { Kind = SpecTokenKind.Number, Value = value, Text = value.ToString(System.Globalization.CultureInfo.InvariantCulture), Start = token.Start, End = token.End, Glued = token.Glued };
+        foreach (int sign in (ReadOnlySpan<int>)[i - 1, i + 1])
+        {
+            if (sign > 0 && sign + 1 < tokens.Count && tokens[sign].Kind == SpecTokenKind.Word && IsTimes(tokens[sign]) && tokens[sign - 1].IsNumber && tokens[sign + 1].IsNumber)
+            {
+                SpecToken times = tokens[sign];
+                times.Kind = SpecTokenKind.Sign;
+                times.Text = "x";
+                tokens[sign] = times;
+            }
+        }
+    }
+
+    /// <summary>A unit stands behind it, or a times sign and a figure, or a figure and a times sign before it.</summary>
+    private static bool IsCounted(List<SpecToken> tokens, int i, PhraseTree tree)
+    {
+        int next = i + 1;
+        if (next + 1 < tokens.Count && tokens[next].Is('-') && tokens[next].Glued && tokens[next + 1].Glued)
+        {
+            next++;
+        }
+
+        bool times = (next + 1 < tokens.Count && IsTimes(tokens[next]) && IsFigure(tokens[next + 1])) || (i >= 2 && IsTimes(tokens[i - 1]) && IsFigure(tokens[i - 2]));
+        if (times || next >= tokens.Count || tokens[next].Kind != SpecTokenKind.Word || tokens[next].Text.Length == 1 || tokens[next].Text == "in")
+        {
+            return times;
+        }
+
+        // "Six bolt" is a phrase of its own in some places; there it says more than the number.
+        ImmutableArray<string> whole = tree.Longest(tokens, i, out int behind);
+        if (!whole.IsDefault && behind > next)
+        {
+            return false;
+        }
+
+        ImmutableArray<string> terms = tree.Longest(tokens, next, out _);
+        return !terms.IsDefault && terms.Any(t => t is "u:speed" or "u:arms" or "u:holes" or "u:teeth" or "u:mm" or "u:in");
+    }
+
+    /// <summary>"Six, seven or eight speeds": a word for a number before one that is counted, joined by a sign or a word.</summary>
+    private static bool IsListed(List<SpecToken> tokens, int i) =>
+        i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i + 2].Value is >= 2 and <= 16
+        && (tokens[i + 1].Is(',') || tokens[i + 1].Is('/') || tokens[i + 1].Text is "or" or "and" or "oder" or "und" or "ou" or "et" or "o" or "y" or "e" or "of" or "en");
+
+    private static bool IsTimes(SpecToken token) => token.Is('x') || token.Text is "by" or "x" or "mal" or "por" or "per" or "sur" or "bij";
+
+    private static bool IsFigure(SpecToken token) => token.IsNumber || (token.Kind == SpecTokenKind.Word && Words.ContainsKey(token.Text));
+}
