@@ -60,7 +60,7 @@ internal static class FinalSteps
         new()
         {
             Id = "first-ride", Title = "First ride", Stage = WorkStage.Riding, Needed = _ => true, Uses = [Slot.Frame], After = [new("final-inspection", "nobody rides what was not inspected"), new("bed-in-brakes", "new discs hardly brake before they are bedded in")],
-            Does = b => ["Roll and brake slowly in a yard, first front, then rear.", b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "Shift through every gear under light load." : "Pedal with light load.", "Ride a short way near home with tools along; stop at any noise."],
+            Does = b => ["Roll and brake at walking pace in a yard, the rear brake alone, then the front one.", b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "Shift through every gear under light load." : "Pedal with light load.", "Ride a short way near home with tools along; stop at any noise."],
             Tools = _ => [Kit.HexKeys], Checks = _ => ["Brakes stop evenly; headset, wheels and pedals have no play.", "Post and saddle have not moved."], Time = WorkTime.HalfHour,
         },
         new()

@@ -32,7 +32,7 @@ internal static class LineEstimates
             return figure with { Lacking = [.. figure.Lacking, .. lacking.Select(l => $"for an estimate {l}")] };
         }
 
-        (double bar, string along) = AlongBar(build, figure.Id);
+        (double bar, string along) = AlongBar(build);
         return figure.Id switch
         {
             "front-brake-line" when EndsAtCrown(build) => Told(figure, bar + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters, $"{along} and head tube, down to the crown", build),
@@ -72,11 +72,11 @@ internal static class LineEstimates
         }
     }
 
-    /// <summary>From the lever to the middle of the bar. A dropper's lever stands on the straight part of a drop bar too.</summary>
-    private static (double Length, string Along) AlongBar(Build build, string figure)
+    /// <summary>From the lever to the middle of the bar. A dropper's lever may stand on the straight part of a drop bar: then the line is long enough.</summary>
+    private static (double Length, string Along) AlongBar(Build build)
     {
         double half = build.As<Handlebar>(Slot.Handlebar)!.Width.Value.Length.Millimeters / 2;
-        return build.IsDropBar() == true && figure != Dropper ? (half + Bend, FormattableString.Invariant($"{Bend:0} mm of our own along the bend of the drop bar, half the bar")) : (half, "half the bar");
+        return build.IsDropBar() == true ? (half + Bend, FormattableString.Invariant($"{Bend:0} mm of our own along the bend of the drop bar, half the bar")) : (half, "half the bar");
     }
 
     private static bool EndsAtCrown(Build build) => build.Has(Slot.FrontRimBrake) && !build.Has(Slot.FrontBrake);

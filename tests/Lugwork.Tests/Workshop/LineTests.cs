@@ -29,7 +29,7 @@ public sealed class LineTests
         Assert.Equal(Rounded(along + Down + 435), rear.Value);
         Assert.All(new[] { front, rear }, f => Assert.True(f.Words.Contains("an estimate to buy by", StringComparison.Ordinal) && f.Words.Contains("200 mm of our own", StringComparison.Ordinal) && f.Words.Contains("not known are stem", StringComparison.Ordinal), f.Words));
         Assert.Equal(along == 330, front.Words.Contains("120 mm of our own along the bend", StringComparison.Ordinal));
-        Assert.Equal(along == 330, front.Words.Contains("the reach of the bar", StringComparison.Ordinal));
+        Assert.Equal(along == 330, front.Words.Contains("reach of the bar", StringComparison.Ordinal));
         Assert.False(build.WorkPlan().Find("connect-front-brake")!.Figures.Single(f => f.Id == "front-brake-line").IsKnown);
     }
 
@@ -80,6 +80,7 @@ public sealed class LineTests
         Assert.Equal(up is { } way ? Rounded(370 + Down + way) : null, line.Value);
         Assert.Equal(up is null, !line.IsKnown);
         Assert.Equal(up == 440, line.Words.Contains("the whole seat tube", StringComparison.Ordinal));
+        Assert.Equal(up is { } far ? Rounded(330 + Down + far) : null, Line(build.With(Handlebar.Read("width 420; grip 23.8")), "fit-dropper-line", "dropper-line").Value);
         Assert.Null(build.With(Dropper.Read("wireless")).WorkPlan(Frame).Find("fit-dropper-line")!.Figures.FirstOrDefault(f => f.Id == "dropper-line"));
     }
 

@@ -129,6 +129,20 @@ public sealed class PageTests
         };
     }
 
+    [Fact]
+    public void Short_lines_stand_in_columns_and_paper_has_its_own_size_and_colours()
+    {
+        XElement html = Read(Plan.ToHtml());
+        XElement[] columns = [.. html.Descendants("ul").Where(e => (string?)e.Attribute("class") == "short")];
+        Assert.True(columns.Length >= 2);
+        Assert.All(columns, c => Assert.All(c.Elements("li"), li => Assert.InRange(li.Value.Length, 1, 70)));
+        Assert.DoesNotContain(html.Descendants("ol"), e => (string?)e.Attribute("class") == "short");
+        Assert.Contains("@page { size: A4;", PlanStyle.Sheet, StringComparison.Ordinal);
+        Assert.Contains("overflow-wrap: anywhere", PlanStyle.Sheet, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"width:\s*[0-9]{3,}px", PlanStyle.Sheet);
+        Assert.All(html.Descendants().Attributes("class").Select(a => a.Value), c => Assert.Contains($".{c} ", PlanStyle.Sheet + " .number ", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("# heading", "\\# heading")]
     [InlineData("- item", "\\- item")]
