@@ -1,12 +1,20 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Lugwork;
+using Lugwork.Geometry;
+using UnitsNet;
+
+// The chart of the carbon road frame: reach, stack, head angle, fork offset, radius of the wheels.
+const string RoadChart = "387, 545, 73, 45, 341";
 
 const string Help = """
     WorkPlan prints the steps by which a build becomes a bicycle.
 
-    dotnet run --project samples/WorkPlan [-- [FILE] [--html PAGE] [--why EARLIER LATER] [--help]]
+    dotnet run --project samples/WorkPlan [-- [FILE] [--chart FIGURES] [--html PAGE] [--why EARLIER LATER] [--help]]
 
-      FILE      a build file (JSON); without one, a carbon road frame with new parts
+      FILE      a build file (JSON); without one, a carbon road frame with new parts and its chart
+      --chart   what the maker's chart says beside the build, five figures with commas between: reach, stack, head angle,
+                fork offset, radius of the wheels with their tyres (mm and degrees); hoses and housing are estimated by it
       --html    writes the plan to PAGE too, to be read on a screen and printed
       --why     why the step EARLIER comes before the step LATER, instead of the plan
       --help    this text
@@ -16,6 +24,7 @@ const string Help = """
 
 string? path = null;
 string? page = null;
+string? chart = null;
 (string Earlier, string Later)? why = null;
 for (int i = 0; i < args.Length; i++)
 {
@@ -26,6 +35,9 @@ for (int i = 0; i < args.Length; i++)
             return 0;
         case "--html" when page is null && i + 1 < args.Length:
             page = args[++i];
+            break;
+        case "--chart" when chart is null && i + 1 < args.Length:
+            chart = args[++i];
             break;
         case "--why" when why is null && i + 2 < args.Length:
             why = (args[++i], args[++i]);
@@ -41,7 +53,12 @@ for (int i = 0; i < args.Length; i++)
     }
 }
 
-path ??= Path.Combine(AppContext.BaseDirectory, "builds", "road-disc-all-new.json");
+if (path is null)
+{
+    path = Path.Combine(AppContext.BaseDirectory, "builds", "road-disc-all-new.json");
+    chart ??= RoadChart;
+}
+
 try
 {
     if (new FileInfo(path) is { Exists: true, Length: > 2L * BuildFile.MostBytes })
@@ -54,7 +71,7 @@ try
         return Bad($"{path}: {string.Join(Environment.NewLine + "  ", problems.Select(p => p.ToString()).Prepend($"{problems.Length} problem{(problems.Length == 1 ? "" : "s")}"))}");
     }
 
-    WorkPlan plan = build!.WorkPlan();
+    WorkPlan plan = chart is null ? build!.WorkPlan() : build!.WorkPlan(Geometry(build!, chart));
     if (why is { } asked)
     {
         if (plan.Find(asked.Earlier) is null || plan.Find(asked.Later) is null)
@@ -77,10 +94,38 @@ try
 
     return plan.Report.Fits.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe) ? 1 : 0;
 }
-catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or InvalidOperationException)
 {
     return Bad(e.Message);
 }
+
+// The frame as a figure: five figures of its chart, the others as the build states them.
+static FrameGeometry Geometry(Build build, string chart)
+{
+    double[] figures = [.. chart.Split(',').Select(f => double.Parse(f, NumberStyles.Float, CultureInfo.InvariantCulture))];
+    if (figures is not [var reach, var stack, var headAngle, var offset, var radius])
+    {
+        throw new FormatException("a chart has five figures: reach, stack, head angle, fork offset, radius of the wheels");
+    }
+
+    Fork? fork = build[Slot.Fork] as Fork;
+    Headset? headset = build[Slot.Headset] as Headset;
+    return new FrameChart
+    {
+        Reach = Length.FromMillimeters(reach),
+        Stack = Length.FromMillimeters(stack),
+        HeadAngle = Angle.FromDegrees(headAngle),
+        ForkOffset = Length.FromMillimeters(offset),
+        RearRadius = Length.FromMillimeters(radius),
+        FrontRadius = Length.FromMillimeters(radius),
+        HeadTube = Stated(build.Frame.HeadTubeLength),
+        Chainstay = Stated(build.Frame.Chainstay),
+        AxleToCrown = Stated(fork?.AxleToCrown ?? default),
+        LowerStack = Stated(headset?.LowerStack ?? default),
+    }.ToGeometry();
+}
+
+static Length? Stated(Known<Dimension> known) => known.State == KnownState.Value ? known.Value.Length : null;
 
 static int Bad(string message)
 {

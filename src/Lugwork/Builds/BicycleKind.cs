@@ -73,7 +73,7 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     /// The slots that this kind requires with this frame and fork: what a frame or fork is known to have no place for is not asked for,
     /// such as disc parts without a mount, a thru-axle where the slots are open, or a collar where the binder is part of the frame;
     /// nor a derailleur beside a rear hub that has one sprocket. A rim brake is asked for where a place for one is stated and no disc mount is,
-    /// a lever wherever a brake is that one works, and neither beside a brake inside the hub, save the lever of a drum or roller brake. A shifter goes with a derailleur or a hub gear, a shock with rear suspension;
+    /// a lever wherever a brake is that one works, and neither beside a brake inside the hub, save the lever of a drum or roller brake. A shifter goes with a derailleur or a hub gear, not with a coaster hub of three lugs, which may have one speed; a shock with rear suspension;
     /// what is optional, such as nuts, a front derailleur or a chain guide, is never required.
     /// </summary>
     internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? front, Wheel? rear) => Missing(frame, fork, front, rear, _ => true);
@@ -145,9 +145,10 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
 
     private static bool HasOneSprocket(Wheel? rear) => rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(b => b.TakesOneSprocket);
 
-    /// <summary>Every body that it can have is one of a hub gear; a coaster hub may have another.</summary>
+    /// <summary>Every body that it can have is one of a hub gear, and it is no hub of three lugs with a coaster brake: of those most have one speed, and nothing to shift.</summary>
     private static bool HasHubGear(Wheel? rear) =>
-        rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(HubDrive.GearHub.Bodies.Contains);
+        rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(HubDrive.GearHub.Bodies.Contains)
+        && !(rear.HubBrake.Values.Contains(BrakeType.Coaster) && bodies.All(HubDrive.CoasterHub.Bodies.Contains));
 
     /// <summary>The frame is made for a shock, or is of the kind that is, unless it is known to have no place for one.</summary>
     private static bool HasRearSuspension(Frame frame) =>

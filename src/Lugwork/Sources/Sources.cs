@@ -1259,6 +1259,27 @@ public static class Sources
     /// <summary>TBIS 15194:2019, clause 4.3.6.5 (steering lock).</summary>
     public static Source SteeringLockClause { get; } = new("STEERING-LOCK-CLAUSE", SourceKind.Standard, Confidence.Medium, "TBIS 15194:2019, clause 4.3.6.5 (steering lock)", "Taiwan Bicycle Association", "2019", "chctest.tbnet.org.tw");
 
+    /// <summary>ISO 4762, socket head cap screws: the size of the hexagon socket by thread.</summary>
+    public static Source SocketHeads { get; } = new("SOCKET-HEADS", SourceKind.Handbook, Confidence.Medium, "ISO 4762, Hexagon Socket Cap Head Screw Dimensions (table)", "geartoolkit.com", "undated", "geartoolkit.com/standard/iso/iso-4762/");
+
+    /// <summary>Pedal spanners: 15 mm flats, 6 or 8 mm sockets.</summary>
+    public static Source PedalSpanners { get; } = new("PEDAL-SPANNERS", SourceKind.Handbook, Confidence.Medium, "Bicycles/Maintenance and Repair: Pedal Wrench", "Wikibooks", "undated", "en.wikibooks.org/wiki/Bicycles/Maintenance_and_Repair/Tools_and_Supplies/Pedal_Wrench");
+
+    /// <summary>Bolts of square-taper cranks: 8 mm socket, 14 or 15 mm head.</summary>
+    public static Source CrankBoltHeads { get; } = new("CRANK-BOLT-HEADS", SourceKind.Handbook, Confidence.Medium, "Crank Installation and Removal: Square Spindle Type", "Park Tool", "undated", "parktool.com/blog/repair-help/crank-installation-and-removal-square-spindle-type");
+
+    /// <summary>Spanners for axle nuts.</summary>
+    public static Source WheelTools { get; } = new("WHEEL-TOOLS", SourceKind.Community, Confidence.Low, "What Tools Do You Need to Remove a Bike Wheel?", "engineerfix.com", "undated", "engineerfix.com/what-tools-do-you-need-to-remove-a-bike-wheel");
+
+    /// <summary>Keys for thru-axles.</summary>
+    public static Source AxleTools { get; } = new("AXLE-TOOLS", SourceKind.Community, Confidence.Low, "How To Remove Rear Axle From Bicycle Wheel", "wheelyap.com", "undated", "wheelyap.com/how-to-remove-rear-axle-from-bicycle-wheel");
+
+    /// <summary>Keys for rear derailleurs.</summary>
+    public static Source DerailleurTools { get; } = new("DERAILLEUR-TOOLS", SourceKind.Community, Confidence.Low, "How To Replace The Rear Derailleur On A Bicycle", "wheelyap.com", "undated", "wheelyap.com/how-to-replace-the-rear-derailleur-on-a-bicycle");
+
+    /// <summary>Spanner for the locknut of a threaded headset of 1 in.</summary>
+    public static Source HeadsetService { get; } = new("HEADSET-SERVICE", SourceKind.Community, Confidence.Low, "Servicing threaded headsets", "VeloWeb", "2012", "veloweb.ca/garage/servicing-threaded-headsets/");
+
     /// <summary>Every source of the register.</summary>
     public static ImmutableArray<Source> All { get; } =
     [
@@ -1348,5 +1369,6 @@ public static class Sources
         CargoBoltList, OwnersTorques2017, FrameMakersTorques, ShopTorqueTable, GuideTorques2002, DiscMakersSheet, RotorMakersSheet, HydraulicCaliperGuide,
         CarbonRoadTorques, BoltTorqueGuide, TopCapThread, HexAxlePage, PinchBoltNote, PrintedTorque, JointStrength,
         AssemblyClauses, LeverReachTest, LeverRegulation, ReflectorRegulation, GermanRoadRules, CartridgeTools, RetentionClauses, CableEndClause, SteeringLockClause,
+        SocketHeads, PedalSpanners, CrankBoltHeads, WheelTools, AxleTools, DerailleurTools, HeadsetService,
     ];
 }

@@ -28,7 +28,7 @@ internal static class BearingSteps
         {
             Id = "set-crown-race", Title = "Set the crown race", Stage = WorkStage.Bearings, Needed = b => b.Has(Slot.Headset) && b.Has(Slot.Fork), Uses = [Slot.Fork, Slot.Headset], Joints = ["headset-on-crown"],
             After = [new("inspect-parts", "a cracked crown is found before a race is driven on")],
-            Does = _ => ["Take an old race off first, evenly, with a puller or a soft wedge.", "Measure the seat of the crown; one that is too large is milled by a shop, and only in metal.", "Clean the seat of the crown and grease it thinly.", "Slide a split race on by hand; drive a closed one on with a setter until it is down all round."],
+            Does = _ => ["Where an old race is on, take it off first, evenly, with a puller or a soft wedge.", "Measure the seat of the crown; one that is too large is milled by a shop, and only in metal.", "Clean the seat of the crown and grease it thinly.", "Slide a split race on by hand; drive a closed one on with a setter until it is down all round."],
             Tools = _ => [Kit.RaceSetter], Supplies = _ => [Kit.Grease],
             Checks = _ => ["No gap under the race, all round."],
             Cautions = _ => [Lugwork.Cautions.PressFitCare],
@@ -76,7 +76,7 @@ internal static class BearingSteps
             Tools = b => [ShellFigures.Tool(b)],
             Supplies = b => [b.IsShellThreaded() is null ? null : Kit.Grease],
             Torques = b => [ShellFigures.CupTorque(b)],
-            Figures = r => [ShellFigures.Thread(r.Build), ShellFigures.Spacers(r), ShellFigures.DriveSpacer(r.Build), ShellFigures.CupLacks(r.Build)],
+            Figures = r => [ShellFigures.Thread(r.Build), ShellFigures.Spacers(r), .. ShellFigures.SideSpacers(r.Build), ShellFigures.CupLacks(r.Build)],
             Checks = b => [b.IsShellThreaded() switch
             {
                 true => "The hand of each thread was right: it started by fingers.",

@@ -24,10 +24,10 @@ internal static class BrakeSteps
             Does = b =>
             [
                 FootOf(b, end) is null ? "Find out first how the caliper is held: bolts, their length and their torque go by it." : null,
-                HasAdapter(b, end) != false ? "Bolt the adapter on where one is needed; see whether its bolts are M5 or M6: the torque goes by them." : null,
+                HasAdapter(b, end) == false ? null : FootOf(b, end) == CaliperFoot.Flat ? "Bolt the plate on where one belongs between, the way up that the rotor asks for." : "Bolt the adapter on where one is needed; see whether its bolts are M5 or M6: the torque goes by them.",
                 "Bolt the caliper on, loose.", b.Has(end.Rotor) ? "Wipe the rotor with alcohol." : null, "Set it over the rotor with an even gap on both sides, and tighten its bolts to the maker's torque; thread lock where the maker asks for it.",
             ],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.Has(end.Rotor) ? Kit.Alcohol : null, Kit.Threadlock],
+            Tools = b => [.. CaliperKeys(b, end), Kit.TorqueWrench], Supplies = b => [b.Has(end.Rotor) ? Kit.Alcohol : null, Kit.Threadlock],
             Torques = b => CaliperTorques(b, end),
             Figures = r => [.. BrakeFigures.Adapter(r.Build, end), BrakeFigures.Thickness(r.Build, end), CaliperTorques(r.Build, end).Length > 0 ? null : WorkFigure.LacksTorque("caliper-torque", "torque of the caliper", "how the caliper is held")],
             Checks = _ => ["The bolts are the length of mount and adapter: neither bottomed nor short.", "The wheel turns without rubbing."],
@@ -38,7 +38,12 @@ internal static class BrakeSteps
             Id = $"mount-{end.Name}-rim-brake", Title = $"Mount the {end.Name} rim brake", Stage = WorkStage.Brakes, Needed = b => b.Has(end.RimBrake), Uses = [end.Holder, end.Wheel, end.RimBrake],
             Joints = [$"{end.Name}-brake-on-bosses", $"{end.Name}-bosses-with-rim", $"{end.Name}-brake-arms-on-boss-spacing", $"{end.Name}-caliper-bolt-in-hole", $"{end.Name}-rim-caliper-reach", $"{end.Name}-pads-on-rim"],
             After = [new($"fit-{end.Name}-wheel", "the pads are set to the rim as the wheel stands"), end.IsFront ? new("fit-fork", "the brake hangs on the fork that is in") : Tensioned],
-            Does = b => ["Grease the bosses or the bolt.", "Bolt the brake on so that its arms move freely.", "Wipe the track with alcohol.", "Set the pads on the track, clear of the tyre, front ends a little closer."],
+            Does = b => [RimType(b, end) switch
+            {
+                { } type when type == BrakeType.RimCaliper => "Grease the bolt that holds the brake.",
+                { } => "Grease the outside of the bosses thinly, and put nothing on the threads that their maker does not name.",
+                _ => "Find out first what rim brake it is: one on bosses is greased outside them, one on a bolt at the bolt.",
+            }, "Bolt the brake on so that its arms move freely.", "Wipe the track with alcohol.", "Set the pads on the track, clear of the tyre, front ends a little closer."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease, Kit.Alcohol],
             Torques = b => RimTorques(b, end), Figures = r => [PadLacks(r.Build, end)],
             Checks = _ => ["No pad touches the tyre or dips below the rim.", "The pads are made for this rim."], Cautions = _ => [Lugwork.Cautions.BrakeWork, Lugwork.Cautions.RimPads], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Shop = _ => IfInDoubt,
@@ -63,6 +68,7 @@ internal static class BrakeSteps
             Id = $"connect-{end.Name}-brake", Title = $"Join the {end.Name} lever to its brake", Stage = WorkStage.Brakes, Needed = b => b.Has(end.Lever), Uses = [end.Lever, end.Caliper, end.RimBrake],
             Joints = [$"{end.Name}-lever-fluid-with-caliper", $"{end.Name}-lever-with-disc-brake", $"{end.Name}-lever-with-rim-brake", $"{end.Name}-lever-with-hub-brake", .. end.IsFront ? ImmutableArray<string>.Empty : ["rear-hose-side", "rear-hose-side-of-rider"]],
             After = [new("fit-controls", "the line is measured to the lever in its place"), new("route-lines", "the line lies in the frame"), new($"mount-{end.Name}-caliper", "the line ends at the caliper"), new($"mount-{end.Name}-rim-brake", "the cable ends at the brake"), new($"hold-{end.Name}-hub-brake", "the cable pulls against the arm that is held"), new($"fit-{end.Name}-wheel", "a brake in the hub is reached with the wheel in")],
+            Waits = (b, step) => step != $"fit-{end.Name}-wheel" || b.HasHubBrake(end) != false,
             Does = b => b.IsFluid(end.Lever) switch
             {
                 true => ["Turn the bar fully to both sides and cut the hose to length.", "Put a new insert and olive on, and tighten the nut.", b.FluidOf(end) is { } fluid ? $"Use the fluid of this brake alone: {fluid.TradeName}." : b.Has(end.Caliper) ? WhichFluid : WhichFluidOfLever],
@@ -89,9 +95,9 @@ internal static class BrakeSteps
             [
                 b.IsFluid(end.Lever) is null ? "Find out first whether the lever holds fluid; one that pulls a cable has nothing to bleed." : null,
                 b.FluidOf(end) is null ? b.Has(end.Caliper) ? WhichFluid : WhichFluidOfLever : null,
-                "Take the pads out and put the bleed block in.",
+                b.Has(end.Wheel) ? "Take the wheel and the pads out, and put the bleed block in." : "Take the pads out and put the bleed block in.",
                 b.FluidOf(end) is { } fluid ? $"Bleed as the brake maker says, with {fluid.TradeName} and nothing else." : "Bleed as the brake maker says, with the fluid printed on it.",
-                "Wipe every drop off with alcohol before the pads go back.",
+                b.Has(end.Wheel) ? "Wipe every drop off with alcohol before the pads and the wheel go back; hold the wheel as it was held." : "Wipe every drop off with alcohol before the pads go back.",
             ],
             Tools = _ => [new("bleed-kit", "bleed kit of the brake maker")],
             Supplies = b => [b.FluidOf(end) is { } fluid ? new($"fluid-{fluid.FitKey}", $"brake fluid: {fluid.TradeName}") : null, Kit.Alcohol],
@@ -129,11 +135,19 @@ internal static class BrakeSteps
         _ => null,
     };
 
+    /// <summary>Flat mount has M5 bolts, posts and tabs M6; an adapter may have either.</summary>
+    private static WorkTool?[] CaliperKeys(Build build, WheelEnd end) => FootOf(build, end) switch
+    {
+        null => [Kit.HexKeys],
+        { } foot when foot == CaliperFoot.Flat => [Keys.M5],
+        _ => [Keys.M6, HasAdapter(build, end) == false ? null : Keys.M5],
+    };
+
     /// <summary>By the one foot that is known: flat mount has other bolts than posts and tabs.</summary>
     private static TorqueFigure?[] CaliperTorques(Build build, WheelEnd end) => FootOf(build, end) switch
     {
         null => [],
-        { } foot when foot == CaliperFoot.Flat => [TorqueTable.BrakeTorques.FlatMountBolts, HasAdapter(build, end) == false ? null : TorqueTable.BrakeTorques.AdapterBolts],
+        { } foot when foot == CaliperFoot.Flat => [TorqueTable.BrakeTorques.FlatMountBolts],
         _ => [TorqueTable.BrakeTorques.CaliperBolts, TorqueTable.BrakeTorques.CaliperBody, HasAdapter(build, end) == false ? null : TorqueTable.BrakeTorques.AdapterBolts],
     };
 }

@@ -12,17 +12,17 @@ public static partial class TorqueTable
 
         public static TorqueFigure RotorBolts { get; } = new("rotor-bolts", "six rotor bolts, T25", new(5, 6.2m, FrameMakersTorques), new(5, 6.2m, ShopTorqueTable), new(4, 6, BoltTorqueGuide), new(2, 4, RotorMakersSheet, "with a plate that locks them", true)) { Treatment = ThreadTreatment.Threadlock, TreatmentSource = CommonPractice, Note = "The rotor maker decides." };
 
-        public static TorqueFigure CaliperBolts { get; } = new("caliper-bolts", "disc caliper or adapter on frame or fork, M6", new(6, 8, DiscMakersSheet), new(6, 8, BoltTorqueGuide), new(7.9m, 9, HydraulicCaliperGuide, "bolts of the bracket, a second maker"), new(11.3m, 12.4m, FrameMakersTorques), new(11.3m, 12.4m, ShopTorqueTable)) { Note = "Trust the caliper maker over a frame maker's general list." };
+        public static TorqueFigure CaliperBolts { get; } = new("caliper-bolts", "disc caliper or adapter on frame or fork, M6", new(6, 8, DiscMakersSheet), new(6, 8, BoltTorqueGuide), new(7.9m, 9, HydraulicCaliperGuide, "bolts of the bracket, a second maker"), new(11.3m, 12.4m, FrameMakersTorques), new(11.3m, 12.4m, ShopTorqueTable)) { Note = "Trust the caliper maker over a frame maker's general list.", Either = "caliper" };
 
-        public static TorqueFigure CaliperBody { get; } = new("caliper-body-bolts", "disc caliper on its bracket, M6", new(6, 8, DiscMakersSheet, "post caliper"), new(4.5m, 6.8m, HydraulicCaliperGuide, "a second maker"));
+        public static TorqueFigure CaliperBody { get; } = new("caliper-body-bolts", "disc caliper on its bracket, M6", new(6, 8, DiscMakersSheet, "post caliper"), new(4.5m, 6.8m, HydraulicCaliperGuide, "a second maker")) { Either = "caliper" };
 
-        public static TorqueFigure AdapterBolts { get; } = new("adapter-bolts-m5", "disc adapter, M5 bolts", new(6.8m, 7.3m, FrameMakersTorques), new(6.8m, 7.3m, ShopTorqueTable));
+        public static TorqueFigure AdapterBolts { get; } = new("adapter-bolts-m5", "disc adapter, M5 bolts", new(6.8m, 7.3m, FrameMakersTorques), new(6.8m, 7.3m, ShopTorqueTable)) { Either = "caliper" };
 
-        public static TorqueFigure FlatMountBolts { get; } = new("flat-mount-bolts", "flat-mount bolts, M5", new TorqueRange(6, 8, Memory));
+        public static TorqueFigure FlatMountBolts { get; } = new("flat-mount-bolts", "flat-mount bolts, M5", new TorqueRange(6, 8, Memory)) { Either = "caliper" };
 
-        public static TorqueFigure RimCaliperRear { get; } = new("rim-caliper-rear", "mounting nut of the rear rim caliper", new TorqueRange(7.9m, 9.6m, FrameMakersTorques));
+        public static TorqueFigure RimCaliperRear { get; } = new("rim-caliper-rear", "mounting nut of the rear rim caliper", new TorqueRange(7.9m, 9.6m, FrameMakersTorques)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure RimCaliperFront { get; } = new("rim-caliper-front", "mounting nut of the front rim caliper", new TorqueRange(6, 7, FrameMakersTorques));
+        public static TorqueFigure RimCaliperFront { get; } = new("rim-caliper-front", "mounting nut of the front rim caliper", new TorqueRange(6, 7, FrameMakersTorques)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
         public static TorqueFigure ArmBolt { get; } = new("brake-arm-bolt", "arm of a linear-pull or cantilever brake on its boss", new TorqueRange(7.9m, 9.6m, FrameMakersTorques));
 

@@ -28,9 +28,9 @@ public static partial class TorqueTable
 
         public static TorqueFigure CrankGeneric { get; } = new("crank-bolt", "crank bolt in general", new(34.5m, 44.2m, CargoBoltList), LargeBolt);
 
-        public static TorqueFigure RingBoltsAluminium { get; } = new("ring-bolts-aluminium", "chainring bolts, aluminium", new(8, 9, FrameMakersTorques), new(5, 9.9m, CargoBoltList), new(8, 11, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
+        public static TorqueFigure RingBoltsAluminium { get; } = new("ring-bolts-aluminium", "chainring bolts, aluminium", new(8, 9, FrameMakersTorques), new(5, 9.9m, CargoBoltList), new(8, 11, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Either = "ring" };
 
-        public static TorqueFigure RingBoltsSteel { get; } = new("ring-bolts-steel", "chainring bolts, steel", new(12, 14, FrameMakersTorques), new(7.9m, 10.7m, CargoBoltList), new(12, 14, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
+        public static TorqueFigure RingBoltsSteel { get; } = new("ring-bolts-steel", "chainring bolts, steel", new(12, 14, FrameMakersTorques), new(7.9m, 10.7m, CargoBoltList), new(12, 14, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Either = "ring" };
 
         public static TorqueFigure BracketSquare { get; } = new("bracket-square-taper", "bottom-bracket cartridge, square taper", new TorqueRange(49, 69, OwnersTorques2017)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
@@ -54,9 +54,9 @@ public static partial class TorqueTable
 
         public static TorqueFigure Pulley { get; } = new("pulley-bolt", "pulley bolt", new TorqueRange(3, 4, OwnersTorques2017));
 
-        public static TorqueFigure FrontBand { get; } = new("front-derailleur-band", "band of the front derailleur", new(2.8m, 4, FrameMakersTorques), new(5, 7, OwnersTorques2017)) { Note = "Thin aluminium and carbon tubes take the low figure." };
+        public static TorqueFigure FrontBand { get; } = new("front-derailleur-band", "band of the front derailleur", new(2.8m, 4, FrameMakersTorques), new(5, 7, OwnersTorques2017)) { Note = "Thin aluminium and carbon tubes take the low figure.", Either = "front-derailleur" };
 
-        public static TorqueFigure FrontBrazeOn { get; } = new("front-derailleur-braze-on", "front derailleur on a braze-on tab", new TorqueRange(4.9m, 7, FrameMakersTorques, "taken from this page and an owner's manual of 2017 together"));
+        public static TorqueFigure FrontBrazeOn { get; } = new("front-derailleur-braze-on", "front derailleur on a braze-on tab", new TorqueRange(4.9m, 7, FrameMakersTorques, "taken from this page and an owner's manual of 2017 together")) { Either = "front-derailleur" };
 
         public static TorqueFigure FrontCable { get; } = new("front-derailleur-cable", "cable clamp of the front derailleur", new TorqueRange(5, 6.8m, CargoBoltList, "taken from this page and an owner's manual of 2017 together"));
 

@@ -5,6 +5,9 @@ namespace Lugwork;
 /// <summary>The last pass over the bicycle, the first ride, and what follows it.</summary>
 internal static class FinalSteps
 {
+    /// <summary>The last pass with the torque wrench.</summary>
+    public const string LastPass = "final-torque";
+
     private static readonly ImmutableArray<string> Tightened =
     [
         "fit-hanger", "tighten-derailleur", "check-pivots", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "fit-front-wheel", "fit-rear-wheel",
@@ -18,7 +21,7 @@ internal static class FinalSteps
     [
         new()
         {
-            Id = "final-torque", Title = "Go over every bolt once more", Stage = WorkStage.FinalChecks, Needed = _ => true, Uses = [.. Slot.All.Where(s => s != Slot.Rider)],
+            Id = LastPass, Title = "Go over every bolt once more", Stage = WorkStage.FinalChecks, Needed = _ => true, Uses = [.. Slot.All.Where(s => s != Slot.Rider)],
             After = [.. Tightened.Select(id => new WorkPrerequisite(id, "it is checked once it is tight"))],
             Does = b =>
             [
@@ -42,7 +45,7 @@ internal static class FinalSteps
                 "use-of-frame", "use-of-fork", "use-of-front-wheel", "use-of-rear-wheel", "use-of-stem", "use-of-handlebar", "use-of-seatpost",
                 "standover", "toe-clearance", "pedal-ground-clearance", "wheels-of-one-size", "rotors-front-and-rear", "rotor-fixings-front-and-rear", "tyres-front-and-rear",
             ],
-            After = [new("final-torque", "what is loose is found before it is inspected"), .. Set.Select(id => new WorkPrerequisite(id, "it is inspected once it is set"))],
+            After = [new(LastPass, "what is loose is found before it is inspected"), .. Set.Select(id => new WorkPrerequisite(id, "it is inspected once it is set"))],
             Does = _ => ["Go through the inspection list, point by point.", "Have someone else go through it again."],
             Tools = _ => [Kit.Light, Kit.Caliper], Checks = _ => ["Every point of the list is answered."], Cautions = _ => [Lugwork.Cautions.GroundAndToe], Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
             Shop = _ => new(false, "a second pair of eyes on brakes, steering, axles and carbon, before anyone rides"),
@@ -57,7 +60,7 @@ internal static class FinalSteps
         new()
         {
             Id = "first-ride", Title = "First ride", Stage = WorkStage.Riding, Needed = _ => true, Uses = [Slot.Frame], After = [new("final-inspection", "nobody rides what was not inspected"), new("bed-in-brakes", "new discs hardly brake before they are bedded in")],
-            Does = b => ["Roll and brake slowly in a yard, first front, then rear.", b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "Shift through every gear under light load." : "Pedal with light load.", "Ride a short way near home with tools along; stop at any noise."],
+            Does = b => ["Roll and brake at walking pace in a yard, the rear brake alone, then the front one.", b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "Shift through every gear under light load." : "Pedal with light load.", "Ride a short way near home with tools along; stop at any noise."],
             Tools = _ => [Kit.HexKeys], Checks = _ => ["Brakes stop evenly; headset, wheels and pedals have no play.", "Post and saddle have not moved."], Time = WorkTime.HalfHour,
         },
         new()

@@ -27,7 +27,7 @@ internal static class FrameSteps
                 "Lay out every part and tick it off against the build.",
                 "Clean and look over the frame under a bright light: cracks, dents, bent ends, torn threads.",
                 b.HasAny(Slot.FrontWheel, Slot.RearWheel) ? "Spin each wheel by hand; feel spokes and bearings." : null,
-                "Replace worn chains, pads, cables and tyres; look at each used part by its own list.",
+                b.ToInspect().IsEmpty ? "Leave out and replace what is worn, cracked or bent." : "Replace worn chains, pads, cables and tyres; look at each used part by its own list.",
             ],
             Tools = _ => [Kit.Light, Kit.Caliper],
             Checks = _ => ["No crack, dent or bend in frame, fork, bar, stem, post or crank.", "Every part of the list is there.", "Every maker's instruction sheet is at hand."],
@@ -162,7 +162,7 @@ internal static class FrameSteps
             ],
             Tools = _ => [Kit.HexKeys], Supplies = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? Kit.Grease : null],
             Torques = b => [HangerTorque(b)],
-            Figures = r => [HangerTorque(r.Build) is not null ? null : WorkFigure.LacksTorque("hanger-torque", "torque of the hanger", r.Build.IsHangerless() is null ? "whether there is a hanger at all" : "which hanger it is: one row never holds for the other")],
+            Figures = r => [HangerTorque(r.Build) is not null || r.Build.Frame.Hanger.Is(Drivetrain.Hanger.NoHanger) ? null : WorkFigure.LacksTorque("hanger-torque", "torque of the hanger", r.Build.IsHangerless() is null ? "whether there is a hanger at all" : "which hanger it is: one row never holds for the other")],
             Checks = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.NoHanger) ? "The claw is at hand." : "The hanger sits flat on its seat and does not turn."],
             Cautions = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? Lugwork.Cautions.Axle : null], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
@@ -177,7 +177,7 @@ internal static class FrameSteps
                 b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? "Where it is out of line, see that it sits right in the frame; a universal hanger that is bent is replaced, not bent back."
                 : b.IsCarbonFrame() switch
                 {
-                    true => "Bend only a replaceable hanger, and off the frame if it is soft.",
+                    true => "Bend only a replaceable hanger, in small steps, so that no force goes into the carbon; replace one that was bent far.",
                     false => "Bend it true in small steps; replace one that was bent far.",
                     _ => "Find out first what frame and hanger are made of before anything is bent.",
                 },

@@ -1,41 +1,109 @@
+using System.Collections.Immutable;
 using Lugwork.Geometry;
+using Lugwork.Seating;
 
 namespace Lugwork;
 
-/// <summary>Hoses and housing estimated from the points of a frame and the width of a flat bar: to buy by, never to cut by.</summary>
+/// <summary>Hoses and housing estimated from the points of a frame and the width of its bar: to buy by, never to cut by.</summary>
 internal static class LineEstimates
 {
+    /// <summary>Id of the housing of a dropper.</summary>
+    public const string Dropper = "dropper-line";
+
     /// <summary>For the loop before the head tube, for lever and brake, and for what is cut off. Our own, no source.</summary>
     internal const double Allowance = 200;
 
-    /// <summary>The figure with an estimate, where it is a line of which nothing is stated and the bar is known to be flat; else as it is. The way to a rear rim brake, along top tube or seat tube, is not estimated.</summary>
+    /// <summary>From the lever of a drop bar along its bend to the straight middle. No field tells the reach of a bar. Our own, no source.</summary>
+    internal const double Bend = 120;
+
+    private static readonly ImmutableArray<string> Lines = ["front-brake-line", "rear-brake-line", "shift-line", "front-shift-line", Dropper];
+
+    /// <summary>The figure with an estimate, where it is a line of which nothing is stated and the way is known as far as it can be; else as it is, with what an estimate takes.</summary>
     public static WorkFigure Of(WorkFigure figure, Build build, FrameGeometry frame)
     {
-        if (figure.IsKnown || build.IsDropBar() != false || build.As<Handlebar>(Slot.Handlebar)?.Width is not { State: KnownState.Value } width)
+        if (figure.IsKnown || !Lines.Contains(figure.Id))
         {
             return figure;
         }
 
-        double half = width.Value.Length.Millimeters / 2;
+        string[] lacking = [.. Lacking(figure, build)];
+        if (lacking.Length > 0)
+        {
+            return figure with { Lacking = [.. figure.Lacking, .. lacking.Select(l => $"for an estimate {l}")] };
+        }
+
+        (double bar, string along) = AlongBar(build);
         return figure.Id switch
         {
-            "front-brake-line" when build.Has(Slot.FrontRimBrake) && !build.Has(Slot.FrontBrake) => Told(figure, half + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters, "half the bar and head tube, down to the crown"),
-            "rear-brake-line" when build.Has(Slot.RearRimBrake) && !build.Has(Slot.RearBrake) => figure,
-            "front-brake-line" => Told(figure, half + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters + frame.AxleToCrown.Millimeters, "half the bar, head tube and fork"),
-            "rear-brake-line" or "shift-line" => Told(figure, half + Down(frame) + frame.Chainstay.Millimeters, "half the bar, down tube and chainstay"),
-            "front-shift-line" => Told(figure, half + Down(frame), "half the bar and down tube"),
-            _ => figure,
+            "front-brake-line" when EndsAtCrown(build) => Told(figure, bar + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters, $"{along} and head tube, down to the crown", build),
+            "front-brake-line" => Told(figure, bar + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters + frame.AxleToCrown.Millimeters, $"{along}, head tube and fork", build),
+            "front-shift-line" => Told(figure, bar + Down(frame), $"{along} and down tube", build),
+            Dropper => DropperLine(figure, build, bar + Down(frame), along),
+            _ => Told(figure, bar + Down(frame) + frame.Chainstay.Millimeters, $"{along}, down tube and chainstay", build),
         };
+    }
+
+    /// <summary>What the way of a line takes that this build does not say. The way to a rear rim brake, and of a dropper outside, runs along tubes whose points no chart gives.</summary>
+    private static IEnumerable<string> Lacking(WorkFigure figure, Build build)
+    {
+        if (build.IsDropBar() is null)
+        {
+            yield return "whether the bar is a drop bar or a flat one";
+        }
+
+        if (build.As<Handlebar>(Slot.Handlebar)?.Width is not { State: KnownState.Value })
+        {
+            yield return "the width of the bar";
+        }
+
+        if (figure.Id == "rear-brake-line" && build.Has(Slot.RearRimBrake) && !build.Has(Slot.RearBrake))
+        {
+            yield return "the way along top tube and stays, whose points no chart gives";
+        }
+
+        if (figure.Id == Dropper && !build.As<Dropper>(Slot.Dropper)!.Routing.Is(DropperRouting.Internal))
+        {
+            yield return "that it runs inside the frame: of a way outside no chart gives the points";
+        }
+
+        if (figure.Id == Dropper && build.Frame.SeatTubeLength is not { State: KnownState.Value })
+        {
+            yield return "the length of the seat tube";
+        }
+    }
+
+    /// <summary>From the lever to the middle of the bar. A dropper's lever may stand on the straight part of a drop bar: then the line is long enough.</summary>
+    private static (double Length, string Along) AlongBar(Build build)
+    {
+        double half = build.As<Handlebar>(Slot.Handlebar)!.Width.Value.Length.Millimeters / 2;
+        return build.IsDropBar() == true ? (half + Bend, FormattableString.Invariant($"{Bend:0} mm of our own along the bend of the drop bar, half the bar")) : (half, "half the bar");
+    }
+
+    private static bool EndsAtCrown(Build build) => build.Has(Slot.FrontRimBrake) && !build.Has(Slot.FrontBrake);
+
+    /// <summary>Down to the bottom bracket, and up the seat tube to the lower end of the post, where its depth is known; else the whole seat tube, which is long enough.</summary>
+    private static WorkFigure DropperLine(WorkFigure figure, Build build, double toBracket, string along)
+    {
+        double tube = build.Frame.SeatTubeLength.Value.Length.Millimeters;
+        double? deep = build.As<Seatpost>(Slot.Seatpost)?.Insertion is { State: KnownState.Value } depth ? depth.Value.Length.Millimeters : null;
+        return deep is { } post && post < tube
+            ? Told(figure, toBracket + tube - post, $"{along}, down tube, and seat tube up to the end of the post", build)
+            : Told(figure, toBracket + tube, $"{along}, down tube and the whole seat tube, since the depth of the post is not known", build);
     }
 
     /// <summary>Lower end of the head tube to the bottom bracket, which is the origin.</summary>
     private static double Down(FrameGeometry frame) => double.Hypot(frame.HeadTubeBottom.X.Millimeters, frame.HeadTubeBottom.Y.Millimeters);
 
-    private static WorkFigure Told(WorkFigure figure, double path, string along) => figure with
+    private static WorkFigure Told(WorkFigure figure, double path, string along, Build build) => figure with
     {
-        Value = path + Allowance,
+        Value = Math.Ceiling((path + Allowance) / Step) * Step,
         Lacking = [],
-        Words = FormattableString.Invariant($"an estimate to buy by: {along}, and {Allowance:0} mm of our own for loop, ends and waste; cut it by the path, with the bar turned fully"),
+        Words = FormattableString.Invariant($"an estimate to buy by, never to cut by: {along}, and {Allowance:0} mm of our own for loop, ends and waste; not known are {Unknown(build)}"),
         Sources = [Sources.Derived],
     };
+
+    /// <summary>An estimate is rounded up to this. Our own, no source.</summary>
+    internal const double Step = 10;
+
+    private static string Unknown(Build build) => build.IsDropBar() == true ? "stem, reach of the bar, ports and stops" : "stem, ports and stops";
 }

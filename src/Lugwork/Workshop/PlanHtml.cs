@@ -85,9 +85,12 @@ internal static class PlanHtml
         page.Append("</section>\n");
     }
 
+    /// <summary>Many short lines stand in columns, where there is room for them.</summary>
+    private static bool IsShort(PlanBlock block) => block is { IsList: true, IsOrdered: false, Lines.Length: >= 6 } && block.Lines.All(l => l.Length <= 70);
+
     private static void Block(StringBuilder page, PlanBlock block, string heading)
     {
-        string kind = block.IsWarning ? " class='warning'" : block.IsTicked ? " class='ticks'" : "";
+        string kind = block.IsWarning ? " class='warning'" : block.IsTicked ? " class='ticks'" : IsShort(block) ? " class='short'" : "";
         page.Append(CultureInfo.InvariantCulture, $"<{heading}>{Escape(block.Title)}</{heading}>\n");
         string list = !block.IsList ? "div" : block.IsOrdered ? "ol" : "ul";
         string item = block.IsList ? "li" : "p";
@@ -118,13 +121,14 @@ internal static class PlanStyle
         a { color: var(--accent); }
         p { margin: 0.3em 0; }
         .soft { color: var(--soft); }
-        .warning { background: var(--warn-paper); color: var(--warn-ink); border-left: 4px solid var(--warn-ink); padding: 0.3rem 0.3rem 0.3rem 1.4em; }
+        .warning { background: var(--warn-paper); color: var(--warn-ink); border-left: 4px solid var(--warn-ink); padding: 0.3rem 0.3rem 0.3rem 1.8em; }
+        .short { columns: 18em; }
         .ticks { list-style: "\2610  "; }
         figure { margin: 0.6em 0; break-inside: avoid; }
         figure svg { max-width: 100%; height: auto; }
         figcaption { color: var(--soft); }
         @page { size: A4; margin: 14mm; }
-        @media print { body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.3; } h1, h2, h3, h4 { margin: 0.7em 0 0.2em; } h4 { font-size: 9pt; margin-top: 0.4em; } p { margin: 0.1em 0; } nav ol { columns: 2; } h2, h3, h4, .soft { break-after: avoid; } li, p { break-inside: avoid; } a { text-decoration: none; } article { break-inside: auto; } .warning { padding-right: 0; } figure svg { max-height: 230mm; } }
+        @media print { body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.3; } h1, h2, h3, h4 { margin: 0.7em 0 0.2em; } h4 { font-size: 9pt; margin-top: 0.4em; } p { margin: 0.1em 0; } nav ol { columns: 2; } .short { columns: 2; } h2, h3, h4, .soft { break-after: avoid; } li, p { break-inside: avoid; } a { text-decoration: none; } article { break-inside: auto; } .warning { padding-right: 0; } figure svg { max-height: 230mm; } }
 
         """;
 }

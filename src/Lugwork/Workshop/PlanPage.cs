@@ -68,14 +68,19 @@ internal static class PlanPage
             new("After", [.. step.After.Select(a => $"\u201C{plan.Find(a.Step)!.Title}\u201D: {a.Because}")]) { Steps = [.. step.After.Select(a => plan.Steps.IndexOf(plan.Find(a.Step)!) + 1)] },
             new("Do", step.Does) { IsOrdered = true },
             new("Figures of this build", [.. step.Figures.Select(f => f.ToString())]),
-            new("Torque", [.. step.Torques.Select(t => t.ToString())]),
-            new("Tools", step.Tools.IsEmpty ? [] : [string.Join(", ", step.Tools.Select(t => t.Name))], false),
-            new("Used up", step.Supplies.IsEmpty ? [] : [string.Join(", ", step.Supplies.Select(s => s.Name))], false),
+            IsPass(step) ? new(PassTitle, [.. step.Torques.Select(t => t.Brief)], IsTicked: true) : new("Torque", [.. step.Torques.Select(t => t.ToString())]),
+            new("Tools", step.Tools.IsEmpty ? [] : [string.Join("; ", step.Tools.Select(t => t.Name))], false),
+            new("Used up", step.Supplies.IsEmpty ? [] : [string.Join("; ", step.Supplies.Select(s => s.Name))], false),
             new("Check", step.Checks, IsTicked: true),
             new("Caution", [.. step.Cautions.Select(c => c.Text)], IsWarning: true),
         ];
         return [.. all.Where(b => !b.Lines.IsEmpty)];
     }
+
+    private const string PassTitle = "Torque, each as at its step, where the pages stand too; the maker's figure rules";
+
+    /// <summary>It goes over what was tightened before: sources are not told a second time.</summary>
+    private static bool IsPass(WorkStep step) => step.Stage >= WorkStage.FinalChecks;
 
     /// <summary>
     /// One line of printable text: what ends a line or moves a cursor becomes a space, half a character the replacement mark. Of the characters without width

@@ -5,9 +5,8 @@ namespace Lugwork;
 /// <summary>What stands out in a record.</summary>
 internal static class RecordQuestions
 {
-    private static readonly int Least = TorqueTable.All.SelectMany(t => t.Ranges).Min(r => r.LeastHundredths);
-
-    private static readonly int Most = TorqueTable.All.SelectMany(t => t.Ranges).Max(r => r.MostHundredths);
+    /// <summary>Figures of safety that have to be known or written down, beside those that are cut.</summary>
+    private static readonly ImmutableArray<string> OfSafety = ["post-mark", "post-insertion", "quill-insertion", "rotor-thickness"];
 
     public static ImmutableArray<string> Of(WorkRecord kept)
     {
@@ -36,16 +35,40 @@ internal static class RecordQuestions
                 }
             }
 
-            told.AddRange(entry.Torques.Where(t => step.Figures.Any(f => f.Id == t.Fastener && f.Unit == WorkFigure.NewtonMetres) && t.Thousandths is var set && (set < Least * 10 || set > Most * 10)).Select(t => $"{step.Id}: {t} is outside the torques of every fastener that was read; look at the unit, and at the maker's figure"));
+            told.AddRange(entry.Torques.Where(t => step.Figures.Any(f => f.Id == t.Fastener && f.Unit == WorkFigure.NewtonMetres)).Select(t => (Torque: t, Doubt: LikeTorques.Doubt(t))).Where(t => t.Doubt is not null).Select(t => $"{step.Id}: {t.Torque} is {t.Doubt}"));
+            if (entry.IsDone && Unwritten(kept, step, entry) is { Length: > 0 } unwritten)
+            {
+                told.Add($"{step.Id} is done, and no torque is written down for {string.Join(", ", unwritten)}");
+            }
+
             told.AddRange(entry.Measurements.Where(m => step.Figures.All(f => f.Id != m.Figure) && !IsInBuild(kept.Plan.Build, step, m)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names"));
         }
 
-        told.AddRange(kept.Entries.Where(e => e.IsDone).SelectMany(e => kept.Plan.Find(e.Step)!.Figures.Where(f => f is { IsKnown: false, Place: { IsCut: true } place } && kept.Plan.Build[place.Slot] is { } part && PartForms.Of(place.Slot).TextOf(part, place.Field) is null or "unknown" && e.Measurements.All(m => m.Figure != f.Id)).Select(f => $"{e.Step} is done, and {f.Id} was neither known nor written down")));
+        told.AddRange(kept.Entries.Where(e => e.IsDone).SelectMany(e => kept.Plan.Find(e.Step)!.Figures.Where(f => f is { IsKnown: false, Place: { } place } && (place.IsCut || OfSafety.Contains(f.Id)) && kept.Plan.Build[place.Slot] is { } part && PartForms.Of(place.Slot).TextOf(part, place.Field) is null or "unknown" && e.Measurements.All(m => m.Figure != f.Id)).Select(f => $"{e.Step} is done, and {f.Id} was neither known nor written down")));
         List<string> refused = [];
         _ = MeasuredBuild.Of(kept, refused);
         told.AddRange(refused);
         told.AddRange(kept.Lapsed.Select(e => $"{e.Step} is no step of this build any more: its entry has lapsed"));
         return told.ToImmutable();
+    }
+
+    /// <summary>
+    /// Torques of a step that is done which stand neither there nor in the last pass, where that is done. Of rows that exclude each other one is enough;
+    /// of a torque that only the maker names a note says as well that there is none, such as of grips without a clamp.
+    /// </summary>
+    private static string[] Unwritten(WorkRecord kept, WorkStep step, WorkEntry entry)
+    {
+        HashSet<string> written = [.. entry.Torques.Select(t => t.Fastener)];
+        if (step.Stage < WorkStage.FinalChecks && kept.IsDone(FinalSteps.LastPass))
+        {
+            written.UnionWith(kept.Entries.Single(e => e.Step == FinalSteps.LastPass).Torques.Select(t => t.Fastener));
+        }
+
+        return
+        [
+            .. step.Torques.Where(t => !t.IsByHand).GroupBy(t => t.Either.Length > 0 ? t.Either : t.Id).Where(g => !g.Any(t => written.Contains(t.Id))).Select(g => string.Join(" or ", g.Select(t => t.Id))),
+            .. entry.Note.Length > 0 ? [] : step.Figures.Where(f => f.Unit == WorkFigure.NewtonMetres && !written.Contains(f.Id)).Select(f => $"{f.Id} (or a note that there is none)"),
+        ];
     }
 
     /// <summary>What speaks against a torque; null where a page prints it for this fastener.</summary>

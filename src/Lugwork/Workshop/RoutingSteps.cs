@@ -20,7 +20,7 @@ internal static class RoutingSteps
                 "Leave every line long: it is cut with the bar in place, turned fully to both sides.",
             ],
             Tools = b => [Kit.Liner, b.PullsCables() ? Kit.CableCutter : null], Supplies = b => [new("liner-tube", "liner tube for lines inside the frame, foam sleeves against rattle"), b.PullsCables() ? Kit.CableEnds : null],
-            Figures = r => [RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter)],
+            Figures = r => [RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter), SeatFigures.Line(r.Build)],
             Checks = b => ["No line is pinched, kinked or rubs on a tube.", b.HasRearTravel() != false ? "With rear suspension the lines have slack through the whole travel." : null],
             Skill = WorkSkill.Practised, Time = WorkTime.Longer,
             Shop = b => b.RunsThroughHeadset() ? new(false, "lines through the headset are cut, led and bled in one go, and redone when one is too short") : null,
@@ -31,7 +31,7 @@ internal static class RoutingSteps
 /// <summary>Lengths of hoses and housing: as stated with lever or shifter, else estimated where frame and bar are known as figures, else to be measured along the path.</summary>
 internal static class RoutingFigures
 {
-    private const string Path = "the way through or along this frame, measured along the path with the bar turned fully to both sides";
+    internal const string Path = "the way through or along this frame, measured along the path with the bar turned fully to both sides";
 
     public static WorkFigure? Line(Build build, WheelEnd end)
     {

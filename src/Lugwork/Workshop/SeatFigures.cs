@@ -22,15 +22,16 @@ internal static class SeatFigures
         ];
     }
 
-    /// <summary>How deep the post sits at the rider's height: its length less the height of the rails above the collar.</summary>
+    /// <summary>How deep the post sits at the rider's height: its length less the height of the rails above the collar; where the height is not known, as deep as it is stated to sit.</summary>
     private static WorkFigure Insertion(Build build, Seatpost post)
     {
         FigureInputs given = new();
         decimal rails = Rails(build, given);
         decimal length = given.Millimetres("the length of the post", post.Length);
-        return given.Figure(
+        WorkFigure found = given.Figure(
             "post-insertion", "how deep the post sits at this saddle height", "mm",
-            () => new SeatpostRoom { RailHeight = Dimension.OfMillimetres(rails), OpenDepth = default, LeastInsertion = default }.InsertionOf(Dimension.OfMillimetres(length)).Millimeters, Sources.FrameManual).Into(Slot.Seatpost, "insertion");
+            () => new SeatpostRoom { RailHeight = Dimension.OfMillimetres(rails), OpenDepth = default, LeastInsertion = default }.InsertionOf(Dimension.OfMillimetres(length)).Millimeters, Sources.FrameManual);
+        return (found.IsKnown || post.Insertion.State is not (KnownState.Value or KnownState.Measured) ? found : Stated("post-insertion", "how deep the post sits, as it is stated", "the depth of the post", post.Insertion)).Into(Slot.Seatpost, "insertion");
     }
 
     public static WorkFigure?[] OfDropper(Build build)
@@ -46,12 +47,17 @@ internal static class SeatFigures
         return
         [
             Stated("dropper-travel", "travel of the dropper", "the travel of the dropper", dropper.Travel).Into(Slot.Dropper, "travel"),
+            Line(build),
             Stated("dropper-stack", "least height of the rails above the collar, with the dropper fully in and up", "the stack of the dropper", dropper.Stack).Into(Slot.Dropper, "stack"),
             given.Figure(
                 "longest-travel", "longest travel that this height has room for", "mm",
                 () => new SeatpostRoom { RailHeight = Dimension.OfMillimetres(rails), OpenDepth = default, LeastInsertion = default }.LongestTravel(Dimension.OfMillimetres(stack)).Millimeters, Sources.DropperTips),
         ];
     }
+
+    /// <summary>Housing of the dropper; no part has a field for it, so what was cut stays in the record.</summary>
+    public static WorkFigure? Line(Build build) =>
+        build.HasDropperLine() ? WorkFigure.Lacks(LineEstimates.Dropper, "length of the housing of the dropper", RoutingFigures.Path) with { Unit = "mm" } : null;
 
     public static WorkFigure?[] OfShock(Build build) =>
         build.As<Shock>(Slot.Shock) is not { Size.State: KnownState.Value } shock ? [WorkFigure.Lacks("shock-size", "eye to eye and stroke of the shock", "the size of the shock, such as 210x55").Into(Slot.Shock, "size")]

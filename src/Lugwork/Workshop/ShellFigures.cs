@@ -34,12 +34,58 @@ internal static class ShellFigures
         return fit.Joint is null ? null : WorkFigure.Told("bracket-spacers", "crank, shell and spacers", $"{fit.Sentence} ({Verdicts.InWords(fit.Verdict)})", [.. fit.Sources]);
     }
 
-    public static WorkFigure? DriveSpacer(Build build)
+    /// <summary>Spacers of each side: what is stated of the drive side, else what a page counts for this crank across this shell.</summary>
+    public static WorkFigure?[] SideSpacers(Build build)
     {
+        if (build.As<BottomBracket>(Slot.BottomBracket) is not { } bracket)
+        {
+            return [];
+        }
+
+        (Shell Shell, Spindle Spindle)? pair = PairOf(build);
+        SpacerCount? count = pair is { } p ? SpacerCount.Of(p.Shell, p.Spindle) : null;
+        if (count is null && build.IsShellThreaded() == false && !(pair is { } q && SpacerCount.IsByChart(q.Shell, q.Spindle)))
+        {
+            return [];
+        }
+
         FigureInputs given = new();
-        return build.As<BottomBracket>(Slot.BottomBracket) is not { } bracket || build.IsShellThreaded() == false ? null
-            : given.Millimetres("the spacers under the drive-side cup, by the crank maker's chart", bracket.DriveSpacer, noneIsZero: true) is var spacer
-                ? given.Figure("drive-spacer", "spacers under the drive-side cup", "mm", () => (double)spacer).Into(Slot.BottomBracket, "driveSpacer", mayBeNone: true) : null;
+        decimal stated = given.Millimetres("the spacers under the drive-side cup, by the crank maker's chart", bracket.DriveSpacer, noneIsZero: true);
+        WorkFigure drive = given.Figure(DriveId, DriveName, Millimetre, () => (double)stated);
+        drive = drive.IsKnown || count is null ? drive : Counted(build, count);
+        WorkFigure other = count is null ? WorkFigure.Lacks(OtherId, OtherName, "the spacers under the other cup, by the crank maker's chart") with { Unit = Millimetre }
+            : Of(OtherId, OtherName, count.OtherNanometres, count);
+        return [drive.Into(Slot.BottomBracket, "driveSpacer", mayBeNone: true), other];
+    }
+
+    private const string DriveId = "drive-spacer";
+    private const string DriveName = "spacers under the drive-side cup";
+    private const string OtherId = "other-spacer";
+    private const string OtherName = "spacers under the other cup";
+    private const string Millimetre = "mm";
+
+    private static WorkFigure Counted(Build build, SpacerCount count) => HasPlate(build) switch
+    {
+        true => Of(DriveId, DriveName, count.DriveBesidePlateNanometres, count),
+        null when count.DriveNanometres != count.DriveBesidePlateNanometres => WorkFigure.Lacks(DriveId, DriveName, FormattableString.Invariant($"whether a plate of derailleur or guide sits under that cup: with one {InMillimetres(count.DriveBesidePlateNanometres):0.#} mm of spacers, without {InMillimetres(count.DriveNanometres):0.#} mm")) with { Unit = Millimetre },
+        _ => Of(DriveId, DriveName, count.DriveNanometres, count),
+    };
+
+    private static WorkFigure Of(string id, string name, long nanometres, SpacerCount count) =>
+        WorkFigure.Of(id, name, InMillimetres(nanometres), Millimetre, count.Sources) with { Words = nanometres == 0 ? "none, by the pages that list this crank and shell" : "in rings of 2.5 mm, by the pages that count them for this crank and shell" };
+
+    private static double InMillimetres(long nanometres) => nanometres / (double)Nanometres.PerMillimetre;
+
+    /// <summary>Shell of the frame and spindle of the crank, both known, with no adapter between them.</summary>
+    private static (Shell Shell, Spindle Spindle)? PairOf(Build build) =>
+        !build.Has(Slot.ShellAdapter) && build.Frame.Shell is { State: KnownState.Value } shell && build.As<Crankset>(Slot.Crankset)?.Spindle is { State: KnownState.Value } spindle ? (shell.Value, spindle.Value) : null;
+
+    /// <summary>A plate of front derailleur or guide sits under the drive-side cup, none does, or null where a mount is not known.</summary>
+    private static bool? HasPlate(Build build)
+    {
+        bool? derailleur = build.As<FrontDerailleur>(Slot.FrontDerailleur) is { } front ? BuildLook.Common(front.Mount, m => m == FrontDerailleurMount.EType) : false;
+        bool? guide = build.As<ChainGuide>(Slot.ChainGuide) is { } held ? BuildLook.Common(held.Mount, m => m == ChainGuideMount.Bracket) : false;
+        return derailleur | guide;
     }
 
     public static WorkTool Tool(Build build)

@@ -73,22 +73,22 @@ internal static class SteeringSteps
         },
         new()
         {
-            Id = "fit-headset-cover", Title = "Fit the cover of the headset", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.HeadsetCover), Uses = [Slot.Frame, Slot.HeadsetCover], Joints = ["headset-cover-system"],
-            After = [new("route-lines", "lines that pass the cover are led first"), new("press-headset", "the cover lies on the upper bearing"), new("dry-fit-fork", "the cover was part of the measured stack")],
-            Does = b => ["Grease the centring ring.", b.RunsThroughHeadset() ? "Lead the lines through the cover without a kink." : "Lay the cover on the upper bearing."],
-            Supplies = _ => [Kit.Grease], Checks = _ => ["The cover does not rub on the frame."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+            Id = "fit-headset-cover", Title = "Make the cover of the headset ready", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.HeadsetCover), Uses = [Slot.Frame, Slot.HeadsetCover], Joints = ["headset-cover-system"],
+            After = [new("route-lines", "lines that pass the cover are led first"), new("press-headset", "the cover belongs on the upper bearing that is in"), new("dry-fit-fork", "the cover was part of the measured stack")],
+            Does = b => ["See that cover and centring ring are those of this headset.", b.RunsThroughHeadset() ? "With the fork out, lead the lines through upper bearing and cover without a kink." : "Lay both ready: they go on once the fork is in."],
+            Checks = b => ["The edge of the cover is as wide as the head tube.", b.RunsThroughHeadset() ? "No line is pinched between cover and frame." : null], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
         {
             Id = "fit-fork", Title = "Fit the fork for good", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.HeadsetCover],
             After = [new("dry-fit-fork", "what fits is known before it is greased"), new("cut-steerer", "chips of the cut stay out of the bearings"), new("set-preload", "the cap pulls on the nut or expander"), new("route-lines", "lines past the bearings are in before the fork closes the way"), new("fit-headset-cover", "lines through the cover are led while the fork is out")],
-            Does = b => ["Grease the bearings and their seats.", b.IsThreaded() == true ? "Slide the fork in, and lay on the upper bearing." : "Slide the fork in, lay on bearing, ring and cover.", b.IsThreaded() switch
+            Does = b => ["Grease the bearings and their seats.", b.IsThreaded() == true ? "Slide the fork in, and lay on the upper bearing." : "Slide the fork in; lay on the bearing, the greased centring ring and the cover.", b.IsThreaded() switch
             {
                 true => "Screw the upper race down until play is gone, then hold it with the locknut.",
                 false => null,
                 _ => "Find out first whether the steerer is threaded: its play is taken up by a locknut or by the cap.",
             }],
-            Tools = b => [b.IsThreaded() == true ? new("headset-spanners", "two headset spanners of the size of race and locknut") : null], Supplies = _ => [Kit.Grease],
+            Tools = b => [b.IsThreaded() == true ? Keys.Headset(b) : null], Supplies = _ => [Kit.Grease],
             Torques = b => [b.IsThreaded() == true ? TorqueTable.SteeringTorques.Locknut : null],
             Checks = _ => ["The fork turns freely from stop to stop."], Cautions = _ => [Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
@@ -102,7 +102,7 @@ internal static class SteeringSteps
                 : b.HasQuill() == true
                 ? ["Grease the quill and its wedge.", "Put it in beyond its mark; it is lined up once the wheel is in.", "Tighten the wedge bolt to the maker's torque."]
                 : [StemStart(b), "Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", b.IsCarbonSteerer() == false ? "See whether small M5 bolts or one or two large ones clamp the steerer: the torque goes by them." : null, "Tighten its clamp bolts in turn to the maker's torque; it is lined up once the wheel is in."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasQuill() == true ? Kit.Grease : b.HasQuill() == false && b.IsCarbonSteerer() == true ? Kit.Paste : null],
+            Tools = b => [StemKey(b), Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasQuill() == true ? Kit.Grease : b.HasQuill() == false && b.IsCarbonSteerer() == true ? Kit.Paste : null],
             Torques = b => b.HasQuill() switch
             {
                 true => [TorqueTable.SteeringTorques.QuillWedge],
@@ -129,7 +129,7 @@ internal static class SteeringSteps
                 false => ["Loosen the clamp bolts of the stem.", "Line stem and bar up with the front wheel.", "See that no play came in, then tighten the clamp bolts in turn to the maker's torque."],
                 _ => ["Find out first whether the stem is a quill or clamps the steerer.", "Line stem and bar up with the front wheel."],
             },
-            Tools = _ => [Kit.HexKeys],
+            Tools = b => [StemKey(b), StemTorques(b).Length == 1 && b.HasQuill() == false ? null : Kit.HexKeys],
             Torques = b => b.HasQuill() switch
             {
                 true => [TorqueTable.SteeringTorques.QuillWedge],
@@ -170,6 +170,9 @@ internal static class SteeringSteps
         false => [TorqueTable.SteeringTorques.StemOnSteerer, TorqueTable.SteeringTorques.StemOnSteererOld],
         _ => [],
     };
+
+    /// <summary>The rows of a stem that clamps are of M5 bolts, beside that of old ones with large bolts.</summary>
+    private static WorkTool? StemKey(Build build) => build.HasQuill() == false ? Keys.M5 : null;
 
     private static WorkFigure? StemLacks(Build build) =>
         build.HasQuill() switch

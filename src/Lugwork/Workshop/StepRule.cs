@@ -101,11 +101,7 @@ internal static class StepTable
     }
 
     /// <summary>Ids of the torques that only makers name, and that are written down once they were applied.</summary>
-    public static ImmutableArray<string> MakersTorques { get; } =
-    [
-        "pivot-torque", "hanger-torque", "stem-torque", "binder-torque", "drop-lever-torque", "ring-torque", "crank-torque", "derailleur-torque", "axle-torque", "arm-torque", "rim-brake-torque",
-        "rotor-torque", "caliper-torque", "control-torque", "grip-torque", "saddle-torque", "cassette-torque", "fixed-lockring-torque", "bracket-torque",
-    ];
+    public static ImmutableArray<string> MakersTorques => LikeTorques.All.Keys;
 
     /// <summary>The steps that a build needs, in the order of the table.</summary>
     public static IReadOnlyList<WorkStep> Of(FitReport report, FrameGeometry? frame = null)

@@ -55,6 +55,9 @@ public sealed class TorqueFigure
     /// <summary>It is closed by hand or until play is gone: no torque wrench is set for it.</summary>
     internal bool IsByHand { get; init; }
 
+    /// <summary>Rows of one word exclude each other: the bolts that are there decide which of them holds. Empty where a row stands alone.</summary>
+    internal string Either { get; init; } = "";
+
     /// <summary>How the printed figures stand to each other; memory, common practice and figures of other parts neither agree nor contradict. Figures within 1 % of each other are roundings of one, such as 40 and 40.2 N m (our own bound, no source).</summary>
     public TorqueAgreement Agreement
     {
@@ -101,6 +104,10 @@ public sealed class TorqueFigure
             return $"{string.Join("; ", Ranges.Select(Told))}.{agree} Thread: {InWords(Treatment)}{From}.{note} The maker's figure rules.";
         }
     }
+
+    /// <summary>Every figure without its source: "six rotor bolts, T25: 5 to 6.2 N m; 4 to 6 N m; 2 to 4 N m (with a plate that locks them)".</summary>
+    internal string Brief =>
+        $"{Fastener}: {string.Join("; ", Ranges.Select(r => r.Of.Length > 0 ? $"{r} ({r.Of})" : r.ToString()).Distinct())}{(Agreement == TorqueAgreement.Apart ? " (the sources contradict each other)" : IsUnpublished ? " (no page was read that prints it)" : "")}";
 
     private string From => TreatmentSource is { } source ? $" ({source})" : "";
 

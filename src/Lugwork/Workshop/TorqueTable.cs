@@ -15,15 +15,15 @@ public static partial class TorqueTable
 
     internal static class SteeringTorques
     {
-        public static TorqueFigure StemOnSteerer { get; } = new("stem-on-steerer", "stem on a threadless steerer, M5 bolts", new(4, 6, CommonPractice), new(5, 7, BoltTorqueGuide), new(4, 5, CarbonRoadTorques, "one maker of carbon road frames")) { Note = "Old stems with large bolts take another row." };
+        public static TorqueFigure StemOnSteerer { get; } = new("stem-on-steerer", "stem on a threadless steerer, M5 bolts", new(4, 6, CommonPractice), new(5, 7, BoltTorqueGuide), new(4, 5, CarbonRoadTorques, "one maker of carbon road frames")) { Note = "Old stems with large bolts take another row.", Either = "stem" };
 
         public static TorqueFigure StemOnCarbon { get; } = new("stem-on-carbon-steerer", "stem on a carbon steerer, M5 bolts", new(4, 6, CommonPractice, "its lower end on carbon"), new(5, 7, BoltTorqueGuide), new(4, 5, CarbonRoadTorques, "one maker of carbon road frames")) { Treatment = ThreadTreatment.AssemblyPaste, TreatmentSource = CommonPractice };
 
-        public static TorqueFigure StemOnSteererOld { get; } = new("stem-on-steerer-old", "stem on a threadless steerer, older steel or aluminium stem with large bolts", new TorqueRange(13.6m, 16.3m, CargoBoltList)) { Note = "Never for M5 bolts." };
+        public static TorqueFigure StemOnSteererOld { get; } = new("stem-on-steerer-old", "stem on a threadless steerer, older steel or aluminium stem with large bolts", new TorqueRange(13.6m, 16.3m, CargoBoltList)) { Note = "Never for M5 bolts.", Either = "stem" };
 
-        public static TorqueFigure Faceplate { get; } = new("stem-faceplate", "faceplate of the stem, four M5 bolts", new(4, 6, CommonPractice), new(4, 6, BoltTorqueGuide)) { Note = "Crosswise, with an even gap." };
+        public static TorqueFigure Faceplate { get; } = new("stem-faceplate", "faceplate of the stem, four M5 bolts", new(4, 6, CommonPractice), new(4, 6, BoltTorqueGuide)) { Note = "Crosswise, with an even gap.", Either = "bar" };
 
-        public static TorqueFigure BarBinderOld { get; } = new("bar-binder-old", "handlebar binder of an older stem, large bolts", new TorqueRange(19.7m, 29.4m, CargoBoltList)) { Note = "Never for M5 bolts." };
+        public static TorqueFigure BarBinderOld { get; } = new("bar-binder-old", "handlebar binder of an older stem, large bolts", new TorqueRange(19.7m, 29.4m, CargoBoltList)) { Note = "Never for M5 bolts.", Either = "bar" };
 
         public static TorqueFigure QuillWedge { get; } = new("quill-wedge", "wedge bolt of a quill stem", new TorqueRange(19.7m, 29.4m, CargoBoltList)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
 
@@ -37,11 +37,11 @@ public static partial class TorqueTable
 
         public static TorqueFigure SeatCollarCarbon { get; } = new("seat-collar-carbon", "seat collar, carbon frame or post", new(4, 7, Memory), new(4, 4, CarbonRoadTorques, "collar of a carbon time-trial frame", true), new(6, 6, CarbonRoadTorques, "collar that is not round", true), new(8, 8, CarbonRoadTorques, "wedge instead of a collar", true)) { Treatment = ThreadTreatment.AssemblyPaste, TreatmentSource = Memory };
 
-        public static TorqueFigure RailNuts { get; } = new("saddle-clamp-nuts", "saddle clamp with 13 or 14 mm nuts", new TorqueRange(20.3m, 24.9m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
+        public static TorqueFigure RailNuts { get; } = new("saddle-clamp-nuts", "saddle clamp with 13 or 14 mm nuts", new TorqueRange(20.3m, 24.9m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Either = "saddle" };
 
-        public static TorqueFigure RailBolt { get; } = new("saddle-clamp-one-bolt", "saddle clamp with one 6 mm hex bolt", new TorqueRange(17, 28.3m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
+        public static TorqueFigure RailBolt { get; } = new("saddle-clamp-one-bolt", "saddle clamp with one 6 mm hex bolt", new TorqueRange(17, 28.3m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Either = "saddle" };
 
-        public static TorqueFigure RailBolts { get; } = new("saddle-clamp-two-bolts", "saddle clamp with two 5 mm hex bolts", new TorqueRange(9.6m, 14.1m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "The page prints 80 in\u00B7lbf as 9.6 N m; 80 in\u00B7lbf is 9.0 N m." };
+        public static TorqueFigure RailBolts { get; } = new("saddle-clamp-two-bolts", "saddle clamp with two 5 mm hex bolts", new TorqueRange(9.6m, 14.1m, GuideTorques2002)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, Note = "The page prints 80 in\u00B7lbf as 9.6 N m; 80 in\u00B7lbf is 9.0 N m.", Either = "saddle" };
 
         public static TorqueFigure RailBinder { get; } = new("saddle-binder", "saddle rail binder in general", new TorqueRange(19.7m, 39.2m, CargoBoltList));
 

@@ -39,14 +39,14 @@ internal static class WheelSteps
             After = [new($"fit-{end.Name}-tyre", "sealant and lubricant stay off the rotor")],
             Does = b => FixingOf(b, end) switch
             {
-                { } fixing when fixing == RotorFixing.CenterLock => ["Wipe the rotor with alcohol.", "Slide it on, arrow forward.", "Grease the thread of the lockring, never the rotor.", "Tighten the lockring to the maker's torque."],
-                { } => ["Wipe the rotor with alcohol.", "Lay it on, arrow forward.", "Put thread lock on bolts that come without it.", "Tighten its bolts crosswise to the maker's torque."],
+                { } fixing when fixing == RotorFixing.CenterLock => ["Wipe the rotor with alcohol.", "Slide it on, its arrow the way the wheel turns.", "Grease the thread of the lockring, never the rotor.", "Tighten the lockring to the maker's torque."],
+                { } => ["Wipe the rotor with alcohol.", "Lay it on, its arrow the way the wheel turns.", "Put thread lock on bolts that come without it.", "Tighten its bolts crosswise to the maker's torque."],
                 _ => ["Wipe the rotor with alcohol.", "Find out first how the rotor is held: by bolts, and how many, or by a lockring on splines. Bolts, tool and torque go by it."],
             },
             Tools = b => FixingOf(b, end) switch
             {
                 { } fixing when fixing == RotorFixing.CenterLock => [LockringTool(b, end)],
-                { } fixing when fixing == RotorFixing.SixBolt => [new("t25", "T25 key")],
+                { } fixing when fixing == RotorFixing.SixBolt => [Keys.RotorStar],
                 { } => [new("rotor-key", "key for the bolts of this rotor")],
                 _ => [],
             },

@@ -41,7 +41,7 @@ public sealed class WorkRecord
     /// <summary>Every step is done.</summary>
     public bool IsComplete => Plan.Steps.All(s => IsDone(s.Id));
 
-    /// <summary>What someone should look at: steps done before those they wait for or with joints that do not mate, torques outside every published figure, entries that count for nothing.</summary>
+    /// <summary>What someone should look at: steps done before those they wait for, with joints that do not mate, or without their torque written down; torques outside what was read; entries that count for nothing.</summary>
     public ImmutableArray<string> Questions => RecordQuestions.Of(this);
 
     /// <summary>A record in which nothing is done.</summary>

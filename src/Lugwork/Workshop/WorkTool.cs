@@ -34,7 +34,7 @@ public sealed record LeaveToShop(bool IsNeeded, string Reason)
 /// <summary>The tools and supplies that several steps name.</summary>
 internal static class Kit
 {
-    public static WorkTool HexKeys { get; } = new("hex-keys", "hex keys");
+    public static WorkTool HexKeys { get; } = new("hex-keys", "hex or star keys (no page names a size: the bolt head decides)");
 
     public static WorkTool TorqueWrench { get; } = new("torque-wrench", "torque wrench with bits for the bolts at hand");
 

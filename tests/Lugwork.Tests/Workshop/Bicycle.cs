@@ -5,7 +5,7 @@ namespace Lugwork.Tests.Workshop;
 /// <summary>Whole bicycles of several kinds, whose parts mate as far as they are stated: what a plan has to cope with.</summary>
 internal static class Bicycle
 {
-    public static Build[] All { get; } = [Bench.WholeBicycle(), City(), Belt(), Trail(), Track()];
+    public static Build[] All { get; } = [Bench.WholeBicycle(), City(), Belt(), Trail(), Track(), ThreeSpeed(), Hanging(), Racer()];
 
     /// <summary>Quill stem, threaded steerer, coaster hub of one speed, nuts in level slots, loose cups.</summary>
     private static Build City() => Build.From(Frame.Read("kind city; material steel; rear R120; rear slot horizontal; hanger no-hanger; shell BSA 68; seatTube 27.2; seat tube outside 28.6; shock none; rear brake none; rear bosses none; binder collar; head tube EC34/EC34"), "city")
@@ -50,4 +50,18 @@ internal static class Bicycle
         .With(Cassette.Read("fixed-sprocket; thread track; lockring lockring")).With(Chain.Read("1/8")).With(Crankset.Read("spindle square-ISO")).With(BottomBracket.Read("BSA; takes square-ISO")).With(Pedals.Read("9/16"))
         .With(RimBrake.Read("type rim-caliper; bolt recessed"), Slot.FrontRimBrake).With(BrakeLever.Read("pull short"), Slot.FrontLever)
         .With(Seatpost.Read("27.2; material aluminium")).With(Saddle.Read("7 mm round"));
+
+    /// <summary>Gears in the hub, nuts in level slots, a roller brake.</summary>
+    private static Build ThreeSpeed() => City().With(Wheel.Read("hub R120; body hub gear; hub brake roller; beadSeat 622; innerWidth 19; hold clincher"), Slot.RearWheel).With(Cassette.Read("3-lug")).With(Shifter.Read("cable"), Slot.Shifter).With(BrakeLever.Read("pull short"), Slot.RearLever);
+
+    /// <summary>The universal hanger with a derailleur that hangs on it.</summary>
+    private static Build Hanging() => Trail().With(RearDerailleur.Read("M10 bolt; wireless"));
+
+    /// <summary>Flat-mount calipers with fluid, a carbon steerer with its expander, a pressed shell, and a derailleur with a cable.</summary>
+    private static Build Racer() => Build.From(Frame.Read("kind road; material carbon; rear R142-12; rearAxleThread M12x1.5; rear slot none; hanger M10; shell BB86; seatTube 27.2; seat tube outside 31.8; shock none; rearBrake FM-rear-140; binder collar"), "racer")
+        .With(Fork.Read("front F100-12; material carbon; steerer kind threadless; steerer material carbon; brake FM-front-140; travel none")).With(Headset.Read("threadless")).With(Preload.Read("expander")).With(Stem.Read("28.6 clamp; bar 31.8; material aluminium"))
+        .With(Handlebar.Read("31.8; grip 23.8; material carbon; width 420")).With(Controls.Read("drop-bar lever")).With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(BrakeLever.Read("fluid mineral"), Slot.RearLever).With(Shifter.Read("cable"), Slot.Shifter)
+        .With(Wheel.Read("hub F100-12; center-lock"), Slot.FrontWheel).With(Wheel.Read("hub R142-12; body HG-L; center-lock"), Slot.RearWheel).With(Cassette.Read("11-speed HG road")).With(Chain.Read("11-speed")).With(RearDerailleur.Read("M10 bolt; chain 11; cable"))
+        .With(Rotor.Read("160; center-lock"), Slot.FrontRotor).With(Rotor.Read("140; center-lock"), Slot.RearRotor).With(Caliper.Read("flat; fluid mineral"), Slot.FrontBrake).With(Caliper.Read("flat; fluid mineral"), Slot.RearBrake)
+        .With(BottomBracket.Read("BB86; takes 24")).With(Crankset.Read("spindle 24-road; rings 11")).With(Pedals.Read("9/16")).With(Seatpost.Read("27.2; material carbon")).With(SeatClamp.Read("31.8")).With(Saddle.Read("7 mm round"));
 }

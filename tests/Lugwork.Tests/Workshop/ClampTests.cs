@@ -33,6 +33,7 @@ public sealed class ClampTests
     [InlineData("mounting post; adapter none", "caliper-bolts caliper-body-bolts", false)]
     [InlineData("mounting post", "caliper-bolts caliper-body-bolts adapter-bolts-m5", false)]
     [InlineData("mounting flat; adapter none", "flat-mount-bolts", false)]
+    [InlineData("mounting flat", "flat-mount-bolts", false)]
     [InlineData("mounting unknown", "", true)]
     [InlineData("mounting post | flat", "", true)]
     public void A_caliper_has_a_torque_only_where_its_foot_is_known(string caliper, string rows, bool asked)

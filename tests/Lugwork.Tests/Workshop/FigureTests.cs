@@ -85,6 +85,17 @@ public sealed class FigureTests
         Same(54.4, Of("fit-seatpost", "two-diameters"));
     }
 
+    [Theory]
+    [InlineData("27.2 x 350; insertion 130", "82 kg; saddle height 740", 175.0)]
+    [InlineData("27.2 x 350; insertion 130", "82 kg", 130.0)]
+    [InlineData("27.2 x 350", "82 kg", null)]
+    public void Without_the_riders_height_the_post_sits_as_deep_as_it_is_stated(string post, string rider, double? deep)
+    {
+        WorkFigure found = Known.With(Seatpost.Read(post)).With(Rider.Read(rider)).WorkPlan().Find("fit-seatpost")!.Figures.Single(f => f.Id == "post-insertion");
+        Assert.Equal(deep, found.Value);
+        Assert.Equal(deep == 130, found.Name.Contains("as it is stated", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_adapter_is_the_one_that_the_choice_names_and_the_pads_move_half_the_growth()
     {
@@ -117,45 +128,6 @@ public sealed class FigureTests
         Same(219, cut);
         Assert.Equal(1, cut.Doubt);
         Assert.Equal("where the steerer is cut, from the seat of the crown race: 219 mm (± 1 by what was measured)", cut.ToString());
-    }
-
-    [Theory]
-    [InlineData("width 740; grip 22.2", true)]
-    [InlineData("width 740; grip 23.8", false)]
-    [InlineData("width 740", false)]
-    [InlineData("grip 22.2", false)]
-    public void Lines_of_a_flat_bar_are_estimated_from_the_points_of_the_frame(string bar, bool known)
-    {
-        FrameGeometry frame = new FrameChart { Reach = Length.FromMillimeters(400), HeadAngle = Angle.FromDegrees(70), SeatAngle = Angle.FromDegrees(73), Chainstay = Length.FromMillimeters(435), BottomBracketDrop = Length.FromMillimeters(60), HeadTube = Length.FromMillimeters(120), LowerStack = Length.FromMillimeters(10), AxleToCrown = Length.FromMillimeters(450), ForkOffset = Length.FromMillimeters(45), RearRadius = Length.FromMillimeters(345), FrontRadius = Length.FromMillimeters(345) }.ToGeometry();
-        Build build = Build.From(Frame.Read("material steel")).With(Handlebar.Read(bar)).With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(BrakeLever.Read("fluid mineral"), Slot.RearLever).With(Shifter.Read("cable; housing length 1800"), Slot.Shifter);
-        WorkFigure Line(string step, string id) => build.WorkPlan(frame).Find(step)!.Figures.Single(f => f.Id == id);
-        WorkFigure front = Line("connect-front-brake", "front-brake-line");
-        WorkFigure rear = Line("connect-rear-brake", "rear-brake-line");
-        Assert.Equal(known, front.IsKnown);
-        Same(1800, Line("connect-shifters", "shift-line"));
-        Assert.False(build.WorkPlan().Find("connect-front-brake")!.Figures.Single(f => f.Id == "front-brake-line").IsKnown);
-        if (known)
-        {
-            Same(370 + 120 + frame.LowerStack.Millimeters + frame.AxleToCrown.Millimeters + 200, front);
-            Same(370 + Math.Sqrt(Math.Pow(frame.HeadTubeBottom.X.Millimeters, 2) + Math.Pow(frame.HeadTubeBottom.Y.Millimeters, 2)) + 435 + 200, rear);
-            Assert.Contains("200 mm of our own", front.ToString(), StringComparison.Ordinal);
-            Assert.Contains("an estimate to buy by", rear.ToString(), StringComparison.Ordinal);
-        }
-    }
-
-    [Theory]
-    [InlineData("front", true)]
-    [InlineData("rear", false)]
-    public void The_line_of_a_rim_brake_ends_at_the_crown_in_front_and_is_not_estimated_behind(string end, bool known)
-    {
-        FrameGeometry frame = new FrameChart { Reach = Length.FromMillimeters(400), HeadAngle = Angle.FromDegrees(70), SeatAngle = Angle.FromDegrees(73), Chainstay = Length.FromMillimeters(435), BottomBracketDrop = Length.FromMillimeters(60), HeadTube = Length.FromMillimeters(120), LowerStack = Length.FromMillimeters(10), AxleToCrown = Length.FromMillimeters(450), ForkOffset = Length.FromMillimeters(45), RearRadius = Length.FromMillimeters(345), FrontRadius = Length.FromMillimeters(345) }.ToGeometry();
-        Build build = Build.From(Frame.Read("material steel")).With(Handlebar.Read("width 740; grip 22.2")).With(BrakeLever.Read("pull long"), end == "front" ? Slot.FrontLever : Slot.RearLever).With(RimBrake.Read("type cantilever"), end == "front" ? Slot.FrontRimBrake : Slot.RearRimBrake);
-        WorkFigure line = build.WorkPlan(frame).Find($"connect-{end}-brake")!.Figures.Single(f => f.Id == $"{end}-brake-line");
-        Assert.Equal(known, line.IsKnown);
-        if (known)
-        {
-            Same(370 + 120 + frame.LowerStack.Millimeters + 200, line);
-        }
     }
 
     [Fact]

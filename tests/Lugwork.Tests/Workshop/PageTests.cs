@@ -63,6 +63,8 @@ public sealed class PageTests
         Assert.All(html.Descendants("a"), e => Assert.Contains((string?)e.Attribute("href"), places));
         Assert.Equal(Plan.Steps.Sum(s => s.After.Length) + Plan.Steps.Length, html.Descendants("a").Count());
         Assert.Equal(Plan.Steps.Length + 1, html.Descendants("ol").Count());
+        Assert.Equal(["utf-8"], html.Descendants("meta").Select(m => (string?)m.Attribute("charset")).OfType<string>());
+        Assert.Equal("width=device-width, initial-scale=1", (string?)html.Descendants("meta").Single(m => (string?)m.Attribute("name") == "viewport").Attribute("content"));
         Assert.DoesNotContain("url(", PlanStyle.Sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("@import", PlanStyle.Sheet, StringComparison.Ordinal);
     }
@@ -130,6 +132,20 @@ public sealed class PageTests
         };
     }
 
+    [Fact]
+    public void Short_lines_stand_in_columns_and_paper_has_its_own_size_and_colours()
+    {
+        XElement html = Read(Plan.ToHtml());
+        XElement[] columns = [.. html.Descendants("ul").Where(e => (string?)e.Attribute("class") == "short")];
+        Assert.True(columns.Length >= 2);
+        Assert.All(columns, c => Assert.All(c.Elements("li"), li => Assert.InRange(li.Value.Length, 1, 70)));
+        Assert.DoesNotContain(html.Descendants("ol"), e => (string?)e.Attribute("class") == "short");
+        Assert.Contains("@page { size: A4;", PlanStyle.Sheet, StringComparison.Ordinal);
+        Assert.Contains("overflow-wrap: anywhere", PlanStyle.Sheet, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"width:\s*[0-9]{3,}px", PlanStyle.Sheet);
+        Assert.All(html.Descendants().Attributes("class").Select(a => a.Value), c => Assert.Contains($".{c} ", PlanStyle.Sheet + " .number ", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("# heading", "\\# heading")]
     [InlineData("- item", "\\- item")]
@@ -168,6 +184,26 @@ public sealed class PageTests
         Assert.Equal(4, rotor.GetProperty("ranges").GetArrayLength());
         Assert.Equal(6.2m, rotor.GetProperty("ranges")[0].GetProperty("most").GetDecimal());
         Assert.True(steps.Single(s => s.GetProperty("id").GetString() == "fit-front-tyre").GetProperty("figures")[0].GetProperty("lacking").GetArrayLength() > 0);
+    }
+
+    /// <summary>The passes over all bolts are lists to tick, short enough to be worked off; the pages stand where a bolt is first tightened.</summary>
+    [Fact]
+    public void A_pass_over_the_bolts_is_a_short_list_to_tick_with_every_figure()
+    {
+        foreach (string id in new[] { "final-torque", "recheck" })
+        {
+            WorkStep step = Plan.Find(id)!;
+            PlanBlock pass = PlanPage.Of(Plan, step).Single(b => b.Title.StartsWith("Torque", StringComparison.Ordinal));
+            Assert.True(pass.IsTicked);
+            Assert.Contains("the maker's figure rules", pass.Title, StringComparison.Ordinal);
+            Assert.Equal(step.Torques.Length, pass.Lines.Length);
+            Assert.All(step.Torques.Zip(pass.Lines), t => Assert.True(t.First.Ranges.All(r => t.Second.Contains(r.ToString(), StringComparison.Ordinal) && t.Second.Contains(r.Of, StringComparison.Ordinal)), t.Second));
+            Assert.All(pass.Lines, l => Assert.InRange(l.Length, 10, 330));
+        }
+
+        Assert.Contains("contradict", TorqueTable.Find("caliper-bolts")!.Brief, StringComparison.Ordinal);
+        Assert.Contains("no page was read", TorqueTable.Find("flat-mount-bolts")!.Brief, StringComparison.Ordinal);
+        Assert.Contains("2 to 4 N m (with a plate that locks them)", TorqueTable.Find("rotor-bolts")!.Brief, StringComparison.Ordinal);
     }
 
     [Fact]
