@@ -139,8 +139,8 @@ internal static class BrakeSteps
     private static WorkTool?[] CaliperKeys(Build build, WheelEnd end) => FootOf(build, end) switch
     {
         null => [Kit.HexKeys],
-        { } foot when foot == CaliperFoot.Flat => [Keys.M5],
-        _ => [Keys.M6, HasAdapter(build, end) == false ? null : Keys.M5],
+        { } foot when foot == CaliperFoot.Flat => [KeySizes.M5],
+        _ => [KeySizes.M6, HasAdapter(build, end) == false ? null : KeySizes.M5],
     };
 
     /// <summary>By the one foot that is known: flat mount has other bolts than posts and tabs.</summary>

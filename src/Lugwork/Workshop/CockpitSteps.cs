@@ -18,7 +18,7 @@ internal static class CockpitSteps
                 false => null,
                 _ => "Find out whether bar or stem is carbon: if so, put assembly paste in the clamp.",
             }, "Lay the bar in the middle of the clamp, at its angle.", b.HasQuill() != false ? "See whether one large bolt or several small ones hold the bar: the torque goes by them." : null, "Tighten the bolts, a faceplate crosswise, with an even gap, to the maker's torque."],
-            Tools = b => [Keys.M5, b.HasQuill() == false ? null : Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasCarbonBar() == false ? null : Kit.Paste],
+            Tools = b => [KeySizes.M5, b.HasQuill() == false ? null : Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasCarbonBar() == false ? null : Kit.Paste],
             Torques = BarTorques,
             Checks = _ => ["The gap of the clamp is the same above and below, or as the stem maker says.", "The bar does not turn under the weight of the arms."],
             Cautions = _ => [Lugwork.Cautions.BarClampCare, Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,

@@ -24,7 +24,7 @@ internal static class CrankSteps
             Id = "fit-chain-guide", Title = "Fit the chain guide", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.ChainGuide), Uses = [Slot.Frame, Slot.ChainGuide], Joints = ["guide-on-bottom-bracket", "guide-on-tabs"],
             After = [new("fit-bottom-bracket", "a plate under the cup, or tabs beside it, are reached before the crank is on")],
             Does = _ => ["Bolt the guide on its tabs or plate, with thread lock.", "Set it over the ring once the crank is on."],
-            Tools = b => [Keys.Guide(b)], Supplies = _ => [Kit.Threadlock], Checks = _ => ["The chain runs free in every gear."], Cautions = _ => [Lugwork.Cautions.GuidePlate], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Tools = b => [KeySizes.Guide(b)], Supplies = _ => [Kit.Threadlock], Checks = _ => ["The chain runs free in every gear."], Cautions = _ => [Lugwork.Cautions.GuidePlate], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
         new()
         {
@@ -40,7 +40,7 @@ internal static class CrankSteps
                 : !b.KnowsSpindle() ? ["Find out first what spindle this crank has: how it is held, and how tight, goes by it."]
                 : b.Takes(SpindleSeat.Mm2899, SpindleSeat.Mm30, SpindleSeat.Stepped30, SpindleSeat.Stepped24) ? ["Grease the seats of the spindle as its maker says.", "Push the crank through and the other arm on, opposite it.", "Tighten the bolt to the maker's torque and take the play up as the maker says."]
                 : ["Grease the seats of the spindle as its maker says.", "Push the arms on, opposite each other.", "Tighten the bolts to the maker's torque."],
-            Tools = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? Keys.SquareTaper : Kit.HexKeys, b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? null : b.Takes(SpindleSeat.Mm24) ? new("preload-tool", "tool for the preload cap")
+            Tools = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? KeySizes.SquareTaper : Kit.HexKeys, b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? null : b.Takes(SpindleSeat.Mm24) ? new("preload-tool", "tool for the preload cap")
                 : b.Takes(SpindleSeat.OnePiece) ? new("cone-spanner", "spanner for cone and locknut of the crank")
                 : b.KnowsSpindle() ? new("crank-tool", $"crank tool for {b.As<Crankset>(Slot.Crankset)!.Spindle.InTradeWords()} spindles") : null],
             Supplies = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso, SpindleSeat.Cottered) || !b.KnowsSpindle() ? null : Kit.Grease], Torques = ShellFigures.CrankTorque,
@@ -53,7 +53,7 @@ internal static class CrankSteps
             Id = "fit-pedals", Title = "Fit the pedals", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Pedals), Uses = [Slot.Crankset, Slot.Pedals], Joints = ["pedals-in-cranks"],
             After = [new("fit-crankset", "the pedals go into arms that are fixed")],
             Does = _ => ["Grease the threads.", "Start each pedal by hand: the right one clockwise, the left one anticlockwise.", "Tighten both towards the front."],
-            Tools = _ => [Keys.Pedal], Supplies = _ => [Kit.Grease], Torques = _ => [TorqueTable.DriveTorques.Pedal],
+            Tools = _ => [KeySizes.Pedal], Supplies = _ => [Kit.Grease], Torques = _ => [TorqueTable.DriveTorques.Pedal],
             Checks = _ => ["Left and right are not exchanged.", "The thread is in over its whole length."], Cautions = _ => [Lugwork.Cautions.PedalThreads], Time = WorkTime.QuarterHour,
         },
     ];

@@ -62,7 +62,7 @@ internal static class SeatSteps
                 HoldsRoundRails(b) == true ? "See which bolts hold the rails, one, two or a pair of nuts: the torque goes by them." : null,
                 "Tighten the bolts in turn to the maker's torque.",
             ],
-            Tools = b => [HoldsRoundRails(b) == true ? Keys.SaddleClamp : Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
+            Tools = b => [HoldsRoundRails(b) == true ? KeySizes.SaddleClamp : Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
             Torques = b => SaddleTorques(b), Figures = r => [SaddleLacks(r.Build)],
             Checks = _ => ["The clamp holds the rails on their straight part, inside the marks.", "The saddle does not rock."], Cautions = b => [BuildLook.Common(b.As<Saddle>(Slot.Saddle)?.Rails ?? default, r => r == SaddleRails.Round7) == true ? null : Lugwork.Cautions.Rails, b.IsCarbonPost() == true ? Lugwork.Cautions.CarbonPost : null], Time = WorkTime.QuarterHour,
         },

@@ -88,7 +88,7 @@ internal static class SteeringSteps
                 false => null,
                 _ => "Find out first whether the steerer is threaded: its play is taken up by a locknut or by the cap.",
             }],
-            Tools = b => [b.IsThreaded() == true ? Keys.Headset(b) : null], Supplies = _ => [Kit.Grease],
+            Tools = b => [b.IsThreaded() == true ? KeySizes.Headset(b) : null], Supplies = _ => [Kit.Grease],
             Torques = b => [b.IsThreaded() == true ? TorqueTable.SteeringTorques.Locknut : null],
             Checks = _ => ["The fork turns freely from stop to stop."], Cautions = _ => [Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
@@ -172,7 +172,7 @@ internal static class SteeringSteps
     };
 
     /// <summary>The rows of a stem that clamps are of M5 bolts, beside that of old ones with large bolts.</summary>
-    private static WorkTool? StemKey(Build build) => build.HasQuill() == false ? Keys.M5 : null;
+    private static WorkTool? StemKey(Build build) => build.HasQuill() == false ? KeySizes.M5 : null;
 
     private static WorkFigure? StemLacks(Build build) =>
         build.HasQuill() switch

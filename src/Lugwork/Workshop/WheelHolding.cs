@@ -23,7 +23,7 @@ internal static class WheelHolding
     public static bool WaitsForChain(Build build, WheelEnd end) =>
         !end.IsFront && build.HasFixedChain() == true && build.WheelTensions() != false && build.HeldBy(end) != HubAttachment.ThruAxle;
 
-    public static WorkTool? Tool(Build build, WheelEnd end) => build.HeldBy(end) is not { } held ? null : held == HubAttachment.Nuts ? Keys.AxleNuts : held == HubAttachment.ThruAxle ? Keys.ThruAxle : null;
+    public static WorkTool? Tool(Build build, WheelEnd end) => build.HeldBy(end) is not { } held ? null : held == HubAttachment.Nuts ? KeySizes.AxleNuts : held == HubAttachment.ThruAxle ? KeySizes.ThruAxle : null;
 
     public static bool Greases(Build build, WheelEnd end) => build.HeldBy(end) == HubAttachment.ThruAxle;
 

@@ -46,7 +46,7 @@ internal static class WheelSteps
             Tools = b => FixingOf(b, end) switch
             {
                 { } fixing when fixing == RotorFixing.CenterLock => [LockringTool(b, end)],
-                { } fixing when fixing == RotorFixing.SixBolt => [Keys.RotorStar],
+                { } fixing when fixing == RotorFixing.SixBolt => [KeySizes.RotorStar],
                 { } => [new("rotor-key", "key for the bolts of this rotor")],
                 _ => [],
             },

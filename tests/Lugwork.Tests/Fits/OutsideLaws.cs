@@ -107,7 +107,10 @@ public sealed class OutsideLaws
         {
             Build build = Slot.All.Where(s => s != Slot.Frame).Aggregate(Build.From((Frame)Whole(Slot.Frame, text)), (b, slot) => b.With(Whole(slot, text), slot));
             FitReport report = build.Check();
-            Assert.Equal(JointTable.All.Length, report.Fits.Length);
+            Assert.Equal(JointTable.All.Where(j => j.IsSeen(build) && !j.GivesWayIn(build)), report.Fits.Select(f => f.Joint));
+
+            // Two rows give way to one that says more, and two speak of plates alone.
+            Assert.InRange(report.Fits.Length, JointTable.All.Length - 4, JointTable.All.Length);
             Assert.All(report.Fits, f => Assert.Equal((Verdict.NeedsMeasuring, reason), (f.Verdict, f.ReasonId)));
             Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
             Assert.All(report.ToMeasure, m => Assert.StartsWith("Ask ", m.What.How, StringComparison.Ordinal));

@@ -3,7 +3,7 @@ using Lugwork.Steering;
 namespace Lugwork;
 
 /// <summary>Keys and spanners whose size a page prints, by the thread of the bolt or by the part. They are of the usual head: the head at hand decides, and where no page was read none is named.</summary>
-internal static class Keys
+internal static class KeySizes
 {
     /// <summary>Socket heads by ISO 4762: M5.</summary>
     public static WorkTool M5 { get; } = new("hex-m5", "hex key of 4 mm for M5 bolts with socket heads (the head decides)") { Source = Sources.SocketHeads };
