@@ -69,6 +69,7 @@ internal abstract class Engine : IDisposable
     {
         Close();
         Connection.Dispose();
+        GC.SuppressFinalize(this);
     }
 
     protected virtual void Close()

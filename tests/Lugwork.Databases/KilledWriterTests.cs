@@ -31,7 +31,7 @@ public sealed class KilledWriterTests
 
                 PartCatalogue left = PartCatalogue.Open(path);
                 Assert.Contains(left.View.Count, SnapshotWriter.Counts);
-                halfWritten += Directory.GetFiles(folder).Count(f => f != path) > 0 ? 1 : 0;
+                halfWritten += Directory.GetFiles(folder).Any(f => f != path) ? 1 : 0;
             }
 
             // The kill met a write that was under way, or this test would have shown nothing.

@@ -31,7 +31,7 @@ public sealed class ScaleOutTests
     }
 
     [Fact]
-    public void DuckDB_answers_over_Parquet_in_several_processes()
+    public async Task DuckDB_answers_over_Parquet_in_several_processes()
     {
         RandomShop shop = RandomShop.Of(1);
         string folder = Directory.CreateTempSubdirectory("parquet").FullName;
@@ -51,9 +51,9 @@ public sealed class ScaleOutTests
                 using (part)
                 {
                     Task<string> wrong = part.StandardError.ReadToEndAsync();
-                    Candidate[] some = [.. part.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Candidate)];
-                    part.WaitForExit();
-                    Assert.True(part.ExitCode == 0, wrong.Result);
+                    Candidate[] some = [.. (await part.StandardOutput.ReadToEndAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Candidate)];
+                    await part.WaitForExitAsync();
+                    Assert.True(part.ExitCode == 0, await wrong);
                     Assert.NotEmpty(some);
                     Assert.All(some, c => Assert.True(all.Add(c), $"{c} came from two processes"));
                 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Lugwork.Catalogues;
 using Lugwork.Tests.Catalogues;
 
@@ -7,12 +8,16 @@ namespace Lugwork.Databases;
 internal static class SnapshotWriter
 {
     /// <summary>How many parts each of the two has: whole, a snapshot has the one or the other.</summary>
-    public static int[] Counts { get; } = [4_000, 6_000];
+    public static int[] Counts { get; } = [40_000, 60_000];
 
     public static int Run(string path)
     {
-        PartCatalogue[] shops = [.. Counts.Select((count, i) => Shelves.Of(Shelves.Rows(new Random(i), count)))];
-        for (int turn = 0; ; turn++)
+        List<CatalogueRow> drawn = Shelves.Rows(new Random(1), 200);
+        PartCatalogue[] shops = [.. Counts.Select(count => Shelves.Of(Enumerable.Range(0, count).Select(i => drawn[i % drawn.Count] with { Id = i })))];
+        Stopwatch clock = Stopwatch.StartNew();
+
+        // Nobody is left to kill it where the tests themselves were ended.
+        for (int turn = 0; clock.Elapsed < TimeSpan.FromMinutes(1); turn++)
         {
             shops[turn % 2].Save(path);
             if (turn == 0)
@@ -21,5 +26,7 @@ internal static class SnapshotWriter
                 Console.Out.Flush();
             }
         }
+
+        return 1;
     }
 }

@@ -18,7 +18,9 @@ internal sealed class SlotTable
     private readonly Candidates[] _read;
     private readonly ByteWriter _row = new();
     private readonly ByteWriter _key = new();
-    private readonly ulong _seed = (ulong)Random.Shared.NextInt64();
+
+    // With a seed of the process, so that nobody can choose rows that fall on one place.
+    private readonly ulong _seed = ((ulong)(uint)HashCode.Combine(1) << 32) | (uint)HashCode.Combine(2);
 
     // The kind that came last with a hash, and one more: most rows of a shop are of a kind that came before. It says nothing by itself.
     private (uint Hash, int Kind)[] _recent = new (uint, int)[16];
