@@ -34,7 +34,8 @@ public sealed class ChoiceCapTests
         }
     }
 
-    private static ChoiceNetwork Draw(Random random, bool late)
+    /// <summary>A drawn network of which the tables have masses, with one of them asked late or not.</summary>
+    internal static ChoiceNetwork Draw(Random random, bool late)
     {
         ChoiceNetwork drawn = ChoiceNetworkTests.Draw(random);
         ChoiceTable[] tables = [.. drawn.Tables.Select(t => new ChoiceTable(t.Scope, t.ClassOf, t.Sizes, t.Price, [.. t.Price.Select(p => p >= ChoiceEntry.Never ? p : random.Next(8))]))];
