@@ -123,7 +123,7 @@ internal sealed class ChoiceCap
     {
         ChoiceWeights both = Weights(weights.Least, weights.Capped);
         ChoiceSearch search = new(_network, elimination, both, _cancellation);
-        for (int i = 0; i < MostTries && search.Next(MostTries * _network.States.Length, Ceiling(under, weights)) is { } next; i++)
+        for (int i = 0; i < MostTries && search.Next(Math.Min(_steps, MostTries * _network.States.Length), Ceiling(under, weights)) is { } next; i++)
         {
             under = Better(under, next.Chosen);
         }
@@ -253,5 +253,6 @@ internal sealed class ChoiceCap
         return (least, capped);
     }
 
-    private static long Up(long value, long by) => value <= 0 ? 0 : ((value - 1) / by) + 1;
+    /// <summary>What is divided, in whole steps upwards; nothing where it is below nothing.</summary>
+    internal static long Up(long value, long by) => value <= 0 ? 0 : ((value - 1) / by) + 1;
 }
