@@ -82,6 +82,21 @@ public sealed class ChoiceEdgeTests
     }
 
     [Fact]
+    public void What_is_one_article_with_another_part_needs_no_mass_of_its_own()
+    {
+        Build build = Bench.WholeBicycle();
+        Slot[] without = [Slot.Rider, Slot.Dropper, Slot.Controls];
+        ChoiceRequest request = new()
+        {
+            Build = build,
+            Offers = [],
+            Wishes = [ChoiceWish.Keep(Slot.Dropper), ChoiceWish.Keep(Slot.Controls)],
+            OwnedMasses = ImmutableDictionary.CreateRange(Slot.All.Where(s => !without.Contains(s) && build[s] is not null).Select(s => KeyValuePair.Create(s, Mass.FromGrams(100)))),
+        };
+        Assert.Equal(ChoiceStatus.Optimal, BuildChooser.Of(request).Lightest().Status);
+    }
+
+    [Fact]
     public void Half_a_gram_is_lighter()
     {
         ChoiceRequest request = Weighed(Mass.FromGrams(15)) with { Offers = [Post("27.2", 10m) with { Mass = Mass.FromGrams(250) }, Post("27.2", 11m) with { Mass = Mass.FromGrams(249.5) }] };
