@@ -32,7 +32,7 @@ internal sealed class ChoiceCap
     private readonly (long Cells, long Steps)? _limits;
     private readonly long _steps;
 
-    private ChoiceCap(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellation, (long Cells, long Steps)? limits, long steps)
+    private ChoiceCap(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, (long Cells, long Steps)? limits, long steps, CancellationToken cancellation)
     {
         _limits = limits;
         _steps = steps;
@@ -52,7 +52,7 @@ internal sealed class ChoiceCap
     /// <param name="limits">The most cells and steps of one table.</param>
     /// <param name="steps">The most steps of one search.</param>
     public static ChoiceCapped Of(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellation, (long Cells, long Steps)? limits = null, long steps = MostSteps) =>
-        new ChoiceCap(network, light, cap, progress, cancellation, limits, steps).Told();
+        new ChoiceCap(network, light, cap, progress, limits, steps, cancellation).Told();
 
     private int _clique;
     private long _table;
@@ -123,7 +123,7 @@ internal sealed class ChoiceCap
     {
         ChoiceWeights both = Weights(weights.Least, weights.Capped);
         ChoiceSearch search = new(_network, elimination, both, _cancellation);
-        for (int i = 0; i < MostTries && search.Next(MostTries * _network.States.Length, Ceiling(under, weights)) is { } next; i++)
+        for (int i = 0; i < MostTries && search.Next(Math.Min(_steps, MostTries * _network.States.Length), Ceiling(under, weights)) is { } next; i++)
         {
             under = Better(under, next.Chosen);
         }
@@ -253,5 +253,6 @@ internal sealed class ChoiceCap
         return (least, capped);
     }
 
-    private static long Up(long value, long by) => value <= 0 ? 0 : ((value - 1) / by) + 1;
+    /// <summary>What is divided, in whole steps upwards; nothing where it is below nothing.</summary>
+    internal static long Up(long value, long by) => value <= 0 ? 0 : ((value - 1) / by) + 1;
 }

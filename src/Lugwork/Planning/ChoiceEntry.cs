@@ -11,7 +11,7 @@ internal readonly record struct ChoiceEntry(ChoiceOffer? Offer, long Price, long
     public bool IsEmpty => Offer is null;
 }
 
-/// <summary>Entries of one slot that no joint, wish or need can tell apart, cheapest first, of equals the earlier.</summary>
+/// <summary>Entries of one slot that no joint, wish or need can tell apart, in their order.</summary>
 internal sealed class ChoiceGroup(ChoiceEntry first)
 {
     public List<int> Entries { get; } = [];

@@ -151,12 +151,6 @@ internal sealed class ChoiceModel
             Groups[slot][number].Entries.Add(entry);
         }
 
-        List<ChoiceEntry> entries = Entries[slot];
-        foreach (ChoiceGroup group in Groups[slot])
-        {
-            group.Entries.Sort((a, b) => entries[a].Price != entries[b].Price ? entries[a].Price.CompareTo(entries[b].Price) : a.CompareTo(b));
-        }
-
         for (int i = 0; i < touching.Count; i++)
         {
             touching[i].Rule.ClassOf[touching[i].Place] = Column(seen, i);

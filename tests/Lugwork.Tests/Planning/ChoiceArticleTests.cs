@@ -111,7 +111,9 @@ public sealed class ChoiceArticleTests
         {
             Build = Bench.WholeBicycle().Without(Slot.RearTyre),
             Offers = [Owned("old", Slot.RearTyre, "the tyre")],
-            Wishes = [ChoiceWish.Filled(Slot.RearTyre)],
+
+            // A wish about the slot that is swapped does not count.
+            Wishes = [ChoiceWish.Filled(Slot.RearTyre), ChoiceWish.Keep(Slot.FrontTyre)],
             OwnedItems = ImmutableDictionary<Slot, string>.Empty.Add(Slot.FrontTyre, "the tyre"),
         };
         ChangePlan plan = BuildChooser.Of(request).Changes(Slot.FrontTyre, Tyre with { Name = "new" });
@@ -139,6 +141,6 @@ public sealed class ChoiceArticleTests
             }
         }
 
-        Assert.True(asked >= 10, $"{asked} that need a part");
+        Assert.True(asked >= 5, $"{asked} that need a part");
     }
 }

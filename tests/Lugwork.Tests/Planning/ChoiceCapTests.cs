@@ -34,11 +34,17 @@ public sealed class ChoiceCapTests
         }
     }
 
-    private static ChoiceNetwork Draw(Random random, bool late)
+    /// <summary>A drawn network of which the tables have masses, with one of them asked late or not.</summary>
+    internal static ChoiceNetwork Draw(Random random, bool late)
     {
         ChoiceNetwork drawn = ChoiceNetworkTests.Draw(random);
-        ChoiceTable[] tables = [.. drawn.Tables.Select(t => new ChoiceTable(t.Scope, t.ClassOf, t.Sizes, t.Price, [.. t.Price.Select(p => p >= ChoiceEntry.Never ? p : random.Next(8))]))];
-        return new(drawn.States, [.. late ? tables[1..] : tables], late ? [new(new Asked(tables[0]), tables[0].ClassOf)] : [], 7, 3);
+
+        // Small numbers, of which many are equal, and variables that meet in no table.
+        int by = random.Next(2) == 0 ? 1 : 5;
+        ChoiceState[][] states = [.. drawn.States.Select(own => own.Select(s => new ChoiceState([.. s.Price.Select(p => p / by)], [.. s.Mass.Select(m => m / by)], s.Entry)).ToArray())];
+        int count = random.Next(3) == 0 ? 2 : drawn.Tables.Count;
+        ChoiceTable[] tables = [.. drawn.Tables.Take(count).Select(t => new ChoiceTable(t.Scope, t.ClassOf, t.Sizes, t.Price, [.. t.Price.Select(p => p >= ChoiceEntry.Never ? p : random.Next(8))]))];
+        return new(states, [.. late ? tables[1..] : tables], late ? [new(new Asked(tables[0]), tables[0].ClassOf)] : [], 7, 3);
     }
 
     private static (long Least, long Capped)[] All(ChoiceNetwork network, bool light) =>
@@ -78,8 +84,12 @@ public sealed class ChoiceCapTests
             }
         }
 
-        Assert.True(found >= 400 && low >= 100 && never >= 10, $"{found} found, {low} under no cap, {never} without an answer");
+        Assert.True(found >= 300 && low >= 80 && never >= 3, $"{found} found, {low} under no cap, {never} without an answer");
     }
+
+    [Fact]
+    public void A_bound_is_rounded_up_to_the_next_step_and_no_further() =>
+        Assert.Equal([0, 0, 1, 1, 2, 2], new[] { (-4L, 3L), (0, 3), (1, 3), (3, 3), (4, 3), (6, 3) }.Select(v => ChoiceCap.Up(v.Item1, v.Item2)));
 
     [Fact]
     public void Where_the_steps_do_not_suffice_it_is_a_bound_and_what_is_given_is_under_the_cap()
@@ -116,6 +126,6 @@ public sealed class ChoiceCapTests
             }
         }
 
-        Assert.True(bounds >= 100 && exact >= 50 && given >= 100, $"{bounds} bounds, {exact} exact, {given} given");
+        Assert.True(bounds >= 60 && exact >= 40 && given >= 60, $"{bounds} bounds, {exact} exact, {given} given");
     }
 }

@@ -82,6 +82,38 @@ public sealed class ChoiceEdgeTests
     }
 
     [Fact]
+    public void What_is_one_article_with_another_part_needs_no_mass_of_its_own()
+    {
+        Build build = Bench.WholeBicycle();
+        Slot[] without = [Slot.Rider, Slot.Dropper, Slot.Controls];
+        ChoiceRequest request = new()
+        {
+            Build = build,
+            Offers = [],
+            Wishes = [ChoiceWish.Keep(Slot.Dropper), ChoiceWish.Keep(Slot.Controls)],
+            OwnedMasses = ImmutableDictionary.CreateRange(Slot.All.Where(s => !without.Contains(s) && build[s] is not null).Select(s => KeyValuePair.Create(s, Mass.FromGrams(100)))),
+        };
+        Assert.Equal(ChoiceStatus.Optimal, BuildChooser.Of(request).Lightest().Status);
+    }
+
+    [Fact]
+    public void Half_a_gram_is_lighter()
+    {
+        ChoiceRequest request = Weighed(Mass.FromGrams(15)) with { Offers = [Post("27.2", 10m) with { Mass = Mass.FromGrams(250) }, Post("27.2", 11m) with { Mass = Mass.FromGrams(249.5) }] };
+        Assert.Equal(11m, BuildChooser.Of(request).Lightest().Best!.Price.Amount);
+    }
+
+    [Fact]
+    public void Every_wish_counts_where_two_are_about_one_slot()
+    {
+        ChoiceRequest request = Finish([Post("27.2", 5m), Post("27.2", 6m), Post("27.2", 7m)]);
+        ChoiceWish first = ChoiceWish.That<Part>(Slot.Seatpost, "not the cheapest", p => !ReferenceEquals(p, request.Offers[0].Part));
+        ChoiceWish second = ChoiceWish.That<Part>(Slot.Seatpost, "nor the next", p => !ReferenceEquals(p, request.Offers[1].Part));
+        Assert.Equal(6m, BuildChooser.Of(request with { Wishes = [first] }).Cheapest().Best!.Price.Amount);
+        Assert.Equal(7m, BuildChooser.Of(request with { Wishes = [first, second] }).Cheapest().Best!.Price.Amount);
+    }
+
+    [Fact]
     public void A_sum_may_be_more_than_one_price_can_be()
     {
         ChoiceRequest request = Finish([Post("27.2", 900_000_000m), Offer("saddle", Slot.Saddle, Bench.WholeBicycle()[Slot.Saddle]!, 900_000_000m)]);

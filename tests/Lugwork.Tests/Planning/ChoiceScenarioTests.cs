@@ -64,6 +64,9 @@ public sealed class ChoiceScenarioTests
         Assert.Equal(ChoiceStatus.Impossible, BuildChooser.Of(heavy).Cheapest().Status);
         Assert.Equal(ChoiceStatus.Impossible, BuildChooser.Of(heavy with { AllowsMeasuring = true }).Cheapest().Status);
 
+        // Nor is he where the post is swapped.
+        Assert.DoesNotContain(BuildChooser.Of(heavy).Changes(Slot.Seatpost, request.Offers[0].Part).Changes, c => c.Slot == Slot.Rider);
+
         ChoiceRequest offered = request with { Offers = request.Offers.Add(Offer("a lighter rider", Slot.Rider, Rider.Read("80 kg"), 1m)) };
         Assert.Throws<ArgumentException>(() => BuildChooser.Of(offered).Cheapest());
     }
