@@ -58,8 +58,10 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
 
             if (complete && BothEnds.Of(line, vocabulary) is { } both)
             {
-                ReadLine(both.Line, both.Front);
-                ReadLine(both.Line, both.Rear);
+                ReadLine(both.Line, both.Front, line.Text);
+                int left = _leftovers.Count;
+                ReadLine(both.Line, both.Rear, line.Text);
+                _leftovers.RemoveRange(left, _leftovers.Count - left);
                 continue;
             }
 
@@ -112,12 +114,12 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         return heading;
     }
 
-    private void ReadLine(SheetLine line, Slot? slot)
+    private void ReadLine(SheetLine line, Slot? slot, string? whole = null)
     {
         SpecLine read = SpecLine.Read(slot, line.Text.AsSpan(), vocabulary);
         foreach (SpecValue value in read.Values.IsEmpty ? ClearOf(line.Text, slot, read) : read.Values)
         {
-            _values.Add(value with { Span = Place(line, value.Span) });
+            _values.Add(value with { Span = Place(line, value.Span), Words = (whole ?? line.Text).Substring(value.Span.Start, value.Span.Length) });
         }
 
         bool nothing = true;

@@ -1,6 +1,6 @@
 namespace Lugwork.Tests.Reading;
 
-/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 85 %: it is to be 97 there too.</summary>
+/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 89 %: it is to be 97 there too.</summary>
 public sealed class CorpusTests(ITestOutputHelper output)
 {
     /// <summary>Of the hostile lines so many hundredths are read at least; the others are called ambiguous, which is right for a reader that does not guess.</summary>
@@ -55,10 +55,10 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void The_sixth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Sixth.RunLines, SixthRead);
 
     [Fact]
-    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 85);
+    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 89);
 
     [Fact]
-    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 87);
+    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 88);
 
     private void Hold(Func<SpecCorpus> run, int read)
     {
