@@ -21,7 +21,7 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
         foreach ((Slot slot, SpecTally tally) in stock.Where(s => s.Key != Slot.Frame))
         {
             CatalogueView view = await shelf.Holding(shop, slot, tally.Specs, cancellation);
-            found[slot] = Sum(Verdicts(view.Fitting(build, slot, int.MaxValue)), tally);
+            found[slot] = Sum(Verdicts(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)), tally);
         }
 
         return (cart, found.ToImmutable());
@@ -40,7 +40,7 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
         List<long> candidates = await CandidateQuery.Of(shop, build, slot).ToListAsync(cancellation);
         CatalogueView view = await shelf.Holding(shop, slot, candidates, cancellation);
         HashSet<long> near = [.. candidates];
-        Dictionary<long, FittingPart> judged = Verdicts(view.Fitting(build, slot, int.MaxValue)).Where(p => near.Contains(p.Key)).ToDictionary();
+        Dictionary<long, FittingPart> judged = Verdicts(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)).Where(p => near.Contains(p.Key)).ToDictionary();
         List<long> specs = [.. judged.Where(p => p.Value.Verdict == verdict).Select(p => p.Key)];
         List<Article> articles = await shop.Articles.AsNoTracking()
             .Where(a => specs.Contains(a.SpecId))
