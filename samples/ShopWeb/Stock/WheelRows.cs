@@ -5,7 +5,7 @@ namespace ShopWeb.Stock;
 /// <summary>Wheels, tyres and what goes into and onto them.</summary>
 internal static class WheelRows
 {
-    private const string Rim = "beadSeat {seat:622|584}; innerWidth {inner:19|21|23|25}; rimType {TC|TSS}; valveHole 6.5; rimDepth {24|28}; bedHole 9; rimMaterial {aluminium|carbon}; hold clincher";
+    private const string Rim = "beadSeat {seat:622|584}; innerWidth {inner:19|21|23|25}; rimType TC; valveHole 6.5; rimDepth 24; bedHole 9; rimMaterial aluminium; hold clincher";
 
     public static ImmutableArray<ArticleRow> All { get; } =
     [
