@@ -81,6 +81,7 @@ public sealed partial class PageTests(Shop shop, Chromium browser)
         await page.Keyboard.PressAsync("Enter");
         await TabTo(page, "e => e.id === 'sheet'");
         await page.Keyboard.InsertTextAsync(Sheet);
+        await Assertions.Expect(page.Locator("#sheet")).ToHaveValueAsync(Sheet);
         await TabTo(page, "e => e.tagName === 'BUTTON' && e.textContent === 'Read the sheet'");
         await page.Keyboard.PressAsync("Enter");
         await page.WaitForURLAsync("**/sheet");
