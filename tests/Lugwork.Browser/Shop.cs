@@ -9,7 +9,7 @@ namespace Lugwork.Browser;
 public sealed class Shop : IAsyncLifetime
 {
     /// <summary>A frame as an address says it.</summary>
-    public const string Frame = "kind gravel; rear R142-12; seatTube 27.2; shell BSA-68; headTubeUpper IS42; headTubeLower IS52; rearBrake FM-rear-140; largestRearTyre 50-622; seatTubeOutside 31.8; leastInsertion 80; mostInsertion 230";
+    public const string Frame = "kind gravel; rear R142-12; seatTube 27.2; shell BSA-68; headTubeUpper IS42; headTubeLower IS52; rearBrake FM-rear-140; largestRearTyre 50-622; seatTubeOutside 31.8; leastInsertion 80; mostInsertion 230; longestFork 400; mostForkTravel none; largestRearRotor 160";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("lugwork-shop").FullName;
     private ShopProcess? _process;

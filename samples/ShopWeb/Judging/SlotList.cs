@@ -39,11 +39,18 @@ internal sealed record Reasons(ImmutableArray<string> Lines, ImmutableArray<Caut
         ImmutableArray<string> lines = part.Verdict switch
         {
             Verdict.Fits => [string.Join(", ", findings.Select(f => f.Joint!.Name).Distinct())],
-            Verdict.NeedsPart => [.. part.Needs.Select(n => "Takes " + n.What), .. findings.Where(f => f.Verdict == Verdict.NeedsPart).Select(f => f.Sentence)],
+            Verdict.NeedsPart => Taken(findings, part.Needs),
             Verdict.NeedsMeasuring => [.. findings.Where(f => f.Verdict == Verdict.NeedsMeasuring).Select(f => f.Sentence), .. Measured(findings), .. part.ToAsk.Select(a => "Ask: " + a)],
             _ => ["Nothing in the cart meets it yet."],
         };
         return new([.. lines.Distinct()], [.. findings.Where(f => f.Verdict != Verdict.Fits).SelectMany(f => f.Cautions).Distinct()]);
+    }
+
+    /// <summary>The sentences, and what they leave unsaid of what to buy.</summary>
+    private static ImmutableArray<string> Taken(ImmutableArray<Fit> findings, ImmutableArray<Remedy> needs)
+    {
+        string[] said = [.. findings.Where(f => f.Verdict == Verdict.NeedsPart).Select(f => f.Sentence)];
+        return [.. said, .. needs.Where(n => !said.Any(s => s.Contains(n.What, StringComparison.Ordinal))).Select(n => "Takes " + n.What)];
     }
 
     private static IEnumerable<string> Measured(ImmutableArray<Fit> findings) =>

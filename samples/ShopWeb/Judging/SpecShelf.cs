@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Lugwork;
 using Lugwork.Catalogues;
 using Microsoft.EntityFrameworkCore;
@@ -12,19 +13,24 @@ namespace ShopWeb.Judging;
 internal sealed class SpecShelf
 {
     private readonly PartCatalogue _catalogue = new();
+    private readonly ConcurrentDictionary<long, bool> _held = [];
 
     /// <summary>A view that holds these specs at least.</summary>
-    public async Task<CatalogueView> Holding(ShopContext shop, Slot slot, IReadOnlyCollection<long> specs, CancellationToken cancellation)
+    public async Task<CatalogueView> Holding(ShopContext shop, IReadOnlyCollection<long> specs, CancellationToken cancellation)
     {
-        CatalogueView view = _catalogue.View;
-        List<long> lacking = [.. specs.Where(id => view.Find(slot, id) is null)];
+        List<long> lacking = [.. specs.Where(id => !_held.ContainsKey(id))];
         if (lacking.Count == 0)
         {
-            return view;
+            return _catalogue.View;
         }
 
         List<Spec> found = await shop.Specs.AsNoTracking().Where(s => lacking.Contains(s.Id)).ToListAsync(cancellation);
         _catalogue.Load(found.SelectMany(Rows), cancellation);
+        foreach (Spec spec in found)
+        {
+            _held[spec.Id] = true;
+        }
+
         return _catalogue.View;
     }
 

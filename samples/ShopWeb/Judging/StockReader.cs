@@ -20,8 +20,8 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
         ImmutableDictionary<Slot, SpecTally> stock = count ? (await counts.Now(shop, cancellation)).BySlot : ImmutableDictionary<Slot, SpecTally>.Empty;
         foreach ((Slot slot, SpecTally tally) in stock.Where(s => s.Key != Slot.Frame))
         {
-            CatalogueView view = await shelf.Holding(shop, slot, tally.Specs, cancellation);
-            found[slot] = Sum(Verdicts(view.Fitting(build, slot, int.MaxValue)), tally);
+            CatalogueView view = await shelf.Holding(shop, tally.Specs, cancellation);
+            found[slot] = Sum(Verdicts(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)), tally);
         }
 
         return (cart, found.ToImmutable());
@@ -38,9 +38,9 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
 
         // The two relations find what has to be looked at; the check decides.
         List<long> candidates = await CandidateQuery.Of(shop, build, slot).ToListAsync(cancellation);
-        CatalogueView view = await shelf.Holding(shop, slot, candidates, cancellation);
+        CatalogueView view = await shelf.Holding(shop, candidates, cancellation);
         HashSet<long> near = [.. candidates];
-        Dictionary<long, FittingPart> judged = Verdicts(view.Fitting(build, slot, int.MaxValue)).Where(p => near.Contains(p.Key)).ToDictionary();
+        Dictionary<long, FittingPart> judged = Verdicts(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)).Where(p => near.Contains(p.Key)).ToDictionary();
         List<long> specs = [.. judged.Where(p => p.Value.Verdict == verdict).Select(p => p.Key)];
         List<Article> articles = await shop.Articles.AsNoTracking()
             .Where(a => specs.Contains(a.SpecId))

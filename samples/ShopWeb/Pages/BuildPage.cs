@@ -12,16 +12,17 @@ internal static class BuildPage
     {
         Build build = cart.ToBuild();
         FitReport report = build.Check();
+        NeedsSheet needs = build.Needs();
         return Layout.Page(cart.FrameName, Html.Of(
             $"""
             <h1>{Layout.Capital(cart.FrameName)}</h1>
             {Html.Join(cart.Gone.Select(id => Html.Of($"""<p role="alert" class="note">Article {id} is no longer on the shelf and was taken out.</p>""")))}
-            <p class="sum">{Layout.Badge(report.Verdict, capital: true)} <span>{Said(report)}</span> <strong>{cart.Price:0.00} EUR</strong>, {cart.Parts.Length} parts, {cart.Kilograms:0.00} kg</p>
+            <p class="sum">{Layout.Badge(report.Fits.IsEmpty ? Verdict.NotJudged : report.Verdict, capital: true)} <span>{Said(report)}</span> <strong>{cart.Price:0.00} EUR</strong>, {cart.Parts.Length} parts, {cart.Kilograms:0.00} kg</p>
             <nav aria-label="On this page"><a href="#needs">Needs</a> <a href="#verdict">Verdict</a> <a href="#small">Small parts</a> <a href="#drawings">Drawings</a> <a href="{cart.Address("/build.json")}">Build file</a></nav>
             <section id="needs"><h2>Needs</h2>
             <p>What every slot has to be beside what is here. A part that is chosen changes what the others have to be.</p>
-            <ul class="needs">{build.Needs().Select(n => Need(n, cart, counts))}</ul>
-            {More(build, cart, counts)}
+            <ul class="needs">{needs.Select(n => Need(n, cart, counts))}</ul>
+            {More(build, needs, cart, counts)}
             </section>
             {VerdictSection.Of(report)}
             <section id="small"><h2>Small parts</h2>{Small(build)}</section>
@@ -80,9 +81,9 @@ internal static class BuildPage
         return string.Join(", ", said.Where(s => s.Length > 0));
     }
 
-    private static Html More(Build build, Cart cart, ImmutableDictionary<Slot, SlotCounts> counts)
+    private static Html More(Build build, NeedsSheet needs, Cart cart, ImmutableDictionary<Slot, SlotCounts> counts)
     {
-        HashSet<Slot> shown = [.. build.Needs().Select(n => n.Slot)];
+        HashSet<Slot> shown = [.. needs.Select(n => n.Slot)];
         Slot[] others = [.. Slot.All.Where(s => counts.ContainsKey(s) && !shown.Contains(s) && s != Slot.Frame)];
         return Html.If(others.Length > 0, () => Html.Of(
             $"""<details{Html.If(others.Any(s => build[s] is not null), () => Html.Of($" open"))}><summary>Parts that not every bicycle has</summary><ul class="needs">{others.Select(s => Html.Of($"<li id=\"slot-{s.Key}\"><h3>{Layout.Capital(s.Name)}</h3>{Pick(s, cart.Parts.FirstOrDefault(p => p.Slot == s), cart, counts)}</li>"))}</ul></details>"""));

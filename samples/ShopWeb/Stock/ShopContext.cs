@@ -38,7 +38,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         {
             e.ToTable("part_fit");
             e.HasKey(f => new { f.SpecId, f.Slot, f.Joint, f.Key, f.LimitMin });
-            e.HasIndex(f => new { f.Slot, f.Joint, f.Key });
+            e.HasIndex(f => new { f.Joint, f.Slot, f.Key });
         });
         modelBuilder.Entity<StockState>(e =>
         {
