@@ -76,12 +76,12 @@ public sealed class ConcurrentCatalogueTests
         catalogue.Load([.. Pair(0), new(1, Slot.Frame, Frame.Read("largest rear rotor 180"))]);
         string path = Path.GetTempFileName();
         using CancellationTokenSource done = new();
-        Task<int> reader = Task.Run(() => Until(done.Token, () => Whole(catalogue.View)));
-        Task<int> saver = Task.Run(() => Until(done.Token, () =>
+        Task<int> reader = Task.Run(() => Again(() => Whole(catalogue.View), done.Token));
+        Task<int> saver = Task.Run(() => Again(() =>
         {
             catalogue.Save(path);
             Whole(PartCatalogue.Open(path).View);
-        }));
+        }, done.Token));
         for (int round = 1; round <= 200; round++)
         {
             if (round % 3 == 0)
@@ -99,7 +99,7 @@ public sealed class ConcurrentCatalogueTests
         File.Delete(path);
     }
 
-    private static int Until(CancellationToken done, Action act)
+    private static int Again(Action act, CancellationToken done)
     {
         int times = 0;
         for (; !done.IsCancellationRequested || times == 0; times++)
