@@ -14,15 +14,15 @@ public sealed class RotorChangeLaws
             {
                 RotorChange there = RotorChange.Of(a, b);
                 RotorChange back = RotorChange.Of(b, a);
-                Assert.Equal(0, (there.AlongRadius + back.AlongRadius).Millimeters, 9);
-                Assert.Equal(0, (there.SquareToPosts + back.SquareToPosts).Millimeters, 9);
-                Assert.Equal(0, (there.AlongPosts + back.AlongPosts).Millimeters, 9);
-                Assert.Equal(1, there.TorqueRatio * back.TorqueRatio, 9);
+                Assert.Equal(0, (there.AlongRadius + back.AlongRadius).Millimeters, 1e-9);
+                Assert.Equal(0, (there.SquareToPosts + back.SquareToPosts).Millimeters, 1e-9);
+                Assert.Equal(0, (there.AlongPosts + back.AlongPosts).Millimeters, 1e-9);
+                Assert.Equal(1, there.TorqueRatio * back.TorqueRatio, 1e-9);
                 Assert.Equal(Math.Pow(there.AlongRadius.Millimeters, 2), Math.Pow(there.SquareToPosts.Millimeters, 2) + Math.Pow(there.AlongPosts.Millimeters, 2), 6);
                 Assert.Equal(b.FitCode > a.FitCode, there.AlongRadius.Millimeters > 0);
                 foreach (RotorSize c in RotorSize.All)
                 {
-                    Assert.Equal(RotorChange.Of(a, c).AlongRadius.Millimeters, (there.AlongRadius + RotorChange.Of(b, c).AlongRadius).Millimeters, 9);
+                    Assert.Equal(RotorChange.Of(a, c).AlongRadius.Millimeters, (there.AlongRadius + RotorChange.Of(b, c).AlongRadius).Millimeters, 1e-9);
                 }
             }
         }

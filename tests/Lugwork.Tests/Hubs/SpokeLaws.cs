@@ -26,7 +26,7 @@ public sealed class SpokeLaws
         Assert.True((wheel with { Erd = wheel.Erd + 0.01 }).Spoke() > wheel.Spoke());
         Assert.True((wheel with { Offset = wheel.Offset + 0.01 }).Spoke() > wheel.Spoke());
         Assert.True(wheel.Crosses == wheel.Spokes / 4 || (wheel with { Crosses = wheel.Crosses + 1 }).Spoke() > wheel.Spoke());
-        Assert.Equal(wheel.Spoke() + 1.3, SpokeLength.FromMiddleOfHole(wheel.Rim, wheel.Flange, wheel.Lacing).Millimeters, 9);
+        Assert.Equal(wheel.Spoke() + 1.3, SpokeLength.FromMiddleOfHole(wheel.Rim, wheel.Flange, wheel.Lacing).Millimeters, 1e-9);
     }
 
     /// <summary>The spoke as a line in space, from its hole in the flange to the end of its nipple, drawn from the spokes of one side that it really crosses.</summary>
@@ -38,9 +38,9 @@ public sealed class SpokeLaws
         double turn = wheel.Crosses * step;
         (double x, double y) = ((wheel.Erd / 2 * Math.Cos(turn)) - (wheel.Circle / 2), wheel.Erd / 2 * Math.Sin(turn));
         double line = Math.Sqrt((x * x) + (y * y) + (wheel.Offset * wheel.Offset));
-        Assert.Equal(line, SpokeLength.FromMiddleOfHole(wheel.Rim, wheel.Flange, wheel.Lacing).Millimeters, 9);
-        Assert.Equal(line - 1.3, wheel.Spoke(), 9);
-        Assert.Equal(turn * 180 / Math.PI, wheel.Lacing.AngleAtHub.Degrees, 9);
+        Assert.Equal(line, SpokeLength.FromMiddleOfHole(wheel.Rim, wheel.Flange, wheel.Lacing).Millimeters, 1e-9);
+        Assert.Equal(line - 1.3, wheel.Spoke(), 1e-9);
+        Assert.Equal(turn * 180 / Math.PI, wheel.Lacing.AngleAtHub.Degrees, 1e-9);
 
         // Every other spoke of the side runs the other way round; those that change places with this one on the way out are crossed.
         int crossed = Enumerable.Range(1, wheel.Spokes / 2).Count(k => k % 2 == 1 && k * step < (2 * turn) - 1e-9);
@@ -63,11 +63,11 @@ public sealed class SpokeLaws
         Length shift = Length.FromMillimeters((Math.Abs(seed.Item % 100) / 10.0) - 5);
         WheelSpokes wheel = WheelSpokes.Of(left.Rim, left.Flange, right.Flange, lacing, lacing, shift);
         WheelSpokes turned = WheelSpokes.Of(left.Rim, right.Flange, left.Flange, lacing, lacing, -shift);
-        Assert.Equal(wheel.Left.Millimeters, turned.Right.Millimeters, 9);
-        Assert.Equal(wheel.Right.Millimeters, turned.Left.Millimeters, 9);
-        Assert.Equal(1, wheel.TensionLeftOverRight!.Value * turned.TensionLeftOverRight!.Value, 9);
-        Assert.Equal(left.Offset + right.Offset, (wheel.LeftOffset + wheel.RightOffset).Millimeters, 9);
-        Assert.Equal(left.Offset - shift.Millimeters, wheel.LeftOffset.Millimeters, 9);
+        Assert.Equal(wheel.Left.Millimeters, turned.Right.Millimeters, 1e-9);
+        Assert.Equal(wheel.Right.Millimeters, turned.Left.Millimeters, 1e-9);
+        Assert.Equal(1, wheel.TensionLeftOverRight!.Value * turned.TensionLeftOverRight!.Value, 1e-9);
+        Assert.Equal(left.Offset + right.Offset, (wheel.LeftOffset + wheel.RightOffset).Millimeters, 1e-9);
+        Assert.Equal(left.Offset - shift.Millimeters, wheel.LeftOffset.Millimeters, 1e-9);
     }
 
     [Property(MaxTest = 2_000)]
@@ -77,8 +77,8 @@ public sealed class SpokeLaws
         Wheel right = new(seed.Item + 1);
         WheelSpokes wheel = WheelSpokes.Of(left.Rim, left.Flange, right.Flange, left.Lacing);
         double pullLeft = wheel.TensionLeftOverRight!.Value * wheel.LeftOffset.Millimeters / wheel.Left.Millimeters;
-        Assert.Equal(wheel.RightOffset.Millimeters / wheel.Right.Millimeters, pullLeft, 9);
-        Assert.Equal(wheel.TensionLeftOverRight!.Value, SpokeTension.LeftOverRight(wheel.LeftOffset, wheel.Left, wheel.RightOffset, wheel.Right), 9);
+        Assert.Equal(wheel.RightOffset.Millimeters / wheel.Right.Millimeters, pullLeft, 1e-9);
+        Assert.Equal(wheel.TensionLeftOverRight!.Value, SpokeTension.LeftOverRight(wheel.LeftOffset, wheel.Left, wheel.RightOffset, wheel.Right), 1e-9);
     }
 
     [Property(MaxTest = 2_000)]

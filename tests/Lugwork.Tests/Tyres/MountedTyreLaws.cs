@@ -14,8 +14,8 @@ public sealed class MountedTyreLaws
         (TyreSize size, double rim) = Any(seed.Item);
         MountedTyre millimetres = MountedTyre.OnRim(size, Length.FromMillimeters(rim));
         MountedTyre inches = MountedTyre.OnRim(size, Length.FromInches(rim / 25.4));
-        Assert.Equal(millimetres.MostWidth.Millimeters, inches.MostWidth.Millimeters, 9);
-        Assert.Equal(TyreClearance.EachSide(millimetres, Length.FromMillimeters(200)).Least.Millimeters, TyreClearance.EachSide(inches, Length.FromMeters(0.2)).Least.Millimeters, 9);
+        Assert.Equal(millimetres.MostWidth.Millimeters, inches.MostWidth.Millimeters, 1e-9);
+        Assert.Equal(TyreClearance.EachSide(millimetres, Length.FromMillimeters(200)).Least.Millimeters, TyreClearance.EachSide(inches, Length.FromMeters(0.2)).Least.Millimeters, 1e-9);
     }
 
     [Property(MaxTest = 2_000)]
@@ -36,7 +36,7 @@ public sealed class MountedTyreLaws
         foreach (TyreGrowth rule in TyreGrowth.All)
         {
             Length there = rule.WidthOn(Length.FromMillimeters(width), Length.FromMillimeters(first), Length.FromMillimeters(other));
-            Assert.Equal(width, rule.WidthOn(there, Length.FromMillimeters(other), Length.FromMillimeters(first)).Millimeters, 9);
+            Assert.Equal(width, rule.WidthOn(there, Length.FromMillimeters(other), Length.FromMillimeters(first)).Millimeters, 1e-9);
         }
     }
 
@@ -48,14 +48,14 @@ public sealed class MountedTyreLaws
         foreach (SectionHeight convention in SectionHeight.All)
         {
             Assert.Equal(Math.PI * tyre.OutsideDiameter(convention).Millimeters, tyre.UnloadedCircumference(convention).Millimeters, 6);
-            Assert.Equal((tyre.OutsideDiameter(convention).Millimeters - (double)size.Bead.FitCode) / 2, tyre.Height(convention).Millimeters, 9);
-            Assert.Equal(tyre.Height(convention).Millimeters, convention.Of(size.Width).Millimeters, 9);
+            Assert.Equal((tyre.OutsideDiameter(convention).Millimeters - (double)size.Bead.FitCode) / 2, tyre.Height(convention).Millimeters, 1e-9);
+            Assert.Equal(tyre.Height(convention).Millimeters, convention.Of(size.Width).Millimeters, 1e-9);
             (Length least, Length most) = tyre.LoadedCircumference(convention);
             Assert.True(least < most && most < tyre.UnloadedCircumference(convention));
         }
 
         Assert.True(tyre.Height(SectionHeight.EqualToWidth) <= tyre.Height(SectionHeight.OlderStandard));
-        Assert.Equal(3, (tyre.Height(SectionHeight.UpperSize) - tyre.Height(SectionHeight.OlderStandard)).Millimeters, 9);
+        Assert.Equal(3, (tyre.Height(SectionHeight.UpperSize) - tyre.Height(SectionHeight.OlderStandard)).Millimeters, 1e-9);
         Assert.Equal(size.WidthMillimetres < 28, tyre.Height(SectionHeight.EqualToWidth) < tyre.Height(SectionHeight.OlderStandard));
     }
 
@@ -65,7 +65,7 @@ public sealed class MountedTyreLaws
         (TyreSize size, double rim) = Any(seed.Item);
         double radius = size.WidthMillimetres / 2.0;
         double round = Math.PI * ((double)size.Bead.FitCode + size.WidthMillimetres);
-        Assert.Equal(Math.PI * radius * radius * round / 1e6, MountedTyre.OnRim(size, Length.FromMillimeters(rim)).AirVolume.Liters, 9);
+        Assert.Equal(Math.PI * radius * radius * round / 1e6, MountedTyre.OnRim(size, Length.FromMillimeters(rim)).AirVolume.Liters, 1e-9);
     }
 
     [Property(MaxTest = 2_000)]

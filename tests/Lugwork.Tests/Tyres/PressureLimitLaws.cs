@@ -51,7 +51,7 @@ public sealed class PressureLimitLaws
         (double? tyre, double? rim, RimType? type, double? least, double bars) = Any(seed.Item);
         PressureLimits limits = Of(tyre, rim, type, least);
         PressureLimits pascals = PressureLimits.Of(tyre is { } t ? Pressure.FromKilopascals(t * 100) : null, rim is { } r ? Pressure.FromKilopascals(r * 100) : null, type, least is { } l ? Pressure.FromKilopascals(l * 100) : null);
-        Assert.Equal(limits.Most?.Bars ?? 0, pascals.Most?.Bars ?? 0, 9);
+        Assert.Equal(limits.Most?.Bars ?? 0, pascals.Most?.Bars ?? 0, 1e-9);
         Assert.Equal(limits.Check(Pressure.FromBars(bars + 0.004)).Verdict, pascals.Check(Pressure.FromKilopascals((bars + 0.004) * 100)).Verdict);
         foreach (PressureByLoad cell in PressureByLoad.All)
         {
