@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
+using Microsoft.Data.Sqlite;
 
 namespace Lugwork.Browser;
 
@@ -40,6 +42,24 @@ public sealed class ApiTests(Shop shop)
         Assert.All(part.GetProperty("reasons").EnumerateArray(), r => Assert.Contains("shim", r.GetProperty("lines")[0].GetString(), StringComparison.Ordinal));
         JsonElement open = await shop.Json($"/api/parts/seatpost?frame={Shop.Frames}&list=needs-measuring&size=10000");
         Assert.Contains(open.GetProperty("rows").EnumerateArray(), r => r.GetProperty("name").GetString()!.Contains("diameter not stated", StringComparison.Ordinal));
+    }
+
+    /// <summary>Rows that another build of the library wrote may lack a joint; then nothing of a slot would fit.</summary>
+    [Fact]
+    public async Task A_relation_of_another_build_of_the_library_is_written_anew()
+    {
+        string file = shop.Copy("older.db");
+        await using (SqliteConnection connection = new($"Data Source={file};Pooling=False"))
+        {
+            await connection.OpenAsync();
+            await using SqliteCommand command = connection.CreateCommand();
+            command.CommandText = """UPDATE stock_state SET "Library" = 'another'; DELETE FROM part_fit WHERE "Joint" = 'seatpost-in-seat-tube'; SELECT changes()""";
+            Assert.True(Convert.ToInt64(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture) > 100);
+        }
+
+        await using ShopProcess older = await ShopProcess.Start($"Data Source={file}", ("Shop__RequestsPerMinute", "1000000"));
+        string address = $"/api/parts/seatpost?frame={Shop.Frames}&size=1";
+        Assert.Equal((await shop.Json(address)).GetProperty("counts").GetRawText(), (await Shop.Json(older.Client, address)).GetProperty("counts").GetRawText());
     }
 
     [Fact]

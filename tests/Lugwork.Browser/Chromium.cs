@@ -9,7 +9,7 @@ namespace Lugwork.Browser;
 public sealed class Chromium : IAsyncLifetime
 {
     private const string Variable = "LUGWORK_CHROMIUM";
-    private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+    private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
     private static readonly string[] Arguments =
     [
         "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage",

@@ -34,7 +34,7 @@ internal sealed class SpecCounts
         var rows = await shop.Articles.GroupBy(a => a.SpecId).Select(g => new { Spec = g.Key, Count = g.Count() })
             .Join(shop.Fits.Where(f => f.Joint == ""), g => g.Spec, f => f.SpecId, (g, f) => new { f.Slot, g.Spec, g.Count })
             .ToListAsync(cancellation);
-        Tallies now = new(version, rows.GroupBy(r => Slot.Find(r.Slot)!).ToImmutableDictionary(g => g.Key, g => new SpecTally(g.ToImmutableDictionary(r => r.Spec, r => r.Count))));
+        Tallies now = new(version, rows.Where(r => Slot.Find(r.Slot) is not null).GroupBy(r => Slot.Find(r.Slot)!).ToImmutableDictionary(g => g.Key, g => new SpecTally(g.ToImmutableDictionary(r => r.Spec, r => r.Count))));
         Volatile.Write(ref _last, now);
         return now;
     }

@@ -56,7 +56,7 @@ internal sealed class Deliveries(IServiceScopeFactory scopes, IOptions<ShopOptio
         await using BulkInsert articles = new(connection, transaction.GetDbTransaction(), "article", nameof(Article.Id), nameof(Article.SpecId), nameof(Article.Name), nameof(Article.Cents), nameof(Article.Grams), nameof(Article.Delivery));
         for (int i = 0; i < Size; i++)
         {
-            long number = FirstNumber + (delivery % 1_000 * Size) + i;
+            long number = FirstNumber + (delivery * Size) + i;
             await articles.Add(number, spec.Id, $"Seatpost 27.2, delivery {delivery}, art. {number}", 3_990L + i, 280, delivery);
         }
 

@@ -18,8 +18,9 @@ internal static class FirstStock
     public static async Task<int> Fill(ShopContext shop, int seed, CancellationToken cancellation = default)
     {
         await shop.Prepare(cancellation);
-        if (await shop.States.AnyAsync(cancellation))
+        if (await shop.States.SingleOrDefaultAsync(cancellation) is { } state)
         {
+            await Relation.Renew(shop, state, cancellation);
             return 0;
         }
 
@@ -44,7 +45,7 @@ internal static class FirstStock
 
         await articles.Finish();
         await specs.Finish();
-        shop.States.Add(new StockState { Id = 1, Seed = seed });
+        shop.States.Add(new StockState { Id = 1, Seed = seed, Library = Relation.Library });
         await shop.SaveChangesAsync(cancellation);
         await transaction.CommitAsync(cancellation);
         return (int)(number - FirstNumber);
@@ -54,16 +55,16 @@ internal static class FirstStock
 /// <summary>Specs and their rows of the relation, each once.</summary>
 internal sealed class SpecWriter(DbConnection connection, DbTransaction transaction) : IAsyncDisposable
 {
-    private readonly HashSet<long> _written = [];
+    private readonly Dictionary<long, string> _written = [];
     private readonly BulkInsert _specs = new(connection, transaction, "spec", nameof(Spec.Id), nameof(Spec.Slot), nameof(Spec.Text), nameof(Spec.Post), nameof(Spec.Tyre), nameof(Spec.Hub), nameof(Spec.Body), nameof(Spec.Kind));
     private readonly BulkInsert _fits = new(connection, transaction, "part_fit", nameof(SpecFit.SpecId), nameof(SpecFit.Slot), nameof(SpecFit.Joint), nameof(SpecFit.Key), nameof(SpecFit.LimitMin), nameof(SpecFit.LimitMax));
 
     public async Task<long> Add(Slot[] slots, string text)
     {
         long id = Spec.NumberOf(slots[0], text);
-        if (!_written.Add(id))
+        if (!_written.TryAdd(id, text))
         {
-            return id;
+            return _written[id] == text ? id : throw new InvalidOperationException($"'{text}' and '{_written[id]}' have one number");
         }
 
         Part part = PartText.Read(slots[0], text);

@@ -1,3 +1,6 @@
+using System.Buffers.Binary;
+using System.Security.Cryptography;
+using System.Text;
 using Lugwork;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
@@ -43,17 +46,8 @@ internal sealed class Spec
         Kind = part is Frame frame ? One(frame.Kind) : null,
     };
 
-    /// <summary>63 bits of a hash of slot and text.</summary>
-    public static long NumberOf(Slot slot, string text)
-    {
-        ulong hash = 14_695_981_039_346_656_037;
-        foreach (char c in slot.Key + "|" + text)
-        {
-            hash = unchecked((hash ^ c) * 1_099_511_628_211);
-        }
-
-        return (long)(hash >> 1);
-    }
+    /// <summary>63 bits of a hash of slot and text that nobody can aim at another text's.</summary>
+    public static long NumberOf(Slot slot, string text) => BinaryPrimitives.ReadInt64LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes($"{slot.Key}|{text}"))) & long.MaxValue;
 
     private static T? Sure<T>(Known<T> known)
         where T : struct, IInterfaceValue<T> => known.State == KnownState.Value ? known.Value : null;
@@ -87,4 +81,7 @@ internal sealed class StockState
     public long Version { get; set; }
 
     public int Seed { get; init; }
+
+    /// <summary>The build of the library that wrote the relation: another one may have joints or values that its rows lack.</summary>
+    public string Library { get; set; } = "";
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Buffers.Binary;
 using System.Collections.Immutable;
 using System.Security.Cryptography;
@@ -26,6 +27,8 @@ internal static class CatalogueFile
 
     // The name of a snapshot that is being written: that of the file, a word of its own, and this.
     private const string Unfinished = ".new";
+
+    private static readonly SearchValues<char> RandomSigns = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789");
 
     private static ReadOnlySpan<byte> Magic => [(byte)'L', (byte)'U', (byte)'G', (byte)'C', (byte)'A', (byte)'T', 0x1A, 0x0A];
 
@@ -60,7 +63,7 @@ internal static class CatalogueFile
         {
             foreach (string left in Directory.GetFiles(Path.GetDirectoryName(path)!))
             {
-                if (left.StartsWith(path + ".", StringComparison.Ordinal) && left.EndsWith(Unfinished, StringComparison.Ordinal))
+                if (IsUnfinished(left, path))
                 {
                     Clear(left);
                 }
@@ -70,6 +73,18 @@ internal static class CatalogueFile
         {
             // Whoever may write a file need not be allowed to list its folder; the snapshot is in place.
         }
+    }
+
+    /// <summary>A name as it is given above, of eight signs, a dot and three; a shop's own "x.old.new" or "x.frames" is none.</summary>
+    private static bool IsUnfinished(string file, string path)
+    {
+        if (file.Length != path.Length + 13 + Unfinished.Length || !file.StartsWith(path + ".", StringComparison.Ordinal) || !file.EndsWith(Unfinished, StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> name = file.AsSpan(path.Length + 1, 12);
+        return name[8] == '.' && !name[..8].ContainsAnyExcept(RandomSigns) && !name[9..].ContainsAnyExcept(RandomSigns);
     }
 
     /// <summary>Takes a file away that nobody is writing; one that cannot be taken away stays, and hides no other failure.</summary>

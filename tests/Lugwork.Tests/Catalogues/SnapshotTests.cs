@@ -236,8 +236,13 @@ public sealed class SnapshotTests
             Assert.Equal([path], Directory.GetFiles(folder));
 
             // What a killed writer leaves beside it is in nobody's way.
-            File.WriteAllBytes(path + ".abc.new", old[..40]);
+            File.WriteAllBytes($"{path}.{Path.GetRandomFileName()}.new", old[..40]);
+
+            // Files of the shop's own keep standing, and so does what another catalogue has not finished.
+            string[] others = [path + ".old.new", path + ".two-weeks-ol.new", $"{path}.frames.{Path.GetRandomFileName()}.new"];
+            Assert.All(others, o => File.WriteAllText(o, "mine"));
             Small().Save(path);
+            Assert.Equal(others.Append(path).Order(StringComparer.Ordinal), Directory.GetFiles(folder).Order(StringComparer.Ordinal));
             Assert.Equal(3, PartCatalogue.Open(path).View.Count);
             File.WriteAllBytes(path, old[..^1]);
             Assert.Throws<CatalogueFileException>(() => PartCatalogue.Open(path));
