@@ -6,7 +6,8 @@ using ShopWeb.Judging;
 using ShopWeb.Pages;
 using ShopWeb.Stock;
 
-WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
+// The settings beside the program count, from whatever folder it is started.
+WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
 IConfigurationSection section = builder.Configuration.GetSection("Shop");
 ShopOptions options = section.Get<ShopOptions>() ?? new();
 string connection = builder.Configuration.GetConnectionString("Shop") ?? $"Data Source={Path.Combine(AppContext.BaseDirectory, "shop.db")}";
