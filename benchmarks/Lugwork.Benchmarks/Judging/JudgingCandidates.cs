@@ -65,7 +65,7 @@ public class JudgingCandidates
         return count;
     }
 
-    /// <summary>All three say the same of every joint of every build, and the builds differ.</summary>
+    /// <summary>All three say the same of every joint of every build, and the builds differ. A joint that gives way to another row, or of which nobody said anything, is judged by the peers alone.</summary>
     /// <exception cref="InvalidOperationException">They do not.</exception>
     internal void Prove()
     {
@@ -75,14 +75,26 @@ public class JudgingCandidates
             int count = _builds[b].Judge(_fits);
             _floor.Judge(_packed[b], _verdicts);
             HashSet<string> refused = [.. _validator.Validate(_builds[b]).Errors.Select(e => e.ErrorMessage)];
+            int at = 0;
             for (int j = 0; j < JointTable.All.Length; j++)
             {
-                Verdict verdict = _fits[j].Verdict;
-                seen.Add(verdict);
-                if (count != JointTable.All.Length || _fits[j].Joint != JointTable.All[j] || (Verdict)_verdicts[j] != verdict || refused.Contains(JointTable.All[j].Id) != (verdict != Verdict.Fits))
+                Joint joint = JointTable.All[j];
+                if (!joint.IsFilled(_builds[b]))
                 {
-                    throw new InvalidOperationException($"the candidates differ on {JointTable.All[j]} of build {b}");
+                    continue;
                 }
+
+                Verdict verdict = at < count && _fits[at].Joint == joint ? _fits[at++].Verdict : Verdict.NotJudged;
+                seen.Add(verdict);
+                if (verdict == Verdict.NotJudged || (Verdict)_verdicts[j] != verdict || refused.Contains(joint.Id) != (verdict != Verdict.Fits))
+                {
+                    throw new InvalidOperationException($"the candidates differ on {joint} of build {b}");
+                }
+            }
+
+            if (at != count || count < JointTable.All.Length - 4)
+            {
+                throw new InvalidOperationException($"build {b} has {count} joints that are judged, {at} of them in the table's order");
             }
         }
 
