@@ -5,6 +5,7 @@ using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
 using Lugwork.Steering;
+using Lugwork.Suspension;
 using Lugwork.Tyres;
 
 namespace Lugwork.Benchmarks.Processes;
@@ -92,6 +93,10 @@ internal static class Bicycles
             HeadsetCables = Known<CableWay>.Of(CableWay.Outside),
             ShellFace = Known<ShellFace>.Of(ShellFace.Bare),
             DropperEntry = Known<DropperEntry>.Of(DropperEntry.Hole),
+            LargestRing = Known<ToothCount>.Of(ToothCount.Of(50)),
+            LongestFork = Millimetres(405),
+            MostForkTravel = Known<Dimension>.None,
+            ForkCrowns = Known<CrownType>.Of(CrownType.Single),
             LoadLimit = Kilograms(120),
             SystemLimit = Known<Load>.None,
             Use = use,
@@ -109,6 +114,9 @@ internal static class Bicycles
                 FrontLips = Known<RetentionLips>.None,
                 LargestFrontTyre = Known<TyreSize>.Of(TyreSize.Of(42, BeadSeat.OfFitCode(622))),
                 SteererMaterial = Known<FrameMaterial>.Of(FrameMaterial.Steel),
+                AxleToCrown = Millimetres(395),
+                Travel = Known<Dimension>.None,
+                Crowns = Known<CrownType>.Of(CrownType.Single),
                 LoadLimit = Kilograms(120),
                 SystemLimit = Known<Load>.None,
                 Use = use,
@@ -158,15 +166,17 @@ internal static class Bicycles
                 Spindle = Known<Spindle>.Of(Spindle.Road24),
                 PedalThread = Known<PedalThread>.Of(PedalThread.NineSixteenths),
                 Rings = Known<SprocketClass>.Of(SprocketClass.For9),
+                LargestRing = Known<ToothCount>.Of(ToothCount.Of(44)),
             })
             .With(new Pedals { Thread = Known<PedalThread>.Of(PedalThread.NineSixteenths) })
             .With(new Chain { Size = Known<ChainSize>.Of(ChainSize.For9) })
-            .With(new RearDerailleur { Mount = Known<DerailleurMount>.Of(DerailleurMount.Bolt), Chain = Known<ChainSize>.Of(ChainSize.For9) })
+            .With(new RearDerailleur { Mount = Known<DerailleurMount>.Of(DerailleurMount.Bolt), Chain = Known<ChainSize>.Of(ChainSize.For9), Signal = Known<ShiftSignal>.Of(ShiftSignal.Cable) })
+            .With(new Shifter { Signal = Known<ShiftSignal>.Of(ShiftSignal.Cable), Spacing = Known<SprocketSpacing>.Of(SprocketSpacing.OfFitCode(6)), WithDerailleur = Known<MakersWord>.Of(MakersWord.Allowed) }, Slot.Shifter)
             .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(7)) }, Slot.FrontWheel)
             .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(29)), Body = Known<FreehubBody>.Of(FreehubBody.HgMedium) }, Slot.RearWheel)
             .With(tyre, Slot.FrontTyre)
             .With(tyre, Slot.RearTyre)
-            .With(new Cassette { Pattern = Known<CassettePattern>.Of(CassettePattern.Hg9) })
+            .With(new Cassette { Pattern = Known<CassettePattern>.Of(CassettePattern.Hg9), Spacing = Known<SprocketSpacing>.Of(SprocketSpacing.OfFitCode(6)) })
             .With(rotor, Slot.FrontRotor)
             .With(rotor, Slot.RearRotor)
             .With(caliper, Slot.FrontBrake)

@@ -62,6 +62,10 @@ internal readonly struct UnitsBicycle
     private readonly Length _cage;
     private readonly Length _hanger;
     private readonly Length _hangerBolt;
+    private readonly Length _fork;
+    private readonly Length _longestFork;
+    private readonly Length _pitch;
+    private readonly Length _shifterPitch;
 
     public UnitsBicycle(double post)
     {
@@ -114,6 +118,9 @@ internal readonly struct UnitsBicycle
         _cage = Length.FromMillimeters(6.6);
         _hanger = Length.FromMillimeters(10);
         _hangerBolt = Length.FromMillimeters(10);
+        _fork = Length.FromMillimeters(395);
+        _longestFork = Length.FromMillimeters(405);
+        _pitch = _shifterPitch = Length.FromMillimeters(4.34);
     }
 
     /// <summary>Every joint fits.</summary>
@@ -132,7 +139,8 @@ internal readonly struct UnitsBicycle
         bool axles = Same(_frontPitch, _frontAxlePitch, close) & Same(_rearPitch, _rearAxlePitch, close);
         bool room = _tyre <= _largestTyre & _inner <= (0.55 * _tyre) + (_largestTyre - _tyre);
         bool chain = Same(_chain, _sprockets, close) & Same(_chain, _rings, close) & Same(_chain, _cage, close) & Same(_hanger, _hangerBolt, close);
-        return wheels & tyres & driven & brakes & post & depth & head & cockpit & cranks & axles & room & chain;
+        bool later = _fork <= _longestFork & Same(_pitch, _shifterPitch, close);
+        return wheels & tyres & driven & brakes & post & depth & head & cockpit & cranks & axles & room & chain & later;
     }
 
     private static bool Same(Length a, Length b, Length close) => a.Equals(b, close);

@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using Lugwork.Brakes;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
+using Lugwork.Seating;
 
 namespace Lugwork;
 
@@ -103,7 +104,7 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
                 && (slot != Slot.FrontLever || atFront is Brake.Disc or Brake.Rim or Brake.InHub)
                 && (slot != Slot.RearAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
                 && (slot != Slot.FrontAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
-                && (slot != Slot.SeatClamp || frame.SeatTubeOutside.State != KnownState.None);
+                && (slot != Slot.SeatClamp || (frame.SeatTubeOutside.State != KnownState.None && !frame.Binder.Is(SeatBinder.WeldedTabs)));
             if (required && isMissing(slot))
             {
                 (found ??= ImmutableArray.CreateBuilder<Slot>()).Add(slot);

@@ -56,6 +56,9 @@ internal static partial class JointInputs
 
     public static JointInput BinderOfFrame => Input<Frame, SeatBinder>(Slot.Frame, "binder", "binder of the frame", p => p.BinderOrCollar, "Look at the top of the seat tube: a ring that lifts off, or ears that belong to the tube.");
 
+    /// <summary>The binder as it is stated: a stated outside of the seat tube tells nothing here.</summary>
+    public static JointInput StatedBinder => Input<Frame, SeatBinder>(Slot.Frame, "binder", "binder of the frame", p => p.Binder, "Look at the top of the seat tube: a ring that lifts off, or ears that belong to the tube.");
+
     public static JointInput EntryOfFrame => Input<Frame, DropperEntry>(Slot.Frame, "dropperEntry", "dropper entry of the frame", p => p.DropperEntry, "Look for a hole for the cable in down tube or seat tube, and feel whether a liner passes to the foot of the post.");
 
     public static JointInput RoutingOfDropper => Input<Dropper, DropperRouting>(Slot.Dropper, "routing", "routing of the dropper", p => p.Routing, "Look where the cable joins: at the foot of the post, at its head or collar, or nowhere.");

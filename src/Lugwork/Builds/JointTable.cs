@@ -111,6 +111,7 @@ public static class JointTable
         new("control-on-bar", "Levers and shifters on handlebar", ControlRelations.OnBar, GripOfBar, ControlsClamp) { Sources = [Sources.LeverSeats, Sources.PostSizesCanada], Caution = Cautions.BarClampCare },
         new("grip-on-bar", "Grips on handlebar", ControlRelations.GripOnBar, GripOfBar, GripsBore) { Sources = [Sources.BarAndStemTable, Sources.PostSizesCanada], Caution = Cautions.Grips },
         new("seat-clamp-on-seat-tube", "Seat clamp on seat tube", SeatRelations.Collar, TubeOutside, Collar) { Sources = [Sources.ClampShop] },
+        new("collar-on-binder", "Seat clamp and the frame's own binder", BinderRelations.TakesCollar, StatedBinder, Collar) { Sources = [Sources.CarbonPostCracks], Seen = [0], MostHaveNone = true },
         new("binder-on-post", "Seat binder on seatpost", BinderRelations.OnPost, Bore, Post, BinderGap) { Sources = [Sources.BinderReport, Sources.SlipFitColumn], Caution = Cautions.BinderEars, Seen = [2] },
         new("post-material-in-binder", "Seatpost material in binder", MaterialRelations.PostInBinder, PostMaterial, BinderOfFrame) { Sources = [Sources.CarbonPostCracks], Caution = Cautions.CarbonPost, Seen = [0, 1] },
         new("dropper-routing-in-frame", "Dropper routing in frame", BinderRelations.Dropper, EntryOfFrame, RoutingOfDropper) { Sources = [Sources.CommonPractice] },

@@ -36,8 +36,8 @@ internal static class SmallPartTable
         new("rear-axle", "frame with a threaded end", b => b.Frame.ThreadOfRearEnd is { State: KnownState.Value } thread ? Axle("rear", thread, b.Frame.RearAxleLength) : null, Slot.RearAxle, Sources.ThruAxleHelp),
         new("front-axle-nuts", "solid front axle", b => Nuts(b[Slot.FrontWheel]), Slot.FrontNuts, Sources.AxleNut),
         new("rear-axle-nuts", "solid rear axle", b => Nuts(b[Slot.RearWheel]), Slot.RearNuts, Sources.AxleNut),
-        new("front-skewer", "front quick-release hub in open ends", b => b[Slot.Fork] is Fork fork ? Skewer(b[Slot.FrontWheel], fork.FrontEnd) : null, null, Sources.AxleGuide),
-        new("rear-skewer", "rear quick-release hub in open ends", b => Skewer(b[Slot.RearWheel], b.Frame.RearEnd), null, Sources.AxleGuide),
+        new("front-skewer", "front quick-release hub in open ends", b => b[Slot.Fork] is Fork fork ? Skewer(b, Slot.FrontWheel, Slot.FrontNuts, fork.FrontEnd) : null, null, Sources.AxleGuide),
+        new("rear-skewer", "rear quick-release hub in open ends", b => Skewer(b, Slot.RearWheel, Slot.RearNuts, b.Frame.RearEnd), null, Sources.AxleGuide),
         new("headset-spacers", "steerer, head tube, headset and stem", Spacers, null, Sources.SteererRequirement, Sources.SteererGap),
         new("headset-cover", "cables through the headset", b => b.Frame.HeadsetCables.Says(CableWay.Through) ? "cover, ring and spacers of the headset for cables inside: one system, from the frame's or the headset's maker" : null, Slot.HeadsetCover, Sources.CableHeadsets),
         new("frame-inserts", "cables or hoses inside the frame", Inserts, null, Sources.CableHeadsets, Sources.CommonPractice),
@@ -112,7 +112,13 @@ internal static class SmallPartTable
     }
 
     /// <summary>A small part of the list is what a joint may ask for once it is measured.</summary>
-    public static bool IsAsked(Joint joint, IEnumerable<SmallPart> listed) => listed.Any(p => Rules.Any(r => r.Id == p.Id && r.AskedBy.Contains(joint.Id)));
+    public static bool IsAsked(Joint joint, IEnumerable<SmallPart> listed) => listed.Any(p => Rules.Any(r => r.Id == p.Id && r.AskedBy.Contains(joint.Id)) || BringsRing(p.Id, joint.Id));
+
+    /// <summary>The carrier between six holes and splines is one article with its lockring: what rotor and hub ask for is not asked for again by the rows of carrier and lockring.</summary>
+    private static bool BringsRing(string id, string joint) => Brings("front", id, joint) || Brings("rear", id, joint);
+
+    private static bool Brings(string end, string id, string joint) =>
+        id.StartsWith(end + "-rotor-on-hub:", StringComparison.Ordinal) && (joint == end + "-carrier-with-lockring" || joint == end + "-lockring-on-hub-axle");
 
     /// <summary>An id that a build can hold.</summary>
     public static bool IsId(string id) => Rules.Any(r => r.Id == id) || (id.IndexOf(':', StringComparison.Ordinal) is > 0 and int colon && Waiver.JointOf(id[..colon]) is { } joint && (id[(colon + 1)..] == Choice || joint.Relation.Bridges.Any(b => b.Id == id[(colon + 1)..])));
@@ -147,9 +153,9 @@ internal static class SmallPartTable
             : $"{Lockring.External.TradeName} for the rotor: the tool of internal ones does not pass over this axle";
     }
 
-    /// <summary>Both the hub and the ends are made for a skewer, and the axle is not said to be solid.</summary>
-    private static string? Skewer(Part? wheel, Known<HubStandard> end) =>
-        wheel is Wheel { Hub.State: KnownState.Value, AxleThread.State: not KnownState.Value } hub && end.State == KnownState.Value && TakesSkewer(hub.Hub.Value) && TakesSkewer(end.Value)
+    /// <summary>Both the hub and the ends are made for a skewer, the axle is not said to be solid, and no nuts are there to hold it.</summary>
+    private static string? Skewer(Build build, Slot wheel, Slot nuts, Known<HubStandard> end) =>
+        build[nuts] is null && build[wheel] is Wheel { Hub.State: KnownState.Value, AxleThread.State: not KnownState.Value } hub && end.State == KnownState.Value && TakesSkewer(hub.Hub.Value) && TakesSkewer(end.Value)
             ? $"quick-release skewer for {hub.Hub.InTradeWords()}{(hub.AxleThread.State == KnownState.None || hub.Hub.Value.Attachments.All(a => a == HubAttachment.QuickRelease) ? "" : ", if the axle is hollow")}"
             : null;
 

@@ -26,6 +26,20 @@ internal static class BinderRelations
         : entry == DropperEntry.Hole.FitCode ? new(Verdict.Fits, ComesIn)
         : new(Verdict.DoesNotFit, NoWayIn);
 
+    private static readonly Reason CollarHolds = new("tube-takes-collar", "The seat tube is held by a {0}.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason EarsAreTheBinder = new("ears-are-the-binder", "This seat tube has {0}: they are the binder, and no collar goes over them. What they take is a bolt.")
+    {
+        Mend = "the binder bolt of the ears, and no collar",
+        Sources = [Sources.CarbonPostCracks, Sources.CommonPractice],
+    };
+
+    /// <summary>Inputs: binder of the frame, collar.</summary>
+    public static Relation TakesCollar { get; } = new Matrix(0, 1, CollarCell, [], [Sources.CarbonPostCracks, Sources.CommonPractice]);
+
+    private static Outcome CollarCell(long binder, long collar) =>
+        binder == SeatBinder.WeldedTabs.FitCode ? new(Verdict.DoesNotFit, EarsAreTheBinder) : new(Verdict.Fits, CollarHolds);
+
     private sealed class Ears : Relation, ICutsLengths
     {
         // Below this a binder on a thinner post is as good as closed; common practice, no source.

@@ -10,7 +10,7 @@ internal static class SeatSteps
     [
         new()
         {
-            Id = "fit-seat-collar", Title = "Fit the seat collar", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.SeatClamp), Uses = [Slot.Frame, Slot.SeatClamp], Joints = ["seat-clamp-on-seat-tube"],
+            Id = "fit-seat-collar", Title = "Fit the seat collar", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.SeatClamp), Uses = [Slot.Frame, Slot.SeatClamp], Joints = ["seat-clamp-on-seat-tube", "collar-on-binder"],
             After = [new("inspect-parts", "the slot of the seat tube is looked at for cracks first")],
             Does = _ => ["Deburr the slot and the top of the seat tube.", "Slide the collar on; grease its bolt, not the tube."],
             Tools = _ => [Kit.HexKeys], Supplies = _ => [Kit.Grease], Checks = _ => ["The collar sits down all round."], Time = WorkTime.QuarterHour,

@@ -90,6 +90,18 @@ public sealed class SmallPartTests
     public void A_quick_release_hub_in_open_ends_asks_for_its_skewer(string frame, string hub, bool asked) =>
         Assert.Equal(asked, Build.From(Frame.Read(frame)).With(Wheel.Read(hub), Slot.RearWheel).SmallParts().Any(p => p.Id == "rear-skewer"));
 
+    /// <summary>Common practice, no source: an axle with nuts on it holds nothing by a skewer.</summary>
+    [Fact]
+    public void Nuts_on_the_axle_leave_no_skewer_to_buy()
+    {
+        Build build = Build.From(Frame.Read("rear R120")).With(Wheel.Read("hub R120"), Slot.RearWheel);
+        Assert.Contains(build.SmallParts(), p => p.Id == "rear-skewer");
+        Assert.DoesNotContain(build.With(AxleNuts.Read("thread M10x1"), Slot.RearNuts).SmallParts(), p => p.Id == "rear-skewer");
+        Build front = Build.From(Frame.Read("rear R120")).With(Fork.Read("front F100-QR9")).With(Wheel.Read("hub F100-QR9"), Slot.FrontWheel);
+        Assert.Contains(front.SmallParts(), p => p.Id == "front-skewer");
+        Assert.DoesNotContain(front.With(AxleNuts.Read("thread M9x1"), Slot.FrontNuts).SmallParts(), p => p.Id == "front-skewer");
+    }
+
     [Theory]
     [InlineData("hub R120", "if the axle is hollow", true)]
     [InlineData("hub R120; axle thread none", "if the axle is hollow", false)]

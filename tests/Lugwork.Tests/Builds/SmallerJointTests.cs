@@ -307,6 +307,27 @@ public sealed class SmallerJointTests
     public void A_binder_whose_ears_meet_holds_nothing(string bore, string post, Verdict expected) =>
         Assert.Equal(expected, Judge("binder-on-post", "seat tube " + bore, (Slot.Seatpost, Seatpost.Read(post))).Verdict);
 
+    /// <summary>A seat tube with ears of its own is bound by a bolt through them (common practice, no source).</summary>
+    [Theory]
+    [InlineData("binder welded-tabs; seat tube outside 28.6", Verdict.DoesNotFit)]
+    [InlineData("binder collar; seat tube outside 28.6", Verdict.Fits)]
+    [InlineData("binder none; seat tube outside 28.6", Verdict.DoesNotFit)]
+    public void A_collar_goes_on_no_ears(string frame, Verdict expected) =>
+        Assert.Equal(expected, Judge("collar-on-binder", frame, (Slot.SeatClamp, SeatClamp.Read("28.6"))).Verdict);
+
+    [Fact]
+    public void A_binder_that_nobody_stated_is_not_asked_about() =>
+        Assert.DoesNotContain(Build.From(Frame.Read("seat tube outside 28.6")).With(SeatClamp.Read("28.6")).Check().Fits, f => f.Joint!.Id == "collar-on-binder");
+
+    [Theory]
+    [InlineData("binder welded-tabs", false)]
+    [InlineData("binder welded-tabs; seat tube outside 28.6", false)]
+    [InlineData("seat tube outside none", false)]
+    [InlineData("binder collar", true)]
+    [InlineData("binder unknown; seat tube outside unknown", true)]
+    public void Ears_of_the_frames_own_ask_for_no_collar(string frame, bool missing) =>
+        Assert.Equal(missing, Build.From(Frame.Read(frame)).Check().Missing.Contains(Slot.SeatClamp));
+
     [Theory]
     [InlineData("binder welded-tabs", "carbon", Verdict.Unsafe)]
     [InlineData("binder welded-tabs", "aluminium", Verdict.Fits)]
