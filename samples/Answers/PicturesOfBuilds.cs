@@ -1,0 +1,33 @@
+#region post
+using Lugwork;
+using Lugwork.Drawing;
+#endregion
+
+namespace Answers;
+
+/// <summary>How do I draw it?</summary>
+internal static class PicturesOfBuilds
+{
+    /// <summary>The picture of the README and of the page: what is held against the committed file.</summary>
+    public static LineDrawing Picture => Drawings.Seatpost(Build.From(Frame.Read("name steel frame; seat tube 27.2; seat tube outside 28.6; least insertion 80; most insertion 210"))
+        .With(Seatpost.Read("name post of the old bicycle; diameter 26.8; length 350; mark 75; insertion 110")));
+
+    public static void Post()
+    {
+        #region post
+
+        Build build = Build.From(Frame.Read("name steel frame; seat tube 27.2; seat tube outside 28.6; least insertion 80; most insertion 210"))
+            .With(Seatpost.Read("name post of the old bicycle; diameter 26.8; length 350; mark 75; insertion 110"));
+
+        LineDrawing drawing = Drawings.Seatpost(build);
+        string svg = drawing.ToSvg();
+        Console.WriteLine($"{drawing.Title}, {drawing.Scale}");
+        foreach (DrawnDimension dimension in drawing.Dimensions)
+        {
+            Console.WriteLine($"  {dimension}");
+        }
+        #endregion
+
+        _ = svg;
+    }
+}
