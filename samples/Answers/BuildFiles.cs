@@ -23,9 +23,9 @@ internal static class BuildFiles
             }
             """);
 
-        foreach (Fit fit in build.Check().Fits.Where(f => f.Verdict == Verdict.Fits))
+        foreach (Fit fit in build.Check().Fits)
         {
-            Console.WriteLine(fit);
+            Console.WriteLine($"{fit.Joint}: {Verdicts.InWords(fit.Verdict)}");
         }
         #endregion
     }
@@ -33,7 +33,7 @@ internal static class BuildFiles
     public static void Problems()
     {
         #region problems
-        string text = """{ "parts": { "frame": { "seatTube": "27.2.5", "colour": "moss" }, "seatpost": { "diameter": "-27.2" } } }""";
+        string text = """{ "parts": { "frame": { "seatTube": "27.2.5", "rear": "12x14" }, "seatpost": { "diameter": "-27.2" } } }""";
         if (!BuildFile.TryRead(text, out _, out ImmutableArray<SpecProblem> problems))
         {
             foreach (SpecProblem problem in problems)

@@ -14,18 +14,18 @@ internal static class CatalogueSearch
 
         PartCatalogue catalogue = new();
         catalogue.Load([
-            new(1, Slot.Seatpost, Seatpost.Read("27.2 x 350; mark 75")),
-            new(2, Slot.Seatpost, Seatpost.Read("26.8 x 300; mark 75")),
-            new(3, Slot.Seatpost, Seatpost.Read("31.6 x 350; mark 80")),
-            new(4, Slot.Seatpost, Seatpost.Read("x 400")),
+            new(1, Slot.Cassette, Cassette.Read("pattern HG-11-road")),
+            new(2, Slot.Cassette, Cassette.Read("pattern HG-9")),
+            new(3, Slot.Cassette, Cassette.Read("pattern XD")),
+            new(4, Slot.Cassette, Cassette.Read("largest sprocket 32")),
         ]);
 
-        Build build = Build.From(Frame.Read("seat tube 27.2; least insertion 70; most insertion 250"));
-        SlotFitting found = catalogue.View.Fitting(build, Slot.Seatpost, most: 100);
+        Build build = Build.From(Frame.Read("rear 12x142")).With(Wheel.Read("hub 12x142; body HG-L"), Slot.RearWheel);
+        SlotFitting found = catalogue.View.Fitting(build, Slot.Cassette, most: 100);
         Console.WriteLine($"fit: {string.Join(", ", found.Fits.Ids)}");
         Console.WriteLine($"need a part: {string.Join(", ", found.NeedsPart.Ids)}");
         Console.WriteLine($"to be measured or asked: {string.Join(", ", found.Open.Ids)}");
-        Console.WriteLine(found.Counts);
+        Console.WriteLine($"do not fit: {found.Counts.Worse}");
         #endregion
     }
 
@@ -34,13 +34,13 @@ internal static class CatalogueSearch
         #region frames
         PartCatalogue frames = new();
         frames.Load([
-            new(10, Slot.Frame, Frame.Read("seat tube 27.2")),
-            new(11, Slot.Frame, Frame.Read("seat tube 31.6")),
-            new(12, Slot.Frame, Frame.Read("seat tube 30.9")),
+            new(10, Slot.Frame, Frame.Read("seat tube 27.2; least insertion 80; most insertion 250")),
+            new(11, Slot.Frame, Frame.Read("seat tube 31.6; least insertion 80; most insertion 250")),
+            new(12, Slot.Frame, Frame.Read("seat tube 30.9; least insertion 80; most insertion 250")),
         ]);
 
-        SlotFitting takers = frames.View.FramesFor(Seatpost.Read("30.9; material steel"), Slot.Seatpost, most: 100);
-        Console.WriteLine($"fit: {string.Join(", ", takers.Fits.Ids)}; with a part: {string.Join(", ", takers.NeedsPart.Ids)}");
+        SlotFitting takers = frames.View.FramesFor(Seatpost.Read("30.9; mark 75; insertion 100"), Slot.Seatpost, most: 100);
+        Console.WriteLine($"fit: {string.Join(", ", takers.Fits.Ids)}; with a part: {string.Join(", ", takers.NeedsPart.Ids)}; no: {takers.Counts.Worse}");
         #endregion
     }
 

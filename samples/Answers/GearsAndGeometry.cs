@@ -45,7 +45,7 @@ internal static class GearsAndGeometry
     public static void Check()
     {
         #region check
-        DerailleurLimits limits = new() { TotalCapacity = 37, LargestSprocket = 34, SmallestSprocket = 11 };
+        DerailleurLimits limits = new() { TotalCapacity = 37, FrontDifference = 16, LargestSprocket = 34, SmallestSprocket = 11 };
         SumCheck check = limits.Check([46, 30], [11, 32]);
         Console.WriteLine(check);
         Console.WriteLine(string.Join("; ", check.Sources));

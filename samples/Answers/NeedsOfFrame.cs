@@ -36,8 +36,8 @@ internal static class NeedsOfFrame
     public static void Small()
     {
         #region small
-        Build build = Build.From(Frame.Read("kind road; head tube EC34; rear 12x142"))
-            .With(Fork.Read("front 12x100; steerer 28.6; steerer kind threadless; steerer material carbon"))
+        Build build = Build.From(Frame.Read("kind road; head tube EC34/EC34; rear 12x142"))
+            .With(Fork.Read("front 12x100; steerer 28.6; threadless; steerer material carbon"))
             .With(Cassette.Read("HG-11-road"));
 
         foreach (SmallPart part in build.SmallParts())

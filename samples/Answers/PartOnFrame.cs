@@ -27,7 +27,7 @@ internal static class PartOnFrame
     {
         #region why
         FitReport report = Build.From(Frame.Read("seat tube 27.2")).With(Seatpost.Read("26.8")).Check();
-        Console.WriteLine(report.Worst.Explain());
+        Console.WriteLine(report.Fits.Single(fit => fit.Joint!.Id == "seatpost-in-seat-tube").Explain());
         #endregion
     }
 

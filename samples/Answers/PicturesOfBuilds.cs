@@ -9,15 +9,15 @@ namespace Answers;
 internal static class PicturesOfBuilds
 {
     /// <summary>The picture of the README and of the page: what is held against the committed file.</summary>
-    public static LineDrawing Picture => Drawings.Seatpost(Build.From(Frame.Read("name steel frame; seat tube 27.2; seat tube outside 28.6; least insertion 80; most insertion 210"))
-        .With(Seatpost.Read("name post of the old bicycle; diameter 26.8; length 350; mark 75; insertion 110")));
+    public static LineDrawing Picture => Drawings.Seatpost(Build.From(Frame.Read("seat tube 27.2; seat tube outside 28.6; least insertion 80; most insertion 210"))
+        .With(Seatpost.Read("26.8 x 350; mark 75; insertion 110")));
 
     public static void Post()
     {
         #region post
 
-        Build build = Build.From(Frame.Read("name steel frame; seat tube 27.2; seat tube outside 28.6; least insertion 80; most insertion 210"))
-            .With(Seatpost.Read("name post of the old bicycle; diameter 26.8; length 350; mark 75; insertion 110"));
+        Build build = Build.From(Frame.Read("seat tube 27.2; seat tube outside 28.6; least insertion 80; most insertion 210"))
+            .With(Seatpost.Read("26.8 x 350; mark 75; insertion 110"));
 
         LineDrawing drawing = Drawings.Seatpost(build);
         string svg = drawing.ToSvg();

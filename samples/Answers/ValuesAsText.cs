@@ -27,7 +27,7 @@ internal static class ValuesAsText
     public static void Refused()
     {
         #region refused
-        bool isRead = Frame.TryRead("rear 12x142; seat tube twenty-seven; colour moss", out Frame? frame, out var problems);
+        bool isRead = Frame.TryRead("rear 12x142; seat tube twenty-seven; shell BSA 42", out Frame? frame, out var problems);
         Console.WriteLine(isRead);
         foreach (SpecProblem problem in problems)
         {

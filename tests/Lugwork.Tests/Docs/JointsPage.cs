@@ -14,7 +14,7 @@ internal static class JointsPage
         StringBuilder page = new();
         page.Append("# Which joints does it judge?\n\n");
         page.Append(CultureInfo.InvariantCulture, $"Made from the joint table. {JointTable.All.Length} joints, {JointTable.All.Count(j => j.IsSystemCheck)} of them over parts in three slots or more. Ids are permanent. How each figure is measured, and which bought part bridges a gap, stands in [standards.md](standards.md); the sources in [sources.md](sources.md).\n\n");
-        page.Append(CultureInfo.InvariantCulture, $"A name in brackets in a sentence stands for the figure of that part. Of the sentences by which a joint refuses, at most {MostReasons} are shown, the worst first.\n");
+        page.Append(CultureInfo.InvariantCulture, $"A name in slanted letters stands for the figure of that part. That a side has none of it is refused everywhere, and said only where nothing else is refused. Of the sentences by which a joint refuses, at most {MostReasons} are shown, the worst first.\n");
         foreach (Joint joint in JointTable.All)
         {
             page.Append(CultureInfo.InvariantCulture, $"\n## {joint.Name}\n\n`{joint.Id}`, between {string.Join(" and ", joint.Slots.Select(s => s.Name))}{(joint.IsOnlyWhereLooked ? "; only where one of its findings is stated" : "")}.\n\n");
@@ -34,7 +34,12 @@ internal static class JointsPage
     /// <summary>The sentences of the worst verdicts that the joint comes to, worst first.</summary>
     internal static (Verdict Verdict, string Sentence)[] Refusals(Joint joint)
     {
-        (Verdict Verdict, string Sentence)[] said = [.. HouseTests.Reached(joint).Where(r => r.Outcome.Reason is not null).Select(r => (r.Outcome.Verdict, Sentence(r.Outcome.Reason!, joint))).Distinct().OrderByDescending(r => r.Verdict)];
+        var reached = HouseTests.Reached(joint);
+        (Verdict Verdict, string Sentence)[] said =
+        [
+            .. reached.Where(r => r.Outcome.Reason != Reasons.NothingToMate || reached.All(o => o.Outcome.Verdict < Verdict.DoesNotFit || o.Outcome.Reason == Reasons.NothingToMate))
+                .Select(r => (r.Outcome.Verdict, Sentence(r.Outcome.Reason!, joint))).Distinct().OrderByDescending(r => r.Verdict),
+        ];
         (Verdict, string)[] refused = [.. said.Where(r => r.Verdict >= Verdict.DoesNotFit)];
         return refused.Length > 0 ? refused : [.. said.Where(r => r.Verdict == Verdict.NeedsMeasuring)];
     }
@@ -43,8 +48,10 @@ internal static class JointsPage
 
     private static string Sentence(Reason reason, Joint joint)
     {
-        string[] names = [.. joint.Inputs.Select(i => $"[{i.Called}]")];
-        string told = string.Format(CultureInfo.InvariantCulture, reason.Template, names).Replace("[bridge]", "[the part to buy]", StringComparison.Ordinal).Replace("[sum]", "[the sum]", StringComparison.Ordinal).Replace("[over]", "[the difference]", StringComparison.Ordinal);
-        return MarkdownText.Plain(char.ToUpperInvariant(told[0]) + told[1..]);
+        string[] names = [.. joint.Inputs.Select(i => $"*{i.Called}*")];
+        string template = MarkdownText.Plain(reason.Template).Replace("\\[bridge\\]", "*the part to buy*", StringComparison.Ordinal).Replace("\\[sum\\]", "*the sum*", StringComparison.Ordinal).Replace("\\[over\\]", "*the difference*", StringComparison.Ordinal);
+        string told = string.Format(CultureInfo.InvariantCulture, template, names);
+        int first = told[0] == '*' ? 1 : 0;
+        return told[..first] + char.ToUpperInvariant(told[first]) + told[(first + 1)..];
     }
 }

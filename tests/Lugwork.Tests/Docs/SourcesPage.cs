@@ -25,7 +25,7 @@ internal static class SourcesPage
     public static Source[] OfFigures { get; } =
     [
         .. typeof(Build).Assembly.GetExportedTypes()
-            .Where(t => t != typeof(Sources) && t != typeof(JointTable) && t != typeof(TorqueTable) && !StandardTables.All.Concat(StandardTables.Nominal).Any(s => $"{s.Home}.{s.Name}" == t.FullName))
+            .Where(t => !t.ContainsGenericParameters && t != typeof(Sources) && t != typeof(JointTable) && t != typeof(TorqueTable) && !StandardTables.All.Concat(StandardTables.Nominal).Any(s => $"{s.Home}.{s.Name}" == t.FullName))
             .OrderBy(t => t.FullName, StringComparer.Ordinal)
             .Select(t => t.GetProperty("All", BindingFlags.Public | BindingFlags.Static))
             .Where(p => p is not null && typeof(IEnumerable).IsAssignableFrom(p.PropertyType))
