@@ -97,7 +97,7 @@ internal static class OpenPointsPage
             foreach (JsonElement row in rows.RootElement.EnumerateArray().Where(r => r.TryGetProperty("otherwise", out _)))
             {
                 JsonElement otherwise = row.GetProperty("otherwise");
-                lines.Add($"- {row.GetProperty("id").GetString()}, {MarkdownText.Plain(row.GetProperty("says").GetString()!)} {MarkdownText.Plain(otherwise.GetProperty("because").GetString()!)}");
+                lines.Add($"- {row.GetProperty("id").GetString()}, \"{MarkdownText.Plain(row.GetProperty("says").GetString()!)}\": {MarkdownText.Plain(otherwise.GetProperty("because").GetString()!)}");
             }
         }
 
@@ -114,7 +114,7 @@ internal static class OpenPointsPage
             file = line.StartsWith("## ", StringComparison.Ordinal) ? line[3..] : file;
             if (line.StartsWith("| ", StringComparison.Ordinal) && line.Split(" | ") is [var row, .., var remarks] && remarks.StartsWith("differs ", StringComparison.Ordinal))
             {
-                lines.Add($"- {file}, {row[2..]}: {remarks.TrimEnd('|', ' ').Replace("differs ", "", StringComparison.Ordinal)}");
+                lines.Add($"- {file}, {row[2..]}: {string.Join("; ", remarks.TrimEnd('|', ' ').Split("; ").Where(r => r.StartsWith("differs ", StringComparison.Ordinal)).Select(r => r["differs ".Length..]))}");
             }
         }
 
@@ -131,7 +131,7 @@ internal static class OpenPointsPage
             foreach (string[] row in rows.Skip(1).Where(r => r[Array.IndexOf(rows[0], "use")] == "slip"))
             {
                 string Cell(string name) => MarkdownText.Plain(row[Array.IndexOf(rows[0], name)]);
-                lines.Add($"- {Cell("quantity")}, {Cell("inputs")}: printed {Cell("published_value")} {Cell("unit")} ({Cell("source")}); {Cell("note")}");
+                lines.Add($"- {Cell("quantity")} ({Cell("inputs")}): printed {Cell("published_value")} {Cell("unit")} ({Cell("source")}); {Cell("note")}");
             }
         }
 
