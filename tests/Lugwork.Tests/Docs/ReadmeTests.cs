@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Answers;
+using Lugwork.Drawing;
 
 namespace Lugwork.Tests.Docs;
 
@@ -35,10 +36,19 @@ public sealed class ReadmeTests
     [Fact]
     public void The_picture_is_the_one_that_is_drawn()
     {
-        DocPage.Hold("src/Lugwork/docs/seatpost.svg", PicturesOfBuilds.Picture.ToSvg().ReplaceLineEndings("\n").TrimEnd('\n') + "\n");
-        Assert.Contains("](src/Lugwork/docs/seatpost.svg)", Page, StringComparison.Ordinal);
-        Assert.Contains($"![{PicturesOfBuilds.Picture.Title}", Page, StringComparison.Ordinal);
+        DocPage.Hold("src/Lugwork/docs/rear-hub.svg", Svg(PicturesOfBuilds.RearHub));
+        Assert.Contains($"![{PicturesOfBuilds.RearHub.Title}", Page, StringComparison.Ordinal);
+        Assert.Contains("](src/Lugwork/docs/rear-hub.svg)", Page, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void The_picture_of_the_page_of_drawings_is_the_one_that_is_drawn()
+    {
+        DocPage.Hold("src/Lugwork/docs/seatpost.svg", Svg(PicturesOfBuilds.InSeatTube));
+        Assert.Contains($"![{PicturesOfBuilds.InSeatTube.Title}", File.ReadAllText(Path.Combine(DocPage.Folder, "draw-it.md")), StringComparison.Ordinal);
+    }
+
+    private static string Svg(LineDrawing drawing) => drawing.ToSvg().ReplaceLineEndings("\n").TrimEnd('\n') + "\n";
 
     [Fact]
     public void The_counts_are_those_of_the_tables()
