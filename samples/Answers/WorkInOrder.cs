@@ -35,7 +35,7 @@ internal static class WorkInOrder
     {
         WorkPlan plan = Bike.WorkPlan();
         #region step
-        WorkStep step = plan.Find("fit-seatpost")!;
+        WorkStep step = plan.Find("fit-stem")!;
         foreach (string line in step.Does.Concat(step.Checks))
         {
             Console.WriteLine(line);
