@@ -15,10 +15,10 @@ internal static class KnownAndUnknown
         Frame frame = Frame.Read("seat tube 27.2");
         foreach (Known<SeatpostDiameter> diameter in new[]
         {
-            Known<SeatpostDiameter>.Of(SeatpostDiameter.Parse("27.2")),
+            Known<SeatpostDiameter>.Of(SeatpostDiameter.OfMillimetres(27.2m)),
             Known<SeatpostDiameter>.Measured(27.18m, error: 0.05m),
             Known<SeatpostDiameter>.Measured(27.1m, error: 0.2m),
-            Known<SeatpostDiameter>.OneOf([SeatpostDiameter.Parse("30.9"), SeatpostDiameter.Parse("31.6")]),
+            Known<SeatpostDiameter>.OneOf([SeatpostDiameter.OfMillimetres(30.9m), SeatpostDiameter.OfMillimetres(31.6m)]),
             Known<SeatpostDiameter>.Unknown,
         })
         {
