@@ -31,12 +31,14 @@ internal static class ShopApi
         api.MapGet("/parts/{slot}", Parts).WithSummary("Articles of a slot that fit a cart, a page of them with reasons.").ProducesProblem(StatusCodes.Status404NotFound);
         api.MapGet("/report", Report).WithSummary("The verdict of a cart, joint by joint.");
         api.MapPost("/check", Check).Accepts<JsonElement>("application/json").WithSummary("The verdict of a build file.");
+        #region sizes
         api.MapGet("/seatposts/{diameter}", (SeatpostDiameter diameter, ShopContext shop, CancellationToken cancellation) =>
             Found(shop, new(diameter, null, null, null, null), cancellation)).WithSummary("Seatposts of a diameter.");
         api.MapGet("/tyres/{size}", (TyreSize size, ShopContext shop, CancellationToken cancellation) =>
             Found(shop, new(null, size, null, null, null), cancellation)).WithSummary("Tyres of a size.");
         api.MapGet("/wheels", (HubStandard? hub, FreehubBody? body, ShopContext shop, CancellationToken cancellation) =>
             Found(shop, new(null, null, hub, body, null), cancellation)).WithSummary("Wheels by hub and freehub body.");
+        #endregion
         api.MapGet("/frames", (BicycleKind? kind, ShopContext shop, CancellationToken cancellation) =>
             Found(shop, new(null, null, null, null, kind), cancellation, Slot.Frame)).WithSummary("Frames by kind of bicycle.");
         api.MapPost("/search", (SizeSearch search, ShopContext shop, CancellationToken cancellation) => Found(shop, search, cancellation)).WithSummary("Articles by sizes, the cheapest 200.");

@@ -237,7 +237,7 @@ public sealed class HouseTests
     }
 
     /// <summary>What a joint says at up to some thousand places: the whole product of small domains, a sample of large ones.</summary>
-    private static List<(Outcome Outcome, long[] Values)> Reached(Joint joint)
+    internal static List<(Outcome Outcome, long[] Values)> Reached(Joint joint)
     {
         Random random = new(1);
         long[] lengths = [1, 18_000_000, 19_000_000, 24_000_000, 25_000_000, 29_000_000, 30_000_000, 75_000_000, 110_000_000, 160_000_000, 203_000_000];

@@ -16,7 +16,7 @@ public sealed class SumDocumentationTests
     private static readonly Dictionary<string, XElement> Documented = XDocument.Load(Path.ChangeExtension(typeof(Build).Assembly.Location, ".xml")).Descendants("member").ToDictionary(m => (string)m.Attribute("name")!);
 
     /// <summary>Types outside the root that take a quantity or come to a <see cref="SumCheck"/>.</summary>
-    private static readonly Type[] SumTypes = [.. typeof(Build).Assembly.GetExportedTypes()
+    internal static Type[] SumTypes { get; } = [.. typeof(Build).Assembly.GetExportedTypes()
         .Where(t => t.Namespace != "Lugwork" && t != typeof(Lugwork.Planning.BuildChooser) && t != typeof(Lugwork.Planning.ChoiceWish) && t.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly).Any(m => m switch
         {
             MethodInfo method => (!method.IsSpecialName && method.Name is not "Deconstruct" && method.GetParameters().Any(p => IsQuantity(p.ParameterType))) || method.ReturnType == typeof(SumCheck),
