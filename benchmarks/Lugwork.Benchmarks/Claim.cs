@@ -33,7 +33,7 @@ internal sealed record Claim(string Number, string Job, string Peer, double Limi
 
     public string Show(Measured measured) =>
         measured.Missing
-        ?? Kind switch
+        ?? (measured.IsAtLeast ? "at least " : "") + Kind switch
         {
             LimitKind.AtMostTimes => Text($"{measured.Value:0.00}x"),
             LimitKind.AtMostBytes => Text($"{measured.Value:0.0} bytes"),
@@ -68,7 +68,11 @@ internal enum LimitKind
 /// <param name="Value">The ratio of medians, or the size.</param>
 /// <param name="Bytes">Bytes that the library allocated.</param>
 /// <param name="Missing">Why nothing was measured; null where it was.</param>
-internal readonly record struct Measured(double Value, long Bytes = 0, string? Missing = null);
+internal readonly record struct Measured(double Value, long Bytes = 0, string? Missing = null)
+{
+    /// <summary>The peer was stopped before it ended: the ratio is no less than this.</summary>
+    public bool IsAtLeast { get; init; }
+}
 
 /// <summary>One or more lines that are measured together.</summary>
 internal interface IRow

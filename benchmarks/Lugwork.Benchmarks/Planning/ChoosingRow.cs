@@ -11,6 +11,8 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
     private const int Offers = 5_000;
     private const int Instances = 220;
 
+    private static string[] There => [.. new[] { "SCIP", "HIGHS" }.Where(Solvers.IsThere)];
+
     private ChoiceNetwork[] _networks = [];
     private int _clique;
     private long _table;
@@ -43,9 +45,11 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
         foreach (ChoiceNetwork network in _networks)
         {
             long least = Library(network);
-            Same(least, Solvers.CpSat(network), "CP-SAT");
-            Same(least, Solvers.Mip("SCIP", network) ?? least, "SCIP");
-            Same(least, Solvers.Mip("HIGHS", network) ?? least, "HiGHS");
+            Same(least, Solvers.CpSat(network) ?? -1, "CP-SAT");
+            foreach (string solver in There)
+            {
+                Same(least, Solvers.Mip(solver, network).Least ?? -1, solver);
+            }
         }
     }
 
@@ -65,9 +69,7 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
         {
             double[] library = Timing.InTurn(9, () => Timing.Of(() => Library(network)));
             double[] peers = Timing.InTurn(1,
-                () => Timing.Of(() => Solvers.CpSat(network)),
-                () => Solvers.IsThere("SCIP") ? Timing.Of(() => Solvers.Mip("SCIP", network)) : double.MaxValue,
-                () => Solvers.IsThere("HIGHS") ? Timing.Of(() => Solvers.Mip("HIGHS", network)) : double.MaxValue);
+                [() => Timing.Of(() => Solvers.CpSat(network)), .. There.Select(solver => (Func<double>)(() => Timing.Of(() => Solvers.Mip(solver, network))))]);
             return peers.Min() / library[0];
         })];
         Array.Sort(ratios);

@@ -22,8 +22,8 @@ internal static class Solvers
         return solver is not null;
     }
 
-    /// <summary>The least price by CP-SAT.</summary>
-    public static long CpSat(ChoiceNetwork network, long? mostMass = null)
+    /// <summary>The least price by CP-SAT; null where nothing goes together under the cap.</summary>
+    public static long? CpSat(ChoiceNetwork network, long? mostMass = null)
     {
         CpModel model = new();
         List<(BoolVar Variable, long Price, long Mass)> costs = [];
@@ -60,6 +60,8 @@ internal static class Solvers
 
             for (int place = 0; place < byClass.Length; place++)
             {
+                // What goes with nothing in this table is not chosen.
+                model.Add(LinearExpr.Sum(states[table.Scope[place]].Where((_, s) => table.ClassOf[place][s] < 0)) == 0);
                 for (int number = 0; number < byClass[place].Length; number++)
                 {
                     model.Add(LinearExpr.Sum(byClass[place][number]) == LinearExpr.Sum(states[table.Scope[place]].Where((_, s) => table.ClassOf[place][s] == number)));
@@ -74,16 +76,26 @@ internal static class Solvers
 
         model.Minimize(LinearExpr.WeightedSum(costs.Select(c => c.Variable), costs.Select(c => c.Price)));
         CpSolver solver = new() { StringParameters = "num_workers:2" };
-        return solver.Solve(model) == CpSolverStatus.Optimal ? network.Price + (long)Math.Round(solver.ObjectiveValue) : throw new InvalidOperationException("CP-SAT found no optimum");
+        return solver.Solve(model) switch
+        {
+            CpSolverStatus.Optimal => network.Price + (long)Math.Round(solver.ObjectiveValue),
+            CpSolverStatus.Infeasible => null,
+            CpSolverStatus status => throw new InvalidOperationException($"CP-SAT says {status}"),
+        };
     }
 
-    /// <summary>The least price by SCIP or HiGHS; null where this solver is not there.</summary>
-    public static long? Mip(string name, ChoiceNetwork network, long? mostMass = null)
+    /// <summary>The least price by SCIP or HiGHS.</summary>
+    /// <param name="name">Which of them; it has to be there.</param>
+    /// <param name="network">What is chosen from.</param>
+    /// <param name="mostMass">The cap; none where left out.</param>
+    /// <param name="milliseconds">What it may take; as long as it likes where left out.</param>
+    /// <returns>Whether it ended with a proven optimum, and that.</returns>
+    public static (bool Ended, long? Least) Mip(string name, ChoiceNetwork network, long? mostMass = null, long? milliseconds = null)
     {
-        using Solver? solver = Solver.CreateSolver(name);
-        if (solver is null)
+        using Solver solver = Solver.CreateSolver(name) ?? throw new InvalidOperationException($"{name} is not there");
+        if (milliseconds is { } limit)
         {
-            return null;
+            solver.SetTimeLimit(limit);
         }
 
         Objective objective = solver.Objective();
@@ -114,9 +126,16 @@ internal static class Solvers
             {
                 for (int state = 0; state < table.ClassOf[place].Length; state++)
                 {
-                    foreach (Variable entry in table.ClassOf[place][state] < 0 ? [] : entries[table.Scope[place]][state])
+                    foreach (Variable entry in entries[table.Scope[place]][state])
                     {
-                        byClass[place][table.ClassOf[place][state]].SetCoefficient(entry, -1);
+                        if (table.ClassOf[place][state] < 0)
+                        {
+                            entry.SetUb(0);
+                        }
+                        else
+                        {
+                            byClass[place][table.ClassOf[place][state]].SetCoefficient(entry, -1);
+                        }
                     }
                 }
             }
@@ -134,7 +153,7 @@ internal static class Solvers
         // By default these stop within a ten-thousandth of the optimum.
         using MPSolverParameters exact = new();
         exact.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-        return solver.Solve(exact) == Solver.ResultStatus.OPTIMAL ? network.Price + (long)Math.Round(objective.Value()) : throw new InvalidOperationException($"{name} found no optimum");
+        return solver.Solve(exact) == Solver.ResultStatus.OPTIMAL ? (true, network.Price + (long)Math.Round(objective.Value())) : (false, null);
     }
 
     private static IEnumerable<(int[] Classes, long Price, long Mass)> Cells(ChoiceTable table)

@@ -13,6 +13,13 @@ internal static class Started
     public static (int Code, string Output) Run(string program, params IEnumerable<string> arguments)
     {
         ProcessStartInfo start = new(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Root };
+
+        // A build server that stays behind would hold the pipe open, and reading it would never end.
+        foreach ((string name, string value) in ((string, string)[])[("MSBUILDDISABLENODEREUSE", "1"), ("UseSharedCompilation", "false"), ("DOTNET_CLI_USE_MSBUILD_SERVER", "0")])
+        {
+            start.Environment[name] = value;
+        }
+
         using Process process = Process.Start(start) ?? throw new InvalidOperationException($"{program} does not start");
         Task<string> errors = process.StandardError.ReadToEndAsync();
         string output = process.StandardOutput.ReadToEnd();

@@ -41,7 +41,8 @@ public sealed partial class BuildChooser
     /// <param name="network">The network of the swap.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <param name="bound">Where nothing was found, how many changes there are at least; never where there is none.</param>
-    internal static (int State, int Rank)[]? Fewest(ChoiceNetwork network, CancellationToken cancellation, out long bound)
+    /// <param name="steps">The most steps of the search.</param>
+    internal static (int State, int Rank)[]? Fewest(ChoiceNetwork network, CancellationToken cancellation, out long bound, long steps = MostSteps)
     {
         (ChoiceNetwork scaled, _, long perChange) = ChoiceScale.Of(network);
         long most = scaled.MostPrice;
@@ -49,7 +50,7 @@ public sealed partial class BuildChooser
         {
             ChoiceWeights weights = new(1, most + 1);
             ChoiceSearch search = new(scaled, new(scaled, weights, cancellation), weights, cancellation);
-            (int State, int Rank)[]? found = search.Next(MostSteps)?.Chosen;
+            (int State, int Rank)[]? found = search.Next(steps)?.Chosen;
             bound = search.Bound >= ChoiceEntry.Never ? ChoiceEntry.Never : search.Bound / weights.PerMass * perChange;
             return found;
         }

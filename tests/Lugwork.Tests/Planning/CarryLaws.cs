@@ -34,7 +34,7 @@ public sealed class CarryLaws
     private static Verdict WorstOf(Build build, Slot slot) =>
         build.Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
 
-    [Property(MaxTest = 60)]
+    [Property(MaxTest = 20)]
     public void Nothing_is_called_fitting_that_the_check_refuses(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -56,7 +56,7 @@ public sealed class CarryLaws
         Assert.True(whole <= Verdict.Fits || whole <= moving.Max(p => p.Verdict));
     }
 
-    [Property(MaxTest = 60)]
+    [Property(MaxTest = 20)]
     public void Every_part_is_moved_or_left_and_never_both(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -66,27 +66,18 @@ public sealed class CarryLaws
 
         CarryOver again = CarryOver.Of(donor, over.Onto);
         Assert.Equal(over.Parts.Select(p => p.ToString()), again.Parts.Select(p => p.ToString()));
-
-        // Needs take long to say: now and then.
-        if (seed.Item % 15 == 0)
-        {
-            Assert.Equal(over.ToString(), again.ToString());
-            Assert.Equal(over.Moved.Check().Missing, over.ToBuy.Select(n => n.Slot));
-            Assert.Equal(over.DonorLeft.Check().Missing, over.DonorLacks.Select(n => n.Slot));
-        }
-
         Assert.All(over.WorthMoving, p => Assert.True(p.Verdict is Verdict.Fits or Verdict.NeedsPart && ReferenceEquals(over.Moved[p.Slot], p.Part), p.ToString()));
 
         // One article is not taken apart.
         if (donor[Slot.Seatpost] is not null && donor[Slot.Dropper] is not null)
         {
-            Assert.True(over.Onto[Slot.Dropper] is not null || over.DonorLeft[Slot.Seatpost] is null == over.DonorLeft[Slot.Dropper] is null, $"{over}");
+            Assert.True(over.Onto[Slot.Dropper] is not null || over.DonorLeft[Slot.Seatpost] is null == over.DonorLeft[Slot.Dropper] is null, $"seed {seed.Item}");
         }
 
         Slot[] levers = [.. new[] { Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter }.Where(s => donor[s] is not null)];
         if (donor[Slot.Controls] is not null && levers.Length > 0 && over.Onto[Slot.Controls] is null)
         {
-            Assert.True(levers.Any(s => over.DonorLeft[s] is null) == over.DonorLeft[Slot.Controls] is null, $"{over}");
+            Assert.True(levers.Any(s => over.DonorLeft[s] is null) == over.DonorLeft[Slot.Controls] is null, $"seed {seed.Item}");
         }
 
         foreach (CarriedPart part in over.Parts)
@@ -98,8 +89,21 @@ public sealed class CarryLaws
         }
     }
 
+    /// <summary>Needs take long to say: of one donor.</summary>
+    [Fact]
+    public void What_is_to_buy_is_what_the_checks_miss_and_the_text_repeats()
+    {
+        Random random = new(30);
+        Build donor = Donor(random);
+        CarryOver over = CarryOver.Of(donor, Onto(random));
+        Assert.Equal(over.Moved.Check().Missing, over.ToBuy.Select(n => n.Slot));
+        Assert.Equal(over.DonorLeft.Check().Missing, over.DonorLacks.Select(n => n.Slot));
+        Assert.Equal(over.ToString(), CarryOver.Of(donor, over.Onto).ToString());
+        Assert.True(over.Parts.Length > 10 && over.ToBuy.Length > 0 && over.DonorLacks.Length > 0);
+    }
+
     /// <summary>It may be asked about again: a part of which two figures contradict each other knows no more than either half.</summary>
-    [Property(MaxTest = 60)]
+    [Property(MaxTest = 20)]
     public void Knowing_more_of_the_frame_never_turns_refused_into_a_fit(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -117,7 +121,7 @@ public sealed class CarryLaws
     }
 
     /// <inheritdoc cref="Knowing_more_of_the_frame_never_turns_refused_into_a_fit"/>
-    [Property(MaxTest = 60)]
+    [Property(MaxTest = 20)]
     public void Knowing_more_of_a_part_never_turns_refused_into_a_fit(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);

@@ -113,7 +113,7 @@ public sealed class ChoiceArticleTests
             Offers = [Owned("old", Slot.RearTyre, "the tyre")],
 
             // A wish about the slot that is swapped does not count.
-            Wishes = [ChoiceWish.Filled(Slot.RearTyre), ChoiceWish.Keep(Slot.FrontTyre)],
+            Wishes = [ChoiceWish.Filled(Slot.RearTyre), ChoiceWish.Keep(Slot.FrontTyre), ChoiceWish.That<Part>(Slot.FrontTyre, "the old one", p => ReferenceEquals(p, Tyre))],
             OwnedItems = ImmutableDictionary<Slot, string>.Empty.Add(Slot.FrontTyre, "the tyre"),
         };
         ChangePlan plan = BuildChooser.Of(request).Changes(Slot.FrontTyre, Tyre with { Name = "new" });

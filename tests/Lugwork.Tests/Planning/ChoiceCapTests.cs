@@ -91,6 +91,64 @@ public sealed class ChoiceCapTests
     public void A_bound_is_rounded_up_to_the_next_step_and_no_further() =>
         Assert.Equal([0, 0, 1, 1, 2, 2], new[] { (-4L, 3L), (0, 3), (1, 3), (3, 3), (4, 3), (6, 3) }.Select(v => ChoiceCap.Up(v.Item1, v.Item2)));
 
+    /// <summary>The lists alone, without the tries before them, which find the answer of small networks by themselves.</summary>
+    [Fact]
+    public void The_lists_of_labels_find_what_brute_force_finds_and_nothing_above_their_ceilings()
+    {
+        int found = 0;
+        int ended = 0;
+        for (int seed = 0; seed < 240; seed++)
+        {
+            bool light = seed % 2 == 0;
+            ChoiceNetwork network = Draw(new Random(seed), late: false);
+            (long Least, long Capped)[] all = All(network, light);
+            (long ofLeast, long ofCapped) = (seed / 2 % 4) switch { 0 => (1, 0), 1 => (1, 1), 2 => (3, 2), _ => (0, 1) };
+            ChoiceWeights Weights(long least, long capped) => light ? new(capped, least) : new(least, capped);
+            foreach (long cap in Caps(all).Distinct())
+            {
+                (long Least, long Capped)[] under = [.. all.Where(a => a.Capped <= cap)];
+                if (under.Length == 0)
+                {
+                    continue;
+                }
+
+                // Ceilings that just reach the answer, and where the least alone is weighed one that lies a step below it.
+                foreach (long below in ofCapped == 0 ? (long[])[0, 1] : [0])
+                {
+                    long most = (ofLeast * under[0].Least) + (ofCapped * cap) - below;
+                    ChoiceElimination both = new(network, Weights(ofLeast, ofCapped), default);
+                    int[] order = [.. both.Buckets.Select(b => b.Variable)];
+                    ChoiceElimination capped = new(network, Weights(0, 1), default, null, order);
+                    ChoiceElimination least = new(network, Weights(1, 0), default, null, order);
+                    ChoiceLabelPass pass = new(network, light, [Ceiling(both, Weights(ofLeast, ofCapped), most), Ceiling(capped, Weights(0, 1), cap), Ceiling(least, Weights(1, 0), under[0].Least - below)], default);
+                    ChoiceCeiling Ceiling(ChoiceElimination elimination, ChoiceWeights weights, long upTo) => new(weights, upTo, elimination, new(network, elimination, default));
+                    (int State, int Rank)[]? chosen = pass.Least(cap, out bool gaveUp);
+                    Assert.False(gaveUp);
+                    Assert.True(below == 0 ? chosen is not null && Label(network.Cost(chosen), light) == under[0] : chosen is null, $"seed {seed}, cap {cap}, {below} below");
+                    found += chosen is null ? 0 : 1;
+                    ended += network.Tables.Count <= 2 ? 1 : 0;
+                }
+            }
+        }
+
+        Assert.True(found >= 300 && ended >= 100, $"{found} found, {ended} in parts that meet in no table");
+    }
+
+    [Fact]
+    public void No_choice_is_dearer_or_heavier_than_the_most_that_is_told_and_some_are_close_to_it()
+    {
+        int close = 0;
+        for (int seed = 0; seed < 60; seed++)
+        {
+            ChoiceNetwork network = Draw(new Random(seed), late: seed % 2 == 0);
+            (long Price, long Mass)[] all = [.. ChoiceNetworkTests.Choices(network).Select(network.Cost).Where(c => c.Price < ChoiceEntry.Never)];
+            Assert.True(all.All(a => a.Price <= network.MostPrice && a.Mass <= network.MostMass), $"seed {seed}");
+            close += all.Any(a => a.Mass == network.MostMass) ? 1 : 0;
+        }
+
+        Assert.True(close >= 5, $"{close} reach it");
+    }
+
     [Fact]
     public void Where_the_steps_do_not_suffice_it_is_a_bound_and_what_is_given_is_under_the_cap()
     {

@@ -132,11 +132,64 @@ public sealed class ChoiceEdgeTests
     }
 
     [Fact]
+    public void Where_a_try_takes_too_many_steps_nothing_of_a_reason_is_left_out_for_it()
+    {
+        BuildChooser chooser = BuildChooser.Of(Finish([Post("30.9", 5m), Post("31.6", 6m)]));
+        chooser.ReasonSteps = 1;
+        ChoiceConflict conflict = chooser.Conflict()!;
+        Assert.Equal((false, false), (conflict.IsOpen, conflict.IsSmallest));
+        Assert.Equal(["seatpost-in-seat-tube"], conflict.Joints.Select(j => j.Id));
+        Assert.Equal([Slot.Seatpost], conflict.Required);
+    }
+
+    [Fact]
+    public void An_offer_that_fits_comes_nearer_than_one_of_which_something_is_outside()
+    {
+        // Neither is taken: of the first nobody can say whether it fits, the second has no price.
+        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m), new("no price", Slot.FrontWheel, Changed(Slot.FrontWheel))]);
+        ChoiceMend wheel = BuildChooser.Of(request).Conflict()!.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        Assert.Equal(("no price", false), (wheel.Nearest!.Id, wheel.IsOutside));
+    }
+
+    [Theory]
+    [InlineData(12, 30, 24, 10, "seatpost-shim-25.4-to-27.2")]
+    [InlineData(24, 10, 12, 30, Shim)]
+    [InlineData(12, 10, 24, 30, "seatpost-shim-25.4-to-27.2")]
+    public void Where_it_is_open_which_bridge_the_dearest_and_the_heaviest_are_enough_for_each(int thin, int thinGrams, int thick, int thickGrams, string dearest)
+    {
+        ChoiceRequest weighed = Weighed(null);
+        Seatpost either = (Seatpost)weighed.Offers[1].Part;
+        either = either with { Diameter = Known<Lugwork.Seating.SeatpostDiameter>.OneOf([either.Diameter.Value!, ((Seatpost)Post("25.4", 1m).Part).Diameter.Value!]) };
+        ChoiceRequest request = weighed with
+        {
+            Offers = [new("26.8 or 25.4", Slot.Seatpost, either) { Price = Euro(20m), Mass = Mass.FromGrams(200) }],
+            Bridges = [new(Shim, Euro(thin)) { Mass = Mass.FromGrams(thinGrams) }, new("seatpost-shim-25.4-to-27.2", Euro(thick)) { Mass = Mass.FromGrams(thickGrams) }],
+        };
+
+        // The shim at 24.00 is enough where it is the other one, and so are 30 g.
+        ChosenBuild best = BuildChooser.Of(request).CheapestUnder(Mass.FromKilograms(100)).Best!;
+        Assert.Equal((44m, (request.OwnedMasses.Count * 100d) + 230, dearest), (best.Price.Amount, Math.Round(best.Mass!.Value.Grams, 3), best.Bridges.Single().Bridge.Id));
+    }
+
+    [Fact]
+    public void Forks_that_read_alike_are_told_apart_where_one_of_them_is_not_asked()
+    {
+        // A threaded steerer is held by its locknut: no gap under a cap is asked of it.
+        Joint joint = JointTable.All.Single(j => j.Id == "gap-under-cap");
+        Slot[] slots = [Slot.Fork, Slot.Frame, Slot.Stem, Slot.Headset];
+        ChoiceJointRule rule = new(joint, [0, 1, 2, 3], slots, new([], [], false, false, false));
+        int[] classes = [.. new[] { "threadless", "threaded", "threadless" }.Select(kind => rule.Of(0, Fork.Read($"steerer kind {kind}; steerer length 190"), false))];
+        Assert.Equal((true, true), (classes[0] == classes[2], classes[0] != classes[1]));
+    }
+
+    [Fact]
     public void Of_equal_entries_in_a_slot_the_first_comes_first()
     {
         // Entries 0 (20) and 2 (10) of one state, 1 (10) of another.
         ChoiceNetwork network = new([[new([10, 20], [0, 0], [2, 0]), new([10], [0], [1])]], [], [], 0, 0);
-        ChoiceSearch search = new(network, new(network, ChoiceWeights.Price, default), ChoiceWeights.Price, default);
+        Assert.Null(Search().Next(100, ceiling: 10));
+        Assert.Equal(10, Search().Next(100, ceiling: 11)!.Value.Cost);
+        ChoiceSearch search = Search();
         List<int> order = [];
         while (search.Next(100) is { } next)
         {
@@ -144,6 +197,8 @@ public sealed class ChoiceEdgeTests
         }
 
         Assert.Equal([1, 2, 0], order);
+
+        ChoiceSearch Search() => new(network, new(network, ChoiceWeights.Price, default), ChoiceWeights.Price, default);
     }
 
     /// <summary>Costs that are asked late.</summary>
@@ -183,6 +238,11 @@ public sealed class ChoiceEdgeTests
             (long Mass, long Price)[] all = [.. ChoiceNetworkTests.Choices(network).Select(network.Cost).Where(c => c.Price < ChoiceEntry.Never).Select(c => (c.Mass, c.Price)).Order()];
             (int State, int Rank)[]? chosen = BuildChooser.Fewest(network, default, out long bound);
             Assert.Equal(all.Length == 0, chosen is null && bound >= ChoiceEntry.Never);
+
+            // Where the steps do not suffice, no more than there are.
+            ChoiceNetwork plain = new([.. small.States.Select(states => states.Select(s => new ChoiceState(s.Price, [.. s.Mass.Select(m => m % 2)], s.Entry)).ToArray())], small.Tables, [], 0, 0);
+            Assert.Null(BuildChooser.Fewest(plain, default, out long least, steps: 1));
+            Assert.Equal(all.Length == 0 ? ChoiceEntry.Never : all[0].Mass, least);
 
             // What is too large to be weighed in one number is a bound of the changes, and never a wrong choice.
             Assert.True(chosen is null || all[0] == (network.Cost(chosen).Mass, network.Cost(chosen).Price));

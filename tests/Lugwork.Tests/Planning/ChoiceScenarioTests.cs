@@ -64,8 +64,9 @@ public sealed class ChoiceScenarioTests
         Assert.Equal(ChoiceStatus.Impossible, BuildChooser.Of(heavy).Cheapest().Status);
         Assert.Equal(ChoiceStatus.Impossible, BuildChooser.Of(heavy with { AllowsMeasuring = true }).Cheapest().Status);
 
-        // Nor is he where the post is swapped.
-        Assert.DoesNotContain(BuildChooser.Of(heavy).Changes(Slot.Seatpost, request.Offers[0].Part).Changes, c => c.Slot == Slot.Rider);
+        // Nor is he where the post is swapped, whether a wish keeps him or none.
+        Assert.Equal(ChoiceStatus.Impossible, BuildChooser.Of(heavy).Changes(Slot.Seatpost, request.Offers[0].Part).Status);
+        Assert.Equal(ChoiceStatus.Impossible, BuildChooser.Of(heavy with { Wishes = [] }).Changes(Slot.Seatpost, request.Offers[0].Part).Status);
 
         ChoiceRequest offered = request with { Offers = request.Offers.Add(Offer("a lighter rider", Slot.Rider, Rider.Read("80 kg"), 1m)) };
         Assert.Throws<ArgumentException>(() => BuildChooser.Of(offered).Cheapest());
@@ -230,6 +231,11 @@ public sealed class ChoiceScenarioTests
         ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
         ChoiceMend wheel = conflict.Mends.Single(m => m.Slot == Slot.FrontWheel);
         Assert.DoesNotContain("would fit", wheel.ToString(), StringComparison.Ordinal);
-        Assert.True(wheel.Fails.Length + wheel.Lacks.Length > 0, wheel.ToString());
+        Assert.Equal(("wide wheel", 1), (wheel.Nearest!.Id, wheel.Fails.Length));
+
+        // The rotor has no place on the other one and is left off; the disc brake that stays asks for it.
+        ChoiceMend alone = BuildChooser.Of(request with { Offers = [request.Offers[0]] }).Conflict()!.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        Assert.Equal("rim wheel", alone.Nearest!.Id);
+        Assert.Equal([Slot.FrontRotor], alone.Lacks);
     }
 }

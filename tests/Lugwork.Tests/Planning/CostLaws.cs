@@ -35,7 +35,7 @@ public sealed class CostLaws
     private static CostSheet Sheet(IEnumerable<CostLine> lines, IEnumerable<CostSeller> sellers) =>
         sellers.Aggregate(lines.Aggregate(CostSheet.Empty, (s, l) => s.With(l)), (s, seller) => s.With(seller));
 
-    [Property(MaxTest = 2_000)]
+    [Property(MaxTest = 1_000)]
     public bool A_total_is_the_sum_of_its_groups_and_of_plain_arithmetic(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -63,7 +63,7 @@ public sealed class CostLaws
             && sheet.Groups.SelectMany(g => g.Lines).SequenceEqual(sheet.Lines);
     }
 
-    [Property(MaxTest = 4_000)]
+    [Property(MaxTest = 1_000)]
     public bool A_total_lies_in_every_range_from_before_it_was_known(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -101,7 +101,7 @@ public sealed class CostLaws
         };
     }
 
-    [Property(MaxTest = 2_000)]
+    [Property(MaxTest = 500)]
     public bool Postage_never_rises_by_a_line_above_the_free_sum_and_no_line_makes_it_rise_where_something_is_bought_already(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -116,7 +116,7 @@ public sealed class CostLaws
         return others && (was is not { } before || now <= before) && now == (free ? 0 : seller.Postage.Least!.Value);
     }
 
-    [Property(MaxTest = 500)]
+    [Property(MaxTest = 100)]
     public bool The_order_of_lines_and_sellers_never_matters(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
@@ -127,7 +127,7 @@ public sealed class CostLaws
         return one.Total == other.Total && one.Mass == other.Mass;
     }
 
-    [Property(MaxTest = 500)]
+    [Property(MaxTest = 100)]
     public bool What_is_sold_comes_off_and_what_is_owned_falls_away_to_the_cent(DoNotSize<int> seed)
     {
         Random random = new(seed.Item);
