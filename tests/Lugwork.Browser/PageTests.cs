@@ -18,7 +18,7 @@ public sealed partial class PageTests(Shop shop, Chromium browser)
         await page.GetByLabel("The sheet, as it is printed").FillAsync(Sheet);
         await page.GetByRole(AriaRole.Button, new() { Name = "Read the sheet" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("What the sheet says");
-        await Assertions.Expect(page.GetByRole(AriaRole.Row).Filter(new() { HasText = "seatTube" })).ToContainTextAsync("27,2 mm");
+        await Assertions.Expect(page.GetByRole(AriaRole.Row).Filter(new() { HasText = "Seat tube" })).ToContainTextAsync("27,2 mm");
         await page.GetByRole(AriaRole.Link, new() { Name = "Go on with this frame" }).ClickAsync();
         await Assertions.Expect(page.GetByText("No two parts meet yet.").First).ToBeVisibleAsync();
         await page.Locator("#slot-seatpost summary").ClickAsync();

@@ -17,8 +17,9 @@ internal sealed record SpecTally(ImmutableDictionary<long, int> Articles)
 internal sealed record Tallies(long Version, ImmutableDictionary<Slot, SpecTally> BySlot);
 
 /// <summary>Counts articles once for each state of the stock: whoever changes it raises its version in the same transaction.</summary>
-internal sealed class SpecCounts
+internal sealed class SpecCounts : IDisposable
 {
+    private readonly SemaphoreSlim _counting = new(1, 1);
     private Tallies _last = new(-1, ImmutableDictionary<Slot, SpecTally>.Empty);
 
     /// <summary>The tallies of the moment that the transaction of this context reads.</summary>
@@ -31,11 +32,32 @@ internal sealed class SpecCounts
             return last;
         }
 
+        // After a change one request counts, and the others of the same state wait for it.
+        await _counting.WaitAsync(cancellation);
+        try
+        {
+            last = Volatile.Read(ref _last);
+            return last.Version == version ? last : await Count(shop, version, cancellation);
+        }
+        finally
+        {
+            _counting.Release();
+        }
+    }
+
+    public void Dispose() => _counting.Dispose();
+
+    private async Task<Tallies> Count(ShopContext shop, long version, CancellationToken cancellation)
+    {
         var rows = await shop.Articles.GroupBy(a => a.SpecId).Select(g => new { Spec = g.Key, Count = g.Count() })
             .Join(shop.Fits.Where(f => f.Joint == ""), g => g.Spec, f => f.SpecId, (g, f) => new { f.Slot, g.Spec, g.Count })
             .ToListAsync(cancellation);
         Tallies now = new(version, rows.Where(r => Slot.Find(r.Slot) is not null).GroupBy(r => Slot.Find(r.Slot)!).ToImmutableDictionary(g => g.Key, g => new SpecTally(g.ToImmutableDictionary(r => r.Spec, r => r.Count))));
-        Volatile.Write(ref _last, now);
+        if (now.Version > _last.Version)
+        {
+            Volatile.Write(ref _last, now);
+        }
+
         return now;
     }
 }

@@ -11,10 +11,10 @@ namespace ShopWeb.Judging;
 internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts counts)
 {
     /// <summary>A cart out of an address, and how many articles of every slot go with it, all of one moment.</summary>
-    public async Task<(Cart Cart, ImmutableDictionary<Slot, SlotCounts> Counts)> Read(string? frame, string[]? parts, bool count, CancellationToken cancellation)
+    public async Task<(Cart Cart, ImmutableDictionary<Slot, SlotCounts> Counts)> Read(CartRequest asked, bool count, CancellationToken cancellation)
     {
         await using DbTransaction moment = await shop.OfOneMoment(cancellation);
-        Cart cart = await CartReader.Read(shop, frame, parts, cancellation);
+        Cart cart = await CartReader.Read(shop, asked, cancellation);
         ImmutableDictionary<Slot, SlotCounts>.Builder found = ImmutableDictionary.CreateBuilder<Slot, SlotCounts>();
         Build build = cart.ToBuild();
         ImmutableDictionary<Slot, SpecTally> stock = count ? (await counts.Now(shop, cancellation)).BySlot : ImmutableDictionary<Slot, SpecTally>.Empty;
@@ -28,10 +28,10 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
     }
 
     /// <summary>One list of a slot.</summary>
-    public async Task<(Cart Cart, SlotList List)> List(string? frame, string[]? parts, Slot slot, Verdict verdict, int page, int size, CancellationToken cancellation)
+    public async Task<(Cart Cart, SlotList List)> List(CartRequest asked, Slot slot, Verdict verdict, int page, int size, CancellationToken cancellation)
     {
         await using DbTransaction moment = await shop.OfOneMoment(cancellation);
-        Cart cart = await CartReader.Read(shop, frame, parts, cancellation);
+        Cart cart = await CartReader.Read(shop, asked, cancellation);
         Build build = cart.ToBuild();
         Tallies tallies = await counts.Now(shop, cancellation);
         SpecTally tally = tallies.BySlot.GetValueOrDefault(slot) ?? SpecTally.Empty;

@@ -17,6 +17,7 @@ internal static class BuildPage
             $"""
             <h1>{Layout.Capital(cart.FrameName)}</h1>
             {Html.Join(cart.Gone.Select(id => Html.Of($"""<p role="alert" class="note">Article {id} is no longer on the shelf and was taken out.</p>""")))}
+            {Layout.Assumed(cart, "/build")}
             <p class="sum">{Layout.Badge(report.Fits.IsEmpty ? Verdict.NotJudged : report.Verdict, capital: true)} <span>{Said(report)}</span> <strong>{cart.Price:0.00} EUR</strong>, {cart.Parts.Length} parts, {cart.Kilograms:0.00} kg</p>
             <nav aria-label="On this page"><a href="#needs">Needs</a> <a href="#verdict">Verdict</a> <a href="#small">Small parts</a> <a href="#drawings">Drawings</a> <a href="{cart.Address("/build.json")}">Build file</a></nav>
             <section id="needs"><h2>Needs</h2>

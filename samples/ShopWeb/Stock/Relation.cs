@@ -12,7 +12,7 @@ internal static class Relation
     /// <summary>The build of the library that runs.</summary>
     public static string Library { get; } = typeof(Slot).Module.ModuleVersionId.ToString();
 
-    public static async Task Renew(ShopContext shop, StockState state, CancellationToken cancellation)
+    public static async Task Renew(ShopContext shop, StockState state, IDbContextTransaction transaction, CancellationToken cancellation)
     {
         if (state.Library == Library)
         {
@@ -20,7 +20,6 @@ internal static class Relation
         }
 
         List<Spec> specs = await shop.Specs.AsNoTracking().ToListAsync(cancellation);
-        await using IDbContextTransaction transaction = await shop.Database.BeginTransactionAsync(cancellation);
         await shop.Fits.ExecuteDeleteAsync(cancellation);
         DbConnection connection = shop.Database.GetDbConnection();
         await using BulkInsert fits = new(connection, transaction.GetDbTransaction(), "part_fit", nameof(SpecFit.SpecId), nameof(SpecFit.Slot), nameof(SpecFit.Joint), nameof(SpecFit.Key), nameof(SpecFit.LimitMin), nameof(SpecFit.LimitMax));
