@@ -54,8 +54,11 @@ public sealed class ApiTests(Shop shop)
         }
 
         await using ShopProcess older = await ShopProcess.Start($"Data Source={file}", ("Shop__RequestsPerMinute", "1000000"));
-        string address = $"/api/parts/seatpost?frame={Shop.Frames}&size=1";
-        Assert.Equal((await shop.Json(address)).GetProperty("counts").GetRawText(), (await Shop.Json(older.Client, address)).GetProperty("counts").GetRawText());
+        foreach (string slot in new[] { "seatpost", "frontWheel", "rearTyre" })
+        {
+            string address = $"/api/parts/{slot}?frame={Shop.Frames}&size=1";
+            Assert.Equal((await shop.Json(address)).GetProperty("counts").GetRawText(), (await Shop.Json(older.Client, address)).GetProperty("counts").GetRawText());
+        }
     }
 
     [Fact]

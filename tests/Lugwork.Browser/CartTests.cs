@@ -16,12 +16,12 @@ public sealed class CartTests(Shop shop)
     public static TheoryData<string, string> Carts => new()
     {
         // What meets is two parts, not part and frame.
-        { Shop.Frame, "rearWheel:fits rearTyre:fits rearRotor:fits cassette:fits" },
-        { Shop.Frame, "fork:fits headset:fits stem:fits frontWheel:needs-measuring" },
+        { Shop.Frame, "rearWheel Rear wheel 622, R142-12, HG-L; rearTyre Tyre 40-622; rearRotor Rotor 160; cassette Cassette HG-11" },
+        { Shop.Frame, "fork Fork, carbon, 12 mm axle, 50 mm; headset Headset IS42/28.6 over IS52/40; stem Stem; frontWheel Front wheel 622, F100-12" },
 
         // Frames that are several at once, or of which only the maker knows.
-        { "kind gravel; rear R142-12 | R135-QR; seatTube 27.2 | 31.6; shell BSA-68 | BB86; largestRearTyre 42-622 | 50-622", "seatpost:needs-measuring rearTyre:fits" },
-        { "kind city; rear R135-QR; seatTube frame-specific; shell BSA-68; rearBrake none; rearBosses cantilever-622; largestRearTyre unknown", "rearRimBrake:needs-measuring crankset:needs-measuring" },
+        { "kind gravel; rear R142-12 | R135-QR; seatTube 27.2 | 31.6; shell BSA-68 | BB86; largestRearTyre 42-622 | 50-622", "seatpost Seatpost 27.2; rearTyre Tyre 40-622; frontRotor Rotor 140" },
+        { "kind city; rear R135-QR; seatTube frame-specific; shell BSA-68; rearBrake none; rearBosses cantilever-622; largestRearTyre unknown", "rearRimBrake Rim brake; crankset Crankset; seatpost Seatpost 27.2" },
     };
 
     [Theory]
@@ -77,21 +77,34 @@ public sealed class CartTests(Shop shop)
         return ids;
     }
 
-    /// <summary>A cart with the first article of each list, and the same build.</summary>
+    /// <summary>A cart with the first article of each name, the best first, and the same build.</summary>
     private async Task<(Build Build, string Parts)> Filled(string frame, string wanted)
     {
         Build build = Build.From((Frame)PartText.Read(Slot.Frame, frame));
         string parts = "";
-        foreach (string[] one in wanted.Split(' ').Select(w => w.Split(':')))
+        foreach (string one in wanted.Split("; "))
         {
-            JsonElement rows = (await shop.Json($"/api/parts/{one[0]}?frame={Uri.EscapeDataString(frame)}{parts}&list={one[1]}&size=1")).GetProperty("rows");
-            Assert.True(rows.GetArrayLength() > 0, $"no {one[0]} {one[1]}");
-            long number = rows[0].GetProperty("number").GetInt64();
-            parts += $"&part={one[0]}.{number}";
-            build = build.With(PartText.Read(Slot.Find(one[0])!, await Text(number)), Slot.Find(one[0])!);
+            string slot = one[..one.IndexOf(' ', StringComparison.Ordinal)];
+            long number = await First(slot, one[(slot.Length + 1)..], $"frame={Uri.EscapeDataString(frame)}{parts}");
+            parts += $"&part={slot}.{number}";
+            build = build.With(PartText.Read(Slot.Find(slot)!, await Text(number)), Slot.Find(slot)!);
         }
 
         return (build, parts);
+    }
+
+    private async Task<long> First(string slot, string name, string cart)
+    {
+        foreach ((string list, _, _) in Lists)
+        {
+            JsonElement rows = (await shop.Json($"/api/parts/{slot}?{cart}&list={list}&size=10000")).GetProperty("rows");
+            if (rows.EnumerateArray().FirstOrDefault(r => r.GetProperty("name").GetString()!.StartsWith(name, StringComparison.Ordinal)) is { ValueKind: JsonValueKind.Object } row)
+            {
+                return row.GetProperty("number").GetInt64();
+            }
+        }
+
+        throw new InvalidOperationException($"there is no {slot} '{name}' that goes");
     }
 
     private async Task<string> Text(long article)
@@ -103,26 +116,30 @@ public sealed class CartTests(Shop shop)
         return Convert.ToString(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture)!;
     }
 
-    /// <summary>Every different part with each of its places and the numbers of its articles.</summary>
+    /// <summary>Every different part with each place for which the shop sells it, and the numbers of its articles.</summary>
     private async Task<List<(long Spec, Slot Slot, Part Part, long[] Articles)>> Stock()
     {
         await using SqliteConnection connection = await Open();
         await using SqliteCommand command = connection.CreateCommand();
-        command.CommandText = """SELECT s."Id", s."Slot", s."Text", a."Id" FROM article a JOIN spec s ON s."Id" = a."SpecId" """;
+        command.CommandText =
+            """
+            SELECT s."Id", f."Slot", s."Slot", s."Text", a."Id"
+            FROM article a JOIN spec s ON s."Id" = a."SpecId" JOIN part_fit f ON f."SpecId" = s."Id" AND f."Joint" = ''
+            """;
         await using SqliteDataReader reader = await command.ExecuteReaderAsync();
-        Dictionary<long, (string Slot, string Text, List<long> Articles)> specs = [];
+        Dictionary<(long Spec, string Slot), (Part Part, List<long> Articles)> specs = [];
         while (await reader.ReadAsync())
         {
-            long id = reader.GetInt64(0);
-            (specs.TryGetValue(id, out (string Slot, string Text, List<long> Articles) spec) ? spec : specs[id] = (reader.GetString(1), reader.GetString(2), [])).Articles.Add(reader.GetInt64(3));
+            (long, string) key = (reader.GetInt64(0), reader.GetString(1));
+            if (!specs.TryGetValue(key, out (Part Part, List<long> Articles) spec))
+            {
+                specs[key] = spec = (PartText.Read(Slot.Find(reader.GetString(2))!, reader.GetString(3)), []);
+            }
+
+            spec.Articles.Add(reader.GetInt64(4));
         }
 
-        return [.. specs.SelectMany(s =>
-        {
-            Part part = PartText.Read(Slot.Find(s.Value.Slot)!, s.Value.Text);
-            long[] articles = [.. s.Value.Articles];
-            return part.Places.Select(place => (s.Key, place, part, articles));
-        })];
+        return [.. specs.Select(s => (s.Key.Spec, Slot.Find(s.Key.Slot)!, s.Value.Part, s.Value.Articles.ToArray()))];
     }
 
     private async Task<SqliteConnection> Open()

@@ -42,7 +42,7 @@ internal static class SheetPage
     private static string Said(SpecConflict conflict) => $"{Layout.Capital(Layout.Field(conflict.Field))}: {string.Join(" or ", conflict.Values.Select(v => $"{v.Key}, from \u201c{v.Words}\u201d"))}";
 
     private static string Said(SpecDoubt doubt) =>
-        $"{(doubt.Field.Length > 0 ? Layout.Capital(Layout.Field(doubt.Field)) + ": " : "")}\u201c{doubt.Words}\u201d{(doubt.Readings.IsEmpty ? "" : " can be " + string.Join(", ", doubt.Readings))} ({doubt.Reason})";
+        $"{(doubt.Field.Length > 0 ? Layout.Capital(Layout.Field(doubt.Field)) + ": " : "")}{(doubt.Words.Length > 0 ? $"\u201c{doubt.Words}\u201d" : "")}{(doubt.Readings.IsEmpty ? "" : " can be " + string.Join(", ", doubt.Readings))} ({doubt.Reason})";
 
     private static Html Apart(string heading, string say, IEnumerable<string> lines)
     {
