@@ -39,7 +39,7 @@ internal sealed record Reasons(ImmutableArray<string> Lines, ImmutableArray<Caut
         ImmutableArray<Fit> findings = part.Findings;
         ImmutableArray<string> lines = part.Verdict switch
         {
-            Verdict.Fits => [string.Join(", ", findings.Select(f => f.Joint!.Name).Distinct()), .. Notes(findings)],
+            Verdict.Fits => [string.Join(", ", findings.Select(f => f.Joint!.Name).Distinct().Select(Inside)), .. Notes(findings)],
             Verdict.NeedsPart => [.. Taken(findings, part.Needs), .. Notes(findings)],
             Verdict.NeedsMeasuring => [.. findings.Where(f => f.Verdict == Verdict.NeedsMeasuring).Select(f => f.Sentence), .. Measured(findings), .. part.ToAsk.Select(a => "Ask: " + a), .. Notes(findings)],
             _ => ["Nothing in the cart meets it yet."],
@@ -47,6 +47,9 @@ internal sealed record Reasons(ImmutableArray<string> Lines, ImmutableArray<Caut
         ImmutableArray<string> compared = part.Verdict == Verdict.Fits ? [.. findings.Select(f => f.Sentence).Distinct()] : [];
         return new([.. lines.Distinct()], [.. findings.OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()], compared);
     }
+
+    /// <summary>A name behind another in a sentence; "ISO ..." stays as it is.</summary>
+    private static string Inside(string name, int place) => place > 0 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 
     /// <summary>What is to be read of joints that fit.</summary>
     private static IEnumerable<string> Notes(ImmutableArray<Fit> findings) => findings.Where(f => f.IsNote).Select(f => f.Sentence);
