@@ -61,6 +61,35 @@ public sealed class ApiTests(Shop shop)
         }
     }
 
+    /// <summary>What another program spoilt is in no list and no count, "do not fit" among them, and everything else goes on.</summary>
+    [Fact]
+    public async Task A_spec_that_cannot_be_read_is_left_out_and_nothing_else()
+    {
+        string file = shop.Copy("spoilt.db");
+        long articles;
+        await using (SqliteConnection connection = new($"Data Source={file};Pooling=False"))
+        {
+            await connection.OpenAsync();
+            await using SqliteCommand command = connection.CreateCommand();
+            command.CommandText =
+                """
+                UPDATE spec SET "Text" = 'no such part' WHERE "Id" = (SELECT MIN("Id") FROM spec WHERE "Post" = '27.2');
+                SELECT COUNT(*) FROM article WHERE "SpecId" = (SELECT "Id" FROM spec WHERE "Text" = 'no such part')
+                """;
+            articles = Convert.ToInt64(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture);
+            Assert.True(articles > 0);
+        }
+
+        await using ShopProcess other = await ShopProcess.Start($"Data Source={file}", ("Shop__RequestsPerMinute", "1000000"));
+        string address = $"/api/parts/seatpost?frame={Shop.Frames}&size=10000";
+        JsonElement whole = (await shop.Json(address)).GetProperty("counts");
+        JsonElement rest = (await Shop.Json(other.Client, address)).GetProperty("counts");
+        Assert.Equal(whole.GetProperty("fits").GetInt64() - articles, rest.GetProperty("fits").GetInt64());
+        Assert.Equal(whole.GetProperty("doNotFit").GetInt64(), rest.GetProperty("doNotFit").GetInt64());
+        JsonElement needs = await Shop.Json(other.Client, $"/api/needs?frame={Shop.Frames}");
+        Assert.Equal(rest.GetRawText(), needs.EnumerateArray().Single(n => n.GetProperty("slot").GetString() == "seatpost").GetProperty("articles").GetRawText());
+    }
+
     [Fact]
     public async Task Interface_values_are_read_from_routes_queries_and_bodies_in_the_spellings_of_the_trade()
     {

@@ -109,9 +109,6 @@ public sealed partial class ReasonTests(Shop shop)
     [GeneratedRegex("""href="([^"]+)">Go on with this frame""")]
     private static partial Regex GoOn();
 
-    [GeneratedRegex("<summary>Why<span[^>]*>[^<]*</span></summary><ul>(<li>[^<]*</li>)*?<li>[^<]*27\\.2[^<]*27\\.2")]
-    private static partial Regex Sizes();
-
     [GeneratedRegex("""href="([^"]+)">Go on without it""")]
     private static partial Regex Without();
 

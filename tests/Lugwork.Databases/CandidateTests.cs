@@ -96,7 +96,7 @@ public sealed class CandidateTests
     {
         using Engine engine = Engine.Open(name);
         Dictionary<long, string> posts = new() { [1] = "27.2", [2] = "26.8", [3] = "27.2 | 26.8", [4] = "25.4 | 26.8" };
-        engine.Fill([.. posts.SelectMany(p => FitRelations.OfPart(p.Key, Seatpost.Read($"diameter {p.Value}"), Slot.Seatpost))], [.. FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2")), Verdict.NeedsPart)]);
+        engine.Fill([.. posts.SelectMany(p => FitRelations.OfPart(p.Key, Seatpost.Read($"diameter {p.Value}"), Slot.Seatpost))], [.. FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2")), Verdict.NeedsMeasuring)]);
         Assert.Equal([1, 2, 3, 4], engine.Candidates(FitRelations.CandidateQuery).Where(c => c.Slot == "seatpost").Select(c => c.Part).Order());
         Dictionary<long, string> told = engine.Read(Recipes.Of("bridges"), r => (Slot: r.GetString(1), Part: r.GetInt64(2), Joint: r.GetString(3), Bridge: r.GetString(4)))
             .Where(r => r is { Slot: "seatpost", Joint: "seatpost-in-seat-tube" }).ToDictionary(r => r.Part, r => r.Bridge);

@@ -38,7 +38,7 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
 
         // The two relations find what has to be looked at; the check decides.
         List<long> candidates = await CandidateQuery.Of(shop, build, slot).ToListAsync(cancellation);
-        CatalogueView view = await shelf.Holding(shop, candidates, cancellation);
+        CatalogueView view = await shelf.Holding(shop, tally.Specs, cancellation);
         HashSet<long> near = [.. candidates];
         Dictionary<long, FittingPart> judged = Verdicts(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)).Where(p => near.Contains(p.Key)).ToDictionary();
         List<long> specs = [.. judged.Where(p => p.Value.Verdict == verdict).Select(p => p.Key)];
@@ -54,10 +54,10 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
     private static Dictionary<long, FittingPart> Verdicts(SlotFitting fitting) =>
         fitting.Fits.Concat(fitting.NeedsPart).Concat(fitting.Open).ToDictionary(p => p.Id);
 
-    private static SlotCounts Sum(Dictionary<long, FittingPart> judged, SpecTally tally)
+    private SlotCounts Sum(Dictionary<long, FittingPart> judged, SpecTally tally)
     {
         int[] by = new int[(int)Verdict.Unsafe + 1];
-        foreach ((long spec, int articles) in tally.Articles)
+        foreach ((long spec, int articles) in tally.Articles.Where(a => shelf.CanRead(a.Key)))
         {
             by[judged.TryGetValue(spec, out FittingPart part) ? (int)part.Verdict : (int)Verdict.DoesNotFit] += articles;
         }
