@@ -40,54 +40,41 @@ public sealed class ApiTests(Shop shop)
         Assert.Contains(open.GetProperty("rows").EnumerateArray(), r => r.GetProperty("name").GetString()!.Contains("diameter not stated", StringComparison.Ordinal));
     }
 
-    /// <summary>Rows that another build of the library wrote may lack a joint; then nothing of a slot would fit.</summary>
+    /// <summary>
+    /// Rows that another build of the library wrote may lack a joint; then nothing of a slot would fit. A spec that another program spoilt is in
+    /// no list and no count, "do not fit" among them, and everything else goes on.
+    /// </summary>
     [Fact]
-    public async Task A_relation_of_another_build_of_the_library_is_written_anew()
+    public async Task A_relation_of_another_build_of_the_library_is_written_anew_without_what_cannot_be_read()
     {
         string file = shop.Copy("older.db");
-        await using (SqliteConnection connection = new($"Data Source={file};Pooling=False"))
-        {
-            await connection.OpenAsync();
-            await using SqliteCommand command = connection.CreateCommand();
-            command.CommandText = """UPDATE stock_state SET "Library" = 'another'; DELETE FROM part_fit WHERE "Joint" = 'seatpost-in-seat-tube'; SELECT changes()""";
-            Assert.True(Convert.ToInt64(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture) > 100);
-        }
-
+        Assert.True(await Scalar(file, """UPDATE stock_state SET "Library" = 'another'; DELETE FROM part_fit WHERE "Joint" = 'seatpost-in-seat-tube'; SELECT changes()""") > 100);
         await using ShopProcess older = await ShopProcess.Start($"Data Source={file}", ("Shop__RequestsPerMinute", "1000000"));
+        long spoilt = await Scalar(file,
+            """
+            UPDATE spec SET "Text" = 'no such part' WHERE "Id" = (SELECT MIN("Id") FROM spec WHERE "Post" = '27.2');
+            SELECT COUNT(*) FROM article WHERE "SpecId" = (SELECT "Id" FROM spec WHERE "Text" = 'no such part')
+            """);
+        Assert.True(spoilt > 0);
         foreach (string slot in new[] { "seatpost", "frontWheel", "rearTyre" })
         {
             string address = $"/api/parts/{slot}?frame={Shop.Frames}&size=1";
-            Assert.Equal((await shop.Json(address)).GetProperty("counts").GetRawText(), (await Shop.Json(older.Client, address)).GetProperty("counts").GetRawText());
+            JsonElement whole = (await shop.Json(address)).GetProperty("counts");
+            JsonElement rest = (await Shop.Json(older.Client, address)).GetProperty("counts");
+            foreach (JsonProperty count in whole.EnumerateObject())
+            {
+                Assert.Equal(count.Value.GetInt64() - (slot == "seatpost" && count.Name == "fits" ? spoilt : 0), rest.GetProperty(count.Name).GetInt64());
+            }
         }
     }
 
-    /// <summary>What another program spoilt is in no list and no count, "do not fit" among them, and everything else goes on.</summary>
-    [Fact]
-    public async Task A_spec_that_cannot_be_read_is_left_out_and_nothing_else()
+    private static async Task<long> Scalar(string file, string sql)
     {
-        string file = shop.Copy("spoilt.db");
-        long articles;
-        await using (SqliteConnection connection = new($"Data Source={file};Pooling=False"))
-        {
-            await connection.OpenAsync();
-            await using SqliteCommand command = connection.CreateCommand();
-            command.CommandText =
-                """
-                UPDATE spec SET "Text" = 'no such part' WHERE "Id" = (SELECT MIN("Id") FROM spec WHERE "Post" = '27.2');
-                SELECT COUNT(*) FROM article WHERE "SpecId" = (SELECT "Id" FROM spec WHERE "Text" = 'no such part')
-                """;
-            articles = Convert.ToInt64(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture);
-            Assert.True(articles > 0);
-        }
-
-        await using ShopProcess other = await ShopProcess.Start($"Data Source={file}", ("Shop__RequestsPerMinute", "1000000"));
-        string address = $"/api/parts/seatpost?frame={Shop.Frames}&size=10000";
-        JsonElement whole = (await shop.Json(address)).GetProperty("counts");
-        JsonElement rest = (await Shop.Json(other.Client, address)).GetProperty("counts");
-        Assert.Equal(whole.GetProperty("fits").GetInt64() - articles, rest.GetProperty("fits").GetInt64());
-        Assert.Equal(whole.GetProperty("doNotFit").GetInt64(), rest.GetProperty("doNotFit").GetInt64());
-        JsonElement needs = await Shop.Json(other.Client, $"/api/needs?frame={Shop.Frames}");
-        Assert.Equal(rest.GetRawText(), needs.EnumerateArray().Single(n => n.GetProperty("slot").GetString() == "seatpost").GetProperty("articles").GetRawText());
+        await using SqliteConnection connection = new($"Data Source={file};Pooling=False");
+        await connection.OpenAsync();
+        await using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = sql;
+        return Convert.ToInt64(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture);
     }
 
     [Fact]

@@ -10,6 +10,8 @@ namespace Lugwork.Browser;
 /// </summary>
 public sealed class CartTests(Shop shop)
 {
+    private static Task<List<(long Spec, Slot Slot, Part Part, long[] Articles)>>? _stock;
+
     private static readonly (string List, string Count, Verdict Verdict)[] Lists =
         [("fits", "fits", Verdict.Fits), ("needs-part", "needsPart", Verdict.NeedsPart), ("needs-measuring", "needsMeasuring", Verdict.NeedsMeasuring), ("not-judged", "notJudged", Verdict.NotJudged)];
 
@@ -29,7 +31,7 @@ public sealed class CartTests(Shop shop)
     public async Task Every_list_holds_what_the_check_says_of_each_part(string frame, string wanted)
     {
         (Build build, string parts) = await Filled(frame, wanted);
-        List<(long Spec, Slot Slot, Part Part, long[] Articles)> stock = await Stock();
+        List<(long Spec, Slot Slot, Part Part, long[] Articles)> stock = await (_stock ??= Stock());
         string cart = $"frame={Uri.EscapeDataString(frame)}{parts}";
         int listed = 0;
         foreach (IGrouping<Slot, (long Spec, Slot Slot, Part Part, long[] Articles)> shelf in stock.GroupBy(s => s.Slot).Where(s => s.Key != Slot.Frame))

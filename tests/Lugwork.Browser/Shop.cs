@@ -12,7 +12,10 @@ public sealed class Shop : IAsyncLifetime
     /// <summary>A frame as an address says it.</summary>
     public const string Frame = "kind gravel; rear R142-12; seatTube 27.2; shell BSA-68; headTubeUpper IS42; headTubeLower IS52; rearBrake FM-rear-140; largestRearTyre 50-622; seatTubeOutside 31.8; leastInsertion 80; mostInsertion 230; longestFork 400; mostForkTravel none; largestRearRotor 160";
 
+    private readonly Lazy<string> _whole;
     private ShopProcess[] _processes = [];
+
+    public Shop() => _whole = new(Whole);
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("lugwork-shop").FullName;
 
@@ -40,15 +43,22 @@ public sealed class Shop : IAsyncLifetime
         Directory.Delete(Folder, recursive: true);
     }
 
-    /// <summary>A second file with the same stock, by the engine's own copy: it is whole, whoever else reads or writes.</summary>
+    /// <summary>A second file with the same stock. The first is copied once by its engine, so that it is whole, whoever else reads or writes.</summary>
     public string Copy(string name)
     {
         string copy = Path.Combine(Folder, name);
+        System.IO.File.Copy(_whole.Value, copy);
+        return copy;
+    }
+
+    private string Whole()
+    {
+        string whole = Path.Combine(Folder, "whole.db");
         using SqliteConnection from = new($"Data Source={File};Mode=ReadOnly;Pooling=False");
-        using SqliteConnection to = new($"Data Source={copy};Pooling=False");
+        using SqliteConnection to = new($"Data Source={whole};Pooling=False");
         from.Open();
         from.BackupDatabase(to);
-        return copy;
+        return whole;
     }
 
     public async Task<JsonElement> Json(string address) => await Json(Client, address);

@@ -27,6 +27,9 @@ public sealed partial class ShopProcess : IAsyncDisposable
         start.Environment["ConnectionStrings__Shop"] = connection;
         start.Environment["Logging__LogLevel__Microsoft.Hosting.Lifetime"] = "Information";
         start.Environment["Logging__Console__FormatterName"] = "simple";
+
+        // It lives for seconds: what it would learn for later is not worth its time.
+        start.Environment["DOTNET_TieredPGO"] = "0";
         foreach ((string key, string value) in settings)
         {
             start.Environment[key] = value;
