@@ -106,7 +106,7 @@ public static class FitRelations
     /// <param name="build">The build; <c>Build.From(frame)</c> for a bare frame.</param>
     /// <param name="worst">The worst verdict to meet: fits, needs part or needs measuring.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="worst"/> is another verdict.</exception>
-    public static ImmutableArray<FrameNeedRow> NeedsOf(long id, Build build, Verdict worst = Verdict.NeedsPart) =>
+    public static ImmutableArray<FrameNeedRow> NeedsOf(long id, Build build, Verdict worst) =>
         [.. Slot.All.Where(s => s != Slot.Frame).SelectMany(s => NeedsOf(id, build, s, worst))];
 
     /// <summary>The rows of a frame or build for one slot.</summary>
