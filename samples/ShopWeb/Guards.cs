@@ -1,5 +1,7 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Net;
+using System.Net.Sockets;
 using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
@@ -37,14 +39,34 @@ internal static class Guards
                 rejected.HttpContext.Response.Headers.RetryAfter = Math.Max(1, Math.Ceiling(after.TotalSeconds)).ToString(CultureInfo.InvariantCulture);
                 await ShopErrors.Answer(rejected.HttpContext, ShopErrors.Plain(tooOften ? StatusCodes.Status429TooManyRequests : StatusCodes.Status503ServiceUnavailable));
             };
+
+            // The place at the counter comes first: who has to wait for it has not yet used one of the requests of the minute.
             r.GlobalLimiter = PartitionedRateLimiter.CreateChained(
-                PartitionedRateLimiter.Create<HttpContext, IPAddress>(http => RateLimitPartition.GetFixedWindowLimiter(
-                    http.Connection.RemoteIpAddress ?? IPAddress.None,
-                    _ => new FixedWindowRateLimiterOptions { PermitLimit = options.RequestsPerMinute, Window = TimeSpan.FromMinutes(1) })),
                 PartitionedRateLimiter.Create<HttpContext, int>(_ => RateLimitPartition.GetConcurrencyLimiter(
-                    0, _ => new ConcurrencyLimiterOptions { PermitLimit = options.AtOnce, QueueLimit = 20 * options.AtOnce })));
+                    0, _ => new ConcurrencyLimiterOptions { PermitLimit = options.AtOnce, QueueLimit = options.MayWait })),
+                PartitionedRateLimiter.Create<HttpContext, IPAddress>(http => RateLimitPartition.GetFixedWindowLimiter(
+                    Caller(http.Connection.RemoteIpAddress),
+                    _ => new FixedWindowRateLimiterOptions { PermitLimit = options.RequestsPerMinute, Window = TimeSpan.FromMinutes(1) })));
         });
         builder.Services.AddRequestTimeouts(t => t.DefaultPolicy = new() { Timeout = TimeSpan.FromSeconds(20), TimeoutStatusCode = StatusCodes.Status503ServiceUnavailable });
+    }
+
+    /// <summary>Who counts as one caller: an address of version 4, or the first 64 bits of one of version 6, since whoever has one of these has all of its network.</summary>
+    internal static IPAddress Caller(IPAddress? address)
+    {
+        if (address is null)
+        {
+            return IPAddress.None;
+        }
+
+        if (address.IsIPv4MappedToIPv6 || address.AddressFamily != AddressFamily.InterNetworkV6)
+        {
+            return address.MapToIPv4();
+        }
+
+        byte[] bytes = address.GetAddressBytes();
+        bytes.AsSpan(8).Clear();
+        return new(bytes);
     }
 
     /// <summary>Nothing of a page comes from elsewhere, and no page is shown inside another. Set last, so that an answer to an error has them too.</summary>
@@ -66,11 +88,37 @@ internal static class Guards
     }
 }
 
-/// <summary>Whether the database answers and holds a stock.</summary>
-internal sealed class StockHealth(ShopContext shop) : IHealthCheck
+/// <summary>Whether the database answers and holds a stock. Nobody limits who asks, so the database is asked once a second at most.</summary>
+internal sealed class StockHealth(IServiceScopeFactory scopes) : IHealthCheck, IDisposable
 {
+    private static readonly TimeSpan Holds = TimeSpan.FromSeconds(1);
+    private readonly SemaphoreSlim _asking = new(1, 1);
+    private (long At, HealthCheckResult Result)? _last;
+
     public async Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default)
     {
+        await _asking.WaitAsync(cancellationToken);
+        try
+        {
+            if (_last is not { } last || Stopwatch.GetElapsedTime(last.At) >= Holds)
+            {
+                _last = last = (Stopwatch.GetTimestamp(), await Ask(cancellationToken));
+            }
+
+            return last.Result;
+        }
+        finally
+        {
+            _asking.Release();
+        }
+    }
+
+    public void Dispose() => _asking.Dispose();
+
+    private async Task<HealthCheckResult> Ask(CancellationToken cancellationToken)
+    {
+        await using AsyncServiceScope scope = scopes.CreateAsyncScope();
+        ShopContext shop = scope.ServiceProvider.GetRequiredService<ShopContext>();
         try
         {
             StockState? state = await shop.States.FindAsync([1], cancellationToken);

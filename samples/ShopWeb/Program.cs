@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations;
+using System.Data.Common;
 using System.Diagnostics;
 using Microsoft.EntityFrameworkCore;
 using ShopWeb;
@@ -16,19 +18,26 @@ Guards.Limit(builder, options);
 builder.Services.Configure<ShopOptions>(section);
 builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);
 builder.Services.AddDbContext<ShopContext>(o => ShopDatabase.Use(o, connection));
-builder.Services.AddSingleton<SpecShelf>().AddSingleton<SpecCounts>().AddScoped<StockReader>().AddHostedService<Deliveries>();
+builder.Services.AddSingleton<SpecShelf>().AddSingleton<SpecCounts>().AddSingleton<StockHealth>().AddScoped<StockReader>().AddHostedService<Deliveries>();
 builder.Services.AddProblemDetails().AddExceptionHandler<ShopErrors>();
 builder.Services.AddHealthChecks().AddCheck<StockHealth>("stock");
 builder.Services.AddOpenApi(o => o.AddSchemaTransformer<InterfaceSchemas>());
 
 WebApplication app = builder.Build();
-using (IServiceScope scope = app.Services.CreateScope())
+try
 {
+    Validator.ValidateObject(options, new(options), validateAllProperties: true);
+    using IServiceScope scope = app.Services.CreateScope();
     Stopwatch watch = Stopwatch.StartNew();
     if (await FirstStock.Fill(scope.ServiceProvider.GetRequiredService<ShopContext>(), options.Seed) is > 0 and int written)
     {
         app.Logger.LogInformation("{Written} invented articles were written in {Seconds:0.0} s", written, watch.Elapsed.TotalSeconds);
     }
+}
+catch (Exception e) when (e is ValidationException or ArgumentException or InvalidOperationException or DbException)
+{
+    await Console.Error.WriteLineAsync($"The shop does not start: {e.Message}");
+    return 2;
 }
 
 app.Use(Guards.Headers);
@@ -41,3 +50,4 @@ app.MapOpenApi();
 ShopApi.Map(app);
 ShopPages.Map(app);
 await app.RunAsync();
+return 0;

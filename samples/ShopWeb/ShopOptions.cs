@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using Lugwork;
 
 namespace ShopWeb;
@@ -8,13 +9,20 @@ internal sealed class ShopOptions
     /// <summary>The seed of the invented stock; another seed needs an empty database.</summary>
     public int Seed { get; set; } = 2_711;
 
-    /// <summary>Most requests of one address in a minute.</summary>
+    /// <summary>Most requests of one caller in a minute: of one address, or of one network of 64 bits where addresses are of version 6.</summary>
+    [Range(1, int.MaxValue)]
     public int RequestsPerMinute { get; set; } = 600;
 
-    /// <summary>Most requests that are worked on at the same time; some more wait.</summary>
+    /// <summary>Most requests that are worked on at the same time.</summary>
+    [Range(1, 10_000)]
     public int AtOnce { get; set; } = 32;
 
+    /// <summary>Most requests that wait for a place; one more is told that the shop is busy.</summary>
+    [Range(0, 100_000)]
+    public int MayWait { get; set; } = 640;
+
     /// <summary>Largest body that is read, bytes.</summary>
+    [Range(1_000, 100_000_000)]
     public int MostBytes { get; set; } = 256_000;
 
     /// <summary>How often an invented delivery comes; zero for never.</summary>

@@ -10,9 +10,11 @@ public sealed class Chromium : IAsyncLifetime
 {
     private const string Variable = "LUGWORK_CHROMIUM";
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
+
+    /// <summary>Its sandbox does not run as root.</summary>
     private static readonly string[] Arguments =
     [
-        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage",
+        .. Environment.UserName == "root" ? ["--no-sandbox"] : Array.Empty<string>(), "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage",
     ];
 
     private readonly SemaphoreSlim _starting = new(1, 1);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Lugwork.Browser;
+using Microsoft.Data.Sqlite;
 
 [assembly: AssemblyFixture(typeof(Shop))]
 
@@ -11,41 +12,53 @@ public sealed class Shop : IAsyncLifetime
     /// <summary>A frame as an address says it.</summary>
     public const string Frame = "kind gravel; rear R142-12; seatTube 27.2; shell BSA-68; headTubeUpper IS42; headTubeLower IS52; rearBrake FM-rear-140; largestRearTyre 50-622; seatTubeOutside 31.8; leastInsertion 80; mostInsertion 230; longestFork 400; mostForkTravel none; largestRearRotor 160";
 
-    private readonly string _folder = Directory.CreateTempSubdirectory("lugwork-shop").FullName;
-    private ShopProcess? _process;
+    private readonly Lazy<string> _whole;
+    private ShopProcess[] _processes = [];
 
-    public ShopProcess Process => _process!;
+    public Shop() => _whole = new(Whole);
+
+    public string Folder { get; } = Directory.CreateTempSubdirectory("lugwork-shop").FullName;
+
+    public ShopProcess Process => _processes[0];
+
+    /// <summary>Another process on the same file, started together with the first.</summary>
+    public ShopProcess Second => _processes[1];
 
     public HttpClient Client => Process.Client;
 
-    public string File => Path.Combine(_folder, "shop.db");
+    public string File => Path.Combine(Folder, "shop.db");
 
     public static string Frames => Uri.EscapeDataString(Frame);
 
     public async ValueTask InitializeAsync() =>
-        _process = await ShopProcess.Start($"Data Source={File}", ("Shop__RequestsPerMinute", "1000000"));
+        _processes = await Task.WhenAll(Enumerable.Range(0, 2).Select(_ => ShopProcess.Start($"Data Source={File}", ("Shop__RequestsPerMinute", "1000000"))));
 
     public async ValueTask DisposeAsync()
     {
-        if (_process is not null)
+        foreach (ShopProcess process in _processes)
         {
-            await _process.DisposeAsync();
+            await process.DisposeAsync();
         }
 
-        Directory.Delete(_folder, recursive: true);
+        Directory.Delete(Folder, recursive: true);
     }
 
-    /// <summary>A second file with the same stock; nothing writes to the first while it is copied.</summary>
+    /// <summary>A second file with the same stock. The first is copied once by its engine, so that it is whole, whoever else reads or writes.</summary>
     public string Copy(string name)
     {
-        string copy = Path.Combine(_folder, name);
-        System.IO.File.Copy(File, copy);
-        if (System.IO.File.Exists(File + "-wal"))
-        {
-            System.IO.File.Copy(File + "-wal", copy + "-wal");
-        }
-
+        string copy = Path.Combine(Folder, name);
+        System.IO.File.Copy(_whole.Value, copy);
         return copy;
+    }
+
+    private string Whole()
+    {
+        string whole = Path.Combine(Folder, "whole.db");
+        using SqliteConnection from = new($"Data Source={File};Mode=ReadOnly;Pooling=False");
+        using SqliteConnection to = new($"Data Source={whole};Pooling=False");
+        from.Open();
+        from.BackupDatabase(to);
+        return whole;
     }
 
     public async Task<JsonElement> Json(string address) => await Json(Client, address);

@@ -9,6 +9,7 @@ public sealed partial class ShopProcess : IAsyncDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(90);
     private readonly Process _process;
+    private int _ended;
     private readonly StringBuilder _said = new();
     private readonly TaskCompletionSource<Uri> _listening = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
@@ -16,15 +17,19 @@ public sealed partial class ShopProcess : IAsyncDisposable
     {
         string program = Path.Combine(AppContext.BaseDirectory, "..", "..", "ShopWeb", Path.GetFileName(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar)), "ShopWeb.dll");
         Assert.True(File.Exists(program), $"{program} is not built");
-        ProcessStartInfo start = new("dotnet", [program, "--urls", "http://127.0.0.1:0"])
+        ProcessStartInfo start = new(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", [program, "--urls", "http://127.0.0.1:0"])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
-            WorkingDirectory = Path.Combine(Root(), "samples", "ShopWeb"),
+            // Its settings lie beside the program, not where it is started.
+            WorkingDirectory = Path.GetTempPath(),
         };
         start.Environment["ConnectionStrings__Shop"] = connection;
         start.Environment["Logging__LogLevel__Microsoft.Hosting.Lifetime"] = "Information";
         start.Environment["Logging__Console__FormatterName"] = "simple";
+
+        // It lives for seconds: what it would learn for later is not worth its time.
+        start.Environment["DOTNET_TieredPGO"] = "0";
         foreach ((string key, string value) in settings)
         {
             start.Environment[key] = value;
@@ -102,6 +107,12 @@ public sealed partial class ShopProcess : IAsyncDisposable
     {
         if (line is null)
         {
+            // Both of its streams have to end before all is heard.
+            if (Interlocked.Increment(ref _ended) < 2)
+            {
+                return;
+            }
+
             _listening.TrySetException(new InvalidOperationException("the shop ended:\n" + Said));
             return;
         }

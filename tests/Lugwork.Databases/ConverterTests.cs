@@ -63,6 +63,61 @@ public sealed class ConverterTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_key_is_short_plain_text_and_no_other_by_its_case(string name) =>
+        GetType().GetMethod(nameof(Plain), BindingFlags.NonPublic | BindingFlags.Static)!.MakeGenericMethod(InterfaceTypes.Single(t => t.FullName == name)).Invoke(null, BindingFlags.DoNotWrapExceptions, null, null, null);
+
+    /// <summary>Some engines compare text without case, or without the blanks at its end, and count bytes for characters.</summary>
+    private static void Plain<T>()
+        where T : IInterfaceValue<T>
+    {
+        if (T.IsPlainLength || T.IsPlainMass || T.IsPlainAngle)
+        {
+            // Never stored as text.
+            return;
+        }
+
+        string[] listed = [.. T.All.Select(v => v.FitKey)];
+        Assert.Equal(listed.Length, listed.Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        string[] extremes = [.. new[] { 18_000_001, 39_999_999, 499_999, 179_999_999, 99_999_999_999, 100_000_000_000 }.Select(Written<T>).OfType<string>()];
+        Assert.True(listed.Length + extremes.Length > 0 || typeof(T) == typeof(TyreSize) || typeof(T) == typeof(DateMade), "no key was looked at");
+        Assert.All(listed.Concat(extremes), key =>
+        {
+            Assert.InRange(key.Length, 1, LugworkConventions.MaxKeyLength / 2);
+            Assert.All(key, c => Assert.InRange(c, ' ', '~'));
+            Assert.Equal(key.Trim(), key);
+        });
+    }
+
+    /// <summary>The key of a code; null where the type has no such value.</summary>
+    private static string? Written<T>(long code)
+        where T : IInterfaceValue<T>
+    {
+        try
+        {
+            return T.OfFitCode(code).FitKey;
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            return null;
+        }
+    }
+
+    [Fact]
+    public void The_longest_texts_of_values_without_code_have_room()
+    {
+        foreach (HeadsetStyle style in HeadsetStyle.All)
+        {
+            HeadsetHalf half = HeadsetHalf.OfMillimetres(style, 49.999999m, 39.999999m);
+            string pair = HeadsetPair.Of(half, half).ToString();
+            Assert.InRange(pair.Length, 30, LugworkConventions.MaxKeyLength);
+            Assert.Equal(pair, new CanonicalTextConverter<HeadsetPair>().ConvertToProvider(HeadsetPair.Parse(pair, null)));
+        }
+
+        Assert.InRange(AxleSize.OfMillimetres(14.999999m, 249.999999m).ToString().Length, 20, LugworkConventions.MaxKeyLength);
+    }
+
     [Fact]
     public void A_value_without_code_comes_back_from_its_text()
     {
@@ -89,6 +144,7 @@ public sealed class ConverterTests
             ValueConverter converter = property.GetTypeMapping().Converter!;
             Assert.Equal(plain.Contains(own) ? typeof(long) : text.Contains(own) ? typeof(string) : form, converter.ProviderClrType);
             Assert.Equal(converter.ProviderClrType == typeof(string) ? LugworkConventions.MaxKeyLength : null, property.GetMaxLength());
+            Assert.Equal(converter.ProviderClrType == typeof(string) ? false : null, property.IsUnicode());
             Assert.Equal(property.Name is not (nameof(Article.Diameter) or nameof(Article.Shell)), property.IsNullable);
         }
     }

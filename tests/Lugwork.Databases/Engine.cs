@@ -22,7 +22,9 @@ internal abstract class Engine : IDisposable
     };
 
     /// <summary>Makes the tables by the recipe, and fills them.</summary>
-    public void Fill(RandomShop shop, string tables = "tables")
+    public void Fill(RandomShop shop, string tables = "tables") => Fill(shop.PartRows, shop.NeedRows, tables);
+
+    public void Fill(PartFitRow[] parts, FrameNeedRow[] needs, string tables = "tables")
     {
         Run(Recipes.Of(tables));
         if (tables != "tables")
@@ -30,8 +32,8 @@ internal abstract class Engine : IDisposable
             Run(Recipes.Of("tables").Split(';').Single(s => s.Contains("TABLE frame_need", StringComparison.Ordinal)));
         }
 
-        Put(shop.PartRows);
-        Put(shop.NeedRows);
+        Put(parts);
+        Put(needs);
         Run(Recipes.Of("indexes"));
     }
 

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Lugwork.Catalogues;
 
 namespace Lugwork.Databases;
@@ -6,27 +5,26 @@ namespace Lugwork.Databases;
 /// <summary>A process that is killed while it writes a snapshot leaves one that opens.</summary>
 public sealed class KilledWriterTests
 {
+    private const int Turns = 6;
+
     [Fact]
-    public void A_process_killed_during_the_write_leaves_a_whole_snapshot()
+    public async Task A_process_killed_during_the_write_leaves_a_whole_snapshot()
     {
         string folder = Directory.CreateTempSubdirectory("killed").FullName;
+        string drawn = Directory.CreateTempSubdirectory("drawn").FullName;
         try
         {
+            // Drawn once: each process opens what it writes.
+            SnapshotWriter.Draw(drawn);
             string path = Path.Combine(folder, "shop.catalogue");
             Random random = new(9);
             int halfWritten = 0;
-            for (int turn = 0; turn < 12; turn++)
+            for (int turn = 0; turn < Turns; turn++)
             {
-                using Process writer = OwnProcess.Start("save-until-killed", path);
-                try
+                using (OwnProcess writer = OwnProcess.Start("save-until-killed", path, drawn))
                 {
-                    Assert.Equal("saved", writer.StandardOutput.ReadLine());
+                    Assert.Equal("saved", await writer.Line());
                     Thread.Sleep(random.Next(1, 60));
-                }
-                finally
-                {
-                    writer.Kill();
-                    writer.WaitForExit();
                 }
 
                 PartCatalogue left = PartCatalogue.Open(path);
@@ -44,6 +42,7 @@ public sealed class KilledWriterTests
         finally
         {
             Directory.Delete(folder, recursive: true);
+            Directory.Delete(drawn, recursive: true);
         }
     }
 }

@@ -31,7 +31,7 @@ internal sealed class RandomShop
         HashSet<(Slot, long)> used = [.. Parts.Select(p => (p.Slot, p.Id))];
         for (int frame = 0; frame < Builds.Length; frame++)
         {
-            foreach (Slot slot in Slot.All.Where(s => Builds[frame][s] is not null && used.Add((s, 1_000_000 + frame))))
+            foreach (Slot slot in Slot.All.Where(s => Builds[frame][s] is { } own && PartForms.Of(s).WrongOf(own) is null && used.Add((s, 1_000_000 + frame))))
             {
                 Parts.Add(new(1_000_000 + frame, slot, Builds[frame][slot]!));
             }

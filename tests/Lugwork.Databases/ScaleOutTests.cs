@@ -1,11 +1,11 @@
-using System.Diagnostics;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Lugwork.Catalogues;
 
 namespace Lugwork.Databases;
 
 /// <summary>More than one worker or process gives the answer of one.</summary>
-public sealed class ScaleOutTests
+public sealed partial class ScaleOutTests
 {
     [Fact]
     public void PostgreSQL_cuts_by_slot_and_reads_with_several_workers()
@@ -15,8 +15,16 @@ public sealed class ScaleOutTests
         engine.Fill(shop, "partitioned");
         engine.Run("ANALYZE part_fit; ANALYZE frame_need; SET max_parallel_workers_per_gather = 2; SET min_parallel_table_scan_size = 0; SET min_parallel_index_scan_size = 0; SET parallel_setup_cost = 0; SET parallel_tuple_cost = 0");
 
+        // The server gives a worker where one is free: other tests have some of their own.
         string plan = Plan(engine, FitRelations.CandidateQuery);
-        Assert.True(plan.Contains("Workers Launched: 1", StringComparison.Ordinal) || plan.Contains("Workers Launched: 2", StringComparison.Ordinal), plan);
+        for (int again = 0; again < 50 && !Launched().IsMatch(plan); again++)
+        {
+            Thread.Sleep(200);
+            plan = Plan(engine, FitRelations.CandidateQuery);
+        }
+
+        Assert.Contains("Workers Planned: 2", plan, StringComparison.Ordinal);
+        Assert.Matches(Launched(), plan);
         Assert.Contains("part_fit_seatpost", plan, StringComparison.Ordinal);
         Assert.Contains("part_fit_other", plan, StringComparison.Ordinal);
         Assert.Equal(shop.Joined, engine.Candidates(FitRelations.CandidateQuery).ToHashSet());
@@ -44,22 +52,23 @@ public sealed class ScaleOutTests
             }
 
             string[] slots = [.. shop.NeedRows.Select(n => n.Slot).Distinct()];
-            Process[] parts = [.. Enumerable.Range(0, 3).Select(i => OwnProcess.Start(["candidates-in-parquet", folder, .. slots.Where((_, at) => at % 3 == i)]))];
-            HashSet<Candidate> all = [];
-            foreach (Process part in parts)
+            OwnProcess[] parts = [.. Enumerable.Range(0, 3).Select(i => OwnProcess.Start(["candidates-in-parquet", folder, .. slots.Where((_, at) => at % 3 == i)]))];
+            try
             {
-                using (part)
+                HashSet<Candidate> all = [];
+                foreach (OwnProcess part in parts)
                 {
-                    Task<string> wrong = part.StandardError.ReadToEndAsync();
-                    Candidate[] some = [.. (await part.StandardOutput.ReadToEndAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Candidate)];
-                    await part.WaitForExitAsync();
-                    Assert.True(part.ExitCode == 0, await wrong);
+                    Candidate[] some = [.. (await part.Said()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Candidate)];
                     Assert.NotEmpty(some);
                     Assert.All(some, c => Assert.True(all.Add(c), $"{c} came from two processes"));
                 }
-            }
 
-            Assert.Equal(shop.Joined, all);
+                Assert.Equal(shop.Joined, all);
+            }
+            finally
+            {
+                Array.ForEach(parts, p => p.Dispose());
+            }
         }
         finally
         {
@@ -68,6 +77,9 @@ public sealed class ScaleOutTests
     }
 
     private static string Plan(Engine engine, string sql) => string.Join('\n', engine.Read($"EXPLAIN (ANALYZE, COSTS OFF, TIMING OFF) {sql}", r => r.GetString(0)));
+
+    [GeneratedRegex("Workers Launched: [12]")]
+    private static partial Regex Launched();
 
     private static Candidate Candidate(string line) =>
         line.Split('\t') is [var frame, var slot, var part] ? new(long.Parse(frame, CultureInfo.InvariantCulture), slot, long.Parse(part, CultureInfo.InvariantCulture)) : throw new FormatException(line);

@@ -10,10 +10,19 @@ internal static class SnapshotWriter
     /// <summary>How many parts each of the two has: whole, a snapshot has the one or the other.</summary>
     public static int[] Counts { get; } = [40_000, 60_000];
 
-    public static int Run(string path)
+    /// <summary>Puts both into a folder.</summary>
+    public static void Draw(string folder)
     {
         List<CatalogueRow> drawn = Shelves.Rows(new Random(1), 200);
-        PartCatalogue[] shops = [.. Counts.Select(count => Shelves.Of(Enumerable.Range(0, count).Select(i => drawn[i % drawn.Count] with { Id = i })))];
+        foreach (int count in Counts)
+        {
+            Shelves.Of(Enumerable.Range(0, count).Select(i => drawn[i % drawn.Count] with { Id = i })).Save(Drawn(folder, count));
+        }
+    }
+
+    public static int Run(string path, string folder)
+    {
+        PartCatalogue[] shops = [.. Counts.Select(count => PartCatalogue.Open(Drawn(folder, count)))];
         Stopwatch clock = Stopwatch.StartNew();
 
         // Nobody is left to kill it where the tests themselves were ended.
@@ -29,4 +38,6 @@ internal static class SnapshotWriter
 
         return 1;
     }
+
+    private static string Drawn(string folder, int count) => Path.Combine(folder, $"{count}.catalogue");
 }

@@ -75,7 +75,13 @@ internal sealed record SheetRequest(string Text);
 /// <summary>What a sheet says of a frame.</summary>
 /// <param name="Frame">The frame in short form, for the parameter "frame"; empty where nothing was read.</param>
 /// <param name="Read">What was read, with the words it came from.</param>
+/// <param name="Assumed">What of it was taken for granted, since the sheet does not say it in so many words: what fits rests on it.</param>
 /// <param name="Conflicts">What is said in two ways.</param>
 /// <param name="Doubts">What can be several things, or was refused.</param>
 /// <param name="LeftOver">Words from which nothing was read.</param>
-internal sealed record SheetAnswer(string Frame, IReadOnlyList<string> Read, IReadOnlyList<string> Conflicts, IReadOnlyList<string> Doubts, IReadOnlyList<string> LeftOver);
+internal sealed record SheetAnswer(string Frame, IReadOnlyList<string> Read, IReadOnlyList<AssumedAnswer> Assumed, IReadOnlyList<string> Conflicts, IReadOnlyList<string> Doubts, IReadOnlyList<string> LeftOver);
+
+/// <summary>Something that was taken for granted.</summary>
+/// <param name="Field">Key of the field of the frame.</param>
+/// <param name="What">What was taken for granted.</param>
+internal sealed record AssumedAnswer(string Field, string What);

@@ -52,13 +52,13 @@ internal static class ShopApi
         }
 
         SpecSheet sheet = SpecSheet.ReadFrame(request.Text);
-        return TypedResults.Ok(new SheetAnswer(PartText.Write(Slot.Frame, sheet.Frame), Told(sheet.Values), Told(sheet.Conflicts), Told(sheet.Doubts), sheet.Leftovers));
+        return TypedResults.Ok(new SheetAnswer(PartText.Write(Slot.Frame, sheet.Frame), Told(sheet.Values), Assumed(sheet), Told(sheet.Conflicts), Told(sheet.Doubts), sheet.Leftovers));
     }
 
     private static async Task<Ok<List<NeedAnswer>>> Needs(
         [Description(FrameSays)] string frame, [Description(PartSays)] string[]? part, StockReader stock, CancellationToken cancellation)
     {
-        (Cart cart, ImmutableDictionary<Slot, SlotCounts> counts) = await stock.Read(frame, part, count: true, cancellation);
+        (Cart cart, ImmutableDictionary<Slot, SlotCounts> counts) = await stock.Read(new(frame, part), count: true, cancellation);
         Refuse(cart.Gone);
         return TypedResults.Ok(cart.ToBuild().Needs()
             .Select(n => new NeedAnswer(n.Slot.Key, n.IsFilled, [.. n.Lines.Select(l => l.ToString())], counts.TryGetValue(n.Slot, out SlotCounts? c) ? Counted(c) : null)).ToList());
@@ -70,7 +70,7 @@ internal static class ShopApi
         StockReader stock, CancellationToken cancellation)
     {
         (Slot place, Verdict verdict, int at, int rows) = Lists.Read(slot, list, page, size);
-        (Cart cart, SlotList found) = await stock.List(frame, part, place, verdict, at, rows, cancellation);
+        (Cart cart, SlotList found) = await stock.List(new(frame, part), place, verdict, at, rows, cancellation);
         Refuse(cart.Gone);
         Dictionary<Reasons, int> reasons = new(ReferenceEqualityComparer.Instance);
         List<RowAnswer> listed = [];
@@ -87,7 +87,7 @@ internal static class ShopApi
     private static async Task<ContentHttpResult> Report(
         [Description(FrameSays)] string frame, [Description(PartSays)] string[]? part, StockReader stock, CancellationToken cancellation)
     {
-        (Cart cart, _) = await stock.Read(frame, part, count: false, cancellation);
+        (Cart cart, _) = await stock.Read(new(frame, part), count: false, cancellation);
         Refuse(cart.Gone);
         return TypedResults.Text(ReportFile.Write(cart.ToBuild().Check()), "application/json");
     }
@@ -107,7 +107,7 @@ internal static class ShopApi
 
         return BuildFile.TryRead(text, out Build? build, out ImmutableArray<SpecProblem> problems)
             ? TypedResults.Text(ReportFile.Write(build!.Check()), "application/json")
-            : throw new ShopException(StatusCodes.Status400BadRequest, "The build file cannot be read.", [.. problems.Take(MostFound).Select(p => new ShopProblem(p.Where, $"{p.Reason}; expected {p.Expected}"))]);
+            : throw new ShopException(StatusCodes.Status400BadRequest, "The build file cannot be read.", [.. problems.Take(MostFound).Select(p => new ShopProblem(p.Where, $"{p.Reason}; expected {CartReader.Short(p.Expected)}"))]);
     }
 
     private static async Task<Ok<List<ArticleAnswer>>> Found(ShopContext shop, SizeSearch search, CancellationToken cancellation, Slot? slot = null)
@@ -131,6 +131,8 @@ internal static class ShopApi
             throw new ShopException(StatusCodes.Status404NotFound, "A part of the cart is no longer on the shelf.", [.. gone.Select(id => new ShopProblem("part", $"article {id} is not there"))]);
         }
     }
+
+    private static List<AssumedAnswer> Assumed(SpecSheet sheet) => [.. sheet.Values.Where(v => !v.Assumed.IsEmpty).Select(v => new AssumedAnswer(v.Field, string.Join("; ", v.Assumed)))];
 
     private static CountsAnswer Counted(SlotCounts c) => new(c.Fits, c.NeedsPart, c.NeedsMeasuring, c.NotJudged, c.DoNotFit);
 

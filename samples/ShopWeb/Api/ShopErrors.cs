@@ -27,7 +27,7 @@ internal sealed class ShopErrors(ILogger<ShopErrors> log) : IExceptionHandler
     {
         http.Response.StatusCode = problem.Status!.Value;
         http.Response.Headers.CacheControl = "no-store";
-        IResult answer = http.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal) ? Results.Problem(problem) : ErrorPage.Of(problem);
+        IResult answer = http.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase) ? Results.Problem(problem) : ErrorPage.Of(problem);
         await answer.ExecuteAsync(http);
     }
 

@@ -5,6 +5,12 @@ using ShopWeb.Stock;
 
 namespace ShopWeb.Judging;
 
+/// <summary>A field of the frame that its sheet did not say in so many words.</summary>
+internal sealed record Assumption(string Field, string Value)
+{
+    public override string ToString() => $"{Field} {Value}";
+}
+
 /// <summary>A part in the cart.</summary>
 internal sealed record Chosen(Slot Slot, Article Article, Part Part);
 
@@ -19,6 +25,9 @@ internal sealed class Cart
     public required Article? FrameArticle { get; init; }
 
     public required ImmutableArray<Chosen> Parts { get; init; }
+
+    /// <summary>What of the frame was taken for granted when its sheet was read. It stands in the address, so that whoever opens it is told.</summary>
+    public ImmutableArray<Assumption> Assumed { get; init; } = [];
 
     /// <summary>Numbers of articles that are no longer there.</summary>
     public ImmutableArray<long> Gone { get; init; } = [];
@@ -41,11 +50,26 @@ internal sealed class Cart
         return build;
     }
 
+    /// <summary>An address with this cart beside the frame as its sheet says it in so many words; null where nothing of it is left.</summary>
+    public string? AddressAsStated(string path)
+    {
+        string text = string.Join("; ", CartReader.Fields(FrameText).Where(f => !Assumed.Any(a => a.Field == f.Field)));
+        return text.Length == 0 ? null : Address(path, text, []);
+    }
+
     /// <summary>An address with this cart: "/build?frame=10001&amp;part=seatpost.23456".</summary>
-    public string Address(string path, Slot? without = null, (Slot Slot, long Id)? put = null, params ReadOnlySpan<(string Key, string Value)> more)
+    public string Address(string path, Slot? without = null, (Slot Slot, long Id)? put = null, params ReadOnlySpan<(string Key, string Value)> more) =>
+        Address(path, FrameText, Assumed, without, put, more);
+
+    private string Address(string path, string frame, ImmutableArray<Assumption> assumed, Slot? without = null, (Slot Slot, long Id)? put = null, params ReadOnlySpan<(string Key, string Value)> more)
     {
         StringBuilder address = new(path);
-        address.Append("?frame=").Append(Uri.EscapeDataString(FrameText));
+        address.Append("?frame=").Append(Uri.EscapeDataString(frame));
+        if (!assumed.IsEmpty)
+        {
+            address.Append("&assumed=").AppendJoin(',', assumed.Select(a => Uri.EscapeDataString(a.Field)));
+        }
+
         foreach (Chosen chosen in Parts)
         {
             if (chosen.Slot != without && chosen.Slot != put?.Slot)

@@ -7,6 +7,12 @@ using ShopWeb.Stock;
 
 namespace ShopWeb.Judging;
 
+/// <summary>A cart as an address says it.</summary>
+/// <param name="Frame">Article number or short form.</param>
+/// <param name="Parts">Slot and article number of each part.</param>
+/// <param name="Assumed">Keys of the fields of the frame that were taken for granted, with commas between.</param>
+internal readonly record struct CartRequest(string? Frame, string[]? Parts, string? Assumed = null);
+
 /// <summary>Reads a cart out of an address. Everything in it is somebody's text, and is read as such.</summary>
 internal static class CartReader
 {
@@ -14,8 +20,9 @@ internal static class CartReader
     private const int MostParts = 60;
 
     /// <exception cref="ShopException">It is no cart; with what is wrong.</exception>
-    public static async Task<Cart> Read(ShopContext shop, string? frame, string[]? parts, CancellationToken cancellation)
+    public static async Task<Cart> Read(ShopContext shop, CartRequest asked, CancellationToken cancellation)
     {
+        (string? frame, string[]? parts, string? assumed) = asked;
         if (string.IsNullOrWhiteSpace(frame))
         {
             throw ShopException.Bad("Which frame?", "frame", "an article number of a frame, or its fields such as \"rear R142-12; seatTube 27.2\", is expected");
@@ -48,9 +55,26 @@ internal static class CartReader
             FrameText = frame,
             Frame = isNumber ? (Frame)parted[number] : Stated(frame),
             FrameArticle = isNumber ? found[number].Article : null,
+            Assumed = Assumptions(frame, assumed),
             Parts = [.. chosen.OrderBy(c => Slot.All.IndexOf(c.Slot))],
             Gone = [.. wanted.Where(w => !parted.ContainsKey(w.Id)).Select(w => w.Id)],
         };
+    }
+
+    /// <summary>The fields of a short form.</summary>
+    public static IEnumerable<Assumption> Fields(string text) => text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+        .Select(piece => piece.IndexOf(' ', StringComparison.Ordinal) is > 0 and int blank ? new Assumption(piece[..blank], piece[(blank + 1)..].Trim()) : new(piece, ""));
+
+    private static ImmutableArray<Assumption> Assumptions(string frame, string? assumed)
+    {
+        if (string.IsNullOrEmpty(assumed))
+        {
+            return [];
+        }
+
+        Assumption[] fields = [.. Fields(frame)];
+        return [.. assumed.Split(',').Distinct().Select(key => Array.Find(fields, f => f.Field == key)
+            ?? throw ShopException.Bad("What was taken for granted cannot be read.", "assumed", "keys of fields that the frame has, with commas between, are expected"))];
     }
 
     private static Frame Stated(string text)
@@ -92,5 +116,5 @@ internal static class CartReader
         return wanted;
     }
 
-    private static string Short(string expected) => expected.Length > 200 ? expected[..200] + "..." : expected;
+    public static string Short(string expected) => expected.Length > 200 ? expected[..200] + "..." : expected;
 }

@@ -29,22 +29,30 @@ internal sealed record SlotCounts(int Fits, int NeedsPart, int NeedsMeasuring, i
 internal sealed record ListedArticle(Article Article, Reasons Reasons);
 
 /// <summary>Why a part has its verdict, in words.</summary>
-/// <param name="Lines">A line for each thing to say.</param>
+/// <param name="Lines">A line for each thing to say; of a part that fits, the names of its joints and then what has to be read all the same.</param>
 /// <param name="Cautions">Warnings that go with them.</param>
-internal sealed record Reasons(ImmutableArray<string> Lines, ImmutableArray<Caution> Cautions)
+/// <param name="Compared">Of a part that fits, the sentence of every joint; else empty.</param>
+internal sealed record Reasons(ImmutableArray<string> Lines, ImmutableArray<Caution> Cautions, ImmutableArray<string> Compared)
 {
     public static Reasons Of(FittingPart part)
     {
         ImmutableArray<Fit> findings = part.Findings;
         ImmutableArray<string> lines = part.Verdict switch
         {
-            Verdict.Fits => [string.Join(", ", findings.Select(f => f.Joint!.Name).Distinct())],
-            Verdict.NeedsPart => Taken(findings, part.Needs),
-            Verdict.NeedsMeasuring => [.. findings.Where(f => f.Verdict == Verdict.NeedsMeasuring).Select(f => f.Sentence), .. Measured(findings), .. part.ToAsk.Select(a => "Ask: " + a)],
+            Verdict.Fits => [string.Join(", ", findings.Select(f => f.Joint!.Name).Distinct().Select(Inside)), .. Notes(findings)],
+            Verdict.NeedsPart => [.. Taken(findings, part.Needs), .. Notes(findings)],
+            Verdict.NeedsMeasuring => [.. findings.Where(f => f.Verdict == Verdict.NeedsMeasuring).Select(f => f.Sentence), .. Measured(findings), .. part.ToAsk.Select(a => "Ask: " + a), .. Notes(findings)],
             _ => ["Nothing in the cart meets it yet."],
         };
-        return new([.. lines.Distinct()], [.. findings.Where(f => f.Verdict != Verdict.Fits).SelectMany(f => f.Cautions).Distinct()]);
+        ImmutableArray<string> compared = part.Verdict == Verdict.Fits ? [.. findings.Select(f => f.Sentence).Distinct()] : [];
+        return new([.. lines.Distinct()], [.. findings.OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()], compared);
     }
+
+    /// <summary>A name behind another in a sentence; "ISO ..." stays as it is.</summary>
+    private static string Inside(string name, int place) => place > 0 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
+
+    /// <summary>What is to be read of joints that fit.</summary>
+    private static IEnumerable<string> Notes(ImmutableArray<Fit> findings) => findings.Where(f => f.IsNote).Select(f => f.Sentence);
 
     /// <summary>The sentences, and what they leave unsaid of what to buy.</summary>
     private static ImmutableArray<string> Taken(ImmutableArray<Fit> findings, ImmutableArray<Remedy> needs)

@@ -10,7 +10,7 @@ namespace ShopWeb.Judging;
 /// Every spec that was ever asked for, as a catalogue that judges each different part once. A spec never changes, so that nothing here can
 /// contradict the database: which articles there are is asked there, each time.
 /// </summary>
-internal sealed class SpecShelf
+internal sealed class SpecShelf(ILogger<SpecShelf> log)
 {
     private readonly PartCatalogue _catalogue = new();
     private readonly ConcurrentDictionary<long, bool> _held = [];
@@ -28,11 +28,17 @@ internal sealed class SpecShelf
         _catalogue.Load(found.SelectMany(Rows), cancellation);
         foreach (Spec spec in found)
         {
-            _held[spec.Id] = true;
+            if (_held.TryAdd(spec.Id, spec.Part() is not null) && !_held[spec.Id])
+            {
+                log.LogWarning("spec {Spec} of a {Slot} cannot be read; its articles are in no list and no count", spec.Id, spec.Slot);
+            }
         }
 
         return _catalogue.View;
     }
+
+    /// <summary>Whether a spec that is held could be read: of one that could not, nothing is said, not even that it does not fit.</summary>
+    public bool CanRead(long spec) => _held.TryGetValue(spec, out bool isRead) && isRead;
 
     private static IEnumerable<CatalogueRow> Rows(Spec spec)
     {

@@ -11,36 +11,36 @@ namespace ShopWeb.Judging;
 internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts counts)
 {
     /// <summary>A cart out of an address, and how many articles of every slot go with it, all of one moment.</summary>
-    public async Task<(Cart Cart, ImmutableDictionary<Slot, SlotCounts> Counts)> Read(string? frame, string[]? parts, bool count, CancellationToken cancellation)
+    public async Task<(Cart Cart, ImmutableDictionary<Slot, SlotCounts> Counts)> Read(CartRequest asked, bool count, CancellationToken cancellation)
     {
         await using DbTransaction moment = await shop.OfOneMoment(cancellation);
-        Cart cart = await CartReader.Read(shop, frame, parts, cancellation);
+        Cart cart = await CartReader.Read(shop, asked, cancellation);
         ImmutableDictionary<Slot, SlotCounts>.Builder found = ImmutableDictionary.CreateBuilder<Slot, SlotCounts>();
         Build build = cart.ToBuild();
-        ImmutableDictionary<Slot, SpecTally> stock = count ? (await counts.Now(shop, cancellation)).BySlot : ImmutableDictionary<Slot, SpecTally>.Empty;
+        IReadOnlyDictionary<Slot, SpecTally> stock = count ? (await counts.Now(shop, cancellation)).BySlot : new Dictionary<Slot, SpecTally>();
         foreach ((Slot slot, SpecTally tally) in stock.Where(s => s.Key != Slot.Frame))
         {
             CatalogueView view = await shelf.Holding(shop, tally.Specs, cancellation);
-            found[slot] = Sum(Verdicts(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)), tally);
+            found[slot] = Sum(All(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)), tally);
         }
 
         return (cart, found.ToImmutable());
     }
 
     /// <summary>One list of a slot.</summary>
-    public async Task<(Cart Cart, SlotList List)> List(string? frame, string[]? parts, Slot slot, Verdict verdict, int page, int size, CancellationToken cancellation)
+    public async Task<(Cart Cart, SlotList List)> List(CartRequest asked, Slot slot, Verdict verdict, int page, int size, CancellationToken cancellation)
     {
         await using DbTransaction moment = await shop.OfOneMoment(cancellation);
-        Cart cart = await CartReader.Read(shop, frame, parts, cancellation);
+        Cart cart = await CartReader.Read(shop, asked, cancellation);
         Build build = cart.ToBuild();
         Tallies tallies = await counts.Now(shop, cancellation);
         SpecTally tally = tallies.BySlot.GetValueOrDefault(slot) ?? SpecTally.Empty;
 
         // The two relations find what has to be looked at; the check decides.
         List<long> candidates = await CandidateQuery.Of(shop, build, slot).ToListAsync(cancellation);
-        CatalogueView view = await shelf.Holding(shop, candidates, cancellation);
+        CatalogueView view = await shelf.Holding(shop, tally.Specs, cancellation);
         HashSet<long> near = [.. candidates];
-        Dictionary<long, FittingPart> judged = Verdicts(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)).Where(p => near.Contains(p.Key)).ToDictionary();
+        Dictionary<long, FittingPart> judged = All(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)).Where(p => near.Contains(p.Id)).ToDictionary(p => p.Id);
         List<long> specs = [.. judged.Where(p => p.Value.Verdict == verdict).Select(p => p.Key)];
         List<Article> articles = await shop.Articles.AsNoTracking()
             .Where(a => specs.Contains(a.SpecId))
@@ -48,20 +48,21 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
             .Skip((page - 1) * size).Take(size)
             .ToListAsync(cancellation);
         Dictionary<long, Reasons> told = articles.Select(a => a.SpecId).Distinct().ToDictionary(id => id, id => Reasons.Of(judged[id]));
-        return (cart, new(slot, verdict, Sum(judged, tally), [.. articles.Select(a => new ListedArticle(a, told[a.SpecId]))], page, size, tallies.Version));
+        return (cart, new(slot, verdict, Sum(judged.Values, tally), [.. articles.Select(a => new ListedArticle(a, told[a.SpecId]))], page, size, tallies.Version));
     }
 
-    private static Dictionary<long, FittingPart> Verdicts(SlotFitting fitting) =>
-        fitting.Fits.Concat(fitting.NeedsPart).Concat(fitting.Open).ToDictionary(p => p.Id);
+    private static IEnumerable<FittingPart> All(SlotFitting fitting) => fitting.Fits.Concat(fitting.NeedsPart).Concat(fitting.Open);
 
-    private static SlotCounts Sum(Dictionary<long, FittingPart> judged, SpecTally tally)
+    private SlotCounts Sum(IEnumerable<FittingPart> judged, SpecTally tally)
     {
         int[] by = new int[(int)Verdict.Unsafe + 1];
-        foreach ((long spec, int articles) in tally.Articles)
+        foreach (FittingPart part in judged)
         {
-            by[judged.TryGetValue(spec, out FittingPart part) ? (int)part.Verdict : (int)Verdict.DoesNotFit] += articles;
+            by[(int)part.Verdict] += tally.Articles.GetValueOrDefault(part.Id);
         }
 
-        return new(by[(int)Verdict.Fits], by[(int)Verdict.NeedsPart], by[(int)Verdict.NeedsMeasuring], by[(int)Verdict.NotJudged], by[(int)Verdict.DoesNotFit]);
+        // What is not listed does not fit, save what could not be read.
+        int rest = tally.Articles.Where(a => shelf.CanRead(a.Key)).Sum(a => a.Value) - by.Sum();
+        return new(by[(int)Verdict.Fits], by[(int)Verdict.NeedsPart], by[(int)Verdict.NeedsMeasuring], by[(int)Verdict.NotJudged], rest);
     }
 }

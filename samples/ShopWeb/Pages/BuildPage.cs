@@ -17,6 +17,7 @@ internal static class BuildPage
             $"""
             <h1>{Layout.Capital(cart.FrameName)}</h1>
             {Html.Join(cart.Gone.Select(id => Html.Of($"""<p role="alert" class="note">Article {id} is no longer on the shelf and was taken out.</p>""")))}
+            {Layout.Assumed(cart, "/build")}
             <p class="sum">{Layout.Badge(report.Fits.IsEmpty ? Verdict.NotJudged : report.Verdict, capital: true)} <span>{Said(report)}</span> <strong>{cart.Price:0.00} EUR</strong>, {cart.Parts.Length} parts, {cart.Kilograms:0.00} kg</p>
             <nav aria-label="On this page"><a href="#needs">Needs</a> <a href="#verdict">Verdict</a> <a href="#small">Small parts</a> <a href="#drawings">Drawings</a> <a href="{cart.Address("/build.json")}">Build file</a></nav>
             <section id="needs"><h2>Needs</h2>
@@ -53,16 +54,16 @@ internal static class BuildPage
         {
             return Html.Of(
                 $"""
-                <p class="chosen">{chosen.Article.Name} <span class="price">{chosen.Article.Price:0.00} EUR</span>
+                <p class="chosen">{chosen.Article.Name} <span class="price">{chosen.Article.Price:0.00} EUR</span> <span class="ways">
                 <a href="{cart.Address("/parts/" + slot.Key)}">Change<span class="hidden"> the {slot.Name}</span></a>
-                <a href="{cart.Address("/build", without: slot)}#slot-{slot.Key}">Take out<span class="hidden"> the {slot.Name}</span></a></p>
+                <a href="{cart.Address("/build", without: slot)}#slot-{slot.Key}">Take out<span class="hidden"> the {slot.Name}</span></a></span></p>
                 """);
         }
 
         SlotCounts here = counts.GetValueOrDefault(slot) ?? new(0, 0, 0, 0, 0);
         return here.Total == 0
             ? Html.Of($"<p>We have none.</p>")
-            : Html.Of($"""<p><a class="button" href="{cart.Address("/parts/" + slot.Key, null, null, ("list", First(here)))}">Choose<span class="hidden"> the {slot.Name}</span></a> <span class="tally">{Tally(here)}</span></p>""");
+            : Html.Of($"""<p class="pick"><a class="button" href="{cart.Address("/parts/" + slot.Key, null, null, ("list", First(here)))}">Choose<span class="hidden"> the {slot.Name}</span></a> <span class="tally">{Tally(here)}</span></p>""");
     }
 
     private static string First(SlotCounts here) =>

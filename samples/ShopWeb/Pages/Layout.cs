@@ -1,4 +1,5 @@
 using Lugwork;
+using ShopWeb.Judging;
 
 namespace ShopWeb.Pages;
 
@@ -65,7 +66,17 @@ internal static class Layout
         <section class="mind"><h2>{heading}</h2><ul>{cautions.Select(c => Html.Of($"<li>{c.Text}</li>"))}</ul><p>The makers' figures, local codes and licensed practice come first.</p></section>
         """));
 
+    /// <summary>What of the frame its sheet did not say in so many words, wherever something rests on it.</summary>
+    public static Html Assumed(Cart cart, string path) => Html.If(!cart.Assumed.IsEmpty, () => Html.Of(
+        $"""
+        <aside class="assumed" aria-label="Taken for granted"><p><strong>Taken for granted, not said by the sheet:</strong> {string.Join("; ", cart.Assumed.Select(a => $"{Field(a.Field)} {a.Value}"))}. What fits here rests on it: make sure before you buy.
+        {Html.If(cart.AddressAsStated(path) is not null, () => Html.Of($"""<a href="{cart.AddressAsStated(path)}">Go on without it</a>"""))}</p></aside>
+        """));
+
     public static Html List(IEnumerable<string> lines) => Html.Of($"<ul>{lines.Select(l => Html.Of($"<li>{l}</li>"))}</ul>");
+
+    /// <summary>The key of a field in words: "head tube upper" of "headTubeUpper".</summary>
+    public static string Field(string key) => string.Concat(key.Select(c => char.IsAsciiLetterUpper(c) ? " " + char.ToLowerInvariant(c) : c.ToString()));
 
     public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -1,11 +1,15 @@
 using Lugwork;
 using ShopWeb.Judging;
+using ShopWeb.Stock;
 
 namespace ShopWeb.Pages;
 
 /// <summary>The articles of one slot, those that fit apart from those that take another part and those that have to be measured.</summary>
 internal static class PartsPage
 {
+    /// <summary>Longer pages go without the sentences of what fits; their notes and cautions stay.</summary>
+    private const int Explained = 200;
+
     private static readonly Verdict[] Shown = [Verdict.Fits, Verdict.NeedsPart, Verdict.NeedsMeasuring, Verdict.NotJudged];
 
     public static IResult Of(Cart cart, SlotList list)
@@ -16,6 +20,7 @@ internal static class PartsPage
             $"""
             <p class="back"><a href="{cart.Address("/build")}#slot-{list.Slot.Key}">Back to the bench</a></p>
             <h1>{Layout.Capital(slot)} for {cart.FrameName}</h1>
+            {Layout.Assumed(cart, "/parts/" + list.Slot.Key)}
             <nav class="lists" aria-label="Lists">{Shown.Select(v => Tab(cart, list, v))}</nav>
             <p>{Lists.Meaning(list.Verdict)} {Html.If(list.Counts.DoNotFit > 0, () => Html.Of($"{list.Counts.DoNotFit:#,0} more do not fit and are not listed."))}</p>
             {Layout.Cautions(cautions, "Mind with these")}
@@ -36,14 +41,19 @@ internal static class PartsPage
         $"""
         <ul class="articles">{list.Rows.Select(r => Html.Of(
             $"""
-            <li><div><strong>{r.Article.Name}</strong> <span class="price">{r.Article.Price:0.00} EUR</span> {Reason(r.Reasons, list.Verdict)}</div>
+            <li><div><strong>{r.Article.Name}</strong> <span class="price">{r.Article.Price:0.00} EUR</span> {Reason(r.Reasons, r.Article, list)}</div>
             <a class="button" href="{cart.Address("/build", null, (list.Slot, r.Article.Id))}#slot-{list.Slot.Key}">Put in<span class="hidden"> {r.Article.Name}</span></a></li>
             """))}</ul>
         """);
 
-    private static Html Reason(Reasons reasons, Verdict verdict) => verdict == Verdict.Fits
-        ? Html.Of($"""<p class="reason">{Layout.Badge(verdict)} {reasons.Lines[0]}</p>""")
-        : Html.Of($"""<div class="reason">{Layout.Badge(verdict)}{Layout.List(reasons.Lines)}</div>""");
+    private static Html Reason(Reasons reasons, Article article, SlotList list) => list.Verdict == Verdict.Fits
+        ? Html.Of(
+            $"""
+            <div class="reason">{Layout.Badge(list.Verdict)} {reasons.Lines[0]}
+            {Html.If(reasons.Lines.Length > 1, () => Layout.List(reasons.Lines.Skip(1)))}
+            {Html.If(list.Rows.Length <= Explained, () => Html.Of($"<details><summary>Why<span class=\"hidden\">: {article.Name}</span></summary>{Layout.List(reasons.Compared)}</details>"))}</div>
+            """)
+        : Html.Of($"""<div class="reason">{Layout.Badge(list.Verdict)}{Layout.List(reasons.Lines)}</div>""");
 
     private static Html Pager(Cart cart, SlotList list)
     {

@@ -53,28 +53,28 @@ internal static class ShopPages
         return SheetPage.Of(sheet ?? "", SpecSheet.ReadFrame(sheet ?? ""));
     }
 
-    private static async Task<IResult> Bench(string? frame, string[]? part, StockReader stock, CancellationToken cancellation)
+    private static async Task<IResult> Bench(string? frame, string[]? part, string? assumed, StockReader stock, CancellationToken cancellation)
     {
-        (Cart cart, ImmutableDictionary<Slot, SlotCounts> counts) = await stock.Read(frame, part, count: true, cancellation);
+        (Cart cart, ImmutableDictionary<Slot, SlotCounts> counts) = await stock.Read(new(frame, part, assumed), count: true, cancellation);
         return BuildPage.Of(cart, counts);
     }
 
-    private static async Task<IResult> File(string? frame, string[]? part, StockReader stock, CancellationToken cancellation)
+    private static async Task<IResult> File(string? frame, string[]? part, string? assumed, StockReader stock, CancellationToken cancellation)
     {
-        (Cart cart, _) = await stock.Read(frame, part, count: false, cancellation);
+        (Cart cart, _) = await stock.Read(new(frame, part, assumed), count: false, cancellation);
         return Results.Text(BuildFile.Write(cart.ToBuild()), "application/json");
     }
 
-    private static async Task<IResult> Parts(string slot, string? frame, string[]? part, string? list, int? page, int? size, StockReader stock, CancellationToken cancellation)
+    private static async Task<IResult> Parts(string slot, string? frame, string[]? part, string? assumed, string? list, int? page, int? size, StockReader stock, CancellationToken cancellation)
     {
         (Slot place, Verdict verdict, int at, int rows) = Lists.Read(slot, list, page, size);
-        (Cart cart, SlotList found) = await stock.List(frame, part, place, verdict, at, rows, cancellation);
+        (Cart cart, SlotList found) = await stock.List(new(frame, part, assumed), place, verdict, at, rows, cancellation);
         return PartsPage.Of(cart, found);
     }
 
-    private static async Task<IResult> Drawing(int number, string? frame, string[]? part, HttpContext http, StockReader stock, CancellationToken cancellation)
+    private static async Task<IResult> Drawing(int number, string? frame, string[]? part, string? assumed, HttpContext http, StockReader stock, CancellationToken cancellation)
     {
-        (Cart cart, _) = await stock.Read(frame, part, count: false, cancellation);
+        (Cart cart, _) = await stock.Read(new(frame, part, assumed), count: false, cancellation);
         ImmutableArray<LineDrawing> drawings = Drawings.All(cart.ToBuild());
         if (number < 0 || number >= drawings.Length)
         {

@@ -22,6 +22,7 @@ internal sealed class BulkInsert : IAsyncDisposable
         _columns = columns;
     }
 
+    /// <summary>A row, each value in the form of its column.</summary>
     public async ValueTask Add(params object?[] row)
     {
         _rows.Add(row);

@@ -28,6 +28,10 @@ internal sealed class Deliveries(IServiceScopeFactory scopes, IOptions<ShopOptio
                 await using AsyncServiceScope scope = scopes.CreateAsyncScope();
                 await Deliver(scope.ServiceProvider.GetRequiredService<ShopContext>(), stoppingToken);
             }
+            catch (DbUpdateConcurrencyException)
+            {
+                log.LogInformation("another delivery came first; this one waits for its next turn");
+            }
             catch (Exception e) when (e is DbException or DbUpdateException)
             {
                 log.LogError(e, "a delivery was not written; the stock is as it was");
@@ -48,7 +52,7 @@ internal sealed class Deliveries(IServiceScopeFactory scopes, IOptions<ShopOptio
         Spec spec = Spec.Of(Slot.Seatpost, text, PartText.Read(Slot.Seatpost, text));
         if (!await shop.Specs.AnyAsync(s => s.Id == spec.Id, cancellation))
         {
-            await using SpecWriter specs = new(connection, transaction.GetDbTransaction());
+            await using SpecWriter specs = new(shop, transaction.GetDbTransaction());
             await specs.Add([Slot.Seatpost], text);
             await specs.Finish();
         }

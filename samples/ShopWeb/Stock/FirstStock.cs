@@ -2,6 +2,7 @@ using System.Data.Common;
 using Lugwork;
 using Lugwork.Catalogues;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata;
 using Microsoft.EntityFrameworkCore.Storage;
 
 namespace ShopWeb.Stock;
@@ -17,17 +18,31 @@ internal static class FirstStock
     /// <returns>How many articles were written.</returns>
     public static async Task<int> Fill(ShopContext shop, int seed, CancellationToken cancellation = default)
     {
-        await shop.Prepare(cancellation);
+        await shop.TakeTurn(cancellation);
+        try
+        {
+            await shop.Prepare(cancellation);
+            return await Write(shop, seed, cancellation);
+        }
+        finally
+        {
+            await shop.EndTurn();
+        }
+    }
+
+    private static async Task<int> Write(ShopContext shop, int seed, CancellationToken cancellation)
+    {
+        // Asked inside the transaction: of two processes that start together the second sees what the first wrote.
+        await using IDbContextTransaction transaction = await shop.Database.BeginTransactionAsync(cancellation);
         if (await shop.States.SingleOrDefaultAsync(cancellation) is { } state)
         {
-            await Relation.Renew(shop, state, cancellation);
+            await Relation.Renew(shop, state, transaction, cancellation);
             return 0;
         }
 
-        await using IDbContextTransaction transaction = await shop.Database.BeginTransactionAsync(cancellation);
         DbConnection connection = shop.Database.GetDbConnection();
         await using BulkInsert articles = new(connection, transaction.GetDbTransaction(), "article", nameof(Article.Id), nameof(Article.SpecId), nameof(Article.Name), nameof(Article.Cents), nameof(Article.Grams), nameof(Article.Delivery));
-        await using SpecWriter specs = new(connection, transaction.GetDbTransaction());
+        await using SpecWriter specs = new(shop, transaction.GetDbTransaction());
         ArticleDraw draw = new(seed);
         long number = FirstNumber;
         foreach (ArticleRow row in Rows)
@@ -53,11 +68,13 @@ internal static class FirstStock
 }
 
 /// <summary>Specs and their rows of the relation, each once.</summary>
-internal sealed class SpecWriter(DbConnection connection, DbTransaction transaction) : IAsyncDisposable
+internal sealed class SpecWriter(ShopContext shop, DbTransaction transaction) : IAsyncDisposable
 {
+    private static readonly string[] Sizes = [nameof(Spec.Post), nameof(Spec.Tyre), nameof(Spec.Hub), nameof(Spec.Body), nameof(Spec.Kind)];
     private readonly Dictionary<long, string> _written = [];
-    private readonly BulkInsert _specs = new(connection, transaction, "spec", nameof(Spec.Id), nameof(Spec.Slot), nameof(Spec.Text), nameof(Spec.Post), nameof(Spec.Tyre), nameof(Spec.Hub), nameof(Spec.Body), nameof(Spec.Kind));
-    private readonly BulkInsert _fits = new(connection, transaction, "part_fit", nameof(SpecFit.SpecId), nameof(SpecFit.Slot), nameof(SpecFit.Joint), nameof(SpecFit.Key), nameof(SpecFit.LimitMin), nameof(SpecFit.LimitMax));
+    private readonly IProperty[] _sizes = [.. Sizes.Select(name => shop.Model.FindEntityType(typeof(Spec))!.FindProperty(name)!)];
+    private readonly BulkInsert _specs = new(shop.Database.GetDbConnection(), transaction, "spec", [nameof(Spec.Id), nameof(Spec.Slot), nameof(Spec.Text), .. Sizes]);
+    private readonly BulkInsert _fits = new(shop.Database.GetDbConnection(), transaction, "part_fit", nameof(SpecFit.SpecId), nameof(SpecFit.Slot), nameof(SpecFit.Joint), nameof(SpecFit.Key), nameof(SpecFit.LimitMin), nameof(SpecFit.LimitMax));
 
     public async Task<long> Add(Slot[] slots, string text)
     {
@@ -70,7 +87,7 @@ internal sealed class SpecWriter(DbConnection connection, DbTransaction transact
         Part part = PartText.Read(slots[0], text);
         Spec spec = Spec.Of(slots[0], text, part);
 
-        await _specs.Add(spec.Id, spec.Slot, spec.Text, spec.Post?.FitKey, spec.Tyre?.FitKey, spec.Hub?.FitKey, spec.Body?.FitKey, spec.Kind?.FitKey);
+        await _specs.Add([spec.Id, spec.Slot, spec.Text, .. _sizes.Select(p => Stored(p, spec))]);
         foreach (PartFitRow row in slots.SelectMany(s => FitRelations.OfPart(spec.Id, part, s)))
         {
             await _fits.Add(row.PartId, row.Slot, row.Joint, row.Key, row.LimitMin, row.LimitMax);
@@ -78,6 +95,10 @@ internal sealed class SpecWriter(DbConnection connection, DbTransaction transact
 
         return id;
     }
+
+    /// <summary>An interface value in the form that the model gives its column.</summary>
+    private static object? Stored(IProperty property, Spec spec) =>
+        property.GetGetter().GetClrValue(spec) is { } value ? property.GetTypeMapping().Converter!.ConvertToProvider(value) : null;
 
     public async Task Finish()
     {

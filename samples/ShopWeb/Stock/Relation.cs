@@ -12,7 +12,7 @@ internal static class Relation
     /// <summary>The build of the library that runs.</summary>
     public static string Library { get; } = typeof(Slot).Module.ModuleVersionId.ToString();
 
-    public static async Task Renew(ShopContext shop, StockState state, CancellationToken cancellation)
+    public static async Task Renew(ShopContext shop, StockState state, IDbContextTransaction transaction, CancellationToken cancellation)
     {
         if (state.Library == Library)
         {
@@ -20,7 +20,9 @@ internal static class Relation
         }
 
         List<Spec> specs = await shop.Specs.AsNoTracking().ToListAsync(cancellation);
-        await using IDbContextTransaction transaction = await shop.Database.BeginTransactionAsync(cancellation);
+
+        // For which slots a part is sold is the shop's word, not the library's: a rear wheel is a wheel, and not sold as a front one.
+        ILookup<long, string> places = (await shop.Fits.Where(f => f.Joint == "").Select(f => new { f.SpecId, f.Slot }).ToListAsync(cancellation)).ToLookup(f => f.SpecId, f => f.Slot);
         await shop.Fits.ExecuteDeleteAsync(cancellation);
         DbConnection connection = shop.Database.GetDbConnection();
         await using BulkInsert fits = new(connection, transaction.GetDbTransaction(), "part_fit", nameof(SpecFit.SpecId), nameof(SpecFit.Slot), nameof(SpecFit.Joint), nameof(SpecFit.Key), nameof(SpecFit.LimitMin), nameof(SpecFit.LimitMax));
@@ -31,7 +33,7 @@ internal static class Relation
                 continue;
             }
 
-            foreach (PartFitRow row in part.Places.SelectMany(s => FitRelations.OfPart(spec.Id, part, s)))
+            foreach (PartFitRow row in part.Places.Where(s => places[spec.Id].Contains(s.Key)).SelectMany(s => FitRelations.OfPart(spec.Id, part, s)))
             {
                 await fits.Add(row.PartId, row.Slot, row.Joint, row.Key, row.LimitMin, row.LimitMax);
             }

@@ -44,6 +44,9 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         {
             e.ToTable("stock_state");
             e.Property(s => s.Id).ValueGeneratedNever();
+
+            // Of two writers that read the same state the second has to begin anew.
+            e.Property(s => s.Version).IsConcurrencyToken();
         });
     }
 }

@@ -29,7 +29,7 @@ internal static class SpindleAcrossShell
 
     private static readonly Reason Goes = new("spindle-across", "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair.");
 
-    private static readonly Reason GoesSpaced = new(Spaced, "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with the spacers of the maker's chart; left out, the arm clamps with side play or a chainring meets the frame.");
+    private static readonly Reason GoesSpaced = new(Spaced, "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with the spacers of the maker's chart; left out, the arm clamps with side play or a chainring meets the frame.") { IsNote = true };
 
     private static readonly Reason GoesOneSpacer = new(OneSpacer, "{1} crank goes across {0} shell in the bottom bracket that is sold for this pair, with one of its 2.5 mm spacers, on the drive side.");
 

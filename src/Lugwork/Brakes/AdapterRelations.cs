@@ -26,6 +26,7 @@ internal static class AdapterRelations
 
     private static readonly Reason RearLarger = new("rear-rotor-larger", "{1} rotor behind is larger than {0} in front, where most of the braking is done: was it meant so?")
     {
+        IsNote = true,
         Sources = [Sources.CommonPractice],
     };
 

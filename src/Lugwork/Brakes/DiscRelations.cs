@@ -25,7 +25,7 @@ internal static class DiscRelations
 
     private static readonly Reason RingMissing = new("ring-missing", "A rotor on splines is held by a lockring, and there is none: it takes [bridge].", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
 
-    private static readonly Reason RingComes = new("ring-comes-with-carrier", "A rotor with {3} on splines, and no carrier is there: the carrier that it takes is bought with a lockring that suits the axle.") { Sources = [Sources.SixBoltAndSplined] };
+    private static readonly Reason RingComes = new("ring-comes-with-carrier", "A rotor with {3} on splines, and no carrier is there: the carrier that it takes is bought with a lockring that suits the axle.") { IsNote = true, Sources = [Sources.SixBoltAndSplined] };
 
     private static readonly Reason RingOwn = new("ring-on-own-axle", "{2} on a maker's own axle: see whether its tool passes.", Cautions.BrakeWork) { Sources = [Sources.LockringExchange] };
 

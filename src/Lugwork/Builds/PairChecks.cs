@@ -14,14 +14,14 @@ internal static class PairChecks
 
     private static readonly Reason OneFixing = new("rotor-fixings-alike", "Rotors are held by {0} in front and behind.") { Sources = [Sources.CommonPractice] };
 
-    private static readonly Reason TwoFixings = new("rotor-fixings-differ", "Rotors are held by {0} in front and {1} behind: nothing against it, save two tools and two kinds of spare.") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason TwoFixings = new("rotor-fixings-differ", "Rotors are held by {0} in front and {1} behind: nothing against it, save two tools and two kinds of spare.") { IsNote = true, Sources = [Sources.CommonPractice] };
 
     /// <summary>Inputs: rotor fixing of the front hub, of the rear hub. A note, never a refusal.</summary>
     public static Relation Fixings { get; } = new Computed("a note where the two differ", v => v[0] == 0 || v[1] == 0 ? new(Verdict.NeedsMeasuring, TwoFixings) : new(Verdict.Fits, v[0] == v[1] ? OneFixing : TwoFixings), [], [Sources.CommonPractice]);
 
     private static readonly Reason TyresAlike = new("tyres-front-and-rear", "A tyre of {0} in front and of {1} behind.") { Sources = [Sources.CommonPractice] };
 
-    private static readonly Reason RearWider = new("rear-tyre-wider", "A tyre of {0} in front and one of {1}, wider by 10 mm or more (our own bound, no source), behind: it grips behind longer than in front, and the bicycle steers the more sharply. Was it meant so?") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason RearWider = new("rear-tyre-wider", "A tyre of {0} in front and one of {1}, wider by 10 mm or more (our own bound, no source), behind: it grips behind longer than in front, and the bicycle steers the more sharply. Was it meant so?") { IsNote = true, Sources = [Sources.CommonPractice] };
 
     private static readonly Reason NoWidth = new("tyre-widths-not-stated", "The widths of the tyres are not compared: {0} in front, {1} behind. A tubular has no ISO size.") { Sources = [Sources.CommonPractice] };
 

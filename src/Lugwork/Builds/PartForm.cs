@@ -269,6 +269,8 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     public Evidence? EvidenceOf(Part part, string key) => Field(key)?.Evidence?.Invoke((TPart)part);
 
+    public SpecProblem? WrongOf(Part part) => Contradiction?.Invoke((TPart)part) is { } wrong ? new(wrong.Field, 0, wrong.Reason, wrong.Expected) : null;
+
     public bool TrySet(Part part, string key, string text, Evidence evidence, out Part changed, out SpecProblem? problem)
     {
         changed = part;
@@ -477,6 +479,9 @@ internal interface IPartForm
 
     /// <summary>Where the value of one field came from; null where nothing is known.</summary>
     Evidence? EvidenceOf(Part part, string key);
+
+    /// <summary>What a part says against itself, such as a post that has to be in deeper than it is long; null where nothing.</summary>
+    SpecProblem? WrongOf(Part part);
 
     /// <summary>Reads one field into a part, the others as they are.</summary>
     bool TrySet(Part part, string key, string text, Evidence evidence, out Part changed, out SpecProblem? problem);

@@ -71,6 +71,9 @@ internal sealed class ByteWriter
         }
     }
 
+    /// <summary>Eight bytes over those that were written at a place.</summary>
+    public void Put(int at, ulong value) => Fixed(_bytes.AsSpan(at, sizeof(ulong)), value);
+
     /// <summary>Eight bytes, least first.</summary>
     public static void Fixed(Span<byte> into, ulong value) => BinaryPrimitives.WriteUInt64LittleEndian(into, value);
 }

@@ -28,7 +28,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         }
         else
         {
-            Keep(row.Id, row.Slot, row.Part);
+            Keep(row.Id, row.Slot, row.Part, isRead: false);
         }
     }
 
@@ -40,7 +40,8 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         }
         else if (PartForms.Of(slot).TryReadAny(line.Text, out Part part, out ImmutableArray<SpecProblem> problems))
         {
-            Put(new CatalogueRow(line.Id, slot, part));
+            _row++;
+            Keep(line.Id, slot, part, isRead: true);
         }
         else
         {
@@ -91,6 +92,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
             renewed[slot.Number] ??= table;
         }
 
+        _ = indexes.Aggregate(0, (all, index) => SlotMerge.Room(all, index?.Count ?? 0));
         report = new(added, replaced, removed, _skipped, [.. _problems.OrderBy(p => p.Row)]);
         CatalogueView view = new(ImmutableArray.Create(indexes), before.Version + 1);
 
@@ -113,11 +115,18 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         }
     }
 
-    private void Keep(long id, Slot slot, Part part)
+    /// <summary>Text was held against itself when it was read; a part that was made by hand is now.</summary>
+    private void Keep(long id, Slot slot, Part part, bool isRead)
     {
         PendingParts pending = PendingOf(slot);
         try
         {
+            if (!isRead && PartForms.Of(slot).WrongOf(part) is { } wrong)
+            {
+                Skip(_row, id, wrong.ToString());
+                return;
+            }
+
             pending.Add(id, pending.Table.Add(part), _row);
         }
         catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))

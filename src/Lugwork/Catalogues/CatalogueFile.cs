@@ -6,9 +6,9 @@ using System.Security.Cryptography;
 namespace Lugwork.Catalogues;
 
 /// <summary>
-/// The snapshot of a catalogue. Eight bytes "LUGCAT", 1A, 0A; the format (1), four bytes; the number of sections, four bytes; the length of the
+/// The snapshot of a catalogue. Eight bytes "LUGCAT", 1A, 0A; the format (2), four bytes; the number of sections, four bytes; the length of the
 /// whole file, eight bytes; SHA-256 of these. Then for each slot that has parts a section: its length, eight bytes; its content; SHA-256 of
-/// both. Numbers of fixed width have the least byte first; those inside a section have seven bits a byte, the least first.
+/// the SHA-256 of the section before (32 zeros before the first) and of both: a section of another snapshot is found out like a damaged one. Numbers of fixed width have the least byte first; those inside a section have seven bits a byte, the least first.
 /// </summary>
 /// <remarks>
 /// A section: key of the slot; its fields by key, and for each the values that occur, numbered from 1: state of knowledge, then the fit
@@ -19,7 +19,7 @@ namespace Lugwork.Catalogues;
 /// </remarks>
 internal static class CatalogueFile
 {
-    public const int Format = 1;
+    public const int Format = 2;
 
     public const int HeaderBytes = 24 + SHA256.HashSizeInBytes;
 
@@ -108,22 +108,42 @@ internal static class CatalogueFile
         return Read(stream, cancellation);
     }
 
+    /// <summary>Writes a snapshot into a stream that can be set back: section by section, and the head, which holds the length, last.</summary>
     public static void Write(CatalogueView view, Stream stream, CancellationToken cancellation)
     {
-        byte[][] sections = [.. view.Indexes.OfType<SlotIndex>().Select(i => Section(i, cancellation))];
+        long start = stream.Position;
         byte[] header = new byte[HeaderBytes];
-        Magic.CopyTo(header);
-        BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(8), Format);
-        BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(12), (uint)sections.Length);
-        ByteWriter.Fixed(header.AsSpan(16), (ulong)(HeaderBytes + sections.Sum(s => (long)s.Length + SHA256.HashSizeInBytes)));
-        SHA256.HashData(header.AsSpan(0, 24), header.AsSpan(24));
         stream.Write(header);
-        foreach (byte[] section in sections)
+        uint sections = 0;
+        byte[] sum = new byte[SHA256.HashSizeInBytes];
+        foreach (SlotIndex index in view.Indexes.OfType<SlotIndex>())
         {
             cancellation.ThrowIfCancellationRequested();
-            stream.Write(section);
-            stream.Write(SHA256.HashData(section));
+            ByteWriter section = Section(index, cancellation);
+            sum = Sum(sum, section.Written);
+            stream.Write(section.Written);
+            stream.Write(sum);
+            sections++;
         }
+
+        long end = stream.Position;
+        Magic.CopyTo(header);
+        BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(8), Format);
+        BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(12), sections);
+        ByteWriter.Fixed(header.AsSpan(16), (ulong)(end - start));
+        SHA256.HashData(header.AsSpan(0, 24), header.AsSpan(24));
+        stream.Position = start;
+        stream.Write(header);
+        stream.Position = end;
+    }
+
+    /// <summary>The checksum of a section, its length in front, behind the section with another one.</summary>
+    public static byte[] Sum(ReadOnlySpan<byte> before, ReadOnlySpan<byte> section)
+    {
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        hash.AppendData(before);
+        hash.AppendData(section);
+        return hash.GetHashAndReset();
     }
 
     /// <summary>Reads a snapshot from a stream that tells its length.</summary>
@@ -155,10 +175,11 @@ internal static class CatalogueFile
         SlotTable?[] tables = new SlotTable?[Slot.All.Length];
         SlotIndex?[] indexes = new SlotIndex?[Slot.All.Length];
         long at = HeaderBytes;
+        byte[] sum = new byte[SHA256.HashSizeInBytes];
         for (uint section = BinaryPrimitives.ReadUInt32LittleEndian(header.AsSpan(12)); section > 0; section--)
         {
             cancellation.ThrowIfCancellationRequested();
-            at = ReadSection(stream, at, length, tables, indexes, cancellation);
+            at = ReadSection(stream, at, length, ref sum, tables, indexes, cancellation);
         }
 
         return at == length
@@ -166,7 +187,7 @@ internal static class CatalogueFile
             : throw new CatalogueFileException("something stands behind the last section", at);
     }
 
-    private static long ReadSection(Stream stream, long at, long length, SlotTable?[] tables, SlotIndex?[] indexes, CancellationToken cancellation)
+    private static long ReadSection(Stream stream, long at, long length, ref byte[] last, SlotTable?[] tables, SlotIndex?[] indexes, CancellationToken cancellation)
     {
         byte[] before = Take(stream, LengthBytes, at, length, "a section is missing");
         ulong size = BinaryPrimitives.ReadUInt64LittleEndian(before);
@@ -180,10 +201,12 @@ internal static class CatalogueFile
         before.CopyTo(section, 0);
         stream.ReadExactly(section.AsSpan(LengthBytes));
         byte[] sum = Take(stream, SHA256.HashSizeInBytes, at + section.Length, length, "a checksum is missing");
-        if (!SHA256.HashData(section).AsSpan().SequenceEqual(sum))
+        if (!Sum(last, section).AsSpan().SequenceEqual(sum))
         {
-            throw new CatalogueFileException($"the section of {section.Length} bytes is damaged: its checksum is another", at);
+            throw new CatalogueFileException($"the section of {section.Length} bytes is damaged, or of another snapshot: its checksum is another", at);
         }
+
+        last = sum;
 
         ByteReader reader = new(section.AsSpan(LengthBytes), at + LengthBytes);
         SlotIndex index = SlotSection.Read(ref reader, out SlotTable table, cancellation);
@@ -202,7 +225,7 @@ internal static class CatalogueFile
         return at + section.Length + SHA256.HashSizeInBytes;
     }
 
-    private static byte[] Section(SlotIndex index, CancellationToken cancellation)
+    private static ByteWriter Section(SlotIndex index, CancellationToken cancellation)
     {
         ByteWriter writer = new();
         for (int i = 0; i < LengthBytes; i++)
@@ -211,9 +234,8 @@ internal static class CatalogueFile
         }
 
         SlotSection.Write(writer, index, cancellation);
-        byte[] section = writer.Written.ToArray();
-        ByteWriter.Fixed(section, (ulong)(section.Length - LengthBytes));
-        return section;
+        writer.Put(0, (ulong)(writer.Length - LengthBytes));
+        return writer;
     }
 
     private static byte[] Take(Stream stream, int count, long at, long length, string missing)

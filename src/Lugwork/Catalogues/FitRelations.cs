@@ -26,7 +26,7 @@ public sealed record FrameNeedRow(long FrameId, string Slot, string Joint, strin
 /// A part is a candidate for a slot of a frame where each joint that frame_need names for the slot is met by one of its rows: same slot,
 /// same key, ranges that meet (<see cref="CandidateQuery"/>). No part that fits is ever missed. A joint that asks two things of the part at
 /// once, such as width and bead seat of a tyre, has no rows (<see cref="DecidedByCheck"/>), and a part that may be one of several, or has a
-/// size that no table has, meets more than it fits: so candidates are checked with a build before "fits" is said. What is to be said of a part by
+/// size that no table has, meets more than it fits, and one of which more is unknown than the joint goes through needs measuring: so candidates are checked with a build before "fits" is said. What is to be said of a part by
 /// itself, its condition or what of it lies outside the library, stands in the one row that every part has (<see cref="AskedPart"/>).
 /// </remarks>
 public static class FitRelations

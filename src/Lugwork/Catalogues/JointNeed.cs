@@ -78,6 +78,8 @@ internal sealed class JointNeed
 
     private const string Check = FitRelations.Check;
 
+    private const int MostWays = 3;
+
     public const string ToldByCheck = "a part, told by the check";
 
     private void Put(List<(string Key, long Least, long Most, string Bridge)> rows, string key, Candidates own, bool isStated)
@@ -166,17 +168,24 @@ internal sealed class JointNeed
         return ranges;
     }
 
-    /// <summary>What the first way out takes; a choice between several is told by the check.</summary>
+    /// <summary>What it takes; where that depends on what is not known, each way of a few.</summary>
     private string Bridge()
     {
-        string told = "";
+        List<string> ways = [];
         _joint.Visit(_row, (_, outcome) =>
         {
-            told = outcome.Bridge is not { } first ? outcome.Reason?.Mend ?? ""
+            string told = outcome.Bridge is not { } first ? outcome.Reason?.Mend ?? ""
                 : outcome.Second is { } second ? $"{first.What} and {second.What}" : first.What;
-            return false;
+            if (!ways.Contains(told))
+            {
+                ways.Add(told);
+            }
+
+            return ways.Count <= MostWays && told.Length > 0;
         });
-        return told.Length > 0 ? told : ToldByCheck;
+        return ways is [{ Length: > 0 } one] ? one
+            : ways.Count > MostWays || ways.Contains("") ? ToldByCheck
+            : $"one of these, as it measures: {string.Join("; or ", ways)}";
     }
 
     private static Candidates Value(long code) => new(KnownState.Value, code, code, null);

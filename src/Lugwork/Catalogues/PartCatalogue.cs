@@ -8,7 +8,7 @@ namespace Lugwork.Catalogues;
 /// A part takes sixteen bytes (its number, its kind, its place in the list of its kind), a kind a byte or two for each field and for
 /// each joint. A change is applied whole or not at all; changes from several threads wait for each other. Frames are parts too, in the
 /// slot of the frame, so that the frames that take a new part can be asked for. A catalogue holds up to two thousand million parts of all
-/// slots. Rows are read while the change holds its turn: rows that come slowly keep other changes waiting, and rows that change the same
+/// slots; a change that would bring more is refused with an <see cref="InvalidOperationException"/>, and nothing is changed. Rows are read while the change holds its turn: rows that come slowly keep other changes waiting, and rows that change the same
 /// catalogue while they are read would wait for themselves.
 /// </remarks>
 #pragma warning disable CA1001 // Nobody asks for the wait handle of its semaphore, so that there is nothing to dispose of.
@@ -43,30 +43,11 @@ public sealed class PartCatalogue
     /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed. So it is where the rows themselves throw.</exception>
     public CatalogueReport Load(IEnumerable<CatalogueRow> rows, CancellationToken cancellation = default) => Change(rows, [], cancellation);
 
-    /// <summary>The same of rows that come in time. Readers go on, other changes wait.</summary>
+    /// <summary>The same of rows that come in time. No thread waits: neither for a row nor for the turn of another change. Readers go on, other changes wait.</summary>
     /// <param name="rows">The parts.</param>
     /// <param name="cancellation">Ends it with nothing changed.</param>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
-    public async Task<CatalogueReport> LoadAsync(IAsyncEnumerable<CatalogueRow> rows, CancellationToken cancellation = default)
-    {
-        ArgumentNullException.ThrowIfNull(rows);
-        await _changing.WaitAsync(cancellation).ConfigureAwait(false);
-        CatalogueDraft draft = new(_tables, View);
-        try
-        {
-            await foreach (CatalogueRow row in rows.WithCancellation(cancellation).ConfigureAwait(false))
-            {
-                draft.Put(row);
-            }
-
-            cancellation.ThrowIfCancellationRequested();
-            return Show(draft);
-        }
-        finally
-        {
-            End(draft);
-        }
-    }
+    public Task<CatalogueReport> LoadAsync(IAsyncEnumerable<CatalogueRow> rows, CancellationToken cancellation = default) => ChangeAsync(rows, [], cancellation);
 
     /// <summary>Adds parts that are given as text; text that cannot be read is skipped and reported with its reason.</summary>
     /// <param name="lines">The parts.</param>
@@ -83,6 +64,24 @@ public sealed class PartCatalogue
                 draft.Put(line);
             }
         }, cancellation);
+    }
+
+    /// <summary>The same of lines that come in time, such as those of a file or an upload. No thread waits; readers go on, other changes wait.</summary>
+    /// <param name="lines">The parts.</param>
+    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
+    public Task<CatalogueReport> LoadLinesAsync(IAsyncEnumerable<CatalogueLine> lines, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        return ChangeAsync(
+            async draft =>
+            {
+                await foreach (CatalogueLine line in lines.WithCancellation(cancellation).ConfigureAwait(false))
+                {
+                    draft.Put(line);
+                }
+            },
+            cancellation);
     }
 
     /// <summary>Takes parts out and puts parts in, in one step: no reader sees the one without the other.</summary>
@@ -108,6 +107,32 @@ public sealed class PartCatalogue
                 draft.Put(row);
             }
         }, cancellation);
+    }
+
+    /// <summary>The same of rows that come in time. No thread waits: neither for a row nor for the turn of another change. Readers go on, other changes wait.</summary>
+    /// <param name="rows">Parts to add or replace.</param>
+    /// <param name="gone">Parts to take out first; one that is not there is no problem.</param>
+    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
+    public Task<CatalogueReport> ChangeAsync(IAsyncEnumerable<CatalogueRow> rows, IEnumerable<CatalogueKey> gone, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        ArgumentNullException.ThrowIfNull(gone);
+        return ChangeAsync(
+            async draft =>
+            {
+                foreach (CatalogueKey key in gone)
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    draft.Remove(key);
+                }
+
+                await foreach (CatalogueRow row in rows.WithCancellation(cancellation).ConfigureAwait(false))
+                {
+                    draft.Put(row);
+                }
+            },
+            cancellation);
     }
 
     /// <summary>Takes parts out of a slot; one that is not there is no problem.</summary>
@@ -144,6 +169,22 @@ public sealed class PartCatalogue
         try
         {
             change(draft);
+            return Show(draft);
+        }
+        finally
+        {
+            End(draft);
+        }
+    }
+
+    private async Task<CatalogueReport> ChangeAsync(Func<CatalogueDraft, Task> change, CancellationToken cancellation)
+    {
+        await _changing.WaitAsync(cancellation).ConfigureAwait(false);
+        CatalogueDraft draft = new(_tables, View);
+        try
+        {
+            await change(draft).ConfigureAwait(false);
+            cancellation.ThrowIfCancellationRequested();
             return Show(draft);
         }
         finally

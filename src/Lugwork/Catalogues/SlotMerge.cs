@@ -7,7 +7,7 @@ internal sealed class SlotMerge
     {
         ReadOnlySpan<long> oldIds = before is null ? [] : before.Ids;
         ReadOnlySpan<int> oldKinds = before is null ? [] : before.Kinds;
-        long[] allIds = new long[oldIds.Length + ids.Length];
+        long[] allIds = new long[Room(oldIds.Length, ids.Length)];
         int[] allKinds = new int[allIds.Length];
         int count = 0;
         int old = 0;
@@ -40,6 +40,10 @@ internal sealed class SlotMerge
         Ids = count == allIds.Length ? allIds : allIds[..count];
         Kinds = count == allKinds.Length ? allKinds : allKinds[..count];
     }
+
+    /// <summary>Room for the parts that are there and those that come.</summary>
+    /// <exception cref="InvalidOperationException">A catalogue does not hold as many.</exception>
+    public static int Room(int there, int more) => there <= Array.MaxLength - more ? there + more : throw new InvalidOperationException($"a catalogue holds {Array.MaxLength} parts and no more");
 
     public long[] Ids { get; }
 

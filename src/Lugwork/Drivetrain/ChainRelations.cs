@@ -7,7 +7,7 @@ internal static class ChainRelations
 {
     private static readonly Reason Same = new("same-speeds", "{1} on {0}.") { Sources = [Sources.ChainWidths] };
 
-    private static readonly Reason WideOnNarrowTooth = new("eighth-on-three-32", "{1} on {0}: goes on one sprocket, never with a derailleur.") { Sources = [Sources.ChainCatalogue, Sources.ChainSizes] };
+    private static readonly Reason WideOnNarrowTooth = new("eighth-on-three-32", "{1} on {0}: goes on one sprocket, never with a derailleur.") { IsNote = true, Sources = [Sources.ChainCatalogue, Sources.ChainSizes] };
 
     private static readonly Reason NineOnEight = new("one-step-narrower", "{1} on {0}: it runs, shifts are slower.") { Sources = [Sources.ChainWidths, Sources.CommonPractice] };
 

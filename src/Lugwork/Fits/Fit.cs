@@ -57,6 +57,9 @@ public struct Fit : IEquatable<Fit>
     /// <summary>Warnings that go with it.</summary>
     public readonly ImmutableArray<Caution> Cautions => Tell().Cautions;
 
+    /// <summary>It fits, and the sentence has to be read all the same: the reason is a note, or a warning goes with it. False for every other verdict, whose sentence is read anyway.</summary>
+    public readonly bool IsNote => Verdict == Verdict.Fits && Tell() is var told && (told.Reason is { IsNote: true } || !told.Cautions.IsEmpty);
+
     /// <summary>What the judgement rests on, weakest first.</summary>
     public readonly ImmutableArray<Source> Sources => Tell().Sources;
 

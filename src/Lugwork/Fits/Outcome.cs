@@ -14,6 +14,9 @@ public sealed record Reason(string Id, string Template, Caution? Caution = null)
     /// <summary>What would mend it beside a bridge, for a person; may be empty.</summary>
     public string Mend { get; init; } = "";
 
+    /// <summary>Where the parts fit, true if a person should read the sentence all the same, such as a rear rotor that is larger than the front one.</summary>
+    public bool IsNote { get; init; }
+
     /// <summary>Numbers of the inputs that have to be looked at where the verdict is to measure; empty for all of them.</summary>
     internal ImmutableArray<int> Asks { get; init; } = [];
 

@@ -199,7 +199,8 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
             SpecValue[] different = [.. said.DistinctBy(v => v.Key)];
             if (different.Length == 1)
             {
-                accepted.Add(different[0]);
+                // Said once in so many words and once by what is usual, it is said.
+                accepted.Add(said.FirstOrDefault(v => v.Assumed.IsEmpty) ?? different[0]);
             }
             else
             {
@@ -212,6 +213,11 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         {
             List<SpecProblem> problems = [];
             parts[said.Key] = PartForms.Of(said.Key).ReadProperties(said.Select(v => new KeyValuePair<string, string>(v.Field, v.Key)), said.Key.Key, problems);
+            foreach (SpecValue value in said.Where(v => !v.Assumed.IsEmpty))
+            {
+                parts[said.Key] = PartForms.Of(said.Key).TrySet(parts[said.Key], value.Field, value.Key, new(EvidenceKind.Assumed, value.Words), out Part marked, out _) ? marked : parts[said.Key];
+            }
+
             foreach (SpecProblem problem in problems)
             {
                 _doubts.Add(new SpecDoubt { Kind = SpecDoubtKind.Contradiction, Slot = said.Key, Field = problem.Where[(problem.Where.LastIndexOf('.') + 1)..], Reason = problem.Reason, Span = default, Words = "" });

@@ -22,6 +22,19 @@ public sealed class FitRelationTests
         Assert.DoesNotContain(frame, r => r.Key == "seatpost-in-seat-tube=31.6");
     }
 
+    /// <summary>A frame of which two bores are possible takes another shim in each: the row names both, and neither as the one.</summary>
+    [Fact]
+    public void Where_it_depends_on_what_is_not_known_every_way_is_named()
+    {
+        static string Takes(string bore, string post) => FitRelations.NeedsOf(1, Build.From(Frame.Read($"seatTube {bore}")), Slot.Seatpost)
+            .Single(r => r.Joint == "seatpost-in-seat-tube" && r.Key == $"seatpost-in-seat-tube={post}").Bridge;
+        string narrow = Takes("28.6", "27.2");
+        string wide = Takes("31.6", "27.2");
+        Assert.Contains("shim", narrow, StringComparison.Ordinal);
+        Assert.NotEqual(narrow, wide);
+        Assert.Equal($"one of these, as it measures: {narrow}; or {wide}", Takes("28.6 | 31.6", "27.2"));
+    }
+
     [Fact]
     public void A_limit_is_a_range_in_nanometres()
     {

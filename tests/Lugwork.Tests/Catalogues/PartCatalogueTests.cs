@@ -252,6 +252,50 @@ public sealed class PartCatalogueTests
         Assert.Equal(1, catalogue.Load([new(99, Slot.Seatpost, Seatpost.Read("27.2"))]).Added);
     }
 
+    [Fact]
+    public async Task Lines_and_changes_may_come_in_time_and_a_slow_one_keeps_no_thread()
+    {
+        PartCatalogue catalogue = new();
+        CatalogueReport report = await catalogue.LoadLinesAsync(new CatalogueLine[] { new(1, "seatpost", "27.2"), new(2, "seatpost", "no post"), new(3, "saddle", "rails 7-round") }.ToAsyncEnumerable());
+        Assert.Equal("2 added, 0 replaced, 0 removed, 1 skipped", report.ToString());
+        TaskCompletionSource comes = new();
+        async IAsyncEnumerable<CatalogueRow> Slow()
+        {
+            await comes.Task;
+            yield return new(4, Slot.Seatpost, Seatpost.Read("27.2"));
+        }
+
+        Task<CatalogueReport> slow = catalogue.ChangeAsync(Slow(), [new(Slot.Saddle, 3)]);
+        Task<CatalogueReport> next = catalogue.LoadAsync(Coming(3));
+        Assert.False(slow.IsCompleted || next.IsCompleted);
+        Assert.Equal(2, catalogue.View.Count);
+        comes.SetResult();
+        Assert.Equal("1 added, 0 replaced, 1 removed, 0 skipped", (await slow).ToString());
+        Assert.Equal("2 added, 1 replaced, 0 removed, 0 skipped", (await next).ToString());
+        Assert.Equal(0, catalogue.View.CountOf(Slot.Saddle));
+    }
+
+    [Fact]
+    public void A_part_that_contradicts_itself_is_reported_however_it_comes()
+    {
+        PartCatalogue catalogue = new();
+        Seatpost wrong = Seatpost.Read("27.2; mark 90") with { Length = Known<Dimension>.Of(Dimension.OfMillimetres(80)) };
+        CatalogueReport report = catalogue.Load([new(1, Slot.Seatpost, wrong), new(2, Slot.Seatpost, Seatpost.Read("27.2"))]);
+        Assert.Equal("1 added, 0 replaced, 0 removed, 1 skipped", report.ToString());
+        CatalogueProblem problem = Assert.Single(report.Problems);
+        CatalogueProblem same = Assert.Single(catalogue.LoadLines([new(1, "seatpost", "27.2; mark 90; length 80")]).Problems);
+        Assert.Equal((1, same.Reason), (problem.Id, problem.Reason));
+        Assert.Null(catalogue.View.Find(Slot.Seatpost, 1));
+    }
+
+    [Fact]
+    public void More_parts_than_a_catalogue_holds_are_refused_in_words()
+    {
+        Assert.Equal(Array.MaxLength, SlotMerge.Room(Array.MaxLength - 1, 1));
+        Assert.Contains("holds", Assert.Throws<InvalidOperationException>(() => SlotMerge.Room(Array.MaxLength - 1, 2)).Message, StringComparison.Ordinal);
+        Assert.Throws<InvalidOperationException>(() => SlotMerge.Room(Array.MaxLength, int.MaxValue));
+    }
+
     private static async IAsyncEnumerable<CatalogueRow> Coming(int count)
     {
         for (int i = 0; i < count; i++)

@@ -30,7 +30,20 @@ internal static class Shelves
         return [.. Enumerable.Range(0, 40).Select(_ => BoundaryBicycles.Draw(random))];
     });
 
+    /// <summary>A part as a shop has it: one that says two things at once is no part of a catalogue.</summary>
     public static Part Part(Slot slot, Random random)
+    {
+        Part part;
+        do
+        {
+            part = Any(slot, random);
+        }
+        while (PartForms.Of(slot).WrongOf(part) is not null);
+
+        return part;
+    }
+
+    private static Part Any(Slot slot, Random random)
     {
         Part part = random.Next(6) == 0 && Boundary.Value[random.Next(Boundary.Value.Length)][slot] is { } figures ? figures
             : slot == Slot.Frame ? Bicycles.Frame(random) : Bicycles.Part(slot, random);

@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Security.Cryptography;
 using Lugwork.Catalogues;
 using Lugwork.Seating;
 using Lugwork.Tests.Builds;
@@ -106,31 +105,64 @@ public sealed class SnapshotTests
         CatalogueFileException other = Assert.Throws<CatalogueFileException>(() => Read(new byte[500]));
         Assert.Equal(("it is no snapshot of a catalogue", 0L), (other.Reason, other.Position));
         byte[] later = Bytes(Small().View);
-        later[8] = 2;
-        Assert.Contains("format 2", Assert.Throws<CatalogueFileException>(() => Read(later)).Message, StringComparison.Ordinal);
+        later[8] = CatalogueFile.Format + 1;
+        Assert.Contains($"format {CatalogueFile.Format + 1}", Assert.Throws<CatalogueFileException>(() => Read(later)).Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Both are whole, of one length and of the same slots: only the sums tell that they do not belong together.</summary>
+    [Fact]
+    public void A_section_of_another_snapshot_is_found_out()
+    {
+        PartCatalogue Shop(string post, string saddle) => Shelves.Of([new(1, Slot.Seatpost, Seatpost.Read(post)), new(1, Slot.Saddle, Saddle.Read(saddle))]);
+        byte[] one = Bytes(Shop("27.2", "rails 7-round").View);
+        byte[] other = Bytes(Shop("27.4", "rails 7x9").View);
+        Assert.Equal(one.Length, other.Length);
+        foreach ((int start, int size) in Sections(one))
+        {
+            byte[] mixed = [.. one];
+            other.AsSpan(start, 8 + size + 32).CopyTo(mixed.AsSpan(start));
+            Assert.Contains("of another snapshot", Assert.Throws<CatalogueFileException>(() => Read(mixed)).Message, StringComparison.Ordinal);
+        }
     }
 
     /// <summary>With the checksums made right again, so that what reads the content has to refuse it.</summary>
     [Fact]
-    public void Content_that_was_made_up_is_refused_or_read_and_never_anything_else()
+    public void Content_that_was_made_up_is_refused_or_read_and_never_anything_else() => MadeUp(Small(), 20_000, 1, 3);
+
+    /// <summary>The same of every slot with parts of every state: none, only the frame maker's, outside the library, several, measured, loads, angles, dates.</summary>
+    [Fact]
+    public void Content_of_every_kind_that_was_made_up_is_too()
     {
-        byte[] good = Bytes(Small().View);
+        PartCatalogue all = Shelves.Of(Slot.All.SelectMany(s => Shelves.Rows(new Random(s.Number), 8, s)));
+        Assert.Equal(Slot.All.Length, all.View.Slots.Length);
+        MadeUp(all, 3_000, 1, all.View.Count);
+    }
+
+    private static void MadeUp(PartCatalogue catalogue, int turns, int least, int most)
+    {
+        byte[] good = Bytes(catalogue.View);
+        (int Start, int Size)[] sections = Sections(good);
         Random random = new(5);
         int refused = 0;
-        for (int turn = 0; turn < 20_000; turn++)
+        for (int turn = 0; turn < turns; turn++)
         {
             byte[] bad = [.. good];
-            int section = CatalogueFile.HeaderBytes;
-            int size = (int)BinaryPrimitives.ReadUInt64LittleEndian(bad.AsSpan(section));
+            (int start, int size) = sections[random.Next(sections.Length)];
             for (int changes = random.Next(1, 4); changes > 0; changes--)
             {
-                bad[section + 8 + random.Next(size)] = (byte)(random.Next(3) == 0 ? 255 : random.Next(256));
+                bad[start + 8 + random.Next(size)] = (byte)(random.Next(3) == 0 ? 255 : random.Next(256));
             }
 
-            SHA256.HashData(bad.AsSpan(section, 8 + size), bad.AsSpan(section + 8 + size, 32));
+            byte[] sum = new byte[32];
+            foreach ((int from, int length) in sections)
+            {
+                sum = CatalogueFile.Sum(sum, bad.AsSpan(from, 8 + length));
+                sum.CopyTo(bad, from + 8 + length);
+            }
+
             try
             {
-                Assert.InRange(Read(bad).View.Count, 1, 3);
+                Assert.InRange(Read(bad).View.Count, least, most);
             }
             catch (CatalogueFileException)
             {
@@ -138,7 +170,21 @@ public sealed class SnapshotTests
             }
         }
 
-        Assert.InRange(refused, 5_000, 19_999);
+        Assert.InRange(refused, turns / 5, turns - 1);
+    }
+
+    /// <summary>Where each section starts, and the bytes of its content.</summary>
+    private static (int Start, int Size)[] Sections(byte[] bytes)
+    {
+        List<(int, int)> sections = [];
+        for (int at = CatalogueFile.HeaderBytes; at < bytes.Length;)
+        {
+            int size = (int)BinaryPrimitives.ReadUInt64LittleEndian(bytes.AsSpan(at));
+            sections.Add((at, size));
+            at += 8 + size + 32;
+        }
+
+        return [.. sections];
     }
 
     [Fact]

@@ -65,4 +65,15 @@ public sealed class SpecSheetTests
         Assert.Equal(SpecDoubtKind.OutsideTheLibrary, Assert.Single(sheet.Doubts).Kind);
         Assert.Single(sheet.Values);
     }
+
+    /// <summary>The reasoning of a joint says which value the sheet did not say in so many words.</summary>
+    [Fact]
+    public void What_was_taken_for_granted_is_so_in_the_part_too()
+    {
+        Frame frame = SpecSheet.ReadFrame("Bottom bracket: Italian\nSeatpost: 27.2 mm").Frame;
+        Assert.Equal(new Evidence(EvidenceKind.Assumed, "Italian"), frame.Shell.Evidence);
+        Assert.Equal(EvidenceKind.Stated, frame.SeatTubeBore.Evidence!.Kind);
+        Assert.Equal("Italian-70", frame.Shell.Value.FitKey);
+        Assert.Equal(EvidenceKind.Stated, SpecSheet.ReadFrame("Bottom bracket: Italian\nBB shell: Italian 70 mm").Frame.Shell.Evidence!.Kind);
+    }
 }
