@@ -51,7 +51,7 @@ internal static class Sheet
     private static void WriteFit(Fit fit, TextWriter to)
     {
         to.WriteLine(fit);
-        to.WriteLine($"  between: {string.Join("; ", fit.Compared.Select(c => $"{c.Key} {c.Value}"))}");
+        to.WriteLine($"  between: {string.Join("; ", fit.Compared)}");
         foreach (Remedy remedy in fit.Remedies)
         {
             to.WriteLine($"  {remedy.Kind switch { RemedyKind.IfMeasured => "if it measures right", RemedyKind.IfRefused => "if not", _ => "mend" }}: {remedy.What}");

@@ -61,8 +61,8 @@ public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<Rim
 
     /// <summary>The classes whose pads meet a rim at the distance that was read. Several may: the one with room to both sides is the one to take.</summary>
     /// <param name="boltToRim">Middle of the brake hole straight down to the middle of the rim's track.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<RimBrakeReach> Identify(MeasuredLength? boltToRim) => RimBrakeReachMeasures.Table.Identify(boltToRim);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<RimBrakeReach> Identify(MeasuredLength boltToRim) => RimBrakeReachMeasures.Table.Identify(boltToRim);
 
     /// <summary>Whether the pads meet the rim: with too little reach they touch the tyre, with too much they do not come up to the track.</summary>
     /// <param name="boltToRim">Middle of the brake hole straight down to the middle of the rim's track.</param>

@@ -58,8 +58,8 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
 
     /// <summary>The families whose new rotors have the thickness that was read. Wear makes a rotor thinner: the mark on the rotor rules.</summary>
     /// <param name="unworn">At a place that the pads do not touch.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<RotorThickness> Identify(MeasuredLength? unworn) => RotorThicknessMeasures.Table.Identify(unworn);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<RotorThickness> Identify(MeasuredLength unworn) => RotorThicknessMeasures.Table.Identify(unworn);
 
     /// <summary>Whether a rotor may still be ridden: unsafe below the least thickness, and below 1.2 mm whatever is marked, also where the error of the reading alone keeps it above; needs measuring where none is marked, and where mark or reading is none that a rotor has: a mark outside 1.2 to 2.2 mm or a rotor thicker than 2.5 mm was read wrongly (our own bounds, no source; the listed marks are 1.4 to 1.8 mm, the listed rotors up to 2.3 mm).</summary>
     /// <param name="thickness">The thinnest place of the track, by micrometer or caliper.</param>

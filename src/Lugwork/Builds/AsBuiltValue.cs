@@ -11,15 +11,40 @@ public enum AsBuiltKind
 }
 
 /// <summary>A value that was measured on a part of a build, or to which the part was cut: from here on it is the truth, and what was stated before is only remembered.</summary>
-/// <param name="Slot">Where the part is.</param>
-/// <param name="Field">Field of the part in a build file: "steererLength".</param>
-/// <param name="Value">What it is, as a build file writes it: millimetres for a length, pitches for a chain.</param>
-/// <param name="Kind">Measured or cut.</param>
-/// <param name="Was">What was stated before the first of these values; "unknown" where nothing was. Where it was cut from a measured length that is more than was stated, that length.</param>
-/// <param name="Note">A note of the owner's own, at most 500 characters; may be empty.</param>
-/// <param name="On">The day; null where none was given.</param>
-public sealed record AsBuiltValue(Slot Slot, string Field, string Value, AsBuiltKind Kind, string Was, string Note, DateOnly? On)
+public sealed record AsBuiltValue
 {
+    internal AsBuiltValue(Slot slot, string field, string value, AsBuiltKind kind, string was, string note, DateOnly? on)
+    {
+        Slot = slot;
+        Field = field;
+        Value = value;
+        Kind = kind;
+        Was = was;
+        Note = note;
+        On = on;
+    }
+
+    /// <summary>Where the part is.</summary>
+    public Slot Slot { get; internal init; }
+
+    /// <summary>Field of the part in a build file: "steererLength".</summary>
+    public string Field { get; internal init; }
+
+    /// <summary>What it is, as a build file writes it: millimetres for a length, pitches for a chain.</summary>
+    public string Value { get; internal init; }
+
+    /// <summary>Measured or cut.</summary>
+    public AsBuiltKind Kind { get; internal init; }
+
+    /// <summary>What was stated before the first of these values; "unknown" where nothing was. Where it was cut from a measured length that is more than was stated, that length.</summary>
+    public string Was { get; internal init; }
+
+    /// <summary>A note of the owner's own, at most 500 characters; may be empty.</summary>
+    public string Note { get; internal init; }
+
+    /// <summary>The day; null where none was given.</summary>
+    public DateOnly? On { get; internal init; }
+
     /// <summary>Longest note, characters.</summary>
     public const int MostNote = 500;
 
@@ -34,7 +59,21 @@ public sealed record AsBuiltValue(Slot Slot, string Field, string Value, AsBuilt
 }
 
 /// <summary>A cut that was made before a part was measured again.</summary>
-/// <param name="Value">To what it was cut, as a build file writes it.</param>
-/// <param name="Note">The note of the cut; may be empty.</param>
-/// <param name="On">The day; null where none was given.</param>
-public sealed record AsBuiltCut(string Value, string Note, DateOnly? On);
+public sealed record AsBuiltCut
+{
+    internal AsBuiltCut(string value, string note, DateOnly? on)
+    {
+        Value = value;
+        Note = note;
+        On = on;
+    }
+
+    /// <summary>To what it was cut, as a build file writes it.</summary>
+    public string Value { get; internal init; }
+
+    /// <summary>The note of the cut; may be empty.</summary>
+    public string Note { get; internal init; }
+
+    /// <summary>The day; null where none was given.</summary>
+    public DateOnly? On { get; internal init; }
+}

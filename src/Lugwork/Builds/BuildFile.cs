@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -24,13 +25,13 @@ public static class BuildFile
     /// <summary>Reads a build.</summary>
     /// <param name="json">The text of the file; a byte-order mark is accepted.</param>
     /// <exception cref="SpecException">With all problems at once, each with its JSON path.</exception>
-    public static Build Read(string json) => TryRead(json, out Build? build, out ImmutableArray<SpecProblem> problems) ? build! : throw new SpecException(problems);
+    public static Build Read(string json) => TryRead(json, out Build? build, out ImmutableArray<SpecProblem> problems) ? build : throw new SpecException(problems);
 
     /// <summary>Reads a build; problems as data.</summary>
     /// <param name="json">The text of the file; a byte-order mark is accepted.</param>
     /// <param name="build">The build; null where there is a problem.</param>
     /// <param name="problems">All problems; empty where true is returned.</param>
-    public static bool TryRead(string json, out Build? build, out ImmutableArray<SpecProblem> problems)
+    public static bool TryRead(string json, [NotNullWhen(true)] out Build? build, out ImmutableArray<SpecProblem> problems)
     {
         ArgumentNullException.ThrowIfNull(json);
         build = null;
@@ -68,7 +69,7 @@ public static class BuildFile
 
         problems = [.. found];
         build = problems.IsEmpty ? build : null;
-        return problems.IsEmpty;
+        return build is not null;
     }
 
     /// <summary>Writes a build; reads back to the same parts. A small part that has lapsed is not written: the file says what is there for the parts beside it.</summary>

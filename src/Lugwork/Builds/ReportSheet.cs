@@ -55,11 +55,23 @@ internal sealed class FitSheet
 
     public required string Sentence { get; init; }
 
-    public required Dictionary<string, string> Compared { get; init; }
+    public required ComparedSheet[] Compared { get; init; }
 
     public required string[] Remedies { get; init; }
 
     public required string[] Sources { get; init; }
+}
+
+/// <summary>The shape of one compared value as JSON.</summary>
+internal sealed class ComparedSheet
+{
+    public required string Slot { get; init; }
+
+    public required string Field { get; init; }
+
+    public required string Name { get; init; }
+
+    public required string Value { get; init; }
 }
 
 /// <summary>Reports as JSON.</summary>
@@ -83,7 +95,7 @@ public static class ReportFile
                     Verdict = f.Verdict.ToString(),
                     Reason = f.ReasonId,
                     Sentence = f.Sentence,
-                    Compared = f.Compared.ToDictionary(),
+                    Compared = [.. f.Compared.Select(c => new ComparedSheet { Slot = c.Slot.Key, Field = c.Field, Name = c.Name, Value = c.Value })],
                     Remedies = [.. f.Remedies.Select(r => r.What)],
                     Sources = [.. f.Sources.Select(s => s.ToString())],
                 }),

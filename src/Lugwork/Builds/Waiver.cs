@@ -61,10 +61,20 @@ public sealed class Waiver
 }
 
 /// <summary>A finding that stands, and was accepted.</summary>
-/// <param name="Fit">The finding; its verdict counts as before.</param>
-/// <param name="Reason">Why it was accepted.</param>
-public sealed record WaivedFit(Fit Fit, string Reason)
+public sealed record WaivedFit
 {
+    internal WaivedFit(Fit fit, string reason)
+    {
+        Fit = fit;
+        Reason = reason;
+    }
+
+    /// <summary>The finding; its verdict counts as before.</summary>
+    public Fit Fit { get; internal init; }
+
+    /// <summary>Why it was accepted.</summary>
+    public string Reason { get; internal init; }
+
     /// <summary>"Chainline: needs measuring, waived: the reason".</summary>
     public override string ToString() => $"{Fit.Joint?.Name}: {Verdicts.InWords(Fit.Verdict)}, waived: {Reason}";
 }

@@ -85,9 +85,9 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
     /// <summary>What a measured chainline can be, likeliest first; the uses of one figure are told apart by rings and rear end.</summary>
     /// <param name="chainline">From the middle of the seat tube to the ring, half of the tube added; with two rings to the middle between them, with three to the middle one.</param>
     /// <param name="rings">Number of rings.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of rings is below one.</exception>
-    public static Identification<FrontChainline> Identify(MeasuredLength? chainline, int? rings = null)
+    public static Identification<FrontChainline> Identify(MeasuredLength chainline, int? rings = null)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(rings ?? 1, 1, nameof(rings));
         ImmutableArray<DimensionRow<FrontChainline>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<FrontChainline>>();

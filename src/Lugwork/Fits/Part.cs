@@ -16,7 +16,10 @@ public abstract record Part
     public Known<PartCondition> Condition { get; init; }
 
     /// <summary>The slots that this kind of part can go to; more than one means that a slot has to be named.</summary>
-    public abstract ImmutableArray<Slot> Places { get; }
+    public ImmutableArray<Slot> Places => GoesInto;
+
+    /// <summary>The same, for the kinds of the library alone: a part of another kind would meet no joint, so none can be made outside.</summary>
+    private protected abstract ImmutableArray<Slot> GoesInto { get; }
 }
 
 /// <summary>The parts of a bicycle by slot, as the judge reads them.</summary>

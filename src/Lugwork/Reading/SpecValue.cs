@@ -3,10 +3,20 @@ using System.Collections.Immutable;
 namespace Lugwork.Reading;
 
 /// <summary>A piece of the original text.</summary>
-/// <param name="Start">First character, from 0.</param>
-/// <param name="Length">Number of characters.</param>
-public readonly record struct SpecSpan(int Start, int Length)
+public readonly record struct SpecSpan
 {
+    internal SpecSpan(int start, int length)
+    {
+        Start = start;
+        Length = length;
+    }
+
+    /// <summary>First character, from 0.</summary>
+    public int Start { get; internal init; }
+
+    /// <summary>Number of characters.</summary>
+    public int Length { get; internal init; }
+
     /// <summary>Behind the last character.</summary>
     public int End => Start + Length;
 }
@@ -22,7 +32,7 @@ public enum SpecConfidence
 }
 
 /// <summary>A value that was read from a line, with the words it came from.</summary>
-public sealed record SpecValue
+public sealed class SpecValue
 {
     internal SpecValue()
     {
@@ -88,7 +98,7 @@ public enum SpecDoubtKind
 }
 
 /// <summary>Something in a line that was not accepted: what it can be, and why not.</summary>
-public sealed record SpecDoubt
+public sealed class SpecDoubt
 {
     internal SpecDoubt()
     {

@@ -89,8 +89,8 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
 
     /// <summary>The travels of the trade that a reading can be.</summary>
     /// <param name="travel">From the lip of the post to a mark on the shaft, up less down.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<DropperTravel> Identify(MeasuredLength? travel) => DropperTravelMeasures.Table.Identify(travel);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<DropperTravel> Identify(MeasuredLength travel) => DropperTravelMeasures.Table.Identify(travel);
 
     /// <inheritdoc/>
     public static DropperTravel Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<DropperTravel>(s);

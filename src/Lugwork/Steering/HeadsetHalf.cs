@@ -23,8 +23,8 @@ public readonly record struct HeadsetHalf : ISpanParsable<HeadsetHalf>, IUtf8Spa
     internal HeadsetHalf(int style, int bore, int second) => _packed = ((ulong)style << (2 * NumberBits)) | ((ulong)bore << NumberBits) | (uint)second;
 
     /// <summary>How the bearing sits in the head tube.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">This is the default, which has none.</exception>
-    public HeadsetStyle Style => HeadsetStyle.OfFitCode((long)(_packed >> (2 * NumberBits)));
+    /// <exception cref="InvalidOperationException">This is the default, which has none.</exception>
+    public HeadsetStyle Style => _packed == 0 ? throw new InvalidOperationException("a default has no style") : HeadsetStyle.OfFitCode((long)(_packed >> (2 * NumberBits)));
 
     /// <summary>Bore of the head tube as the code names it.</summary>
     public Length Bore => BoreExact.ToLength();

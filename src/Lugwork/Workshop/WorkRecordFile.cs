@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -36,14 +37,14 @@ public static class WorkRecordFile
     /// <param name="plan">The plan of the build as it is now.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
     public static WorkRecord Read(string text, WorkPlan plan) =>
-        TryRead(text, plan, out WorkRecord? kept, out ImmutableArray<SpecProblem> problems) ? kept! : throw new SpecException(problems);
+        TryRead(text, plan, out WorkRecord? kept, out ImmutableArray<SpecProblem> problems) ? kept : throw new SpecException(problems);
 
     /// <summary>The same, with problems as data.</summary>
     /// <param name="text">The JSON.</param>
     /// <param name="plan">The plan of the build as it is now.</param>
     /// <param name="kept">The record; null where there are problems.</param>
     /// <param name="problems">All problems; empty where true is returned.</param>
-    public static bool TryRead(string text, WorkPlan plan, out WorkRecord? kept, out ImmutableArray<SpecProblem> problems)
+    public static bool TryRead(string text, WorkPlan plan, [NotNullWhen(true)] out WorkRecord? kept, out ImmutableArray<SpecProblem> problems)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(plan);
@@ -74,7 +75,7 @@ public static class WorkRecordFile
 
         problems = [.. found];
         kept = problems.IsEmpty ? new(plan, entries, sheet?.Build ?? "") : null;
-        return problems.IsEmpty;
+        return kept is not null;
     }
 
     private static WorkEntry EntryOf(EntrySheet told, string step, string path, List<SpecProblem> found)

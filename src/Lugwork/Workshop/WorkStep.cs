@@ -12,11 +12,24 @@ public sealed record WorkPrerequisite(string Step, string Because)
 }
 
 /// <summary>One earlier step and one later one, and why in this order.</summary>
-/// <param name="Earlier">Id of the step that comes first.</param>
-/// <param name="Later">Id of the step that waits for it.</param>
-/// <param name="Because">Why.</param>
-public sealed record WorkLink(string Earlier, string Later, string Because)
+public sealed record WorkLink
 {
+    internal WorkLink(string earlier, string later, string because)
+    {
+        Earlier = earlier;
+        Later = later;
+        Because = because;
+    }
+
+    /// <summary>Id of the step that comes first.</summary>
+    public string Earlier { get; internal init; }
+
+    /// <summary>Id of the step that waits for it.</summary>
+    public string Later { get; internal init; }
+
+    /// <summary>Why.</summary>
+    public string Because { get; internal init; }
+
     /// <summary>"press-headset before fit-fork: because".</summary>
     public override string ToString() => $"{Earlier} before {Later}: {Because}";
 }

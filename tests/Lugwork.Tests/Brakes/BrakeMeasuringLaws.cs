@@ -83,7 +83,7 @@ public sealed class BrakeMeasuringLaws
     public void A_default_or_nothing_is_no_reading()
     {
         Assert.Throws<ArgumentException>(() => BrakeMount.Identify());
-        Assert.Throws<ArgumentException>(() => RotorSize.Identify(null));
+        Assert.Throws<ArgumentException>(() => RotorSize.Identify(default));
         Assert.Throws<ArgumentException>(() => BrakeBoss.Identify(default(MeasuredLength)));
         Assert.Throws<ArgumentException>(() => BrakeBolt.Identify(null, default(MeasuredLength)));
         Assert.Throws<ArgumentException>(() => RimBrakeReach.All[0].Check(default));
