@@ -7,6 +7,10 @@ using System.Text.Json.Serialization;
 namespace Lugwork;
 
 /// <summary>A build as a JSON file: parts by slot, interface values as canonical text.</summary>
+/// <remarks>
+/// A file carries the number of its format, 1; one without is read as 1, and a larger number is refused as written by a newer version. New
+/// slots and new fields may come in a minor version of the library under the same number: an older one says which it does not know.
+/// </remarks>
 public static class BuildFile
 {
     /// <summary>Largest file, bytes of UTF-8; a byte-order mark does not count.</summary>
@@ -54,9 +58,21 @@ public static class BuildFile
         }
         catch (JsonException e)
         {
+            if (FileFormat.NewerThanThis(utf8) is { } newer)
+            {
+                problems = [newer];
+                return false;
+            }
+
             bool repeated = e.Message.StartsWith("Duplicate propert", StringComparison.Ordinal);
             string reason = repeated ? "this property stands twice, or one inside it does" : Plain(e);
             problems = [new(e.Path ?? "$", (int)(e.BytePositionInLine ?? 0), $"line {(e.LineNumber ?? 0) + 1}: {reason}", repeated ? "each property once" : "a build file: an object with name and parts")];
+            return false;
+        }
+
+        if (FileFormat.Problem(sheet?.Format) is { } format)
+        {
+            problems = [format];
             return false;
         }
 
@@ -78,7 +94,7 @@ public static class BuildFile
     public static string Write(Build build, string? schema = null)
     {
         ArgumentNullException.ThrowIfNull(build);
-        BuildSheet sheet = new() { Schema = schema, Name = build.Name.Length == 0 ? null : build.Name, Parts = [] };
+        BuildSheet sheet = new() { Schema = schema, Format = FileFormat.Now, Name = build.Name.Length == 0 ? null : build.Name, Parts = [] };
         foreach (Slot slot in Slot.All)
         {
             if (build[slot] is { } part)
@@ -97,7 +113,7 @@ public static class BuildFile
     {
         foreach (string key in sheet.Others?.Keys ?? Enumerable.Empty<string>())
         {
-            found.Add(new($"$.{key}", 0, "a build file has no such property", "name, parts, smallParts, waivers, asBuilt or $schema"));
+            found.Add(new($"$.{key}", 0, "a build file has no such property", "format, name, parts, smallParts, waivers, asBuilt or $schema"));
         }
 
         Dictionary<Slot, Part> parts = [];
@@ -227,6 +243,8 @@ internal sealed class BuildSheet
 {
     [JsonPropertyName("$schema")]
     public string? Schema { get; set; }
+
+    public int? Format { get; set; }
 
     public string? Name { get; set; }
 

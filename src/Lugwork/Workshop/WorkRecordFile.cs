@@ -7,7 +7,7 @@ using System.Text.Json;
 namespace Lugwork;
 
 /// <summary>Records of work as JSON, saved and resumed.</summary>
-/// <remarks>At most 1 MB and 32 deep; a repeated property, an unknown one and an unknown step are problems.</remarks>
+/// <remarks>With the number of the format, 1, as a build file has it. At most 1 MB and 32 deep; a repeated property, an unknown one and an unknown step are problems.</remarks>
 public static class WorkRecordFile
 {
     /// <summary>Writes a record; reads back to the same entries.</summary>
@@ -17,6 +17,7 @@ public static class WorkRecordFile
         ArgumentNullException.ThrowIfNull(kept);
         RecordSheet sheet = new()
         {
+            Format = FileFormat.Now,
             Build = kept.KeptFor.Length > 0 ? kept.KeptFor : kept.Plan.Build.Name.Length == 0 ? null : kept.Plan.Build.Name,
             Steps = [.. kept.All.Select(e => new EntrySheet
             {
@@ -140,6 +141,12 @@ public static class WorkRecordFile
         try
         {
             RecordSheet? sheet = JsonSerializer.Deserialize(json, WorkJson.Default.RecordSheet);
+            if (FileFormat.Problem(sheet?.Format) is { } format)
+            {
+                found.Add(format);
+                return null;
+            }
+
             if (sheet?.Steps is null)
             {
                 found.Add(new("$.steps", 0, "there are no steps", "an object with an array of steps"));
@@ -149,7 +156,7 @@ public static class WorkRecordFile
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException or ArgumentException)
         {
-            found.Add(new((e as JsonException)?.Path ?? "$", (int)Math.Min(int.MaxValue, (e as JsonException)?.BytePositionInLine ?? 0), "it is no record", "JSON of a record of work"));
+            found.Add(FileFormat.NewerThanThis(Encoding.UTF8.GetBytes(json)) ?? new((e as JsonException)?.Path ?? "$", (int)Math.Min(int.MaxValue, (e as JsonException)?.BytePositionInLine ?? 0), "it is no record", "JSON of a record of work"));
             return null;
         }
     }
