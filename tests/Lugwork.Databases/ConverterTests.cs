@@ -47,7 +47,7 @@ public sealed class ConverterTests
         {
             string text = Assert.IsType<string>(key.ConvertToProvider(value));
             Assert.Equal(value.FitKey, text);
-            Assert.InRange(text.Length, 1, LugworkConventions.MaxKeyLength / 2);
+            Assert.InRange(text.Length, 1, LugworkConventions.MostKeyLength / 2);
             Assert.Equal(value, key.ConvertFromProvider(text));
             Assert.Equal(value.FitCode, code.ConvertToProvider(value));
             Assert.Equal(value, code.ConvertFromProvider(value.FitCode));
@@ -88,7 +88,7 @@ public sealed class ConverterTests
             Type own = Nullable.GetUnderlyingType(property.ClrType) ?? property.ClrType;
             ValueConverter converter = property.GetTypeMapping().Converter!;
             Assert.Equal(plain.Contains(own) ? typeof(long) : text.Contains(own) ? typeof(string) : form, converter.ProviderClrType);
-            Assert.Equal(converter.ProviderClrType == typeof(string) ? LugworkConventions.MaxKeyLength : null, property.GetMaxLength());
+            Assert.Equal(converter.ProviderClrType == typeof(string) ? LugworkConventions.MostKeyLength : null, property.GetMaxLength());
             Assert.Equal(property.Name is not (nameof(Article.Diameter) or nameof(Article.Shell)), property.IsNullable);
         }
     }

@@ -74,14 +74,14 @@ public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<Rim
             throw new ArgumentException("a default is no reading", nameof(boltToRim));
         }
 
-        decimal low = boltToRim.Millimetres - boltToRim.Error;
-        decimal high = boltToRim.Millimetres + boltToRim.Error;
+        decimal low = boltToRim.Millimetres - boltToRim.ErrorMillimetres;
+        decimal high = boltToRim.Millimetres + boltToRim.ErrorMillimetres;
         Verdict verdict = high < LeastMillimetres || low > MostMillimetres ? Verdict.DoesNotFit
             : low >= LeastMillimetres && high <= MostMillimetres ? Verdict.Fits
             : Verdict.NeedsMeasuring;
         string remedy = verdict switch { Verdict.DoesNotFit => "a caliper whose reach holds the distance", Verdict.Fits => "", _ => "the distance to 0.5 mm, or the caliper held to the rim" };
         return new SumCheck("rim-brake-reach", verdict, FormattableString.Invariant($"bolt to rim is {boltToRim}, the reach is {LeastMillimetres} to {MostMillimetres} mm"), remedy, Cautions.BrakeWork, [Source])
-            .Comparing(("bolt to rim", (double)boltToRim.Millimetres, "mm"), ("error", (double)boltToRim.Error, "mm"), ("least reach", LeastMillimetres, "mm"), ("most reach", MostMillimetres, "mm"));
+            .Comparing(("bolt to rim", (double)boltToRim.Millimetres, "mm"), ("error", (double)boltToRim.ErrorMillimetres, "mm"), ("least reach", LeastMillimetres, "mm"), ("most reach", MostMillimetres, "mm"));
     }
 
     /// <inheritdoc/>

@@ -75,10 +75,10 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
         if (thickness.Millimetres < LeastMark)
         {
             return new SumCheck("rotor-wear", Verdict.Unsafe, FormattableString.Invariant($"the rotor is {thickness}, thinner than any least that rotors are marked with (1.2 mm is our own bound, no source)"), "a new rotor", Cautions.BrakeWork, [])
-                .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.Error, "mm"));
+                .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.ErrorMillimetres, "mm"));
         }
 
-        if (marked is not { FitCode: > 0 } least || least.Millimetres is < LeastMark or > MostMark || thickness.Millimetres - thickness.Error > MostThickness)
+        if (marked is not { FitCode: > 0 } least || least.Millimetres is < LeastMark or > MostMark || thickness.Millimetres - thickness.ErrorMillimetres > MostThickness)
         {
             string why = marked is not { FitCode: > 0 } known ? "no least thickness is marked on the rotor"
                 : known.Millimetres is < LeastMark or > MostMark ? FormattableString.Invariant($"a mark of {known.Millimetres:0.##} mm is none that a rotor has (1.2 to 2.2 mm is our own bound, no source)")
@@ -87,11 +87,11 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
         }
 
         Verdict verdict = thickness.Millimetres < least.Millimetres ? Verdict.Unsafe
-            : thickness.Millimetres - thickness.Error < least.Millimetres ? Verdict.NeedsMeasuring
+            : thickness.Millimetres - thickness.ErrorMillimetres < least.Millimetres ? Verdict.NeedsMeasuring
             : Verdict.Fits;
         string remedy = verdict switch { Verdict.Unsafe => "a new rotor", Verdict.Fits => "", _ => "the thinnest place by micrometer" };
         return new SumCheck("rotor-wear", verdict, FormattableString.Invariant($"the rotor is {thickness}, {least.Millimetres:0.##} mm is marked as its least"), remedy, Cautions.BrakeWork, [])
-            .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.Error, "mm"), ("least", (double)least.Millimetres, "mm"));
+            .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.ErrorMillimetres, "mm"), ("least", (double)least.Millimetres, "mm"));
     }
 
     /// <inheritdoc/>

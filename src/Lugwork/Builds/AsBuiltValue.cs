@@ -46,7 +46,10 @@ public sealed record AsBuiltValue
     public DateOnly? On { get; internal init; }
 
     /// <summary>Longest note, characters.</summary>
-    public const int MostNote = 500;
+    public static int MostNote => NoteLimit;
+
+    // For patterns and attributes, which take constants alone; a public one would be copied into callers.
+    internal const int NoteLimit = 500;
 
     /// <summary>The last cut, where the part was measured again after it; null where this is the cut, or where nothing was cut.</summary>
     public AsBuiltCut? Cut { get; init; }

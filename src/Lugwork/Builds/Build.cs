@@ -179,7 +179,7 @@ public sealed partial class Build : IParts
     {
         ArgumentNullException.ThrowIfNull(jointId);
         ArgumentNullException.ThrowIfNull(reason);
-        if (reason.Trim().Length is 0 or > Waiver.MostReason)
+        if (reason.Trim().Length is 0 or > Waiver.ReasonLimit)
         {
             throw new ArgumentException($"a reason of 1 to {Waiver.MostReason} characters is expected", nameof(reason));
         }

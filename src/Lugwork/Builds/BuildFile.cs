@@ -14,10 +14,13 @@ namespace Lugwork;
 public static class BuildFile
 {
     /// <summary>Largest file, bytes of UTF-8; a byte-order mark does not count.</summary>
-    public const int MostBytes = 1_000_000;
+    public static int MostBytes => 1_000_000;
 
     /// <summary>Deepest nesting of objects and lists, wherever they stand.</summary>
-    public const int MostDepth = 32;
+    public static int MostDepth => DepthLimit;
+
+    // For patterns and attributes, which take constants alone; a public one would be copied into callers.
+    internal const int DepthLimit = 32;
 
     /// <summary>The JSON Schema (draft 2020-12) of a build file, as text that ends with a line feed; the package holds the same as schema/build-file.schema.json. Made when it is first asked for.</summary>
     /// <remarks>
@@ -190,7 +193,7 @@ public static class BuildFile
             {
                 found.Add(new($"$.waivers[{at}].joint", 0, "there is no such joint", "the id of a joint or check"));
             }
-            else if (waiver.Reason is not { } reason || reason.Trim().Length is 0 or > Waiver.MostReason)
+            else if (waiver.Reason is not { } reason || reason.Trim().Length is 0 or > Waiver.ReasonLimit)
             {
                 found.Add(new($"$.waivers[{at}].reason", 0, "a waiver says why", $"1 to {Waiver.MostReason} characters"));
             }
@@ -275,7 +278,7 @@ internal sealed class WaiverSheet
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     AllowDuplicateProperties = false,
-    MaxDepth = BuildFile.MostDepth,
+    MaxDepth = BuildFile.DepthLimit,
     ReadCommentHandling = JsonCommentHandling.Skip,
     AllowTrailingCommas = true)]
 [JsonSerializable(typeof(BuildSheet))]

@@ -60,7 +60,7 @@ public static class FitKeys
     /// <param name="build">The build.</param>
     /// <param name="slot">Any slot but the frame's.</param>
     /// <param name="worst">The worst verdict to accept.</param>
-    public static ImmutableArray<FitRow> Accepted(Build build, Slot slot, Verdict worst = Verdict.NeedsPart)
+    public static ImmutableArray<FitRow> Accepted(Build build, Slot slot, Verdict worst = Verdict.NeedsMeasuring)
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(slot);

@@ -25,7 +25,7 @@ public sealed partial class FitReport
     }
 
     /// <summary>What this version does not judge yet, said in every report.</summary>
-    public const string NotYetJudged = "Not judged by this version: brake hoses, disc pads, tyre pressure, spoke lengths, cable routing.";
+    public static string NotYetJudged => "Not judged by this version: brake hoses, disc pads, tyre pressure, spoke lengths, cable routing.";
 
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }

@@ -189,7 +189,7 @@ public sealed record Grips : Part
 public sealed record ShellAdapter : Part
 {
     /// <summary>Where it bears.</summary>
-    public Known<BracketAdapter> Kind { get; init; }
+    public Known<ShellAdapterKind> Kind { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.ShellAdapter];
 

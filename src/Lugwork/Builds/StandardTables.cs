@@ -58,7 +58,7 @@ internal static class StandardTables
         Of<ShellFamily>("Lugwork.BottomBrackets", nameof(ShellFamily)),
         Of<Shell>("Lugwork.BottomBrackets", nameof(Shell)),
         Of<ShellFace>("Lugwork.BottomBrackets", nameof(ShellFace)),
-        Of<BracketAdapter>("Lugwork.BottomBrackets", nameof(BracketAdapter)),
+        Of<ShellAdapterKind>("Lugwork.BottomBrackets", nameof(ShellAdapterKind)),
         Of<SpindleSeat>("Lugwork.BottomBrackets", nameof(SpindleSeat)),
         Of<Spindle>("Lugwork.BottomBrackets", nameof(Spindle)),
         Of<PedalThread>("Lugwork.BottomBrackets", nameof(PedalThread)),

@@ -6,7 +6,10 @@ namespace Lugwork;
 public sealed class Waiver
 {
     /// <summary>Longest reason, characters.</summary>
-    public const int MostReason = 500;
+    public static int MostReason => ReasonLimit;
+
+    // For patterns and attributes, which take constants alone; a public one would be copied into callers.
+    internal const int ReasonLimit = 500;
 
     internal Waiver(string joint, string reason, string parts) => (JointId, Reason, Parts) = (joint, reason, parts);
 
@@ -17,7 +20,7 @@ public sealed class Waiver
     public string Reason { get; }
 
     /// <summary>Sixteen hexadecimal digits of the parts as they were when it was accepted: another part, or another figure of one, gives others.</summary>
-    public string Parts { get; }
+    internal string Parts { get; }
 
     /// <summary>"seatpost-in-seat-tube: the reason".</summary>
     public override string ToString() => $"{JointId}: {Reason}";

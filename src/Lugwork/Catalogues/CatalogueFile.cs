@@ -32,7 +32,7 @@ internal static class CatalogueFile
 
     private static ReadOnlySpan<byte> Magic => [(byte)'L', (byte)'U', (byte)'G', (byte)'C', (byte)'A', (byte)'T', 0x1A, 0x0A];
 
-    public static void Save(CatalogueView view, string path, CancellationToken cancellation)
+    public static void Save(CatalogueView view, string path, CancellationToken cancellationToken)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         string next = $"{path}.{Path.GetRandomFileName()}{Unfinished}";
@@ -40,11 +40,11 @@ internal static class CatalogueFile
         {
             using (FileStream stream = new(next, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
-                Write(view, stream, cancellation);
+                Write(view, stream, cancellationToken);
                 stream.Flush(flushToDisk: true);
             }
 
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             File.Move(next, path, overwrite: true);
         }
         catch
@@ -101,16 +101,16 @@ internal static class CatalogueFile
         }
     }
 
-    public static PartCatalogue Open(string path, CancellationToken cancellation)
+    public static PartCatalogue Open(string path, CancellationToken cancellationToken)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
-        return Read(stream, cancellation);
+        return Read(stream, cancellationToken);
     }
 
-    public static void Write(CatalogueView view, Stream stream, CancellationToken cancellation)
+    public static void Write(CatalogueView view, Stream stream, CancellationToken cancellationToken)
     {
-        byte[][] sections = [.. view.Indexes.OfType<SlotIndex>().Select(i => Section(i, cancellation))];
+        byte[][] sections = [.. view.Indexes.OfType<SlotIndex>().Select(i => Section(i, cancellationToken))];
         byte[] header = new byte[HeaderBytes];
         Magic.CopyTo(header);
         BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(8), Format);
@@ -120,14 +120,14 @@ internal static class CatalogueFile
         stream.Write(header);
         foreach (byte[] section in sections)
         {
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             stream.Write(section);
             stream.Write(SHA256.HashData(section));
         }
     }
 
     /// <summary>Reads a snapshot from a stream that tells its length.</summary>
-    public static PartCatalogue Read(Stream stream, CancellationToken cancellation)
+    public static PartCatalogue Read(Stream stream, CancellationToken cancellationToken)
     {
         long length = stream.Length;
         byte[] header = Take(stream, HeaderBytes, 0, length, "it is too short for a snapshot of a catalogue");
@@ -157,8 +157,8 @@ internal static class CatalogueFile
         long at = HeaderBytes;
         for (uint section = BinaryPrimitives.ReadUInt32LittleEndian(header.AsSpan(12)); section > 0; section--)
         {
-            cancellation.ThrowIfCancellationRequested();
-            at = ReadSection(stream, at, length, tables, indexes, cancellation);
+            cancellationToken.ThrowIfCancellationRequested();
+            at = ReadSection(stream, at, length, tables, indexes, cancellationToken);
         }
 
         return at == length
@@ -166,7 +166,7 @@ internal static class CatalogueFile
             : throw new CatalogueFileException("something stands behind the last section", at);
     }
 
-    private static long ReadSection(Stream stream, long at, long length, SlotTable?[] tables, SlotIndex?[] indexes, CancellationToken cancellation)
+    private static long ReadSection(Stream stream, long at, long length, SlotTable?[] tables, SlotIndex?[] indexes, CancellationToken cancellationToken)
     {
         byte[] before = Take(stream, LengthBytes, at, length, "a section is missing");
         ulong size = BinaryPrimitives.ReadUInt64LittleEndian(before);
@@ -186,7 +186,7 @@ internal static class CatalogueFile
         }
 
         ByteReader reader = new(section.AsSpan(LengthBytes), at + LengthBytes);
-        SlotIndex index = SlotSection.Read(ref reader, out SlotTable table, cancellation);
+        SlotIndex index = SlotSection.Read(ref reader, out SlotTable table, cancellationToken);
         if (reader.Left > 0)
         {
             throw reader.Wrong("something stands behind the parts");
@@ -202,7 +202,7 @@ internal static class CatalogueFile
         return at + section.Length + SHA256.HashSizeInBytes;
     }
 
-    private static byte[] Section(SlotIndex index, CancellationToken cancellation)
+    private static byte[] Section(SlotIndex index, CancellationToken cancellationToken)
     {
         ByteWriter writer = new();
         for (int i = 0; i < LengthBytes; i++)
@@ -210,7 +210,7 @@ internal static class CatalogueFile
             writer.Byte(0);
         }
 
-        SlotSection.Write(writer, index, cancellation);
+        SlotSection.Write(writer, index, cancellationToken);
         byte[] section = writer.Written.ToArray();
         ByteWriter.Fixed(section, (ulong)(section.Length - LengthBytes));
         return section;

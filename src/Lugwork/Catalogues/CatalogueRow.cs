@@ -46,7 +46,7 @@ public sealed record CatalogueProblem
 public sealed class CatalogueReport
 {
     /// <summary>The most problems that are kept one by one; <see cref="Skipped"/> counts all.</summary>
-    public const int MostProblems = 1_000;
+    public static int MostProblems => 1_000;
 
     internal CatalogueReport(int added, int replaced, int removed, long skipped, ImmutableArray<CatalogueProblem> problems)
     {

@@ -10,7 +10,7 @@ public sealed record PartFitRow
     /// <param name="slot">Key of the slot, such as "seatpost".</param>
     /// <param name="joint">Id of the joint; empty in the one row that every part has.</param>
     /// <param name="key">What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</param>
-    /// <param name="limitMin">The least that it can be: nanometres of a length, grams of a mass; 0 where it is no figure.</param>
+    /// <param name="limitMin">The least that it can be: nanometres of a length, grams of a mass, microdegrees of an angle; 0 where it is no figure.</param>
     /// <param name="limitMax">The greatest that it can be, in the same unit.</param>
     public PartFitRow(long partId, string slot, string joint, string key, long limitMin, long limitMax)
     {
@@ -34,7 +34,7 @@ public sealed record PartFitRow
     /// <summary>What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</summary>
     public string Key { get; internal init; }
 
-    /// <summary>The least that it can be: nanometres of a length, grams of a mass; 0 where it is no figure.</summary>
+    /// <summary>The least that it can be: nanometres of a length, grams of a mass, microdegrees of an angle; 0 where it is no figure.</summary>
     public long LimitMin { get; internal init; }
 
     /// <summary>The greatest that it can be, in the same unit.</summary>
@@ -180,7 +180,7 @@ public static class FitRelations
     /// <param name="worst">The worst verdict to meet: fits, needs part or needs measuring.</param>
     /// <exception cref="ArgumentException">The slot is the frame's.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="worst"/> is another verdict.</exception>
-    public static ImmutableArray<FrameNeedRow> NeedsOf(long id, Build build, Slot slot, Verdict worst = Verdict.NeedsPart)
+    public static ImmutableArray<FrameNeedRow> NeedsOf(long id, Build build, Slot slot, Verdict worst = Verdict.NeedsMeasuring)
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(slot);

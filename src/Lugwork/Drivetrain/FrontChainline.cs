@@ -17,7 +17,7 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
         LeastRings = rings.Least;
         MostRings = rings.Most;
         Range = millimetres;
-        RearEnds = rear;
+        RearEndsMillimetres = rear;
     }
 
     /// <summary>Every chainline, by use from road to fat, in the order of the table.</summary>
@@ -72,7 +72,7 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
     public Length Most => Length.FromMillimeters((double)Range.Most);
 
     /// <summary>Widths of rear hubs with which it is sold, whole millimetres over the locknuts.</summary>
-    public ImmutableArray<int> RearEnds { get; }
+    public ImmutableArray<int> RearEndsMillimetres { get; }
 
     /// <summary>The page whose figures a derived chainline is made of; null where the chainline itself is printed or remembered.</summary>
     public Source? DerivedFrom => Source == Sources.Derived ? Sources.ChainlineRoadDisc : null;
@@ -95,7 +95,7 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
         {
             if (rings is not { } count || (count >= row.LeastRings && count <= row.MostRings))
             {
-                rows.Add(new(row, [row.Range], $"{(row.LeastRings == row.MostRings ? $"{row.LeastRings}" : $"{row.LeastRings} to {row.MostRings}")} rings, with {string.Join(", ", row.RearEnds)} mm behind"));
+                rows.Add(new(row, [row.Range], $"{(row.LeastRings == row.MostRings ? $"{row.LeastRings}" : $"{row.LeastRings} to {row.MostRings}")} rings, with {string.Join(", ", row.RearEndsMillimetres)} mm behind"));
             }
         }
 

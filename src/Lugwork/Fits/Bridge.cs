@@ -38,16 +38,16 @@ public readonly record struct SideEffects
     }
 
     /// <summary>Stack height added, micrometres.</summary>
-    public int StackMicrometres { get; internal init; }
+    internal int StackMicrometres { get; }
 
     /// <summary>Chainline moved outward, micrometres.</summary>
-    public int ChainlineMicrometres { get; internal init; }
+    internal int ChainlineMicrometres { get; }
 
     /// <summary>Rotor moved outward relative to the hub, micrometres.</summary>
-    public int RotorMicrometres { get; internal init; }
+    internal int RotorMicrometres { get; }
 
     /// <summary>Width added at each hub end, micrometres; negative takes away.</summary>
-    public int PerSideMicrometres { get; internal init; }
+    internal int PerSideMicrometres { get; }
 
     /// <summary>Stack height added.</summary>
     public Length Stack => Length.FromMicrometers(StackMicrometres);

@@ -120,10 +120,10 @@ public sealed class ChoiceResult
     public ImmutableArray<ChoiceOffer> LeftOut { get; internal init; } = [];
 
     /// <summary>How many slots had to be looked at together at most.</summary>
-    public int LargestClique { get; internal init; }
+    internal int LargestClique { get; init; }
 
     /// <summary>How many combinations the largest table held.</summary>
-    public long LargestTable { get; internal init; }
+    internal long LargestTable { get; init; }
 
     /// <summary>Status and best in one line.</summary>
     public override string ToString() => Status switch

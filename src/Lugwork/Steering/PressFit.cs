@@ -51,7 +51,7 @@ public static class PressFit
         }
 
         decimal middle = larger.Millimetres - smaller.Millimetres;
-        decimal error = larger.Error + smaller.Error;
+        decimal error = larger.ErrorMillimetres + smaller.ErrorMillimetres;
         return (middle - error, middle + error);
     }
 

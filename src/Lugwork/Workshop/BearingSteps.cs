@@ -95,5 +95,5 @@ internal static class BearingSteps
     ];
 
     /// <summary>The adapter sits in the bore, bears on the faces, or null where it is not known.</summary>
-    private static bool? IsInside(Build build) => BuildLook.Common(build.As<ShellAdapter>(Slot.ShellAdapter)?.Kind ?? default, k => k == BracketAdapter.Inside);
+    private static bool? IsInside(Build build) => BuildLook.Common(build.As<ShellAdapter>(Slot.ShellAdapter)?.Kind ?? default, k => k == ShellAdapterKind.Inside);
 }

@@ -24,7 +24,7 @@ internal static class PlanJson
             SmallParts = [.. plan.SmallParts.Select(SmallPartSheet.Of)],
             ForShop = [.. plan.ForShop.Select(s => s.Id)],
             AtHome = [.. plan.AtHome.Select(s => s.Id)],
-            CriticalChain = [.. plan.CriticalChain.Select(l => new LinkSheet { Step = l.Earlier, Before = l.Later, Because = l.Because })],
+            LongestChain = [.. plan.LongestChain.Select(l => new LinkSheet { Step = l.Earlier, Before = l.Later, Because = l.Because })],
             Inspection = [.. plan.Inspection.Select(p => new PointSheet { Id = p.Id, Ask = p.Ask, IsPractice = p.IsPractice, Figures = [.. p.Figures.Select(Of)], Sources = [.. p.Sources.Select(SourceSheet.Of)] })],
         };
         return JsonSerializer.Serialize(sheet, WorkJson.Default.PlanSheet);
@@ -83,7 +83,7 @@ internal static class PlanJson
     };
 }
 
-[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull, AllowDuplicateProperties = false, MaxDepth = BuildFile.MostDepth)]
+[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull, AllowDuplicateProperties = false, MaxDepth = BuildFile.DepthLimit)]
 [JsonSerializable(typeof(PlanSheet))]
 [JsonSerializable(typeof(RecordSheet))]
 internal sealed partial class WorkJson : JsonSerializerContext;

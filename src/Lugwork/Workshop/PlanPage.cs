@@ -50,7 +50,7 @@ internal static class PlanPage
             new("To buy: small parts", [.. plan.SmallParts.Select(p => p.ToString())]),
             new("For a shop", [.. plan.ForShop.Select(s => $"{s.Title}: {s.Shop}")]),
             new("Left for home", [.. plan.AtHome.Select(s => s.Title)]),
-            new("Longest chain of steps", [.. plan.CriticalChain.Select(l => $"{plan.Find(l.Later)!.Title} waits for \u201C{plan.Find(l.Earlier)!.Title}\u201D: {l.Because}")]),
+            new("Longest chain of steps", [.. plan.LongestChain.Select(l => $"{plan.Find(l.Later)!.Title} waits for \u201C{plan.Find(l.Earlier)!.Title}\u201D: {l.Because}")]),
             new("Inspection of the finished bicycle", [.. plan.Inspection.SelectMany(Lines)], IsTicked: true),
         ];
         return [.. all.Where(b => !b.Lines.IsEmpty)];

@@ -31,7 +31,7 @@ internal sealed class PlanSheet
 
     public required string[] AtHome { get; init; }
 
-    public required LinkSheet[] CriticalChain { get; init; }
+    public required LinkSheet[] LongestChain { get; init; }
 
     public required PointSheet[] Inspection { get; init; }
 }

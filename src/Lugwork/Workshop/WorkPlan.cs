@@ -9,7 +9,7 @@ namespace Lugwork;
 public sealed partial class WorkPlan
 {
     /// <summary>What stands over every plan.</summary>
-    public const string MakersRule = "The maker's figure rules: what is printed on a part or in its instructions comes before every figure here. Brakes, steering, axles and carbon parts: have the work checked by a shop before the first ride.";
+    public static string MakersRule => "The maker's figure rules: what is printed on a part or in its instructions comes before every figure here. Brakes, steering, axles and carbon parts: have the work checked by a shop before the first ride.";
 
     internal WorkPlan(FitReport report, ImmutableArray<WorkStep> steps)
     {
@@ -42,7 +42,7 @@ public sealed partial class WorkPlan
     public ImmutableArray<WorkStep> AtHome => [.. Steps.Where(s => s.Shop is null)];
 
     /// <summary>The chain of steps that takes longest, each with the reason why it waits for the one before.</summary>
-    public ImmutableArray<WorkLink> CriticalChain => WorkChains.Longest(Steps);
+    public ImmutableArray<WorkLink> LongestChain => WorkChains.Longest(Steps);
 
     /// <summary>The last look over the bicycle before it is ridden.</summary>
     public ImmutableArray<FinalPoint> Inspection => FinalInspection.Of(Report);

@@ -125,7 +125,7 @@ public static class WorkRecordFile
             => new(figure, Math.Round(length, 6).ToString("0.######", CultureInfo.InvariantCulture), WorkMeasurement.Millimetres),
         { Value: { Length: > 0 } text, Unit: "pitches" or "teeth" } when int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is >= 1 and <= WorkRecord.MostCount
             => new(figure, count.ToString(CultureInfo.InvariantCulture), told.Unit),
-        { Value: { Length: > 0 and <= WorkRecord.MostNote } text, Unit: null } when text.Trim().Length > 0 => new(figure, text.Trim(), ""),
+        { Value: { Length: > 0 and <= WorkRecord.NoteLimit } text, Unit: null } when text.Trim().Length > 0 => new(figure, text.Trim(), ""),
         _ => null,
     };
 
