@@ -28,6 +28,8 @@ public sealed record BrakeLever : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontLever, Slot.RearLever];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "pull short".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -76,6 +78,8 @@ public sealed record RimBrake : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontRimBrake, Slot.RearRimBrake];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "road caliper; reach 47-57; bolt recessed; pads for aluminium".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -95,6 +99,8 @@ public sealed record AxleNuts : Part
     public Known<HubAxleThread> Thread { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontNuts, Slot.RearNuts];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "3/8x26".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

@@ -28,6 +28,8 @@ public sealed record BottomBracket : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.BottomBracket];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "BSA 68; takes 24".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -105,6 +107,8 @@ public sealed record Crankset : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Crankset];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "spindle 24-road; pedals 9/16; rings 11".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -145,6 +149,8 @@ public sealed record Pedals : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Pedals];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "9/16".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -170,6 +176,8 @@ public sealed record Chain : Part
     public Known<Dimension> Length { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Chain];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "11-speed".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -214,6 +222,8 @@ public sealed record RearDerailleur : Part
     internal Known<Dimension> AllowanceOrGeneral => ChainAllowance.State == KnownState.Unknown ? Known<Dimension>.None : ChainAllowance;
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.RearDerailleur];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "M10 bolt; chain 11".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

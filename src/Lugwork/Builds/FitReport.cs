@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 
 namespace Lugwork;
 
 /// <summary>A whole build judged: every joint, clean ones included.</summary>
+[DebuggerDisplay("{Verdict}, {Fits.Length} joints")]
 public sealed partial class FitReport
 {
     private readonly List<Measurement>? _asked;

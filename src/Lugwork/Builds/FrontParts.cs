@@ -16,6 +16,8 @@ public sealed record ThruAxle : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontAxle, Slot.RearAxle];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "M12x1.5".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -74,6 +76,8 @@ public sealed record Headset : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Headset];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "upper ZS44/28.6; lower ZS56/40".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -127,6 +131,8 @@ public sealed record Stem : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Stem];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "28.6 clamp; bar 31.8".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -167,6 +173,8 @@ public sealed record Handlebar : Part
     public Known<DateMade> Made { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Handlebar];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "31.8".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

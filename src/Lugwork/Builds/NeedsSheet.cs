@@ -1,9 +1,11 @@
 using System.Collections;
 using System.Collections.Immutable;
+using System.Diagnostics;
 
 namespace Lugwork;
 
 /// <summary>What every slot of this bicycle has to be, read from the joints and the parts there are.</summary>
+[DebuggerDisplay("{Count} slots")]
 public sealed partial class NeedsSheet : IReadOnlyList<Need>
 {
     private readonly Build _build;
@@ -33,6 +35,9 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
     public IEnumerator<Need> GetEnumerator() => Enumerable.Range(0, Count).Select(i => this[i]).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    /// <summary>Every need, one a line.</summary>
+    public override string ToString() => string.Join(Environment.NewLine, this);
 
     internal static NeedsSheet Of(Build build) => new(
         build,

@@ -213,6 +213,8 @@ public sealed record Frame : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Frame];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "rear 12x142; seat tube 27.2; rear brake IS".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -313,6 +315,8 @@ public sealed record Fork : Part
     public Known<DateMade> Made { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Fork];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "front 12x100; brake IS; largest rotor 180".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -424,6 +428,8 @@ public sealed record Wheel : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontWheel, Slot.RearWheel];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "rear 10x135, HG, six-bolt".</summary>
     /// <param name="text">"key value" pieces with semicolons, or commas and blanks, between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -473,6 +479,8 @@ public sealed record Tyre : Part
         : Hold;
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontTyre, Slot.RearTyre];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "37-622; bead folding".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -534,6 +542,8 @@ public sealed record Cassette : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Cassette];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "9-speed HG".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -571,6 +581,8 @@ public sealed record Rotor : Part
     public Known<Dimension> Thickness { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontRotor, Slot.RearRotor];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "160; six-bolt".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -628,6 +640,8 @@ public sealed record Caliper : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontBrake, Slot.RearBrake];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "post mount".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -677,6 +691,8 @@ public sealed record Seatpost : Part
     public Known<DateMade> Made { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Seatpost];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "26.8 x 350; mark 75; insertion 110".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

@@ -29,6 +29,8 @@ public sealed record Rider : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Rider];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "82 kg; with luggage 95 kg; system 108 kg; use 2".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>

@@ -11,6 +11,8 @@ public sealed record SeatClamp : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.SeatClamp];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "31.8".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -33,6 +35,8 @@ public sealed record Saddle : Part
     public Known<Dimension> Depth { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Saddle];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "7 mm round".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

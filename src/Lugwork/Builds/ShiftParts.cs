@@ -29,6 +29,8 @@ public sealed record Shifter : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Shifter, Slot.FrontShifter];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "cable; pull R11; spacing 11-wide; with derailleur allowed".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -61,6 +63,8 @@ public sealed record FrontDerailleur : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontDerailleur];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "braze-on; speeds 11; chainline road-2x; cable".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -80,6 +84,8 @@ public sealed record ChainGuide : Part
     public Known<ChainGuideMount> Mount { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.ChainGuide];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "ISCG05".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -109,6 +115,8 @@ public sealed record Chainring : Part
     public Known<SprocketClass> Speeds { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Chainring];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "bolt circle 5x110; direct mount none; teeth 42".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

@@ -30,6 +30,8 @@ public sealed record InnerTube : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontTube, Slot.RearTube];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -53,6 +55,8 @@ public sealed record TubelessValve : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontValve, Slot.RearValve];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "Presta; length 44".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -72,6 +76,8 @@ public sealed record RimTape : Part
     public Known<Dimension> Width { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontRimTape, Slot.RearRimTape];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "width 21".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -93,6 +99,8 @@ public sealed record HeadsetCartridge : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.UpperBearing, Slot.LowerBearing];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "30.15x41x6.5 36/45".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -112,6 +120,8 @@ public sealed record HeadsetCover : Part
     public Known<CableWay> Cables { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.HeadsetCover];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "outside".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -133,6 +143,8 @@ public sealed record Preload : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Preload];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "star nut".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -152,6 +164,8 @@ public sealed record Controls : Part
     public Known<ControlClamp> Clamp { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Controls];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "drop-bar lever".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -173,6 +187,8 @@ public sealed record Grips : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Grips];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "22.2".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
@@ -192,6 +208,8 @@ public sealed record ShellAdapter : Part
     public Known<ShellAdapterKind> Kind { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.ShellAdapter];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "outboard".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -218,6 +236,8 @@ public sealed record Dropper : Part
     public Known<Dimension> Stack { get; init; }
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Dropper];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "internal".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

@@ -23,6 +23,8 @@ public sealed record Shock : Part
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Shock];
 
+    private protected override string Told() => PartText.Written(this);
+
     /// <summary>Reads the short form: "210x55; lower hardware 22.2x8; upper hardware 22.2x8; eyelet 12.7; bush 12.7".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>

@@ -83,6 +83,7 @@ public readonly record struct SideEffects
 }
 
 /// <summary>A bought part, or shop work, that lets two unlike interfaces mate, in one direction. Rows of ones that exist, never computed.</summary>
+/// <remarks>Lists compare by being the same list: two that say the same are equal only where one was made from the other. Compare what is needed.</remarks>
 public sealed record Bridge
 {
     internal Bridge()

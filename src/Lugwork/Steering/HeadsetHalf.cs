@@ -98,6 +98,11 @@ public readonly record struct HeadsetHalf : ISpanParsable<HeadsetHalf>, IUtf8Spa
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out HeadsetHalf result) => HeadsetText.TryRead(s.AsSpan(), out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out HeadsetHalf result) => TryParse(s, null, out result);
+
     /// <summary>The code, upper case: "ZS44/28.6", or "EC34" where the second number is unknown.</summary>
     public override string ToString()
     {

@@ -107,6 +107,11 @@ public readonly record struct RimSize : IInterfaceValue<RimSize>
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out RimSize result) => InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out RimSize result) => TryParse(s, null, out result);
+
     /// <summary>The designation: "622x19C".</summary>
     public override string ToString() => FitKey;
 

@@ -102,6 +102,11 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out TyreSize result) => TyreText.TryRead(s.AsSpan(), out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out TyreSize result) => TryParse(s, null, out result);
+
     /// <summary>The ISO size: "37-622".</summary>
     public override string ToString() => FitKey;
 

@@ -54,6 +54,7 @@ public sealed record WorkTorque
 }
 
 /// <summary>What was done at one step. Immutable.</summary>
+/// <remarks>Lists compare by being the same list: two that say the same are equal only where one was made from the other. Compare what is needed.</remarks>
 public sealed record WorkEntry
 {
     internal WorkEntry()

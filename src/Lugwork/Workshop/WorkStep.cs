@@ -35,7 +35,7 @@ public sealed record WorkLink
 }
 
 /// <summary>One step of a work plan: what is done, with what, how tight, and what comes before it. Immutable.</summary>
-/// <remarks>The makers' figures and instructions rule; a step says what is usual and what this build says.</remarks>
+/// <remarks>The makers' figures and instructions rule; a step says what is usual and what this build says. Lists compare by being the same list: two that say the same are equal only where one was made from the other.</remarks>
 public sealed record WorkStep
 {
     /// <summary>Permanent id: "fit-bottom-bracket".</summary>
