@@ -75,7 +75,8 @@ public sealed class PlainUseTests
         Assert.True(SeatpostDiameter.TryParse("27.2", out SeatpostDiameter post));
         Assert.Equal(27.2m, post.Millimetres);
         Assert.False(SeatpostDiameter.TryParse("wide", out _));
-        Assert.True(Brakes.BrakeMount.TryParse("flat mount", out Brakes.BrakeMount? mount) || mount is null);
+        Assert.True(Brakes.BrakeMount.TryParse(Brakes.BrakeMount.All[0].FitKey, out Brakes.BrakeMount? mount));
+        Assert.Same(Brakes.BrakeMount.All[0], mount);
         Assert.False(Brakes.BrakeMount.TryParse(null, out _));
     }
 
