@@ -54,7 +54,7 @@ internal static class Sheet
         to.WriteLine($"  between: {string.Join("; ", fit.Compared)}");
         foreach (Remedy remedy in fit.Remedies)
         {
-            to.WriteLine($"  {remedy.Kind switch { RemedyKind.IfMeasured => "if it measures right", RemedyKind.IfRefused => "if not", _ => "mend" }}: {remedy.What}");
+            to.WriteLine($"  {remedy.Kind switch { RemedyKind.IfMeasured => "if it measures right", RemedyKind.IfRefused => "if not", _ => "remedy" }}: {remedy.What}");
         }
 
         to.WriteLine($"  rule: {fit.Joint!.Id}, {fit.Joint.RelationKind}; weakest source: {fit.WeakestLeg}");

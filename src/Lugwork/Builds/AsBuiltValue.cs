@@ -54,9 +54,14 @@ public sealed record AsBuiltValue
     /// <summary>The last cut, where the part was measured again after it; null where this is the cut, or where nothing was cut.</summary>
     public AsBuiltCut? Cut { get; init; }
 
-    /// <summary>"fork, steererLength: 182, cut, was 300 (2026-05-01): note".</summary>
+    /// <summary>What the field is called: "steerer length".</summary>
+    public string Called => JointTable.All.SelectMany(j => j.Inputs).FirstOrDefault(i => i.Slot == Slot && i.Field == Field)?.Called ?? InWords(Field);
+
+    /// <summary>"fork, steerer length: 182, cut, was 300 (2026-05-01): note".</summary>
     public override string ToString() =>
-        $"{Slot.Name}, {Field}: {Value}, {(Kind == AsBuiltKind.Cut ? "cut" : "measured")}, was {Was}{(Cut is { } cut ? $", cut to {cut.Value}" : "")}{(On is { } day ? $" ({Day(day)})" : "")}{(Note.Length > 0 ? $": {Note}" : "")}";
+        $"{Slot.Name}, {Called}: {Value}, {(Kind == AsBuiltKind.Cut ? "cut" : "measured")}, was {Was}{(Cut is { } cut ? $", cut to {cut.Value}" : "")}{(On is { } day ? $" ({Day(day)})" : "")}{(Note.Length > 0 ? $": {Note}" : "")}";
+
+    private static string InWords(string key) => string.Concat(key.Select(c => char.IsAsciiLetterUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{c}"));
 
     internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 }

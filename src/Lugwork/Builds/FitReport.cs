@@ -109,10 +109,10 @@ public sealed partial class FitReport
         {
             text.Append("Worst: ").AppendLine(worst.ToString());
             text.AppendLine(
-                worst.Verdict == Verdict.NeedsPart && worst.Measurements is [var choose, ..] ? $"Mend: {worst.Remedies[^1].What}. Measure: {choose}"
+                worst.Verdict == Verdict.NeedsPart && worst.Measurements is [var choose, ..] ? $"Remedy: {worst.Remedies[^1].What}. Measure: {choose}"
                 : worst.Measurements is [var measure, ..] ? (KnownStates.Read(worst.ReasonId) is null ? $"Measure: {measure}{IfRight(worst)}" : $"Ask: {measure}")
-                : worst.Remedies is [var first, ..] ? "Mend: " + first.What
-                : "Mend: nothing known.");
+                : worst.Remedies is [var first, ..] ? "Remedy: " + first.What
+                : "Remedy: none known.");
         }
 
         foreach (Measurement apart in _asked ?? [])

@@ -108,7 +108,7 @@ public static class FitRelations
     public const string AnyPart = "any";
 
     /// <summary>In the place of <see cref="AnyPart"/>: a part that is good with something bought for it alone.</summary>
-    public const string MendedPart = "any:part";
+    public const string NeedsBuyingPart = "any:part";
 
     /// <summary>In the place of <see cref="AnyPart"/>: a part that has to be looked at, or of which its maker has to be asked, whatever it meets: its condition is open, or something of it lies outside the library.</summary>
     public const string AskedPart = "any:ask";
@@ -198,7 +198,7 @@ public static class FitRelations
         rows.Add(new(id, slot.Key, "", AnyPart, 0, 0, ""));
         if (worst >= Verdict.NeedsPart)
         {
-            rows.Add(new(id, slot.Key, "", MendedPart, 0, 0, JointNeed.ToldByCheck));
+            rows.Add(new(id, slot.Key, "", NeedsBuyingPart, 0, 0, JointNeed.ToldByCheck));
         }
 
         if (worst >= Verdict.NeedsMeasuring)
@@ -220,7 +220,7 @@ public static class FitRelations
     private static string ByItself(Verdict verdict) => verdict switch
     {
         Verdict.NotJudged or Verdict.Fits => AnyPart,
-        Verdict.NeedsPart => MendedPart,
+        Verdict.NeedsPart => NeedsBuyingPart,
         Verdict.NeedsMeasuring => AskedPart,
         _ => RefusedPart,
     };

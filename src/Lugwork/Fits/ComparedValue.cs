@@ -32,5 +32,5 @@ public sealed class ComparedValue
     public Evidence? Evidence { get; }
 
     /// <summary>"seatpost (the old post): seatpost diameter 27.2".</summary>
-    public override string ToString() => $"{Slot.Name}{(Part.Name.Length > 0 ? $" ({Part.Name})" : "")}: {Name} {Value}";
+    public override string ToString() => $"{Slot.Name}{(Part.Name.Length > 0 ? $" ({Part.Name})" : "")}: {Measurement.CalledOn(Slot, Name)} {Value}";
 }

@@ -159,8 +159,11 @@ public sealed record Measurement
     /// <summary>Where, with what and how exactly.</summary>
     public string How { get; internal init; }
 
-    /// <summary>"rear wheel, hub ends: ...".</summary>
-    public override string ToString() => $"{Slot.Name}, {Called}: {How}";
+    /// <summary>"rear wheel, hub ends: ..."; what is called after its part, "condition of the fork", does not name it twice.</summary>
+    public override string ToString() => $"{Slot.Name}, {CalledOn(Slot, Called)}: {How}";
+
+    /// <summary>What something is called where its part stands before it.</summary>
+    internal static string CalledOn(Slot slot, string called) => called.EndsWith($" of the {slot.Name}", StringComparison.Ordinal) ? called[..^(slot.Name.Length + 8)] : called;
 }
 
 /// <summary>Something to measure or ask, with what it is worth.</summary>

@@ -39,7 +39,7 @@ public sealed partial class BuildChooser
                 Required = required,
                 Ties = ties,
                 LeftOut = [.. plan.LeftOut.Where(o => slots.Contains(o.Slot))],
-                Mends = [.. slots.Select(s => MendOf(s, joints, model, reasons, cancellationToken)).OfType<ChoiceMend>().OrderBy(m => m.Nearest is null ? int.MaxValue : m.Failures)],
+                Remedies = [.. slots.Select(s => MendOf(s, joints, model, reasons, cancellationToken)).OfType<ChoiceRemedy>().OrderBy(m => m.Nearest is null ? int.MaxValue : m.Failures)],
                 IsSmallest = found.IsSmallest,
             };
         }
@@ -49,7 +49,7 @@ public sealed partial class BuildChooser
     internal long ReasonSteps { get; set; } = 100_000;
 
     /// <summary>Whether another part in a slot may do, whatever it is: then what it has to be, and the offer that comes nearest beside the rest that suits it best.</summary>
-    private ChoiceMend? MendOf(Slot slot, ImmutableArray<Joint> joints, ChoiceModel model, ChoiceReason reasons, CancellationToken cancellationToken)
+    private ChoiceRemedy? MendOf(Slot slot, ImmutableArray<Joint> joints, ChoiceModel model, ChoiceReason reasons, CancellationToken cancellationToken)
     {
         int number = model.NumberOf(slot);
 

@@ -3,9 +3,9 @@ using System.Collections.Immutable;
 namespace Lugwork.Planning;
 
 /// <summary>A slot in which another part may mend what cannot be met: the rest of the bicycle can be met beside it.</summary>
-public sealed class ChoiceMend
+public sealed class ChoiceRemedy
 {
-    internal ChoiceMend(Slot slot, Need? need, ChoiceOffer? nearest, ImmutableArray<Joint> fails)
+    internal ChoiceRemedy(Slot slot, Need? need, ChoiceOffer? nearest, ImmutableArray<Joint> fails)
     {
         Slot = slot;
         Need = need;
@@ -109,7 +109,7 @@ public sealed class ChoiceConflict
     public ImmutableArray<ChoiceOffer> LeftOut { get; internal init; } = [];
 
     /// <summary>Slots in which one other part may mend it, those first whose nearest offer fails least.</summary>
-    public ImmutableArray<ChoiceMend> Mends { get; internal init; } = [];
+    public ImmutableArray<ChoiceRemedy> Remedies { get; internal init; } = [];
 
     /// <summary>The reason in some lines.</summary>
     public override string ToString()
@@ -121,6 +121,6 @@ public sealed class ChoiceConflict
 
         string[] what = [.. Joints.Select(j => j.Name), .. Wishes.Select(w => $"\"{w.Name}\""), .. Required.Select(s => $"a {s.Name} is required"), .. Ties.Select(t => t.Why)];
         string text = what.Length == 0 ? "The frame is of a kind outside the library, so nothing is known to fit it." : $"Cannot be met{(what.Length > 1 ? " together" : "")}: {string.Join("; ", what)}.";
-        return Mends.IsEmpty ? text : $"{text}\nMay mend it: {string.Join("\nor ", Mends)}";
+        return Remedies.IsEmpty ? text : $"{text}\nPossible remedy: {string.Join("\nor ", Remedies)}";
     }
 }

@@ -11,7 +11,7 @@ internal static class ForkRelations
         Sources = [Sources.CommonPractice],
     };
 
-    private static readonly Reason WithinLimit = new("fork-within-limit", "A fork of {0} mm axle to crown and {2} mm travel; the frame maker allows {1} mm and {3} mm.") { Sources = [Sources.ForkTravel] };
+    private static readonly Reason WithinLimit = new("fork-within-limit", "A fork with axle to crown {0} mm and travel {2} mm; the frame maker allows {1} mm and travel {3} mm.") { Sources = [Sources.ForkTravel] };
 
     private static readonly Reason TooLong = new("fork-too-long", "A fork of {0} mm axle to crown is longer than the {1} mm that the frame maker allows: it levers on the head tube and slackens the steering.", Cautions.ForkClassCare)
     {
@@ -21,7 +21,7 @@ internal static class ForkRelations
 
     private static readonly Reason TooMuchTravel = TooLong with { Id = "fork-travel-too-much", Template = "A fork of {2} mm travel has more than the {3} mm that the frame maker allows: it levers on the head tube." };
 
-    private static readonly Reason NoLimit = new("no-fork-limit", "A fork of {0} mm axle to crown and {2} mm travel, and the frame maker prints no limit: ask; a missing one is unknown, not unlimited.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
+    private static readonly Reason NoLimit = new("no-fork-limit", "A fork with axle to crown {0} mm and travel {2} mm, and the frame maker prints no limit: ask; a missing one is unknown, not unlimited.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
 
     private static readonly Reason NoLeast = new("no-shortest-fork", "A fork of {0} mm axle to crown, and the frame maker prints no shortest: ask.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
 

@@ -20,7 +20,7 @@ internal static class PlanJson
             Steps = [.. plan.Steps.Select(Of)],
             Parts = Slot.All.Where(s => plan.Build[s] is not null).ToDictionary(s => s.Key, s => plan.Build[s]!.Name ?? ""),
             Tools = [.. plan.Tools.Select(Of)],
-            Supplies = [.. plan.Supplies.Select(Of)],
+            Consumables = [.. plan.Consumables.Select(Of)],
             SmallParts = [.. plan.SmallParts.Select(SmallPartSheet.Of)],
             ForShop = [.. plan.ForShop.Select(s => s.Id)],
             AtHome = [.. plan.AtHome.Select(s => s.Id)],
@@ -40,7 +40,7 @@ internal static class PlanJson
         Joints = step.Joints.ToDictionary(f => f.Joint!.Id, f => new JointSheet { Name = f.Joint!.Name, Verdict = f.Verdict.ToString(), Says = f.Verdict == Verdict.Fits ? null : f.Sentence }),
         After = [.. step.After.Select(a => new LinkSheet { Step = a.Step, Because = a.Because })],
         Tools = [.. step.Tools.Select(Of)],
-        Supplies = [.. step.Supplies.Select(Of)],
+        Consumables = [.. step.Consumables.Select(Of)],
         Torques = [.. step.Torques.Select(Of)],
         Figures = [.. step.Figures.Select(Of)],
         Checks = [.. step.Checks],
@@ -54,7 +54,7 @@ internal static class PlanJson
 
     private static ToolSheet Of(WorkTool tool) => new() { Id = tool.Id, Name = tool.Name, IsOfTheShop = tool.IsOfTheShop, Source = tool.Source is { } source ? SourceSheet.Of(source) : null };
 
-    private static SupplySheet Of(WorkSupply supply) => new() { Id = supply.Id, Name = supply.Name };
+    private static ConsumableSheet Of(WorkConsumable supply) => new() { Id = supply.Id, Name = supply.Name };
 
     private static TorqueSheet Of(TorqueFigure torque) => new()
     {

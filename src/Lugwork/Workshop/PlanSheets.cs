@@ -23,7 +23,7 @@ internal sealed class PlanSheet
 
     public required ToolSheet[] Tools { get; init; }
 
-    public required SupplySheet[] Supplies { get; init; }
+    public required ConsumableSheet[] Consumables { get; init; }
 
     public required SmallPartSheet[] SmallParts { get; init; }
 
@@ -55,7 +55,7 @@ internal sealed class StepSheet
 
     public required ToolSheet[] Tools { get; init; }
 
-    public required SupplySheet[] Supplies { get; init; }
+    public required ConsumableSheet[] Consumables { get; init; }
 
     public required TorqueSheet[] Torques { get; init; }
 
@@ -177,7 +177,7 @@ internal sealed class ToolSheet
 }
 
 /// <summary>The shape of something that is used up as JSON.</summary>
-internal sealed class SupplySheet
+internal sealed class ConsumableSheet
 {
     public required string Id { get; init; }
 

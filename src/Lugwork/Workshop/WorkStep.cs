@@ -63,7 +63,7 @@ public sealed record WorkStep
     public ImmutableArray<WorkTool> Tools { get; init; } = [];
 
     /// <summary>What is used up.</summary>
-    public ImmutableArray<WorkSupply> Supplies { get; init; } = [];
+    public ImmutableArray<WorkConsumable> Consumables { get; init; } = [];
 
     /// <summary>How tight, by published rows; the maker's figure rules.</summary>
     public ImmutableArray<TorqueFigure> Torques { get; init; } = [];

@@ -168,21 +168,21 @@ public sealed class ChoiceScenarioTests
         Assert.True(conflict.IsSmallest);
         Assert.Equal(["seatpost-in-seat-tube"], conflict.Joints.Select(j => j.Id));
         Assert.Equal([Slot.Seatpost], conflict.Required);
-        Assert.Equal("post 30.9", conflict.Mends.Single().Nearest!.Id);
-        Assert.Contains("27.2", conflict.Mends.Single().Need!.ToString(), StringComparison.Ordinal);
+        Assert.Equal("post 30.9", conflict.Remedies.Single().Nearest!.Id);
+        Assert.Contains("27.2", conflict.Remedies.Single().Need!.ToString(), StringComparison.Ordinal);
 
         // A post that fits and has no price: it is named.
         ChoiceOffer free = new("post without price", Slot.Seatpost, Seatpost.Read($"27.2 {PostRest}"));
         ChoiceConflict priceless = BuildChooser.Of(request with { Offers = request.Offers.Add(free) }).Conflict()!;
-        Assert.Equal("post without price", priceless.Mends[0].Nearest!.Id);
-        Assert.Empty(priceless.Mends[0].Fails);
+        Assert.Equal("post without price", priceless.Remedies[0].Nearest!.Id);
+        Assert.Empty(priceless.Remedies[0].Fails);
         Assert.Equal([free], priceless.LeftOut);
 
         // A wish is a reason too.
         ChoiceRequest wished = Finish([Post("27.2", 5.00m)]) with { Wishes = [ChoiceWish.AtLeast<Seatpost>(Slot.Seatpost, "a mark of 100 mm", p => p.Mark, UnitsNet.Length.FromMillimeters(100))] };
         ChoiceConflict unmet = BuildChooser.Of(wished).Conflict()!;
         Assert.Equal((0, "a mark of 100 mm"), (unmet.Joints.Length, unmet.Wishes.Single().Name));
-        Assert.Equal("a mark of 100 mm", unmet.Mends.Single().Unmet.Single().Name);
+        Assert.Equal("a mark of 100 mm", unmet.Remedies.Single().Unmet.Single().Name);
     }
 
     [Fact]
@@ -190,7 +190,7 @@ public sealed class ChoiceScenarioTests
     {
         ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed"), ("rotorFixing", "center-lock")), 50m)]);
         ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
-        ChoiceMend wheel = conflict.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        ChoiceRemedy wheel = conflict.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.Equal(("own washers", true), (wheel.Nearest!.Id, wheel.IsOutside));
         Assert.DoesNotContain("would fit", conflict.ToString(), StringComparison.Ordinal);
         Assert.Equal(["own washers"], conflict.LeftOut.Select(o => o.Id));
@@ -228,7 +228,7 @@ public sealed class ChoiceScenarioTests
             Wishes = [.. Slot.All.Where(s => s != Slot.Frame && build[s] is not null && s != Slot.FrontRotor && s != Slot.FrontBrake).Select(ChoiceWish.Keep)],
         };
         ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
-        ChoiceMend wheel = conflict.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        ChoiceRemedy wheel = conflict.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.DoesNotContain("would fit", wheel.ToString(), StringComparison.Ordinal);
         Assert.True(wheel.Fails.Length + wheel.Lacks.Length > 0, wheel.ToString());
     }
