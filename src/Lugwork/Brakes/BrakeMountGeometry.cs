@@ -58,7 +58,7 @@ internal static class BrakeMountGeometry
     {
         Identification<BrakeMount> found = Table.Identify(holeSpacing, axleToFarHole, axleToPostFace);
         return axleToPostFace is { } height
-            ? found with { Candidates = [.. found.Candidates.OrderBy(c => HalfStepsOff(c.Value, height))] }
+            ? new([.. found.Candidates.OrderBy(c => HalfStepsOff(c.Value, height))], found.Next)
             : found;
     }
 

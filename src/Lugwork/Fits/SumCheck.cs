@@ -64,6 +64,6 @@ public sealed class SumCheck
             }
         }
 
-        return this with { Figures = told.ToImmutable() };
+        return new(Id, Verdict, Sentence, Remedy ?? "", Cautions is [var caution] ? caution : null, Sources) { Figures = told.ToImmutable() };
     }
 }

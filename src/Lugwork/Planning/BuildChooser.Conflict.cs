@@ -76,7 +76,7 @@ public sealed partial class BuildChooser
         }
 
         Need? need = rest.Needs().Of(slot);
-        need = need is null ? null : need with { Lines = [.. need.Lines.Where(l => joints.Contains(l.Joint))] };
+        need = need is null ? null : new(need.Slot, need.IsFilled, [.. need.Lines.Where(l => joints.Contains(l.Joint))]);
         if (nearest is null)
         {
             return new(slot, need, null, []);

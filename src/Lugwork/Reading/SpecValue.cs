@@ -68,6 +68,9 @@ public sealed class SpecValue
     public T As<T>()
         where T : IInterfaceValue<T> => T.Parse(Key, null);
 
+    /// <summary>The same at another place of a longer text.</summary>
+    internal SpecValue At(SpecSpan span, string words) => new() { Slot = Slot, Field = Field, Type = Type, Key = Key, Span = span, Words = words, Assumed = Assumed };
+
     /// <summary>"frame.seatTube = 27.2, from 'Seatpost: 27,2 mm'".</summary>
     public override string ToString() => $"{Slot.Key}.{Field} = {Key}, from '{Words}'";
 }
@@ -124,6 +127,9 @@ public sealed class SpecDoubt
 
     /// <summary>The words, exact to the character.</summary>
     public required string Words { get; init; }
+
+    /// <summary>The same at another place of a longer text.</summary>
+    internal SpecDoubt At(SpecSpan span) => new() { Kind = Kind, Slot = Slot, Field = Field, Readings = Readings, Reason = Reason, Span = span, Words = Words };
 
     /// <summary>"frame.rear: 135 mm can be R135-QR, R135-10 (several hub standards share these figures)".</summary>
     public override string ToString() =>
