@@ -35,7 +35,7 @@ internal static class StandardTables
         Of<BeadedEdgeSeat>("Lugwork.Tyres", nameof(BeadedEdgeSeat)),
         Of<RimProfile>("Lugwork.Tyres", nameof(RimProfile)),
         Of<TyreLabel>("Lugwork.Tyres", nameof(TyreLabel)),
-        Of<SpokeCount>("Lugwork.Tyres", nameof(SpokeCount)),
+        Of<SpokeCount>("Lugwork.Hubs", nameof(SpokeCount)),
         Of<ValveHole>("Lugwork.Tyres", nameof(ValveHole)),
         Of<ValveStem>("Lugwork.Tyres", nameof(ValveStem)),
         Of<WidthEdition>("Lugwork.Tyres", nameof(WidthEdition)),

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace Lugwork.Tyres;
+namespace Lugwork.Hubs;
 
 /// <summary>Holes for spokes in hubs and rims, as published. Counts of hub and rim must be the same, except where a wheel is laced two to one.</summary>
 public static class SpokeHoles
