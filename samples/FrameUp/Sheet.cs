@@ -62,7 +62,7 @@ internal static class Sheet
 
     public static void WriteNeeds(Build build, TextWriter to)
     {
-        to.WriteLine(build.Name.Length > 0 ? $"What it takes: {build.Name}" : "What it takes");
+        to.WriteLine(build.Name.Length > 0 ? $"Needs: {build.Name}" : "Needs");
         foreach (Need need in build.Needs())
         {
             to.WriteLine();
