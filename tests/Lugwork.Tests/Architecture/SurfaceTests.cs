@@ -28,7 +28,7 @@ public sealed class SurfaceTests
         }
 
         // What has public setters is no record then: nobody outside can make one, and nothing copies it.
-        foreach (Type type in new[] { typeof(Joint), typeof(FinalPoint), typeof(Reading.SpecValue), typeof(Reading.SpecDoubt) })
+        foreach (Type type in new[] { typeof(Joint), typeof(FinalPoint), typeof(Lugwork.Reading.SpecValue), typeof(Lugwork.Reading.SpecDoubt) })
         {
             Assert.Empty(type.GetConstructors());
             Assert.Null(type.GetMethod("<Clone>$"));
@@ -78,9 +78,9 @@ public sealed class SurfaceTests
     [Fact]
     public void A_default_size_has_no_bead_seat_and_no_style_and_says_so_as_an_operation()
     {
-        Assert.Throws<InvalidOperationException>(() => default(Tyres.TyreSize).Bead);
-        Assert.Throws<InvalidOperationException>(() => default(Tyres.RimSize).Bead);
-        Assert.Throws<InvalidOperationException>(() => default(Steering.HeadsetHalf).Style);
+        Assert.Throws<InvalidOperationException>(() => default(Lugwork.Tyres.TyreSize).Bead);
+        Assert.Throws<InvalidOperationException>(() => default(Lugwork.Tyres.RimSize).Bead);
+        Assert.Throws<InvalidOperationException>(() => default(Lugwork.Steering.HeadsetHalf).Style);
     }
 
     [Fact]

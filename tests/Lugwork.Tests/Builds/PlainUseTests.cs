@@ -75,9 +75,9 @@ public sealed class PlainUseTests
         Assert.True(SeatpostDiameter.TryParse("27.2", out SeatpostDiameter post));
         Assert.Equal(27.2m, post.Millimetres);
         Assert.False(SeatpostDiameter.TryParse("wide", out _));
-        Assert.True(Brakes.BrakeMount.TryParse(Brakes.BrakeMount.All[0].FitKey, out Brakes.BrakeMount? mount));
-        Assert.Same(Brakes.BrakeMount.All[0], mount);
-        Assert.False(Brakes.BrakeMount.TryParse(null, out _));
+        Assert.True(Lugwork.Brakes.BrakeMount.TryParse(Lugwork.Brakes.BrakeMount.All[0].FitKey, out Lugwork.Brakes.BrakeMount? mount));
+        Assert.Same(Lugwork.Brakes.BrakeMount.All[0], mount);
+        Assert.False(Lugwork.Brakes.BrakeMount.TryParse(null, out _));
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public sealed class PlainUseTests
     [Fact]
     public void Offers_are_equal_by_what_they_say_and_a_mass_by_its_grams()
     {
-        Planning.ChoiceOffer one = new("a", Slot.Seatpost, Seatpost.Read("27.2 x 350")) { Mass = UnitsNet.Mass.FromKilograms(0.25) };
+        Lugwork.Planning.ChoiceOffer one = new("a", Slot.Seatpost, Seatpost.Read("27.2 x 350")) { Mass = UnitsNet.Mass.FromKilograms(0.25) };
         Assert.Equal(one, one with { Mass = UnitsNet.Mass.FromGrams(250) });
         Assert.Equal(one.GetHashCode(), (one with { Mass = UnitsNet.Mass.FromGrams(250) }).GetHashCode());
         Assert.NotEqual(one, one with { Mass = UnitsNet.Mass.FromGrams(251) });
