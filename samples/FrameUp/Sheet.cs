@@ -51,10 +51,10 @@ internal static class Sheet
     private static void WriteFit(Fit fit, TextWriter to)
     {
         to.WriteLine(fit);
-        to.WriteLine($"  between: {string.Join("; ", fit.Compared.Select(c => $"{c.Key} {c.Value}"))}");
+        to.WriteLine($"  between: {string.Join("; ", fit.Compared)}");
         foreach (Remedy remedy in fit.Remedies)
         {
-            to.WriteLine($"  {remedy.Kind switch { RemedyKind.IfMeasured => "if it measures right", RemedyKind.IfRefused => "if not", _ => "mend" }}: {remedy.What}");
+            to.WriteLine($"  {remedy.Kind switch { RemedyKind.IfMeasured => "if it measures right", RemedyKind.IfRefused => "if not", _ => "remedy" }}: {remedy.What}");
         }
 
         to.WriteLine($"  rule: {fit.Joint!.Id}, {fit.Joint.RelationKind}; weakest source: {fit.WeakestLeg}");
@@ -62,7 +62,7 @@ internal static class Sheet
 
     public static void WriteNeeds(Build build, TextWriter to)
     {
-        to.WriteLine(build.Name.Length > 0 ? $"What it takes: {build.Name}" : "What it takes");
+        to.WriteLine(build.Name.Length > 0 ? $"Needs: {build.Name}" : "Needs");
         foreach (Need need in build.Needs())
         {
             to.WriteLine();

@@ -25,7 +25,9 @@ internal static class Dialogue
                 continue;
             }
 
-            (frame, SpecLine line) = SpecQuestions.Answer(frame, question.What.Field, answer);
+            SpecAnswer taken = SpecQuestions.Answer(frame, question.What.Field, answer);
+            frame = taken.Frame;
+            SpecLine line = taken.Line;
             foreach (SpecDoubt doubt in line.Doubts)
             {
                 output.WriteLine($"  {doubt}");

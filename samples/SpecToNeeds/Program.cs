@@ -3,8 +3,12 @@ using Lugwork.Reading;
 using SpecToNeeds;
 
 // A spec sheet in, the frame as JSON and its needs sheet out; or a shop's list in, and what of it can be read.
+const string Help = "Use: SpecToNeeds SHEET.txt|.html|.md, SpecToNeeds LIST.csv, SpecToNeeds --ask, or SpecToNeeds --make-list LIST.csv";
 switch (args)
 {
+    case ["--help" or "-h"]:
+        Console.WriteLine(Help);
+        return 0;
     case ["--ask"]:
         Dialogue.Run(Console.In, Console.Out);
         return 0;
@@ -22,6 +26,6 @@ switch (args)
         SheetReport.Write(SpecSheet.ReadFrame(SheetFile.Text(file)), Console.Out);
         return 0;
     default:
-        Console.Error.WriteLine("Use: SpecToNeeds SHEET.txt|.html|.md, SpecToNeeds LIST.csv, SpecToNeeds --ask, or SpecToNeeds --make-list LIST.csv");
+        Console.Error.WriteLine(Help);
         return 2;
 }

@@ -12,8 +12,8 @@ PressureLimits limits = PressureLimits.Of(Pressure.FromBars(5.5), Pressure.FromB
 Console.WriteLine(FormattableString.Invariant($"{tyre}, {tyre.LeastWidth.Millimeters:0} to {tyre.MostWidth.Millimeters:0} mm; {tyre.OutsideDiameter(SectionHeight.EqualToWidth).Millimeters:0} mm over all."));
 Console.WriteLine($"Sides: {sides.Check(ClearanceRule.Others)}.");
 Console.WriteLine($"Above: {above.Check(ClearanceRule.Others)}.");
-(Length least, Length most) = tyre.LoadedCircumference(SectionHeight.EqualToWidth);
-Console.WriteLine(FormattableString.Invariant($"Rollout {tyre.UnloadedCircumference(SectionHeight.EqualToWidth).Millimeters:0} mm without load, about {least.Millimeters:0} to {most.Millimeters:0} mm under a rider; {tyre.AirVolume.Liters:0.0} litres of air."));
+LengthRange rollout = tyre.LoadedCircumference(SectionHeight.EqualToWidth);
+Console.WriteLine(FormattableString.Invariant($"Rollout {tyre.UnloadedCircumference(SectionHeight.EqualToWidth).Millimeters:0} mm without load, about {rollout.Least.Millimeters:0} to {rollout.Most.Millimeters:0} mm under a rider; {tyre.AirVolume.Liters:0.0} litres of air."));
 Console.WriteLine($"Pressure: {limits}.");
 foreach (PressureByLoad cell in PressureByLoad.All)
 {

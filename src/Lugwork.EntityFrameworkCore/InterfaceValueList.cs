@@ -24,7 +24,7 @@ internal static class InterfaceValueList
         visitor.Visit<OutsideFamily>();
         visitor.Visit<PartCondition>();
         visitor.Visit<UseCategory>();
-        visitor.Visit<BracketAdapter>();
+        visitor.Visit<ShellAdapterKind>();
         visitor.Visit<PedalSides>();
         visitor.Visit<PedalThread>();
         visitor.Visit<Shell>();

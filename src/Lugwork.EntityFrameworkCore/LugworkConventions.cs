@@ -8,7 +8,7 @@ namespace Lugwork.EntityFrameworkCore;
 public static class LugworkConventions
 {
     /// <summary>The longest text of a value, in characters, and so the length of its column where the database has one. The longest key of the library is less than half of it, and every text is plain ASCII.</summary>
-    public const int MaxKeyLength = 64;
+    public const int MostKeyLength = 64;
 
     /// <summary>
     /// Maps every interface value of the library, so that an entity has <c>SeatpostDiameter Diameter</c> and, where it may be unknown,
@@ -41,7 +41,7 @@ public static class LugworkConventions
     private static void Text<T>(ModelConfigurationBuilder configuration)
         where T : struct, IParsable<T>, IFormattable
     {
-        configuration.Properties<T>().HaveConversion<CanonicalTextConverter<T>, InterfaceValueComparer<T>>().HaveMaxLength(MaxKeyLength).AreUnicode(false);
+        configuration.Properties<T>().HaveConversion<CanonicalTextConverter<T>, InterfaceValueComparer<T>>().HaveMaxLength(MostKeyLength).AreUnicode(false);
         configuration.DefaultTypeMapping<T>().HasConversion<CanonicalTextConverter<T>>();
     }
 
@@ -58,7 +58,7 @@ public static class LugworkConventions
             }
             else
             {
-                configuration.Properties<T>().HaveConversion<FitKeyConverter<T>, InterfaceValueComparer<T>>().HaveMaxLength(MaxKeyLength).AreUnicode(false);
+                configuration.Properties<T>().HaveConversion<FitKeyConverter<T>, InterfaceValueComparer<T>>().HaveMaxLength(MostKeyLength).AreUnicode(false);
                 configuration.DefaultTypeMapping<T>().HasConversion<FitKeyConverter<T>>();
             }
         }

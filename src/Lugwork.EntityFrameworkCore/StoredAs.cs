@@ -4,7 +4,7 @@ namespace Lugwork.EntityFrameworkCore;
 public enum StoredAs
 {
     /// <summary>
-    /// The fit key, canonical text of at most <see cref="LugworkConventions.MaxKeyLength"/> characters: "27.2", "BSA-68". It can be read by
+    /// The fit key, canonical text of at most <see cref="LugworkConventions.MostKeyLength"/> characters: "27.2", "BSA-68". It can be read by
     /// people and is the text of <see cref="FitKeys"/>; its order is that of text, so that nothing but equality means something.
     /// </summary>
     FitKey = 0,

@@ -47,7 +47,7 @@ public sealed class ConverterTests
         {
             string text = Assert.IsType<string>(key.ConvertToProvider(value));
             Assert.Equal(value.FitKey, text);
-            Assert.InRange(text.Length, 1, LugworkConventions.MaxKeyLength / 2);
+            Assert.InRange(text.Length, 1, LugworkConventions.MostKeyLength / 2);
             Assert.Equal(value, key.ConvertFromProvider(text));
             Assert.Equal(value.FitCode, code.ConvertToProvider(value));
             Assert.Equal(value, code.ConvertFromProvider(value.FitCode));
@@ -84,7 +84,7 @@ public sealed class ConverterTests
         Assert.True(listed.Length + extremes.Length > 0 || typeof(T) == typeof(TyreSize) || typeof(T) == typeof(DateMade), "no key was looked at");
         Assert.All(listed.Concat(extremes), key =>
         {
-            Assert.InRange(key.Length, 1, LugworkConventions.MaxKeyLength / 2);
+            Assert.InRange(key.Length, 1, LugworkConventions.MostKeyLength / 2);
             Assert.All(key, c => Assert.InRange(c, ' ', '~'));
             Assert.Equal(key.Trim(), key);
         });
@@ -111,11 +111,11 @@ public sealed class ConverterTests
         {
             HeadsetHalf half = HeadsetHalf.OfMillimetres(style, 49.999999m, 39.999999m);
             string pair = HeadsetPair.Of(half, half).ToString();
-            Assert.InRange(pair.Length, 30, LugworkConventions.MaxKeyLength);
+            Assert.InRange(pair.Length, 30, LugworkConventions.MostKeyLength);
             Assert.Equal(pair, new CanonicalTextConverter<HeadsetPair>().ConvertToProvider(HeadsetPair.Parse(pair, null)));
         }
 
-        Assert.InRange(AxleSize.OfMillimetres(14.999999m, 249.999999m).ToString().Length, 20, LugworkConventions.MaxKeyLength);
+        Assert.InRange(AxleSize.OfMillimetres(14.999999m, 249.999999m).ToString().Length, 20, LugworkConventions.MostKeyLength);
     }
 
     [Fact]
@@ -143,7 +143,7 @@ public sealed class ConverterTests
             Type own = Nullable.GetUnderlyingType(property.ClrType) ?? property.ClrType;
             ValueConverter converter = property.GetTypeMapping().Converter!;
             Assert.Equal(plain.Contains(own) ? typeof(long) : text.Contains(own) ? typeof(string) : form, converter.ProviderClrType);
-            Assert.Equal(converter.ProviderClrType == typeof(string) ? LugworkConventions.MaxKeyLength : null, property.GetMaxLength());
+            Assert.Equal(converter.ProviderClrType == typeof(string) ? LugworkConventions.MostKeyLength : null, property.GetMaxLength());
             Assert.Equal(converter.ProviderClrType == typeof(string) ? false : null, property.IsUnicode());
             Assert.Equal(property.Name is not (nameof(Article.Diameter) or nameof(Article.Shell)), property.IsNullable);
         }

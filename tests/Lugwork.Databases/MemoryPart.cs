@@ -14,7 +14,7 @@ internal static class MemoryPart
         long before = GC.GetTotalMemory(forceFullCollection: true);
         PartCatalogue catalogue = Load(Parts, post);
         long held = GC.GetTotalMemory(forceFullCollection: true) - before;
-        Console.Write(FormattableString.Invariant($"{held} {catalogue.Memory}"));
+        Console.Write(FormattableString.Invariant($"{held} {catalogue.MemoryBytes}"));
         GC.KeepAlive(catalogue);
         return 0;
     }

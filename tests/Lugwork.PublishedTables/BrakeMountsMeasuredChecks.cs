@@ -37,7 +37,7 @@ public sealed class BrakeMountsMeasuredChecks
     [InlineData(BrazeOns, 83.2)]
     [InlineData(BrazeOns, 70)]
     public void Between_the_two_ends_there_is_neither(string source, double farHole) =>
-        Assert.False(BrakeMount.Identify(Read(51), Read(farHole)).Candidates.Any(c => c.Value == BrakeMount.IsFrontTabs || c.Value == BrakeMount.IsRearTabs), source);
+        Assert.False(BrakeMount.Identify(Read(51), Read(farHole)).Candidates.Any(c => c.Value == BrakeMount.InternationalStandardFront || c.Value == BrakeMount.InternationalStandardRear), source);
 
     [Theory]
     [PrintedIn(Drawing)]

@@ -74,7 +74,7 @@ public sealed class ChainlinesChecks
     public void A_chainline_and_its_rings_tell_the_rear_end_it_is_made_for(double chainline, int rings, int rear, string source)
     {
         Identification<FrontChainline> found = FrontChainline.Identify(MeasuredLength.OfMillimetres((decimal)chainline), rings);
-        Assert.True(found.Candidates.Any(c => c.DeviationMillimetres == 0 && c.Value.RearEnds.Contains(rear)), $"{source}: {string.Join(", ", found.Candidates)}");
+        Assert.True(found.Candidates.Any(c => c.DeviationMillimetres == 0 && c.Value.RearEndsMillimetres.Contains(rear)), $"{source}: {string.Join(", ", found.Candidates)}");
     }
 
     [Theory]

@@ -62,7 +62,7 @@ public sealed class HeadsetBearingsChecks
         Identification<HeadsetBearing> found = HeadsetBearing.Identify(Mm(52), Mm(40), Mm(7));
         Among(RaceFrame, "40x52x7-radial", found);
         Assert.Contains(found.Candidates, c => c.TellsApart.Contains("no chamfer", StringComparison.Ordinal));
-        Assert.Null(HeadsetBearing.Of52Radial.OuterAngle);
+        Assert.Null(HeadsetBearing.Mm52Radial.OuterAngle);
     }
 
     [Fact]

@@ -70,7 +70,8 @@ public sealed class RimBrakesChecks
     public void The_rule_of_radius_less_25_to_28_holds_for_the_published_places(int bead)
     {
         double place = BrakeBoss.Parse($"cantilever-{bead}", null).ToAxle!.Value.Millimeters;
-        (UnitsNet.Length least, UnitsNet.Length most) = BrakeBoss.ToAxleFor(bead);
+        LengthRange range = BrakeBoss.ToAxleFor(bead);
+        (UnitsNet.Length least, UnitsNet.Length most) = (range.Least, range.Most);
         Assert.True(place >= least.Millimeters && place <= most.Millimeters, BrazeOns);
     }
 

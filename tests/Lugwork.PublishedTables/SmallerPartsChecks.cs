@@ -146,7 +146,7 @@ public sealed class SmallerPartsChecks
     [InlineData("unsupported insert", Verdict.Unsafe, Adapter)]
     [InlineData("bare metal", Verdict.Fits, Adapter)]
     public void An_outboard_adapter_wants_bare_metal(string face, Verdict expected, string source) =>
-        Published.Says(Build.From(Frame.Read("shell face " + Published.Key<ShellFace>(face, source))).With(ShellAdapter.Read("kind " + Published.Key<BracketAdapter>("outboard adapter", source)), Slot.ShellAdapter), "adapter-on-shell-face", source, expected);
+        Published.Says(Build.From(Frame.Read("shell face " + Published.Key<ShellFace>(face, source))).With(ShellAdapter.Read("kind " + Published.Key<ShellAdapterKind>("outboard adapter", source)), Slot.ShellAdapter), "adapter-on-shell-face", source, expected);
 
     [Theory]
     [InlineData("27.0; binder gap none", Verdict.Unsafe, Binder)]

@@ -47,7 +47,7 @@ internal static class Bicycles
         };
         TubelessValve valve = new() { Valve = Known<ValveStem>.Of(ValveStem.Presta), Length = Millimetres(44) };
         RimTape tape = new() { Width = Millimetres(19) };
-        Known<HeadsetBearing> bearing = Known<HeadsetBearing>.Of(HeadsetBearing.Of41);
+        Known<HeadsetBearing> bearing = Known<HeadsetBearing>.Of(HeadsetBearing.Mm41);
         Tyre tyre = new() { Size = Known<TyreSize>.Of(TyreSize.Of(37, BeadSeat.OfFitCode(622))), Bead = Known<TyreBead>.Of(TyreBead.Folding) };
         Rotor rotor = new()
         {
@@ -133,7 +133,7 @@ internal static class Bicycles
             .With(new Preload { Kind = Known<SteererPreload>.Of(SteererPreload.StarNut) })
             .With(new Controls { Clamp = Known<ControlClamp>.Of(ControlClamp.FlatBar) })
             .With(new Grips { Bore = Known<GripDiameter>.Of(GripDiameter.Mm22Point2) })
-            .With(new ShellAdapter { Kind = Known<BracketAdapter>.Of(BracketAdapter.Outboard) })
+            .With(new ShellAdapter { Kind = Known<ShellAdapterKind>.Of(ShellAdapterKind.Outboard) })
             .With(new Dropper { Routing = Known<DropperRouting>.Of(DropperRouting.Internal) })
             .With(new Rider { Mass = Kilograms(82), WithLuggage = Kilograms(95), System = Kilograms(108), Use = use })
             .With(axle with { Length = Millimetres(127) }, Slot.FrontAxle)

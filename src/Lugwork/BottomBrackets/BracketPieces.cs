@@ -44,14 +44,14 @@ internal static class BracketPieces
     {
         (long spindle, long crank, long bracket) = (values[0], values[1], values[2]);
         return spindle == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-            : spindle != SpindleSeat.Ten.FitCode ? new(Verdict.Fits, NoWidth)
+            : spindle != SpindleSeat.TenSpline.FitCode ? new(Verdict.Fits, NoWidth)
             : crank == 0 || bracket == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
             : crank == bracket ? new(Verdict.Fits, SameWidth)
             : new(Verdict.NeedsMeasuring, OtherWidth);
     }
 
     private static Outcome FaceCell(long face, long adapter) =>
-        adapter != BracketAdapter.Outboard.FitCode ? new(Verdict.Fits, NotOnFace)
+        adapter != ShellAdapterKind.Outboard.FitCode ? new(Verdict.Fits, NotOnFace)
         : face == ShellFace.Painted.FitCode ? new(Verdict.Unsafe, OnPaint)
         : face == ShellFace.OtherInsert.FitCode ? new(Verdict.Unsafe, OnInsert)
         : new(Verdict.Fits, OnMetal);

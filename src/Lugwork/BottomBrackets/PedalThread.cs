@@ -45,8 +45,8 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
 
     /// <summary>What thread a measured pedal spindle can be, likeliest first. The pitches are too near to each other to tell.</summary>
     /// <param name="diameter">Over the crests of the pedal's thread; they measure up to 0.25 mm under its name (thread tolerance, from memory).</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or a reading is a default.</exception>
-    public static Identification<PedalThread> Identify(MeasuredLength? diameter) => PedalsMeasured.Table.Identify(diameter);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<PedalThread> Identify(MeasuredLength diameter) => PedalsMeasured.Table.Identify(diameter);
 
     /// <inheritdoc/>
     public static PedalThread OfFitCode(long code) => ByCode(code);

@@ -52,13 +52,13 @@ public sealed class Spindle : Standard<Spindle>, IInterfaceValue<Spindle>
     public static Spindle SquareIso { get; } = new(11, "square-ISO", "square taper ISO", SpindleSeat.SquareIso, 0, Sources.TaperMeasured, "ISO", "ISO taper");
 
     /// <summary>Crank with eight short splines.</summary>
-    public static Spindle EightShort { get; } = new(12, "8-spline-short", "8 splines, 5 mm long", SpindleSeat.EightShort, 0, Sources.ShortAndLongSplines);
+    public static Spindle EightSplineShort { get; } = new(12, "8-spline-short", "8 splines, 5 mm long", SpindleSeat.EightSplineShort, 0, Sources.ShortAndLongSplines);
 
     /// <summary>Crank with eight long splines.</summary>
-    public static Spindle EightLong { get; } = new(13, "8-spline-long", "8 splines, 9 mm long", SpindleSeat.EightLong, 0, Sources.ShortAndLongSplines);
+    public static Spindle EightSplineLong { get; } = new(13, "8-spline-long", "8 splines, 9 mm long", SpindleSeat.EightSplineLong, 0, Sources.ShortAndLongSplines);
 
     /// <summary>Crank with ten tapered splines.</summary>
-    public static Spindle Ten { get; } = new(14, "10-spline", "10 splines, tapered", SpindleSeat.Ten, 0, Sources.TenSplineFaq);
+    public static Spindle TenSpline { get; } = new(14, "10-spline", "10 splines, tapered", SpindleSeat.TenSpline, 0, Sources.TenSplineFaq);
 
     /// <summary>Crank and spindle of one forging.</summary>
     public static Spindle OnePiece { get; } = new(15, "one-piece", "one-piece crank", SpindleSeat.OnePiece, 0, Sources.UnthreadedShells, "Ashtabula");
@@ -79,7 +79,7 @@ public sealed class Spindle : Standard<Spindle>, IInterfaceValue<Spindle>
     public static ImmutableArray<Spindle> All { get; } =
     [
         Road24, OffRoad24, Stepped24, Mm25, Mm2899, Short30, Asymmetric30, Long30, Stepped30, SquareJis, SquareIso,
-        EightShort, EightLong, Ten, OnePiece, Bmx19, Bmx22, Bmx24, Cottered,
+        EightSplineShort, EightSplineLong, TenSpline, OnePiece, Bmx19, Bmx22, Bmx24, Cottered,
     ];
 
     /// <inheritdoc/>
@@ -107,7 +107,7 @@ public sealed class Spindle : Standard<Spindle>, IInterfaceValue<Spindle>
             // Said of cranks, the name of the shell says no more than the diameter.
             "BB30" => [Short30, Asymmetric30, Long30],
             "SQUARE" or "SQUARETAPER" or "TAPER" => [SquareJis, SquareIso],
-            "8SPLINE" or "8SPLINES" => [EightShort, EightLong],
+            "8SPLINE" or "8SPLINES" => [EightSplineShort, EightSplineLong],
             "BMX" => [Bmx19, Bmx22, Bmx24],
             _ => [],
         };

@@ -88,7 +88,7 @@ internal static class SpindleAcrossShell
 
         foreach (string shell in new[] { "BSA-68", "BSA-73", "BSA-83", "BSA-100", "BSA-120" })
         {
-            Fits(shell, [Spindle.SquareJis, Spindle.SquareIso, Spindle.EightShort, Spindle.EightLong, Spindle.Ten], Sources.BracketGuide);
+            Fits(shell, [Spindle.SquareJis, Spindle.SquareIso, Spindle.EightSplineShort, Spindle.EightSplineLong, Spindle.TenSpline], Sources.BracketGuide);
         }
 
         Fits("BSA-68", [Spindle.Road24], Sources.SpacerChart24, Sources.BracketSense);

@@ -69,7 +69,7 @@ internal static class SpindleInBracket
             : TooSmall;
     }
 
-    private static bool IsSplined(SpindleSeat seat) => seat == SpindleSeat.EightShort || seat == SpindleSeat.EightLong || seat == SpindleSeat.Ten;
+    private static bool IsSplined(SpindleSeat seat) => seat == SpindleSeat.EightSplineShort || seat == SpindleSeat.EightSplineLong || seat == SpindleSeat.TenSpline;
 
     private static Bridge Reducer(SpindleSeat crank, SpindleSeat bracket, string what, params ImmutableArray<Source> sources) =>
         Check(crank, bracket, what, Cautions.NeverSleeve, sources) with { Kind = BridgeKind.Adapter };

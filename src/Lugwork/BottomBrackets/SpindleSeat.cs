@@ -42,13 +42,13 @@ public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<Spindle
     public static SpindleSeat SquareIso { get; } = new(8, "square-ISO", "square taper ISO", 0, 0, Sources.TaperMeasured, "ISO", "ISO taper");
 
     /// <summary>Eight splines 5 mm long and 2.2 mm wide.</summary>
-    public static SpindleSeat EightShort { get; } = new(9, "8-spline-short", "8 splines, 5 mm long", 0, 0, Sources.ShortAndLongSplines);
+    public static SpindleSeat EightSplineShort { get; } = new(9, "8-spline-short", "8 splines, 5 mm long", 0, 0, Sources.ShortAndLongSplines);
 
     /// <summary>Eight splines 9 mm long and 2.8 mm wide.</summary>
-    public static SpindleSeat EightLong { get; } = new(10, "8-spline-long", "8 splines, 9 mm long", 0, 0, Sources.ShortAndLongSplines);
+    public static SpindleSeat EightSplineLong { get; } = new(10, "8-spline-long", "8 splines, 9 mm long", 0, 0, Sources.ShortAndLongSplines);
 
     /// <summary>Ten tapered splines and a shoulder.</summary>
-    public static SpindleSeat Ten { get; } = new(11, "10-spline", "10 splines, tapered", 0, 0, Sources.TenSplineFaq);
+    public static SpindleSeat TenSpline { get; } = new(11, "10-spline", "10 splines, tapered", 0, 0, Sources.TenSplineFaq);
 
     /// <summary>Cones and cups of a one-piece crank.</summary>
     public static SpindleSeat OnePiece { get; } = new(12, "one-piece", "one-piece crank", 0, 0, Sources.UnthreadedShells);
@@ -67,7 +67,7 @@ public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<Spindle
 
     /// <summary>Every seat.</summary>
     public static ImmutableArray<SpindleSeat> All { get; } =
-        [Mm24, Stepped24, Mm25, Mm2899, Mm30, Stepped30, SquareJis, SquareIso, EightShort, EightLong, Ten, OnePiece, Bmx19, Bmx22, Bmx24, Cottered];
+        [Mm24, Stepped24, Mm25, Mm2899, Mm30, Stepped30, SquareJis, SquareIso, EightSplineShort, EightSplineLong, TenSpline, OnePiece, Bmx19, Bmx22, Bmx24, Cottered];
 
     /// <inheritdoc/>
     public static string Called => "spindle seat";
@@ -135,7 +135,7 @@ public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<Spindle
         ImmutableArray<SpindleSeat> several = plain switch
         {
             "SQUARE" or "SQUARETAPER" or "TAPER" => [SquareJis, SquareIso],
-            "8SPLINE" or "8SPLINES" => [EightShort, EightLong],
+            "8SPLINE" or "8SPLINES" => [EightSplineShort, EightSplineLong],
             "BMX" => [Bmx19, Bmx22, Bmx24],
             _ => [],
         };

@@ -61,11 +61,11 @@ public sealed class BrakeBoss : Standard<BrakeBoss>, IInterfaceValue<BrakeBoss>
     /// <summary>Where cantilever bosses stand for a bead seat: 25 to 28 mm inside its radius. A rule drawn from the three places that are published.</summary>
     /// <param name="beadSeatMillimetres">300 to 700.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
-    public static (Length Least, Length Most) ToAxleFor(int beadSeatMillimetres)
+    public static LengthRange ToAxleFor(int beadSeatMillimetres)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(beadSeatMillimetres, 300);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(beadSeatMillimetres, 700);
-        return (Length.FromMillimeters((beadSeatMillimetres / 2d) - 28), Length.FromMillimeters((beadSeatMillimetres / 2d) - 25));
+        return new((beadSeatMillimetres / 2d) - 28, (beadSeatMillimetres / 2d) - 25);
     }
 
     /// <summary>The places that readings can be. The distance to the axle decides; the spacing is the same for all cantilever bosses.</summary>

@@ -19,13 +19,13 @@ public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMoun
     }
 
     /// <summary>International Standard tabs of a fork.</summary>
-    public static BrakeMount IsFrontTabs { get; } = new(1, "IS-front", "IS tabs, front", 160, true, false, Sources.MountAnswer, "IS front");
+    public static BrakeMount InternationalStandardFront { get; } = new(1, "IS-front", "IS tabs, front", 160, true, false, Sources.MountAnswer, "IS front");
 
     /// <summary>International Standard tabs of a frame.</summary>
-    public static BrakeMount IsRearTabs { get; } = new(2, "IS-rear", "IS tabs, rear", 140, false, true, Sources.MountAnswer, "IS rear");
+    public static BrakeMount InternationalStandardRear { get; } = new(2, "IS-rear", "IS tabs, rear", 140, false, true, Sources.MountAnswer, "IS rear");
 
     /// <summary>International Standard tabs set 5 mm further out, on some downhill forks.</summary>
-    public static BrakeMount IsFrontDownhill { get; } = new(3, "IS-front-DH", "IS tabs 5 mm out, downhill fork", 203, true, false, Sources.MountForum);
+    public static BrakeMount InternationalStandardFrontDownhill { get; } = new(3, "IS-front-DH", "IS tabs 5 mm out, downhill fork", 203, true, false, Sources.MountForum);
 
     /// <summary>Post mount for a 140 mm rotor.</summary>
     public static BrakeMount Post140 { get; } = new(4, "PM-140", "post mount 140", 140, true, true, Sources.MountAnswer, "post mount 5", "PM5");
@@ -63,7 +63,7 @@ public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMoun
     /// <summary>Every mount.</summary>
     public static ImmutableArray<BrakeMount> All { get; } =
     [
-        IsFrontTabs, IsRearTabs, IsFrontDownhill, Post140, Post160, Post180, Post200, Post203, Post68, Tab22,
+        InternationalStandardFront, InternationalStandardRear, InternationalStandardFrontDownhill, Post140, Post160, Post180, Post200, Post203, Post68, Tab22,
         FlatFront140, FlatFront160, FlatRear140, FlatRear160,
     ];
 
@@ -139,7 +139,7 @@ public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMoun
         string word = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ');
         ImmutableArray<BrakeMount> family = word switch
         {
-            "IS" or "IS2000" or "IS 2000" or "INTERNATIONAL STANDARD" => [IsFrontTabs, IsRearTabs],
+            "IS" or "IS2000" or "IS 2000" or "INTERNATIONAL STANDARD" => [InternationalStandardFront, InternationalStandardRear],
             "PM" or "POST" or "POST MOUNT" => [Post140, Post160, Post180, Post200, Post203],
             "FM" or "FLAT" or "FLAT MOUNT" => [FlatFront140, FlatFront160, FlatRear140, FlatRear160],
             "FM 140" or "FLAT MOUNT 140" => [FlatFront140, FlatRear140],

@@ -58,7 +58,7 @@ internal static class BrakeMountGeometry
     {
         Identification<BrakeMount> found = Table.Identify(holeSpacing, axleToFarHole, axleToPostFace);
         return axleToPostFace is { } height
-            ? found with { Candidates = [.. found.Candidates.OrderBy(c => HalfStepsOff(c.Value, height))] }
+            ? new([.. found.Candidates.OrderBy(c => HalfStepsOff(c.Value, height))], found.Next)
             : found;
     }
 
@@ -90,9 +90,9 @@ internal static class BrakeMountGeometry
     }
 
     private static string TellsApart(BrakeMount mount) =>
-        mount == BrakeMount.IsFrontTabs ? "on a fork; the pair of holes sits about 10 mm further out than on a frame"
-        : mount == BrakeMount.IsRearTabs ? "on a frame, inside face flush with the inside of the dropout"
-        : mount == BrakeMount.IsFrontDownhill ? "tabs 5 mm further out, on forks with a 20 mm axle"
+        mount == BrakeMount.InternationalStandardFront ? "on a fork; the pair of holes sits about 10 mm further out than on a frame"
+        : mount == BrakeMount.InternationalStandardRear ? "on a frame, inside face flush with the inside of the dropout"
+        : mount == BrakeMount.InternationalStandardFrontDownhill ? "tabs 5 mm further out, on forks with a 20 mm axle"
         : mount == BrakeMount.Post200 || mount == BrakeMount.Post203 ? "200 and 203 differ by 1.5 mm of radius: read it off the fork maker's sheet"
         : mount.IsPost ? "posts; the height of their face tells the rotor by one maker's drawing only: the rotor printed on the frame or fork decides"
         : mount == BrakeMount.Post68 ? "posts of before 2000; no caliper of today goes on"

@@ -68,7 +68,7 @@ internal static class BrakeRelations
 
     private static readonly Bridge PostOnFlat = Checked("brake-adapter-post-on-flat", CaliperFoot.Post.FitCode, BrakeMount.FlatRear140.FitCode, "an adapter for a post-mount caliper on exactly this flat mount: most are for the 140 variant", BridgeKind.Adapter, Sources.FlatMountProblem);
 
-    private static readonly Bridge DownhillSpacers = Checked("brake-adapter-is-front-downhill", CaliperFoot.Post.FitCode, BrakeMount.IsFrontDownhill.FitCode, "5 mm spacers under a usual IS adapter, or the fork maker's own adapter", BridgeKind.Spacers, Sources.MountForum);
+    private static readonly Bridge DownhillSpacers = Checked("brake-adapter-is-front-downhill", CaliperFoot.Post.FitCode, BrakeMount.InternationalStandardFrontDownhill.FitCode, "5 mm spacers under a usual IS adapter, or the fork maker's own adapter", BridgeKind.Spacers, Sources.MountForum);
 
     private static readonly Bridge ShimTo203 = Checked("brake-adapter-post-200-plus-3", 200, 203, "a shim with longer bolts, about 1.5 mm thick, or a part for +3 mm of rotor", BridgeKind.Spacers, Sources.CommonPractice, Sources.Derived);
 
@@ -140,8 +140,8 @@ internal static class BrakeRelations
         IEnumerable<long> rotors = (mount, caliper) switch
         {
             _ when caliper == CaliperFoot.Post && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, fitsAtZero: true, Posts.First(p => p.Native == mount.NativeRotorMillimetres).Increments),
-            _ when caliper == CaliperFoot.Post && mount == BrakeMount.IsRearTabs => Steps(140, worst, false, RearTabIncrements),
-            _ when caliper == CaliperFoot.Post && mount == BrakeMount.IsFrontTabs => Steps(160, worst, false, FrontTabIncrements),
+            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardRear => Steps(140, worst, false, RearTabIncrements),
+            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardFront => Steps(160, worst, false, FrontTabIncrements),
             _ when caliper == CaliperFoot.Flat && mount.IsFlat && mount.IsFront => [mount.NativeRotorMillimetres, mount.NativeRotorMillimetres + 20],
             _ when caliper == CaliperFoot.Flat && mount.IsFlat => Steps(mount.NativeRotorMillimetres, worst, true, [20]),
             _ when caliper == CaliperFoot.Flat && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, false, [20]),
@@ -178,7 +178,7 @@ internal static class BrakeRelations
             return new(Verdict.DoesNotFit, OldHoles);
         }
 
-        if (mount == BrakeMount.IsFrontDownhill)
+        if (mount == BrakeMount.InternationalStandardFrontDownhill)
         {
             return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, AskDownhill, DownhillSpacers) : new(Verdict.NeedsMeasuring, Ask);
         }
@@ -197,7 +197,7 @@ internal static class BrakeRelations
         {
             return mount.IsPost ? OnPosts(mount, step)
                 : mount.IsFlat ? new(Verdict.NeedsMeasuring, AskWith, PostOnFlat)
-                : Take(mount == BrakeMount.IsRearTabs ? RearTabAdapters : FrontTabAdapters, step);
+                : Take(mount == BrakeMount.InternationalStandardRear ? RearTabAdapters : FrontTabAdapters, step);
         }
 
         if (mount.IsPost)

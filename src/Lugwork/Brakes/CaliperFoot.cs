@@ -38,8 +38,8 @@ public sealed class CaliperFoot : Standard<CaliperFoot>, IInterfaceValue<Caliper
 
     /// <summary>What holds a caliper whose holes are this far apart; 68 mm and 22 mm are calipers of before 2000, for which there is no value here.</summary>
     /// <param name="holeSpacing">Middle to middle of the caliper's two holes.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<CaliperFoot> Identify(MeasuredLength? holeSpacing) => CaliperFootMeasures.Table.Identify(holeSpacing);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<CaliperFoot> Identify(MeasuredLength holeSpacing) => CaliperFootMeasures.Table.Identify(holeSpacing);
 
     /// <inheritdoc/>
     public static CaliperFoot OfFitCode(long code) => ByCode(code);

@@ -61,8 +61,8 @@ public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<Rim
 
     /// <summary>The classes whose pads meet a rim at the distance that was read. Several may: the one with room to both sides is the one to take.</summary>
     /// <param name="boltToRim">Middle of the brake hole straight down to the middle of the rim's track.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<RimBrakeReach> Identify(MeasuredLength? boltToRim) => RimBrakeReachMeasures.Table.Identify(boltToRim);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<RimBrakeReach> Identify(MeasuredLength boltToRim) => RimBrakeReachMeasures.Table.Identify(boltToRim);
 
     /// <summary>Whether the pads meet the rim: with too little reach they touch the tyre, with too much they do not come up to the track.</summary>
     /// <param name="boltToRim">Middle of the brake hole straight down to the middle of the rim's track.</param>
@@ -74,14 +74,14 @@ public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<Rim
             throw new ArgumentException("a default is no reading", nameof(boltToRim));
         }
 
-        decimal low = boltToRim.Millimetres - boltToRim.Error;
-        decimal high = boltToRim.Millimetres + boltToRim.Error;
+        decimal low = boltToRim.Millimetres - boltToRim.ErrorMillimetres;
+        decimal high = boltToRim.Millimetres + boltToRim.ErrorMillimetres;
         Verdict verdict = high < LeastMillimetres || low > MostMillimetres ? Verdict.DoesNotFit
             : low >= LeastMillimetres && high <= MostMillimetres ? Verdict.Fits
             : Verdict.NeedsMeasuring;
         string remedy = verdict switch { Verdict.DoesNotFit => "a caliper whose reach holds the distance", Verdict.Fits => "", _ => "the distance to 0.5 mm, or the caliper held to the rim" };
         return new SumCheck("rim-brake-reach", verdict, FormattableString.Invariant($"bolt to rim is {boltToRim}, the reach is {LeastMillimetres} to {MostMillimetres} mm"), remedy, Cautions.BrakeWork, [Source])
-            .Comparing(("bolt to rim", (double)boltToRim.Millimetres, "mm"), ("error", (double)boltToRim.Error, "mm"), ("least reach", LeastMillimetres, "mm"), ("most reach", MostMillimetres, "mm"));
+            .Comparing(("bolt to rim", (double)boltToRim.Millimetres, "mm"), ("error", (double)boltToRim.ErrorMillimetres, "mm"), ("least reach", LeastMillimetres, "mm"), ("most reach", MostMillimetres, "mm"));
     }
 
     /// <inheritdoc/>

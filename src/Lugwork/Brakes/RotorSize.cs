@@ -42,8 +42,8 @@ public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
 
     /// <summary>The rotors that a reading over the outside can be. A caliper tells 200, 203 and 205 apart; an adapter for one of them puts the pads 1.5 mm off on the next.</summary>
     /// <param name="diameter">Across the outside, over the middle.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<RotorSize> Identify(MeasuredLength? diameter) => RotorSizeMeasures.Table.Identify(diameter);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<RotorSize> Identify(MeasuredLength diameter) => RotorSizeMeasures.Table.Identify(diameter);
 
     /// <inheritdoc/>
     public static Reading<RotorSize> Read(ReadOnlySpan<char> text) =>

@@ -58,8 +58,8 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
 
     /// <summary>The families whose new rotors have the thickness that was read. Wear makes a rotor thinner: the mark on the rotor rules.</summary>
     /// <param name="unworn">At a place that the pads do not touch.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<RotorThickness> Identify(MeasuredLength? unworn) => RotorThicknessMeasures.Table.Identify(unworn);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<RotorThickness> Identify(MeasuredLength unworn) => RotorThicknessMeasures.Table.Identify(unworn);
 
     /// <summary>Whether a rotor may still be ridden: unsafe below the least thickness, and below 1.2 mm whatever is marked, also where the error of the reading alone keeps it above; needs measuring where none is marked, and where mark or reading is none that a rotor has: a mark outside 1.2 to 2.2 mm or a rotor thicker than 2.5 mm was read wrongly (our own bounds, no source; the listed marks are 1.4 to 1.8 mm, the listed rotors up to 2.3 mm).</summary>
     /// <param name="thickness">The thinnest place of the track, by micrometer or caliper.</param>
@@ -75,10 +75,10 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
         if (thickness.Millimetres < LeastMark)
         {
             return new SumCheck("rotor-wear", Verdict.Unsafe, FormattableString.Invariant($"the rotor is {thickness}, thinner than any least that rotors are marked with (1.2 mm is our own bound, no source)"), "a new rotor", Cautions.BrakeWork, [])
-                .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.Error, "mm"));
+                .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.ErrorMillimetres, "mm"));
         }
 
-        if (marked is not { FitCode: > 0 } least || least.Millimetres is < LeastMark or > MostMark || thickness.Millimetres - thickness.Error > MostThickness)
+        if (marked is not { FitCode: > 0 } least || least.Millimetres is < LeastMark or > MostMark || thickness.Millimetres - thickness.ErrorMillimetres > MostThickness)
         {
             string why = marked is not { FitCode: > 0 } known ? "no least thickness is marked on the rotor"
                 : known.Millimetres is < LeastMark or > MostMark ? FormattableString.Invariant($"a mark of {known.Millimetres:0.##} mm is none that a rotor has (1.2 to 2.2 mm is our own bound, no source)")
@@ -87,11 +87,11 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
         }
 
         Verdict verdict = thickness.Millimetres < least.Millimetres ? Verdict.Unsafe
-            : thickness.Millimetres - thickness.Error < least.Millimetres ? Verdict.NeedsMeasuring
+            : thickness.Millimetres - thickness.ErrorMillimetres < least.Millimetres ? Verdict.NeedsMeasuring
             : Verdict.Fits;
         string remedy = verdict switch { Verdict.Unsafe => "a new rotor", Verdict.Fits => "", _ => "the thinnest place by micrometer" };
         return new SumCheck("rotor-wear", verdict, FormattableString.Invariant($"the rotor is {thickness}, {least.Millimetres:0.##} mm is marked as its least"), remedy, Cautions.BrakeWork, [])
-            .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.Error, "mm"), ("least", (double)least.Millimetres, "mm"));
+            .Comparing(("thickness", (double)thickness.Millimetres, "mm"), ("error", (double)thickness.ErrorMillimetres, "mm"), ("least", (double)least.Millimetres, "mm"));
     }
 
     /// <inheritdoc/>

@@ -71,10 +71,10 @@ internal sealed class AsBuiltSheet
             : text == "unknown" ? new($"{path}.field", 0, "the part does not say what was measured or cut", "the value, with the part")
             : sheet.Kind is not (ByMeasuring or ByCutting) || (sheet.Kind == ByCutting && !AsBuiltRules.IsCuttable(slot, field)) ? new($"{path}.kind", 0, "this is not how it came to be", "measured, or cut for what is cut")
             : sheet.Value is not null && sheet.Value != text ? new($"{path}.value", 0, $"the part says {text}", "the same, or no value")
-            : sheet.Note is { Length: > AsBuiltValue.MostNote } ? new($"{path}.note", 0, "the note is too long", $"at most {AsBuiltValue.MostNote} characters")
+            : sheet.Note is { Length: > AsBuiltValue.NoteLimit } ? new($"{path}.note", 0, "the note is too long", $"at most {AsBuiltValue.MostNote} characters")
             : sheet.On is not null && !DateOnly.TryParseExact(sheet.On, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day) ? new($"{path}.on", 0, "this is no day", "such as 2026-05-01")
             : sheet.Cut is { Value: null } ? new($"{path}.cut.value", 0, "a cut has a length", "the length to which it was cut")
-            : sheet.Cut is { Note.Length: > AsBuiltValue.MostNote } ? new($"{path}.cut.note", 0, "the note is too long", $"at most {AsBuiltValue.MostNote} characters")
+            : sheet.Cut is { Note.Length: > AsBuiltValue.NoteLimit } ? new($"{path}.cut.note", 0, "the note is too long", $"at most {AsBuiltValue.MostNote} characters")
             : sheet.Cut is { On: { } then } && !DateOnly.TryParseExact(then, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out sawn) ? new($"{path}.cut.on", 0, "this is no day", "such as 2026-05-01")
             : build.AsBuilt.Any(v => v.Slot == slot && v.Field == field) ? new($"{path}.field", 0, "it stands twice", "each field once")
             : null;

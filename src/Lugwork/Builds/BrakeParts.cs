@@ -26,8 +26,9 @@ public sealed record BrakeLever : Part
     /// <summary>The fluid; where it is not said, none beside a known pull.</summary>
     internal Known<BrakeFluid> FluidOrPull => Fluid.State == KnownState.Unknown && (Pull.State is KnownState.Value or KnownState.OneOf) ? Known<BrakeFluid>.None : Fluid;
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontLever, Slot.RearLever];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontLever, Slot.RearLever];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "pull short".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -75,8 +76,9 @@ public sealed record RimBrake : Part
         }
     }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontRimBrake, Slot.RearRimBrake];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontRimBrake, Slot.RearRimBrake];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "road caliper; reach 47-57; bolt recessed; pads for aluminium".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -96,8 +98,9 @@ public sealed record AxleNuts : Part
     /// <summary>Their thread.</summary>
     public Known<HubAxleThread> Thread { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontNuts, Slot.RearNuts];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontNuts, Slot.RearNuts];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "3/8x26".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

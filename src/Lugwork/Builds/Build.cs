@@ -44,6 +44,16 @@ public sealed partial class Build : IParts
         }
     }
 
+    /// <summary>The part in a slot as what it is; null where the slot is empty.</summary>
+    /// <typeparam name="T">The kind of part that goes there.</typeparam>
+    /// <param name="slot">Any slot.</param>
+    /// <exception cref="InvalidCastException">Another kind of part is there.</exception>
+    public T? Part<T>(Slot slot)
+        where T : Part => (T?)this[slot];
+
+    /// <summary>"gravel bicycle: frame, fork, rear wheel", the slots that are filled; "build" where it has no name. Check and needs are asked for by themselves.</summary>
+    public override string ToString() => $"{(Name.Length > 0 ? Name : "build")}: {string.Join(", ", Slot.All.Where(s => this[s] is not null))}";
+
     /// <summary>Starts with a bare frame.</summary>
     /// <param name="frame">The frame.</param>
     /// <param name="name">The owner's name for the build.</param>
@@ -179,7 +189,7 @@ public sealed partial class Build : IParts
     {
         ArgumentNullException.ThrowIfNull(jointId);
         ArgumentNullException.ThrowIfNull(reason);
-        if (reason.Trim().Length is 0 or > Waiver.MostReason)
+        if (reason.Trim().Length is 0 or > Waiver.ReasonLimit)
         {
             throw new ArgumentException($"a reason of 1 to {Waiver.MostReason} characters is expected", nameof(reason));
         }

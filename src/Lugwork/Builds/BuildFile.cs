@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -6,13 +7,20 @@ using System.Text.Json.Serialization;
 namespace Lugwork;
 
 /// <summary>A build as a JSON file: parts by slot, interface values as canonical text.</summary>
+/// <remarks>
+/// A file carries the number of its format, 1; one without is read as 1, and a larger number is refused as written by a newer version. New
+/// slots and new fields may come in a minor version of the library under the same number: an older one says which it does not know.
+/// </remarks>
 public static class BuildFile
 {
     /// <summary>Largest file, bytes of UTF-8; a byte-order mark does not count.</summary>
-    public const int MostBytes = 1_000_000;
+    public static int MostBytes => 1_000_000;
 
     /// <summary>Deepest nesting of objects and lists, wherever they stand.</summary>
-    public const int MostDepth = 32;
+    public static int MostDepth => DepthLimit;
+
+    // For patterns and attributes, which take constants alone; a public one would be copied into callers.
+    internal const int DepthLimit = 32;
 
     /// <summary>The JSON Schema (draft 2020-12) of a build file, as text that ends with a line feed; the package holds the same as schema/build-file.schema.json. Made when it is first asked for.</summary>
     /// <remarks>
@@ -24,13 +32,13 @@ public static class BuildFile
     /// <summary>Reads a build.</summary>
     /// <param name="json">The text of the file; a byte-order mark is accepted.</param>
     /// <exception cref="SpecException">With all problems at once, each with its JSON path.</exception>
-    public static Build Read(string json) => TryRead(json, out Build? build, out ImmutableArray<SpecProblem> problems) ? build! : throw new SpecException(problems);
+    public static Build Read(string json) => TryRead(json, out Build? build, out ImmutableArray<SpecProblem> problems) ? build : throw new SpecException(problems);
 
     /// <summary>Reads a build; problems as data.</summary>
     /// <param name="json">The text of the file; a byte-order mark is accepted.</param>
     /// <param name="build">The build; null where there is a problem.</param>
     /// <param name="problems">All problems; empty where true is returned.</param>
-    public static bool TryRead(string json, out Build? build, out ImmutableArray<SpecProblem> problems)
+    public static bool TryRead(string json, [NotNullWhen(true)] out Build? build, out ImmutableArray<SpecProblem> problems)
     {
         ArgumentNullException.ThrowIfNull(json);
         build = null;
@@ -53,9 +61,21 @@ public static class BuildFile
         }
         catch (JsonException e)
         {
+            if (FileFormat.NewerThanThis(utf8) is { } newer)
+            {
+                problems = [newer];
+                return false;
+            }
+
             bool repeated = e.Message.StartsWith("Duplicate propert", StringComparison.Ordinal);
             string reason = repeated ? "this property stands twice, or one inside it does" : Plain(e);
             problems = [new(e.Path ?? "$", (int)(e.BytePositionInLine ?? 0), $"line {(e.LineNumber ?? 0) + 1}: {reason}", repeated ? "each property once" : "a build file: an object with name and parts")];
+            return false;
+        }
+
+        if (FileFormat.Problem(sheet?.Format) is { } format)
+        {
+            problems = [format];
             return false;
         }
 
@@ -68,7 +88,7 @@ public static class BuildFile
 
         problems = [.. found];
         build = problems.IsEmpty ? build : null;
-        return problems.IsEmpty;
+        return build is not null;
     }
 
     /// <summary>Writes a build; reads back to the same parts. A small part that has lapsed is not written: the file says what is there for the parts beside it.</summary>
@@ -77,7 +97,7 @@ public static class BuildFile
     public static string Write(Build build, string? schema = null)
     {
         ArgumentNullException.ThrowIfNull(build);
-        BuildSheet sheet = new() { Schema = schema, Name = build.Name.Length == 0 ? null : build.Name, Parts = [] };
+        BuildSheet sheet = new() { Schema = schema, Format = FileFormat.Now, Name = build.Name.Length == 0 ? null : build.Name, Parts = [] };
         foreach (Slot slot in Slot.All)
         {
             if (build[slot] is { } part)
@@ -96,7 +116,7 @@ public static class BuildFile
     {
         foreach (string key in sheet.Others?.Keys ?? Enumerable.Empty<string>())
         {
-            found.Add(new($"$.{key}", 0, "a build file has no such property", "name, parts, smallParts, waivers, asBuilt or $schema"));
+            found.Add(new($"$.{key}", 0, "a build file has no such property", "format, name, parts, smallParts, waivers, asBuilt or $schema"));
         }
 
         Dictionary<Slot, Part> parts = [];
@@ -173,7 +193,7 @@ public static class BuildFile
             {
                 found.Add(new($"$.waivers[{at}].joint", 0, "there is no such joint", "the id of a joint or check"));
             }
-            else if (waiver.Reason is not { } reason || reason.Trim().Length is 0 or > Waiver.MostReason)
+            else if (waiver.Reason is not { } reason || reason.Trim().Length is 0 or > Waiver.ReasonLimit)
             {
                 found.Add(new($"$.waivers[{at}].reason", 0, "a waiver says why", $"1 to {Waiver.MostReason} characters"));
             }
@@ -227,6 +247,8 @@ internal sealed class BuildSheet
     [JsonPropertyName("$schema")]
     public string? Schema { get; set; }
 
+    public int? Format { get; set; }
+
     public string? Name { get; set; }
 
     public Dictionary<string, Dictionary<string, JsonElement>>? Parts { get; set; }
@@ -256,7 +278,7 @@ internal sealed class WaiverSheet
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     AllowDuplicateProperties = false,
-    MaxDepth = BuildFile.MostDepth,
+    MaxDepth = BuildFile.DepthLimit,
     ReadCommentHandling = JsonCommentHandling.Skip,
     AllowTrailingCommas = true)]
 [JsonSerializable(typeof(BuildSheet))]

@@ -47,6 +47,11 @@ internal static class BuildSchema
                 described[word] = value?.DeepClone();
             }
 
+            if (key == "format")
+            {
+                described["enum"] = new JsonArray(FileFormat.Now, null);
+            }
+
             properties[key] = described;
         }
 
@@ -67,6 +72,7 @@ internal static class BuildSchema
     private static string Describe(string key) => key switch
     {
         "$schema" => "Address of this schema, for editors. Never read.",
+        "format" => "Number of the format. A file without it has format 1; a larger number is of a newer version.",
         "name" => "The owner's name for the build.",
         "parts" => "The parts by slot; a slot that is null or left out is empty.",
         "smallParts" => "Ids of the small parts that are there, as the list of small parts gives them.",

@@ -138,7 +138,7 @@ internal static class ChainlineChecks
             return new(Verdict.DoesNotFit, NoOffset);
         }
 
-        foreach (int width in front.RearEnds)
+        foreach (int width in front.RearEndsMillimetres)
         {
             if (width * 1_000 == hub.OldMicrometres)
             {

@@ -48,7 +48,7 @@ internal static partial class JointInputs
 
     public static JointInput FaceOfShell => Input<Frame, ShellFace>(Slot.Frame, "shellFace", "face of the shell", p => p.ShellFace, "Look at both ends: bare metal, paint, or an insert; ask the frame's maker what an insert may carry.");
 
-    public static JointInput AdapterKind => Input<ShellAdapter, BracketAdapter>(Slot.ShellAdapter, "kind", "where the adapter bears", p => p.Kind, "Look whether it has collars that stand against the ends of the shell.");
+    public static JointInput AdapterKind => Input<ShellAdapter, ShellAdapterKind>(Slot.ShellAdapter, "kind", "where the adapter bears", p => p.Kind, "Look whether it has collars that stand against the ends of the shell.");
 
     public static JointInput BinderGap => Input<Seatpost, Dimension>(Slot.Seatpost, "binderGap", "gap of the binder", p => p.BinderGap, "Post in, bolt at its torque: feeler gauge between the ears, to 0.1 mm; \"none\" where they meet.", Lengths);
 

@@ -3,12 +3,32 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>One cell of a joint for a planner: what this pair costs beside the parts.</summary>
-/// <param name="JointId">The joint.</param>
-/// <param name="Seat">Fit code of the first input.</param>
-/// <param name="Part">Fit code of the second input.</param>
-/// <param name="Verdict">How the pair is judged; needs measuring where the joint's other inputs decide.</param>
-/// <param name="Bridges">What has to be bought; empty where nothing.</param>
-public sealed record CostCell(string JointId, long Seat, long Part, Verdict Verdict, ImmutableArray<Bridge> Bridges);
+public sealed class CostCell
+{
+    internal CostCell(string jointId, long seat, long part, Verdict verdict, ImmutableArray<Bridge> bridges)
+    {
+        JointId = jointId;
+        Seat = seat;
+        Part = part;
+        Verdict = verdict;
+        Bridges = bridges;
+    }
+
+    /// <summary>The joint.</summary>
+    public string JointId { get; internal init; }
+
+    /// <summary>Fit code of the first input.</summary>
+    public long Seat { get; internal init; }
+
+    /// <summary>Fit code of the second input.</summary>
+    public long Part { get; internal init; }
+
+    /// <summary>How the pair is judged; needs measuring where the joint's other inputs decide.</summary>
+    public Verdict Verdict { get; internal init; }
+
+    /// <summary>What has to be bought; empty where nothing.</summary>
+    public ImmutableArray<Bridge> Bridges { get; internal init; }
+}
 
 /// <summary>The joints as tables of cells that are not refused, for planners.</summary>
 public static class CostTable

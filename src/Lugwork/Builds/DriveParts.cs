@@ -26,8 +26,9 @@ public sealed record BottomBracket : Part
     /// <summary>Width for which a spindle of ten splines is designated, not its length. Does not matter for another spindle.</summary>
     public Known<Dimension> DesignatedWidth { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.BottomBracket];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.BottomBracket];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "BSA 68; takes 24".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -104,8 +105,9 @@ public sealed record Crankset : Part
     /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
     public Known<DateMade> Made { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Crankset];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Crankset];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "spindle 24-road; pedals 9/16; rings 11".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -145,8 +147,9 @@ public sealed record Pedals : Part
     /// <summary>None where nobody measured it.</summary>
     internal Known<Dimension> GroundHeightOrNothing => GroundHeight.State == KnownState.Unknown ? Known<Dimension>.None : GroundHeight;
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Pedals];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Pedals];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "9/16".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -172,8 +175,9 @@ public sealed record Chain : Part
     /// <summary>Length laid straight, pin to pin: 12.7 mm for each pitch of its count.</summary>
     public Known<Dimension> Length { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Chain];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Chain];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "11-speed".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -217,8 +221,9 @@ public sealed record RearDerailleur : Part
     /// <summary>What the checks read: an allowance that nobody has looked up is the general one.</summary>
     internal Known<Dimension> AllowanceOrGeneral => ChainAllowance.State == KnownState.Unknown ? Known<Dimension>.None : ChainAllowance;
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.RearDerailleur];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.RearDerailleur];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "M10 bolt; chain 11".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

@@ -3,11 +3,28 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>One row by which a database finds parts: an interface value or a limit of a part.</summary>
-/// <param name="JointId">The joint it serves.</param>
-/// <param name="Field">The field of the part.</param>
-/// <param name="Key">Canonical text; empty for a length or a load.</param>
-/// <param name="Code">Stable integer; for a length its nanometres, for a load its grams.</param>
-public sealed record FitRow(string JointId, string Field, string Key, long Code);
+public sealed record FitRow
+{
+    internal FitRow(string jointId, string field, string key, long code)
+    {
+        JointId = jointId;
+        Field = field;
+        Key = key;
+        Code = code;
+    }
+
+    /// <summary>The joint it serves.</summary>
+    public string JointId { get; internal init; }
+
+    /// <summary>The field of the part.</summary>
+    public string Field { get; internal init; }
+
+    /// <summary>Canonical text; empty for a length or a load.</summary>
+    public string Key { get; internal init; }
+
+    /// <summary>Stable integer; for a length its nanometres, for a load its grams.</summary>
+    public long Code { get; internal init; }
+}
 
 /// <summary>Parts and needs as keys for a database column.</summary>
 public static class FitKeys
@@ -43,7 +60,7 @@ public static class FitKeys
     /// <param name="build">The build.</param>
     /// <param name="slot">Any slot but the frame's.</param>
     /// <param name="worst">The worst verdict to accept.</param>
-    public static ImmutableArray<FitRow> Accepted(Build build, Slot slot, Verdict worst = Verdict.NeedsPart)
+    public static ImmutableArray<FitRow> Accepted(Build build, Slot slot, Verdict worst = Verdict.NeedsMeasuring)
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(slot);

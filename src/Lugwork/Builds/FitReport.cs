@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 
 namespace Lugwork;
 
 /// <summary>A whole build judged: every joint, clean ones included.</summary>
+[DebuggerDisplay("{Verdict}, {Fits.Length} joints")]
 public sealed partial class FitReport
 {
     private readonly List<Measurement>? _asked;
@@ -25,7 +27,7 @@ public sealed partial class FitReport
     }
 
     /// <summary>What this version does not judge yet, said in every report.</summary>
-    public const string NotYetJudged = "Not judged by this version: brake hoses, disc pads, tyre pressure, spoke lengths, cable routing.";
+    public static string NotYetJudged => "Not judged by this version: brake hoses, disc pads, tyre pressure, spoke lengths, cable routing.";
 
     /// <summary>The build that was judged.</summary>
     public Build Build { get; }
@@ -107,10 +109,10 @@ public sealed partial class FitReport
         {
             text.Append("Worst: ").AppendLine(worst.ToString());
             text.AppendLine(
-                worst.Verdict == Verdict.NeedsPart && worst.Measurements is [var choose, ..] ? $"Mend: {worst.Remedies[^1].What}. Measure: {choose}"
+                worst.Verdict == Verdict.NeedsPart && worst.Measurements is [var choose, ..] ? $"Remedy: {worst.Remedies[^1].What}. Measure: {choose}"
                 : worst.Measurements is [var measure, ..] ? (KnownStates.Read(worst.ReasonId) is null ? $"Measure: {measure}{IfRight(worst)}" : $"Ask: {measure}")
-                : worst.Remedies is [var first, ..] ? "Mend: " + first.What
-                : "Mend: nothing known.");
+                : worst.Remedies is [var first, ..] ? "Remedy: " + first.What
+                : "Remedy: none known.");
         }
 
         foreach (Measurement apart in _asked ?? [])

@@ -14,8 +14,9 @@ public sealed record ThruAxle : Part
     /// <summary>Length from under the head to the tip.</summary>
     public Known<Dimension> Length { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontAxle, Slot.RearAxle];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontAxle, Slot.RearAxle];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "M12x1.5".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -73,8 +74,9 @@ public sealed record Headset : Part
     /// <summary>Height between the head tube and the seat of the crown race; none where the half stands inside.</summary>
     public Known<Dimension> LowerStack { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Headset];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Headset];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "upper ZS44/28.6; lower ZS56/40".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -127,8 +129,9 @@ public sealed record Stem : Part
     /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
     public Known<DateMade> Made { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Stem];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Stem];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "28.6 clamp; bar 31.8".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -169,8 +172,9 @@ public sealed record Handlebar : Part
     /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
     public Known<DateMade> Made { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Handlebar];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Handlebar];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "31.8".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

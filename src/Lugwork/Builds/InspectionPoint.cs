@@ -3,11 +3,24 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>What to look at on one part before it is called inspected.</summary>
-/// <param name="Slot">Where the part is.</param>
-/// <param name="What">Where to look, for what, with what, and the limit of wear where one is published.</param>
-/// <param name="Sources">What it rests on.</param>
-public sealed record InspectionPoint(Slot Slot, string What, ImmutableArray<Source> Sources)
+public sealed class InspectionPoint
 {
+    internal InspectionPoint(Slot slot, string what, ImmutableArray<Source> sources)
+    {
+        Slot = slot;
+        What = what;
+        Sources = sources;
+    }
+
+    /// <summary>Where the part is.</summary>
+    public Slot Slot { get; internal init; }
+
+    /// <summary>Where to look, for what, with what, and the limit of wear where one is published.</summary>
+    public string What { get; internal init; }
+
+    /// <summary>What it rests on.</summary>
+    public ImmutableArray<Source> Sources { get; internal init; }
+
     /// <summary>"fork: ...".</summary>
     public override string ToString() => $"{Slot.Name}: {What}";
 }

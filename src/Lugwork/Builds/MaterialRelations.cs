@@ -26,11 +26,11 @@ internal static class MaterialRelations
     /// <summary>Inputs: material of the steerer, star nut or expander, kind of steerer.</summary>
     public static Relation Preload { get; } = new Computed("matrix, a cell for every three", JudgePreload, [], [Sources.ForkCutting, Sources.HeadsetArticle]);
 
-    private static readonly Reason ByCollar = new("post-in-collar", "A post of {0} is held by a {1}.") { Sources = [Sources.CarbonPostCracks] };
+    private static readonly Reason ByCollar = new("post-in-collar", "A post of {0}; what holds it: {1}.") { Sources = [Sources.CarbonPostCracks] };
 
-    private static readonly Reason CarbonInCollar = new("carbon-post-in-collar", "A post of {0} is held by a {1}: turn the slot of the collar away from the slot of the tube, and tighten it to the post maker's figure.", Cautions.CarbonPost) { Sources = [Sources.CarbonPostCracks] };
+    private static readonly Reason CarbonInCollar = new("carbon-post-in-collar", "A post of {0}; what holds it: {1}. Turn the slot of the collar away from the slot of the tube, and tighten it to the post maker's figure.", Cautions.CarbonPost) { Sources = [Sources.CarbonPostCracks] };
 
-    private static readonly Reason MetalInTabs = new("metal-post-in-tabs", "A post of {0} is held by {1}.") { Sources = [Sources.CarbonPostCracks] };
+    private static readonly Reason MetalInTabs = new("metal-post-in-tabs", "A post of {0}; what holds it: {1}.") { Sources = [Sources.CarbonPostCracks] };
 
     private static readonly Reason CarbonInTabs = new("carbon-post-in-tabs", "A post of {0} in {1}: the ears pinch it beside the slot, and posts have cracked there.", Cautions.CarbonPost)
     {

@@ -1,9 +1,11 @@
 using System.Collections;
 using System.Collections.Immutable;
+using System.Diagnostics;
 
 namespace Lugwork;
 
 /// <summary>What every slot of this bicycle has to be, read from the joints and the parts there are.</summary>
+[DebuggerDisplay("{Count} slots")]
 public sealed partial class NeedsSheet : IReadOnlyList<Need>
 {
     private readonly Build _build;
@@ -34,6 +36,9 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
+    /// <summary>Every need, one a line.</summary>
+    public override string ToString() => string.Join(Environment.NewLine, this);
+
     internal static NeedsSheet Of(Build build) => new(
         build,
         [.. BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork, build[Slot.FrontWheel] as Wheel, build[Slot.RearWheel] as Wheel).Where(s => s != Slot.Frame)]);
@@ -63,11 +68,24 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
 }
 
 /// <summary>What one slot has to be.</summary>
-/// <param name="Slot">The slot.</param>
-/// <param name="IsFilled">There is a part in it already.</param>
-/// <param name="Lines">A line a joint.</param>
-public sealed record Need(Slot Slot, bool IsFilled, ImmutableArray<NeedLine> Lines)
+public sealed class Need
 {
+    internal Need(Slot slot, bool isFilled, ImmutableArray<NeedLine> lines)
+    {
+        Slot = slot;
+        IsFilled = isFilled;
+        Lines = lines;
+    }
+
+    /// <summary>The slot.</summary>
+    public Slot Slot { get; internal init; }
+
+    /// <summary>There is a part in it already.</summary>
+    public bool IsFilled { get; internal init; }
+
+    /// <summary>A line a joint.</summary>
+    public ImmutableArray<NeedLine> Lines { get; internal init; }
+
     /// <summary>One line: "seatpost: 27.2; with a bridge 25, 25.4, 26, 26.8".</summary>
     public override string ToString() => $"{Slot.Name}{(IsFilled ? " (there is one)" : "")}: {string.Join("; ", Lines)}";
 }

@@ -37,6 +37,11 @@ public static class PartText
             throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
         }
 
-        return string.Join("; ", PartForms.Of(slot).Write(part).Where(f => f.Key != "name").Select(f => $"{f.Key} {f.Value}"));
+        return Written(part, slot);
     }
+
+    /// <summary>The same of a part in the first of its places: they all have one form.</summary>
+    internal static string Written(Part part) => Written(part, part.Places[0]);
+
+    private static string Written(Part part, Slot slot) => string.Join("; ", PartForms.Of(slot).Write(part).Where(f => f.Key != "name").Select(f => $"{f.Key} {f.Value}"));
 }

@@ -211,8 +211,9 @@ public sealed record Frame : Part
     /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
     public Known<DateMade> Made { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Frame];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Frame];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "rear 12x142; seat tube 27.2; rear brake IS".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -313,8 +314,9 @@ public sealed record Fork : Part
     /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
     public Known<DateMade> Made { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Fork];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Fork];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "front 12x100; brake IS; largest rotor 180".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -424,8 +426,9 @@ public sealed record Wheel : Part
     /// <summary>The riding that its maker allows; none where the maker names no category, which is unknown, not unlimited.</summary>
     public Known<UseCategory> Use { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontWheel, Slot.RearWheel];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontWheel, Slot.RearWheel];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "rear 10x135, HG, six-bolt".</summary>
     /// <param name="text">"key value" pieces with semicolons, or commas and blanks, between.</param>
@@ -475,8 +478,9 @@ public sealed record Tyre : Part
         : Bead.State is KnownState.Value or KnownState.OneOf ? Known<TyreHold>.Of(TyreHold.Clincher, Bead.Evidence)
         : Hold;
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontTyre, Slot.RearTyre];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontTyre, Slot.RearTyre];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "37-622; bead folding".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -536,8 +540,9 @@ public sealed record Cassette : Part
     /// <summary>Its largest sprocket.</summary>
     public Known<ToothCount> LargestSprocket { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Cassette];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Cassette];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "9-speed HG".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -575,8 +580,9 @@ public sealed record Rotor : Part
     /// <summary>Thickness of its track.</summary>
     public Known<Dimension> Thickness { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontRotor, Slot.RearRotor];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontRotor, Slot.RearRotor];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "160; six-bolt".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -632,8 +638,9 @@ public sealed record Caliper : Part
     /// <summary>A second adapter on the first; none as it should be.</summary>
     public Known<AdapterIncrement> SecondAdapter { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontBrake, Slot.RearBrake];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontBrake, Slot.RearBrake];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "post mount".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -683,8 +690,9 @@ public sealed record Seatpost : Part
     /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
     public Known<DateMade> Made { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Seatpost];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Seatpost];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "26.8 x 350; mark 75; insertion 110".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

@@ -5,6 +5,8 @@ namespace Lugwork;
 /// <summary>The shape of a report as JSON.</summary>
 internal sealed class ReportSheet
 {
+    public required int Format { get; init; }
+
     public required string Verdict { get; init; }
 
     public required bool Complete { get; init; }
@@ -13,11 +15,11 @@ internal sealed class ReportSheet
 
     public required FitSheet[] Joints { get; init; }
 
-    public required string[] PartsToAdd { get; init; }
+    public required RemedySheet[] PartsToAdd { get; init; }
 
-    public required string[] ToMeasure { get; init; }
+    public required MeasureSheet[] ToMeasure { get; init; }
 
-    public required string[] Cautions { get; init; }
+    public required CautionSheet[] Cautions { get; init; }
 
     public required string[] NotLookedAt { get; init; }
 
@@ -25,9 +27,9 @@ internal sealed class ReportSheet
 
     public required string[] Lapsed { get; init; }
 
-    public required string[] SmallParts { get; init; }
+    public required SmallPartSheet[] SmallParts { get; init; }
 
-    public required string[] ToInspect { get; init; }
+    public required InspectSheet[] ToInspect { get; init; }
 
     public required AsBuiltSheet[] AsBuilt { get; init; }
 
@@ -55,23 +57,41 @@ internal sealed class FitSheet
 
     public required string Sentence { get; init; }
 
-    public required Dictionary<string, string> Compared { get; init; }
+    public required ComparedSheet[] Compared { get; init; }
 
-    public required string[] Remedies { get; init; }
+    public required RemedySheet[] Remedies { get; init; }
 
-    public required string[] Sources { get; init; }
+    public required MeasureSheet[] Measurements { get; init; }
+
+    public required string[] Cautions { get; init; }
+
+    public required SourceSheet[] Sources { get; init; }
+}
+
+/// <summary>The shape of one compared value as JSON.</summary>
+internal sealed class ComparedSheet
+{
+    public required string Slot { get; init; }
+
+    public required string Field { get; init; }
+
+    public required string Name { get; init; }
+
+    public required string Value { get; init; }
 }
 
 /// <summary>Reports as JSON.</summary>
 public static class ReportFile
 {
-    /// <summary>Writes a report: verdicts as their enum names, joints by id.</summary>
+    /// <summary>Writes a report: verdicts as their enum names; joints, slots, fields, cautions, bridges and sources by their ids, with the words for a person beside them.</summary>
+    /// <remarks>The number of its format stands first, 1; properties may be added in a minor version, and none is taken out or changed under that number.</remarks>
     /// <param name="report">The report.</param>
     public static string Write(FitReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
         ReportSheet sheet = new()
         {
+            Format = FileFormat.Now,
             Verdict = report.Verdict.ToString(),
             Complete = report.IsComplete,
             Missing = [.. report.Missing.Select(s => s.Key)],
@@ -83,19 +103,21 @@ public static class ReportFile
                     Verdict = f.Verdict.ToString(),
                     Reason = f.ReasonId,
                     Sentence = f.Sentence,
-                    Compared = f.Compared.ToDictionary(),
-                    Remedies = [.. f.Remedies.Select(r => r.What)],
-                    Sources = [.. f.Sources.Select(s => s.ToString())],
+                    Compared = [.. f.Compared.Select(c => new ComparedSheet { Slot = c.Slot.Key, Field = c.Field, Name = c.Name, Value = c.Value })],
+                    Remedies = [.. f.Remedies.Select(RemedySheet.Of)],
+                    Measurements = [.. f.Measurements.Select(MeasureSheet.Of)],
+                    Cautions = [.. f.Cautions.Select(c => c.Id)],
+                    Sources = [.. f.Sources.Select(SourceSheet.Of)],
                 }),
             ],
-            PartsToAdd = [.. report.PartsToAdd.Select(r => r.What)],
-            ToMeasure = [.. report.ToMeasure.Select(m => m.ToString())],
-            Cautions = [.. report.Cautions.Select(c => c.Text)],
+            PartsToAdd = [.. report.PartsToAdd.Select(RemedySheet.Of)],
+            ToMeasure = [.. report.ToMeasure.Select(MeasureSheet.Of)],
+            Cautions = [.. report.Cautions.Select(CautionSheet.Of)],
             NotLookedAt = [.. report.NotLookedAt.Select(j => j.Id)],
             Waived = [.. report.Waived.Select(w => new WaivedSheet { Joint = w.Fit.Joint!.Id, Verdict = w.Fit.Verdict.ToString(), Reason = w.Reason })],
             Lapsed = [.. report.Lapsed.Select(w => w.JointId)],
-            SmallParts = [.. report.Build.SmallParts().Select(p => p.Id)],
-            ToInspect = [.. report.Build.ToInspect().Select(p => p.ToString())],
+            SmallParts = [.. report.Build.SmallParts().Select(SmallPartSheet.Of)],
+            ToInspect = [.. report.Build.ToInspect().Select(InspectSheet.Of)],
             AsBuilt = [.. report.Build.AsBuilt.Select(AsBuiltSheet.WithValue)],
             NotYetJudged = FitReport.NotYetJudged,
         };

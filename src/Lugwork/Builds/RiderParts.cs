@@ -27,8 +27,9 @@ public sealed record Rider : Part
     /// <summary>The hand with which the rider brakes in front.</summary>
     public Known<Hand> FrontBrakeHand { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Rider];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Rider];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "82 kg; with luggage 95 kg; system 108 kg; use 2".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

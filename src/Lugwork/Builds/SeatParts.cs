@@ -9,8 +9,9 @@ public sealed record SeatClamp : Part
     /// <summary>The outside diameter of seat tube that it goes round.</summary>
     public Known<SeatClampSize> Size { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.SeatClamp];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.SeatClamp];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "31.8".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -33,8 +34,9 @@ public sealed record Saddle : Part
     /// <summary>From the middle of the rails to the top of the saddle.</summary>
     public Known<Dimension> Depth { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Saddle];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Saddle];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "7 mm round".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

@@ -27,8 +27,9 @@ public sealed record Shifter : Part
     /// <summary>What the joints read: a word that nobody has looked up is no word.</summary>
     internal Known<MakersWord> WithSprocketsOrNothing => WithSprockets.State == KnownState.Unknown ? Known<MakersWord>.None : WithSprockets;
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Shifter, Slot.FrontShifter];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Shifter, Slot.FrontShifter];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "cable; pull R11; spacing 11-wide; with derailleur allowed".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -60,8 +61,9 @@ public sealed record FrontDerailleur : Part
     /// <summary>Largest ring less the smallest that its maker allows; none where the maker prints none.</summary>
     public Known<ToothCount> Difference { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontDerailleur];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontDerailleur];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "braze-on; speeds 11; chainline road-2x; cable".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -81,8 +83,9 @@ public sealed record ChainGuide : Part
     /// <summary>How it is held.</summary>
     public Known<ChainGuideMount> Mount { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.ChainGuide];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.ChainGuide];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "ISCG05".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -111,8 +114,9 @@ public sealed record Chainring : Part
     /// <summary>The chain that its teeth are made for, by speeds.</summary>
     public Known<SprocketClass> Speeds { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Chainring];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Chainring];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "bolt circle 5x110; direct mount none; teeth 42".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

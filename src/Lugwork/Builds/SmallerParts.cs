@@ -28,8 +28,9 @@ public sealed record InnerTube : Part
     /// <summary>Length of the valve from its foot to its top.</summary>
     public Known<Dimension> ValveLength { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontTube, Slot.RearTube];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontTube, Slot.RearTube];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -52,8 +53,9 @@ public sealed record TubelessValve : Part
     /// <summary>Its length from the foot that seals to the top.</summary>
     public Known<Dimension> Length { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontValve, Slot.RearValve];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontValve, Slot.RearValve];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "Presta; length 44".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -73,8 +75,9 @@ public sealed record RimTape : Part
     /// <summary>Its width; none where the rim has no tape.</summary>
     public Known<Dimension> Width { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.FrontRimTape, Slot.RearRimTape];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontRimTape, Slot.RearRimTape];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "width 21".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -94,8 +97,9 @@ public sealed record HeadsetCartridge : Part
     /// <summary>Its four sizes.</summary>
     public Known<HeadsetBearing> Size { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.UpperBearing, Slot.LowerBearing];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.UpperBearing, Slot.LowerBearing];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "30.15x41x6.5 36/45".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -115,8 +119,9 @@ public sealed record HeadsetCover : Part
     /// <summary>Where cables run at it.</summary>
     public Known<CableWay> Cables { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.HeadsetCover];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.HeadsetCover];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "outside".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -136,8 +141,9 @@ public sealed record Preload : Part
     /// <summary>Star nut or expander.</summary>
     public Known<SteererPreload> Kind { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Preload];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Preload];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "star nut".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -157,8 +163,9 @@ public sealed record Controls : Part
     /// <summary>The bar that they clamp.</summary>
     public Known<ControlClamp> Clamp { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Controls];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Controls];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "drop-bar lever".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -178,8 +185,9 @@ public sealed record Grips : Part
     /// <summary>The bar that they are made for.</summary>
     public Known<GripDiameter> Bore { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Grips];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Grips];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "22.2".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -197,10 +205,11 @@ public sealed record Grips : Part
 public sealed record ShellAdapter : Part
 {
     /// <summary>Where it bears.</summary>
-    public Known<BracketAdapter> Kind { get; init; }
+    public Known<ShellAdapterKind> Kind { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.ShellAdapter];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.ShellAdapter];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "outboard".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>
@@ -226,8 +235,9 @@ public sealed record Dropper : Part
     /// <summary>From the lip above the collar to the middle of the rails, fully down.</summary>
     public Known<Dimension> Stack { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Dropper];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Dropper];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "internal".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

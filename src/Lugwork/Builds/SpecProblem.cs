@@ -3,12 +3,28 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>One thing wrong with a text: where, why and what was expected.</summary>
-/// <param name="Where">A JSON path such as "$.parts.rearWheel.hub", or the key of a short form.</param>
-/// <param name="Position">Position in that text, from 0.</param>
-/// <param name="Reason">What is wrong.</param>
-/// <param name="Expected">What was expected.</param>
-public sealed record SpecProblem(string Where, int Position, string Reason, string Expected)
+public sealed record SpecProblem
 {
+    internal SpecProblem(string where, int position, string reason, string expected)
+    {
+        Where = where;
+        Position = position;
+        Reason = reason;
+        Expected = expected;
+    }
+
+    /// <summary>A JSON path such as "$.parts.rearWheel.hub", or the key of a short form.</summary>
+    public string Where { get; internal init; }
+
+    /// <summary>Position in that text, from 0.</summary>
+    public int Position { get; internal init; }
+
+    /// <summary>What is wrong.</summary>
+    public string Reason { get; internal init; }
+
+    /// <summary>What was expected.</summary>
+    public string Expected { get; internal init; }
+
     /// <summary>One line.</summary>
     public override string ToString() => $"{Where} (position {Position}): {Reason}; expected {Expected}";
 }

@@ -21,8 +21,9 @@ public sealed record Shock : Part
     /// <summary>The bush that is in them, or is bought for them.</summary>
     public Known<ShockBush> Bush { get; init; }
 
-    /// <inheritdoc/>
-    public override ImmutableArray<Slot> Places => [Slot.Shock];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.Shock];
+
+    private protected override string Told() => PartText.Written(this);
 
     /// <summary>Reads the short form: "210x55; lower hardware 22.2x8; upper hardware 22.2x8; eyelet 12.7; bush 12.7".</summary>
     /// <param name="text">"key value" pieces with semicolons between.</param>

@@ -6,7 +6,10 @@ namespace Lugwork;
 public sealed class Waiver
 {
     /// <summary>Longest reason, characters.</summary>
-    public const int MostReason = 500;
+    public static int MostReason => ReasonLimit;
+
+    // For patterns and attributes, which take constants alone; a public one would be copied into callers.
+    internal const int ReasonLimit = 500;
 
     internal Waiver(string joint, string reason, string parts) => (JointId, Reason, Parts) = (joint, reason, parts);
 
@@ -17,7 +20,7 @@ public sealed class Waiver
     public string Reason { get; }
 
     /// <summary>Sixteen hexadecimal digits of the parts as they were when it was accepted: another part, or another figure of one, gives others.</summary>
-    public string Parts { get; }
+    internal string Parts { get; }
 
     /// <summary>"seatpost-in-seat-tube: the reason".</summary>
     public override string ToString() => $"{JointId}: {Reason}";
@@ -61,10 +64,20 @@ public sealed class Waiver
 }
 
 /// <summary>A finding that stands, and was accepted.</summary>
-/// <param name="Fit">The finding; its verdict counts as before.</param>
-/// <param name="Reason">Why it was accepted.</param>
-public sealed record WaivedFit(Fit Fit, string Reason)
+public sealed record WaivedFit
 {
+    internal WaivedFit(Fit fit, string reason)
+    {
+        Fit = fit;
+        Reason = reason;
+    }
+
+    /// <summary>The finding; its verdict counts as before.</summary>
+    public Fit Fit { get; internal init; }
+
+    /// <summary>Why it was accepted.</summary>
+    public string Reason { get; internal init; }
+
     /// <summary>"Chainline: needs measuring, waived: the reason".</summary>
     public override string ToString() => $"{Fit.Joint?.Name}: {Verdicts.InWords(Fit.Verdict)}, waived: {Reason}";
 }

@@ -24,11 +24,11 @@ internal static class WearRelations
 
         private static readonly Reason NoLimit = new("chain-wear-no-limit", "{0} mm over 24 pitches: no limit is printed for {1}; ask the chain's maker.") { Sources = [Sources.ChainWearLimits] };
 
-        private static readonly Reason Worn = new("chain-worn-out", "{0} mm over 24 pitches of a chain for {1}, 304.8 mm when new: worn out.") { Mend = "a new chain; try it on the old sprockets and rings, which may be worn too", Sources = [Sources.ChainWearLimits, Sources.ChainWearShop] };
+        private static readonly Reason Worn = new("chain-worn-out", "{0} mm over 24 pitches ({1}), 304.8 mm when new: worn out.") { Mend = "a new chain; try it on the old sprockets and rings, which may be worn too", Sources = [Sources.ChainWearLimits, Sources.ChainWearShop] };
 
-        private static readonly Reason Near = new("chain-near-its-limit", "{0} mm over 24 pitches of a chain for {1} is within 0.3 mm of worn out, which a ruler does not tell (our own bound, no source).") { Sources = [Sources.ChainWearLimits, Sources.ChainWearRuler] };
+        private static readonly Reason Near = new("chain-near-its-limit", "{0} mm over 24 pitches ({1}) is within 0.3 mm of worn out, which a ruler does not tell (our own bound, no source).") { Sources = [Sources.ChainWearLimits, Sources.ChainWearRuler] };
 
-        private static readonly Reason Good = new("chain-not-worn", "{0} mm over 24 pitches of a chain for {1}, 304.8 mm when new: not worn out.") { Sources = [Sources.ChainWearLimits, Sources.ChainWearShop] };
+        private static readonly Reason Good = new("chain-not-worn", "{0} mm over 24 pitches ({1}), 304.8 mm when new: not worn out.") { Sources = [Sources.ChainWearLimits, Sources.ChainWearShop] };
 
         public override string Kind => "length over 24 pitches below the limit of wear";
 

@@ -32,7 +32,7 @@ internal static class CatalogueFile
 
     private static ReadOnlySpan<byte> Magic => [(byte)'L', (byte)'U', (byte)'G', (byte)'C', (byte)'A', (byte)'T', 0x1A, 0x0A];
 
-    public static void Save(CatalogueView view, string path, CancellationToken cancellation)
+    public static void Save(CatalogueView view, string path, CancellationToken cancellationToken)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         string next = $"{path}.{Path.GetRandomFileName()}{Unfinished}";
@@ -40,11 +40,11 @@ internal static class CatalogueFile
         {
             using (FileStream stream = new(next, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
-                Write(view, stream, cancellation);
+                Write(view, stream, cancellationToken);
                 stream.Flush(flushToDisk: true);
             }
 
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             File.Move(next, path, overwrite: true);
         }
         catch
@@ -101,15 +101,15 @@ internal static class CatalogueFile
         }
     }
 
-    public static PartCatalogue Open(string path, CancellationToken cancellation)
+    public static PartCatalogue Open(string path, CancellationToken cancellationToken)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
-        return Read(stream, cancellation);
+        return Read(stream, cancellationToken);
     }
 
     /// <summary>Writes a snapshot into a stream that can be set back: section by section, and the head, which holds the length, last.</summary>
-    public static void Write(CatalogueView view, Stream stream, CancellationToken cancellation)
+    public static void Write(CatalogueView view, Stream stream, CancellationToken cancellationToken)
     {
         long start = stream.Position;
         byte[] header = new byte[HeaderBytes];
@@ -118,8 +118,8 @@ internal static class CatalogueFile
         byte[] sum = new byte[SHA256.HashSizeInBytes];
         foreach (SlotIndex index in view.Indexes.OfType<SlotIndex>())
         {
-            cancellation.ThrowIfCancellationRequested();
-            ByteWriter section = Section(index, cancellation);
+            cancellationToken.ThrowIfCancellationRequested();
+            ByteWriter section = Section(index, cancellationToken);
             sum = Sum(sum, section.Written);
             stream.Write(section.Written);
             stream.Write(sum);
@@ -147,7 +147,7 @@ internal static class CatalogueFile
     }
 
     /// <summary>Reads a snapshot from a stream that tells its length.</summary>
-    public static PartCatalogue Read(Stream stream, CancellationToken cancellation)
+    public static PartCatalogue Read(Stream stream, CancellationToken cancellationToken)
     {
         long length = stream.Length;
         byte[] header = Take(stream, HeaderBytes, 0, length, "it is too short for a snapshot of a catalogue");
@@ -178,8 +178,8 @@ internal static class CatalogueFile
         byte[] sum = new byte[SHA256.HashSizeInBytes];
         for (uint section = BinaryPrimitives.ReadUInt32LittleEndian(header.AsSpan(12)); section > 0; section--)
         {
-            cancellation.ThrowIfCancellationRequested();
-            at = ReadSection(stream, at, length, ref sum, tables, indexes, cancellation);
+            cancellationToken.ThrowIfCancellationRequested();
+            at = ReadSection(stream, at, length, ref sum, tables, indexes, cancellationToken);
         }
 
         return at == length
@@ -187,7 +187,7 @@ internal static class CatalogueFile
             : throw new CatalogueFileException("something stands behind the last section", at);
     }
 
-    private static long ReadSection(Stream stream, long at, long length, ref byte[] last, SlotTable?[] tables, SlotIndex?[] indexes, CancellationToken cancellation)
+    private static long ReadSection(Stream stream, long at, long length, ref byte[] last, SlotTable?[] tables, SlotIndex?[] indexes, CancellationToken cancellationToken)
     {
         byte[] before = Take(stream, LengthBytes, at, length, "a section is missing");
         ulong size = BinaryPrimitives.ReadUInt64LittleEndian(before);
@@ -209,7 +209,7 @@ internal static class CatalogueFile
         last = sum;
 
         ByteReader reader = new(section.AsSpan(LengthBytes), at + LengthBytes);
-        SlotIndex index = SlotSection.Read(ref reader, out SlotTable table, cancellation);
+        SlotIndex index = SlotSection.Read(ref reader, out SlotTable table, cancellationToken);
         if (reader.Left > 0)
         {
             throw reader.Wrong("something stands behind the parts");
@@ -225,7 +225,7 @@ internal static class CatalogueFile
         return at + section.Length + SHA256.HashSizeInBytes;
     }
 
-    private static ByteWriter Section(SlotIndex index, CancellationToken cancellation)
+    private static ByteWriter Section(SlotIndex index, CancellationToken cancellationToken)
     {
         ByteWriter writer = new();
         for (int i = 0; i < LengthBytes; i++)
@@ -233,7 +233,7 @@ internal static class CatalogueFile
             writer.Byte(0);
         }
 
-        SlotSection.Write(writer, index, cancellation);
+        SlotSection.Write(writer, index, cancellationToken);
         writer.Put(0, (ulong)(writer.Length - LengthBytes));
         return writer;
     }

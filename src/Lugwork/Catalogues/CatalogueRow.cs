@@ -20,11 +20,24 @@ public sealed record CatalogueLine(long Id, string Slot, string Text);
 public readonly record struct CatalogueKey(Slot Slot, long Id);
 
 /// <summary>A row that was skipped.</summary>
-/// <param name="Row">Number of the row, from 0.</param>
-/// <param name="Id">Its id; 0 where the row was null.</param>
-/// <param name="Reason">What is wrong with it.</param>
-public sealed record CatalogueProblem(long Row, long Id, string Reason)
+public sealed record CatalogueProblem
 {
+    internal CatalogueProblem(long row, long id, string reason)
+    {
+        Row = row;
+        Id = id;
+        Reason = reason;
+    }
+
+    /// <summary>Number of the row, from 0.</summary>
+    public long Row { get; internal init; }
+
+    /// <summary>Its id; 0 where the row was null.</summary>
+    public long Id { get; internal init; }
+
+    /// <summary>What is wrong with it.</summary>
+    public string Reason { get; internal init; }
+
     /// <summary>"row 7 (id 12): there is no such slot".</summary>
     public override string ToString() => FormattableString.Invariant($"row {Row} (id {Id}): {Reason}");
 }
@@ -33,7 +46,7 @@ public sealed record CatalogueProblem(long Row, long Id, string Reason)
 public sealed class CatalogueReport
 {
     /// <summary>The most problems that are kept one by one; <see cref="Skipped"/> counts all.</summary>
-    public const int MostProblems = 1_000;
+    public static int MostProblems => 1_000;
 
     internal CatalogueReport(int added, int replaced, int removed, long skipped, ImmutableArray<CatalogueProblem> problems)
     {

@@ -46,43 +46,47 @@ public sealed class CatalogueView
     /// <param name="slot">The slot; that of the frame too, with the other parts of the build.</param>
     /// <param name="most">The most parts of each list; 0 for counts alone.</param>
     /// <param name="worst">The worst verdict to list and to tell apart.</param>
-    /// <param name="cancellation">Ends it.</param>
+    /// <param name="cancellationToken">Ends it.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative, or <paramref name="worst"/> is not one of fits, needs part and needs measuring.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public SlotFitting Fitting(Build build, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellation = default)
+    public SlotFitting Fitting(Build build, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(slot);
-        return Ask(slot, slot, s => s == slot ? null : build[s], part => With(build, slot, part), most, worst, cancellation);
+        return Ask(slot, slot, s => s == slot ? null : build[s], part => With(build, slot, part), most, worst, cancellationToken);
     }
 
     /// <summary>The parts that go into a slot of a bare frame, down to those that need measuring.</summary>
     /// <param name="frame">The frame.</param>
     /// <param name="slot">Any slot; in that of the frame nothing is judged but a frame's own condition.</param>
     /// <param name="most">The most parts of each list; 0 for counts alone.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative.</exception>
-    public SlotFitting Fitting(Frame frame, Slot slot, int most) => Fitting(Build.From(frame), slot, most);
+    /// <param name="worst">The worst verdict to list and to tell apart.</param>
+    /// <param name="cancellationToken">Ends it.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative, or <paramref name="worst"/> is not one of fits, needs part and needs measuring.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public SlotFitting Fitting(Frame frame, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellationToken = default) =>
+        Fitting(Build.From(frame), slot, most, worst, cancellationToken);
 
     /// <summary>How many parts go into every slot of a build of which there are parts, that of the frame left out.</summary>
     /// <param name="build">The build.</param>
-    /// <param name="cancellation">Ends it.</param>
+    /// <param name="cancellationToken">Ends it.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public ImmutableDictionary<Slot, FitCounts> CountsFor(Build build, CancellationToken cancellation = default)
+    public ImmutableDictionary<Slot, FitCounts> CountsFor(Build build, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(build);
-        return Slots.Where(s => s != Slot.Frame).ToImmutableDictionary(s => s, s => Fitting(build, s, 0, Verdict.NeedsMeasuring, cancellation).Counts);
+        return Slots.Where(s => s != Slot.Frame).ToImmutableDictionary(s => s, s => Fitting(build, s, 0, Verdict.NeedsMeasuring, cancellationToken).Counts);
     }
 
     /// <summary>How many parts go into every slot of each frame of the catalogue, all frames at once: what frames and parts say alike is judged once.</summary>
-    /// <param name="cancellation">Ends it.</param>
+    /// <param name="cancellationToken">Ends it.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public FrameCounts CountsOfFrames(CancellationToken cancellation = default)
+    public FrameCounts CountsOfFrames(CancellationToken cancellationToken = default)
     {
         SlotIndex? frames = IndexOf(Slot.Frame);
         FrameScreen?[] screens = new FrameScreen?[Slot.All.Length];
         foreach (Slot slot in frames is null ? [] : Slots)
         {
-            screens[slot.Number] = slot == Slot.Frame ? null : new(frames!, IndexOf(slot)!, cancellation);
+            screens[slot.Number] = slot == Slot.Frame ? null : new(frames!, IndexOf(slot)!, cancellationToken);
         }
 
         return new(frames, screens);
@@ -94,11 +98,11 @@ public sealed class CatalogueView
     /// <param name="slot">One of its places, not the frame's.</param>
     /// <param name="most">The most frames of each list.</param>
     /// <param name="worst">The worst verdict to list and to tell apart.</param>
-    /// <param name="cancellation">Ends it.</param>
+    /// <param name="cancellationToken">Ends it.</param>
     /// <exception cref="ArgumentException">The part does not go to this slot.</exception>
     /// <exception cref="ArgumentOutOfRangeException">As for <see cref="Fitting(Build, Slot, int, Verdict, CancellationToken)"/>.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public SlotFitting FramesFor(Part part, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellation = default)
+    public SlotFitting FramesFor(Part part, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(slot);
@@ -107,7 +111,7 @@ public sealed class CatalogueView
             throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}; frames are sought for another part than a frame", nameof(slot));
         }
 
-        return Ask(Slot.Frame, slot, s => s == slot ? part : null, frame => Build.From((Frame)frame).With(part, slot), most, worst, cancellation);
+        return Ask(Slot.Frame, slot, s => s == slot ? part : null, frame => Build.From((Frame)frame).With(part, slot), most, worst, cancellationToken);
     }
 
     internal SlotIndex? IndexOf(Slot slot)
@@ -116,7 +120,7 @@ public sealed class CatalogueView
         return Indexes[slot.Number];
     }
 
-    private SlotFitting Ask(Slot slot, Slot aim, Func<Slot, Part?> beside, Func<Part, Build> with, int most, Verdict worst, CancellationToken cancellation)
+    private SlotFitting Ask(Slot slot, Slot aim, Func<Slot, Part?> beside, Func<Part, Build> with, int most, Verdict worst, CancellationToken cancellationToken)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(most);
         if (worst is not (Verdict.Fits or Verdict.NeedsPart or Verdict.NeedsMeasuring))
@@ -125,7 +129,7 @@ public sealed class CatalogueView
         }
 
         SlotIndex? index = IndexOf(slot);
-        byte[] verdicts = index is null ? [] : new SlotJudge(index, aim, beside, worst).Judge(cancellation);
+        byte[] verdicts = index is null ? [] : new SlotJudge(index, aim, beside, worst).Judge(cancellationToken);
         return new(index, slot, aim, verdicts, worst, most, with);
     }
 

@@ -3,23 +3,87 @@ using System.Collections.Immutable;
 namespace Lugwork.Catalogues;
 
 /// <summary>One row of the relation part_fit: something that a part is, to one joint.</summary>
-/// <param name="PartId">The shop's own number of the part.</param>
-/// <param name="Slot">Key of the slot, such as "seatpost".</param>
-/// <param name="Joint">Id of the joint; empty in the one row that every part has.</param>
-/// <param name="Key">What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</param>
-/// <param name="LimitMin">The least that it can be: nanometres of a length, grams of a mass; 0 where it is no figure.</param>
-/// <param name="LimitMax">The greatest that it can be, in the same unit.</param>
-public sealed record PartFitRow(long PartId, string Slot, string Joint, string Key, long LimitMin, long LimitMax);
+public sealed record PartFitRow
+{
+    /// <summary>A row, such as one read back from a database.</summary>
+    /// <param name="partId">The shop's own number of the part.</param>
+    /// <param name="slot">Key of the slot, such as "seatpost".</param>
+    /// <param name="joint">Id of the joint; empty in the one row that every part has.</param>
+    /// <param name="key">What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</param>
+    /// <param name="limitMin">The least that it can be: nanometres of a length, grams of a mass, microdegrees of an angle; 0 where it is no figure.</param>
+    /// <param name="limitMax">The greatest that it can be, in the same unit.</param>
+    public PartFitRow(long partId, string slot, string joint, string key, long limitMin, long limitMax)
+    {
+        PartId = partId;
+        Slot = slot;
+        Joint = joint;
+        Key = key;
+        LimitMin = limitMin;
+        LimitMax = limitMax;
+    }
+
+    /// <summary>The shop's own number of the part.</summary>
+    public long PartId { get; internal init; }
+
+    /// <summary>Key of the slot, such as "seatpost".</summary>
+    public string Slot { get; internal init; }
+
+    /// <summary>Id of the joint; empty in the one row that every part has.</summary>
+    public string Joint { get; internal init; }
+
+    /// <summary>What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</summary>
+    public string Key { get; internal init; }
+
+    /// <summary>The least that it can be: nanometres of a length, grams of a mass, microdegrees of an angle; 0 where it is no figure.</summary>
+    public long LimitMin { get; internal init; }
+
+    /// <summary>The greatest that it can be, in the same unit.</summary>
+    public long LimitMax { get; internal init; }
+}
 
 /// <summary>One row of the relation frame_need: something that a part may be, by one joint.</summary>
-/// <param name="FrameId">The shop's own number of the frame or build.</param>
-/// <param name="Slot">Key of the slot that is to be filled.</param>
-/// <param name="Joint">Id of the joint; empty in the one row that every slot has.</param>
-/// <param name="Key">What the part may be: as in part_fit.</param>
-/// <param name="LimitMin">The least that is right; a part is met where its range meets this one.</param>
-/// <param name="LimitMax">The greatest that is right; <see cref="FitRelations.NoLimit"/> where there is no limit.</param>
-/// <param name="Bridge">What has to be bought or done; empty where it fits as it is, or where the joint is silent because nobody looked; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</param>
-public sealed record FrameNeedRow(long FrameId, string Slot, string Joint, string Key, long LimitMin, long LimitMax, string Bridge);
+public sealed record FrameNeedRow
+{
+    /// <summary>A row, such as one read back from a database.</summary>
+    /// <param name="frameId">The shop's own number of the frame or build.</param>
+    /// <param name="slot">Key of the slot that is to be filled.</param>
+    /// <param name="joint">Id of the joint; empty in the one row that every slot has.</param>
+    /// <param name="key">What the part may be: as in part_fit.</param>
+    /// <param name="limitMin">The least that is right; a part is met where its range meets this one.</param>
+    /// <param name="limitMax">The greatest that is right; <see cref="FitRelations.NoLimit"/> where there is no limit.</param>
+    /// <param name="bridge">What has to be bought or done; empty where it fits as it is, or where the joint is silent because nobody looked; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</param>
+    public FrameNeedRow(long frameId, string slot, string joint, string key, long limitMin, long limitMax, string bridge)
+    {
+        FrameId = frameId;
+        Slot = slot;
+        Joint = joint;
+        Key = key;
+        LimitMin = limitMin;
+        LimitMax = limitMax;
+        Bridge = bridge;
+    }
+
+    /// <summary>The shop's own number of the frame or build.</summary>
+    public long FrameId { get; internal init; }
+
+    /// <summary>Key of the slot that is to be filled.</summary>
+    public string Slot { get; internal init; }
+
+    /// <summary>Id of the joint; empty in the one row that every slot has.</summary>
+    public string Joint { get; internal init; }
+
+    /// <summary>What the part may be: as in part_fit.</summary>
+    public string Key { get; internal init; }
+
+    /// <summary>The least that is right; a part is met where its range meets this one.</summary>
+    public long LimitMin { get; internal init; }
+
+    /// <summary>The greatest that is right; <see cref="FitRelations.NoLimit"/> where there is no limit.</summary>
+    public long LimitMax { get; internal init; }
+
+    /// <summary>What has to be bought or done; empty where it fits as it is, or where the joint is silent because nobody looked; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</summary>
+    public string Bridge { get; internal init; }
+}
 
 /// <summary>Parts and frames as two plain relations, for a join in any database engine. Both are made by the joints themselves.</summary>
 /// <remarks>
@@ -44,7 +108,7 @@ public static class FitRelations
     public const string AnyPart = "any";
 
     /// <summary>In the place of <see cref="AnyPart"/>: a part that is good with something bought for it alone.</summary>
-    public const string MendedPart = "any:part";
+    public const string NeedsBuyingPart = "any:part";
 
     /// <summary>In the place of <see cref="AnyPart"/>: a part that has to be looked at, or of which its maker has to be asked, whatever it meets: its condition is open, or something of it lies outside the library.</summary>
     public const string AskedPart = "any:ask";
@@ -116,7 +180,7 @@ public static class FitRelations
     /// <param name="worst">The worst verdict to meet: fits, needs part or needs measuring.</param>
     /// <exception cref="ArgumentException">The slot is the frame's.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="worst"/> is another verdict.</exception>
-    public static ImmutableArray<FrameNeedRow> NeedsOf(long id, Build build, Slot slot, Verdict worst = Verdict.NeedsPart)
+    public static ImmutableArray<FrameNeedRow> NeedsOf(long id, Build build, Slot slot, Verdict worst = Verdict.NeedsMeasuring)
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(slot);
@@ -134,7 +198,7 @@ public static class FitRelations
         rows.Add(new(id, slot.Key, "", AnyPart, 0, 0, ""));
         if (worst >= Verdict.NeedsPart)
         {
-            rows.Add(new(id, slot.Key, "", MendedPart, 0, 0, JointNeed.ToldByCheck));
+            rows.Add(new(id, slot.Key, "", NeedsBuyingPart, 0, 0, JointNeed.ToldByCheck));
         }
 
         if (worst >= Verdict.NeedsMeasuring)
@@ -156,7 +220,7 @@ public static class FitRelations
     private static string ByItself(Verdict verdict) => verdict switch
     {
         Verdict.NotJudged or Verdict.Fits => AnyPart,
-        Verdict.NeedsPart => MendedPart,
+        Verdict.NeedsPart => NeedsBuyingPart,
         Verdict.NeedsMeasuring => AskedPart,
         _ => RefusedPart,
     };

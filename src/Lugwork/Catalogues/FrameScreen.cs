@@ -17,10 +17,10 @@ internal sealed class FrameScreen
     private readonly int[] _numbers;
     private readonly List<FitCounts> _counts = [];
 
-    public FrameScreen(SlotIndex frames, SlotIndex parts, CancellationToken cancellation)
+    public FrameScreen(SlotIndex frames, SlotIndex parts, CancellationToken cancellationToken)
     {
         _pairs = [.. Enumerable.Range(0, parts.Table.Ports.Length).Where(p => parts.Table.Ports[p].Joint.Slots.All(s => s == parts.Slot || s == Slot.Frame)).Select(p => new ScreenedJoint(frames, parts, p))];
-        Gather(parts, cancellation);
+        Gather(parts, cancellationToken);
         _numbers = new int[frames.Table.Count];
         ByteSet seen = new();
         ByteWriter key = new();
@@ -33,7 +33,7 @@ internal sealed class FrameScreen
                 continue;
             }
 
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             Read(frames.Table.AnswersOf(kind), all);
             key.Clear();
             for (int i = 0; i < own.Length; i++)
@@ -53,7 +53,7 @@ internal sealed class FrameScreen
     public FitCounts Of(int kind) => _counts[_numbers[kind]];
 
     /// <summary>Kinds of parts that say the same to the joints of a bare frame, with how many parts they are.</summary>
-    private void Gather(SlotIndex parts, CancellationToken cancellation)
+    private void Gather(SlotIndex parts, CancellationToken cancellationToken)
     {
         ByteSet seen = new();
         ByteWriter key = new();
@@ -65,7 +65,7 @@ internal sealed class FrameScreen
                 continue;
             }
 
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             bool asked = Read(parts.Table.AnswersOf(kind), all);
             key.Clear();
             key.Byte(asked ? (byte)1 : (byte)0);

@@ -34,62 +34,62 @@ public sealed class PartCatalogue
     public CatalogueView View => Volatile.Read(ref _view);
 
     /// <summary>Bytes of memory that the catalogue takes, as near as can be told from outside.</summary>
-    public long Memory => View.Memory + _tables.Sum(t => t?.Memory ?? 0);
+    public long MemoryBytes => View.Memory + _tables.Sum(t => t?.Memory ?? 0);
 
     /// <summary>Adds parts, and replaces those whose number the slot has. Rows are read once, one after the other, and not kept.</summary>
     /// <param name="rows">The parts. A row that is null, has no slot or part, a part that does not go there, or a number that an earlier row of the slot has, is skipped and reported.</param>
-    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <param name="cancellationToken">Ends it with nothing changed.</param>
     /// <returns>What came of it.</returns>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed. So it is where the rows themselves throw.</exception>
-    public CatalogueReport Load(IEnumerable<CatalogueRow> rows, CancellationToken cancellation = default) => Change(rows, [], cancellation);
+    public CatalogueReport Load(IEnumerable<CatalogueRow> rows, CancellationToken cancellationToken = default) => Change(rows, [], cancellationToken);
 
     /// <summary>The same of rows that come in time. No thread waits: neither for a row nor for the turn of another change. Readers go on, other changes wait.</summary>
     /// <param name="rows">The parts.</param>
-    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <param name="cancellationToken">Ends it with nothing changed.</param>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
-    public Task<CatalogueReport> LoadAsync(IAsyncEnumerable<CatalogueRow> rows, CancellationToken cancellation = default) => ChangeAsync(rows, [], cancellation);
+    public Task<CatalogueReport> LoadAsync(IAsyncEnumerable<CatalogueRow> rows, CancellationToken cancellationToken = default) => ChangeAsync(rows, [], cancellationToken);
 
     /// <summary>Adds parts that are given as text; text that cannot be read is skipped and reported with its reason.</summary>
     /// <param name="lines">The parts.</param>
-    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <param name="cancellationToken">Ends it with nothing changed.</param>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
-    public CatalogueReport LoadLines(IEnumerable<CatalogueLine> lines, CancellationToken cancellation = default)
+    public CatalogueReport LoadLines(IEnumerable<CatalogueLine> lines, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(lines);
         return Change(draft =>
         {
             foreach (CatalogueLine line in lines)
             {
-                cancellation.ThrowIfCancellationRequested();
+                cancellationToken.ThrowIfCancellationRequested();
                 draft.Put(line);
             }
-        }, cancellation);
+        }, cancellationToken);
     }
 
     /// <summary>The same of lines that come in time, such as those of a file or an upload. No thread waits; readers go on, other changes wait.</summary>
     /// <param name="lines">The parts.</param>
-    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <param name="cancellationToken">Ends it with nothing changed.</param>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
-    public Task<CatalogueReport> LoadLinesAsync(IAsyncEnumerable<CatalogueLine> lines, CancellationToken cancellation = default)
+    public Task<CatalogueReport> LoadLinesAsync(IAsyncEnumerable<CatalogueLine> lines, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(lines);
         return ChangeAsync(
             async draft =>
             {
-                await foreach (CatalogueLine line in lines.WithCancellation(cancellation).ConfigureAwait(false))
+                await foreach (CatalogueLine line in lines.WithCancellation(cancellationToken).ConfigureAwait(false))
                 {
                     draft.Put(line);
                 }
             },
-            cancellation);
+            cancellationToken);
     }
 
     /// <summary>Takes parts out and puts parts in, in one step: no reader sees the one without the other.</summary>
     /// <param name="rows">Parts to add or replace.</param>
     /// <param name="gone">Parts to take out first; one that is not there is no problem.</param>
-    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <param name="cancellationToken">Ends it with nothing changed.</param>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
-    public CatalogueReport Change(IEnumerable<CatalogueRow> rows, IEnumerable<CatalogueKey> gone, CancellationToken cancellation = default)
+    public CatalogueReport Change(IEnumerable<CatalogueRow> rows, IEnumerable<CatalogueKey> gone, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(rows);
         ArgumentNullException.ThrowIfNull(gone);
@@ -97,24 +97,24 @@ public sealed class PartCatalogue
         {
             foreach (CatalogueKey key in gone)
             {
-                cancellation.ThrowIfCancellationRequested();
+                cancellationToken.ThrowIfCancellationRequested();
                 draft.Remove(key);
             }
 
             foreach (CatalogueRow row in rows)
             {
-                cancellation.ThrowIfCancellationRequested();
+                cancellationToken.ThrowIfCancellationRequested();
                 draft.Put(row);
             }
-        }, cancellation);
+        }, cancellationToken);
     }
 
     /// <summary>The same of rows that come in time. No thread waits: neither for a row nor for the turn of another change. Readers go on, other changes wait.</summary>
     /// <param name="rows">Parts to add or replace.</param>
     /// <param name="gone">Parts to take out first; one that is not there is no problem.</param>
-    /// <param name="cancellation">Ends it with nothing changed.</param>
+    /// <param name="cancellationToken">Ends it with nothing changed.</param>
     /// <exception cref="OperationCanceledException">It was cancelled; nothing is changed.</exception>
-    public Task<CatalogueReport> ChangeAsync(IAsyncEnumerable<CatalogueRow> rows, IEnumerable<CatalogueKey> gone, CancellationToken cancellation = default)
+    public Task<CatalogueReport> ChangeAsync(IAsyncEnumerable<CatalogueRow> rows, IEnumerable<CatalogueKey> gone, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(rows);
         ArgumentNullException.ThrowIfNull(gone);
@@ -123,16 +123,16 @@ public sealed class PartCatalogue
             {
                 foreach (CatalogueKey key in gone)
                 {
-                    cancellation.ThrowIfCancellationRequested();
+                    cancellationToken.ThrowIfCancellationRequested();
                     draft.Remove(key);
                 }
 
-                await foreach (CatalogueRow row in rows.WithCancellation(cancellation).ConfigureAwait(false))
+                await foreach (CatalogueRow row in rows.WithCancellation(cancellationToken).ConfigureAwait(false))
                 {
                     draft.Put(row);
                 }
             },
-            cancellation);
+            cancellationToken);
     }
 
     /// <summary>Takes parts out of a slot; one that is not there is no problem.</summary>
@@ -149,22 +149,22 @@ public sealed class PartCatalogue
     /// <summary>Writes a snapshot of the view of this moment beside the old one and moves it into place: a writer that is killed leaves the old file, and the next that comes to its end clears what it left.</summary>
     /// <remarks>Two writers of one file at once do no harm to it: it is the snapshot of the one or of the other, and one of them may end with an <see cref="IOException"/>.</remarks>
     /// <param name="path">The file; one that is there is replaced.</param>
-    /// <param name="cancellation">Ends it; the old file stays.</param>
+    /// <param name="cancellationToken">Ends it; the old file stays.</param>
     /// <exception cref="IOException">It cannot be written; the old file stays.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written; the old file stays.</exception>
-    public void Save(string path, CancellationToken cancellation = default) => CatalogueFile.Save(View, path, cancellation);
+    public void Save(string path, CancellationToken cancellationToken = default) => CatalogueFile.Save(View, path, cancellationToken);
 
     /// <summary>Reads a snapshot. Every part is judged anew by this version of the library.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="cancellation">Ends it.</param>
+    /// <param name="cancellationToken">Ends it.</param>
     /// <exception cref="CatalogueFileException">It is no snapshot, damaged, or of a kind that this version does not know; with what and where.</exception>
     /// <exception cref="IOException">It cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be read, or is a folder.</exception>
-    public static PartCatalogue Open(string path, CancellationToken cancellation = default) => CatalogueFile.Open(path, cancellation);
+    public static PartCatalogue Open(string path, CancellationToken cancellationToken = default) => CatalogueFile.Open(path, cancellationToken);
 
-    private CatalogueReport Change(Action<CatalogueDraft> change, CancellationToken cancellation)
+    private CatalogueReport Change(Action<CatalogueDraft> change, CancellationToken cancellationToken)
     {
-        _changing.Wait(cancellation);
+        _changing.Wait(cancellationToken);
         CatalogueDraft draft = new(_tables, View);
         try
         {
@@ -177,14 +177,14 @@ public sealed class PartCatalogue
         }
     }
 
-    private async Task<CatalogueReport> ChangeAsync(Func<CatalogueDraft, Task> change, CancellationToken cancellation)
+    private async Task<CatalogueReport> ChangeAsync(Func<CatalogueDraft, Task> change, CancellationToken cancellationToken)
     {
-        await _changing.WaitAsync(cancellation).ConfigureAwait(false);
+        await _changing.WaitAsync(cancellationToken).ConfigureAwait(false);
         CatalogueDraft draft = new(_tables, View);
         try
         {
             await change(draft).ConfigureAwait(false);
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             return Show(draft);
         }
         finally

@@ -4,13 +4,32 @@ using System.Collections.Immutable;
 namespace Lugwork.Catalogues;
 
 /// <summary>How many parts of a slot have which verdict.</summary>
-/// <param name="Fits">They fit as they are.</param>
-/// <param name="NeedsPart">They fit with a bought part or shop work.</param>
-/// <param name="NeedsMeasuring">What is known does not decide it.</param>
-/// <param name="NotJudged">No joint speaks of them, because what they meet is not there yet.</param>
-/// <param name="Worse">They are worse than what was asked for.</param>
-public sealed record FitCounts(int Fits, int NeedsPart, int NeedsMeasuring, int NotJudged, int Worse)
+public sealed record FitCounts
 {
+    internal FitCounts(int fits, int needsPart, int needsMeasuring, int notJudged, int worse)
+    {
+        Fits = fits;
+        NeedsPart = needsPart;
+        NeedsMeasuring = needsMeasuring;
+        NotJudged = notJudged;
+        Worse = worse;
+    }
+
+    /// <summary>They fit as they are.</summary>
+    public int Fits { get; internal init; }
+
+    /// <summary>They fit with a bought part or shop work.</summary>
+    public int NeedsPart { get; internal init; }
+
+    /// <summary>What is known does not decide it.</summary>
+    public int NeedsMeasuring { get; internal init; }
+
+    /// <summary>No joint speaks of them, because what they meet is not there yet.</summary>
+    public int NotJudged { get; internal init; }
+
+    /// <summary>They are worse than what was asked for.</summary>
+    public int Worse { get; internal init; }
+
     /// <summary>All of them.</summary>
     public int Total => Fits + NeedsPart + NeedsMeasuring + NotJudged + Worse;
 }

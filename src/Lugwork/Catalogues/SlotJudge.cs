@@ -28,7 +28,7 @@ internal sealed class SlotJudge
     public static bool Counts(Joint joint, Slot index, Slot aim) => joint.Slots.Contains(aim) || joint.Slots.All(s => s == index);
 
     /// <summary>The verdict of each kind as a byte; one that is worse than what is asked for is only said to be worse. A kind of which there is no part is not judged.</summary>
-    public byte[] Judge(CancellationToken cancellation)
+    public byte[] Judge(CancellationToken cancellationToken)
     {
         SlotTableView table = _index.Table;
         byte[] verdicts = new byte[table.Count];
@@ -36,7 +36,7 @@ internal sealed class SlotJudge
         {
             if (_index.CountOf(kind) > 0)
             {
-                cancellation.ThrowIfCancellationRequested();
+                cancellationToken.ThrowIfCancellationRequested();
                 verdicts[kind] = (byte)Of(table, kind);
             }
         }

@@ -5,7 +5,7 @@ internal static class SlotSection
 {
     private const int Between = 1_024;
 
-    public static void Write(ByteWriter writer, SlotIndex index, CancellationToken cancellation)
+    public static void Write(ByteWriter writer, SlotIndex index, CancellationToken cancellationToken)
     {
         SlotTableView table = index.Table;
         string[] keys = [.. PartForms.Of(index.Slot).OwnFields];
@@ -46,7 +46,7 @@ internal static class SlotSection
         {
             if (place % Between == 0)
             {
-                cancellation.ThrowIfCancellationRequested();
+                cancellationToken.ThrowIfCancellationRequested();
             }
 
             writer.Number(unchecked((ulong)(index.Ids[place] - before)));
@@ -55,7 +55,7 @@ internal static class SlotSection
         }
     }
 
-    public static SlotIndex Read(ref ByteReader reader, out SlotTable table, CancellationToken cancellation)
+    public static SlotIndex Read(ref ByteReader reader, out SlotTable table, CancellationToken cancellationToken)
     {
         string key = reader.Text();
         if (Slot.Find(key) is not { } slot || slot.Key != key)
@@ -65,7 +65,7 @@ internal static class SlotSection
 
         table = new(slot);
         (int[] fields, Candidates[][] values) = ReadValues(ref reader, slot, table.Keys);
-        int[] kinds = ReadKinds(ref reader, slot, table, fields, values, cancellation);
+        int[] kinds = ReadKinds(ref reader, slot, table, fields, values, cancellationToken);
         long[] ids = new long[reader.Count(2)];
         if (ids.Length == 0)
         {
@@ -77,7 +77,7 @@ internal static class SlotSection
         {
             if (place % Between == 0)
             {
-                cancellation.ThrowIfCancellationRequested();
+                cancellationToken.ThrowIfCancellationRequested();
             }
 
             ids[place] = unchecked((place == 0 ? 0 : ids[place - 1]) + (long)reader.Number());
@@ -126,14 +126,14 @@ internal static class SlotSection
         return (fields, values);
     }
 
-    private static int[] ReadKinds(ref ByteReader reader, Slot slot, SlotTable table, int[] fields, Candidates[][] values, CancellationToken cancellation)
+    private static int[] ReadKinds(ref ByteReader reader, Slot slot, SlotTable table, int[] fields, Candidates[][] values, CancellationToken cancellationToken)
     {
         IPartForm form = PartForms.Of(slot);
         int[] kinds = new int[reader.Count(fields.Length)];
         Candidates[] codes = new Candidates[table.Keys.Length];
         for (int kind = 0; kind < kinds.Length; kind++)
         {
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             for (int i = 0; i < fields.Length; i++)
             {
                 ulong value = reader.Number();

@@ -46,8 +46,8 @@ public sealed class GripDiameter : Standard<GripDiameter>, IInterfaceValue<GripD
 
     /// <summary>What a grip diameter can be, from what it measures.</summary>
     /// <param name="diameter">Outside diameter of the bare bar where the controls go, or inside diameter of a control's closed band.</param>
-    /// <exception cref="ArgumentException">Nothing was measured.</exception>
-    public static Identification<GripDiameter> Identify(MeasuredLength? diameter = null) => GripDiameterDimensions.Table.Identify(diameter);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<GripDiameter> Identify(MeasuredLength diameter) => GripDiameterDimensions.Table.Identify(diameter);
 
     /// <inheritdoc/>
     public static GripDiameter OfFitCode(long code) => ByCode(code);

@@ -13,7 +13,7 @@ namespace Lugwork.Drawing;
 public static class Drawings
 {
     /// <summary>Most offers of a chart of price and mass.</summary>
-    public const int MostOffers = 200;
+    public static int MostOffers => 200;
 
     /// <summary>Head tube, headset and steerer in section.</summary>
     /// <param name="build">A build; what it lacks is drawn as not known.</param>

@@ -53,8 +53,8 @@ public sealed class ChainGuideMount : Standard<ChainGuideMount>, IInterfaceValue
 
     /// <summary>Which tabs a measured circle is.</summary>
     /// <param name="circle">Diameter through the middles of the holes of the tabs: twice from the middle of the spindle to a hole.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<ChainGuideMount> Identify(MeasuredLength? circle) => TabsMeasured.Table.Identify(circle);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<ChainGuideMount> Identify(MeasuredLength circle) => TabsMeasured.Table.Identify(circle);
 
     /// <summary>Reads a key or a name; the bare letters are the old tabs, as the 05 is never left out.</summary>
     /// <param name="text">Any text.</param>

@@ -168,11 +168,24 @@ public sealed class ChainlineStudy
 }
 
 /// <summary>One choice of ring, spindle or spacer, and what it comes to.</summary>
-/// <param name="Name">What it is.</param>
-/// <param name="Shift">How far it moves the rings, outward positive.</param>
-/// <param name="Study">The rings there.</param>
-public sealed record ChainlineChoice(string Name, Length Shift, ChainlineStudy Study)
+public sealed class ChainlineChoice
 {
+    internal ChainlineChoice(string name, Length shift, ChainlineStudy study)
+    {
+        Name = name;
+        Shift = shift;
+        Study = study;
+    }
+
+    /// <summary>What it is.</summary>
+    public string Name { get; internal init; }
+
+    /// <summary>How far it moves the rings, outward positive.</summary>
+    public Length Shift { get; internal init; }
+
+    /// <summary>The rings there.</summary>
+    public ChainlineStudy Study { get; internal init; }
+
     /// <summary>The warning that goes with it: the room at the chainstay is not judged.</summary>
     public Caution Caution { get; } = ChainlineStudy.RankingCaution;
 

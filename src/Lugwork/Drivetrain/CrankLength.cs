@@ -99,6 +99,11 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out CrankLength result) => InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out CrankLength result) => TryParse(s, null, out result);
+
     /// <summary>Millimetres without unit: "172.5".</summary>
     public override string ToString() => FitKey;
 

@@ -106,9 +106,9 @@ public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<Freehub
     /// <summary>What body measured dimensions can be, likeliest first, and what to count or measure next.</summary>
     /// <param name="length">Along the splines, from the shoulder to the end. A body of unknown length is never ruled out by it.</param>
     /// <param name="splines">Number of splines or lugs, counted all round.</param>
-    /// <exception cref="ArgumentException">No length was measured, or the reading is a default.</exception>
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of splines is below one.</exception>
-    public static Identification<FreehubBody> Identify(MeasuredLength? length, int? splines = null) => BodyDimensions.Identify(length, splines);
+    public static Identification<FreehubBody> Identify(MeasuredLength length, int? splines = null) => BodyDimensions.Identify(length, splines);
 
     /// <inheritdoc/>
     public static FreehubBody OfFitCode(long code) => ByCode(code);

@@ -17,7 +17,7 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
         LeastRings = rings.Least;
         MostRings = rings.Most;
         Range = millimetres;
-        RearEnds = rear;
+        RearEndsMillimetres = rear;
     }
 
     /// <summary>Every chainline, by use from road to fat, in the order of the table.</summary>
@@ -72,7 +72,7 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
     public Length Most => Length.FromMillimeters((double)Range.Most);
 
     /// <summary>Widths of rear hubs with which it is sold, whole millimetres over the locknuts.</summary>
-    public ImmutableArray<int> RearEnds { get; }
+    public ImmutableArray<int> RearEndsMillimetres { get; }
 
     /// <summary>The page whose figures a derived chainline is made of; null where the chainline itself is printed or remembered.</summary>
     public Source? DerivedFrom => Source == Sources.Derived ? Sources.ChainlineRoadDisc : null;
@@ -85,9 +85,9 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
     /// <summary>What a measured chainline can be, likeliest first; the uses of one figure are told apart by rings and rear end.</summary>
     /// <param name="chainline">From the middle of the seat tube to the ring, half of the tube added; with two rings to the middle between them, with three to the middle one.</param>
     /// <param name="rings">Number of rings.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of rings is below one.</exception>
-    public static Identification<FrontChainline> Identify(MeasuredLength? chainline, int? rings = null)
+    public static Identification<FrontChainline> Identify(MeasuredLength chainline, int? rings = null)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(rings ?? 1, 1, nameof(rings));
         ImmutableArray<DimensionRow<FrontChainline>>.Builder rows = ImmutableArray.CreateBuilder<DimensionRow<FrontChainline>>();
@@ -95,7 +95,7 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
         {
             if (rings is not { } count || (count >= row.LeastRings && count <= row.MostRings))
             {
-                rows.Add(new(row, [row.Range], $"{(row.LeastRings == row.MostRings ? $"{row.LeastRings}" : $"{row.LeastRings} to {row.MostRings}")} rings, with {string.Join(", ", row.RearEnds)} mm behind"));
+                rows.Add(new(row, [row.Range], $"{(row.LeastRings == row.MostRings ? $"{row.LeastRings}" : $"{row.LeastRings} to {row.MostRings}")} rings, with {string.Join(", ", row.RearEndsMillimetres)} mm behind"));
             }
         }
 

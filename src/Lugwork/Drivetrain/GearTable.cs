@@ -146,11 +146,11 @@ public sealed partial class GearTable
         return text.Append('\n').Append(Summary()).ToString();
     }
 
-    /// <summary>What the cells say: "metres for one turn of the cranks; 2180 mm rolled".</summary>
+    /// <summary>What the cells say: "development, metres; 2180 mm rolled".</summary>
     internal string Unit(GearMeasure measure)
     {
-        string unit = measure switch { GearMeasure.Ratio => "turns of the wheel", GearMeasure.RolledGearInches => "gear inches", _ => "metres" };
-        return string.Create(CultureInfo.InvariantCulture, $"{unit} for one turn of the cranks; {_circumference:0.#} mm rolled");
+        string unit = measure switch { GearMeasure.Ratio => "ratio, turns of the wheel", GearMeasure.RolledGearInches => "gear inches", _ => "development, metres" };
+        return string.Create(CultureInfo.InvariantCulture, $"{unit}; {_circumference:0.#} mm rolled");
     }
 
     /// <summary>The cells, heads first; a row begins with its ring, or with ring and sprocket where there is a geared hub.</summary>

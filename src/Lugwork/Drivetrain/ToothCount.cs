@@ -83,6 +83,11 @@ public readonly record struct ToothCount : IInterfaceValue<ToothCount>
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out ToothCount result) => InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out ToothCount result) => TryParse(s, null, out result);
+
     /// <summary>The count: "42".</summary>
     public override string ToString() => FitKey;
 

@@ -27,12 +27,28 @@ public enum BridgeKind
 }
 
 /// <summary>What a bridge moves, beside making the two mate.</summary>
-/// <param name="StackMicrometres">Stack height added, micrometres.</param>
-/// <param name="ChainlineMicrometres">Chainline moved outward, micrometres.</param>
-/// <param name="RotorMicrometres">Rotor moved outward relative to the hub, micrometres.</param>
-/// <param name="PerSideMicrometres">Width added at each hub end, micrometres; negative takes away.</param>
-public readonly record struct SideEffects(int StackMicrometres, int ChainlineMicrometres, int RotorMicrometres, int PerSideMicrometres)
+public readonly record struct SideEffects
 {
+    internal SideEffects(int stackMicrometres, int chainlineMicrometres, int rotorMicrometres, int perSideMicrometres)
+    {
+        StackMicrometres = stackMicrometres;
+        ChainlineMicrometres = chainlineMicrometres;
+        RotorMicrometres = rotorMicrometres;
+        PerSideMicrometres = perSideMicrometres;
+    }
+
+    /// <summary>Stack height added, micrometres.</summary>
+    internal int StackMicrometres { get; }
+
+    /// <summary>Chainline moved outward, micrometres.</summary>
+    internal int ChainlineMicrometres { get; }
+
+    /// <summary>Rotor moved outward relative to the hub, micrometres.</summary>
+    internal int RotorMicrometres { get; }
+
+    /// <summary>Width added at each hub end, micrometres; negative takes away.</summary>
+    internal int PerSideMicrometres { get; }
+
     /// <summary>Stack height added.</summary>
     public Length Stack => Length.FromMicrometers(StackMicrometres);
 
@@ -67,6 +83,7 @@ public readonly record struct SideEffects(int StackMicrometres, int ChainlineMic
 }
 
 /// <summary>A bought part, or shop work, that lets two unlike interfaces mate, in one direction. Rows of ones that exist, never computed.</summary>
+/// <remarks>Lists compare by being the same list: two that say the same are equal only where one was made from the other. Compare what is needed.</remarks>
 public sealed record Bridge
 {
     internal Bridge()
@@ -74,25 +91,25 @@ public sealed record Bridge
     }
 
     /// <summary>Stable id: "hub-r135-qr-to-r142-12".</summary>
-    public required string Id { get; init; }
+    public string Id { get; internal init; } = "";
 
     /// <summary>What kind of thing it is.</summary>
-    public required BridgeKind Kind { get; init; }
+    public BridgeKind Kind { get; internal init; }
 
     /// <summary>The verdict with the bridge: fits, needs a part, or needs measuring where the source says to check. A row that a refused or unsafe pair offers never changes the verdict of the pair.</summary>
-    public required Verdict Result { get; init; }
+    public Verdict Result { get; internal init; }
 
     /// <summary>What to buy or have done, for a shopping list.</summary>
-    public required string What { get; init; }
+    public string What { get; internal init; } = "";
 
     /// <summary>What it moves.</summary>
-    public SideEffects Effects { get; init; }
+    public SideEffects Effects { get; internal init; }
 
     /// <summary>A warning that goes with it; may be null.</summary>
-    public Caution? Caution { get; init; }
+    public Caution? Caution { get; internal init; }
 
     /// <summary>Where the row comes from.</summary>
-    public required ImmutableArray<Source> Sources { get; init; }
+    public ImmutableArray<Source> Sources { get; internal init; } = [];
 
     /// <summary>Code of what is to be changed (on the part's side).</summary>
     internal long From { get; init; }

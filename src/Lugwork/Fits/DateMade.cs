@@ -102,6 +102,11 @@ public readonly record struct DateMade : IInterfaceValue<DateMade>
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out DateMade result) => InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out DateMade result) => TryParse(s, null, out result);
+
     /// <summary>"2014", or "2014-05" with the month.</summary>
     public override string ToString() => FitKey;
 

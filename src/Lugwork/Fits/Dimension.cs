@@ -101,6 +101,11 @@ public readonly record struct Dimension : IInterfaceValue<Dimension>, IComparabl
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out Dimension result) => InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out Dimension result) => TryParse(s, null, out result);
+
     /// <summary>Millimetres without unit: "80".</summary>
     public override string ToString() => FitKey;
 

@@ -23,7 +23,7 @@ internal static class Explanation
         text.Append("Relation: ").Append(joint.RelationKind).AppendLine(".");
         text.Append("Reason: ").Append(account.Sentence).Append(account.Reason is { } reason ? $" ({reason.Id})" : "").AppendLine();
         Listed(text, "Rows used", account.Bridges.Select(b => $"{b.Id}: {b.What}; {Verdicts.InWords(b.Result)}{Moves(b.Effects)}"));
-        Listed(text, "Mend", account.Remedies.Select(r => r.What));
+        Listed(text, "Remedy", account.Remedies.Select(r => r.What));
         Listed(text, "Measure", account.Measurements.Select(m => m.ToString()));
         Listed(text, "Cautions", account.Cautions.Select(c => c.Text));
         Listed(text, "Sources, strongest first", account.Sources.Reverse().Select(Named));

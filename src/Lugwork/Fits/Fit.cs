@@ -30,8 +30,8 @@ public struct Fit : IEquatable<Fit>
     /// <summary>Id of the reason, for a front end that words it itself: "too-large". Empty for a default.</summary>
     public readonly string ReasonId => Tell().Reason?.Id ?? "";
 
-    /// <summary>The values compared, by input name: the named values of the sentence.</summary>
-    public readonly ImmutableArray<KeyValuePair<string, string>> Compared
+    /// <summary>The values compared, each field once, in the order of the joint.</summary>
+    public readonly ImmutableArray<ComparedValue> Compared
     {
         get
         {
@@ -41,12 +41,9 @@ public struct Fit : IEquatable<Fit>
             }
 
             IParts parts = _parts!;
-            return [.. joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => KeyValuePair.Create($"{Owner(i, parts)}: {i.Called}", i.ShowKnown(parts.At(i.Slot)!)))];
+            return [.. joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => new ComparedValue(i, parts.At(i.Slot)!))];
         }
     }
-
-    private static string Owner(JointInput input, IParts parts) =>
-        parts.At(input.Slot) is { Name.Length: > 0 } part ? $"{input.Slot.Name} ({part.Name})" : input.Slot.Name;
 
     /// <summary>What would mend it, or what it needs; empty for a plain fit.</summary>
     public readonly ImmutableArray<Remedy> Remedies => Tell().Remedies;
@@ -66,7 +63,7 @@ public struct Fit : IEquatable<Fit>
     /// <summary>The weakest source it rests on; null for a default.</summary>
     public readonly Source? WeakestLeg => Sources is [var weakest, ..] ? weakest : null;
 
-    /// <summary>"does not fit: seatpost in seat tube. ...".</summary>
+    /// <summary>"Seatpost in seat tube: does not fit. ...".</summary>
     public readonly override string ToString() => Joint is null ? "not judged" : $"{Joint.Name}: {Verdicts.InWords(Verdict)}. {Sentence}";
 
     /// <inheritdoc/>
@@ -101,11 +98,24 @@ public struct Fit : IEquatable<Fit>
 }
 
 /// <summary>Something that would mend a joint.</summary>
-/// <param name="Kind">What kind of thing.</param>
-/// <param name="What">What to buy, have done or do.</param>
-/// <param name="Bridge">The row it comes from; null where none.</param>
-public sealed record Remedy(RemedyKind Kind, string What, Bridge? Bridge = null)
+public sealed record Remedy
 {
+    internal Remedy(RemedyKind kind, string what, Bridge? bridge = null)
+    {
+        Kind = kind;
+        What = what;
+        Bridge = bridge;
+    }
+
+    /// <summary>What kind of thing.</summary>
+    public RemedyKind Kind { get; internal init; }
+
+    /// <summary>What to buy, have done or do.</summary>
+    public string What { get; internal init; }
+
+    /// <summary>The row it comes from; null where none.</summary>
+    public Bridge? Bridge { get; internal init; }
+
     /// <summary>What to buy, have done or do.</summary>
     public override string ToString() => What;
 }
@@ -130,22 +140,54 @@ public enum RemedyKind
 }
 
 /// <summary>Something to measure or ask.</summary>
-/// <param name="Slot">The part.</param>
-/// <param name="Field">Its field in a build file.</param>
-/// <param name="Called">What it is called.</param>
-/// <param name="How">Where, with what and how exactly.</param>
-public sealed record Measurement(Slot Slot, string Field, string Called, string How)
+public sealed record Measurement
 {
-    /// <summary>"rear wheel, hub ends: ...".</summary>
-    public override string ToString() => $"{Slot.Name}, {Called}: {How}";
+    internal Measurement(Slot slot, string field, string called, string how)
+    {
+        Slot = slot;
+        Field = field;
+        Called = called;
+        How = how;
+    }
+
+    /// <summary>The part.</summary>
+    public Slot Slot { get; internal init; }
+
+    /// <summary>Its field in a build file.</summary>
+    public string Field { get; internal init; }
+
+    /// <summary>What it is called.</summary>
+    public string Called { get; internal init; }
+
+    /// <summary>Where, with what and how exactly.</summary>
+    public string How { get; internal init; }
+
+    /// <summary>"rear wheel, hub ends: ..."; what is called after its part, "condition of the fork", does not name it twice.</summary>
+    public override string ToString() => $"{Slot.Name}, {CalledOn(Slot, Called)}: {How}";
+
+    /// <summary>What something is called where its part stands before it.</summary>
+    internal static string CalledOn(Slot slot, string called) => called.EndsWith($" of the {slot.Name}", StringComparison.Ordinal) ? called[..^(slot.Name.Length + 8)] : called;
 }
 
 /// <summary>Something to measure or ask, with what it is worth.</summary>
-/// <param name="What">What to measure and how.</param>
-/// <param name="Settles">How many verdicts it settles on its own.</param>
-/// <param name="Touches">How many more it helps to settle together with others, or by asking.</param>
-public sealed record RankedMeasurement(Measurement What, int Settles, int Touches)
+public sealed record RankedMeasurement
 {
+    internal RankedMeasurement(Measurement what, int settles, int touches)
+    {
+        What = what;
+        Settles = settles;
+        Touches = touches;
+    }
+
+    /// <summary>What to measure and how.</summary>
+    public Measurement What { get; internal init; }
+
+    /// <summary>How many verdicts it settles on its own.</summary>
+    public int Settles { get; internal init; }
+
+    /// <summary>How many more it helps to settle together with others, or by asking.</summary>
+    public int Touches { get; internal init; }
+
     /// <summary>"frame, seat tube bore: ... (settles 1 joint)".</summary>
     public override string ToString() => $"{What} ({Worth})";
 

@@ -112,6 +112,11 @@ public readonly record struct FrameAngle : IInterfaceValue<FrameAngle>, ICompara
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out FrameAngle result) => InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out FrameAngle result) => TryParse(s, null, out result);
+
     /// <summary>Degrees with their sign: "67.5°".</summary>
     public override string ToString() => FitKey;
 

@@ -6,7 +6,8 @@ namespace Lugwork;
 /// <remarks>
 /// Formats: "G" or none is the key, "T" the trade name; "M" (millimetres) and "I" (inches: a fraction down to 1/64 where it is exact,
 /// otherwise three places) where the value has one main diameter or width. Any other is refused with a <see cref="FormatException"/>.
-/// The text is the same in every culture.
+/// The text is the same in every culture. The library's own types are all there are: members are added in minor versions, and a type
+/// outside the library that implements it is not supported.
 /// </remarks>
 /// <typeparam name="TSelf">The type itself.</typeparam>
 public interface IInterfaceValue<TSelf> : ISpanParsable<TSelf>, ISpanFormattable

@@ -64,7 +64,7 @@ internal sealed class IdentificationTable<T>(ImmutableArray<MeasuredDimension> d
                 continue;
             }
 
-            decimal? outside = row.Ranges[i] is var (least, most) ? reading.Outside(least, most) : reading.Error;
+            decimal? outside = row.Ranges[i] is var (least, most) ? reading.Outside(least, most) : reading.ErrorMillimetres;
             if (outside is null)
             {
                 return null;

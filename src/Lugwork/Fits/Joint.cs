@@ -85,7 +85,7 @@ public sealed class Joint
     public required ImmutableArray<Source> Sources { get; init; }
 
     /// <summary>Warning that goes with every judgement of this joint that is not a plain fit; may be null.</summary>
-    public Caution? Caution { get; init; }
+    public Caution? Caution { get; internal init; }
 
     /// <summary>
     /// Judged only where one of its findings is stated, or all of them where it compares them, such as the gap of a binder or the depth of a cup: what shows on the parts once someone looks, and stands on no

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 
 namespace Lugwork;
 
@@ -48,6 +49,17 @@ public sealed record Evidence(EvidenceKind Kind, string Words)
     internal static Evidence AsValue { get; } = new(EvidenceKind.Stated, "");
 }
 
+/// <summary>What is known of a property, made without naming its type: <c>Known.Of(SeatpostDiameter.OfMillimetres(27.2m))</c>.</summary>
+public static class Known
+{
+    /// <summary>One value is known, stated by whoever says so.</summary>
+    /// <typeparam name="T">An interface value.</typeparam>
+    /// <param name="value">The value.</param>
+    /// <exception cref="ArgumentException">The value is a default, which is no value.</exception>
+    public static Known<T> Of<T>(T value)
+        where T : IInterfaceValue<T> => Known<T>.Of(value);
+}
+
 /// <summary>A property that may be unknown, absent, one value, one of several, or measured. The default is unknown.</summary>
 /// <typeparam name="T">An interface value.</typeparam>
 public readonly struct Known<T> : IEquatable<Known<T>>
@@ -94,6 +106,18 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <summary>The value, where exactly one is known.</summary>
     /// <exception cref="InvalidOperationException">It is unknown, none, one of several, or outside the library.</exception>
     public T Value => State == KnownState.Value ? _value! : throw new InvalidOperationException($"The {T.Called} is {this}, not one value.");
+
+    /// <summary>The value, where exactly one is known.</summary>
+    /// <param name="value">The value; a default where false is returned.</param>
+    public bool TryGetValue([MaybeNullWhen(false)] out T value)
+    {
+        value = _value;
+        return State == KnownState.Value;
+    }
+
+    /// <summary>What was measured of a plain length, with its error; null where it was not measured, or where a nominal size came of it.</summary>
+    public MeasuredLength? Reading => State != KnownState.Measured ? null
+        : MeasuredLength.OfMillimetres((_low + _high) / 2m / Nanometres.PerMillimetre, (_high - _low) / 2m / Nanometres.PerMillimetre);
 
     /// <summary>Every value it can be; empty where unknown, none, a measured plain length, or outside the library.</summary>
     public ImmutableArray<T> Values
@@ -187,6 +211,11 @@ public readonly struct Known<T> : IEquatable<Known<T>>
 
         return OneOf(near, evidence);
     }
+
+    /// <summary>It was measured: every nominal size within the error is possible; where none is, the measured size itself.</summary>
+    /// <param name="reading">What was read, and how far it may be out.</param>
+    /// <exception cref="ArgumentOutOfRangeException">It is the default, or no value of this kind has such a size.</exception>
+    public static Known<T> Measured(MeasuredLength reading) => Measured(reading.Millimetres, reading.ErrorMillimetres);
 
     /// <summary>It is of a family outside the library, which is named: frame-specific or not covered, as the family is.</summary>
     /// <param name="family">The family.</param>

@@ -147,6 +147,11 @@ public readonly record struct Load : IInterfaceValue<Load>, IComparable<Load>
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out Load result) => InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out Load result) => TryParse(s, null, out result);
+
     /// <summary>Kilograms with their unit: "82.5 kg".</summary>
     public override string ToString() => FitKey;
 

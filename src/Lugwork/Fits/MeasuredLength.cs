@@ -9,14 +9,14 @@ public readonly record struct MeasuredLength
     private MeasuredLength(decimal millimetres, decimal error)
     {
         Millimetres = millimetres;
-        Error = error;
+        ErrorMillimetres = error;
     }
 
     /// <summary>What was read, millimetres.</summary>
     public decimal Millimetres { get; }
 
     /// <summary>How far it may be out to either side, millimetres.</summary>
-    public decimal Error { get; }
+    public decimal ErrorMillimetres { get; }
 
     /// <summary>What was read.</summary>
     public Length Length => Length.FromMillimeters((double)Millimetres);
@@ -35,12 +35,12 @@ public readonly record struct MeasuredLength
     }
 
     /// <summary>"27.18 ± 0.05 mm".</summary>
-    public override string ToString() => FormattableString.Invariant($"{Millimetres:0.######} \u00B1 {Error:0.######} mm");
+    public override string ToString() => FormattableString.Invariant($"{Millimetres:0.######} \u00B1 {ErrorMillimetres:0.######} mm");
 
     /// <summary>How far the reading lies outside a range, millimetres; 0 inside it. Null where even its error does not reach it.</summary>
     internal decimal? Outside(decimal least, decimal most)
     {
         decimal away = Millimetres < least ? least - Millimetres : Millimetres > most ? Millimetres - most : 0;
-        return away <= Error ? away : null;
+        return away <= ErrorMillimetres ? away : null;
     }
 }

@@ -6,7 +6,7 @@ namespace Lugwork;
 /// <param name="Id">Stable id: "too-large".</param>
 /// <param name="Template">Sentence with numbered places; [bridge] stands for what has to be bought.</param>
 /// <param name="Caution">A warning that goes with it; may be null.</param>
-public sealed record Reason(string Id, string Template, Caution? Caution = null)
+internal sealed record Reason(string Id, string Template, Caution? Caution = null)
 {
     /// <summary>What supports this reason in particular; empty where the joint's own sources do.</summary>
     public ImmutableArray<Source> Sources { get; init; } = [];

@@ -16,7 +16,22 @@ public abstract record Part
     public Known<PartCondition> Condition { get; init; }
 
     /// <summary>The slots that this kind of part can go to; more than one means that a slot has to be named.</summary>
-    public abstract ImmutableArray<Slot> Places { get; }
+    public ImmutableArray<Slot> Places => GoesInto;
+
+    /// <summary>The same, for the kinds of the library alone: a part of another kind would meet no joint, so none can be made outside.</summary>
+    private protected abstract ImmutableArray<Slot> GoesInto { get; }
+
+    /// <summary>What the kind of part says of itself in its short form. Part and forms are apart: the forms know the kinds, and a part knows no form.</summary>
+    private protected abstract string Told();
+
+    /// <summary>The short form of what is known, as <c>PartText.Write</c> gives it, with its name before it where it has one: "the old post: diameter 27.2; length 350". "nothing known" where nothing is.</summary>
+    public sealed override string ToString() => (Name.Length, Told()) switch
+    {
+        (0, "") => "nothing known",
+        (0, var told) => told,
+        (_, "") => $"{Name}: nothing known",
+        (_, var told) => $"{Name}: {told}",
+    };
 }
 
 /// <summary>The parts of a bicycle by slot, as the judge reads them.</summary>

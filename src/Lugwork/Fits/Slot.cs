@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 
 namespace Lugwork;
 
-/// <summary>A place on the bicycle for one part. Closed set, identity equality.</summary>
-public sealed class Slot
+/// <summary>A place on the bicycle for one part. Closed set, identity equality. Its text, in JSON too, is its key.</summary>
+[JsonConverter(typeof(SlotJsonConverter))]
+public sealed class Slot : ISpanParsable<Slot>
 {
     private Slot(int number, string key, string name, bool optional = false)
     {
@@ -190,11 +193,11 @@ public sealed class Slot
 
     /// <summary>Finds a slot by its key, case ignored; null where there is none.</summary>
     /// <param name="key">A key such as "rearWheel".</param>
-    public static Slot? Find(string key)
+    public static Slot? Find(ReadOnlySpan<char> key)
     {
         foreach (Slot slot in All)
         {
-            if (string.Equals(slot.Key, key, StringComparison.OrdinalIgnoreCase))
+            if (key.Equals(slot.Key, StringComparison.OrdinalIgnoreCase))
             {
                 return slot;
             }
@@ -203,6 +206,41 @@ public sealed class Slot
         return null;
     }
 
+    /// <summary>Reads a key, case ignored.</summary>
+    /// <param name="s">A key such as "rearWheel".</param>
+    /// <param name="provider">Not used.</param>
+    /// <exception cref="FormatException">There is no such slot.</exception>
+    public static Slot Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => Find(s) ?? throw new FormatException(NoSlot(s));
+
+    /// <summary>Reads a key, case ignored.</summary>
+    /// <param name="s">A key such as "rearWheel".</param>
+    /// <param name="provider">Not used.</param>
+    /// <exception cref="FormatException">There is no such slot.</exception>
+    public static Slot Parse(string s, IFormatProvider? provider = null)
+    {
+        ArgumentNullException.ThrowIfNull(s);
+        return Parse(s.AsSpan(), null);
+    }
+
+    /// <summary>Reads a key, case ignored; false where there is no such slot.</summary>
+    /// <param name="s">A key such as "rearWheel".</param>
+    /// <param name="provider">Not used.</param>
+    /// <param name="result">The slot.</param>
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, [MaybeNullWhen(false)] out Slot result) => (result = Find(s)) is not null;
+
+    /// <summary>Reads a key, case ignored; false where there is no such slot.</summary>
+    /// <param name="s">A key such as "rearWheel".</param>
+    /// <param name="provider">Not used.</param>
+    /// <param name="result">The slot.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, [MaybeNullWhen(false)] out Slot result) => (result = Find(s)) is not null;
+
+    /// <summary>Reads a key, case ignored; false where there is no such slot.</summary>
+    /// <param name="s">A key such as "rearWheel".</param>
+    /// <param name="result">The slot.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, [MaybeNullWhen(false)] out Slot result) => (result = Find(s)) is not null;
+
     /// <summary>The plain name.</summary>
     public override string ToString() => Name;
+
+    internal static string NoSlot(ReadOnlySpan<char> text) => $"'{(text.Length > 60 ? string.Concat(text[..60], "...") : text.ToString())}' is no slot; the slots are {string.Join(", ", All.Select(s => s.Key))}.";
 }

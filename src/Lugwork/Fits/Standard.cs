@@ -85,6 +85,11 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, [MaybeNullWhen(false)] out TSelf result) =>
         InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, [MaybeNullWhen(false)] out TSelf result) => TryParse(s, null, out result);
+
     /// <summary>The fit key.</summary>
     public override string ToString() => FitKey;
 

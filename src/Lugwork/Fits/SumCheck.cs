@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>What a sum comes to when it is held against a limit. One type for every sum of the library. Immutable.</summary>
-public sealed record SumCheck
+public sealed class SumCheck
 {
     internal SumCheck(string id, Verdict verdict, string sentence, string remedy, Caution? caution, ImmutableArray<Source> sources)
     {
@@ -64,6 +64,6 @@ public sealed record SumCheck
             }
         }
 
-        return this with { Figures = told.ToImmutable() };
+        return new(Id, Verdict, Sentence, Remedy ?? "", Cautions is [var caution] ? caution : null, Sources) { Figures = told.ToImmutable() };
     }
 }

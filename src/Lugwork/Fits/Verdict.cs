@@ -1,6 +1,10 @@
 namespace Lugwork;
 
-/// <summary>How a joint was judged. Ordered: a larger one is worse. The default is no fit.</summary>
+/// <summary>How a joint was judged. The default is no fit.</summary>
+/// <remarks>
+/// From <see cref="Fits"/> on a larger one is worse. <see cref="NotJudged"/> stands before them as the default and is no better than
+/// <see cref="NeedsMeasuring"/>: ask by <see cref="Verdicts.IsNoWorseThan"/>, which knows that, and not by comparing numbers.
+/// </remarks>
 public enum Verdict
 {
     /// <summary>Nothing was judged. Counts as <see cref="NeedsMeasuring"/> wherever verdicts combine.</summary>
@@ -28,16 +32,21 @@ public static class Verdicts
     /// <summary>The worse of two; <see cref="Verdict.NotJudged"/> counts as <see cref="Verdict.NeedsMeasuring"/>.</summary>
     /// <param name="first">One verdict.</param>
     /// <param name="second">The other verdict.</param>
-    public static Verdict Worse(Verdict first, Verdict second)
+    public static Verdict Worse(this Verdict first, Verdict second)
     {
         Verdict a = first == Verdict.NotJudged ? Verdict.NeedsMeasuring : first;
         Verdict b = second == Verdict.NotJudged ? Verdict.NeedsMeasuring : second;
         return a > b ? a : b;
     }
 
+    /// <summary>True where a verdict is as good as another or better; <see cref="Verdict.NotJudged"/> counts as <see cref="Verdict.NeedsMeasuring"/> on both sides.</summary>
+    /// <param name="verdict">The verdict that is asked about.</param>
+    /// <param name="worst">The worst that is let through.</param>
+    public static bool IsNoWorseThan(this Verdict verdict, Verdict worst) => verdict.Worse(worst) == worst.Worse(worst);
+
     /// <summary>The words of a mechanic: "needs a part", "does not fit".</summary>
     /// <param name="verdict">Any verdict.</param>
-    public static string InWords(Verdict verdict) => verdict switch
+    public static string InWords(this Verdict verdict) => verdict switch
     {
         Verdict.Fits => "fits",
         Verdict.NeedsPart => "needs a part",

@@ -43,6 +43,12 @@ internal static class Wording
                 }
             }
 
+            if (states[i] == KnownState.Unknown)
+            {
+                text = text.Replace($" a {Place(i)}", $" an {Place(i)}", StringComparison.Ordinal);
+                text = text.StartsWith($"A {Place(i)}", StringComparison.Ordinal) ? $"An{text[1..]}" : text;
+            }
+
             if (Missing(states[i]) is { } missing)
             {
                 text = text.Replace(Place(i) + " mm", missing, StringComparison.Ordinal);

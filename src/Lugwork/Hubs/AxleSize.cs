@@ -87,6 +87,11 @@ public readonly record struct AxleSize : ISpanParsable<AxleSize>, IUtf8SpanParsa
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out AxleSize result) => AxleText.TryRead(s.AsSpan(), out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out AxleSize result) => TryParse(s, null, out result);
+
     /// <summary>The axle, an x and the width, millimetres: "12x142".</summary>
     public override string ToString()
     {

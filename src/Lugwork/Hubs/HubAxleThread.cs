@@ -57,7 +57,7 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
     public Length Pitch => Length.FromMillimeters((double)PitchMillimetres);
 
     /// <summary>Turns an inch as the trade says it; 0 for a metric thread.</summary>
-    public int TurnsPerInch => _turnsPerInch;
+    public int ThreadsPerInch => _turnsPerInch;
 
     /// <summary>What measured dimensions of an axle or nut can be.</summary>
     /// <param name="outside">Outside of the thread; it measures up to 0.25 mm under its name (thread tolerance, from memory).</param>

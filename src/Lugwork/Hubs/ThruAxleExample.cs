@@ -57,11 +57,11 @@ public sealed class ThruAxleExample
     /// <summary>Between what an axle for a hub standard is usually long: 20 to 30 mm more than its O.L.D. A search aid, not a fit value.</summary>
     /// <param name="standard">A standard that is held by a thru-axle.</param>
     /// <exception cref="ArgumentException">Its ends take no thru-axle, or no width is known.</exception>
-    public static (Length Least, Length Most) UsualLength(HubStandard standard)
+    public static LengthRange UsualLength(HubStandard standard)
     {
         ArgumentNullException.ThrowIfNull(standard);
         return standard.OldMicrometres > 0 && standard.Attachments.Contains(HubAttachment.ThruAxle)
-            ? (Length.FromMillimeters((standard.OldMicrometres + 20_000) / 1000d), Length.FromMillimeters((standard.OldMicrometres + 30_000) / 1000d))
+            ? new((standard.OldMicrometres + 20_000) / 1000d, (standard.OldMicrometres + 30_000) / 1000d)
             : throw new ArgumentException($"{standard.TradeName} is not held by a thru-axle of a known width", nameof(standard));
     }
 

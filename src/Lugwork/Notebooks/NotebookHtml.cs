@@ -27,7 +27,7 @@ internal static class NotebookHtml
         HtmlFragment page = new();
         string[] lines = $"{report}".ReplaceLineEndings("\n").Split('\n');
         page.Head(lines[0]);
-        page.Table("Joints that do not fit as they are", [["verdict", "joint", "what was found", "what mends it, or what to measure"], .. open.Select(f => ImmutableArray.Create(Verdicts.InWords(f.Verdict), f.Joint!.Name, f.Sentence, Mend(f)))]);
+        page.Table("Joints that do not fit as they are", [["verdict", "joint", "what was found", "remedy, or what to measure"], .. open.Select(f => ImmutableArray.Create(Verdicts.InWords(f.Verdict), f.Joint!.Name, f.Sentence, Mend(f)))]);
 
         // All that the report says of the whole; its worst joint stands in the table, with its remedy.
         foreach (string line in lines.Skip(1).Where(l => !IsOfTheWorst(l)))
@@ -40,7 +40,7 @@ internal static class NotebookHtml
         return (clean.Length == 0 ? page : page.Folded($"{clean.Length.ToString(CultureInfo.InvariantCulture)} that fit", p => p.List("", clean.Select(f => f.ToString())))).ToString();
     }
 
-    private static bool IsOfTheWorst(string line) => line.StartsWith("Worst: ", StringComparison.Ordinal) || line.StartsWith("Mend: ", StringComparison.Ordinal) || line.StartsWith("Measure: ", StringComparison.Ordinal);
+    private static bool IsOfTheWorst(string line) => line.StartsWith("Worst: ", StringComparison.Ordinal) || line.StartsWith("Remedy: ", StringComparison.Ordinal) || line.StartsWith("Measure: ", StringComparison.Ordinal);
 
     private static string Mend(Fit fit) => string.Join("; ", fit.Remedies.Select(r => r.What).Concat(fit.Measurements.Select(m => m.ToString())).Distinct());
 

@@ -9,26 +9,26 @@ public sealed partial class BuildChooser
     /// <summary>The cheapest build that fits and weighs no more than a cap; of equally cheap ones the lightest. The cap is of all parts and bridges, owned parts and frame too; what has no mass is not chosen.</summary>
     /// <param name="most">The most that it may weigh.</param>
     /// <param name="progress">Told the best so far and the bound, early and often.</param>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known, or the cap is none.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult CheapestUnder(Mass most, IProgress<ChoiceProgress>? progress = null, CancellationToken cancellation = default) =>
-        Capped(false, ChoicePrices.Milligrams(most, "the cap"), progress, cancellation);
+    public ChoiceResult CheapestUnder(Mass most, IProgress<ChoiceProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        Capped(false, ChoicePrices.Milligrams(most, "the cap"), progress, cancellationToken);
 
     /// <summary>The lightest build that fits and costs no more than a cap; of equally light ones the cheapest.</summary>
     /// <param name="most">The most that it may cost, in the currency of the request.</param>
     /// <param name="progress">Told the best so far and the bound, early and often.</param>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known, or the cap is in another currency.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult LightestUnder(Price most, IProgress<ChoiceProgress>? progress = null, CancellationToken cancellation = default)
+    public ChoiceResult LightestUnder(Price most, IProgress<ChoiceProgress>? progress = null, CancellationToken cancellationToken = default)
     {
         if (!most.IsPrice || (HasPrices && most.Currency != _currency))
         {
             throw new ArgumentException($"the cap is in {most.Currency}, the prices are in {_currency}", nameof(most));
         }
 
-        return Capped(true, most.Steps, progress, cancellation);
+        return Capped(true, most.Steps, progress, cancellationToken);
     }
 
     /// <summary>
@@ -37,15 +37,15 @@ public sealed partial class BuildChooser
     /// found is given alone, as a bound.
     /// </summary>
     /// <param name="most">The most builds, 1 to 1,000.</param>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Front(int most, CancellationToken cancellation = default)
+    public ChoiceResult LightestForPrice(int most, CancellationToken cancellationToken = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(most, MostBuilds);
-        ChoicePlan plan = PlanOf(true, cancellation);
+        ChoicePlan plan = PlanOf(true, cancellationToken);
         if (plan.Scaled is not { } scaled)
         {
             return None(plan);
@@ -55,7 +55,7 @@ public sealed partial class BuildChooser
         long cap = scaled.Network.MostMass;
         while (true)
         {
-            ChoiceCapped next = ChoiceCap.Of(scaled.Network, false, cap, null, cancellation);
+            ChoiceCapped next = ChoiceCap.Of(scaled.Network, false, cap, null, cancellationToken);
             if (!next.IsPossible || builds.Count == most || !next.IsExact)
             {
                 bool whole = !next.IsPossible;
@@ -82,9 +82,9 @@ public sealed partial class BuildChooser
 
     private bool HasPrices => Request.Offers.Any(o => o.Price is not null) || !Request.Bridges.IsEmpty;
 
-    private ChoiceResult Capped(bool light, long cap, IProgress<ChoiceProgress>? progress, CancellationToken cancellation)
+    private ChoiceResult Capped(bool light, long cap, IProgress<ChoiceProgress>? progress, CancellationToken cancellationToken)
     {
-        ChoicePlan plan = PlanOf(true, cancellation);
+        ChoicePlan plan = PlanOf(true, cancellationToken);
         if (plan.Scaled is not { } scaled)
         {
             return None(plan);
@@ -97,7 +97,7 @@ public sealed partial class BuildChooser
         // No sum is above all that there is, nor below nothing.
         long step = light ? scaled.PerPrice : scaled.PerMass;
         long steps = cap < 0 ? -1 : Math.Min(cap / step, light ? scaled.Network.MostPrice : scaled.Network.MostMass);
-        ChoiceCapped found = ChoiceCap.Of(scaled.Network, light, steps, Tell, cancellation);
+        ChoiceCapped found = ChoiceCap.Of(scaled.Network, light, steps, Tell, cancellationToken);
         if (found.LeastCapped is { } least)
         {
             return new()

@@ -12,10 +12,10 @@ public sealed partial class BuildChooser
     /// </summary>
     /// <param name="slot">The slot; the frame's too.</param>
     /// <param name="part">What comes into it.</param>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentException">The part does not go to this slot.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChangePlan Changes(Slot slot, Part part, CancellationToken cancellation = default)
+    public ChangePlan Changes(Slot slot, Part part, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(slot);
         ArgumentNullException.ThrowIfNull(part);
@@ -23,13 +23,13 @@ public sealed partial class BuildChooser
         Build swapped = before.With(part, slot);
         IReadOnlyList<ChoiceEntry>[] entries = ChangeEntries(swapped, slot);
         ImmutableArray<ChoiceWish> wishes = [.. Request.Wishes.Where(w => w.Slot != slot)];
-        ChoiceModel model = ChoiceModel.Of(swapped, entries, wishes, _prices, before, cancellation);
-        if (!ChoiceEntries.IsJudged(slot, part) || ChoiceReducer.Of(model, true, mostCells: MostTableCells, cancellation: cancellation) is not { } network)
+        ChoiceModel model = ChoiceModel.Of(swapped, entries, wishes, _prices, before, cancellationToken);
+        if (!ChoiceEntries.IsJudged(slot, part) || ChoiceReducer.Of(model, true, mostCells: MostTableCells, cancellationToken: cancellationToken) is not { } network)
         {
             return new(ChoiceStatus.Impossible, null, [], [], null, 0);
         }
 
-        if (Fewest(network, cancellation, out long bound) is { } chosen)
+        if (Fewest(network, cancellationToken, out long bound) is { } chosen)
         {
             return Changed(model, network, chosen, before, swapped, slot, _prices);
         }
@@ -39,24 +39,24 @@ public sealed partial class BuildChooser
 
     /// <summary>The choice of the fewest changes and, of those, of the least price. A change counts as a thousandth of a gram, so that it stands where masses do.</summary>
     /// <param name="network">The network of the swap.</param>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <param name="bound">Where nothing was found, how many changes there are at least; never where there is none.</param>
     /// <param name="steps">The most steps of the search.</param>
-    internal static (int State, int Rank)[]? Fewest(ChoiceNetwork network, CancellationToken cancellation, out long bound, long steps = MostSteps)
+    internal static (int State, int Rank)[]? Fewest(ChoiceNetwork network, CancellationToken cancellationToken, out long bound, long steps = MostSteps)
     {
         (ChoiceNetwork scaled, _, long perChange) = ChoiceScale.Of(network);
         long most = scaled.MostPrice;
         if ((Int128)(most + 1) * (scaled.MostMass + 1) < ChoiceEntry.Never / 2)
         {
             ChoiceWeights weights = new(1, most + 1);
-            ChoiceSearch search = new(scaled, new(scaled, weights, cancellation), weights, cancellation);
+            ChoiceSearch search = new(scaled, new(scaled, weights, cancellationToken), weights, cancellationToken);
             (int State, int Rank)[]? found = search.Next(steps)?.Chosen;
             bound = search.Bound >= ChoiceEntry.Never ? ChoiceEntry.Never : search.Bound / weights.PerMass * perChange;
             return found;
         }
 
         // Prices that are too large to stand behind a change in one number: how many changes there are is proven, and which of as many is cheapest is left open.
-        ChoiceElimination fewest = new(scaled, ChoiceWeights.Mass, cancellation);
+        ChoiceElimination fewest = new(scaled, ChoiceWeights.Mass, cancellationToken);
         bound = fewest.Bound >= ChoiceEntry.Never ? ChoiceEntry.Never : fewest.Bound * perChange;
         return null;
     }

@@ -6,11 +6,11 @@ namespace Lugwork.Planning;
 public sealed partial class BuildChooser
 {
     /// <summary>Why nothing fits together; null where something does. Masses and caps do not count here. Where it could not be found out, an answer that says so (<see cref="ChoiceConflict.IsOpen"/>).</summary>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceConflict? Conflict(CancellationToken cancellation = default)
+    public ChoiceConflict? Conflict(CancellationToken cancellationToken = default)
     {
-        ChoicePlan plan = PlanOf(false, cancellation);
+        ChoicePlan plan = PlanOf(false, cancellationToken);
         ChoiceModel model = plan.Model;
         if (model.NumberOf(Slot.Frame) < 0)
         {
@@ -19,7 +19,7 @@ public sealed partial class BuildChooser
 
         lock (_gate)
         {
-            ChoiceReason reasons = new(model, ReasonSteps, cancellation);
+            ChoiceReason reasons = new(model, ReasonSteps, cancellationToken);
             if (reasons.Find(out bool isOpen) is not { } found)
             {
                 return isOpen ? new() { IsOpen = true } : null;
@@ -39,7 +39,7 @@ public sealed partial class BuildChooser
                 Required = required,
                 Ties = ties,
                 LeftOut = [.. plan.LeftOut.Where(o => slots.Contains(o.Slot))],
-                Mends = [.. slots.Select(s => MendOf(s, joints, model, reasons, cancellation)).OfType<ChoiceMend>().OrderBy(m => m.Nearest is null ? int.MaxValue : m.Failures)],
+                Remedies = [.. slots.Select(s => MendOf(s, joints, model, reasons, cancellationToken)).OfType<ChoiceRemedy>().OrderBy(m => m.Nearest is null ? int.MaxValue : m.Failures)],
                 IsSmallest = found.IsSmallest,
             };
         }
@@ -49,7 +49,7 @@ public sealed partial class BuildChooser
     internal long ReasonSteps { get; set; } = 100_000;
 
     /// <summary>Whether another part in a slot may do, whatever it is: then what it has to be, and the offer that comes nearest beside the rest that suits it best.</summary>
-    private ChoiceMend? MendOf(Slot slot, ImmutableArray<Joint> joints, ChoiceModel model, ChoiceReason reasons, CancellationToken cancellation)
+    private ChoiceRemedy? MendOf(Slot slot, ImmutableArray<Joint> joints, ChoiceModel model, ChoiceReason reasons, CancellationToken cancellationToken)
     {
         int number = model.NumberOf(slot);
 
@@ -62,7 +62,7 @@ public sealed partial class BuildChooser
 
         Part?[] parts = [.. groups.Select((g, other) => model.Groups[other][g].Part)];
         ChoiceOffer? nearest = null;
-        if (Nearest(slot, cancellation) is { } found)
+        if (Nearest(slot, cancellationToken) is { } found)
         {
             (nearest, parts) = found;
         }
@@ -76,7 +76,7 @@ public sealed partial class BuildChooser
         }
 
         Need? need = rest.Needs().Of(slot);
-        need = need is null ? null : need with { Lines = [.. need.Lines.Where(l => joints.Contains(l.Joint))] };
+        need = need is null ? null : new(need.Slot, need.IsFilled, [.. need.Lines.Where(l => joints.Contains(l.Joint))]);
         if (nearest is null)
         {
             return new(slot, need, null, []);
@@ -93,7 +93,7 @@ public sealed partial class BuildChooser
     }
 
     /// <summary>The offer for a slot of which the least is not met, whatever its price, with the best rest beside it; null where there is none or it could not be found out.</summary>
-    private (ChoiceOffer Offer, Part?[] Parts)? Nearest(Slot slot, CancellationToken cancellation)
+    private (ChoiceOffer Offer, Part?[] Parts)? Nearest(Slot slot, CancellationToken cancellationToken)
     {
         IReadOnlyList<ChoiceEntry>[] entries = [.. ChoiceEntries.Of(Request, false).BySlot.Select(list => (IReadOnlyList<ChoiceEntry>)[.. list.Select(e => e with { Price = 0 })])];
         entries[slot.Number] = [.. Request.Offers.Where(o => o.Slot == slot).Select(o => new ChoiceEntry(o, Request.Wishes.Count(w => w.Slot == slot && !IsMet(w, o.Part)) + (ChoiceEntries.IsJudged(slot, o.Part) ? 0 : 1), 0))];
@@ -102,14 +102,14 @@ public sealed partial class BuildChooser
             return null;
         }
 
-        ChoiceModel model = ChoiceModel.Of(Request.Build, entries, [.. Request.Wishes.Where(w => w.Slot != slot)], _prices, null, cancellation);
+        ChoiceModel model = ChoiceModel.Of(Request.Build, entries, [.. Request.Wishes.Where(w => w.Slot != slot)], _prices, null, cancellationToken);
         model.Count(model.NumberOf(slot));
-        if (ChoiceReducer.Of(model, false, cancellation: cancellation) is not { } network)
+        if (ChoiceReducer.Of(model, false, cancellationToken: cancellationToken) is not { } network)
         {
             return null;
         }
 
-        ChoiceSearch search = new(network, new(network, ChoiceWeights.Price, cancellation), ChoiceWeights.Price, cancellation);
+        ChoiceSearch search = new(network, new(network, ChoiceWeights.Price, cancellationToken), ChoiceWeights.Price, cancellationToken);
         if (search.Next(ReasonSteps) is not { } best)
         {
             return null;

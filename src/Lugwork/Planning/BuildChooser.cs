@@ -15,7 +15,7 @@ namespace Lugwork.Planning;
 public sealed partial class BuildChooser
 {
     /// <summary>The most builds that are given at once.</summary>
-    public const int MostBuilds = 1_000;
+    public static int MostBuilds => 1_000;
 
     private const long MostSteps = 2_000_000;
 
@@ -62,30 +62,30 @@ public sealed partial class BuildChooser
     }
 
     /// <summary>The cheapest build that fits.</summary>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Cheapest(CancellationToken cancellation = default) => Best(1, cancellation);
+    public ChoiceResult Cheapest(CancellationToken cancellationToken = default) => Cheapest(1, cancellationToken);
 
     /// <summary>The cheapest builds that fit, cheapest first. Two builds differ in at least one part.</summary>
     /// <param name="count">How many, 1 to 1,000.</param>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Best(int count, CancellationToken cancellation = default)
+    public ChoiceResult Cheapest(int count, CancellationToken cancellationToken = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostBuilds);
-        ChoicePlan plan = PlanOf(false, cancellation).For(count, cancellation);
-        return plan.Network is null ? None(plan) : Ordered(plan, plan.Network, ChoiceWeights.Price, count, null, cancellation);
+        ChoicePlan plan = PlanOf(false, cancellationToken).For(count, cancellationToken);
+        return plan.Network is null ? None(plan) : Ordered(plan, plan.Network, ChoiceWeights.Price, count, null, cancellationToken);
     }
 
     /// <summary>The lightest build that fits, at any price; of equally light ones the cheapest. Parts and bridges of unknown mass are not chosen.</summary>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Lightest(CancellationToken cancellation = default)
+    public ChoiceResult Lightest(CancellationToken cancellationToken = default)
     {
-        ChoicePlan plan = PlanOf(true, cancellation);
+        ChoicePlan plan = PlanOf(true, cancellationToken);
         if (plan.Scaled is not { } scaled)
         {
             return None(plan);
@@ -94,8 +94,8 @@ public sealed partial class BuildChooser
         // A step of mass weighs more than all prices together, where that can be said in whole numbers.
         long most = scaled.Network.MostPrice;
         return (Int128)(most + 1) * (scaled.Network.MostMass + 1) < ChoiceEntry.Never / 2
-            ? Ordered(plan, scaled.Network, new(1, most + 1), 1, bound => Mass.FromMilligrams(bound / (most + 1) * scaled.PerMass), cancellation)
-            : Capped(true, long.MaxValue, null, cancellation);
+            ? Ordered(plan, scaled.Network, new(1, most + 1), 1, bound => Mass.FromMilligrams(bound / (most + 1) * scaled.PerMass), cancellationToken)
+            : Capped(true, long.MaxValue, null, cancellationToken);
     }
 
     /// <summary>The model and its network; the network is null where some slot has nothing left.</summary>
@@ -113,28 +113,28 @@ public sealed partial class BuildChooser
         public (ChoiceNetwork Network, long PerPrice, long PerMass)? Scaled { get; init; }
 
         /// <summary>The plan with a network in which as many of the best builds are left.</summary>
-        public ChoicePlan For(int builds, CancellationToken cancellation) =>
+        public ChoicePlan For(int builds, CancellationToken cancellationToken) =>
             Network is null || builds > MostThinned ? this
-            : builds == 1 ? this with { Network = _one ??= ChoiceDominance.Thinned(Network, 1, cancellation) }
-            : this with { Network = ChoiceDominance.Thinned(Network, builds, cancellation) };
+            : builds == 1 ? this with { Network = _one ??= ChoiceDominance.Thinned(Network, 1, cancellationToken) }
+            : this with { Network = ChoiceDominance.Thinned(Network, builds, cancellationToken) };
     }
 
-    internal ChoicePlan PlanOf(bool masses, CancellationToken cancellation)
+    internal ChoicePlan PlanOf(bool masses, CancellationToken cancellationToken)
     {
-        cancellation.ThrowIfCancellationRequested();
+        cancellationToken.ThrowIfCancellationRequested();
         lock (_gate)
         {
-            return masses ? _weighed ??= Prepare(true, cancellation) : _plain ??= Prepare(false, cancellation);
+            return masses ? _weighed ??= Prepare(true, cancellationToken) : _plain ??= Prepare(false, cancellationToken);
         }
     }
 
-    private ChoicePlan Prepare(bool masses, CancellationToken cancellation)
+    private ChoicePlan Prepare(bool masses, CancellationToken cancellationToken)
     {
         ChoiceEntries entries = ChoiceEntries.Of(Request, masses);
-        ChoiceModel model = ChoiceModel.Of(Request.Build, entries.BySlot, Request.Wishes, masses ? _weighedPrices : _prices, null, cancellation);
+        ChoiceModel model = ChoiceModel.Of(Request.Build, entries.BySlot, Request.Wishes, masses ? _weighedPrices : _prices, null, cancellationToken);
         bool impossible = model.NumberOf(Slot.Frame) < 0 || Request.Wishes.Any(w => model.NumberOf(w.Slot) < 0);
-        ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, mostCells: MostTableCells, cancellation: cancellation);
-        network = masses && network is not null ? ChoiceDominance.Thinned(network, 1, cancellation) : network;
+        ChoiceNetwork? network = impossible ? null : ChoiceReducer.Of(model, masses, mostCells: MostTableCells, cancellationToken: cancellationToken);
+        network = masses && network is not null ? ChoiceDominance.Thinned(network, 1, cancellationToken) : network;
         return new(model, network) { LeftOut = entries.LeftOut, Scaled = masses && network is not null ? ChoiceScale.Of(network) : null };
     }
 
@@ -144,11 +144,11 @@ public sealed partial class BuildChooser
     /// <param name="weights">What is to be least.</param>
     /// <param name="count">How many.</param>
     /// <param name="massOf">The mass that a bound stands for; null where it is a price.</param>
-    /// <param name="cancellation">Stops it.</param>
-    private ChoiceResult Ordered(ChoicePlan plan, ChoiceNetwork network, ChoiceWeights weights, int count, Func<long, Mass>? massOf, CancellationToken cancellation)
+    /// <param name="cancellationToken">Stops it.</param>
+    private ChoiceResult Ordered(ChoicePlan plan, ChoiceNetwork network, ChoiceWeights weights, int count, Func<long, Mass>? massOf, CancellationToken cancellationToken)
     {
-        ChoiceElimination elimination = new(network, weights, cancellation);
-        ChoiceSearch search = new(network, elimination, weights, cancellation);
+        ChoiceElimination elimination = new(network, weights, cancellationToken);
+        ChoiceSearch search = new(network, elimination, weights, cancellationToken);
         ImmutableArray<ChosenBuild>.Builder builds = ImmutableArray.CreateBuilder<ChosenBuild>();
         long least = elimination.Bound;
         while (builds.Count < count && search.Next(MostSteps) is { } next)

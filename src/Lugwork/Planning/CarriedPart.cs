@@ -6,7 +6,7 @@ namespace Lugwork.Planning;
 /// <summary>One part of the donor against the new build.</summary>
 public sealed class CarriedPart
 {
-    internal CarriedPart(Part part, Slot from, CarryPlan plan, CarryJudgement judged, ImmutableArray<CarryPlace> places)
+    internal CarriedPart(Part part, Slot from, CarryDecision plan, CarryJudgement judged, ImmutableArray<CarryPlace> places)
     {
         (Part, From, Plan, Places) = (part, from, plan, places);
         (Slot, Verdict, Fits) = (judged.Slot, judged.Verdict, judged.Fits);
@@ -23,7 +23,7 @@ public sealed class CarriedPart
     public Slot Slot { get; }
 
     /// <summary>What becomes of it.</summary>
-    public CarryPlan Plan { get; }
+    public CarryDecision Plan { get; }
 
     /// <summary>
     /// Worst of its joints with the new frame, with the parts that the new build has, and with the parts that move before it, in the order of a build sheet. <see cref="Verdict.NotJudged"/>
@@ -73,7 +73,7 @@ public sealed class CarriedPart
     public ImmutableArray<Slot> Follows { get; internal init; } = [];
 
     /// <summary>It moves, and fits as it is or with a bridge; a part that throws the rider when it fails only where its condition leaves nothing to be looked at first.</summary>
-    public bool IsWorthMoving => Plan == CarryPlan.Moves && Verdict is Verdict.Fits or Verdict.NeedsPart && !(Inspection is not null && IsOfSafety);
+    public bool IsWorthMoving => Plan == CarryDecision.Moves && Verdict is Verdict.Fits or Verdict.NeedsPart && !(Inspection is not null && IsOfSafety);
 
     /// <summary>It goes only with a bridge that costs as much as a main part, or with shop work: whether that is worth it is for its owner to say.</summary>
     public bool IsDear => Bridges.Any(b => b.Class == CostClass.Dear);
@@ -87,8 +87,8 @@ public sealed class CarriedPart
         text.Append(From.Name).Append(Part.Name.Length > 0 ? $" ({Part.Name})" : "").Append(Slot == From ? "" : $" as {Slot.Name}").Append(": ").Append(Said());
         text.Append(Plan switch
         {
-            CarryPlan.Spare => $"; a spare, there is a {Slot.Name} already",
-            CarryPlan.NotAsked => "; this bicycle asks for none",
+            CarryDecision.Spare => $"; a spare, there is a {Slot.Name} already",
+            CarryDecision.NotAsked => "; this bicycle asks for none",
             _ => "",
         });
         if (Inspection is not null && Verdict <= Verdict.NeedsMeasuring)

@@ -15,11 +15,13 @@ public sealed class CarryOver
     private ImmutableArray<Need> _toBuy;
     private ImmutableArray<Need> _unlessMeasured;
     private ImmutableArray<Need> _donorLacks;
+    private ImmutableArray<SmallPart> _smallParts;
+    private ImmutableArray<Joint> _donorOpens;
 
     internal CarryOver(Build donor, Build onto, Build moved, ImmutableArray<CarriedPart> parts)
     {
         (Donor, Onto, Moved, Parts) = (donor, onto, moved, parts);
-        DonorLeft = parts.Where(p => p.Plan == CarryPlan.Moves).Aggregate(donor, (b, p) => b.Without(p.From));
+        DonorLeft = parts.Where(p => p.Plan == CarryDecision.Moves).Aggregate(donor, (b, p) => b.Without(p.From));
         DonorLeft = moved.SmallPartsThere.Except(onto.SmallPartsThere).Aggregate(DonorLeft, (b, id) => b.WithoutSmallPart(id));
     }
 
@@ -42,10 +44,10 @@ public sealed class CarryOver
     public ImmutableArray<CarriedPart> WorthMoving => [.. Parts.Where(p => p.IsWorthMoving)];
 
     /// <summary>What moves once it was measured or looked over, or has nothing yet to be judged by.</summary>
-    public ImmutableArray<CarriedPart> Open => [.. Parts.Where(p => p.Plan == CarryPlan.Moves && !p.IsWorthMoving)];
+    public ImmutableArray<CarriedPart> Open => [.. Parts.Where(p => p.Plan == CarryDecision.Moves && !p.IsWorthMoving)];
 
     /// <summary>What stays with the donor.</summary>
-    public ImmutableArray<CarriedPart> Staying => [.. Parts.Where(p => p.Plan != CarryPlan.Moves)];
+    public ImmutableArray<CarriedPart> Staying => [.. Parts.Where(p => p.Plan != CarryDecision.Moves)];
 
     /// <summary>Required slots for which nothing is there and nothing moves, with what goes there.</summary>
     public ImmutableArray<Need> ToBuy => _toBuy.IsDefault ? _toBuy = [.. Moved.Needs().Where(n => !n.IsFilled)] : _toBuy;
@@ -56,36 +58,31 @@ public sealed class CarryOver
         : _unlessMeasured;
 
     /// <summary>What the new build needs beside its main parts, the bridges among it; what fills a slot of <see cref="ToBuy"/> is left out.</summary>
-    public ImmutableArray<SmallPart> SmallParts => [.. Moved.SmallParts().Where(p => p.Slot is null || !ToBuy.Any(n => n.Slot == p.Slot))];
+    public ImmutableArray<SmallPart> SmallParts => _smallParts.IsDefault ? _smallParts = [.. Moved.SmallParts().Where(p => p.Slot is null || !ToBuy.Any(n => n.Slot == p.Slot))] : _smallParts;
 
     /// <summary>Required slots of the donor that are empty once the parts have left, with what goes there; those that were empty before are among them.</summary>
     public ImmutableArray<Need> DonorLacks => _donorLacks.IsDefault ? _donorLacks = [.. DonorLeft.Needs().Where(n => !n.IsFilled)] : _donorLacks;
 
     /// <summary>Joints of the donor that were judged and lose a side, in the order of the joint table.</summary>
-    public ImmutableArray<Joint> DonorOpens
-    {
-        get
-        {
-            HashSet<Joint> left = [.. DonorLeft.Check().Fits.Select(f => f.Joint!)];
-            return [.. Donor.Check().Fits.Select(f => f.Joint!).Where(j => !j.IsOfCondition && j.Slots.Length > 1 && !left.Contains(j))];
-        }
-    }
+    public ImmutableArray<Joint> DonorOpens => _donorOpens.IsDefault ? _donorOpens = Opened() : _donorOpens;
 
     /// <summary>Judges the parts of an old bicycle against a new frame.</summary>
     /// <param name="donor">The old bicycle, as far as it is there.</param>
     /// <param name="frame">The new frame.</param>
-    public static CarryOver Of(Build donor, Frame frame) => Of(donor, Build.From(frame));
+    /// <param name="cancellationToken">Ends the work early.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public static CarryOver Of(Build donor, Frame frame, CancellationToken cancellationToken = default) => Of(donor, Build.From(frame), cancellationToken);
 
     /// <summary>Judges the parts of an old bicycle against a new build.</summary>
     /// <param name="donor">The old bicycle, as far as it is there.</param>
     /// <param name="onto">The new frame with the parts that it has already; they are kept.</param>
-    /// <param name="cancel">Ends the work early.</param>
+    /// <param name="cancellationToken">Ends the work early.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public static CarryOver Of(Build donor, Build onto, CancellationToken cancel = default)
+    public static CarryOver Of(Build donor, Build onto, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(donor);
         ArgumentNullException.ThrowIfNull(onto);
-        return CarrySteps.Run(donor, onto, cancel);
+        return CarrySteps.Run(donor, onto, cancellationToken);
     }
 
     /// <summary>What moves, what stays and why, what is still to buy, and what the donor lacks then.</summary>
@@ -102,6 +99,12 @@ public sealed class CarryOver
         Slot[] before = [.. DonorLacks.Select(n => n.Slot).Where(s => Donor[s] is null)];
         text.Append(left.Length == 0 ? "No required slot of the donor is emptied" : $"The donor then lacks: {string.Join(", ", left)}");
         return text.Append(before.Length == 0 ? "." : $"; it has no {string.Join(", ", before)} as it is.").ToString();
+    }
+
+    private ImmutableArray<Joint> Opened()
+    {
+        HashSet<Joint> left = [.. DonorLeft.Check().Fits.Select(f => f.Joint!)];
+        return [.. Donor.Check().Fits.Select(f => f.Joint!).Where(j => !j.IsOfCondition && j.Slots.Length > 1 && !left.Contains(j))];
     }
 
     /// <summary>The first things that its neighbours ask of a slot; the whole need is in <see cref="ToBuy"/>.</summary>

@@ -12,14 +12,14 @@ internal sealed class CarrySteps
 
     private CarrySteps(Build donor, Build onto) => (_donor, _onto, _moved) = (donor, onto, onto);
 
-    public static CarryOver Run(Build donor, Build onto, CancellationToken cancel)
+    public static CarryOver Run(Build donor, Build onto, CancellationToken cancellationToken)
     {
         // The limits of the new bicycle are those under its rider, who is the donor's where no other is named.
         Build ridden = onto[Slot.Rider] is null && donor[Slot.Rider] is { } rider ? onto.With(rider, Slot.Rider) : onto;
         CarrySteps steps = new(donor, ridden);
         foreach (Slot slot in Slot.All)
         {
-            cancel.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             if (slot != Slot.Frame && slot != Slot.Rider && donor[slot] is { } part && OneArticle.HostsOf(slot, donor).IsEmpty)
             {
                 steps.Set(steps.Home(part, slot));
@@ -29,18 +29,18 @@ internal sealed class CarrySteps
         // What no bicycle has to have waits for what it meets, such as a shifter for its derailleur; and what went elsewhere may be it.
         for (bool again = true; again;)
         {
-            while (steps.Again(cancel))
+            while (steps.Again(cancellationToken))
             {
             }
 
             again = false;
             foreach (Slot slot in Slot.All)
             {
-                cancel.ThrowIfCancellationRequested();
-                if (steps._steps[slot.Number] is { Plan: not CarryPlan.Moves } step)
+                cancellationToken.ThrowIfCancellationRequested();
+                if (steps._steps[slot.Number] is { Plan: not CarryDecision.Moves } step)
                 {
                     steps._steps[slot.Number] = steps.Elsewhere(step);
-                    again |= steps._steps[slot.Number]!.Plan == CarryPlan.Moves;
+                    again |= steps._steps[slot.Number]!.Plan == CarryDecision.Moves;
                 }
             }
         }
@@ -60,15 +60,15 @@ internal sealed class CarrySteps
     private void Set(CarryStep step) => _steps[step.From.Number] = step;
 
     /// <summary>Tries those again that met nothing.</summary>
-    private bool Again(CancellationToken cancel)
+    private bool Again(CancellationToken cancellationToken)
     {
         bool again = false;
         foreach (CarryStep idle in _steps.OfType<CarryStep>().Where(s => s.IsIdle).ToArray())
         {
-            cancel.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             CarryStep anew = Home(idle.Part, idle.From);
             Set(anew);
-            again |= anew.Plan == CarryPlan.Moves;
+            again |= anew.Plan == CarryDecision.Moves;
         }
 
         return again;
@@ -95,24 +95,24 @@ internal sealed class CarrySteps
     {
         CarryJudgement alone = Judge(_onto, part, slot);
         ImmutableArray<CarryPlace> places = [Place(alone), .. part.Places.Where(p => p != slot).Select(p => Place(CarryJudgement.Of(_onto.With(part, p), p)))];
-        CarryStep Step(CarryPlan plan, CarryJudgement judged) => new(part, slot, plan, judged, places);
+        CarryStep Step(CarryDecision plan, CarryJudgement judged) => new(part, slot, plan, judged, places);
         if (_onto[slot] is not null)
         {
-            return Step(CarryPlan.Spare, alone);
+            return Step(CarryDecision.Spare, alone);
         }
 
         if (!IsAsked(slot))
         {
-            return Step(CarryPlan.NotAsked, alone);
+            return Step(CarryDecision.NotAsked, alone);
         }
 
         if (alone.IsRefused || IsApart(slot))
         {
-            return Step(CarryPlan.Stays, alone);
+            return Step(CarryDecision.Stays, alone);
         }
 
         CarryJudgement together = Judge(_moved, part, slot);
-        return together.Slot.IsOptional && together.Verdict == Verdict.NotJudged ? Step(CarryPlan.Stays, together) with { IsIdle = true } : Step(Take(part, together), together);
+        return together.Slot.IsOptional && together.Verdict == Verdict.NotJudged ? Step(CarryDecision.Stays, together) with { IsIdle = true } : Step(Take(part, together), together);
     }
 
     /// <summary>To another place that is empty, only where it fits there.</summary>
@@ -138,20 +138,20 @@ internal sealed class CarrySteps
         CarryJudgement alone = CarryJudgement.Of(_onto.With(part, companion), companion);
         CarryStep? host = moves ? null : OneArticle.HostsOf(companion, _donor).Select(h => _steps[h.Number]).OfType<CarryStep>().MaxBy(s => s.Judged.Verdict);
         CarryJudgement judged = moves ? CarryJudgement.Of(_moved, companion) : host is null ? alone : alone.With(host.Judged);
-        return new(part, companion, moves ? CarryPlan.Moves : _onto[companion] is not null || host is { Plan: CarryPlan.Spare } ? CarryPlan.Spare : CarryPlan.Stays, judged, [Place(alone)]);
+        return new(part, companion, moves ? CarryDecision.Moves : _onto[companion] is not null || host is { Plan: CarryDecision.Spare } ? CarryDecision.Spare : CarryDecision.Stays, judged, [Place(alone)]);
     }
 
-    private CarryPlan Take(Part part, CarryJudgement judged)
+    private CarryDecision Take(Part part, CarryJudgement judged)
     {
         if (judged.IsRefused)
         {
-            return CarryPlan.Stays;
+            return CarryDecision.Stays;
         }
 
         Slot? companion = Companion(judged.Slot);
         _moved = _moved.With(part, judged.Slot);
         _moved = companion is not null ? _moved.With(_donor[companion]!, companion) : _moved;
-        return CarryPlan.Moves;
+        return CarryDecision.Moves;
     }
 
     /// <summary>Shims and adapters of the donor that a part which moved still asks for.</summary>
@@ -177,7 +177,7 @@ internal sealed class CarrySteps
 }
 
 /// <summary>One part, as far as it was taken.</summary>
-internal sealed record CarryStep(Part Part, Slot From, CarryPlan Plan, CarryJudgement Judged, ImmutableArray<CarryPlace> Places)
+internal sealed record CarryStep(Part Part, Slot From, CarryDecision Plan, CarryJudgement Judged, ImmutableArray<CarryPlace> Places)
 {
     /// <summary>It stays only because nothing that it meets is there yet.</summary>
     public bool IsIdle { get; init; }
@@ -193,7 +193,7 @@ internal sealed record CarryStep(Part Part, Slot From, CarryPlan Plan, CarryJudg
         Slot[] met = [.. JointTable.All.Where(j => !j.IsOnlyWhereLooked && j.Slots.Contains(Judged.Slot)).SelectMany(j => j.Slots).Distinct().Where(s => s != Judged.Slot).OrderBy(s => s.Number)];
         return new(Part, From, Plan, Judged, Places)
         {
-            Together = Plan != CarryPlan.Moves ? [] : [.. met.Where(s => moved[s] is not null && onto[s] is null)],
+            Together = Plan != CarryDecision.Moves ? [] : [.. met.Where(s => moved[s] is not null && onto[s] is null)],
             Follows = [.. met.Where(s => moved[s] is null && required[s.Number])],
         };
     }

@@ -3,11 +3,24 @@ using System.Collections.Immutable;
 namespace Lugwork.Planning;
 
 /// <summary>One slot that changes.</summary>
-/// <param name="Slot">The slot.</param>
-/// <param name="Before">What was in it; null where nothing was.</param>
-/// <param name="After">What comes in its place; null where it stays empty.</param>
-public sealed record SlotChange(Slot Slot, Part? Before, ChoiceOffer? After)
+public sealed record SlotChange
 {
+    internal SlotChange(Slot slot, Part? before, ChoiceOffer? after)
+    {
+        Slot = slot;
+        Before = before;
+        After = after;
+    }
+
+    /// <summary>The slot.</summary>
+    public Slot Slot { get; internal init; }
+
+    /// <summary>What was in it; null where nothing was.</summary>
+    public Part? Before { get; internal init; }
+
+    /// <summary>What comes in its place; null where it stays empty.</summary>
+    public ChoiceOffer? After { get; internal init; }
+
     /// <summary>"cassette: 9-speed cassette, then C-0017 (cassette, 45.00 EUR)".</summary>
     public override string ToString() => $"{Slot.Name}: {(Before is null ? "nothing" : Before.Name.Length > 0 ? Before.Name : $"the {Slot.Name}")}, then {(After is null ? "nothing" : After.ToString())}";
 }

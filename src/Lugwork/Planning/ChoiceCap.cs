@@ -32,7 +32,7 @@ internal sealed class ChoiceCap
     private readonly (long Cells, long Steps)? _limits;
     private readonly long _steps;
 
-    private ChoiceCap(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, (long Cells, long Steps)? limits, long steps, CancellationToken cancellation)
+    private ChoiceCap(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, (long Cells, long Steps)? limits, long steps, CancellationToken cancellationToken)
     {
         _limits = limits;
         _steps = steps;
@@ -40,7 +40,7 @@ internal sealed class ChoiceCap
         _light = light;
         _cap = cap;
         _progress = progress;
-        _cancellation = cancellation;
+        _cancellation = cancellationToken;
     }
 
     /// <summary>Solves it.</summary>
@@ -48,11 +48,11 @@ internal sealed class ChoiceCap
     /// <param name="light">The mass is to be least under a cap of the price; else the price under a cap of the mass.</param>
     /// <param name="cap">The most of the capped sum.</param>
     /// <param name="progress">Told the best so far (never where there is none) and the bound.</param>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <param name="limits">The most cells and steps of one table.</param>
     /// <param name="steps">The most steps of one search.</param>
-    public static ChoiceCapped Of(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellation, (long Cells, long Steps)? limits = null, long steps = MostSteps) =>
-        new ChoiceCap(network, light, cap, progress, limits, steps, cancellation).Told();
+    public static ChoiceCapped Of(ChoiceNetwork network, bool light, long cap, Action<long, long>? progress, CancellationToken cancellationToken, (long Cells, long Steps)? limits = null, long steps = MostSteps) =>
+        new ChoiceCap(network, light, cap, progress, limits, steps, cancellationToken).Told();
 
     private int _clique;
     private long _table;

@@ -3,12 +3,28 @@ using System.Collections.Immutable;
 namespace Lugwork.Planning;
 
 /// <summary>A slot in which another part may mend what cannot be met: the rest of the bicycle can be met beside it.</summary>
-/// <param name="Slot">The slot.</param>
-/// <param name="Need">What the joints of the conflict ask of the part, beside a choice of the other parts that fits; null where this kind of bicycle does not require the slot.</param>
-/// <param name="Nearest">The offer that comes nearest, priced or not, beside the other parts that suit it best; null where none is on offer.</param>
-/// <param name="Fails">The joints that the nearest offer does not meet there.</param>
-public sealed record ChoiceMend(Slot Slot, Need? Need, ChoiceOffer? Nearest, ImmutableArray<Joint> Fails)
+public sealed class ChoiceRemedy
 {
+    internal ChoiceRemedy(Slot slot, Need? need, ChoiceOffer? nearest, ImmutableArray<Joint> fails)
+    {
+        Slot = slot;
+        Need = need;
+        Nearest = nearest;
+        Fails = fails;
+    }
+
+    /// <summary>The slot.</summary>
+    public Slot Slot { get; internal init; }
+
+    /// <summary>What the joints of the conflict ask of the part, beside a choice of the other parts that fits; null where this kind of bicycle does not require the slot.</summary>
+    public Need? Need { get; internal init; }
+
+    /// <summary>The offer that comes nearest, priced or not, beside the other parts that suit it best; null where none is on offer.</summary>
+    public ChoiceOffer? Nearest { get; internal init; }
+
+    /// <summary>The joints that the nearest offer does not meet there.</summary>
+    public ImmutableArray<Joint> Fails { get; internal init; }
+
     /// <summary>What the bicycle lacks with the nearest offer: slots that it makes required and that nothing fills.</summary>
     public ImmutableArray<Slot> Lacks { get; init; } = [];
 
@@ -43,10 +59,20 @@ public sealed record ChoiceMend(Slot Slot, Need? Need, ChoiceOffer? Nearest, Imm
 }
 
 /// <summary>Slots in which not every combination of articles can stand.</summary>
-/// <param name="Slots">The slots.</param>
-/// <param name="Why">Why, in words.</param>
-public sealed record ChoiceTie(ImmutableArray<Slot> Slots, string Why)
+public sealed class ChoiceTie
 {
+    internal ChoiceTie(ImmutableArray<Slot> slots, string why)
+    {
+        Slots = slots;
+        Why = why;
+    }
+
+    /// <summary>The slots.</summary>
+    public ImmutableArray<Slot> Slots { get; internal init; }
+
+    /// <summary>Why, in words.</summary>
+    public string Why { get; internal init; }
+
     /// <summary>Why.</summary>
     public override string ToString() => Why;
 }
@@ -83,7 +109,7 @@ public sealed class ChoiceConflict
     public ImmutableArray<ChoiceOffer> LeftOut { get; internal init; } = [];
 
     /// <summary>Slots in which one other part may mend it, those first whose nearest offer fails least.</summary>
-    public ImmutableArray<ChoiceMend> Mends { get; internal init; } = [];
+    public ImmutableArray<ChoiceRemedy> Remedies { get; internal init; } = [];
 
     /// <summary>The reason in some lines.</summary>
     public override string ToString()
@@ -95,6 +121,6 @@ public sealed class ChoiceConflict
 
         string[] what = [.. Joints.Select(j => j.Name), .. Wishes.Select(w => $"\"{w.Name}\""), .. Required.Select(s => $"a {s.Name} is required"), .. Ties.Select(t => t.Why)];
         string text = what.Length == 0 ? "The frame is of a kind outside the library, so nothing is known to fit it." : $"Cannot be met{(what.Length > 1 ? " together" : "")}: {string.Join("; ", what)}.";
-        return Mends.IsEmpty ? text : $"{text}\nMay mend it: {string.Join("\nor ", Mends)}";
+        return Remedies.IsEmpty ? text : $"{text}\nPossible remedy: {string.Join("\nor ", Remedies)}";
     }
 }

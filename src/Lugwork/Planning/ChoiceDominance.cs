@@ -13,23 +13,23 @@ internal sealed class ChoiceDominance
     private readonly int _builds;
     private readonly CancellationToken _cancellation;
 
-    private ChoiceDominance(ChoiceNetwork network, int builds, CancellationToken cancellation)
+    private ChoiceDominance(ChoiceNetwork network, int builds, CancellationToken cancellationToken)
     {
         _network = network;
         _builds = builds;
-        _cancellation = cancellation;
+        _cancellation = cancellationToken;
     }
 
     /// <summary>The thinner network; null where nothing goes together.</summary>
     /// <param name="network">A network.</param>
     /// <param name="builds">How many of the best builds have to be left.</param>
-    /// <param name="cancellation">Stops it.</param>
-    public static ChoiceNetwork? Thinned(ChoiceNetwork network, int builds, CancellationToken cancellation)
+    /// <param name="cancellationToken">Stops it.</param>
+    public static ChoiceNetwork? Thinned(ChoiceNetwork network, int builds, CancellationToken cancellationToken)
     {
         for (int turn = 0; turn < 3; turn++)
         {
             int before = network.States.Sum(s => s.Length);
-            if (ChoiceTables.Restricted(new ChoiceDominance(network, builds, cancellation).Thin()) is not { } thinner)
+            if (ChoiceTables.Restricted(new ChoiceDominance(network, builds, cancellationToken).Thin()) is not { } thinner)
             {
                 return null;
             }

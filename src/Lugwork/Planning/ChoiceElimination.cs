@@ -39,15 +39,15 @@ internal sealed class ChoiceElimination
 
     /// <param name="network">What is chosen from.</param>
     /// <param name="weights">What is to be least.</param>
-    /// <param name="cancellation">Stops it.</param>
+    /// <param name="cancellationToken">Stops it.</param>
     /// <param name="limits">The most cells and steps of one table.</param>
     /// <param name="order">The order of variables; found, where left out.</param>
-    public ChoiceElimination(ChoiceNetwork network, ChoiceWeights weights, CancellationToken cancellation, (long Cells, long Steps)? limits = null, int[]? order = null)
+    public ChoiceElimination(ChoiceNetwork network, ChoiceWeights weights, CancellationToken cancellationToken, (long Cells, long Steps)? limits = null, int[]? order = null)
     {
         _order = order;
         _network = network;
         _weights = weights;
-        _cancellation = cancellation;
+        _cancellation = cancellationToken;
         _limits = limits ?? (MostCells, MostSteps);
         _stateCounts = [.. network.States.Select(s => s.Length)];
         _open = [.. network.Tables.Select(t => ChoiceMessage.Of(t, weights))];

@@ -182,8 +182,8 @@ internal sealed class ChoiceJoin
     /// <param name="own">The cost of each class of the variable itself.</param>
     /// <param name="visitor">Who sees them.</param>
     /// <param name="budget">How many steps may be taken; less than nothing is left where it did not suffice.</param>
-    /// <param name="cancellation">Looked at every some thousand steps.</param>
-    public void Go<TVisitor>(ReadOnlySpan<long> own, ref TVisitor visitor, ref long budget, CancellationToken cancellation)
+    /// <param name="cancellationToken">Looked at every some thousand steps.</param>
+    public void Go<TVisitor>(ReadOnlySpan<long> own, ref TVisitor visitor, ref long budget, CancellationToken cancellationToken)
         where TVisitor : struct, IChoiceVisitor
     {
         Array.Clear(InputAt);
@@ -191,16 +191,16 @@ internal sealed class ChoiceJoin
         {
             if (own[number] < ChoiceEntry.Never)
             {
-                cancellation.ThrowIfCancellationRequested();
-                Step(0, number, own[number], 0, ref visitor, ref budget, cancellation);
+                cancellationToken.ThrowIfCancellationRequested();
+                Step(0, number, own[number], 0, ref visitor, ref budget, cancellationToken);
             }
         }
     }
 
-    private void Step<TVisitor>(int place, int number, long cost, long at, ref TVisitor visitor, ref long budget, CancellationToken cancellation)
+    private void Step<TVisitor>(int place, int number, long cost, long at, ref TVisitor visitor, ref long budget, CancellationToken cancellationToken)
         where TVisitor : struct, IChoiceVisitor
     {
-        if (!Take(1, ref budget, cancellation))
+        if (!Take(1, ref budget, cancellationToken))
         {
             return;
         }
@@ -226,14 +226,14 @@ internal sealed class ChoiceJoin
             }
             else if (place + 2 == Variables.Length)
             {
-                Last(cost, at, ref visitor, ref budget, cancellation);
+                Last(cost, at, ref visitor, ref budget, cancellationToken);
             }
             else
             {
                 long stride = _outStride[place + 1];
                 for (int next = 0; next < Sizes[place + 1]; next++)
                 {
-                    Step(place + 1, next, cost, at + (next * stride), ref visitor, ref budget, cancellation);
+                    Step(place + 1, next, cost, at + (next * stride), ref visitor, ref budget, cancellationToken);
                 }
             }
         }
@@ -245,12 +245,12 @@ internal sealed class ChoiceJoin
     }
 
     /// <summary>The last place, where most of the steps are: every input that speaks of it is complete there.</summary>
-    private void Last<TVisitor>(long cost, long at, ref TVisitor visitor, ref long budget, CancellationToken cancellation)
+    private void Last<TVisitor>(long cost, long at, ref TVisitor visitor, ref long budget, CancellationToken cancellationToken)
         where TVisitor : struct, IChoiceVisitor
     {
         int place = Variables.Length - 1;
         int size = Sizes[place];
-        if (!Take(size, ref budget, cancellation))
+        if (!Take(size, ref budget, cancellationToken))
         {
             return;
         }
@@ -299,13 +299,13 @@ internal sealed class ChoiceJoin
         return goesOn;
     }
 
-    private static bool Take(long steps, ref long budget, CancellationToken cancellation)
+    private static bool Take(long steps, ref long budget, CancellationToken cancellationToken)
     {
         long before = budget;
         budget -= steps;
         if (before >> 16 != budget >> 16)
         {
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
         }
 
         return budget >= 0;

@@ -24,13 +24,13 @@ internal sealed class ChoiceLabelPass
     /// <param name="network">What is chosen from; no late tables.</param>
     /// <param name="light">The mass is to be least under a cap of the price, not the other way round.</param>
     /// <param name="ceilings">At least one, all of one order of elimination; the first weighs both sums.</param>
-    /// <param name="cancellation">Stops it.</param>
-    public ChoiceLabelPass(ChoiceNetwork network, bool light, ChoiceCeiling[] ceilings, CancellationToken cancellation)
+    /// <param name="cancellationToken">Stops it.</param>
+    public ChoiceLabelPass(ChoiceNetwork network, bool light, ChoiceCeiling[] ceilings, CancellationToken cancellationToken)
     {
         _network = network;
         _light = light;
         _ceilings = ceilings;
-        _cancellation = cancellation;
+        _cancellation = cancellationToken;
         _stateCounts = [.. network.States.Select(s => s.Length)];
     }
 

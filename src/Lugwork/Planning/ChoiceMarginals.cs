@@ -9,13 +9,13 @@ internal sealed class ChoiceMarginals
     private readonly ChoiceElimination _elimination;
     private readonly Dictionary<ChoiceMessage, long[]> _least = [];
 
-    public ChoiceMarginals(ChoiceNetwork network, ChoiceElimination elimination, CancellationToken cancellation)
+    public ChoiceMarginals(ChoiceNetwork network, ChoiceElimination elimination, CancellationToken cancellationToken)
     {
         _elimination = elimination;
         Of = [.. network.States.Select(s => new long[s.Length])];
         for (int i = elimination.Buckets.Length - 1; i >= 0; i--)
         {
-            Back(elimination.Buckets[i], cancellation);
+            Back(elimination.Buckets[i], cancellationToken);
         }
     }
 
@@ -47,7 +47,7 @@ internal sealed class ChoiceMarginals
         return least >= ChoiceEntry.Never ? ChoiceEntry.Never : least - left[at];
     }
 
-    private void Back(ChoiceBucket bucket, CancellationToken cancellation)
+    private void Back(ChoiceBucket bucket, CancellationToken cancellationToken)
     {
         ChoiceBucketPart part = bucket.Parts[0];
         ChoiceJoin join = part.Join;
@@ -63,7 +63,7 @@ internal sealed class ChoiceMarginals
 
         ChoiceBackward visitor = new(this, part, join);
         long budget = long.MaxValue;
-        join.Go(ChoiceElimination.OwnBy(join, _elimination.Own[bucket.Variable]), ref visitor, ref budget, cancellation);
+        join.Go(ChoiceElimination.OwnBy(join, _elimination.Own[bucket.Variable]), ref visitor, ref budget, cancellationToken);
         long[] own = ChoiceElimination.OwnBy(join, _elimination.Own[bucket.Variable]);
         for (int state = 0; state < Of[bucket.Variable].Length; state++)
         {

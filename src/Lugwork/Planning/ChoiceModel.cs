@@ -36,7 +36,7 @@ internal sealed class ChoiceModel
     /// <summary>Number of a slot in the model; -1 where it is always empty.</summary>
     public int NumberOf(Slot slot) => _numbers[slot.Number];
 
-    public static ChoiceModel Of(Build build, IReadOnlyList<ChoiceEntry>[] entries, ImmutableArray<ChoiceWish> wishes, ChoicePrices prices, Build? asItWas, CancellationToken cancellation)
+    public static ChoiceModel Of(Build build, IReadOnlyList<ChoiceEntry>[] entries, ImmutableArray<ChoiceWish> wishes, ChoicePrices prices, Build? asItWas, CancellationToken cancellationToken)
     {
         ChoiceModel model = new([.. Slot.All.Where(s => entries[s.Number].Count > 0)]);
         foreach (Slot slot in model.Slots)
@@ -44,11 +44,11 @@ internal sealed class ChoiceModel
             model.Entries[model.NumberOf(slot)].AddRange(entries[slot.Number]);
         }
 
-        model.Read(build, wishes, prices, asItWas, cancellation);
+        model.Read(build, wishes, prices, asItWas, cancellationToken);
         return model;
     }
 
-    private void Read(Build build, ImmutableArray<ChoiceWish> wishes, ChoicePrices prices, Build? asItWas, CancellationToken cancellation)
+    private void Read(Build build, ImmutableArray<ChoiceWish> wishes, ChoicePrices prices, Build? asItWas, CancellationToken cancellationToken)
     {
         foreach (Joint joint in JointTable.All)
         {
@@ -68,8 +68,8 @@ internal sealed class ChoiceModel
         ChoiceWish[][] wishesOf = [.. Slots.Select(s => wishes.Where(w => w.Slot == s).ToArray())];
         for (int slot = 0; slot < Slots.Length; slot++)
         {
-            cancellation.ThrowIfCancellationRequested();
-            ReadSlot(slot, joints, needs, wishesOf[slot], build, asItWas, cancellation);
+            cancellationToken.ThrowIfCancellationRequested();
+            ReadSlot(slot, joints, needs, wishesOf[slot], build, asItWas, cancellationToken);
         }
 
         foreach (ChoiceRule rule in Rules)
@@ -98,7 +98,7 @@ internal sealed class ChoiceModel
         }
     }
 
-    private void ReadSlot(int slot, int joints, ChoiceNeedTable needs, ChoiceWish[] wishes, Build build, Build? asItWas, CancellationToken cancellation)
+    private void ReadSlot(int slot, int joints, ChoiceNeedTable needs, ChoiceWish[] wishes, Build build, Build? asItWas, CancellationToken cancellationToken)
     {
         List<(ChoiceJointRule Rule, int Place)> touching = [];
         for (int i = 0; i < joints; i++)
@@ -120,7 +120,7 @@ internal sealed class ChoiceModel
         {
             if (entry % 1_000 == 0)
             {
-                cancellation.ThrowIfCancellationRequested();
+                cancellationToken.ThrowIfCancellationRequested();
             }
 
             Part? part = Entries[slot][entry].Part;

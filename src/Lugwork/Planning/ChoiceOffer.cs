@@ -56,6 +56,17 @@ public sealed record ChoiceOffer
     /// </summary>
     public string? Article { get; init; }
 
+    /// <summary>The same offer: id, slot, part, price, mass to the gram and all that is said of it.</summary>
+    /// <param name="other">Another.</param>
+    public bool Equals(ChoiceOffer? other) =>
+        other is not null && Id == other.Id && Slot == other.Slot && Price == other.Price && IsOwned == other.IsOwned && Item == other.Item && Article == other.Article
+        && Grams(Mass) == Grams(other.Mass) && Part == other.Part;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Id, Slot, IsOwned);
+
+    internal static long? Grams(Mass? mass) => mass is { } known ? (long)Math.Round(known.Grams) : null;
+
     /// <summary>"Seatpost A-0412 (seatpost, 24.90 EUR)".</summary>
     public override string ToString() => $"{Id} ({Slot.Name}{(IsOwned ? ", owned" : Price is { } price ? $", {price}" : ", no price")})";
 }
@@ -67,4 +78,11 @@ public sealed record ChoiceBridgePrice(string BridgeId, Price Price)
 {
     /// <summary>What it weighs; null where that is not known, and then it is not chosen where masses count.</summary>
     public Mass? Mass { get; init; }
+
+    /// <summary>The same bridge at the same price, and of the same mass to the gram.</summary>
+    /// <param name="other">Another.</param>
+    public bool Equals(ChoiceBridgePrice? other) => other is not null && BridgeId == other.BridgeId && Price == other.Price && ChoiceOffer.Grams(Mass) == ChoiceOffer.Grams(other.Mass);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(BridgeId, Price);
 }

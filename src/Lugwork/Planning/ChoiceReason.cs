@@ -16,11 +16,11 @@ internal sealed class ChoiceReason
     private readonly int _all;
     private readonly long _steps;
 
-    public ChoiceReason(ChoiceModel model, long steps, CancellationToken cancellation)
+    public ChoiceReason(ChoiceModel model, long steps, CancellationToken cancellationToken)
     {
         _steps = steps;
         _model = model;
-        _cancellation = cancellation;
+        _cancellation = cancellationToken;
         _rules = model.Rules.Count;
         _all = _rules + model.Wishes.Count;
         _groupOf = [.. model.Groups.Select((groups, slot) =>
@@ -77,7 +77,7 @@ internal sealed class ChoiceReason
     {
         _cancellation.ThrowIfCancellationRequested();
         sure = true;
-        if (ChoiceReducer.Of(_model, false, active[.._rules], active[_rules..], cancellation: _cancellation) is not { } network)
+        if (ChoiceReducer.Of(_model, false, active[.._rules], active[_rules..], cancellationToken: _cancellation) is not { } network)
         {
             return null;
         }

@@ -14,12 +14,12 @@ internal sealed class ChoiceReducer
     private long _constantPrice;
     private long _constantMass;
 
-    private ChoiceReducer(ChoiceModel model, bool masses, int mostCells, CancellationToken cancellation)
+    private ChoiceReducer(ChoiceModel model, bool masses, int mostCells, CancellationToken cancellationToken)
     {
         _mostCells = mostCells;
         _model = model;
         _masses = masses;
-        _cancellation = cancellation;
+        _cancellation = cancellationToken;
         _alive = [.. model.Groups.Select(g => Enumerable.Repeat(true, g.Count).ToArray())];
         _price = [.. model.Groups.Select(g => new long[g.Count])];
         _mass = [.. model.Groups.Select(g => new long[g.Count])];
@@ -35,10 +35,10 @@ internal sealed class ChoiceReducer
     /// <param name="rules">Which rules count; all, where left out.</param>
     /// <param name="wishes">Which wishes count; all, where left out.</param>
     /// <param name="mostCells">The most cells of a table.</param>
-    /// <param name="cancellation">Stops it.</param>
-    public static ChoiceNetwork? Of(ChoiceModel model, bool masses, bool[]? rules = null, bool[]? wishes = null, int mostCells = MostCells, CancellationToken cancellation = default)
+    /// <param name="cancellationToken">Stops it.</param>
+    public static ChoiceNetwork? Of(ChoiceModel model, bool masses, bool[]? rules = null, bool[]? wishes = null, int mostCells = MostCells, CancellationToken cancellationToken = default)
     {
-        ChoiceReducer reducer = new(model, masses, mostCells, cancellation);
+        ChoiceReducer reducer = new(model, masses, mostCells, cancellationToken);
         for (int i = 0; i < model.Wishes.Count; i++)
         {
             (_, int slot, bool[] met) = model.Wishes[i];

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace Lugwork.Planning;
 
 /// <summary>What to choose from, and what the result has to be.</summary>
+/// <remarks>Lists compare by being the same list: two that say the same are equal only where one was made from the other. Compare what is needed.</remarks>
 public sealed record ChoiceRequest
 {
     /// <summary>The bicycle as it is: its frame stays, its other parts are owned, and are kept where that is asked for or cheapest.</summary>

@@ -15,12 +15,12 @@ internal sealed class ChoiceSearch
     private readonly int[] _state;
     private long _turn;
 
-    public ChoiceSearch(ChoiceNetwork network, ChoiceElimination elimination, ChoiceWeights weights, CancellationToken cancellation)
+    public ChoiceSearch(ChoiceNetwork network, ChoiceElimination elimination, ChoiceWeights weights, CancellationToken cancellationToken)
     {
         _network = network;
         _elimination = elimination;
         _weights = weights;
-        _cancellation = cancellation;
+        _cancellation = cancellationToken;
         _state = new int[network.States.Length];
         _ranked = [.. network.States.Select(s => new int[]?[s.Length])];
         if (elimination.Bound < ChoiceEntry.Never)

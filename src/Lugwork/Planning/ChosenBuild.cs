@@ -5,11 +5,24 @@ using UnitsNet;
 namespace Lugwork.Planning;
 
 /// <summary>A bridge that a chosen build needs.</summary>
-/// <param name="Joint">The joint that needs it.</param>
-/// <param name="Bridge">What has to be bought or done.</param>
-/// <param name="Price">What it costs; null where that is not known and was allowed to be, zero where it is there already.</param>
-public sealed record ChosenBridge(Joint Joint, Bridge Bridge, Price? Price)
+public sealed record ChosenBridge
 {
+    internal ChosenBridge(Joint joint, Bridge bridge, Price? price)
+    {
+        Joint = joint;
+        Bridge = bridge;
+        Price = price;
+    }
+
+    /// <summary>The joint that needs it.</summary>
+    public Joint Joint { get; internal init; }
+
+    /// <summary>What has to be bought or done.</summary>
+    public Bridge Bridge { get; internal init; }
+
+    /// <summary>What it costs; null where that is not known and was allowed to be, zero where it is there already.</summary>
+    public Price? Price { get; internal init; }
+
     /// <summary>"Seatpost in seat tube: shim 27.2 to 30.9 (9.00 EUR)".</summary>
     public override string ToString() => $"{Joint.Name}: {Bridge.What} ({(Price is { } price ? price.ToString() : "no price")})";
 }
@@ -107,10 +120,10 @@ public sealed class ChoiceResult
     public ImmutableArray<ChoiceOffer> LeftOut { get; internal init; } = [];
 
     /// <summary>How many slots had to be looked at together at most.</summary>
-    public int LargestClique { get; internal init; }
+    internal int LargestClique { get; init; }
 
     /// <summary>How many combinations the largest table held.</summary>
-    public long LargestTable { get; internal init; }
+    internal long LargestTable { get; init; }
 
     /// <summary>Status and best in one line.</summary>
     public override string ToString() => Status switch

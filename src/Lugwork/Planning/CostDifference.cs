@@ -3,12 +3,28 @@ using System.Collections.Immutable;
 namespace Lugwork.Planning;
 
 /// <summary>One slot in which two bicycles differ.</summary>
-/// <param name="Slot">The slot.</param>
-/// <param name="Ours">Our part; null where there is none.</param>
-/// <param name="Theirs">The other's part; null where there is none.</param>
-/// <param name="Fields">The fields that are stated otherwise; empty where a part is missing on one side or only the names differ.</param>
-public sealed record CostDifference(Slot Slot, Part? Ours, Part? Theirs, ImmutableArray<CostField> Fields)
+public sealed class CostDifference
 {
+    internal CostDifference(Slot slot, Part? ours, Part? theirs, ImmutableArray<CostField> fields)
+    {
+        Slot = slot;
+        Ours = ours;
+        Theirs = theirs;
+        Fields = fields;
+    }
+
+    /// <summary>The slot.</summary>
+    public Slot Slot { get; internal init; }
+
+    /// <summary>Our part; null where there is none.</summary>
+    public Part? Ours { get; internal init; }
+
+    /// <summary>The other's part; null where there is none.</summary>
+    public Part? Theirs { get; internal init; }
+
+    /// <summary>The fields that are stated otherwise; empty where a part is missing on one side or only the names differ.</summary>
+    public ImmutableArray<CostField> Fields { get; internal init; }
+
     /// <summary>"rear wheel: ours, not theirs; hub R142-12 against R135-QR".</summary>
     public override string ToString() => $"{Slot.Name}: {Named(Ours)} against {Named(Theirs)}{(Fields.IsEmpty ? "" : "; ")}{string.Join(", ", Fields)}";
 
@@ -36,11 +52,24 @@ public sealed record CostDifference(Slot Slot, Part? Ours, Part? Theirs, Immutab
 }
 
 /// <summary>One field that is stated otherwise on two parts.</summary>
-/// <param name="Field">Its key in a build file.</param>
-/// <param name="Ours">What ours states; "not stated" where nothing.</param>
-/// <param name="Theirs">What the other states; "not stated" where nothing.</param>
-public sealed record CostField(string Field, string Ours, string Theirs)
+public sealed record CostField
 {
+    internal CostField(string field, string ours, string theirs)
+    {
+        Field = field;
+        Ours = ours;
+        Theirs = theirs;
+    }
+
+    /// <summary>Its key in a build file.</summary>
+    public string Field { get; internal init; }
+
+    /// <summary>What ours states; "not stated" where nothing.</summary>
+    public string Ours { get; internal init; }
+
+    /// <summary>What the other states; "not stated" where nothing.</summary>
+    public string Theirs { get; internal init; }
+
     /// <summary>"hub R142-12 against R135-QR".</summary>
     public override string ToString() => $"{Field} {Ours} against {Theirs}";
 }

@@ -6,7 +6,10 @@ namespace Lugwork.Planning;
 public sealed record CostLine
 {
     /// <summary>Most pieces of one line.</summary>
-    public const int MostCount = 10_000;
+    public static int MostCount => CountLimit;
+
+    // For patterns and attributes, which take constants alone; a public one would be copied into callers.
+    internal const int CountLimit = 10_000;
 
     /// <summary>By which it is found again, once in a sheet: of a part the key of its slot ("rearWheel"), of a small part or bridge its permanent id, else a name of the caller's own.</summary>
     public required string Id { get; init; }
@@ -61,7 +64,7 @@ public sealed record CostLine
             : Id.StartsWith(CostPostage.Start, StringComparison.Ordinal) ? $"ids that start with \"{CostPostage.Start}\" are kept for the postage of sellers"
             : string.IsNullOrWhiteSpace(What) ? "a line says what it is for"
             : !Enum.IsDefined(Kind) ? "a line has one of the kinds"
-            : Count is < 1 or > MostCount ? $"a line is for 1 to {MostCount} pieces"
+            : Count is < 1 or > CountLimit ? $"a line is for 1 to {MostCount} pieces"
             : Price.Least < 0 || Price.Most < 0 ? "a price is not below 0; what leftovers bring is a line of kind resale"
             : Seller is null || (Seller.Length > 0 && !CostKinds.IsPosted(Kind)) ? $"no seller sends {CostKinds.InWords(Kind)}"
             : IsOwned && !CostKinds.IsPosted(Kind) ? $"{CostKinds.InWords(Kind)} cannot be owned"

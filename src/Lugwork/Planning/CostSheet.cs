@@ -59,7 +59,7 @@ public sealed class CostSheet
     public static CostSheet Of(CarryOver carried)
     {
         ArgumentNullException.ThrowIfNull(carried);
-        Dictionary<string, bool> moving = carried.Parts.Where(p => p.Plan == CarryPlan.Moves).ToDictionary(p => p.Slot.Key, p => p.IsWorthMoving);
+        Dictionary<string, bool> moving = carried.Parts.Where(p => p.Plan == CarryDecision.Moves).ToDictionary(p => p.Slot.Key, p => p.IsWorthMoving);
         return new(carried.Moved, [.. CostDraft.Lines(carried.Moved).Select(Line)], []);
 
         bool IsThere(CostLine line) => line is { Kind: CostKind.Part, Slot: { } slot } && slot != Slot.Frame && carried.Onto[slot] is not null;

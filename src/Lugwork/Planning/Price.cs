@@ -11,7 +11,7 @@ namespace Lugwork.Planning;
 public readonly record struct Price
 {
     /// <summary>The greatest amount to either side.</summary>
-    public const decimal MostAmount = 1_000_000_000m;
+    public static decimal MostAmount => 1_000_000_000m;
 
     /// <summary>How many of the smallest steps that are kept make one of the currency.</summary>
     internal const long StepsPerUnit = 10_000;

@@ -12,18 +12,18 @@ internal sealed class RowSource(IEnumerator<SpecRow> rows, int chunk)
 
     /// <summary>The next rows, a chunk at most; the list is used again.</summary>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public List<SpecRow> Next(CancellationToken cancellation)
+    public List<SpecRow> Next(CancellationToken cancellationToken)
     {
-        cancellation.ThrowIfCancellationRequested();
+        cancellationToken.ThrowIfCancellationRequested();
         _rows.Clear();
-        if (!cancellation.CanBeCanceled)
+        if (!cancellationToken.CanBeCanceled)
         {
-            Take(cancellation);
+            Take(cancellationToken);
             return _rows;
         }
 
-        _taking = Task.Run(() => Take(cancellation), CancellationToken.None);
-        _taking.WaitAsync(cancellation).GetAwaiter().GetResult();
+        _taking = Task.Run(() => Take(cancellationToken), CancellationToken.None);
+        _taking.WaitAsync(cancellationToken).GetAwaiter().GetResult();
         _taking = null;
         return _rows;
     }
@@ -49,11 +49,11 @@ internal sealed class RowSource(IEnumerator<SpecRow> rows, int chunk)
         }
     }
 
-    private void Take(CancellationToken cancellation)
+    private void Take(CancellationToken cancellationToken)
     {
         while (_rows.Count < chunk)
         {
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             if (!rows.MoveNext())
             {
                 AtEnd = true;

@@ -150,7 +150,7 @@ internal sealed partial class LineScan
                 ReadOne("bore", "t:grip", "t:bar", "t:clamp", "t:inner");
                 break;
             case "shellAdapter":
-                Words("BracketAdapter", "kind");
+                Words("ShellAdapterKind", "kind");
                 break;
             case "dropper":
                 Words("DropperRouting", "routing");

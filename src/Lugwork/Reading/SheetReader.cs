@@ -119,7 +119,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         SpecLine read = SpecLine.Read(slot, line.Text.AsSpan(), vocabulary);
         foreach (SpecValue value in read.Values.IsEmpty ? ClearOf(line.Text, slot, read) : read.Values)
         {
-            _values.Add(value with { Span = Place(line, value.Span), Words = (whole ?? line.Text).Substring(value.Span.Start, value.Span.Length) });
+            _values.Add(value.At(Place(line, value.Span), (whole ?? line.Text).Substring(value.Span.Start, value.Span.Length)));
         }
 
         bool nothing = true;
@@ -131,7 +131,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
             }
 
             nothing = false;
-            _doubts.Add(doubt with { Span = Place(line, doubt.Span) });
+            _doubts.Add(doubt.At(Place(line, doubt.Span)));
         }
 
         if (read.Values.IsEmpty && nothing)

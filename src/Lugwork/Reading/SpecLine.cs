@@ -128,8 +128,8 @@ public sealed class SpecLine
         foreach (SpecPart part in parts)
         {
             SpecLine read = Read(part.Slot, text[part.Start..part.End], vocabulary);
-            values.AddRange(read.Values.Select(v => v with { Span = new(v.Span.Start + part.Start, v.Span.Length) }));
-            doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d with { Span = new(d.Span.Start + part.Start, d.Span.Length) }));
+            values.AddRange(read.Values.Select(v => v.At(new(v.Span.Start + part.Start, v.Span.Length), v.Words)));
+            doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d.At(new(d.Span.Start + part.Start, d.Span.Length))));
             left.AddRange((read.Values.IsEmpty ? [new SpecSpan(0, part.End - part.Start)] : read.Leftovers).Select(l => new SpecSpan(l.Start + part.Start, l.Length)));
         }
 

@@ -29,7 +29,7 @@ public static class SpecQuestions
     /// <param name="answer">Any text: the value alone, or a line that says it.</param>
     /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
     /// <exception cref="ArgumentException">A frame has no such field.</exception>
-    public static (Frame Frame, SpecLine Line) Answer(Frame frame, string field, string answer, SpecVocabulary? vocabulary = null)
+    public static SpecAnswer Answer(Frame frame, string field, string answer, SpecVocabulary? vocabulary = null)
     {
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentNullException.ThrowIfNull(answer);
@@ -43,14 +43,14 @@ public static class SpecQuestions
 
         if (line.Values.FirstOrDefault(v => v.Field == field) is not { } value)
         {
-            return (frame, line);
+            return new(frame, line);
         }
 
         List<SpecProblem> problems = [];
         Dictionary<string, string> said = PartForms.Frame.Write(frame).ToDictionary(p => p.Key, p => p.Value, StringComparer.Ordinal);
         said[field] = value.Key;
         Part part = PartForms.Frame.ReadProperties(said, Slot.Frame.Key, problems);
-        return (problems.Count == 0 ? (Frame)part : frame, line);
+        return new(problems.Count == 0 ? (Frame)part : frame, line);
     }
 
     private static void Count(Frame frame, NeedLine line, Dictionary<string, RankedMeasurement> ranked)

@@ -10,7 +10,7 @@ namespace Lugwork.Reading;
 public static class SpecReader
 {
     /// <summary>The longest row that is read, characters.</summary>
-    public const int MostCharacters = 20_000;
+    public static int MostCharacters => 20_000;
 
     private const int Chunk = 512;
 
@@ -19,9 +19,9 @@ public static class SpecReader
     /// <param name="each">Told each result, in order, on the calling thread; may be left out.</param>
     /// <param name="progress">Told after each chunk of rows.</param>
     /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
-    /// <param name="cancellation">Ends the reading.</param>
+    /// <param name="cancellationToken">Ends the reading.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public static SpecSummary Read(IEnumerable<SpecRow> rows, Action<SpecRowResult>? each = null, IProgress<SpecProgress>? progress = null, SpecVocabulary? vocabulary = null, CancellationToken cancellation = default)
+    public static SpecSummary Read(IEnumerable<SpecRow> rows, Action<SpecRowResult>? each = null, IProgress<SpecProgress>? progress = null, SpecVocabulary? vocabulary = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(rows);
         RowCount count = new();
@@ -31,8 +31,8 @@ public static class SpecReader
             List<SpecRow> chunk;
             do
             {
-                chunk = source.Next(cancellation);
-                Whole(chunk, count, each, progress, vocabulary, cancellation);
+                chunk = source.Next(cancellationToken);
+                Whole(chunk, count, each, progress, vocabulary, cancellationToken);
             }
             while (!source.AtEnd);
         }
@@ -49,20 +49,20 @@ public static class SpecReader
     /// <param name="each">Told each result, in order; may be left out.</param>
     /// <param name="progress">Told after each chunk of rows.</param>
     /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
-    /// <param name="cancellation">Ends the reading.</param>
+    /// <param name="cancellationToken">Ends the reading.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public static async Task<SpecSummary> ReadAsync(IAsyncEnumerable<SpecRow> rows, Action<SpecRowResult>? each = null, IProgress<SpecProgress>? progress = null, SpecVocabulary? vocabulary = null, CancellationToken cancellation = default)
+    public static async Task<SpecSummary> ReadAsync(IAsyncEnumerable<SpecRow> rows, Action<SpecRowResult>? each = null, IProgress<SpecProgress>? progress = null, SpecVocabulary? vocabulary = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(rows);
         RowCount count = new();
         List<SpecRow> chunk = new(Chunk);
-        IAsyncEnumerator<SpecRow> source = rows.GetAsyncEnumerator(cancellation);
+        IAsyncEnumerator<SpecRow> source = rows.GetAsyncEnumerator(cancellationToken);
         Task<bool>? waiting = null;
         try
         {
             while (true)
             {
-                cancellation.ThrowIfCancellationRequested();
+                cancellationToken.ThrowIfCancellationRequested();
                 ValueTask<bool> next = source.MoveNextAsync();
                 bool more;
                 if (next.IsCompletedSuccessfully)
@@ -73,7 +73,7 @@ public static class SpecReader
                 {
                     // A source that does not look at the token itself is not waited for.
                     waiting = next.AsTask();
-                    more = await waiting.WaitAsync(cancellation).ConfigureAwait(false);
+                    more = await waiting.WaitAsync(cancellationToken).ConfigureAwait(false);
                     waiting = null;
                 }
 
@@ -85,7 +85,7 @@ public static class SpecReader
                 chunk.Add(source.Current);
                 if (chunk.Count == Chunk)
                 {
-                    Whole(chunk, count, each, progress, vocabulary, cancellation);
+                    Whole(chunk, count, each, progress, vocabulary, cancellationToken);
                 }
             }
         }
@@ -94,7 +94,7 @@ public static class SpecReader
             await Released(source, waiting).ConfigureAwait(false);
         }
 
-        Whole(chunk, count, each, progress, vocabulary, cancellation);
+        Whole(chunk, count, each, progress, vocabulary, cancellationToken);
         return count.Summary();
     }
 
@@ -121,15 +121,15 @@ public static class SpecReader
     /// <summary>The lines of a text as rows, taken one by one; a line is cut where it is longer than a row may be, so that it is refused and not held.</summary>
     /// <param name="text">The text.</param>
     /// <param name="slot">The part that all lines are about, where that is known.</param>
-    /// <param name="cancellation">Ends the reading.</param>
-    public static async IAsyncEnumerable<SpecRow> Lines(TextReader text, Slot? slot = null, [EnumeratorCancellation] CancellationToken cancellation = default)
+    /// <param name="cancellationToken">Ends the reading.</param>
+    public static async IAsyncEnumerable<SpecRow> ReadLinesAsync(TextReader text, Slot? slot = null, [EnumeratorCancellation] CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(text);
         char[] buffer = new char[4096];
         System.Text.StringBuilder line = new();
         while (true)
         {
-            int length = await text.ReadAsync(buffer.AsMemory(), cancellation).ConfigureAwait(false);
+            int length = await text.ReadAsync(buffer.AsMemory(), cancellationToken).ConfigureAwait(false);
             if (length == 0)
             {
                 break;
@@ -161,7 +161,7 @@ public static class SpecReader
         return text;
     }
 
-    private static void Whole(List<SpecRow> chunk, RowCount count, Action<SpecRowResult>? each, IProgress<SpecProgress>? progress, SpecVocabulary? vocabulary, CancellationToken cancellation)
+    private static void Whole(List<SpecRow> chunk, RowCount count, Action<SpecRowResult>? each, IProgress<SpecProgress>? progress, SpecVocabulary? vocabulary, CancellationToken cancellationToken)
     {
         if (chunk.Count == 0)
         {
@@ -171,7 +171,7 @@ public static class SpecReader
         SpecLine[] lines = new SpecLine[chunk.Count];
         try
         {
-            Parallel.For(0, chunk.Count, new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
+            Parallel.For(0, chunk.Count, new ParallelOptions { CancellationToken = cancellationToken, MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
             {
                 string text = chunk[i].Text ?? "";
                 lines[i] = text.Length > MostCharacters ? SpecLine.TooLong(chunk[i].Slot, text) : SpecLine.Read(chunk[i].Slot, text.AsSpan(), vocabulary);
@@ -179,13 +179,13 @@ public static class SpecReader
         }
         catch (OperationCanceledException)
         {
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             throw;
         }
 
         for (int i = 0; i < lines.Length; i++)
         {
-            cancellation.ThrowIfCancellationRequested();
+            cancellationToken.ThrowIfCancellationRequested();
             long number = count.Add(lines[i]);
             each?.Invoke(new(number, chunk[i], lines[i]));
         }

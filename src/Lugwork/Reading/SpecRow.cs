@@ -9,29 +9,84 @@ namespace Lugwork.Reading;
 public readonly record struct SpecRow(Slot? Slot, string Text, string Id = "");
 
 /// <summary>A row that was read.</summary>
-/// <param name="Number">Number of the row, from 0.</param>
-/// <param name="Row">The row.</param>
-/// <param name="Line">What became of it.</param>
-public readonly record struct SpecRowResult(long Number, SpecRow Row, SpecLine Line);
+public readonly record struct SpecRowResult
+{
+    internal SpecRowResult(long number, SpecRow row, SpecLine line)
+    {
+        Number = number;
+        Row = row;
+        Line = line;
+    }
+
+    /// <summary>Number of the row, from 0.</summary>
+    public long Number { get; internal init; }
+
+    /// <summary>The row.</summary>
+    public SpecRow Row { get; internal init; }
+
+    /// <summary>What became of it.</summary>
+    public SpecLine Line { get; internal init; }
+}
 
 /// <summary>How far a bulk reading is.</summary>
-/// <param name="Rows">Rows that were read, so far.</param>
-/// <param name="Read">Of them, those with values.</param>
-/// <param name="Ambiguous">Of them, those that can be several things.</param>
-/// <param name="Refused">Of them, those of which nothing was taken.</param>
-public readonly record struct SpecProgress(long Rows, long Read, long Ambiguous, long Refused);
+public readonly record struct SpecProgress
+{
+    internal SpecProgress(long rows, long read, long ambiguous, long refused)
+    {
+        Rows = rows;
+        Read = read;
+        Ambiguous = ambiguous;
+        Refused = refused;
+    }
+
+    /// <summary>Rows that were read, so far.</summary>
+    public long Rows { get; internal init; }
+
+    /// <summary>Of them, those with values.</summary>
+    public long Read { get; internal init; }
+
+    /// <summary>Of them, those that can be several things.</summary>
+    public long Ambiguous { get; internal init; }
+
+    /// <summary>Of them, those of which nothing was taken.</summary>
+    public long Refused { get; internal init; }
+}
 
 /// <summary>Why rows were not read, and how many.</summary>
-/// <param name="Kind">The kind of doubt.</param>
-/// <param name="Field">Slot and field, "frame.rear"; only the slot, or empty, where no field is named.</param>
-/// <param name="Rows">How many rows had it as their first doubt.</param>
-public sealed record SpecReason(SpecDoubtKind Kind, string Field, long Rows);
+public sealed record SpecReason
+{
+    internal SpecReason(SpecDoubtKind kind, string field, long rows)
+    {
+        Kind = kind;
+        Field = field;
+        Rows = rows;
+    }
+
+    /// <summary>The kind of doubt.</summary>
+    public SpecDoubtKind Kind { get; internal init; }
+
+    /// <summary>Slot and field, "frame.rear"; only the slot, or empty, where no field is named.</summary>
+    public string Field { get; internal init; }
+
+    /// <summary>How many rows had it as their first doubt.</summary>
+    public long Rows { get; internal init; }
+}
 
 /// <summary>What a bulk reading came to, so that a list can be cleaned.</summary>
-/// <param name="Total">The rows.</param>
-/// <param name="Reasons">Why rows were not read, the most frequent first.</param>
-public sealed record SpecSummary(SpecProgress Total, ImmutableArray<SpecReason> Reasons)
+public sealed class SpecSummary
 {
+    internal SpecSummary(SpecProgress total, ImmutableArray<SpecReason> reasons)
+    {
+        Total = total;
+        Reasons = reasons;
+    }
+
+    /// <summary>The rows.</summary>
+    public SpecProgress Total { get; internal init; }
+
+    /// <summary>Why rows were not read, the most frequent first.</summary>
+    public ImmutableArray<SpecReason> Reasons { get; internal init; }
+
     /// <summary>The counts and the reasons, one a line.</summary>
     public override string ToString() => string.Join(Environment.NewLine,
         Reasons.Select(r => FormattableString.Invariant($"  {r.Rows} {r.Kind}{(r.Field.Length > 0 ? " " + r.Field : "")}"))

@@ -11,7 +11,7 @@ namespace Lugwork.Reading;
 public sealed class SpecSheet
 {
     /// <summary>The longest sheet that is read, characters.</summary>
-    public const int MostCharacters = 1_000_000;
+    public static int MostCharacters => 1_000_000;
 
     private readonly Dictionary<Slot, Part> _parts;
 

@@ -3,10 +3,20 @@ using System.Collections.Immutable;
 namespace Lugwork.Reading;
 
 /// <summary>A piece of the original text.</summary>
-/// <param name="Start">First character, from 0.</param>
-/// <param name="Length">Number of characters.</param>
-public readonly record struct SpecSpan(int Start, int Length)
+public readonly record struct SpecSpan
 {
+    internal SpecSpan(int start, int length)
+    {
+        Start = start;
+        Length = length;
+    }
+
+    /// <summary>First character, from 0.</summary>
+    public int Start { get; internal init; }
+
+    /// <summary>Number of characters.</summary>
+    public int Length { get; internal init; }
+
     /// <summary>Behind the last character.</summary>
     public int End => Start + Length;
 }
@@ -22,7 +32,7 @@ public enum SpecConfidence
 }
 
 /// <summary>A value that was read from a line, with the words it came from.</summary>
-public sealed record SpecValue
+public sealed class SpecValue
 {
     internal SpecValue()
     {
@@ -58,6 +68,9 @@ public sealed record SpecValue
     public T As<T>()
         where T : IInterfaceValue<T> => T.Parse(Key, null);
 
+    /// <summary>The same at another place of a longer text.</summary>
+    internal SpecValue At(SpecSpan span, string words) => new() { Slot = Slot, Field = Field, Type = Type, Key = Key, Span = span, Words = words, Assumed = Assumed };
+
     /// <summary>"frame.seatTube = 27.2, from 'Seatpost: 27,2 mm'".</summary>
     public override string ToString() => $"{Slot.Key}.{Field} = {Key}, from '{Words}'";
 }
@@ -88,7 +101,7 @@ public enum SpecDoubtKind
 }
 
 /// <summary>Something in a line that was not accepted: what it can be, and why not.</summary>
-public sealed record SpecDoubt
+public sealed class SpecDoubt
 {
     internal SpecDoubt()
     {
@@ -114,6 +127,9 @@ public sealed record SpecDoubt
 
     /// <summary>The words, exact to the character.</summary>
     public required string Words { get; init; }
+
+    /// <summary>The same at another place of a longer text.</summary>
+    internal SpecDoubt At(SpecSpan span) => new() { Kind = Kind, Slot = Slot, Field = Field, Readings = Readings, Reason = Reason, Span = span, Words = Words };
 
     /// <summary>"frame.rear: 135 mm can be R135-QR, R135-10 (several hub standards share these figures)".</summary>
     public override string ToString() =>

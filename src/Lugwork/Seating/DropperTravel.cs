@@ -89,8 +89,8 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
 
     /// <summary>The travels of the trade that a reading can be.</summary>
     /// <param name="travel">From the lip of the post to a mark on the shaft, up less down.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<DropperTravel> Identify(MeasuredLength? travel) => DropperTravelMeasures.Table.Identify(travel);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<DropperTravel> Identify(MeasuredLength travel) => DropperTravelMeasures.Table.Identify(travel);
 
     /// <inheritdoc/>
     public static DropperTravel Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<DropperTravel>(s);
@@ -107,6 +107,11 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
 
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out DropperTravel result) => InterfaceText.TryParse(s, out result);
+
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out DropperTravel result) => TryParse(s, null, out result);
 
     /// <summary>Millimetres without unit: "150".</summary>
     public override string ToString() => FitKey;

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Lugwork.Seating;
 
 /// <summary>The collars found on frames for one post. A guess before measuring, never a verdict: a collar follows the outside of the seat tube.</summary>
-public sealed record SeatClampForPost
+public sealed class SeatClampForPost
 {
     private SeatClampForPost(decimal post, Source source, SeatClampSize? usual, params ImmutableArray<SeatClampSize> sizes)
     {

@@ -68,8 +68,8 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
 
     /// <summary>The collars that a reading round the top of the seat tube can be.</summary>
     /// <param name="outside">Over the seat tube where the collar sits, without paint lips.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is a default.</exception>
-    public static Identification<SeatClampSize> Identify(MeasuredLength? outside) => SeatClampSizeMeasures.Table.Identify(outside);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<SeatClampSize> Identify(MeasuredLength outside) => SeatClampSizeMeasures.Table.Identify(outside);
 
     /// <inheritdoc/>
     public static SeatClampSize OfFitCode(long code) => ByCode(code);

@@ -22,49 +22,49 @@ public sealed class HeadsetBearing : Standard<HeadsetBearing>, IInterfaceValue<H
     }
 
     /// <summary>1 in integrated, IS38.</summary>
-    public static HeadsetBearing Of38 { get; } = new(1, "28x38x7-36/45", "38 mm bearing, 1 in", Sources.Memory, 2800, 3800, 700, 36, 45);
+    public static HeadsetBearing Mm38 { get; } = new(1, "28x38x7-36/45", "38 mm bearing, 1 in", Sources.Memory, 2800, 3800, 700, 36, 45);
 
     /// <summary>IS41, and ZS44 and EC34 cups for a 28.6 mm steerer.</summary>
-    public static HeadsetBearing Of41 { get; } = new(2, "30.15x41x6.5-36/45", "41 mm bearing, 36/45", Sources.BearingSeller, 3015, 4100, 650, 36, 45);
+    public static HeadsetBearing Mm41 { get; } = new(2, "30.15x41x6.5-36/45", "41 mm bearing, 36/45", Sources.BearingSeller, 3015, 4100, 650, 36, 45);
 
     /// <summary>The 45 degree kind for IS41.</summary>
-    public static HeadsetBearing Of41At45 { get; } = new(3, "30.15x41x7-45/45", "41 mm bearing, 45/45", Sources.Memory, 3015, 4100, 700, 45, 45);
+    public static HeadsetBearing Mm41At45 { get; } = new(3, "30.15x41x7-45/45", "41 mm bearing, 45/45", Sources.Memory, 3015, 4100, 700, 45, 45);
 
     /// <summary>IS42, 8 mm high.</summary>
-    public static HeadsetBearing Of41Point8 { get; } = new(4, "30.5x41.8x8-45/45", "41.8 mm bearing, 8 mm high", Sources.Memory, 3050, 4180, 800, 45, 45);
+    public static HeadsetBearing Mm41Point8 { get; } = new(4, "30.5x41.8x8-45/45", "41.8 mm bearing, 8 mm high", Sources.Memory, 3050, 4180, 800, 45, 45);
 
     /// <summary>IS42, 6 mm high: a lower stack than the 8 mm one.</summary>
-    public static HeadsetBearing Of41Point8Low { get; } = new(5, "30.5x41.8x6-45/45", "41.8 mm bearing, 6 mm high", Sources.FrameBearingsMeasured, 3050, 4180, 600, 45, 45);
+    public static HeadsetBearing Mm41Point8Low { get; } = new(5, "30.5x41.8x6-45/45", "41.8 mm bearing, 6 mm high", Sources.FrameBearingsMeasured, 3050, 4180, 600, 45, 45);
 
     /// <summary>1-1/4 in, EC37.</summary>
-    public static HeadsetBearing Of44 { get; } = new(6, "34x44x7-36/45", "44 mm bearing, 1-1/4 in", Sources.Memory, 3400, 4400, 700, 36, 45);
+    public static HeadsetBearing Mm44 { get; } = new(6, "34x44x7-36/45", "44 mm bearing, 1-1/4 in", Sources.Memory, 3400, 4400, 700, 36, 45);
 
     /// <summary>1-1/4 in, IS47; measured 34.0 to 34.2 mm inside on two frames, and sold as 47 mm.</summary>
-    public static HeadsetBearing Of46Point9 { get; } = new(7, "34.1x46.9x7-45/45", "46.9 mm bearing, 1-1/4 in", Sources.CarbonFrameBearings, 3410, 4690, 700, 45, 45, "34x47x7-45/45", "34.2x47x7-45/45", "34.1x47x7-45/45");
+    public static HeadsetBearing Mm46Point9 { get; } = new(7, "34.1x46.9x7-45/45", "46.9 mm bearing, 1-1/4 in", Sources.CarbonFrameBearings, 3410, 4690, 700, 45, 45, "34x47x7-45/45", "34.2x47x7-45/45", "34.1x47x7-45/45");
 
     /// <summary>1-1/4 in, IS47, from memory; what was measured of that size is 34 mm inside with 45 degrees on both rings.</summary>
-    public static HeadsetBearing Of47 { get; } = new(8, "33.05x47x7-36/45", "47 mm bearing, 36/45", Sources.Memory, 3305, 4700, 700, 36, 45);
+    public static HeadsetBearing Mm47 { get; } = new(8, "33.05x47x7-36/45", "47 mm bearing, 36/45", Sources.Memory, 3305, 4700, 700, 36, 45);
 
     /// <summary>1-3/8 in, IS49.</summary>
-    public static HeadsetBearing Of49 { get; } = new(9, "37x49x6.5-36/45", "49 mm bearing, 1-3/8 in", Sources.ForkCutting, 3700, 4900, 650, 36, 45);
+    public static HeadsetBearing Mm49 { get; } = new(9, "37x49x6.5-36/45", "49 mm bearing, 1-3/8 in", Sources.ForkCutting, 3700, 4900, 650, 36, 45);
 
     /// <summary>A variant of the 1.5 in lower bearing.</summary>
-    public static HeadsetBearing Of51Point8 { get; } = new(10, "40x51.8x8-36/45", "51.8 mm bearing, 1.5 in", Sources.Memory, 4000, 5180, 800, 36, 45);
+    public static HeadsetBearing Mm51Point8 { get; } = new(10, "40x51.8x8-36/45", "51.8 mm bearing, 1.5 in", Sources.Memory, 4000, 5180, 800, 36, 45);
 
     /// <summary>IS52, and ZS56, EC44 and EC49 lower halves.</summary>
-    public static HeadsetBearing Of52 { get; } = new(11, "40x52x7-45/45", "52 mm bearing, 45/45", Sources.Memory, 4000, 5200, 700, 45, 45);
+    public static HeadsetBearing Mm52 { get; } = new(11, "40x52x7-45/45", "52 mm bearing, 45/45", Sources.Memory, 4000, 5200, 700, 45, 45);
 
     /// <summary>IS52, and ZS56 and EC44 lower halves.</summary>
-    public static HeadsetBearing Of52At36 { get; } = new(12, "40x52x6.5-36/45", "52 mm bearing, 36/45", Sources.Memory, 4000, 5200, 650, 36, 45);
+    public static HeadsetBearing Mm52At36 { get; } = new(12, "40x52x6.5-36/45", "52 mm bearing, 36/45", Sources.Memory, 4000, 5200, 650, 36, 45);
 
     /// <summary>A plain radial bearing without chamfers, found in a race frame; no replacement for an angular one.</summary>
-    public static HeadsetBearing Of52Radial { get; } = new(13, "40x52x7-radial", "52 mm bearing, radial (6808)", Sources.RadialHeadBearing, 4000, 5200, 700, 0, 0, "6808", "40x52x7-0/0");
+    public static HeadsetBearing Mm52Radial { get; } = new(13, "40x52x7-radial", "52 mm bearing, radial (6808)", Sources.RadialHeadBearing, 4000, 5200, 700, 0, 0, "6808", "40x52x7-0/0");
 
     /// <summary>Every one, in the order of the table.</summary>
     public static ImmutableArray<HeadsetBearing> All { get; } =
     [
-        Of38, Of41, Of41At45, Of41Point8, Of41Point8Low, Of44, Of46Point9,
-        Of47, Of49, Of51Point8, Of52, Of52At36, Of52Radial,
+        Mm38, Mm41, Mm41At45, Mm41Point8, Mm41Point8Low, Mm44, Mm46Point9,
+        Mm47, Mm49, Mm51Point8, Mm52, Mm52At36, Mm52Radial,
     ];
 
     /// <inheritdoc/>
@@ -128,8 +128,8 @@ public sealed class HeadsetBearing : Standard<HeadsetBearing>, IInterfaceValue<H
             foreach (HeadsetBearing bearing in All)
             {
                 // Two frames were measured: 34.0 to 34.2 mm inside, and sold as 47 mm.
-                (decimal Least, decimal Most)? outside = bearing == Of46Point9 ? (46.9m, 47m) : (bearing.Outside / 100m, bearing.Outside / 100m);
-                (decimal Least, decimal Most)? inside = bearing == Of46Point9 ? (34m, 34.2m) : (bearing.Inside / 100m, bearing.Inside / 100m);
+                (decimal Least, decimal Most)? outside = bearing == Mm46Point9 ? (46.9m, 47m) : (bearing.Outside / 100m, bearing.Outside / 100m);
+                (decimal Least, decimal Most)? inside = bearing == Mm46Point9 ? (34m, 34.2m) : (bearing.Inside / 100m, bearing.Inside / 100m);
                 rows.Add(new(bearing, [outside, inside, (bearing.Tall / 100m, bearing.Tall / 100m)], Apart(bearing)));
             }
 

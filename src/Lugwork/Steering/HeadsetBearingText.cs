@@ -109,7 +109,7 @@ internal static class HeadsetBearingText
         ImmutableArray<HeadsetBearing>.Builder found = ImmutableArray.CreateBuilder<HeadsetBearing>();
         foreach (HeadsetBearing bearing in HeadsetBearing.All)
         {
-            bool rounded = bearing == HeadsetBearing.Of46Point9 && outside == 4700 * Hundredth && inside >= 3400 * Hundredth && inside <= 3420 * Hundredth;
+            bool rounded = bearing == HeadsetBearing.Mm46Point9 && outside == 4700 * Hundredth && inside >= 3400 * Hundredth && inside <= 3420 * Hundredth;
             if (bearing.Tall * Hundredth == height && (rounded || (bearing.Inside * Hundredth == inside && bearing.Outside * Hundredth == outside)))
             {
                 found.Add(bearing);

@@ -23,8 +23,8 @@ public readonly record struct HeadsetHalf : ISpanParsable<HeadsetHalf>, IUtf8Spa
     internal HeadsetHalf(int style, int bore, int second) => _packed = ((ulong)style << (2 * NumberBits)) | ((ulong)bore << NumberBits) | (uint)second;
 
     /// <summary>How the bearing sits in the head tube.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">This is the default, which has none.</exception>
-    public HeadsetStyle Style => HeadsetStyle.OfFitCode((long)(_packed >> (2 * NumberBits)));
+    /// <exception cref="InvalidOperationException">This is the default, which has none.</exception>
+    public HeadsetStyle Style => _packed == 0 ? throw new InvalidOperationException("a default has no style") : HeadsetStyle.OfFitCode((long)(_packed >> (2 * NumberBits)));
 
     /// <summary>Bore of the head tube as the code names it.</summary>
     public Length Bore => BoreExact.ToLength();
@@ -97,6 +97,11 @@ public readonly record struct HeadsetHalf : ISpanParsable<HeadsetHalf>, IUtf8Spa
 
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out HeadsetHalf result) => HeadsetText.TryRead(s.AsSpan(), out result);
+
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out HeadsetHalf result) => TryParse(s, null, out result);
 
     /// <summary>The code, upper case: "ZS44/28.6", or "EC34" where the second number is unknown.</summary>
     public override string ToString()

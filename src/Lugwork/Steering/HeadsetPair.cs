@@ -69,6 +69,11 @@ public readonly record struct HeadsetPair : ISpanParsable<HeadsetPair>, IUtf8Spa
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out HeadsetPair result) => HeadsetText.TryRead(s.AsSpan(), out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out HeadsetPair result) => TryParse(s, null, out result);
+
     /// <summary>Both halves with a bar between: "ZS44/28.6|ZS56/40".</summary>
     public override string ToString()
     {

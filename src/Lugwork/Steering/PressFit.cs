@@ -37,10 +37,10 @@ public static class PressFit
     /// <param name="smaller">Inside diameter of the part that takes it.</param>
     /// <returns>The least and the most.</returns>
     /// <exception cref="ArgumentException">A reading is a default.</exception>
-    public static (Length Least, Length Most) InterferenceRange(MeasuredLength larger, MeasuredLength smaller)
+    public static LengthRange InterferenceRange(MeasuredLength larger, MeasuredLength smaller)
     {
         (decimal least, decimal most) = Range(larger, smaller);
-        return (Length.FromMillimeters((double)least), Length.FromMillimeters((double)most));
+        return new((double)least, (double)most);
     }
 
     private static (decimal Least, decimal Most) Range(MeasuredLength larger, MeasuredLength smaller)
@@ -51,7 +51,7 @@ public static class PressFit
         }
 
         decimal middle = larger.Millimetres - smaller.Millimetres;
-        decimal error = larger.Error + smaller.Error;
+        decimal error = larger.ErrorMillimetres + smaller.ErrorMillimetres;
         return (middle - error, middle + error);
     }
 

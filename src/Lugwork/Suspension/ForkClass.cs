@@ -116,7 +116,7 @@ public sealed class ForkClass : Standard<ForkClass>, IInterfaceValue<ForkClass>
         Identification<ForkClass> found = ForkClassDimensions.Table.Identify(axleToCrown, travel);
         return axleToCrown is not { } read
             ? found
-            : found with { Candidates = [.. found.Candidates.OrderBy(c => c.DeviationMillimetres).ThenBy(c => Math.Abs(((c.Value._least + c.Value._most) / 20m) - read.Millimetres))] };
+            : new([.. found.Candidates.OrderBy(c => c.DeviationMillimetres).ThenBy(c => Math.Abs(((c.Value._least + c.Value._most) / 20m) - read.Millimetres))], found.Next);
     }
 
     /// <inheritdoc/>

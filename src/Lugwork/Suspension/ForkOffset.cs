@@ -58,12 +58,12 @@ public sealed class ForkOffset : Standard<ForkOffset>, IInterfaceValue<ForkOffse
 
     /// <summary>What kinds have an offset; those whose usual offset it is come first.</summary>
     /// <param name="offset">From the steering axis to the axle, square to the axis.</param>
-    /// <exception cref="ArgumentException">Nothing was measured.</exception>
-    public static Identification<ForkOffset> Identify(MeasuredLength? offset = null)
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<ForkOffset> Identify(MeasuredLength offset)
     {
         Identification<ForkOffset> found = ForkOffsetDimensions.Table.Identify(offset);
-        decimal read = offset!.Value.Millimetres;
-        return found with { Candidates = [.. found.Candidates.OrderBy(c => c.DeviationMillimetres).ThenBy(c => Math.Abs(c.Value._typical - read))] };
+        decimal read = offset.Millimetres;
+        return new([.. found.Candidates.OrderBy(c => c.DeviationMillimetres).ThenBy(c => Math.Abs(c.Value._typical - read))], found.Next);
     }
 
     /// <inheritdoc/>

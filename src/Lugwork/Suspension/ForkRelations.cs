@@ -11,7 +11,11 @@ internal static class ForkRelations
         Sources = [Sources.CommonPractice],
     };
 
-    private static readonly Reason WithinLimit = new("fork-within-limit", "A fork of {0} mm axle to crown and {2} mm travel; the frame maker allows {1} mm and {3} mm.") { Sources = [Sources.ForkTravel] };
+    private static readonly Reason WithinLimit = new("fork-within-limit", "A fork with axle to crown {0} mm and {2} mm of travel; the frame maker allows {1} mm and {3} mm of travel.") { Sources = [Sources.ForkTravel] };
+
+    private static readonly Reason WithinLength = WithinLimit with { Template = "A fork with axle to crown {0} mm; the frame maker allows {1} mm." };
+
+    private static readonly Reason WithinTravel = WithinLimit with { Template = "A fork with {2} mm of travel; the frame maker allows {3} mm." };
 
     private static readonly Reason TooLong = new("fork-too-long", "A fork of {0} mm axle to crown is longer than the {1} mm that the frame maker allows: it levers on the head tube and slackens the steering.", Cautions.ForkClassCare)
     {
@@ -21,7 +25,7 @@ internal static class ForkRelations
 
     private static readonly Reason TooMuchTravel = TooLong with { Id = "fork-travel-too-much", Template = "A fork of {2} mm travel has more than the {3} mm that the frame maker allows: it levers on the head tube." };
 
-    private static readonly Reason NoLimit = new("no-fork-limit", "A fork of {0} mm axle to crown and {2} mm travel, and the frame maker prints no limit: ask; a missing one is unknown, not unlimited.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
+    private static readonly Reason NoLimit = new("no-fork-limit", "A fork with axle to crown {0} mm, and the frame maker prints no limit: ask; a missing one is unknown, not unlimited.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
 
     private static readonly Reason NoLeast = new("no-shortest-fork", "A fork of {0} mm axle to crown, and the frame maker prints no shortest: ask.", Cautions.ForkClassCare) { Sources = [Sources.ForkTravel] };
 
@@ -53,7 +57,7 @@ internal static class ForkRelations
                 : longest != 0 && length > longest ? new(Verdict.Unsafe, TooLong)
                 : most != 0 && travel > most ? new(Verdict.Unsafe, TooMuchTravel)
                 : longest == 0 && (most == 0 || travel == 0) ? new(Verdict.NeedsMeasuring, NoLimit)
-                : new(Verdict.Fits, WithinLimit);
+                : new(Verdict.Fits, longest == 0 ? WithinTravel : most == 0 || travel == 0 ? WithinLength : WithinLimit);
         }
     }
 }

@@ -121,6 +121,11 @@ public readonly record struct ShockHardware : IInterfaceValue<ShockHardware>
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out ShockHardware result) => InterfaceText.TryParse(s, out result);
 
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out ShockHardware result) => TryParse(s, null, out result);
+
     /// <summary>Width and bolt: "22.2x8".</summary>
     public override string ToString() => FitKey;
 

@@ -92,10 +92,10 @@ public sealed class MountedTyre
     /// <summary>What a wheel rolls under a rider: 0.7 to 1.2 % less than without load. A rule of thumb from one reader's test; rolling it out on the floor is best.</summary>
     /// <param name="convention">How height follows from width.</param>
     /// <returns>The least and the most.</returns>
-    public (Length Least, Length Most) LoadedCircumference(SectionHeight convention)
+    public LengthRange LoadedCircumference(SectionHeight convention)
     {
         double unloaded = Math.PI * OutsideMillimetres(convention);
-        return (Length.FromMillimeters(unloaded * 0.988), Length.FromMillimeters(unloaded * 0.993));
+        return new(unloaded * 0.988, unloaded * 0.993);
     }
 
     /// <summary>Where the loss under a rider comes from.</summary>

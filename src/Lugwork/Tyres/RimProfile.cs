@@ -52,7 +52,7 @@ public sealed class RimProfile : Standard<RimProfile>, IInterfaceValue<RimProfil
     public Length? WallTolerance => _wallTolerance == 0 ? null : Length.FromMillimeters(_wallTolerance / 1000d);
 
     /// <summary>Between what the well is deep.</summary>
-    public (Length Least, Length Most) WellDepth => (Length.FromMillimeters(_wellLeast / 1000d), Length.FromMillimeters(_wellMost / 1000d));
+    public LengthRange WellDepth => new(_wellLeast / 1000d, _wellMost / 1000d);
 
     /// <summary>Least width of the well; null where the source does not say.</summary>
     public Length? LeastWellWidth => _wellWidth == 0 ? null : Length.FromMillimeters(_wellWidth / 1000d);

@@ -39,8 +39,8 @@ public readonly record struct RimSize : IInterfaceValue<RimSize>
     public Source? Source => !All.Contains(this) ? null : _type == 1 ? Sources.Iso5775Part2Extract : _type > 2 ? Sources.HooklessPressure : Sources.LoadedRims;
 
     /// <summary>The bead seat.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">This is the default, which has none.</exception>
-    public BeadSeat Bead => BeadSeat.OfFitCode(_bead);
+    /// <exception cref="InvalidOperationException">This is the default, which has none.</exception>
+    public BeadSeat Bead => _bead == 0 ? throw new InvalidOperationException("a default has no bead seat") : BeadSeat.OfFitCode(_bead);
 
     /// <summary>Width between the flanges.</summary>
     public Length InnerWidth => Length.FromMillimeters(_tenths / 10d);
@@ -106,6 +106,11 @@ public readonly record struct RimSize : IInterfaceValue<RimSize>
 
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out RimSize result) => InterfaceText.TryParse(s, out result);
+
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out RimSize result) => TryParse(s, null, out result);
 
     /// <summary>The designation: "622x19C".</summary>
     public override string ToString() => FitKey;

@@ -29,8 +29,8 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     public int WidthMillimetres => _width;
 
     /// <summary>The bead seat.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">This is the default, which has none.</exception>
-    public BeadSeat Bead => BeadSeat.OfFitCode(_bead);
+    /// <exception cref="InvalidOperationException">This is the default, which has none.</exception>
+    public BeadSeat Bead => _bead == 0 ? throw new InvalidOperationException("a default has no bead seat") : BeadSeat.OfFitCode(_bead);
 
     /// <summary>Width and bead seat, "37-622"; with ISO in front, "ISO 28-700", where the number of the seat alone is a label.</summary>
     public string FitKey => FormattableString.Invariant($"{(_bead == BeadSeat.Label700 ? IsoMark.Written : "")}{_width}-{_bead}");
@@ -101,6 +101,11 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
 
     /// <inheritdoc/>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out TyreSize result) => TyreText.TryRead(s.AsSpan(), out result);
+
+    /// <summary>Reads a value; false where the text is none, or several.</summary>
+    /// <param name="s">Any text.</param>
+    /// <param name="result">The value; a default where false is returned.</param>
+    public static bool TryParse([NotNullWhen(true)] string? s, out TyreSize result) => TryParse(s, null, out result);
 
     /// <summary>The ISO size: "37-622".</summary>
     public override string ToString() => FitKey;

@@ -48,8 +48,8 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
 
     /// <summary>The hole that a measured diameter can be.</summary>
     /// <param name="diameter">Inside of the hole; the published ones are 6.4 to 6.5 and 8.3 to 8.5 mm.</param>
-    /// <exception cref="ArgumentException">Nothing was measured, or the reading is the default.</exception>
-    public static Identification<ValveHole> Identify(MeasuredLength? diameter) => HolesByMeasure.Rows.Identify(diameter);
+    /// <exception cref="ArgumentException">The reading is the default.</exception>
+    public static Identification<ValveHole> Identify(MeasuredLength diameter) => HolesByMeasure.Rows.Identify(diameter);
 
     /// <inheritdoc/>
     public static ValveHole OfFitCode(long code) => ByCode(code);

@@ -17,7 +17,7 @@ internal static class BearingSteps
                 ? ["Grease the seats of metal frames; on carbon as the frame maker says.", "Press one cup at a time, square, until it is flush all round.", "Put the bearings in with their bevels the right way."]
                 : ["Grease the seats of metal frames; on carbon as the frame maker says.", "Lay the bearings in with their bevels the right way; nothing is pressed."],
             Tools = b => [b.HasPressedCup() ? Kit.HeadsetPress : null, Kit.Caliper],
-            Supplies = _ => [Kit.Grease],
+            Consumables = _ => [Kit.Grease],
             Figures = r => [SteeringFigures.Cup(r.Build, true), SteeringFigures.Cup(r.Build, false)],
             Checks = b => [b.HasPressedCup() ? "Each cup is flush all round; no gap lets light through." : "The bearings sit down all round.", "The bearings turn freely by finger."],
             Cautions = b => [b.HasPressedCup() ? Lugwork.Cautions.PressFitCare : null],
@@ -29,7 +29,7 @@ internal static class BearingSteps
             Id = "set-crown-race", Title = "Set the crown race", Stage = WorkStage.Bearings, Needed = b => b.Has(Slot.Headset) && b.Has(Slot.Fork), Uses = [Slot.Fork, Slot.Headset], Joints = ["headset-on-crown"],
             After = [new("inspect-parts", "a cracked crown is found before a race is driven on")],
             Does = _ => ["Where an old race is on, take it off first, evenly, with a puller or a soft wedge.", "Measure the seat of the crown; one that is too large is milled by a shop, and only in metal.", "Clean the seat of the crown and grease it thinly.", "Slide a split race on by hand; drive a closed one on with a setter until it is down all round."],
-            Tools = _ => [Kit.RaceSetter], Supplies = _ => [Kit.Grease],
+            Tools = _ => [Kit.RaceSetter], Consumables = _ => [Kit.Grease],
             Checks = _ => ["No gap under the race, all round."],
             Cautions = _ => [Lugwork.Cautions.PressFitCare],
             Skill = WorkSkill.Mechanic, Time = WorkTime.QuarterHour,
@@ -45,7 +45,7 @@ internal static class BearingSteps
                 false => ["Clean the faces it bears on, and grease its thread or seat.", "Fit the adapter as its maker says, and no tighter."],
                 _ => ["Find out first whether the adapter bears on the faces of the shell or sits in its bore: one in the bore is pressed in."],
             },
-            Tools = b => [IsInside(b) == true ? new("adapter-press", "press with seats for the adapter", true) : new("adapter-tool", "the tool that the adapter's maker names")], Supplies = b => [IsInside(b) is null ? null : Kit.Grease],
+            Tools = b => [IsInside(b) == true ? new("adapter-press", "press with seats for the adapter", true) : new("adapter-tool", "the tool that the adapter's maker names")], Consumables = b => [IsInside(b) is null ? null : Kit.Grease],
             Checks = b => [IsInside(b) == true ? "It stands square in the bore, down all round." : "It bears all round on bare metal."],
             Cautions = b => [Lugwork.Cautions.ShellFace, IsInside(b) == false ? null : Lugwork.Cautions.PressFitCare],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
@@ -74,7 +74,7 @@ internal static class BearingSteps
                 _ => ["Find out first how the shell holds a bottom bracket: threaded or pressed."],
             },
             Tools = b => [ShellFigures.Tool(b)],
-            Supplies = b => [b.IsShellThreaded() is null ? null : Kit.Grease],
+            Consumables = b => [b.IsShellThreaded() is null ? null : Kit.Grease],
             Torques = b => [ShellFigures.CupTorque(b)],
             Figures = r => [ShellFigures.Thread(r.Build), ShellFigures.Spacers(r), .. ShellFigures.SideSpacers(r.Build), ShellFigures.CupLacks(r.Build)],
             Checks = b => [b.IsShellThreaded() switch
@@ -95,5 +95,5 @@ internal static class BearingSteps
     ];
 
     /// <summary>The adapter sits in the bore, bears on the faces, or null where it is not known.</summary>
-    private static bool? IsInside(Build build) => BuildLook.Common(build.As<ShellAdapter>(Slot.ShellAdapter)?.Kind ?? default, k => k == BracketAdapter.Inside);
+    private static bool? IsInside(Build build) => BuildLook.Common(build.As<ShellAdapter>(Slot.ShellAdapter)?.Kind ?? default, k => k == ShellAdapterKind.Inside);
 }

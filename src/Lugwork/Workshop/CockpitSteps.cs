@@ -18,7 +18,7 @@ internal static class CockpitSteps
                 false => null,
                 _ => "Find out whether bar or stem is carbon: if so, put assembly paste in the clamp.",
             }, "Lay the bar in the middle of the clamp, at its angle.", b.HasQuill() != false ? "See whether one large bolt or several small ones hold the bar: the torque goes by them." : null, "Tighten the bolts, a faceplate crosswise, with an even gap, to the maker's torque."],
-            Tools = b => [KeySizes.M5, b.HasQuill() == false ? null : Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasCarbonBar() == false ? null : Kit.Paste],
+            Tools = b => [KeySizes.M5, b.HasQuill() == false ? null : Kit.HexKeys, Kit.TorqueWrench], Consumables = b => [b.HasCarbonBar() == false ? null : Kit.Paste],
             Torques = BarTorques,
             Checks = _ => ["The gap of the clamp is the same above and below, or as the stem maker says.", "The bar does not turn under the weight of the arms."],
             Cautions = _ => [Lugwork.Cautions.BarClampCare, Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
@@ -35,7 +35,7 @@ internal static class CockpitSteps
                 _ => "Find out first whether the bar is carbon: the torque of every clamp on it goes by that.",
             }, "Tighten their clamps so that they hold, and turn in a fall.", "Set which lever works which brake as the country asks for, and as the rider is used to."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench],
-            Supplies = b => [b.IsCarbonBar() == true ? Kit.Paste : null], Torques = ControlTorques, Figures = r => [ControlLacks(r.Build)],
+            Consumables = b => [b.IsCarbonBar() == true ? Kit.Paste : null], Torques = ControlTorques, Figures = r => [ControlLacks(r.Build)],
             Checks = b => [b.HasAny(Slot.FrontLever, Slot.RearLever) ? "No lever moves under a firm pull." : "No clamp moves under a firm push.", b.HasAny(Slot.FrontLever, Slot.RearLever) ? "The fingers reach the levers." : null],
             Cautions = b => [Lugwork.Cautions.BrakeWork, b.IsCarbonBar() == false ? null : Lugwork.Cautions.CarbonBar], Time = WorkTime.HalfHour,
             Shop = b => b.IsCarbonBar() == true ? new(false, "carbon at a clamp cracks where the torque is guessed") : null,
@@ -51,14 +51,14 @@ internal static class CockpitSteps
                 _ => "Find out first whether the bar is carbon before grips are clamped on it.",
             }, "Plug the ends of the bar."],
             Figures = r => [WorkFigure.LacksTorque("grip-torque", "torque of grips that are clamped", r.Build.IsCarbonBar() == false ? "the grip maker's figure, where they are clamped" : "the figures of grip maker and bar maker, where they are clamped; the lower of the two counts")],
-            Supplies = _ => [Kit.Alcohol, new("bar-plugs", "plugs for the ends of the bar")], Checks = _ => ["No grip turns or slides.", "Both ends of the bar are plugged."], Cautions = b => [Lugwork.Cautions.Grips, b.IsCarbonBar() == false ? null : Lugwork.Cautions.CarbonBar], Time = WorkTime.QuarterHour,
+            Consumables = _ => [Kit.Alcohol, new("bar-plugs", "plugs for the ends of the bar")], Checks = _ => ["No grip turns or slides.", "Both ends of the bar are plugged."], Cautions = b => [Lugwork.Cautions.Grips, b.IsCarbonBar() == false ? null : Lugwork.Cautions.CarbonBar], Time = WorkTime.QuarterHour,
         },
         new()
         {
             Id = "tape-bar", Title = "Tape the handlebar", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Handlebar) && b.IsDropBar() == true && !b.Has(Slot.Grips), Uses = [Slot.Handlebar],
             After = [new("fit-controls", "the tape goes over the clamps"), new("set-saddle-height", "bar and levers stand where the rider wants them"), new("connect-front-brake", "the tape covers the lines"), new("connect-rear-brake", "the tape covers the lines"), new("connect-shifters", "the tape covers the lines"), new("fit-dropper-line", "the tape covers its line"), new("adjust-brakes", "what lies under the tape has proven itself first"), new("adjust-gears", "what lies under the tape has proven itself first")],
             Does = _ => ["Fix the lines along the bar.", "Wind the bar tape from the ends, tight and overlapping.", "Plug the ends of the bar."],
-            Supplies = _ => [new("bar-tape", "handlebar tape with plugs")], Checks = _ => ["Both ends of the bar are plugged."], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Consumables = _ => [new("bar-tape", "handlebar tape with plugs")], Checks = _ => ["Both ends of the bar are plugged."], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
     ];
 

@@ -14,7 +14,7 @@ internal static class CrankSteps
             Joints = ["ring-on-spider", "direct-mount-ring-on-arm", "ring-counted-with-crank", "chainring-against-chainstay"],
             After = [new("inspect-parts", "worn rings are found before they are bolted on")],
             Does = _ => ["Grease the bolts.", "Fit the ring with its marks where its maker says.", "Tighten crosswise, or its lockring, to the maker's torque."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench], Consumables = _ => [Kit.Grease],
             Torques = b => b.IsRingBolted() == true ? [TorqueTable.DriveTorques.RingBoltsAluminium, TorqueTable.DriveTorques.RingBoltsSteel] : [],
             Figures = r => [r.Build.IsRingBolted() == true ? null : WorkFigure.LacksTorque("ring-torque", "torque of the chainring", r.Build.IsRingBolted() is null ? "how the ring is held: by bolts on a spider, or directly on the arm" : "the crank maker's figure for a ring directly on the arm")],
             Checks = _ => ["The ring runs true."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
@@ -24,7 +24,7 @@ internal static class CrankSteps
             Id = "fit-chain-guide", Title = "Fit the chain guide", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.ChainGuide), Uses = [Slot.Frame, Slot.ChainGuide], Joints = ["guide-on-bottom-bracket", "guide-on-tabs"],
             After = [new("fit-bottom-bracket", "a plate under the cup, or tabs beside it, are reached before the crank is on")],
             Does = _ => ["Bolt the guide on its tabs or plate, with thread lock.", "Set it over the ring once the crank is on."],
-            Tools = b => [KeySizes.Guide(b)], Supplies = _ => [Kit.Threadlock], Checks = _ => ["The chain runs free in every gear."], Cautions = _ => [Lugwork.Cautions.GuidePlate], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Tools = b => [KeySizes.Guide(b)], Consumables = _ => [Kit.Threadlock], Checks = _ => ["The chain runs free in every gear."], Cautions = _ => [Lugwork.Cautions.GuidePlate], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
         new()
         {
@@ -43,7 +43,7 @@ internal static class CrankSteps
             Tools = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? KeySizes.SquareTaper : Kit.HexKeys, b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? null : b.Takes(SpindleSeat.Mm24) ? new("preload-tool", "tool for the preload cap")
                 : b.Takes(SpindleSeat.OnePiece) ? new("cone-spanner", "spanner for cone and locknut of the crank")
                 : b.KnowsSpindle() ? new("crank-tool", $"crank tool for {b.As<Crankset>(Slot.Crankset)!.Spindle.InTradeWords()} spindles") : null],
-            Supplies = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso, SpindleSeat.Cottered) || !b.KnowsSpindle() ? null : Kit.Grease], Torques = ShellFigures.CrankTorque,
+            Consumables = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso, SpindleSeat.Cottered) || !b.KnowsSpindle() ? null : Kit.Grease], Torques = ShellFigures.CrankTorque,
             Figures = r => [ShellFigures.Spacers(r), DriveFigures.Chainline(r), ShellFigures.CrankLacks(r.Build)],
             Checks = _ => ["No side play, and the crank turns freely.", "Arm and ring clear the chainstay."],
             Cautions = b => [b.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? Lugwork.Cautions.Tapers : null], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
@@ -53,7 +53,7 @@ internal static class CrankSteps
             Id = "fit-pedals", Title = "Fit the pedals", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Pedals), Uses = [Slot.Crankset, Slot.Pedals], Joints = ["pedals-in-cranks"],
             After = [new("fit-crankset", "the pedals go into arms that are fixed")],
             Does = _ => ["Grease the threads.", "Start each pedal by hand: the right one clockwise, the left one anticlockwise.", "Tighten both towards the front."],
-            Tools = _ => [KeySizes.Pedal], Supplies = _ => [Kit.Grease], Torques = _ => [TorqueTable.DriveTorques.Pedal],
+            Tools = _ => [KeySizes.Pedal], Consumables = _ => [Kit.Grease], Torques = _ => [TorqueTable.DriveTorques.Pedal],
             Checks = _ => ["Left and right are not exchanged.", "The thread is in over its whole length."], Cautions = _ => [Lugwork.Cautions.PedalThreads], Time = WorkTime.QuarterHour,
         },
     ];

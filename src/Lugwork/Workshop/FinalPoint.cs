@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>One point of the last look over a bicycle, with what this build says of it. Immutable.</summary>
-public sealed record FinalPoint
+public sealed class FinalPoint
 {
     internal FinalPoint()
     {

@@ -160,7 +160,7 @@ internal static class FrameSteps
                     _ => ["Find out first which hanger this frame takes, and which way its bolt turns: universal ones tighten the other way round."],
                 },
             ],
-            Tools = _ => [Kit.HexKeys], Supplies = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? Kit.Grease : null],
+            Tools = _ => [Kit.HexKeys], Consumables = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? Kit.Grease : null],
             Torques = b => [HangerTorque(b)],
             Figures = r => [HangerTorque(r.Build) is not null || r.Build.Frame.Hanger.Is(Drivetrain.Hanger.NoHanger) ? null : WorkFigure.LacksTorque("hanger-torque", "torque of the hanger", r.Build.IsHangerless() is null ? "whether there is a hanger at all" : "which hanger it is: one row never holds for the other")],
             Checks = b => [b.Frame.Hanger.Is(Drivetrain.Hanger.NoHanger) ? "The claw is at hand." : "The hanger sits flat on its seat and does not turn."],

@@ -10,6 +10,7 @@ internal static class PlanJson
     {
         PlanSheet sheet = new()
         {
+            Format = FileFormat.Now,
             Name = plan.Build.Name,
             Rule = WorkPlan.MakersRule,
             Verdict = plan.Report.Verdict.ToString(),
@@ -19,12 +20,12 @@ internal static class PlanJson
             Steps = [.. plan.Steps.Select(Of)],
             Parts = Slot.All.Where(s => plan.Build[s] is not null).ToDictionary(s => s.Key, s => plan.Build[s]!.Name ?? ""),
             Tools = [.. plan.Tools.Select(Of)],
-            Supplies = [.. plan.Supplies.Select(s => s.Name)],
-            SmallParts = [.. plan.SmallParts.Select(p => p.ToString())],
+            Consumables = [.. plan.Consumables.Select(Of)],
+            SmallParts = [.. plan.SmallParts.Select(SmallPartSheet.Of)],
             ForShop = [.. plan.ForShop.Select(s => s.Id)],
             AtHome = [.. plan.AtHome.Select(s => s.Id)],
-            CriticalChain = [.. plan.CriticalChain.Select(l => new LinkSheet { Step = l.Earlier, Before = l.Later, Because = l.Because })],
-            Inspection = [.. plan.Inspection.Select(p => new PointSheet { Id = p.Id, Ask = p.Ask, IsPractice = p.IsPractice, Figures = [.. p.Figures.Select(Of)], Sources = [.. p.Sources.Select(s => s.ToString())] })],
+            LongestChain = [.. plan.LongestChain.Select(l => new LinkSheet { Step = l.Earlier, Before = l.Later, Because = l.Because })],
+            Inspection = [.. plan.Inspection.Select(p => new PointSheet { Id = p.Id, Ask = p.Ask, IsPractice = p.IsPractice, Figures = [.. p.Figures.Select(Of)], Sources = [.. p.Sources.Select(SourceSheet.Of)] })],
         };
         return JsonSerializer.Serialize(sheet, WorkJson.Default.PlanSheet);
     }
@@ -39,11 +40,11 @@ internal static class PlanJson
         Joints = step.Joints.ToDictionary(f => f.Joint!.Id, f => new JointSheet { Name = f.Joint!.Name, Verdict = f.Verdict.ToString(), Says = f.Verdict == Verdict.Fits ? null : f.Sentence }),
         After = [.. step.After.Select(a => new LinkSheet { Step = a.Step, Because = a.Because })],
         Tools = [.. step.Tools.Select(Of)],
-        Supplies = [.. step.Supplies.Select(s => s.Name)],
+        Consumables = [.. step.Consumables.Select(Of)],
         Torques = [.. step.Torques.Select(Of)],
         Figures = [.. step.Figures.Select(Of)],
         Checks = [.. step.Checks],
-        Cautions = [.. step.Cautions.Select(c => c.Text)],
+        Cautions = [.. step.Cautions.Select(CautionSheet.Of)],
         Skill = step.Skill.ToString(),
         Time = step.Time.ToString(),
         Class = PlanPage.Class(step),
@@ -51,18 +52,20 @@ internal static class PlanJson
         ShopIsNeeded = step.Shop?.IsNeeded,
     };
 
-    private static ToolSheet Of(WorkTool tool) => new() { Id = tool.Id, Name = tool.Name, IsOfTheShop = tool.IsOfTheShop, Source = tool.Source?.ToString() };
+    private static ToolSheet Of(WorkTool tool) => new() { Id = tool.Id, Name = tool.Name, IsOfTheShop = tool.IsOfTheShop, Source = tool.Source is { } source ? SourceSheet.Of(source) : null };
+
+    private static ConsumableSheet Of(WorkConsumable supply) => new() { Id = supply.Id, Name = supply.Name };
 
     private static TorqueSheet Of(TorqueFigure torque) => new()
     {
         Id = torque.Id,
         Fastener = torque.Fastener,
-        Ranges = [.. torque.Ranges.Select(r => new RangeSheet { Least = r.LeastHundredths / 100m, Most = r.MostHundredths / 100m, Unit = "N m", Of = r.Of.Length == 0 ? null : r.Of, InchPounds = r.ToString(TorqueScale.InchPounds), IsOfOtherParts = r.IsOfOtherParts, IsUnpublished = r.Source.IsUnpublished, Source = r.Source.ToString() })],
+        Ranges = [.. torque.Ranges.Select(r => new RangeSheet { Least = r.LeastHundredths / 100m, Most = r.MostHundredths / 100m, Unit = "N m", Of = r.Of.Length == 0 ? null : r.Of, InchPounds = r.ToString(TorqueScale.InchPounds), IsOfOtherParts = r.IsOfOtherParts, IsUnpublished = r.Source.IsUnpublished, Source = SourceSheet.Of(r.Source) })],
         Agreement = torque.Agreement.ToString(),
         IsUnpublished = torque.IsUnpublished,
         Said = torque.ToString(),
         Thread = TorqueFigure.InWords(torque.Treatment),
-        ThreadSource = torque.TreatmentSource?.ToString(),
+        ThreadSource = torque.TreatmentSource is { } source ? SourceSheet.Of(source) : null,
         Note = torque.Note.Length == 0 ? null : torque.Note,
     };
 
@@ -76,11 +79,11 @@ internal static class PlanJson
         Said = figure.ToString(),
         Words = figure.Words.Length == 0 ? null : figure.Words,
         Lacking = figure.IsKnown ? null : [.. figure.Lacking],
-        Sources = figure.Sources.IsEmpty ? null : [.. figure.Sources.Select(s => s.ToString())],
+        Sources = figure.Sources.IsEmpty ? null : [.. figure.Sources.Select(SourceSheet.Of)],
     };
 }
 
-[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull, AllowDuplicateProperties = false, MaxDepth = BuildFile.MostDepth)]
+[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull, AllowDuplicateProperties = false, MaxDepth = BuildFile.DepthLimit)]
 [JsonSerializable(typeof(PlanSheet))]
 [JsonSerializable(typeof(RecordSheet))]
 internal sealed partial class WorkJson : JsonSerializerContext;

@@ -29,15 +29,15 @@ internal static class PlanPage
         [
             new("Before you begin", [WorkPlan.MakersRule, verdict, FitReport.NotYetJudged], false, bad),
             new("Still empty", [.. plan.Report.Missing.Select(s => s.Name)], IsWarning: true),
-            new("Open joints", [.. open.OrderByDescending(f => f.Verdict).Select(Told)], IsWarning: true),
+            new("Not settled yet", [.. open.OrderByDescending(f => f.Verdict).Select(Told)], IsWarning: true),
             new("Parts", [.. Slot.All.Where(s => plan.Build[s] is not null).Select(s => plan.Build[s]!.Name is { Length: > 0 } name ? $"{s.Name}: {name}" : s.Name)]),
         ];
         return [.. all.Where(b => !b.Lines.IsEmpty)];
     }
 
-    /// <summary>Whether the plan may be worked off, in one sentence.</summary>
+    /// <summary>Whether the plan may be followed, in one sentence.</summary>
     public static string VerdictOf(WorkPlan plan) =>
-        plan.Report.Fits.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe) ? "Do not work this plan off: parts of it do not mate."
+        plan.Report.Fits.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe) ? "Do not follow this plan yet: some parts do not fit."
         : plan.Report.Verdict == Verdict.Fits ? "Every joint that was judged fits." : "Settle what is open before the step that needs it.";
 
     /// <summary>What stands after the steps.</summary>
@@ -46,11 +46,11 @@ internal static class PlanPage
         ImmutableArray<PlanBlock> all =
         [
             new("Tools", [.. plan.Tools.Select(t => t.IsOfTheShop ? $"{t.Name} (a shop's tool)" : t.Name)]),
-            new("To buy: what is used up", [.. plan.Supplies.Select(s => s.Name)]),
+            new("To buy: consumables", [.. plan.Consumables.Select(s => s.Name)]),
             new("To buy: small parts", [.. plan.SmallParts.Select(p => p.ToString())]),
             new("For a shop", [.. plan.ForShop.Select(s => $"{s.Title}: {s.Shop}")]),
-            new("Left for home", [.. plan.AtHome.Select(s => s.Title)]),
-            new("Longest chain of steps", [.. plan.CriticalChain.Select(l => $"{plan.Find(l.Later)!.Title} waits for \u201C{plan.Find(l.Earlier)!.Title}\u201D: {l.Because}")]),
+            new("To do at home", [.. plan.AtHome.Select(s => s.Title)]),
+            new("Longest chain of steps", [.. plan.LongestChain.Select(l => $"{plan.Find(l.Later)!.Title} waits for \u201C{plan.Find(l.Earlier)!.Title}\u201D: {l.Because}")]),
             new("Inspection of the finished bicycle", [.. plan.Inspection.SelectMany(Lines)], IsTicked: true),
         ];
         return [.. all.Where(b => !b.Lines.IsEmpty)];
@@ -70,7 +70,7 @@ internal static class PlanPage
             new("Figures of this build", [.. step.Figures.Select(f => f.ToString())]),
             IsPass(step) ? new(PassTitle, [.. step.Torques.Select(t => t.Brief)], IsTicked: true) : new("Torque", [.. step.Torques.Select(t => t.ToString())]),
             new("Tools", step.Tools.IsEmpty ? [] : [string.Join("; ", step.Tools.Select(t => t.Name))], false),
-            new("Used up", step.Supplies.IsEmpty ? [] : [string.Join("; ", step.Supplies.Select(s => s.Name))], false),
+            new("Consumables", step.Consumables.IsEmpty ? [] : [string.Join("; ", step.Consumables.Select(s => s.Name))], false),
             new("Check", step.Checks, IsTicked: true),
             new("Caution", [.. step.Cautions.Select(c => c.Text)], IsWarning: true),
         ];

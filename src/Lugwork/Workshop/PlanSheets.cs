@@ -3,6 +3,8 @@ namespace Lugwork;
 /// <summary>The shape of a plan as JSON.</summary>
 internal sealed class PlanSheet
 {
+    public required int Format { get; init; }
+
     public required string Name { get; init; }
 
     public required string Rule { get; init; }
@@ -21,15 +23,15 @@ internal sealed class PlanSheet
 
     public required ToolSheet[] Tools { get; init; }
 
-    public required string[] Supplies { get; init; }
+    public required ConsumableSheet[] Consumables { get; init; }
 
-    public required string[] SmallParts { get; init; }
+    public required SmallPartSheet[] SmallParts { get; init; }
 
     public required string[] ForShop { get; init; }
 
     public required string[] AtHome { get; init; }
 
-    public required LinkSheet[] CriticalChain { get; init; }
+    public required LinkSheet[] LongestChain { get; init; }
 
     public required PointSheet[] Inspection { get; init; }
 }
@@ -53,7 +55,7 @@ internal sealed class StepSheet
 
     public required ToolSheet[] Tools { get; init; }
 
-    public required string[] Supplies { get; init; }
+    public required ConsumableSheet[] Consumables { get; init; }
 
     public required TorqueSheet[] Torques { get; init; }
 
@@ -61,7 +63,7 @@ internal sealed class StepSheet
 
     public required string[] Checks { get; init; }
 
-    public required string[] Cautions { get; init; }
+    public required CautionSheet[] Cautions { get; init; }
 
     public required string Skill { get; init; }
 
@@ -101,7 +103,7 @@ internal sealed class TorqueSheet
 
     public required string Thread { get; init; }
 
-    public string? ThreadSource { get; init; }
+    public SourceSheet? ThreadSource { get; init; }
 
     public string? Note { get; init; }
 }
@@ -123,7 +125,7 @@ internal sealed class RangeSheet
 
     public required bool IsUnpublished { get; init; }
 
-    public required string Source { get; init; }
+    public required SourceSheet Source { get; init; }
 }
 
 /// <summary>The shape of a figure as JSON.</summary>
@@ -145,7 +147,7 @@ internal sealed class FigureSheet
 
     public string[]? Lacking { get; init; }
 
-    public string[]? Sources { get; init; }
+    public SourceSheet[]? Sources { get; init; }
 }
 
 /// <summary>The shape of a point of the inspection as JSON.</summary>
@@ -159,7 +161,7 @@ internal sealed class PointSheet
 
     public required FigureSheet[] Figures { get; init; }
 
-    public required string[] Sources { get; init; }
+    public required SourceSheet[] Sources { get; init; }
 }
 
 /// <summary>The shape of a tool as JSON.</summary>
@@ -171,7 +173,15 @@ internal sealed class ToolSheet
 
     public required bool IsOfTheShop { get; init; }
 
-    public string? Source { get; init; }
+    public SourceSheet? Source { get; init; }
+}
+
+/// <summary>The shape of something that is used up as JSON.</summary>
+internal sealed class ConsumableSheet
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
 }
 
 /// <summary>The shape of a joint of a step as JSON.</summary>

@@ -6,6 +6,8 @@ namespace Lugwork;
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed class RecordSheet
 {
+    public int? Format { get; set; }
+
     public string? Build { get; set; }
 
     public EntrySheet?[]? Steps { get; set; }

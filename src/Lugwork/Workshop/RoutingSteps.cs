@@ -19,7 +19,7 @@ internal static class RoutingSteps
                 b.PullsCables() ? "Lay housing and hoses outside in their guides, in wide curves, with ferrules at the stops and foam where a line rattles." : "Lay lines outside in their guides, in wide curves, with foam where one rattles.",
                 "Leave every line long: it is cut with the bar in place, turned fully to both sides.",
             ],
-            Tools = b => [Kit.Liner, b.PullsCables() ? Kit.CableCutter : null], Supplies = b => [new("liner-tube", "liner tube for lines inside the frame, foam sleeves against rattle"), b.PullsCables() ? Kit.CableEnds : null],
+            Tools = b => [Kit.Liner, b.PullsCables() ? Kit.CableCutter : null], Consumables = b => [new("liner-tube", "liner tube for lines inside the frame, foam sleeves against rattle"), b.PullsCables() ? Kit.CableEnds : null],
             Figures = r => [RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter), SeatFigures.Line(r.Build)],
             Checks = b => ["No line is pinched, kinked or rubs on a tube.", b.HasRearTravel() != false ? "With rear suspension the lines have slack through the whole travel." : null],
             Skill = WorkSkill.Practised, Time = WorkTime.Longer,

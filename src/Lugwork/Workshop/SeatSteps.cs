@@ -13,7 +13,7 @@ internal static class SeatSteps
             Id = "fit-seat-collar", Title = "Fit the seat collar", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.SeatClamp), Uses = [Slot.Frame, Slot.SeatClamp], Joints = ["seat-clamp-on-seat-tube", "collar-on-binder"],
             After = [new("inspect-parts", "the slot of the seat tube is looked at for cracks first")],
             Does = _ => ["Deburr the slot and the top of the seat tube.", "Slide the collar on; grease its bolt, not the tube."],
-            Tools = _ => [Kit.HexKeys], Supplies = _ => [Kit.Grease], Checks = _ => ["The collar sits down all round."], Time = WorkTime.QuarterHour,
+            Tools = _ => [Kit.HexKeys], Consumables = _ => [Kit.Grease], Checks = _ => ["The collar sits down all round."], Time = WorkTime.QuarterHour,
         },
         new()
         {
@@ -32,7 +32,7 @@ internal static class SeatSteps
                 "Push the post in at least to its own mark and to the frame maker's figure, whichever is deeper.",
                 "Tighten the binder to the maker's torque, no harder.",
             ],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Supplies = b => [b.HasCarbonSeat() is { } carbon ? carbon ? Kit.Paste : Kit.Grease : null],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Consumables = b => [b.HasCarbonSeat() is { } carbon ? carbon ? Kit.Paste : Kit.Grease : null],
             Torques = b => [BinderTorque(b)],
             Figures = r => [.. SeatFigures.OfPost(r.Build), BinderLacks(r.Build)],
             Checks = _ => ["The slot of the binder stays open.", "The mark of the post is hidden in the frame.", "The post neither turns nor slips."],
@@ -46,7 +46,7 @@ internal static class SeatSteps
             Does = b => b.HasDropperLine()
                 ? ["Lead housing and cable to the lower end of the post, with ferrules.", "Join the line to the post, then to the lever on the bar.", "Leave enough line to draw the post out again."]
                 : ["Pair lever and post as their maker says.", "Charge the battery."],
-            Tools = b => [Kit.HexKeys, b.HasDropperLine() ? Kit.CableCutter : null], Supplies = b => [b.HasDropperLine() ? Kit.CableEnds : null],
+            Tools = b => [Kit.HexKeys, b.HasDropperLine() ? Kit.CableCutter : null], Consumables = b => [b.HasDropperLine() ? Kit.CableEnds : null],
             Figures = r => SeatFigures.OfDropper(r.Build),
             Checks = b => [b.HasDropperLine() ? "The lever moves the post over its whole travel, and the line is not kinked." : "The lever moves the post over its whole travel."],
             Cautions = _ => [Lugwork.Cautions.Insertion], Skill = WorkSkill.Practised, Time = WorkTime.Hour,
@@ -62,7 +62,7 @@ internal static class SeatSteps
                 HoldsRoundRails(b) == true ? "See which bolts hold the rails, one, two or a pair of nuts: the torque goes by them." : null,
                 "Tighten the bolts in turn to the maker's torque.",
             ],
-            Tools = b => [HoldsRoundRails(b) == true ? KeySizes.SaddleClamp : Kit.HexKeys, Kit.TorqueWrench], Supplies = _ => [Kit.Grease],
+            Tools = b => [HoldsRoundRails(b) == true ? KeySizes.SaddleClamp : Kit.HexKeys, Kit.TorqueWrench], Consumables = _ => [Kit.Grease],
             Torques = b => SaddleTorques(b), Figures = r => [SaddleLacks(r.Build)],
             Checks = _ => ["The clamp holds the rails on their straight part, inside the marks.", "The saddle does not rock."], Cautions = b => [BuildLook.Common(b.As<Saddle>(Slot.Saddle)?.Rails ?? default, r => r == SaddleRails.Round7) == true ? null : Lugwork.Cautions.Rails, b.IsCarbonPost() == true ? Lugwork.Cautions.CarbonPost : null], Time = WorkTime.QuarterHour,
         },

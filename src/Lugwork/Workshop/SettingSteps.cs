@@ -18,7 +18,7 @@ internal static class SettingSteps
                 b.HasAny(Slot.FrontRotor, Slot.RearRotor) ? "Wipe the rotors with alcohol." : null,
                 b.HasAny(Slot.FrontRimBrake, Slot.RearRimBrake) ? "Wipe the tracks of the rims with alcohol." : null,
             ],
-            Tools = _ => [Kit.HexKeys, Kit.Stand], Supplies = b => [b.HasAny(Slot.FrontRotor, Slot.RearRotor, Slot.FrontRimBrake, Slot.RearRimBrake) ? Kit.Alcohol : null],
+            Tools = _ => [Kit.HexKeys, Kit.Stand], Consumables = b => [b.HasAny(Slot.FrontRotor, Slot.RearRotor, Slot.FrontRimBrake, Slot.RearRimBrake) ? Kit.Alcohol : null],
             Checks = b => [b.HasAny(Slot.FrontLever, Slot.RearLever) ? "A firm pull brings no lever to the bar." : null, "Each brake alone holds the bicycle on the spot.", b.Has(Slot.Fork) && (b.Has(Slot.FrontLever) || b.HasHubBrake(WheelEnd.Front) == true) ? "Rocked with the front brake on, the headset has no play." : null], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
             Shop = _ => new(false, "brakes are checked by someone who does it daily, before the first ride"),
         },

@@ -96,7 +96,7 @@ internal static class ShellFigures
             : family.Value == ShellFamily.T47 || family.Value == ShellFamily.T47Asymmetric ? new("cup-tool", "cup tool of the bottom bracket's maker: those of T47 cups do not interchange") { Source = Sources.T47Woes }
             : build.As<BottomBracket>(Slot.BottomBracket)?.Takes is not { State: KnownState.Value } seat ? new("cup-tool", $"cup tool of the maker of this {family.Value.TradeName} bottom bracket")
             : seat.Value == SpindleSeat.Mm24 || seat.Value == SpindleSeat.Stepped24 ? new("cup-tool", "tool for outboard cups: 16 notches of the 44 mm class, or the cup maker's own where the cup is smaller") { Source = Sources.LockringExchange }
-            : seat.Value == SpindleSeat.SquareJis || seat.Value == SpindleSeat.SquareIso || seat.Value == SpindleSeat.EightShort || seat.Value == SpindleSeat.EightLong ? new("cup-tool", "cartridge tool: 20 splines or 8 notches, by the cup; loose cups take the spanners of their maker") { Source = Sources.CartridgeTools }
+            : seat.Value == SpindleSeat.SquareJis || seat.Value == SpindleSeat.SquareIso || seat.Value == SpindleSeat.EightSplineShort || seat.Value == SpindleSeat.EightSplineLong ? new("cup-tool", "cartridge tool: 20 splines or 8 notches, by the cup; loose cups take the spanners of their maker") { Source = Sources.CartridgeTools }
             : new("cup-tool", $"cup tool of the maker of this {family.Value.TradeName} bottom bracket");
     }
 
@@ -106,7 +106,7 @@ internal static class ShellFigures
         Known<SpindleSeat> seat = build.As<BottomBracket>(Slot.BottomBracket)?.Takes ?? default;
         return build.IsShellThreaded() != true || seat.State != KnownState.Value ? null
             : seat.Is(SpindleSeat.SquareJis) || seat.Is(SpindleSeat.SquareIso) ? TorqueTable.DriveTorques.BracketSquare
-            : seat.Is(SpindleSeat.EightShort) || seat.Is(SpindleSeat.EightLong) ? TorqueTable.DriveTorques.BracketEight
+            : seat.Is(SpindleSeat.EightSplineShort) || seat.Is(SpindleSeat.EightSplineLong) ? TorqueTable.DriveTorques.BracketEight
             : seat.Is(SpindleSeat.Mm24) ? TorqueTable.DriveTorques.BracketOutboard
             : seat.Is(SpindleSeat.Stepped24) ? TorqueTable.DriveTorques.BracketStepped
             : TorqueTable.DriveTorques.BracketCups;
@@ -127,8 +127,8 @@ internal static class ShellFigures
 
     public static TorqueFigure?[] CrankTorque(Build build) =>
         build.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? [TorqueTable.DriveTorques.CrankSquare]
-        : build.Takes(SpindleSeat.EightShort, SpindleSeat.EightLong) ? [TorqueTable.DriveTorques.CrankEight]
-        : build.Takes(SpindleSeat.Ten) ? [TorqueTable.DriveTorques.CrankTen]
+        : build.Takes(SpindleSeat.EightSplineShort, SpindleSeat.EightSplineLong) ? [TorqueTable.DriveTorques.CrankEight]
+        : build.Takes(SpindleSeat.TenSpline) ? [TorqueTable.DriveTorques.CrankTen]
         : build.Takes(SpindleSeat.Mm24) ? [TorqueTable.DriveTorques.PreloadCap, TorqueTable.DriveTorques.CrankPinch]
         : build.Takes(SpindleSeat.Stepped24) ? [TorqueTable.DriveTorques.CrankStepped]
         : build.Takes(SpindleSeat.Mm2899, SpindleSeat.Mm30) ? [TorqueTable.DriveTorques.CrankThirty]

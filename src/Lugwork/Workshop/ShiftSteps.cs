@@ -15,7 +15,7 @@ internal static class ShiftSteps
             Joints = ["derailleur-on-hanger", "derailleur-capacity", "largest-sprocket-of-derailleur", "smallest-sprocket-of-derailleur"],
             After = [new("align-hanger", "a derailleur on a bent hanger cannot be set"), new("fit-rear-wheel", "it is set under the sprockets that are in"), new("check-ends", "a derailleur in a crooked end cannot be set")],
             Waits = (b, step) => step != "fit-rear-wheel" || b.IsHangerless() != true,
-            Does = b => b.IsHangerless() is null ? ["Find out first whether the derailleur hangs on a hanger or goes round the axle: order and torque go by it."] : b.IsHangerless() == true ? ["Take a hanger out: none takes part.", "Grease the thread, unless the derailleur's maker says otherwise.", "Put the derailleur into the frame end, loose, as its maker shows; the axle of the wheel goes through it."] : ["Grease the bolt.", "Screw the derailleur on, its stop behind the hanger's tab, and tighten it to the maker's torque."], Tools = b => [b.IsHangerless() == false ? KeySizes.RearDerailleur : Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.IsHangerless() is null ? null : Kit.Grease],
+            Does = b => b.IsHangerless() is null ? ["Find out first whether the derailleur hangs on a hanger or goes round the axle: order and torque go by it."] : b.IsHangerless() == true ? ["Take a hanger out: none takes part.", "Grease the thread, unless the derailleur's maker says otherwise.", "Put the derailleur into the frame end, loose, as its maker shows; the axle of the wheel goes through it."] : ["Grease the bolt.", "Screw the derailleur on, its stop behind the hanger's tab, and tighten it to the maker's torque."], Tools = b => [b.IsHangerless() == false ? KeySizes.RearDerailleur : Kit.HexKeys, Kit.TorqueWrench], Consumables = b => [b.IsHangerless() is null ? null : Kit.Grease],
             Torques = b => [b.IsHangerless() == false ? TorqueTable.DriveTorques.RearDerailleur : null], Figures = r => [r.Build.IsHangerless() is null ? WorkFigure.LacksTorque("derailleur-torque", "torque of the derailleur", "whether it hangs on a hanger or goes round the axle") : null], Checks = b => [b.IsHangerless() == true ? "It sits in the frame end as its maker shows." : "It swings freely on its bolt."], Cautions = _ => [Lugwork.Cautions.ChainTooShort], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
@@ -46,7 +46,7 @@ internal static class ShiftSteps
                     false => ["Lay the chain round the largest ring and the largest sprocket, as the derailleur's maker says.", "Compare with the figure below; keep it long if unsure.", "Lead it through the cage of the derailleur, on the right side of its tongue, and join it with a new pin or quick link of this chain, arrow as marked.", "Lubricate it and wipe it dry outside."],
                 },
             Tools = b => [b.IsBelt() || b.HasFixedChain() is null ? null : new("chain-tool", "chain tool, and pliers for quick links")],
-            Supplies = b => [b.IsBelt() || b.HasFixedChain() is null ? null : Kit.ChainLube], Figures = r => DriveFigures.Chain(r.Build),
+            Consumables = b => [b.IsBelt() || b.HasFixedChain() is null ? null : Kit.ChainLube], Figures = r => DriveFigures.Chain(r.Build),
             Checks = b => b.IsBelt() ? ["The belt runs in the middle of both pulleys when turned both ways."] : [b.HasFixedChain() switch
             {
                 true => "The link is closed and turns freely.",
@@ -94,7 +94,7 @@ internal static class ShiftSteps
                 : b.NeedsLine(Slot.Shifter) || b.NeedsLine(Slot.FrontShifter) ? ["Plug wires or hoses in until they click or sit, as their maker says.", "Charge and fit the battery where there is one."]
                 : b.ShiftsByAir() ? ["Charge the batteries.", "Pair the shifters with what they shift, as their maker says."]
                 : ["There is nothing to join: nothing is shifted."],
-            Tools = b => [b.ShiftsByCable() ? Kit.CableCutter : null, Kit.HexKeys], Supplies = b => [b.ShiftsByCable() ? Kit.CableEnds : null],
+            Tools = b => [b.ShiftsByCable() ? Kit.CableCutter : null, Kit.HexKeys], Consumables = b => [b.ShiftsByCable() ? Kit.CableEnds : null],
             Torques = b => [b.ShiftsByCable() && b.Has(Slot.RearDerailleur) ? TorqueTable.DriveTorques.RearCable : null, b.ShiftsByCable() && b.Has(Slot.FrontDerailleur) ? TorqueTable.DriveTorques.FrontCable : null],
             Figures = r => [RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter)], Checks = _ => ["Every click moves something; nothing is strained with the bar fully turned."], Cautions = _ => [Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },

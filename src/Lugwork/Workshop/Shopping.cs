@@ -5,7 +5,7 @@ namespace Lugwork;
 /// <summary>What is to buy for a plan, each thing on one of its two lists alone.</summary>
 internal static class Shopping
 {
-    /// <summary>Supplies that the list of small parts names too, by the end of its id.</summary>
+    /// <summary>Consumables that the list of small parts names too, by the end of its id.</summary>
     private static readonly ImmutableArray<string> Twice = ["grease", "carbon-paste", "threadlock", "sealant", "bar-tape"];
 
     public static ImmutableArray<SmallPart> SmallParts(WorkPlan plan)
@@ -14,13 +14,13 @@ internal static class Shopping
         return [.. plan.Build.SmallParts().Where(p => !Twice.Any(t => p.Id.EndsWith(t, StringComparison.Ordinal) && used.Contains(t)))];
     }
 
-    public static ImmutableArray<WorkSupply> Supplies(WorkPlan plan)
+    public static ImmutableArray<WorkConsumable> Consumables(WorkPlan plan)
     {
         HashSet<string> parts = [.. plan.Build.SmallParts().Select(p => p.Id)];
         return [.. Used(plan).Where(s => !ComesWith(plan.Build, s.Id, parts))];
     }
 
-    private static IEnumerable<WorkSupply> Used(WorkPlan plan) => plan.Steps.SelectMany(s => s.Supplies).Distinct();
+    private static IEnumerable<WorkConsumable> Used(WorkPlan plan) => plan.Steps.SelectMany(s => s.Consumables).Distinct();
 
     /// <summary>Every line that needs it is a small part to buy, with its ends and its fluid.</summary>
     private static bool ComesWith(Build build, string supply, HashSet<string> parts) =>

@@ -88,7 +88,7 @@ internal static class SteeringSteps
                 false => null,
                 _ => "Find out first whether the steerer is threaded: its play is taken up by a locknut or by the cap.",
             }],
-            Tools = b => [b.IsThreaded() == true ? KeySizes.Headset(b) : null], Supplies = _ => [Kit.Grease],
+            Tools = b => [b.IsThreaded() == true ? KeySizes.Headset(b) : null], Consumables = _ => [Kit.Grease],
             Torques = b => [b.IsThreaded() == true ? TorqueTable.SteeringTorques.Locknut : null],
             Checks = _ => ["The fork turns freely from stop to stop."], Cautions = _ => [Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
@@ -102,7 +102,7 @@ internal static class SteeringSteps
                 : b.HasQuill() == true
                 ? ["Grease the quill and its wedge.", "Put it in beyond its mark; it is lined up once the wheel is in.", "Tighten the wedge bolt to the maker's torque."]
                 : [StemStart(b), "Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", b.IsCarbonSteerer() == false ? "See whether small M5 bolts or one or two large ones clamp the steerer: the torque goes by them." : null, "Tighten its clamp bolts in turn to the maker's torque; it is lined up once the wheel is in."],
-            Tools = b => [StemKey(b), Kit.HexKeys, Kit.TorqueWrench], Supplies = b => [b.HasQuill() == true ? Kit.Grease : b.HasQuill() == false && b.IsCarbonSteerer() == true ? Kit.Paste : null],
+            Tools = b => [StemKey(b), Kit.HexKeys, Kit.TorqueWrench], Consumables = b => [b.HasQuill() == true ? Kit.Grease : b.HasQuill() == false && b.IsCarbonSteerer() == true ? Kit.Paste : null],
             Torques = b => b.HasQuill() switch
             {
                 true => [TorqueTable.SteeringTorques.QuillWedge],
@@ -145,7 +145,7 @@ internal static class SteeringSteps
             Joints = ["shock-in-frame", "shock-hardware-in-frame", "upper-shock-hardware-in-frame", "shock-bush-in-eyelet"],
             After = [new("check-pivots", "pivots are felt without the shock"), new("inspect-parts", "worn pivots are found before the shock hides them"), new("route-lines", "lines near the pivots run before the shock is in their way")],
             Does = _ => ["Press the bushes in with their tool, with a little grease; fit the hardware.", "Bolt the shock in without load, with thread lock where the frame maker asks for it, the maker's way up.", "Let the air out, or take the spring off, and move the rear through its whole travel by hand."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, new("bush-tool", "tool for shock bushes")], Supplies = _ => [Kit.Grease, Kit.Threadlock],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, new("bush-tool", "tool for shock bushes")], Consumables = _ => [Kit.Grease, Kit.Threadlock],
             Torques = _ => [TorqueTable.SteeringTorques.ShockBolts], Figures = r => SeatFigures.OfShock(r.Build),
             Checks = _ => ["Neither shock, tyre nor link meets anything in the whole travel.", "The bolts do not bottom; the eyelets turn without play."],
             Cautions = _ => [Lugwork.Cautions.ShockSizeCare], Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,

@@ -31,7 +31,7 @@ internal sealed class StepRule
 
     public Func<Build, WorkTool?[]> Tools { get; init; } = _ => [];
 
-    public Func<Build, WorkSupply?[]> Supplies { get; init; } = _ => [];
+    public Func<Build, WorkConsumable?[]> Consumables { get; init; } = _ => [];
 
     public Func<Build, TorqueFigure?[]> Torques { get; init; } = _ => [];
 
@@ -65,7 +65,7 @@ internal sealed class StepRule
             Joints = fits,
             After = [.. After.Where(a => isThere(a.Step) && Waits(build, a.Step)), .. WaitsForUsed(build) ? new[] { new WorkPrerequisite(FrameSteps.InspectUsed, "a used part is fitted only once it is found sound") } : []],
             Tools = [.. Tools(build).OfType<WorkTool>().Concat(torques.Any(t => !t.IsByHand) ? [Kit.TorqueWrench] : Array.Empty<WorkTool>()).Distinct()],
-            Supplies = [.. Supplies(build).OfType<WorkSupply>()],
+            Consumables = [.. Consumables(build).OfType<WorkConsumable>()],
             Torques = torques,
             Figures = [.. Figures(report).OfType<WorkFigure>()],
             Checks = [.. Checks(build).OfType<string>()],

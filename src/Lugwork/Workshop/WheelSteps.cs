@@ -15,7 +15,7 @@ internal static class WheelSteps
             Id = $"tape-{end.Name}-rim", Title = $"Tape the {end.Name} rim", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Tape), Uses = [end.Wheel, end.Tape], Joints = [$"{end.Name}-rim-tape-on-rim"],
             After = [new("inspect-parts", "a cracked or worn rim is not taped")],
             Does = b => ["Clean the bed of the rim with alcohol and let it dry.", "Lay the tape tight from edge to edge, past the valve hole by a hand's width.", "Cut the valve hole clean."],
-            Supplies = _ => [Kit.Alcohol], Checks = _ => ["Every spoke hole is covered; the edges lie down."], Cautions = _ => [Lugwork.Cautions.RimTape], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+            Consumables = _ => [Kit.Alcohol], Checks = _ => ["Every spoke hole is covered; the edges lie down."], Cautions = _ => [Lugwork.Cautions.RimTape], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
         new()
         {
@@ -50,7 +50,7 @@ internal static class WheelSteps
                 { } => [new("rotor-key", "key for the bolts of this rotor")],
                 _ => [],
             },
-            Supplies = b => [Kit.Alcohol, FixingOf(b, end) is { } fixing ? fixing == RotorFixing.CenterLock ? Kit.Grease : Kit.Threadlock : null],
+            Consumables = b => [Kit.Alcohol, FixingOf(b, end) is { } fixing ? fixing == RotorFixing.CenterLock ? Kit.Grease : Kit.Threadlock : null],
             Torques = b => [RotorTorque(b, end)],
             Figures = r => [BrakeFigures.Thickness(r.Build, end), RotorTorque(r.Build, end) is not null ? null : WorkFigure.LacksTorque("rotor-torque", "torque of the rotor", FixingOf(r.Build, end) is null ? "how the rotor is held" : "the rotor maker's figure: the row of six bolts does not hold for four or five")],
             Checks = _ => ["The rotor runs true and free of grease."], Cautions = _ => [Lugwork.Cautions.Rotor], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
@@ -72,7 +72,7 @@ internal static class WheelSteps
             ? ["Stretch the tyre on the dry rim for a day.", "Glue or tape it as the makers of tyre, rim and glue say.", "Let it set for as long as they say."]
             : ["Mind the arrow on the side of the tyre.", "Lift the beads on by hand, first opposite the valve and last at the valve, with the beads pushed into the well of the rim.", b.IsTubeless(end.Tyre) && !b.RidesOnTube(end) ? "Pour sealant in; blow the beads on to their seats, at most to the lower of the largest pressures of tyre and rim." : b.RidesOnTube(end) ? "Pump a little, see that no tube is under a bead, then pump up." : "Pump it up, at most to the lower of the largest pressures of tyre and rim."],
         Tools = b => [b.IsTubular(end.Tyre) ? null : Kit.TyreLevers, Kit.Pump],
-        Supplies = b => [b.IsTubular(end.Tyre) ? new("tubular-glue", "glue or tape that tyre and rim maker allow") : null, b.IsTubeless(end.Tyre) && !b.RidesOnTube(end) ? new("sealant", "sealant, as the tyre maker says for its size") : null],
+        Consumables = b => [b.IsTubular(end.Tyre) ? new("tubular-glue", "glue or tape that tyre and rim maker allow") : null, b.IsTubeless(end.Tyre) && !b.RidesOnTube(end) ? new("sealant", "sealant, as the tyre maker says for its size") : null],
         Figures = r => [TyreFigures.Lowest(r.Build, end)],
         Checks = _ => ["The line on the tyre is even all round, on both sides.", "The pressure is at most the lower of the largest ones of tyre and rim, and at least the tyre's least."],
         Cautions = b => [b.IsTubular(end.Tyre) ? Lugwork.Cautions.Tubular : Lugwork.Cautions.PressureLimit, b.As<Wheel>(end.Wheel)?.RimType.Is(RimType.Hookless) == true ? Lugwork.Cautions.Hookless : null, Lugwork.Cautions.TyreRoom],
@@ -100,7 +100,7 @@ internal static class WheelSteps
             HoldOf(b) == SprocketHold.Fixed ? new("fixed-lockring-spanner", "hook spanner for the lockring of the fixed sprocket") : null,
             HoldOf(b) == SprocketHold.SnapRing ? new("ring-driver", "screwdriver for the snap ring") : null,
         ],
-        Supplies = b => [HoldOf(b) is SprocketHold.Lockring or SprocketHold.OwnThread or SprocketHold.Freewheel or SprocketHold.Fixed ? Kit.Grease : null],
+        Consumables = b => [HoldOf(b) is SprocketHold.Lockring or SprocketHold.OwnThread or SprocketHold.Freewheel or SprocketHold.Fixed ? Kit.Grease : null],
         Torques = b => [HoldOf(b) == SprocketHold.Lockring ? TorqueTable.DriveTorques.CassetteLockring : null],
         Figures = r => [HoldOf(r.Build) switch
         {
@@ -149,7 +149,7 @@ internal static class WheelSteps
             : [new("fit-cassette", "the sprockets go on beside the open hub"), new("fit-hanger", "an axle may screw into the bolt of the hanger, and a claw goes on with the wheel"), new("fit-rear-derailleur", "the axle goes through the derailleur")]],
         Waits = (b, step) => step != "fit-rear-derailleur" || b.IsHangerless() == true,
         Does = b => WheelHolding.WaitsForChain(b, end) ? ["Set the wheel into its slots, loose; it is set straight and tightened once the chain is on."] : WheelHolding.Does(b, end),
-        Tools = b => [WheelHolding.WaitsForChain(b, end) ? null : WheelHolding.Tool(b, end)], Supplies = b => [WheelHolding.Greases(b, end) && !WheelHolding.WaitsForChain(b, end) ? Kit.Grease : null],
+        Tools = b => [WheelHolding.WaitsForChain(b, end) ? null : WheelHolding.Tool(b, end)], Consumables = b => [WheelHolding.Greases(b, end) && !WheelHolding.WaitsForChain(b, end) ? Kit.Grease : null],
         Torques = b => [WheelHolding.WaitsForChain(b, end) ? null : WheelHolding.Torque(b, end)],
         Figures = r => [TyreFigures.AxleLength(r.Build, end), WheelHolding.WaitsForChain(r.Build, end) ? null : WheelHolding.Lacks(r.Build, end)],
         Checks = b => ["The hub turns freely and has no play at the rim.", WheelHolding.WaitsForChain(b, end) ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],

@@ -54,6 +54,7 @@ public sealed record WorkTorque
 }
 
 /// <summary>What was done at one step. Immutable.</summary>
+/// <remarks>Lists compare by being the same list: two that say the same are equal only where one was made from the other. Compare what is needed.</remarks>
 public sealed record WorkEntry
 {
     internal WorkEntry()
@@ -61,19 +62,19 @@ public sealed record WorkEntry
     }
 
     /// <summary>Id of the step.</summary>
-    public required string Step { get; init; }
+    public string Step { get; internal init; } = "";
 
     /// <summary>The step is done.</summary>
-    public bool IsDone { get; init; }
+    public bool IsDone { get; internal init; }
 
     /// <summary>What was measured, each figure once.</summary>
-    public ImmutableArray<WorkMeasurement> Measurements { get; init; } = [];
+    public ImmutableArray<WorkMeasurement> Measurements { get; internal init; } = [];
 
     /// <summary>What was applied, each fastener once.</summary>
-    public ImmutableArray<WorkTorque> Torques { get; init; } = [];
+    public ImmutableArray<WorkTorque> Torques { get; internal init; } = [];
 
     /// <summary>A note of one's own; may be empty.</summary>
-    public string Note { get; init; } = "";
+    public string Note { get; internal init; } = "";
 
     /// <summary>The step was one of one's own, put into a plan: it has no row in the library.</summary>
     internal bool IsOwn => StepTable.All.All(r => r.Id != Step);

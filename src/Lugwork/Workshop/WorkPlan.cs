@@ -9,7 +9,7 @@ namespace Lugwork;
 public sealed partial class WorkPlan
 {
     /// <summary>What stands over every plan.</summary>
-    public const string MakersRule = "The maker's figure rules: what is printed on a part or in its instructions comes before every figure here. Brakes, steering, axles and carbon parts: have the work checked by a shop before the first ride.";
+    public static string MakersRule => "The maker's figure rules: what is printed on a part or in its instructions comes before every figure here. Brakes, steering, axles and carbon parts: have the work checked by a shop before the first ride.";
 
     internal WorkPlan(FitReport report, ImmutableArray<WorkStep> steps)
     {
@@ -33,7 +33,7 @@ public sealed partial class WorkPlan
     public ImmutableArray<WorkTool> Tools => ToolsOf(Steps);
 
     /// <summary>Everything that is used up, each once, in the order of first use; what comes with a small part stands there.</summary>
-    public ImmutableArray<WorkSupply> Supplies => Shopping.Supplies(this);
+    public ImmutableArray<WorkConsumable> Consumables => Shopping.Consumables(this);
 
     /// <summary>Steps for a shop: those that need its tools and those that the risk advises.</summary>
     public ImmutableArray<WorkStep> ForShop => [.. Steps.Where(s => s.Shop is not null)];
@@ -42,7 +42,7 @@ public sealed partial class WorkPlan
     public ImmutableArray<WorkStep> AtHome => [.. Steps.Where(s => s.Shop is null)];
 
     /// <summary>The chain of steps that takes longest, each with the reason why it waits for the one before.</summary>
-    public ImmutableArray<WorkLink> CriticalChain => WorkChains.Longest(Steps);
+    public ImmutableArray<WorkLink> LongestChain => WorkChains.Longest(Steps);
 
     /// <summary>The last look over the bicycle before it is ridden.</summary>
     public ImmutableArray<FinalPoint> Inspection => FinalInspection.Of(Report);
@@ -110,7 +110,7 @@ public sealed partial class WorkPlan
     private string? Fault(WorkStep step) =>
         string.IsNullOrEmpty(step.Id) || string.IsNullOrEmpty(step.Title) ? "a step has an id and a title"
         : step.Does.IsDefaultOrEmpty ? "a step says what is done"
-        : step.Slots.IsDefault || step.Joints.IsDefault || step.After.IsDefault || step.Tools.IsDefault || step.Supplies.IsDefault || step.Torques.IsDefault || step.Figures.IsDefault || step.Checks.IsDefault || step.Cautions.IsDefault ? "a list of the step was never made: an empty one is []"
+        : step.Slots.IsDefault || step.Joints.IsDefault || step.After.IsDefault || step.Tools.IsDefault || step.Consumables.IsDefault || step.Torques.IsDefault || step.Figures.IsDefault || step.Checks.IsDefault || step.Cautions.IsDefault ? "a list of the step was never made: an empty one is []"
         : step.Slots.FirstOrDefault(s => Build[s] is null) is { } empty ? $"{step.Id} handles the {empty.Name}, which is empty in this build"
         : step.Joints.IsEmpty ? null : $"{step.Id} assembles a joint that another step of this plan assembles";
 

@@ -8,7 +8,10 @@ namespace Lugwork;
 public sealed class WorkRecord
 {
     /// <summary>Longest note, characters.</summary>
-    public const int MostNote = 1_000;
+    public static int MostNote => NoteLimit;
+
+    // For patterns and attributes, which take constants alone; a public one would be copied into callers.
+    internal const int NoteLimit = 1_000;
 
     internal const double MostMillimetres = 100_000;
     internal const int MostCount = 1_000;
@@ -104,7 +107,7 @@ public sealed class WorkRecord
     {
         ArgumentNullException.ThrowIfNull(text);
         string said = text.Trim();
-        return said.Length is > 0 and <= MostNote ? With(step, figure, said, u => u.Length == 0, "Found") : throw new ArgumentException($"what was found out has 1 to {MostNote} characters", nameof(text));
+        return said.Length is > 0 and <= NoteLimit ? With(step, figure, said, u => u.Length == 0, "Found") : throw new ArgumentException($"what was found out has 1 to {MostNote} characters", nameof(text));
     }
 
     /// <summary>A torque as it was applied; an earlier one of the same fastener goes. It is written down, never approved: the maker's figure rules.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -6,7 +7,7 @@ using System.Text.Json;
 namespace Lugwork;
 
 /// <summary>Records of work as JSON, saved and resumed.</summary>
-/// <remarks>At most 1 MB and 32 deep; a repeated property, an unknown one and an unknown step are problems.</remarks>
+/// <remarks>With the number of the format, 1, as a build file has it. At most 1 MB and 32 deep; a repeated property, an unknown one and an unknown step are problems.</remarks>
 public static class WorkRecordFile
 {
     /// <summary>Writes a record; reads back to the same entries.</summary>
@@ -16,6 +17,7 @@ public static class WorkRecordFile
         ArgumentNullException.ThrowIfNull(kept);
         RecordSheet sheet = new()
         {
+            Format = FileFormat.Now,
             Build = kept.KeptFor.Length > 0 ? kept.KeptFor : kept.Plan.Build.Name.Length == 0 ? null : kept.Plan.Build.Name,
             Steps = [.. kept.All.Select(e => new EntrySheet
             {
@@ -36,14 +38,14 @@ public static class WorkRecordFile
     /// <param name="plan">The plan of the build as it is now.</param>
     /// <exception cref="SpecException">With all problems at once.</exception>
     public static WorkRecord Read(string text, WorkPlan plan) =>
-        TryRead(text, plan, out WorkRecord? kept, out ImmutableArray<SpecProblem> problems) ? kept! : throw new SpecException(problems);
+        TryRead(text, plan, out WorkRecord? kept, out ImmutableArray<SpecProblem> problems) ? kept : throw new SpecException(problems);
 
     /// <summary>The same, with problems as data.</summary>
     /// <param name="text">The JSON.</param>
     /// <param name="plan">The plan of the build as it is now.</param>
     /// <param name="kept">The record; null where there are problems.</param>
     /// <param name="problems">All problems; empty where true is returned.</param>
-    public static bool TryRead(string text, WorkPlan plan, out WorkRecord? kept, out ImmutableArray<SpecProblem> problems)
+    public static bool TryRead(string text, WorkPlan plan, [NotNullWhen(true)] out WorkRecord? kept, out ImmutableArray<SpecProblem> problems)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(plan);
@@ -74,7 +76,7 @@ public static class WorkRecordFile
 
         problems = [.. found];
         kept = problems.IsEmpty ? new(plan, entries, sheet?.Build ?? "") : null;
-        return problems.IsEmpty;
+        return kept is not null;
     }
 
     private static WorkEntry EntryOf(EntrySheet told, string step, string path, List<SpecProblem> found)
@@ -123,7 +125,7 @@ public static class WorkRecordFile
             => new(figure, Math.Round(length, 6).ToString("0.######", CultureInfo.InvariantCulture), WorkMeasurement.Millimetres),
         { Value: { Length: > 0 } text, Unit: "pitches" or "teeth" } when int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is >= 1 and <= WorkRecord.MostCount
             => new(figure, count.ToString(CultureInfo.InvariantCulture), told.Unit),
-        { Value: { Length: > 0 and <= WorkRecord.MostNote } text, Unit: null } when text.Trim().Length > 0 => new(figure, text.Trim(), ""),
+        { Value: { Length: > 0 and <= WorkRecord.NoteLimit } text, Unit: null } when text.Trim().Length > 0 => new(figure, text.Trim(), ""),
         _ => null,
     };
 
@@ -139,6 +141,12 @@ public static class WorkRecordFile
         try
         {
             RecordSheet? sheet = JsonSerializer.Deserialize(json, WorkJson.Default.RecordSheet);
+            if (FileFormat.Problem(sheet?.Format) is { } format)
+            {
+                found.Add(format);
+                return null;
+            }
+
             if (sheet?.Steps is null)
             {
                 found.Add(new("$.steps", 0, "there are no steps", "an object with an array of steps"));
@@ -148,7 +156,7 @@ public static class WorkRecordFile
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException or ArgumentException)
         {
-            found.Add(new((e as JsonException)?.Path ?? "$", (int)Math.Min(int.MaxValue, (e as JsonException)?.BytePositionInLine ?? 0), "it is no record", "JSON of a record of work"));
+            found.Add(FileFormat.NewerThanThis(Encoding.UTF8.GetBytes(json)) ?? new((e as JsonException)?.Path ?? "$", (int)Math.Min(int.MaxValue, (e as JsonException)?.BytePositionInLine ?? 0), "it is no record", "JSON of a record of work"));
             return null;
         }
     }

@@ -12,17 +12,30 @@ public sealed record WorkPrerequisite(string Step, string Because)
 }
 
 /// <summary>One earlier step and one later one, and why in this order.</summary>
-/// <param name="Earlier">Id of the step that comes first.</param>
-/// <param name="Later">Id of the step that waits for it.</param>
-/// <param name="Because">Why.</param>
-public sealed record WorkLink(string Earlier, string Later, string Because)
+public sealed record WorkLink
 {
+    internal WorkLink(string earlier, string later, string because)
+    {
+        Earlier = earlier;
+        Later = later;
+        Because = because;
+    }
+
+    /// <summary>Id of the step that comes first.</summary>
+    public string Earlier { get; internal init; }
+
+    /// <summary>Id of the step that waits for it.</summary>
+    public string Later { get; internal init; }
+
+    /// <summary>Why.</summary>
+    public string Because { get; internal init; }
+
     /// <summary>"press-headset before fit-fork: because".</summary>
     public override string ToString() => $"{Earlier} before {Later}: {Because}";
 }
 
 /// <summary>One step of a work plan: what is done, with what, how tight, and what comes before it. Immutable.</summary>
-/// <remarks>The makers' figures and instructions rule; a step says what is usual and what this build says.</remarks>
+/// <remarks>The makers' figures and instructions rule; a step says what is usual and what this build says. Lists compare by being the same list: two that say the same are equal only where one was made from the other.</remarks>
 public sealed record WorkStep
 {
     /// <summary>Permanent id: "fit-bottom-bracket".</summary>
@@ -50,7 +63,7 @@ public sealed record WorkStep
     public ImmutableArray<WorkTool> Tools { get; init; } = [];
 
     /// <summary>What is used up.</summary>
-    public ImmutableArray<WorkSupply> Supplies { get; init; } = [];
+    public ImmutableArray<WorkConsumable> Consumables { get; init; } = [];
 
     /// <summary>How tight, by published rows; the maker's figure rules.</summary>
     public ImmutableArray<TorqueFigure> Torques { get; init; } = [];

@@ -16,7 +16,7 @@ public sealed record WorkTool(string Id, string Name, bool IsOfTheShop = false)
 /// <summary>Something that is used up: grease, paste, fluid. Equal by id and name.</summary>
 /// <param name="Id">Short id: "grease".</param>
 /// <param name="Name">What to buy.</param>
-public sealed record WorkSupply(string Id, string Name)
+public sealed record WorkConsumable(string Id, string Name)
 {
     /// <summary>The name.</summary>
     public override string ToString() => Name;
@@ -64,15 +64,15 @@ internal static class Kit
 
     public static WorkTool HangerGauge { get; } = new("hanger-gauge", "hanger alignment gauge", true);
 
-    public static WorkSupply Grease { get; } = new("grease", "assembly grease");
+    public static WorkConsumable Grease { get; } = new("grease", "assembly grease");
 
-    public static WorkSupply Paste { get; } = new("carbon-paste", "assembly paste for carbon");
+    public static WorkConsumable Paste { get; } = new("carbon-paste", "assembly paste for carbon");
 
-    public static WorkSupply Threadlock { get; } = new("threadlock", "thread lock of the strength that the maker names");
+    public static WorkConsumable Threadlock { get; } = new("threadlock", "thread lock of the strength that the maker names");
 
-    public static WorkSupply Alcohol { get; } = new("alcohol", "alcohol and clean rags, for rotors, tracks and rims");
+    public static WorkConsumable Alcohol { get; } = new("alcohol", "alcohol and clean rags, for rotors, tracks and rims");
 
-    public static WorkSupply CableEnds { get; } = new("cable-ends", "end caps and ferrules");
+    public static WorkConsumable CableEnds { get; } = new("cable-ends", "end caps and ferrules");
 
-    public static WorkSupply ChainLube { get; } = new("chain-lube", "chain lubricant");
+    public static WorkConsumable ChainLube { get; } = new("chain-lube", "chain lubricant");
 }

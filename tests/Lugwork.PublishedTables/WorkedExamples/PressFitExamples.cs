@@ -26,7 +26,7 @@ public sealed class PressFitExamples : WorkedExample
     [Fact]
     public void Every_row_is_here() => Holds(Topic, 4);
 
-    private static (Length Least, Length Most) Toleranced(WorkedRow row) => PressFit.InterferenceRange(
+    private static LengthRange Toleranced(WorkedRow row) => PressFit.InterferenceRange(
         MeasuredLength.OfMillimetres((decimal)row["larger"], (decimal)row["larger error"]),
         MeasuredLength.OfMillimetres((decimal)row["smaller"], (decimal)row["smaller error"]));
 }

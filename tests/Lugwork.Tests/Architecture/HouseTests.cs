@@ -213,6 +213,7 @@ public sealed class HouseTests
         {
             Assert.All(joint.Sources.Concat(joint.Relation.RestsOn), s => Assert.Contains(s, Sources.All));
             Assert.All(joint.Relation.Bridges, b => Assert.All(b.Sources, s => Assert.Contains(s, Sources.All)));
+            Assert.All(joint.Relation.Bridges, b => Assert.True(b.Id.Length > 0 && b.What.Length > 0 && b.Result != Verdict.NotJudged && !b.Sources.IsEmpty, b.Id));
             Assert.All(joint.Relation.Bridges, b => Assert.True(b.What.Length > 0 && b.Result is Verdict.Fits or Verdict.NeedsPart or Verdict.NeedsMeasuring, b.Id));
             Assert.All(Reached(joint), o => Assert.All(o.Outcome.Reason!.Sources, s => Assert.Contains(s, Sources.All)));
         }

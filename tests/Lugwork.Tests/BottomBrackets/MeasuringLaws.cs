@@ -63,12 +63,12 @@ public sealed class MeasuringLaws
         {
             foreach (decimal error in Errors)
             {
-                Assert.Same(thread, PedalThread.Identify(Read(Number(thread.Diameter), error)).Candidates[0].Value);
-                Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) + error, error)), false);
+                Assert.Same(thread, PedalThread.Identify(Read(Number(thread.Diameter), error)!.Value).Candidates[0].Value);
+                Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) + error, error)!.Value), false);
                 foreach (decimal below in new[] { 0m, 0.1m, 0.2m, 0.25m })
                 {
-                    Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) - below, error)), true);
-                    Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) - below - error, error)), false);
+                    Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) - below, error)!.Value), true);
+                    Found(thread, PedalThread.Identify(Read(Number(thread.Diameter) - below - error, error)!.Value), false);
                 }
             }
         }

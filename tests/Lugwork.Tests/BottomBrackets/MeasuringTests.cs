@@ -116,7 +116,7 @@ public sealed class MeasuringTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Shell.Identify(Mm(33.7m), threadsPerInch: 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => Shell.Identify(Mm(33.7m), threadsPerInch: 101));
         Assert.Throws<ArgumentException>(() => SpindleSeat.Identify());
-        Assert.Throws<ArgumentException>(() => PedalThread.Identify(null));
+        Assert.Throws<ArgumentException>(() => PedalThread.Identify(default));
     }
 
     private static MeasuredLength Mm(decimal millimetres, decimal error = 0.1m) => MeasuredLength.OfMillimetres(millimetres, error);

@@ -31,10 +31,10 @@ public sealed class BrakeDimensionTests
     public void Front_and_rear_tabs_are_told_by_the_farther_hole()
     {
         Identification<BrakeMount> tabs = BrakeMount.Identify(MeasuredLength.OfMillimetres(51m));
-        Assert.Equal([BrakeMount.IsFrontTabs, BrakeMount.IsRearTabs, BrakeMount.IsFrontDownhill], tabs.Candidates.Select(c => c.Value));
+        Assert.Equal([BrakeMount.InternationalStandardFront, BrakeMount.InternationalStandardRear, BrakeMount.InternationalStandardFrontDownhill], tabs.Candidates.Select(c => c.Value));
         Assert.StartsWith("axle to farther hole", tabs.Next, StringComparison.Ordinal);
-        Assert.Equal(BrakeMount.IsRearTabs, BrakeMount.Identify(MeasuredLength.OfMillimetres(51m), MeasuredLength.OfMillimetres(79.3m)).Candidates[0].Value);
-        Assert.Equal(BrakeMount.IsFrontTabs, BrakeMount.Identify(MeasuredLength.OfMillimetres(51m), MeasuredLength.OfMillimetres(88m)).Candidates[0].Value);
+        Assert.Equal(BrakeMount.InternationalStandardRear, BrakeMount.Identify(MeasuredLength.OfMillimetres(51m), MeasuredLength.OfMillimetres(79.3m)).Candidates[0].Value);
+        Assert.Equal(BrakeMount.InternationalStandardFront, BrakeMount.Identify(MeasuredLength.OfMillimetres(51m), MeasuredLength.OfMillimetres(88m)).Candidates[0].Value);
     }
 
     [Fact]

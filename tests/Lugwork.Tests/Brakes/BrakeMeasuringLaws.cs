@@ -28,10 +28,10 @@ public sealed class BrakeMeasuringLaws
     }
 
     [Fact]
-    public void A_caliper_is_told_by_its_holes() => Measuring.Holds(CaliperFoot.All, f => [[Exact(f.HoleSpacing)]], r => CaliperFoot.Identify(r[0]));
+    public void A_caliper_is_told_by_its_holes() => Measuring.Holds(CaliperFoot.All, f => [[Exact(f.HoleSpacing)]], r => CaliperFoot.Identify(r[0]!.Value));
 
     [Fact]
-    public void A_rotor_is_told_by_its_outside() => Measuring.Holds(RotorSize.All, s => [[Exact(s.Diameter)]], r => RotorSize.Identify(r[0]));
+    public void A_rotor_is_told_by_its_outside() => Measuring.Holds(RotorSize.All, s => [[Exact(s.Diameter)]], r => RotorSize.Identify(r[0]!.Value));
 
     [Fact]
     public void A_thickness_family_is_told_by_the_unworn_rotor()
@@ -83,7 +83,7 @@ public sealed class BrakeMeasuringLaws
     public void A_default_or_nothing_is_no_reading()
     {
         Assert.Throws<ArgumentException>(() => BrakeMount.Identify());
-        Assert.Throws<ArgumentException>(() => RotorSize.Identify(null));
+        Assert.Throws<ArgumentException>(() => RotorSize.Identify(default));
         Assert.Throws<ArgumentException>(() => BrakeBoss.Identify(default(MeasuredLength)));
         Assert.Throws<ArgumentException>(() => BrakeBolt.Identify(null, default(MeasuredLength)));
         Assert.Throws<ArgumentException>(() => RimBrakeReach.All[0].Check(default));

@@ -33,8 +33,8 @@ public sealed class SampleBuildTests
     {
         Fit fit = Sample("trail-frame-donor-mix").Check().Fits.Single(f => f.Joint!.Id == joint);
         Assert.Equal(verdict, fit.Verdict);
-        Assert.Contains(fit.Compared, c => c.Key.Contains(seat, StringComparison.Ordinal) && c.Value.Contains(seatFigure, StringComparison.Ordinal));
-        Assert.Contains(fit.Compared, c => c.Key.Contains(part, StringComparison.Ordinal) && c.Value.Contains(partFigure, StringComparison.Ordinal));
+        Assert.Contains(fit.Compared, c => c.ToString().Contains(seat, StringComparison.Ordinal) && c.Value.Contains(seatFigure, StringComparison.Ordinal));
+        Assert.Contains(fit.Compared, c => c.ToString().Contains(part, StringComparison.Ordinal) && c.Value.Contains(partFigure, StringComparison.Ordinal));
         Assert.Contains(seatFigure, fit.Sentence, StringComparison.Ordinal);
         Assert.Contains(partFigure, fit.Sentence, StringComparison.Ordinal);
         Assert.Contains(fit.Remedies, r => r.What.Contains(remedy, StringComparison.Ordinal));

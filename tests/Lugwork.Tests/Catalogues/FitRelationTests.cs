@@ -55,8 +55,8 @@ public sealed class FitRelationTests
         Assert.Equal(FitRelations.AskedPart, First(Wheel.Read("body hub-motor"), Slot.FrontWheel));
         string[] Needed(Verdict worst) => [.. FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, worst).Where(n => n.Joint.Length == 0).Select(n => n.Key)];
         Assert.Equal([FitRelations.AnyPart], Needed(Verdict.Fits));
-        Assert.Equal([FitRelations.AnyPart, FitRelations.MendedPart], Needed(Verdict.NeedsPart));
-        Assert.Equal([FitRelations.AnyPart, FitRelations.MendedPart, FitRelations.AskedPart], Needed(Verdict.NeedsMeasuring));
+        Assert.Equal([FitRelations.AnyPart, FitRelations.NeedsBuyingPart], Needed(Verdict.NeedsPart));
+        Assert.Equal([FitRelations.AnyPart, FitRelations.NeedsBuyingPart, FitRelations.AskedPart], Needed(Verdict.NeedsMeasuring));
     }
 
     /// <summary>The row says of every part what the check of a build says of its own joints.</summary>
@@ -73,7 +73,7 @@ public sealed class FitRelationTests
             string key = plain switch
             {
                 Verdict.NotJudged or Verdict.Fits => FitRelations.AnyPart,
-                Verdict.NeedsPart => FitRelations.MendedPart,
+                Verdict.NeedsPart => FitRelations.NeedsBuyingPart,
                 Verdict.NeedsMeasuring => FitRelations.AskedPart,
                 _ => FitRelations.RefusedPart,
             };

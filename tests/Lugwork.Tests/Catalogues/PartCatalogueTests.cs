@@ -216,7 +216,7 @@ public sealed class PartCatalogueTests
         using CancellationTokenSource source = new();
         Assert.Throws<OperationCanceledException>(() => catalogue.Load(Cancelling(source), source.Token));
         Assert.Same(before, catalogue.View);
-        Assert.Throws<OperationCanceledException>(() => before.Fitting(Build.From(Bored("27.2")), Slot.Seatpost, 99, cancellation: source.Token));
+        Assert.Throws<OperationCanceledException>(() => before.Fitting(Build.From(Bored("27.2")), Slot.Seatpost, 99, cancellationToken: source.Token));
 
         // What was given up is not mixed into what comes after, nor into what was there.
         Assert.Equal(1, catalogue.Load([new(101, Slot.Seatpost, Post("30.9; length 401"))]).Added);

@@ -94,7 +94,7 @@ public sealed class FigureTests
         Assert.All(ShellFamily.All, f => Assert.Equal(f.LeastBore is null, f.BoreSource is null));
         Assert.All(ShellFamily.All, f => Assert.Equal(f.IsThreaded, f.Pitch is not null));
         Assert.All(SpindleSeat.All, s => Assert.Equal(s.LeastOutside is null, s.OutsideSource is null));
-        Assert.Same(Sources.Memory, SpindleSeat.Ten.OutsideSource);
+        Assert.Same(Sources.Memory, SpindleSeat.TenSpline.OutsideSource);
         Assert.All(RearChainline.Sources.AddRange(DirectMountRing.ChainlineSources), s => Assert.Contains(s, Sources.All));
         Assert.All(FrontChainline.All, c => Assert.Equal(c.Source == Sources.Derived, c.DerivedFrom is not null));
         Assert.All(Shell.All, s => Assert.True(s.LeastWidth <= s.Width && s.Width <= s.MostWidth));

@@ -84,7 +84,7 @@ public sealed class GearTests
 
     [Fact]
     public void The_lowest_gear_that_teeth_allow_is_told() =>
-        Assert.StartsWith("metres for one turn", GearTable.Of([6], [200], Wheel, InternalHub.Find("14")).ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("development, metres;", GearTable.Of([6], [200], Wheel, InternalHub.Find("14")).ToString(), StringComparison.Ordinal);
 
     [Fact]
     public void A_table_of_a_double_tells_range_steps_and_duplicates()
@@ -99,7 +99,7 @@ public sealed class GearTests
         Assert.Equal(6, table.CountOfDifferent());
         Assert.Equal(
             """
-            metres for one turn of the cranks; 2130 mm rolled
+            development, metres; 2130 mm rolled
                        11    17    34
                  50  9.68  6.26  3.13
                  34  6.58  4.26  2.13

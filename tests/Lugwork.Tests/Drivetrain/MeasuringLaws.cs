@@ -30,8 +30,8 @@ public sealed class MeasuringLaws
     {
         foreach (Length? length in new[] { body.LeastLength, body.MostLength })
         {
-            Found(body, FreehubBody.Identify(Read(length, away, error)), exact);
-            Found(body, FreehubBody.Identify(Read(length, away, error), body.Splines), exact);
+            Found(body, FreehubBody.Identify(Read(length, away, error)!.Value), exact);
+            Found(body, FreehubBody.Identify(Read(length, away, error)!.Value, body.Splines), exact);
         }
     });
 
@@ -67,15 +67,15 @@ public sealed class MeasuringLaws
 
     [Fact]
     public void Guide_tabs_are_found_by_their_circle() => Each(ChainGuideMount.All.Where(m => m.Circle is not null), (mount, away, error, exact) =>
-        Found(mount, ChainGuideMount.Identify(Read(mount.Circle, away, error)), exact));
+        Found(mount, ChainGuideMount.Identify(Read(mount.Circle, away, error)!.Value), exact));
 
     [Fact]
     public void A_chainline_is_found_by_its_figure_and_rings() => Each(FrontChainline.All, (line, away, error, exact) =>
     {
         foreach (Length end in new[] { line.Least, line.Most })
         {
-            Found(line, FrontChainline.Identify(Read(end, away, error)), exact);
-            Found(line, FrontChainline.Identify(Read(end, away, error), line.MostRings), exact);
+            Found(line, FrontChainline.Identify(Read(end, away, error)!.Value), exact);
+            Found(line, FrontChainline.Identify(Read(end, away, error)!.Value, line.MostRings), exact);
         }
     });
 

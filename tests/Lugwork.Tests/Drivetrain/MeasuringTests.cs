@@ -121,7 +121,7 @@ public sealed class MeasuringTests
     {
         Assert.Throws<ArgumentException>(() => BoltCircle.Identify(arms: 5));
         Assert.Throws<ArgumentOutOfRangeException>(() => BoltCircle.Identify(Mm(73.5m), arms: 0));
-        Assert.Throws<ArgumentException>(() => FreehubBody.Identify(null, 9));
+        Assert.Throws<ArgumentException>(() => FreehubBody.Identify(default, 9));
         Assert.Throws<ArgumentException>(() => ChainSize.Identify());
         Assert.Throws<ArgumentException>(() => FrontDerailleurMount.Identify());
         Assert.Throws<ArgumentException>(() => FreewheelThread.Identify());

@@ -147,7 +147,7 @@ public sealed class HubJointTests
         Build whole = WholeBicycle();
         foreach (Slot slot in new[] { Slot.FrontWheel, Slot.RearWheel })
         {
-            Wheel wheel = (Wheel)whole[slot]! with { RimHoles = Known<Lugwork.Tyres.SpokeCount>.Of(Lugwork.Tyres.SpokeCount.OfFitCode(36)) };
+            Wheel wheel = (Wheel)whole[slot]! with { RimHoles = Known<Lugwork.Hubs.SpokeCount>.Of(Lugwork.Hubs.SpokeCount.OfFitCode(36)) };
             Assert.Equal(Verdict.NeedsMeasuring, whole.With(wheel, slot).Check().Verdict);
         }
 

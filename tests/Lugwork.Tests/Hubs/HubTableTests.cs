@@ -93,7 +93,8 @@ public sealed class HubTableTests
     {
         foreach (ThruAxleExample example in ThruAxleExample.All)
         {
-            (UnitsNet.Length least, UnitsNet.Length most) = ThruAxleExample.UsualLength(example.Standard);
+            LengthRange range = ThruAxleExample.UsualLength(example.Standard);
+            (UnitsNet.Length least, UnitsNet.Length most) = (range.Least, range.Most);
             Assert.InRange(example.Length.Millimeters, least.Millimeters, most.Millimeters);
         }
 

@@ -68,7 +68,7 @@ public sealed class NotebookTests
         Assert.Equal(report.Fits.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict).Select(f => $"{Verdicts.InWords(f.Verdict)}|{f.Joint!.Name}|{f.Sentence}"), rows);
         Assert.StartsWith("unsafe|", rows[0], StringComparison.Ordinal);
         Assert.Equal(report.Fits.Where(f => f.Verdict == Verdict.Fits).Select(f => f.ToString()), page.Descendants("details").Single().Descendants("li").Select(l => l.Value));
-        foreach (string line in report.ToString().ReplaceLineEndings("\n").Split('\n').Where(l => !l.StartsWith("Worst: ", StringComparison.Ordinal) && !l.StartsWith("Mend: ", StringComparison.Ordinal) && !l.StartsWith("Measure: ", StringComparison.Ordinal)))
+        foreach (string line in report.ToString().ReplaceLineEndings("\n").Split('\n').Where(l => !l.StartsWith("Worst: ", StringComparison.Ordinal) && !l.StartsWith("Remedy: ", StringComparison.Ordinal) && !l.StartsWith("Measure: ", StringComparison.Ordinal)))
         {
             Assert.Contains(page.Descendants("p"), p => p.Value == line);
         }

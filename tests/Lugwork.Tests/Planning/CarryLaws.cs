@@ -47,7 +47,7 @@ public sealed class CarryLaws
         }
 
         // All that move, together: the check of the whole finds no more than the parts say, and refuses none of them.
-        CarriedPart[] moving = [.. over.Parts.Where(p => p.Plan == CarryPlan.Moves)];
+        CarriedPart[] moving = [.. over.Parts.Where(p => p.Plan == CarryDecision.Moves)];
         HashSet<Slot> slots = [.. moving.Select(p => p.Slot)];
         System.Collections.Immutable.ImmutableArray<Fit> all = over.Moved.Check().Fits;
         Assert.All(slots, s => Assert.Equal(all.Where(f => f.Joint!.Slots.Contains(s)).Select(f => (f.Joint, f.Verdict)), over.Moved.FitsOf(s).Select(f => (f.Joint, f.Verdict))));
@@ -82,7 +82,7 @@ public sealed class CarryLaws
 
         foreach (CarriedPart part in over.Parts)
         {
-            bool moves = part.Plan == CarryPlan.Moves;
+            bool moves = part.Plan == CarryDecision.Moves;
             Assert.Equal(moves, over.DonorLeft[part.From] is null);
             Assert.Equal(moves, ReferenceEquals(over.Moved[part.Slot], part.Part));
             Assert.False(moves && over.Onto[part.Slot] is not null);

@@ -14,21 +14,21 @@ public sealed class CarryOverTests
     private static Frame Deep(string frame) => Frame.Read(frame + "; leastInsertion 70; mostInsertion 250");
 
     [Theory]
-    [InlineData("26.8; mark 75; insertion 110", "seat tube 26.8", Verdict.Fits, CarryPlan.Moves)]
-    [InlineData("26.8; mark 75; insertion 110", "seat tube 27.2", Verdict.NeedsPart, CarryPlan.Moves)]
-    [InlineData("26.8; mark 75; insertion 110", "seat tube unknown", Verdict.NeedsMeasuring, CarryPlan.Moves)]
-    [InlineData("27.2; mark 75; insertion 110", "seat tube 26.8", Verdict.DoesNotFit, CarryPlan.Stays)]
-    [InlineData("26.8; mark 75; insertion 110; condition worn", "seat tube 26.8", Verdict.Unsafe, CarryPlan.Stays)]
-    [InlineData("26.8; mark 75; insertion 110; condition used", "seat tube 26.8", Verdict.NeedsMeasuring, CarryPlan.Moves)]
-    [InlineData("26.8; mark 75; insertion 110; condition inspected", "seat tube 26.8", Verdict.Fits, CarryPlan.Moves)]
-    [InlineData("26.8; mark 75; insertion 110; condition crashed; material aluminium", "seat tube 26.8", Verdict.Unsafe, CarryPlan.Stays)]
-    public void A_part_has_one_of_five_classes(string post, string frame, Verdict verdict, CarryPlan plan)
+    [InlineData("26.8; mark 75; insertion 110", "seat tube 26.8", Verdict.Fits, CarryDecision.Moves)]
+    [InlineData("26.8; mark 75; insertion 110", "seat tube 27.2", Verdict.NeedsPart, CarryDecision.Moves)]
+    [InlineData("26.8; mark 75; insertion 110", "seat tube unknown", Verdict.NeedsMeasuring, CarryDecision.Moves)]
+    [InlineData("27.2; mark 75; insertion 110", "seat tube 26.8", Verdict.DoesNotFit, CarryDecision.Stays)]
+    [InlineData("26.8; mark 75; insertion 110; condition worn", "seat tube 26.8", Verdict.Unsafe, CarryDecision.Stays)]
+    [InlineData("26.8; mark 75; insertion 110; condition used", "seat tube 26.8", Verdict.NeedsMeasuring, CarryDecision.Moves)]
+    [InlineData("26.8; mark 75; insertion 110; condition inspected", "seat tube 26.8", Verdict.Fits, CarryDecision.Moves)]
+    [InlineData("26.8; mark 75; insertion 110; condition crashed; material aluminium", "seat tube 26.8", Verdict.Unsafe, CarryDecision.Stays)]
+    public void A_part_has_one_of_five_classes(string post, string frame, Verdict verdict, CarryDecision plan)
     {
         CarriedPart part = Only(Donor((Slot.Seatpost, Seatpost.Read(post))), frame);
         Assert.Equal((verdict, plan), (part.Verdict, part.Plan));
 
         // A post throws its rider when it breaks: where nothing is stated of its condition it is looked over first.
-        Assert.Equal(plan == CarryPlan.Moves && verdict <= Verdict.NeedsPart && post.Contains("condition", StringComparison.Ordinal), part.IsWorthMoving);
+        Assert.Equal(plan == CarryDecision.Moves && verdict <= Verdict.NeedsPart && post.Contains("condition", StringComparison.Ordinal), part.IsWorthMoving);
         Assert.Equal(verdict == Verdict.NeedsMeasuring, !part.Measurements.IsEmpty);
         Assert.Equal(verdict == Verdict.NeedsPart, !part.Bridges.IsEmpty);
     }
@@ -84,7 +84,7 @@ public sealed class CarryOverTests
         cassette = left.Parts.Single(p => p.From == Slot.Cassette);
         Assert.Equal((Verdict.NotJudged, false), (cassette.Verdict, cassette.IsWorthMoving));
         Assert.Contains(Slot.RearWheel, cassette.Follows);
-        Assert.Equal(CarryPlan.Stays, left.Parts.Single(p => p.From == Slot.RearWheel).Plan);
+        Assert.Equal(CarryDecision.Stays, left.Parts.Single(p => p.From == Slot.RearWheel).Plan);
 
         // And with a wheel that is there it is judged by that one.
         CarryOver there = CarryOver.Of(donor, Build.From(Frame.Read("rear 12x157")).With(Wheel.Read("rear 12x148; body XD"), Slot.RearWheel));
@@ -96,9 +96,9 @@ public sealed class CarryOverTests
     {
         Build donor = Donor((Slot.FrontBrake, Caliper.Read("post; type hydraulic disc; fluid mineral oil")), (Slot.FrontLever, BrakeLever.Read("pull none; fluid glycol-ether")));
         CarryOver over = CarryOver.Of(donor, Frame.Read("material steel; rear brake PM-160"));
-        Assert.Equal(CarryPlan.Moves, over.Parts.Single(p => p.From == Slot.FrontBrake).Plan);
+        Assert.Equal(CarryDecision.Moves, over.Parts.Single(p => p.From == Slot.FrontBrake).Plan);
         CarriedPart lever = over.Parts.Single(p => p.From == Slot.FrontLever);
-        Assert.Equal((Verdict.Unsafe, CarryPlan.Stays), (lever.Verdict, lever.Plan));
+        Assert.Equal((Verdict.Unsafe, CarryDecision.Stays), (lever.Verdict, lever.Plan));
         Assert.Equal("front-lever-fluid-with-caliper", lever.Why.Joint!.Id);
     }
 
@@ -107,7 +107,7 @@ public sealed class CarryOverTests
     {
         Build donor = Donor((Slot.Seatpost, Seatpost.Read("27.2; mark 75; insertion 110")), (Slot.RearRimBrake, RimBrake.Read("linear-pull")));
         CarryOver over = CarryOver.Of(donor, Build.From(Deep("seat tube 27.2; rear brake PM-160")).With(Seatpost.Read("27.2 x 400")));
-        Assert.Equal([CarryPlan.Spare, CarryPlan.NotAsked], over.Parts.Select(p => p.Plan));
+        Assert.Equal([CarryDecision.Spare, CarryDecision.NotAsked], over.Parts.Select(p => p.Plan));
         Assert.Equal("27.2", PartForms.Of(Slot.Seatpost).TextOf(over.Moved[Slot.Seatpost]!, "diameter"));
         Assert.Same(over.Onto[Slot.Seatpost], over.Moved[Slot.Seatpost]);
         Assert.Null(over.Moved[Slot.RearRimBrake]);
@@ -119,16 +119,16 @@ public sealed class CarryOverTests
         Build donor = Donor((Slot.RearTyre, Tyre.Read("45-622")));
         Build bare = Build.From(Frame.Read("largest tyre 35-622")).With(Fork.Read("largest tyre 47-622; travel none"));
         CarriedPart tyre = CarryOver.Of(donor, bare).Parts.Single();
-        Assert.Equal((Slot.RearTyre, Slot.FrontTyre, Verdict.Fits, CarryPlan.Moves), (tyre.From, tyre.Slot, tyre.Verdict, tyre.Plan));
+        Assert.Equal((Slot.RearTyre, Slot.FrontTyre, Verdict.Fits, CarryDecision.Moves), (tyre.From, tyre.Slot, tyre.Verdict, tyre.Plan));
         Assert.Equal([Slot.RearTyre, Slot.FrontTyre], tyre.Places.Select(p => p.Slot));
         Assert.True(tyre.Places[0].Verdict > Verdict.NeedsMeasuring);
         Assert.Contains("rear tyre as front tyre: fits", tyre.ToString(), StringComparison.Ordinal);
         tyre = CarryOver.Of(donor, bare.With(Tyre.Read("40-622"), Slot.FrontTyre)).Parts.Single();
-        Assert.Equal((Slot.RearTyre, CarryPlan.Stays), (tyre.Slot, tyre.Plan));
+        Assert.Equal((Slot.RearTyre, CarryDecision.Stays), (tyre.Slot, tyre.Plan));
 
         // Whether it fits at the front is not known here, so it does not change places.
         tyre = CarryOver.Of(donor, Build.From(Frame.Read("largest tyre 35-622"))).Parts.Single();
-        Assert.Equal(CarryPlan.Stays, tyre.Plan);
+        Assert.Equal(CarryDecision.Stays, tyre.Plan);
     }
 
     [Fact]
@@ -136,26 +136,26 @@ public sealed class CarryOverTests
     {
         Build donor = Donor((Slot.FrontShifter, Shifter.Read("cable; with derailleur allowed")), (Slot.FrontDerailleur, FrontDerailleur.Read("28.6; cable")));
         CarryOver over = CarryOver.Of(donor, Frame.Read("front mount 28.6"));
-        Assert.All(over.Parts, p => Assert.Equal(CarryPlan.Moves, p.Plan));
+        Assert.All(over.Parts, p => Assert.Equal(CarryDecision.Moves, p.Plan));
         over = CarryOver.Of(donor, Frame.Read("front mount none"));
-        Assert.All(over.Parts, p => Assert.Equal(CarryPlan.Stays, p.Plan));
+        Assert.All(over.Parts, p => Assert.Equal(CarryDecision.Stays, p.Plan));
     }
 
     [Fact]
     public void A_dropper_goes_with_its_seatpost_alone()
     {
         Build donor = Donor((Slot.Seatpost, Seatpost.Read("31.6; mark 75; insertion 110")), (Slot.Dropper, Dropper.Read("internal")));
-        Assert.All(CarryOver.Of(donor, Deep("seat tube 31.6; dropper entry hole")).Parts, p => Assert.Equal(CarryPlan.Moves, p.Plan));
-        Assert.All(CarryOver.Of(donor, Deep("seat tube 27.2; dropper entry hole")).Parts, p => Assert.Equal(CarryPlan.Stays, p.Plan));
+        Assert.All(CarryOver.Of(donor, Deep("seat tube 31.6; dropper entry hole")).Parts, p => Assert.Equal(CarryDecision.Moves, p.Plan));
+        Assert.All(CarryOver.Of(donor, Deep("seat tube 27.2; dropper entry hole")).Parts, p => Assert.Equal(CarryDecision.Stays, p.Plan));
 
         // The post would fit a frame without a way in for the cable, but it is a dropper: both stay.
         CarryOver closed = CarryOver.Of(donor, Deep("seat tube 31.6; dropper entry no-hole"));
-        Assert.All(closed.Parts, p => Assert.Equal((CarryPlan.Stays, Verdict.DoesNotFit, "dropper-routing-in-frame"), (p.Plan, p.Verdict, p.Why.Joint!.Id)));
+        Assert.All(closed.Parts, p => Assert.Equal((CarryDecision.Stays, Verdict.DoesNotFit, "dropper-routing-in-frame"), (p.Plan, p.Verdict, p.Why.Joint!.Id)));
         Assert.True(closed.DonorLeft[Slot.Seatpost] is not null && closed.DonorLeft[Slot.Dropper] is not null);
 
         // A post of the same words that is there is another post.
         CarryOver there = CarryOver.Of(donor, Build.From(Deep("seat tube 31.6; dropper entry hole")).With(Seatpost.Read("31.6; mark 75; insertion 110")));
-        Assert.All(there.Parts, p => Assert.Equal(CarryPlan.Spare, p.Plan));
+        Assert.All(there.Parts, p => Assert.Equal(CarryDecision.Spare, p.Plan));
         Assert.Null(there.Moved[Slot.Dropper]);
     }
 
@@ -164,11 +164,11 @@ public sealed class CarryOverTests
     {
         Build donor = Donor((Slot.FrontLever, BrakeLever.Read("pull long; fluid none; condition new")), (Slot.RearLever, BrakeLever.Read("pull long; fluid none; condition new")), (Slot.Controls, Controls.Read("flat-bar control")));
         CarryOver flat = CarryOver.Of(donor, Build.From(Frame.Read("steel")).With(Handlebar.Read("31.8; grip 22.2")));
-        Assert.All(flat.Parts, p => Assert.Equal(CarryPlan.Moves, p.Plan));
+        Assert.All(flat.Parts, p => Assert.Equal(CarryDecision.Moves, p.Plan));
 
         // On a drop bar the clamps do not fit, and the levers are those clamps.
         CarryOver drop = CarryOver.Of(donor, Build.From(Frame.Read("steel")).With(Handlebar.Read("31.8; grip 23.8")));
-        Assert.All(drop.Parts, p => Assert.Equal((CarryPlan.Stays, true), (p.Plan, p.Verdict > Verdict.NeedsMeasuring)));
+        Assert.All(drop.Parts, p => Assert.Equal((CarryDecision.Stays, true), (p.Plan, p.Verdict > Verdict.NeedsMeasuring)));
     }
 
     [Fact]
@@ -176,10 +176,10 @@ public sealed class CarryOverTests
     {
         Build donor = Donor((Slot.Seatpost, Seatpost.Read("26.8; mark 75; insertion 110; rider limit 100 kg; condition new")), (Slot.Rider, Rider.Read("105 kg")));
         CarryOver heavy = CarryOver.Of(donor, Deep("seat tube 26.8"));
-        Assert.Equal((CarryPlan.Stays, true), (heavy.Parts.Single().Plan, heavy.Parts.Single().Verdict > Verdict.NeedsMeasuring));
+        Assert.Equal((CarryDecision.Stays, true), (heavy.Parts.Single().Plan, heavy.Parts.Single().Verdict > Verdict.NeedsMeasuring));
         Assert.NotNull(heavy.Moved[Slot.Rider]);
         CarryOver light = CarryOver.Of(donor, Build.From(Deep("seat tube 26.8")).With(Rider.Read("60 kg")));
-        Assert.Equal(CarryPlan.Moves, light.Parts.Single().Plan);
+        Assert.Equal(CarryDecision.Moves, light.Parts.Single().Plan);
     }
 
     [Fact]
@@ -199,7 +199,7 @@ public sealed class CarryOverTests
     {
         Build donor = Donor((Slot.RearTyre, Tyre.Read("45-622; folding; clincher; condition new")), (Slot.FrontTube, InnerTube.Read("622; other seat none; tyres from 40; tyres to 50; Presta; valve length 48")));
         CarryOver over = CarryOver.Of(donor, Build.From(Frame.Read("largest tyre 35-622")).With(Fork.Read("largest tyre 47-622; travel none")));
-        Assert.Equal([Slot.FrontTyre, Slot.FrontTube], over.Parts.Where(p => p.Plan == CarryPlan.Moves).Select(p => p.Slot));
+        Assert.Equal([Slot.FrontTyre, Slot.FrontTube], over.Parts.Where(p => p.Plan == CarryDecision.Moves).Select(p => p.Slot));
     }
 
     [Fact]

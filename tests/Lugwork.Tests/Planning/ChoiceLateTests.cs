@@ -31,7 +31,7 @@ public sealed class ChoiceLateTests
             ChoiceRequest request = seed % 2 == 0 ? ChoiceBench.Draw(new Random(seed), 4, 4, 0) : ChoiceBench.DrawAll(new Random(seed), 4, 3, 0);
             BuildChooser tables = BuildChooser.Of(request);
             BuildChooser late = Late(request);
-            Same(tables.Best(6), late.Best(6));
+            Same(tables.Cheapest(6), late.Cheapest(6));
             rules += late.PlanOf(false, default).Network?.Late.Count > 0 ? 1 : 0;
             if (tables.Lightest() is not { Best: { } lightest } result)
             {
@@ -44,7 +44,7 @@ public sealed class ChoiceLateTests
             Same(tables.CheapestUnder(cap - Mass.FromKilograms(1)), late.CheapestUnder(cap - Mass.FromKilograms(1)));
             Same(tables.CheapestUnder(Mass.FromKilograms(500)), late.CheapestUnder(Mass.FromKilograms(500)));
             Same(tables.LightestUnder(lightest.Price), late.LightestUnder(lightest.Price));
-            Same(tables.Front(50), late.Front(50));
+            Same(tables.LightestForPrice(50), late.LightestForPrice(50));
             found++;
         }
 

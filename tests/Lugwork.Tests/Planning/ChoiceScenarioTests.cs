@@ -36,7 +36,7 @@ public sealed class ChoiceScenarioTests
             ("seatpost-shim-26.8-to-27.2", 12.00m), ("seatpost-shim-25.4-to-27.2", 24.00m));
 
         // 27.2: 49.90. 26.8 and its shim: 31.50 + 12.00 = 43.50. 25.4 and its shim: 22.00 + 24.00 = 46.00. 30.9 goes into no bore of 27.2.
-        ChoiceResult result = BuildChooser.Of(request).Best(10);
+        ChoiceResult result = BuildChooser.Of(request).Cheapest(10);
         Assert.Equal(ChoiceStatus.Optimal, result.Status);
         Assert.Equal([43.50m, 46.00m, 49.90m], result.Builds.Select(b => b.Price.Amount));
         Assert.Equal(["post 26.8", "post 25.4", "post 27.2"], result.Builds.Select(b => b.ToBuy.Single().Id));
@@ -87,7 +87,7 @@ public sealed class ChoiceScenarioTests
 
         // Center-lock wheel and rotor: 190 + 45 = 235. Center-lock wheel and six-bolt rotor on a carrier, which comes with its bolts and ring: 190 + 20 + 28 = 238. Six-bolt wheel of 142: 260 + 20 = 280.
         // 135 with end caps and the six-bolt rotor, 180 + 33 + 20 = 233, would be cheapest: but nobody sells this crank for a rear end of 135, so its chainline has to be measured.
-        ChoiceResult result = BuildChooser.Of(request).Best(10);
+        ChoiceResult result = BuildChooser.Of(request).Cheapest(10);
         Assert.Equal([235m, 238m, 280m], result.Builds.Select(b => b.Price.Amount));
         Assert.Equal(["wheel 142 lock", "rotor lock"], result.Builds[0].ToBuy.Select(p => p.Id));
         Assert.Equal(["rear-rotor-on-hub"], result.Builds[1].Bridges.Select(b => b.Joint.Id));
@@ -169,21 +169,21 @@ public sealed class ChoiceScenarioTests
         Assert.True(conflict.IsSmallest);
         Assert.Equal(["seatpost-in-seat-tube"], conflict.Joints.Select(j => j.Id));
         Assert.Equal([Slot.Seatpost], conflict.Required);
-        Assert.Equal("post 30.9", conflict.Mends.Single().Nearest!.Id);
-        Assert.Contains("27.2", conflict.Mends.Single().Need!.ToString(), StringComparison.Ordinal);
+        Assert.Equal("post 30.9", conflict.Remedies.Single().Nearest!.Id);
+        Assert.Contains("27.2", conflict.Remedies.Single().Need!.ToString(), StringComparison.Ordinal);
 
         // A post that fits and has no price: it is named.
         ChoiceOffer free = new("post without price", Slot.Seatpost, Seatpost.Read($"27.2 {PostRest}"));
         ChoiceConflict priceless = BuildChooser.Of(request with { Offers = request.Offers.Add(free) }).Conflict()!;
-        Assert.Equal("post without price", priceless.Mends[0].Nearest!.Id);
-        Assert.Empty(priceless.Mends[0].Fails);
+        Assert.Equal("post without price", priceless.Remedies[0].Nearest!.Id);
+        Assert.Empty(priceless.Remedies[0].Fails);
         Assert.Equal([free], priceless.LeftOut);
 
         // A wish is a reason too.
         ChoiceRequest wished = Finish([Post("27.2", 5.00m)]) with { Wishes = [ChoiceWish.AtLeast<Seatpost>(Slot.Seatpost, "a mark of 100 mm", p => p.Mark, UnitsNet.Length.FromMillimeters(100))] };
         ChoiceConflict unmet = BuildChooser.Of(wished).Conflict()!;
         Assert.Equal((0, "a mark of 100 mm"), (unmet.Joints.Length, unmet.Wishes.Single().Name));
-        Assert.Equal("a mark of 100 mm", unmet.Mends.Single().Unmet.Single().Name);
+        Assert.Equal("a mark of 100 mm", unmet.Remedies.Single().Unmet.Single().Name);
     }
 
     [Fact]
@@ -191,7 +191,7 @@ public sealed class ChoiceScenarioTests
     {
         ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed"), ("rotorFixing", "center-lock")), 50m)]);
         ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
-        ChoiceMend wheel = conflict.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        ChoiceRemedy wheel = conflict.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.Equal(("own washers", true), (wheel.Nearest!.Id, wheel.IsOutside));
         Assert.DoesNotContain("would fit", conflict.ToString(), StringComparison.Ordinal);
         Assert.Equal(["own washers"], conflict.LeftOut.Select(o => o.Id));
@@ -229,7 +229,7 @@ public sealed class ChoiceScenarioTests
             Wishes = [.. Slot.All.Where(s => s != Slot.Frame && build[s] is not null && s != Slot.FrontRotor && s != Slot.FrontBrake).Select(ChoiceWish.Keep)],
         };
         ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
-        ChoiceMend wheel = conflict.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        ChoiceRemedy wheel = conflict.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.DoesNotContain("would fit", wheel.ToString(), StringComparison.Ordinal);
         Assert.Equal(("wide wheel", 1), (wheel.Nearest!.Id, wheel.Fails.Length));
 

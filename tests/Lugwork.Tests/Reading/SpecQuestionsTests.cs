@@ -20,7 +20,8 @@ public sealed class SpecQuestionsTests
     {
         Frame frame = Frame.Read("rear 12x142");
         Assert.Contains(SpecQuestions.Of(frame), q => q.What.Field == "seatTube");
-        (Frame answered, SpecLine line) = SpecQuestions.Answer(frame, "seatTube", "27,2 mm");
+        SpecAnswer taken = SpecQuestions.Answer(frame, "seatTube", "27,2 mm");
+        (Frame answered, SpecLine line) = (taken.Frame, taken.Line);
         Assert.Equal(SpecOutcome.Read, line.Outcome);
         Assert.Equal("27.2", answered.SeatTubeBore.Value.FitKey);
         Assert.Equal("R142-12", answered.RearEnd.Value.FitKey);
@@ -31,7 +32,8 @@ public sealed class SpecQuestionsTests
     public void An_answer_in_doubt_changes_nothing()
     {
         Frame frame = Frame.Read("rear 12x142");
-        (Frame same, SpecLine line) = SpecQuestions.Answer(frame, "seatTube", "27.2 or 31.6");
+        SpecAnswer taken = SpecQuestions.Answer(frame, "seatTube", "27.2 or 31.6");
+        (Frame same, SpecLine line) = (taken.Frame, taken.Line);
         Assert.NotEqual(SpecOutcome.Read, line.Outcome);
         Assert.Equal(frame, same);
     }

@@ -68,7 +68,7 @@ public sealed class SpecReaderTests
             {
                 source.Cancel();
             }
-        }), cancellation: source.Token));
+        }), cancellationToken: source.Token));
         Assert.InRange(after, 0, 1);
     }
 
@@ -86,7 +86,7 @@ public sealed class SpecReaderTests
             yield return new(Slot.Frame, "Rear axle 12x148 mm");
         }
 
-        Task reading = Task.Run(() => SpecReader.Read(Slow(), cancellation: cancel.Token), TestContext.Current.CancellationToken);
+        Task reading = Task.Run(() => SpecReader.Read(Slow(), cancellationToken: cancel.Token), TestContext.Current.CancellationToken);
         blocked.Wait(TestContext.Current.CancellationToken);
         await cancel.CancelAsync();
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => reading.WaitAsync(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken));
@@ -107,7 +107,7 @@ public sealed class SpecReaderTests
             await never.Task;
         }
 
-        Task reading = SpecReader.ReadAsync(Slow(), cancellation: cancel.Token);
+        Task reading = SpecReader.ReadAsync(Slow(), cancellationToken: cancel.Token);
         await asked.Task.WaitAsync(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken);
         await cancel.CancelAsync();
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => reading.WaitAsync(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken));
@@ -141,7 +141,7 @@ public sealed class SpecReaderTests
         }
 
         using CancellationTokenSource cancel = new();
-        Assert.Throws<InvalidDataException>(() => SpecReader.Read(Broken(), cancellation: cancel.Token));
+        Assert.Throws<InvalidDataException>(() => SpecReader.Read(Broken(), cancellationToken: cancel.Token));
         Assert.Throws<InvalidDataException>(() => SpecReader.Read(Broken()));
     }
 
@@ -151,7 +151,7 @@ public sealed class SpecReaderTests
         string text = string.Join('\n', Enumerable.Repeat("Seatpost 27.2 mm\r\n31.6 or 30.9", 1_000));
         List<SpecProgress> seen = [];
         using StringReader reader = new(text);
-        SpecSummary summary = await SpecReader.ReadAsync(SpecReader.Lines(reader, Slot.Frame), progress: new Told(seen.Add));
+        SpecSummary summary = await SpecReader.ReadAsync(SpecReader.ReadLinesAsync(reader, Slot.Frame), progress: new Told(seen.Add));
         Assert.Equal((2_000, 1_000), (summary.Total.Rows, summary.Total.Read));
         Assert.True(seen.Zip(seen.Skip(1)).All(p => p.First.Rows < p.Second.Rows));
         Assert.Equal(summary.Total, seen[^1]);

@@ -50,7 +50,7 @@ public sealed class SeatMeasuringLaws
     }
 
     [Fact]
-    public void A_collar_is_told_by_the_tube() => Measuring.Holds(SeatClampSize.All, s => [[Exact(s.Diameter.Millimeters)]], r => SeatClampSize.Identify(r[0]));
+    public void A_collar_is_told_by_the_tube() => Measuring.Holds(SeatClampSize.All, s => [[Exact(s.Diameter.Millimeters)]], r => SeatClampSize.Identify(r[0]!.Value));
 
     [Fact]
     public void Rails_are_told_by_width_and_height() => Measuring.Holds(
@@ -59,7 +59,7 @@ public sealed class SeatMeasuringLaws
         r => SaddleRails.Identify(r[0], r[1]));
 
     [Fact]
-    public void A_travel_is_told_by_itself() => Measuring.Holds(DropperTravel.All, t => [[t.Millimetres]], r => DropperTravel.Identify(r[0]));
+    public void A_travel_is_told_by_itself() => Measuring.Holds(DropperTravel.All, t => [[t.Millimetres]], r => DropperTravel.Identify(r[0]!.Value));
 
     private static decimal Exact(double millimetres) => (decimal)millimetres;
 }

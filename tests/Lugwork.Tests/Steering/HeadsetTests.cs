@@ -127,7 +127,7 @@ public sealed class HeadsetTests
     {
         Assert.Equal("?", default(HeadsetHalf).ToString());
         Assert.Equal("?", default(HeadsetPair).ToString());
-        Assert.Throws<ArgumentOutOfRangeException>(() => default(HeadsetHalf).Style);
+        Assert.Throws<InvalidOperationException>(() => default(HeadsetHalf).Style);
         Assert.False(HeadsetPair.TryParse("?", null, out _));
         Assert.False(HeadsetHalf.TryParse((string?)null, null, out _));
         Assert.Throws<ArgumentNullException>(() => HeadsetPair.Parse((string)null!, null));

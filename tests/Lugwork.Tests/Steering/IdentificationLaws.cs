@@ -63,7 +63,7 @@ public sealed class IdentificationLaws
 
     [Fact]
     public void Grips() =>
-        Tried(Identifying.Holds(GripDiameter.All, g => [Mm(g.Diameter)], r => GripDiameter.Identify(r[0])));
+        Tried(Identifying.Holds(GripDiameter.All, g => [Mm(g.Diameter)], r => GripDiameter.Identify(r[0]!.Value)));
 
     /// <summary>Where a value has several sizes of one dimension, none of them drops it.</summary>
     [Fact]

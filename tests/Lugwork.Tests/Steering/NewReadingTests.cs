@@ -23,7 +23,7 @@ public sealed class NewReadingTests
     public void Without_angles_every_bearing_of_the_size_is_kept()
     {
         Reading<HeadsetBearing> reading = HeadsetBearing.Read("40x52x7");
-        Assert.Equal([HeadsetBearing.Of52, HeadsetBearing.Of52Radial], reading.Values);
+        Assert.Equal([HeadsetBearing.Mm52, HeadsetBearing.Mm52Radial], reading.Values);
         Assert.Contains("say both", reading.Reason, StringComparison.Ordinal);
     }
 

@@ -79,7 +79,8 @@ public sealed class PressFitTests
         {
             double outer = 44 + (hundredths / 100.0);
             Assert.Equal(hundredths / 100.0, PressFit.Interference(Length.FromMillimeters(outer), Length.FromInches(44 / 25.4)).Millimeters, 9);
-            (Length least, Length most) = PressFit.InterferenceRange(MeasuredLength.OfMillimetres(44 + (hundredths / 100m), 0.02m), MeasuredLength.OfMillimetres(44, 0.01m));
+            LengthRange range = PressFit.InterferenceRange(MeasuredLength.OfMillimetres(44 + (hundredths / 100m), 0.02m), MeasuredLength.OfMillimetres(44, 0.01m));
+            (Length least, Length most) = (range.Least, range.Most);
             Assert.Equal((hundredths / 100.0) - 0.03, least.Millimeters, 9);
             Assert.Equal((hundredths / 100.0) + 0.03, most.Millimeters, 9);
         }

@@ -72,7 +72,7 @@ public sealed class ShockAndForkTests
     public void Identifying_holds_for_forks()
     {
         Assert.True(Holds(ForkClass.All, f => [(decimal)(f.LeastAxleToCrown.Millimeters + f.MostAxleToCrown.Millimeters) / 2, f.IsSuspension ? (decimal)f.Travel.Millimeters : null], r => ForkClass.Identify(r[0], r[1])) > 300);
-        Assert.True(Holds(ForkOffset.All, f => [(decimal)f.Typical.Millimeters], r => ForkOffset.Identify(r[0])) > 30);
+        Assert.True(Holds(ForkOffset.All, f => [(decimal)f.Typical.Millimeters], r => ForkOffset.Identify(r[0]!.Value)) > 30);
     }
 
     [Fact]

@@ -50,7 +50,8 @@ public sealed class MountedTyreLaws
             Assert.Equal(Math.PI * tyre.OutsideDiameter(convention).Millimeters, tyre.UnloadedCircumference(convention).Millimeters, 6);
             Assert.Equal((tyre.OutsideDiameter(convention).Millimeters - (double)size.Bead.FitCode) / 2, tyre.Height(convention).Millimeters, 1e-9);
             Assert.Equal(tyre.Height(convention).Millimeters, convention.Of(size.Width).Millimeters, 1e-9);
-            (Length least, Length most) = tyre.LoadedCircumference(convention);
+            LengthRange range = tyre.LoadedCircumference(convention);
+            (Length least, Length most) = (range.Least, range.Most);
             Assert.True(least < most && most < tyre.UnloadedCircumference(convention));
         }
 

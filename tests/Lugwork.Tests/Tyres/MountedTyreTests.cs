@@ -34,7 +34,8 @@ public sealed class MountedTyreTests
     [Fact]
     public void Under_a_rider_a_wheel_rolls_a_little_less()
     {
-        (Length least, Length most) = MountedTyre.OnMeasuringRim(TyreSize.Parse("25-622", null)).LoadedCircumference(SectionHeight.EqualToWidth);
+        LengthRange range = MountedTyre.OnMeasuringRim(TyreSize.Parse("25-622", null)).LoadedCircumference(SectionHeight.EqualToWidth);
+        (Length least, Length most) = (range.Least, range.Most);
         Assert.Equal(2085.8, least.Millimeters, 1);
         Assert.Equal(2096.4, most.Millimeters, 1);
     }

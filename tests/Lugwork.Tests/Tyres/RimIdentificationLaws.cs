@@ -79,7 +79,7 @@ public sealed class RimIdentificationLaws
         }
 
         Assert.Empty(ValveHole.Identify(MeasuredLength.OfMillimetres(7.4m)).Candidates);
-        Assert.Throws<ArgumentException>(() => ValveHole.Identify(null));
+        Assert.Throws<ArgumentException>(() => ValveHole.Identify(default));
         Assert.Throws<ArgumentException>(() => BeadSeat.Identify());
     }
 

@@ -1,3 +1,4 @@
+using Lugwork.Hubs;
 using Lugwork.Tyres;
 
 namespace Lugwork.Tests.Tyres;

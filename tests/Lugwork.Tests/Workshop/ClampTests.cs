@@ -25,7 +25,7 @@ public sealed class ClampTests
         Assert.Equal(rows, Rows(step));
         Assert.Equal(rows.Length == 0, step.Figures.Any(f => f.Id == "rotor-torque"));
         Assert.Equal(tool, step.Tools.FirstOrDefault(t => t.Id != "torque-wrench")?.Id);
-        Assert.Equal(supply, step.Supplies.FirstOrDefault(s => s.Id != "alcohol")?.Id);
+        Assert.Equal(supply, step.Consumables.FirstOrDefault(s => s.Id != "alcohol")?.Id);
         Assert.Equal(asked, Asks(step));
     }
 
@@ -59,7 +59,7 @@ public sealed class ClampTests
         Assert.Equal(asked, Asks(plan.Find("fit-grips")!));
         Assert.Equal(shop, step.Shop is not null);
         Assert.All(new[] { "fit-controls", "fit-grips" }, id => Assert.Equal(lacks is not null, plan.Find(id)!.Cautions.Any(c => c.Id == "carbon-bar")));
-        Assert.Equal(shop, step.Supplies.Any(s => s.Id == "carbon-paste"));
+        Assert.Equal(shop, step.Consumables.Any(s => s.Id == "carbon-paste"));
     }
 
     [Theory]

@@ -87,7 +87,7 @@ public sealed class DriveStepTests
         Assert.Equal(afterChain, Says(plan.Find("set-chain-tension")!, said));
         Assert.Equal(!afterChain, Says(plan.Find("fit-rear-wheel")!, said));
         string[] rows = [.. plan.Find("set-chain-tension")!.Torques.Select(t => t.Id), .. plan.Find("fit-rear-wheel")!.Torques.Select(t => t.Id)];
-        Assert.Equal(hub == "hub R142-12", plan.Find("fit-rear-wheel")!.Supplies.Any(s => s.Id == "grease"));
+        Assert.Equal(hub == "hub R142-12", plan.Find("fit-rear-wheel")!.Consumables.Any(s => s.Id == "grease"));
         Assert.Equal(said == "palm", rows.Contains("quick-release"));
     }
 

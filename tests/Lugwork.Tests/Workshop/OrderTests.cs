@@ -58,7 +58,7 @@ public sealed class OrderTests
     public void The_longest_chain_is_a_chain_of_the_plan_and_no_other_takes_longer()
     {
         WorkPlan plan = Bench.WholeBicycle().WorkPlan();
-        WorkLink[] chain = [.. plan.CriticalChain];
+        WorkLink[] chain = [.. plan.LongestChain];
         Assert.Equal("recheck", chain[^1].Later);
         Assert.Equal(chain.Skip(1).Select(l => l.Earlier), chain.SkipLast(1).Select(l => l.Later));
         int Minutes(string id) => plan.Find(id)!.Time.Minutes();

@@ -113,7 +113,7 @@ public sealed class PageTests
             HashSet<string> said = [.. Strings(json.RootElement)];
             foreach (WorkStep step in plan.Steps)
             {
-                IEnumerable<string> words = [PlanPage.Class(step), .. step.Does, .. step.Checks, .. step.Cautions.Select(c => c.Text), .. step.Tools.Select(t => t.Name), .. step.Supplies.Select(s => s.Name), .. step.Figures.Select(f => f.ToString()), .. step.Torques.Select(t => t.ToString()), .. step.Open.Select(f => f.Sentence), .. step.Open.Select(f => f.Joint!.Name), .. step.After.Select(a => a.Because)];
+                IEnumerable<string> words = [PlanPage.Class(step), .. step.Does, .. step.Checks, .. step.Cautions.Select(c => c.Text), .. step.Tools.Select(t => t.Name), .. step.Consumables.Select(s => s.Name), .. step.Figures.Select(f => f.ToString()), .. step.Torques.Select(t => t.ToString()), .. step.Open.Select(f => f.Sentence), .. step.Open.Select(f => f.Joint!.Name), .. step.After.Select(a => a.Because)];
                 Assert.All(words, w => Assert.Contains(w, said));
             }
 
@@ -210,9 +210,9 @@ public sealed class PageTests
     public void A_plan_of_parts_that_do_not_mate_says_so_first()
     {
         WorkPlan plan = Build.From(Frame.Read("seatTube 27.2; leastInsertion 80; mostInsertion 210")).With(Seatpost.Read("31.6 x 350")).WorkPlan();
-        Assert.Contains("Do not work this plan off", plan.ToString(), StringComparison.Ordinal);
+        Assert.Contains("Do not follow this plan yet", plan.ToString(), StringComparison.Ordinal);
         Assert.Contains(plan.Find("fit-seatpost")!.Open, f => f.Joint!.Id == "seatpost-in-seat-tube");
-        Assert.DoesNotContain("Do not work this plan off", Plan.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Do not follow this plan yet", Plan.ToString(), StringComparison.Ordinal);
     }
 
     private static XElement Read(string html) => XDocument.Parse(html[html.IndexOf("<html", StringComparison.Ordinal)..], LoadOptions.PreserveWhitespace).Root!;

@@ -200,7 +200,7 @@ public sealed class PlanLaws
             ("fluid", p => Shows(p, "connect-front-brake", "hose-nut")),
             ("universal hanger", p => Shows(p, "fit-hanger", "universal-hanger-bolt")),
             ("belt", p => p.Find("fit-chain")?.Does.Any(d => d.Contains("Lay the belt", StringComparison.Ordinal)) == true),
-            ("tubular", p => p.Find("fit-front-tyre")?.Supplies.Any(s => s.Id == "tubular-glue") == true),
+            ("tubular", p => p.Find("fit-front-tyre")?.Consumables.Any(s => s.Id == "tubular-glue") == true),
             ("pressed shell", p => p.Find("fit-bottom-bracket")?.Shop is { IsNeeded: true }),
             ("carbon steerer", p => Shows(p, "fit-stem", "stem-on-carbon-steerer")),
             ("flat mount", p => Shows(p, "mount-rear-caliper", "flat-mount-bolts")),

@@ -54,7 +54,7 @@ public sealed class SetUpTests
         build = tube ? build.With(InnerTube.Read("622; Presta"), Slot.RearTube) : build;
         build = valve ? build.With(TubelessValve.Read("Presta"), Slot.RearValve) : build;
         WorkPlan plan = build.WorkPlan();
-        Assert.Equal(sealant, plan.Find("fit-rear-tyre")!.Supplies.Any(s => s.Id == "sealant"));
+        Assert.Equal(sealant, plan.Find("fit-rear-tyre")!.Consumables.Any(s => s.Id == "sealant"));
         Assert.Equal(!sealant, Says(plan.Find("fit-rear-tyre")!, "no tube is under a bead"));
         Assert.Equal(tube && valve, plan.Find("fit-rear-tube") is { } step && Says(step, "as the spare"));
         Assert.Equal(sealant, build.SmallParts().Any(p => p.Id == "rear-sealant"));
@@ -99,14 +99,14 @@ public sealed class SetUpTests
         Assert.NotEmpty(plan.WhyBefore("prepare-shell", "route-lines"));
         Assert.NotEmpty(plan.WhyBefore("prepare-head-tube", "route-lines"));
         Assert.DoesNotContain(Steel("; headset cables through").With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(HeadsetCover.Read("through")).WorkPlan().Find("route-lines")!.Does, d => d.StartsWith("Lead", StringComparison.Ordinal));
-        Assert.DoesNotContain(Steel().With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).WorkPlan().Find("route-lines")!.Supplies, s => s.Id == "cable-ends");
+        Assert.DoesNotContain(Steel().With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).WorkPlan().Find("route-lines")!.Consumables, s => s.Id == "cable-ends");
     }
 
     [Fact]
     public void Each_thing_to_buy_stands_on_one_list()
     {
         WorkPlan plan = Bench.WholeBicycle().Without(Slot.RearTube).With(Tyre.Read("40-622; tubeless"), Slot.RearTyre).WorkPlan();
-        string[] used = [.. plan.Supplies.Select(s => s.Id)];
+        string[] used = [.. plan.Consumables.Select(s => s.Id)];
         string[] parts = [.. plan.SmallParts.Select(p => p.Id)];
         Assert.All(new[] { "grease", "sealant", "threadlock" }, id => Assert.Contains(id, used));
         Assert.DoesNotContain(parts, p => p is "grease" or "carbon-paste" or "threadlock" || p.EndsWith("sealant", StringComparison.Ordinal));
@@ -114,7 +114,7 @@ public sealed class SetUpTests
         Assert.DoesNotContain("cable-ends", used);
         WorkPlan fluid = Steel().With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(Caliper.Read("fluid mineral"), Slot.FrontBrake).WorkPlan();
         Assert.Equal(["front-hose-ends"], fluid.SmallParts.Select(p => p.Id).Where(p => p.Contains("hose", StringComparison.Ordinal)));
-        Assert.DoesNotContain(fluid.Supplies, s => s.Id == "hose-ends" || s.Id == "cable-ends" || s.Id.StartsWith("fluid-", StringComparison.Ordinal));
+        Assert.DoesNotContain(fluid.Consumables, s => s.Id == "hose-ends" || s.Id == "cable-ends" || s.Id.StartsWith("fluid-", StringComparison.Ordinal));
     }
 
     [Fact]

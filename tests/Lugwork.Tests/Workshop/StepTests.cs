@@ -140,7 +140,7 @@ public sealed class StepTests
     public void Each_supply_has_its_sentence()
     {
         Dictionary<string, string> words = new() { ["grease"] = "rease", ["carbon-paste"] = "paste", ["threadlock"] = "thread lock", ["alcohol"] = "alcohol", ["chain-lube"] = "ubricate" };
-        Assert.All(Whole.Steps, step => Assert.All(step.Supplies.Where(s => words.ContainsKey(s.Id)), s => Assert.True(step.Does.Any(d => d.Contains(words[s.Id], StringComparison.Ordinal)), $"{step.Id}: {s.Id}")));
+        Assert.All(Whole.Steps, step => Assert.All(step.Consumables.Where(s => words.ContainsKey(s.Id)), s => Assert.True(step.Does.Any(d => d.Contains(words[s.Id], StringComparison.Ordinal)), $"{step.Id}: {s.Id}")));
     }
 
     [Theory]
@@ -274,7 +274,7 @@ public sealed class StepTests
     public void Paste_goes_where_bar_or_stem_is_or_may_be_carbon(string bar, string stem, bool paste)
     {
         WorkPlan plan = Steel().With(Handlebar.Read(bar)).With(Stem.Read(stem)).WorkPlan();
-        Assert.Equal(paste, plan.Find("fit-handlebar")!.Supplies.Any(s => s.Id == "carbon-paste"));
+        Assert.Equal(paste, plan.Find("fit-handlebar")!.Consumables.Any(s => s.Id == "carbon-paste"));
         Assert.Equal(paste, plan.Find("fit-handlebar")!.Does.Any(d => d.Contains("paste", StringComparison.Ordinal)));
         Assert.Equal(paste, plan.Inspection.Any(p => p.Id == "carbon"));
     }

@@ -57,7 +57,7 @@ public sealed class UnknownTests
         Build build = Build.From(Frame.Read($"material {frame}")).With(Seatpost.Read($"27.2; material {post}"));
         WorkStep step = build.WorkPlan().Find("fit-seatpost")!;
         Assert.Equal(torque, step.Torques.SingleOrDefault()?.Id);
-        Assert.Equal(supply, step.Supplies.SingleOrDefault()?.Id);
+        Assert.Equal(supply, step.Consumables.SingleOrDefault()?.Id);
         Assert.Equal(supply is null, Asks(step));
         Assert.Equal(torque is null, step.Figures.Any(f => f.Id == "binder-torque"));
         Assert.Empty(build.With(Dropper.Read("internal")).WorkPlan().Find("fit-seatpost")!.Torques);
@@ -74,7 +74,7 @@ public sealed class UnknownTests
     {
         WorkPlan plan = Build.From(Frame.Read("material steel")).With(BrakeLever.Read(lever), Slot.FrontLever).With(Caliper.Read(caliper), Slot.FrontBrake).WorkPlan();
         WorkStep bleed = plan.Find("bleed-front-brake")!;
-        Assert.Equal(fluid is null ? null : $"brake fluid: {fluid}", bleed.Supplies.FirstOrDefault(s => s.Id.StartsWith("fluid-", StringComparison.Ordinal))?.Name);
+        Assert.Equal(fluid is null ? null : $"brake fluid: {fluid}", bleed.Consumables.FirstOrDefault(s => s.Id.StartsWith("fluid-", StringComparison.Ordinal))?.Name);
         Assert.All(new[] { bleed, plan.Find("connect-front-brake")! }, s => Assert.Equal(fluid is null, Asks(s)));
         Assert.All(bleed.Does.Where(_ => fluid is null), d => Assert.False(d.Contains("mineral", StringComparison.Ordinal) || d.Contains("DOT", StringComparison.Ordinal), d));
     }

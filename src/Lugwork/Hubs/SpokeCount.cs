@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.ComponentModel;
 using System.Text.Json.Serialization;
 
-namespace Lugwork.Tyres;
+namespace Lugwork.Hubs;
 
 /// <summary>How many holes for spokes a hub has in both flanges together, or a rim. Closed set, identity equality.</summary>
 /// <remarks>Hub and rim must have the same number, except where a wheel is laced two to one by its maker. 28, 32 and 36 are printed; the other numbers are from memory.</remarks>

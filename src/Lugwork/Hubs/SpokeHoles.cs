@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace Lugwork.Tyres;
+namespace Lugwork.Hubs;
 
 /// <summary>Holes for spokes in hubs and rims, as published. Counts of hub and rim must be the same, except where a wheel is laced two to one.</summary>
 public static class SpokeHoles
@@ -9,7 +9,7 @@ public static class SpokeHoles
     public static Length HubHole => Length.FromMillimeters(2.6);
 
     /// <summary>The usual circle of spoke holes in a flange, 38 to 67 mm.</summary>
-    public static (Length Least, Length Most) FlangeCircle => (Length.FromMillimeters(38), Length.FromMillimeters(67));
+    public static LengthRange FlangeCircle => new(38, 67);
 
     /// <summary>Where hole and circle come from.</summary>
     public static Source HubSource => Sources.HubMeasuring;

@@ -1,7 +1,7 @@
 namespace Lugwork.Planning;
 
 /// <summary>What becomes of a part of the donor.</summary>
-public enum CarryPlan
+public enum CarryDecision
 {
     /// <summary>It stays with the donor: it is refused, clashes with a part that moves, or nothing is there to judge it by.</summary>
     Stays = 0,
