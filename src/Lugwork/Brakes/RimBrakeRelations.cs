@@ -60,7 +60,7 @@ internal static class RimBrakeRelations
         Sources = [Sources.BrazedOnBrakes],
     };
 
-    private static readonly Reason Reaches = new("reaches", "The rim is {0} mm from the brake hole, within a reach of {1}.") { Sources = [Sources.ReachPitfalls, Sources.ReachMeasuring] };
+    private static readonly Reason Reaches = new("reaches", "The rim is {0} mm from the brake hole; this brake has {1}.") { Sources = [Sources.ReachPitfalls, Sources.ReachMeasuring] };
 
     private static readonly Reason TooLong = new("reach-too-long", "The rim is {0} mm from the brake hole, less than the shortest setting of {1}: the pads do not come up to the track.", Cautions.BrakeWork)
     {

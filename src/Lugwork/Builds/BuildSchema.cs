@@ -49,7 +49,8 @@ internal static class BuildSchema
 
             if (key == "format")
             {
-                described["enum"] = new JsonArray(FileFormat.Now, null);
+                described["minimum"] = 1;
+                described["maximum"] = FileFormat.Now;
             }
 
             properties[key] = described;

@@ -15,6 +15,7 @@ public sealed record CatalogueRow(long Id, Slot Slot, Part Part);
 public sealed record CatalogueLine(long Id, string Slot, string Text);
 
 /// <summary>The place of a part in a catalogue.</summary>
+/// <remarks>The default is no place: its slot is null.</remarks>
 /// <param name="Slot">The slot.</param>
 /// <param name="Id">The shop's own number.</param>
 public readonly record struct CatalogueKey(Slot Slot, long Id);

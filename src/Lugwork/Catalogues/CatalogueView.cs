@@ -60,12 +60,8 @@ public sealed class CatalogueView
     /// <param name="frame">The frame.</param>
     /// <param name="slot">Any slot; in that of the frame nothing is judged but a frame's own condition.</param>
     /// <param name="most">The most parts of each list; 0 for counts alone.</param>
-    /// <param name="worst">The worst verdict to list and to tell apart.</param>
-    /// <param name="cancellationToken">Ends it.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative, or <paramref name="worst"/> is not one of fits, needs part and needs measuring.</exception>
-    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public SlotFitting Fitting(Frame frame, Slot slot, int most, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellationToken = default) =>
-        Fitting(Build.From(frame), slot, most, worst, cancellationToken);
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative.</exception>
+    public SlotFitting Fitting(Frame frame, Slot slot, int most) => Fitting(Build.From(frame), slot, most);
 
     /// <summary>How many parts go into every slot of a build of which there are parts, that of the frame left out.</summary>
     /// <param name="build">The build.</param>

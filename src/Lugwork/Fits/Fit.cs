@@ -166,7 +166,12 @@ public sealed record Measurement
     public override string ToString() => $"{Slot.Name}, {CalledOn(Slot, Called)}: {How}";
 
     /// <summary>What something is called where its part stands before it.</summary>
-    internal static string CalledOn(Slot slot, string called) => called.EndsWith($" of the {slot.Name}", StringComparison.Ordinal) ? called[..^(slot.Name.Length + 8)] : called;
+    internal static string CalledOn(Slot slot, string called)
+    {
+        const string OfThe = " of the ";
+        int at = called.LastIndexOf(OfThe, StringComparison.Ordinal);
+        return at > 0 && $" {slot.Name}".EndsWith($" {called.AsSpan(at + OfThe.Length)}", StringComparison.Ordinal) ? called[..at] : called;
+    }
 }
 
 /// <summary>Something to measure or ask, with what it is worth.</summary>

@@ -64,14 +64,14 @@ public sealed partial class BuildChooser
     /// <summary>The cheapest build that fits.</summary>
     /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Cheapest(CancellationToken cancellationToken = default) => Cheapest(1, cancellationToken);
+    public ChoiceResult Cheapest(CancellationToken cancellationToken = default) => CheapestFew(1, cancellationToken);
 
     /// <summary>The cheapest builds that fit, cheapest first. Two builds differ in at least one part.</summary>
     /// <param name="count">How many, 1 to 1,000.</param>
     /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult Cheapest(int count, CancellationToken cancellationToken = default)
+    public ChoiceResult CheapestFew(int count, CancellationToken cancellationToken = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostBuilds);

@@ -69,9 +69,7 @@ public sealed class CarryOver
     /// <summary>Judges the parts of an old bicycle against a new frame.</summary>
     /// <param name="donor">The old bicycle, as far as it is there.</param>
     /// <param name="frame">The new frame.</param>
-    /// <param name="cancellationToken">Ends the work early.</param>
-    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public static CarryOver Of(Build donor, Frame frame, CancellationToken cancellationToken = default) => Of(donor, Build.From(frame), cancellationToken);
+    public static CarryOver Of(Build donor, Frame frame) => Of(donor, Build.From(frame));
 
     /// <summary>Judges the parts of an old bicycle against a new build.</summary>
     /// <param name="donor">The old bicycle, as far as it is there.</param>

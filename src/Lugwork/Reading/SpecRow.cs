@@ -3,12 +3,14 @@ using System.Collections.Immutable;
 namespace Lugwork.Reading;
 
 /// <summary>A row of a shop's list.</summary>
+/// <remarks>The default has no text: it is null, and no row.</remarks>
 /// <param name="Slot">The part, where the list says it.</param>
 /// <param name="Text">The text of the row.</param>
 /// <param name="Id">The row's own number or name, given back with the result; may be empty.</param>
 public readonly record struct SpecRow(Slot? Slot, string Text, string Id = "");
 
 /// <summary>A row that was read.</summary>
+/// <remarks>The default is no row: what became of it is null, and so is the text of its row.</remarks>
 public readonly record struct SpecRowResult
 {
     internal SpecRowResult(long number, SpecRow row, SpecLine line)

@@ -14,7 +14,7 @@ public sealed class SurfaceTests
     [Fact]
     public void Only_what_callers_make_has_members_by_position()
     {
-        string[] callers = ["Caution", "CatalogueKey", "CatalogueLine", "CatalogueRow", "ChoiceBridgePrice", "CostSeller", "Evidence", "LeaveToShop", "SpecRow", "WorkConsumable", "WorkPrerequisite", "WorkTool"];
+        string[] callers = ["CatalogueKey", "CatalogueLine", "CatalogueRow", "Caution", "ChoiceBridgePrice", "CostSeller", "Evidence", "LeaveToShop", "SpecRow", "WorkConsumable", "WorkPrerequisite", "WorkTool"];
         Assert.Equal(callers, Public.Where(t => t.GetMethod("Deconstruct") is not null).Select(t => t.Name).Order(StringComparer.Ordinal));
     }
 

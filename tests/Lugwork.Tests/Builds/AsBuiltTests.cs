@@ -21,7 +21,7 @@ public sealed class AsBuiltTests
         Assert.Equal((Verdict.Fits, Verdict.Fits), (Of(cut, "steerer-reaches-stem"), Of(cut, "gap-under-cap")));
         Assert.Equal(Verdict.Unsafe, Of(cut.WithCut(Slot.Fork, "steererLength", "196.9"), "steerer-reaches-stem"));
         Assert.Equal(new(Slot.Fork, "steererLength", "203", AsBuiltKind.Cut, "300", "guide, square", Day), cut.AsBuilt.Single());
-        Assert.Equal("fork, steerer length: 203, cut, was 300 (2026-05-01): guide, square", cut.AsBuilt.Single().ToString());
+        Assert.Equal("fork, length of the steerer: 203, cut, was 300 (2026-05-01): guide, square", cut.AsBuilt.Single().ToString());
         Assert.Contains("measured: \"cut to 203 on 2026-05-01, guide, square\"", cut.Check().Fits.Single(f => f.Joint!.Id == "steerer-reaches-stem").Explain(), StringComparison.Ordinal);
         Assert.Empty(Uncut().AsBuilt);
     }

@@ -84,7 +84,7 @@ public sealed class SchemaTests
         Assert.DoesNotContain("$schema", BuildFile.Write(build), StringComparison.Ordinal);
         string text = BuildFile.Write(build, "../a b.json");
         using JsonDocument written = JsonDocument.Parse(text);
-        Assert.Equal(["$schema", "name", "parts"], written.RootElement.EnumerateObject().Select(p => p.Name));
+        Assert.Equal(["$schema", "format", "name", "parts"], written.RootElement.EnumerateObject().Select(p => p.Name));
         Assert.Equal("../a b.json", written.RootElement.GetProperty("$schema").GetString());
         Assert.Equal(BuildFile.Write(build), BuildFile.Write(BuildFile.Read(text)));
     }

@@ -58,7 +58,7 @@ public sealed partial class SentenceLaws
     [GeneratedRegex(@"\bno figure (?!and\b|or\b|is\b|to\b|of its own\b)[a-z]")]
     private static partial Regex NoFigure();
 
-    [GeneratedRegex(@"\b([a-z]{4,}) (?:of|for) (?:the |a |an )?(?:[\w.-]+ )?\1\b|\b([a-z]{4,}): [a-z ]+ of the (?:[a-z]+ )?\2\b")]
+    [GeneratedRegex(@"\b([a-z]{4,}) (?:of|for) (?:the |a |an )?(?:[\w.-]+ )?\1\b|\b([a-z]{4,}): [a-z ]+ of the (?:front |rear )?\2$")]
     private static partial Regex Twice();
 
     [GeneratedRegex(@"\b[a-z]+[a-z][A-Z][a-z]{2,}")]

@@ -19,7 +19,7 @@ public sealed class ChoiceBruteForceTests
         {
             ChoiceRequest request = Draw(seed);
             List<(long Price, long Mass, Build Build)> all = BruteForce.All(request);
-            ChoiceResult result = BuildChooser.Of(request).Cheapest(10);
+            ChoiceResult result = BuildChooser.Of(request).CheapestFew(10);
             Assert.True(result.Status == (all.Count == 0 ? ChoiceStatus.Impossible : ChoiceStatus.Optimal), $"seed {seed}: {result.Status}, {all.Count} fit");
             Assert.Equal(all.Take(10).Select(a => a.Price), result.Builds.Select(b => b.Price.Steps));
             Assert.Equal(result.Builds.Length, result.Builds.Select(b => string.Join(',', b.Parts.Select(p => p.Id))).Distinct().Count());

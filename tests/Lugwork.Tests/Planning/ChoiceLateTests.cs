@@ -31,7 +31,7 @@ public sealed class ChoiceLateTests
             ChoiceRequest request = seed % 2 == 0 ? ChoiceBench.Draw(new Random(seed), 4, 4, 0) : ChoiceBench.DrawAll(new Random(seed), 4, 3, 0);
             BuildChooser tables = BuildChooser.Of(request);
             BuildChooser late = Late(request);
-            Same(tables.Cheapest(6), late.Cheapest(6));
+            Same(tables.CheapestFew(6), late.CheapestFew(6));
             rules += late.PlanOf(false, default).Network?.Late.Count > 0 ? 1 : 0;
             if (tables.Lightest() is not { Best: { } lightest } result)
             {

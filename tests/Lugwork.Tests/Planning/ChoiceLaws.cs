@@ -35,7 +35,7 @@ public sealed class ChoiceLaws
     {
         ChoiceRequest request = DrawAll(seed.Item);
         BuildChooser chooser = BuildChooser.Of(request);
-        ChoiceResult best = chooser.Cheapest(5);
+        ChoiceResult best = chooser.CheapestFew(5);
         ChoiceResult lightest = chooser.Lightest();
         Assert.All(best.Builds, b => Passes(request, b));
         Assert.All(lightest.Builds, b => Passes(request, b));
@@ -87,7 +87,7 @@ public sealed class ChoiceLaws
     public void A_chosen_build_is_complete_and_passes_its_check(DoNotSize<int> seed)
     {
         ChoiceRequest request = Draw(seed.Item);
-        foreach (ChosenBuild chosen in BuildChooser.Of(request).Cheapest(5).Builds)
+        foreach (ChosenBuild chosen in BuildChooser.Of(request).CheapestFew(5).Builds)
         {
             Build anew = chosen.Parts.Where(p => p.Slot != Slot.Frame).Aggregate(request.Build[Slot.Rider] is { } rider ? Build.From(request.Build.Frame).With(rider) : Build.From(request.Build.Frame), (b, p) => b.With(p.Part, p.Slot));
             FitReport report = anew.Check();
@@ -104,9 +104,9 @@ public sealed class ChoiceLaws
         ChoiceRequest request = Draw(seed.Item);
         ChoiceOffer[] shuffled = [.. request.Offers];
         new Random(seed.Item).Shuffle(shuffled);
-        ChoiceResult first = BuildChooser.Of(request).Cheapest(4);
-        ChoiceResult again = BuildChooser.Of(request).Cheapest(4);
-        ChoiceResult other = BuildChooser.Of(request with { Offers = [.. shuffled] }).Cheapest(4);
+        ChoiceResult first = BuildChooser.Of(request).CheapestFew(4);
+        ChoiceResult again = BuildChooser.Of(request).CheapestFew(4);
+        ChoiceResult other = BuildChooser.Of(request with { Offers = [.. shuffled] }).CheapestFew(4);
         Assert.Equal(first.Builds.Select(b => b.Price), other.Builds.Select(b => b.Price));
         Assert.Equal(first.Builds.SelectMany(b => b.Parts).Select(p => p.Id), again.Builds.SelectMany(b => b.Parts).Select(p => p.Id));
     }

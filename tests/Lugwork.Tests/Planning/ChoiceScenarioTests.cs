@@ -36,7 +36,7 @@ public sealed class ChoiceScenarioTests
             ("seatpost-shim-26.8-to-27.2", 12.00m), ("seatpost-shim-25.4-to-27.2", 24.00m));
 
         // 27.2: 49.90. 26.8 and its shim: 31.50 + 12.00 = 43.50. 25.4 and its shim: 22.00 + 24.00 = 46.00. 30.9 goes into no bore of 27.2.
-        ChoiceResult result = BuildChooser.Of(request).Cheapest(10);
+        ChoiceResult result = BuildChooser.Of(request).CheapestFew(10);
         Assert.Equal(ChoiceStatus.Optimal, result.Status);
         Assert.Equal([43.50m, 46.00m, 49.90m], result.Builds.Select(b => b.Price.Amount));
         Assert.Equal(["post 26.8", "post 25.4", "post 27.2"], result.Builds.Select(b => b.ToBuy.Single().Id));
@@ -87,7 +87,7 @@ public sealed class ChoiceScenarioTests
 
         // Center-lock wheel and rotor: 190 + 45 = 235. Center-lock wheel and six-bolt rotor on a carrier, which comes with its bolts and ring: 190 + 20 + 28 = 238. Six-bolt wheel of 142: 260 + 20 = 280.
         // 135 with end caps and the six-bolt rotor, 180 + 33 + 20 = 233, would be cheapest: but nobody sells this crank for a rear end of 135, so its chainline has to be measured.
-        ChoiceResult result = BuildChooser.Of(request).Cheapest(10);
+        ChoiceResult result = BuildChooser.Of(request).CheapestFew(10);
         Assert.Equal([235m, 238m, 280m], result.Builds.Select(b => b.Price.Amount));
         Assert.Equal(["wheel 142 lock", "rotor lock"], result.Builds[0].ToBuy.Select(p => p.Id));
         Assert.Equal(["rear-rotor-on-hub"], result.Builds[1].Bridges.Select(b => b.Joint.Id));
