@@ -18,6 +18,9 @@ public sealed class CorpusTests(ITestOutputHelper output)
     /// <summary>And of the sixth.</summary>
     private const int SixthRead = 97;
 
+    /// <summary>And of the seventh.</summary>
+    private const int SeventhRead = 97;
+
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
 
@@ -53,6 +56,9 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     [Fact]
     public void The_sixth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Sixth.RunLines, SixthRead);
+
+    [Fact]
+    public void The_seventh_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Seventh.RunLines, SeventhRead);
 
     [Fact]
     public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 89);

@@ -31,6 +31,9 @@ internal sealed class SpecCorpus
     /// <summary>A sixth open set of lines that look hard and are sure.</summary>
     public static SpecCorpus Sixth => new("sixth");
 
+    /// <summary>A seventh open set of lines, weighted to where reading is weakest.</summary>
+    public static SpecCorpus Seventh => new("seventh");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];
