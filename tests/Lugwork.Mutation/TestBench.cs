@@ -1,0 +1,61 @@
+using System.Reflection;
+using System.Runtime.Loader;
+
+namespace Lugwork.Mutation;
+
+/// <summary>The library and its tests, loaded afresh, so that every table is made again; what they use is loaded once.</summary>
+internal sealed class TestBench : IDisposable
+{
+    private readonly AssemblyLoadContext _alone = new("bench", isCollectible: true);
+    private readonly Dictionary<string, Assembly> _tests = [];
+    private readonly bool[] _seen;
+
+    /// <param name="folders">Where the built tests are; the first one's library is taken.</param>
+    /// <param name="number">The change that is on; -1 for none.</param>
+    public TestBench(string[] folders, int number)
+    {
+        _alone.Resolving += (context, name) => folders.Select(f => Path.Combine(f, name.Name + ".dll")).Where(File.Exists)
+            .Select((name.Name!.StartsWith("Lugwork", StringComparison.Ordinal) ? context : AssemblyLoadContext.Default).LoadFromAssemblyPath).FirstOrDefault();
+        Type mutant = _alone.LoadFromAssemblyPath(Path.Combine(folders[0], "Lugwork.dll")).GetType("Lugwork.Mutant", throwOnError: true)!;
+        mutant.GetField("On", BindingFlags.Static | BindingFlags.NonPublic)!.SetValue(null, number);
+        _seen = (bool[])mutant.GetField("Seen", BindingFlags.Static | BindingFlags.NonPublic)!.GetValue(null)!;
+        foreach (string folder in folders)
+        {
+            string name = Path.GetFileName(Path.GetDirectoryName(folder))!;
+            _tests[name] = _alone.LoadFromAssemblyPath(Path.Combine(folder, name + ".dll"));
+        }
+    }
+
+    /// <summary>Everything that is no part of the house is shared by all benches.</summary>
+    public static void Share(string[] folders) => AssemblyLoadContext.Default.Resolving += (context, name) =>
+        folders.Select(f => Path.Combine(f, name.Name + ".dll")).Where(File.Exists).Select(context.LoadFromAssemblyPath).FirstOrDefault();
+
+    /// <summary>Folders whose tests ask for what is built from the judgement, and would take most of the time.</summary>
+    private static readonly string[] _above = ["Catalogues", "Drawing", "Hostile", "Notebooks", "Planning", "Reading", "Workshop"];
+
+    public IEnumerable<string> Classes() =>
+        _tests.SelectMany(t => t.Value.GetTypes().Where(c => !c.IsAbstract && !_above.Contains(c.Namespace!.Split('.')[^1]) && TestRun.Of(c).Any()).Select(c => $"{t.Key}|{c.FullName}")).Order(StringComparer.Ordinal);
+
+    /// <summary>A class of tests, which from now on finds its files where it was built.</summary>
+    public Type Class(string name)
+    {
+        Assembly tests = _tests[name.Split('|')[0]];
+        AppContext.SetData("APP_CONTEXT_BASE_DIRECTORY", Path.GetDirectoryName(tests.Location) + Path.DirectorySeparatorChar);
+        return tests.GetType(name.Split('|')[1], throwOnError: true)!;
+    }
+
+    /// <summary>The changes come by since it was last asked.</summary>
+    public IEnumerable<int> Seen()
+    {
+        for (int i = 0; i < _seen.Length; i++)
+        {
+            if (_seen[i])
+            {
+                _seen[i] = false;
+                yield return i;
+            }
+        }
+    }
+
+    public void Dispose() => _alone.Unload();
+}
