@@ -11,7 +11,7 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
     private const int Offers = 5_000;
     private const int Instances = 220;
 
-    private static string[] There => [.. new[] { "SCIP", "HIGHS" }.Where(Solvers.IsThere)];
+    private static readonly string[] Others = ["SCIP", "HIGHS"];
 
     private ChoiceNetwork[] _networks = [];
     private int _clique;
@@ -46,7 +46,7 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
         {
             long least = Library(network);
             Same(least, Solvers.CpSat(network) ?? -1, "CP-SAT");
-            foreach (string solver in There)
+            foreach (string solver in Others.Where(Solvers.IsThere))
             {
                 Same(least, Solvers.Mip(solver, network).Least ?? -1, solver);
             }
@@ -69,7 +69,7 @@ internal sealed class ChoosingRow(bool systemChecks) : IRow
         {
             double[] library = Timing.InTurn(9, () => Timing.Of(() => Library(network)));
             double[] peers = Timing.InTurn(1,
-                [() => Timing.Of(() => Solvers.CpSat(network)), .. There.Select(solver => (Func<double>)(() => Timing.Of(() => Solvers.Mip(solver, network))))]);
+                [() => Timing.Of(() => Solvers.CpSat(network)), .. Others.Where(Solvers.IsThere).Select(solver => (Func<double>)(() => Timing.Of(() => Solvers.Mip(solver, network))))]);
             return peers.Min() / library[0];
         })];
         Array.Sort(ratios);
