@@ -43,9 +43,9 @@ internal static class SpecSheets
         RankedMeasurement question = SpecQuestions.Of(frame)[0];
         Console.WriteLine(question);
 
-        (frame, SpecLine line) = SpecQuestions.Answer(frame, question.What.Field, "BSA 68");
-        Console.WriteLine($"{line.Outcome}: {string.Join(", ", line.Values)}");
-        Console.WriteLine(SpecQuestions.Of(frame)[0]);
+        SpecAnswer answer = SpecQuestions.Answer(frame, question.What.Field, "BSA 68");
+        Console.WriteLine($"{answer.Line.Outcome}: {string.Join(", ", answer.Line.Values)}");
+        Console.WriteLine(SpecQuestions.Of(answer.Frame)[0]);
         #endregion
     }
 

@@ -147,7 +147,7 @@ public sealed class ChoiceEdgeTests
     {
         // Neither is taken: of the first nobody can say whether it fits, the second has no price.
         ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m), new("no price", Slot.FrontWheel, Changed(Slot.FrontWheel))]);
-        ChoiceMend wheel = BuildChooser.Of(request).Conflict()!.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        ChoiceRemedy wheel = BuildChooser.Of(request).Conflict()!.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.Equal(("no price", false), (wheel.Nearest!.Id, wheel.IsOutside));
     }
 

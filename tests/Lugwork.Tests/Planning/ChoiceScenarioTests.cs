@@ -234,7 +234,7 @@ public sealed class ChoiceScenarioTests
         Assert.Equal(("wide wheel", 1), (wheel.Nearest!.Id, wheel.Fails.Length));
 
         // The rotor has no place on the other one and is left off; the disc brake that stays asks for it.
-        ChoiceMend alone = BuildChooser.Of(request with { Offers = [request.Offers[0]] }).Conflict()!.Mends.Single(m => m.Slot == Slot.FrontWheel);
+        ChoiceRemedy alone = BuildChooser.Of(request with { Offers = [request.Offers[0]] }).Conflict()!.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.Equal("rim wheel", alone.Nearest!.Id);
         Assert.Equal([Slot.FrontRotor], alone.Lacks);
     }
