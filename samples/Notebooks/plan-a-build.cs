@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 // The code cells of plan-a-build.ipynb, one after the other. RunNotebooks.cs writes this file.
 using Lugwork;
 using Lugwork.Drawing;

@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 // A commuter gives its parts to a bare frame: what moves, what it takes, and what that costs beside a new bicycle.
 using Lugwork;
 using Lugwork.Planning;

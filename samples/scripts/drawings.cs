@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 // Two drawings of a build file, to scale: the post in the seat tube, and the rear hub with the line of the chain. They are written as seatpost.svg and rear-hub.svg.
 using Lugwork;
 using Lugwork.Drawing;

@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 // The longest dropper for a frame and a rider: by leg, seat tube and insertion.
 using Lugwork;
 using Lugwork.Drivetrain;

@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 using Lugwork;
 
 var frame = Frame.Read("rear 12x142; seat tube 27.2; shell BSA 68; head tube EC34/EC34; rear brake IS");

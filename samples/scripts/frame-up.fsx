@@ -1,4 +1,4 @@
-#r "nuget: Lugwork, 0.1.0"
+#r "nuget: Lugwork, 1.0.0-rc.1"
 open Lugwork
 
 let frame = Frame.Read "rear 12x142; seat tube 27.2; shell BSA 68; head tube EC34/EC34; rear brake IS"

@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 // A hardtail made for 120 mm of travel: what does a fork of 140 mm make of it, and an angle headset on top?
 using Lugwork;
 using Lugwork.Geometry;

@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 // A bicycle on two wheels of 622: a smaller rear wheel of 584 in it, and a longer fork to stand it up again.
 using Lugwork;
 using Lugwork.Geometry;

@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 using Lugwork;
 using Lugwork.Brakes;
 

@@ -1,4 +1,4 @@
-#:package Lugwork@0.1.0
+#:package Lugwork@1.0.0-rc.1
 // A new fork with an uncut steerer: where is it cut, how deep goes the star nut, where does the bar end up, and what would another stem do?
 using Lugwork.Steering;
 using UnitsNet;
