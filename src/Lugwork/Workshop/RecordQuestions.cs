@@ -68,7 +68,7 @@ internal static class RecordQuestions
     /// <summary>One field of a part with two answers: the later step counts. A step that sets it anew, such as the saddle height, may differ from the one that fitted it.</summary>
     private static IEnumerable<string> Differing(WorkRecord kept)
     {
-        Dictionary<(Slot, string), (string Step, WorkMeasurement Said)> first = [];
+        Dictionary<(Slot, string), (string Step, WorkMeasurement Said, FigurePlace Place)> first = [];
         foreach (WorkEntry entry in kept.Entries)
         {
             WorkStep step = kept.Plan.Find(entry.Step)!;
@@ -79,15 +79,18 @@ internal static class RecordQuestions
                     continue;
                 }
 
-                if (first.TryGetValue((place.Slot, place.Field), out var earlier) && earlier.Said.Text != measured.Text && step.Stage != WorkStage.SettingUp)
+                if (first.TryGetValue((place.Slot, place.Field), out var earlier) && earlier.Said.Text != measured.Text && step.Stage != WorkStage.SettingUp && !IsCutAfter(earlier.Place, place))
                 {
                     yield return $"{step.Id} says {measured}, and {earlier.Step} says {earlier.Said}: the later one counts; measure once more";
                 }
 
-                first[(place.Slot, place.Field)] = (step.Id, measured);
+                first[(place.Slot, place.Field)] = (step.Id, measured, place);
             }
         }
     }
+
+    /// <summary>What was measured before it was cut is longer, as it should be; a mark says where the cut was to come.</summary>
+    private static bool IsCutAfter(FigurePlace earlier, FigurePlace later) => later.IsCut && earlier is { IsCut: false, IsMark: false };
 
     /// <summary>
     /// Torques of a step that is done which stand neither there nor in the last pass, where that is done. Of rows that exclude each other one is enough;

@@ -76,6 +76,15 @@ public sealed class RecordCareTests
         Assert.DoesNotContain(WorkRecord.For(Plan).Measured("fit-front-rotor", "rotor-thickness", Mm(1.8)).Measured("fit-rear-rotor", "rotor-thickness", Mm(1.6)).Questions, q => q.Contains("the later one counts", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void What_was_measured_before_the_cut_may_differ_from_what_was_cut()
+    {
+        WorkPlan plan = Build.From(Frame.Read("material steel; head tube length 130")).With(Fork.Read("steerer kind threadless; steerer material steel")).With(Headset.Read("threadless; upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5")).WorkPlan();
+        WorkRecord record = WorkRecord.For(plan).Measured("measure-interfaces", "measure-fork-steererLength", Mm(300)).Measured("cut-steerer", "steerer-cut", Mm(204));
+        Assert.Empty(record.Questions);
+        Assert.Equal("204", ((Fork)record.AsBuilt()[Slot.Fork]!).SteererLength.ToString());
+    }
+
     /// <summary>The saddle is raised after the post was fitted: that is the work, and no contradiction.</summary>
     [Fact]
     public void A_step_that_sets_a_thing_anew_may_differ_from_the_one_that_fitted_it()
