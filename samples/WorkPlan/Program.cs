@@ -4,17 +4,18 @@ using Lugwork;
 using Lugwork.Geometry;
 using UnitsNet;
 
-// The chart of the carbon road frame: reach, stack, head angle, fork offset, radius of the wheels.
-const string RoadChart = "387, 545, 73, 45, 341";
+// The chart of the carbon road frame: reach, stack, head angle, fork offset, radius of the wheels, seat angle.
+const string RoadChart = "387, 545, 73, 45, 341, 73.5";
 
 const string Help = """
     WorkPlan prints the steps by which a build becomes a bicycle.
 
     dotnet run --project samples/WorkPlan [-- [FILE] [--chart FIGURES] [--html PAGE] [--why EARLIER LATER] [--help]]
 
-      FILE      a build file (JSON); without one, a carbon road frame with new parts and its chart
-      --chart   what the maker's chart says beside the build, five figures with commas between: reach, stack, head angle,
-                fork offset, radius of the wheels with their tyres (mm and degrees); hoses and housing are estimated by it
+      FILE      a build file (JSON); without one, a carbon road frame with new parts, a rider, and a steerer that is still long
+      --chart   what the maker's chart says beside the build, five or six figures with commas between: reach, stack, head
+                angle, fork offset, radius of the wheels with their tyres, and the seat angle where the chart has it (mm and
+                degrees); hoses and housing are estimated by it
       --html    writes the plan to PAGE too, to be read on a screen and printed
       --why     why the step EARLIER comes before the step LATER, instead of the plan
       --help    this text
@@ -55,7 +56,7 @@ for (int i = 0; i < args.Length; i++)
 
 if (path is null)
 {
-    path = Path.Combine(AppContext.BaseDirectory, "builds", "road-disc-all-new.json");
+    path = Path.Combine(AppContext.BaseDirectory, "builds", "road-frame-to-cut.json");
     chart ??= RoadChart;
 }
 
@@ -99,13 +100,13 @@ catch (Exception e) when (e is IOException or UnauthorizedAccessException or For
     return Bad(e.Message);
 }
 
-// The frame as a figure: five figures of its chart, the others as the build states them.
+// The frame as a figure: five figures of its chart, or six, the others as the build states them.
 static FrameGeometry Geometry(Build build, string chart)
 {
     double[] figures = [.. chart.Split(',').Select(f => double.Parse(f, NumberStyles.Float, CultureInfo.InvariantCulture))];
-    if (figures is not [var reach, var stack, var headAngle, var offset, var radius])
+    if (figures is not [var reach, var stack, var headAngle, var offset, var radius, .. var seatAngle] || seatAngle.Length > 1)
     {
-        throw new FormatException("a chart has five figures: reach, stack, head angle, fork offset, radius of the wheels");
+        throw new FormatException("a chart has five figures, reach, stack, head angle, fork offset and radius of the wheels, and a sixth where it has the seat angle");
     }
 
     Fork? fork = build[Slot.Fork] as Fork;
@@ -115,6 +116,7 @@ static FrameGeometry Geometry(Build build, string chart)
         Reach = Length.FromMillimeters(reach),
         Stack = Length.FromMillimeters(stack),
         HeadAngle = Angle.FromDegrees(headAngle),
+        SeatAngle = seatAngle is [var degrees] ? Angle.FromDegrees(degrees) : null,
         ForkOffset = Length.FromMillimeters(offset),
         RearRadius = Length.FromMillimeters(radius),
         FrontRadius = Length.FromMillimeters(radius),

@@ -16,6 +16,7 @@ internal static class AsBuiltRules
         (Slot.RearLever, "hoseLength", "a hose or housing"),
         (Slot.Shifter, "housingLength", "a housing"),
         (Slot.FrontShifter, "housingLength", "a housing"),
+        (Slot.Dropper, "housingLength", "a housing"),
     ];
 
     /// <summary>By how much a reading may be over what the part was cut to: saw and rule. Our own bound, no source.</summary>

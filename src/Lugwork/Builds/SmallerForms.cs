@@ -44,7 +44,8 @@ internal static partial class PartForms
     public static PartForm<Dropper> Dropper { get; } = new("dropper", () => new Dropper(),
         PartField<Dropper>.Of("routing", "internal, external or wireless", p => p.Routing, (p, v) => p with { Routing = v }, [], bare: true),
         PartField<Dropper>.Of("travel", Millimetres, p => p.Travel, (p, v) => p with { Travel = v }, ["drop"]),
-        PartField<Dropper>.Of("stack", Millimetres, p => p.Stack, (p, v) => p with { Stack = v }, ["least rail height"]));
+        PartField<Dropper>.Of("stack", Millimetres, p => p.Stack, (p, v) => p with { Stack = v }, ["least rail height"]),
+        PartField<Dropper>.Of("housingLength", Millimetres, p => p.HousingLength, (p, v) => p with { HousingLength = v }, ["housing length"]));
 
     private static (string Field, string Reason, string Expected)? TurnedTyres(InnerTube tube) =>
         tube.NarrowestTyre.State == KnownState.Value && tube.WidestTyre.State == KnownState.Value && tube.NarrowestTyre.Value.FitCode > tube.WidestTyre.Value.FitCode

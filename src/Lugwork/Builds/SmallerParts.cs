@@ -235,6 +235,9 @@ public sealed record Dropper : Part
     /// <summary>From the lip above the collar to the middle of the rails, fully down.</summary>
     public Known<Dimension> Stack { get; init; }
 
+    /// <summary>Housing or hose from its lever to the dropper, all pieces together; no joint reads it.</summary>
+    public Known<Dimension> HousingLength { get; init; }
+
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Dropper];
 
     private protected override string Told() => PartText.Written(this);

@@ -100,6 +100,11 @@ internal static class UnjudgedFields
         {
             Ask(Slot.FrontShifter, "housingLength", other.HousingLength, ref asked);
         }
+
+        if (parts.At(Slot.Dropper) is Dropper dropper)
+        {
+            Ask(Slot.Dropper, "housingLength", dropper.HousingLength, ref asked);
+        }
     }
 
     /// <summary>A wheel whose hub and rim have other numbers of holes is refused when it is read; one made in code is asked about and never fits.</summary>

@@ -5,6 +5,8 @@ internal static partial class Cautions
 {
     public static Caution FixedLockring { get; } = new("fixed-lockring", "A fixed sprocket that unscrews leaves the rider without a brake: it needs its own left-hand lockring, tightened fully against it, and a brake on the bicycle.");
 
+    public static Caution LeftHandCone { get; } = new("left-hand-cone", "Cone and locknut on the left of a one-piece crank have a left-hand thread: turned the wrong way with force, they strip it, and a cone that comes loose lets the crank wander.");
+
     public static Caution FreewheelLoad { get; } = new("freewheel-load", "Older British and Italian threads exchange with ISO for ordinary use: not on a tandem, nor for a strong rider on an aluminium hub.");
 
     public static Caution ShiftSetUp { get; } = new("shift-set-up", "Lever and derailleur are set up on the stand: every gear, both ways, under load, with the limit screws set first. A derailleur that goes over the end runs into the spokes.");

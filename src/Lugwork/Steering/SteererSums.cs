@@ -35,7 +35,7 @@ internal static class SteererSums
     public static SumRelation UnderCap { get; } = new SumRelation(
             "gap of at least 2 mm under the cap", "mm",
             v => v[1] + v[2] + v[3] + v[4] + v[5] + v[6] - v[0], Stack,
-            new(long.MinValue, new(Verdict.NeedsPart, new Reason("steerer-above-stem", "A steerer of {0} mm stands [over] mm above the stem and its spacers (head tube {1}, stem {2}, spacers {5} and {6} mm): the cap pulls nothing down. It takes [bridge], or the steerer is cut.", Cautions.SteeringCare) { Sources = Gap }, Spacer)),
+            new(long.MinValue, new(Verdict.NeedsPart, new Reason("steerer-above-stem", "A steerer of {0} mm stands [over] mm above the stem and its spacers (head tube {1}, stem {2}, spacers {5} and {6} mm): the cap pulls nothing down. It takes [bridge].", Cautions.SteeringCare) { Sources = Gap }, Spacer)),
             new(0, new(Verdict.NeedsPart, new Reason("cap-meets-steerer", "A steerer of {0} mm leaves a gap of [sum] mm under the cap (head tube {1}, stem {2}, spacers {5} and {6} mm): the cap meets it before it pulls the stem down. It takes [bridge].", Cautions.SteeringCare) { Sources = Gap }, Spacer)),
             new((long)SteererLength.LeastGap * Millimetre, new(Verdict.Fits, new Reason("gap-under-cap", "A steerer of {0} mm leaves a gap of [sum] mm under the cap.") { Sources = Gap })))
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate);

@@ -46,6 +46,7 @@ internal static class BearingSteps
                 _ => ["Find out first whether the adapter bears on the faces of the shell or sits in its bore: one in the bore is pressed in."],
             },
             Tools = b => [IsInside(b) == true ? new("adapter-press", "press with seats for the adapter", true) : new("adapter-tool", "the tool that the adapter's maker names")], Consumables = b => [IsInside(b) is null ? null : Kit.Grease],
+            Figures = r => [IsInside(r.Build) == true ? null : WorkFigure.LacksTorque("shell-adapter-torque", "torque of the adapter", "the adapter maker's figure, where it is screwed in or bolted on")],
             Checks = b => [IsInside(b) == true ? "It stands square in the bore, down all round." : "It bears all round on bare metal."],
             Cautions = b => [Lugwork.Cautions.ShellFace, IsInside(b) == false ? null : Lugwork.Cautions.PressFitCare],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,

@@ -14,7 +14,7 @@ internal static class BrakeFigures
             return [];
         }
 
-        Known<BrakeMount> mount = end.IsFront ? build.As<Fork>(Slot.Fork)?.FrontBrakeMount ?? default : build.Frame.RearBrakeMount;
+        Known<BrakeMount> mount = build.MountOf(end);
         Known<RotorSize> rotor = build.As<Rotor>(end.Rotor)?.Size ?? default;
         if (mount.State != KnownState.Value || caliper.Mounting.State != KnownState.Value || rotor.State != KnownState.Value)
         {
@@ -31,6 +31,11 @@ internal static class BrakeFigures
             WorkFigure.Of("rotor-offset", "pads further out than on the mount's own rotor, along the radius", (rotor.Value.FitCode - mount.Value.NativeRotorMillimetres) / 2.0, "mm", Sources.RotorInterchange, Sources.Derived),
         ];
     }
+
+    /// <summary>Mount, caliper and rotor are known, and the caliper sits on the mount as it is.</summary>
+    public static bool SitsWithoutAdapter(Build build, WheelEnd end) =>
+        build.MountOf(end) is { State: KnownState.Value } mount && build.As<Caliper>(end.Caliper)?.Mounting is { State: KnownState.Value } foot && build.As<Rotor>(end.Rotor)?.Size is { State: KnownState.Value } rotor
+        && AdapterChoice.Of(mount.Value, foot.Value, rotor.Value, null).OnMount.Verdict == Verdict.Fits;
 
     public static WorkFigure? Thickness(Build build, WheelEnd end) => build.As<Rotor>(end.Rotor) is not { } rotor ? null
         : SeatFigures.Stated("rotor-thickness", "thickness of the rotor, against the least that is stamped on it", "the thickness of the rotor, by caliper where the pads run", rotor.Thickness).Into(end.Rotor, "thickness");

@@ -127,12 +127,12 @@ internal static class BrakeSteps
 
     private static CaliperFoot? FootOf(Build build, WheelEnd end) => build.As<Caliper>(end.Caliper)?.Mounting is { State: KnownState.Value } foot ? foot.Value : null;
 
-    /// <summary>An adapter is bolted on, none is, or null where the caliper does not say.</summary>
+    /// <summary>An adapter is bolted on, none is, or null where neither the caliper nor mount and rotor say it.</summary>
     private static bool? HasAdapter(Build build, WheelEnd end) => build.As<Caliper>(end.Caliper)?.Adapter.State switch
     {
         KnownState.None => false,
         KnownState.Value or KnownState.OneOf => true,
-        _ => null,
+        _ => BrakeFigures.SitsWithoutAdapter(build, end) ? false : null,
     };
 
     /// <summary>Flat mount has M5 bolts, posts and tabs M6; an adapter may have either.</summary>

@@ -8,7 +8,7 @@ public static partial class TorqueTable
 {
     internal static class BrakeTorques
     {
-        public static TorqueFigure RotorLockring { get; } = new("rotor-lockring", "lockring of a splined rotor", new(40.2m, 40.2m, FrameMakersTorques), new(40.2m, 40.2m, ShopTorqueTable), new(40, 40, BoltTorqueGuide), new(40, 50, Memory)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice };
+        public static TorqueFigure RotorLockring { get; } = new("rotor-lockring", "lockring of a splined rotor", new(40.2m, 40.2m, FrameMakersTorques), new(40.2m, 40.2m, ShopTorqueTable), new(40, 40, BoltTorqueGuide), new(40, 50, Memory)) { Treatment = ThreadTreatment.Grease, TreatmentSource = CommonPractice, IsCovered = true };
 
         public static TorqueFigure RotorBolts { get; } = new("rotor-bolts", "six rotor bolts, T25", new(5, 6.2m, FrameMakersTorques), new(5, 6.2m, ShopTorqueTable), new(4, 6, BoltTorqueGuide), new(2, 4, RotorMakersSheet, "with a plate that locks them", true)) { Treatment = ThreadTreatment.Threadlock, TreatmentSource = CommonPractice, Note = "The rotor maker decides." };
 

@@ -123,13 +123,26 @@ internal static class BuildLook
 
     public static bool HasDropperLine(this Build build) => build.As<Dropper>(Slot.Dropper) is { } dropper && !dropper.Routing.Is(DropperRouting.Wireless);
 
+    /// <summary>The line of a dropper runs through the frame to the foot of the post, outside to its head or collar, or null where it is not known which.</summary>
+    public static bool? IsDropperInside(this Build build) => Common(build.As<Dropper>(Slot.Dropper)?.Routing ?? default, r => r == DropperRouting.Internal);
+
+    /// <summary>Two crowns hold the fork, one does, or null where a fork of so much travel may have either. Single-crown forks end about there; common practice, no source.</summary>
+    public static bool? HasTwoCrowns(this Build build) => build.As<Fork>(Slot.Fork) is not { } fork ? false
+        : fork.Crowns.State == KnownState.Unknown ? fork.Travel.State is KnownState.Value or KnownState.Measured && fork.Travel.ToCandidates().High >= MayHaveTwoCrowns ? null : false
+        : Common(fork.Crowns, c => c == Suspension.CrownType.Dual);
+
+    private const long MayHaveTwoCrowns = 180 * Nanometres.PerMillimetre;
+
+    /// <summary>The derailleur hangs on a claw of its own, since the end has no hanger.</summary>
+    public static bool HangsOnClaw(this Build build) => build.Has(Slot.RearDerailleur) && build.IsHangerless() == false && build.Frame.Hanger.Is(Hanger.NoHanger);
+
     /// <summary>A brake sits in the hub of this end, or one of those stated for it does; null where the hub does not say and nothing else brakes this end.</summary>
     public static bool? HasHubBrake(this Build build, WheelEnd end) =>
         build.As<Wheel>(end.Wheel)?.HubBrake is not { } brake ? false
         : !brake.Values.IsEmpty ? brake.Values.Any(t => t.HasReactionArm)
         : brake.State == KnownState.None || build.HasAny(end.Lever, end.Caliper, end.RimBrake, end.Rotor) || build.MountOf(end).State == KnownState.Value ? false : null;
 
-    private static Known<BrakeMount> MountOf(this Build build, WheelEnd end) => end.IsFront ? build.As<Fork>(Slot.Fork)?.FrontBrakeMount ?? default : build.Frame.RearBrakeMount;
+    public static Known<BrakeMount> MountOf(this Build build, WheelEnd end) => end.IsFront ? build.As<Fork>(Slot.Fork)?.FrontBrakeMount ?? default : build.Frame.RearBrakeMount;
 
     /// <summary>Nothing takes the chain up but the wheel in its slots, an eccentric shell or a tensioner; null where a derailleur may still come, so that nothing is cut or set as if it never did.</summary>
     public static bool? HasFixedChain(this Build build) =>

@@ -74,7 +74,7 @@ internal static class CockpitSteps
         false => build.IsCarbonBar() switch
         {
             true => WorkFigure.LacksTorque("control-torque", "torque of levers and shifters on a carbon bar", "the figures of bar maker and lever maker; the lower of the two counts"),
-            false => null,
+            false => build.HasAny(Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter) ? null : WorkFigure.LacksTorque("control-torque", "torque of levers and shifters", "whether they brake, shift or both, and their maker's figure"),
             _ => WorkFigure.LacksTorque("control-torque", "torque of levers and shifters", "what the bar is made of"),
         },
         _ => WorkFigure.LacksTorque("drop-lever-torque", "torque of levers and shifters", "whether the bar is a drop bar or a flat one"),

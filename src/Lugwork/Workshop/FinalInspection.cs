@@ -26,7 +26,7 @@ internal static class FinalInspection
         new("cable-ends", "The end of every cable is capped.", b => MayPull(b, Slot.FrontLever) || MayPull(b, Slot.RearLever) || b.ShiftsByCable() || b.HasDropperLine(), Nothing, CableEndClause),
         new("toe-clearance", "A shoe clears the front tyre with the wheel turned: 100 mm without foot retention, 89 mm with it; the US rule says 89 mm.", b => b.Has(Slot.Crankset) && b.Has(Slot.FrontTyre), r => [Of(r, "toe-clearance")], ToeClearanceTest, ClearanceRegulation),
         new("pedal-clearance", "The bicycle leans by 25 degrees before a pedal meets the ground.", b => b.Has(Slot.Pedals), r => [Of(r, "pedal-ground-clearance")], ClearanceRegulation),
-        new("tyre-room", "Each tyre clears frame, fork and guards all round: 6 mm, 4 mm on a racing bicycle, never less than the maker's figure; the US rule says 1.6 mm.", b => b.HasAny(Slot.FrontTyre, Slot.RearTyre), r => [Of(r, "front-tyre-in-fork"), Of(r, "rear-tyre-in-frame")], RacingClearance, WheelsManual, WheelRegulation),
+        new("tyre-room", "Each tyre clears frame, fork and guards all round: 6 mm, 4 mm on a racing bicycle, never less than the maker's figure; the US rule says 1.6 mm.", b => b.HasAny(Slot.FrontTyre, Slot.RearTyre), r => [Judged(r, "front-tyre-on-its-rim-in-fork") ?? Of(r, "front-tyre-in-fork"), Judged(r, "rear-tyre-on-its-rim-in-frame") ?? Of(r, "rear-tyre-in-frame")], RacingClearance, WheelsManual, WheelRegulation),
         new("wheels-hold", "Each wheel stays when it is pulled hard sideways and down; axles and nuts are tight.", b => b.HasAny(Slot.FrontWheel, Slot.RearWheel), r => [Held(r.Build, WheelEnd.Front), Held(r.Build, WheelEnd.Rear)], RetentionClauses),
         new("quick-releases", "Each quick release shows whether it is open or closed, is closed, and is adjusted so that it closes firmly by hand.", b => MayHaveSkewer(b, WheelEnd.Front) || MayHaveSkewer(b, WheelEnd.Rear), r => [Held(r.Build, WheelEnd.Front), Held(r.Build, WheelEnd.Rear)], RetentionClauses),
         new("run-out", "The wheels run true.", b => b.HasAny(Slot.FrontWheel, Slot.RearWheel), Nothing, CommonPractice),
@@ -38,7 +38,7 @@ internal static class FinalInspection
         new("saddle-height", "The saddle stands at the rider's height; the rider can stand over the frame.", b => b.Has(Slot.Saddle), r => [SeatFigures.SaddleHeight(r.Build), Of(r, "standover")], CommonPractice),
         new("pedals-tight", "Both pedals are tight; left and right are not exchanged.", b => b.Has(Slot.Pedals), Nothing, ThreadConcepts),
         new("gears", "The chain falls off neither side in any gear; nothing touches the spokes.", b => b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur), Nothing, CommonPractice),
-        new("load", "Rider, luggage and riding are within every maker's limit.", Always, r => [.. r.Fits.Where(f => f.Joint!.Id.StartsWith("rider-on-", StringComparison.Ordinal)).Select(f => Of(r, f.Joint!.Id))], CommonPractice),
+        new("load", "Rider, luggage and riding are within every maker's limit.", Always, Loads, CommonPractice),
         new("reflectors", "Reflectors as the local rules ask; by the US rule one white or colourless in front, one red behind, two on each pedal, and one at each side or reflecting tyres or rims.", Always, Nothing, ReflectorRegulation),
         new("lights-and-bell", "Lights and bell are as the local rules ask for; they differ by country.", Always, Nothing, CommonPractice),
         new("bell-in-germany", "Where the bicycle is ridden in Germany: a bell that is clearly heard, lights that are approved, and two yellow reflectors in each wheel or white rings.", Always, Nothing, GermanRoadRules),
@@ -77,7 +77,19 @@ internal static class FinalInspection
 
     private static WorkFigure? Pressure(Build build, WheelEnd end) => build.Has(end.Tyre) ? TyreFigures.Lowest(build, end) : null;
 
-    /// <summary>What the check of this build says; null where it was not judged.</summary>
+    /// <summary>Every limit that was judged; where none was, what that takes.</summary>
+    private static WorkFigure?[] Loads(FitReport report)
+    {
+        WorkFigure?[] judged = [.. report.Fits.Where(f => f.Joint!.Id.StartsWith("rider-on-", StringComparison.Ordinal)).Select(f => Of(report, f.Joint!.Id))];
+        return judged.Length > 0 ? judged : [WorkFigure.Lacks("load", "rider and luggage on each part", "the mass of rider and luggage", "the makers' limits")];
+    }
+
+    /// <summary>What the check of this build says; what it lacks, where its parts are there and nobody looked; null where a part is not there, or another row speaks in its place.</summary>
     private static WorkFigure? Of(FitReport report, string joint) =>
+        Judged(report, joint) is { } told ? told
+        : JointTable.All.First(j => j.Id == joint) is { IsOnlyWhereLooked: true, MostHaveNone: false } row && row.Slots.All(report.Build.Has) && !row.GivesWay.Any(g => report.Build[g.Slot] is { } part && g.Speaks(part))
+            ? WorkFigure.Lacks(joint, row.Name, string.Join(row.NeedsAllSeen ? " and " : " or ", row.Seen.Select(i => row.Inputs[i].Called).Distinct())) : null;
+
+    private static WorkFigure? Judged(FitReport report, string joint) =>
         report.Fits.FirstOrDefault(f => f.Joint!.Id == joint) is { Joint: { } judged } fit ? WorkFigure.Told(joint, judged.Name, $"{fit.Sentence} ({Verdicts.InWords(fit.Verdict)})", [.. fit.Sources]) : null;
 }

@@ -10,12 +10,12 @@ internal static class FinalSteps
 
     private static readonly ImmutableArray<string> Tightened =
     [
-        "fit-hanger", "tighten-derailleur", "check-pivots", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "fit-front-wheel", "fit-rear-wheel",
+        "fit-hanger", "tighten-derailleur", "check-pivots", "fit-bottom-bracket", "fit-shell-adapter", "fit-stem", "fit-shock", "fit-seatpost", "fit-saddle", "fit-dropper-line", "fit-front-rotor", "fit-rear-rotor", "fit-cassette", "set-preload", "fit-fork", "lead-belt", "fit-front-wheel", "fit-rear-wheel",
         "fit-handlebar", "fit-controls", "fit-grips", "fit-chainring", "fit-chain-guide", "fit-crankset", "fit-pedals", "mount-front-caliper", "mount-rear-caliper", "mount-front-rim-brake", "mount-rear-rim-brake", "connect-front-brake", "connect-rear-brake", "hold-front-hub-brake", "hold-rear-hub-brake", "set-chain-tension", "align-steering",
         "fit-rear-derailleur", "fit-front-derailleur", "connect-shifters", "set-saddle-height",
     ];
 
-    private static readonly ImmutableArray<string> Set = ["adjust-brakes", "adjust-gears", "align-hanger", "set-sag", "inflate-tyres", "tape-bar", "fit-chain", "fit-fork"];
+    private static readonly ImmutableArray<string> Set = ["adjust-brakes", "adjust-gears", "align-hanger", "set-sag", "inflate-tyres", "tape-bar", "fit-chain"];
 
     public static ImmutableArray<StepRule> All { get; } =
     [
@@ -25,7 +25,9 @@ internal static class FinalSteps
             After = [.. Tightened.Select(id => new WorkPrerequisite(id, "it is checked once it is tight"))],
             Does = b =>
             [
-                "Go over every bolt with the torque wrench, in the order of the plan.",
+                "Go over every bolt that is reached with the torque wrench, in the order of the plan.",
+                Covers(b) ? "What lies under crank, cap or wheel was tightened at its step: see that it is written down there, and take nothing apart for it." : null,
+                Locks(b) ? "Stop at the low end of its figure where a bolt has thread lock: turned further, the lock breaks." : null,
                 ByHand(b, TorqueTable.SteeringTorques.TopCap) ? "Leave the top cap: against a stem that is clamped it sets nothing." : null,
                 ByHand(b, TorqueTable.DriveTorques.PreloadCap) ? "Leave the preload cap of the crank: against pinch bolts that are tight it sets nothing." : null,
                 ByHand(b, TorqueTable.BrakeTorques.Skewer) ? "Open and close each quick release once more by hand; no wrench goes on it." : null,
@@ -66,19 +68,29 @@ internal static class FinalSteps
         new()
         {
             Id = "recheck", Title = "Check again after the first rides", Stage = WorkStage.Riding, Needed = _ => true, Uses = [.. Slot.All.Where(s => s != Slot.Rider)], After = [new("first-ride", "parts settle under load, not on the stand")],
-            Does = b => ["After 50 to 100 km go over every bolt again with the torque wrench, and leave what is closed by hand as it is.", b.HasAny(Slot.FrontWheel, Slot.RearWheel) ? "Look at spokes and run-out of the wheels." : null, b.HasLines() ? "Take up cables that have stretched." : null],
+            Does = b => ["After 50 to 100 km go over every bolt that is reached again with the torque wrench, and leave what is closed by hand as it is.", b.HasAny(Slot.FrontWheel, Slot.RearWheel) ? "Look at spokes and run-out of the wheels." : null, b.HasLines() ? "Take up cables that have stretched." : null],
             Tools = _ => [Kit.TorqueWrench], Torques = Wrenched, Figures = ByMakers, Checks = _ => ["Nothing has come loose; no new crack, no new noise."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
     ];
 
     private static IEnumerable<StepRule> Earlier(Build build) => StepTable.All.Where(r => r.Stage < WorkStage.FinalChecks && r.Needed(build));
 
-    /// <summary>What a wrench is set for: what is closed by hand, or until play is gone, is none of it.</summary>
-    private static TorqueFigure?[] Wrenched(Build build) => [.. Earlier(build).SelectMany(r => r.Torques(build)).Where(t => t is { IsByHand: false })];
+    /// <summary>Torques that only makers name of what lies under crank or wheel once the bicycle is together. The lockring of a fixed sprocket is reached, and holds the brake of the legs. Common practice, no source.</summary>
+    internal static readonly ImmutableArray<string> Covered = ["bracket-torque", "shell-adapter-torque", "cassette-torque", "sprocket-torque", "ring-torque", "expander-torque"];
+
+    /// <summary>What a wrench is set for and still reaches: what is closed by hand, or until play is gone, and what lies under another part is none of it.</summary>
+    private static TorqueFigure?[] Wrenched(Build build) => [.. Earlier(build).SelectMany(r => r.Torques(build)).Where(t => t is { IsByHand: false, IsCovered: false })];
+
+    private static bool Covers(Build build) => Earlier(build).SelectMany(r => r.Torques(build)).Any(t => t is { IsCovered: true }) || build.HasAny(Slot.BottomBracket, Slot.Cassette, Slot.Chainring);
+
+    /// <summary>A step of this bicycle uses thread lock up.</summary>
+    private static bool Locks(Build build) => Earlier(build).SelectMany(r => r.Supplies(build)).Contains(Kit.Threadlock);
 
     private static bool ByHand(Build build, TorqueFigure row) => Earlier(build).SelectMany(r => r.Torques(build)).Contains(row);
 
-    /// <summary>Every joint whose figure only its maker has, each once, with all that its steps lack.</summary>
+    private static IEnumerable<WorkFigure> Makers(FitReport report) => Earlier(report.Build).SelectMany(r => r.Figures(report)).OfType<WorkFigure>().Where(f => f.Unit == WorkFigure.NewtonMetres);
+
+    /// <summary>Every joint that is reached and whose figure only its maker has, each once, with all that its steps lack.</summary>
     private static WorkFigure?[] ByMakers(FitReport report) =>
-        [.. Earlier(report.Build).SelectMany(r => r.Figures(report)).OfType<WorkFigure>().Where(f => f.Unit == WorkFigure.NewtonMetres).GroupBy(f => f.Id).Select(g => g.First() with { Lacking = [.. g.SelectMany(f => f.Lacking).Distinct()] })];
+        [.. Makers(report).Where(f => !Covered.Contains(f.Id)).GroupBy(f => f.Id).Select(g => g.First() with { Lacking = [.. g.SelectMany(f => f.Lacking).Distinct()] })];
 }

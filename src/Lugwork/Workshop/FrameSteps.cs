@@ -155,7 +155,7 @@ internal static class FrameSteps
                         "Grease the thread of the bolt thinly, unless its maker says otherwise.",
                         "Turn the bolt anticlockwise to tighten it: its thread is left-hand.",
                     },
-                    { State: KnownState.Value } hanger when hanger.Value == Drivetrain.Hanger.NoHanger => ["This frame has no hanger: have the claw of the derailleur ready, which is held by the axle and goes on with the wheel."],
+                    { State: KnownState.Value } hanger when hanger.Value == Drivetrain.Hanger.NoHanger => ["This frame has no hanger: have the claw of the derailleur ready, which goes into the end before the wheel and is held by its axle."],
                     { State: KnownState.Value } => ["Screw a hanger that is a part of its own to its clean seat now, and tighten its bolts as its maker says.", "A hanger that is one piece with the frame needs nothing here."],
                     _ => ["Find out first which hanger this frame takes, and which way its bolt turns: universal ones tighten the other way round."],
                 },
@@ -168,7 +168,7 @@ internal static class FrameSteps
         },
         new()
         {
-            Id = "align-hanger", Title = "Check and align the derailleur hanger", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur) && b.IsHangerless() != true, Uses = [Slot.Frame, Slot.RearWheel],
+            Id = "align-hanger", Title = "Check and align the derailleur hanger", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur) && b.IsHangerless() != true && !b.HangsOnClaw(), Uses = [Slot.Frame, Slot.RearWheel],
             After = [Looked, new("fit-hanger", "it is aligned as it sits in the frame"), new("fit-rear-wheel", "the gauge is read against the rim of a wheel that sits in the frame")],
             Does = b =>
             [

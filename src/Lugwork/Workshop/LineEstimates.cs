@@ -26,7 +26,7 @@ internal static class LineEstimates
             return figure;
         }
 
-        string[] lacking = [.. Lacking(figure, build)];
+        string[] lacking = [.. Lacking(figure, build, frame)];
         if (lacking.Length > 0)
         {
             return figure with { Lacking = [.. figure.Lacking, .. lacking.Select(l => $"for an estimate {l}")] };
@@ -38,13 +38,15 @@ internal static class LineEstimates
             "front-brake-line" when EndsAtCrown(build) => Told(figure, bar + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters, $"{along} and head tube, down to the crown", build),
             "front-brake-line" => Told(figure, bar + frame.HeadTube.Millimeters + frame.LowerStack.Millimeters + frame.AxleToCrown.Millimeters, $"{along}, head tube and fork", build),
             "front-shift-line" => Told(figure, bar + Down(frame), $"{along} and down tube", build),
+            "rear-brake-line" when EndsAtRim(build) => RimLine(figure, build, frame, bar, along),
+            Dropper when build.IsDropperInside() == false => OutsideLine(figure, build, frame, bar, along),
             Dropper => DropperLine(figure, build, bar + Down(frame), along),
             _ => Told(figure, bar + Down(frame) + frame.Chainstay.Millimeters, $"{along}, down tube and chainstay", build),
         };
     }
 
-    /// <summary>What the way of a line takes that this build does not say. The way to a rear rim brake, and of a dropper outside, runs along tubes whose points no chart gives.</summary>
-    private static IEnumerable<string> Lacking(WorkFigure figure, Build build)
+    /// <summary>What the way of a line takes that neither this build nor the chart says.</summary>
+    private static IEnumerable<string> Lacking(WorkFigure figure, Build build, FrameGeometry frame)
     {
         if (build.IsDropBar() is null)
         {
@@ -56,19 +58,39 @@ internal static class LineEstimates
             yield return "the width of the bar";
         }
 
-        if (figure.Id == "rear-brake-line" && build.Has(Slot.RearRimBrake) && !build.Has(Slot.RearBrake))
+        bool atRim = figure.Id == "rear-brake-line" && EndsAtRim(build);
+        bool? inside = figure.Id == Dropper ? build.IsDropperInside() : true;
+        if (inside is null)
         {
-            yield return "the way along top tube and stays, whose points no chart gives";
+            yield return "whether it runs inside the frame or outside";
         }
 
-        if (figure.Id == Dropper && !build.As<Dropper>(Slot.Dropper)!.Routing.Is(DropperRouting.Internal))
+        if ((atRim || inside == false) && frame.SeatAngle is null)
         {
-            yield return "that it runs inside the frame: of a way outside no chart gives the points";
+            yield return "the seat angle of the chart";
         }
 
-        if (figure.Id == Dropper && build.Frame.SeatTubeLength is not { State: KnownState.Value })
+        if ((atRim || figure.Id == Dropper) && build.Frame.SeatTubeLength is not { State: KnownState.Value })
         {
             yield return "the length of the seat tube";
+        }
+
+        if (atRim && SeatOf(build) is null)
+        {
+            yield return "the bead seat of the rear wheel";
+        }
+
+        if (inside == false && build.As<Dropper>(Slot.Dropper) is { } dropper)
+        {
+            if (dropper.Travel.State != KnownState.Value)
+            {
+                yield return "the travel of the dropper";
+            }
+
+            if (dropper.Stack.State != KnownState.Value)
+            {
+                yield return "the stack of the dropper, since the line may end at its head";
+            }
         }
     }
 
@@ -90,6 +112,40 @@ internal static class LineEstimates
             ? Told(figure, toBracket + tube - post, $"{along}, down tube, and seat tube up to the end of the post", build)
             : Told(figure, toBracket + tube, $"{along}, down tube and the whole seat tube, since the depth of the post is not known", build);
     }
+
+    private static bool EndsAtRim(Build build) => build.Has(Slot.RearRimBrake) && !build.Has(Slot.RearBrake);
+
+    /// <summary>Diameter of the bead seat of the rear rim, by the wheel, else by its tyre.</summary>
+    private static double? SeatOf(Build build) =>
+        build.As<Wheel>(Slot.RearWheel)?.BeadSeat is { State: KnownState.Value } rim ? rim.Value.Diameter.Millimeters
+        : build.As<Tyre>(Slot.RearTyre)?.Size is { State: KnownState.Value } tyre ? tyre.Value.Bead.Diameter.Millimeters : null;
+
+    /// <summary>Top of the seat tube, which is taken as straight through the bottom bracket at the seat angle of the chart.</summary>
+    private static (double X, double Y) SeatTop(Build build, FrameGeometry frame)
+    {
+        double angle = frame.SeatAngle!.Value.Radians;
+        double length = build.Frame.SeatTubeLength.Value.Length.Millimeters;
+        return (-length * Math.Cos(angle), length * Math.Sin(angle));
+    }
+
+    private static double AlongTopTube((double X, double Y) top, FrameGeometry frame) => double.Hypot(frame.HeadTubeTop.X.Millimeters - top.X, frame.HeadTubeTop.Y.Millimeters - top.Y);
+
+    /// <summary>Top tube to the seat tube, and down the seat stay to the rim.</summary>
+    private static WorkFigure RimLine(WorkFigure figure, Build build, FrameGeometry frame, double bar, string along)
+    {
+        (double X, double Y) top = SeatTop(build, frame);
+        double stay = double.Hypot(frame.RearAxle.X.Millimeters - top.X, frame.RearAxle.Y.Millimeters - top.Y) - (SeatOf(build)!.Value / 2);
+        return Told(figure, bar + AlongTopTube(top, frame) + Math.Max(0, stay), $"{along}, top tube, and seat stay down to the rim{Straight}", build);
+    }
+
+    /// <summary>Top tube to the seat tube, then the post that stands out fully up: a line that ends at the collar is shorter, and the loop of the travel is the same.</summary>
+    private static WorkFigure OutsideLine(WorkFigure figure, Build build, FrameGeometry frame, double bar, string along)
+    {
+        Dropper dropper = build.As<Dropper>(Slot.Dropper)!;
+        return Told(figure, bar + AlongTopTube(SeatTop(build, frame), frame) + dropper.Travel.Value.Length.Millimeters + dropper.Stack.Value.Length.Millimeters, $"{along}, top tube, and the post up to its head fully up, should the line end there{Straight}", build);
+    }
+
+    private const string Straight = "; tubes are taken as straight, the seat tube through the bottom bracket at the seat angle of the chart";
 
     /// <summary>Lower end of the head tube to the bottom bracket, which is the origin.</summary>
     private static double Down(FrameGeometry frame) => double.Hypot(frame.HeadTubeBottom.X.Millimeters, frame.HeadTubeBottom.Y.Millimeters);

@@ -14,7 +14,7 @@ internal static class MeasuredBuild
             WorkStep step = kept.Plan.Find(entry.Step)!;
             foreach (WorkMeasurement measured in entry.Measurements)
             {
-                if (step.Figures.FirstOrDefault(f => f.Id == measured.Figure) is { Place: { } place } figure && figure.Unit == measured.Unit && TextOf(measured, place) is { } text)
+                if (Taken(step, measured) is var (place, text))
                 {
                     if (build.TryBuilt(place.Slot, place.Field, text, place.IsCut ? AsBuiltKind.Cut : AsBuiltKind.Measured, NoteOf(entry.Step), null, out Build built, out SpecProblem? problem))
                     {
@@ -47,6 +47,10 @@ internal static class MeasuredBuild
 
         return build;
     }
+
+    /// <summary>Where what was written down goes, and as what; null where it counts for nothing: of another unit, no length, only marked, or of a figure without a field.</summary>
+    public static (FigurePlace Place, string Text)? Taken(WorkStep step, WorkMeasurement measured) =>
+        step.Figures.FirstOrDefault(f => f.Id == measured.Figure) is { Place: { IsMark: false } place } figure && figure.Unit == measured.Unit && TextOf(measured, place) is { } text ? (place, text) : null;
 
     private static string? TextOf(WorkMeasurement measured, FigurePlace place) =>
         measured.Unit != WorkMeasurement.Millimetres || measured.Text != "0" ? measured.Text : place.MayBeNone ? "none" : null;

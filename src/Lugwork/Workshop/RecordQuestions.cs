@@ -41,16 +41,56 @@ internal static class RecordQuestions
                 told.Add($"{step.Id} is done, and no torque is written down for {string.Join(", ", unwritten)}");
             }
 
-            told.AddRange(entry.Measurements.Where(m => step.Figures.All(f => f.Id != m.Figure) && !IsInBuild(kept.Plan.Build, step, m)).Select(m => $"{step.Id}: {m} is of a figure that the step no longer names"));
+            told.AddRange(entry.Measurements.Where(m => !IsInBuild(kept.Plan.Build, step, m)).Select(m => Nothing(step, m)).OfType<string>());
         }
 
-        told.AddRange(kept.Entries.Where(e => e.IsDone).SelectMany(e => kept.Plan.Find(e.Step)!.Figures.Where(f => f is { IsKnown: false, Place: { } place } && (place.IsCut || OfSafety.Contains(f.Id)) && kept.Plan.Build[place.Slot] is { } part && PartForms.Of(place.Slot).TextOf(part, place.Field) is null or "unknown" && e.Measurements.All(m => m.Figure != f.Id)).Select(f => $"{e.Step} is done, and {f.Id} was neither known nor written down")));
+        told.AddRange(kept.Entries.Where(e => e.IsDone).SelectMany(e => kept.Plan.Find(e.Step)!.Figures.Where(f => IsOpen(kept, e, f)).Select(f => $"{e.Step} is done, and {f.Id} was neither known nor written down")));
+        told.AddRange(Differing(kept));
         List<string> refused = [];
         _ = MeasuredBuild.Of(kept, refused);
         told.AddRange(refused);
         told.AddRange(kept.Lapsed.Select(e => $"{e.Step} is no step of this build any more: its entry has lapsed"));
         return told.ToImmutable();
     }
+
+    /// <summary>Why what was written down counts for nothing; null where it counts.</summary>
+    private static string? Nothing(WorkStep step, WorkMeasurement measured) =>
+        step.Figures.FirstOrDefault(f => f.Id == measured.Figure) is not { } figure ? $"{step.Id}: {measured} is of a figure that the step no longer names"
+        : figure.Unit != measured.Unit ? $"{step.Id}: {measured} counts for nothing: {figure.Id} is {WorkRecord.InWords(figure.Unit)}"
+        : figure.Place is { IsMark: false } && MeasuredBuild.Taken(step, measured) is null ? $"{step.Id}: {measured} counts for nothing: it is no length of {figure.Id}" : null;
+
+    /// <summary>A cut, or a figure of safety, that stands neither in the build nor among what counts of the entry.</summary>
+    private static bool IsOpen(WorkRecord kept, WorkEntry entry, WorkFigure figure) =>
+        figure is { IsKnown: false, Place: { IsMark: false } place } && (place.IsCut || OfSafety.Contains(figure.Id))
+        && kept.Plan.Build[place.Slot] is { } part && PartForms.Of(place.Slot).TextOf(part, place.Field) is null or "unknown"
+        && entry.Measurements.All(m => m.Figure != figure.Id || MeasuredBuild.Taken(kept.Plan.Find(entry.Step)!, m) is null);
+
+    /// <summary>One field of a part with two answers: the later step counts. A step that sets it anew, such as the saddle height, may differ from the one that fitted it.</summary>
+    private static IEnumerable<string> Differing(WorkRecord kept)
+    {
+        Dictionary<(Slot, string), (string Step, WorkMeasurement Said, FigurePlace Place)> first = [];
+        foreach (WorkEntry entry in kept.Entries)
+        {
+            WorkStep step = kept.Plan.Find(entry.Step)!;
+            foreach (WorkMeasurement measured in entry.Measurements)
+            {
+                if (step.Figures.FirstOrDefault(f => f.Id == measured.Figure) is not { Place: { } place } figure || figure.Unit != measured.Unit)
+                {
+                    continue;
+                }
+
+                if (first.TryGetValue((place.Slot, place.Field), out var earlier) && earlier.Said.Text != measured.Text && step.Stage != WorkStage.SettingUp && !IsCutAfter(earlier.Place, place))
+                {
+                    yield return $"{step.Id} says {measured}, and {earlier.Step} says {earlier.Said}: the later one counts; measure once more";
+                }
+
+                first[(place.Slot, place.Field)] = (step.Id, measured, place);
+            }
+        }
+    }
+
+    /// <summary>What was measured before it was cut is longer, as it should be; a mark says where the cut was to come.</summary>
+    private static bool IsCutAfter(FigurePlace earlier, FigurePlace later) => later.IsCut && earlier is { IsCut: false, IsMark: false };
 
     /// <summary>
     /// Torques of a step that is done which stand neither there nor in the last pass, where that is done. Of rows that exclude each other one is enough;
@@ -66,7 +106,7 @@ internal static class RecordQuestions
 
         return
         [
-            .. step.Torques.Where(t => !t.IsByHand).GroupBy(t => t.Either.Length > 0 ? t.Either : t.Id).Where(g => !g.Any(t => written.Contains(t.Id))).Select(g => string.Join(" or ", g.Select(t => t.Id))),
+            .. step.Torques.Where(t => !t.IsByHand).GroupBy(t => t.Either.Length > 0 ? t.Either : t.Id).Where(g => !g.Any(t => written.Contains(t.Id)) && !(entry.Note.Length > 0 && g.All(t => t.OnlyWhere.Length > 0))).Select(g => string.Join(" or ", g.Select(t => t.Id)) + (g.All(t => t.OnlyWhere.Length > 0) ? " (or a note that there is none)" : "")),
             .. entry.Note.Length > 0 ? [] : step.Figures.Where(f => f.Unit == WorkFigure.NewtonMetres && !written.Contains(f.Id)).Select(f => $"{f.Id} (or a note that there is none)"),
         ];
     }

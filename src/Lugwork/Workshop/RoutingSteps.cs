@@ -20,7 +20,7 @@ internal static class RoutingSteps
                 "Leave every line long: it is cut with the bar in place, turned fully to both sides.",
             ],
             Tools = b => [Kit.Liner, b.PullsCables() ? Kit.CableCutter : null], Consumables = b => [new("liner-tube", "liner tube for lines inside the frame, foam sleeves against rattle"), b.PullsCables() ? Kit.CableEnds : null],
-            Figures = r => [RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter), SeatFigures.Line(r.Build)],
+            Figures = r => [.. new[] { RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter), SeatFigures.Line(r.Build) }.OfType<WorkFigure>().Select(f => f with { Place = null })],
             Checks = b => ["No line is pinched, kinked or rubs on a tube.", b.HasRearTravel() != false ? "With rear suspension the lines have slack through the whole travel." : null],
             Skill = WorkSkill.Practised, Time = WorkTime.Longer,
             Shop = b => b.RunsThroughHeadset() ? new(false, "lines through the headset are cut, led and bled in one go, and redone when one is too short") : null,

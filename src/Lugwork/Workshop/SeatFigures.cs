@@ -55,9 +55,9 @@ internal static class SeatFigures
         ];
     }
 
-    /// <summary>Housing of the dropper; no part has a field for it, so what was cut stays in the record.</summary>
+    /// <summary>Housing of the dropper, as stated, else to be measured.</summary>
     public static WorkFigure? Line(Build build) =>
-        build.HasDropperLine() ? WorkFigure.Lacks(LineEstimates.Dropper, "length of the housing of the dropper", RoutingFigures.Path) with { Unit = "mm" } : null;
+        build.HasDropperLine() ? Stated(LineEstimates.Dropper, "length of the housing of the dropper", RoutingFigures.Path, build.As<Dropper>(Slot.Dropper)!.HousingLength).Into(Slot.Dropper, "housingLength", isCut: true) : null;
 
     public static WorkFigure?[] OfShock(Build build) =>
         build.As<Shock>(Slot.Shock) is not { Size.State: KnownState.Value } shock ? [WorkFigure.Lacks("shock-size", "eye to eye and stroke of the shock", "the size of the shock, such as 210x55").Into(Slot.Shock, "size")]

@@ -12,7 +12,12 @@ internal static class SeatSteps
         {
             Id = "fit-seat-collar", Title = "Fit the seat collar", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.SeatClamp), Uses = [Slot.Frame, Slot.SeatClamp], Joints = ["seat-clamp-on-seat-tube", "collar-on-binder"],
             After = [new("inspect-parts", "the slot of the seat tube is looked at for cracks first")],
-            Does = _ => ["Deburr the slot and the top of the seat tube.", "Slide the collar on; grease its bolt, not the tube."],
+            Does = b => [b.IsCarbonFrame() switch
+            {
+                true => "Look at the slot and the top of the seat tube for cracks and splinters, and put no file to carbon.",
+                false => "Deburr the slot and the top of the seat tube.",
+                _ => "Find out first what the seat tube is made of: metal is deburred, and no file goes on carbon.",
+            }, "Slide the collar on; grease its bolt, not the tube."],
             Tools = _ => [Kit.HexKeys], Consumables = _ => [Kit.Grease], Checks = _ => ["The collar sits down all round."], Time = WorkTime.QuarterHour,
         },
         new()
@@ -42,12 +47,22 @@ internal static class SeatSteps
         new()
         {
             Id = "fit-dropper-line", Title = "Fit the dropper and its line", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Dropper), Uses = [Slot.Frame, Slot.Dropper], Joints = ["dropper-routing-in-frame", "dropper-at-saddle-height"],
-            After = [new("fit-handlebar", "its lever stands on the bar that is fixed"), new("fit-controls", "its lever finds its place beside the others"), new("route-lines", "the liner for the dropper lies in the frame"), new("measure-interfaces", "the open depth of the seat tube decides which dropper goes in")],
+            After = [new("fit-handlebar", "its lever stands on the bar that is fixed"), new("fit-controls", "its lever finds its place beside the others"), new("route-lines", "its line is led with the others"), new("measure-interfaces", "the open depth of the seat tube decides which dropper goes in")],
             Does = b => b.HasDropperLine()
-                ? ["Lead housing and cable to the lower end of the post, with ferrules.", "Join the line to the post, then to the lever on the bar.", "Leave enough line to draw the post out again."]
-                : ["Pair lever and post as their maker says.", "Charge the battery."],
+                ? [b.IsDropperInside() switch
+                {
+                    true => "Lead housing and cable to the lower end of the post, with ferrules.",
+                    false => "Lead housing and cable along the frame to the head or the collar of the post, with ferrules, where they stand clear of tyre and legs.",
+                    _ => "Find out first whether the line runs inside the frame to the lower end of the post, or outside to its head or collar.",
+                }, "Join the line to the post, then to its lever, and tighten clamp and lever to the maker's torque.", b.IsDropperInside() switch
+                {
+                    true => "Leave enough line to draw the post out again.",
+                    false => "Leave enough line for the whole travel, and lead it so that it falls clear when the post goes down.",
+                    _ => null,
+                }]
+                : ["Pair lever and post as their maker says, and tighten the lever to the maker's torque.", "Charge the battery."],
             Tools = b => [Kit.HexKeys, b.HasDropperLine() ? Kit.CableCutter : null], Consumables = b => [b.HasDropperLine() ? Kit.CableEnds : null],
-            Figures = r => SeatFigures.OfDropper(r.Build),
+            Figures = r => [.. SeatFigures.OfDropper(r.Build), WorkFigure.LacksTorque("dropper-torque", r.Build.HasDropperLine() ? "torque of the lever and of the clamp of the cable" : "torque of the lever", "the dropper maker's figures")],
             Checks = b => [b.HasDropperLine() ? "The lever moves the post over its whole travel, and the line is not kinked." : "The lever moves the post over its whole travel."],
             Cautions = _ => [Lugwork.Cautions.Insertion], Skill = WorkSkill.Practised, Time = WorkTime.Hour,
         },
@@ -86,17 +101,22 @@ internal static class SeatSteps
         _ => WorkFigure.LacksTorque("saddle-torque", "torque of the saddle clamp", "what rails the saddle has, and what the post is made of"),
     };
 
+    /// <summary>A collar of its own holds the post: it is there, or the frame is stated to take one, and no ears are.</summary>
+    private static bool HasCollar(Build build) => build.Frame.Binder.Is(SeatBinder.Collar) || (build.Has(Slot.SeatClamp) && !build.Frame.Binder.Is(SeatBinder.WeldedTabs));
+
     /// <summary>Of a dropper its maker's figure rules, since a tight collar binds it. The page on metal is of binder bolts through ears, not of a separate collar.</summary>
     internal static TorqueFigure? BinderTorque(Build build) =>
         build.Has(Slot.Dropper) ? null
         : build.HasCarbonSeat() switch
         {
-            true => TorqueTable.SteeringTorques.SeatCollarCarbon,
+            true when HasCollar(build) => TorqueTable.SteeringTorques.SeatCollarCarbon,
             false when !build.Has(Slot.SeatClamp) && build.Frame.Binder.Is(SeatBinder.WeldedTabs) => TorqueTable.SteeringTorques.SeatBinder,
             _ => null,
         };
 
     internal static WorkFigure? BinderLacks(Build build) =>
         BinderTorque(build) is not null ? null
-        : WorkFigure.LacksTorque("binder-torque", "torque of the binder", build.Has(Slot.Dropper) ? "the figures of dropper maker and collar maker; the lower of the two counts" : build.HasCarbonSeat() is null ? "what frame and post are made of" : "the figure printed on the collar");
+        : WorkFigure.LacksTorque("binder-torque", "torque of the binder", build.Has(Slot.Dropper) ? "the figures of dropper maker and collar maker; the lower of the two counts" : build.HasCarbonSeat() is null ? "what frame and post are made of"
+            : build.Frame.Binder.Is(SeatBinder.WeldedTabs) ? "the figures of frame maker and post maker; the lower of the two counts"
+            : build.HasCarbonSeat() == true ? "how the post is held, by a collar, ears or a wedge, and the figure printed there" : "the figure printed on the collar");
 }

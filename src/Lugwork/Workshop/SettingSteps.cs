@@ -29,10 +29,11 @@ internal static class SettingSteps
             Does = b =>
             [
                 b.HasHubGear() == true ? "Set the hub gear by the marks and in the gear that its maker names." : null,
-                b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "Set the outer limits before the first shift." : null,
+                b.Has(Slot.FrontDerailleur) || (b.Has(Slot.RearDerailleur) && b.IsHangerless() == false) ? "Set the outer limits before the first shift." : null,
+                b.Has(Slot.RearDerailleur) && b.IsHangerless() != false ? "Set limits and the distance of the upper pulley of the rear derailleur before the first shift, where it has screws for them, as its maker says." : null,
                 "Shift through every gear by hand on the stand.",
                 b.Has(Slot.RearDerailleur) ? "Set cable tension or offset until each click is one sprocket." : null,
-                b.Has(Slot.RearDerailleur) ? "Set the distance of the upper pulley as its maker says." : null,
+                b.Has(Slot.RearDerailleur) && b.IsHangerless() == false ? "Set the distance of the upper pulley as its maker says." : null,
             ],
             Tools = _ => [Kit.HexKeys, Kit.Stand],
             Checks = b => [b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? "The chain falls off neither side." : "No gear slips or jumps under load.", b.Has(Slot.RearDerailleur) ? "The cage clears the spokes in the lowest gear." : null], Cautions = _ => [Lugwork.Cautions.ChainOff, Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.Hour,

@@ -10,21 +10,26 @@ internal static class ShellFigures
         build.As<BottomBracket>(Slot.BottomBracket)?.Family is { State: KnownState.Value } family ? family
         : build.Has(Slot.ShellAdapter) ? default : FamilyOfFrame(build);
 
-    private static Known<ShellFamily> FamilyOfFrame(Build build) => build.Frame.Shell is { State: KnownState.Value } shell ? Known<ShellFamily>.Of(shell.Value.Family) : default;
+    /// <summary>The one family of all that the shell can be: a width that is not known leaves it known.</summary>
+    private static Known<ShellFamily> FamilyOfFrame(Build build)
+    {
+        ShellFamily[] families = [.. build.Frame.Shell.Values.Select(s => s.Family).Distinct()];
+        return families is [var only] ? Known<ShellFamily>.Of(only) : default;
+    }
 
     public static WorkFigure? Bore(Build build) =>
         FamilyOfFrame(build) is not { State: KnownState.Value } family || family.Value is not { LeastBore: { } least, MostBore: { } most } ? null
         : WorkFigure.Told("shell-bore", "bore of the shell", FormattableString.Invariant($"{least.Millimeters:0.###} to {most.Millimeters:0.###} mm ({family.Value.TradeName})"), family.Value.Source);
 
-    public static WorkFigure? Thread(Build build) => Thread(FamilyOf(build));
+    public static WorkFigure? Thread(Build build) => FamilyOf(build) is { State: KnownState.Value } family ? Thread([family.Value]) : build.Has(Slot.ShellAdapter) ? Thread([]) : FrameThread(build);
 
-    /// <summary>Of the shell itself, whatever an adapter makes of it.</summary>
-    public static WorkFigure? FrameThread(Build build) => Thread(FamilyOfFrame(build));
+    /// <summary>Of the shell itself, whatever an adapter makes of it: of all families that it can be, where they share thread and hand.</summary>
+    public static WorkFigure? FrameThread(Build build) => Thread([.. build.Frame.Shell.Values.Select(s => s.Family).Distinct()]);
 
-    private static WorkFigure? Thread(Known<ShellFamily> family) =>
-        family.State != KnownState.Value ? WorkFigure.Lacks("shell-thread", "thread of the shell", "the family of the shell")
-            : !family.Value.IsThreaded ? null
-            : WorkFigure.Told("shell-thread", "thread of the shell", $"{family.Value.Thread}; drive-side cup {(family.Value.IsDriveCupLeftHand ? "left-hand, tightens anticlockwise" : "right-hand, tightens clockwise")}", family.Value.Source);
+    private static WorkFigure? Thread(ShellFamily[] families) =>
+        families.Length > 0 && families.All(f => !f.IsThreaded) ? null
+        : families.DistinctBy(f => (f.Thread, f.IsDriveCupLeftHand)).Take(2).ToArray() is not [var family] ? WorkFigure.Lacks("shell-thread", "thread of the shell", "the family of the shell")
+        : WorkFigure.Told("shell-thread", "thread of the shell", $"{family.Thread}; drive-side cup {(family.IsDriveCupLeftHand ? "left-hand, tightens anticlockwise" : "right-hand, tightens clockwise")}", [.. families.Select(f => f.Source).Distinct()]);
 
     /// <summary>What the table of cranks and shells says of this pair, spacers included.</summary>
     public static WorkFigure? Spacers(FitReport report)
@@ -104,7 +109,7 @@ internal static class ShellFigures
     public static TorqueFigure? CupTorque(Build build)
     {
         Known<SpindleSeat> seat = build.As<BottomBracket>(Slot.BottomBracket)?.Takes ?? default;
-        return build.IsShellThreaded() != true || seat.State != KnownState.Value ? null
+        return build.IsShellThreaded() != true || seat.State != KnownState.Value || seat.Is(SpindleSeat.Cottered) ? null
             : seat.Is(SpindleSeat.SquareJis) || seat.Is(SpindleSeat.SquareIso) ? TorqueTable.DriveTorques.BracketSquare
             : seat.Is(SpindleSeat.EightSplineShort) || seat.Is(SpindleSeat.EightSplineLong) ? TorqueTable.DriveTorques.BracketEight
             : seat.Is(SpindleSeat.Mm24) ? TorqueTable.DriveTorques.BracketOutboard
@@ -114,16 +119,22 @@ internal static class ShellFigures
 
     public static WorkFigure? CupLacks(Build build) =>
         build.IsShellThreaded() == false || CupTorque(build) is not null ? null
-        : WorkFigure.LacksTorque("bracket-torque", "torque of the bottom bracket", build.IsShellThreaded() is null ? "whether it is screwed in or pressed" : "which spindle it takes, and the maker's figure");
+        : WorkFigure.LacksTorque("bracket-torque", "torque of the bottom bracket", build.IsShellThreaded() is null ? "whether it is screwed in or pressed" : build.As<BottomBracket>(Slot.BottomBracket)!.Takes.Is(SpindleSeat.Cottered) ? "whether it has loose cups or is a cartridge, and its maker's figure" : "which spindle it takes, and the maker's figure");
 
     /// <summary>Of these units there are cartridges and ones with loose cups, and no field tells them apart.</summary>
     public static bool MayHaveLooseCups(Build build) =>
         build.As<BottomBracket>(Slot.BottomBracket)?.Takes is { } seat && (seat.MayBe(SpindleSeat.SquareJis) || seat.MayBe(SpindleSeat.SquareIso) || seat.MayBe(SpindleSeat.Cottered));
 
-    /// <summary>No row was read for a spindle of two halves, nor for a stepped one of 30 mm.</summary>
+    /// <summary>Hand of the thread that holds a one-piece crank; null for others.</summary>
+    public static WorkFigure? ConeThread(Build build) =>
+        build.Takes(SpindleSeat.OnePiece) ? WorkFigure.Told("cone-thread", "thread of cone and locknut on the left", "left-hand, tightens anticlockwise", Sources.BracketTable) : null;
+
+    /// <summary>No row was read for a spindle of two halves, for a stepped one of 30 mm, for the locknut of a one-piece crank, nor for the nuts of cotters.</summary>
     public static WorkFigure? CrankLacks(Build build) =>
         build.As<Crankset>(Slot.Crankset) is not { Spindle.State: KnownState.Value } ? WorkFigure.LacksTorque("crank-torque", "torque of the crank", "the spindle of the crank")
-        : CrankTorque(build).Length == 0 && !build.Takes(SpindleSeat.OnePiece, SpindleSeat.Cottered) ? WorkFigure.LacksTorque("crank-torque", "torque of the crank", "the crank maker's figure: no page was read that prints one for this spindle") : null;
+        : build.Takes(SpindleSeat.OnePiece) ? WorkFigure.LacksTorque("locknut-torque", "torque of the locknut of the crank", "the crank maker's figure: no page was read that prints one")
+        : build.Takes(SpindleSeat.Cottered) ? WorkFigure.LacksTorque("cotter-torque", "torque of the nuts of the cotters", "the crank maker's figure: no page was read that prints one")
+        : CrankTorque(build).Length == 0 ? WorkFigure.LacksTorque("crank-torque", "torque of the crank", "the crank maker's figure: no page was read that prints one for this spindle") : null;
 
     public static TorqueFigure?[] CrankTorque(Build build) =>
         build.Takes(SpindleSeat.SquareJis, SpindleSeat.SquareIso) ? [TorqueTable.DriveTorques.CrankSquare]

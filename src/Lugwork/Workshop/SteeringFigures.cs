@@ -9,6 +9,9 @@ internal static class SteeringFigures
 {
     private const string CutName = "where the steerer is cut, from the seat of the crown race";
 
+    /// <summary>Id of how much a steerer is too short.</summary>
+    public const string TooShort = "steerer-too-short";
+
     public static WorkFigure? Cup(Build build, bool upper)
     {
         (string id, string name) = upper ? ("upper-cup", "upper cup or bearing across its outside") : ("lower-cup", "lower cup or bearing across its outside");
@@ -31,6 +34,12 @@ internal static class SteeringFigures
             return [WorkFigure.Lacks("steerer-cut", CutName, "whether the steerer is threaded or threadless") with { Unit = "mm" }];
         }
 
+        if (build.HasTwoCrowns() is not false and var crowns)
+        {
+            WorkFigure lacks = WorkFigure.Lacks("steerer-cut", CutName, crowns is null ? "whether the fork has one crown or two" : "the fork maker's rule for a fork with two crowns") with { Unit = "mm" };
+            return [crowns is null ? lacks : lacks.Into(Slot.Fork, "steererLength", isCut: true)];
+        }
+
         FigureInputs given = new();
         SteererLength stack = Stack(build, given);
         WorkFigure cut = given.Figure("steerer-cut", CutName, "mm", () => stack.Cut.Millimeters, Sources.SteererGap, Sources.SteererRequirement).Into(Slot.Fork, "steererLength", isCut: true);
@@ -42,10 +51,11 @@ internal static class SteeringFigures
         WorkFigure shortest = given.Figure("steerer-shortest", "the shortest steerer that holds the stem", "mm", () => stack.Shortest.Millimeters, Sources.SteererRequirement);
         decimal now = given.Millimetres("the length of the steerer as it is", fork.SteererLength);
         SteererMaterial material = fork.SteererMaterial.State != KnownState.Value ? SteererMaterial.Unknown : fork.SteererMaterial.Value == FrameMaterial.Carbon ? SteererMaterial.Carbon : SteererMaterial.Metal;
+        double lacking = fork.SteererLength.State is KnownState.Value or KnownState.Measured ? (shortest.Value ?? 0) - (double)now : 0;
         SteererCut Cut() => SteererCut.Of(stack, Length.FromMillimeters((double)now), material);
         return
         [
-            cut, shortest,
+            cut, shortest, lacking > 0 ? given.Figure(TooShort, "what the steerer lacks for this stem and stack", "mm", () => lacking, Sources.SteererRequirement) : null,
             given.Figure("steerer-off", "what comes off", "mm", () => Cut().Off.Millimeters, Sources.SteererGap),
             given.Figure("gap-after-cut", "gap under the cap after the cut", "mm", () => Cut().GapUnderCap.Millimeters, Sources.SteererGap),
         ];

@@ -16,10 +16,12 @@ internal static class SteeringSteps
             Does = b => [b.IsThreaded() == true ? "Put fork, bearings, upper race, washers and locknut together without grease." : b.Has(Slot.Stem) ? "Put fork, bearings, cover, spacers and stem together without grease." : "Put fork, bearings, cover and spacers together without grease.", b.IsThreaded() switch
             {
                 true => "Count the turns that the locknut still goes on above the race: it needs its full thread.",
+                false when b.HasTwoCrowns() == true => "Mark nothing by this stack: with two crowns the fork maker's rule says where steerer and legs end.",
+                false when b.HasTwoCrowns() is null => "Find out first whether the fork has one crown or two: nothing is marked or cut before that is known.",
                 false => b.Has(Slot.Stem) ? "Mark the steerer at the top of the whole stack, the spacers above the stem included." : "Mark nothing before the stem is there: its height belongs to the stack.",
                 _ => "Find out first whether the steerer is threaded: nothing is marked or cut before that is known.",
             }, "Turn the fork to both sides and look at the height."],
-            Tools = _ => [Kit.Caliper], Figures = r => SteeringFigures.OfSteerer(r.Build),
+            Tools = _ => [Kit.Caliper], Figures = r => [.. SteeringFigures.OfSteerer(r.Build).Select(f => f?.AsMark())],
             Checks = b => ["The bearings sit down all round.", b.IsThreaded() == true ? "The locknut has its full thread above washer and race." : b.Has(Slot.Stem) ? "Bar height and stem are the ones that stay; leave the steerer long if unsure." : "Leave the steerer long until the stem is there."],
             Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
@@ -29,6 +31,12 @@ internal static class SteeringSteps
             After = [new("dry-fit-fork", "the mark comes from the stack as it stands; a steerer cut too short is lost")],
             Does = b => b.IsThreaded() is null
                 ? ["Find out first whether the steerer is threaded or threadless, and whether the stem is a quill: only a threadless one is cut to the stem.", "Cut nothing before that is known."]
+                : b.HasTwoCrowns() is null
+                ? ["Find out first whether the fork has one crown or two: a steerer of two crowns goes by the fork maker's rule alone.", "Cut nothing before that is known."]
+                : b.HasTwoCrowns() == true
+                ? ["Cut nothing by the stack of the stem: the upper crown holds this steerer.", "See by the fork maker's sheet whether the steerer is cut at all, and where; have a cut made by a shop."]
+                : TooShort(b) is { } lacks
+                ? [FormattableString.Invariant($"Do not go on: the steerer is {lacks:0.#} mm too short for this stem and stack."), "Take a lower stack, a stem that is lower at the steerer, or another fork; a steerer is never lengthened."]
                 : NothingComesOff(b)
                 ? ["Do not cut: by the figures below nothing comes off.", "Measure once more, and go back to the dry fit where the gap under the cap is not right."]
                 :
@@ -44,9 +52,9 @@ internal static class SteeringSteps
                 },
                 "Deburr the edge inside and outside.",
             ],
-            Tools = b => b.IsThreaded() is null || NothingComesOff(b) ? [Kit.Caliper] : [new("saw-guide", "saw guide"), b.IsCarbonSteerer() is { } carbon ? new("saw", carbon ? "fine blade for carbon" : "fine metal saw") : null, new("file", "fine file"), Kit.Caliper],
+            Tools = b => IsLeft(b) ? [Kit.Caliper] : [new("saw-guide", "saw guide"), b.IsCarbonSteerer() is { } carbon ? new("saw", carbon ? "fine blade for carbon" : "fine metal saw") : null, new("file", "fine file"), Kit.Caliper],
             Figures = r => SteeringFigures.OfSteerer(r.Build),
-            Checks = b => b.IsThreaded() is null ? ["It is known what steerer and stem are."] : [NothingComesOff(b) ? null : "The cut is square.", "The gap under the cap is 2 to 3 mm, and the steerer ends not more than 5 mm below the top of the stem."],
+            Checks = b => b.IsThreaded() is null ? ["It is known what steerer and stem are."] : b.HasTwoCrowns() != false ? ["Steerer and legs end where the fork maker says."] : TooShort(b) is not null ? ["The steerer reaches through the stem as its maker asks."] : [NothingComesOff(b) ? null : "The cut is square.", "The gap under the cap is 2 to 3 mm, and the steerer ends not more than 5 mm below the top of the stem."],
             Cautions = b => [Lugwork.Cautions.SteeringCare, b.IsCarbonSteerer() != false ? Lugwork.Cautions.CarbonSpacers : null],
             Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour, Shop = _ => new(false, "a steerer that is cut too short or askew ruins the fork"),
         },
@@ -54,7 +62,7 @@ internal static class SteeringSteps
         {
             Id = "set-preload", Title = "Set the star nut or the expander", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Preload) || (b.Has(Slot.Fork) && b.Has(Slot.Stem) && b.IsThreaded() == false), Uses = [Slot.Fork, Slot.Preload], Joints = ["preload-in-steerer"],
             After = [new("cut-steerer", "its depth is measured from the cut end")],
-            Does = b => b.IsThreaded() is null ? ["Find out first whether the steerer is threaded: a nut or an expander belongs into a threadless one alone."] : !b.Has(Slot.Preload) ? [b.IsCarbonSteerer() switch
+            Does = b => b.IsThreaded() is null ? ["Find out first whether the steerer is threaded: a nut or an expander belongs into a threadless one alone."] : b.IsThreaded() == true ? ["Put neither a star nut nor an expander into a threaded steerer: a locknut takes its play up."] : !b.Has(Slot.Preload) ? [b.IsCarbonSteerer() switch
             {
                 true => "No expander is in this build: get the one that the fork's maker names. A carbon steerer is not clamped without it.",
                 false => "No star nut or expander is in this build: get one. Without it the cap has nothing to pull on.",
@@ -62,12 +70,12 @@ internal static class SteeringSteps
             }] : b.IsCarbonSteerer() switch
             {
                 true => ["Put the maker's expander in, at the height of the stem clamp, and tighten it as its maker says."],
-                false => [b.TakesStarNut() ? "Set a star nut square, below the top of the steerer; an expander as its maker says." : "Put the expander in as its maker says."],
+                false => [b.TakesStarNut() ? "Set a star nut square, below the top of the steerer; an expander as its maker says." : "Put the expander in, and tighten it to the maker's torque."],
                 _ => ["Find out first what the steerer is made of: nothing is set into it before that is known."],
             },
             Tools = b => [b.TakesStarNut() ? new("star-nut-setter", "star nut setter") : null],
             Torques = b => [b.Has(Slot.Preload) && b.IsThreaded() == false && b.IsCarbonSteerer() == true ? TorqueTable.SteeringTorques.Expander : null],
-            Figures = r => [SteeringFigures.NutDepth(r.Build)],
+            Figures = r => [SteeringFigures.NutDepth(r.Build), PlugLacks(r.Build)],
             Checks = _ => ["Never a star nut in a carbon steerer."],
             Cautions = _ => [Lugwork.Cautions.StarNutCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
@@ -87,10 +95,13 @@ internal static class SteeringSteps
                 true => "Screw the upper race down until play is gone, then hold it with the locknut.",
                 false => null,
                 _ => "Find out first whether the steerer is threaded: its play is taken up by a locknut or by the cap.",
-            }],
-            Tools = b => [b.IsThreaded() == true ? KeySizes.Headset(b) : null], Consumables = _ => [Kit.Grease],
+            }, .. Crowns(b)],
+            Tools = b => [b.IsThreaded() == true ? KeySizes.Headset(b) : null, b.HasTwoCrowns() == true ? Kit.HexKeys : null], Consumables = _ => [Kit.Grease],
             Torques = b => [b.IsThreaded() == true ? TorqueTable.SteeringTorques.Locknut : null],
-            Checks = _ => ["The fork turns freely from stop to stop."], Cautions = _ => [Lugwork.Cautions.SteeringCare], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Figures = r => [r.Build.HasTwoCrowns() == true ? WorkFigure.LacksTorque("crown-torque", "torque of the clamp bolts of both crowns", "the fork maker's figures") : null],
+            Checks = b => ["The fork turns freely from stop to stop.", b.HasTwoCrowns() == true ? "Turned to either stop, no leg meets the frame." : null, b.HasTwoCrowns() == true ? "At full travel the wheel meets neither crown nor frame." : null],
+            Cautions = b => [Lugwork.Cautions.SteeringCare, b.HasTwoCrowns() == false ? null : Lugwork.Cautions.ForkClassCare], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Shop = b => b.HasTwoCrowns() == true ? new(false, "legs that are clamped unevenly, or at a height their maker does not allow, break the fork") : null,
         },
         new()
         {
@@ -98,10 +109,10 @@ internal static class SteeringSteps
             Joints = ["stem-on-steerer", "quill-insertion"],
             After = [new("fit-fork", "the stem clamps the fork that is in"), new("set-preload", "the cap needs something to pull on")],
             Does = b => b.HasQuill() is null
-                ? ["Find out first whether the stem is a quill or clamps the steerer: depth, play and torque go by it.", "Tighten nothing before that is known."]
+                ? [b.HasTwoCrowns() == true ? "Find out first whether the stem bolts to the upper crown, by the fork maker's sheet, or clamps the steerer: play and torque go by it." : "Find out first whether the stem is a quill or clamps the steerer: depth, play and torque go by it.", "Tighten nothing before that is known."]
                 : b.HasQuill() == true
                 ? ["Grease the quill and its wedge.", "Put it in beyond its mark; it is lined up once the wheel is in.", "Tighten the wedge bolt to the maker's torque."]
-                : [StemStart(b), "Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", b.IsCarbonSteerer() == false ? "See whether small M5 bolts or one or two large ones clamp the steerer: the torque goes by them." : null, "Tighten its clamp bolts in turn to the maker's torque; it is lined up once the wheel is in."],
+                : [StemStart(b), b.HasTwoCrowns() == true ? "A stem that bolts to the upper crown goes by the fork maker's sheet alone: what follows is of one that clamps the steerer." : null, "Put spacers and stem on.", "Turn the cap bolt until the play is just gone.", b.IsCarbonSteerer() == false ? "See whether small M5 bolts or one or two large ones clamp the steerer: the torque goes by them." : null, "Tighten its clamp bolts in turn to the maker's torque; it is lined up once the wheel is in."],
             Tools = b => [StemKey(b), Kit.HexKeys, Kit.TorqueWrench], Consumables = b => [b.HasQuill() == true ? Kit.Grease : b.HasQuill() == false && b.IsCarbonSteerer() == true ? Kit.Paste : null],
             Torques = b => b.HasQuill() switch
             {
@@ -145,16 +156,39 @@ internal static class SteeringSteps
             Joints = ["shock-in-frame", "shock-hardware-in-frame", "upper-shock-hardware-in-frame", "shock-bush-in-eyelet"],
             After = [new("check-pivots", "pivots are felt without the shock"), new("inspect-parts", "worn pivots are found before the shock hides them"), new("route-lines", "lines near the pivots run before the shock is in their way")],
             Does = _ => ["Press the bushes in with their tool, with a little grease; fit the hardware.", "Bolt the shock in without load, with thread lock where the frame maker asks for it, the maker's way up.", "Let the air out, or take the spring off, and move the rear through its whole travel by hand."],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, new("bush-tool", "tool for shock bushes")], Consumables = _ => [Kit.Grease, Kit.Threadlock],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, new("bush-tool", "tool for shock bushes", true)], Consumables = _ => [Kit.Grease, Kit.Threadlock],
             Torques = _ => [TorqueTable.SteeringTorques.ShockBolts], Figures = r => SeatFigures.OfShock(r.Build),
             Checks = _ => ["Neither shock, tyre nor link meets anything in the whole travel.", "The bolts do not bottom; the eyelets turn without play."],
             Cautions = _ => [Lugwork.Cautions.ShockSizeCare], Skill = WorkSkill.Mechanic, Time = WorkTime.HalfHour,
+            Shop = _ => new(false, "bushes are pressed in square with a tool of their size; one that stands askew wears the eyelet"),
         },
     ];
+
+    /// <summary>The upper crown, which goes on with the fork and is tightened once the play is gone.</summary>
+    private static string[] Crowns(Build build) => build.HasTwoCrowns() switch
+    {
+        true =>
+        [
+            "Put the upper crown on legs and steerer as the fork maker shows.", "Set both legs to one height, within the range that the fork maker marks on them.",
+            "Take the play up as the fork maker says, and only then tighten the clamp bolts of both crowns, in turn, to the maker's torque.",
+        ],
+        false => [],
+        _ => ["Find out first whether the fork has one crown or two: an upper crown is fitted, set in height and tightened by the fork maker's sheet."],
+    };
+
+    /// <summary>How much the steerer is too short for the stem, in millimetres; null where it is long enough, or not known.</summary>
+    private static double? TooShort(Build build) => SteeringFigures.OfSteerer(build).FirstOrDefault(f => f is { Id: SteeringFigures.TooShort })?.Value;
+
+    /// <summary>Nothing is sawn here.</summary>
+    private static bool IsLeft(Build build) => build.IsThreaded() is null || build.HasTwoCrowns() != false || NothingComesOff(build);
 
     private static bool NothingComesOff(Build build) => SteeringFigures.OfSteerer(build).Any(f => f is { Id: "steerer-off", Value: <= 0 });
 
     private static bool TakesStarNut(this Build build) => build.Has(Slot.Preload) && build.IsThreaded() == false && build.IsCarbonSteerer() == false && build.As<Preload>(Slot.Preload)?.Kind.Is(SteererPreload.Expander) != true;
+
+    /// <summary>The row of an expander is of carbon steerers.</summary>
+    private static WorkFigure? PlugLacks(Build build) =>
+        build.Has(Slot.Preload) && build.IsThreaded() == false && build.IsCarbonSteerer() == false && !build.TakesStarNut() ? WorkFigure.LacksTorque("expander-torque", "torque of the expander", "its maker's figure") : null;
 
     private static string? StemStart(Build build) => build.IsCarbonSteerer() switch
     {

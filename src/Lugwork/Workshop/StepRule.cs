@@ -55,6 +55,8 @@ internal sealed class StepRule
         Build build = report.Build;
         ImmutableArray<Fit> fits = [.. report.Fits.Where(f => Joints.Contains(f.Joint!.Id))];
         ImmutableArray<TorqueFigure> torques = [.. Torques(build).OfType<TorqueFigure>().DistinctBy(t => t.Id)];
+        ImmutableArray<WorkFigure> figures = [.. Figures(report).OfType<WorkFigure>()];
+        bool isSet = torques.Any(t => !t.IsByHand) || figures.Any(f => f.Unit == WorkFigure.NewtonMetres);
         return new()
         {
             Id = Id,
@@ -64,10 +66,10 @@ internal sealed class StepRule
             Slots = [.. Uses.Where(build.Has)],
             Joints = fits,
             After = [.. After.Where(a => isThere(a.Step) && Waits(build, a.Step)), .. WaitsForUsed(build) ? new[] { new WorkPrerequisite(FrameSteps.InspectUsed, "a used part is fitted only once it is found sound") } : []],
-            Tools = [.. Tools(build).OfType<WorkTool>().Concat(torques.Any(t => !t.IsByHand) ? [Kit.TorqueWrench] : Array.Empty<WorkTool>()).Distinct()],
+            Tools = [.. Tools(build).OfType<WorkTool>().Concat(isSet ? [Kit.TorqueWrench] : Array.Empty<WorkTool>()).Distinct()],
             Consumables = [.. Consumables(build).OfType<WorkConsumable>()],
             Torques = torques,
-            Figures = [.. Figures(report).OfType<WorkFigure>()],
+            Figures = figures,
             Checks = [.. Checks(build).OfType<string>()],
             Cautions = [.. Cautions(build).OfType<Caution>().Concat(fits.SelectMany(f => f.Cautions)).DistinctBy(c => c.Id)],
             Skill = Skill,

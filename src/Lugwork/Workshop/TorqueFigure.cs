@@ -55,6 +55,12 @@ public sealed class TorqueFigure
     /// <summary>It is closed by hand or until play is gone: no torque wrench is set for it.</summary>
     internal bool IsByHand { get; init; }
 
+    /// <summary>Once the bicycle is together it lies under crank, cap or wheel: tightened at its step, and not reached by the last pass.</summary>
+    internal bool IsCovered { get; init; }
+
+    /// <summary>There may be none of it, since the row holds only of some of these parts: "where it is a part of its own". A note says so in a record. Empty where there always is one.</summary>
+    internal string OnlyWhere { get; init; } = "";
+
     /// <summary>Rows of one word exclude each other: the bolts that are there decide which of them holds. Empty where a row stands alone.</summary>
     internal string Either { get; init; } = "";
 
@@ -100,14 +106,14 @@ public sealed class TorqueFigure
                 TorqueAgreement.NonePrinted => IsUnpublished ? " No page was read that prints it." : " No page was read that prints it for the fastener in general.",
                 _ => "",
             };
-            string note = Note.Length > 0 ? $" {Note}" : "";
+            string note = (OnlyWhere.Length > 0 ? $" Only {OnlyWhere}." : "") + (Note.Length > 0 ? $" {Note}" : "");
             return $"{string.Join("; ", Ranges.Select(Told))}.{agree} Thread: {InWords(Treatment)}{From}.{note} The maker's figure rules.";
         }
     }
 
     /// <summary>Every figure without its source: "six rotor bolts, T25: 5 to 6.2 N m; 4 to 6 N m; 2 to 4 N m (with a plate that locks them)".</summary>
     internal string Brief =>
-        $"{Fastener}: {string.Join("; ", Ranges.Select(r => r.Of.Length > 0 ? $"{r} ({r.Of})" : r.ToString()).Distinct())}{(Agreement == TorqueAgreement.Apart ? " (the sources contradict each other)" : IsUnpublished ? " (no page was read that prints it)" : "")}";
+        $"{Fastener}: {string.Join("; ", Ranges.Select(r => r.Of.Length > 0 ? $"{r} ({r.Of})" : r.ToString()).Distinct())}{(Agreement == TorqueAgreement.Apart ? " (the sources contradict each other)" : IsUnpublished ? " (no page was read that prints it)" : "")}{(OnlyWhere.Length > 0 ? $" ({OnlyWhere})" : "")}";
 
     private string From => TreatmentSource is { } source ? $" ({source})" : "";
 

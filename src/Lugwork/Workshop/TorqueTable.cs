@@ -31,7 +31,7 @@ public static partial class TorqueTable
 
         public static TorqueFigure TopCap { get; } = new("top-cap", "bolt of the top cap", new(1, 3, CommonPractice), new(1, 2, BoltTorqueGuide, "only snug"), new(1, 2, CarbonRoadTorques, "only to remove play"), new(0.6m, 1.7m, TopCapThread, "instructions of the first threadless headset, as told"), new(2.8m, 4, TopCapThread, "another maker, as told")) { IsByHand = true, Note = "A setting, no torque: stop when the play is gone. It carries nothing." };
 
-        public static TorqueFigure Expander { get; } = new("expander-plug", "expander in a carbon steerer", new(5, 10, Memory, "2 to 11 seen"), new(6, 6, TopCapThread, "its wedge bolt, not the preload bolt"));
+        public static TorqueFigure Expander { get; } = new("expander-plug", "expander in a carbon steerer", new(5, 10, Memory, "2 to 11 seen"), new(6, 6, TopCapThread, "its wedge bolt, not the preload bolt")) { IsCovered = true };
 
         public static TorqueFigure SeatBinder { get; } = new("seat-binder-metal", "seatpost binder, metal frame and post", new TorqueRange(9.6m, 14.1m, GuideTorques2002, "one maker"));
 

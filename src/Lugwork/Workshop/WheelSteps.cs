@@ -29,7 +29,7 @@ internal static class WheelSteps
         {
             Id = $"fit-{end.Name}-valve", Title = $"Fit the {end.Name} tubeless valve", Stage = WorkStage.Wheels, Needed = b => b.Has(end.Valve), Uses = [end.Wheel, end.Valve], Joints = [$"{end.Name}-valve-through-rim", $"{end.Name}-valve-length"],
             After = [new($"tape-{end.Name}-rim", "the valve seals on the tape")],
-            Does = _ => ["Push the valve through the tape.", "Tighten its nut by hand, no tool."], Checks = _ => ["The foot of the valve seals all round."], Cautions = _ => [Lugwork.Cautions.ValveHole], Time = WorkTime.QuarterHour,
+            Does = b => [b.Has(end.Tape) ? null : "See that the bed of the rim is closed or taped: where spoke holes are open the rim holds no air.", b.Has(end.Tape) ? "Push the valve through the tape." : "Push the valve through its hole from inside.", "Tighten its nut by hand, no tool."], Checks = _ => ["The foot of the valve seals all round."], Cautions = _ => [Lugwork.Cautions.ValveHole], Time = WorkTime.QuarterHour,
         },
         Tyre(end),
         new()
@@ -55,7 +55,7 @@ internal static class WheelSteps
             Figures = r => [BrakeFigures.Thickness(r.Build, end), RotorTorque(r.Build, end) is not null ? null : WorkFigure.LacksTorque("rotor-torque", "torque of the rotor", FixingOf(r.Build, end) is null ? "how the rotor is held" : "the rotor maker's figure: the row of six bolts does not hold for four or five")],
             Checks = _ => ["The rotor runs true and free of grease."], Cautions = _ => [Lugwork.Cautions.Rotor], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
         },
-        .. end.IsFront ? ImmutableArray<StepRule>.Empty : [Sprockets()],
+        .. end.IsFront ? ImmutableArray<StepRule>.Empty : [Sprockets(), BeltIn()],
         Wheel(end),
     ];
 
@@ -90,7 +90,7 @@ internal static class WheelSteps
             SprocketHold.Fixed => ["Grease the thread.", "Start the sprocket by hand, then screw it on as tight as the chain whip brings it.", "Screw its lockring on anticlockwise, since its thread is left-hand, and tighten it hard against the sprocket.", "Never ride it without the lockring."],
             SprocketHold.OwnThread => ["Grease the thread and the splines of the body thinly.", "Slide the cassette on, and start the ring that is part of it on the body by hand: there is no separate lockring.", "Tighten that ring to the maker's torque."],
             SprocketHold.SnapRing => ["Lay the sprocket on its three lugs, dished as the chainline asks for.", "Press the snap ring into its groove all round; no lockring is screwed on."],
-            SprocketHold.Carrier => ["Fit the sprocket on the carrier as the hub maker says."],
+            SprocketHold.Carrier => ["Fit the sprocket on the carrier as the hub maker says, and tighten what holds it to the hub maker's torque."],
             _ => ["Grease the body thinly.", "Slide the sprockets on with the spacers that belong to them.", "Grease the thread of the lockring, and tighten it to the maker's torque."],
         },
         Tools = b =>
@@ -99,6 +99,7 @@ internal static class WheelSteps
             HoldOf(b) == SprocketHold.Fixed ? new("chain-whip", "chain whip") : null,
             HoldOf(b) == SprocketHold.Fixed ? new("fixed-lockring-spanner", "hook spanner for the lockring of the fixed sprocket") : null,
             HoldOf(b) == SprocketHold.SnapRing ? new("ring-driver", "screwdriver for the snap ring") : null,
+            HoldOf(b) == SprocketHold.Carrier ? new("carrier-tool", "the tool that the hub's maker names for sprocket and carrier") : null,
         ],
         Consumables = b => [HoldOf(b) is SprocketHold.Lockring or SprocketHold.OwnThread or SprocketHold.Freewheel or SprocketHold.Fixed ? Kit.Grease : null],
         Torques = b => [HoldOf(b) == SprocketHold.Lockring ? TorqueTable.DriveTorques.CassetteLockring : null],
@@ -106,11 +107,32 @@ internal static class WheelSteps
         {
             SprocketHold.OwnThread => WorkFigure.LacksTorque("cassette-torque", "torque of the cassette", "its maker's figure: no page was read for one that screws itself on"),
             SprocketHold.Fixed => WorkFigure.LacksTorque("fixed-lockring-torque", "torque of the lockring of the fixed sprocket", "the hub maker's figure"),
+            SprocketHold.Carrier => WorkFigure.LacksTorque("sprocket-torque", "how tight the sprocket is held on its carrier", "the hub maker's figure, where a lockring or screws hold it"),
+            SprocketHold.Unknown => WorkFigure.LacksTorque("sprocket-torque", "how tight the sprockets are held", "how they are held, and the maker's figure"),
             _ => null,
         }],
         Cautions = b => [b.As<Cassette>(Slot.Cassette)!.Pattern.Values.Contains(CassettePattern.FixedSprocket) ? Lugwork.Cautions.FixedLockring : null],
         Checks = _ => ["No sprocket has play."], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
     };
+
+    /// <summary>A belt is one loop: it goes in through the joint of the triangle, before a wheel stands in the way, and the joint is closed again.</summary>
+    private static StepRule BeltIn() => new()
+    {
+        Id = "lead-belt", Title = "Lead the belt into the rear triangle", Stage = WorkStage.Wheels, Needed = b => b.IsBelt(), Uses = [Slot.Frame, Slot.Chain],
+        After = [new("inspect-parts", "the joint of the triangle and the belt are looked at first"), new("check-ends", "the ends are set before their joint is opened and closed")],
+        Does = b => Opens(b) switch
+        {
+            true => ["Open the joint of the rear triangle as the frame's maker says.", "Lay the belt in without a bend or twist, and let it hang in the triangle.", "Close the joint, and tighten its bolts to the frame maker's torque."],
+            false => ["Do not go on: this rear triangle is closed, and a belt is one loop that goes in no other way."],
+            _ => ["Find out first whether the rear triangle opens: a belt is one loop, and goes in no other way.", "Where it opens, lay the belt in without a bend or twist, close the joint, and tighten its bolts to the frame maker's torque."],
+        },
+        Tools = b => [Opens(b) == false ? null : Kit.HexKeys],
+        Figures = r => [Opens(r.Build) == false ? null : WorkFigure.LacksTorque("triangle-torque", "torque of the joint of the rear triangle", Opens(r.Build) is null ? "whether it opens, and the frame maker's figure" : "the frame maker's figure")],
+        Checks = b => [Opens(b) == false ? null : "The joint is closed all round and does not move when the stays are pressed together."],
+        Cautions = _ => [Lugwork.Cautions.BeltCare], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
+    };
+
+    private static bool? Opens(Build build) => BuildLook.Common(build.Frame.RearTriangle, t => t == RearTriangle.Opens);
 
     private enum SprocketHold
     {
@@ -146,13 +168,13 @@ internal static class WheelSteps
             : ["rear-wheel-in-frame", "rear-axle-in-frame", "rear-axle-diameter", "rear-thru-axle-length", "rear-axle-nut-on-hub-axle", "hub-gear-in-dropout", "hub-brake-arm-on-frame"],
         After = [new("check-ends", "a wheel in crooked ends stands askew, and its axle may break"), new($"fit-{end.Name}-tyre", "the room is looked at with the tyre on"), new($"fit-{end.Name}-rotor", "the rotor goes on beside the open hub"), .. end.IsFront
             ? new WorkPrerequisite[] { new("fit-fork", "the wheel stands in the fork that is in the frame") }
-            : [new("fit-cassette", "the sprockets go on beside the open hub"), new("fit-hanger", "an axle may screw into the bolt of the hanger, and a claw goes on with the wheel"), new("fit-rear-derailleur", "the axle goes through the derailleur")]],
-        Waits = (b, step) => step != "fit-rear-derailleur" || b.IsHangerless() == true,
+            : [new("fit-cassette", "the sprockets go on beside the open hub"), new("fit-hanger", "an axle may screw into the bolt of the hanger, and a claw goes on with the wheel"), new("fit-rear-derailleur", "the axle goes through the derailleur, or holds its claw"), new("lead-belt", "a belt passes the open triangle, which the wheel closes off")]],
+        Waits = (b, step) => step != "fit-rear-derailleur" || b.IsHangerless() == true || b.HangsOnClaw(),
         Does = b => WheelHolding.WaitsForChain(b, end) ? ["Set the wheel into its slots, loose; it is set straight and tightened once the chain is on."] : WheelHolding.Does(b, end),
         Tools = b => [WheelHolding.WaitsForChain(b, end) ? null : WheelHolding.Tool(b, end)], Consumables = b => [WheelHolding.Greases(b, end) && !WheelHolding.WaitsForChain(b, end) ? Kit.Grease : null],
         Torques = b => [WheelHolding.WaitsForChain(b, end) ? null : WheelHolding.Torque(b, end)],
         Figures = r => [TyreFigures.AxleLength(r.Build, end), WheelHolding.WaitsForChain(r.Build, end) ? null : WheelHolding.Lacks(r.Build, end)],
-        Checks = b => ["The hub turns freely and has no play at the rim.", WheelHolding.WaitsForChain(b, end) ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
+        Checks = b => ["The hub turns freely and has no play at the rim.", !end.IsFront && b.HangsOnClaw() ? "The claw of the derailleur lies flat in the end, and what holds the wheel holds it too." : null, WheelHolding.WaitsForChain(b, end) ? null : "The wheel stands in the middle; it does not move when it is pulled sideways.", "The tyre clears frame or fork all round, by 6 mm, 4 mm on a racing bicycle, and never by less than the maker's figure."],
         Cautions = b => [Lugwork.Cautions.Axle, b.Has(end.Axle) ? Lugwork.Cautions.AxleThread : null], Time = WorkTime.QuarterHour,
     };
 

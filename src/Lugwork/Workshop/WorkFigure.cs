@@ -57,6 +57,9 @@ public sealed record WorkFigure
     /// <summary>The same, with the field of a part into which what is measured goes.</summary>
     internal WorkFigure Into(Slot slot, string field, bool isCut = false, bool mayBeNone = false) => this with { Place = new(slot, field, isCut, mayBeNone) };
 
+    /// <summary>The same, where the step only marks it: it stays in the record, and the step that cuts brings it into the build.</summary>
+    internal WorkFigure AsMark() => this with { Place = Place is { } place ? place with { IsMark = true, IsCut = false } : null };
+
     internal static WorkFigure Told(string id, string name, string words, params ImmutableArray<Source> sources) => new() { Id = id, Name = name, Words = words, Sources = sources };
 
     /// <summary>A torque of which no row is read: the maker's figure, written down once it was applied.</summary>
@@ -70,4 +73,5 @@ public sealed record WorkFigure
 /// <param name="Field">Its field in a build file.</param>
 /// <param name="IsCut">The part was cut to it.</param>
 /// <param name="MayBeNone">A measured 0 means that there is none; of others it is no length, and stays in the record alone.</param>
-internal sealed record FigurePlace(Slot Slot, string Field, bool IsCut, bool MayBeNone);
+/// <param name="IsMark">It is marked and not made yet: nothing of it stands in the build.</param>
+internal sealed record FigurePlace(Slot Slot, string Field, bool IsCut, bool MayBeNone, bool IsMark = false);

@@ -82,7 +82,7 @@ public sealed partial class WorkPlan
     /// <summary>The same with a step of one's own, such as painting; put where its prerequisites allow.</summary>
     /// <param name="step">The step. Those that are to wait for it say so by <paramref name="before"/>.</param>
     /// <param name="before">Ids of steps that wait for it.</param>
-    /// <exception cref="ArgumentException">The step has no id, no title or nothing to do, has a list that was never made, handles a slot that is empty, or assembles a joint: each joint has its step.</exception>
+    /// <exception cref="ArgumentException">The step has no id, no title or nothing to do, has a list that was never made or holds a null, two figures of one id, or a class that is none, handles a slot that is empty, or assembles a joint: each joint has its step.</exception>
     /// <exception cref="WorkOrderException">There is no order: a step waits for itself, for one that is not there, or the id is taken.</exception>
     public WorkPlan With(WorkStep step, params ReadOnlySpan<string> before)
     {
@@ -111,8 +111,16 @@ public sealed partial class WorkPlan
         string.IsNullOrEmpty(step.Id) || string.IsNullOrEmpty(step.Title) ? "a step has an id and a title"
         : step.Does.IsDefaultOrEmpty ? "a step says what is done"
         : step.Slots.IsDefault || step.Joints.IsDefault || step.After.IsDefault || step.Tools.IsDefault || step.Consumables.IsDefault || step.Torques.IsDefault || step.Figures.IsDefault || step.Checks.IsDefault || step.Cautions.IsDefault ? "a list of the step was never made: an empty one is []"
+        : HoldsNull(step) ? "a list of the step holds a null, or something without a name"
+        : !Enum.IsDefined(step.Stage) || !Enum.IsDefined(step.Skill) || !Enum.IsDefined(step.Time) ? "there is no such stage, skill or time"
+        : step.Figures.GroupBy(f => f.Id).FirstOrDefault(g => g.Skip(1).Any()) is { } twice ? $"two figures of the step are called {twice.Key}"
         : step.Slots.FirstOrDefault(s => Build[s] is null) is { } empty ? $"{step.Id} handles the {empty.Name}, which is empty in this build"
         : step.Joints.IsEmpty ? null : $"{step.Id} assembles a joint that another step of this plan assembles";
+
+    private static bool HoldsNull(WorkStep step) =>
+        step.Does.Any(d => d is null) || step.Slots.Any(s => s is null) || step.Torques.Any(t => t is null) || step.Checks.Any(c => c is null) || step.Cautions.Any(c => c?.Text is null)
+        || step.After.Any(a => a?.Step is null || a.Because is null) || step.Tools.Any(t => t?.Id is null || t.Name is null) || step.Consumables.Any(s => s?.Id is null || s.Name is null)
+        || step.Figures.Any(f => string.IsNullOrEmpty(f?.Id) || f.Name is null || f.Unit is null || f.Words is null || f.Lacking.IsDefault || f.Lacking.Contains(null!) || f.Sources.IsDefault || f.Sources.Contains(null!));
 
     /// <summary>The plan as plain text.</summary>
     public override string ToString() => PlanText.Write(this);
@@ -145,7 +153,7 @@ public static class WorkPlans
         return new(report, WorkOrder.Of(StepTable.Of(report)));
     }
 
-    /// <summary>The same with the points of the frame: hoses and housing of a flat bar whose width is stated get an estimate to buy by.</summary>
+    /// <summary>The same with the points of the frame: hoses and housing get an estimate to buy by where the bar is known, flat or drop, with its width.</summary>
     /// <param name="build">The build, as far as it is put together.</param>
     /// <param name="frame">Its frame as a figure, such as from its chart.</param>
     public static WorkPlan WorkPlan(this Build build, FrameGeometry frame)

@@ -164,7 +164,7 @@ public sealed class WorkRecord
             : throw new ArgumentException($"{figure} is {InWords(found.Unit)}, and {how} does not take that", nameof(figure));
     }
 
-    private static string InWords(string unit) => unit switch
+    internal static string InWords(string unit) => unit switch
     {
         WorkMeasurement.Millimetres => "a length, for Measured",
         "" => "said in words, for Found",

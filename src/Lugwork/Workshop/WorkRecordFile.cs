@@ -10,6 +10,9 @@ namespace Lugwork;
 /// <remarks>With the number of the format, 1, as a build file has it. At most 1 MB and 32 deep; a repeated property, an unknown one and an unknown step are problems.</remarks>
 public static class WorkRecordFile
 {
+    /// <summary>Reading stops at so many problems: who has them has another file. Our own bound, no source.</summary>
+    private const int MostProblems = 100;
+
     /// <summary>Writes a record; reads back to the same entries.</summary>
     /// <param name="kept">The record.</param>
     public static string Write(WorkRecord kept)
@@ -44,7 +47,7 @@ public static class WorkRecordFile
     /// <param name="text">The JSON.</param>
     /// <param name="plan">The plan of the build as it is now.</param>
     /// <param name="kept">The record; null where there are problems.</param>
-    /// <param name="problems">All problems; empty where true is returned.</param>
+    /// <param name="problems">All problems, up to about a hundred; empty where true is returned.</param>
     public static bool TryRead(string text, WorkPlan plan, [NotNullWhen(true)] out WorkRecord? kept, out ImmutableArray<SpecProblem> problems)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -53,7 +56,7 @@ public static class WorkRecordFile
         RecordSheet? sheet = Parse(text, found);
         ImmutableDictionary<string, WorkEntry> entries = ImmutableDictionary<string, WorkEntry>.Empty;
         EntrySheet?[] steps = sheet?.Steps ?? [];
-        for (int i = 0; i < steps.Length; i++)
+        for (int i = 0; i < steps.Length && found.Count < MostProblems; i++)
         {
             string path = $"$.steps[{i}]";
             if (steps[i] is not { Step: { } step } told)
@@ -70,7 +73,7 @@ public static class WorkRecordFile
             }
             else
             {
-                entries = entries.Add(step, EntryOf(told, step, path, found));
+                entries = entries.Add(step, EntryOf(told, step, path, plan, found));
             }
         }
 
@@ -79,8 +82,10 @@ public static class WorkRecordFile
         return kept is not null;
     }
 
-    private static WorkEntry EntryOf(EntrySheet told, string step, string path, List<SpecProblem> found)
+    private static WorkEntry EntryOf(EntrySheet told, string step, string path, WorkPlan plan, List<SpecProblem> found)
     {
+        // A step of one's own names its torques as it likes; one that its plan lacks by now is asked about, and takes nothing else with it.
+        bool isOwn = StepTable.All.All(r => r.Id != step);
         List<WorkMeasurement> measurements = [];
         foreach ((string figure, MeasuredSheet? value) in told.Measured ?? [])
         {
@@ -96,7 +101,7 @@ public static class WorkRecordFile
 
         foreach ((string torque, decimal value) in told.TorqueNewtonMetres ?? [])
         {
-            bool isThere = TorqueTable.Find(torque) is not null || StepTable.MakersTorques.Contains(torque);
+            bool isThere = isOwn || TorqueTable.Find(torque) is not null || StepTable.MakersTorques.Contains(torque);
             if (!isThere || value is < 0.001m or > (decimal)WorkRecord.MostTorque)
             {
                 found.Add(new($"{path}.torqueNewtonMetres.{torque}", 0, isThere ? "the torque is out of range" : "there is no such torque", "the id of a torque row and 0.001 to 300 N m"));

@@ -99,6 +99,6 @@ internal static class Bench
         .With(Controls.Read("flat-bar control"))
         .With(Grips.Read("22.2"))
         .With(ShellAdapter.Read("outboard"))
-        .With(Dropper.Read("internal; travel 80; stack 40"))
+        .With(Dropper.Read("internal; travel 80; stack 40; housing length 1400"))
         .With(Rider.Read("82 kg; with luggage 95 kg; system 108 kg; use condition 2; saddle height 740; inseam 820; front brake hand left"));
 }

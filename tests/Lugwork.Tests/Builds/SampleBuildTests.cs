@@ -23,6 +23,22 @@ public sealed class SampleBuildTests
         Assert.All(report.Fits, f => Assert.Equal(Verdict.Fits, f.Verdict));
     }
 
+    /// <summary>The build of the work plan is the clean bicycle before its steerer is cut: that is all that is open.</summary>
+    [Fact]
+    public void The_bicycle_of_the_work_plan_waits_for_its_cut_alone()
+    {
+        Build build = BuildFile.Read(File.ReadAllText(Path.Combine(BuildFileTests.Root(), "samples", "WorkPlan", "builds", "road-frame-to-cut.json")));
+        FitReport report = build.Check();
+        Assert.Equal(["gap-under-cap NeedsPart"], report.Fits.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id} {f.Verdict}"));
+        WorkPlan plan = build.WorkPlan();
+        double Of(string step, string figure) => plan.Find(step)!.Figures.Single(f => f.Id == figure).Value!.Value;
+
+        // By hand: 140 + 14 + 1 + 15 + 40 + 5 = 215 mm of stack; cut 3 mm below; 300 - 212; 350 - (775 - 510 - 45).
+        Assert.Equal((212, 88, 3, 130), (Of("cut-steerer", "steerer-cut"), Of("cut-steerer", "steerer-off"), Of("cut-steerer", "gap-after-cut"), Of("fit-seatpost", "post-insertion")));
+        Build cut = WorkRecord.For(plan).Measured("cut-steerer", "steerer-cut", UnitsNet.Length.FromMillimeters(212)).AsBuilt();
+        Assert.Equal(Verdict.Fits, cut.Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
+    }
+
     [Theory]
     [InlineData("rear-axle-in-frame", Verdict.Unsafe, "aluminium trail frame", "axle of the old enduro frame", "M12 x 1.0", "M12 x 1.75", "own pitch")]
     [InlineData("cassette-on-freehub-body", Verdict.DoesNotFit, "new rear wheel", "cassette of the cross-country bicycle", "Micro Spline", "XD", "freehub body for this cassette")]

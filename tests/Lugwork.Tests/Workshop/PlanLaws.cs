@@ -3,11 +3,11 @@ using Lugwork.Tests.Builds;
 namespace Lugwork.Tests.Workshop;
 
 /// <summary>What holds for the plan of any build, whole or half, fitting or not.</summary>
-public sealed class PlanLaws
+public sealed partial class PlanLaws
 {
     private const int Builds = 400;
 
-    private static readonly WorkPlan[] Some = [.. Bicycle.All.Append(Build.From(Frame.Read("material steel"))).Concat(Enumerable.Range(0, Builds / 2).Select(seed => Exchanged(new Random(seed)))).Concat(Enumerable.Range(0, Builds).Select(seed => Bicycles.Any(new Random(seed)))).Select(b => b.WorkPlan())];
+    private static readonly WorkPlan[] Some = [.. Bicycle.All.Concat(FurtherBicycles.All).Append(Build.From(Frame.Read("material steel"))).Concat(Enumerable.Range(0, Builds / 2).Select(seed => Exchanged(new Random(seed)))).Concat(Enumerable.Range(0, Builds).Select(seed => Bicycles.Any(new Random(seed)))).Select(b => b.WorkPlan())];
 
     private static readonly WorkPlan[] Fitting = [.. Some.Where(p => !p.Report.Fits.Any(Refused))];
 
@@ -138,7 +138,32 @@ public sealed class PlanLaws
         ("stem", [Slot.Stem]), ("cap bolt", [Slot.Stem]), ("top cap", [Slot.Stem]), ("preload cap", [Slot.Crankset]), ("quill", [Slot.Stem]), ("the bar", [Slot.Handlebar, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter]), ("grips", [Slot.Grips]),
         ("star nut", [Slot.Stem, Slot.Preload]), ("expander", [Slot.Stem, Slot.Preload]), ("sealant", [Slot.FrontTyre, Slot.RearTyre]), ("chain whip", [Slot.Cassette]), ("quick release", [Slot.FrontWheel, Slot.RearWheel]), ("pedal", [Slot.Pedals, Slot.Crankset, Slot.Cassette, Slot.RearWheel, Slot.Chain]),
         ("front brake", [Slot.FrontLever, Slot.FrontWheel]), ("levers", [Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter, Slot.Controls]), ("fork", [Slot.Fork]), ("gear", [Slot.RearDerailleur, Slot.FrontDerailleur, Slot.RearWheel]),
+        ("the tape", [Slot.FrontRimTape, Slot.RearRimTape, Slot.Handlebar]), ("axle", [Slot.FrontWheel, Slot.RearWheel, Slot.FrontAxle, Slot.RearAxle]), ("adapter", [Slot.ShellAdapter, Slot.FrontBrake, Slot.RearBrake]), ("crown", [Slot.Fork]), ("locknut", [Slot.Fork, Slot.Crankset]),
+        ("belt", [Slot.Chain]), ("triangle", [Slot.Chain]), ("claw", [Slot.RearDerailleur]), ("cotter", [Slot.Crankset]), ("snap ring", [Slot.Cassette]),
     ];
+
+    /// <summary>What is tightened has a row, or says that its maker's figure is lacking: else nothing of it can be written down, and no wrench is laid out.</summary>
+    [Fact]
+    public void Each_step_that_tightens_has_a_torque_and_a_wrench() => Each(plan => Assert.All(plan.Steps.Where(s => s.Stage < WorkStage.FinalChecks), step =>
+    {
+        string[] tightens = [.. step.Does.Where(d => Tightens().IsMatch(d) && !d.StartsWith("Find out", StringComparison.Ordinal) && !d.Contains("by hand", StringComparison.Ordinal))];
+        bool known = !step.Torques.IsEmpty || step.Figures.Any(f => f.Unit == "N m");
+        Assert.True(tightens.Length == 0 || known || step.Does.Any(d => d.StartsWith("Find out first", StringComparison.Ordinal) || d.StartsWith("Do not go on", StringComparison.Ordinal)), $"{step.Id}: {string.Join(" ", tightens)}");
+        Assert.True((step.Torques.All(t => t.IsByHand) && step.Figures.All(f => f.Unit != "N m")) || step.Tools.Any(t => t.Id == "torque-wrench"), $"{step.Id} has no wrench");
+    }));
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\b([Tt]ighten|Bolt|Clamp|[Cc]lamp the cables?|[Ss]crew (it|the|its|a|both))\b")]
+    private static partial System.Text.RegularExpressions.Regex Tightens();
+
+    /// <summary>The last pass takes nothing apart: what lies under crank, cap or wheel is asked for at its own step alone.</summary>
+    [Fact]
+    public void The_last_pass_names_nothing_that_lies_under_another_part() => Each(plan =>
+    {
+        string[] passes = ["final-torque", "recheck"];
+        Assert.All(passes, id => Assert.DoesNotContain(plan.Find(id)!.Torques, t => t.IsCovered));
+        Assert.All(passes, id => Assert.DoesNotContain(plan.Find(id)!.Figures, f => FinalSteps.Covered.Contains(f.Id)));
+        Assert.True(plan.Steps.SelectMany(s => s.Torques).All(t => !t.IsCovered) || plan.Find("final-torque")!.Does.Any(d => d.StartsWith("What lies under crank", StringComparison.Ordinal)));
+    });
 
     [Fact]
     public void Every_step_says_what_is_done_in_short_sentences() => Each(plan => Assert.All(plan.Steps, step =>
@@ -160,7 +185,7 @@ public sealed class PlanLaws
     [Fact]
     public void What_takes_a_shops_press_cutter_or_gauge_is_left_to_the_shop_or_the_risk_says_so() => Each(plan =>
     {
-        string[] measured = ["check-ends", "set-chain-tension"];
+        string[] measured = ["check-ends"];
         Assert.All(plan.AtHome.Where(s => !measured.Contains(s.Id)), s => Assert.DoesNotContain(s.Tools, t => t.IsOfTheShop));
         Assert.All(plan.ForShop, s => Assert.NotEmpty(s.Shop!.Reason));
         Assert.Equal(plan.Steps.Select(s => s.Id).Order(StringComparer.Ordinal), plan.ForShop.Concat(plan.AtHome).Select(s => s.Id).Order(StringComparer.Ordinal));

@@ -128,8 +128,8 @@ public sealed class RecordTests
     [Theory]
     [InlineData("hanger M10; material aluminium", "fit-hanger", "hanger-bolts", 3, "no page was read for")]
     [InlineData("hanger M10; material aluminium", "fit-hanger", "hanger-bolts", 1, null)]
-    [InlineData("material carbon", "fit-seatpost", "seat-collar-carbon", 8, "wedge instead of a collar")]
-    [InlineData("material carbon", "fit-seatpost", "seat-collar-carbon", 5, "no page was read for")]
+    [InlineData("material carbon; binder collar", "fit-seatpost", "seat-collar-carbon", 8, "wedge instead of a collar")]
+    [InlineData("material carbon; binder collar", "fit-seatpost", "seat-collar-carbon", 5, "no page was read for")]
     public void A_torque_by_memory_alone_or_of_other_parts_is_asked_about(string frame, string step, string row, double torque, string? asked)
     {
         WorkPlan plan = Build.From(Frame.Read(frame)).With(RearDerailleur.Read("M10 bolt")).With(Seatpost.Read("27.2")).WorkPlan();

@@ -21,7 +21,7 @@ public sealed class SetUpTests
     [Fact]
     public void The_bar_is_taped_once_bar_and_levers_stand_for_the_rider()
     {
-        WorkPlan plan = Steel().With(Handlebar.Read("material aluminium; grip 23.8")).With(Stem.Read("28.6 clamp")).With(BrakeLever.Read("pull short"), Slot.FrontLever).With(Seatpost.Read("27.2; material carbon")).With(Saddle.Read("7 mm round")).WorkPlan();
+        WorkPlan plan = Steel("; binder collar").With(Handlebar.Read("material aluminium; grip 23.8")).With(Stem.Read("28.6 clamp")).With(BrakeLever.Read("pull short"), Slot.FrontLever).With(Seatpost.Read("27.2; material carbon")).With(Saddle.Read("7 mm round")).WorkPlan();
         WorkStep set = plan.Find("set-saddle-height")!;
         Assert.NotEmpty(plan.WhyBefore("set-saddle-height", "tape-bar"));
         Assert.True(Says(set, "Turn the bar in its clamp") && Says(set, "Turn the levers into line"));

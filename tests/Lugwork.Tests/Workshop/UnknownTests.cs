@@ -48,8 +48,10 @@ public sealed class UnknownTests
     [Theory]
     [InlineData("steel; binder welded-tabs", "aluminium", "seat-binder-metal", "grease")]
     [InlineData("steel; binder collar", "aluminium", null, "grease")]
-    [InlineData("carbon", "unknown", "seat-collar-carbon", "carbon-paste")]
-    [InlineData("steel", "carbon", "seat-collar-carbon", "carbon-paste")]
+    [InlineData("carbon; binder collar", "unknown", "seat-collar-carbon", "carbon-paste")]
+    [InlineData("steel; binder collar", "carbon", "seat-collar-carbon", "carbon-paste")]
+    [InlineData("carbon", "unknown", null, "carbon-paste")]
+    [InlineData("steel; binder welded-tabs", "carbon", null, "carbon-paste")]
     [InlineData("steel; binder welded-tabs", "unknown", null, null)]
     [InlineData("unknown", "aluminium", null, null)]
     public void A_binder_has_a_torque_only_where_its_metal_or_carbon_is_known(string frame, string post, string? torque, string? supply)
