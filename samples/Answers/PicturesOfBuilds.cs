@@ -8,13 +8,7 @@ namespace Answers;
 /// <summary>How do I draw it?</summary>
 internal static class PicturesOfBuilds
 {
-    /// <summary>The picture of the README: the worst joint of the touring frame that the first command judges.</summary>
-    public static LineDrawing RearHub => Drawings.RearHub(Build.From(Frame.Read("rear 135 QR; material steel; chainstay 440"))
-        .With(Wheel.Read("hub 12x142; ends swappable; body HG-L"), Slot.RearWheel)
-        .With(Cassette.Read("pattern HG-9; smallest sprocket 11; largest sprocket 32"))
-        .With(Crankset.Read("chainline gravel-2x; largest ring 46")));
-
-    /// <summary>The picture of the page.</summary>
+    /// <summary>The picture of the README and of the page of drawings.</summary>
     public static LineDrawing InSeatTube => Drawings.Seatpost(Build.From(Frame.Read("seat tube 27.2; seat tube outside 28.6; least insertion 80; most insertion 210"))
         .With(Seatpost.Read("26.8 x 350; mark 75; insertion 110")));
 
