@@ -59,7 +59,7 @@ path ??= Path.Combine(AppContext.BaseDirectory, "builds", "tourer-from-commuter.
 string text;
 try
 {
-    if (new FileInfo(path) is { Exists: true } file && file.Length > 2L * BuildFile.MostBytes)
+    if (new FileInfo(path) is { Exists: true } given && given.Length > 2L * BuildFile.MostBytes)
     {
         Console.Error.WriteLine($"{path}: the file is too large; a build file is at most 1 MB.");
         return 2;

@@ -41,7 +41,7 @@ try
     Directory.CreateDirectory(given[0]);
     foreach (string file in given.Skip(1))
     {
-        if (new FileInfo(file) is { Exists: true } there && there.Length > 2L * BuildFile.MostBytes)
+        if (new FileInfo(file) is { Exists: true } found && found.Length > 2L * BuildFile.MostBytes)
         {
             return Bad($"{file}: the file is too large; a build file is at most 1 MB.");
         }

@@ -62,7 +62,7 @@ if (path is null)
 
 try
 {
-    if (new FileInfo(path) is { Exists: true } file && file.Length > 2L * BuildFile.MostBytes)
+    if (new FileInfo(path) is { Exists: true } found && found.Length > 2L * BuildFile.MostBytes)
     {
         return Bad($"{path}: the file is too large; a build file is at most 1 MB.");
     }

@@ -149,7 +149,7 @@ internal sealed class ScreeningShop
 
     private List<(int Key, long Least, long Most)> Accepted(int frame, int slot)
     {
-        ILookup<string, FrameNeedRow> rows = FitRelations.NeedsOf(frame, Build.From(Frames[frame]), Slots[slot]).ToLookup(r => r.Key);
+        ILookup<string, FrameNeedRow> rows = FitRelations.NeedsOf(frame, Build.From(Frames[frame]), Slots[slot], Verdict.NeedsPart).ToLookup(r => r.Key);
         HashSet<string> asked = [.. rows.SelectMany(r => r).Select(r => r.Joint)];
         List<(int, long, long)> accepted = [];
         foreach ((string key, int number) in _keys[slot])
@@ -219,7 +219,7 @@ internal sealed class ScreeningShop
     {
         FieldPool pool = new(slot, random);
         Part[] kinds = [.. Enumerable.Range(0, KindsASlot).Select(_ => pool.Draw(random, unknownOneIn: 8)).Distinct()];
-        (Build Build, FrameNeedRow[] Needs)[] frames = [.. Frames.Take(SampleFrames).Select(f => (Build.From(f), FitRelations.NeedsOf(0, Build.From(f), slot).ToArray()))];
+        (Build Build, FrameNeedRow[] Needs)[] frames = [.. Frames.Take(SampleFrames).Select(f => (Build.From(f), FitRelations.NeedsOf(0, Build.From(f), slot, Verdict.NeedsPart).ToArray()))];
         bool[] met = new bool[kinds.Length];
         PartCatalogue catalogue = Catalogue(kinds.Select((k, i) => new CatalogueRow(i, slot, k)));
         HashSet<int> wrong = [];

@@ -84,7 +84,7 @@ internal static class FinalSteps
     private static bool Covers(Build build) => Earlier(build).SelectMany(r => r.Torques(build)).Any(t => t is { IsCovered: true }) || build.HasAny(Slot.BottomBracket, Slot.Cassette, Slot.Chainring);
 
     /// <summary>A step of this bicycle uses thread lock up.</summary>
-    private static bool Locks(Build build) => Earlier(build).SelectMany(r => r.Supplies(build)).Contains(Kit.Threadlock);
+    private static bool Locks(Build build) => Earlier(build).SelectMany(r => r.Consumables(build)).Contains(Kit.Threadlock);
 
     private static bool ByHand(Build build, TorqueFigure row) => Earlier(build).SelectMany(r => r.Torques(build)).Contains(row);
 

@@ -134,7 +134,7 @@ public sealed class RecordCareTests
     private static readonly Dictionary<string, WorkStep> Faulty = new()
     {
         ["does"] = Rack with { Does = [null!] }, ["checks"] = Rack with { Checks = [null!] }, ["slots"] = Rack with { Slots = [null!] }, ["torques"] = Rack with { Torques = [null!] }, ["cautions"] = Rack with { Cautions = [null!] },
-        ["after"] = Rack with { After = [null!] }, ["reason"] = Rack with { After = [new("fit-stem", null!)] }, ["tools"] = Rack with { Tools = [null!] }, ["supplies"] = Rack with { Supplies = [null!] },
+        ["after"] = Rack with { After = [null!] }, ["reason"] = Rack with { After = [new("fit-stem", null!)] }, ["tools"] = Rack with { Tools = [null!] }, ["consumables"] = Rack with { Consumables = [null!] },
         ["figures"] = Rack with { Figures = [null!] }, ["lacking"] = Rack with { Figures = [new() { Id = "a", Name = "b", Lacking = default }] }, ["twice"] = Rack with { Figures = [Rack.Figures[0], Rack.Figures[0]] },
         ["stage"] = Rack with { Stage = (WorkStage)99 }, ["skill"] = Rack with { Skill = (WorkSkill)99 }, ["time"] = Rack with { Time = (WorkTime)99 },
     };
