@@ -16,6 +16,8 @@ internal static class ItemCutter
         List<SpecToken> tokens = SpecLexer.Cut(text);
         tooMuch = tokens.Count > SpecLexer.MostTokens;
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
+        TickBoxes.Mend(tokens);
+        SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
         List<SpecItem> items = new(tokens.Count);
         int clause = 0;
@@ -215,6 +217,13 @@ internal static class ItemCutter
             return at + 1;
         }
 
+        // "24er Welle": no wheel where a word for a spindle stands behind.
+        if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && vocabulary.Tree.Longest(tokens, at + 1, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle")))
+        {
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
         if (at < tokens.Count && (tokens[at].Is('"') || tokens[at].Is('\u00B0')))
         {
             number.Unit = tokens[at].Is('"') ? "in" : "deg";
@@ -237,6 +246,12 @@ internal static class ItemCutter
 
         ImmutableArray<string> terms = vocabulary.Tree.Longest(tokens, from, out int end);
         if (terms.IsDefault || !Unit(terms, out string unit, false))
+        {
+            return at;
+        }
+
+        // "35 mil" are millimetres to a mechanic; a smaller figure is of anything.
+        if (tokens[from].Text is "mil" && number.Value < 20)
         {
             return at;
         }

@@ -75,6 +75,7 @@ internal sealed partial class LineScan
         if (!Full)
         {
             Figures();
+            NamedLengths();
             Alternatives();
             Broken();
             Audit();

@@ -75,6 +75,8 @@ internal sealed partial class LineScan
                 || (TopicOf(i) is "t:headtube" && item.Value >= 80) || (TopicOf(i) is "t:seattube" or "t:frame" && item.Value >= 250) || (TopicOf(i) is "t:dropper" or "t:post" && item.Value >= 60 && !Joins(i))
                 || (Values.ContainsKey("material") && item.Value is 4130 or 6061 or 6066 or 6069 or 7003 or 7005 or 7020 or 7046),
             "frontWheel" or "rearWheel" when IsBehindStem(i) => true,
+            "rearWheel" when range && (item.Value is >= 9 and <= 13 || (i >= 2 && _items[i - 2].Value is >= 9 and <= 13)) => true,
+            "frontWheel" or "rearWheel" when IsHolesOfWheel(i) => true,
             "frontWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
             "rearWheel" when item.Value >= 120 => TopicOf(i) is "t:rotor",
             "saddle" => item.Value >= 100,
@@ -91,7 +93,7 @@ internal sealed partial class LineScan
             "handlebar" => item.Value is >= 300 and <= 900,
             "crankset" => item.Value is >= 150 and <= 185 || range || (TopicOf(i) is "t:bb" && item.Value is >= 60 and <= 135),
             "chainring" => range,
-            "cassette" => range,
+            "cassette" => range || (item.Value is >= 9 and <= 26 && item.Unit.Length == 0 && !Joins(i) && Values.TryGetValue("pattern", out LineFinding? one) && one.Key is "fixed-sprocket" or "3-lug" or "freewheel"),
             "rearDerailleur" or "frontDerailleur" => range,
             "chain" => item.Value is >= 90 and <= 160 || (item.Value is >= 5 and <= 9 && item.Unit == "mm" && item.Value != decimal.Truncate(item.Value)),
             "rearWheel" => item.Value == 36.75m && Values.TryGetValue("body", out LineFinding? body) && body.Key == "HG-L",
@@ -106,11 +108,21 @@ internal sealed partial class LineScan
     /// <summary>11-34, 10-51, 50/34: sprockets or rings from one to another.</summary>
     private bool IsRangeOfTeeth(int i)
     {
-        bool first = i + 2 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 2].IsNumber;
-        bool last = i >= 2 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i - 2].IsNumber;
+        bool first = i + 2 < _items.Count && IsFromToTeeth(i + 1) && _items[i + 2].IsNumber;
+        bool last = i >= 2 && IsFromToTeeth(i - 1) && _items[i - 2].IsNumber;
         int other = first ? i + 2 : last ? i - 2 : -1;
         return other >= 0 && _items[i].Value is >= 9 and <= 60 && _items[other].Value is >= 9 and <= 60 && _items[i].Value == decimal.Truncate(_items[i].Value) && Math.Abs(_items[i].Value - _items[other].Value) >= 8;
     }
+
+    /// <summary>"holes=24": a count behind the word for it, which says neither hub nor rim.</summary>
+    private bool IsHolesOfWheel(int i)
+    {
+        int word = i > 1 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) ? i - 2 : i - 1;
+        return word >= 0 && _items[i].Value is >= 12 and <= 56 && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i)
+            && _items[word].Text is "holes" or "hole" or "spokes" or "locher" or "loch" or "lochzahl" or "speichen" or "speichenzahl" or "trous" or "rayons" or "agujeros" or "radios" or "fori" or "raggi" or "gaten" or "spaken" or "drilling";
+    }
+
+    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "bis" or "tot" or "hasta" or "till" or "until"));
 
     /// <summary>A label in inches or of the 700 kind beside an ISO size that is one of those it is printed on.</summary>
     private bool IsLabelBesideSize(int i)

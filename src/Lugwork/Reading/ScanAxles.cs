@@ -37,7 +37,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool topic = metric || axleSlot || TopicOf(i) is "t:axle" or "t:axlethread" or "t:thread" or "t:pitch";
+            bool topic = metric || axleSlot || TopicOf(i) is "t:axle" or "t:axlethread" or "t:thread" or "t:pitch" || (IsThickness(i) && Anywhere("t:pitch") >= 0);
             int pitch = topic ? PitchNear(i) : -1;
             pitch = pitch < 0 && metric ? _onlyPitch ??= OnlyPitch() : pitch;
             pitch = pitch >= 0 && Free(pitch) ? pitch : -1;

@@ -161,7 +161,7 @@ internal sealed partial class LineScan
             int seat = -1;
             for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 8; j++)
             {
-                seat = seat < 0 && Free(j) && _items[j].Value is 622 or 584 or 559 && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1 && !Joins(j) ? j : seat;
+                seat = seat < 0 && Free(j) && _items[j].Value is 622 or 584 or 559 && Math.Abs(_items[j].Clause - _items[i].Clause) <= (IsOnlySeat(j) ? 4 : 1) && !Joins(j) ? j : seat;
             }
 
             if (seat >= 0)
@@ -176,6 +176,9 @@ internal sealed partial class LineScan
 
         Settle(field);
     }
+
+    /// <summary>No other bead seat stands in the line.</summary>
+    private bool IsOnlySeat(int j) => ItemsShort && !_items.Exists(o => o.IsNumber && o != _items[j] && o.Value >= 300 && IsSeat(o.Value));
 
     private bool NextTo(int i, string term) => (i > 0 && _items[i - 1].Is(term)) || (i + 1 < _items.Count && _items[i + 1].Is(term));
 

@@ -9,6 +9,7 @@ internal sealed partial class LineScan
     {
         Words("FreehubBody", "body");
         ReadTrackThread();
+        ReadBodyByWords();
         int hg = Anywhere("m:hg");
         if (hg < 0)
         {
@@ -22,36 +23,35 @@ internal sealed partial class LineScan
         }
 
         List<int> speeds = NumbersOfSpeeds(hg, out int first, out int last);
-        bool road = HasMark(hg, "m:road") || FindMark(hg, "m:road", 1) >= 0;
-        bool off = HasMark(hg, "m:offroad");
+        int around = ItemsShort ? 3 : 1;
+        bool road = FindMark(hg, "m:road", around) >= 0;
+        bool off = FindMark(hg, "m:offroad", around) >= 0;
         first = Math.Min(first < 0 ? hg : first, hg);
         last = Math.Max(last, hg);
         string key = speeds switch
         {
+            [] => BodyByLength(ref first, ref last),
             [7] => "HG-S",
             _ when speeds.Count > 0 && speeds.TrueForAll(s => s is 8 or 9 or 10) && (speeds.Contains(8) || speeds.Contains(9)) => "HG-M",
             [11] when road && !off => "HG-L",
+            _ when road && !off && speeds.Contains(11) && speeds.TrueForAll(s => s is >= 8 and <= 11) => "HG-L",
             [12] when road && !off => "HG-L2",
             _ => "",
         };
         if (key.Length > 0)
         {
             Keep("body", key, first, last);
+            for (int i = first; i <= last; i++)
+            {
+                if (_items[i].Is("m:or") || _items[i].Is("m:and"))
+                {
+                    _joined.Add(i);
+                }
+            }
         }
         else
         {
             Several("body", speeds.Count == 1 && speeds[0] == 10 ? ["HG-M", "HG-10only"] : ["HG-S", "HG-M", "HG-L", "HG-L2"], first, last, "bodies of this name differ in length or splines");
-        }
-    }
-
-    private void ReadTrackThread()
-    {
-        for (int i = 0; i < _items.Count; i++)
-        {
-            if (_items[i].Is("v:FreehubBody=TRACK"))
-            {
-                _items[i].Used = true;
-            }
         }
     }
 
@@ -116,15 +116,16 @@ internal sealed partial class LineScan
             return;
         }
 
-        int offroad = FindMark(anchor, "m:offroad", 1);
-        int onroad = FindMark(anchor, "m:road", 1);
+        int around = ItemsShort ? 3 : 1;
+        int offroad = FindMark(anchor, "m:offroad", around);
+        int onroad = FindMark(anchor, "m:road", around);
         if (offroad >= 0 && onroad >= 0)
         {
             Several("pattern", [], Math.Min(offroad, onroad), Math.Max(offroad, onroad), "two uses are named, and the patterns differ");
             return;
         }
 
-        string use = FindMark(anchor, "m:offroad", 1) >= 0 || FindMark(anchor, "m:wide", 1) >= 0 ? " off-road" : FindMark(anchor, "m:road", 1) >= 0 || FindMark(anchor, "m:close", 1) >= 0 ? " road" : "";
+        string use = offroad >= 0 || FindMark(anchor, "m:wide", 1) >= 0 ? " off-road" : onroad >= 0 || FindMark(anchor, "m:close", 1) >= 0 ? " road" : "";
         string old = FindMark(anchor, "m:old", 1) >= 0 ? " old" : "";
         if (speed is 7 or 8 or 9)
         {

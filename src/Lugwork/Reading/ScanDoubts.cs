@@ -94,7 +94,9 @@ internal sealed partial class LineScan
 
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
-            return ReadAround(item.Clause, isShort ? 1 : 0) ? "a word makes it doubtful" : null;
+            // A length may be measured; a size by its name may not.
+            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name == nameof(Dimension));
+            return ReadAround(item.Clause, isShort ? 1 : 0) && !measured ? "a word makes it doubtful" : null;
         }
 
         // A code of a cup says which kind of integrated it is.

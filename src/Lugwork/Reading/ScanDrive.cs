@@ -62,7 +62,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             bool context = !needTopic || Clause(i, "t:frontmech");
-            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 28.6m or 31.8m or 34.9m or 35 && Free(i) && (TopicOf(i) is "t:frontmech" || (context && TopicOf(i) is "" or "t:clamp" or "t:seatclamp" or "t:tyre") || (HasMark(i, "m:band") && context)))
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 28.6m or 31.8m or 34.9m or 35 && Free(i) && (TopicOf(i) is "t:frontmech" || (context && TopicOf(i) is "" or "t:clamp" or "t:seatclamp" or "t:tyre") || (HasMark(i, "m:band") && context) || (needTopic && IsTubeOfBand(i))))
             {
                 if (TopicOf(i) is "t:frontmech" && Link(i) is >= 0 and int link)
                 {
@@ -78,6 +78,32 @@ internal sealed partial class LineScan
         }
 
         Words("FrontDerailleurMount", field, i => (!needTopic || Clause(i, "t:frontmech") || _items[i].IsFraction) && !Clause(i, "t:hanger") && !(needTopic && _items[i].Terms.Length > 0 && _items[i].Text is "s1" or "s2" or "s3" && !Clause(i, "t:frontmech")));
+        if (!Values.ContainsKey(field) && Anywhere("t:frontmech") is >= 0 and int mech)
+        {
+            DirectApart(field, mech);
+        }
+
         Settle(field);
+    }
+
+    /// <summary>"Clamp-on front mech, 28.6 seat tube": the outside of the tube that the band goes round, the only figure of the line.</summary>
+    private bool IsTubeOfBand(int i) =>
+        TopicOf(i) is "t:seattube" && Anywhere("m:band") >= 0 && Anywhere("t:frontmech") >= 0 && Anywhere("m:inside") < 0 && Anywhere("t:inner") < 0 && !_items.Exists(o => o != _items[i] && o.IsNumber && o.Value is > 20 and < 45);
+
+    /// <summary>"FD mount: direct, high": the two words of the name apart from each other.</summary>
+    private void DirectApart(string field, int mech)
+    {
+        int direct = -1;
+        int high = -1;
+        for (int i = Math.Max(0, mech - Reach); i < _items.Count && i <= mech + Reach; i++)
+        {
+            direct = _items[i].Text is "direct" or "direkt" or "directo" or "diretto" or "directe" && !Negated(i) ? i : direct;
+            high = _items[i].Text is "high" or "hoch" or "haut" or "alto" or "hoog" or "oben" && !Negated(i) ? i : high;
+        }
+
+        if (direct >= 0 && high >= 0 && Anywhere("m:lower") < 0 && !_items.Exists(i => i.Text is "low" or "tief" or "bas" or "basso" or "bajo" or "laag"))
+        {
+            Keep(field, "high-direct", Math.Min(direct, high), Math.Max(direct, high));
+        }
     }
 }

@@ -11,6 +11,7 @@ internal sealed partial class LineScan
         ReadHangerThread();
         ReadShockOfFrame();
         ReadIso("largestRearTyre", label: i => TopicOf(i) is "t:tyre");
+        ReadTyreLimitApart("largestRearTyre");
         ReadHub("rear", rear: true);
         ReadShell("shell");
         ReadFrontMount("frontMount", needTopic: true);
@@ -55,6 +56,7 @@ internal sealed partial class LineScan
         ReadMount("frontBrake", rear: false);
         ReadAxleThread("frontAxleThread");
         ReadIso("largestFrontTyre", label: i => TopicOf(i) is "t:tyre");
+        ReadTyreLimitApart("largestFrontTyre");
         ReadHub("front", rear: false);
         ReadBosses("frontBosses");
         ReadRotorLimit("largestFrontRotor");

@@ -64,7 +64,8 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[word].Is("m:outside"))
+            bool collar = _items[word].Is("m:band") && Anywhere("t:frontmech") < 0 && _fields["seatTubeOutside"].Read(_items[i].Text).Keys.Length == 1;
+            if (_items[word].Is("m:outside") || collar)
             {
                 Take("seatTubeOutside", _items[i].Text, i, i);
             }

@@ -33,13 +33,13 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             SpecItem item = _items[i];
-            if (item.IsTopic && !IsHubWord(TopicIn(item)))
+            if (item.IsTopic && !IsHubWord(TopicIn(item)) && !(IsOfWheel(TopicIn(item)) && _slot != Slot.Frame && _slot != Slot.Fork))
             {
                 return;
             }
 
-            evidence |= TopicIn(item) is "t:axle" or "t:hub" or "t:spacing" or "t:axlestandard" || item.Is("m:qr") || item.Is("m:thru") || item.Is("m:nutted") || item.Is("m:boost") || item.Is("m:thrubolt");
-            if (!Free(i) || JoinsClosely(i) || OtherEnd(i, rear) || IsTravelOfFork(i) || item.Unit is not ("" or "mm") || (i > 0 && _items[i - 1].Text == "m" && item.Glued))
+            evidence |= item.Is("m:trial") || (item.Text is "slots" or "slot" or "dropouts" && item.Kind == SpecTokenKind.Word) || TopicIn(item) is "t:axle" or "t:hub" or "t:spacing" or "t:axlestandard" || item.Is("m:qr") || item.Is("m:thru") || item.Is("m:nutted") || item.Is("m:boost") || item.Is("m:thrubolt");
+            if (!Free(i) || IsOfWheel(TopicOf(i)) || TopicOf(i) is "t:pitch" or "t:thread" or "t:axlethread" || JoinsClosely(i) || OtherEnd(i, rear) || IsTravelOfFork(i) || item.Unit is not ("" or "mm") && !(item.IsFraction && item.IsInch) || (i > 0 && _items[i - 1].Text == "m" && item.Glued))
             {
                 continue;
             }
@@ -53,7 +53,7 @@ internal sealed partial class LineScan
 
                 width = width < 0 ? i : width;
             }
-            else if (!item.IsFraction && Array.IndexOf(AxleSizes, item.Value) >= 0 && (item.Unit == "mm" || item.IsDiameter || IsThickness(i) || TopicOf(i) is "t:axle" || HubMark(i) >= 0))
+            else if ((item.IsFraction && item.Value is 0.375m or 0.3125m) || (!item.IsFraction && Array.IndexOf(AxleSizes, item.Value) >= 0 && (item.Unit == "mm" || item.IsDiameter || IsThickness(i) || TopicOf(i) is "t:axle" || HubMark(i) >= 0)))
             {
                 if (axle >= 0 && _items[axle].Value != item.Value)
                 {
@@ -89,13 +89,21 @@ internal sealed partial class LineScan
     }
 
     private static bool IsHubWord(string topic) =>
-        topic is "t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "t:thickness" or "t:eye" or "t:nuts" or "t:length" or "n:width" or "n:colour" or "t:material" or "t:kind";
+        topic is "t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "t:thickness" or "t:eye" or "t:nuts" or "t:length" or "n:width" or "n:colour" or "t:material" or "t:kind" or "t:pitch" or "t:thread" or "t:axlethread" or "n:apart";
+
+    /// <summary>What else a wheel has, whose figures are no width of a hub.</summary>
+    private static bool IsOfWheel(string topic) => topic is "t:rotor" or "t:rim" or "t:brake" or "t:freehub" or "t:hubholes" or "t:rimholes" or "n:spokes" or "t:beadseat" or "t:inner" or "t:depth" or "t:tyre";
 
     /// <summary>"Diameter 12", "12 thick": a word for how thick it is stands against the figure.</summary>
     private bool IsThickness(int i)
     {
-        foreach (int j in (ReadOnlySpan<int>)[i - 2, i - 1, i + 1])
+        foreach (int j in (ReadOnlySpan<int>)[i - 2, i - 1, i + 1, i + 2])
         {
+            if (j == i + 2 && !(i + 1 < _items.Count && _items[i + 1].Text is "de" or "di" or "in" or "im" or "en" or "van" or "of"))
+            {
+                continue;
+            }
+
             if (j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (_items[j].Is("t:thickness") || IsDiameterWord(_items[j])))
             {
                 return true;

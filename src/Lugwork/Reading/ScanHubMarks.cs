@@ -49,7 +49,8 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[j].IsTopic && TopicIn(_items[j]) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "n:width" or "t:thickness"))
+            bool ofWheel = _slot != Slot.Frame && _slot != Slot.Fork && TopicIn(_items[j]) is "t:brake" or "t:rim" or "t:rotor";
+            if (_items[j].IsTopic && !ofWheel && TopicIn(_items[j]) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "n:width" or "t:thickness"))
             {
                 return true;
             }
@@ -82,8 +83,8 @@ internal sealed partial class LineScan
         {
             foreach (int j in (ReadOnlySpan<int>)[width - step, width + step])
             {
-                if (Free(j) && Math.Abs(_items[j].Clause - _items[width].Clause) <= 2 && _items[j].IsMillimetre && (Array.IndexOf(AxleSizes, _items[j].Value) >= 0 || (_items[j].IsFraction && _items[j].Value is 0.375m or 0.3125m && TopicOf(j) is "t:axle"))
-                    && !(j > 0 && (_items[j - 1].IsSign('x') || (_items[j - 1].IsSign('/') && !_items[j - 1].IsFraction) || _items[j - 1].Is("m:hg"))) && !(j + 1 < _items.Count && _items[j + 1].IsSign('/') && !_items[j + 1].IsFraction) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && (HubMark(j) >= 0 || TopicOf(j) is "t:axle"))
+                if (Free(j) && Math.Abs(_items[j].Clause - _items[width].Clause) <= 2 && _items[j].IsMillimetre && (Array.IndexOf(AxleSizes, _items[j].Value) >= 0 || (_items[j].IsFraction && _items[j].Value is 0.375m or 0.3125m && (TopicOf(j) is "t:axle" || HasMark(j, "m:nutted"))))
+                    && !(j > 0 && (_items[j - 1].IsSign('x') || (_items[j - 1].IsSign('/') && !_items[j - 1].IsFraction) || _items[j - 1].Is("m:hg"))) && !(j + 1 < _items.Count && _items[j + 1].IsSign('/') && !_items[j + 1].IsFraction) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && (HubMark(j) >= 0 || TopicOf(j) is "t:axle" || IsThickness(j)))
                 {
                     return j;
                 }

@@ -44,6 +44,13 @@ internal sealed partial class LineScan
         }
 
         ReadWidths(field, rear, found);
+        if (found.Exists(f => f.Width == 132.5m) && found.Exists(f => f.Width is 130 or 135))
+        {
+            // An end of 132.5 mm is made for wheels of 130 and of 135 mm.
+            found.FindAll(f => f.Width is 130 or 135).ForEach(f => _items[f.First].Used = _items[f.Last].Used = true);
+            found.RemoveAll(f => f.Width is 130 or 135);
+        }
+
         if (found.Count == 0 && !Values.ContainsKey(field) && !Doubts.Exists(d => d.Field == field))
         {
             HubApart(rear, found);
@@ -98,7 +105,7 @@ internal sealed partial class LineScan
             words.Add("road");
         }
 
-        Say(words, width == 120 ? FindMark(first, "m:track", 0) : -1, "track");
+        Say(words, width == 120 && axle == 0 ? FindMark(first, "m:track", 0) : -1, "track");
         if (super < 0 && (boost >= 0 || road >= 0))
         {
             words.Add("Boost");
@@ -125,6 +132,17 @@ internal sealed partial class LineScan
             keys = [.. HubStandard.All.Where(h => h.IsRear == rear && h.OldMicrometres == width * 1000 && h.Axles.Contains(micrometres)).Select(h => h.FitKey)];
         }
 
+        if (keys.Length > 1 && axle is 0.375m or 0.3125m)
+        {
+            // The name without a size beside the one with it.
+            keys = keys.Remove("F100-N");
+        }
+
+        if (keys.IsEmpty && qr >= 0 && width == 135 && !rear && axle is 0 or 9 or 10)
+        {
+            keys = ["F135-QR"];
+        }
+
         if (keys.IsEmpty && wide >= 0 && width == 110 && !rear)
         {
             keys = [.. HubStandard.Read(size + " Boost").Values.Where(h => !h.IsRear).Select(h => h.FitKey)];
@@ -133,6 +151,13 @@ internal sealed partial class LineScan
         if (pre >= 0 && keys.IsEmpty && width == 110 && axle == 20 && !rear)
         {
             keys = ["F110-20"];
+        }
+
+        if (keys is ["R135-QR"] or ["R135-10"] && Anywhere("n:offset") is >= 0 and int side && OffsetFigure(side) is >= 0 and int figure)
+        {
+            Keep(field, "R135-OFF", Math.Min(first, Math.Min(side, figure)), Math.Max(last, Math.Max(side, figure)));
+            _items[figure].Used = true;
+            return;
         }
 
         if (keys is ["R135-QR"] && FindMark(first, "n:offset", 1) is >= 0 and int off && _items[off].Text is "offset" or "versatz")
@@ -160,6 +185,20 @@ internal sealed partial class LineScan
         {
             Several(field, keys, first, last, "several hub standards share these figures");
         }
+    }
+
+    /// <summary>17.5 mm beside the word for an offset: the rear end of a fat bicycle.</summary>
+    private int OffsetFigure(int word)
+    {
+        for (int i = Math.Max(0, word - 3); i < _items.Count && i <= word + 4; i++)
+        {
+            if (Free(i) && _items[i].Value == 17.5m && _items[i].IsMillimetre)
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     private bool? _onlyHub;

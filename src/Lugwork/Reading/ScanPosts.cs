@@ -154,7 +154,7 @@ internal sealed partial class LineScan
                 _claimed[Link(i)] = true;
                 Take("grip", text, i, i);
             }
-            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && Clause(i, "t:clamp"))))
+            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 26 or 31.8m or 35 && HasMark(i, "m:needs"))))))
             {
                 if (likely)
                 {

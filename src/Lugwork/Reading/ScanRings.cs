@@ -130,7 +130,11 @@ internal sealed partial class LineScan
             if (Free(i) && TopicOf(i) is "t:chainline")
             {
                 FieldReading reading = _fields["chainline"].Read(_items[i].Text);
-                if (reading.Keys.Length > 1)
+                if (reading.Keys.Length > 1 && ChainlinesBy(reading.Keys) is [string only])
+                {
+                    Keep("chainline", only, i, i);
+                }
+                else if (reading.Keys.Length > 1)
                 {
                     Several("chainline", reading.Keys, i, i, "several uses have this chainline");
                 }

@@ -36,7 +36,7 @@ internal sealed partial class LineScan
                 ReadSeatpost();
                 break;
             case "seatClamp":
-                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", "t:inner", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
+                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", "t:inner", "t:tube", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
                 break;
             case "handlebar":
                 ReadHandlebar();

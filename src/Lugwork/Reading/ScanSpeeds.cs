@@ -85,6 +85,12 @@ internal sealed partial class LineScan
     private bool TakeSpeeds(string field)
     {
         List<int> speeds = Speeds(out int first, out int last);
+        if (_slot == Slot.FrontDerailleur)
+        {
+            // "Zweifach, 10 Gänge": the rings before the sprockets.
+            speeds.RemoveAll(s => s is 1 or 2 or 3);
+        }
+
         if (speeds.Count == 0)
         {
             return false;

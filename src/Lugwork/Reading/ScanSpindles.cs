@@ -53,6 +53,10 @@ internal sealed partial class LineScan
             {
                 Keep("spindle", key, i, i);
             }
+            else if (_items[i].Value is 30 && LengthOfSpindle() is { Length: > 0 } length)
+            {
+                Keep("spindle", "30-" + length, i, i);
+            }
             else if (_items[i].Value is 24)
             {
                 Several("spindle", ["24-road", "24-MTB"], i, i, "spindles of this name differ in length");
@@ -70,6 +74,21 @@ internal sealed partial class LineScan
         Words("SpindleSeat", "spindle");
         SquareApart("spindle");
         Settle("spindle");
+    }
+
+    /// <summary>"The long one": a word for the length without a figure, and no word for the other.</summary>
+    private string LengthOfSpindle()
+    {
+        bool isLong = false;
+        bool isShort = false;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool figure = (i > 0 && _items[i - 1].IsNumber) || (i + 1 < _items.Count && _items[i + 1].IsNumber);
+            isLong |= !figure && !Negated(i) && _items[i].Text is "long" or "lang" or "lange" or "langer" or "longue" or "largo" or "larga" or "lungo" or "lunga";
+            isShort |= !figure && !Negated(i) && _items[i].Text is "short" or "kurz" or "kurze" or "kurzer" or "court" or "courte" or "corto" or "corta" or "kort" or "korte";
+        }
+
+        return isLong == isShort ? "" : isLong ? "long" : "short";
     }
 
     /// <summary>"Axe carré ISO", "Vierkant nach JIS": the kind of a square taper a word or two beside it.</summary>

@@ -29,7 +29,7 @@ internal sealed partial class LineScan
 
                 seat = i;
             }
-            else if (_items[i].Value is >= 18 and <= 132 && (TopicOf(i) is "n:width" || (Link(i) >= 0 && _items[Link(i)].Text is "reifenbreite" or "bandbreedte")))
+            else if (_items[i].Value is >= 18 and <= 132 && (TopicOf(i) is "n:width" || (Link(i) >= 0 && _items[Link(i)].Is("m:tyrewidth"))))
             {
                 if (width >= 0)
                 {

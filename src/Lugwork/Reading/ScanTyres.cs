@@ -5,7 +5,7 @@ namespace Lugwork.Reading;
 /// <summary>Tyres, tubes, rims and wheels.</summary>
 internal sealed partial class LineScan
 {
-    private static bool IsSeat(decimal value) => value is >= 200 and < 800 && value == decimal.Truncate(value) && BeadSeat.Find(ItemCutter.Plain(value)) is not null;
+    internal static bool IsSeat(decimal value) => value is >= 200 and < 800 && value == decimal.Truncate(value) && BeadSeat.Find(ItemCutter.Plain(value)) is not null;
 
     /// <summary>A width and a bead seat in either order; a printed label only where it may be one.</summary>
     private bool ReadIso(string field, Func<int, bool> label, bool strict = false)

@@ -2,7 +2,7 @@ namespace Lugwork.Reading;
 
 /// <summary>Takes out of a line what it says of something else, before it is read: what is denied, what is past, adapters, extras, other things, other parts and the other end.</summary>
 /// <remarks>Each item is looked at a bounded number of times. What was taken out is kept, for a value that is denied elsewhere in its line is in doubt.</remarks>
-internal sealed class SetAside
+internal sealed partial class SetAside
 {
     private const int Scope = 10;
 
@@ -74,6 +74,14 @@ internal sealed class SetAside
     {
         Tolerances(first, last);
         NotMoreThan(first, last);
+        Than(first, last);
+        Emphasis(first, last);
+        if (WithoutThings(first, last) || IsNoteOfSpacer(first, last) || IsOnOtherSide(first, last))
+        {
+            Hide(first, last);
+            return;
+        }
+
         if (Any(first, last, "d:hedge") || Any(first, last, "d:condition") || Any(first, last, "d:option") || (Find(first, last, "m:or") is >= 0 and int or && !(Find(first, last, "m:not") is >= 0 and int not && not < or && NothingSaid(first, not) && NumberAround(or, last))))
         {
             return;
@@ -85,10 +93,10 @@ internal sealed class SetAside
         }
 
         last = WithoutExtra(first, last);
-        bool thing = _slot != Slot.HeadsetCover && NamesThing(first, last);
+        bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
-        if (other || _away || Any(first, last, "d:extra") || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
+        if (other || _away || (Any(first, last, "d:extra") && !IsGermanAlso(first, last)) || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
             Hide(first, last);
             return;
@@ -191,7 +199,7 @@ internal sealed class SetAside
 
             for (int j = i + 1; j <= last && j <= i + Scope && !_items[j].IsNumber; j++)
             {
-                if (_items[j].Is("m:over"))
+                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && _items[j + 1].IsNumber && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
                 {
                     Replace(i, "m:nothing");
                     Replace(j, "m:max");
@@ -251,7 +259,7 @@ internal sealed class SetAside
             return;
         }
 
-        if ((_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, adapter, "t:rotor") && Any(first, adapter, "m:max"))
+        if ((_slot == Slot.Frame || _slot == Slot.Fork) && (Any(first, adapter, "t:rotor") || IsRotorOfMountBefore(first, adapter)) && Any(first, adapter, "m:max"))
         {
             // "Up to 203 mm rotor with an adapter": the largest rotor is one however it is got there.
             Replace(adapter, "m:nothing");
@@ -347,6 +355,11 @@ internal sealed class SetAside
         }
 
         int end = colon < 0 ? last : colon;
+        if (_own == "t:tyre" && NamesSeat(first, last))
+        {
+            return false;
+        }
+
         bool other = IsOfOtherPart(first, end - (colon < 0 ? 0 : 1), _own) || Any(first, end, "t:freehub") || (_own == "t:axle" && !Any(first, end, "t:axle"));
         if (other && colon >= 0)
         {
@@ -376,7 +389,7 @@ internal sealed class SetAside
         for (int i = first; i <= last; i++)
         {
             SpecItem item = _items[i];
-            if (item.IsSign(':') || (_slot == Slot.Frame && item.Is("t:fork") && Find(first, last, "t:travel") >= 0) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
+            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && Find(first, last, "t:travel") >= 0) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
             {
                 return false;
             }

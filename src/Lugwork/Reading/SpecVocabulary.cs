@@ -66,7 +66,7 @@ public sealed class SpecVocabulary
     private static SpecVocabulary Build()
     {
         PhraseTree tree = new();
-        foreach (ImmutableArray<(string Term, string Words)> rows in new[] { TopicWords.Rows, NoiseWords.Rows, MarkWords.Rows, ValueWords.Rows, DoubtWords.Rows, ValueWords.Outside })
+        foreach (ImmutableArray<(string Term, string Words)> rows in new[] { TopicWords.Rows, NoiseWords.Rows, MarkWords.Rows, ValueWords.Rows, DoubtWords.Rows, ValueWords.Outside, LengthWords.Rows })
         {
             foreach ((string term, string words) in rows)
             {

@@ -59,6 +59,16 @@ internal static class SpelledFractions
         }
 
         SpecToken first = tokens[from];
+        int eighth = best.Behind + (InchBehind(tokens, best.Behind) ? 1 : 0);
+        if (best.Fraction == "1" && eighth > best.Behind && eighth < tokens.Count && tokens[eighth] is { IsNumber: true, IsFraction: true, Value: < 1 })
+        {
+            // "Un pouce 1/8".
+            tokens[from] = Figure("1-" + tokens[eighth].Text, first, tokens[eighth].End);
+            tokens.RemoveRange(from + 1, eighth - from);
+            tokens.Insert(from + 1, new() { Kind = SpecTokenKind.Sign, Text = "\"", Start = tokens[from].End, End = tokens[from].End, Glued = true });
+            return true;
+        }
+
         bool within = !InchBehind(tokens, best.Behind);
         tokens[from] = Figure(best.Fraction, first, tokens[best.Behind - 1].End);
         tokens.RemoveRange(from + 1, best.Behind - from - 1);

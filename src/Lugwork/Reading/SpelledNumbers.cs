@@ -9,12 +9,12 @@ internal static class SpelledNumbers
     private const int Most = 60;
 
     private static readonly Dictionary<string, int> Words = Build(
-        "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen",
-        "ein zwei drei vier funf sechs sieben acht neun zehn elf zwolf dreizehn vierzehn funfzehn sechzehn",
+        "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen",
+        "ein zwei drei vier funf sechs sieben acht neun zehn elf zwolf dreizehn vierzehn funfzehn sechzehn siebzehn achtzehn neunzehn",
         "une deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize",
-        "una dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciseis",
-        "una due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici",
-        "een twee drie vier vijf zes zeven acht negen tien elf twaalf dertien veertien vijftien zestien");
+        "una dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciseis diecisiete dieciocho diecinueve",
+        "una due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici diciassette diciotto diciannove",
+        "een twee drie vier vijf zes zeven acht negen tien elf twaalf dertien veertien vijftien zestien zeventien achttien negentien");
 
     /// <summary>Ends of compounds that say what is counted, and the word that they stand for.</summary>
     private static readonly string[] Ends = ["fach", "gang", "speed", "armig", "arm", "loch", "gats", "gaats", "voudig", "bolt", "zahnig"];
@@ -84,10 +84,13 @@ internal static class SpelledNumbers
         return "";
     }
 
-    private static void Put(List<SpecToken> tokens, int i, int value)
+    private static void Put(List<SpecToken> tokens, int i, int value) => Put(tokens, i, value, tokens[i].End);
+
+    /// <summary>Puts a figure in the place of a word; a word for times between two figures becomes its sign.</summary>
+    public static void Put(List<SpecToken> tokens, int i, decimal value, int end)
     {
         SpecToken token = tokens[i];
-        tokens[i] = new() { Kind = SpecTokenKind.Number, Value = value, Text = value.ToString(System.Globalization.CultureInfo.InvariantCulture), Start = token.Start, End = token.End, Glued = token.Glued };
+        tokens[i] = new() { Kind = SpecTokenKind.Number, Value = value, Text = ItemCutter.Plain(value), Start = token.Start, End = end, Glued = token.Glued };
         foreach (int sign in (ReadOnlySpan<int>)[i - 1, i + 1])
         {
             if (sign > 0 && sign + 1 < tokens.Count && tokens[sign].Kind == SpecTokenKind.Word && IsTimes(tokens[sign]) && tokens[sign - 1].IsNumber && tokens[sign + 1].IsNumber)
@@ -123,7 +126,7 @@ internal static class SpelledNumbers
         }
 
         ImmutableArray<string> terms = tree.Longest(tokens, next, out _);
-        return !terms.IsDefault && terms.Any(t => t is "u:speed" or "u:arms" or "u:holes" or "u:teeth" or "u:mm" or "u:in");
+        return !terms.IsDefault && terms.Any(t => t is "u:speed" or "u:arms" or "u:holes" or "u:teeth" or "u:mm" or "u:in" or "u:kg" or "u:lb");
     }
 
     /// <summary>"Six, seven or eight speeds": a word for a number before one that is counted, joined by a sign or a word.</summary>

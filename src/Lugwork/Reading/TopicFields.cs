@@ -67,6 +67,11 @@ internal static class TopicFields
         "bedHole" => (3, 15),
         "boltLength" => (10, 80),
         "binderGap" => (0, 20),
+        "chainstay" => (300, 600),
+        "headTubeLength" => (60, 300),
+        "crankLength" => (100, 220),
+        "qFactor" => (120, 280),
+        "mostSpacers" => (5, 100),
         "driveSpacer" => (0, 20),
         _ => (1, 1000),
     };

@@ -1,0 +1,162 @@
+namespace Lugwork.Reading;
+
+/// <summary>Lengths that a part has a field for and few joints ask for. They are read where the line says nothing else, so that a list of sizes keeps to its interfaces.</summary>
+internal sealed partial class LineScan
+{
+    private void NamedLengths()
+    {
+        if (Doubts.Count > 0 || Full)
+        {
+            return;
+        }
+
+        if (_slot == Slot.Fork && Values.Values.All(v => _fields[v.Field].Type.Name == "FrameMaterial"))
+        {
+            MostSpacers();
+        }
+
+        if (Values.Count > 0)
+        {
+            return;
+        }
+
+        if (_slot == Slot.Frame)
+        {
+            LengthByName("m:chainstay", "chainstay");
+            LengthByName("m:headtubelength", "headTubeLength");
+        }
+        else if (_slot == Slot.Crankset)
+        {
+            LengthByName("m:cranklength", "crankLength");
+            LengthByName("m:qfactor", "qFactor");
+            LengthOfCranks();
+        }
+        else if (_slot == Slot.Fork)
+        {
+            LengthOfSteerer();
+        }
+    }
+
+    /// <summary>The one figure beside the name of a length.</summary>
+    private void LengthByName(string mark, string field)
+    {
+        int found = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!IsLoneLength(i) || Link(i) is not (>= 0 and int link) || !_items[link].Is(mark) || Negated(link))
+            {
+                continue;
+            }
+
+            if (found >= 0)
+            {
+                return;
+            }
+
+            found = i;
+        }
+
+        if (found >= 0 && Fits(found, field))
+        {
+            Length(field, found);
+        }
+    }
+
+    /// <summary>"Bielas, largo 165 mm": a length in a line about cranks alone.</summary>
+    private void LengthOfCranks()
+    {
+        if (Anywhere("t:crank") < 0 || Values.Count > 0 || Anywhere("t:spindle") >= 0 || Anywhere("t:bb") >= 0)
+        {
+            return;
+        }
+
+        int found = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (IsLoneLength(i) && TopicOf(i) == "t:length" && _items[i].Value is >= 100 and <= 200)
+            {
+                if (found >= 0)
+                {
+                    return;
+                }
+
+                found = i;
+            }
+        }
+
+        if (found >= 0)
+        {
+            Length("crankLength", found);
+        }
+    }
+
+    /// <summary>"Steerer cut to 205 mm", "vorkbuis nog 210 mm lang": one length in a line about a steerer.</summary>
+    private void LengthOfSteerer()
+    {
+        bool steerer = (Anywhere("t:steerer") >= 0 || Anywhere("t:headtube") >= 0) && Anywhere("t:axle") < 0 && Anywhere("t:axletocrown") < 0 && Anywhere("t:thread") < 0 && Anywhere("t:travel") < 0;
+        int found = -1;
+        for (int i = 0; i < _items.Count && steerer; i++)
+        {
+            if (!IsLoneLength(i) || _items[i].Value is < 100 or > 350 || !(TopicOf(i) is "n:cut" or "t:length" || Clause(i, "n:cut") || Clause(i, "t:length")))
+            {
+                continue;
+            }
+
+            if (found >= 0)
+            {
+                return;
+            }
+
+            found = i;
+        }
+
+        if (found >= 0)
+        {
+            Length("steererLength", found);
+        }
+    }
+
+    /// <summary>"At most 30 mm of spacers".</summary>
+    private void MostSpacers()
+    {
+        int found = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (IsLoneLength(i) && _items[i].Unit == "mm" && _items[i].Value is >= 5 and <= 80 && Clause(i, "m:spacers") && HasMark(i, "m:max"))
+            {
+                found = found < 0 ? i : _items.Count;
+            }
+        }
+
+        if (found >= 0 && found < _items.Count)
+        {
+            Length("mostSpacers", found);
+        }
+    }
+
+    /// <summary>"1x" stands in the line.</summary>
+    private bool OneRing()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (_items[i].Value == 1 && IsOneRing(i))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsLoneLength(int i) => Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && !JoinsClosely(i);
+
+    private bool Fits(int i, string field) => TopicFields.Range(_slot, field) is var (least, most) && _items[i].Value >= least && _items[i].Value <= most;
+
+    /// <summary>The chainlines of one figure that go with the use and the number of rings that the line names.</summary>
+    private string[] ChainlinesBy(IEnumerable<string> keys)
+    {
+        string use = Anywhere("m:gravel") >= 0 ? "gravel" : Anywhere("m:offroad") >= 0 ? "off-road" : Anywhere("m:road") >= 0 ? "road" : "";
+        string rings = Anywhere("m:onering") >= 0 || OneRing() ? "1x" : Anywhere("m:tworings") >= 0 ? "2x" : Anywhere("m:threerings") >= 0 ? "3x" : "";
+        return use.Length == 0 || rings.Length == 0 ? [] : [.. keys.Where(k => k.StartsWith(use + "-", StringComparison.Ordinal) && k.Contains("-" + rings, StringComparison.Ordinal))];
+    }
+}

@@ -1,0 +1,235 @@
+namespace Lugwork.Reading;
+
+/// <summary>Larger figures and decimals that are written as words: "one thirty-five", "twenty-seven point two", "fünfunddreißig", "cent trente-cinq", "treinta y uno coma ocho", "centoquarantotto".</summary>
+internal static class SpelledTens
+{
+    private const int Most = 60;
+    private const int MostWords = 7;
+    private const int Longest = 30;
+
+    private static readonly Dictionary<string, int> Small = Build(1,
+        "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen",
+        "ein zwei drei vier funf sechs sieben acht neun zehn elf zwolf dreizehn vierzehn funfzehn sechzehn siebzehn achtzehn neunzehn",
+        "un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize",
+        "uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciseis diecisiete dieciocho diecinueve",
+        "uno due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici diciassette diciotto diciannove",
+        "een twee drie vier vijf zes zeven acht negen tien elf twaalf dertien veertien vijftien zestien zeventien achttien negentien");
+
+    private static readonly Dictionary<string, int> Tens = Build(2,
+        "twenty thirty forty fifty sixty seventy eighty ninety",
+        "zwanzig dreisig vierzig funfzig sechzig siebzig achtzig neunzig",
+        "zwanzig dreissig vierzig fuenfzig sechzig siebzig achtzig neunzig",
+        "vingt trente quarante cinquante soixante septante huitante nonante",
+        "veinte treinta cuarenta cincuenta sesenta setenta ochenta noventa",
+        "venti trenta quaranta cinquanta sessanta settanta ottanta novanta",
+        "twintig dertig veertig vijftig zestig zeventig tachtig negentig");
+
+    private static readonly string[] Hundreds = ["hundert", "hundred", "honderd", "ciento", "cento", "cien", "cent"];
+    private static readonly string[] Points = ["point", "komma", "virgule", "coma", "virgola"];
+
+    public static void Mend(List<SpecToken> tokens, PhraseTree tree)
+    {
+        int left = Most;
+        for (int i = 0; i < tokens.Count && left > 0; i++)
+        {
+            if (tokens[i].Kind == SpecTokenKind.Word && tokens[i].Text.Length < Longest && Read(tokens, i, tree, out decimal value, out int behind))
+            {
+                left--;
+                int end = tokens[behind - 1].End;
+                tokens.RemoveRange(i + 1, behind - i - 1);
+                SpelledNumbers.Put(tokens, i, value, end);
+            }
+        }
+    }
+
+    /// <summary>The words of one figure from a token on. Small whole ones are left to those that know their units.</summary>
+    private static bool Read(List<SpecToken> tokens, int from, PhraseTree tree, out decimal value, out int behind)
+    {
+        behind = from + 1;
+        int sum = Word(tokens[from].Text);
+        value = sum;
+        if (sum < 1)
+        {
+            return false;
+        }
+
+        int words = 1;
+        for (int at = Next(tokens, behind); at >= 0 && words < MostWords && Joined(tokens, at, sum) is { Sum: > 0 } joined; at = Next(tokens, behind), words++)
+        {
+            sum = joined.Sum;
+            behind = joined.Behind;
+        }
+
+        value = sum;
+        bool decimals = Decimals(tokens, ref behind, ref value);
+        if (Next(tokens, behind) is >= 0 and int next && tokens[next].Text is "second" or "seconds" or "deuxiemes" or "sechzehntel" or "achtel" or "seiziemes" or "huitiemes" or "octavos" or "ottavi")
+        {
+            return false;
+        }
+
+        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree));
+    }
+
+    /// <summary>What the next word makes of the sum so far; zero where it does not belong to it.</summary>
+    private static (int Sum, int Behind) Joined(List<SpecToken> tokens, int at, int sum)
+    {
+        string text = tokens[at].Text;
+        int and = text is "and" or "et" or "y" ? Next(tokens, at + 1) : -1;
+        if (and >= 0)
+        {
+            int behind = Word(tokens[and].Text);
+            bool fits = text == "and" ? sum % 100 == 0 && behind is > 0 and < 100 : sum % 10 == 0 && sum % 100 >= 20 && behind is > 0 and < 10;
+            return fits ? (sum + behind, and + 1) : default;
+        }
+
+        if (text is "hundred" or "cent" or "cents" && sum is > 1 and < 10 or 1)
+        {
+            return (sum * 100, at + 1);
+        }
+
+        if (text is "vingt" or "vingts" && sum % 100 == 4)
+        {
+            return (sum + 76, at + 1);
+        }
+
+        int word = Word(text);
+        if (word < 1)
+        {
+            return default;
+        }
+
+        // "One thirty-five", "two oh three" is said of sizes in English alone.
+        bool english = sum is 1 or 2 && word is >= 20 and < 100 && text[^1] == 'y';
+        bool fitting = (sum % 100 == 0 && word < 100) || (sum % 10 == 0 && sum % 100 >= 20 && word < 10) || (sum % 100 is 60 or 80 && word is >= 10 and < 20) || (sum % 100 is 10 or 70 or 90 && word is >= 7 and < 10);
+        return english ? ((sum * 100) + word, at + 1) : fitting ? (sum + word, at + 1) : default;
+    }
+
+    /// <summary>"Point two", "Komma acht", "and a half".</summary>
+    private static bool Decimals(List<SpecToken> tokens, ref int behind, ref decimal value)
+    {
+        int point = Next(tokens, behind);
+        if (point < 0)
+        {
+            return false;
+        }
+
+        if (tokens[point].Text is "and" or "et" or "y" or "e" or "en")
+        {
+            int half = Next(tokens, point + 1);
+            half = half >= 0 && tokens[half].Text is "a" or "een" or "un" ? Next(tokens, half + 1) : half;
+            if (half < 0 || tokens[half].Text is not ("half" or "demi" or "demie" or "medio" or "media" or "mezzo" or "mezza") || value < 2)
+            {
+                return false;
+            }
+
+            value += 0.5m;
+            behind = half + 1;
+            return true;
+        }
+
+        if (Array.IndexOf(Points, tokens[point].Text) < 0)
+        {
+            return false;
+        }
+
+        string digits = "";
+        for (int at = Next(tokens, point + 1); at >= 0 && digits.Length < 3; at = Next(tokens, at + 1))
+        {
+            int digit = tokens[at].Text is "zero" or "oh" or "null" or "cero" or "nul" ? 0 : Word(tokens[at].Text);
+            if (digit is < 0 or > 99 || (digit == 0 && tokens[at].Text is not ("zero" or "oh" or "null" or "cero" or "nul")))
+            {
+                break;
+            }
+
+            digits += digit.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            behind = at + 1;
+        }
+
+        if (digits.Length == 0)
+        {
+            return false;
+        }
+
+        value += decimal.Parse("0." + digits, System.Globalization.CultureInfo.InvariantCulture);
+        return true;
+    }
+
+    /// <summary>The next word, over a hyphen that stands against both; -1 where something else follows.</summary>
+    private static int Next(List<SpecToken> tokens, int at)
+    {
+        at += at + 1 < tokens.Count && tokens[at].Is('-') && tokens[at].Glued && tokens[at + 1].Glued ? 1 : 0;
+        return at < tokens.Count && tokens[at].Kind == SpecTokenKind.Word && tokens[at].Text.Length < Longest ? at : -1;
+    }
+
+    private static bool IsUnit(List<SpecToken> tokens, int at, PhraseTree tree) =>
+        Next(tokens, at) is >= 0 and int next && tree.Longest(tokens, next, out _) is { IsDefault: false } terms && terms.Any(t => t.StartsWith("u:", StringComparison.Ordinal));
+
+    /// <summary>A word or a compound, below a thousand; zero where it is none.</summary>
+    private static int Word(string word)
+    {
+        if (Small.TryGetValue(word, out int value) || Tens.TryGetValue(word, out value))
+        {
+            return value;
+        }
+
+        foreach (string hundred in Hundreds)
+        {
+            int at = word.IndexOf(hundred, StringComparison.Ordinal);
+            if (at >= 0)
+            {
+                string rest = word[(at + hundred.Length)..];
+                rest = rest.StartsWith("und", StringComparison.Ordinal) ? rest[3..] : rest;
+                int many = at == 0 ? 1 : Small.GetValueOrDefault(word[..at]);
+                int more = rest.Length == 0 ? 0 : Below(rest);
+                return many is < 1 or > 9 || (rest.Length > 0 && more < 1) ? 0 : (many * 100) + more;
+            }
+        }
+
+        return word.Length > 5 ? Below(word) : 0;
+    }
+
+    private static int Below(string word)
+    {
+        if (Small.TryGetValue(word, out int value) || Tens.TryGetValue(word, out value))
+        {
+            return value;
+        }
+
+        foreach ((string tens, int many) in Tens)
+        {
+            // German and Dutch say the ones first, Italian and Spanish behind: "trentuno" without the last letter before a vowel.
+            if (word.EndsWith(tens, StringComparison.Ordinal))
+            {
+                string head = word[..^tens.Length];
+                head = head.EndsWith("und", StringComparison.Ordinal) ? head[..^3] : head.EndsWith("en", StringComparison.Ordinal) ? head[..^2] : "";
+                if (Small.TryGetValue(head, out int ones) && ones < 10)
+                {
+                    return many + ones;
+                }
+            }
+
+            bool elided = word.StartsWith(tens[..^1], StringComparison.Ordinal);
+            if (elided && Small.TryGetValue(word[(word.StartsWith(tens, StringComparison.Ordinal) ? tens.Length : tens.Length - 1)..], out int units) && units < 10)
+            {
+                return many + units;
+            }
+        }
+
+        return word.StartsWith("veinti", StringComparison.Ordinal) && Small.TryGetValue(word[6..], out int twenties) && twenties < 10 ? 20 + twenties : 0;
+    }
+
+    private static Dictionary<string, int> Build(int first, params string[] languages)
+    {
+        Dictionary<string, int> words = new(StringComparer.Ordinal);
+        foreach (string language in languages)
+        {
+            string[] numbers = language.Split(' ');
+            for (int i = 0; i < numbers.Length; i++)
+            {
+                words.TryAdd(numbers[i], first == 1 ? i + 1 : (i + 2) * 10);
+            }
+        }
+
+        return words;
+    }
+}
