@@ -25,7 +25,11 @@ internal sealed class Baseline
         File.WriteAllLines(file, kept);
         HashSet<string> done = [.. kept.Where(l => l.EndsWith("\tend", StringComparison.Ordinal)).Select(l => l.Split('\t')[0])];
         string[] classes = [];
-        worker.Ask("list", l => { classes = l.Split('\t'); return (true, 0); }, 60_000);
+        if (worker.Ask("list", l => { classes = l.Split('\t'); return (true, 0); }, 60_000) is { } ended)
+        {
+            throw new InvalidOperationException($"the worker does not start: {ended}");
+        }
+
         string[] open = [.. classes.Where(c => !done.Contains(c))];
         Console.WriteLine($"{classes.Length} classes of tests, {open.Length} of them to be run without a change.");
         foreach (string name in open)
@@ -42,7 +46,7 @@ internal sealed class Baseline
         return baseline;
     }
 
-    /// <summary>The tests that come by a change, the likeliest to find it first: what found another in its file, what came by itself, what is of its area, what is quick.</summary>
+    /// <summary>The tests that come by a change, the likeliest to find it soon first: what came by itself or found another in its file; of these the quick ones, and more so if they found more or are of its area.</summary>
     public IEnumerable<(string Name, int Milliseconds)> For(int number, Place place, Dictionary<string, int> finders)
     {
         if (!_by.TryGetValue(number, out List<int>? direct))
@@ -53,10 +57,8 @@ internal sealed class Baseline
         // What a table is made of is come by once, by the first test of a class; every other test of the class may read it.
         HashSet<int> itself = [.. direct];
         return direct.SelectMany(d => _ofClass[_tests[d].Class]).Distinct()
-            .OrderByDescending(t => finders.GetValueOrDefault(_tests[t].Name))
-            .ThenBy(t => itself.Contains(t) ? 0 : 1)
-            .ThenBy(t => _tests[t].Class.Contains("." + place.Area + ".", StringComparison.Ordinal) ? 0 : 1)
-            .ThenBy(t => _tests[t].Milliseconds)
+            .OrderBy(t => itself.Contains(t) || finders.ContainsKey(_tests[t].Name) ? 0 : 1)
+            .ThenBy(t => (_tests[t].Milliseconds + 20.0) / (1 + finders.GetValueOrDefault(_tests[t].Name)) / (_tests[t].Class.Contains("." + place.Area + ".", StringComparison.Ordinal) ? 4 : 1))
             .ThenBy(t => _tests[t].Name, StringComparer.Ordinal)
             .Select(t => (_tests[t].Name, _tests[t].Milliseconds));
     }

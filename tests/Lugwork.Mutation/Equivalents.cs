@@ -1,6 +1,6 @@
 namespace Lugwork.Mutation;
 
-/// <summary>Changes that change nothing that can be seen, each read by someone: file, change and reason, a line each in Equivalent.txt.</summary>
+/// <summary>Changes that change nothing that can be seen, each read by someone: file, line of code, change and reason, parted by tabs, a line each in Equivalent.txt.</summary>
 internal sealed class Equivalents
 {
     private readonly HashSet<string> _all = [];
@@ -11,15 +11,15 @@ internal sealed class Equivalents
         Equivalents read = new();
         while (reader.ReadLine() is { } line)
         {
-            string[] words = line.Split(" | ");
-            if (words.Length == 3)
+            string[] words = line.Split('\t');
+            if (words.Length == 4)
             {
-                read._all.Add($"{words[0]} | {words[1]}");
+                read._all.Add(string.Join('\t', words[..3]));
             }
         }
 
         return read;
     }
 
-    public bool Have(Place place) => _all.Contains($"{place.Path} | {place.Change}");
+    public bool Have(Place place) => _all.Contains($"{place.Path}\t{place.Code}\t{place.Change}");
 }

@@ -32,8 +32,14 @@ internal static class MutantFinder
     public static IEnumerable<Place> In(string path, string text)
     {
         SyntaxTree tree = CSharpSyntaxTree.ParseText(text, new CSharpParseOptions(LanguageVersion.Latest), path);
-        return tree.GetRoot().DescendantNodes().Where(n => !IsFixed(n)).SelectMany(n => Of(n)
-            .Select(c => new Place(path, n.SpanStart, n.Span.Length, tree.GetLineSpan(n.Span).StartLinePosition.Line + 1, c.Kind, n.ToString(), c.Text, n is StatementSyntax)));
+        foreach (SyntaxNode node in tree.GetRoot().DescendantNodes().Where(n => !IsFixed(n)))
+        {
+            int line = tree.GetLineSpan(node.Span).StartLinePosition.Line;
+            foreach ((string instead, string kind) in Of(node))
+            {
+                yield return new Place(path, node.SpanStart, node.Span.Length, line + 1, tree.GetText().Lines[line].ToString().Trim(), kind, node.ToString(), instead, node is StatementSyntax);
+            }
+        }
     }
 
     private static IEnumerable<(string Text, string Kind)> Of(SyntaxNode node)

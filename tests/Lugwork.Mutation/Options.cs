@@ -18,9 +18,9 @@ internal sealed class Options
           --seed        another draw; 1
           --budget      most seconds of tests for one change, as they take when nothing is changed; 20
           --cases       most cases of a law; 300
-          --again       runs once more what survived before, such as after a test was written
+          --again       runs once more what no test failed on before, such as after one was written
 
-        A test that takes five times as long as without a change, and five seconds more, counts as found by time.
+        A test that takes five times as long as without a change, and 20 seconds more, counts as found by time.
         """;
 
     private readonly Dictionary<string, int> _numbers = new() { ["--sample"] = int.MaxValue, ["--seed"] = 1, ["--budget"] = 20, ["--cases"] = 300 };

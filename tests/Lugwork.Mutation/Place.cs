@@ -7,11 +7,12 @@ namespace Lugwork.Mutation;
 /// <param name="Start">Where the expression or statement begins, in characters.</param>
 /// <param name="Length">How long it is.</param>
 /// <param name="Line">Its line, from one.</param>
+/// <param name="Code">That line, without blanks before and behind.</param>
 /// <param name="Kind">What is changed, in a word or two.</param>
 /// <param name="Was">The text that stands there.</param>
 /// <param name="Text">The text that stands there instead.</param>
 /// <param name="IsStatement">Whether a whole statement is left out.</param>
-internal sealed partial record Place(string Path, int Start, int Length, int Line, string Kind, string Was, string Text, bool IsStatement)
+internal sealed partial record Place(string Path, int Start, int Length, int Line, string Code, string Kind, string Was, string Text, bool IsStatement)
 {
     /// <summary>The same place has the same name in every run.</summary>
     public string Name => $"{Path}:{Line} @{Start} {Change}";

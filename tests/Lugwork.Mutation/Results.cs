@@ -9,7 +9,7 @@ internal sealed class Results
     private readonly Dictionary<string, (string How, string Test)> _told = [];
 
     /// <param name="folder">Where the file is.</param>
-    /// <param name="again">Whether what survived is open again.</param>
+    /// <param name="again">Whether what no test failed on is open again.</param>
     public Results(string folder, bool again)
     {
         _file = Path.Combine(folder, "results.txt");
@@ -20,7 +20,7 @@ internal sealed class Results
 
         if (again)
         {
-            foreach (string name in _told.Where(t => !IsFound(t.Value.How)).Select(t => t.Key).ToArray())
+            foreach (string name in _told.Where(t => t.Value.How != "found").Select(t => t.Key).ToArray())
             {
                 _told.Remove(name);
             }

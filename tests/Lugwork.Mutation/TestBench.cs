@@ -6,6 +6,9 @@ namespace Lugwork.Mutation;
 /// <summary>The library and its tests, loaded afresh, so that every table is made again; what they use is loaded once.</summary>
 internal sealed class TestBench : IDisposable
 {
+    /// <summary>What is loaded once: it takes long to start, and keeps nothing of what it was asked.</summary>
+    private static readonly string[] _shared = ["xunit", "FsCheck", "FSharp", "UnitsNet"];
+
     private readonly AssemblyLoadContext _alone = new("bench", isCollectible: true);
     private readonly Dictionary<string, Assembly> _tests = [];
     private readonly bool[] _seen;
@@ -15,7 +18,7 @@ internal sealed class TestBench : IDisposable
     public TestBench(string[] folders, int number)
     {
         _alone.Resolving += (context, name) => folders.Select(f => Path.Combine(f, name.Name + ".dll")).Where(File.Exists)
-            .Select((name.Name!.StartsWith("Lugwork", StringComparison.Ordinal) ? context : AssemblyLoadContext.Default).LoadFromAssemblyPath).FirstOrDefault();
+            .Select((_shared.Any(s => name.Name!.StartsWith(s, StringComparison.Ordinal)) ? AssemblyLoadContext.Default : context).LoadFromAssemblyPath).FirstOrDefault();
         Type mutant = _alone.LoadFromAssemblyPath(Path.Combine(folders[0], "Lugwork.dll")).GetType("Lugwork.Mutant", throwOnError: true)!;
         mutant.GetField("On", BindingFlags.Static | BindingFlags.NonPublic)!.SetValue(null, number);
         _seen = (bool[])mutant.GetField("Seen", BindingFlags.Static | BindingFlags.NonPublic)!.GetValue(null)!;
@@ -26,7 +29,7 @@ internal sealed class TestBench : IDisposable
         }
     }
 
-    /// <summary>Everything that is no part of the house is shared by all benches.</summary>
+    /// <summary>What this program was built against is taken from beside the tests.</summary>
     public static void Share(string[] folders) => AssemblyLoadContext.Default.Resolving += (context, name) =>
         folders.Select(f => Path.Combine(f, name.Name + ".dll")).Where(File.Exists).Select(context.LoadFromAssemblyPath).FirstOrDefault();
 
@@ -34,7 +37,7 @@ internal sealed class TestBench : IDisposable
     private static readonly string[] _above = ["Catalogues", "Drawing", "Hostile", "Notebooks", "Planning", "Reading", "Workshop"];
 
     public IEnumerable<string> Classes() =>
-        _tests.SelectMany(t => t.Value.GetTypes().Where(c => !c.IsAbstract && !_above.Contains(c.Namespace!.Split('.')[^1]) && TestRun.Of(c).Any()).Select(c => $"{t.Key}|{c.FullName}")).Order(StringComparer.Ordinal);
+        _tests.SelectMany(t => t.Value.GetTypes().Where(c => !c.IsAbstract && !_above.Contains(c.Namespace?.Split('.')[^1]) && TestRun.Of(c).Any()).Select(c => $"{t.Key}|{c.FullName}")).Order(StringComparer.Ordinal);
 
     /// <summary>A class of tests, which from now on finds its files where it was built.</summary>
     public Type Class(string name)

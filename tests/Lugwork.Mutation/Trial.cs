@@ -3,9 +3,9 @@ namespace Lugwork.Mutation;
 /// <summary>One change: the tests that come by it, in turn, until one fails.</summary>
 internal static class Trial
 {
-    /// <summary>So many times as long as without a change, and some more, counts as found.</summary>
+    /// <summary>So many times as long as without a change, and what it takes to make all tables, counts as found.</summary>
     private const int TimesAsLong = 5;
-    private const int MillisecondsMore = 5_000;
+    private const int MillisecondsMore = 20_000;
     private const int MillisecondsToStart = 60_000;
 
     public static (string How, string Test) Run(int number, IEnumerable<(string Name, int Milliseconds)> tests, WorkerProcess worker, int budget)

@@ -45,6 +45,9 @@ public sealed class FrameAngleTests
         Assert.Equal(67_500_000, FrameAngle.OfDegrees(67.5m).FitCode);
         Assert.Equal(67_500_000, FrameAngle.Of(Angle.FromDegrees(67.5)).FitCode);
         Assert.Equal(180_000_000, FrameAngle.Of(Angle.FromRadians(Math.PI)).FitCode);
+        Assert.Equal(1, FrameAngle.Of(Angle.FromDegrees(0.000001)).FitCode);
+        Assert.Equal(1, FrameAngle.OfDegrees(0.000001m).FitCode);
+        Assert.Equal(180_000_000, FrameAngle.OfFitCode(180_000_000).FitCode);
         Assert.Equal(67.5, FrameAngle.OfDegrees(67.5m).Angle.Degrees, 9);
         Assert.Equal(67.5m, FrameAngle.OfDegrees(67.5m).Degrees);
         Assert.Equal("67.5°", FrameAngle.OfDegrees(67.5m).ToString("T", null));

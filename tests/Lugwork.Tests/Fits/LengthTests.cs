@@ -46,4 +46,47 @@ public sealed class LengthTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Known<Dimension>.Measured(0m, 1m));
         Assert.Throws<ArgumentOutOfRangeException>(() => Known<Dimension>.Measured(1m, -0.1m));
     }
+
+    [Fact]
+    public void Lengths_loads_and_angles_stand_in_their_order()
+    {
+        Dimension small = Dimension.OfMillimetres(27.2m);
+        Dimension same = Dimension.OfMillimetres(27.2m);
+        Dimension large = Dimension.OfMillimetres(27.200001m);
+        Assert.Equal((true, false, false), (small < large, small < same, large < small));
+        Assert.Equal((true, true, false), (small <= large, small <= same, large <= small));
+        Assert.Equal((true, false, false), (large > small, small > same, small > large));
+        Assert.Equal((true, true, false), (large >= small, small >= same, small >= large));
+
+        (Load light, Load equal, Load heavy) = (Load.OfKilograms(80m), Load.OfKilograms(80m), Load.OfKilograms(80.001m));
+        Assert.Equal((true, false, false), (light < heavy, light < equal, heavy < light));
+        Assert.Equal((true, true, false), (light <= heavy, light <= equal, heavy <= light));
+        Assert.Equal((true, false, false), (heavy > light, light > equal, light > heavy));
+        Assert.Equal((true, true, false), (heavy >= light, light >= equal, light >= heavy));
+
+        (FrameAngle slack, FrameAngle alike, FrameAngle steep) = (FrameAngle.OfDegrees(67m), FrameAngle.OfDegrees(67m), FrameAngle.OfDegrees(67.000001m));
+        Assert.Equal((true, false, false), (slack < steep, slack < alike, steep < slack));
+        Assert.Equal((true, true, false), (slack <= steep, slack <= alike, steep <= slack));
+        Assert.Equal((true, false, false), (steep > slack, slack > alike, slack > steep));
+        Assert.Equal((true, true, false), (steep >= slack, slack >= alike, slack >= steep));
+    }
+
+    [Fact]
+    public void A_default_is_written_as_no_figure()
+    {
+        Assert.Equal(InterfaceText.NoValue, default(Load).ToString());
+        Assert.Equal(InterfaceText.NoValue, default(FrameAngle).ToString());
+        Assert.Equal(InterfaceText.NoValue, default(DateMade).ToString());
+    }
+
+    [Fact]
+    public void What_follows_from_several_values_is_one_only_where_all_give_the_same()
+    {
+        Known<SeatpostDiameter> several = Known<SeatpostDiameter>.OneOf([SeatpostDiameter.Parse("27.2", null), SeatpostDiameter.Parse("27.0", null), SeatpostDiameter.Parse("26.8", null)]);
+        Candidates same = several.ToCandidates(_ => 5);
+        Assert.Equal((KnownState.Value, 5L, 5L), (same.State, same.Low, same.High));
+        Candidates two = several.ToCandidates(v => v.FitCode == 27_200_000 ? 9 : 4);
+        Assert.Equal((KnownState.OneOf, 4L, 9L), (two.State, two.Low, two.High));
+        Assert.Equal([4L, 9L], two.Codes!);
+    }
 }

@@ -21,4 +21,13 @@ public sealed class SideEffectsTests
             CultureInfo.CurrentCulture = before;
         }
     }
+
+    [Fact]
+    public void Those_of_two_bridges_add_up_figure_by_figure()
+    {
+        SideEffects one = new(1_000, 250, 3_000, 3_500);
+        SideEffects two = new(-300, 1_500, -1_000, 2_000);
+        Assert.Equal(new SideEffects(700, 1_750, 2_000, 5_500), one + two);
+        Assert.Equal(one + two, two + one);
+    }
 }

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+
+namespace Lugwork.Tests.Fits;
+
+/// <summary>An unknown length is tried just below, at and just above each figure where a verdict changes: a band between two of them is never stepped over.</summary>
+public sealed class CompletionTests
+{
+    private const int Lengths = 1;
+
+    private static JointInput Input(bool isLength, params long[] domain) => new()
+    {
+        Slot = Slot.Frame, Called = "length", Field = "length", Read = _ => default, Domain = [.. domain], Family = Lengths, IsLength = isLength,
+        Show = c => c.ToString(System.Globalization.CultureInfo.InvariantCulture), ShowKnown = _ => "", Evidence = _ => null, RestsOn = _ => null, Measure = "",
+    };
+
+    private static Candidates Value(long code) => new(KnownState.Value, code, code, null);
+
+    private static Verdict Common(Relation relation, Candidates first, Candidates second)
+    {
+        CandidateRow row = default;
+        (row[0], row[1]) = (first, second);
+        return new Joint("band", "Band", relation, Input(true), Input(true)) { Sources = [] }.Common(row);
+    }
+
+    [Fact]
+    public void A_band_between_two_fixed_figures_is_found()
+    {
+        Band band = new([100, 102], [], v => v[0] is > 100 and < 102);
+        Assert.Equal(Verdict.NeedsMeasuring, Common(band, default, Value(7)));
+        Assert.Equal(Verdict.NeedsMeasuring, Common(band, new(KnownState.Measured, 95, 105, null), Value(7)));
+        Assert.Equal(Verdict.Fits, Common(band, new(KnownState.Measured, 102, 105, null), Value(7)));
+        Assert.Equal(Verdict.Fits, Common(band, new(KnownState.Measured, 95, 100, null), Value(7)));
+        Assert.Equal(Verdict.Unsafe, Common(band, Value(101), default));
+    }
+
+    [Theory]
+    [InlineData(49)]
+    [InlineData(50)]
+    [InlineData(51)]
+    public void A_single_length_at_or_beside_a_gap_below_another_is_found(long off)
+    {
+        Band band = new([], [50], v => v[1] - v[0] == off);
+        Assert.Equal(Verdict.NeedsMeasuring, Common(band, default, Value(200)));
+        Assert.Equal(Verdict.NeedsMeasuring, Common(band, default, new(KnownState.OneOf, 200, 300, [200, 300])));
+        Assert.Equal(Verdict.NeedsMeasuring, Common(band, default, new(KnownState.Measured, 200, 201, null)));
+        Assert.Equal(Verdict.Unsafe, Common(band, Value(200 - off), Value(200)));
+    }
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void A_single_length_at_or_beside_another_is_found(long off)
+    {
+        Band band = new([], [], v => v[0] == v[1] + off);
+        Assert.Equal(Verdict.NeedsMeasuring, Common(band, default, Value(200)));
+        Assert.Equal(Verdict.NeedsMeasuring, Common(band, default, new(KnownState.OneOf, 200, 300, [200, 300])));
+        Assert.Equal(Verdict.Fits, Common(band, new(KnownState.Measured, 300, 310, null), Value(200)));
+    }
+
+    private sealed class Band(ImmutableArray<long> cuts, ImmutableArray<long> gaps, Func<long[], bool> isUnsafe) : Relation, ICutsLengths
+    {
+        private static readonly Reason Told = new("told", "told");
+
+        public override string Kind => "band";
+
+        public ImmutableArray<long> Cuts => cuts;
+
+        public ImmutableArray<long> Gaps => gaps;
+
+        public override Outcome Judge(ReadOnlySpan<long> values) => new(isUnsafe(values.ToArray()) ? Verdict.Unsafe : Verdict.Fits, Told);
+    }
+}
