@@ -67,9 +67,9 @@ internal static class Sheet
         {
             to.WriteLine();
             to.WriteLine(need.IsFilled ? $"{need.Slot.Name} (there is one)" : need.Slot.Name);
-            foreach (NeedLine line in need.Lines)
+            foreach (string row in need.Rows)
             {
-                to.WriteLine($"  {line}");
+                to.WriteLine($"  {row}");
             }
         }
     }

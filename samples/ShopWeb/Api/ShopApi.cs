@@ -61,7 +61,7 @@ internal static class ShopApi
         (Cart cart, ImmutableDictionary<Slot, SlotCounts> counts) = await stock.Read(new(frame, part), count: true, cancellation);
         Refuse(cart.Gone);
         return TypedResults.Ok(cart.ToBuild().Needs()
-            .Select(n => new NeedAnswer(n.Slot.Key, n.IsFilled, [.. n.Lines.Select(l => l.ToString())], counts.TryGetValue(n.Slot, out SlotCounts? c) ? Counted(c) : null)).ToList());
+            .Select(n => new NeedAnswer(n.Slot.Key, n.IsFilled, n.Rows, counts.TryGetValue(n.Slot, out SlotCounts? c) ? Counted(c) : null)).ToList());
     }
 
     private static async Task<Ok<PartsAnswer>> Parts(

@@ -38,7 +38,7 @@ internal static class BuildPage
     private static Html Need(Need need, Cart cart, ImmutableDictionary<Slot, SlotCounts> counts)
     {
         Chosen? chosen = cart.Parts.FirstOrDefault(p => p.Slot == need.Slot);
-        string[] lines = [.. need.Lines.Select(l => l.ToString())];
+        string[] lines = [.. need.Rows];
         return Html.Of(
             $"""
             <li id="slot-{need.Slot.Key}"><h3>{Layout.Capital(need.Slot.Name)}</h3>

@@ -86,8 +86,40 @@ public sealed class Need
     /// <summary>A line a joint.</summary>
     public ImmutableArray<NeedLine> Lines { get; internal init; }
 
-    /// <summary>One line: "seatpost: 27.2; with a bridge 25, 25.4, 26, 26.8".</summary>
-    public override string ToString() => $"{Slot.Name}{(IsFilled ? " (there is one)" : "")}: {string.Join("; ", Lines)}";
+    /// <summary>
+    /// The lines to be read: first each that is settled or asks for something, then one for each part that is not there yet, with all that goes by
+    /// it: "goes by the front rotor: largest front rotor, front brake mount". Nothing of <see cref="Lines"/> is left out.
+    /// </summary>
+    public ImmutableArray<string> Rows
+    {
+        get
+        {
+            OrderedDictionary<Slot, List<string>> others = [];
+            ImmutableArray<string>.Builder rows = ImmutableArray.CreateBuilder<string>();
+            foreach (NeedLine line in Lines)
+            {
+                if (line.Follows.IsEmpty)
+                {
+                    rows.Add(line.ToString());
+                }
+
+                foreach (Slot other in line.Follows)
+                {
+                    List<string> names = others.TryGetValue(other, out List<string>? known) ? known : others[other] = [];
+                    if (!names.Contains(line.Input.Called))
+                    {
+                        names.Add(line.Input.Called);
+                    }
+                }
+            }
+
+            rows.AddRange(others.Select(o => $"goes by the {o.Key.Name}: {string.Join(", ", o.Value)}"));
+            return rows.ToImmutable();
+        }
+    }
+
+    /// <summary>One line: "seatpost: seatpost diameter 27.2, with a bridge 25, 25.4, 26, 26.8; goes by the rider: length of the post".</summary>
+    public override string ToString() => $"{Slot.Name}{(IsFilled ? " (there is one)" : "")}: {string.Join("; ", Rows)}";
 }
 
 /// <summary>What one joint asks of a slot.</summary>
@@ -124,6 +156,9 @@ public sealed class NeedLine
     internal bool SaysSomething => _open is null && (_input.IsLength ? _least is not null || _most is not null : _cells.Select(c => c.Verdict).Distinct().Skip(1).Any());
 
     private bool AnyLength { get; init; }
+
+    /// <summary>The slots that have to be filled before anything can be said, where nothing else is open; empty where something is said or to be measured.</summary>
+    internal ImmutableArray<Slot> Follows { get; private set; } = [];
 
     /// <summary>The field of the part that it asks about: "diameter".</summary>
     public string Field => _input.Field;
@@ -235,6 +270,7 @@ public sealed class NeedLine
         Slot slot = input.Slot;
         CandidateRow row = default;
         List<string> open = [];
+        List<Slot> empty = [];
         for (int i = 0; i < joint.Inputs.Length; i++)
         {
             JointInput other = joint.Inputs[i];
@@ -242,6 +278,11 @@ public sealed class NeedLine
                 : other.IsReadWhenBuilt ? new Candidates(KnownState.None, 0, 0, null) : default;
             if (other.Slot != slot && !row[i].IsSettled)
             {
+                if (build[other.Slot] is null)
+                {
+                    empty.Add(other.Slot);
+                }
+
                 open.Add(build[other.Slot] is null ? $"follows the {other.Slot.Name}"
                     : row[i].IsOutside ? InWords(row[i])
                     : $"measure the {other.Called} first ({other.Measure})");
@@ -254,7 +295,13 @@ public sealed class NeedLine
             open.RemoveAll(o => !IsOutside(o));
         }
 
-        return input.IsLength ? OfLength(joint, input, row, open) : OfKeys(joint, input, row, open);
+        NeedLine line = input.IsLength ? OfLength(joint, input, row, open) : OfKeys(joint, input, row, open);
+        if (line._open is not null && open.Count == empty.Count)
+        {
+            line.Follows = [.. empty.Distinct()];
+        }
+
+        return line;
     }
 
     private const string OnlyOwn = "only the frame maker's own part";

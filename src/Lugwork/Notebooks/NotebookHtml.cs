@@ -50,7 +50,7 @@ internal static class NotebookHtml
         page.Raw("<table><caption>What every slot has to be</caption><thead><tr><th scope='col'>slot</th><th scope='col'>there is one</th><th scope='col'>it has to be</th></tr></thead><tbody>");
         foreach (Need need in needs)
         {
-            page.Raw($"<tr><td>{PlanHtml.Escape(need.Slot.Name)}</td><td>{(need.IsFilled ? "yes" : "no")}</td><td>{string.Join("<br />", need.Lines.Select(l => PlanHtml.Escape(l.ToString())))}</td></tr>");
+            page.Raw($"<tr><td>{PlanHtml.Escape(need.Slot.Name)}</td><td>{(need.IsFilled ? "yes" : "no")}</td><td>{string.Join("<br />", need.Rows.Select(PlanHtml.Escape))}</td></tr>");
         }
 
         return page.Raw("</tbody></table>").ToString();
