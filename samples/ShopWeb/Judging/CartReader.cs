@@ -100,7 +100,7 @@ internal static class CartReader
         foreach (string text in parts)
         {
             int dot = text.IndexOf('.', StringComparison.Ordinal);
-            if (dot < 0 || Slot.Find(text[..dot]) is not { } slot || slot == Slot.Frame || !long.TryParse(text.AsSpan(dot + 1), NumberStyles.None, CultureInfo.InvariantCulture, out long id))
+            if (dot < 0 || Slot.Find(text.AsSpan(0, dot)) is not { } slot || slot == Slot.Frame || !long.TryParse(text.AsSpan(dot + 1), NumberStyles.None, CultureInfo.InvariantCulture, out long id))
             {
                 throw ShopException.Bad("A part of the cart cannot be read.", "part", "slot and article number are expected, such as seatpost.23456");
             }

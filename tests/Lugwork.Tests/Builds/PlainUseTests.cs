@@ -85,7 +85,7 @@ public sealed class PlainUseTests
     {
         Assert.All(Slot.All, s =>
         {
-            Assert.Same(s, Slot.Parse(s.Key.ToUpperInvariant()));
+            Assert.Same(s, Slot.Parse(s.Key.ToUpperInvariant(), null));
             Assert.Same(s, Slot.Parse(s.Key.AsSpan(), null));
             Assert.True(Slot.TryParse(s.Key, null, out Slot? found) && found == s);
             Assert.Equal($"\"{s.Key}\"", JsonSerializer.Serialize(s));
@@ -103,7 +103,7 @@ public sealed class PlainUseTests
     public void What_is_no_slot_is_refused(string json)
     {
         Assert.Throws<JsonException>(() => JsonSerializer.Deserialize<Slot>(json));
-        Assert.Throws<FormatException>(() => Slot.Parse(json));
+        Assert.Throws<FormatException>(() => Slot.Parse(json, null));
         Assert.False(Slot.TryParse(json, out _));
         Assert.False(Slot.TryParse(null, out _));
     }

@@ -155,7 +155,7 @@ public sealed class SmallPartRowTests
         foreach (string part in parts.Split(" / ", StringSplitOptions.RemoveEmptyEntries))
         {
             int at = part.IndexOf('=', StringComparison.Ordinal);
-            Slot slot = Slot.Find(part[..at])!;
+            Slot slot = Slot.Find(part.AsSpan(0, at))!;
             string text = part[(at + 1)..];
             if (text.Length == 0)
             {
