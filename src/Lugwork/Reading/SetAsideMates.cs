@@ -54,17 +54,20 @@ internal sealed partial class SetAside
         return false;
     }
 
-    /// <summary>"27,5 Zoll, also 584": the German word says what follows from the size before it.</summary>
-    private bool IsGermanAlso(int first, int last)
+    /// <summary>"27,5 Zoll, also 584": the German word says what follows from the size before it. "110 mm apart": a distance.</summary>
+    private bool IsNoExtra(int first, int last)
     {
+        bool wheel = _slot == Slot.FrontWheel || _slot == Slot.RearWheel || _slot == Slot.FrontTyre || _slot == Slot.RearTyre;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:extra") && !(_items[i].Text == "also" && i < last && _items[i + 1].IsNumber && LineScan.IsSeat(_items[i + 1].Value)))
+            bool also = wheel && first > 0 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber && LineScan.IsSeat(_items[i + 1].Value);
+            bool apart = _items[i].Text == "apart" && i > first && _items[i - 1].IsNumber;
+            if (_items[i].Is("d:extra") && !also && !apart)
             {
                 return false;
             }
         }
 
-        return first > 0 && (_slot == Slot.FrontWheel || _slot == Slot.RearWheel || _slot == Slot.FrontTyre || _slot == Slot.RearTyre);
+        return true;
     }
 }
