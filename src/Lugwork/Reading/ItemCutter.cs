@@ -174,6 +174,12 @@ internal static class ItemCutter
     private static ImmutableArray<string> Kept(ImmutableArray<string> terms, List<SpecToken> tokens, int from, int behind)
     {
         bool single = behind == from + 1;
+        if (single && tokens[from].Text is "l" or "d" && from + 1 < tokens.Count && tokens[from + 1].Is('\'') && tokens[from + 1].Glued)
+        {
+            // "À l'arrière": the letter of an article is no length.
+            return default;
+        }
+
         if (single && tokens[from].Text.Length == 1 && !terms[0].StartsWith("m:", StringComparison.Ordinal) && terms[0] != "t:length" && !terms[0].StartsWith("f:", StringComparison.Ordinal))
         {
             return default;

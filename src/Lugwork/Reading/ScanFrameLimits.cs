@@ -96,26 +96,6 @@ internal sealed partial class LineScan
         }
     }
 
-    private void ReadRingOfFrame()
-    {
-        for (int i = 0; i < _items.Count; i++)
-        {
-            if (Free(i) && TopicOf(i) is "t:chainring" && (HasMark(i, "m:max") || _items[Link(i)].Is("m:max")) && !IsOneRing(i) && _items[i].Unit is "teeth" or "" && _items[i].Value is > 7 and < 81)
-            {
-                for (int j = 0; j < _items.Count; j++)
-                {
-                    if (j != i && _items[j] is { IsNumber: true, Unit: "teeth", Value: > 20 } && _items[j].Value != _items[i].Value && TopicOf(j) is "" or "t:chainring" && LimitOf(j) != "m:min")
-                    {
-                        Several("largestRing", [_items[i].Text, _items[j].Text], Math.Min(i, j), Math.Max(i, j), "two rings are named");
-                        return;
-                    }
-                }
-
-                Take("largestRing", _items[i].Text, i, i);
-            }
-        }
-    }
-
     /// <summary>A size of the steerer is no bore of a frame: several head tubes take it.</summary>
     private void ReadSteererOfFrame()
     {

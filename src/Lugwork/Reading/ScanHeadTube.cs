@@ -62,6 +62,12 @@ internal sealed partial class LineScan
             return (first || second) && _items.Count <= 4;
         }
 
+        // "Head tube: 44 mm / 56 mm".
+        if (i >= 2 && _items[i - 1].IsSign('/') && Free(i - 2) && _items[i - 2].Value < _items[i].Value && TopicOf(i) is "" or "t:headtube" && IsHeadBore(i - 2, topic) && !(i >= 3 && _items[i - 3].IsSign('/')))
+        {
+            return true;
+        }
+
         bool outside = (i > 0 && _items[i - 1].Is("m:outside")) || (i + 1 < _items.Count && _items[i + 1].Is("m:outside"));
         bool half = FindMark(i, "m:upper", 0) >= 0 || FindMark(i, "m:lower", 0) >= 0 || FindMark(i, "m:cups", 0) >= 0;
         string of = TopicOf(i);

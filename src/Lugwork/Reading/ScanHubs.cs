@@ -187,19 +187,5 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>17.5 mm beside the word for an offset: the rear end of a fat bicycle.</summary>
-    private int OffsetFigure(int word)
-    {
-        for (int i = Math.Max(0, word - 3); i < _items.Count && i <= word + 4; i++)
-        {
-            if (Free(i) && _items[i].Value == 17.5m && _items[i].IsMillimetre)
-            {
-                return i;
-            }
-        }
-
-        return -1;
-    }
-
     private bool? _onlyHub;
 }

@@ -64,4 +64,18 @@ internal sealed partial class LineScan
         field.StartsWith("largest", StringComparison.Ordinal) || field.StartsWith("most", StringComparison.Ordinal) || field.StartsWith("least", StringComparison.Ordinal)
         || field.StartsWith("longest", StringComparison.Ordinal) || field.StartsWith("narrowest", StringComparison.Ordinal) || field.StartsWith("widest", StringComparison.Ordinal)
         || field.EndsWith("Limit", StringComparison.Ordinal) || field is "mark" or "capacity" or "difference" or "insertion" or "reach" or "system" or "forkCrowns";
+
+    /// <summary>"Rider and panniers together": the sum of what is named, not of the whole.</summary>
+    private bool Together(int i)
+    {
+        for (int j = Math.Max(0, i - SumReach); j < _items.Count && j <= i + SumReach; j++)
+        {
+            if (_items[j].Is("t:systemweight") || _items[j].Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal")
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 }

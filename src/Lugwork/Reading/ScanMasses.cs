@@ -45,20 +45,6 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Rider and panniers together": the sum of what is named, not of the whole.</summary>
-    private bool Together(int i)
-    {
-        for (int j = Math.Max(0, i - SumReach); j < _items.Count && j <= i + SumReach; j++)
-        {
-            if (_items[j].Is("t:systemweight") || _items[j].Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal")
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
     /// <summary>What a figure is the sum of: by the words of its own clause before it, then behind it, then by those before it back to the figure before, then by those behind.</summary>
     private MassWords SumOf(int i)
     {

@@ -96,7 +96,7 @@ internal sealed partial class SetAside
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
-        if (other || _away || (Any(first, last, "d:extra") && !IsGermanAlso(first, last)) || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
+        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
             Hide(first, last);
             return;

@@ -134,6 +134,14 @@ internal static class SlotFinder
             }
         }
 
+        // "Rem voor: hydraulisch, flat mount": a fluid, or a mount beside the word for one, is of a disc.
+        bool fluid = items.Exists(i => i.Is("v:BrakeFluid=mineral-oil") || i.Is("v:BrakeFluid=glycol-ether") || (i.Kind == SpecTokenKind.Word && i.Text.StartsWith("hydraul", StringComparison.Ordinal)) || i.Text is "hidraulico" or "idraulico");
+        bool foot = items.Exists(i => i.Is("m:pm") || i.Is("m:fm"));
+        if (fluid && (foot || items.Exists(i => i.Is("t:brake") || i.Is("t:caliper"))))
+        {
+            return (Slot.FrontBrake, Slot.RearBrake);
+        }
+
         return null;
     }
 

@@ -134,7 +134,7 @@ internal static class SpelledNumbers
         i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i + 2].Value is >= 2 and <= 16
         && (tokens[i + 1].Is(',') || tokens[i + 1].Is('/') || tokens[i + 1].Text is "or" or "and" or "oder" or "und" or "ou" or "et" or "o" or "y" or "e" or "of" or "en");
 
-    private static bool IsTimes(SpecToken token) => token.Is('x') || token.Text is "by" or "x" or "mal" or "por" or "per" or "sur" or "bij";
+    private static bool IsTimes(SpecToken token) => token.Is('x') || token.Text is "by" or "par" or "x" or "mal" or "por" or "per" or "sur" or "bij";
 
     private static bool IsFigure(SpecToken token) => token.IsNumber || (token.Kind == SpecTokenKind.Word && Words.ContainsKey(token.Text));
 }

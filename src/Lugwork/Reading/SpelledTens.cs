@@ -7,24 +7,6 @@ internal static class SpelledTens
     private const int MostWords = 7;
     private const int Longest = 30;
 
-    private static readonly Dictionary<string, int> Small = Build(1,
-        "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen",
-        "ein zwei drei vier funf sechs sieben acht neun zehn elf zwolf dreizehn vierzehn funfzehn sechzehn siebzehn achtzehn neunzehn",
-        "un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize",
-        "uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciseis diecisiete dieciocho diecinueve",
-        "uno due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici diciassette diciotto diciannove",
-        "een twee drie vier vijf zes zeven acht negen tien elf twaalf dertien veertien vijftien zestien zeventien achttien negentien");
-
-    private static readonly Dictionary<string, int> Tens = Build(2,
-        "twenty thirty forty fifty sixty seventy eighty ninety",
-        "zwanzig dreisig vierzig funfzig sechzig siebzig achtzig neunzig",
-        "zwanzig dreissig vierzig fuenfzig sechzig siebzig achtzig neunzig",
-        "vingt trente quarante cinquante soixante septante huitante nonante",
-        "veinte treinta cuarenta cincuenta sesenta setenta ochenta noventa",
-        "venti trenta quaranta cinquanta sessanta settanta ottanta novanta",
-        "twintig dertig veertig vijftig zestig zeventig tachtig negentig");
-
-    private static readonly string[] Hundreds = ["hundert", "hundred", "honderd", "ciento", "cento", "cien", "cent"];
     private static readonly string[] Points = ["point", "komma", "virgule", "coma", "virgola"];
 
     public static void Mend(List<SpecToken> tokens, PhraseTree tree)
@@ -46,7 +28,7 @@ internal static class SpelledTens
     private static bool Read(List<SpecToken> tokens, int from, PhraseTree tree, out decimal value, out int behind)
     {
         behind = from + 1;
-        int sum = Word(tokens[from].Text);
+        int sum = NumberWords.Of(tokens[from].Text);
         value = sum;
         if (sum < 1)
         {
@@ -77,7 +59,7 @@ internal static class SpelledTens
         int and = text is "and" or "et" or "y" ? Next(tokens, at + 1) : -1;
         if (and >= 0)
         {
-            int behind = Word(tokens[and].Text);
+            int behind = NumberWords.Of(tokens[and].Text);
             bool fits = text == "and" ? sum % 100 == 0 && behind is > 0 and < 100 : sum % 10 == 0 && sum % 100 >= 20 && behind is > 0 and < 10;
             return fits ? (sum + behind, and + 1) : default;
         }
@@ -92,7 +74,7 @@ internal static class SpelledTens
             return (sum + 76, at + 1);
         }
 
-        int word = Word(text);
+        int word = NumberWords.Of(text);
         if (word < 1)
         {
             return default;
@@ -135,7 +117,7 @@ internal static class SpelledTens
         string digits = "";
         for (int at = Next(tokens, point + 1); at >= 0 && digits.Length < 3; at = Next(tokens, at + 1))
         {
-            int digit = tokens[at].Text is "zero" or "oh" or "null" or "cero" or "nul" ? 0 : Word(tokens[at].Text);
+            int digit = tokens[at].Text is "zero" or "oh" or "null" or "cero" or "nul" ? 0 : NumberWords.Of(tokens[at].Text);
             if (digit is < 0 or > 99 || (digit == 0 && tokens[at].Text is not ("zero" or "oh" or "null" or "cero" or "nul")))
             {
                 break;
@@ -163,73 +145,4 @@ internal static class SpelledTens
 
     private static bool IsUnit(List<SpecToken> tokens, int at, PhraseTree tree) =>
         Next(tokens, at) is >= 0 and int next && tree.Longest(tokens, next, out _) is { IsDefault: false } terms && terms.Any(t => t.StartsWith("u:", StringComparison.Ordinal));
-
-    /// <summary>A word or a compound, below a thousand; zero where it is none.</summary>
-    private static int Word(string word)
-    {
-        if (Small.TryGetValue(word, out int value) || Tens.TryGetValue(word, out value))
-        {
-            return value;
-        }
-
-        foreach (string hundred in Hundreds)
-        {
-            int at = word.IndexOf(hundred, StringComparison.Ordinal);
-            if (at >= 0)
-            {
-                string rest = word[(at + hundred.Length)..];
-                rest = rest.StartsWith("und", StringComparison.Ordinal) ? rest[3..] : rest;
-                int many = at == 0 ? 1 : Small.GetValueOrDefault(word[..at]);
-                int more = rest.Length == 0 ? 0 : Below(rest);
-                return many is < 1 or > 9 || (rest.Length > 0 && more < 1) ? 0 : (many * 100) + more;
-            }
-        }
-
-        return word.Length > 5 ? Below(word) : 0;
-    }
-
-    private static int Below(string word)
-    {
-        if (Small.TryGetValue(word, out int value) || Tens.TryGetValue(word, out value))
-        {
-            return value;
-        }
-
-        foreach ((string tens, int many) in Tens)
-        {
-            // German and Dutch say the ones first, Italian and Spanish behind: "trentuno" without the last letter before a vowel.
-            if (word.EndsWith(tens, StringComparison.Ordinal))
-            {
-                string head = word[..^tens.Length];
-                head = head.EndsWith("und", StringComparison.Ordinal) ? head[..^3] : head.EndsWith("en", StringComparison.Ordinal) ? head[..^2] : "";
-                if (Small.TryGetValue(head, out int ones) && ones < 10)
-                {
-                    return many + ones;
-                }
-            }
-
-            bool elided = word.StartsWith(tens[..^1], StringComparison.Ordinal);
-            if (elided && Small.TryGetValue(word[(word.StartsWith(tens, StringComparison.Ordinal) ? tens.Length : tens.Length - 1)..], out int units) && units < 10)
-            {
-                return many + units;
-            }
-        }
-
-        return word.StartsWith("veinti", StringComparison.Ordinal) && Small.TryGetValue(word[6..], out int twenties) && twenties < 10 ? 20 + twenties : 0;
-    }
-
-    private static Dictionary<string, int> Build(int first, params string[] languages)
-    {
-        Dictionary<string, int> words = new(StringComparer.Ordinal);
-        foreach (string language in languages)
-        {
-            string[] numbers = language.Split(' ');
-            for (int i = 0; i < numbers.Length; i++)
-            {
-                words.TryAdd(numbers[i], first == 1 ? i + 1 : (i + 2) * 10);
-            }
-        }
-
-        return words;
-    }
 }

@@ -1,0 +1,49 @@
+namespace Lugwork.Reading;
+
+/// <summary>Bosses of cantilevers, by the bead seat that they are placed for.</summary>
+internal sealed partial class LineScan
+{
+    private void ReadBosses(string field)
+    {
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
+            if (!(_items[i].Is("m:canti") || (_items[i].Is("t:bosses") && !NextTo(i, "m:canti"))) || Negated(i))
+            {
+                continue;
+            }
+
+            if (i > 0 && _items[i - 1].Is("v:BrakeType=u-brake"))
+            {
+                Keep(field, "u-brake", i - 1, i);
+                continue;
+            }
+
+            int seat = -1;
+            for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 12; j++)
+            {
+                if (j > i + 8 && !IsOnlySeat(j))
+                {
+                    continue;
+                }
+
+                seat = seat < 0 && Free(j) && _items[j].Value is 622 or 584 or 559 && Math.Abs(_items[j].Clause - _items[i].Clause) <= (IsOnlySeat(j) ? 4 : 1) && !Joins(j) ? j : seat;
+            }
+
+            if (seat >= 0)
+            {
+                Keep(field, "cantilever-" + _items[seat].Text, Math.Min(i, seat), Math.Max(i, seat));
+            }
+            else
+            {
+                Several(field, ["cantilever-622", "cantilever-584", "cantilever-559"], i, i, "the bead seat that the bosses are placed for is not said");
+            }
+        }
+
+        Settle(field);
+    }
+
+    /// <summary>No other bead seat stands in the line.</summary>
+    private bool IsOnlySeat(int j) => ItemsShort && !_items.Exists(o => o.IsNumber && o != _items[j] && o.Value >= 300 && IsSeat(o.Value));
+
+    private bool NextTo(int i, string term) => (i > 0 && _items[i - 1].Is(term)) || (i + 1 < _items.Count && _items[i + 1].Is(term));
+}
