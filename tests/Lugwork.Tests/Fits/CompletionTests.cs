@@ -47,6 +47,16 @@ public sealed class CompletionTests
     }
 
     [Theory]
+    [InlineData(200, 49)]
+    [InlineData(200, 50)]
+    [InlineData(200, 51)]
+    [InlineData(210, 49)]
+    [InlineData(210, 50)]
+    [InlineData(210, 51)]
+    public void A_gap_is_tried_below_both_ends_of_what_was_measured(long end, long off) =>
+        Assert.Equal(Verdict.NeedsMeasuring, Common(new Band([], [50], v => v[1] == end && v[1] - v[0] == off), default, new(KnownState.Measured, 200, 210, null)));
+
+    [Theory]
     [InlineData(-1)]
     [InlineData(0)]
     [InlineData(1)]
