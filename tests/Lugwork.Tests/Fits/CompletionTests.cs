@@ -7,9 +7,9 @@ public sealed class CompletionTests
 {
     private const int Lengths = 1;
 
-    private static JointInput Input(bool isLength, params long[] domain) => new()
+    private static JointInput Input() => new()
     {
-        Slot = Slot.Frame, Called = "length", Field = "length", Read = _ => default, Domain = [.. domain], Family = Lengths, IsLength = isLength,
+        Slot = Slot.Frame, Called = "length", Field = "length", Read = _ => default, Domain = [], Family = Lengths, IsLength = true,
         Show = c => c.ToString(System.Globalization.CultureInfo.InvariantCulture), ShowKnown = _ => "", Evidence = _ => null, RestsOn = _ => null, Measure = "",
     };
 
@@ -19,7 +19,7 @@ public sealed class CompletionTests
     {
         CandidateRow row = default;
         (row[0], row[1]) = (first, second);
-        return new Joint("band", "Band", relation, Input(true), Input(true)) { Sources = [] }.Common(row);
+        return new Joint("band", "Band", relation, Input(), Input()) { Sources = [] }.Common(row);
     }
 
     [Fact]
@@ -47,6 +47,16 @@ public sealed class CompletionTests
     }
 
     [Theory]
+    [InlineData(200, 49)]
+    [InlineData(200, 50)]
+    [InlineData(200, 51)]
+    [InlineData(210, 49)]
+    [InlineData(210, 50)]
+    [InlineData(210, 51)]
+    public void A_gap_is_tried_below_both_ends_of_what_was_measured(long end, long off) =>
+        Assert.Equal(Verdict.NeedsMeasuring, Common(new Band([], [50], v => v[1] == end && v[1] - v[0] == off), default, new(KnownState.Measured, 200, 210, null)));
+
+    [Theory]
     [InlineData(-1)]
     [InlineData(0)]
     [InlineData(1)]
@@ -57,6 +67,26 @@ public sealed class CompletionTests
         Assert.Equal(Verdict.NeedsMeasuring, Common(band, default, new(KnownState.OneOf, 200, 300, [200, 300])));
         Assert.Equal(Verdict.Fits, Common(band, new(KnownState.Measured, 300, 310, null), Value(200)));
     }
+
+    [Theory]
+    [InlineData(30, 30, 25.5, "4.5 and 4.5", Verdict.Fits)]
+    [InlineData(30, 31, 25.5, "4.5 to 5.5 and 4.5 to 5.5", Verdict.Fits)]
+    [InlineData(20, 20, 25.5, "-5.5 and 5.5", Verdict.DoesNotFit)]
+    [InlineData(20, 21, 25.5, "-5.5 to -4.5 and 4.5 to 5.5", Verdict.DoesNotFit)]
+    [InlineData(25, 26, 25.5, "-0.5 to 0.5 and -0.5 to 0.5", Verdict.NeedsMeasuring)]
+    [InlineData(25.5, 26, 25.5, "0 to 0.5 and 0 to 0.5", Verdict.Fits)]
+    [InlineData(25, 25.49, 25.5, "-0.5 to -0.01 and 0.01 to 0.5", Verdict.DoesNotFit)]
+    public void A_sum_tells_its_figure_or_its_range_and_what_is_over(double least, double most, double other, string told, Verdict verdict)
+    {
+        Reason reason = new("reason", "reason");
+        SumRelation sum = new("difference", "mm", v => v[0] - v[1], [1, -1], new SumBand(long.MinValue, new(Verdict.DoesNotFit, reason)), new SumBand(0, new(Verdict.Fits, reason)));
+        CandidateRow row = default;
+        (row[0], row[1]) = (new(KnownState.Measured, Nanometres(least), Nanometres(most), null), Value(Nanometres(other)));
+        Assert.Equal(told, sum.Tell("[sum] and [over]", [Input(), Input()], row));
+        Assert.Equal(verdict, sum.Common([Input(), Input()], row));
+    }
+
+    private static long Nanometres(double millimetres) => (long)Math.Round(millimetres * 1_000_000);
 
     private sealed class Band(ImmutableArray<long> cuts, ImmutableArray<long> gaps, Func<long[], bool> isUnsafe) : Relation, ICutsLengths
     {

@@ -181,4 +181,15 @@ public sealed class LimitTests
         Assert.Equal(334, WheelRadius.OfRollOut(Mm(2 * Math.PI * 334)).Millimeters, 1e-8);
         Assert.Throws<ArgumentException>(() => WheelRadius.Nominal(default));
     }
+
+    [Fact]
+    public void Room_at_the_toe_is_what_is_left_and_takes_the_ends_of_its_ranges()
+    {
+        Assert.Equal(50, ToeClearance.Estimate(Mm(250), Mm(100), Mm(100)).Millimeters, 9);
+        Assert.Equal(530, ToeClearance.Estimate(Mm(1_300), Mm(520), Mm(250)).Millimeters, 9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => ToeClearance.Estimate(Mm(249.9), Mm(100), Mm(100)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ToeClearance.Estimate(Mm(1_300.1), Mm(520), Mm(250)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ToeClearance.Estimate(Mm(600), Mm(520.1), Mm(170)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ToeClearance.Estimate(Mm(600), Mm(340), Mm(250.1)));
+    }
 }

@@ -1,0 +1,19 @@
+using Lugwork.Hubs;
+
+namespace Lugwork.Tests.Hubs;
+
+/// <summary>Whether the ends of a hub come off decides whether caps let a thicker axle through: no row forgets to ask.</summary>
+public sealed class EndCapTests
+{
+    [Fact]
+    public void Caps_for_a_thicker_axle_ask_whether_the_ends_come_off()
+    {
+        Bridge[] thicker = [.. HubRelations.Table.Where(b => b.Kind == BridgeKind.EndCaps && b.Result == Verdict.NeedsPart && Thinnest(b.To) > Thickest(b.From) + 0.1)];
+        Assert.NotEmpty(thicker);
+        Assert.All(thicker, b => Assert.True(b.ConditionInput >= 0 && b.ConditionCode == HubEnds.Swappable.FitCode && b.Otherwise > Verdict.NeedsPart, b.Id));
+    }
+
+    private static double Thickest(long hub) => HubStandard.OfFitCode(hub).AxleDiameters.Select(d => d.Millimeters).DefaultIfEmpty(100).Max();
+
+    private static double Thinnest(long hub) => HubStandard.OfFitCode(hub).AxleDiameters.Select(d => d.Millimeters).DefaultIfEmpty(0).Min();
+}
