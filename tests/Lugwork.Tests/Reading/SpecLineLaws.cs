@@ -215,7 +215,7 @@ public sealed class SpecLineLaws
         foreach (Slot slot in (Slot[])[Slot.Frame, Slot.RearWheel, Slot.Seatpost, Slot.Crankset])
         {
             double ratio = double.MaxValue;
-            for (int attempt = 0; attempt < 4 && ratio > 64; attempt++)
+            for (int attempt = 0; attempt < 12 && ratio > 64; attempt++)
             {
                 ratio = Math.Min(ratio, Ticks(slot, longer) / Ticks(slot, once));
             }
