@@ -31,6 +31,8 @@ internal sealed class ReportSheet
 
     public required AsBuiltSheet[] AsBuilt { get; init; }
 
+    public required AsBuiltSheet[] OldReadings { get; init; }
+
     public required string NotYetJudged { get; init; }
 }
 
@@ -97,6 +99,7 @@ public static class ReportFile
             SmallParts = [.. report.Build.SmallParts().Select(p => p.Id)],
             ToInspect = [.. report.Build.ToInspect().Select(p => p.ToString())],
             AsBuilt = [.. report.Build.AsBuilt.Select(AsBuiltSheet.WithValue)],
+            OldReadings = [.. report.OldReadings.Select(AsBuiltSheet.WithValue)],
             NotYetJudged = FitReport.NotYetJudged,
         };
         return JsonSerializer.Serialize(sheet, BuildJson.Default.ReportSheet);

@@ -46,6 +46,9 @@ public enum EvidenceKind
 public sealed record Evidence(EvidenceKind Kind, string Words)
 {
     internal static Evidence AsValue { get; } = new(EvidenceKind.Stated, "");
+
+    /// <summary>It was measured or cut on a bicycle, and that bicycle remembers it.</summary>
+    internal bool IsAsBuilt { get; init; }
 }
 
 /// <summary>A property that may be unknown, absent, one value, one of several, or measured. The default is unknown.</summary>
