@@ -32,7 +32,15 @@ internal static class BrakeRelations
 
     private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
 
-    private static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. Which mount it is made for is not stated: see that it is this one, and that it holds a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived] };
+    private static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. Which mount it is made for is not stated: see that it is this one, and that it holds a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived], Asks = [4] };
+
+    private static readonly Reason AdapterSits = new("adapter-sits", "The caliper sits on {0} for a {2} rotor with the adapter that is there, {3}, which is made for this form of mount.") { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived] };
+
+    private static readonly Reason AdapterOfOther = new("adapter-of-another-mount", "The adapter that is there, {3}, is made for another form of mount than {0}: tabs take bolts across, posts in the plane of the rotor.", Cautions.BrakeWork)
+    {
+        Mend = "an adapter for this mount and this rotor",
+        Sources = [Sources.AdapterGuide, Sources.MountAnswer],
+    };
 
     private static readonly Reason ForkPlate = new("fork-plate", "The plate that always sits between a flat-mount caliper and {0} gives a {2} rotor, one way up or the other.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
 
@@ -127,7 +135,7 @@ internal static class BrakeRelations
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
     public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, RotorLimitMissing, needsLength: true);
 
-    /// <summary>Inputs: mount, caliper, rotor (nanometres), adapter that is there (or not; may be left out).</summary>
+    /// <summary>Inputs: mount, caliper, rotor (nanometres), adapter that is there (or not; may be left out), form of the mount that it is made for.</summary>
     public static Relation OnMount { get; } = new Computed(
         "arithmetic: rotor = native + increment, increments from a table, or the adapter that is there",
         WithWhatIsThere,
@@ -159,9 +167,17 @@ internal static class BrakeRelations
         Outcome bare = Judge(values);
         return bare.Verdict == Verdict.NeedsPart && values.Length > 3 && values[3] is not (0 or DiscRelations.NotThere)
             && (BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres + AdapterIncrement.OfFitCode(values[3]).Millimetres) * Nanometres.PerMillimetre == values[2]
-                ? new(Verdict.NeedsMeasuring, AdapterThere)
+                ? OnItsMount(values)
                 : bare;
     }
+
+    /// <summary>A form of mount as a code of its own.</summary>
+    public static long CodeOf(MountForm form) => (long)form + 1;
+
+    private static Outcome OnItsMount(ReadOnlySpan<long> values) =>
+        values.Length < 5 || values[4] is 0 or DiscRelations.NotThere ? new(Verdict.NeedsMeasuring, AdapterThere)
+        : values[4] == CodeOf(BrakeMount.OfFitCode(values[0]).Form) ? new(Verdict.Fits, AdapterSits)
+        : new(Verdict.DoesNotFit, AdapterOfOther);
 
     private static Outcome Judge(ReadOnlySpan<long> values)
     {

@@ -167,7 +167,7 @@ internal static class DiscRelations
     /// <summary>Between what the caliper is made for, and never a rotor that may be worn: makers print a least of 1.4 to 1.8 mm.</summary>
     private sealed class ThicknessRelation : Relation, ICutsLengths
     {
-        private const long LowestLeast = 1_400_000;
+        private const long LowestLeast = RotorThickness.LeastListedNanometres;
 
         private const long HighestLeast = 1_800_000;
 
@@ -212,7 +212,21 @@ internal static class DiscRelations
 
     private sealed class BoltRelation : Relation, ICutsByOthers
     {
+        private static readonly Bridge Missing = new()
+        {
+            Id = "flat-mount-bolts",
+            Kind = BridgeKind.Adapter,
+            Result = Verdict.NeedsPart,
+            What = "two flat-mount bolts of the length that the brake's maker lists for the stay",
+            Caution = Cautions.FlatMountBolts,
+            Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
+        };
+
+        private static readonly Reason BoltMissing = new("flat-mount-bolts-missing", "The caliper comes without bolts, and a stay {2} mm thick takes [bridge].", Cautions.FlatMountBolts) { Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay] };
+
         public override string Kind => "arithmetic: bolt = thickness of the stay + about 13 mm";
+
+        public override ImmutableArray<Bridge> Bridges => [Missing];
 
         public override ImmutableArray<Source> RestsOn => [Sources.FlatMountBolts, Sources.FlatMountThinStay, Sources.FlatMountBuilder];
 
@@ -239,7 +253,8 @@ internal static class DiscRelations
                 return new(Verdict.Fits, NotFlat);
             }
 
-            return values[2] == 0 || values[3] == 0 || values[4] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+            return values[2] == 0 || values[4] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
+                : values[3] == 0 ? new(Verdict.NeedsPart, BoltMissing, Missing)
                 : values[4] > BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres * Nanometres.PerMillimetre ? new(Verdict.NeedsMeasuring, PlateBolts)
                 : values[3] > Bolt(values[2]) + About ? new(Verdict.Unsafe, BoltTooLong)
                 : values[3] >= Bolt(values[2]) - About ? new(Verdict.Fits, BoltRight)

@@ -16,6 +16,9 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     private const decimal MostThickness = 2.5m;
 
     internal const long LeastMarkNanometres = (long)(LeastMark * Nanometres.PerMillimetre);
+    /// <summary>The least of the marks that are listed: thinner, and with no mark that says it may be, a rotor is worn out.</summary>
+    internal const long LeastListedNanometres = 1_400_000;
+
     internal const long MostMarkNanometres = (long)(MostMark * Nanometres.PerMillimetre);
     internal const long MostNanometres = (long)(MostThickness * Nanometres.PerMillimetre);
 

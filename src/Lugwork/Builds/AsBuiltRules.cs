@@ -62,7 +62,7 @@ internal static class AsBuiltRules
         }
 
         AsBuiltValue built = new(slot, field, value, kind, was, note, on) { Cut = cut };
-        problem = Check(built);
+        problem = Check(built) ?? ReadingBounds.Problem(changed, built);
         return problem is null ? (Marked(changed, built), built) : null;
     }
 
@@ -144,7 +144,7 @@ internal static class AsBuiltRules
         return form.TrySet(form.Empty, value.Field, text, Evidence.AsValue, out Part part, out problem) ? form.CodesOf(part, value.Field) : null;
     }
 
-    private static Evidence EvidenceOf(AsBuiltValue value) => new(EvidenceKind.Measured, Words(value.Value, value.Kind, value.Note, value.On));
+    private static Evidence EvidenceOf(AsBuiltValue value) => new(EvidenceKind.Measured, Words(value.Value, value.Kind, value.Note, value.On)) { IsAsBuilt = true };
 
     /// <summary>All that it can be now is more than all that it could be before.</summary>
     private static bool IsLonger(Candidates now, Candidates before) => IsFigure(now.State) && IsFigure(before.State) && now.Low > before.High;

@@ -76,6 +76,23 @@ internal static partial class JointInputs
     /// <summary>An adapter that is there; where none is stated it has to be bought.</summary>
     public static JointInput AdapterThere(Slot slot) => There(AdapterOf(slot));
 
+    /// <summary>The form of the mount that the adapter is made for; nobody has to say it, and where the caliper meets the mount it is asked.</summary>
+    public static JointInput AdapterMadeFor(Slot slot) => new()
+    {
+        Slot = slot,
+        Field = "adapterOn",
+        Called = "mount that the adapter is made for",
+        Read = part => ((Caliper)part).AdapterOn is { State: not (KnownState.Unknown or KnownState.None) } known ? known.ToCandidates(m => BrakeRelations.CodeOf(m.Form)) : new Candidates(KnownState.Value, DiscRelations.NotThere, DiscRelations.NotThere, null),
+        Domain = [DiscRelations.NotThere],
+        Family = 0,
+        IsLength = false,
+        Show = code => code == DiscRelations.NotThere ? "not stated" : ((MountForm)(code - 1)).ToString(),
+        ShowKnown = part => ((Caliper)part).AdapterOn is { State: not (KnownState.Unknown or KnownState.None) } known ? known.InTradeWords() : "not stated",
+        Evidence = part => ((Caliper)part).AdapterOn.Evidence,
+        RestsOn = part => ((Caliper)part).AdapterOn.Row,
+        Measure = "Read its marking, or look at its foot: two plain holes across for tabs, two bolts in the plane of the rotor for posts.",
+    };
+
     private static JointInput There(JointInput piece) => new()
     {
         Slot = piece.Slot,

@@ -4,7 +4,7 @@ namespace Lugwork;
 
 public sealed partial class Build
 {
-    /// <summary>What was measured on the parts and cut, in the order of slots and fields. A value goes when its part leaves, or when another part takes its place, with the same figure too.</summary>
+    /// <summary>What was measured on the parts and cut, in the order of slots and fields. A value goes when its part leaves, or when another part takes its place, with the same figure too. What was read with several parts goes when one of them is another: see <see cref="OldReadings"/>.</summary>
     public ImmutableArray<AsBuiltValue> AsBuilt => _notes.AsBuilt;
 
     /// <summary>The same with a value as it was measured on a part: the part has it from here on, and what was stated before is remembered.</summary>
@@ -28,7 +28,19 @@ public sealed partial class Build
     public Build WithCut(Slot slot, string field, string value, string note = "", DateOnly? on = null) => Built(slot, field, value, AsBuiltKind.Cut, note, on);
 
     /// <summary>The same with a value as a file remembers it: the part has it already, and is told now how it came to it.</summary>
-    internal Build Remembering(AsBuiltValue value) => Put(AsBuiltRules.Marked(this[value.Slot]!, value), value.Slot, _notes.With(value));
+    /// <param name="value">The value.</param>
+    /// <param name="parts">Mark of the parts with which it was read; null for those that are there.</param>
+    internal Build Remembering(AsBuiltValue value, string? parts = null)
+    {
+        Build build = Placed(AsBuiltRules.Marked(this[value.Slot]!, value), value.Slot, _notes.With(value));
+        if (TakenWith.SlotsOf(value.Slot, value.Field).IsEmpty)
+        {
+            return build;
+        }
+
+        TakenReading taken = build.Taken(value.Slot, value.Field);
+        return build.Noting(build._notes.With(parts is null ? taken : taken with { Parts = parts })).Held(value.Slot);
+    }
 
     private Build Built(Slot slot, string field, string value, AsBuiltKind kind, string note, DateOnly? on)
     {
@@ -55,11 +67,30 @@ public sealed partial class Build
     {
         AsBuiltValue? earlier = _notes.AsBuilt.FirstOrDefault(v => v.Slot == slot && v.Field == field);
         (Part Part, AsBuiltValue Value)? set = AsBuiltRules.Set(this[slot]!, slot, field, value, kind, note, on, earlier, out problem);
-        built = set is { } done ? Put(done.Part, slot, _notes.With(done.Value)) : this;
-        return set is not null;
+        built = this;
+        if (set is not { } done)
+        {
+            return false;
+        }
+
+        // The part is the same one. Where nothing was known before, more is known now, and what was read with it holds.
+        bool isNews = PartForms.Of(slot).TextOf(this[slot]!, field) == "unknown";
+        Build changed = Placed(done.Part, slot, _notes.With(done.Value));
+        changed = isNews ? changed.KnownCloser(slot) : changed.Held(slot);
+        if (TakenWith.SlotsOf(slot, field).IsEmpty)
+        {
+            built = changed;
+            return true;
+        }
+
+        problem = ReadingBounds.Problem(changed, slot, field);
+        built = problem is null ? changed.Noting(changed._notes.With(changed.Taken(slot, field))) : this;
+        return problem is null;
     }
 
-    private Build Put(Part? part, Slot slot, BuildNotes notes)
+    private Build Put(Part? part, Slot slot, BuildNotes notes) => Placed(part, slot, notes).Held(slot);
+
+    private Build Placed(Part? part, Slot slot, BuildNotes notes)
     {
         Part?[] parts = [.. _parts];
         parts[slot.Number] = part;

@@ -90,7 +90,18 @@ public sealed partial class Build : IParts
             throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
         }
 
-        return Put(part, slot, _notes.Beside(slot, part));
+        // What was read on another bicycle is not known of this one.
+        Part own = part;
+        BuildNotes notes = _notes;
+        foreach (string field in TakenWith.ReadOn(part, slot))
+        {
+            if (notes.TakenOf(slot, field)?.Value != PartForms.Of(slot).TextOf(part, field))
+            {
+                own = TakenWith.Unset(own, slot, field);
+            }
+        }
+
+        return Put(own, slot, notes.Beside(slot, own));
     }
 
     /// <summary>Takes the part out of a slot; the frame stays.</summary>
@@ -156,7 +167,7 @@ public sealed partial class Build : IParts
     }
 
     /// <summary>The small part is there and is what is asked for; what names an article by its row is that article.</summary>
-    internal bool HasSmallPart(string id, string what) => _notes.SmallParts.TryGetValue(id, out string? said) && (said == what || SmallPartTable.NamesArticle(id));
+    internal bool HasSmallPart(string id, string what) => _notes.SmallParts.TryGetValue(id, out string? said) && (SmallPartTable.Covers(said, what) || SmallPartTable.NamesArticle(id));
 
     /// <summary>Ids of those that are what is asked for now, and of those that nothing asked for and nothing asks for: what a file keeps.</summary>
     internal ImmutableArray<string> SmallPartsThatHold()

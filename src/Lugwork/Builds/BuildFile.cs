@@ -108,7 +108,8 @@ public static class BuildFile
 
         sheet.SmallParts = build.SmallPartsThatHold() is { IsEmpty: false } there ? [.. there] : null;
         sheet.Waivers = build.Waivers is { IsEmpty: false } waivers ? [.. waivers.Select(w => new WaiverSheet { Joint = w.JointId, Reason = w.Reason, Parts = w.Parts })] : null;
-        sheet.AsBuilt = build.AsBuilt is { IsEmpty: false } values ? [.. values.Select(AsBuiltSheet.Of)] : null;
+        AsBuiltSheet[] built = [.. build.AsBuilt.Select(v => AsBuiltSheet.Of(v, build)), .. build.OldReadings.Select(AsBuiltSheet.OfOld)];
+        sheet.AsBuilt = built.Length > 0 ? built : null;
         return JsonSerializer.Serialize(sheet, BuildJson.Default.BuildSheet);
     }
 
@@ -208,7 +209,7 @@ public static class BuildFile
             }
         }
 
-        return AsBuiltSheet.Read(build, sheet.AsBuilt ?? [], found).WithSmallParts(there);
+        return AsBuiltSheet.Read(build, sheet.AsBuilt ?? [], found).WithStatedReadings().WithSmallParts(there);
     }
 
     private static string? Text(JsonElement value)

@@ -78,7 +78,7 @@ internal static class BuildSchema
         "parts" => "The parts by slot; a slot that is null or left out is empty.",
         "smallParts" => "Ids of the small parts that are there, as the list of small parts gives them.",
         "waivers" => "Findings that were accepted: the joint, the reason, and the mark of the parts that writing a build gives. A waiver whose parts have changed, or without the mark, has lapsed.",
-        "asBuilt" => "What was measured on the parts and cut: slot and field, measured or cut, what was stated before, a note, and the day as yyyy-mm-dd. The value itself stands with the part.",
+        "asBuilt" => "What was measured on the parts and cut: slot and field, measured or cut, what was stated before, a note, and the day as yyyy-mm-dd. The value itself stands with the part. What was read with several parts has their mark, as writing a build gives it; where one of them is another the reading is unknown again, and is kept as old.",
         _ => throw new InvalidOperationException($"the schema has no words for {key}"),
     };
 

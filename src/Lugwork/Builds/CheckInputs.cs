@@ -25,7 +25,7 @@ internal static partial class JointInputs
     public static readonly JointInput LargestOfCassette = Input<Cassette, ToothCount>(Slot.Cassette, "largestSprocket", "largest sprocket", p => p.LargestSprocket, Count, Teeth);
     public static readonly JointInput SmallestOfCassette = Input<Cassette, ToothCount>(Slot.Cassette, "smallestSprocket", "smallest sprocket", p => p.SmallestSprocket, Count, Teeth);
     public static readonly JointInput LargeRing = Input<Crankset, ToothCount>(Slot.Crankset, "largestRing", "largest ring of the crank", p => p.LargestRing, Count, Teeth);
-    public static readonly JointInput SmallRing = Input<Crankset, ToothCount>(Slot.Crankset, "smallestRing", "smallest ring of the crank", p => p.SmallestRing, "Read the number on the smallest ring, or count; \"none\" with one ring.", Teeth);
+    public static readonly JointInput SmallRing = Input<Crankset, ToothCount>(Slot.Crankset, "smallestRing", "smallest ring of the crank", p => p.SmallestRingOrSingle, "Read the number on the smallest ring, or count; \"none\" with one ring.", Teeth);
     public static readonly JointInput FrontDifference = Input<FrontDerailleur, ToothCount>(Slot.FrontDerailleur, "difference", "difference of the rings", p => p.Difference, MakersFigure, Teeth);
     public static readonly JointInput ChainPitches = Pitched<Chain>(Slot.Chain, "pitches", "length of the chain", p => p.Length, "Count the pitches, half an inch each, the quick link as one.");
     public static readonly JointInput Chainstay = Input<Frame, Dimension>(Slot.Frame, "chainstay", "chainstay", p => p.Chainstay, "Rule from the middle of the spindle to the middle of the rear axle, to 1 mm; with the wheel farthest back, and rear suspension where it is longest.", Lengths);
@@ -66,6 +66,28 @@ internal static partial class JointInputs
     public static readonly JointInput SteepestHeadAngle = Angled(Slot.Frame, "steepestHeadAngle", "steepest head angle of the frame", p => p.SteepestHeadAngle, HeadAngleLimit, p => p.SteepestHeadAngle);
     public static readonly JointInput DesignedFront = Input<Frame, BeadSeat>(Slot.Frame, "frontWheelOf", "front wheel of the design", p => p.FrontWheelOfOrNothing, "The frame maker's sheet: the wheel size in front; \"none\" if the maker says nothing.");
     public static readonly JointInput DesignedRear = Input<Frame, BeadSeat>(Slot.Frame, "rearWheelOf", "rear wheel of the design", p => p.RearWheelOfOrNothing, "The frame maker's sheet: the wheel size behind; \"none\" if the maker says nothing.");
+
+    /// <summary>How deep the post sits, where somebody measured it on the bicycle: what is only stated may be of another saddle height.</summary>
+    public static readonly JointInput MeasuredDepth = Input<Seatpost, Dimension>(Slot.Seatpost, "insertion", "insertion as measured", p => p.Insertion, "Tape the post at the collar at your saddle height, pull it out and rule from the tape to its lower end, to 1 mm.", Lengths, isStated: p => ((Seatpost)p).Insertion.Evidence is { IsAsBuilt: true });
+
+    /// <summary>The same, none where it is not known: what only sharpens a sum is not asked for.</summary>
+    internal static JointInput IfKnown(JointInput input) => new()
+    {
+        Slot = input.Slot,
+        Field = input.Field,
+        Called = input.Called,
+        Read = part => input.Read(part) is { State: not KnownState.Unknown } known ? known : new Candidates(KnownState.None, 0, 0, null),
+        IsStated = part => input.Read(part).State is not (KnownState.Unknown or KnownState.None),
+        Domain = input.Domain,
+        Family = input.Family,
+        IsLength = input.IsLength,
+        IsAngle = input.IsAngle,
+        Show = input.Show,
+        ShowKnown = input.ShowKnown,
+        Evidence = input.Evidence,
+        RestsOn = input.RestsOn,
+        Measure = input.Measure,
+    };
 
     /// <summary>A threaded steerer is held by its locknut: what stands on a threadless one, and the gap under its cap, are not asked of it.</summary>
     private static bool IsOfThreadless(Part part) =>

@@ -27,7 +27,7 @@ internal static class ClearanceSums
 
     private static SumRelation MeasuredToes { get; } = new(
             "measured room, at least 89 mm", "mm",
-            v => v[3], [1, -1, -1, 1],
+            v => v[3], [1, -1, -1, 1, 1, -1, 1],
             new(long.MinValue, new(Verdict.DoesNotFit, new Reason("toes-overlap", "[sum] mm between pedal and front tyre, as measured: 89 mm is asked for by regulation of a new bicycle, and 100 by one test where nothing holds the foot on the pedal. Who rides with less accepts it with a reason.") { Mend = "shorter cranks, or a smaller front wheel or tyre", Sources = [Sources.ClearanceRegulation, Sources.ToeClearanceTest] })),
             new((long)LeastToeMillimetres * Millimetre, new(Verdict.Fits, new Reason("toes-clear-measured", "[sum] mm between pedal and front tyre, as measured; 89 mm is asked for by regulation, and 100 by one test where nothing holds the foot on the pedal.") { Sources = [Sources.ClearanceRegulation, Sources.ToeClearanceTest] })));
 
@@ -38,10 +38,13 @@ internal static class ClearanceSums
             new(0, new(Verdict.Fits, new Reason("pedal-clear-measured", "The outer edge of the pedal stands {6} mm above the ground, as measured, and clears a lean of 25 degrees by [sum] mm of height.") { Sources = Regulation })))
         .Without(4, Verdict.DoesNotFit, Reasons.NothingToMate).Without(5, Verdict.DoesNotFit, Reasons.NothingToMate);
 
-    /// <summary>Inputs: front centre, crank, twice the radius of the front tyre, and the room as measured.</summary>
+    /// <summary>The slackest head angle that counts where none is known, by which a shorter fork takes most of the front centre. Our own bound, no source.</summary>
+    private const double Slackest = 60;
+
+    /// <summary>Inputs: front centre, crank, twice the radius of the front tyre, the room as measured, fork, fork of the chart, head angle. A fork that is shorter by d than the chart's draws the wheel in by at most d times the cosine of the head angle.</summary>
     public static SumRelation Toes { get; } = new SumRelation(
             "front centre less radius of the wheel less crank, at least 100 mm", "mm",
-            v => v[0] - v[1] - (v[2] / 2), [1, -1, -1, 1],
+            v => v[0] - v[1] - (v[2] / 2) - DrawnIn(v[4], v[5], v[6]), [1, -1, -1, 1, 1, -1, 1],
             new(long.MinValue, new(Verdict.NeedsMeasuring, new Reason("toes-near-tyre", "About [sum] mm between pedal and front tyre with a crank of {1} mm and a front centre of {0} mm; 89 mm is asked for by regulation and 100 by one test. Turn the wheel and look.") { Mend = "shorter cranks, or a smaller front wheel or tyre", Sources = [Sources.ClearanceRegulation, Sources.ToeClearanceTest], Asks = [3] })),
             new((long)AmpleToeMillimetres * Millimetre, new(Verdict.Fits, new Reason("toes-clear", "About [sum] mm between pedal and front tyre with a crank of {1} mm.") { Sources = [Sources.ClearanceRegulation, Sources.ToeClearanceTest] })))
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Measured(3, MeasuredToes);
@@ -56,12 +59,15 @@ internal static class ClearanceSums
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate)
         .Without(4, Verdict.DoesNotFit, Reasons.NothingToMate).Without(5, Verdict.DoesNotFit, Reasons.NothingToMate).Measured(6, MeasuredPedals);
 
+    private static long DrawnIn(long fork, long ofChart, long angle) => fork == 0 || ofChart <= fork ? 0
+        : (long)((ofChart - fork) * Math.Cos(Math.Clamp(angle == 0 ? Slackest : angle / (double)FrameAngle.PerDegree, Slackest, 90) * Math.PI / 180));
+
     /// <summary>Inputs: inseam, standover.</summary>
     public static SumRelation Standover { get; } = new SumRelation(
             "inseam above the standover by 25 mm", "mm",
             v => v[0] - v[1], [1, -1],
             new(long.MinValue, new(Verdict.DoesNotFit, new Reason("standover-too-high", "A standover of {1} mm is higher than an inseam of {0} mm.") { Mend = "a frame with a lower top tube, or smaller wheels where the frame allows them", Sources = [Sources.CommonPractice] })),
             new(0, new(Verdict.NeedsMeasuring, new Reason("standover-close", "[sum] mm between a standover of {1} mm and an inseam of {0} mm: stand over it in your shoes.") { Mend = "a frame with a lower top tube", Sources = [Sources.CommonPractice] })),
-            new(StandoverRoom, new(Verdict.Fits, new Reason("standover-clear", "[sum] mm between a standover of {1} mm and an inseam of {0} mm.") { Sources = [Sources.CommonPractice] })))
+            new(StandoverRoom, new(Verdict.Fits, new Reason("standover-clear", "[sum] mm between a standover of {1} mm, with the fork and the wheels of the chart, and an inseam of {0} mm.") { Sources = [Sources.CommonPractice] })))
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate);
 }

@@ -32,7 +32,7 @@ internal static partial class JointInputs
             Slot = mark.Slot,
             Field = mark.Field,
             Called = mark.Called,
-            Read = mark.Read,
+            Read = part => mark.Read(part) is { State: KnownState.Unknown } && IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()) ? new Candidates(KnownState.None, 0, 0, null) : mark.Read(part),
             IsStated = part => mark.Read(part).State != KnownState.Unknown || IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()),
             Domain = mark.Domain,
             Family = mark.Family,
@@ -46,7 +46,7 @@ internal static partial class JointInputs
     }
 
     private static bool IsBelowAnyMark(in Candidates thickness) =>
-        thickness.State is KnownState.Value or KnownState.Measured or KnownState.OneOf && thickness.Low > 0 && thickness.High < RotorThickness.LeastMarkNanometres;
+        thickness.State is KnownState.Value or KnownState.Measured or KnownState.OneOf && thickness.Low > 0 && thickness.High < RotorThickness.LeastListedNanometres;
 
     /// <summary>A mark that nobody has read is none.</summary>
     public static JointInput MarkIfRead(Slot slot) => Input<Rotor, Dimension>(slot, "leastThickness", "least thickness marked on the rotor", p => p.LeastOrUnread, "Read it off the rotor (\"min. TH\"); the maker's sheet where it is worn away.", Lengths);

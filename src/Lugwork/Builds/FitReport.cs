@@ -56,6 +56,9 @@ public sealed partial class FitReport
         }
     }
 
+    /// <summary>Readings that were taken with other parts than are there now, so that they are unknown again. What is reckoned stands in their place: measure anew.</summary>
+    public ImmutableArray<AsBuiltValue> OldReadings => Build.OldReadings;
+
     /// <summary>Required slots that are empty.</summary>
     public ImmutableArray<Slot> Missing { get; }
 
@@ -124,6 +127,11 @@ public sealed partial class FitReport
         if (NotLookedAt is { IsEmpty: false } unseen)
         {
             text.Append("Not looked at, so not judged: ").AppendJoin("; ", unseen.Select(j => j.Name)).AppendLine(".");
+        }
+
+        foreach (AsBuiltValue old in OldReadings)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"Measured with other parts, so unknown again: {old.Slot.Name}, {old.Field}: {old.Value}. Measure anew.").AppendLine();
         }
 
         foreach (WaivedFit waived in Waived)

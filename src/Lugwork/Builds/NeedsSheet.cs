@@ -48,6 +48,7 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
     {
         ImmutableArray<NeedLine>.Builder lines = ImmutableArray.CreateBuilder<NeedLine>();
         HashSet<string> said = [];
+        build = build.ReadingsAside(slot);
         foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && (!j.IsOfCondition || j.IsFilled(build)) && !j.GivesWayIn(build)))
         {
             bool first = true;

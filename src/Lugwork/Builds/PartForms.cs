@@ -177,6 +177,7 @@ internal static partial class PartForms
         PartField<Caliper>.Of("thinnestRotor", Millimetres, p => p.ThinnestRotor, (p, v) => p with { ThinnestRotor = v }, ["thinnest rotor"]),
         PartField<Caliper>.Of("boltLength", Millimetres, p => p.BoltLength, (p, v) => p with { BoltLength = v }, ["bolt length"]),
         PartField<Caliper>.Of("adapter", "an increment such as +20, or none", p => p.Adapter, (p, v) => p with { Adapter = v }, []),
+        PartField<Caliper>.Of("adapterOn", "the mount that the adapter is made for, such as PM-160 or IS-rear", p => p.AdapterOn, (p, v) => p with { AdapterOn = v }, ["adapter on"]),
         PartField<Caliper>.Of("secondAdapter", "an increment such as +20, or none", p => p.SecondAdapter, (p, v) => p with { SecondAdapter = v }, ["second adapter"]))
         {
             Contradiction = OtherWorkThanFluid,

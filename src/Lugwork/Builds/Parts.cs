@@ -635,6 +635,9 @@ public sealed record Caliper : Part
     /// <summary>The adapter that it stands on, by how much larger a rotor it asks for; none without one.</summary>
     public Known<AdapterIncrement> Adapter { get; init; }
 
+    /// <summary>The mount that the adapter is made for, as it is marked or as its holes say; of posts and of tabs any of its form.</summary>
+    public Known<BrakeMount> AdapterOn { get; init; }
+
     /// <summary>A second adapter on the first; none as it should be.</summary>
     public Known<AdapterIncrement> SecondAdapter { get; init; }
 

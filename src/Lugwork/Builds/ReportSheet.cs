@@ -33,6 +33,8 @@ internal sealed class ReportSheet
 
     public required AsBuiltSheet[] AsBuilt { get; init; }
 
+    public required AsBuiltSheet[] OldReadings { get; init; }
+
     public required string NotYetJudged { get; init; }
 }
 
@@ -119,6 +121,7 @@ public static class ReportFile
             SmallParts = [.. report.Build.SmallParts().Select(SmallPartSheet.Of)],
             ToInspect = [.. report.Build.ToInspect().Select(InspectSheet.Of)],
             AsBuilt = [.. report.Build.AsBuilt.Select(AsBuiltSheet.WithValue)],
+            OldReadings = [.. report.OldReadings.Select(AsBuiltSheet.WithValue)],
             NotYetJudged = FitReport.NotYetJudged,
         };
         return JsonSerializer.Serialize(sheet, BuildJson.Default.ReportSheet);

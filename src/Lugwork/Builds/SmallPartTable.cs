@@ -19,6 +19,9 @@ internal sealed record SmallPartRule(string Id, string Because, Func<Build, stri
 {
     /// <summary>Joints that ask for the same thing: where one of them needs a part, that part is it.</summary>
     public ImmutableArray<string> AskedBy { get; init; } = [];
+
+    /// <summary>The bridge of a joint that is this very part, as joint and bridge: it stands on the list under the id of the row, in the row's words.</summary>
+    public string Bridges { get; init; } = "";
 }
 
 /// <summary>Small parts, from the parts of a build; those that bridge a joint come from its remedies.</summary>
@@ -32,8 +35,8 @@ internal static class SmallPartTable
 
     public static ImmutableArray<SmallPartRule> Rules { get; } =
     [
-        new("front-axle", "fork with a threaded end", b => b[Slot.Fork] is Fork { FrontAxleThread.State: KnownState.Value } fork ? Axle("front", fork.FrontAxleThread, fork.FrontAxleLength) : null, Slot.FrontAxle, Sources.ThruAxleHelp),
-        new("rear-axle", "frame with a threaded end", b => b.Frame.ThreadOfRearEnd is { State: KnownState.Value } thread ? Axle("rear", thread, b.Frame.RearAxleLength) : null, Slot.RearAxle, Sources.ThruAxleHelp),
+        new("front-axle", "fork with a threaded end", b => b[Slot.Fork] is Fork { FrontAxleThread.Values.IsEmpty: false } fork ? Axle("front", fork.FrontAxleThread, fork.FrontAxleLength) : null, Slot.FrontAxle, Sources.ThruAxleHelp),
+        new("rear-axle", "frame with a threaded end", b => b.Frame.ThreadOfRearEnd is { Values.IsEmpty: false } thread ? Axle("rear", thread, b.Frame.RearAxleLength) : null, Slot.RearAxle, Sources.ThruAxleHelp),
         new("front-axle-nuts", "solid front axle", b => Nuts(b[Slot.FrontWheel]), Slot.FrontNuts, Sources.AxleNut),
         new("rear-axle-nuts", "solid rear axle", b => Nuts(b[Slot.RearWheel]), Slot.RearNuts, Sources.AxleNut),
         new("front-skewer", "front quick-release hub in open ends", b => b[Slot.Fork] is Fork fork ? Skewer(b, Slot.FrontWheel, Slot.FrontNuts, fork.FrontEnd) : null, null, Sources.AxleGuide),
@@ -42,14 +45,14 @@ internal static class SmallPartTable
         new("headset-cover", "cables through the headset", b => b.Frame.HeadsetCables.Says(CableWay.Through) ? "cover, ring and spacers of the headset for cables inside: one system, from the frame's or the headset's maker" : null, Slot.HeadsetCover, Sources.CableHeadsets),
         new("frame-inserts", "cables or hoses inside the frame", Inserts, null, Sources.CableHeadsets, Sources.CommonPractice),
         new("preload", "steerer", Preload, Slot.Preload, Sources.ForkCutting, Sources.StarNutSetting),
-        new("crown-race", "headset without a crown race", b => b[Slot.Headset] is Headset { CrownRace.State: KnownState.None } && b[Slot.Fork] is Fork fork ? $"crown race for a seat of {fork.CrownSeat.InTradeWords()}" : null, null, Sources.HeadsetChart),
+        new("crown-race", "headset without a crown race", Race, null, Sources.HeadsetChart) { Bridges = "headset-on-crown:crown-race-for-seat" },
         new("bottom-bracket-spacers", "crank, shell and bottom bracket", BracketSpacers, null, Sources.SpacerPost, Sources.SpacerUpgrades, Sources.SpacerChart24) { AskedBy = ["bottom-bracket-spacers", "bottom-bracket-spacers-with-guide", "bottom-bracket-spacers-with-front-derailleur"] },
         new("front-rotor-bolts", "front rotor with six holes", b => Bolts(b[Slot.FrontRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["front-rotor-on-hub"] },
         new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["rear-rotor-on-hub"] },
         new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b, Slot.FrontRotor, Slot.FrontWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["front-lockring-on-hub-axle"] },
         new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b, Slot.RearRotor, Slot.RearWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["rear-lockring-on-hub-axle"] },
         new("front-caliper-bolts", "front caliper", b => Held(b, Slot.FrontBrake), null, Sources.CommonPractice),
-        new("rear-caliper-bolts", "rear caliper", b => Held(b, Slot.RearBrake), null, Sources.CommonPractice, Sources.FlatMountBolts),
+        new("rear-caliper-bolts", "rear caliper", b => Held(b, Slot.RearBrake), null, Sources.CommonPractice, Sources.FlatMountBolts) { Bridges = "flat-mount-bolt-in-stay:flat-mount-bolts" },
         new("front-tube", "front clincher", b => Tube(b, Front), Slot.FrontTube, Sources.CommonPractice),
         new("rear-tube", "rear clincher", b => Tube(b, Rear), Slot.RearTube, Sources.CommonPractice),
         new("front-valve", "front tubeless tyre on a tubeless rim", b => Valve(b, Front), Slot.FrontValve, Sources.ValveArticle),
@@ -68,14 +71,14 @@ internal static class SmallPartTable
         new("rear-hose-ends", "rear lever with fluid", b => Hose(b[Slot.RearLever]), null, Sources.FluidGuide),
         new("rear-shift-cable", "rear shifter with a cable", b => ShiftCable(b[Slot.Shifter]), null, Sources.CommonPractice),
         new("front-shift-cable", "front shifter with a cable", b => ShiftCable(b[Slot.FrontShifter]), null, Sources.CommonPractice),
-        new("dropper-cable", "dropper worked by a cable", b => IsCabled(b[Slot.Dropper]) ? "cable, housing and ends for the dropper, and its remote if it is not there" : null, null, Sources.CommonPractice),
+        new("dropper-cable", "dropper worked by a cable", b => DropperCable(b[Slot.Dropper]), null, Sources.CommonPractice),
         new("quick-link", "chain", b => Link(b[Slot.Chain]), null, Sources.ChainWidths),
-        new("cassette-lockring", "cassette on splines", b => b[Slot.Cassette] is Cassette { Pattern.State: KnownState.Value } cassette && TakesLockring(cassette.Pattern.Value) ? "lockring of the cassette, if it is not sold with it" : null, null, Sources.CommonPractice),
+        new("cassette-lockring", "cassette on splines", b => CassetteRing(b[Slot.Cassette]), null, Sources.CommonPractice),
         new("sprocket-lockring", "fixed sprocket without its lockring", b => SprocketRing(b[Slot.Cassette]), null, Sources.Freewheels),
         new("bar-tape", "drop bar", b => IsDrop(b[Slot.Handlebar]) == true ? "bar tape and end plugs" : null, null, Sources.BarAndStemTable),
         new("grips", "handlebar", b => Grips(b[Slot.Handlebar]), Slot.Grips, Sources.BarAndStemTable),
         new("grease", "threads and pressed or clamped metal", b => Slot.All.Any(s => s != Slot.Frame && s != Slot.Rider && b[s] is not null) ? "grease for threads, posts and bearings of metal" : null, null, Sources.CommonPractice),
-        new("carbon-paste", "clamped carbon", b => b.Frame.Material.IsCarbon() || (b[Slot.Seatpost] is Seatpost post && post.Material.IsCarbon()) || (b[Slot.Fork] is Fork fork && fork.SteererMaterial.IsCarbon()) || (b[Slot.Stem] is Stem stem && stem.Material.IsCarbon()) || (b[Slot.Handlebar] is Handlebar bar && bar.Material.IsCarbon()) ? "assembly paste for carbon: no grease where carbon is clamped" : null, null, Sources.CommonPractice),
+        new("carbon-paste", "clamped carbon", Paste, null, Sources.CommonPractice),
         new("threadlock", "bolts that hold a brake", b => b[Slot.FrontRotor] is not null || b[Slot.RearRotor] is not null || b[Slot.FrontBrake] is not null || b[Slot.RearBrake] is not null ? "threadlock of medium strength, where bolts are not coated" : null, null, Sources.CommonPractice),
     ];
 
@@ -96,7 +99,13 @@ internal static class SmallPartTable
         {
             foreach (Remedy remedy in fit.Remedies.Where(r => r.Kind == RemedyKind.BuyPart).DistinctBy(IdOf))
             {
-                needed.Add(new($"{fit.Joint!.Id}:{IdOf(remedy)}", remedy.What, fit.Joint.Name, null, remedy.Bridge?.Sources ?? Practice));
+                string id = $"{fit.Joint!.Id}:{IdOf(remedy)}";
+                if (Rules.Any(r => r.Bridges == id && r.What(build) is not null))
+                {
+                    continue;
+                }
+
+                needed.Add(new(id, remedy.What, fit.Joint.Name, null, remedy.Bridge?.Sources ?? Practice));
             }
         }
 
@@ -138,17 +147,69 @@ internal static class SmallPartTable
         : fork.SteererMaterial.State == KnownState.Value ? "star nut, with cap and bolt"
         : "star nut, or an expander if the steerer is carbon; with cap and bolt";
 
-    private static string? Bolts(Part? rotor) => rotor is Rotor { Fixing.State: KnownState.Value, Carrier.State: not KnownState.Value } disc && disc.Fixing.Value == RotorFixing.SixBolt ? "six rotor bolts" : null;
+    private static string? Bolts(Part? rotor) => rotor is not Rotor { Carrier.State: not KnownState.Value } disc ? null
+        : disc.Fixing.May(RotorFixing.SixBolt) switch { true => "six rotor bolts", null => $"six rotor bolts, if it is held by six: {NotSaid}", _ => null };
 
-    /// <summary>The ring by the axle that its tool has to pass over.</summary>
-    private static string? Ring(Build build, Slot rotor, Slot wheel)
+    /// <summary>A headset is sold with its race, or without.</summary>
+    private static string? Race(Build build) => build[Slot.Headset] is not Headset headset || build[Slot.Fork] is not Fork fork ? null
+        : headset.CrownRace.State switch
+        {
+            KnownState.None => RaceFor(fork),
+            KnownState.Unknown => $"{RaceFor(fork)}, if the headset comes without: {NotSaid}",
+            _ => null,
+        };
+
+    private static string RaceFor(Fork fork) => fork.CrownSeat.State == KnownState.Unknown ? "crown race for the seat of the fork" : $"crown race for a seat of {fork.CrownSeat.InTradeWords()}";
+
+    private static string? DropperCable(Part? post) => IsCabled(post) switch
     {
-        if (build[rotor] is not Rotor { Fixing.State: KnownState.Value, Lockring.State: not KnownState.Value } disc || disc.Fixing.Value != RotorFixing.CenterLock)
+        true => "cable, housing and ends for the dropper, and its remote if it is not there",
+        null => $"cable, housing and ends for the dropper, unless it is wireless: {NotSaid}",
+        _ => null,
+    };
+
+    private static string? CassetteRing(Part? part) => part is not Cassette cassette || (cassette.Pattern.Values is { IsEmpty: false } all && !all.Any(TakesLockring)) || cassette.Pattern.State == KnownState.None ? null
+        : cassette.Pattern.Values is { IsEmpty: false } patterns && patterns.All(TakesLockring) ? "lockring of the cassette, if it is not sold with it"
+        : $"lockring of the cassette, if it takes one and is not sold with it: {NotSaid} what it sits on";
+
+    private static string? Paste(Build build)
+    {
+        bool?[] carbon =
+        [
+            build.Frame.Material.May(FrameMaterial.Carbon),
+            build[Slot.Seatpost] is Seatpost post ? post.Material.May(FrameMaterial.Carbon) : false,
+            build[Slot.Fork] is Fork fork ? fork.SteererMaterial.May(FrameMaterial.Carbon) : false,
+            build[Slot.Stem] is Stem stem ? stem.Material.May(FrameMaterial.Carbon) : false,
+            build[Slot.Handlebar] is Handlebar bar ? bar.Material.May(FrameMaterial.Carbon) : false,
+        ];
+        return carbon.Contains(true) ? "assembly paste for carbon: no grease where carbon is clamped"
+            : carbon.Contains(null) ? $"assembly paste, if something that is clamped is of carbon: {NotSaid} of all"
+            : null;
+    }
+
+    /// <summary>Whether it is this value; null where nothing is said, or where it is one of several.</summary>
+    private static bool? May<T>(this Known<T> known, T value)
+        where T : IInterfaceValue<T>
+    {
+        if (known.State == KnownState.Unknown)
         {
             return null;
         }
 
-        return build[wheel] is not Wheel { Hub.State: KnownState.Value } hub || hub.Hub.Value.Axles.IsEmpty ? "lockring for the rotor, its tool interface as the axle leaves room"
+        bool any = known.Values.Any(v => v.FitCode == value.FitCode);
+        return any && known.Values.Length > 1 ? null : any;
+    }
+
+    /// <summary>The ring by the axle that its tool has to pass over.</summary>
+    private static string? Ring(Build build, Slot rotor, Slot wheel)
+    {
+        if (build[rotor] is not Rotor { Lockring.State: not KnownState.Value } disc || disc.Fixing.May(RotorFixing.CenterLock) == false)
+        {
+            return null;
+        }
+
+        return disc.Fixing.May(RotorFixing.CenterLock) is null ? $"lockring for the rotor, if it sits on splines: {NotSaid}"
+            : build[wheel] is not Wheel { Hub.State: KnownState.Value } hub || hub.Hub.Value.Axles.IsEmpty ? "lockring for the rotor, its tool interface as the axle leaves room"
             : hub.Hub.Value.Axles.Max() <= Lockring.Internal.LargestAxleMillimetres * 1_000 ? $"{Lockring.Internal.TradeName} for the rotor, turned with the cassette tool; one with external notches goes too where the end leaves room"
             : $"{Lockring.External.TradeName} for the rotor: the tool of internal ones does not pass over this axle";
     }
@@ -214,13 +275,13 @@ internal static class SmallPartTable
     /// <summary>What holds a run at the holes by which it goes into the frame and comes out.</summary>
     private static string? Inserts(Build build) =>
         (build.Frame.HeadsetCables.Says(CableWay.Through) && (HasRun(build[Slot.FrontLever]) || HasRun(build[Slot.RearLever]) || ShiftCable(build[Slot.Shifter]) is not null || ShiftCable(build[Slot.FrontShifter]) is not null))
-        || (build.Frame.DropperEntry.Says(DropperEntry.Hole) && build[Slot.Dropper] is Dropper dropper && dropper.Routing.Says(DropperRouting.Internal))
+        || (build.Frame.DropperEntry.Says(DropperEntry.Hole) && build[Slot.Dropper] is Dropper dropper && dropper.Routing.May(DropperRouting.Internal) != false)
             ? "inserts for the holes of the frame by which cables and hoses go in and out, of the frame's maker, and a liner where they would rattle"
             : null;
 
     private static bool HasRun(Part? lever) => BrakeCable(lever) is not null || Hose(lever) is not null;
 
-    private static bool IsCabled(Part? post) => post is Dropper { Routing.State: KnownState.Value } dropper && dropper.Routing.Value != DropperRouting.Wireless;
+    private static bool? IsCabled(Part? post) => post is not Dropper dropper || dropper.Routing.State == KnownState.None ? false : !dropper.Routing.May(DropperRouting.Wireless);
 
     private static bool Says<T>(this Known<T> known, T value)
         where T : IInterfaceValue<T> => known.State == KnownState.Value && known.Value.FitCode == value.FitCode;
@@ -228,9 +289,14 @@ internal static class SmallPartTable
     /// <summary>The bolts of a flat mount whose length is stated are there; behind they go where they do not suit the stay, and the stay says how long they are.</summary>
     private static string? Held(Build build, Slot slot)
     {
-        if (build[slot] is not Caliper { Mounting.State: KnownState.Value } brake)
+        if (build[slot] is not Caliper { Mounting.State: not KnownState.None } brake)
         {
             return null;
+        }
+
+        if (brake.Mounting.State != KnownState.Value)
+        {
+            return brake.BoltLength.State == KnownState.Value ? null : $"two bolts for the caliper, of the length that mount and adapter ask for: {NotSaid} how it is held";
         }
 
         if (brake.Mounting.Value != CaliperFoot.Flat)
@@ -273,7 +339,7 @@ internal static class SmallPartTable
         {
             true => IsTubelessRim(build[end.Wheel]) ?? (build[end.Valve] is not null ? true : null),
             bool bead => bead,
-            null => null,
+            null => build[end.Valve] is not null && IsTubelessRim(build[end.Wheel]) == true ? true : null,
         };
 
     private static bool? IsTubelessRim(Part? wheel) => wheel is not Wheel { RimType.Values: { IsEmpty: false } types } ? null
@@ -332,18 +398,30 @@ internal static class SmallPartTable
         : null;
 
     private static string? BrakeCable(Part? lever) => lever is not BrakeLever worked ? null
-        : IsPulled(lever) ? "brake cable, housing, ferrules and end cap"
+        : IsPulled(lever) ? worked.HoseLength.IsThere() ? "brake cable, ferrules and end cap" : "brake cable, housing, ferrules and end cap"
         : worked is { PullOrFluid.State: KnownState.Unknown, FluidOrPull.State: KnownState.Unknown } ? $"brake cable, housing, ferrules and end cap; or a hose with its ends, and fluid: {NotSaid} what the lever works"
         : null;
 
     private static bool IsPulled(Part? lever) => lever is BrakeLever { PullOrFluid.Values.IsEmpty: false };
 
     private static string? Hose(Part? lever) => lever is not BrakeLever filled ? null
-        : filled.FluidOrPull.State == KnownState.Value ? $"hose with insert and olive, and {filled.FluidOrPull.InTradeWords()} to bleed"
-        : filled.FluidOrPull.State == KnownState.OneOf || filled is { Pull.State: KnownState.None, Fluid.State: KnownState.Unknown } ? $"hose with insert and olive, and the fluid that the cap of the lever names: {NotSaid} which"
+        : filled.FluidOrPull.State == KnownState.Value ? $"{(filled.HoseLength.IsThere() ? "" : "hose with ")}insert and olive, and {filled.FluidOrPull.InTradeWords()} to bleed"
+        : filled.FluidOrPull.State == KnownState.OneOf || filled is { Pull.State: KnownState.None, Fluid.State: KnownState.Unknown } ? $"{(filled.HoseLength.IsThere() ? "" : "hose with ")}insert and olive, and the fluid that the cap of the lever names: {NotSaid} which"
         : null;
 
-    private static string? ShiftCable(Part? shifter) => shifter is Shifter { Signal.State: KnownState.Value } lever && lever.Signal.Value == ShiftSignal.Cable ? "shift cable, housing, ferrules and end cap" : null;
+    private static string? ShiftCable(Part? shifter)
+    {
+        if (shifter is not Shifter lever || lever.Signal.State == KnownState.None || lever.Signal.May(ShiftSignal.Cable) == false)
+        {
+            return null;
+        }
+
+        string cable = lever.HousingLength.IsThere() ? "shift cable, ferrules and end cap" : "shift cable, housing, ferrules and end cap";
+        return lever.Signal.May(ShiftSignal.Cable) == true ? cable : $"{cable}, if it shifts by cable: {NotSaid}";
+    }
+
+    /// <summary>A hose or a housing of which the length is stated is there.</summary>
+    private static bool IsThere(this Known<Dimension> length) => length.State is KnownState.Value or KnownState.Measured or KnownState.OneOf;
 
     /// <summary>A chain of one of several widths takes a link of its own width too: only a belt takes none.</summary>
     private static string? Link(Part? chain) => chain is not Chain joined ? null
@@ -361,6 +439,9 @@ internal static class SmallPartTable
         : ends.All(e => e != Cockpit.GripDiameter.Mm22Point2) ? true
         : ends.All(e => e == Cockpit.GripDiameter.Mm22Point2) ? false
         : null;
+
+    /// <summary>What was bought in other words is this too: the same, or more, since a hose came with its ends before it was cut.</summary>
+    public static bool Covers(string said, string what) => said == what || said.EndsWith(" " + what, StringComparison.Ordinal) || what.Split(", ").All(said.Split(", ").Contains);
 
     private static bool IsCarbon(this Known<FrameMaterial> material) => material.State == KnownState.Value && material.Value == FrameMaterial.Carbon;
 }

@@ -27,13 +27,19 @@ public sealed class Waiver
 
     internal static Joint? JointOf(string id) => JointTable.All.FirstOrDefault(j => j.Id == id);
 
-    /// <summary>FNV-1a over every slot and stated field of the joint's parts but their names, by which a change of either is seen. Not made to keep anyone from forging it.</summary>
-    internal static string PartsOf(Joint joint, Build build) => PartsOf(joint.Slots, build, named: false);
+    /// <summary>FNV-1a over every slot and stated field of the joint's parts, and the names too where it is about their condition, by which a change of either is seen. Not made to keep anyone from forging it.</summary>
+    internal static string PartsOf(Joint joint, Build build) => PartsOf(joint.Slots, build, named: IsOfArticle(joint), static (_, _) => false);
+
+    /// <summary>A condition is of the one article that was looked over: another one of the same figures, and so of another name, is not it. A figure is the same on both.</summary>
+    private static bool IsOfArticle(Joint joint) => joint.IsOfCondition || joint.Relation is WornSetRelation;
 
     /// <summary>The same of some slots, with the names of the parts: where another part with the same figures counts as another.</summary>
-    internal static string PartsOf(IEnumerable<Slot> slots, Build build) => PartsOf(slots, build, named: true);
+    internal static string PartsOf(IEnumerable<Slot> slots, Build build) => PartsOf(slots, build, static (_, _) => false);
 
-    private static string PartsOf(IEnumerable<Slot> slots, Build build, bool named)
+    /// <summary>The same, with some fields left out.</summary>
+    internal static string PartsOf(IEnumerable<Slot> slots, Build build, Func<Slot, string, bool> leftOut) => PartsOf(slots, build, named: true, leftOut);
+
+    private static string PartsOf(IEnumerable<Slot> slots, Build build, bool named, Func<Slot, string, bool> leftOut)
     {
         ulong hash = 14_695_981_039_346_656_037;
         void Add(string text)
@@ -53,6 +59,11 @@ public sealed class Waiver
                 // A name is never judged, so that giving one takes nothing back.
                 foreach ((string field, string value) in PartForms.Of(slot).Write(named ? part : part with { Name = "" }))
                 {
+                    if (leftOut(slot, field))
+                    {
+                        continue;
+                    }
+
                     Add(field);
                     Add(value);
                 }

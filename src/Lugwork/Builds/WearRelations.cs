@@ -76,7 +76,7 @@ internal static class WearRelations
 
         private static readonly Reason Misread = new("rotor-misread", "No rotor is {0} mm thick (2.5 mm is our own bound, no source): measure again.") { Sources = [Sources.RotorFaq] };
 
-        private static readonly Reason BelowAll = new("rotor-below-any-mark", "The rotor is {0} mm thick, and no rotor is marked with less than 1.2 mm (our own bound; the listed marks are 1.4 to 1.8 mm): worn out, whatever is marked.") { Mend = "a new rotor", Sources = [Sources.RotorFaq] };
+        private static readonly Reason BelowAll = new("rotor-below-any-mark", "The rotor is {0} mm thick. The listed marks are 1.4 to 1.8 mm, and no rotor is marked with less than 1.2 mm (our own bound): without a mark that allows it, worn out.") { Mend = "a new rotor", Sources = [Sources.RotorFaq] };
 
         private static readonly Reason Below = new("rotor-below-its-mark", "The rotor is {0} mm thick, below the {1} mm that is marked on it.") { Mend = "a new rotor", Sources = [Sources.RotorFaq, Sources.WornRotors] };
 
@@ -86,12 +86,12 @@ internal static class WearRelations
 
         public override ImmutableArray<Source> RestsOn => [Sources.RotorFaq, Sources.WornRotors];
 
-        public ImmutableArray<long> Cuts { get; } = [RotorThickness.LeastMarkNanometres, RotorThickness.MostMarkNanometres, RotorThickness.MostNanometres];
+        public ImmutableArray<long> Cuts { get; } = [RotorThickness.LeastMarkNanometres, RotorThickness.LeastListedNanometres, RotorThickness.MostMarkNanometres, RotorThickness.MostNanometres];
 
         public ImmutableArray<long> Gaps => [];
 
         public override Outcome Judge(ReadOnlySpan<long> values) =>
-            values[0] > 0 && values[0] < RotorThickness.LeastMarkNanometres ? new(Verdict.Unsafe, BelowAll)
+            values[0] > 0 && values[0] < (values[1] == 0 ? RotorThickness.LeastListedNanometres : RotorThickness.LeastMarkNanometres) ? new(Verdict.Unsafe, BelowAll)
             : values[1] < RotorThickness.LeastMarkNanometres || values[1] > RotorThickness.MostMarkNanometres ? new(Verdict.NeedsMeasuring, NoMark)
             : values[0] == 0 || values[0] > RotorThickness.MostNanometres ? new(Verdict.NeedsMeasuring, Misread)
             : values[0] < values[1] ? new(Verdict.Unsafe, Below)

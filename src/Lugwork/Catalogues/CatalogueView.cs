@@ -53,7 +53,8 @@ public sealed class CatalogueView
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(slot);
-        return Ask(slot, slot, s => s == slot ? null : build[s], part => With(build, slot, part), most, worst, cancellationToken);
+        Build asked = build.ReadingsAside(slot);
+        return Ask(slot, slot, s => s == slot ? null : asked[s], part => With(asked, slot, part), most, worst, cancellationToken);
     }
 
     /// <summary>The parts that go into a slot of a bare frame, down to those that need measuring.</summary>

@@ -135,6 +135,11 @@ internal static class BrakeDraft
 
     private static void Adapter(DraftSheet sheet, Known<BrakeMount> mount, Caliper caliper, Rotor rotor, DraftSize size, DraftSize own, double moved)
     {
+        if (caliper.Adapter.State == KnownState.Value && size.IsKnown && own.IsKnown)
+        {
+            There(sheet, mount, caliper.Adapter.Value, size, own);
+        }
+
         if (!size.IsKnown || !own.IsKnown || moved == 0)
         {
             return;
@@ -145,7 +150,7 @@ internal static class BrakeDraft
         double from = -own.Drawn / 2;
         double to = -size.Drawn / 2;
         sheet.Measure(DraftSize.Known($"pads move {direction} along the radius", Math.Abs(moved)), x, Math.Min(from, to), x, Math.Max(from, to), DraftSide.Left);
-        if (mount.State != KnownState.Value || caliper.Mounting.State != KnownState.Value || rotor.Size.State != KnownState.Value)
+        if (mount.State != KnownState.Value || caliper.Mounting.State != KnownState.Value || rotor.Size.State != KnownState.Value || caliper.Adapter.State == KnownState.Value)
         {
             return;
         }
@@ -162,6 +167,18 @@ internal static class BrakeDraft
         double low = mount.Value.Form == MountForm.Tabs && BrakeMountGeometry.Of(mount.Value).NearHole > 0 ? -34 : foot + (Math.Abs(moved) * Sine);
         sheet.Box("adapter", DraftTone.Between, middle - 44, foot, middle + 44, Math.Max(low, foot + 2), open: true);
         sheet.Note(DraftTone.Between, choice.Increment is { } step ? step.TradeName : "adapter", middle - 40, foot + 1.5, DraftSide.Left);
+    }
+
+    /// <summary>The adapter that is there, by its own increment: on a mount with another rotor it holds the caliper for another size, which is crossed.</summary>
+    private static void There(DraftSheet sheet, Known<BrakeMount> mount, AdapterIncrement there, DraftSize size, DraftSize own)
+    {
+        double made = own.Drawn + there.Millimetres;
+        double pad = (made / 2) - Inside;
+        double foot = -(pad * Sine) + 6.5;
+        double low = mount.State == KnownState.Value && mount.Value.Form == MountForm.Tabs && BrakeMountGeometry.Of(mount.Value).NearHole > 0 ? -34 : foot + (there.Millimetres / 2d * Sine);
+        bool right = made == size.Drawn;
+        sheet.Box("adapter", right ? DraftTone.Between : DraftTone.Clash, (pad / 2) - 44, foot, (pad / 2) + 44, Math.Max(low, foot + 2));
+        sheet.Note(right ? DraftTone.Between : DraftTone.Clash, right ? there.TradeName : $"{there.TradeName} is for a rotor of {DraftText.Number(made)} mm", (pad / 2) - 40, foot + 1.5, DraftSide.Left);
     }
 
     private static void Limit(DraftSheet sheet, DraftSize size, DraftSize limit, string owner)

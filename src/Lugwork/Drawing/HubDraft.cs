@@ -38,9 +38,11 @@ internal static class HubDraft
         DraftSize stay = DraftSize.Of(frame.Chainstay, "chainstay", JointInputs.Chainstay, 430);
         DraftSize line = Line(crank);
         RearChainline? rear = Rear(wheel, cassette);
+        DraftSize middle = DraftSize.Of(wheel.CassetteLine, "line of the cassette", JointInputs.CassetteLine, 0);
         DraftSize small = DraftSize.Of(cassette.SmallestSprocket, t => Radius(t.Teeth), "smallest sprocket", JointInputs.SmallestOfCassette, Radius(11));
         DraftSize large = DraftSize.Of(cassette.LargestSprocket, t => Radius(t.Teeth), "largest sprocket", JointInputs.LargestOfCassette, Radius(32));
-        DraftSize ring = DraftSize.Of(crank.LargestRing, t => Radius(t.Teeth), "largest ring", JointInputs.LargeRing, Radius(40));
+        Known<ToothCount> teeth = LargestOn(build, crank);
+        DraftSize ring = DraftSize.Of(teeth, t => Radius(t.Teeth), "largest ring", JointInputs.LargeRing, Radius(40));
 
         DraftSize inner = DraftSize.Of(crank.SmallestRing, t => Radius(t.Teeth), "smallest ring", JointInputs.SmallRing, 0.75 * ring.Drawn);
         DraftSize single = DraftSize.Of(wheel.SprocketLine, "line of the sprocket", JointInputs.SprocketLine, Math.Min(47, (hub.Drawn / 2) - 9));
@@ -63,11 +65,11 @@ internal static class HubDraft
         }
         else
         {
-            Sprockets(sheet, rear, small, large, hub);
+            Sprockets(sheet, rear, middle, small, large, hub);
         }
 
-        Rings(sheet, crank, line, ring, inner, stay);
-        Chain(sheet, line, stay, rear, isSingle && single.IsKnown ? single : null, HasSeveralRings(crank));
+        Rings(sheet, crank, teeth, line, ring, inner, stay);
+        Chain(sheet, line, stay, rear, middle, isSingle && single.IsKnown ? single : null, HasSeveralRings(crank));
 
         sheet.Measure(hub, -hub.Drawn / 2, axle, hub.Drawn / 2, axle, DraftSide.Bottom);
         sheet.Measure(end, -end.Drawn / 2, 22, end.Drawn / 2, 22, DraftSide.Bottom);
@@ -87,6 +89,10 @@ internal static class HubDraft
 
     /// <summary>Pitch radius of teeth: pitch / (2 sin(180 / teeth)).</summary>
     private static double Radius(int teeth) => Pitch / (2 * Math.Sin(Math.PI / teeth));
+
+    /// <summary>The largest ring of the crank; of an arm that says none the one that stands in its own place.</summary>
+    private static Known<ToothCount> LargestOn(Build build, Crankset crank) =>
+        crank.LargestRing.State == KnownState.Unknown && build[Slot.Chainring] is Chainring apart ? apart.Teeth : crank.LargestRing;
 
     private static DraftSize Line(Crankset crank)
     {
@@ -139,12 +145,21 @@ internal static class HubDraft
         }
     }
 
-    private static void Sprockets(DraftSheet sheet, RearChainline? rear, DraftSize small, DraftSize large, DraftSize hub)
+    /// <summary>How far the sprockets were measured to stand from where the model has them; nothing where nobody measured.</summary>
+    private static double Beside(RearChainline? rear, DraftSize middle) => rear is not null && middle.IsKnown ? middle.Drawn - rear.Middle.Millimeters : 0;
+
+    private static void Sprockets(DraftSheet sheet, RearChainline? rear, DraftSize middle, DraftSize small, DraftSize large, DraftSize hub)
     {
         if (rear is null)
         {
             double outer = (hub.Drawn / 2) - 6;
             sheet.Box(HubPart, DraftTone.Fitted, outer - 38, -large.Drawn, outer, large.Drawn, open: true);
+            if (middle.IsKnown)
+            {
+                sheet.Measure(middle, 0, large.Drawn, middle.Drawn, large.Drawn, DraftSide.Bottom);
+                return;
+            }
+
             sheet.Measure(DraftSize.Open("middle of the sprockets", outer - 19, "?", JointInputs.SpacingOfCassette.Measure), 0, large.Drawn, outer - 19, large.Drawn, DraftSide.Bottom);
             return;
         }
@@ -153,9 +168,15 @@ internal static class HubDraft
         bool open = !small.IsKnown || !large.IsKnown;
         for (int i = 0; i < lines.Length; i++)
         {
-            double x = lines[i].Millimeters;
+            double x = lines[i].Millimeters + Beside(rear, middle);
             double radius = lines.Length == 1 ? small.Drawn : small.Drawn + ((large.Drawn - small.Drawn) * i / (lines.Length - 1));
             sheet.Blade(HubPart, x - 0.8, -radius, x + 0.8, radius, open);
+        }
+
+        if (middle.IsKnown)
+        {
+            sheet.Measure(middle, 0, large.Drawn, middle.Drawn, large.Drawn, DraftSide.Bottom);
+            return;
         }
 
         string model = $", by a model right to about {DraftText.Number(RearChainline.ErrorMicrometres / 1_000d)} mm";
@@ -165,10 +186,10 @@ internal static class HubDraft
 
     /// <summary>The line of the crank is that of the middle of two rings, or of the middle one of three, and none or one of them stands on it.</summary>
     private static bool HasSeveralRings(Crankset crank) =>
-        crank.RingLine.State is not (KnownState.Value or KnownState.Measured) && crank.Chainline.State == KnownState.Value
+        crank.Chainline.State == KnownState.Value
         && (crank.Chainline.Value.LeastRings > 1 || (crank.Chainline.Value.MostRings > 1 && crank.SmallestRing.State == KnownState.Value && crank.LargestRing.State == KnownState.Value && crank.SmallestRing.Value != crank.LargestRing.Value));
 
-    private static void Rings(DraftSheet sheet, Crankset crank, DraftSize line, DraftSize ring, DraftSize inner, DraftSize stay)
+    private static void Rings(DraftSheet sheet, Crankset crank, Known<ToothCount> largest, DraftSize line, DraftSize ring, DraftSize inner, DraftSize stay)
     {
         bool several = HasSeveralRings(crank);
         bool three = several && crank.Chainline.Value.LeastRings == 3;
@@ -180,13 +201,14 @@ internal static class HubDraft
             sheet.Box(RingPart, DraftTone.Between, line.Drawn + off - 1.5, -stay.Drawn - radius, line.Drawn + off + 1.5, -stay.Drawn + radius, several || !line.IsKnown || !ring.IsKnown || !stay.IsKnown);
         }
 
-        string teeth = crank.LargestRing.State == KnownState.Value ? $", {crank.LargestRing.Value.Teeth} teeth{(several ? " the largest" : "")}" : "";
+        string teeth = largest.State == KnownState.Value ? $", {largest.Value.Teeth} teeth{(several ? " the largest" : "")}" : "";
         sheet.Note(DraftTone.Between, several ? $"{(three ? "three" : "two")} rings{teeth}; how far apart is not known" : $"ring{teeth}", line.Drawn + rings[0].Off, -stay.Drawn - (ring.Drawn / 2), DraftSide.Right);
     }
 
     /// <summary>Runs of the chain from one ring, or the chainline where no ring stands on it.</summary>
-    private static void Chain(DraftSheet sheet, DraftSize line, DraftSize stay, RearChainline? rear, DraftSize? single, bool several)
+    private static void Chain(DraftSheet sheet, DraftSize line, DraftSize stay, RearChainline? rear, DraftSize middle, DraftSize? single, bool several)
     {
+        double beside = Beside(rear, middle);
         if (!line.IsKnown)
         {
             return;
@@ -198,13 +220,13 @@ internal static class HubDraft
         }
         else if (rear is not null)
         {
-            sheet.Path("chain on the smallest sprocket", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (rear.Smallest.Millimeters, 0));
-            sheet.Path("chain on the largest sprocket", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (rear.Largest.Millimeters, 0));
-            if (stay is { IsKnown: true, Drawn: >= 200 and <= 2_000 } && line.Drawn <= 300)
+            sheet.Path("chain on the smallest sprocket", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (rear.Smallest.Millimeters + beside, 0));
+            sheet.Path("chain on the largest sprocket", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (rear.Largest.Millimeters + beside, 0));
+            if (stay is { IsKnown: true, Drawn: >= 200 and <= 2_000 } && line.Drawn <= 300 && line.Drawn - beside is >= 1 and <= 300)
             {
-                ChainlineStudy study = ChainlineStudy.Of([Length.FromMillimeters(line.Drawn)], rear, Length.FromMillimeters(stay.Drawn));
+                ChainlineStudy study = ChainlineStudy.Of([Length.FromMillimeters(line.Drawn - beside)], rear, Length.FromMillimeters(stay.Drawn));
                 double degrees = study.Worst.Angle.Degrees;
-                sheet.Note(null, $"steepest run {DraftText.Number(Math.Abs(degrees), 1)} degrees, to sprocket {study.Worst.Sprocket}", (line.Drawn + rear.Largest.Millimeters) / 2, -stay.Drawn / 2, DraftSide.Right);
+                sheet.Note(null, $"steepest run {DraftText.Number(Math.Abs(degrees), 1)} degrees, to sprocket {study.Worst.Sprocket}", (line.Drawn + rear.Largest.Millimeters + beside) / 2, -stay.Drawn / 2, DraftSide.Right);
             }
         }
         else if (single is not null)
@@ -212,10 +234,10 @@ internal static class HubDraft
             sheet.Path("chain", DraftLine.Thin, !stay.IsKnown, (line.Drawn, -stay.Drawn), (single.Drawn, 0));
         }
 
-        if (rear is not null)
+        if (rear is not null || middle.IsKnown)
         {
-            double off = line.Drawn - rear.Middle.Millimeters;
-            sheet.Say($"The {(several ? "chainline of the crank" : "ring")} stands {DraftText.Number(Math.Abs(off), 1)} mm {(off < 0 ? "inside" : "outside")} the middle of the sprockets, by the model.");
+            double off = line.Drawn - (middle.IsKnown ? middle.Drawn : rear!.Middle.Millimeters);
+            sheet.Say($"The {(several ? "chainline of the crank" : "ring")} stands {DraftText.Number(Math.Abs(off), 1)} mm {(off < 0 ? "inside" : "outside")} the middle of the sprockets, {(middle.IsKnown ? "as measured" : "by the model")}.");
         }
     }
 

@@ -28,7 +28,8 @@ internal static class TyreDraft
             : inner is { IsKnown: true, Drawn: >= 10 and <= 100 } ? MountedTyre.OnRim(tyre.Size.Value, Length.FromMillimeters(inner.Drawn))
             : MountedTyre.OnMeasuringRim(tyre.Size.Value);
         string basis = inner.IsKnown ? "about, by label and rim" : "about, by its label alone";
-        DraftSize width = mounted is null ? Open(tyre.Size, "tyre", slot, t => t.WidthMillimetres) : DraftSize.Known("tyre", mounted.Width.Millimeters, $" ({basis})");
+        bool measured = IsMeasuredHere(tyre, wheel);
+        DraftSize width = measured ? DraftSize.Of(tyre.MountedWidth, "tyre", JointInputs.MountedWidth(slot), 40) : mounted is null ? Open(tyre.Size, "tyre", slot, t => t.WidthMillimetres) : DraftSize.Known("tyre", mounted.Width.Millimeters, $" ({basis})");
         DraftSize height = mounted is null ? DraftSize.Open("tyre above the seat", width.Drawn, "?", width.Ask) : DraftSize.Known("tyre above the seat", mounted.Height(SectionHeight.EqualToWidth).Millimeters, " (as high as its label is wide)");
         DraftSize gap = between is { } stated ? DraftSize.Known($"between the {holders}", (double)stated)
             : DraftSize.Open($"between the {holders}", Math.Max(width.Drawn, limit.IsKnown ? limit.Drawn : 0) + 14, "?", "Inside caliper where the tyre is widest, wheel out, to 0.5 mm");
@@ -53,7 +54,7 @@ internal static class TyreDraft
         Rim(sheet, inner, deep, foot, apart);
         Casings(sheet, width, height, inner);
         sheet.Path("", DraftLine.Axis, false, (0, -height.Drawn - 5), (0, foot + 2));
-        Limits(sheet, tyre, allowed, width, height, limit, owner);
+        Limits(sheet, tyre, allowed, width, measured, height, limit, owner);
 
         sheet.Measure(width, -width.Drawn / 2, -height.Drawn / 2, width.Drawn / 2, -height.Drawn / 2, DraftSide.Top);
         sheet.Measure(gap, left, -height.Drawn - 4, right, -height.Drawn - 4, DraftSide.Top);
@@ -66,7 +67,7 @@ internal static class TyreDraft
 
         if (mounted is not null)
         {
-            Rooms(sheet, build.Frame.Kind, mounted, width, height, between, offMiddle, axleToBridge, right, bridge);
+            Rooms(sheet, build.Frame.Kind, mounted, width, measured, height, between, offMiddle, axleToBridge, right, bridge);
         }
 
         sheet.Note(DraftTone.Fitted, mounted is null ? "tyre" : $"tyre {mounted.Size}", -width.Drawn * 0.3, -height.Drawn * 0.85, DraftSide.Left);
@@ -161,7 +162,16 @@ internal static class TyreDraft
         }
     }
 
-    private static void Limits(DraftSheet sheet, Tyre tyre, Known<TyreSize> allowed, DraftSize width, DraftSize height, DraftSize limit, string owner)
+    /// <summary>The width was measured on the rim that is there, or nobody said on which.</summary>
+    private static bool IsMeasuredHere(Tyre tyre, Wheel wheel)
+    {
+        Candidates on = tyre.MountedRim.ToCandidates();
+        Candidates here = wheel.InnerWidth.ToCandidates();
+        return tyre.MountedWidth.State is KnownState.Value or KnownState.Measured
+            && (on.State is not (KnownState.Value or KnownState.Measured) || here.State is not (KnownState.Value or KnownState.Measured) || (on.Low <= here.High && here.Low <= on.High));
+    }
+
+    private static void Limits(DraftSheet sheet, Tyre tyre, Known<TyreSize> allowed, DraftSize width, bool measured, DraftSize height, DraftSize limit, string owner)
     {
         if (limit.IsNone)
         {
@@ -180,21 +190,21 @@ internal static class TyreDraft
             sheet.Path("limit of the maker", DraftLine.Axis, false, (side * limit.Drawn / 2, -height.Drawn), (side * limit.Drawn / 2, 0));
         }
 
-        if (tyre.Size.State == KnownState.Value && tyre.Size.Value.WidthMillimetres > limit.Drawn && allowed.State == KnownState.Value && allowed.Value.Bead == tyre.Size.Value.Bead && width.Drawn > limit.Drawn)
+        if (tyre.Size.State == KnownState.Value && (measured || tyre.Size.Value.WidthMillimetres > limit.Drawn) && allowed.State == KnownState.Value && allowed.Value.Bead == tyre.Size.Value.Bead && width.Drawn > limit.Drawn)
         {
             sheet.Pair("wider than the maker allows", DraftTone.Clash, limit.Drawn / 2, -height.Drawn * 0.65, width.Drawn / 2, -height.Drawn * 0.35);
-            sheet.Note(DraftTone.Clash, $"label {DraftText.Number(tyre.Size.Value.WidthMillimetres - limit.Drawn, 1)} mm wider than the maker allows", -width.Drawn / 2, -height.Drawn / 2, DraftSide.Left);
+            sheet.Note(DraftTone.Clash, measured ? $"measured {DraftText.Number(width.Drawn - limit.Drawn, 1)} mm wider than the maker allows" : $"label {DraftText.Number(tyre.Size.Value.WidthMillimetres - limit.Drawn, 1)} mm wider than the maker allows", -width.Drawn / 2, -height.Drawn / 2, DraftSide.Left);
         }
     }
 
-    private static void Rooms(DraftSheet sheet, Known<BicycleKind> kind, MountedTyre mounted, DraftSize width, DraftSize height, decimal? between, decimal offMiddle, decimal? axleToBridge, double right, double? bridge)
+    private static void Rooms(DraftSheet sheet, Known<BicycleKind> kind, MountedTyre mounted, DraftSize width, bool measured, DraftSize height, decimal? between, decimal offMiddle, decimal? axleToBridge, double right, double? bridge)
     {
         if (between is { } gap)
         {
             TyreClearance side = TyreClearance.EachSide(mounted, Length.FromMillimeters((double)gap), Length.FromMillimeters((double)offMiddle));
-            double room = side.Likely.Millimeters;
+            double room = measured ? (((double)gap - width.Drawn) / 2) - Math.Abs((double)offMiddle) : side.Likely.Millimeters;
             sheet.Tell(Asked(side, kind));
-            sheet.Measure(DraftSize.Known("room at the closer side", room, $", {DraftText.Number(side.Least.Millimeters, 1)} mm with the largest tyre of this name"), width.Drawn / 2, -height.Drawn / 2, right, -height.Drawn / 2, DraftSide.Top);
+            sheet.Measure(DraftSize.Known("room at the closer side", room, measured ? ", by the width as measured" : $", {DraftText.Number(side.Least.Millimeters, 1)} mm with the largest tyre of this name"), width.Drawn / 2, -height.Drawn / 2, right, -height.Drawn / 2, DraftSide.Top);
             if (room < 0)
             {
                 sheet.Box("tyre in the stay", DraftTone.Clash, right, -height.Drawn * 0.6, width.Drawn / 2, -height.Drawn * 0.4);

@@ -47,6 +47,9 @@ public enum EvidenceKind
 public sealed record Evidence(EvidenceKind Kind, string Words)
 {
     internal static Evidence AsValue { get; } = new(EvidenceKind.Stated, "");
+
+    /// <summary>It was measured or cut on a bicycle, and that bicycle remembers it.</summary>
+    internal bool IsAsBuilt { get; init; }
 }
 
 /// <summary>What is known of a property, made without naming its type: <c>Known.Of(SeatpostDiameter.OfMillimetres(27.2m))</c>.</summary>

@@ -55,13 +55,16 @@ internal sealed class SameKey : Relation
 
     public override string Kind => "same key, or a bridge row";
 
-    public override ImmutableArray<Bridge> Bridges => [.. _bridges, .. _offered];
+    public override ImmutableArray<Bridge> Bridges => Lacks is { } lacks ? [.. _bridges, .. _offered, lacks.Bridge] : [.. _bridges, .. _offered];
 
     /// <summary>Rows that reasons of this relation offer: they are told, and no verdict rests on them.</summary>
     public ImmutableArray<Bridge> Offered
     {
         init => _offered = value;
     }
+
+    /// <summary>What it says where one side is a piece that is not there yet: by itself nothing is wrong, and it has to be bought.</summary>
+    public (int Input, Reason Reason, Bridge Bridge)? Lacks { get; init; }
 
     /// <summary>Keys that are the common name of several others: they are judged as any of those.</summary>
     public ImmutableArray<CommonName> Names { get; init; } = [];
@@ -72,7 +75,9 @@ internal sealed class SameKey : Relation
         long part = values[_part];
         if (seat == 0 || part == 0)
         {
-            return new(Verdict.DoesNotFit, Reasons.NothingToMate);
+            return Lacks is { } lacks && values[lacks.Input] == 0 && (seat != 0 || part != 0)
+                ? new(Verdict.NeedsPart, lacks.Reason, lacks.Bridge)
+                : new(Verdict.DoesNotFit, Reasons.NothingToMate);
         }
 
         ReadOnlySpan<long> seats = Sizes(seat, new ReadOnlySpan<long>(in seat));

@@ -62,6 +62,29 @@ internal sealed class SumRelation : Relation, ITells
         return this;
     }
 
+    /// <summary>How far what was measured lies from what is reckoned of the same inputs; 0 where they meet, or where one of them is not known.</summary>
+    public long Apart(ImmutableArray<JointInput> inputs, in CandidateRow row)
+    {
+        if (InPlace(row) is not { } measured)
+        {
+            return 0;
+        }
+
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            if (row[i].State is not (KnownState.None or KnownState.Value or KnownState.Measured or KnownState.OneOf) || (row[i].State == KnownState.None && _without[i].Reason is not null))
+            {
+                return 0;
+            }
+        }
+
+        Span<long> low = stackalloc long[inputs.Length];
+        Span<long> high = stackalloc long[inputs.Length];
+        Ends(inputs, row, low, high);
+        Turn(low, high);
+        return Math.Max(0, Math.Max(measured.Sum(low) - Sum(high), Sum(low) - measured.Sum(high)));
+    }
+
     public override Outcome Judge(ReadOnlySpan<long> values)
     {
         if (_measured is { } measured && values[measured.Input] != 0)
@@ -171,7 +194,11 @@ internal sealed class SumRelation : Relation, ITells
     /// <summary>What was measured judges; of what nobody measured an input says none.</summary>
     private SumRelation? InPlace(in CandidateRow row) => _measured is { } measured && row[measured.Input].State != KnownState.None ? measured.Sum : null;
 
-    private string Range(long least, long most) => Shown(least) == Shown(most) ? Shown(least) : $"{Shown(least)} to {Shown(most)}";
+    /// <summary>An end that no figure sets is no end.</summary>
+    private string Range(long least, long most) => Shown(least) == Shown(most) ? Shown(least)
+        : most >= Far / 2 ? least <= -Far / 2 ? "any number of" : $"{Shown(least)} or more"
+        : least <= -Far / 2 ? $"{Shown(most)} or less"
+        : $"{Shown(least)} to {Shown(most)}";
 
     private string Shown(long sum) => _unit is "mm" or Degrees ? ((decimal)sum / Nanometres.PerMillimetre).ToString("0.##", CultureInfo.InvariantCulture) : sum.ToString(CultureInfo.InvariantCulture);
 

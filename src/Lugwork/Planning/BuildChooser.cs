@@ -36,7 +36,9 @@ public sealed partial class BuildChooser
 
     private BuildChooser(ChoiceRequest request, string? currency)
     {
-        Request = request;
+        // What was read with a part that may be exchanged is not known of what is chosen.
+        Build asked = request.Offers.Select(o => o.Slot).Distinct().Aggregate(request.Build, (b, s) => b.ReadingsAside(s));
+        Request = ReferenceEquals(asked, request.Build) ? request : request with { Build = asked };
         _prices = new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring, masses: false);
         _weighedPrices = new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring, masses: true);
         _currency = currency ?? NoCurrency;

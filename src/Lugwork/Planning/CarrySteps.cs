@@ -10,7 +10,8 @@ internal sealed class CarrySteps
     private readonly CarryStep?[] _steps = new CarryStep?[Slot.All.Length];
     private Build _moved;
 
-    private CarrySteps(Build donor, Build onto) => (_donor, _onto, _moved) = (donor, onto, onto);
+    // What was read on the donor is not known of the new bicycle.
+    private CarrySteps(Build donor, Build onto) => (_donor, _onto, _moved) = (donor.WithoutReadings(), onto, onto);
 
     public static CarryOver Run(Build donor, Build onto, CancellationToken cancellationToken)
     {
@@ -20,7 +21,7 @@ internal sealed class CarrySteps
         foreach (Slot slot in Slot.All)
         {
             cancellationToken.ThrowIfCancellationRequested();
-            if (slot != Slot.Frame && slot != Slot.Rider && donor[slot] is { } part && OneArticle.HostsOf(slot, donor).IsEmpty)
+            if (slot != Slot.Frame && slot != Slot.Rider && steps._donor[slot] is { } part && OneArticle.HostsOf(slot, donor).IsEmpty)
             {
                 steps.Set(steps.Home(part, slot));
             }
@@ -151,6 +152,10 @@ internal sealed class CarrySteps
         Slot? companion = Companion(judged.Slot);
         _moved = _moved.With(part, judged.Slot);
         _moved = companion is not null ? _moved.With(_donor[companion]!, companion) : _moved;
+
+        // What was measured on the part and cut moves with it.
+        Slot from = Slot.All.First(s => ReferenceEquals(_donor[s], part));
+        _moved = _moved.Bringing(_donor.AsBuilt.Where(v => v.Slot == from || v.Slot == companion).Select(v => v.Slot == from ? v with { Slot = judged.Slot } : v));
         return CarryDecision.Moves;
     }
 

@@ -24,6 +24,24 @@ internal static class SaddleSums
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate)
         .Without(4, Verdict.Fits, new Reason("nothing-limits-post", "At a saddle height of {0} mm nothing limits how deep a post of {1} mm goes.") { Sources = [Sources.FrameManual] });
 
+    /// <summary>Farther apart, the measured depth and the sum are not of one saddle height. Our own bound, no source: two readings to 2 mm each.</summary>
+    private const long SameHeight = 5 * Nanometres.PerMillimetre;
+
+    private static readonly Reason Apart = new("insertion-of-another-height", "The post sits {0} mm deep, as measured, and a saddle height of {1} mm makes it [over] mm more or less by the lengths of post, seat tube and saddle: more than 5 mm apart (our own bound, no source). One of them is of another saddle height; measure both again.", Cautions.Insertion)
+    {
+        Sources = [Sources.CommonPractice, Sources.Derived],
+        Asks = [0, 1],
+    };
+
+    /// <summary>Inputs: insertion as measured, saddle height, post, seat tube, saddle depth. How much deeper the post was measured than the saddle height makes it.</summary>
+    public static SumRelation Read { get; } = new SumRelation(
+            "insertion as measured within 5 mm of the one by the saddle height", "mm",
+            v => v[0] - v[2] + v[1] - v[3] - v[4], [1, 1, -1, -1, -1],
+            new(long.MinValue, new(Verdict.NeedsMeasuring, Apart)),
+            new(-SameHeight, new(Verdict.Fits, new Reason("insertion-of-this-height", "The post sits {0} mm deep, as measured, which goes with a saddle height of {1} mm.") { Sources = [Sources.CommonPractice, Sources.Derived] })),
+            new(SameHeight + 1, new(Verdict.NeedsMeasuring, Apart)))
+        .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate).Without(4, Verdict.DoesNotFit, Reasons.NothingToMate);
+
     /// <summary>Inputs: saddle height, travel, seat tube, saddle depth, stack. Post that shows above the collar.</summary>
     public static SumRelation Dropper { get; } = new SumRelation(
             "rails at least as high above the collar as the dropper stands fully up", "mm",

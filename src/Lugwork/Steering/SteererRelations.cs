@@ -94,8 +94,19 @@ internal static class SteererRelations
         Sources = [Sources.StraightInTapered],
     };
 
+    private static readonly Reason RaceMissing = new("crown-race-missing", "The headset comes without a crown race, and a seat of {1} takes [bridge].") { Sources = [Sources.HeadsetChart, Sources.HeadsetCodeNote] };
+
+    private static readonly Bridge MissingRace = new()
+    {
+        Id = "crown-race-for-seat",
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = "a crown race of the headset's own bearing, for the fork's seat",
+        Sources = [Sources.HeadsetChart],
+    };
+
     /// <summary>Inputs: what the lower half is made for, the fork's seat.</summary>
-    public static Relation OnCrown { get; } = new SameKey(0, 1, SameSeat, NoRace, [ReducerRace]) { Offered = [Milling] };
+    public static Relation OnCrown { get; } = new SameKey(0, 1, SameSeat, NoRace, [ReducerRace]) { Offered = [Milling], Lacks = (0, RaceMissing, MissingRace) };
 
     private static Reason NoRace(long race, long seat) =>
         CrownRace.OfFitCode(race).Hundredths > CrownSeat.OfFitCode(seat).Hundredths ? RaceLoose

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Lugwork.Suspension;
 
 /// <summary>A rear shock in a frame: its size, its hardware and its bush.</summary>
@@ -58,23 +60,43 @@ internal static class ShockRelations
         Sources = [Sources.EyeletBushings],
     };
 
+    private static readonly Reason HardwareMissing = new("shock-hardware-missing", "A shock without hardware, as shocks are sold, in a frame for {0}: it takes [bridge].", Cautions.ShockSizeCare) { Sources = [Sources.ShockMeasuring, Sources.EyeletBushings] };
+
+    private static readonly Bridge MissingHardware = Missing("shock-hardware-of-frame", "reducers of the frame's own width and bolt, for the eyelet of the shock", Sources.EyeletBushings);
+
+    private static readonly Reason BushMissing = new("shock-bush-missing", "The eyelet is bare: {0} goes in, and it takes [bridge].", Cautions.ShockSizeCare) { Sources = [Sources.EyeletBushings] };
+
+    private static readonly Bridge MissingBush = Missing("shock-bush-of-eyelet", "a bush of the eyelet's own size, pressed in", Sources.EyeletBushings);
+
+    private static Bridge Missing(string id, string what, Source source) => new()
+    {
+        Id = id,
+        Kind = BridgeKind.Adapter,
+        Result = Verdict.NeedsPart,
+        What = what,
+        Caution = Cautions.ShockSizeCare,
+        Sources = [source],
+    };
+
     /// <summary>Inputs: the size that the frame is made for, the shock.</summary>
     public static Relation InFrame { get; } = new Matrix(0, 1, Cell, [StrokeSpacers], [Sources.ShockMeasuring, Sources.MetricShockSizes, Sources.InchShockSizes]);
 
     /// <summary>Inputs: the frame's width and bolt, the hardware.</summary>
-    public static Relation Hardware { get; } = new SameKey(0, 1, SameHardware, (_, _) => OtherHardware, []);
+    public static Relation Hardware { get; } = new SameKey(0, 1, SameHardware, (_, _) => OtherHardware, []) { Lacks = (1, HardwareMissing, MissingHardware) };
 
     /// <summary>The same at the upper end, where a trunnion has none on either side. Third input: the shock.</summary>
     public static Relation UpperHardware { get; } = new WhereNotTrunnion();
 
     /// <summary>Inputs: the bush that the eyelet is made for, the bush.</summary>
-    public static Relation Bush { get; } = new SameKey(0, 1, SameBush, (_, _) => OtherBush, []);
+    public static Relation Bush { get; } = new SameKey(0, 1, SameBush, (_, _) => OtherBush, []) { Lacks = (1, BushMissing, MissingBush) };
 
     private static readonly Reason NoHardware = new("no-upper-hardware", "Neither frame nor shock has hardware at the upper end: a trunnion is screwed in.") { Sources = [Sources.InlineShockSizes] };
 
     private sealed class WhereNotTrunnion : Relation
     {
         public override string Kind => "same key, or none on either side of a trunnion";
+
+        public override ImmutableArray<Bridge> Bridges => Hardware.Bridges;
 
         public override Outcome Judge(ReadOnlySpan<long> values) => values[0] == 0 && values[1] == 0 && values[2] != 0 && ShockSize.OfFitCode(values[2]).Mount == ShockMount.Trunnion ? new(Verdict.Fits, NoHardware) : Hardware.Judge(values);
     }

@@ -41,7 +41,7 @@ internal static class MeasuredBuild
         {
             if (build[value.Slot] is { } part && PartForms.Of(value.Slot).TrySet(part, value.Field, value.Was, Evidence.AsValue, out Part was, out _))
             {
-                build = build.With(was, value.Slot);
+                build = build.AsStated(was, value.Slot);
             }
         }
 

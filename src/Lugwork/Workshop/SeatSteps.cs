@@ -23,7 +23,7 @@ internal static class SeatSteps
         new()
         {
             Id = "fit-seatpost", Title = "Fit the seatpost", Stage = WorkStage.Seat, Needed = b => b.Has(Slot.Seatpost), Uses = [Slot.Frame, Slot.Seatpost, Slot.SeatClamp],
-            Joints = ["seatpost-in-seat-tube", "seatpost-room-in-seat-tube", "seatpost-insertion", "binder-on-post", "post-material-in-binder", "saddle-height-least-insertion", "saddle-height-open-depth"],
+            Joints = ["seatpost-in-seat-tube", "seatpost-room-in-seat-tube", "seatpost-insertion", "binder-on-post", "post-material-in-binder", "saddle-height-least-insertion", "saddle-height-open-depth", "insertion-at-saddle-height"],
             After = [new("fit-seat-collar", "the collar holds the post"), new("measure-interfaces", "the bore is measured before a post is pushed in"), new("fit-dropper-line", "the line of a dropper is joined to the post outside the frame")],
             Does = b =>
             [

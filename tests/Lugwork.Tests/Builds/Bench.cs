@@ -46,7 +46,7 @@ internal static class Bench
     public static Build WholeBicycle() => Whole;
 
     /// <summary>Rows that speak of the same in place of others, where a part asks for it, and those that give way to them here.</summary>
-    public static string[] NotInTheWholeBicycle { get; } = ["bottom-bracket-spacers-with-front-derailleur", "bottom-bracket-spacers-with-guide", "crank-across-shell", "guide-on-bottom-bracket"];
+    public static string[] NotInTheWholeBicycle { get; } = ["bottom-bracket-spacers-with-front-derailleur", "bottom-bracket-spacers-with-guide", "crank-across-shell", "guide-on-bottom-bracket", "insertion-at-saddle-height"];
 
     private static Build Whole { get; } = Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider).Aggregate(WholeParts(), (build, slot) => build.With(build[slot]! with { Condition = Known<PartCondition>.Of(PartCondition.New) }, slot));
 
@@ -59,8 +59,8 @@ internal static class Bench
         .With(Cassette.Read("9-speed HG; smallest sprocket 11; largest sprocket 28"))
         .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8; least thickness 1.5"), Slot.FrontRotor)
         .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8; least thickness 1.5"), Slot.RearRotor)
-        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; second adapter none"), Slot.FrontBrake)
-        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; second adapter none"), Slot.RearBrake)
+        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; adapter on none; second adapter none"), Slot.FrontBrake)
+        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; adapter on none; second adapter none"), Slot.RearBrake)
         .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; rails 7-round; material aluminium; binder gap 2; rider limit 115 kg; system limit none; use condition 4"))
         .With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontAxle)
         .With(ThruAxle.Read("M12x1.5; length 163"), Slot.RearAxle)

@@ -291,10 +291,25 @@ public sealed class ConditionTests
     [InlineData("least thickness 1.5", false)]
     [InlineData("thickness 1.7", false)]
     [InlineData("thickness 1.7; least thickness 1.5", true)]
-    [InlineData("thickness 1.2", false)]
+    [InlineData("thickness 1.2", true)]
+    [InlineData("thickness 1.4", false)]
     [InlineData("thickness 1.19", true)]
     public void A_rotor_is_judged_once_it_was_measured_and_its_mark_read(string text, bool judged) =>
         Assert.Equal(judged, With(Slot.RearRotor, "160; six-bolt; " + text).Check().Fits.Any(f => f.Joint!.Id == "rear-rotor-wear"));
+
+    /// <summary>One bound for one fact, with a caliper and without: below the least that is listed, and no mark that allows it.</summary>
+    [Theory]
+    [InlineData("thickness 1.3", Verdict.Unsafe)]
+    [InlineData("thickness 1.3; least thickness none", Verdict.Unsafe)]
+    [InlineData("thickness 1.3; least thickness 1.2", Verdict.Fits)]
+    [InlineData("thickness 1.4", null)]
+    public void A_thin_rotor_without_a_mark_is_seen_without_a_caliper(string text, Verdict? verdict)
+    {
+        Build build = With(Slot.RearRotor, "160; six-bolt; condition inspected; " + text);
+        Assert.Equal(verdict, build.Check().Fits.Where(f => f.Joint!.Id == "rear-rotor-wear").Select(f => (Verdict?)f.Verdict).SingleOrDefault());
+        Fit caliper = Of(build.With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.RearBrake), "rear-rotor-thickness-in-caliper");
+        Assert.True(verdict is null || (verdict == Verdict.Unsafe) == (caliper.Verdict == Verdict.Unsafe), caliper.ToString());
+    }
 
     /// <summary>A rotor of a donor, with no caliper beside it.</summary>
     [Fact]

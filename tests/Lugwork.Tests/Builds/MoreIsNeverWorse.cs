@@ -32,8 +32,12 @@ internal static class MoreIsNeverWorse
         // saddle height; travel; seat tube; saddle; stack
         ["dropper-at-saddle-height"] = "+----",
         ["standover"] = "+-",
-        // front centre; crank; tyre; room as measured
-        ["toe-clearance"] = "+--+",
+        // front centre; crank; tyre; room as measured; fork; fork of the chart; head angle
+        ["toe-clearance"] = "+--++-+",
+        // front tyre; rear tyre; fork; fork of the chart; wheelbase; chainstay; drop, which is only told; height as measured, which the row of pedals and ground judges
+        ["bottom-bracket-with-fork-and-wheels"] = "+-+-+-..",
+        // as measured; saddle height; post; seat tube; saddle: two depths that have to be alike
+        ["insertion-at-saddle-height"] = ".....",
         // crank; drop; tyre; pedal; Q factor; reach; height as measured
         ["pedal-ground-clearance"] = "--+---+",
         // fork; frame's shortest

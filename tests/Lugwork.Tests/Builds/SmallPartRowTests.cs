@@ -144,6 +144,115 @@ public sealed class SmallPartRowTests
     public void A_line_says_what_is_not_known(string parts, string id, string says) =>
         Assert.Contains(says, Put(Build.From(Frame.Read("steel")), parts).SmallParts().Single(p => p.Id == id).What, StringComparison.Ordinal);
 
+    /// <summary>What a line hangs on is not said, or is one of several: it is listed as perhaps, and never lost.</summary>
+    [Theory]
+    [InlineData("dropper=routing unknown; travel 125", "dropper-cable", "unless it is wireless")]
+    [InlineData("dropper=routing internal | external", "dropper-cable", "for the dropper, and")]
+    [InlineData("dropper=routing internal | wireless", "dropper-cable", "it is not said")]
+    [InlineData("frame=steel; dropper entry hole / dropper=travel 125", "frame-inserts", "inserts")]
+    [InlineData("shifter=housing length unknown; spacing 9", "rear-shift-cable", "it is not said")]
+    [InlineData("shifter=cable | wireless", "rear-shift-cable", "if it shifts by cable")]
+    [InlineData("frontShifter=cable | wireless", "front-shift-cable", "if it shifts by cable")]
+    [InlineData("cassette=largest sprocket 34", "cassette-lockring", "it is not said")]
+    [InlineData("cassette=pattern HG-9 | XD", "cassette-lockring", "it is not said")]
+    [InlineData("frontRotor=160", "front-rotor-bolts", "it is not said")]
+    [InlineData("rearRotor=160", "rear-rotor-lockring", "it is not said")]
+    [InlineData("frontBrake=thickest rotor 1.9", "front-caliper-bolts", "it is not said")]
+    [InlineData("rearBrake=post | flat", "rear-caliper-bolts", "it is not said")]
+    [InlineData("headset=upper stack 10 / fork=crown seat 30", "crown-race", "it is not said")]
+    [InlineData("fork=front 12x100; axle thread M12x1.5 | M12x1.0", "front-axle", "M12 x 1.0 or M12 x 1.5")]
+    [InlineData("handlebar=31.8", "carbon-paste", "it is not said")]
+    [InlineData("stem=material carbon | aluminium", "carbon-paste", "it is not said")]
+    [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type TC / frontValve=length 44 / frontRimTape=width 21", "front-sealant", "sealant")]
+    public void A_line_that_hangs_on_what_is_not_said_is_listed_as_perhaps(string parts, string id, string says) =>
+        Assert.Contains(says, Put(Build.From(Frame.Read("steel")), parts).SmallParts().Single(p => p.Id == id).What, StringComparison.Ordinal);
+
+    /// <summary>Lines that a field takes with it, and why.</summary>
+    private static readonly Dictionary<string, string> TakenAlong = new(StringComparer.Ordinal)
+    {
+        ["front-axle"] = "the slot is named among the missing ones",
+        ["rear-axle"] = "the slot is named among the missing ones",
+        ["front-axle-nuts"] = "without a thread nothing says that the axle is solid",
+        ["rear-axle-nuts"] = "without a thread nothing says that the axle is solid",
+        ["front-skewer"] = "without hub or end nothing says that there is a skewer; the joint of both asks",
+        ["rear-skewer"] = "without hub or end nothing says that there is a skewer; the joint of both asks",
+        ["headset-spacers"] = "a sum of seven lengths; the check of the steerer asks for the one that is lacking",
+        ["headset-cover"] = "most cables go outside; the joint of the cables asks",
+        ["frame-inserts"] = "most cables go outside; the joint of the cables asks",
+        ["rear-caliper-bolts"] = "bolts whose length is stated are there",
+        ["front-valve"] = "a tube is listed, with the valve as the other way",
+        ["rear-valve"] = "a tube is listed, with the valve as the other way",
+        ["front-sealant"] = "a tube is listed, with the sealant as the other way",
+        ["rear-sealant"] = "a tube is listed, with the sealant as the other way",
+        ["front-tubular-cement"] = "most tyres are clinchers; the joint of tyre and rim asks",
+        ["rear-tubular-cement"] = "most tyres are clinchers; the joint of tyre and rim asks",
+        ["front-hose-ends"] = "a cable is listed, with the hose as the other way",
+        ["rear-hose-ends"] = "a cable is listed, with the hose as the other way",
+        ["front-rim-brake-fittings"] = "what a brake of an unknown kind takes is sold with it",
+        ["rear-rim-brake-fittings"] = "what a brake of an unknown kind takes is sold with it",
+        ["sprocket-lockring"] = "most sprockets are free; the lockring of the cassette is listed as perhaps",
+        ["bottom-bracket-spacers"] = "the joint of crank and shell asks",
+        ["bar-tape"] = "grips are listed, with bar tape as the other way",
+    };
+
+    [Fact]
+    public void A_field_that_is_not_said_takes_no_line_with_it()
+    {
+        List<string> lost = [];
+        foreach ((string id, string parts, string _, string _, string _) in Rows.Select(r => r.Data))
+        {
+            Build build = Put(Build.From(Frame.Read("steel")), parts);
+            foreach (Slot slot in Slot.All.Where(s => build[s] is not null))
+            {
+                foreach ((string field, string value) in PartForms.Of(slot).Write(build[slot]!).Where(f => f.Key != "name"))
+                {
+                    if (PartForms.Of(slot).TrySet(build[slot]!, field, "unknown", Evidence.AsValue, out Part less, out _) && !build.With(less, slot).SmallParts().Any(p => p.Id == id))
+                    {
+                        lost.Add(id);
+                    }
+                }
+            }
+        }
+
+        Assert.Equal([], lost.Distinct().Except(TakenAlong.Keys));
+        Assert.Equal([], TakenAlong.Keys.Except(lost));
+    }
+
+    /// <summary>What is there is not bought again: a hose or a housing of which the length is stated.</summary>
+    [Theory]
+    [InlineData("frontLever=fluid mineral-oil; hose length 900", "front-hose-ends", "insert and olive, and")]
+    [InlineData("rearLever=pull short; hose length 1500", "rear-brake-cable", "brake cable, ferrules")]
+    [InlineData("shifter=cable; housing length 1500", "rear-shift-cable", "shift cable, ferrules")]
+    public void A_line_that_is_there_is_not_bought_again(string parts, string id, string says)
+    {
+        Build build = Put(Build.From(Frame.Read("steel")), parts);
+        Assert.StartsWith(says, build.SmallParts().Single(p => p.Id == id).What, StringComparison.Ordinal);
+
+        // Who has the hose with its ends has the ends once it is cut.
+        string field = parts.Contains("hose", StringComparison.Ordinal) ? "hoseLength" : "housingLength";
+        Slot slot = Slot.Find(parts[..parts.IndexOf('=', StringComparison.Ordinal)])!;
+        Build before = Put(Build.From(Frame.Read("steel")), parts[..parts.LastIndexOf(';')]).WithSmallPart(id);
+        Assert.DoesNotContain(before.WithCut(slot, field, "800").SmallParts(), p => p.Id == id);
+    }
+
+    /// <summary>A piece that is not there yet is bought, and refuses nothing.</summary>
+    [Theory]
+    [InlineData("01", "headset-on-crown", "crown-race", "-headset.code", "headset.upperCup=ZS44", "headset.lowerCup=ZS56", "headset.steerer=28.6", "headset.crownRace=none")]
+    [InlineData("11", "flat-mount-bolt-in-stay", "rear-caliper-bolts", "rearBrake.boltLength=none")]
+    [InlineData("14", "flat-mount-bolt-in-stay", "rear-caliper-bolts", "rearBrake.boltLength=none")]
+    [InlineData("04", "shock-hardware-in-frame", "shock-hardware-in-frame:shock-hardware-of-frame", "shock.lowerHardware=none")]
+    [InlineData("04", "shock-bush-in-eyelet", "shock-bush-in-eyelet:shock-bush-of-eyelet", "shock.bush=none")]
+    public void A_piece_that_is_not_there_yet_is_listed(string number, string joint, string id, params string[] changes)
+    {
+        Build build = WholeBuilds.Load(number, changes);
+        Fit fit = WholeBuilds.Of(build, joint);
+        Assert.Equal(Verdict.NeedsPart, fit.Verdict);
+        Assert.NotEmpty(fit.Remedies);
+        Assert.Single(build.SmallParts(), p => p.Id == id);
+        Assert.DoesNotContain(build.WithSmallPart(id).SmallParts(), p => p.Id == id);
+        Assert.DoesNotContain(build.SmallParts(), p => p.Id != id && p.Id.StartsWith(joint, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type C", "tubeless")]
     [InlineData("frontTyre=37-622; bead wired | folding / frontWheel=rim 622; rim type TC", "tubeless")]

@@ -39,6 +39,39 @@ public sealed class SystemCheckTests
         Assert.Equal(verdict == Verdict.NeedsMeasuring, fit.Measurements.Length > 0);
     }
 
+    /// <summary>A chainline for one ring says that there is no smaller one.</summary>
+    [Theory]
+    [InlineData("off-road-1x-52", Verdict.Fits)]
+    [InlineData("gravel-2x", Verdict.NeedsMeasuring)]
+    public void A_crank_for_one_ring_has_no_smallest_ring_to_ask_for(string chainline, Verdict verdict)
+    {
+        Fit fit = Of(Check("steel", (Slot.RearDerailleur, "capacity 39"), (Slot.Crankset, $"largest ring 32; chainline {chainline}"), (Slot.Cassette, "smallest sprocket 11; largest sprocket 50")), "derailleur-capacity");
+        Assert.Equal(verdict, fit.Verdict);
+    }
+
+    /// <summary>A finished bicycle with an adapter is judged once it is said for which mount it is made.</summary>
+    [Theory]
+    [InlineData("", Verdict.NeedsMeasuring)]
+    [InlineData("; adapter on PM-160", Verdict.Fits)]
+    [InlineData("; adapter on PM-180", Verdict.Fits)]
+    [InlineData("; adapter on IS-rear", Verdict.DoesNotFit)]
+    [InlineData("; adapter on IS-rear | PM-180", Verdict.NeedsMeasuring)]
+    public void An_adapter_that_is_there_fits_the_mount_that_it_is_made_for(string on, Verdict verdict)
+    {
+        Fit fit = Of(Check("rear brake PM-180", (Slot.RearRotor, "200; six-bolt"), (Slot.RearBrake, "post; adapter +20" + on)), "rear-caliper-on-mount");
+        Assert.Equal(verdict, fit.Verdict);
+        Assert.Equal(verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "adapterOn"));
+    }
+
+    /// <summary>What has no upper end is told without one.</summary>
+    [Fact]
+    public void A_sum_without_an_end_is_told_without_one()
+    {
+        Fit fit = Of(Check("head tube length 130", (Slot.Fork, "threadless; steerer length 150"), (Slot.Headset, "upper stack 12"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above 5")), "steerer-reaches-stem");
+        Assert.Contains("or more", fit.Sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain("000000", fit.Sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_check_of_capacity_says_how_much_is_missing_and_what_mends_it()
     {
@@ -246,7 +279,7 @@ public sealed class SystemCheckTests
     [InlineData(640)]
     public void Toes_are_judged_as_the_sum_of_the_frame_says(int frontCentre)
     {
-        Fit fit = Of(Check($"front centre {frontCentre}", (Slot.FrontTyre, "40-622"), (Slot.Crankset, "crank length 170")), "toe-clearance");
+        Fit fit = Of(Check($"front centre {frontCentre}", (Slot.Fork, "threadless"), (Slot.FrontTyre, "40-622"), (Slot.Crankset, "crank length 170")), "toe-clearance");
         Assert.Equal(Lugwork.Geometry.ToeClearance.Check(Length.FromMillimeters(frontCentre), Length.FromMillimeters(351), Length.FromMillimeters(170)).Verdict, fit.Verdict);
     }
 
@@ -272,7 +305,7 @@ public sealed class SystemCheckTests
     [InlineData("front centre 560", "toe room unknown", Verdict.NeedsMeasuring)]
     public void Toe_room_that_was_measured_settles_it(string frame, string crank, Verdict verdict)
     {
-        Fit fit = Of(Check(frame, (Slot.FrontTyre, "40-622"), (Slot.Crankset, "crank length 170; " + crank)), "toe-clearance");
+        Fit fit = Of(Check(frame, (Slot.Fork, "threadless"), (Slot.FrontTyre, "40-622"), (Slot.Crankset, "crank length 170; " + crank)), "toe-clearance");
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(crank.StartsWith("toe room 9", StringComparison.Ordinal) || crank.EndsWith("88.9", StringComparison.Ordinal) || crank.EndsWith("89", StringComparison.Ordinal), fit.Sentence.Contains("as measured", StringComparison.Ordinal));
     }
@@ -291,7 +324,7 @@ public sealed class SystemCheckTests
     [Fact]
     public void What_the_sums_leave_open_asks_for_what_settles_it_and_a_sheet_chooses_no_part_by_it()
     {
-        FitReport report = Check("front centre 560; bottom bracket drop 104", (Slot.FrontTyre, "40-622"), (Slot.RearTyre, "40-622"), (Slot.Crankset, "crank length 170; Q factor 150"), (Slot.Pedals, "height 20; reach 60"));
+        FitReport report = Check("front centre 560; bottom bracket drop 104", (Slot.Fork, "threadless"), (Slot.FrontTyre, "40-622"), (Slot.RearTyre, "40-622"), (Slot.Crankset, "crank length 170; Q factor 150"), (Slot.Pedals, "height 20; reach 60"));
         Assert.Contains(Of(report, "toe-clearance").Measurements, m => m.Field == "toeRoom");
         Assert.Contains(Of(report, "pedal-ground-clearance").Measurements, m => m.Field == "groundHeight");
         Assert.DoesNotContain(report.Build.Without(Slot.Crankset).Needs().SelectMany(n => n.Lines), l => l.Field is "toeRoom" or "groundHeight" or "mountedWidth" or "cassetteLine");

@@ -47,6 +47,18 @@ public sealed class WaiverTests
         Assert.Single(waived.With(Wheel.Read("rim 559"), Slot.FrontWheel).With(Wheel.Read("rim 622"), Slot.FrontWheel).Check().Waived);
     }
 
+    /// <summary>What was looked over is the one stem; another of the same figures was not.</summary>
+    [Fact]
+    public void The_condition_of_one_article_is_not_that_of_another()
+    {
+        Build waived = WholeBuilds.Load("01", "stem.condition=used").Waive("condition-of-stem", "looked over by me");
+        Assert.Single(waived.Check().Waived);
+        Build other = waived.With(waived[Slot.Stem]! with { Name = "another stem from the bin" }, Slot.Stem);
+        Assert.Empty(other.Check().Waived);
+        Assert.Equal("condition-of-stem", other.Check().Lapsed.Single().JointId);
+        Assert.Single(other.With(waived[Slot.Stem]!, Slot.Stem).Check().Waived);
+    }
+
     [Fact]
     public void A_name_takes_no_waiver_back()
     {

@@ -72,6 +72,59 @@ public sealed class DrawingTests
     }
 
     [Fact]
+    public void The_line_of_the_sprockets_is_drawn_where_it_was_measured()
+    {
+        Wheel wheel = (Wheel)Subjects.Plain[Slot.RearWheel]!;
+        LineDrawing drawing = Drawings.RearHub(Subjects.Plain.With(wheel with { CassetteLine = Known<Dimension>.Of(Dimension.OfMillimetres(42)) }, Slot.RearWheel));
+        SvgSheet sheet = new(drawing);
+        Near(42, sheet.Measured("line of the cassette"));
+        Assert.Contains("4.9 mm outside the middle of the sprockets, as measured", drawing.Description, StringComparison.Ordinal);
+        double middle = sheet.Boxes("rear end of the frame").Average(b => b.X + (b.Width / 2));
+        Near(42, sheet.Boxes("rear hub and sprockets").Where(b => b.Width < 2).Average(b => b.X + (b.Width / 2)) - middle);
+    }
+
+    [Fact]
+    public void A_ring_in_its_own_place_is_drawn_on_a_bare_crank()
+    {
+        LineDrawing drawing = Drawings.RearHub(Subjects.Plain.With(Crankset.Read("rings 9; chainline gravel-1x-49.7")).With(Chainring.Read("teeth 32")));
+        Assert.Contains("32 teeth", drawing.Description, StringComparison.Ordinal);
+        Near(12.7 / Math.Sin(Math.PI / 32), new SvgSheet(drawing).Boxes("ring of the crank").Single().Height);
+    }
+
+    [Fact]
+    public void A_tyre_that_was_measured_is_drawn_as_wide_as_it_is()
+    {
+        Tyre tyre = (Tyre)Subjects.Plain[Slot.RearTyre]!;
+        Known<Dimension> Mm(int mm) => Known<Dimension>.Of(Dimension.OfMillimetres(mm));
+        LineDrawing wide = Drawings.Tyre(Subjects.Plain.With(tyre with { MountedWidth = Mm(44), MountedRim = Mm(21) }, Slot.RearTyre), Slot.RearTyre, 60);
+        SvgSheet sheet = new(wide);
+        Near(44, sheet.Measured("tyre"));
+        Near(8, sheet.Measured("room at the closer side"));
+        Assert.True(sheet.Has("wider than the maker allows"));
+        Assert.Contains("measured 2 mm wider than the maker allows", wide.Description, StringComparison.Ordinal);
+        Assert.False(new SvgSheet(Drawings.Tyre(Subjects.Plain.With(tyre with { MountedWidth = Mm(41), MountedRim = Mm(21) }, Slot.RearTyre), Slot.RearTyre)).Has("wider than the maker allows"));
+
+        // Of another rim it says nothing of this one.
+        Assert.False(new SvgSheet(Drawings.Tyre(Subjects.Plain.With(tyre with { MountedWidth = Mm(44), MountedRim = Mm(30) }, Slot.RearTyre), Slot.RearTyre)).Has("wider than the maker allows"));
+    }
+
+    /// <summary>The adapter that is there is solid and has its own increment; on the wrong mount it is crossed.</summary>
+    [Fact]
+    public void The_adapter_that_is_there_is_drawn_and_not_the_one_to_buy()
+    {
+        Build bare = Build.From(Frame.Read("rear brake PM-180")).With(Rotor.Read("200; six-bolt"), Slot.RearRotor);
+        LineDrawing wrong = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter +40"), Slot.RearBrake), Slot.RearBrake);
+        Assert.Contains(new SvgSheet(wrong).Texts, t => t.StartsWith("X: ", StringComparison.Ordinal) && t.Contains("+40", StringComparison.Ordinal));
+        Assert.Contains("rotor of 220 mm", wrong.Description, StringComparison.Ordinal);
+        LineDrawing right = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter +20"), Slot.RearBrake), Slot.RearBrake);
+        Assert.Contains(new SvgSheet(right).Texts, t => t == "C: adapter +20 mm");
+        Assert.DoesNotContain(new SvgSheet(right).Texts, t => t.StartsWith("X: ", StringComparison.Ordinal));
+        Assert.Single(new SvgSheet(right).Boxes("adapter"));
+        LineDrawing toBuy = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter none"), Slot.RearBrake), Slot.RearBrake);
+        Assert.Single(new SvgSheet(toBuy).Boxes("adapter"));
+    }
+
+    [Fact]
     public void One_sprocket_is_drawn_as_one_and_never_as_a_cassette()
     {
         Build track = Build.From(Frame.Read("rear R120; chainstay 400")).With(Wheel.Read("hub R120"), Slot.RearWheel).With(Cassette.Read("smallest sprocket 15; largest sprocket 15")).With(Crankset.Read("chainline track; largest ring 48"));
@@ -104,7 +157,13 @@ public sealed class DrawingTests
         Assert.DoesNotContain("steepest run", two.Description, StringComparison.Ordinal);
         Assert.Contains("how far apart is not known", two.Description, StringComparison.Ordinal);
 
-        LineDrawing one = Drawings.RearHub(Subjects.Plain);
+        // Measured, the line is still that of the middle between two.
+        LineDrawing measured = Drawings.RearHub(Subjects.Plain);
+        Assert.Equal(2, new SvgSheet(measured).Boxes("ring of the crank").Length);
+        Assert.DoesNotContain("steepest run", measured.Description, StringComparison.Ordinal);
+        Near(46.9, new SvgSheet(measured).Measured("line of the ring"));
+
+        LineDrawing one = Drawings.RearHub(Subjects.Plain.With(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 46.9")));
         Assert.Single(new SvgSheet(one).Boxes("ring of the crank"));
         Assert.Contains("steepest run", one.Description, StringComparison.Ordinal);
         Assert.Equal(3, new SvgSheet(Drawings.RearHub(Subjects.Plain.With(Crankset.Read("largest ring 48; smallest ring 28; chainline road-3x")))).Boxes("ring of the crank").Length);

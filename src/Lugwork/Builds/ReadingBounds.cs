@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Lugwork;
+
+/// <summary>What a reading on the finished bicycle cannot be. No page prints such bounds: they are our own, wide enough for every bicycle that we know of, and catch a slip of the rule or of the unit.</summary>
+internal static class ReadingBounds
+{
+    private const long Millimetre = Nanometres.PerMillimetre;
+    private const string OwnBound = "our own bound, no source";
+
+    /// <summary>A reading farther than this from the sum of the same parts is a slip, or one of the parts is not as stated.</summary>
+    private const int MostApart = 60;
+
+    /// <summary>A line of the rings farther than this outside the range of the crank's chainline.</summary>
+    private const int MostLineApart = 20;
+
+    /// <summary>How far a mounted tyre may be from its label: millimetres at least, else parts of a hundred of the label.</summary>
+    private static readonly (int Millimetres, int Percent) Thinner = (8, 15);
+
+    private static readonly (int Millimetres, int Percent) Wider = (10, 20);
+
+    private static readonly ImmutableArray<(string Field, int Least, int Most, bool MayBeNone)> Ranges =
+    [
+        ("toeRoom", 1, 600, false),
+        ("groundHeight", 10, 400, false),
+        ("ringLine", 20, 110, false),
+        ("cassetteLine", 20, 110, false),
+        ("mountedWidth", 10, 160, false),
+        ("mountedRim", 8, 120, false),
+        ("binderGap", 0, 20, true),
+    ];
+
+    /// <summary>What a value says that cannot be of its part; null where it can be.</summary>
+    public static SpecProblem? Problem(Part part, AsBuiltValue value)
+    {
+        Candidates read = PartForms.Of(value.Slot).CodesOf(part, value.Field);
+        foreach ((string field, int least, int most, bool mayBeNone) in Ranges)
+        {
+            if (field != value.Field)
+            {
+                continue;
+            }
+
+            if (read.State == KnownState.None && !mayBeNone)
+            {
+                return new(field, 0, "none is no reading: where nobody measured, the field is left out", "millimetres");
+            }
+
+            if (IsFigure(read) && (read.High < least * Millimetre || read.Low > most * Millimetre))
+            {
+                return new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{value.Value} mm cannot be: {least} to {most} mm ({OwnBound}); measure again, in millimetres"), string.Create(CultureInfo.InvariantCulture, $"{least} to {most}"));
+            }
+        }
+
+        return value.Field == "mountedWidth" && part is Tyre { Size.State: KnownState.Value } tyre ? BesideLabel(tyre.Size.Value.WidthMillimetres, read, value) : null;
+    }
+
+    /// <summary>What a reading says against the other parts with which it was taken; null where nothing.</summary>
+    public static SpecProblem? Problem(Build build, Slot slot, string field)
+    {
+        if (field == "ringLine")
+        {
+            return BesideChainline((Crankset)build[slot]!, field);
+        }
+
+        if (field is not ("toeRoom" or "groundHeight") || Waiver.JointOf(field == "toeRoom" ? "toe-clearance" : "pedal-ground-clearance") is not { Relation: SumRelation sum } joint || !joint.IsFilled(build))
+        {
+            return null;
+        }
+
+        CandidateRow row = default;
+        joint.TryRead(build, ref row);
+        long apart = sum.Apart(joint.Inputs, row);
+        return apart <= MostApart * Millimetre ? null
+            : new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{PartForms.Of(slot).TextOf(build[slot]!, field)} mm is {apart / Millimetre} mm from what frame, crank and tyres give: more than {MostApart} mm apart ({OwnBound}); measure again, and correct first what of them is stated otherwise than it is"), "a reading that goes with the parts");
+    }
+
+    private static SpecProblem? BesideLabel(int label, in Candidates read, AsBuiltValue value)
+    {
+        int least = label - Math.Max(Thinner.Millimetres, label * Thinner.Percent / 100);
+        int most = label + Math.Max(Wider.Millimetres, label * Wider.Percent / 100);
+        return IsFigure(read) && (read.High < least * Millimetre || read.Low > most * Millimetre)
+            ? new(value.Field, 0, string.Create(CultureInfo.InvariantCulture, $"{value.Value} mm cannot be the width of a tyre labelled {label} mm: {least} to {most} mm on any rim ({OwnBound}); measure again, in millimetres"), string.Create(CultureInfo.InvariantCulture, $"{least} to {most}"))
+            : null;
+    }
+
+    private static SpecProblem? BesideChainline(Crankset crank, string field)
+    {
+        Candidates read = crank.RingLine.ToCandidates();
+        if (crank.Chainline.State != KnownState.Value || !IsFigure(read))
+        {
+            return null;
+        }
+
+        (decimal least, decimal most) = (crank.Chainline.Value.Range.Least - MostLineApart, crank.Chainline.Value.Range.Most + MostLineApart);
+        return read.High < (long)(least * Millimetre) || read.Low > (long)(most * Millimetre)
+            ? new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{crank.RingLine} mm is no line of a crank of {crank.Chainline.InTradeWords()}: {least:0.##} to {most:0.##} mm ({OwnBound}); measure again, from the middle plane of the frame"), string.Create(CultureInfo.InvariantCulture, $"{least:0.##} to {most:0.##}"))
+            : null;
+    }
+
+    private static bool IsFigure(in Candidates read) => read.State is KnownState.Value or KnownState.Measured or KnownState.OneOf;
+}
