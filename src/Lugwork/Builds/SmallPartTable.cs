@@ -174,13 +174,15 @@ internal static class SmallPartTable
 
     private static string? Paste(Build build)
     {
+        // Carbon is named where it is: a part of which nobody says what it is made of asks for no paste by itself.
+        static bool? Said(Known<FrameMaterial> material) => material.State == KnownState.Unknown ? false : material.May(FrameMaterial.Carbon);
         bool?[] carbon =
         [
-            build.Frame.Material.May(FrameMaterial.Carbon),
-            build[Slot.Seatpost] is Seatpost post ? post.Material.May(FrameMaterial.Carbon) : false,
-            build[Slot.Fork] is Fork fork ? fork.SteererMaterial.May(FrameMaterial.Carbon) : false,
-            build[Slot.Stem] is Stem stem ? stem.Material.May(FrameMaterial.Carbon) : false,
-            build[Slot.Handlebar] is Handlebar bar ? bar.Material.May(FrameMaterial.Carbon) : false,
+            Said(build.Frame.Material),
+            build[Slot.Seatpost] is Seatpost post ? Said(post.Material) : false,
+            build[Slot.Fork] is Fork fork ? Said(fork.SteererMaterial) : false,
+            build[Slot.Stem] is Stem stem ? Said(stem.Material) : false,
+            build[Slot.Handlebar] is Handlebar bar ? Said(bar.Material) : false,
         ];
         return carbon.Contains(true) ? "assembly paste for carbon: no grease where carbon is clamped"
             : carbon.Contains(null) ? $"assembly paste, if something that is clamped is of carbon: {NotSaid} of all"

@@ -161,7 +161,6 @@ public sealed class SmallPartRowTests
     [InlineData("rearBrake=post | flat", "rear-caliper-bolts", "it is not said")]
     [InlineData("headset=upper stack 10 / fork=crown seat 30", "crown-race", "it is not said")]
     [InlineData("fork=front 12x100; axle thread M12x1.5 | M12x1.0", "front-axle", "M12 x 1.0 or M12 x 1.5")]
-    [InlineData("handlebar=31.8", "carbon-paste", "it is not said")]
     [InlineData("stem=material carbon | aluminium", "carbon-paste", "it is not said")]
     [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type TC / frontValve=length 44 / frontRimTape=width 21", "front-sealant", "sealant")]
     public void A_line_that_hangs_on_what_is_not_said_is_listed_as_perhaps(string parts, string id, string says) =>

@@ -11,12 +11,12 @@ public sealed class CatalogueSizeTests
     {
         Random random = new(64);
         PartCatalogue catalogue = new();
-        CatalogueReport report = catalogue.Load(Enumerable.Range(0, 60_000).Select(i =>
+        CatalogueReport report = catalogue.Load(Enumerable.Range(0, 100_000).Select(i =>
         {
             Slot slot = Slot.All[i % Slot.All.Length];
             return new CatalogueRow(i, slot, Shelves.Part(slot, random));
         }));
-        Assert.Equal(60_000, report.Added);
+        Assert.Equal(100_000, report.Added);
         Assert.True(catalogue.View.KindsOf(Slot.RearWheel) > 1_000);
         Assert.InRange(catalogue.MemoryBytes / (double)catalogue.View.Count, 16, 64);
     }

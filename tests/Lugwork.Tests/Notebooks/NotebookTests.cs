@@ -83,7 +83,7 @@ public sealed class NotebookTests
     {
         NeedsSheet needs = Subjects.Plain.Needs();
         XElement[] rows = [.. XElement.Parse(Forms(needs)["text/html"]).Descendants("tbody").Single().Elements("tr")];
-        Assert.Equal(needs.Select(n => $"{n.Slot.Name} {(n.IsFilled ? "yes" : "no")} {string.Concat(n.Lines)}"), rows.Select(r => string.Join(' ', r.Elements("td").Select(c => c.Value))));
+        Assert.Equal(needs.Select(n => $"{n.Slot.Name} {(n.IsFilled ? "yes" : "no")} {string.Concat(n.Rows)}"), rows.Select(r => string.Join(' ', r.Elements("td").Select(c => c.Value))));
     }
 
     [Fact]
