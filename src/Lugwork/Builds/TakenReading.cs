@@ -16,7 +16,7 @@ internal sealed record TakenReading(Slot Slot, string Field, string Value, strin
 /// </summary>
 internal static class TakenWith
 {
-    private static readonly ImmutableArray<Row> Rows =
+    private static readonly ImmutableArray<ReadTogether> Rows =
     [
         new(Slot.Crankset, "toeRoom", p => ((Crankset)p).ToeRoom, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.FrontWheel, Slot.FrontTyre, Slot.Crankset]),
         new(Slot.Pedals, "groundHeight", p => ((Pedals)p).GroundHeight, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Shock, Slot.FrontWheel, Slot.RearWheel, Slot.FrontTyre, Slot.RearTyre, Slot.Crankset, Slot.Pedals]),
@@ -32,7 +32,7 @@ internal static class TakenWith
     /// <summary>The parts with which a field is read; empty for what is of its part alone.</summary>
     public static ImmutableArray<Slot> SlotsOf(Slot slot, string field)
     {
-        foreach (Row row in Rows)
+        foreach (ReadTogether row in Rows)
         {
             if (row.Slot == slot && row.Field == field)
             {
@@ -53,7 +53,7 @@ internal static class TakenWith
     /// <summary>Fields of a part that were read on a bicycle, as the part itself remembers it.</summary>
     public static IEnumerable<string> ReadOn(Part part, Slot slot)
     {
-        foreach (Row row in Rows)
+        foreach (ReadTogether row in Rows)
         {
             if (row.Slot == slot && row.Get(part).Evidence is { IsAsBuilt: true })
             {
@@ -66,5 +66,5 @@ internal static class TakenWith
     public static Part Unset(Part part, Slot slot, string field) =>
         PartForms.Of(slot).TrySet(part, field, "unknown", Evidence.AsValue, out Part changed, out _) ? changed : part;
 
-    private sealed record Row(Slot Slot, string Field, Func<Part, Known<Dimension>> Get, ImmutableArray<Slot> With);
+    private sealed record ReadTogether(Slot Slot, string Field, Func<Part, Known<Dimension>> Get, ImmutableArray<Slot> With);
 }

@@ -49,6 +49,14 @@ internal static class Wording
                 text = text.StartsWith($"A {Place(i)}", StringComparison.Ordinal) ? $"An{text[1..]}" : text;
             }
 
+            if (states[i] == KnownState.None)
+            {
+                text = text.Replace(Place(i) + " mm deep", "without a stated depth", StringComparison.Ordinal)
+                    .Replace(Place(i) + " mm long", "without a stated length", StringComparison.Ordinal)
+                    .Replace(Place(i) + " mm wide", "without a stated width", StringComparison.Ordinal)
+                    .Replace("goes " + Place(i) + " mm in", "goes in by no stated depth", StringComparison.Ordinal);
+            }
+
             if (Missing(states[i]) is { } missing)
             {
                 text = text.Replace(Place(i) + " mm", missing, StringComparison.Ordinal);

@@ -144,7 +144,7 @@ internal sealed partial class LineScan
                 break;
             case "controls":
                 Words("ControlClamp", "clamp");
-                ReadOne("clamp", "t:clamp", "t:bar", "");
+                ReadOne("clamp", "t:clamp", "t:bar", "t:shifter", "t:lever", "");
                 break;
             case "grips":
                 ReadOne("bore", "t:grip", "t:bar", "t:clamp", "t:inner");

@@ -26,9 +26,9 @@ internal static class Values
         [typeof(HeadsetPair)] = random => Many(() => Writers.Pair(random)),
     };
 
-    /// <summary>Every type that text is read into.</summary>
+    /// <summary>Every type that text is read into and that is written by formats.</summary>
     public static Type[] Types { get; } =
-        [.. typeof(Build).Assembly.GetExportedTypes().Where(t => !t.IsAbstract && !t.IsGenericType && Implements(t, typeof(ISpanParsable<>))).OrderBy(t => t.FullName, StringComparer.Ordinal)];
+        [.. typeof(Build).Assembly.GetExportedTypes().Where(t => !t.IsAbstract && !t.IsGenericType && Implements(t, typeof(ISpanParsable<>)) && t.IsAssignableTo(typeof(ISpanFormattable))).OrderBy(t => t.FullName, StringComparer.Ordinal)];
 
     /// <summary>The interface values among them, which have keys and codes.</summary>
     public static Type[] InterfaceTypes { get; } = [.. Types.Where(t => Implements(t, typeof(IInterfaceValue<>)))];

@@ -32,7 +32,7 @@ public sealed class NeedRowTests
     [Theory]
     [InlineData("kind unknown")]
     [InlineData("kind touring; rear 12x142; seat tube 27.2; shell BSA 68")]
-    [InlineData("kind hardtail; rear 12x148; head tube 44/56; rear brake post-160; longest fork 540; most fork travel 140")]
+    [InlineData("kind hardtail; rear 12x148; head tube 44/56; rear brake PM-160; longest fork 540; most fork travel 140")]
     [InlineData("kind track; rear R120; rear brake none; hanger plain")]
     [InlineData("kind bmx; rear unknown; seat tube frame-specific")]
     public void Nothing_of_the_lines_is_lost(string frame)

@@ -178,7 +178,6 @@ public sealed class SmallPartRowTests
         ["headset-spacers"] = "a sum of seven lengths; the check of the steerer asks for the one that is lacking",
         ["headset-cover"] = "most cables go outside; the joint of the cables asks",
         ["frame-inserts"] = "most cables go outside; the joint of the cables asks",
-        ["rear-caliper-bolts"] = "bolts whose length is stated are there",
         ["front-valve"] = "a tube is listed, with the valve as the other way",
         ["rear-valve"] = "a tube is listed, with the valve as the other way",
         ["front-sealant"] = "a tube is listed, with the sealant as the other way",
@@ -191,6 +190,7 @@ public sealed class SmallPartRowTests
         ["rear-rim-brake-fittings"] = "what a brake of an unknown kind takes is sold with it",
         ["sprocket-lockring"] = "most sprockets are free; the lockring of the cassette is listed as perhaps",
         ["bottom-bracket-spacers"] = "the joint of crank and shell asks",
+        ["carbon-paste"] = "carbon is named where it is: paste for every part of which nobody says what it is made of would stand on every list",
         ["bar-tape"] = "grips are listed, with bar tape as the other way",
     };
 

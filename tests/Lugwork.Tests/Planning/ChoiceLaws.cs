@@ -67,7 +67,7 @@ public sealed class ChoiceLaws
             build = build[Slot.RearTube] is null ? build : build.Without(Slot.RearValve);
             foreach (IGrouping<string, Fit> bridge in build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Tell().Bridges.Select(b => (b.Id, Fit: f))).GroupBy(p => p.Id, p => p.Fit))
             {
-                string[] ends = [.. bridge.Select(f => f.Joint!.Id.Split('-')[0]).Select(e => e is "front" or "rear" ? e : "")];
+                string[] ends = [.. bridge.Select(f => f.Joint!.Id.Split('-')[0]).Select(e => e is "front" or "rear" or "upper" ? e : e is "shock" ? "lower" : "")];
                 Assert.True(ends.Distinct().Count() == ends.Length && (ends.Length == 1 || !ends.Contains("")), $"{bridge.Key}: {string.Join(", ", bridge.Select(f => f.Joint!.Id))}");
                 asked++;
             }

@@ -76,16 +76,6 @@ public sealed class RecordCareTests
         Assert.DoesNotContain(WorkRecord.For(Plan).Measured("fit-front-rotor", "rotor-thickness", Mm(1.8)).Measured("fit-rear-rotor", "rotor-thickness", Mm(1.6)).Questions, q => q.Contains("the later one counts", StringComparison.Ordinal));
     }
 
-    [Fact]
-    public void What_was_measured_before_the_cut_may_differ_from_what_was_cut()
-    {
-        Build build = BuildFile.Read(File.ReadAllText(Path.Combine(BuildFileTests.Root(), "samples", "WorkPlan", "builds", "road-frame-to-cut.json")));
-        WorkPlan plan = build.With((Fork)build[Slot.Fork]! with { SteererLength = Known<Dimension>.OneOf([Dimension.OfMillimetres(280), Dimension.OfMillimetres(300)]) }).WorkPlan();
-        WorkRecord record = WorkRecord.For(plan).Measured("measure-interfaces", "measure-fork-steererLength", Mm(300)).Measured("cut-steerer", "steerer-cut", Mm(212));
-        Assert.Empty(record.Questions);
-        Assert.Equal("212", ((Fork)record.AsBuilt()[Slot.Fork]!).SteererLength.ToString());
-    }
-
     /// <summary>The saddle is raised after the post was fitted: that is the work, and no contradiction.</summary>
     [Fact]
     public void A_step_that_sets_a_thing_anew_may_differ_from_the_one_that_fitted_it()
