@@ -27,17 +27,17 @@ internal sealed class SpacersOnShell : Relation, ICutsLengths
 
     private static readonly Reason TwoAndOne = new("bracket-spacers-two-and-one", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup, as the chart says; it takes one of 2.5 mm on the other side too.") { Sources = OffRoad };
 
-    private static readonly Reason PlateFills = new("bracket-plate-in-place", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup and a plate of {3} in the place of one: as the chart says. On a 68 mm shell one spacer of 2.5 mm stands on the other side too.") { Sources = Plates };
+    private static readonly Reason PlateFills = new("bracket-plate-in-place", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup and the {3} in the place of one: as the chart says. On a 68 mm shell one spacer of 2.5 mm stands on the other side too.") { Sources = Plates };
 
-    private static readonly Reason PlateTakes = new("bracket-plate-takes-spacer", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup and a plate of {3}: one of 2.5 mm comes out for the plate, or cup and rings stand too far out. State what is left.", Cautions.GuidePlate) { Sources = Plates, Asks = [2] };
+    private static readonly Reason PlateTakes = new("bracket-plate-takes-spacer", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup and the {3}: one of 2.5 mm comes out for the plate, or cup and rings stand too far out. State what is left.", Cautions.GuidePlate) { Sources = Plates, Asks = [2] };
 
-    private static readonly Reason NoPlace = new("bracket-plate-without-place", "{1} crank across {0} shell takes no spacer under the drive-side cup, and the plate of {3} wants the place of one: the chainline moves outward and the cup loses thread. Ask the crank's maker.", Cautions.GuidePlate)
+    private static readonly Reason NoPlace = new("bracket-plate-without-place", "{1} crank across {0} shell takes no spacer under the drive-side cup, and the {3} wants the place of one: the chainline moves outward and the cup loses thread. Ask the crank's maker.", Cautions.GuidePlate)
     {
         Mend = "a guide for tabs, or a front derailleur for the seat tube, where the frame takes them",
         Sources = Plates,
     };
 
-    private static readonly Reason CountBesidePlate = new("bracket-spacers-beside-plate", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup and a plate of {3}, which stands for one of 2.5 mm: count them by the crank maker's chart.") { Sources = Plates };
+    private static readonly Reason CountBesidePlate = new("bracket-spacers-beside-plate", "{1} crank across {0} shell with {2} mm of spacers under the drive-side cup and the {3}, which stands for one of 2.5 mm: count them by the crank maker's chart.") { Sources = Plates };
 
     private static readonly Bridge OneMore = Lacking("bracket-spacer-drive-side", "one 2.5 mm bottom-bracket spacer under the drive-side cup", OffRoad);
 

@@ -41,7 +41,7 @@ internal static class ChainlineChecks
         Sources = [Sources.FatHubSpacing],
     };
 
-    private static readonly Reason WideRoad = new("road-rings-wide-ends", "A road double of {0} with a rear end of {1}: makers ask for a longer chainstay, or for rings moved out. Ask the crank's maker, and measure both lines.", Cautions.ShiftSetUp)
+    private static readonly Reason WideRoad = new("road-rings-wide-ends", "Rings at {0} with a rear end of {1}: makers of road doubles ask for a longer chainstay, or for rings moved out. Ask the crank's maker, and measure both lines.", Cautions.ShiftSetUp)
     {
         Mend = "a crank with its rings moved out, or the maker's word for this chainstay",
         Asks = [3, 4],

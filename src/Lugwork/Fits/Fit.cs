@@ -295,7 +295,21 @@ internal sealed partial class Account
     }
 
     private static string KnownOf(Joint joint, IParts parts) =>
-        string.Join(", ", joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => $"{i.Called} {i.ShowKnown(parts.At(i.Slot)!)}"));
+        string.Join(", ", joint.Inputs.DistinctBy(i => (i.Slot, i.Field)).Select(i => Named(i.Called, i.ShowKnown(parts.At(i.Slot)!))));
+
+    /// <summary>"chain of the derailleur" and "chain for 9-speed" say the noun once.</summary>
+    private static string Named(string called, string known)
+    {
+        string[] noun = called.Split(' ');
+        string[] words = known.Split(' ');
+        int same = 0;
+        while (same < noun.Length && same + 1 < words.Length && noun[same] == words[same].TrimEnd(','))
+        {
+            same++;
+        }
+
+        return $"{called} {string.Join(' ', words[same..])}";
+    }
 
     private static IEnumerable<Remedy> RemediesOf(Outcome outcome, bool onlyIf)
     {

@@ -51,7 +51,8 @@ internal static class Wording
 
             if (states[i] == KnownState.None)
             {
-                text = text.Replace(Place(i) + " mm deep", "without a stated depth", StringComparison.Ordinal)
+                text = text.Replace("with " + Place(i) + " mm of spacers", "without stated spacers", StringComparison.Ordinal)
+                    .Replace(Place(i) + " mm deep", "without a stated depth", StringComparison.Ordinal)
                     .Replace(Place(i) + " mm long", "without a stated length", StringComparison.Ordinal)
                     .Replace(Place(i) + " mm wide", "without a stated width", StringComparison.Ordinal)
                     .Replace("goes " + Place(i) + " mm in", "goes in by no stated depth", StringComparison.Ordinal);

@@ -91,6 +91,7 @@ internal static class Library
         double number => [Rounded(number)],
         int number => [number],
         string => throw new InvalidOperationException("a text has no figures"),
+        LengthRange range => [.. Numbers(range.Least), .. Numbers(range.Most)],
         ITuple tuple => Enumerable.Range(0, tuple.Length).SelectMany(i => Numbers(tuple[i]!)),
         IEnumerable many => many.Cast<object>().SelectMany(Numbers),
         _ => Figures(value, "Diameter"),

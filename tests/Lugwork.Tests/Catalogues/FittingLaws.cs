@@ -112,7 +112,7 @@ public sealed class FittingLaws
     public void Every_part_of_the_whole_bicycles_comes_back_and_is_found_again()
     {
         string folder = Path.Combine(BuildFileTests.Root(), "tests", "Lugwork.Tests", "Builds", "Whole");
-        Build[] builds = [.. Directory.GetFiles(folder, "*.json").Where(f => char.IsAsciiDigit(Path.GetFileName(f)[0])).Order(StringComparer.Ordinal).Select(f => BuildFile.Read(File.ReadAllText(f)))];
+        Build[] builds = [.. Directory.GetFiles(folder, "*.json").Where(f => char.IsAsciiDigit(Path.GetFileName(f)[0])).Order(StringComparer.Ordinal).Select(f => BuildFile.Read(File.ReadAllText(f)).WithoutReadings())];
         Assert.Equal(30, builds.Length);
         CatalogueView view = Shelves.Of(builds.SelectMany((b, i) => Slot.All.Where(s => b[s] is not null).Select(s => new CatalogueRow(i, s, b[s]!)))).View;
         for (int i = 0; i < builds.Length; i++)
@@ -121,9 +121,10 @@ public sealed class FittingLaws
             {
                 Assert.Equal(builds[i][slot]! with { Name = "" }, view.Find(slot, i));
                 // What was read with the part that is there says nothing of another one.
-                Verdict plain = Shelves.Plain(slot == Slot.Frame ? builds[i] : builds[i].ReadingsAside(slot).With(builds[i][slot]!, slot), slot, slot, slot);
+                Verdict plain = Shelves.Plain(slot == Slot.Frame ? builds[i] : builds[i].ReadingsAside(slot).With(builds[i][slot]! with { Name = "" }, slot), slot, slot, slot);
                 SlotFitting answer = view.Fitting(builds[i], slot, 100);
-                Assert.Equal(plain <= Verdict.NeedsMeasuring, answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Any(p => p.Id == i && p.Verdict == plain));
+                FittingPart[] own = [.. answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Where(p => p.Id == i)];
+                Assert.True((plain <= Verdict.NeedsMeasuring) == own.Any(p => p.Verdict == plain), $"{i} {slot.Key}: {plain}, listed {string.Join(", ", own.Select(p => p.Verdict))}");
             }
         }
     }

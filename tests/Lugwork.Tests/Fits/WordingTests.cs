@@ -7,7 +7,7 @@ namespace Lugwork.Tests.Fits;
 public sealed class WordingTests
 {
     [Theory]
-    [InlineData("The bed is {0} mm wide.", "none", KnownState.None, "The bed is no figure wide.")]
+    [InlineData("The bed is {0} mm wide.", "none", KnownState.None, "The bed is without a stated width.")]
     [InlineData("The bed is {0} mm wide.", "unknown", KnownState.Unknown, "The bed is an unknown number of mm wide.")]
     [InlineData("The bed is {0} mm wide.", "frame-specific", KnownState.FrameSpecific, "The bed is a figure of the maker's own wide.")]
     [InlineData("The bed is {0} mm wide.", "19", KnownState.Value, "The bed is 19 mm wide.")]
