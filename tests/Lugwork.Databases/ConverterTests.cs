@@ -18,7 +18,7 @@ public sealed class ConverterTests
         .OrderBy(t => t.FullName, StringComparer.Ordinal)];
 
     private static readonly Type[] TextTypes = [.. typeof(Build).Assembly.GetExportedTypes()
-        .Where(t => !t.IsAbstract && !t.IsGenericType && !InterfaceTypes.Contains(t) && t.GetInterfaces().Any(i => i.IsGenericType && i.GetGenericTypeDefinition() == typeof(ISpanParsable<>)))];
+        .Where(t => !t.IsAbstract && !t.IsGenericType && !InterfaceTypes.Contains(t) && t.IsAssignableTo(typeof(ISpanFormattable)) && t.GetInterfaces().Any(i => i.IsGenericType && i.GetGenericTypeDefinition() == typeof(ISpanParsable<>)))];
 
     public static TheoryData<string> Names => [.. InterfaceTypes.Select(t => t.FullName!)];
 
