@@ -1,4 +1,5 @@
 #:package Lugwork@1.0.0-rc.1
+using Lugwork;
 using Lugwork.Tyres;
 using UnitsNet;
 
