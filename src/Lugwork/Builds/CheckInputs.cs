@@ -1,6 +1,7 @@
 using Lugwork.Brakes;
 using Lugwork.Drivetrain;
 using Lugwork.Steering;
+using Lugwork.Suspension;
 using Lugwork.Tyres;
 
 namespace Lugwork;
@@ -90,8 +91,10 @@ internal static partial class JointInputs
     };
 
     /// <summary>A threaded steerer is held by its locknut: what stands on a threadless one, and the gap under its cap, are not asked of it.</summary>
+    /// <summary>The sums are those of a steerer that the stem alone clamps: a threaded one is held by its locknut, and one of two crowns by its upper crown, whose height no sum here knows.</summary>
     private static bool IsOfThreadless(Part part) =>
-        part is Fork { SteererLength.State: not KnownState.Unknown } fork && !(fork.SteererKind.State == KnownState.Value && fork.SteererKind.Value == SteererKind.Threaded);
+        part is Fork { SteererLength.State: not KnownState.Unknown } fork
+        && !(fork.SteererKind.State == KnownState.Value && fork.SteererKind.Value == SteererKind.Threaded) && !(fork.Crowns.State == KnownState.Value && fork.Crowns.Value == CrownType.Dual);
 
     public static JointInput OutsideOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre diameter by its label", p => p.Size, s => ((s.FitCode % 1_000) + (2 * s.WidthMillimetres)) * Nanometres.PerMillimetre, [], "Read the ISO number on the sidewall, such as 37-622.", isLength: true, showsLength: true);
 

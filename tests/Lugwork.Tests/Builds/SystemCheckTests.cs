@@ -341,6 +341,8 @@ public sealed class SystemCheckTests
     /// <summary>A threaded steerer is held by its locknut: the sums of a threadless one are not asked of it.</summary>
     [Theory]
     [InlineData("steererLength 200; steererKind threaded", false)]
+    [InlineData("steererLength 200; steererKind threadless; crowns dual", false)]
+    [InlineData("steererLength 200; steererKind threadless; crowns single", true)]
     [InlineData("steererLength 200; steererKind threadless", true)]
     [InlineData("steererLength 200", true)]
     public void The_sums_of_a_threadless_steerer_are_not_asked_of_a_threaded_one(string fork, bool asked)
