@@ -44,8 +44,8 @@ internal class ByteRows
     /// <summary>Takes rows back that nobody was shown.</summary>
     public virtual void CutTo(int count) => Count = Math.Min(Count, count);
 
-    /// <summary>A quarter more room each time: what is held for later stays small beside what is there.</summary>
-    public static int Grown(int length, int least) => (int)Math.Min(Array.MaxLength, Math.Max(least, length + (length / 4L) + 8));
+    /// <summary>An eighth more room each time: what is held for later stays small beside what is there.</summary>
+    public static int Grown(int length, int least) => (int)Math.Min(Array.MaxLength, Math.Max(least, length + (length / 8L) + 8));
 
     private int Start(int row) => row == 0 ? 0 : _ends[row - 1];
 }

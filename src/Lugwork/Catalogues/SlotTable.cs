@@ -8,7 +8,7 @@ namespace Lugwork.Catalogues;
 /// </summary>
 internal sealed class SlotTable
 {
-    private const int MostRecent = 512;
+    private const int MostRecent = 4_096;
 
     private readonly IPartForm _form;
     private readonly ByteSet _kinds = new();
@@ -25,6 +25,7 @@ internal sealed class SlotTable
     // The kind that came last with a hash, and one more: most rows of a shop are of a kind that came before. It says nothing by itself.
     private (uint Hash, int Kind)[] _recent = new (uint, int)[16];
     private uint _hash;
+    private int _missed;
 
     public SlotTable(Slot slot)
     {
@@ -97,8 +98,11 @@ internal sealed class SlotTable
             }
         }
 
-        if (_recent.Length < MostRecent && 4 * _kinds.Count > _recent.Length)
+        // More room where kinds come back and push each other out; none where hardly two parts are alike.
+        _missed += isNew ? 0 : 1;
+        if (_recent.Length < MostRecent && 4 * _missed > _recent.Length)
         {
+            _missed = 0;
             _recent = new (uint, int)[2 * _recent.Length];
         }
 
