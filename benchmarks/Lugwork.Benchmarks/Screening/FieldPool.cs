@@ -28,8 +28,20 @@ internal sealed class FieldPool
         _values = [.. seen.Select(s => s.Order().Select(v => new Candidates(v.Item1, v.Item2, v.Item2, null)).ToArray())];
     }
 
-    /// <summary>A part; a field is unknown where nothing occurs in it, and else one time in so many, or never for 0.</summary>
+    /// <summary>A part that does not contradict itself; a field is unknown where nothing occurs in it, and else one time in so many, or never for 0.</summary>
     public Part Draw(Random random, int unknownOneIn)
+    {
+        Part part;
+        do
+        {
+            part = Any(random, unknownOneIn);
+        }
+        while (_form.WrongOf(part) is not null);
+
+        return part;
+    }
+
+    private Part Any(Random random, int unknownOneIn)
     {
         Candidates[] codes = new Candidates[_values.Length];
         for (int field = 0; field < codes.Length; field++)

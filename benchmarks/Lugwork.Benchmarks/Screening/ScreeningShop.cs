@@ -30,7 +30,7 @@ internal sealed class ScreeningShop
     {
         Random random = new(20_26);
         FieldPool frames = new(Slot.Frame, random);
-        Frames = [.. Enumerable.Range(0, 10_000).Select(_ => (Frame)frames.Draw(random, unknownOneIn: 0))];
+        Frames = [.. Enumerable.Range(0, 12_000).Select(_ => (Frame)frames.Draw(random, unknownOneIn: 0))];
         List<(Slot Slot, Part[] Kinds, Joint[] Joints)> slots = [];
         foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame))
         {

@@ -19,8 +19,15 @@ internal ref struct ByteReader(ReadOnlySpan<byte> bytes, long at)
 
     public ulong Number()
     {
-        ulong value = 0;
-        for (int shift = 0; shift < 64; shift += 7)
+        // Most are small: one byte.
+        byte first = Byte();
+        return first < 0x80 ? first : Longer(first);
+    }
+
+    private ulong Longer(byte first)
+    {
+        ulong value = first & 0x7Fu;
+        for (int shift = 7; shift < 64; shift += 7)
         {
             byte next = Byte();
             if (shift == 63 && next > 1)

@@ -44,8 +44,8 @@ internal class ByteRows
     /// <summary>Takes rows back that nobody was shown.</summary>
     public virtual void CutTo(int count) => Count = Math.Min(Count, count);
 
-    /// <summary>A quarter more room each time: what is held for later stays small beside what is there.</summary>
-    public static int Grown(int length, int least) => (int)Math.Min(Array.MaxLength, Math.Max(least, length + (length / 4L) + 8));
+    /// <summary>A little more room each time: what is held for later stays small beside what is there.</summary>
+    public static int Grown(int length, int least) => (int)Math.Min(Array.MaxLength, Math.Max(least, length + (length / 32L) + 4));
 
     private int Start(int row) => row == 0 ? 0 : _ends[row - 1];
 }
@@ -78,7 +78,7 @@ internal sealed class ByteSet : ByteRows
 
         int number = Append(row);
         _places[place] = number + 1;
-        if (Count > _places.Length / 8 * 5)
+        if (Count > _places.Length / 8 * 7)
         {
             Lay(_places.Length * 2);
         }

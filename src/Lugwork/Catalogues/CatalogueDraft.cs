@@ -6,6 +6,7 @@ namespace Lugwork.Catalogues;
 internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
 {
     private readonly PendingParts?[] _pending = new PendingParts?[tables.Length];
+    private readonly Type?[] _types = new Type?[tables.Length];
     private readonly List<CatalogueProblem> _problems = [];
     private long _row = -1;
     private long _skipped;
@@ -22,7 +23,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         {
             Skip(_row, row.Id, row.Slot is null ? "it names no slot" : "there is no part");
         }
-        else if (!row.Part.Places.Contains(row.Slot))
+        else if (!GoesTo(row.Part, row.Slot))
         {
             Skip(_row, row.Id, $"a {row.Part.GetType().Name} goes to {string.Join(" or ", row.Part.Places)}, not to {row.Slot}");
         }
@@ -115,24 +116,38 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         }
     }
 
-    /// <summary>Text was held against itself when it was read; a part that was made by hand is now.</summary>
+    /// <summary>Text was held against itself when it was read; a part that was made by hand is now, where none that says the same was lately.</summary>
     private void Keep(long id, Slot slot, Part part, bool isRead)
     {
         PendingParts pending = PendingOf(slot);
         try
         {
-            if (!isRead && PartForms.Of(slot).WrongOf(part) is { } wrong)
+            int kind = pending.Table.Recent(part);
+            if (kind < 0 && !isRead && PartForms.Of(slot).WrongOf(part) is { } wrong)
             {
                 Skip(_row, id, wrong.ToString());
                 return;
             }
 
-            pending.Add(id, pending.Table.Add(part), _row);
+            pending.Add(id, kind < 0 ? pending.Table.Keep(part) : kind, _row);
         }
         catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))
         {
             Skip(_row, id, e.Message);
         }
+    }
+
+    /// <summary>Where a part goes follows from its type: asked once for many of one type.</summary>
+    private bool GoesTo(Part part, Slot slot)
+    {
+        if (_types[slot.Number] == part.GetType())
+        {
+            return true;
+        }
+
+        bool goes = part.Places.Contains(slot);
+        _types[slot.Number] = goes ? part.GetType() : _types[slot.Number];
+        return goes;
     }
 
     private void Skip(long row, long id, string reason)
@@ -156,6 +171,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
             moved[kind] = index.CountOf(kind) > 0 ? table.Add(index.Table.PartOf(kind)) : -1;
         }
 
+        table.Forget();
         return (table, new(index.Slot, table.View(), index.Ids.ToArray(), [.. index.Kinds.ToArray().Select(k => moved[k])]));
     }
 }

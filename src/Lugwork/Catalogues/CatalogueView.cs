@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace Lugwork.Catalogues;
 
@@ -64,6 +65,40 @@ public sealed class CatalogueView
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative.</exception>
     public SlotFitting Fitting(Frame frame, Slot slot, int most) => Fitting(Build.From(frame), slot, most);
 
+    /// <summary>The parts that go into a slot of a build, all of them, by kind and without a copy: the verdict of each kind and its numbers where the catalogue has them.</summary>
+    /// <remarks>Verdicts and parts are those of <see cref="Fitting(Build, Slot, int, Verdict, CancellationToken)"/>, whose lists have them in the order of their numbers instead. The best verdict comes first; not judged ones last, with those that need measuring.</remarks>
+    /// <param name="build">The build. What it has in that slot does not count.</param>
+    /// <param name="slot">The slot; that of the frame too, with the other parts of the build.</param>
+    /// <param name="worst">The worst verdict to hand out. Parts that are not judged are there where it is needs measuring.</param>
+    /// <param name="cancellationToken">Ends it.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="worst"/> is not one of fits, needs part and needs measuring.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public ImmutableArray<FittingGroup> FittingGroups(Build build, Slot slot, Verdict worst = Verdict.NeedsMeasuring, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        ArgumentNullException.ThrowIfNull(slot);
+        Check(worst);
+        if (IndexOf(slot) is not { } index)
+        {
+            return [];
+        }
+
+        byte[] verdicts = new SlotJudge(index, slot, s => s == slot ? null : build[s], worst).Judge(cancellationToken);
+        int[] kinds = index.Ranked(verdicts, worst);
+        FittingGroup[] groups = new FittingGroup[kinds.Length];
+        for (int i = 0; i < kinds.Length; i++)
+        {
+            groups[i] = new(index, kinds[i], (Verdict)verdicts[kinds[i]]);
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(groups);
+    }
+
+    /// <summary>The parts that go into a slot of a bare frame, by kind and without a copy, down to those that need measuring.</summary>
+    /// <param name="frame">The frame.</param>
+    /// <param name="slot">Any slot; in that of the frame nothing is judged but a frame's own condition.</param>
+    public ImmutableArray<FittingGroup> FittingGroups(Frame frame, Slot slot) => FittingGroups(Build.From(frame), slot);
+
     /// <summary>How many parts go into every slot of a build of which there are parts, that of the frame left out.</summary>
     /// <param name="build">The build.</param>
     /// <param name="cancellationToken">Ends it.</param>
@@ -120,14 +155,18 @@ public sealed class CatalogueView
     private SlotFitting Ask(Slot slot, Slot aim, Func<Slot, Part?> beside, Func<Part, Build> with, int most, Verdict worst, CancellationToken cancellationToken)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(most);
+        Check(worst);
+        SlotIndex? index = IndexOf(slot);
+        byte[] verdicts = index is null ? [] : new SlotJudge(index, aim, beside, worst).Judge(cancellationToken);
+        return new(index, slot, aim, verdicts, worst, most, with);
+    }
+
+    private static void Check(Verdict worst)
+    {
         if (worst is not (Verdict.Fits or Verdict.NeedsPart or Verdict.NeedsMeasuring))
         {
             throw new ArgumentOutOfRangeException(nameof(worst), worst, "fits, needs part or needs measuring");
         }
-
-        SlotIndex? index = IndexOf(slot);
-        byte[] verdicts = index is null ? [] : new SlotJudge(index, aim, beside, worst).Judge(cancellationToken);
-        return new(index, slot, aim, verdicts, worst, most, with);
     }
 
     private static Build With(Build build, Slot slot, Part part)

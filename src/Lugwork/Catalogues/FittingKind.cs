@@ -18,35 +18,23 @@ public sealed class FittingKind
     public int Count => _fitting.Index.CountOf(_kind);
 
     /// <summary>The part of it with the least number: what is told of this one holds for all.</summary>
-    public FittingPart First => new(_fitting, _fitting.Index.PlacesOf(_kind)[0]);
+    public FittingPart First => new(_fitting, _fitting.Index.FirstOf(_kind));
 
     /// <summary>The numbers of its parts, in order.</summary>
-    public ImmutableArray<long> Ids
-    {
-        get
-        {
-            long[] ids = new long[Count];
-            CopyIds(ids);
-            return ImmutableArray.Create(ids);
-        }
-    }
+    public ImmutableArray<long> Ids => ImmutableArray.Create(_fitting.Index.IdsOf(_kind).Span);
 
     /// <summary>Writes the numbers of its parts, in order, to where a caller has room for them.</summary>
     /// <param name="into">Room for <see cref="Count"/> numbers at least.</param>
     /// <exception cref="ArgumentException">There is less room.</exception>
     public void CopyIds(Span<long> into)
     {
-        ReadOnlySpan<int> places = _fitting.Index.PlacesOf(_kind);
-        if (into.Length < places.Length)
+        ReadOnlySpan<long> ids = _fitting.Index.IdsOf(_kind).Span;
+        if (into.Length < ids.Length)
         {
-            throw new ArgumentException($"room for {into.Length} numbers, of which there are {places.Length}", nameof(into));
+            throw new ArgumentException($"room for {into.Length} numbers, of which there are {ids.Length}", nameof(into));
         }
 
-        ReadOnlySpan<long> ids = _fitting.Index.Ids;
-        for (int i = 0; i < places.Length; i++)
-        {
-            into[i] = ids[places[i]];
-        }
+        ids.CopyTo(into);
     }
 
     /// <summary>"12 parts such as 3: fits".</summary>

@@ -5,7 +5,7 @@ namespace Lugwork.Catalogues;
 /// each kind once. Any number of threads may read while one changes it: a reader holds a <see cref="View"/>, which never changes.
 /// </summary>
 /// <remarks>
-/// A part takes sixteen bytes (its number, its kind, its place in the list of its kind), a kind a byte or two for each field and for
+/// A part takes twenty bytes (its number, its kind, and its number once more beside the others of its kind), a kind a byte or two for each field and for
 /// each joint. A change is applied whole or not at all; changes from several threads wait for each other. Frames are parts too, in the
 /// slot of the frame, so that the frames that take a new part can be asked for. A catalogue holds up to two thousand million parts of all
 /// slots; a change that would bring more is refused with an <see cref="InvalidOperationException"/>, and nothing is changed. Rows are read while the change holds its turn: rows that come slowly keep other changes waiting, and rows that change the same

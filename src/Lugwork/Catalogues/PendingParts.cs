@@ -23,7 +23,7 @@ internal sealed class PendingParts(SlotTable table)
     {
         if (_count == _ids.Length)
         {
-            int room = ByteRows.Grown(_count, _count + 1);
+            int room = (int)Math.Min(Array.MaxLength, Math.Max(_count + 1L, 2L * _count));
             Array.Resize(ref _ids, room);
             Array.Resize(ref _kinds, room);
             Array.Resize(ref _rows, room);

@@ -78,25 +78,7 @@ public sealed class SlotFitting
     /// All of these parts by kind, whatever is listed one by one: parts that say the same in every field have one verdict and one reason,
     /// so that a page shows it once and the numbers below. The best verdict first; not judged ones with those that need measuring.
     /// </summary>
-    public ImmutableArray<FittingKind> Kinds
-    {
-        get
-        {
-            ImmutableArray<FittingKind>.Builder kinds = ImmutableArray.CreateBuilder<FittingKind>();
-            foreach (Verdict verdict in new[] { Verdict.Fits, Verdict.NeedsPart, Verdict.NeedsMeasuring, Verdict.NotJudged })
-            {
-                for (int kind = 0; kind < _verdicts.Length && (verdict == Verdict.NotJudged ? _worst >= Verdict.NeedsMeasuring : verdict <= _worst); kind++)
-                {
-                    if (_verdicts[kind] == (byte)verdict && _index!.CountOf(kind) > 0)
-                    {
-                        kinds.Add(new(this, kind));
-                    }
-                }
-            }
-
-            return kinds.ToImmutable();
-        }
-    }
+    public ImmutableArray<FittingKind> Kinds => _index is null ? [] : [.. _index.Ranked(_verdicts, _worst).Select(kind => new FittingKind(this, kind))];
 
     /// <summary>There are more than the lists hold.</summary>
     public bool IsCapped { get; }

@@ -8,7 +8,8 @@ internal sealed class SlotJudge
     private const byte Silent = 254;
 
     private readonly SlotIndex _index;
-    private readonly PortQuestion?[] _ports;
+    private readonly PortQuestion[] _asked;
+    private readonly int _read;
     private readonly Verdict _before;
     private readonly Verdict _worst;
 
@@ -20,7 +21,20 @@ internal sealed class SlotJudge
     {
         _index = index;
         _worst = worst;
-        _ports = [.. index.Table.Ports.Select((port, number) => Counts(port.Joint, index.Slot, aim) ? PortQuestion.Of(port.Joint, port.Own, index.Table.Said[number].Count, beside) : null)];
+        List<PortQuestion> asked = [];
+        for (int number = 0; number < index.Table.Ports.Length; number++)
+        {
+            JointPort port = index.Table.Ports[number];
+            if (Counts(port.Joint, index.Slot, aim) && PortQuestion.Of(port.Joint, number, port.Own, index.Table.Said[number].Count, beside) is { } question)
+            {
+                asked.Add(question);
+                _read = number + 1;
+            }
+        }
+
+        // What few answers settle comes first: a kind that is refused there is asked nothing more.
+        asked.Sort((one, other) => (one.Verdicts.Length, one.Port).CompareTo((other.Verdicts.Length, other.Port)));
+        _asked = [.. asked];
         _before = aim == index.Slot ? Verdict.NotJudged : Alone(index.Slot, aim, beside);
     }
 
@@ -32,34 +46,36 @@ internal sealed class SlotJudge
     {
         SlotTableView table = _index.Table;
         byte[] verdicts = new byte[table.Count];
+        Span<int> said = stackalloc int[_read];
         for (int kind = 0; kind < verdicts.Length; kind++)
         {
             if (_index.CountOf(kind) > 0)
             {
                 cancellationToken.ThrowIfCancellationRequested();
-                verdicts[kind] = (byte)Of(table, kind);
+                verdicts[kind] = (byte)Of(table, kind, said);
             }
         }
 
         return verdicts;
     }
 
-    private Verdict Of(SlotTableView table, int kind)
+    private Verdict Of(SlotTableView table, int kind, Span<int> said)
     {
         ByteReader answers = new(table.AnswersOf(kind), 0);
         Verdict worst = answers.Byte() == 0 ? _before : Verdicts.Worse(Verdict.NeedsMeasuring, _before);
-        for (int port = 0; port < _ports.Length && worst <= _worst; port++)
+        for (int port = 0; port < said.Length; port++)
         {
-            int answer = (int)answers.Number();
-            if (_ports[port] is not { } asked)
-            {
-                continue;
-            }
+            said[port] = (int)answers.Number();
+        }
 
+        for (int i = 0; i < _asked.Length && worst <= _worst; i++)
+        {
+            PortQuestion asked = _asked[i];
+            int answer = said[asked.Port];
             byte verdict = asked.Verdicts[answer];
             if (verdict == NotYet)
             {
-                asked.Verdicts[answer] = verdict = asked.Judge(table.Said[port], answer);
+                asked.Verdicts[answer] = verdict = asked.Judge(table.Said[asked.Port], answer);
             }
 
             worst = verdict == Silent || (Verdict)verdict <= worst ? worst : (Verdict)verdict;
@@ -74,7 +90,7 @@ internal sealed class SlotJudge
         Verdict worst = beside(aim) is { } part && PartAlone.IsAskedAbout(aim, part) ? Verdict.NeedsMeasuring : Verdict.NotJudged;
         foreach (Joint joint in JointTable.All)
         {
-            if (joint.Slots.Contains(aim) && !joint.Slots.Contains(index) && PortQuestion.Of(joint, [], 0, beside) is { } asked)
+            if (joint.Slots.Contains(aim) && !joint.Slots.Contains(index) && PortQuestion.Of(joint, 0, [], 0, beside) is { } asked)
             {
                 byte verdict = asked.Judge(default, 0);
                 worst = verdict == Silent || (Verdict)verdict <= worst ? worst : (Verdict)verdict;
@@ -85,20 +101,35 @@ internal sealed class SlotJudge
     }
 
     /// <summary>A joint with all that the other parts say to it.</summary>
-    private sealed class PortQuestion(Joint joint, int[] own, CandidateRow row, uint stated, byte[] verdicts)
+    private sealed class PortQuestion(Joint joint, int port, int[] own, CandidateRow row, uint stated, byte[] verdicts)
     {
         private CandidateRow _row = row;
 
         public byte[] Verdicts => verdicts;
 
+        /// <summary>Number of the joint among those of the slot.</summary>
+        public int Port => port;
+
         /// <summary>Null where another slot of the joint is empty, or another row speaks in its place.</summary>
-        public static PortQuestion? Of(Joint joint, int[] own, int answers, Func<Slot, Part?> beside)
+        public static PortQuestion? Of(Joint joint, int port, int[] own, int answers, Func<Slot, Part?> beside)
         {
             foreach ((Slot slot, Func<Part, bool> speaks) in joint.GivesWay)
             {
                 if (beside(slot) is { } other && speaks(other))
                 {
                     return null;
+                }
+            }
+
+            foreach (Slot slot in joint.Slots)
+            {
+                // Mostly one is empty, and nothing has to be read.
+                if (own.Length == 0 || slot != joint.Inputs[own[0]].Slot)
+                {
+                    if (beside(slot) is null)
+                    {
+                        return null;
+                    }
                 }
             }
 
@@ -111,18 +142,14 @@ internal sealed class SlotJudge
                     continue;
                 }
 
-                if (beside(joint.Inputs[i].Slot) is not { } part)
-                {
-                    return null;
-                }
-
+                Part part = beside(joint.Inputs[i].Slot)!;
                 row[i] = joint.Inputs[i].Read(part);
                 stated |= joint.IsOnlyWhereLooked && joint.IsStated(i, part) ? 1u << i : 0;
             }
 
             byte[] verdicts = new byte[answers];
             Array.Fill(verdicts, NotYet);
-            return new(joint, own, row, stated, verdicts);
+            return new(joint, port, own, row, stated, verdicts);
         }
 
         public byte Judge(PortAnswers answers, int answer)

@@ -5,8 +5,15 @@ internal sealed class SlotMerge
 {
     public SlotMerge(SlotIndex? before, ReadOnlySpan<long> ids, ReadOnlySpan<int> kinds)
     {
-        ReadOnlySpan<long> oldIds = before is null ? [] : before.Ids;
-        ReadOnlySpan<int> oldKinds = before is null ? [] : before.Kinds;
+        if (before is null)
+        {
+            // Nothing is taken out of a slot without parts: all that comes is new.
+            (Ids, Kinds, Added) = (ids.ToArray(), kinds.ToArray(), ids.Length);
+            return;
+        }
+
+        ReadOnlySpan<long> oldIds = before.Ids;
+        ReadOnlySpan<int> oldKinds = before.Kinds;
         long[] allIds = new long[Room(oldIds.Length, ids.Length)];
         int[] allKinds = new int[allIds.Length];
         int count = 0;

@@ -150,6 +150,7 @@ internal static class SlotSection
             }
         }
 
+        table.Forget();
         return kinds;
     }
 

@@ -8,7 +8,7 @@ namespace Lugwork.Catalogues;
 /// </summary>
 internal sealed class SlotTable
 {
-    private const int MostRecent = 512;
+    private const int MostRecent = 4_096;
 
     private readonly IPartForm _form;
     private readonly ByteSet _kinds = new();
@@ -24,6 +24,8 @@ internal sealed class SlotTable
 
     // The kind that came last with a hash, and one more: most rows of a shop are of a kind that came before. It says nothing by itself.
     private (uint Hash, int Kind)[] _recent = new (uint, int)[16];
+    private uint _hash;
+    private int _missed;
 
     public SlotTable(Slot slot)
     {
@@ -45,18 +47,26 @@ internal sealed class SlotTable
     /// <summary>Bytes of memory that the kinds take.</summary>
     public long Memory => (8L * _recent.Length) + _kinds.Memory + _answers.Memory + _fields.Sum(f => f.Memory) + _ports.Sum(p => p.Memory);
 
-    /// <summary>The number of the part's kind. A part that cannot be kept leaves everything as it was.</summary>
+    /// <summary>The number of the part's kind, whatever the part says against itself. A part that cannot be kept leaves everything as it was.</summary>
     /// <exception cref="ArgumentException">A field is nothing that can be kept.</exception>
-    public int Add(Part part)
+    public int Add(Part part) => Recent(part) is >= 0 and int kind ? kind : Keep(part);
+
+    /// <summary>Reads a part, and gives the number of its kind where that came lately: a part that says the same was kept then. Else negative, and the part is to be kept.</summary>
+    public int Recent(Part part)
     {
         _form.ReadCodes(part, _read);
-        uint hash = Hash();
-        (uint Hash, int Kind) recent = _recent[hash & (_recent.Length - 1)];
-        if (recent.Kind > 0 && recent.Hash == hash && Says(recent.Kind - 1))
-        {
-            return recent.Kind - 1;
-        }
+        _hash = Hash();
+        (uint Hash, int Kind) recent = _recent[_hash & (_recent.Length - 1)];
+        return recent.Kind > 0 && recent.Hash == _hash && Says(recent.Kind - 1) ? recent.Kind - 1 : -1;
+    }
 
+    /// <summary>Forgets what came lately, as it was not held against itself: the next part of each kind is.</summary>
+    public void Forget() => Array.Clear(_recent);
+
+    /// <summary>Keeps the part that was read last; the number of its kind.</summary>
+    /// <exception cref="ArgumentException">A field is nothing that can be kept.</exception>
+    public int Keep(Part part)
+    {
         _row.Clear();
         int said = 0;
         for (int i = 0; i < _read.Length; i++)
@@ -88,12 +98,15 @@ internal sealed class SlotTable
             }
         }
 
-        if (_recent.Length < MostRecent && 4 * _kinds.Count > _recent.Length)
+        // More room where kinds come back and push each other out; none where hardly two parts are alike.
+        _missed += isNew ? 0 : 1;
+        if (_recent.Length < MostRecent && 4 * _missed > _recent.Length)
         {
+            _missed = 0;
             _recent = new (uint, int)[2 * _recent.Length];
         }
 
-        _recent[hash & (_recent.Length - 1)] = (hash, kind + 1);
+        _recent[_hash & (_recent.Length - 1)] = (_hash, kind + 1);
         return kind;
     }
 
@@ -144,7 +157,7 @@ internal sealed class SlotTable
     /// <summary>Takes back all that came later and was shown to nobody.</summary>
     public void BackTo(SlotTableMark mark)
     {
-        Array.Clear(_recent);
+        Forget();
         _kinds.CutTo(mark.Kinds);
         _answers.CutTo(mark.Kinds);
         for (int i = 0; i < _fields.Length; i++)

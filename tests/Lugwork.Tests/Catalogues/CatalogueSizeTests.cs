@@ -18,6 +18,6 @@ public sealed class CatalogueSizeTests
         }));
         Assert.Equal(100_000, report.Added);
         Assert.True(catalogue.View.KindsOf(Slot.RearWheel) > 1_000);
-        Assert.InRange(catalogue.MemoryBytes / (double)catalogue.View.Count, 16, 64);
+        Assert.InRange(catalogue.MemoryBytes / (double)catalogue.View.Count, 20, 64);
     }
 }
