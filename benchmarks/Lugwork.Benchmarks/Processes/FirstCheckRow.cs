@@ -15,10 +15,11 @@ internal sealed class FirstCheckRow : IRow
     {
         foreach (decimal post in new[] { 27.2m, 27m, 30.9m })
         {
-            bool library = Bicycles.Touring(post).Check().Verdict == Verdict.Fits;
+            FitReport report = Bicycles.Touring(post).Check();
+            bool library = report.Verdict == Verdict.Fits;
             if (library != new UnitsBicycle((double)post).Fits() || library != (post == 27.2m))
             {
-                throw new InvalidOperationException($"with a {post} post the candidates do not agree");
+                throw new InvalidOperationException($"with a {post} post the candidates do not agree:\n{report}");
             }
         }
     }

@@ -90,8 +90,7 @@ internal static partial class JointInputs
         Measure = input.Measure,
     };
 
-    /// <summary>A threaded steerer is held by its locknut: what stands on a threadless one, and the gap under its cap, are not asked of it.</summary>
-    /// <summary>The sums are those of a steerer that the stem alone clamps: a threaded one is held by its locknut, and one of two crowns by its upper crown, whose height no sum here knows.</summary>
+    /// <summary>What stands on a threadless steerer, and the gap under its cap. The sums are those of a steerer that the stem alone clamps: a threaded one is held by its locknut, and one of two crowns by its upper crown, whose height no sum here knows.</summary>
     private static bool IsOfThreadless(Part part) =>
         part is Fork { SteererLength.State: not KnownState.Unknown } fork
         && !(fork.SteererKind.State == KnownState.Value && fork.SteererKind.Value == SteererKind.Threaded) && !(fork.Crowns.State == KnownState.Value && fork.Crowns.Value == CrownType.Dual);
