@@ -37,9 +37,9 @@ public sealed class CandidateTests
             Assert.Contains(shop.NeedRows, r => r.Bridge == FitRelations.Measure);
             Assert.Contains(shop.NeedRows, r => r.Bridge == FitRelations.Check);
             Assert.Contains(shop.NeedRows, r => r.LimitMax is > 0 and < FitRelations.NoLimit);
-            ILookup<(string, string), PartFitRow> parts = shop.PartRows.ToLookup(p => (p.Slot, p.Key));
-            Assert.Contains(shop.NeedRows, n => n.LimitMax is > 0 and < FitRelations.NoLimit && parts[(n.Slot, n.Key)].Any(p => p.LimitMin == n.LimitMax));
-            Assert.Contains(shop.NeedRows, n => n.LimitMax is > 0 and < FitRelations.NoLimit && parts[(n.Slot, n.Key)].Any(p => p.LimitMin > n.LimitMax && p.LimitMin - n.LimitMax <= 1_000_000));
+            ILookup<(string, string), PartFitRow> parts = shop.PartRows.ToLookup(p => (p.SlotKey, p.Key));
+            Assert.Contains(shop.NeedRows, n => n.LimitMax is > 0 and < FitRelations.NoLimit && parts[(n.SlotKey, n.Key)].Any(p => p.LimitMin == n.LimitMax));
+            Assert.Contains(shop.NeedRows, n => n.LimitMax is > 0 and < FitRelations.NoLimit && parts[(n.SlotKey, n.Key)].Any(p => p.LimitMin > n.LimitMax && p.LimitMin - n.LimitMax <= 1_000_000));
             HashSet<(Candidate, Verdict Verdict)> indexed = shop.Indexed();
             Assert.All(new[] { Verdict.Fits, Verdict.NeedsPart, Verdict.NeedsMeasuring, Verdict.NotJudged }, v => Assert.Contains(indexed, i => i.Verdict == v));
             int refused = (shop.Builds.Length * shop.Parts.Count) - indexed.Count;
@@ -78,9 +78,9 @@ public sealed class CandidateTests
         using Engine engine = Engine.Open(name);
         engine.Fill(shop);
         HashSet<(Candidate, string, string)> told = [.. engine.Read(Recipes.Of("bridges"), r => (new Candidate(r.GetInt64(0), r.GetString(1), r.GetInt64(2)), r.GetString(3), r.GetString(4)))];
-        ILookup<(string, string), PartFitRow> rows = shop.PartRows.ToLookup(r => (r.Slot, r.Key));
+        ILookup<(string, string), PartFitRow> rows = shop.PartRows.ToLookup(r => (r.SlotKey, r.Key));
         HashSet<(Candidate, string, string)> plain = [.. shop.NeedRows
-            .SelectMany(n => rows[(n.Slot, n.Key)].Where(p => p.LimitMin <= n.LimitMax && p.LimitMax >= n.LimitMin).Select(p => (Of: new Candidate(n.FrameId, n.Slot, p.PartId), n.Joint, n.Bridge)))
+            .SelectMany(n => rows[(n.SlotKey, n.Key)].Where(p => p.LimitMin <= n.LimitMax && p.LimitMax >= n.LimitMin).Select(p => (Of: new Candidate(n.FrameId, n.SlotKey, p.PartId), n.JointId, n.Bridge)))
             .GroupBy(m => (m.Of, m.Joint))
             .Select(g => (g.Key.Of, g.Key.Joint, Bridge: g.Select(m => m.Bridge).Distinct().ToArray() is [var one] ? one : FitRelations.Check))
             .Where(m => m.Bridge.Length > 0)];

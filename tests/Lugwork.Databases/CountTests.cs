@@ -19,9 +19,9 @@ public sealed class CountTests
         Dictionary<(long, string, string), long> counted = engine
             .Read(Recipes.Of(recipe), r => (Of: (r.GetInt64(0), r.GetString(1), r.GetString(2)), Parts: r.GetInt64(3)))
             .ToDictionary(r => r.Of, r => r.Parts);
-        ILookup<(string, string), PartFitRow> rows = shop.PartRows.Where(p => p.LimitMin == p.LimitMax).ToLookup(r => (r.Slot, r.Key));
-        Dictionary<(long, string, string), long> plain = shop.NeedRows.GroupBy(n => (n.FrameId, n.Slot, n.Joint))
-            .ToDictionary(g => g.Key, g => g.Sum(n => (long)rows[(n.Slot, n.Key)].Count(p => p.LimitMin >= n.LimitMin && p.LimitMin <= n.LimitMax)));
+        ILookup<(string, string), PartFitRow> rows = shop.PartRows.Where(p => p.LimitMin == p.LimitMax).ToLookup(r => (r.SlotKey, r.Key));
+        Dictionary<(long, string, string), long> plain = shop.NeedRows.GroupBy(n => (n.FrameId, n.SlotKey, n.JointId))
+            .ToDictionary(g => g.Key, g => g.Sum(n => (long)rows[(n.SlotKey, n.Key)].Count(p => p.LimitMin >= n.LimitMin && p.LimitMin <= n.LimitMax)));
         Assert.Equal(plain.OrderBy(p => p.Key), counted.OrderBy(p => p.Key));
         Assert.Contains(plain, p => p.Value > 5);
         Assert.Contains(plain, p => p.Value == 0);

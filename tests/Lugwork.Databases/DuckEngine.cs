@@ -14,7 +14,7 @@ internal sealed class DuckEngine : Engine
         using DuckDBAppender to = ((DuckDBConnection)Connection).CreateAppender("part_fit");
         foreach (PartFitRow r in rows)
         {
-            to.CreateRow().AppendValue(r.PartId).AppendValue(r.Slot).AppendValue(r.Joint).AppendValue(r.Key).AppendValue(r.LimitMin).AppendValue(r.LimitMax).EndRow();
+            to.CreateRow().AppendValue(r.PartId).AppendValue(r.SlotKey).AppendValue(r.JointId).AppendValue(r.Key).AppendValue(r.LimitMin).AppendValue(r.LimitMax).EndRow();
         }
     }
 
@@ -23,7 +23,7 @@ internal sealed class DuckEngine : Engine
         using DuckDBAppender to = ((DuckDBConnection)Connection).CreateAppender("frame_need");
         foreach (FrameNeedRow r in rows)
         {
-            to.CreateRow().AppendValue(r.FrameId).AppendValue(r.Slot).AppendValue(r.Joint).AppendValue(r.Key).AppendValue(r.LimitMin).AppendValue(r.LimitMax).AppendValue(r.Bridge).EndRow();
+            to.CreateRow().AppendValue(r.FrameId).AppendValue(r.SlotKey).AppendValue(r.JointId).AppendValue(r.Key).AppendValue(r.LimitMin).AppendValue(r.LimitMax).AppendValue(r.Bridge).EndRow();
         }
     }
 }

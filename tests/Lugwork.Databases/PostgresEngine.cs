@@ -33,7 +33,7 @@ internal sealed class PostgresEngine : Engine
         using NpgsqlBinaryImporter to = ((NpgsqlConnection)Connection).BeginBinaryImport("COPY part_fit FROM STDIN (FORMAT BINARY)");
         foreach (PartFitRow r in rows)
         {
-            to.WriteRow(r.PartId, r.Slot, r.Joint, r.Key, r.LimitMin, r.LimitMax);
+            to.WriteRow(r.PartId, r.SlotKey, r.JointId, r.Key, r.LimitMin, r.LimitMax);
         }
 
         to.Complete();
@@ -44,7 +44,7 @@ internal sealed class PostgresEngine : Engine
         using NpgsqlBinaryImporter to = ((NpgsqlConnection)Connection).BeginBinaryImport("COPY frame_need FROM STDIN (FORMAT BINARY)");
         foreach (FrameNeedRow r in rows)
         {
-            to.WriteRow(r.FrameId, r.Slot, r.Joint, r.Key, r.LimitMin, r.LimitMax, r.Bridge);
+            to.WriteRow(r.FrameId, r.SlotKey, r.JointId, r.Key, r.LimitMin, r.LimitMax, r.Bridge);
         }
 
         to.Complete();

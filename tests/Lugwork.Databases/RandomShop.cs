@@ -58,13 +58,13 @@ internal sealed class RandomShop
 
     private HashSet<Candidate> Join()
     {
-        ILookup<(string, string), PartFitRow> rows = PartRows.ToLookup(r => (r.Slot, r.Key));
+        ILookup<(string, string), PartFitRow> rows = PartRows.ToLookup(r => (r.SlotKey, r.Key));
         HashSet<Candidate> joined = [];
-        foreach (IGrouping<(long FrameId, string Slot), FrameNeedRow> asked in NeedRows.GroupBy(n => (n.FrameId, n.Slot)))
+        foreach (IGrouping<(long FrameId, string Slot), FrameNeedRow> asked in NeedRows.GroupBy(n => (n.FrameId, n.SlotKey)))
         {
-            int joints = asked.Select(n => n.Joint).Distinct().Count();
+            int joints = asked.Select(n => n.JointId).Distinct().Count();
             joined.UnionWith(asked
-                .SelectMany(n => rows[(n.Slot, n.Key)].Where(p => p.LimitMin <= n.LimitMax && p.LimitMax >= n.LimitMin).Select(p => (p.PartId, n.Joint)))
+                .SelectMany(n => rows[(n.SlotKey, n.Key)].Where(p => p.LimitMin <= n.LimitMax && p.LimitMax >= n.LimitMin).Select(p => (p.PartId, n.JointId)))
                 .Distinct().GroupBy(met => met.PartId).Where(met => met.Count() == joints)
                 .Select(met => new Candidate(asked.Key.FrameId, asked.Key.Slot, met.Key)));
         }

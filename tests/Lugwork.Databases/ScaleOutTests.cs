@@ -51,7 +51,7 @@ public sealed partial class ScaleOutTests
                 engine.Run($"COPY part_fit TO '{folder}/part_fit' (FORMAT parquet, PARTITION_BY (slot)); COPY frame_need TO '{folder}/frame_need' (FORMAT parquet, PARTITION_BY (slot))");
             }
 
-            string[] slots = [.. shop.NeedRows.Select(n => n.Slot).Distinct()];
+            string[] slots = [.. shop.NeedRows.Select(n => n.SlotKey).Distinct()];
             OwnProcess[] parts = [.. Enumerable.Range(0, 3).Select(i => OwnProcess.Start(["candidates-in-parquet", folder, .. slots.Where((_, at) => at % 3 == i)]))];
             try
             {

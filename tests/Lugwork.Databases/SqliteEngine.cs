@@ -10,10 +10,10 @@ internal sealed class SqliteEngine : Engine
         : base(new SqliteConnection("Data Source=:memory:")) => Connection.Open();
 
     public override void Put(PartFitRow[] rows) =>
-        Put("INSERT INTO part_fit VALUES ($0, $1, $2, $3, $4, $5)", 6, rows.Select(r => new object[] { r.PartId, r.Slot, r.Joint, r.Key, r.LimitMin, r.LimitMax }));
+        Put("INSERT INTO part_fit VALUES ($0, $1, $2, $3, $4, $5)", 6, rows.Select(r => new object[] { r.PartId, r.SlotKey, r.JointId, r.Key, r.LimitMin, r.LimitMax }));
 
     public override void Put(FrameNeedRow[] rows) =>
-        Put("INSERT INTO frame_need VALUES ($0, $1, $2, $3, $4, $5, $6)", 7, rows.Select(r => new object[] { r.FrameId, r.Slot, r.Joint, r.Key, r.LimitMin, r.LimitMax, r.Bridge }));
+        Put("INSERT INTO frame_need VALUES ($0, $1, $2, $3, $4, $5, $6)", 7, rows.Select(r => new object[] { r.FrameId, r.SlotKey, r.JointId, r.Key, r.LimitMin, r.LimitMax, r.Bridge }));
 
     private void Put(string sql, int columns, IEnumerable<object[]> rows)
     {

@@ -63,7 +63,7 @@ public sealed class BoltCirclesChecks
     [InlineData("96", "4x96-even", "4x96-uneven", Holes)]
     public void One_number_that_means_several_circles_is_not_clear(string text, string one, string other, string source)
     {
-        Reading<BoltCircle> reading = BoltCircle.Read(text);
+        TextReading<BoltCircle> reading = BoltCircle.Read(text);
         Assert.False(reading.IsClear, source);
         Assert.Contains(reading.Values, v => v.FitKey == one);
         Assert.Contains(reading.Values, v => v.FitKey == other);
@@ -88,12 +88,12 @@ public sealed class BoltCirclesChecks
     [InlineData("130", true, Bicycling)]
     [InlineData("220", true, Bicycling)]
     [InlineData("17.5", false, Wiki)]
-    public void A_crank_length_is_read_as_published(string text, bool good, string source) => Assert.True(good == CrankLength.TryParse(text, null, out _), source);
+    public void A_crank_length_is_read_as_published(string text, bool good, string source) => Assert.True(good == UsualCrankLength.TryParse(text, null, out _), source);
 
     [Theory]
     [InlineData(145, "road", Frames)]
     [InlineData(146, "road", Frames)]
     [InlineData(151, "gravel", Frames)]
     public void A_width_over_the_arms_is_of_the_printed_class(double millimetres, string key, string source) =>
-        Assert.True(QFactor.WithinError((decimal)millimetres, 0.5m) is [var only] && only.FitKey == key, source);
+        Assert.True(QFactorClass.WithinError((decimal)millimetres, 0.5m) is [var only] && only.FitKey == key, source);
 }

@@ -18,7 +18,7 @@ public sealed class HeadAngleChecks
         Assert.NotEmpty(source);
         Frame frame = new()
         {
-            ForkOfDesign = Known<Dimension>.Of(Dimension.OfMillimetres(450)),
+            DesignAxleToCrown = Known<Dimension>.Of(Dimension.OfMillimetres(450)),
             HeadAngle = Known<FrameAngle>.Of(FrameAngle.OfDegrees(74)),
             Wheelbase = Known<Dimension>.Of(Dimension.OfMillimetres(1_058)),
             SlackestHeadAngle = Known<FrameAngle>.Of(FrameAngle.OfDegrees(74 - (decimal)printed + (decimal)off)),

@@ -64,7 +64,7 @@ internal sealed class Duck : IDisposable
         using DuckDBAppender to = _connection.CreateAppender(table);
         foreach (PartFitRow row in rows)
         {
-            to.CreateRow().AppendValue(row.PartId).AppendValue(row.Slot).AppendValue(row.Joint).AppendValue(row.Key).AppendValue(row.LimitMin).AppendValue(row.LimitMax).EndRow();
+            to.CreateRow().AppendValue(row.PartId).AppendValue(row.SlotKey).AppendValue(row.JointId).AppendValue(row.Key).AppendValue(row.LimitMin).AppendValue(row.LimitMax).EndRow();
         }
     }
 

@@ -91,7 +91,7 @@ internal sealed class ScreeningShop
             int slot = Array.IndexOf(Slots, row.Slot);
             if (!known.TryGetValue((row.Part, row.Slot), out PartFitRow[]? own))
             {
-                known[(row.Part, row.Slot)] = own = [.. FitRelations.OfPart(0, row.Part, row.Slot).Where(r => r.Joint.Length == 0 || _joints[slot].Any(j => j.Id == r.Joint))];
+                known[(row.Part, row.Slot)] = own = [.. FitRelations.OfPart(0, row.Part, row.Slot).Where(r => r.JointId.Length == 0 || _joints[slot].Any(j => j.Id == r.JointId))];
             }
 
             foreach (PartFitRow one in own)
@@ -150,7 +150,7 @@ internal sealed class ScreeningShop
     private List<(int Key, long Least, long Most)> Accepted(int frame, int slot)
     {
         ILookup<string, FrameNeedRow> rows = FitRelations.NeedsOf(frame, Build.From(Frames[frame]), Slots[slot], Verdict.NeedsPart).ToLookup(r => r.Key);
-        HashSet<string> asked = [.. rows.SelectMany(r => r).Select(r => r.Joint)];
+        HashSet<string> asked = [.. rows.SelectMany(r => r).Select(r => r.JointId)];
         List<(int, long, long)> accepted = [];
         foreach ((string key, int number) in _keys[slot])
         {
@@ -194,7 +194,7 @@ internal sealed class ScreeningShop
         long figure = 0;
         bool has = false;
         List<string> keys = [];
-        foreach (PartFitRow row in rows.Where(r => r.Joint.Length == 0 || joints.Any(j => j.Id == r.Joint)))
+        foreach (PartFitRow row in rows.Where(r => r.JointId.Length == 0 || joints.Any(j => j.Id == r.JointId)))
         {
             if (!row.Key.EndsWith(":figure", StringComparison.Ordinal))
             {
@@ -223,13 +223,13 @@ internal sealed class ScreeningShop
         bool[] met = new bool[kinds.Length];
         PartCatalogue catalogue = Catalogue(kinds.Select((k, i) => new CatalogueRow(i, slot, k)));
         HashSet<int> wrong = [];
-        PartFitRow[][] rows = [.. kinds.Select(k => FitRelations.OfPart(0, k, slot).Where(r => r.Joint.Length == 0 || joints.Any(j => j.Id == r.Joint)).ToArray())];
-        wrong.UnionWith(Enumerable.Range(0, kinds.Length).Where(k => rows[k].GroupBy(r => r.Joint).Any(g => g.Count() > 1) || rows[k].Any(r => r.LimitMin != r.LimitMax)));
+        PartFitRow[][] rows = [.. kinds.Select(k => FitRelations.OfPart(0, k, slot).Where(r => r.JointId.Length == 0 || joints.Any(j => j.Id == r.JointId)).ToArray())];
+        wrong.UnionWith(Enumerable.Range(0, kinds.Length).Where(k => rows[k].GroupBy(r => r.JointId).Any(g => g.Count() > 1) || rows[k].Any(r => r.LimitMin != r.LimitMax)));
         foreach ((Build build, FrameNeedRow[] needs) in frames)
         {
             SlotFitting answer = catalogue.View.Fitting(build, slot, int.MaxValue, Verdict.NeedsPart);
             HashSet<long> fits = [.. answer.Fits.Ids, .. answer.NeedsPart.Ids];
-            ILookup<string, FrameNeedRow> asked = needs.ToLookup(n => n.Joint);
+            ILookup<string, FrameNeedRow> asked = needs.ToLookup(n => n.JointId);
             for (int kind = 0; kind < kinds.Length; kind++)
             {
                 bool joined = asked.All(joint => joint.Any(n => rows[kind].Any(r => r.Key == n.Key && r.LimitMin >= n.LimitMin && r.LimitMin <= n.LimitMax)));

@@ -11,7 +11,7 @@ internal static class CandidateQuery
     {
         string place = slot.Key;
         IQueryable<long> specs = shop.Fits.Where(f => f.Slot == place && f.Joint == "").Select(f => f.SpecId);
-        foreach (IGrouping<string, FrameNeedRow> need in FitRelations.NeedsOf(0, build, slot, Verdict.NeedsMeasuring).Where(n => n.Joint.Length > 0).GroupBy(n => n.Joint))
+        foreach (IGrouping<string, FrameNeedRow> need in FitRelations.NeedsOf(0, build, slot, Verdict.NeedsMeasuring).Where(n => n.JointId.Length > 0).GroupBy(n => n.JointId))
         {
             string joint = need.Key;
             List<string> keys = [.. need.Where(n => n.LimitMax == 0).Select(n => n.Key)];

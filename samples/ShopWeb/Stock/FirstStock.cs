@@ -90,7 +90,7 @@ internal sealed class SpecWriter(ShopContext shop, DbTransaction transaction) : 
         await _specs.Add([spec.Id, spec.Slot, spec.Text, .. _sizes.Select(p => Stored(p, spec))]);
         foreach (PartFitRow row in slots.SelectMany(s => FitRelations.OfPart(spec.Id, part, s)))
         {
-            await _fits.Add(row.PartId, row.Slot, row.Joint, row.Key, row.LimitMin, row.LimitMax);
+            await _fits.Add(row.PartId, row.SlotKey, row.JointId, row.Key, row.LimitMin, row.LimitMax);
         }
 
         return id;

@@ -35,7 +35,7 @@ internal static class Relation
 
             foreach (PartFitRow row in part.Places.Where(s => places[spec.Id].Contains(s.Key)).SelectMany(s => FitRelations.OfPart(spec.Id, part, s)))
             {
-                await fits.Add(row.PartId, row.Slot, row.Joint, row.Key, row.LimitMin, row.LimitMax);
+                await fits.Add(row.PartId, row.SlotKey, row.JointId, row.Key, row.LimitMin, row.LimitMax);
             }
         }
 

@@ -8,8 +8,8 @@ public sealed class CostCell
     internal CostCell(string jointId, long seat, long part, Verdict verdict, ImmutableArray<Bridge> bridges)
     {
         JointId = jointId;
-        Seat = seat;
-        Part = part;
+        SeatCode = seat;
+        PartCode = part;
         Verdict = verdict;
         Bridges = bridges;
     }
@@ -18,10 +18,10 @@ public sealed class CostCell
     public string JointId { get; internal init; }
 
     /// <summary>Fit code of the first input.</summary>
-    public long Seat { get; internal init; }
+    public long SeatCode { get; internal init; }
 
     /// <summary>Fit code of the second input.</summary>
-    public long Part { get; internal init; }
+    public long PartCode { get; internal init; }
 
     /// <summary>How the pair is judged; needs measuring where the joint's other inputs decide.</summary>
     public Verdict Verdict { get; internal init; }

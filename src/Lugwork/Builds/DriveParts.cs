@@ -49,25 +49,25 @@ public sealed record Crankset : Part
     public Known<Spindle> Spindle { get; init; }
 
     /// <summary>What the arms are made of.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>From the middle plane of the frame to the one ring, to the middle between two, or to the middle one of three, as it is mounted.</summary>
-    public Known<Dimension> RingLine { get; init; }
+    public Known<Dimension> MeasuredChainline { get; init; }
 
     /// <summary>None where nobody measured it.</summary>
-    internal Known<Dimension> RingLineOrNothing => RingLine.State == KnownState.Unknown ? Known<Dimension>.None : RingLine;
+    internal Known<Dimension> RingLineOrNothing => MeasuredChainline.State == KnownState.Unknown ? Known<Dimension>.None : MeasuredChainline;
 
     /// <summary>Room measured on the bicycle: from the middle of the pedal's axle, crank forward, to the front tyre or its mudguard, with the wheel turned to where it comes nearest.</summary>
-    public Known<Dimension> ToeRoom { get; init; }
+    public Known<Dimension> ToeClearance { get; init; }
 
     /// <summary>None where nobody measured it.</summary>
-    internal Known<Dimension> ToeRoomOrNothing => ToeRoom.State == KnownState.Unknown ? Known<Dimension>.None : ToeRoom;
+    internal Known<Dimension> ToeRoomOrNothing => ToeClearance.State == KnownState.Unknown ? Known<Dimension>.None : ToeClearance;
 
     /// <summary>What its line with one sprocket reads: where it was not measured, the range of a chainline for one ring.</summary>
     internal Known<Dimension> RingLineOrChainline =>
-        RingLine.State == KnownState.Unknown && Chainline.State == KnownState.Value && Chainline.Value.MostRings == 1
+        MeasuredChainline.State == KnownState.Unknown && Chainline.State == KnownState.Value && Chainline.Value.MostRings == 1
             ? Known<Dimension>.Measured((Chainline.Value.Range.Least + Chainline.Value.Range.Most) / 2, (Chainline.Value.Range.Most - Chainline.Value.Range.Least) / 2, Chainline.Value.FitKey)
-            : RingLine;
+            : MeasuredChainline;
 
     /// <summary>Width of the shell that the crank is made for, by its maker.</summary>
     public Known<Dimension> ShellWidth { get; init; }
@@ -79,7 +79,7 @@ public sealed record Crankset : Part
     public Known<PedalThread> PedalThread { get; init; }
 
     /// <summary>The speeds that its rings are made for.</summary>
-    public Known<SprocketClass> Rings { get; init; }
+    public Known<SprocketClass> Speeds { get; init; }
 
     /// <summary>Bolt circle of its spider; none for arms without one.</summary>
     public Known<BoltCircle> BoltCircle { get; init; }

@@ -73,7 +73,7 @@ public static class FitKeys
             }
 
             NeedLine line = NeedLine.Of(joint, input, build);
-            foreach (long code in input.Domain.Where(c => line.For(c) != Verdict.NotJudged && line.For(c) <= worst))
+            foreach (long code in input.Domain.Where(c => line.Judge(c) != Verdict.NotJudged && line.Judge(c) <= worst))
             {
                 keys.Add(new(joint.Id, input.Field, input.Show(code), code));
             }

@@ -26,7 +26,7 @@ internal static partial class PartForms
         PartField<Headset>.Of("lowerStack", Millimetres, p => p.LowerStack, (p, v) => p with { LowerStack = v }, ["lower stack"]));
 
     public static PartForm<Stem> Stem { get; } = new("stem", () => new Stem(),
-        PartField<Stem>.Of("fixing", "a clamp or quill, such as 28.6 clamp or 22.2 quill", p => p.Foot, (p, v) => p with { Foot = v }, ["steerer"], bare: true),
+        PartField<Stem>.Of("fixing", "a clamp or quill, such as 28.6 clamp or 22.2 quill", p => p.Fixing, (p, v) => p with { Fixing = v }, ["steerer"], bare: true),
         PartField<Stem>.Of("bar", "a diameter such as 31.8", p => p.BarClamp, (p, v) => p with { BarClamp = v }, ["bar clamp", "handlebar"]),
         MadeOf<Stem>(p => p.Made, (p, v) => p with { Made = v }),
         PartField<Stem>.Of("mark", Millimetres, p => p.Mark, (p, v) => p with { Mark = v }, ["insertion mark"]),
@@ -45,7 +45,7 @@ internal static partial class PartForms
 
     /// <summary>A stem has a clamp at either end, and sizes that stand for both.</summary>
     private static string? BothEndsOfStem(string piece) =>
-        !Cockpit.BarClamp.Read(piece).Values.IsEmpty && !StemFoot.Read(piece).Values.IsEmpty
+        !Cockpit.BarClamp.Read(piece).Values.IsEmpty && !StemFixing.Read(piece).Values.IsEmpty
             ? $"'{piece}' could be fixing or bar: say which, such as fixing 28.6 or bar 31.8"
             : null;
 

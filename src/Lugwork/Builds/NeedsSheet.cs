@@ -196,7 +196,7 @@ public sealed class NeedLine
 
     /// <summary>The verdict that a value of the field gets from this sheet; needs measuring where the sheet does not say.</summary>
     /// <param name="code">An integer code of the field: a fit code, or nanometres for a length. A length of zero, below or above 100 m is none and needs measuring, and so is a load of zero, below or above 500 kg, and an angle of zero, below or above 180 degrees.</param>
-    public Verdict For(long code)
+    public Verdict Judge(long code)
     {
         if (_input.IsLength)
         {

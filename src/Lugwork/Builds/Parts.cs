@@ -18,7 +18,7 @@ public sealed record Frame : Part
     public Known<BicycleKind> Kind { get; init; }
 
     /// <summary>What the rear triangle is made of.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>The rear end.</summary>
     public Known<HubStandard> RearEnd { get; init; }
@@ -90,12 +90,12 @@ public sealed record Frame : Part
     public Known<Dimension> RearAxleLength { get; init; }
 
     /// <summary>How the open slots of the rear end run; none for closed ends.</summary>
-    public Known<DropoutSlot> RearSlot { get; init; }
+    public Known<DropoutSlot> RearDropout { get; init; }
     /// <summary>Where a front derailleur goes: a band stands for a plain round tube of that outside; none for a frame without a place for one.</summary>
-    public Known<FrontDerailleurMount> FrontMount { get; init; }
+    public Known<FrontDerailleurMount> FrontDerailleurMount { get; init; }
 
     /// <summary>Tabs for a chain guide; none for a frame without.</summary>
-    public Known<ChainGuideMount> GuideTabs { get; init; }
+    public Known<ChainGuideMount> ChainGuideTabs { get; init; }
 
     /// <summary>Teeth of the largest ring that the frame maker allows; none where the maker prints none.</summary>
     public Known<ToothCount> LargestRing { get; init; }
@@ -170,22 +170,22 @@ public sealed record Frame : Part
     public Known<Dimension> Standover { get; init; }
 
     /// <summary>Bead seat of the front wheel that the frame is designed for; asked for only where the two wheels differ.</summary>
-    public Known<BeadSeat> FrontWheelOf { get; init; }
+    public Known<BeadSeat> DesignFrontBeadSeat { get; init; }
 
     /// <summary>What the joints read: a design that nobody has looked up says nothing.</summary>
-    internal Known<BeadSeat> FrontWheelOfOrNothing => FrontWheelOf.State == KnownState.Unknown ? Known<BeadSeat>.None : FrontWheelOf;
+    internal Known<BeadSeat> FrontWheelOfOrNothing => DesignFrontBeadSeat.State == KnownState.Unknown ? Known<BeadSeat>.None : DesignFrontBeadSeat;
 
     /// <summary>Bead seat of the rear wheel that the frame is designed for; asked for only where the two wheels differ.</summary>
-    public Known<BeadSeat> RearWheelOf { get; init; }
+    public Known<BeadSeat> DesignRearBeadSeat { get; init; }
 
     /// <summary>What the joints read: a design that nobody has looked up says nothing.</summary>
-    internal Known<BeadSeat> RearWheelOfOrNothing => RearWheelOf.State == KnownState.Unknown ? Known<BeadSeat>.None : RearWheelOf;
+    internal Known<BeadSeat> RearWheelOfOrNothing => DesignRearBeadSeat.State == KnownState.Unknown ? Known<BeadSeat>.None : DesignRearBeadSeat;
 
     /// <summary>Shortest fork, axle to crown, by the frame maker; none where the maker prints none.</summary>
     public Known<Dimension> ShortestFork { get; init; }
 
     /// <summary>Axle to crown, without load, of the fork with which head angle and wheelbase of the chart are printed.</summary>
-    public Known<Dimension> ForkOfDesign { get; init; }
+    public Known<Dimension> DesignAxleToCrown { get; init; }
 
     /// <summary>Angle of the head tube to the ground by the chart, 30 to 110 degrees.</summary>
     public Known<FrameAngle> HeadAngle { get; init; }
@@ -237,7 +237,7 @@ public sealed record Fork : Part
     public Known<Dimension> KnobRise { get; init; }
 
     /// <summary>What blades and crown are made of.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>Mount of the front disc caliper; none for a fork without one.</summary>
     public Known<BrakeMount> FrontBrakeMount { get; init; }
@@ -294,7 +294,7 @@ public sealed record Fork : Part
 
     private static Known<CrownType> OneCrown { get; } = Known<CrownType>.Of(CrownType.Single, new Evidence(EvidenceKind.Assumed, "rigid fork"));
     /// <summary>What the steerer is made of at its top.</summary>
-    public Known<FrameMaterial> SteererMaterial { get; init; }
+    public Known<Material> SteererMaterial { get; init; }
 
     /// <summary>The most that rider and luggage may weigh by its maker; none where the maker prints no figure, which is unknown, not unlimited.</summary>
     public Known<Load> LoadLimit { get; init; }
@@ -337,19 +337,19 @@ public sealed record Wheel : Part
     public Known<HubStandard> Hub { get; init; }
 
     /// <summary>What the rim is made of.</summary>
-    public Known<FrameMaterial> RimMaterial { get; init; }
+    public Known<Material> RimMaterial { get; init; }
 
     /// <summary>Wall of the rim at the thinnest place of a brake track; asked for on a used rim only.</summary>
     public Known<Dimension> RimWall { get; init; }
 
     /// <summary>From the middle plane of the frame to the middle of the one sprocket; not asked for with several.</summary>
-    public Known<Dimension> SprocketLine { get; init; }
+    public Known<Dimension> SprocketChainline { get; init; }
 
     /// <summary>From the middle plane of the frame to the middle between the smallest and the largest sprocket of the cassette that is on it, as measured.</summary>
-    public Known<Dimension> CassetteLine { get; init; }
+    public Known<Dimension> CassetteChainline { get; init; }
 
     /// <summary>None where nobody measured it.</summary>
-    internal Known<Dimension> CassetteLineOrNothing => CassetteLine.State == KnownState.Unknown ? Known<Dimension>.None : CassetteLine;
+    internal Known<Dimension> CassetteLineOrNothing => CassetteChainline.State == KnownState.Unknown ? Known<Dimension>.None : CassetteChainline;
 
     /// <summary>Whether the hub's ends can be changed.</summary>
     public Known<HubEnds> Ends { get; init; }
@@ -501,7 +501,7 @@ public sealed record Cassette : Part
     public Known<CassettePattern> Pattern { get; init; }
 
     /// <summary>The speeds that its sprockets are spaced for; where unknown, what its pattern says.</summary>
-    public Known<SprocketClass> Sprockets { get; init; }
+    public Known<SprocketClass> Speeds { get; init; }
 
     /// <summary>Thread of a screwed freewheel or fixed sprocket; does not matter with splines.</summary>
     public Known<FreewheelThread> Thread { get; init; }
@@ -521,18 +521,18 @@ public sealed record Cassette : Part
 
     /// <summary>What the joints read: the closer of the two. Where they contradict each other, both: neither is to be believed alone.</summary>
     internal Known<SprocketClass> SprocketsOrPattern =>
-        Contradicts ? Known<SprocketClass>.OneOf([.. CassetteSpeeds.Of(Pattern).Values, .. Sprockets.Values], Sprockets.Evidence)
-        : Sprockets.State != KnownState.Unknown ? Sprockets
+        Contradicts ? Known<SprocketClass>.OneOf([.. CassetteSpeeds.Of(Pattern).Values, .. Speeds.Values], Speeds.Evidence)
+        : Speeds.State != KnownState.Unknown ? Speeds
         : Pattern.State.IsOutside() ? Known<SprocketClass>.Outside(Pattern.State, Pattern.Evidence!, Pattern.Family)
         : CassetteSpeeds.Of(Pattern);
 
     /// <summary>The pattern; where the sprockets contradict it, the patterns of those sprockets beside it.</summary>
     internal Known<CassettePattern> PatternOrSprockets =>
-        Contradicts ? Known<CassettePattern>.OneOf([.. Pattern.Values, .. CassetteSpeeds.With(Sprockets.Values)], Pattern.Evidence) : Pattern;
+        Contradicts ? Known<CassettePattern>.OneOf([.. Pattern.Values, .. CassetteSpeeds.With(Speeds.Values)], Pattern.Evidence) : Pattern;
 
     /// <summary>Sprockets are stated that the pattern is not made with.</summary>
     internal bool Contradicts =>
-        Sprockets.Values is { IsEmpty: false } sprockets && CassetteSpeeds.Of(Pattern).Values is { IsEmpty: false } made && !sprockets.All(made.Contains);
+        Speeds.Values is { IsEmpty: false } sprockets && CassetteSpeeds.Of(Pattern).Values is { IsEmpty: false } made && !sprockets.All(made.Contains);
 
     /// <summary>Its smallest sprocket.</summary>
     public Known<ToothCount> SmallestSprocket { get; init; }
@@ -641,7 +641,7 @@ public sealed record Caliper : Part
     /// <summary>A second adapter on the first; none as it should be.</summary>
     public Known<AdapterIncrement> SecondAdapter { get; init; }
 
-    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontBrake, Slot.RearBrake];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontCaliper, Slot.RearCaliper];
 
     private protected override string Told() => PartText.Written(this);
 
@@ -676,7 +676,7 @@ public sealed record Seatpost : Part
     public Known<Dimension> Insertion { get; init; }
 
     /// <summary>What the post is made of where it is clamped.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>Gap that is left between the ears of the binder with the post held tight; none where they meet.</summary>
     public Known<Dimension> BinderGap { get; init; }

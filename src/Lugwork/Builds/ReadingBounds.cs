@@ -87,7 +87,7 @@ internal static class ReadingBounds
 
     private static SpecProblem? BesideChainline(Crankset crank, string field)
     {
-        Candidates read = crank.RingLine.ToCandidates();
+        Candidates read = crank.MeasuredChainline.ToCandidates();
         if (crank.Chainline.State != KnownState.Value || !IsFigure(read))
         {
             return null;
@@ -95,7 +95,7 @@ internal static class ReadingBounds
 
         (decimal least, decimal most) = (crank.Chainline.Value.Range.Least - MostLineApart, crank.Chainline.Value.Range.Most + MostLineApart);
         return read.High < (long)(least * Millimetre) || read.Low > (long)(most * Millimetre)
-            ? new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{crank.RingLine} mm is no line of a crank of {crank.Chainline.InTradeWords()}: {least:0.##} to {most:0.##} mm ({OwnBound}); measure again, from the middle plane of the frame"), string.Create(CultureInfo.InvariantCulture, $"{least:0.##} to {most:0.##}"))
+            ? new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{crank.MeasuredChainline} mm is no line of a crank of {crank.Chainline.InTradeWords()}: {least:0.##} to {most:0.##} mm ({OwnBound}); measure again, from the middle plane of the frame"), string.Create(CultureInfo.InvariantCulture, $"{least:0.##} to {most:0.##}"))
             : null;
     }
 

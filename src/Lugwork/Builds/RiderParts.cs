@@ -10,10 +10,10 @@ public sealed record Rider : Part
     public Known<Load> Mass { get; init; }
 
     /// <summary>The rider and all luggage on the bicycle together; none where the bicycle carries nothing.</summary>
-    public Known<Load> WithLuggage { get; init; }
+    public Known<Load> MassWithLuggage { get; init; }
 
     /// <summary>Rider, luggage and the bicycle itself together.</summary>
-    public Known<Load> System { get; init; }
+    public Known<Load> SystemMass { get; init; }
 
     /// <summary>The hardest riding that the bicycle is for.</summary>
     public Known<UseCategory> Use { get; init; }

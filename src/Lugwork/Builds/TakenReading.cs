@@ -18,10 +18,10 @@ internal static class TakenWith
 {
     private static readonly ImmutableArray<ReadTogether> Rows =
     [
-        new(Slot.Crankset, "toeRoom", p => ((Crankset)p).ToeRoom, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.FrontWheel, Slot.FrontTyre, Slot.Crankset]),
+        new(Slot.Crankset, "toeRoom", p => ((Crankset)p).ToeClearance, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.FrontWheel, Slot.FrontTyre, Slot.Crankset]),
         new(Slot.Pedals, "groundHeight", p => ((Pedals)p).GroundHeight, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Shock, Slot.FrontWheel, Slot.RearWheel, Slot.FrontTyre, Slot.RearTyre, Slot.Crankset, Slot.Pedals]),
-        new(Slot.Crankset, "ringLine", p => ((Crankset)p).RingLine, [Slot.Frame, Slot.BottomBracket, Slot.Crankset, Slot.Chainring]),
-        new(Slot.RearWheel, "cassetteLine", p => ((Wheel)p).CassetteLine, [Slot.Frame, Slot.RearWheel, Slot.Cassette]),
+        new(Slot.Crankset, "ringLine", p => ((Crankset)p).MeasuredChainline, [Slot.Frame, Slot.BottomBracket, Slot.Crankset, Slot.Chainring]),
+        new(Slot.RearWheel, "cassetteLine", p => ((Wheel)p).CassetteChainline, [Slot.Frame, Slot.RearWheel, Slot.Cassette]),
         new(Slot.Seatpost, "binderGap", p => ((Seatpost)p).BinderGap, [Slot.Frame, Slot.SeatClamp, Slot.Seatpost]),
     ];
 

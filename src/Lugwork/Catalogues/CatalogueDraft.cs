@@ -35,7 +35,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
 
     public void Put(CatalogueLine? line)
     {
-        if (line is null || line.Slot is null || line.Text is null || Slot.Find(line.Slot) is not { } slot)
+        if (line is null || line.SlotKey is null || line.Text is null || Slot.Find(line.SlotKey) is not { } slot)
         {
             Skip(++_row, line?.Id ?? 0, line is null ? "the row is null" : line.Text is null ? "there is no text" : "there is no such slot");
         }

@@ -10,9 +10,9 @@ public sealed record CatalogueRow(long Id, Slot Slot, Part Part);
 
 /// <summary>One part of a catalogue as text.</summary>
 /// <param name="Id">The shop's own number of it.</param>
-/// <param name="Slot">Key of the slot, such as "rearWheel".</param>
+/// <param name="SlotKey">Key of the slot, such as "rearWheel".</param>
 /// <param name="Text">The short form of the part, such as "rear 10x135, HG, six-bolt".</param>
-public sealed record CatalogueLine(long Id, string Slot, string Text);
+public sealed record CatalogueLine(long Id, string SlotKey, string Text);
 
 /// <summary>The place of a part in a catalogue.</summary>
 /// <remarks>The default is no place: its slot is null.</remarks>

@@ -15,8 +15,8 @@ public sealed record PartFitRow
     public PartFitRow(long partId, string slot, string joint, string key, long limitMin, long limitMax)
     {
         PartId = partId;
-        Slot = slot;
-        Joint = joint;
+        SlotKey = slot;
+        JointId = joint;
         Key = key;
         LimitMin = limitMin;
         LimitMax = limitMax;
@@ -26,10 +26,10 @@ public sealed record PartFitRow
     public long PartId { get; internal init; }
 
     /// <summary>Key of the slot, such as "seatpost".</summary>
-    public string Slot { get; internal init; }
+    public string SlotKey { get; internal init; }
 
     /// <summary>Id of the joint; empty in the one row that every part has.</summary>
-    public string Joint { get; internal init; }
+    public string JointId { get; internal init; }
 
     /// <summary>What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</summary>
     public string Key { get; internal init; }
@@ -55,8 +55,8 @@ public sealed record FrameNeedRow
     public FrameNeedRow(long frameId, string slot, string joint, string key, long limitMin, long limitMax, string bridge)
     {
         FrameId = frameId;
-        Slot = slot;
-        Joint = joint;
+        SlotKey = slot;
+        JointId = joint;
         Key = key;
         LimitMin = limitMin;
         LimitMax = limitMax;
@@ -67,10 +67,10 @@ public sealed record FrameNeedRow
     public long FrameId { get; internal init; }
 
     /// <summary>Key of the slot that is to be filled.</summary>
-    public string Slot { get; internal init; }
+    public string SlotKey { get; internal init; }
 
     /// <summary>Id of the joint; empty in the one row that every slot has.</summary>
-    public string Joint { get; internal init; }
+    public string JointId { get; internal init; }
 
     /// <summary>What the part may be: as in part_fit.</summary>
     public string Key { get; internal init; }

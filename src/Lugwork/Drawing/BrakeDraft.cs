@@ -16,7 +16,7 @@ internal static class BrakeDraft
 
     public static LineDrawing Of(Build build, Slot slot)
     {
-        bool rear = slot == Slot.RearBrake;
+        bool rear = slot == Slot.RearCaliper;
         Fork fork = build[Slot.Fork] as Fork ?? new();
         Rotor rotor = build[rear ? Slot.RearRotor : Slot.FrontRotor] as Rotor ?? new();
         Caliper caliper = build[slot] as Caliper ?? new();

@@ -58,7 +58,7 @@ public sealed class ChainGuideMount : Standard<ChainGuideMount>, IInterfaceValue
 
     /// <summary>Reads a key or a name; the bare letters are the old tabs, as the 05 is never left out.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ChainGuideMount> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<ChainGuideMount> Read(ReadOnlySpan<char> text) => ByName(text);
 
     private static class TabsMeasured
     {

@@ -8,9 +8,9 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>Length of a crank arm, from the middle of the spindle to the middle of the pedal's hole.</summary>
 /// <remarks>100 to 250 mm, exact to the nanometre; 130 to 220 mm are made. The default is no length: it is refused wherever a value is asked for.</remarks>
-[JsonConverter(typeof(InterfaceJsonConverter<CrankLength>))]
-[TypeConverter(typeof(InterfaceTypeConverter<CrankLength>))]
-public readonly record struct CrankLength : IInterfaceValue<CrankLength>
+[JsonConverter(typeof(InterfaceJsonConverter<UsualCrankLength>))]
+[TypeConverter(typeof(InterfaceTypeConverter<UsualCrankLength>))]
+public readonly record struct UsualCrankLength : IInterfaceValue<UsualCrankLength>
 {
     private const decimal Least = 100m;
 
@@ -20,7 +20,7 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
 
     private readonly Nanometres _length;
 
-    private CrankLength(Nanometres length) => _length = length;
+    private UsualCrankLength(Nanometres length) => _length = length;
 
     /// <summary>The length as a quantity.</summary>
     public Length Length => _length.ToLength();
@@ -38,7 +38,7 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
     public Source? Source => All.Contains(this) ? Sources.CrankLengths : null;
 
     /// <summary>The usual lengths, 165 to 180 mm in steps of 2.5; 170 is the commonest. Others are read too.</summary>
-    public static ImmutableArray<CrankLength> All { get; } = Usual();
+    public static ImmutableArray<UsualCrankLength> All { get; } = Usual();
 
     /// <inheritdoc/>
     public static string Called => "crank length";
@@ -46,7 +46,7 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
     /// <summary>Makes a length from millimetres.</summary>
     /// <param name="millimetres">100 to 250; rounded to the nanometre.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
-    public static CrankLength OfMillimetres(decimal millimetres)
+    public static UsualCrankLength OfMillimetres(decimal millimetres)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(millimetres, Least);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(millimetres, Most);
@@ -54,55 +54,55 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
     }
 
     /// <inheritdoc/>
-    public static CrankLength OfFitCode(long code) =>
+    public static UsualCrankLength OfFitCode(long code) =>
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a length is above zero");
 
     /// <inheritdoc/>
-    public static Reading<CrankLength> Read(ReadOnlySpan<char> text)
+    public static TextReading<UsualCrankLength> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (!cursor.TryNumber(out long nanometres))
         {
-            return Reading<CrankLength>.Refused("a length in millimetres is expected, such as 172.5", cursor.Position);
+            return TextReading<UsualCrankLength>.Refused("a length in millimetres is expected, such as 172.5", cursor.Position);
         }
 
         cursor.SkipMillimetres();
-        return !cursor.AtEnd ? Reading<CrankLength>.Refused("only millimetres may follow the length", cursor.Position)
-            : new Nanometres(nanometres).Millimetres is < Least or > Most ? Reading<CrankLength>.Refused("a crank is 100 to 250 mm long")
-            : Reading<CrankLength>.Of(new(new Nanometres(nanometres)));
+        return !cursor.AtEnd ? TextReading<UsualCrankLength>.Refused("only millimetres may follow the length", cursor.Position)
+            : new Nanometres(nanometres).Millimetres is < Least or > Most ? TextReading<UsualCrankLength>.Refused("a crank is 100 to 250 mm long")
+            : TextReading<UsualCrankLength>.Of(new(new Nanometres(nanometres)));
     }
 
     /// <summary>The usual lengths that a reading can mean; where none is near, the reading and both ends of its error.</summary>
     /// <param name="millimetres">What was measured, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
-    public static ImmutableArray<CrankLength> WithinError(decimal millimetres, decimal error)
+    public static ImmutableArray<UsualCrankLength> WithinError(decimal millimetres, decimal error)
     {
-        ImmutableArray<CrankLength> near = [.. All.Where(n => Math.Abs(n.Millimetres - millimetres) <= error)];
+        ImmutableArray<UsualCrankLength> near = [.. All.Where(n => Math.Abs(n.Millimetres - millimetres) <= error)];
         return near.IsEmpty && millimetres - error >= Least && millimetres + error <= Most
             ? [.. new[] { millimetres - error, millimetres, millimetres + error }.Distinct().Select(OfMillimetres)]
             : near;
     }
 
     /// <inheritdoc/>
-    public static CrankLength Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<CrankLength>(s);
+    public static UsualCrankLength Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<UsualCrankLength>(s);
 
     /// <inheritdoc/>
-    public static CrankLength Parse(string s, IFormatProvider? provider = null)
+    public static UsualCrankLength Parse(string s, IFormatProvider? provider = null)
     {
         ArgumentNullException.ThrowIfNull(s);
-        return InterfaceText.Parse<CrankLength>(s);
+        return InterfaceText.Parse<UsualCrankLength>(s);
     }
 
     /// <inheritdoc/>
-    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out CrankLength result) => InterfaceText.TryParse(s, out result);
+    public static bool TryParse(ReadOnlySpan<char> s, IFormatProvider? provider, out UsualCrankLength result) => InterfaceText.TryParse(s, out result);
 
     /// <inheritdoc/>
-    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out CrankLength result) => InterfaceText.TryParse(s, out result);
+    public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out UsualCrankLength result) => InterfaceText.TryParse(s, out result);
 
     /// <summary>Reads a value; false where the text is none, or several.</summary>
     /// <param name="s">Any text.</param>
     /// <param name="result">The value; a default where false is returned.</param>
-    public static bool TryParse([NotNullWhen(true)] string? s, out CrankLength result) => TryParse(s, null, out result);
+    public static bool TryParse([NotNullWhen(true)] string? s, out UsualCrankLength result) => TryParse(s, null, out result);
 
     /// <summary>Millimetres without unit: "172.5".</summary>
     public override string ToString() => FitKey;
@@ -117,9 +117,9 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
         InterfaceText.TryFormat(format.IsEmpty ? FitKey : ToString(format.ToString(), null), destination, out charsWritten);
 
-    private static ImmutableArray<CrankLength> Usual()
+    private static ImmutableArray<UsualCrankLength> Usual()
     {
-        CrankLength[] usual = new CrankLength[UsualCount];
+        UsualCrankLength[] usual = new UsualCrankLength[UsualCount];
         for (int i = 0; i < usual.Length; i++)
         {
             usual[i] = new(Nanometres.OfMillimetres(165m + (2.5m * i)));

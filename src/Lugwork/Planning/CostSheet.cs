@@ -54,7 +54,7 @@ public sealed class CostSheet
         return new(build, [.. CostDraft.Lines(build)], []);
     }
 
-    /// <summary>The same of the new build of a carry-over. What moves and fits is owned, and so are the parts that the new build has, save its frame; what is to be measured or looked over first has an unknown price, for it may have to be bought: <see cref="Owned"/> says that it measured right.</summary>
+    /// <summary>The same of the new build of a carry-over. What moves and fits is owned, and so are the parts that the new build has, save its frame; what is to be measured or looked over first has an unknown price, for it may have to be bought: <see cref="WithOwned"/> says that it measured right.</summary>
     /// <param name="carried">A carry-over.</param>
     public static CostSheet Of(CarryOver carried)
     {
@@ -100,7 +100,7 @@ public sealed class CostSheet
     /// <param name="id">Its id; a part's is the key of its slot.</param>
     /// <param name="change">Gives the changed line.</param>
     /// <exception cref="ArgumentException">There is no such line, or it may not stand so.</exception>
-    public CostSheet Change(string id, Func<CostLine, CostLine> change)
+    public CostSheet WithChange(string id, Func<CostLine, CostLine> change)
     {
         ArgumentNullException.ThrowIfNull(change);
         CostLine line = _given.FirstOrDefault(l => l.Id == id) ?? throw new ArgumentException($"there is no line of the id {id}", nameof(id));
@@ -114,14 +114,14 @@ public sealed class CostSheet
     /// <param name="mass">The mass of one piece; a default leaves what the line has.</param>
     /// <param name="seller">Who sends it, empty where it does not come by post; null leaves what the line has.</param>
     /// <exception cref="ArgumentException">There is no such line, or it may not stand so.</exception>
-    public CostSheet Priced(string id, CostRange price, MassRange mass = default, string? seller = null) =>
-        Change(id, l => l with { Price = price, Mass = mass == MassRange.Unknown ? l.Mass : mass, Seller = seller ?? l.Seller, IsOwned = false });
+    public CostSheet WithPrice(string id, CostRange price, MassRange mass = default, string? seller = null) =>
+        WithChange(id, l => l with { Price = price, Mass = mass == MassRange.Unknown ? l.Mass : mass, Seller = seller ?? l.Seller, IsOwned = false });
 
     /// <summary>The same with a line that is owned.</summary>
     /// <param name="id">Its id; a part's is the key of its slot.</param>
     /// <param name="mass">The mass of one piece; a default leaves what the line has.</param>
     /// <exception cref="ArgumentException">There is no such line, or its kind cannot be owned.</exception>
-    public CostSheet Owned(string id, MassRange mass = default) => Change(id, l => l with { IsOwned = true, Mass = mass == MassRange.Unknown ? l.Mass : mass });
+    public CostSheet WithOwned(string id, MassRange mass = default) => WithChange(id, l => l with { IsOwned = true, Mass = mass == MassRange.Unknown ? l.Mass : mass });
 
     /// <summary>What the bicycle costs more or less than a complete one, and what the difference buys.</summary>
     /// <param name="complete">The price of the complete bicycle.</param>
@@ -151,7 +151,7 @@ public sealed class CostSheet
     private static string CurrencyOf(ImmutableArray<CostLine> lines, ImmutableArray<CostSeller> sellers) => Price.OneCurrency(Ends(lines, sellers)) ?? "";
 
     /// <summary>What is priced on a sheet, in words, with a price of its currency.</summary>
-    internal static IEnumerable<(string What, Price Price)> Priced(CostSheet sheet) => Ends(sheet._given, sheet.Sellers);
+    internal static IEnumerable<(string What, Price Price)> WithPrice(CostSheet sheet) => Ends(sheet._given, sheet.Sellers);
 
     private static IEnumerable<(string What, Price Price)> Ends(ImmutableArray<CostLine> lines, ImmutableArray<CostSeller> sellers) =>
     [

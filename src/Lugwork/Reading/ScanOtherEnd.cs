@@ -23,7 +23,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        bool rear = _slot.Key.StartsWith("rear", StringComparison.Ordinal) || _slot == Slot.Frame || _slot == Slot.Shifter;
+        bool rear = _slot.Key.StartsWith("rear", StringComparison.Ordinal) || _slot == Slot.Frame || _slot == Slot.RearShifter;
         bool front = _slot.Key.StartsWith("front", StringComparison.Ordinal) || _slot == Slot.Fork;
         if (!rear && !front)
         {

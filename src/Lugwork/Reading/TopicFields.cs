@@ -58,7 +58,7 @@ internal static class TopicFields
         "narrowestTyre" or "widestTyre" => (10, 132),
         "narrowestShell" or "widestShell" => (55, 135),
         "rearAxleLength" or "frontAxleLength" => (80, 270),
-        "length" => slot == Slot.Seatpost ? (100, 650) : slot == Slot.FrontValve || slot == Slot.RearValve ? (20, 120) : (80, 270),
+        "length" => slot == Slot.Seatpost ? (100, 650) : slot == Slot.FrontTubelessValve || slot == Slot.RearTubelessValve ? (20, 120) : (80, 270),
         "shellBore" => (30, 60),
         "rearBossSpacing" or "frontBossSpacing" => (50, 110),
         "rearStayThickness" => (5, 60),

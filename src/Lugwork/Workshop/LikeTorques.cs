@@ -46,7 +46,7 @@ internal static class LikeTorques
     /// <summary>What speaks against a torque that only the maker names; null where nothing does.</summary>
     public static string? Doubt(WorkTorque applied)
     {
-        ImmutableArray<TorqueFigure> like = All.GetValueOrDefault(applied.Fastener, []);
+        ImmutableArray<TorqueFigure> like = All.GetValueOrDefault(applied.FastenerId, []);
         TorqueRange[] read = [.. (like.IsEmpty ? TorqueTable.All : like).SelectMany(t => t.Ranges)];
         (int least, int most) = (read.Min(r => r.LeastHundredths), read.Max(r => r.MostHundredths));
         return applied.Thousandths >= least * 10 && applied.Thousandths <= most * 10 ? null

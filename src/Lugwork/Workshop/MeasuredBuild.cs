@@ -11,18 +11,18 @@ internal static class MeasuredBuild
         Build build = kept.Plan.Build;
         foreach (WorkEntry entry in kept.Entries)
         {
-            WorkStep step = kept.Plan.Find(entry.Step)!;
+            WorkStep step = kept.Plan.Find(entry.StepId)!;
             foreach (WorkMeasurement measured in entry.Measurements)
             {
                 if (Taken(step, measured) is var (place, text))
                 {
-                    if (build.TryBuilt(place.Slot, place.Field, text, place.IsCut ? AsBuiltKind.Cut : AsBuiltKind.Measured, NoteOf(entry.Step), null, out Build built, out SpecProblem? problem))
+                    if (build.TryBuilt(place.Slot, place.Field, text, place.IsCut ? AsBuiltKind.Cut : AsBuiltKind.Measured, NoteOf(entry.StepId), null, out Build built, out SpecProblem? problem))
                     {
                         build = built;
                     }
                     else
                     {
-                        refused.Add($"{entry.Step}: {measured} stays in the record alone: {problem!.Reason}");
+                        refused.Add($"{entry.StepId}: {measured} stays in the record alone: {problem!.Reason}");
                     }
                 }
             }
@@ -50,7 +50,7 @@ internal static class MeasuredBuild
 
     /// <summary>Where what was written down goes, and as what; null where it counts for nothing: of another unit, no length, only marked, or of a figure without a field.</summary>
     public static (FigurePlace Place, string Text)? Taken(WorkStep step, WorkMeasurement measured) =>
-        step.Figures.FirstOrDefault(f => f.Id == measured.Figure) is { Place: { IsMark: false } place } figure && figure.Unit == measured.Unit && TextOf(measured, place) is { } text ? (place, text) : null;
+        step.Figures.FirstOrDefault(f => f.Id == measured.FigureId) is { Place: { IsMark: false } place } figure && figure.Unit == measured.Unit && TextOf(measured, place) is { } text ? (place, text) : null;
 
     private static string? TextOf(WorkMeasurement measured, FigurePlace place) =>
         measured.Unit != WorkMeasurement.Millimetres || measured.Text != "0" ? measured.Text : place.MayBeNone ? "none" : null;

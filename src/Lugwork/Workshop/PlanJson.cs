@@ -24,7 +24,7 @@ internal static class PlanJson
             SmallParts = [.. plan.SmallParts.Select(SmallPartSheet.Of)],
             ForShop = [.. plan.ForShop.Select(s => s.Id)],
             AtHome = [.. plan.AtHome.Select(s => s.Id)],
-            LongestChain = [.. plan.LongestChain.Select(l => new LinkSheet { Step = l.Earlier, Before = l.Later, Because = l.Because })],
+            LongestChain = [.. plan.LongestChain.Select(l => new LinkSheet { Step = l.EarlierId, Before = l.LaterId, Because = l.Because })],
             Inspection = [.. plan.Inspection.Select(p => new PointSheet { Id = p.Id, Ask = p.Ask, IsPractice = p.IsPractice, Figures = [.. p.Figures.Select(Of)], Sources = [.. p.Sources.Select(SourceSheet.Of)] })],
         };
         return JsonSerializer.Serialize(sheet, WorkJson.Default.PlanSheet);
@@ -38,7 +38,7 @@ internal static class PlanJson
         Does = [.. step.Does],
         Slots = [.. step.Slots.Select(s => s.Key)],
         Joints = step.Joints.ToDictionary(f => f.Joint!.Id, f => new JointSheet { Name = f.Joint!.Name, Verdict = f.Verdict.ToString(), Says = f.Verdict == Verdict.Fits ? null : f.Sentence }),
-        After = [.. step.After.Select(a => new LinkSheet { Step = a.Step, Because = a.Because })],
+        After = [.. step.After.Select(a => new LinkSheet { Step = a.StepId, Because = a.Because })],
         Tools = [.. step.Tools.Select(Of)],
         Consumables = [.. step.Consumables.Select(Of)],
         Torques = [.. step.Torques.Select(Of)],

@@ -50,7 +50,7 @@ internal static class PlanPage
             new("To buy: small parts", [.. plan.SmallParts.Select(p => p.ToString())]),
             new("For a shop", [.. plan.ForShop.Select(s => $"{s.Title}: {s.Shop}")]),
             new("To do at home", [.. plan.AtHome.Select(s => s.Title)]),
-            new("Longest chain of steps", [.. plan.LongestChain.Select(l => $"{plan.Find(l.Later)!.Title} waits for \u201C{plan.Find(l.Earlier)!.Title}\u201D: {l.Because}")]),
+            new("Longest chain of steps", [.. plan.LongestChain.Select(l => $"{plan.Find(l.LaterId)!.Title} waits for \u201C{plan.Find(l.EarlierId)!.Title}\u201D: {l.Because}")]),
             new("Inspection of the finished bicycle", [.. plan.Inspection.SelectMany(Lines)], IsTicked: true),
         ];
         return [.. all.Where(b => !b.Lines.IsEmpty)];
@@ -65,7 +65,7 @@ internal static class PlanPage
         [
             new("Shop", step.Shop is null ? [] : [step.Shop.ToString()], false, true),
             new("Open", [.. step.Open.Select(Told)], IsWarning: true),
-            new("After", [.. step.After.Select(a => $"\u201C{plan.Find(a.Step)!.Title}\u201D: {a.Because}")]) { Steps = [.. step.After.Select(a => plan.Steps.IndexOf(plan.Find(a.Step)!) + 1)] },
+            new("After", [.. step.After.Select(a => $"\u201C{plan.Find(a.StepId)!.Title}\u201D: {a.Because}")]) { Steps = [.. step.After.Select(a => plan.Steps.IndexOf(plan.Find(a.StepId)!) + 1)] },
             new("Do", step.Does) { IsOrdered = true },
             new("Figures of this build", [.. step.Figures.Select(f => f.ToString())]),
             IsPass(step) ? new(PassTitle, [.. step.Torques.Select(t => t.Brief)], IsTicked: true) : new("Torque", [.. step.Torques.Select(t => t.ToString())]),

@@ -18,24 +18,24 @@ internal static class RecordQuestions
 
         foreach (WorkEntry entry in kept.Entries)
         {
-            WorkStep step = kept.Plan.Find(entry.Step)!;
-            if (entry.Parts.Length > 0 && entry.Parts != kept.PartsOf(entry.Step))
+            WorkStep step = kept.Plan.Find(entry.StepId)!;
+            if (entry.Parts.Length > 0 && entry.Parts != kept.PartsOf(entry.StepId))
             {
                 told.Add($"{step.Id} was written down with other parts than this build has now: look whether it still stands");
             }
 
-            told.AddRange(step.After.Where(a => entry.IsDone && !kept.IsDone(a.Step)).Select(a => $"{step.Id} is done and {a.Step} is not: {a.Because}"));
+            told.AddRange(step.After.Where(a => entry.IsDone && !kept.IsDone(a.StepId)).Select(a => $"{step.Id} is done and {a.StepId} is not: {a.Because}"));
             told.AddRange(step.Open.Where(f => entry.IsDone && f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe or Verdict.NeedsMeasuring).Select(f => $"{step.Id} is done, and {f.Joint!.Id} {Verdicts.InWords(f.Verdict)}"));
-            foreach (WorkTorque applied in entry.Torques.Where(t => !step.Figures.Any(f => f.Id == t.Fastener && f.Unit == WorkFigure.NewtonMetres)))
+            foreach (WorkTorque applied in entry.Torques.Where(t => !step.Figures.Any(f => f.Id == t.FastenerId && f.Unit == WorkFigure.NewtonMetres)))
             {
-                TorqueFigure? row = step.Torques.FirstOrDefault(t => t.Id == applied.Fastener);
+                TorqueFigure? row = step.Torques.FirstOrDefault(t => t.Id == applied.FastenerId);
                 if (row is null || Doubt(row, applied) is { } doubt)
                 {
                     told.Add(row is null ? $"{step.Id}: {applied} is of a fastener that the step no longer names" : $"{step.Id}: {applied} is {Doubt(row, applied)}; the maker's figure rules");
                 }
             }
 
-            told.AddRange(entry.Torques.Where(t => step.Figures.Any(f => f.Id == t.Fastener && f.Unit == WorkFigure.NewtonMetres)).Select(t => (Torque: t, Doubt: LikeTorques.Doubt(t))).Where(t => t.Doubt is not null).Select(t => $"{step.Id}: {t.Torque} is {t.Doubt}"));
+            told.AddRange(entry.Torques.Where(t => step.Figures.Any(f => f.Id == t.FastenerId && f.Unit == WorkFigure.NewtonMetres)).Select(t => (Torque: t, Doubt: LikeTorques.Doubt(t))).Where(t => t.Doubt is not null).Select(t => $"{step.Id}: {t.Torque} is {t.Doubt}"));
             if (entry.IsDone && Unwritten(kept, step, entry) is { Length: > 0 } unwritten)
             {
                 told.Add($"{step.Id} is done, and no torque is written down for {string.Join(", ", unwritten)}");
@@ -44,18 +44,18 @@ internal static class RecordQuestions
             told.AddRange(entry.Measurements.Where(m => !IsInBuild(kept.Plan.Build, step, m)).Select(m => Nothing(step, m)).OfType<string>());
         }
 
-        told.AddRange(kept.Entries.Where(e => e.IsDone).SelectMany(e => kept.Plan.Find(e.Step)!.Figures.Where(f => IsOpen(kept, e, f)).Select(f => $"{e.Step} is done, and {f.Id} was neither known nor written down")));
+        told.AddRange(kept.Entries.Where(e => e.IsDone).SelectMany(e => kept.Plan.Find(e.StepId)!.Figures.Where(f => IsOpen(kept, e, f)).Select(f => $"{e.StepId} is done, and {f.Id} was neither known nor written down")));
         told.AddRange(Differing(kept));
         List<string> refused = [];
         _ = MeasuredBuild.Of(kept, refused);
         told.AddRange(refused);
-        told.AddRange(kept.Lapsed.Select(e => $"{e.Step} is no step of this build any more: its entry has lapsed"));
+        told.AddRange(kept.Lapsed.Select(e => $"{e.StepId} is no step of this build any more: its entry has lapsed"));
         return told.ToImmutable();
     }
 
     /// <summary>Why what was written down counts for nothing; null where it counts.</summary>
     private static string? Nothing(WorkStep step, WorkMeasurement measured) =>
-        step.Figures.FirstOrDefault(f => f.Id == measured.Figure) is not { } figure ? $"{step.Id}: {measured} is of a figure that the step no longer names"
+        step.Figures.FirstOrDefault(f => f.Id == measured.FigureId) is not { } figure ? $"{step.Id}: {measured} is of a figure that the step no longer names"
         : figure.Unit != measured.Unit ? $"{step.Id}: {measured} counts for nothing: {figure.Id} is {WorkRecord.InWords(figure.Unit)}"
         : figure.Place is { IsMark: false } && MeasuredBuild.Taken(step, measured) is null ? $"{step.Id}: {measured} counts for nothing: it is no length of {figure.Id}" : null;
 
@@ -63,7 +63,7 @@ internal static class RecordQuestions
     private static bool IsOpen(WorkRecord kept, WorkEntry entry, WorkFigure figure) =>
         figure is { IsKnown: false, Place: { IsMark: false } place } && (place.IsCut || OfSafety.Contains(figure.Id))
         && kept.Plan.Build[place.Slot] is { } part && PartForms.Of(place.Slot).TextOf(part, place.Field) is null or "unknown"
-        && entry.Measurements.All(m => m.Figure != figure.Id || MeasuredBuild.Taken(kept.Plan.Find(entry.Step)!, m) is null);
+        && entry.Measurements.All(m => m.FigureId != figure.Id || MeasuredBuild.Taken(kept.Plan.Find(entry.StepId)!, m) is null);
 
     /// <summary>One field of a part with two answers: the later step counts. A step that sets it anew, such as the saddle height, may differ from the one that fitted it.</summary>
     private static IEnumerable<string> Differing(WorkRecord kept)
@@ -71,10 +71,10 @@ internal static class RecordQuestions
         Dictionary<(Slot, string), (string Step, WorkMeasurement Said, FigurePlace Place)> first = [];
         foreach (WorkEntry entry in kept.Entries)
         {
-            WorkStep step = kept.Plan.Find(entry.Step)!;
+            WorkStep step = kept.Plan.Find(entry.StepId)!;
             foreach (WorkMeasurement measured in entry.Measurements)
             {
-                if (step.Figures.FirstOrDefault(f => f.Id == measured.Figure) is not { Place: { } place } figure || figure.Unit != measured.Unit)
+                if (step.Figures.FirstOrDefault(f => f.Id == measured.FigureId) is not { Place: { } place } figure || figure.Unit != measured.Unit)
                 {
                     continue;
                 }
@@ -98,10 +98,10 @@ internal static class RecordQuestions
     /// </summary>
     private static string[] Unwritten(WorkRecord kept, WorkStep step, WorkEntry entry)
     {
-        HashSet<string> written = [.. entry.Torques.Select(t => t.Fastener)];
+        HashSet<string> written = [.. entry.Torques.Select(t => t.FastenerId)];
         if (step.Stage < WorkStage.FinalChecks && kept.IsDone(FinalSteps.LastPass))
         {
-            written.UnionWith(kept.Entries.Single(e => e.Step == FinalSteps.LastPass).Torques.Select(t => t.Fastener));
+            written.UnionWith(kept.Entries.Single(e => e.StepId == FinalSteps.LastPass).Torques.Select(t => t.FastenerId));
         }
 
         return
@@ -123,5 +123,5 @@ internal static class RecordQuestions
 
     /// <summary>The build has it from this step already, so that nothing is lacking there any more.</summary>
     private static bool IsInBuild(Build build, WorkStep step, WorkMeasurement measured) =>
-        build.AsBuilt.Any(v => v.Note == MeasuredBuild.NoteOf(step.Id) && (v.Value == measured.Text || measured.Figure.EndsWith(v.Field, StringComparison.OrdinalIgnoreCase)));
+        build.AsBuilt.Any(v => v.Note == MeasuredBuild.NoteOf(step.Id) && (v.Value == measured.Text || measured.FigureId.EndsWith(v.Field, StringComparison.OrdinalIgnoreCase)));
 }

@@ -50,7 +50,7 @@ internal static class SteeringFigures
 
         WorkFigure shortest = given.Figure("steerer-shortest", "the shortest steerer that holds the stem", "mm", () => stack.Shortest.Millimeters, Sources.SteererRequirement);
         decimal now = given.Millimetres("the length of the steerer as it is", fork.SteererLength);
-        SteererMaterial material = fork.SteererMaterial.State != KnownState.Value ? SteererMaterial.Unknown : fork.SteererMaterial.Value == FrameMaterial.Carbon ? SteererMaterial.Carbon : SteererMaterial.Metal;
+        SteererMaterial material = fork.SteererMaterial.State != KnownState.Value ? SteererMaterial.Unknown : fork.SteererMaterial.Value == Material.Carbon ? SteererMaterial.Carbon : SteererMaterial.Metal;
         double lacking = fork.SteererLength.State is KnownState.Value or KnownState.Measured ? (shortest.Value ?? 0) - (double)now : 0;
         SteererCut Cut() => SteererCut.Of(stack, Length.FromMillimeters((double)now), material);
         return
@@ -79,7 +79,7 @@ internal static class SteeringFigures
             true =>
             [
                 mark.Figure("quill-mark", "quill at least as deep as its mark", "mm", () => (double)marked).Into(Slot.Stem, "mark"),
-                stem.Foot is { State: KnownState.Value } foot && foot.Value.LeastInsertion is { } least ? WorkFigure.Of("quill-least", "least depth of an unmarked quill", least.Millimeters, "mm", Sources.StemSizes) : null,
+                stem.Fixing is { State: KnownState.Value } foot && foot.Value.LeastInsertion is { } least ? WorkFigure.Of("quill-least", "least depth of an unmarked quill", least.Millimeters, "mm", Sources.StemSizes) : null,
                 SeatFigures.Stated("quill-insertion", "how deep the quill sits", "the depth of the quill in the steerer", stem.Insertion).Into(Slot.Stem, "insertion"),
             ],
             false => [Spacers("spacers-below", "spacers below the stem", stem.SpacersBelow).Into(Slot.Stem, "spacersBelow", mayBeNone: true), Spacers("spacers-above", "spacers above the stem", stem.SpacersAbove).Into(Slot.Stem, "spacersAbove", mayBeNone: true), Most(build)],

@@ -65,7 +65,7 @@ internal sealed class StepRule
             Does = [.. Does(build).OfType<string>()],
             Slots = [.. Uses.Where(build.Has)],
             Joints = fits,
-            After = [.. After.Where(a => isThere(a.Step) && Waits(build, a.Step)), .. WaitsForUsed(build) ? new[] { new WorkPrerequisite(FrameSteps.InspectUsed, "a used part is fitted only once it is found sound") } : []],
+            After = [.. After.Where(a => isThere(a.StepId) && Waits(build, a.StepId)), .. WaitsForUsed(build) ? new[] { new WorkPrerequisite(FrameSteps.InspectUsed, "a used part is fitted only once it is found sound") } : []],
             Tools = [.. Tools(build).OfType<WorkTool>().Concat(isSet ? [Kit.TorqueWrench] : Array.Empty<WorkTool>()).Distinct()],
             Consumables = [.. Consumables(build).OfType<WorkConsumable>()],
             Torques = torques,
@@ -92,14 +92,14 @@ internal static class StepTable
     /// <summary>The look at used parts is named where nothing else that comes before has waited for it already.</summary>
     private static WorkStep[] Pruned(WorkStep[] steps)
     {
-        HashSet<string> waiting = [FrameSteps.InspectUsed, .. steps.Where(s => s.After.Any(a => a.Step == FrameSteps.InspectUsed)).Select(s => s.Id)];
+        HashSet<string> waiting = [FrameSteps.InspectUsed, .. steps.Where(s => s.After.Any(a => a.StepId == FrameSteps.InspectUsed)).Select(s => s.Id)];
         for (int known = 0; known != waiting.Count;)
         {
             known = waiting.Count;
-            waiting.UnionWith(steps.Where(s => s.After.Any(a => waiting.Contains(a.Step))).Select(s => s.Id));
+            waiting.UnionWith(steps.Where(s => s.After.Any(a => waiting.Contains(a.StepId))).Select(s => s.Id));
         }
 
-        return [.. steps.Select(s => s.After.Any(a => a.Step != FrameSteps.InspectUsed && waiting.Contains(a.Step)) ? s with { After = s.After.RemoveAll(a => a.Step == FrameSteps.InspectUsed) } : s)];
+        return [.. steps.Select(s => s.After.Any(a => a.StepId != FrameSteps.InspectUsed && waiting.Contains(a.StepId)) ? s with { After = s.After.RemoveAll(a => a.StepId == FrameSteps.InspectUsed) } : s)];
     }
 
     /// <summary>Ids of the torques that only makers name, and that are written down once they were applied.</summary>
@@ -113,9 +113,9 @@ internal static class StepTable
         {
             foreach (WorkPrerequisite before in rule.After)
             {
-                if (!known.Contains(before.Step))
+                if (!known.Contains(before.StepId))
                 {
-                    throw new WorkOrderException($"{rule.Id} waits for {before.Step}, which is no step", [rule.Id, before.Step]);
+                    throw new WorkOrderException($"{rule.Id} waits for {before.StepId}, which is no step", [rule.Id, before.StepId]);
                 }
             }
         }

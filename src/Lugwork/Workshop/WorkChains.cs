@@ -15,15 +15,15 @@ internal static class WorkChains
         {
             foreach (WorkPrerequisite before in byId[at].After)
             {
-                if (onward.TryAdd(before.Step, new(before.Step, at, before.Because)))
+                if (onward.TryAdd(before.StepId, new(before.StepId, at, before.Because)))
                 {
-                    open.Enqueue(before.Step);
+                    open.Enqueue(before.StepId);
                 }
             }
         }
 
         ImmutableArray<WorkLink>.Builder chain = ImmutableArray.CreateBuilder<WorkLink>();
-        for (WorkLink? link = onward.GetValueOrDefault(earlier); link is not null; link = onward[link.Later])
+        for (WorkLink? link = onward.GetValueOrDefault(earlier); link is not null; link = onward[link.LaterId])
         {
             chain.Add(link);
         }
@@ -40,9 +40,9 @@ internal static class WorkChains
             (int most, WorkLink? by) = (0, null);
             foreach (WorkPrerequisite before in step.After)
             {
-                if (reached[before.Step].Minutes > most)
+                if (reached[before.StepId].Minutes > most)
                 {
-                    (most, by) = (reached[before.Step].Minutes, new(before.Step, step.Id, before.Because));
+                    (most, by) = (reached[before.StepId].Minutes, new(before.StepId, step.Id, before.Because));
                 }
             }
 
@@ -54,7 +54,7 @@ internal static class WorkChains
         while (last is not null && reached[last].By is { } link)
         {
             chain.Add(link);
-            last = link.Earlier;
+            last = link.EarlierId;
         }
 
         chain.Reverse();

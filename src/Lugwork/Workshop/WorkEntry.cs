@@ -9,13 +9,13 @@ public sealed record WorkMeasurement
 {
     internal WorkMeasurement(string figure, string text, string unit)
     {
-        Figure = figure;
+        FigureId = figure;
         Text = text;
         Unit = unit;
     }
 
     /// <summary>Id of the figure: "steerer-cut".</summary>
-    public string Figure { get; }
+    public string FigureId { get; }
 
     /// <summary>What it is, as a build file writes it: "199.5", "112", "ZS44".</summary>
     public string Text { get; }
@@ -29,7 +29,7 @@ public sealed record WorkMeasurement
     internal const string Millimetres = "mm";
 
     /// <summary>"steerer-cut 199.5 mm".</summary>
-    public override string ToString() => $"{Figure} {Text} {Unit}".TrimEnd();
+    public override string ToString() => $"{FigureId} {Text} {Unit}".TrimEnd();
 }
 
 /// <summary>A torque as it was applied at a step. Immutable; kept as whole thousandths of a newton metre.</summary>
@@ -37,12 +37,12 @@ public sealed record WorkTorque
 {
     internal WorkTorque(string fastener, int thousandths)
     {
-        Fastener = fastener;
+        FastenerId = fastener;
         Thousandths = thousandths;
     }
 
     /// <summary>Id of the torque row, "stem-faceplate", or of a figure of which no row is read, "binder-torque".</summary>
-    public string Fastener { get; }
+    public string FastenerId { get; }
 
     /// <summary>What the wrench was set to.</summary>
     public Torque Applied => Torque.FromNewtonMeters(Thousandths / 1000d);
@@ -50,7 +50,7 @@ public sealed record WorkTorque
     internal int Thousandths { get; }
 
     /// <summary>"stem-faceplate 5 N m".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Fastener} {Thousandths / 1000m:0.###} N m");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{FastenerId} {Thousandths / 1000m:0.###} N m");
 }
 
 /// <summary>What was done at one step. Immutable.</summary>
@@ -62,7 +62,7 @@ public sealed record WorkEntry
     }
 
     /// <summary>Id of the step.</summary>
-    public string Step { get; internal init; } = "";
+    public string StepId { get; internal init; } = "";
 
     /// <summary>The step is done.</summary>
     public bool IsDone { get; internal init; }
@@ -77,12 +77,12 @@ public sealed record WorkEntry
     public string Note { get; internal init; } = "";
 
     /// <summary>The step was one of one's own, put into a plan: it has no row in the library.</summary>
-    internal bool IsOwn => StepTable.All.All(r => r.Id != Step);
+    internal bool IsOwn => StepTable.All.All(r => r.Id != StepId);
 
     /// <summary>Sixteen hexadecimal digits of the parts that the step handled, without what is measured; empty where the record does not say.</summary>
     internal string Parts { get; init; } = "";
 
     /// <summary>"fit-stem: done; stem-on-steerer 5 N m".</summary>
     public override string ToString() =>
-        $"{Step}: {string.Join("; ", Measurements.Select(m => m.ToString()).Concat(Torques.Select(t => t.ToString())).Prepend(IsDone ? "done" : "open").Concat(Note.Length > 0 ? [Note] : []))}";
+        $"{StepId}: {string.Join("; ", Measurements.Select(m => m.ToString()).Concat(Torques.Select(t => t.ToString())).Prepend(IsDone ? "done" : "open").Concat(Note.Length > 0 ? [Note] : []))}";
 }

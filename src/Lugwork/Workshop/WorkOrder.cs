@@ -36,7 +36,7 @@ internal static class WorkOrder
         int[] waits = new int[steps.Count];
         for (int i = 0; i < steps.Count; i++)
         {
-            foreach (string before in steps[i].After.Select(a => a.Step).Distinct())
+            foreach (string before in steps[i].After.Select(a => a.StepId).Distinct())
             {
                 if (!places.TryGetValue(before, out int place))
                 {
@@ -81,7 +81,7 @@ internal static class WorkOrder
         while (!walked.Contains(at))
         {
             walked.Add(at);
-            at = steps[places[at]].After.First(a => waits[places[a.Step]] > 0).Step;
+            at = steps[places[at]].After.First(a => waits[places[a.StepId]] > 0).StepId;
         }
 
         string[] circle = [.. walked[walked.IndexOf(at)..]];

@@ -119,7 +119,7 @@ public sealed partial class WorkPlan
 
     private static bool HoldsNull(WorkStep step) =>
         step.Does.Any(d => d is null) || step.Slots.Any(s => s is null) || step.Torques.Any(t => t is null) || step.Checks.Any(c => c is null) || step.Cautions.Any(c => c?.Text is null)
-        || step.After.Any(a => a?.Step is null || a.Because is null) || step.Tools.Any(t => t?.Id is null || t.Name is null) || step.Consumables.Any(s => s?.Id is null || s.Name is null)
+        || step.After.Any(a => a?.StepId is null || a.Because is null) || step.Tools.Any(t => t?.Id is null || t.Name is null) || step.Consumables.Any(s => s?.Id is null || s.Name is null)
         || step.Figures.Any(f => string.IsNullOrEmpty(f?.Id) || f.Name is null || f.Unit is null || f.Words is null || f.Lacking.IsDefault || f.Lacking.Contains(null!) || f.Sources.IsDefault || f.Sources.Contains(null!));
 
     /// <summary>The plan as plain text.</summary>

@@ -36,10 +36,10 @@ public sealed class WorkRecord
     public ImmutableArray<WorkEntry> Entries => [.. Plan.Steps.Where(s => _entries.ContainsKey(s.Id)).Select(s => _entries[s.Id])];
 
     /// <summary>Entries of steps that this plan has no more, since the build is another: kept and counted for nothing. By id.</summary>
-    public ImmutableArray<WorkEntry> Lapsed => [.. _entries.Values.Where(e => Plan.Find(e.Step) is null).OrderBy(e => e.Step, StringComparer.Ordinal)];
+    public ImmutableArray<WorkEntry> Lapsed => [.. _entries.Values.Where(e => Plan.Find(e.StepId) is null).OrderBy(e => e.StepId, StringComparer.Ordinal)];
 
     /// <summary>Steps that can be done now: not done, and all that comes before is.</summary>
-    public ImmutableArray<WorkStep> Next => [.. Plan.Steps.Where(s => !IsDone(s.Id) && s.After.All(a => IsDone(a.Step)))];
+    public ImmutableArray<WorkStep> Next => [.. Plan.Steps.Where(s => !IsDone(s.Id) && s.After.All(a => IsDone(a.StepId)))];
 
     /// <summary>Every step is done.</summary>
     public bool IsComplete => Plan.Steps.All(s => IsDone(s.Id));
@@ -57,7 +57,7 @@ public sealed class WorkRecord
 
     /// <summary>The same entries on another plan, after the build was changed; those of steps that are gone lapse, and stand again when the step comes back.</summary>
     /// <param name="plan">The new plan.</param>
-    public WorkRecord On(WorkPlan plan)
+    public WorkRecord WithPlan(WorkPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         return new(plan, _entries, KeptFor);
@@ -70,12 +70,12 @@ public sealed class WorkRecord
     /// <summary>The step is done.</summary>
     /// <param name="step">Its id.</param>
     /// <exception cref="ArgumentException">This plan has no such step.</exception>
-    public WorkRecord Done(string step) => With(Of(step) with { IsDone = true });
+    public WorkRecord WithDone(string step) => With(Of(step) with { IsDone = true });
 
     /// <summary>The step has to be done again; what was measured stays.</summary>
     /// <param name="step">Its id.</param>
     /// <exception cref="ArgumentException">This plan has no such step.</exception>
-    public WorkRecord Reopened(string step) => With(Of(step) with { IsDone = false });
+    public WorkRecord WithReopened(string step) => With(Of(step) with { IsDone = false });
 
     /// <summary>A length as it was measured; an earlier one of the same figure goes.</summary>
     /// <param name="step">Id of the step.</param>
@@ -83,7 +83,7 @@ public sealed class WorkRecord
     /// <param name="length">0 to 100 m; kept to the nanometre.</param>
     /// <exception cref="ArgumentException">This plan has no such step, the step no such figure, or the figure is no length.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length is no number, or out of range.</exception>
-    public WorkRecord Measured(string step, string figure, Length length)
+    public WorkRecord WithMeasured(string step, string figure, Length length)
     {
         decimal millimetres = Math.Round((decimal)NumberRange.Millimetres(length, 0, MostMillimetres), 6);
         return With(step, figure, millimetres.ToString("0.######", CultureInfo.InvariantCulture), u => u == WorkMeasurement.Millimetres, "Measured");
@@ -95,7 +95,7 @@ public sealed class WorkRecord
     /// <param name="count">1 to 1,000.</param>
     /// <exception cref="ArgumentException">This plan has no such step, the step no such figure, or nothing of it is counted.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>
-    public WorkRecord Counted(string step, string figure, int count) =>
+    public WorkRecord WithCount(string step, string figure, int count) =>
         With(step, figure, NumberRange.Checked(count, 1, MostCount, "", nameof(count)).ToString(CultureInfo.InvariantCulture), u => u is "pitches" or "teeth", "Counted");
 
     /// <summary>What was found out, in words as a build file writes them: "ZS44", "steel"; earlier ones of the same figure go.</summary>
@@ -103,7 +103,7 @@ public sealed class WorkRecord
     /// <param name="figure">Id of a figure of this step that is neither a length nor counted nor a torque.</param>
     /// <param name="text">1 to 1,000 characters.</param>
     /// <exception cref="ArgumentException">This plan has no such step, the step no such figure, the figure is a number, or the text is empty or too long.</exception>
-    public WorkRecord Found(string step, string figure, string text)
+    public WorkRecord WithFinding(string step, string figure, string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         string said = text.Trim();
@@ -116,14 +116,14 @@ public sealed class WorkRecord
     /// <param name="torque">What was applied, in any unit, 0.001 to 300 N m.</param>
     /// <exception cref="ArgumentException">This plan has no such step, or the step no such torque.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The torque is no number, or out of range.</exception>
-    public WorkRecord Applied(string step, string fastener, Torque torque)
+    public WorkRecord WithTorque(string step, string fastener, Torque torque)
     {
         WorkEntry entry = Of(step);
         int thousandths = (int)Math.Round(NumberRange.Checked(torque.NewtonMeters, 0.001, MostTorque, WorkFigure.NewtonMetres, nameof(torque)) * 1000);
         WorkStep at = Plan.Find(step)!;
         string[] known = [.. at.Torques.Select(t => t.Id), .. at.Figures.Where(f => f.Unit == WorkFigure.NewtonMetres).Select(f => f.Id)];
         return known.Contains(fastener)
-            ? With(entry with { Torques = [.. entry.Torques.Where(t => t.Fastener != fastener), new(fastener, thousandths)] })
+            ? With(entry with { Torques = [.. entry.Torques.Where(t => t.FastenerId != fastener), new(fastener, thousandths)] })
             : throw new ArgumentException($"{step} has no torque {fastener}; it has {Listed(known)}", nameof(fastener));
     }
 
@@ -131,7 +131,7 @@ public sealed class WorkRecord
     /// <param name="step">Id of the step.</param>
     /// <param name="note">0 to 1,000 characters.</param>
     /// <exception cref="ArgumentException">This plan has no such step, or the note is too long.</exception>
-    public WorkRecord Noted(string step, string note)
+    public WorkRecord WithNote(string step, string note)
     {
         ArgumentNullException.ThrowIfNull(note);
         WorkEntry entry = Of(step);
@@ -142,12 +142,12 @@ public sealed class WorkRecord
     /// <remarks>A figure that has no field in a part stays in the record alone; one that the part refuses too, and <see cref="Questions"/> says why.</remarks>
     public Build AsBuilt() => MeasuredBuild.Of(this, []);
 
-    internal IEnumerable<WorkEntry> All => _entries.Values.OrderBy(e => e.Step, StringComparer.Ordinal);
+    internal IEnumerable<WorkEntry> All => _entries.Values.OrderBy(e => e.StepId, StringComparer.Ordinal);
 
     private WorkEntry Of(string step)
     {
         ArgumentNullException.ThrowIfNull(step);
-        return Plan.Find(step) is null ? throw new ArgumentException($"this plan has no step {step}", nameof(step)) : _entries.GetValueOrDefault(step) ?? new WorkEntry { Step = step };
+        return Plan.Find(step) is null ? throw new ArgumentException($"this plan has no step {step}", nameof(step)) : _entries.GetValueOrDefault(step) ?? new WorkEntry { StepId = step };
     }
 
     private WorkRecord With(string step, string figure, string text, Func<string, bool> takes, string how)
@@ -160,7 +160,7 @@ public sealed class WorkRecord
         }
 
         return takes(found.Unit)
-            ? With(entry with { Measurements = [.. entry.Measurements.Where(m => m.Figure != figure), new(figure, text, found.Unit)] })
+            ? With(entry with { Measurements = [.. entry.Measurements.Where(m => m.FigureId != figure), new(figure, text, found.Unit)] })
             : throw new ArgumentException($"{figure} is {InWords(found.Unit)}, and {how} does not take that", nameof(figure));
     }
 
@@ -174,7 +174,7 @@ public sealed class WorkRecord
 
     private static string Listed(IEnumerable<string> ids) => string.Join(", ", ids) is { Length: > 0 } list ? list : "none";
 
-    private WorkRecord With(WorkEntry entry) => new(Plan, _entries.SetItem(entry.Step, entry with { Parts = PartsOf(entry.Step) }), KeptFor);
+    private WorkRecord With(WorkEntry entry) => new(Plan, _entries.SetItem(entry.StepId, entry with { Parts = PartsOf(entry.StepId) }), KeptFor);
 
     /// <summary>The parts that a step of this plan handles, as they are now.</summary>
     internal string PartsOf(string step) => Waiver.PartsOf(Plan.Find(step)!.Slots, MeasuredBuild.Bare(Plan.Build));

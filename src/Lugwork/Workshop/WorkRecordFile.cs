@@ -24,12 +24,12 @@ public static class WorkRecordFile
             Build = kept.KeptFor.Length > 0 ? kept.KeptFor : kept.Plan.Build.Name.Length == 0 ? null : kept.Plan.Build.Name,
             Steps = [.. kept.All.Select(e => new EntrySheet
             {
-                Step = e.Step,
+                Step = e.StepId,
                 Own = e.IsOwn ? true : null,
                 Parts = e.Parts.Length == 0 ? null : e.Parts,
                 Done = e.IsDone,
-                Measured = e.Measurements.IsEmpty ? null : e.Measurements.ToDictionary(m => m.Figure, m => new MeasuredSheet { Value = m.Text, Unit = m.Unit.Length == 0 ? null : m.Unit }),
-                TorqueNewtonMetres = e.Torques.IsEmpty ? null : e.Torques.ToDictionary(t => t.Fastener, t => t.Thousandths / 1000m),
+                Measured = e.Measurements.IsEmpty ? null : e.Measurements.ToDictionary(m => m.FigureId, m => new MeasuredSheet { Value = m.Text, Unit = m.Unit.Length == 0 ? null : m.Unit }),
+                TorqueNewtonMetres = e.Torques.IsEmpty ? null : e.Torques.ToDictionary(t => t.FastenerId, t => t.Thousandths / 1000m),
                 Note = e.Note.Length == 0 ? null : e.Note,
             })],
         };
@@ -115,7 +115,7 @@ public static class WorkRecordFile
 
         return new()
         {
-            Step = step,
+            StepId = step,
             Parts = told.Parts ?? "",
             IsDone = told.Done,
             Measurements = [.. measurements],

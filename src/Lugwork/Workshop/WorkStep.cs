@@ -3,12 +3,12 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>Another step that has to be done first, and why.</summary>
-/// <param name="Step">Id of the earlier step.</param>
+/// <param name="StepId">Id of the earlier step.</param>
 /// <param name="Because">Why it comes first.</param>
-public sealed record WorkPrerequisite(string Step, string Because)
+public sealed record WorkPrerequisite(string StepId, string Because)
 {
     /// <summary>"fit-fork: because".</summary>
-    public override string ToString() => $"{Step}: {Because}";
+    public override string ToString() => $"{StepId}: {Because}";
 }
 
 /// <summary>One earlier step and one later one, and why in this order.</summary>
@@ -16,22 +16,22 @@ public sealed record WorkLink
 {
     internal WorkLink(string earlier, string later, string because)
     {
-        Earlier = earlier;
-        Later = later;
+        EarlierId = earlier;
+        LaterId = later;
         Because = because;
     }
 
     /// <summary>Id of the step that comes first.</summary>
-    public string Earlier { get; internal init; }
+    public string EarlierId { get; internal init; }
 
     /// <summary>Id of the step that waits for it.</summary>
-    public string Later { get; internal init; }
+    public string LaterId { get; internal init; }
 
     /// <summary>Why.</summary>
     public string Because { get; internal init; }
 
     /// <summary>"press-headset before fit-fork: because".</summary>
-    public override string ToString() => $"{Earlier} before {Later}: {Because}";
+    public override string ToString() => $"{EarlierId} before {LaterId}: {Because}";
 }
 
 /// <summary>One step of a work plan: what is done, with what, how tight, and what comes before it. Immutable.</summary>

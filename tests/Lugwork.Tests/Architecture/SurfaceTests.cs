@@ -39,7 +39,7 @@ public sealed class SurfaceTests
     public void A_row_of_a_relation_can_be_made_from_a_database()
     {
         PartFitRow row = FitRelations.OfPart(7, Seatpost.Read("27.2 x 350"), Slot.Seatpost)[1];
-        Assert.Equal(row, new(row.PartId, row.Slot, row.Joint, row.Key, row.LimitMin, row.LimitMax));
+        Assert.Equal(row, new(row.PartId, row.SlotKey, row.JointId, row.Key, row.LimitMin, row.LimitMax));
     }
 
     [Fact]

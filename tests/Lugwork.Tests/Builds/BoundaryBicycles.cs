@@ -115,7 +115,7 @@ internal static class BoundaryBicycles
                 }
 
                 Verdict judged = report.Fits.Single(f => f.Joint == line.Joint).Verdict;
-                Verdict sheet = line.For(own.Low);
+                Verdict sheet = line.Judge(own.Low);
 
                 // Of a part with one figure in the joint the sheet says all; of one with several, what holds whatever the others are.
                 bool alone = line.Joint.Inputs.Count(i => i.Slot == slot) == 1;

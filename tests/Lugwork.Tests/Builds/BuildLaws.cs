@@ -56,7 +56,7 @@ public sealed class BuildLaws
     public void Disc_parts_are_missing_unless_the_frame_is_known_to_have_no_mount(string frame, bool disc)
     {
         FitReport report = Build.From(Frame.Read(frame)).Check();
-        foreach (Slot slot in new[] { Slot.RearRotor, Slot.RearBrake, Slot.FrontRotor, Slot.FrontBrake })
+        foreach (Slot slot in new[] { Slot.RearRotor, Slot.RearCaliper, Slot.FrontRotor, Slot.FrontCaliper })
         {
             Assert.Equal(disc, report.Missing.Contains(slot));
             Assert.Equal(disc, report.Build.Needs().Of(slot) is not null);
@@ -83,7 +83,7 @@ public sealed class BuildLaws
             }
 
             Verdict judged = report.Fits.Single(f => f.Joint == line.Joint).Verdict;
-            Verdict sheet = line.For(known.Low);
+            Verdict sheet = line.Judge(known.Low);
             bool agree = input.IsLength ? (judged == Verdict.Fits) == (sheet == Verdict.Fits) : judged == sheet;
             if (!agree)
             {
@@ -111,7 +111,7 @@ public sealed class BuildLaws
             int[] own = [.. Enumerable.Range(0, joint.Inputs.Length).Where(i => i != at && joint.Inputs[i].Slot == slot)];
             foreach (long code in joint.Inputs[at].Domain)
             {
-                Verdict sheet = line.For(code);
+                Verdict sheet = line.Judge(code);
                 row[at] = Exact(code);
                 int twin = joint.Inputs.IndexOf(joint.Inputs.FirstOrDefault(i => i != line.Input && i.Slot == slot && i.Field == line.Field)!);
                 if (twin >= 0)
@@ -169,11 +169,11 @@ public sealed class BuildLaws
 
             foreach (long code in edges.SelectMany(e => new[] { e - 1, e, e + 1 }).Append(1).Where(c => c > 0).Distinct())
             {
-                Assert.True(SomeFits(joint, slot, at, row, code) == (line.For(code) == Verdict.Fits), $"{line} says {line.For(code)} of {code} nm");
+                Assert.True(SomeFits(joint, slot, at, row, code) == (line.Judge(code) == Verdict.Fits), $"{line} says {line.Judge(code)} of {code} nm");
             }
 
             // What no length can be is none: zero is also what a default is.
-            Assert.All([0, -1, long.MinValue, 100_000_000_001, long.MaxValue], code => Assert.Equal(Verdict.NeedsMeasuring, line.For(code)));
+            Assert.All([0, -1, long.MinValue, 100_000_000_001, long.MaxValue], code => Assert.Equal(Verdict.NeedsMeasuring, line.Judge(code)));
         }
     }
 
@@ -276,7 +276,7 @@ public sealed class BuildLaws
             {
                 Seatpost post = Seatpost.Read("21.15; mark none") with { Insertion = Known<Dimension>.Of(Dimension.OfFitCode(code)) };
                 Verdict judged = build.With(post).Check().Fits.Single(f => f.Joint == line.Joint).Verdict;
-                Assert.Equal(judged == Verdict.Fits, line.For(code) == Verdict.Fits);
+                Assert.Equal(judged == Verdict.Fits, line.Judge(code) == Verdict.Fits);
             }
         }
     }

@@ -28,7 +28,7 @@ public sealed class ContradictionTests
     [InlineData("8")]
     public void A_cassette_made_in_code_that_contradicts_itself_fits_nothing(string chain)
     {
-        Cassette cassette = new() { Pattern = Known<CassettePattern>.Of(CassettePattern.Hg8), Sprockets = Known<SprocketClass>.Of(SprocketClass.For12) };
+        Cassette cassette = new() { Pattern = Known<CassettePattern>.Of(CassettePattern.Hg8), Speeds = Known<SprocketClass>.Of(SprocketClass.For12) };
         Fit onChain = Bench.Judge("chain-on-cassette", "material steel", (Slot.Cassette, cassette), (Slot.Chain, Chain.Read(chain)));
         Fit onBody = Bench.Judge("cassette-on-freehub-body", "material steel", (Slot.Cassette, cassette), (Slot.RearWheel, Wheel.Read("body HG-M")));
         Assert.Equal((Verdict.NeedsMeasuring, Verdict.NeedsMeasuring), (onChain.Verdict, onBody.Verdict));

@@ -21,7 +21,7 @@ public sealed class ReadingTests
         Assert.Contains("as measured", Of(measured, "toe-clearance").Sentence, StringComparison.Ordinal);
         Build other = measured.With(Tyre.Read("66-622; tubeless"), Slot.FrontTyre);
         Assert.Equal(Verdict.NeedsMeasuring, Of(other, "toe-clearance").Verdict);
-        Assert.Equal(KnownState.Unknown, ((Crankset)other[Slot.Crankset]!).ToeRoom.State);
+        Assert.Equal(KnownState.Unknown, ((Crankset)other[Slot.Crankset]!).ToeClearance.State);
         Assert.Empty(other.AsBuilt);
         Assert.Equal("toeRoom 130", other.OldReadings.Select(v => $"{v.Field} {v.Value}").Single());
         Assert.Contains("Measured with other parts, so unknown again: crankset, toeRoom: 130", other.Check().ToString(), StringComparison.Ordinal);

@@ -112,7 +112,7 @@ public sealed class RiderJointTests
     [Fact]
     public void Made_in_code_the_heaviest_figure_counts()
     {
-        Rider turned = Rider.Read("82 kg") with { WithLuggage = Kilograms(70), System = Kilograms(60) };
+        Rider turned = Rider.Read("82 kg") with { MassWithLuggage = Kilograms(70), SystemMass = Kilograms(60) };
         Assert.Equal(Verdict.Unsafe, Judge("rider-on-frame", "load limit 80 kg; system limit none", (Slot.Rider, turned)).Verdict);
         Assert.Equal(Verdict.Unsafe, Judge("rider-on-frame", "load limit none; system limit 80 kg", (Slot.Rider, turned)).Verdict);
     }
@@ -138,9 +138,9 @@ public sealed class RiderJointTests
         Assert.Equal(95_000, fork[0].LeastLoad!.Value.Grams);
         Assert.Null(fork[0].MostLoad);
         Assert.Null(fork[0].Least);
-        Assert.Equal(Verdict.Fits, fork[0].For(95_000));
-        Assert.Equal(Verdict.DoesNotFit, fork[0].For(94_999));
-        Assert.Equal(Verdict.NeedsMeasuring, fork[0].For(500_001));
+        Assert.Equal(Verdict.Fits, fork[0].Judge(95_000));
+        Assert.Equal(Verdict.DoesNotFit, fork[0].Judge(94_999));
+        Assert.Equal(Verdict.NeedsMeasuring, fork[0].Judge(500_001));
         Assert.Equal(["condition-3", "condition-4", "condition-5"], build.Needs().Of(Slot.Fork)!.Lines.Single(l => l.Joint.Id == "use-of-fork").Accepted);
         NeedLine post = build.Needs().Of(Slot.Seatpost)!.Lines.First(l => l.Joint.Id == "rider-on-seatpost");
         Assert.Equal("seatpost's limit for the rider at least 82 kg", post.ToString());
@@ -152,7 +152,7 @@ public sealed class RiderJointTests
         Build build = BuildFile.Read("""{ "parts": { "frame": { "loadLimit": 120, "systemLimit": "none", "use": 2 }, "rider": { "mass": 82.5, "withLuggage": "15 st", "system": "unknown", "use": "condition 2" } } }""");
         Rider rider = (Rider)build[Slot.Rider]!;
         Assert.Equal(82_500, rider.Mass.Value.Grams);
-        Assert.Equal(95_254, rider.WithLuggage.Value.Grams);
+        Assert.Equal(95_254, rider.MassWithLuggage.Value.Grams);
         Assert.Equal(Verdict.Fits, build.Check().Fits.Single(f => f.Joint!.Id == "rider-on-frame").Verdict);
         Assert.Equal(build[Slot.Rider], BuildFile.Read(BuildFile.Write(build))[Slot.Rider]);
     }

@@ -58,7 +58,7 @@ public sealed class SystemCheckTests
     [InlineData("; adapter on IS-rear | PM-180", Verdict.NeedsMeasuring)]
     public void An_adapter_that_is_there_fits_the_mount_that_it_is_made_for(string on, Verdict verdict)
     {
-        Fit fit = Of(Check("rear brake PM-180", (Slot.RearRotor, "200; six-bolt"), (Slot.RearBrake, "post; adapter +20" + on)), "rear-caliper-on-mount");
+        Fit fit = Of(Check("rear brake PM-180", (Slot.RearRotor, "200; six-bolt"), (Slot.RearCaliper, "post; adapter +20" + on)), "rear-caliper-on-mount");
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "adapterOn"));
     }
@@ -113,7 +113,7 @@ public sealed class SystemCheckTests
         Build build = Build.From(Frame.Read("steel")).With(Crankset.Read("largest ring 50; smallest ring 34")).With(Cassette.Read("smallest sprocket 11; largest sprocket 34"));
         NeedLine line = build.Needs().Of(Slot.RearDerailleur)!.Lines.Single(l => l.Joint.Id == "derailleur-capacity");
         Assert.Equal("39", line.Accepted[0]);
-        Assert.Equal((Verdict.DoesNotFit, Verdict.Fits), (line.For(38), line.For(39)));
+        Assert.Equal((Verdict.DoesNotFit, Verdict.Fits), (line.Judge(38), line.Judge(39)));
     }
 
     [Fact]
@@ -262,7 +262,7 @@ public sealed class SystemCheckTests
     [InlineData("unknown", "180", "+20", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
     public void An_adapter_is_asked_for_at_the_mount_and_judged_where_it_is(string mount, string rotor, string adapter, Verdict onMount, Verdict withRotor)
     {
-        FitReport report = Check($"rear brake {mount}", (Slot.RearBrake, $"post; adapter {adapter}"), (Slot.RearRotor, rotor));
+        FitReport report = Check($"rear brake {mount}", (Slot.RearCaliper, $"post; adapter {adapter}"), (Slot.RearRotor, rotor));
         Assert.Equal((onMount, withRotor), (Of(report, "rear-caliper-on-mount").Verdict, Of(report, "rear-adapter-with-rotor").Verdict));
         Assert.Equal(onMount == Verdict.NeedsPart, report.Build.SmallParts().Any(p => p.Id.StartsWith("rear-caliper-on-mount:", StringComparison.Ordinal)));
     }

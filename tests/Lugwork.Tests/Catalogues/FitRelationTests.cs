@@ -27,7 +27,7 @@ public sealed class FitRelationTests
     public void Where_it_depends_on_what_is_not_known_every_way_is_named()
     {
         static string Takes(string bore, string post) => FitRelations.NeedsOf(1, Build.From(Frame.Read($"seatTube {bore}")), Slot.Seatpost)
-            .Single(r => r.Joint == "seatpost-in-seat-tube" && r.Key == $"seatpost-in-seat-tube={post}").Bridge;
+            .Single(r => r.JointId == "seatpost-in-seat-tube" && r.Key == $"seatpost-in-seat-tube={post}").Bridge;
         string narrow = Takes("28.6", "27.2");
         string wide = Takes("31.6", "27.2");
         Assert.Contains("shim", narrow, StringComparison.Ordinal);
@@ -39,9 +39,9 @@ public sealed class FitRelationTests
     public void A_limit_is_a_range_in_nanometres()
     {
         ImmutableArray<FrameNeedRow> needs = FitRelations.NeedsOf(1, Build.From(Frame.Read("largest rear rotor 180")), Slot.RearRotor);
-        FrameNeedRow limit = needs.Single(r => r.Joint == "rear-rotor-within-limit" && r.Key.EndsWith(":figure", StringComparison.Ordinal));
+        FrameNeedRow limit = needs.Single(r => r.JointId == "rear-rotor-within-limit" && r.Key.EndsWith(":figure", StringComparison.Ordinal));
         Assert.Equal((1L, 180_000_000L), (limit.LimitMin, limit.LimitMax));
-        PartFitRow rotor = FitRelations.OfPart(2, Rotor.Read("160; six-bolt"), Slot.RearRotor).Single(r => r.Joint == "rear-rotor-within-limit");
+        PartFitRow rotor = FitRelations.OfPart(2, Rotor.Read("160; six-bolt"), Slot.RearRotor).Single(r => r.JointId == "rear-rotor-within-limit");
         Assert.Equal(("rear-rotor-within-limit:figure", 160_000_000L, 160_000_000L), (rotor.Key, rotor.LimitMin, rotor.LimitMax));
         Assert.False(Met(FitRelations.OfPart(2, Rotor.Read("203; six-bolt"), Slot.RearRotor), needs, "rear-rotor-within-limit"));
     }
@@ -53,7 +53,7 @@ public sealed class FitRelationTests
         Assert.Equal(FitRelations.AnyPart, First(Seatpost.Read("27.2; condition new"), Slot.Seatpost));
         Assert.Equal(FitRelations.RefusedPart, First(Seatpost.Read("27.2; condition recalled"), Slot.Seatpost));
         Assert.Equal(FitRelations.AskedPart, First(Wheel.Read("body hub-motor"), Slot.FrontWheel));
-        string[] Needed(Verdict worst) => [.. FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, worst).Where(n => n.Joint.Length == 0).Select(n => n.Key)];
+        string[] Needed(Verdict worst) => [.. FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2")), Slot.Seatpost, worst).Where(n => n.JointId.Length == 0).Select(n => n.Key)];
         Assert.Equal([FitRelations.AnyPart], Needed(Verdict.Fits));
         Assert.Equal([FitRelations.AnyPart, FitRelations.NeedsBuyingPart], Needed(Verdict.NeedsPart));
         Assert.Equal([FitRelations.AnyPart, FitRelations.NeedsBuyingPart, FitRelations.AskedPart], Needed(Verdict.NeedsMeasuring));
@@ -89,7 +89,7 @@ public sealed class FitRelationTests
         Assert.DoesNotContain(FitRelations.DecidedByCheck(Slot.Seatpost), j => j.Id == "seatpost-in-seat-tube");
         foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame))
         {
-            string[] rows = [.. FitRelations.OfPart(1, Shelves.Part(slot, new Random(3)), slot).Select(r => r.Joint).Where(j => j.Length > 0).Distinct()];
+            string[] rows = [.. FitRelations.OfPart(1, Shelves.Part(slot, new Random(3)), slot).Select(r => r.JointId).Where(j => j.Length > 0).Distinct()];
             Assert.Equal(JointTable.All.Where(j => j.Slots.Contains(slot)).Select(j => j.Id).Order(StringComparer.Ordinal), rows.Concat(FitRelations.DecidedByCheck(slot).Select(j => j.Id)).Order(StringComparer.Ordinal));
         }
     }
@@ -146,7 +146,7 @@ public sealed class FitRelationTests
         HashSet<string> byCheck = [.. FitRelations.DecidedByCheck(slot).Select(j => j.Id)];
         foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && !byCheck.Contains(j.Id)))
         {
-            bool asked = needs.Any(n => n.Joint == joint.Id);
+            bool asked = needs.Any(n => n.JointId == joint.Id);
             if (!asked)
             {
                 Assert.False(judged.ContainsKey(joint.Id), $"{joint} is judged and not asked");
@@ -154,15 +154,15 @@ public sealed class FitRelationTests
             }
 
             Verdict? verdict = judged.TryGetValue(joint.Id, out Verdict said) ? said : null;
-            FrameNeedRow[] met = [.. needs.Where(n => n.Joint == joint.Id && rows.Any(r => Meets(r, n)))];
+            FrameNeedRow[] met = [.. needs.Where(n => n.JointId == joint.Id && rows.Any(r => Meets(r, n)))];
             bool right = verdict is null || verdict <= worst;
             if (right)
             {
-                Assert.True(met.Length > 0, $"{joint} says {verdict} of {part} and no row of it is met:\n{string.Join('\n', needs.Where(n => n.Joint == joint.Id).Take(20))}\n{string.Join('\n', rows.Where(r => r.Joint == joint.Id))}");
+                Assert.True(met.Length > 0, $"{joint} says {verdict} of {part} and no row of it is met:\n{string.Join('\n', needs.Where(n => n.JointId == joint.Id).Take(20))}\n{string.Join('\n', rows.Where(r => r.JointId == joint.Id))}");
             }
 
             // One row, one figure, and no row that leaves it to the check: then the join says what the joint says.
-            PartFitRow[] own = [.. rows.Where(r => r.Joint == joint.Id)];
+            PartFitRow[] own = [.. rows.Where(r => r.JointId == joint.Id)];
             if (own.Length == 1 && own[0].LimitMin == own[0].LimitMax && !met.Any(m => m.Bridge == FitRelations.Check))
             {
                 Assert.True(right == met.Length > 0, $"{joint} says {verdict} and is met by {string.Join(" and ", met.Select(m => m.ToString()))}");
@@ -173,11 +173,11 @@ public sealed class FitRelationTests
     }
 
     private static bool Joined(ImmutableArray<PartFitRow> part, ImmutableArray<FrameNeedRow> needs) =>
-        needs.GroupBy(n => n.Joint).All(asked => asked.Any(n => part.Any(r => Meets(r, n))));
+        needs.GroupBy(n => n.JointId).All(asked => asked.Any(n => part.Any(r => Meets(r, n))));
 
     private static bool Met(ImmutableArray<PartFitRow> part, ImmutableArray<FrameNeedRow> needs, string joint) =>
-        needs.Any(n => n.Joint == joint && part.Any(r => Meets(r, n)));
+        needs.Any(n => n.JointId == joint && part.Any(r => Meets(r, n)));
 
     private static bool Meets(PartFitRow part, FrameNeedRow need) =>
-        part.Slot == need.Slot && part.Key == need.Key && part.LimitMin <= need.LimitMax && part.LimitMax >= need.LimitMin;
+        part.SlotKey == need.SlotKey && part.Key == need.Key && part.LimitMin <= need.LimitMax && part.LimitMax >= need.LimitMin;
 }

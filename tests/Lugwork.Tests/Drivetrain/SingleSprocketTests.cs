@@ -34,10 +34,10 @@ public sealed class SingleSprocketTests
     [Fact]
     public void A_measured_crank_is_a_usual_one_or_the_reading_with_both_ends_and_nothing_beyond_the_range()
     {
-        Assert.Equal(["172.5"], CrankLength.WithinError(172.6m, 0.1m).Select(c => c.FitKey));
-        Assert.Equal([248.5m, 249m, 249.5m], CrankLength.WithinError(249m, 0.5m).Select(c => c.Millimetres));
-        Assert.Equal([249m, 249.5m, 250m], CrankLength.WithinError(249.5m, 0.5m).Select(c => c.Millimetres));
-        Assert.Empty(CrankLength.WithinError(249.9m, 0.5m));
-        Assert.Empty(CrankLength.WithinError(100.1m, 0.5m));
+        Assert.Equal(["172.5"], UsualCrankLength.WithinError(172.6m, 0.1m).Select(c => c.FitKey));
+        Assert.Equal([248.5m, 249m, 249.5m], UsualCrankLength.WithinError(249m, 0.5m).Select(c => c.Millimetres));
+        Assert.Equal([249m, 249.5m, 250m], UsualCrankLength.WithinError(249.5m, 0.5m).Select(c => c.Millimetres));
+        Assert.Empty(UsualCrankLength.WithinError(249.9m, 0.5m));
+        Assert.Empty(UsualCrankLength.WithinError(100.1m, 0.5m));
     }
 }

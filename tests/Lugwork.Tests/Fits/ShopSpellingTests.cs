@@ -99,7 +99,7 @@ public sealed class ShopSpellingTests
     private static void Reads<T>(string text, string keys)
         where T : IInterfaceValue<T>
     {
-        Reading<T> reading = T.Read(text);
+        TextReading<T> reading = T.Read(text);
         Assert.Equal(keys, string.Join('|', reading.Values.Select(v => v.FitKey)));
         Assert.Equal(!keys.Contains('|', StringComparison.Ordinal) && keys.Length > 0, reading.IsClear);
         Assert.Equal(reading.IsClear, reading.Reason is null or "");

@@ -22,7 +22,7 @@ public sealed class StemTextTests
     public void Where_one_end_is_settled_a_bare_size_is_the_other(string text, string fixing, string bar)
     {
         Stem stem = Stem.Read(text);
-        Assert.Equal(fixing, stem.Foot.Value.FitKey);
+        Assert.Equal(fixing, stem.Fixing.Value.FitKey);
         Assert.Equal(bar, stem.BarClamp.Value.FitKey);
     }
 }

@@ -83,7 +83,7 @@ public sealed class DriveStepTests
     public void With_a_fixed_chain_the_wheel_is_still_held_as_its_hub_says(string slot, string hub, string? nuts, string said, bool afterChain)
     {
         Build build = Steel($"; kind single-speed; rearSlot {slot}").With(Wheel.Read(hub), Slot.RearWheel).With(Cassette.Read("pattern freewheel")).With(Chain.Read("1/8"));
-        WorkPlan plan = (nuts is null ? build : build.With(AxleNuts.Read(nuts), Slot.RearNuts)).WorkPlan();
+        WorkPlan plan = (nuts is null ? build : build.With(AxleNuts.Read(nuts), Slot.RearAxleNuts)).WorkPlan();
         Assert.Equal(afterChain, Says(plan.Find("set-chain-tension")!, said));
         Assert.Equal(!afterChain, Says(plan.Find("fit-rear-wheel")!, said));
         string[] rows = [.. plan.Find("set-chain-tension")!.Torques.Select(t => t.Id), .. plan.Find("fit-rear-wheel")!.Torques.Select(t => t.Id)];
@@ -131,8 +131,8 @@ public sealed class DriveStepTests
     [InlineData("body HG-8", "cable", false)]
     public void Three_lugs_alone_make_no_hub_gear(string wheel, string? shifter, bool? gears)
     {
-        Build build = Steel("; kind touring").With(Wheel.Read(wheel), Slot.RearWheel).With(AxleNuts.Read("M10x1"), Slot.RearNuts);
-        WorkPlan plan = (shifter is null ? build : build.With(Shifter.Read(shifter), Slot.Shifter)).WorkPlan();
+        Build build = Steel("; kind touring").With(Wheel.Read(wheel), Slot.RearWheel).With(AxleNuts.Read("M10x1"), Slot.RearAxleNuts);
+        WorkPlan plan = (shifter is null ? build : build.With(Shifter.Read(shifter), Slot.RearShifter)).WorkPlan();
         Assert.Equal(gears == true, plan.Find("fit-rear-wheel")!.Torques.Any(t => t.Id == "axle-nut"));
         Assert.Equal(gears is null, plan.Find("fit-rear-wheel")!.Figures.Any(f => f.Id == "axle-torque" && f.Lacking[0].StartsWith("whether the hub has gears", StringComparison.Ordinal)));
         Assert.Equal(gears == true && shifter is not null, plan.Find("adjust-gears") is { } gear && Says(gear, "by the marks"));

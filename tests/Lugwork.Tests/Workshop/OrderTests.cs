@@ -39,10 +39,10 @@ public sealed class OrderTests
     {
         WorkPlan plan = Bench.WholeBicycle().WorkPlan();
         WorkLink[] chain = [.. plan.WhyBefore("press-headset", "fit-stem")];
-        Assert.Equal("press-headset", chain[0].Earlier);
-        Assert.Equal("fit-stem", chain[^1].Later);
-        Assert.Equal(chain.Skip(1).Select(l => l.Earlier), chain.SkipLast(1).Select(l => l.Later));
-        Assert.All(chain, l => Assert.Contains(plan.Find(l.Later)!.After, a => a.Step == l.Earlier && a.Because == l.Because));
+        Assert.Equal("press-headset", chain[0].EarlierId);
+        Assert.Equal("fit-stem", chain[^1].LaterId);
+        Assert.Equal(chain.Skip(1).Select(l => l.EarlierId), chain.SkipLast(1).Select(l => l.LaterId));
+        Assert.All(chain, l => Assert.Contains(plan.Find(l.LaterId)!.After, a => a.StepId == l.EarlierId && a.Because == l.Because));
     }
 
     [Fact]
@@ -59,11 +59,11 @@ public sealed class OrderTests
     {
         WorkPlan plan = Bench.WholeBicycle().WorkPlan();
         WorkLink[] chain = [.. plan.LongestChain];
-        Assert.Equal("recheck", chain[^1].Later);
-        Assert.Equal(chain.Skip(1).Select(l => l.Earlier), chain.SkipLast(1).Select(l => l.Later));
+        Assert.Equal("recheck", chain[^1].LaterId);
+        Assert.Equal(chain.Skip(1).Select(l => l.EarlierId), chain.SkipLast(1).Select(l => l.LaterId));
         int Minutes(string id) => plan.Find(id)!.Time.Minutes();
-        int Most(string id) => Minutes(id) + plan.Find(id)!.After.Select(a => Most(a.Step)).DefaultIfEmpty().Max();
-        Assert.Equal(Most("recheck"), Minutes(chain[0].Earlier) + chain.Sum(l => Minutes(l.Later)));
+        int Most(string id) => Minutes(id) + plan.Find(id)!.After.Select(a => Most(a.StepId)).DefaultIfEmpty().Max();
+        Assert.Equal(Most("recheck"), Minutes(chain[0].EarlierId) + chain.Sum(l => Minutes(l.LaterId)));
     }
 
     [Fact]

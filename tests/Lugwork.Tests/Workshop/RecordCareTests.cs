@@ -11,18 +11,18 @@ public sealed class RecordCareTests
 
     private static readonly Build Uncut = Build.From(Frame.Read("material steel; head tube length 130"))
         .With(Fork.Read("steerer kind threadless; steerer material steel")).With(Headset.Read("threadless; upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"))
-        .With(BrakeLever.Read("fluid mineral"), Slot.RearLever).With(Shifter.Read("cable"), Slot.Shifter).With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Rotor.Read("160"), Slot.FrontRotor).With(Caliper.Read("post"), Slot.FrontBrake);
+        .With(BrakeLever.Read("fluid mineral"), Slot.RearBrakeLever).With(Shifter.Read("cable"), Slot.RearShifter).With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Rotor.Read("160"), Slot.FrontRotor).With(Caliper.Read("post"), Slot.FrontCaliper);
 
     private static Length Mm(double length) => Length.FromMillimeters(length);
 
     [Fact]
     public void A_mark_at_the_dry_fit_is_no_cut()
     {
-        WorkRecord record = WorkRecord.For(Uncut.WorkPlan()).Measured("dry-fit-fork", "steerer-cut", Mm(212)).Done("dry-fit-fork");
+        WorkRecord record = WorkRecord.For(Uncut.WorkPlan()).WithMeasured("dry-fit-fork", "steerer-cut", Mm(212)).WithDone("dry-fit-fork");
         Assert.Empty(record.AsBuilt().AsBuilt);
         Assert.Contains(record.AsBuilt().WorkPlan().Find("cut-steerer")!.Tools, t => t.Id == "saw");
         Assert.Equal("212", WorkRecordFile.Read(WorkRecordFile.Write(record), record.Plan).Entries.Single().Measurements.Single().Text);
-        Assert.Equal(AsBuiltKind.Cut, Assert.Single(record.Measured("cut-steerer", "steerer-cut", Mm(212)).AsBuilt().AsBuilt).Kind);
+        Assert.Equal(AsBuiltKind.Cut, Assert.Single(record.WithMeasured("cut-steerer", "steerer-cut", Mm(212)).AsBuilt().AsBuilt).Kind);
     }
 
     [Theory]
@@ -30,9 +30,9 @@ public sealed class RecordCareTests
     [InlineData("shift-line", "connect-shifters")]
     public void A_way_measured_while_the_lines_are_laid_is_no_cut(string line, string cuts)
     {
-        WorkRecord record = WorkRecord.For(Uncut.WorkPlan()).Measured("route-lines", line, Mm(1700));
+        WorkRecord record = WorkRecord.For(Uncut.WorkPlan()).WithMeasured("route-lines", line, Mm(1700));
         Assert.Empty(record.AsBuilt().AsBuilt);
-        Assert.Equal(["1650"], record.Measured(cuts, line, Mm(1650)).AsBuilt().AsBuilt.Select(v => v.Value));
+        Assert.Equal(["1650"], record.WithMeasured(cuts, line, Mm(1650)).AsBuilt().AsBuilt.Select(v => v.Value));
     }
 
     [Fact]
@@ -59,21 +59,21 @@ public sealed class RecordCareTests
     [Fact]
     public void A_cut_of_nothing_is_asked_about()
     {
-        WorkRecord record = WorkRecord.For(Uncut.Without(Slot.Headset).WorkPlan()).Measured("cut-steerer", "steerer-cut", Mm(0)).Done("cut-steerer");
+        WorkRecord record = WorkRecord.For(Uncut.Without(Slot.Headset).WorkPlan()).WithMeasured("cut-steerer", "steerer-cut", Mm(0)).WithDone("cut-steerer");
         Assert.Contains(record.Questions, q => q.StartsWith("cut-steerer: steerer-cut 0 mm counts for nothing", StringComparison.Ordinal));
         Assert.Contains(record.Questions, q => q.Contains("steerer-cut was neither known nor written down", StringComparison.Ordinal));
-        Assert.Empty(WorkRecord.For(Plan).Measured("fit-stem", "spacers-above", Mm(0)).Questions);
+        Assert.Empty(WorkRecord.For(Plan).WithMeasured("fit-stem", "spacers-above", Mm(0)).Questions);
     }
 
     [Fact]
     public void Two_answers_for_one_thing_are_asked_about_and_the_later_one_counts()
     {
-        WorkRecord record = WorkRecord.For(Uncut.WorkPlan()).Measured("dry-fit-fork", "steerer-cut", Mm(212)).Measured("cut-steerer", "steerer-cut", Mm(150));
+        WorkRecord record = WorkRecord.For(Uncut.WorkPlan()).WithMeasured("dry-fit-fork", "steerer-cut", Mm(212)).WithMeasured("cut-steerer", "steerer-cut", Mm(150));
         Assert.Equal("cut-steerer says steerer-cut 150 mm, and dry-fit-fork says steerer-cut 212 mm: the later one counts; measure once more", Assert.Single(record.Questions));
         Assert.Equal("150", Assert.Single(record.AsBuilt().AsBuilt).Value);
-        Assert.Empty(record.Measured("cut-steerer", "steerer-cut", Mm(212)).Questions);
-        Assert.Single(WorkRecord.For(Plan).Measured("fit-front-rotor", "rotor-thickness", Mm(1.8)).Measured("mount-front-caliper", "rotor-thickness", Mm(1.6)).Questions, q => q.Contains("the later one counts", StringComparison.Ordinal));
-        Assert.DoesNotContain(WorkRecord.For(Plan).Measured("fit-front-rotor", "rotor-thickness", Mm(1.8)).Measured("fit-rear-rotor", "rotor-thickness", Mm(1.6)).Questions, q => q.Contains("the later one counts", StringComparison.Ordinal));
+        Assert.Empty(record.WithMeasured("cut-steerer", "steerer-cut", Mm(212)).Questions);
+        Assert.Single(WorkRecord.For(Plan).WithMeasured("fit-front-rotor", "rotor-thickness", Mm(1.8)).WithMeasured("mount-front-caliper", "rotor-thickness", Mm(1.6)).Questions, q => q.Contains("the later one counts", StringComparison.Ordinal));
+        Assert.DoesNotContain(WorkRecord.For(Plan).WithMeasured("fit-front-rotor", "rotor-thickness", Mm(1.8)).WithMeasured("fit-rear-rotor", "rotor-thickness", Mm(1.6)).Questions, q => q.Contains("the later one counts", StringComparison.Ordinal));
     }
 
     /// <summary>The saddle is raised after the post was fitted: that is the work, and no contradiction.</summary>
@@ -81,7 +81,7 @@ public sealed class RecordCareTests
     public void A_step_that_sets_a_thing_anew_may_differ_from_the_one_that_fitted_it()
     {
         WorkPlan plan = Uncut.With(Saddle.Read("7 mm round")).WorkPlan();
-        WorkRecord record = WorkRecord.For(plan).Measured("fit-seatpost", "post-insertion", Mm(150)).Measured("set-saddle-height", "post-insertion", Mm(120));
+        WorkRecord record = WorkRecord.For(plan).WithMeasured("fit-seatpost", "post-insertion", Mm(150)).WithMeasured("set-saddle-height", "post-insertion", Mm(120));
         Assert.DoesNotContain(record.Questions, q => q.Contains("the later one counts", StringComparison.Ordinal));
         Assert.Equal("120", ((Seatpost)record.AsBuilt()[Slot.Seatpost]!).Insertion.ToString());
     }
@@ -96,7 +96,7 @@ public sealed class RecordCareTests
     public void A_record_with_steps_of_ones_own_reads_back_as_it_was_written() => Assert.All(Bicycle.All, build =>
     {
         WorkPlan plan = build.WorkPlan().With(Rack);
-        WorkRecord record = WorkRecord.For(plan).Applied("fit-rack", "rack-torque", Torque.FromNewtonMeters(6)).Measured("fit-rack", "rack-height", Mm(320)).Done("fit-rack");
+        WorkRecord record = WorkRecord.For(plan).WithTorque("fit-rack", "rack-torque", Torque.FromNewtonMeters(6)).WithMeasured("fit-rack", "rack-height", Mm(320)).WithDone("fit-rack");
         string text = WorkRecordFile.Write(record);
         Assert.True(WorkRecordFile.TryRead(text, plan, out WorkRecord? back, out ImmutableArray<SpecProblem> problems), string.Join("; ", problems.Select(p => p.ToString())));
         Assert.Equal(record.Entries.Select(e => e.ToString()), back!.Entries.Select(e => e.ToString()));
