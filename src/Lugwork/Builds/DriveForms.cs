@@ -18,20 +18,20 @@ internal static partial class PartForms
     public static PartForm<Crankset> Crankset { get; } = new("crankset", () => new Crankset(),
         PartField<Crankset>.Of("spindle", "a spindle such as 24-road, 28.99 or square-JIS", p => p.Spindle, (p, v) => p with { Spindle = v }, []),
         PartField<Crankset>.Of("pedalThread", "a thread such as 9/16", p => p.PedalThread, (p, v) => p with { PedalThread = v }, ["pedals", "pedal thread"]),
-        PartField<Crankset>.Of("rings", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Speeds, (p, v) => p with { Speeds = v }, ["speeds"]),
+        PartField<Crankset>.Of("speeds", "speeds such as 11, or 1/8 or 3/32 for one ring", p => p.Speeds, (p, v) => p with { Speeds = v }, ["rings"]),
         PartField<Crankset>.Of("boltCircle", "a circle such as 5x110 or 4x104, or none", p => p.BoltCircle, (p, v) => p with { BoltCircle = v }, ["bolt circle", "BCD", "spider"]),
         PartField<Crankset>.Of("directMount", "3-bolt, 8-bolt or own, or none", p => p.DirectMount, (p, v) => p with { DirectMount = v }, ["direct mount"]),
         PartField<Crankset>.Of("largestRing", "teeth such as 50", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
         PartField<Crankset>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []),
         PartField<Crankset>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
         MadeOf<Crankset>(p => p.Made, (p, v) => p with { Made = v }),
-        PartField<Crankset>.Of("ringLine", Millimetres, p => p.MeasuredChainline, (p, v) => p with { MeasuredChainline = v }, ["ring line"]),
+        PartField<Crankset>.Of("measuredChainline", Millimetres, p => p.MeasuredChainline, (p, v) => p with { MeasuredChainline = v }, ["measured chainline", "ring line"]),
         PartField<Crankset>.Of("shellWidth", Millimetres, p => p.ShellWidth, (p, v) => p with { ShellWidth = v }, ["shell width", "for shell"]),
         PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]),
         PartField<Crankset>.Of("smallestRing", "teeth such as 34, or none with one ring", p => p.SmallestRing, (p, v) => p with { SmallestRing = v }, ["smallest ring", "smallest chainring"]),
         PartField<Crankset>.Of("crankLength", Millimetres, p => p.CrankLength, (p, v) => p with { CrankLength = v }, ["crank length", "arm length"]),
         PartField<Crankset>.Of("qFactor", Millimetres, p => p.QFactor, (p, v) => p with { QFactor = v }, ["q factor", "Q"]),
-        PartField<Crankset>.Of("toeRoom", Millimetres, p => p.ToeClearance, (p, v) => p with { ToeClearance = v }, ["toe room"]));
+        PartField<Crankset>.Of("toeClearance", Millimetres, p => p.ToeClearance, (p, v) => p with { ToeClearance = v }, ["toe clearance", "toe room"]));
 
     public static PartForm<Pedals> Pedals { get; } = new("pedals", () => new Pedals(),
         PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true),

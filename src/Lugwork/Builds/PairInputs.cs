@@ -11,8 +11,8 @@ internal static partial class JointInputs
 
     private const string LineMeasure = "Ruler from the middle plane of the frame (half the tube or the shell) to the middle of the tooth, to 0.5 mm.";
 
-    public static readonly JointInput RingLine = Input<Crankset, Dimension>(Slot.Crankset, "ringLine", "line of the ring", p => p.RingLineOrChainline, LineMeasure, Lengths);
-    public static readonly JointInput SprocketLine = Input<Wheel, Dimension>(Slot.RearWheel, "sprocketLine", "line of the sprocket", p => p.SprocketChainline, LineMeasure, Lengths);
+    public static readonly JointInput RingLine = Input<Crankset, Dimension>(Slot.Crankset, "measuredChainline", "line of the ring", p => p.RingLineOrChainline, LineMeasure, Lengths);
+    public static readonly JointInput SprocketLine = Input<Wheel, Dimension>(Slot.RearWheel, "sprocketChainline", "line of the sprocket", p => p.SprocketChainline, LineMeasure, Lengths);
     public static readonly JointInput TabRing = Input<Frame, ToothCount>(Slot.Frame, "smallestOuterRing", "smallest outer ring of the tab", p => p.SmallestOuterRing, "The frame maker's figure; or hold the derailleur at the lowest place of the slot and find the ring that it clears by 1 to 3 mm.", Teeth);
     public static readonly JointInput ShellOfCrank = Input<Crankset, Dimension>(Slot.Crankset, "shellWidth", "shell that the crank is made for", p => p.ShellWidth, "The crank maker's chart of shells.", Lengths);
     public static readonly JointInput KnobRise = Input<Fork, Dimension>(Slot.Fork, "knobRise", "knobs of the crown above the seat of the race", p => p.KnobRise, "Rule along the steerer from the seat of the crown race to the top of the knobs, to 1 mm; \"none\" where nothing stands above it.", Lengths);

@@ -22,10 +22,10 @@ internal static class ReadingBounds
 
     private static readonly ImmutableArray<(string Field, int Least, int Most, bool MayBeNone)> Ranges =
     [
-        ("toeRoom", 1, 600, false),
+        ("toeClearance", 1, 600, false),
         ("groundHeight", 10, 400, false),
-        ("ringLine", 20, 110, false),
-        ("cassetteLine", 20, 110, false),
+        ("measuredChainline", 20, 110, false),
+        ("cassetteChainline", 20, 110, false),
         ("mountedWidth", 10, 160, false),
         ("mountedRim", 8, 120, false),
         ("binderGap", 0, 20, true),
@@ -59,12 +59,12 @@ internal static class ReadingBounds
     /// <summary>What a reading says against the other parts with which it was taken; null where nothing.</summary>
     public static SpecProblem? Problem(Build build, Slot slot, string field)
     {
-        if (field == "ringLine")
+        if (field == "measuredChainline")
         {
             return BesideChainline((Crankset)build[slot]!, field);
         }
 
-        if (field is not ("toeRoom" or "groundHeight") || Waiver.JointOf(field == "toeRoom" ? "toe-clearance" : "pedal-ground-clearance") is not { Relation: SumRelation sum } joint || !joint.IsFilled(build))
+        if (field is not ("toeClearance" or "groundHeight") || Waiver.JointOf(field == "toeClearance" ? "toe-clearance" : "pedal-ground-clearance") is not { Relation: SumRelation sum } joint || !joint.IsFilled(build))
         {
             return null;
         }

@@ -9,8 +9,8 @@ internal static partial class PartForms
 
     public static PartForm<Rider> Rider { get; } = new("rider", () => new Rider(),
         PartField<Rider>.Of("mass", Masses, p => p.Mass, (p, v) => p with { Mass = v }, [], bare: true),
-        PartField<Rider>.Of("withLuggage", Masses, p => p.MassWithLuggage, (p, v) => p with { MassWithLuggage = v }, ["with luggage"]),
-        PartField<Rider>.Of("system", Masses, p => p.SystemMass, (p, v) => p with { SystemMass = v }, ["with bicycle"]),
+        PartField<Rider>.Of("massWithLuggage", Masses, p => p.MassWithLuggage, (p, v) => p with { MassWithLuggage = v }, ["mass with luggage", "with luggage"]),
+        PartField<Rider>.Of("systemMass", Masses, p => p.SystemMass, (p, v) => p with { SystemMass = v }, ["system mass", "system", "with bicycle"]),
         PartField<Rider>.Of("use", Categories, p => p.Use, (p, v) => p with { Use = v }, ["ridden in"]),
         PartField<Rider>.Of("saddleHeight", Millimetres, p => p.SaddleHeight, (p, v) => p with { SaddleHeight = v }, ["saddle height"]),
         PartField<Rider>.Of("inseam", Millimetres, p => p.Inseam, (p, v) => p with { Inseam = v }, ["inside leg"]),
@@ -40,8 +40,8 @@ internal static partial class PartForms
         long mass = Said(rider.Mass);
         long loaded = Said(rider.MassWithLuggage);
         long system = Said(rider.SystemMass);
-        return loaded > 0 && loaded < mass ? ("withLuggage", "rider and luggage would be lighter than the rider", "at least the mass of the rider")
-            : system > 0 && system < Math.Max(mass, loaded) ? ("system", "everything would be lighter than what it carries", "at least the mass of rider and luggage")
+        return loaded > 0 && loaded < mass ? ("massWithLuggage", "rider and luggage would be lighter than the rider", "at least the mass of the rider")
+            : system > 0 && system < Math.Max(mass, loaded) ? ("systemMass", "everything would be lighter than what it carries", "at least the mass of rider and luggage")
             : null;
     }
 

@@ -15,9 +15,9 @@ internal static partial class JointInputs
 
     public static JointInput MassOfRider => Massed<Rider>(Slot.Rider, "mass", "mass of the rider", p => p.Mass, "Scales, dressed to ride, with shoes, helmet and all that is worn or carried on the body.");
 
-    public static JointInput MassWithLuggage => Massed<Rider>(Slot.Rider, "withLuggage", "rider with luggage", p => p.MassWithLuggage, "Weigh the packed bags, bottles and tools and add the rider; \"none\" where the bicycle carries nothing.");
+    public static JointInput MassWithLuggage => Massed<Rider>(Slot.Rider, "massWithLuggage", "rider with luggage", p => p.MassWithLuggage, "Weigh the packed bags, bottles and tools and add the rider; \"none\" where the bicycle carries nothing.");
 
-    public static JointInput MassOfSystem => Massed<Rider>(Slot.Rider, "system", "rider, luggage and bicycle", p => p.SystemMass, "Weigh the bicycle as it is ridden, hung from a scale, and add rider and luggage.");
+    public static JointInput MassOfSystem => Massed<Rider>(Slot.Rider, "systemMass", "rider, luggage and bicycle", p => p.SystemMass, "Weigh the bicycle as it is ridden, hung from a scale, and add rider and luggage.");
 
     public static JointInput UseOfRider => Input<Rider, UseCategory>(Slot.Rider, "use", "what the bicycle is ridden on", p => p.Use, "The hardest riding that you mean to do, by the conditions of ASTM F2043: paved 1, gravel and drops to 15 cm 2, rough trails and drops to 61 cm 3, to 122 cm 4, beyond 5.");
 

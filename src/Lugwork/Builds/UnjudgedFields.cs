@@ -19,8 +19,8 @@ internal static class UnjudgedFields
             Ask(Slot.FrontWheel, "thread", front.Thread, ref asked);
             Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
             Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);
-            Ask(Slot.FrontWheel, "sprocketLine", front.SprocketChainline, ref asked);
-            Ask(Slot.FrontWheel, "cassetteLine", front.CassetteChainline, ref asked);
+            Ask(Slot.FrontWheel, "sprocketChainline", front.SprocketChainline, ref asked);
+            Ask(Slot.FrontWheel, "cassetteChainline", front.CassetteChainline, ref asked);
             Holes(Slot.FrontWheel, front, ref asked);
         }
 

@@ -60,7 +60,7 @@ internal sealed partial class LineScan
         ReadWheelThreadOf("thread");
         if (_items.Exists(i => i.Is("v:CassettePattern=fixed-sprocket") || i.Is("v:CassettePattern=3-lug") || i.Is("v:FreehubBody=IGH-3lug") || i.Is("m:single")))
         {
-            TakeSingleWidth("sprockets");
+            TakeSingleWidth("speeds");
             if (Anywhere("v:FreehubBody=IGH-3lug") is >= 0 and int lugs)
             {
                 Keep("pattern", "3-lug", lugs, lugs);
@@ -74,7 +74,7 @@ internal sealed partial class LineScan
         if (anchor < 0)
         {
             Words("CassettePattern", "pattern");
-            TakeSpeeds("sprockets");
+            TakeSpeeds("speeds");
             return;
         }
 

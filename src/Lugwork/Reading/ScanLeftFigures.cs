@@ -130,7 +130,7 @@ internal sealed partial class LineScan
         return (rings || (sprockets && !HasSpeeds())) && !_items[i].IsFraction && _slot != Slot.RearWheel;
     }
 
-    private bool HasSpeeds() => Values.ContainsKey("sprockets") || Values.ContainsKey("chain") || Values.ContainsKey("speeds") || Values.ContainsKey("rings") || _slot == Slot.Chain;
+    private bool HasSpeeds() => Values.ContainsKey("chain") || Values.ContainsKey("speeds") || _slot == Slot.Chain;
 
     /// <summary>1x: one ring, and no figure behind it.</summary>
     private bool IsOneRing(int i) =>

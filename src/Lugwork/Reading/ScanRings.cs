@@ -22,9 +22,9 @@ internal sealed partial class LineScan
             ReadSpindle();
             ReadChainline();
             ReadTeeth("largestRing", largest: true);
-            if (!TakeSpeeds("rings"))
+            if (!TakeSpeeds("speeds"))
             {
-                TakeSingleWidth("rings");
+                TakeSingleWidth("speeds");
             }
 
         }

@@ -35,7 +35,7 @@ internal static class Bicycles
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown", "frame-specific"];
 
     public static Frame Frame(Random random) => Lugwork.Frame.Read(
-        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearSlot {Of(random, Slots)}; {FrameOfDrive(random)}; upperBoreDepth {Of(random, Skirts)}; lowerBoreDepth {Of(random, Skirts)}; headsetCables {Of(random, Ways)}; shellBore {Of(random, ["40.99", "41.04", "41.05", "45.98", "none", "unknown"])}; shellFace {Of(random, ["bare", "painted", "other-insert", "unknown"])}; binder {Of(random, ["collar", "welded-tabs", "unknown"])}; dropperEntry {Of(random, ["hole", "no-hole", "unknown"])}; {Carries(random, "loadLimit")}");
+        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearDropout {Of(random, Slots)}; {FrameOfDrive(random)}; upperBoreDepth {Of(random, Skirts)}; lowerBoreDepth {Of(random, Skirts)}; headsetCables {Of(random, Ways)}; shellBore {Of(random, ["40.99", "41.04", "41.05", "45.98", "none", "unknown"])}; shellFace {Of(random, ["bare", "painted", "other-insert", "unknown"])}; binder {Of(random, ["collar", "welded-tabs", "unknown"])}; dropperEntry {Of(random, ["hole", "no-hole", "unknown"])}; {Carries(random, "loadLimit")}");
     private static readonly string[] Mounts = ["28.6", "31.8", "34.9", "braze-on", "S2", "S3", "E-type", "none", "unknown", "proprietary"];
     private static readonly string[] Teeth = ["32", "34", "38", "39", "46", "none", "unknown"];
     private static readonly string[] Shocks = ["210x50", "210x55", "trunnion 185x55", "200x57", "none", "unknown"];
@@ -51,7 +51,7 @@ internal static class Bicycles
     private static readonly string[] Circles = ["5x130", "5x110", "4x110-uneven", "5x110-offset", "none", "unknown"];
     private static readonly string[] Arms = ["3-bolt", "8-bolt", "own", "unknown"];
     private static string FrameOfDrive(Random random) =>
-        $"frontMount {Of(random, Mounts)}; guideTabs {Of(random, ["ISCG", "ISCG05", "none", "unknown"])}; largestRing {Of(random, Teeth)}; shock {Of(random, Shocks)}; lowerShockHardware {Of(random, Hardware)}; upperShockHardware {Of(random, Hardware)}; longestFork {Of(random, Lengths)}; mostForkTravel {Of(random, Travels)}; forkCrowns {Of(random, ["single", "dual", "unknown"])}";
+        $"frontDerailleurMount {Of(random, Mounts)}; chainGuideTabs {Of(random, ["ISCG", "ISCG05", "none", "unknown"])}; largestRing {Of(random, Teeth)}; shock {Of(random, Shocks)}; lowerShockHardware {Of(random, Hardware)}; upperShockHardware {Of(random, Hardware)}; longestFork {Of(random, Lengths)}; mostForkTravel {Of(random, Travels)}; forkCrowns {Of(random, ["single", "dual", "unknown"])}";
     private static readonly string[] Skirts = ["9", "12", "none", "unknown", "not covered"];
     private static readonly string[] Bearings = ["30.15x41x6.5-36/45", "30.15x41x7-45/45", "40x52x7-45/45", "40x52x6.5-36/45", "40x51.8x8-36/45", "unknown"];
     private static readonly string[] Ways = ["outside", "through", "unknown"];
@@ -112,7 +112,7 @@ internal static class Bicycles
         : slot == Slot.Controls ? Controls.Read($"clamp {Of(random, ["drop-bar-lever", "flat-bar-control", "unknown"])}")
         : slot == Slot.Grips ? Grips.Read($"bore {Of(random, BarEnds)}")
         : slot == Slot.ShellAdapter ? ShellAdapter.Read($"kind {Of(random, ["outboard", "inside", "unknown"])}")
-        : slot == Slot.Rider ? Rider.Read($"mass {Of(random, ["82 kg", "100 kg", "unknown"])}; withLuggage {Of(random, ["100 kg", "110 kg", "none", "unknown"])}; system {Of(random, ["110 kg", "120 kg", "none", "unknown"])}; use {Of(random, Uses)}")
+        : slot == Slot.Rider ? Rider.Read($"mass {Of(random, ["82 kg", "100 kg", "unknown"])}; massWithLuggage {Of(random, ["100 kg", "110 kg", "none", "unknown"])}; system {Of(random, ["110 kg", "120 kg", "none", "unknown"])}; use {Of(random, Uses)}")
         : Dropper.Read($"routing {Of(random, ["internal", "external", "wireless", "unknown"])}");
 
     public static Build Any(Random random)

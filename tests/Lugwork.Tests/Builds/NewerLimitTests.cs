@@ -106,7 +106,7 @@ public sealed class NewerLimitTests
         Build build = Build.From(new Frame()).With(Crankset.Read($"chainline gravel-1x-49.7; ring line {ring}")).With(Wheel.Read($"hub R135-QR; cassette line {cassette}"), Slot.RearWheel).With(Cassette.Read("spacing 11-close"));
         Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "chainline");
         Assert.Equal(verdict, fit.Verdict);
-        Assert.Equal(ring == "unknown" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "ringLine") && ring == "unknown");
+        Assert.Equal(ring == "unknown" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "measuredChainline") && ring == "unknown");
     }
 
     [Theory]

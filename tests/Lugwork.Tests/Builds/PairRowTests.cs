@@ -254,6 +254,6 @@ public sealed class PairRowTests
         public const string Cassette = "cassette";
         public const string Crankset = "crankset";
         public const string Derailleur = "rearDerailleur";
-        public const string Shifter = "shifter";
+        public const string Shifter = "rearShifter";
     }
 }

@@ -161,17 +161,17 @@ public sealed class SmallPartTests
 
     [Theory]
     [InlineData("headset cables through", "rear-lever", "fluid mineral-oil", true, true)]
-    [InlineData("headset cables through", "shifter", "cable", true, true)]
-    [InlineData("headset cables through", "shifter", "wireless", true, false)]
-    [InlineData("headset cables outside", "shifter", "cable", false, false)]
-    [InlineData("headset cables unknown", "shifter", "cable", false, false)]
+    [InlineData("headset cables through", "rearShifter", "cable", true, true)]
+    [InlineData("headset cables through", "rearShifter", "wireless", true, false)]
+    [InlineData("headset cables outside", "rearShifter", "cable", false, false)]
+    [InlineData("headset cables unknown", "rearShifter", "cable", false, false)]
     [InlineData("dropper entry hole", "dropper", "routing internal", false, true)]
     [InlineData("dropper entry hole", "dropper", "routing wireless", false, false)]
     [InlineData("dropper entry hole", "dropper", "routing external", false, false)]
     [InlineData("dropper entry no-hole", "dropper", "routing internal", false, false)]
     public void Runs_inside_the_frame_ask_for_what_holds_them(string frame, string slot, string part, bool cover, bool inserts)
     {
-        Slot at = slot == "rear-lever" ? Slot.RearBrakeLever : slot == "shifter" ? Slot.RearShifter : Slot.Dropper;
+        Slot at = slot == "rear-lever" ? Slot.RearBrakeLever : slot == "rearShifter" ? Slot.RearShifter : Slot.Dropper;
         Assert.True(PartForms.Of(at).TryReadAny(part, out Part read, out var problems), string.Join(" | ", problems));
         Build build = Build.From(Frame.Read(frame)).With(read, at);
         Assert.Equal((cover, inserts), (build.SmallParts().Any(p => p.Id == "headset-cover"), build.SmallParts().Any(p => p.Id == "frame-inserts")));

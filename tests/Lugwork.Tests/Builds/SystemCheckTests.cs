@@ -325,10 +325,10 @@ public sealed class SystemCheckTests
     public void What_the_sums_leave_open_asks_for_what_settles_it_and_a_sheet_chooses_no_part_by_it()
     {
         FitReport report = Check("front centre 560; bottom bracket drop 104", (Slot.Fork, "threadless"), (Slot.FrontTyre, "40-622"), (Slot.RearTyre, "40-622"), (Slot.Crankset, "crank length 170; Q factor 150"), (Slot.Pedals, "height 20; reach 60"));
-        Assert.Contains(Of(report, "toe-clearance").Measurements, m => m.Field == "toeRoom");
+        Assert.Contains(Of(report, "toe-clearance").Measurements, m => m.Field == "toeClearance");
         Assert.Contains(Of(report, "pedal-ground-clearance").Measurements, m => m.Field == "groundHeight");
-        Assert.DoesNotContain(report.Build.Without(Slot.Crankset).Needs().SelectMany(n => n.Lines), l => l.Field is "toeRoom" or "groundHeight" or "mountedWidth" or "cassetteLine");
-        Build built = report.Build.WithMeasured(Slot.Crankset, "toeRoom", "92").WithMeasured(Slot.Pedals, "groundHeight", "70");
+        Assert.DoesNotContain(report.Build.Without(Slot.Crankset).Needs().SelectMany(n => n.Lines), l => l.Field is "toeClearance" or "groundHeight" or "mountedWidth" or "cassetteChainline");
+        Build built = report.Build.WithMeasured(Slot.Crankset, "toeClearance", "92").WithMeasured(Slot.Pedals, "groundHeight", "70");
         Assert.Equal((Verdict.Fits, Verdict.Fits), (Of(built.Check(), "toe-clearance").Verdict, Of(built.Check(), "pedal-ground-clearance").Verdict));
     }
 

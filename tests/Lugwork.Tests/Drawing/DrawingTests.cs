@@ -137,7 +137,7 @@ public sealed class DrawingTests
         Near(12.7 / Math.Sin(Math.PI / 15), height);
         Assert.False(sheet.Has("chain"));
 
-        SvgSheet known = new(Drawings.RearHub(track.With(Wheel.Read("hub R120; sprocketLine 41"), Slot.RearWheel)));
+        SvgSheet known = new(Drawings.RearHub(track.With(Wheel.Read("hub R120; sprocketChainline 41"), Slot.RearWheel)));
         Near(41, known.Measured("line of the sprocket"));
         Assert.True(known.Has("chain"));
     }

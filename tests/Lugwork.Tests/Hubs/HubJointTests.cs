@@ -113,17 +113,17 @@ public sealed class HubJointTests
     [InlineData("vertical", "unknown", "vertical", Verdict.NeedsMeasuring)]
     [InlineData("horizontal", "hub gear", "unknown", Verdict.NeedsMeasuring)]
     public void A_hub_gear_asks_for_its_slot_and_its_washers(string slot, string body, string washers, Verdict expected) => Assert.Equal(
-        expected, Judge("hub-gear-in-dropout", $"rearSlot {slot}", (Slot.RearWheel, Wheel.Read($"body {body}; washers {washers}"))).Verdict);
+        expected, Judge("hub-gear-in-dropout", $"rearDropout {slot}", (Slot.RearWheel, Wheel.Read($"body {body}; washers {washers}"))).Verdict);
 
     [Theory]
-    [InlineData("rearBrake none; rearBosses cantilever-622", "frontBrake none; frontBrakeHole recessed-6", "", "frontLever rearLever frontRimBrake rearRimBrake")]
-    [InlineData("rearBosses cantilever-622", "frontBosses cantilever-622", "", "frontLever rearLever frontRimBrake rearRimBrake")]
-    [InlineData("rearBrake IS; rearBosses cantilever-622", "frontBrake IS; frontBosses cantilever-622", "", "frontRotor rearRotor frontBrake rearBrake frontLever rearLever")]
-    [InlineData("material steel", "front unknown", "", "frontRotor rearRotor frontBrake rearBrake frontLever rearLever")]
+    [InlineData("rearBrake none; rearBosses cantilever-622", "frontBrake none; frontBrakeHole recessed-6", "", "frontBrakeLever rearBrakeLever frontRimBrake rearRimBrake")]
+    [InlineData("rearBosses cantilever-622", "frontBosses cantilever-622", "", "frontBrakeLever rearBrakeLever frontRimBrake rearRimBrake")]
+    [InlineData("rearBrake IS; rearBosses cantilever-622", "frontBrake IS; frontBosses cantilever-622", "", "frontRotor rearRotor frontCaliper rearCaliper frontBrakeLever rearBrakeLever")]
+    [InlineData("material steel", "front unknown", "", "frontRotor rearRotor frontCaliper rearCaliper frontBrakeLever rearBrakeLever")]
     [InlineData("rearBrake none", "frontBrake none", "", "")]
     [InlineData("rearBrake none; rearBosses none; rearBrakeHole none", "frontBrake none; frontBosses none", "", "")]
-    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none; frontBrakeHole nutted-6", "coaster", "frontLever frontRimBrake")]
-    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none", "drum", "rearLever")]
+    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none; frontBrakeHole nutted-6", "coaster", "frontBrakeLever frontRimBrake")]
+    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none", "drum", "rearBrakeLever")]
     public void Brakes_are_asked_for_where_there_is_a_place_for_them(string frame, string fork, string hubBrake, string expected)
     {
         Build build = Build.From(Frame.Read(frame)).With(Fork.Read(fork));

@@ -189,7 +189,7 @@ public sealed class ChoiceScenarioTests
     [Fact]
     public void A_wheel_of_which_something_is_outside_the_library_is_not_said_to_fit()
     {
-        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed"), ("rotorFixing", "center-lock")), 50m)]);
+        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketChainline", "proprietary")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed"), ("rotorFixing", "center-lock")), 50m)]);
         ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
         ChoiceRemedy wheel = conflict.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.Equal(("own washers", true), (wheel.Nearest!.Id, wheel.IsOutside));

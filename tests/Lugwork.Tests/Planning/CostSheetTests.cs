@@ -186,7 +186,7 @@ public sealed class CostSheetTests
         Assert.Contains("still to be chosen", sheet["fork"]!.What, StringComparison.Ordinal);
 
         // An axle that is missing stands once; who rides, how the post is lowered and how levers are clamped are bought nowhere.
-        Assert.NotNull(sheet["rearAxle"]);
+        Assert.NotNull(sheet["rearThruAxle"]);
         Assert.Null(sheet["rear-axle"]);
         Assert.Null(sheet["rider"]);
         Assert.Null(sheet["dropper"]);

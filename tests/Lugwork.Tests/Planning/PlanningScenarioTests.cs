@@ -31,13 +31,13 @@ public sealed class PlanningScenarioTests
         // Wheel: 142 to 135 by end caps. Cassette: 9-speed on the long body, 1.85 mm. Rotor: six-bolt on its carrier, 160 of 180 mm.
         // Caliper: posts on IS tabs by an adapter. Post: 0.4 mm of shim, 110 mm in of 75 asked by its mark and 70 by the frame. Chain: worn out.
         Assert.Equal(
-            ["rearWheel Moves NeedsPart", "cassette Moves NeedsPart", "rearRotor Moves Fits", "rearBrake Moves NeedsPart", "seatpost Moves NeedsPart", "saddle Moves Fits", "chain Stays DoesNotFit"],
+            ["rearWheel Moves NeedsPart", "cassette Moves NeedsPart", "rearRotor Moves Fits", "rearCaliper Moves NeedsPart", "seatpost Moves NeedsPart", "saddle Moves Fits", "chain Stays DoesNotFit"],
             Told(over));
         Assert.Equal([CostClass.Moderate, CostClass.Cheap, CostClass.Moderate, CostClass.Cheap], over.Parts.Where(p => p.Verdict == Verdict.NeedsPart).Select(p => p.BridgeClass));
         Assert.Equal(
-            "fork frontWheel frontTyre rearTyre frontRotor frontBrake frontAxle headset stem handlebar seatClamp bottomBracket crankset pedals chain rearDerailleur frontLever rearLever shifter",
+            "fork frontWheel frontTyre rearTyre frontRotor frontCaliper frontThruAxle headset stem handlebar seatClamp bottomBracket crankset pedals chain rearDerailleur frontBrakeLever rearBrakeLever rearShifter",
             string.Join(' ', over.ToBuy.Select(n => n.Slot.Key)));
-        Assert.Equal("rearWheel cassette rearRotor rearBrake seatpost saddle", string.Join(' ', over.DonorLacks.Select(n => n.Slot).Where(s => donor[s] is not null).Select(s => s.Key)));
+        Assert.Equal("rearWheel cassette rearRotor rearCaliper seatpost saddle", string.Join(' ', over.DonorLacks.Select(n => n.Slot).Where(s => donor[s] is not null).Select(s => s.Key)));
 
         Price Euro(decimal amount) => new(amount, "EUR");
         CostSheet sheet = CostSheet.Of(over);
@@ -91,10 +91,10 @@ public sealed class PlanningScenarioTests
         // Wheel: 142 to 148 only by a kit that has to be asked for. Tyre: 57 of 61 mm, but the rim's width is not known. Rotor: 203 above 180 is unsafe.
         // Caliper: without a rotor nothing decides it. Derailleur: direct mount on a hanger by its own link. Bar: aluminium from a crash.
         Assert.Equal(
-            ["rearWheel Moves NeedsMeasuring", "rearTyre Moves NeedsMeasuring", "cassette Moves Fits", "rearRotor Stays Unsafe", "rearBrake Moves NotJudged", "seatpost Moves NeedsPart", "handlebar Stays Unsafe", "bottomBracket Moves Fits", "rearDerailleur Moves NeedsPart", "rearLever Moves Fits"],
+            ["rearWheel Moves NeedsMeasuring", "rearTyre Moves NeedsMeasuring", "cassette Moves Fits", "rearRotor Stays Unsafe", "rearCaliper Moves NotJudged", "seatpost Moves NeedsPart", "handlebar Stays Unsafe", "bottomBracket Moves Fits", "rearDerailleur Moves NeedsPart", "rearBrakeLever Moves Fits"],
             Told(over));
-        Assert.Equal(["rearWheel", "rearTyre", "rearBrake"], over.Open.Select(p => p.Slot.Key));
-        Assert.Equal(["rearWheel", "rearTyre", "rearBrake"], over.ToBuyUnlessMeasured.Select(n => n.Slot.Key));
+        Assert.Equal(["rearWheel", "rearTyre", "rearCaliper"], over.Open.Select(p => p.Slot.Key));
+        Assert.Equal(["rearWheel", "rearTyre", "rearCaliper"], over.ToBuyUnlessMeasured.Select(n => n.Slot.Key));
         Assert.Equal(18, over.ToBuy.Length);
 
         Price Franc(decimal amount) => new(amount, "CHF");
@@ -119,7 +119,7 @@ public sealed class PlanningScenarioTests
         Assert.Equal(MassRange.AtLeastGrams(1_900), sheet.Mass);
 
         // The hose is 18.00, wheel and tyre measured right without a kit, and a caliper costs at most 80.00: 1249.90 to 1249.90 + 10.00 + 80.00.
-        sheet = sheet.WithPrice("rear-hose-ends", Franc(18)).WithOwned("rearWheel").Without("rear-wheel-in-frame:perhaps").WithOwned("rearTyre").WithPrice("rearBrake", CostRange.AtMost(Franc(80)));
+        sheet = sheet.WithPrice("rear-hose-ends", Franc(18)).WithOwned("rearWheel").Without("rear-wheel-in-frame:perhaps").WithOwned("rearTyre").WithPrice("rearCaliper", CostRange.AtMost(Franc(80)));
         Assert.Equal(CostRange.Between(Franc(1249.90m), Franc(1339.90m)), sheet.Total);
         Assert.Contains("between 50.10 CHF less and 39.90 CHF more", sheet.Against(Franc(1300)).ToString(), StringComparison.Ordinal);
     }

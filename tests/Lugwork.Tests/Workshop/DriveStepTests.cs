@@ -82,7 +82,7 @@ public sealed class DriveStepTests
     [InlineData("horizontal", "hub unknown", null, "Find out first what holds this hub", true)]
     public void With_a_fixed_chain_the_wheel_is_still_held_as_its_hub_says(string slot, string hub, string? nuts, string said, bool afterChain)
     {
-        Build build = Steel($"; kind single-speed; rearSlot {slot}").With(Wheel.Read(hub), Slot.RearWheel).With(Cassette.Read("pattern freewheel")).With(Chain.Read("1/8"));
+        Build build = Steel($"; kind single-speed; rearDropout {slot}").With(Wheel.Read(hub), Slot.RearWheel).With(Cassette.Read("pattern freewheel")).With(Chain.Read("1/8"));
         WorkPlan plan = (nuts is null ? build : build.With(AxleNuts.Read(nuts), Slot.RearAxleNuts)).WorkPlan();
         Assert.Equal(afterChain, Says(plan.Find("set-chain-tension")!, said));
         Assert.Equal(!afterChain, Says(plan.Find("fit-rear-wheel")!, said));
@@ -99,7 +99,7 @@ public sealed class DriveStepTests
     [InlineData("horizontal | vertical", "Find out first how the rear slots run", "how the rear slots run")]
     public void What_tensions_the_chain_goes_by_the_slots_and_no_row_of_an_eccentric_stands_for_all(string slot, string said, string? lacks)
     {
-        WorkStep step = Steel($"; kind single-speed; rearSlot {slot}").With(Chain.Read("1/8")).WorkPlan().Find("set-chain-tension")!;
+        WorkStep step = Steel($"; kind single-speed; rearDropout {slot}").With(Chain.Read("1/8")).WorkPlan().Find("set-chain-tension")!;
         Assert.StartsWith(said, step.Does[0].StartsWith("Set the tension by an eccentric", StringComparison.Ordinal) ? "eccentric" : step.Does[0], StringComparison.Ordinal);
         Assert.DoesNotContain(step.Torques, t => t.Id == "bracket-eccentric");
         Assert.Equal(lacks, step.Figures.SingleOrDefault(f => f.Id == "tension-torque")?.Lacking[0][..lacks!.Length]);

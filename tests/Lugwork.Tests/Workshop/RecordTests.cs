@@ -208,7 +208,7 @@ public sealed class RecordTests
         Build built = record.AsBuilt();
         Assert.Empty(record.Questions);
         Assert.Equal(
-            ["chain.over24Pitches 305.5", "chain.pitches 112", "dropper.stack 205", "dropper.travel 150", "fork.mostSpacers 30", "frame.leastInsertion 80", "frame.mostInsertion 230", "headset.lowerCup ZS56", "headset.upperCup ZS44", "rearLever.hoseLength 1620", "shock.size eyelet-210x55"],
+            ["chain.over24Pitches 305.5", "chain.pitches 112", "dropper.stack 205", "dropper.travel 150", "fork.mostSpacers 30", "frame.leastInsertion 80", "frame.mostInsertion 230", "headset.lowerCup ZS56", "headset.upperCup ZS44", "rearBrakeLever.hoseLength 1620", "shock.size eyelet-210x55"],
             built.AsBuilt.Select(v => $"{v.Slot.Key}.{v.Field} {v.Value}").Order(StringComparer.Ordinal));
         Assert.Equal(AsBuiltKind.Measured, built.AsBuilt.Single(v => v.Field == "pitches").Kind);
         Assert.Empty(record.WithPlan(built.WorkPlan()).Questions);

@@ -81,7 +81,7 @@ public sealed class StemFixing : Standard<StemFixing>, IInterfaceValue<StemFixin
     /// <exception cref="ArgumentException">Neither or both of clamp and quill were measured: a stem has one of them.</exception>
     public static Identification<StemFixing> Identify(MeasuredLength? clamp = null, MeasuredLength? quill = null, MeasuredLength? steerer = null) =>
         clamp is null == quill is null ? throw new ArgumentException("one of clamp and quill has to be measured: a stem has one of them", nameof(clamp))
-        : clamp is null ? StemFootDimensions.Quills.Identify(quill, steerer) : StemFootDimensions.Clamps.Identify(clamp, steerer);
+        : clamp is null ? StemFixingDimensions.Quills.Identify(quill, steerer) : StemFixingDimensions.Clamps.Identify(clamp, steerer);
 
     /// <inheritdoc/>
     public static StemFixing OfFitCode(long code) => ByCode(code);
@@ -94,7 +94,7 @@ public sealed class StemFixing : Standard<StemFixing>, IInterfaceValue<StemFixin
         : TextReading<StemFixing>.Of(sized);
 
     /// <summary>Made when something is first identified.</summary>
-    private static class StemFootDimensions
+    private static class StemFixingDimensions
     {
         private static readonly MeasuredDimension Steerer = new("steerer", "outside caliper on the steerer that it was on or in");
 

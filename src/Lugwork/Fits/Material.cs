@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using System.ComponentModel;
 using System.Text.Json.Serialization;
 
-namespace Lugwork.Hubs;
+namespace Lugwork;
 
-/// <summary>What the rear triangle is made of; only steel can be re-spaced. Closed set, identity equality.</summary>
+/// <summary>What a frame or another part is made of; of rear triangles only steel can be re-spaced. Closed set, identity equality.</summary>
 [JsonConverter(typeof(InterfaceJsonConverter<Material>))]
 [TypeConverter(typeof(InterfaceTypeConverter<Material>))]
 public sealed class Material : Standard<Material>, IInterfaceValue<Material>
@@ -30,7 +30,7 @@ public sealed class Material : Standard<Material>, IInterfaceValue<Material>
     public static ImmutableArray<Material> All { get; } = [Steel, Aluminium, Carbon, Titanium];
 
     /// <inheritdoc/>
-    public static string Called => "frame material";
+    public static string Called => "material";
 
     /// <inheritdoc/>
     public static Material OfFitCode(long code) => ByCode(code);
