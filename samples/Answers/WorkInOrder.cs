@@ -1,4 +1,5 @@
 #region steps
+using Lugwork.Workshop;
 using Lugwork;
 #endregion
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
 using FinishTheFrame;
+using Lugwork.Workshop;
 using Lugwork;
 using Lugwork.Planning;
 

@@ -1,3 +1,4 @@
+using Lugwork.Workshop;
 using Lugwork;
 using Lugwork.Planning;
 

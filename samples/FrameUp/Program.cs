@@ -87,7 +87,7 @@ if (!BuildFile.TryRead(text, out Build? build, out ImmutableArray<SpecProblem> p
 FitReport report = build!.Check();
 if (json)
 {
-    Console.WriteLine(ReportFile.Write(report));
+    Console.WriteLine(report.ToJson());
 }
 else if (reasons)
 {

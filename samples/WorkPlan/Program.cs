@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Lugwork.Workshop;
 using Lugwork;
 using Lugwork.Geometry;
 using UnitsNet;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Lugwork.Workshop;
 using Lugwork;
 using Lugwork.AotProbe;
 using Lugwork.Seating;
@@ -19,7 +20,7 @@ bool good = report.Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verd
     && report.Fits.Single(f => f.Joint!.Id == "rear-wheel-in-frame").Verdict == Verdict.Fits
     && back.Needs().Select(n => n.Slot).SequenceEqual(Slot.All.Where(s => !s.IsOptional && !notAsked.Contains(s)))
     && Slot.All.All(s => BuildFile.Schema.Contains($"\"{s.Key}\": {{", StringComparison.Ordinal))
-    && ReportFile.Write(report).Contains("seatpost-in-seat-tube", StringComparison.Ordinal)
+    && report.ToJson().Contains("seatpost-in-seat-tube", StringComparison.Ordinal)
     && report.Fits.All(f => f.Explain().Contains("Weakest leg: ", StringComparison.Ordinal))
     && StandardsPage.Write().Contains("`Lugwork.Hubs.HubStandard`", StringComparison.Ordinal)
     && Lugwork.Steering.HeadsetPair.Parse("zs44/28.6 - ec44/40").ToString() == "ZS44/28.6|EC44/40"

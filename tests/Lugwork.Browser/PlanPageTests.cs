@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using Lugwork.Workshop;
 using Microsoft.Playwright;
 
 namespace Lugwork.Browser;

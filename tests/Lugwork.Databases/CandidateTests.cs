@@ -81,8 +81,8 @@ public sealed class CandidateTests
         ILookup<(string, string), PartFitRow> rows = shop.PartRows.ToLookup(r => (r.SlotKey, r.Key));
         HashSet<(Candidate, string, string)> plain = [.. shop.NeedRows
             .SelectMany(n => rows[(n.SlotKey, n.Key)].Where(p => p.LimitMin <= n.LimitMax && p.LimitMax >= n.LimitMin).Select(p => (Of: new Candidate(n.FrameId, n.SlotKey, p.PartId), n.JointId, n.Bridge)))
-            .GroupBy(m => (m.Of, m.Joint))
-            .Select(g => (g.Key.Of, g.Key.Joint, Bridge: g.Select(m => m.Bridge).Distinct().ToArray() is [var one] ? one : FitRelations.Check))
+            .GroupBy(m => (m.Of, m.JointId))
+            .Select(g => (g.Key.Of, g.Key.JointId, Bridge: g.Select(m => m.Bridge).Distinct().ToArray() is [var one] ? one : FitRelations.Check))
             .Where(m => m.Bridge.Length > 0)];
         Assert.Equal(plain, told);
     }

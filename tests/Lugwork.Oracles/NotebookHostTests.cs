@@ -1,6 +1,7 @@
 using Lugwork.Drawing;
 using Lugwork.Drivetrain;
 using Lugwork.Geometry;
+using Lugwork.Workshop;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
 

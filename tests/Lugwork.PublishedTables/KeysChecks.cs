@@ -1,3 +1,5 @@
+using Lugwork.Workshop;
+
 namespace Lugwork.PublishedTables;
 
 /// <summary>Key sizes of the work plan against the page that prints each.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Lugwork.PublishedTables.Coverage;
+using Lugwork.Workshop;
 
 namespace Lugwork.PublishedTables;
 

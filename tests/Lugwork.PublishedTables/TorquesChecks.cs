@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lugwork.Workshop;
 
 namespace Lugwork.PublishedTables;
 

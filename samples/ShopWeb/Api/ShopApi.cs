@@ -89,7 +89,7 @@ internal static class ShopApi
     {
         (Cart cart, _) = await stock.Read(new(frame, part), count: false, cancellation);
         Refuse(cart.Gone);
-        return TypedResults.Text(ReportFile.Write(cart.ToBuild().Check()), "application/json");
+        return TypedResults.Text(cart.ToBuild().Check().ToJson(), "application/json");
     }
 
     private static async Task<ContentHttpResult> Check(HttpRequest request, CancellationToken cancellation)
@@ -106,7 +106,7 @@ internal static class ShopApi
         }
 
         return BuildFile.TryRead(text, out Build? build, out ImmutableArray<SpecProblem> problems)
-            ? TypedResults.Text(ReportFile.Write(build!.Check()), "application/json")
+            ? TypedResults.Text(build!.Check().ToJson(), "application/json")
             : throw new ShopException(StatusCodes.Status400BadRequest, "The build file cannot be read.", [.. problems.Take(MostFound).Select(p => new ShopProblem(p.Where, $"{p.Reason}; expected {CartReader.Short(p.Expected)}"))]);
     }
 

@@ -49,18 +49,18 @@ internal static class ConditionRelations
     /// <summary>Inputs: the condition, the material of the fork, the material of its steerer. Carbon in either is carbon.</summary>
     public static Relation OfFork { get; } = new Computed(
         "the state of the part and what it and its steerer are made of",
-        v => v[0] == PartCondition.Crashed.FitCode && v[2] == Hubs.Material.Carbon.FitCode && v[1] != Hubs.Material.Carbon.FitCode ? new(Verdict.Unsafe, CarbonSteererHit)
+        v => v[0] == PartCondition.Crashed.FitCode && v[2] == Material.Carbon.FitCode && v[1] != Material.Carbon.FitCode ? new(Verdict.Unsafe, CarbonSteererHit)
             : Cell(PartDuty.Safety, v[0], v[1], v[1] == 0),
         [],
         [Sources.ReuseInspection, Sources.UsedBicycle, Sources.CarbonCrashManual, Sources.CarbonFrameManual]);
 
     private static readonly Relation[] All = [Plain(PartDuty.Safety), Plain(PartDuty.Cockpit), Plain(PartDuty.Wear), Plain(PartDuty.Bearing), Plain(PartDuty.Other), Plain(PartDuty.Crank)];
 
-    private static readonly Relation[] WithMaterial = [Material(PartDuty.Safety), Material(PartDuty.Cockpit), Material(PartDuty.Wear), Material(PartDuty.Bearing), Material(PartDuty.Other), Material(PartDuty.Crank)];
+    private static readonly Relation[] WithMaterial = [ByMaterial(PartDuty.Safety), ByMaterial(PartDuty.Cockpit), ByMaterial(PartDuty.Wear), ByMaterial(PartDuty.Bearing), ByMaterial(PartDuty.Other), ByMaterial(PartDuty.Crank)];
 
     private static Computed Plain(PartDuty duty) => new Computed("the state of the part", v => Cell(duty, v[0], 0), [], [Sources.ReuseInspection, Sources.UsedBicycle]);
 
-    private static Computed Material(PartDuty duty) =>
+    private static Computed ByMaterial(PartDuty duty) =>
         new Computed("the state of the part and what it is made of", v => Cell(duty, v[0], v[1], v[1] == 0), [], [Sources.ReuseInspection, Sources.UsedBicycle, Sources.CarbonCrashManual, Sources.CarbonFrameManual, Sources.AlloyBarsAfterFall]);
 
     /// <summary>A part that is said to be of no material never fits, and a damaged one is no better for it.</summary>
@@ -73,15 +73,15 @@ internal static class ConditionRelations
     private static Outcome Cell(PartDuty duty, long condition, long material)
     {
         bool grave = duty is PartDuty.Safety or PartDuty.Cockpit;
-        return condition == 0 ? new(global::Lugwork.Verdict.NeedsMeasuring, global::Lugwork.ConditionRelations.NothingSaid)
-            : condition == global::Lugwork.PartCondition.New.FitCode ? new(global::Lugwork.Verdict.Fits, global::Lugwork.ConditionRelations.AsNew)
-            : condition == global::Lugwork.PartCondition.Inspected.FitCode ? new(global::Lugwork.Verdict.Fits, global::Lugwork.ConditionRelations.LookedOver)
-            : condition == global::Lugwork.PartCondition.Used.FitCode || condition == global::Lugwork.PartCondition.NotKnown.FitCode ? duty == global::Lugwork.PartDuty.Other ? new(global::Lugwork.Verdict.Fits, global::Lugwork.ConditionRelations.Harmless) : new(global::Lugwork.Verdict.NeedsMeasuring, global::Lugwork.ConditionRelations.NotLooked)
-            : condition == global::Lugwork.PartCondition.Worn.FitCode ? grave ? new(global::Lugwork.Verdict.Unsafe, global::Lugwork.ConditionRelations.WornDangerous) : new(global::Lugwork.Verdict.DoesNotFit, global::Lugwork.ConditionRelations.WornOut)
-            : condition == global::Lugwork.PartCondition.Damaged.FitCode ? grave || duty == global::Lugwork.PartDuty.Crank ? new(global::Lugwork.Verdict.Unsafe, global::Lugwork.ConditionRelations.BrokenDangerous) : new(global::Lugwork.Verdict.DoesNotFit, global::Lugwork.ConditionRelations.Broken)
-            : condition == global::Lugwork.PartCondition.Recalled.FitCode ? new(global::Lugwork.Verdict.Unsafe, global::Lugwork.ConditionRelations.CalledBack)
-            : material == global::Lugwork.Hubs.Material.Carbon.FitCode ? new(global::Lugwork.Verdict.Unsafe, global::Lugwork.ConditionRelations.CarbonHit)
-            : duty == global::Lugwork.PartDuty.Cockpit && material == global::Lugwork.Hubs.Material.Aluminium.FitCode ? new(global::Lugwork.Verdict.Unsafe, global::Lugwork.ConditionRelations.AlloyHit)
-            : new(global::Lugwork.Verdict.NeedsMeasuring, material == 0 ? global::Lugwork.ConditionRelations.Hit : global::Lugwork.ConditionRelations.MetalHit);
+        return condition == 0 ? new(Verdict.NeedsMeasuring, NothingSaid)
+            : condition == PartCondition.New.FitCode ? new(Verdict.Fits, AsNew)
+            : condition == PartCondition.Inspected.FitCode ? new(Verdict.Fits, LookedOver)
+            : condition == PartCondition.Used.FitCode || condition == PartCondition.NotKnown.FitCode ? duty == PartDuty.Other ? new(Verdict.Fits, Harmless) : new(Verdict.NeedsMeasuring, NotLooked)
+            : condition == PartCondition.Worn.FitCode ? grave ? new(Verdict.Unsafe, WornDangerous) : new(Verdict.DoesNotFit, WornOut)
+            : condition == PartCondition.Damaged.FitCode ? grave || duty == PartDuty.Crank ? new(Verdict.Unsafe, BrokenDangerous) : new(Verdict.DoesNotFit, Broken)
+            : condition == PartCondition.Recalled.FitCode ? new(Verdict.Unsafe, CalledBack)
+            : material == Material.Carbon.FitCode ? new(Verdict.Unsafe, CarbonHit)
+            : duty == PartDuty.Cockpit && material == Material.Aluminium.FitCode ? new(Verdict.Unsafe, AlloyHit)
+            : new(Verdict.NeedsMeasuring, material == 0 ? ConditionRelations.Hit : MetalHit);
     }
 }

@@ -101,6 +101,10 @@ public sealed partial class FitReport
     /// <summary>The worst joint; the first of equals. Default where nothing was judged.</summary>
     public Fit Worst => Fits.IsEmpty ? default : Fits.MaxBy(f => Verdicts.Worse(f.Verdict, Verdict.Fits));
 
+    /// <summary>The report as JSON: verdicts as their enum names; joints, slots, fields, cautions, bridges and sources by their ids, with the words for a person beside them.</summary>
+    /// <remarks>The number of its format stands first, 1; properties may be added in a minor version, and none is taken out or changed under that number.</remarks>
+    public string ToJson() => ReportFile.Write(this);
+
     /// <summary>The answer of a mechanic in five lines: verdict, worst joint, remedy, what is missing, what is not judged.</summary>
     public override string ToString()
     {

@@ -83,14 +83,10 @@ internal sealed class ComparedSheet
 }
 
 /// <summary>Reports as JSON.</summary>
-public static class ReportFile
+internal static class ReportFile
 {
-    /// <summary>Writes a report: verdicts as their enum names; joints, slots, fields, cautions, bridges and sources by their ids, with the words for a person beside them.</summary>
-    /// <remarks>The number of its format stands first, 1; properties may be added in a minor version, and none is taken out or changed under that number.</remarks>
-    /// <param name="report">The report.</param>
     public static string Write(FitReport report)
     {
-        ArgumentNullException.ThrowIfNull(report);
         ReportSheet sheet = new()
         {
             Format = FileFormat.Now,

@@ -1,3 +1,4 @@
+using Lugwork.Workshop;
 using Lugwork.Drawing;
 using Lugwork.Drivetrain;
 using Lugwork.Geometry;

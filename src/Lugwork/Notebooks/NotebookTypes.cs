@@ -8,9 +8,6 @@ namespace Lugwork
 
     [TypeFormatterSource(typeof(NotebookForms))]
     public sealed partial class NeedsSheet;
-
-    [TypeFormatterSource(typeof(NotebookForms))]
-    public sealed partial class WorkPlan;
 }
 
 namespace Lugwork.Drawing
@@ -29,4 +26,10 @@ namespace Lugwork.Geometry
 {
     [TypeFormatterSource(typeof(NotebookForms))]
     public sealed partial class GeometryDifference;
+}
+
+namespace Lugwork.Workshop
+{
+    [TypeFormatterSource(typeof(NotebookForms))]
+    public sealed partial class WorkPlan;
 }

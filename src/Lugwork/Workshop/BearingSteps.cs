@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.BottomBrackets;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Pressed and screwed bearings: headset and bottom bracket.</summary>
 internal static class BearingSteps

@@ -1,6 +1,6 @@
 using Lugwork.Brakes;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Adapter and thickness of a disc brake, by <see cref="AdapterChoice"/> and what rotor and caliper state.</summary>
 internal static class BrakeFigures

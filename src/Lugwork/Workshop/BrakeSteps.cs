@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.Brakes;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Calipers, rim brakes and what joins them to the levers: one declaration for both ends.</summary>
 internal static class BrakeSteps

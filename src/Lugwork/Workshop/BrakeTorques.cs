@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using static Lugwork.Sources;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Torque of brakes and wheels.</summary>
 public static partial class TorqueTable

@@ -6,7 +6,7 @@ using Lugwork.Seating;
 using Lugwork.Steering;
 using Lugwork.Tyres;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>What the steps ask of a build.</summary>
 internal static class BuildLook
@@ -25,14 +25,6 @@ internal static class BuildLook
 
         return false;
     }
-
-    /// <summary>It is known to be just that.</summary>
-    public static bool Is<T>(this Known<T> known, T value)
-        where T : class, IInterfaceValue<T> => known.State == KnownState.Value && ReferenceEquals(known.Value, value);
-
-    /// <summary>It is not known to be something else.</summary>
-    public static bool MayBe<T>(this Known<T> known, T value)
-        where T : class, IInterfaceValue<T> => known.State == KnownState.Unknown || known.Values.Contains(value);
 
     public static T? As<T>(this Build build, Slot slot)
         where T : Part => build[slot] as T;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.Cockpit;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Handlebar, levers and grips.</summary>
 internal static class CockpitSteps

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.BottomBrackets;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Crank, chainring, pedals and chain guide.</summary>
 internal static class CrankSteps

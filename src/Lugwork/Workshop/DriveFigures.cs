@@ -1,7 +1,7 @@
 using Lugwork.Drivetrain;
 using UnitsNet;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Length of the chain and limits of the gears, by <see cref="ChainRule"/>.</summary>
 internal static class DriveFigures

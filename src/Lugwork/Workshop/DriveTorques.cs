@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using static Lugwork.Sources;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Torque of crank, bottom bracket and gears.</summary>
 public static partial class TorqueTable

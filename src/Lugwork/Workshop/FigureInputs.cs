@@ -1,6 +1,6 @@
 using Lugwork.Drivetrain;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Reads the inputs of a figure and keeps the names of those that are not known.</summary>
 internal sealed class FigureInputs

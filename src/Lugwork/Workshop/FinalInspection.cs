@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Lugwork.Hubs;
 using static Lugwork.Sources;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>One row: when a point is asked and what fills it in.</summary>
 internal sealed record FinalRule(string Id, string Ask, Func<Build, bool> Needed, Func<FitReport, WorkFigure?[]> Figures, params ImmutableArray<Source> Sources);

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>One point of the last look over a bicycle, with what this build says of it. Immutable.</summary>
 public sealed class FinalPoint

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>The last pass over the bicycle, the first ride, and what follows it.</summary>
 internal static class FinalSteps

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.Hubs;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Looking, measuring, and what is done to the bare frame.</summary>
 internal static class FrameSteps

@@ -1,6 +1,6 @@
 using Lugwork.Steering;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Keys and spanners whose size a page prints, by the thread of the bolt or by the part. They are of the usual head: the head at hand decides, and where no page was read none is named.</summary>
 internal static class KeySizes

@@ -1,8 +1,8 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using static Lugwork.TorqueTable;
+using static Lugwork.Workshop.TorqueTable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>The torques that only makers name, each with the rows of fasteners that are like it. What was read of those is no figure for it: a torque outside all of them is asked about, and none is approved.</summary>
 internal static class LikeTorques

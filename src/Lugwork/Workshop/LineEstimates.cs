@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Lugwork.Geometry;
 using Lugwork.Seating;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Hoses and housing estimated from the points of a frame and the width of its bar: to buy by, never to cut by.</summary>
 internal static class LineEstimates

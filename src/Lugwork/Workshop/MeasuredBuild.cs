@@ -1,4 +1,4 @@
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>What a record measured, as values of the parts of its build.</summary>
 internal static class MeasuredBuild

@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Text;
 using Lugwork.Drawing;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A plan as one HTML page that is well-formed XML too: headings in order, no script, nothing fetched, every text escaped.</summary>
 internal static class PlanHtml

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A plan as JSON: ids, texts and numbers, in the order of the plan.</summary>
 internal static class PlanJson

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A plan as Markdown; what would be read as markup is escaped. Line ends are line feeds alone.</summary>
 internal static class PlanMarkdown

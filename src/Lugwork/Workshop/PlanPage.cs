@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A title and the lines below it.</summary>
 internal sealed record PlanBlock(string Title, ImmutableArray<string> Lines, bool IsList = true, bool IsWarning = false, bool IsTicked = false)

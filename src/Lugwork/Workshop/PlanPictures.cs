@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Text;
 using Lugwork.Drawing;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Drawings on the page of a plan: each in the step that assembles the joint that it shows, all others behind the steps.</summary>
 internal static class PlanPictures

@@ -1,4 +1,4 @@
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>The shape of a plan as JSON.</summary>
 internal sealed class PlanSheet

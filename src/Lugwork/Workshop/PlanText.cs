@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A plan as plain text. Line ends are line feeds alone.</summary>
 internal static class PlanText

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>What stands out in a record.</summary>
 internal static class RecordQuestions

@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>The shape of a record of work.</summary>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]

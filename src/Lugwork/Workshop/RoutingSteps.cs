@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Lines in and along the frame.</summary>
 internal static class RoutingSteps

@@ -1,6 +1,6 @@
 using Lugwork.Seating;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Figures of post, dropper and shock, by <see cref="SeatpostRoom"/> where a rider's height is known.</summary>
 internal static class SeatFigures

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.Seating;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Collar, post, dropper and saddle.</summary>
 internal static class SeatSteps

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Adjusting what is fitted.</summary>
 internal static class SettingSteps

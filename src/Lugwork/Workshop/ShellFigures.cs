@@ -1,7 +1,7 @@
 using Lugwork.BottomBrackets;
 using Lugwork.Drivetrain;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Figures, tool and torque of the bottom bracket, from shell, unit and spindle.</summary>
 internal static class ShellFigures

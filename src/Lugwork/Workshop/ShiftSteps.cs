@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Derailleurs, chain and shift lines.</summary>
 internal static class ShiftSteps

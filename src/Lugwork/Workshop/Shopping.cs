@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>What is to buy for a plan, each thing on one of its two lists alone.</summary>
 internal static class Shopping

@@ -2,7 +2,7 @@ using Lugwork.Hubs;
 using Lugwork.Steering;
 using UnitsNet;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Figures of headset, steerer and stem, by <see cref="SteererLength"/> and <see cref="SteererCut"/>.</summary>
 internal static class SteeringFigures

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.Steering;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Fork, steerer and stem.</summary>
 internal static class SteeringSteps

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.Geometry;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>One row of the work: when a step is needed and what it is then. What a function gives as null is left out.</summary>
 internal sealed class StepRule

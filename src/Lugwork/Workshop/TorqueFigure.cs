@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using UnitsNet;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>How several published figures of one fastener stand to each other.</summary>
 public enum TorqueAgreement

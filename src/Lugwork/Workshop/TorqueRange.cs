@@ -1,7 +1,7 @@
 using System.Globalization;
 using UnitsNet;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>What a thread gets before a bolt goes in.</summary>
 public enum ThreadTreatment

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using static Lugwork.Sources;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Torque of the fasteners of a bicycle, by every page that was read. Each row says what disagrees; the maker's figure rules.</summary>
 public static partial class TorqueTable

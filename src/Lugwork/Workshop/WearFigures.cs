@@ -1,4 +1,4 @@
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>What wears and can be measured on the used parts of a build; judged once it stands in the build.</summary>
 internal static class WearFigures

@@ -1,4 +1,4 @@
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Front or rear: the slots of one end, so that a step of both is declared once.</summary>
 internal sealed class WheelEnd

@@ -1,6 +1,6 @@
 using Lugwork.Hubs;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>How a wheel is held in its ends, by its hub, axle and nuts; where that is not known, it has to be found out.</summary>
 internal static class WheelHolding

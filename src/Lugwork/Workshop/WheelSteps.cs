@@ -3,7 +3,7 @@ using Lugwork.Brakes;
 using Lugwork.Drivetrain;
 using Lugwork.Tyres;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Tape, tyre, rotor and cassette on a wheel, and the wheel in the frame: one declaration for both ends.</summary>
 internal static class WheelSteps

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Chains of prerequisites in ordered steps.</summary>
 internal static class WorkChains

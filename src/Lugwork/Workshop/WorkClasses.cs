@@ -1,4 +1,4 @@
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Part of the work to which a step belongs.</summary>
 public enum WorkStage

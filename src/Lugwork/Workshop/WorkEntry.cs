@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A figure as it was measured, counted or found out at a step. Immutable.</summary>
 public sealed record WorkMeasurement

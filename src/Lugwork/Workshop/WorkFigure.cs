@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A figure of this bicycle that a step needs: computed by the sums of the library where their inputs are known, and said to be lacking where not. Immutable.</summary>
 /// <remarks>Lists compare by being the same list: two that say the same are equal only where one was made from the other. Compare what is needed.</remarks>

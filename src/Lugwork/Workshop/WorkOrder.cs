@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Steps that cannot be put in an order: one waits for itself, asks for a step that is not there, or stands twice.</summary>
 public sealed class WorkOrderException : InvalidOperationException

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A plan as it is worked off, step by step: what is done, what was measured and applied. Immutable; saved and resumed by <see cref="WorkRecordFile"/>.</summary>
 public sealed class WorkRecord

@@ -4,7 +4,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Records of work as JSON, saved and resumed.</summary>
 /// <remarks>With the number of the format, 1, as a build file has it. At most 1 MB and 32 deep; a repeated property, an unknown one and an unknown step are problems.</remarks>

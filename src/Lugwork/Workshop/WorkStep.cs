@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>Another step that has to be done first, and why.</summary>
 /// <param name="StepId">Id of the earlier step.</param>

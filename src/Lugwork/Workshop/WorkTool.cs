@@ -1,4 +1,4 @@
-namespace Lugwork;
+namespace Lugwork.Workshop;
 
 /// <summary>A tool that a step needs.</summary>
 /// <param name="Id">Short id: "torque-wrench".</param>

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using System.Text.Json.Serialization.Metadata;
 using Lugwork.Tests.Builds;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Architecture;
 

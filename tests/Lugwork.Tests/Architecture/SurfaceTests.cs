@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using Lugwork.Catalogues;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Architecture;
 

@@ -1,3 +1,5 @@
+using Lugwork.Workshop;
+
 namespace Lugwork.Tests.Builds;
 
 /// <summary>What a kind of bicycle asks for by its rear hub.</summary>

@@ -137,7 +137,7 @@ public sealed class ConditionTests
         InspectionPoint point = build.ToInspect().Single();
         Assert.Equal((Slot.Fork, ask.What.How), (point.Slot, point.What));
         Assert.NotEmpty(point.Sources);
-        Assert.Contains("\"condition-of-fork\"", ReportFile.Write(report), StringComparison.Ordinal);
+        Assert.Contains("\"condition-of-fork\"", report.ToJson(), StringComparison.Ordinal);
         Assert.Contains("fork: Take it out", point.ToString(), StringComparison.Ordinal);
         NeedLine line = build.Needs().Of(Slot.Fork)!.Lines.First(l => l.Field == "condition");
         Assert.Equal(["new", "inspected"], line.Accepted);

@@ -12,7 +12,7 @@ public sealed class ContradictionTests
     public void Sprockets_that_the_pattern_is_not_made_with_are_refused(string text)
     {
         Assert.False(Cassette.TryRead(text, out _, out var problems));
-        Assert.Equal("sprockets", Assert.Single(problems).Where);
+        Assert.Equal("speeds", Assert.Single(problems).Where);
     }
 
     [Theory]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Builds;
 
@@ -12,7 +13,7 @@ public sealed class FileFormatTests
     public void All_four_files_are_written_with_the_number()
     {
         WorkRecord record = WorkRecord.For(Bicycle.WorkPlan());
-        Assert.All([BuildFile.Write(Bicycle), ReportFile.Write(Bicycle.Check()), Bicycle.WorkPlan().ToJson(), WorkRecordFile.Write(record)], text =>
+        Assert.All([BuildFile.Write(Bicycle), Bicycle.Check().ToJson(), Bicycle.WorkPlan().ToJson(), WorkRecordFile.Write(record)], text =>
         {
             using JsonDocument json = JsonDocument.Parse(text);
             Assert.Equal("format", json.RootElement.EnumerateObject().First().Name);

@@ -1,3 +1,5 @@
+using Lugwork.Workshop;
+
 namespace Lugwork.Tests.Builds;
 
 /// <summary>The build files of the samples say what they are there to show.</summary>

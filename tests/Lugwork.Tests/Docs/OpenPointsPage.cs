@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Lugwork.Tyres;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Docs;
 

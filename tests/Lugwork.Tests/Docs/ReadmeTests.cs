@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Answers;
 using Lugwork.Drawing;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Docs;
 

@@ -1,3 +1,5 @@
+using Lugwork.Workshop;
+
 namespace Lugwork.Tests.Docs;
 
 /// <summary>The made pages are fresh and whole.</summary>

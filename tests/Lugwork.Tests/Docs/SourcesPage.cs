@@ -2,6 +2,7 @@ using System.Collections;
 using System.Globalization;
 using System.Reflection;
 using System.Text;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Docs;
 

@@ -1,6 +1,7 @@
 using System.Xml.Linq;
 using Lugwork.Drawing;
 using Lugwork.Tests.Builds;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Drawing;
 

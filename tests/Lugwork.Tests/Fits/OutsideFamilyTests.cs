@@ -67,7 +67,7 @@ public sealed class OutsideFamilyTests
         Assert.Equal("Frame, shell thread or bore, motor: this family is outside the library; ask its maker.", fit.Sentence);
         Assert.StartsWith("Ask its maker", Assert.Single(fit.Measurements).How, StringComparison.Ordinal);
         Assert.Contains("motor (not covered); stated: \"mid-drive\"", fit.Explain(), StringComparison.Ordinal);
-        Assert.Contains("thread or bore, motor:", ReportFile.Write(build.Check()), StringComparison.Ordinal);
+        Assert.Contains("thread or bore, motor:", build.Check().ToJson(), StringComparison.Ordinal);
         Assert.Contains("motor: outside this library, ask its maker", Build.From(Frame.Read("shell mid-drive")).Needs().Of(Slot.BottomBracket)!.ToString(), StringComparison.Ordinal);
     }
 
@@ -81,7 +81,7 @@ public sealed class OutsideFamilyTests
         Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
         Assert.Contains("Ask: frame, bicycle kind, cargo bicycle: Ask its maker", report.ToString(), StringComparison.Ordinal);
         Assert.Equal("kind", Assert.Single(report.ToMeasure).What.Field);
-        Assert.Contains("cargo bicycle", ReportFile.Write(report), StringComparison.Ordinal);
+        Assert.Contains("cargo bicycle", report.ToJson(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -58,7 +58,7 @@ public sealed class OutsideTests
         Assert.Equal(("seatTube", "Ask the frame maker for the frame's own part: no measurement makes another one fit."), (ask.Field, ask.How));
         Assert.Empty(fit.Remedies);
         Assert.Contains("frame-specific; stated: \"frame-specific\"", fit.Explain(), StringComparison.Ordinal);
-        Assert.Contains("frame-specific", ReportFile.Write(report), StringComparison.Ordinal);
+        Assert.Contains("frame-specific", report.ToJson(), StringComparison.Ordinal);
     }
 
     [Fact]

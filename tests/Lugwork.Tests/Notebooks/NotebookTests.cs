@@ -6,6 +6,7 @@ using Lugwork.Drivetrain;
 using Lugwork.Geometry;
 using Lugwork.Tests.Builds;
 using Lugwork.Tests.Drawing;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Notebooks;
 

@@ -120,7 +120,7 @@ internal sealed class SpecCorpus
 
             foreach (JsonElement conflict in labelled.RootElement.GetProperty("conflicts").EnumerateArray())
             {
-                string field = conflict.GetProperty("field").GetString()!;
+                string field = FieldsOfLabels.Today(conflict.GetProperty("field").GetString()!);
                 string[] keys = [.. conflict.GetProperty("values").EnumerateArray().Select(v => v.GetProperty("key").GetString()!).Order(StringComparer.Ordinal)];
                 if (!sheet.Conflicts.Any(c => $"{c.Slot.Key}.{c.Field}" == field && c.Values.Select(v => v.Key).Order(StringComparer.Ordinal).SequenceEqual(keys)))
                 {
@@ -198,8 +198,8 @@ internal sealed class SpecCorpus
         public int Count => Values.Count;
 
         public static Labels Of(JsonElement labelled) => new(
-            labelled.GetProperty("values").EnumerateArray().ToDictionary(v => v.GetProperty("field").GetString()!, v => (v.GetProperty("key").GetString()!, v.GetProperty("words").GetString()!)),
-            labelled.TryGetProperty("may", out JsonElement may) ? [.. may.EnumerateArray().Select(v => $"{v.GetProperty("field").GetString()}={v.GetProperty("key").GetString()}")] : []);
+            labelled.GetProperty("values").EnumerateArray().ToDictionary(v => FieldsOfLabels.Today(v.GetProperty("field").GetString()!), v => (v.GetProperty("key").GetString()!, v.GetProperty("words").GetString()!)),
+            labelled.TryGetProperty("may", out JsonElement may) ? [.. may.EnumerateArray().Select(v => $"{FieldsOfLabels.Today(v.GetProperty("field").GetString()!)}={v.GetProperty("key").GetString()}")] : []);
 
         public bool Allows(SpecValue value) =>
             (Values.TryGetValue($"{value.Slot.Key}.{value.Field}", out (string Key, string Words) label) && label.Key == value.Key) || May.Contains($"{value.Slot.Key}.{value.Field}={value.Key}");

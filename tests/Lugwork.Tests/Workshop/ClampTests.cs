@@ -1,4 +1,5 @@
 using Lugwork.Tests.Builds;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Workshop;
 

@@ -4,6 +4,7 @@ using Lugwork.Geometry;
 using Lugwork.Seating;
 using Lugwork.Steering;
 using Lugwork.Tests.Builds;
+using Lugwork.Workshop;
 using UnitsNet;
 
 namespace Lugwork.Tests.Workshop;

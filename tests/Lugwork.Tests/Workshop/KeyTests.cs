@@ -1,5 +1,6 @@
 using Lugwork.BottomBrackets;
 using Lugwork.Tests.Builds;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Workshop;
 

@@ -1,5 +1,6 @@
 using Lugwork.Geometry;
 using Lugwork.Tests.Builds;
+using Lugwork.Workshop;
 using UnitsNet;
 
 namespace Lugwork.Tests.Workshop;

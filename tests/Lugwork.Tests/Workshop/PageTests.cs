@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Xml.Linq;
 using Lugwork.Tests.Builds;
+using Lugwork.Workshop;
 
 namespace Lugwork.Tests.Workshop;
 

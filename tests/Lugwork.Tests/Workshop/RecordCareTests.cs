@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Lugwork.Tests.Builds;
+using Lugwork.Workshop;
 using UnitsNet;
 
 namespace Lugwork.Tests.Workshop;

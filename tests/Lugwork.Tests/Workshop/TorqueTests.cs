@@ -1,3 +1,4 @@
+using Lugwork.Workshop;
 using UnitsNet;
 using UnitsNet.Units;
 

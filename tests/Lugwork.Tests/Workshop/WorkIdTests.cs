@@ -1,3 +1,5 @@
+using Lugwork.Workshop;
+
 namespace Lugwork.Tests.Workshop;
 
 /// <summary>Ids that stand in saved records: permanent. A new one is added here; one that is taken out makes records that name it unreadable.</summary>
