@@ -42,7 +42,7 @@ internal static class ConditionChecks
     }
 
     private static JointInput? MaterialOf(Slot slot) =>
-        slot == Slot.Frame ? JointInputs.FrameMaterial
+        slot == Slot.Frame ? JointInputs.MaterialOfFrame
         : slot == Slot.FrontWheel || slot == Slot.RearWheel ? RimMaterial(slot)
         : slot == Slot.Seatpost ? PostMaterial
         : slot == Slot.Stem ? StemMaterial

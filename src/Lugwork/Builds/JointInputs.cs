@@ -18,7 +18,7 @@ internal static partial class JointInputs
 
     public static readonly JointInput RearEnd = Input<Frame, HubStandard>(Slot.Frame, "rear", "rear end", p => p.RearEnd, "Rule between the dropout faces, then look for the 3.5 mm shelf of a recessed end: with it add 7 mm. Read the axle diameter off the axle.", where: h => h.IsRear);
     public static readonly JointInput FrontEnd = Input<Fork, HubStandard>(Slot.Fork, "front", "fork end", p => p.FrontEnd, "Rule between the fork ends, to 0.5 mm; read the axle diameter off the axle, and the rotor side for Boost.", where: h => !h.IsRear);
-    public static readonly JointInput FrameMaterial = Input<Frame, Material>(Slot.Frame, "material", "frame material", p => p.Material, "A magnet sticks to steel; otherwise ask the frame maker.");
+    public static readonly JointInput MaterialOfFrame = Input<Frame, Material>(Slot.Frame, "material", "frame material", p => p.Material, "A magnet sticks to steel; otherwise ask the frame maker.");
     public static readonly JointInput Bore = Input<Frame, SeatTubeBore>(Slot.Frame, "seatTube", "seat tube bore", p => p.SeatTubeBore, "Inside caliper, two directions, 20 mm below the slot, to 0.05 mm.", SeatSizes);
     public static readonly JointInput Least = Input<Frame, Dimension>(Slot.Frame, "leastInsertion", "frame's least insertion", p => p.LeastInsertion, "The frame maker's figure; \"none\" if the maker prints none.", Lengths);
     public static readonly JointInput Most = Input<Frame, Dimension>(Slot.Frame, "mostInsertion", "open seat tube depth", p => p.MostInsertion, "Slide a straight rod down the seat tube to the first bend, bolt or pivot, to 5 mm.", Lengths);

@@ -19,7 +19,7 @@ internal static class StandardTables
         Of<HubStandard>("Lugwork.Hubs", nameof(HubStandard)),
         Of<HubEnds>("Lugwork.Hubs", nameof(HubEnds)),
         Of<AxleThread>("Lugwork.Hubs", nameof(AxleThread)),
-        Of<Material>("Lugwork.Hubs", nameof(Material)),
+        Of<Material>("Lugwork", nameof(Material)),
         Of<HubAttachment>("Lugwork.Hubs", nameof(HubAttachment)),
         Of<HubAxleThread>("Lugwork.Hubs", nameof(HubAxleThread)),
         Of<HubFamily>("Lugwork.Hubs", nameof(HubFamily)),

@@ -17,7 +17,7 @@ public sealed class SumDocumentationTests
 
     /// <summary>Types outside the root that take a quantity or come to a <see cref="SumCheck"/>.</summary>
     internal static Type[] SumTypes { get; } = [.. typeof(Build).Assembly.GetExportedTypes()
-        .Where(t => t.Namespace != "Lugwork" && t != typeof(Lugwork.Planning.BuildChooser) && t != typeof(Lugwork.Planning.ChoiceWish) && t.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly).Any(m => m switch
+        .Where(t => t.Namespace is not ("Lugwork" or "Lugwork.Workshop") && t != typeof(Lugwork.Planning.BuildChooser) && t != typeof(Lugwork.Planning.ChoiceWish) && t.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly).Any(m => m switch
         {
             MethodInfo method => (!method.IsSpecialName && method.Name is not "Deconstruct" && method.GetParameters().Any(p => IsQuantity(p.ParameterType))) || method.ReturnType == typeof(SumCheck),
             _ => false,

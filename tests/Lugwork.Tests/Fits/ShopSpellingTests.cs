@@ -85,14 +85,14 @@ public sealed class ShopSpellingTests
     [InlineData("SprocketClass", "9\"")]
     [InlineData("ForkOffset", "29 mm")]
     [InlineData("ForkClass", "26 mm x 100 mm")]
-    [InlineData("CrankLength", "170 cm")]
+    [InlineData("UsualCrankLength", "170 cm")]
     [InlineData("BrakeFluid", "DOT 5")]
     [InlineData("SteererSize", "1 1/8 1 1/8")]
     public void A_size_of_another_unit_or_kind_is_refused(string type, string text) => On(nameof(Reads), type, text, "");
 
     [Theory]
     [InlineData("ForkOffset", "51 mm")]
-    [InlineData("QFactor", "146")]
+    [InlineData("QFactorClass", "146")]
     [InlineData("RotorThickness", "1,8 mm")]
     public void A_figure_where_a_class_is_expected_is_told_to_be_measured(string type, string text) => On(nameof(Tells), type, text, "measured, not read");
 

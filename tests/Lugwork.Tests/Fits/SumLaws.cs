@@ -135,7 +135,7 @@ public sealed class SumLaws
     {
         HashSet<string> covered = [.. Sum.All.SelectMany(s => s.Covers.Split(' '))];
         string[] taking = [.. typeof(Build).Assembly.GetExportedTypes()
-            .Where(t => t.Namespace != "Lugwork" && t != typeof(Lugwork.Planning.BuildChooser) && t != typeof(Lugwork.Planning.ChoiceWish))
+            .Where(t => t.Namespace is not ("Lugwork" or "Lugwork.Workshop") && t != typeof(Lugwork.Planning.BuildChooser) && t != typeof(Lugwork.Planning.ChoiceWish))
             .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly))
             .Where(m => !m.IsSpecialName && m.Name is not ("Deconstruct" or "Equals" or "Identify") && m.GetParameters().Any(p => IsQuantity(p.ParameterType)))
             .Select(m => $"{m.DeclaringType!.Name}.{m.Name}").Distinct()];
