@@ -112,7 +112,7 @@ internal static class FactFigures
         Printed("drivetrain-front-chainline.csv", "chainline_mm", "FrontChainline", "Least", "Most"),
         Printed("drivetrain-front-derailleur-mounts.csv", "dimension", "FrontDerailleurMount", "Tube", "BoltSpacing"),
         Printed("drivetrain-front-derailleur-mounts.csv", "dimension", "FrontCapacity", "Teeth"),
-        Printed("drivetrain-pedals-cranks.csv", "value", "QFactor", "Least", "Most"),
+        Printed("drivetrain-pedals-cranks.csv", "value", "QFactorClass", "Least", "Most"),
         Same("drivetrain-sprocket-pitch.csv", "speeds", "SprocketSpacing", "Speeds"),
         Same("drivetrain-sprocket-pitch.csv", "sprocket_mm", "SprocketSpacing", "Sprocket"),
         Same("drivetrain-sprocket-pitch.csv", "spacer_mm", "SprocketSpacing", "Spacer"),
