@@ -39,8 +39,8 @@ internal static class CarriedOver
     {
         (Build donor, Frame frame) = (Old, Bare);
         #region cost
-        CostSheet sheet = CostSheet.Of(CarryOver.Of(donor, frame)).Owned("frame")
-            .Priced("seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2", new Price(8.50m, "EUR"), seller: "the shop")
+        CostSheet sheet = CostSheet.Of(CarryOver.Of(donor, frame)).WithOwned("frame")
+            .WithPrice("seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2", new Price(8.50m, "EUR"), seller: "the shop")
             .With(new CostSeller("the shop", Postage: new Price(5.90m, "EUR"), FreeFrom: new Price(60, "EUR")));
         Console.WriteLine($"so far: {sheet.Total}");
         #endregion

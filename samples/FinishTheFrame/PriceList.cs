@@ -27,8 +27,8 @@ internal static class PriceList
     {
         foreach (ChoiceOffer part in chosen.Parts)
         {
-            sheet = part.IsOwned ? sheet.Owned(part.Slot.Key)
-                : sheet.Priced(part.Slot.Key, part.Price is { } price ? price : CostRange.Unknown, part.Mass is { } mass ? MassRange.OfGrams((decimal)mass.Grams) : MassRange.Unknown, "the shop");
+            sheet = part.IsOwned ? sheet.WithOwned(part.Slot.Key)
+                : sheet.WithPrice(part.Slot.Key, part.Price is { } price ? price : CostRange.Unknown, part.Mass is { } mass ? MassRange.OfGrams((decimal)mass.Grams) : MassRange.Unknown, "the shop");
         }
 
         foreach (ChosenBridge bridge in chosen.Bridges.DistinctBy(b => $"{b.Joint.Id}:{b.Bridge.Id}"))
@@ -42,7 +42,7 @@ internal static class PriceList
             // Where it is open which bridge is needed, the sheet has one line for the choice, and the dearest is paid.
             if ((sheet[id] ?? sheet[$"{bridge.Joint.Id}:choice"]) is { } line)
             {
-                sheet = sheet.Priced(line.Id, price, seller: line.Kind == CostKind.ShopWork ? "" : "the shop");
+                sheet = sheet.WithPrice(line.Id, price, seller: line.Kind == CostKind.ShopWork ? "" : "the shop");
             }
             else
             {
@@ -52,7 +52,7 @@ internal static class PriceList
 
         foreach (CostLine small in sheet.Lines.Where(l => l.Kind is CostKind.SmallPart or CostKind.Consumable))
         {
-            sheet = sheet.Priced(small.Id, SmallPart, seller: "the shop");
+            sheet = sheet.WithPrice(small.Id, SmallPart, seller: "the shop");
         }
 
         return sheet.With(new CostSeller("the shop", Of(5.90m), Of(150)));

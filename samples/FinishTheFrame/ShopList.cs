@@ -19,9 +19,9 @@ internal static class ShopList
         new("Tyre", 28, 480, Tyre.Read, "{35-622,40-622,42-622,47-622,47-584}; folding; clincher", Slot.FrontTyre, Slot.RearTyre),
         new("Cassette", 32, 380, Cassette.Read, "pattern {HG-9,HG-8,HG-11-road,XD}", Slot.Cassette),
         new("Rotor", 17, 120, Rotor.Read, "{140,160,180,203}; {six-bolt,center-lock}; lockring internal; carrier none; thickness 1.8; least thickness 1.5", Slot.FrontRotor, Slot.RearRotor),
-        new("Caliper", 42, 170, Caliper.Read, "{post,flat}; type {disc-cable-road,disc-cable-off-road}; fluid none; thickest rotor 1.9; thinnest rotor 1.5", Slot.FrontBrake, Slot.RearBrake),
+        new("Caliper", 42, 170, Caliper.Read, "{post,flat}; type {disc-cable-road,disc-cable-off-road}; fluid none; thickest rotor 1.9; thinnest rotor 1.5", Slot.FrontCaliper, Slot.RearCaliper),
         new("Seatpost", 26, 290, Seatpost.Read, "{25.4,26.8,27.2,30.9,31.6} x 350; mark {75,100}; insertion 120; rails {7-round,7x9}; material aluminium", Slot.Seatpost),
-        new("Axle", 18, 60, ThruAxle.Read, "{M12x1.5,M12x1.0}; length {125,127,163,172}", Slot.FrontAxle, Slot.RearAxle),
+        new("Axle", 18, 60, ThruAxle.Read, "{M12x1.5,M12x1.0}; length {125,127,163,172}", Slot.FrontThruAxle, Slot.RearThruAxle),
         new("Headset", 30, 110, Headset.Read, "{upper EC34/28.6; lower EC34/30,upper ZS44/28.6; lower ZS56/40}; threadless", Slot.Headset),
         new("Stem", 24, 150, Stem.Read, "28.6 clamp; bar {25.4,31.8,35}; material aluminium", Slot.Stem),
         new("Bar", 30, 300, Handlebar.Read, "{25.4,31.8,35}; grip {22.2,23.8}; material aluminium", Slot.Handlebar),
@@ -32,8 +32,8 @@ internal static class ShopList
         new("Pedals", 22, 380, Pedals.Read, "9/16", Slot.Pedals),
         new("Chain", 16, 260, Chain.Read, "{9,10,11,12}", Slot.Chain),
         new("Derailleur", 38, 270, RearDerailleur.Read, "{M10-bolt,direct mount}; chain {9,11}; cable; pull {R,R11}", Slot.RearDerailleur),
-        new("Brake lever", 19, 130, BrakeLever.Read, "pull {short,long}; fluid none", Slot.FrontLever, Slot.RearLever),
-        new("Shifter", 25, 140, Shifter.Read, "cable; pull {R,R11}; spacing {9,11-close}; with derailleur allowed", Slot.Shifter),
+        new("Brake lever", 19, 130, BrakeLever.Read, "pull {short,long}; fluid none", Slot.FrontBrakeLever, Slot.RearBrakeLever),
+        new("Shifter", 25, 140, Shifter.Read, "cable; pull {R,R11}; spacing {9,11-close}; with derailleur allowed", Slot.RearShifter),
     ];
 
     /// <summary>Rows such as "Seatpost A-0412"; an article that goes to two places is offered for each, for the shop has more than one of it.</summary>

@@ -57,7 +57,7 @@ internal static class InterfaceValueList
         visitor.Visit<CassettePattern>();
         visitor.Visit<ChainGuideMount>();
         visitor.Visit<ChainSize>();
-        visitor.Visit<CrankLength>();
+        visitor.Visit<UsualCrankLength>();
         visitor.Visit<DerailleurMount>();
         visitor.Visit<DirectMountRing>();
         visitor.Visit<FreehubBody>();
@@ -70,7 +70,7 @@ internal static class InterfaceValueList
         visitor.Visit<Hanger>();
         visitor.Visit<HubDrive>();
         visitor.Visit<MakersWord>();
-        visitor.Visit<QFactor>();
+        visitor.Visit<QFactorClass>();
         visitor.Visit<RearTriangle>();
         visitor.Visit<ShiftSignal>();
         visitor.Visit<SprocketClass>();
@@ -79,7 +79,7 @@ internal static class InterfaceValueList
         visitor.Visit<AxleThread>();
         visitor.Visit<DropoutSlot>();
         visitor.Visit<DynamoContact>();
-        visitor.Visit<FrameMaterial>();
+        visitor.Visit<Material>();
         visitor.Visit<HubAttachment>();
         visitor.Visit<HubAxleThread>();
         visitor.Visit<HubDynamo>();
@@ -109,7 +109,7 @@ internal static class InterfaceValueList
         visitor.Visit<SteererPreload>();
         visitor.Visit<SteererShape>();
         visitor.Visit<SteererSize>();
-        visitor.Visit<StemFoot>();
+        visitor.Visit<StemFixing>();
         visitor.Visit<CrownType>();
         visitor.Visit<ForkClass>();
         visitor.Visit<ForkOffset>();

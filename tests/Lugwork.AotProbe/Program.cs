@@ -11,7 +11,7 @@ Build back = BuildFile.Read(BuildFile.Write(build));
 FitReport report = back.Check();
 
 WorkPlan plan = back.WorkPlan();
-WorkRecord record = WorkRecordFile.Read(WorkRecordFile.Write(WorkRecord.For(plan).Done("inspect-parts")), plan);
+WorkRecord record = WorkRecordFile.Read(WorkRecordFile.Write(WorkRecord.For(plan).WithDone("inspect-parts")), plan);
 
 // A rigid frame with disc mounts, as far as it is said, takes neither a shock nor rim brakes.
 Slot[] notAsked = [Slot.Frame, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.Shock];

@@ -29,9 +29,9 @@ public sealed partial class ReasonTests(Shop shop)
     [Fact]
     public async Task Cautions_of_what_fits_stand_above_the_list_and_in_the_answer()
     {
-        string cart = $"frame={Uri.EscapeDataString("kind gravel; rear R142-12; hanger M10x1")}&part=shifter.{await First("shifter", $"frame={Shop.Frames}", "Rear shifter", "not-judged")}";
+        string cart = $"frame={Uri.EscapeDataString("kind gravel; rear R142-12; hanger M10x1")}&part=rearShifter.{await First("rearShifter", $"frame={Shop.Frames}", "Rear shifter", "not-judged")}";
         HashSet<string> told = [];
-        foreach (string slot in new[] { "rearDerailleur", "crankset", "bottomBracket", "fork", "rearAxle", "cassette" })
+        foreach (string slot in new[] { "rearDerailleur", "crankset", "bottomBracket", "fork", "rearThruAxle", "cassette" })
         {
             JsonElement list = await shop.Json($"/api/parts/{slot}?{cart}&list=fits");
             string[] here = [.. list.GetProperty("reasons").EnumerateArray().SelectMany(r => r.GetProperty("cautions").EnumerateArray()).Select(c => c.GetString()!)];

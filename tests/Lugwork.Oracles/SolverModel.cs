@@ -100,7 +100,7 @@ internal sealed class SolverModel
         }
 
         Tie(Slot.Dropper, Slot.Seatpost);
-        Tie(Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter);
+        Tie(Slot.Controls, Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter);
     }
 
     private string? ItemOf(Slot slot, Choice choice) => choice.IsOwned ? _request.OwnedItems.GetValueOrDefault(slot) : choice.Offer?.Item;

@@ -63,7 +63,7 @@ public sealed class BoltCirclesChecks
     [InlineData("96", "4x96-even", "4x96-uneven", Holes)]
     public void One_number_that_means_several_circles_is_not_clear(string text, string one, string other, string source)
     {
-        Reading<BoltCircle> reading = BoltCircle.Read(text);
+        TextReading<BoltCircle> reading = BoltCircle.Read(text);
         Assert.False(reading.IsClear, source);
         Assert.Contains(reading.Values, v => v.FitKey == one);
         Assert.Contains(reading.Values, v => v.FitKey == other);
@@ -95,5 +95,5 @@ public sealed class BoltCirclesChecks
     [InlineData(146, "road", Frames)]
     [InlineData(151, "gravel", Frames)]
     public void A_width_over_the_arms_is_of_the_printed_class(double millimetres, string key, string source) =>
-        Assert.True(QFactor.WithinError((decimal)millimetres, 0.5m) is [var only] && only.FitKey == key, source);
+        Assert.True(QFactorClass.WithinError((decimal)millimetres, 0.5m) is [var only] && only.FitKey == key, source);
 }

@@ -179,7 +179,7 @@ public sealed class BottomBracketsChecks
     [InlineData("T47", "T47-68", "T47A-77", T47Asymmetric)]
     public void A_name_that_settles_nothing_keeps_the_published_doubt(string text, string one, string other, string source)
     {
-        Reading<Shell> reading = Shell.Read(text);
+        TextReading<Shell> reading = Shell.Read(text);
         Assert.False(reading.IsClear, source);
         Assert.Contains(reading.Values, s => s.FitKey.StartsWith(one, StringComparison.Ordinal));
         Assert.Contains(reading.Values, s => s.FitKey.StartsWith(other, StringComparison.Ordinal));

@@ -77,7 +77,7 @@ public sealed class BrakeMountsMeasuredChecks
         Assert.Empty(CaliperFoot.Identify(Read(spacing)).Candidates);
         BrakeMount mount = BrakeMount.Identify(Read(spacing)).Candidates.Single().Value;
         Published.Says(
-            Build.From(Frame.Read($"rearBrake {mount}")).With(Caliper.Read("post"), Slot.RearBrake).With(Rotor.Read("size 160"), Slot.RearRotor),
+            Build.From(Frame.Read($"rearBrake {mount}")).With(Caliper.Read("post"), Slot.RearCaliper).With(Rotor.Read("size 160"), Slot.RearRotor),
             "rear-caliper-on-mount", source, Verdict.DoesNotFit);
     }
 

@@ -20,11 +20,11 @@ public sealed class BridgesChecks
 
     public static TheoryData<string, string, Verdict, string, string> Rows => new()
     {
-        { "front-lever-with-rim-brake", "frontLever: pull short | frontRimBrake: direct-pull", Verdict.Unsafe, "pull-converter-short-to-long", Blog },
-        { "front-caliper-on-mount", "fork: front brake PM-160 | frontBrake: mounting IS | frontRotor: 180", Verdict.NeedsMeasuring, "brake-adapter-tabs-on-post-plus-20", DiscMounts },
-        { "front-caliper-on-mount", "fork: front brake IS-front-DH | frontBrake: post | frontRotor: 203", Verdict.NeedsMeasuring, "brake-adapter-is-front-downhill", DiscMounts },
-        { "rear-caliper-on-mount", "frame: rear brake FM-rear-140 | rearBrake: post | rearRotor: 160", Verdict.NeedsMeasuring, "brake-adapter-post-on-flat", FlatMount },
-        { "rear-caliper-on-mount", "frame: rear brake PM-200 | rearBrake: post | rearRotor: 203", Verdict.NeedsMeasuring, "brake-adapter-post-200-plus-3", Practice },
+        { "front-lever-with-rim-brake", "frontBrakeLever: pull short | frontRimBrake: direct-pull", Verdict.Unsafe, "pull-converter-short-to-long", Blog },
+        { "front-caliper-on-mount", "fork: front brake PM-160 | frontCaliper: mounting IS | frontRotor: 180", Verdict.NeedsMeasuring, "brake-adapter-tabs-on-post-plus-20", DiscMounts },
+        { "front-caliper-on-mount", "fork: front brake IS-front-DH | frontCaliper: post | frontRotor: 203", Verdict.NeedsMeasuring, "brake-adapter-is-front-downhill", DiscMounts },
+        { "rear-caliper-on-mount", "frame: rear brake FM-rear-140 | rearCaliper: post | rearRotor: 160", Verdict.NeedsMeasuring, "brake-adapter-post-on-flat", FlatMount },
+        { "rear-caliper-on-mount", "frame: rear brake PM-200 | rearCaliper: post | rearRotor: 203", Verdict.NeedsMeasuring, "brake-adapter-post-200-plus-3", Practice },
         { "derailleur-on-hanger", "frame: hanger no-hanger | rearDerailleur: M10 bolt", Verdict.NeedsMeasuring, "derailleur-on-claw", Hangers },
         { "derailleur-on-hanger", "frame: hanger plain | rearDerailleur: M10 bolt", Verdict.NeedsMeasuring, "derailleur-on-tapped-hole", Hangers },
         { "headset-lower-in-head-tube", "frame: head tube lower EC29 | headset: lower EC30/26", Verdict.DoesNotFit, "head-tube-30.0-reamed-to-30.2", Paterek },

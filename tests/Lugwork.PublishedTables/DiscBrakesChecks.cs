@@ -59,7 +59,7 @@ public sealed class DiscBrakesChecks
     public void A_front_caliper_and_rotor_sit_on_the_mount_as_published(string row, string source, string mount, string caliper, int rotor, Verdict expected, string remedy)
     {
         Build build = Build.From(Frame.Read("material steel")).With(Fork.Read($"brake {mount}"))
-            .With(Caliper.Read(caliper), Slot.FrontBrake).With(Rotor.Read($"size {rotor}"), Slot.FrontRotor);
+            .With(Caliper.Read(caliper), Slot.FrontCaliper).With(Rotor.Read($"size {rotor}"), Slot.FrontRotor);
 
         AssertFit(build, "front-caliper-on-mount", row, source, expected, remedy);
     }
@@ -100,7 +100,7 @@ public sealed class DiscBrakesChecks
     public void The_makers_largest_rotor_stands_whatever_the_adapter_sum_says(string row, string source, int rotor, string largest, Verdict expected)
     {
         Build build = Build.From(Frame.Read($"largestRearRotor {largest}; rearBrake PM-160")).With(Fork.Read($"largestFrontRotor {largest}; brake PM-160"))
-            .With(Caliper.Read("post"), Slot.RearBrake).With(Rotor.Read($"size {rotor}"), Slot.RearRotor).With(Rotor.Read($"size {rotor}"), Slot.FrontRotor);
+            .With(Caliper.Read("post"), Slot.RearCaliper).With(Rotor.Read($"size {rotor}"), Slot.RearRotor).With(Rotor.Read($"size {rotor}"), Slot.FrontRotor);
 
         AssertFit(build, "rear-rotor-within-limit", row, source, expected, "");
         AssertFit(build, "front-rotor-within-limit", row, source, expected, "");
@@ -108,7 +108,7 @@ public sealed class DiscBrakesChecks
     }
 
     private static Build Rear(string mount, string caliper, int rotor) =>
-        Build.From(Frame.Read($"rearBrake {mount}")).With(Caliper.Read(caliper), Slot.RearBrake).With(Rotor.Read($"size {rotor}"), Slot.RearRotor);
+        Build.From(Frame.Read($"rearBrake {mount}")).With(Caliper.Read(caliper), Slot.RearCaliper).With(Rotor.Read($"size {rotor}"), Slot.RearRotor);
 
     private static Fit AssertFit(Build build, string joint, string row, string source, Verdict expected, string remedy)
     {

@@ -102,7 +102,7 @@ public sealed class DriveJointsChecks
     [InlineData("thick plates", "road 10", Thick)]
     public void Families_whose_published_figures_part_never_work_together_even_if_a_list_says_so(string shifter, string derailleur, string source) =>
         Published.Says(
-            Build.From(new Frame()).With(Shifter.Read($"cable; pull {Published.Key<ActuationFamily>(shifter, source)}; with derailleur allowed"), Slot.Shifter)
+            Build.From(new Frame()).With(Shifter.Read($"cable; pull {Published.Key<ActuationFamily>(shifter, source)}; with derailleur allowed"), Slot.RearShifter)
                 .With(RearDerailleur.Read($"cable; pull {Published.Key<ActuationFamily>(derailleur, source)}")),
             "shifter-with-derailleur", source, Verdict.DoesNotFit);
 
@@ -112,7 +112,7 @@ public sealed class DriveJointsChecks
     [InlineData("LG-9", "9-speed HG", Verdict.DoesNotFit, Thick)]
     public void A_shifter_with_sprockets(string shifter, string cassette, Verdict expected, string source) =>
         Published.Says(
-            Build.From(new Frame()).With(Shifter.Read($"spacing {Published.Key<SprocketSpacing>(shifter, source)}"), Slot.Shifter).With(Cassette.Read(cassette)), "shifter-with-cassette", source, expected);
+            Build.From(new Frame()).With(Shifter.Read($"spacing {Published.Key<SprocketSpacing>(shifter, source)}"), Slot.RearShifter).With(Cassette.Read(cassette)), "shifter-with-cassette", source, expected);
 
     [Theory]
     [InlineData("allowed", Verdict.Fits)]
@@ -121,7 +121,7 @@ public sealed class DriveJointsChecks
     [PrintedIn("common practice, no source")]
     public void The_word_of_the_maker_settles_what_no_figure_settles(string words, Verdict expected) =>
         Published.Says(
-            Build.From(new Frame()).With(Shifter.Read($"wireless; with derailleur {Published.Key<MakersWord>(words, "common practice, no source")}"), Slot.Shifter).With(RearDerailleur.Read("wireless")),
+            Build.From(new Frame()).With(Shifter.Read($"wireless; with derailleur {Published.Key<MakersWord>(words, "common practice, no source")}"), Slot.RearShifter).With(RearDerailleur.Read("wireless")),
             "shifter-with-derailleur", "common practice, no source", expected);
 
     [Theory]

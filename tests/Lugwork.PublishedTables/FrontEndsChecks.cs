@@ -58,7 +58,7 @@ public sealed class FrontEndsChecks
 
     [Theory]
     [InlineData("D43", """ "frame": { "hanger": "M10x1" }, "rearDerailleur": { "mount": "hangerless" } """, "derailleur-on-hanger", Verdict.DoesNotFit, "Do we need to eliminate the derailleur hanger and embrace UDH; ICAN Cycling")]
-    [InlineData("H43", """ "frame": { "rearAxleThread": "M12x1.0" }, "rearAxle": { "thread": "M12x1.5" } """, "rear-axle-in-frame", Verdict.Unsafe, "How to Measure a Bicycle Thru-Axle; Modern Bike help pages")]
+    [InlineData("H43", """ "frame": { "rearAxleThread": "M12x1.0" }, "rearThruAxle": { "thread": "M12x1.5" } """, "rear-axle-in-frame", Verdict.Unsafe, "How to Measure a Bicycle Thru-Axle; Modern Bike help pages")]
     [InlineData("bar of 26.0", """ "frame": { }, "stem": { "bar": 25.4 }, "handlebar": { "clamp": "26.0" } """, "bar-in-stem", Verdict.Unsafe, "26.0 and 25.4 stems interchangeable?; The Paceline Forum")]
     [InlineData("clamp on threads", """ "frame": { }, "fork": { "steerer": 28.6, "steererKind": "threaded" }, "stem": { "fixing": "clamp-28.6" } """, "stem-on-steerer", Verdict.Unsafe, "TBIS 4210-2:2018, clause 4.7.4; Taiwan Bicycle Industry Standard")]
     [InlineData("D32", """ "frame": { }, "cassette": { "pattern": "9-speed HG" }, "chain": { "size": "8" } """, "chain-on-cassette", Verdict.DoesNotFit, "Bicycle chain explained (width tables); Cycling Boutique")]

@@ -20,7 +20,7 @@ public sealed class HandsAndLinesChecks
     public void The_front_brake_is_in_the_hand_of_the_country(string source, string where, string lever, string rider, Verdict verdict)
     {
         Assert.NotEmpty(source + where);
-        Build build = Build.From(new Frame()).With(new BrakeLever { Hand = Known<Hand>.Of(Hand.Parse(lever, null)) }, Slot.FrontLever).With(new Rider { FrontBrakeHand = Known<Hand>.Of(Hand.Parse(rider, null)) });
+        Build build = Build.From(new Frame()).With(new BrakeLever { Hand = Known<Hand>.Of(Hand.Parse(lever, null)) }, Slot.FrontBrakeLever).With(new Rider { FrontBrakeHand = Known<Hand>.Of(Hand.Parse(rider, null)) });
         Assert.Equal(verdict, build.Check().Fits.Single(f => f.Joint!.Id == "front-brake-hand").Verdict);
     }
 

@@ -103,7 +103,7 @@ public sealed class HubsInEndsChecks
     [MemberData(nameof(Rear))]
     public void A_rear_hub_stands_in_its_frame_as_published(string row, string source, string hub, string ends, string into, string material, Verdict expected, string remedy)
     {
-        Build build = Build.From(Frame.Read($"rear {into}; material {Published.Key<FrameMaterial>(material, source)}")).With(Wheel.Read($"hub {hub}; ends {Published.Key<HubEnds>(ends, source)}"), Slot.RearWheel);
+        Build build = Build.From(Frame.Read($"rear {into}; material {Published.Key<Material>(material, source)}")).With(Wheel.Read($"hub {hub}; ends {Published.Key<HubEnds>(ends, source)}"), Slot.RearWheel);
 
         AssertFit(build, "rear-wheel-in-frame", row, source, expected, remedy);
     }

@@ -16,7 +16,7 @@ internal static class Identified
     public static void Reads<T>(string source, string key, string text)
         where T : IInterfaceValue<T>
     {
-        Reading<T> reading = T.Read(text);
+        TextReading<T> reading = T.Read(text);
         Assert.True(reading.IsClear && reading.Values[0].FitKey == key, $"{source}: {text} is {key}, read: {string.Join(", ", reading.Values.Select(v => v.FitKey))} {reading.Reason}");
     }
 

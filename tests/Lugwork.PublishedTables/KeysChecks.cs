@@ -32,7 +32,7 @@ public sealed class KeysChecks
 
     private static readonly WorkTool[] Tools =
     [
-        .. Build.From(Frame.Read("material steel")).With(Caliper.Read("post"), Slot.RearBrake).With(Pedals.Read("9/16")).With(Crankset.Read("spindle square-JIS")).With(AxleNuts.Read("M10x1"), Slot.RearNuts).With(ThruAxle.Read("M12x1.5"), Slot.FrontAxle)
+        .. Build.From(Frame.Read("material steel")).With(Caliper.Read("post"), Slot.RearCaliper).With(Pedals.Read("9/16")).With(Crankset.Read("spindle square-JIS")).With(AxleNuts.Read("M10x1"), Slot.RearAxleNuts).With(ThruAxle.Read("M12x1.5"), Slot.FrontThruAxle)
             .With(RearDerailleur.Read("M10 bolt")).With(Fork.Read("steerer kind threaded; steerer 1 in")).With(Headset.Read("threaded")).With(Seatpost.Read("27.2; material aluminium")).With(Saddle.Read("7 mm round")).WorkPlan().Tools,
     ];
 }

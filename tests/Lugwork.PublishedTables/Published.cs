@@ -14,7 +14,7 @@ internal static class Published
             return words;
         }
 
-        Reading<T> reading = T.Read(words);
+        TextReading<T> reading = T.Read(words);
         Assert.True(reading.IsClear, $"{source}: {words} is one {T.Called}, read: {string.Join(", ", reading.Values.Select(v => v.FitKey))} {reading.Reason}");
         return reading.Values[0].FitKey;
     }

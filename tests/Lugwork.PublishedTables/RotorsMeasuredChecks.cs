@@ -37,7 +37,7 @@ public sealed class RotorsMeasuredChecks
         RotorSize made = AdapterIncrement.Parse(step, null).RotorOn(BrakeMount.Parse(mount, null))!;
         Assert.True(made.FitCode == rotor, AdapterGuide);
         Published.Says(
-            Build.From(Frame.Read($"rearBrake {mount}")).With(Caliper.Read("post"), Slot.RearBrake).With(Rotor.Read($"size {made}"), Slot.RearRotor),
+            Build.From(Frame.Read($"rearBrake {mount}")).With(Caliper.Read("post"), Slot.RearCaliper).With(Rotor.Read($"size {made}"), Slot.RearRotor),
             "rear-caliper-on-mount", AdapterGuide, Verdict.NeedsPart, step);
     }
 

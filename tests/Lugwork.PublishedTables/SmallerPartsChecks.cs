@@ -45,13 +45,13 @@ public sealed class SmallerPartsChecks
     [InlineData("451", "40-406", Verdict.DoesNotFit, TubeSize)]
     [InlineData("406", "40-406", Verdict.Fits, TubeSize)]
     public void A_tube_of_another_seat_is_too_long(string tube, string tyre, Verdict expected, string source) =>
-        Published.Says(Bare.With(Tyre.Read(tyre), Slot.FrontTyre).With(InnerTube.Read($"{tube}; other seat none"), Slot.FrontTube), "front-tube-in-tyre", source, expected);
+        Published.Says(Bare.With(Tyre.Read(tyre), Slot.FrontTyre).With(InnerTube.Read($"{tube}; other seat none"), Slot.FrontInnerTube), "front-tube-in-tyre", source, expected);
 
     [Theory]
     [InlineData("28", "47", "37-622", Verdict.Fits, Practice)]
     [InlineData("18", "25", "37-622", Verdict.DoesNotFit, Practice)]
     public void A_tube_is_made_for_a_range_of_widths(string from, string to, string tyre, Verdict expected, string source) =>
-        Published.Says(Bare.With(Tyre.Read(tyre), Slot.FrontTyre).With(InnerTube.Read($"tyres from {from}; tyres to {to}"), Slot.FrontTube), "front-tube-width-in-tyre", source, expected);
+        Published.Says(Bare.With(Tyre.Read(tyre), Slot.FrontTyre).With(InnerTube.Read($"tyres from {from}; tyres to {to}"), Slot.FrontInnerTube), "front-tube-width-in-tyre", source, expected);
 
     [Theory]
     [InlineData("8 mm stem", "Schrader", "6.5 mm", Verdict.DoesNotFit, "", Wheelset)]
@@ -63,15 +63,15 @@ public sealed class SmallerPartsChecks
     {
         Wheel wheel = Wheel.Read("valve hole " + Published.Key<ValveHole>(hole, source));
         string stem = Published.Key<ValveStem>(valve, source);
-        Published.Says(Bare.With(wheel, Slot.RearWheel).With(InnerTube.Read("valve " + stem), Slot.RearTube), "rear-tube-valve-through-rim", $"{row}, {source}", expected, remedy);
-        Published.Says(Bare.With(wheel, Slot.FrontWheel).With(TubelessValve.Read("valve " + stem), Slot.FrontValve), "front-valve-through-rim", $"{row}, {source}", expected, remedy);
+        Published.Says(Bare.With(wheel, Slot.RearWheel).With(InnerTube.Read("valve " + stem), Slot.RearInnerTube), "rear-tube-valve-through-rim", $"{row}, {source}", expected, remedy);
+        Published.Says(Bare.With(wheel, Slot.FrontWheel).With(TubelessValve.Read("valve " + stem), Slot.FrontTubelessValve), "front-valve-through-rim", $"{row}, {source}", expected, remedy);
     }
 
     [Theory]
     [InlineData("40", "50", Verdict.DoesNotFit, "arithmetic on a stem shorter than the rim is deep")]
     [InlineData("60", "25", Verdict.Fits, Practice)]
     public void A_valve_reaches_through_the_rim(string length, string depth, Verdict expected, string source) =>
-        Published.Says(Bare.With(Wheel.Read("rim depth " + depth), Slot.RearWheel).With(TubelessValve.Read("length " + length), Slot.RearValve), "rear-valve-length", source, expected);
+        Published.Says(Bare.With(Wheel.Read("rim depth " + depth), Slot.RearWheel).With(TubelessValve.Read("length " + length), Slot.RearTubelessValve), "rear-valve-length", source, expected);
 
     [Theory]
     [InlineData("covers every hole", "18", Verdict.Fits, Rims)]

@@ -60,18 +60,18 @@ public sealed class SteerersAndSpacersChecks
     [InlineData(25.4, 28.6)]
     public void A_quill_is_about_an_eighth_of_an_inch_under_its_steerer(double quill, double steerer)
     {
-        StemFoot foot = StemFoot.Identify(quill: Mm(quill)).Candidates[0].Value;
+        StemFixing foot = StemFixing.Identify(quill: Mm(quill)).Candidates[0].Value;
         Assert.True(foot.Steerer.Diameter.Millimeters == steerer && Math.Abs(steerer - quill - 3.175) < 0.1, Quills);
     }
 
     [Fact]
     [PrintedIn(Quills)]
-    public void An_old_American_quill() => First(Quills, "quill-21.15", StemFoot.Identify(quill: Mm(21.15)));
+    public void An_old_American_quill() => First(Quills, "quill-21.15", StemFixing.Identify(quill: Mm(21.15)));
 
     [Fact]
     [PrintedIn(Mark)]
     public void A_quill_without_a_mark_goes_in_by_two_and_a_half_diameters() =>
-        Assert.True(Math.Abs(StemFoot.Quill22Point2.LeastInsertion!.Value.Millimeters - 55.5) < 1e-9 && StemFoot.Clamp28Point6.LeastInsertion is null, Mark);
+        Assert.True(Math.Abs(StemFixing.Quill22Point2.LeastInsertion!.Value.Millimeters - 55.5) < 1e-9 && StemFixing.Clamp28Point6.LeastInsertion is null, Mark);
 
     [Theory]
     [InlineData(28.6, 38.1, 39.8, "tapered-1-1/8-1.5", Chart)]

@@ -73,8 +73,8 @@ public sealed class ThruAxlesChecks
     }
 
     private static Build Rear(string frame, string axle) =>
-        Build.From(Frame.Read($"rearAxleThread {frame}")).With(ThruAxle.Read($"thread {axle}"), Slot.RearAxle);
+        Build.From(Frame.Read($"rearAxleThread {frame}")).With(ThruAxle.Read($"thread {axle}"), Slot.RearThruAxle);
 
     private static Build Front(string fork, string axle) =>
-        Build.From(Frame.Read("material steel")).With(Fork.Read($"frontAxleThread {fork}"), Slot.Fork).With(ThruAxle.Read($"thread {axle}"), Slot.FrontAxle);
+        Build.From(Frame.Read("material steel")).With(Fork.Read($"frontAxleThread {fork}"), Slot.Fork).With(ThruAxle.Read($"thread {axle}"), Slot.FrontThruAxle);
 }

@@ -35,7 +35,7 @@ public sealed class UsedPartsChecks
     [InlineData(AlloyLife, "2012-05")]
     public void An_age_is_told_with_what_the_pages_say_and_judged_by_none(string source, string made)
     {
-        Build build = Build.From(new Frame()).With(new Stem { Material = Known<Lugwork.Hubs.FrameMaterial>.Of(Lugwork.Hubs.FrameMaterial.Aluminium), Made = Known<DateMade>.Of(DateMade.Parse(made, null)) });
+        Build build = Build.From(new Frame()).With(new Stem { Material = Known<Lugwork.Material>.Of(Lugwork.Material.Aluminium), Made = Known<DateMade>.Of(DateMade.Parse(made, null)) });
         InspectionPoint point = build.ToInspect().Single();
         Assert.Contains(made, point.What, StringComparison.Ordinal);
         Assert.Contains("two to ten years", point.What, StringComparison.Ordinal);

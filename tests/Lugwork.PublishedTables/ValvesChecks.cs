@@ -38,9 +38,9 @@ public sealed class ValvesChecks
     [InlineData("schrader", Shop)]
     public void The_letters_that_two_pages_print_for_two_valves_stay_open(string key, string source)
     {
-        Reading<ValveStem> stem = ValveStem.Read("SV");
+        TextReading<ValveStem> stem = ValveStem.Read("SV");
         Assert.True(!stem.IsClear && stem.Values.Any(v => v.FitKey == key), source);
-        Reading<ValveHole> hole = ValveHole.Read("SV");
+        TextReading<ValveHole> hole = ValveHole.Read("SV");
         Assert.True(!hole.IsClear && hole.Values.Any(h => h.Stems.Any(v => v.FitKey == key)), source);
     }
 

@@ -24,7 +24,7 @@ internal sealed class DrawingRow : IRow
     private static readonly (string Name, Func<Build, LineDrawing> Draw)[] Kinds =
     [
         ("head tube", Drawings.HeadTube), ("seatpost", Drawings.Seatpost), ("bottom bracket", Drawings.BottomBracket), ("rear hub", Drawings.RearHub),
-        ("front tyre", b => Drawings.Tyre(b, Slot.FrontTyre)), ("rear tyre", b => Drawings.Tyre(b, Slot.RearTyre, 60, 2, 360)), ("front brake", b => Drawings.DiscBrake(b, Slot.FrontBrake)), ("rear brake", b => Drawings.DiscBrake(b, Slot.RearBrake)),
+        ("front tyre", b => Drawings.Tyre(b, Slot.FrontTyre)), ("rear tyre", b => Drawings.Tyre(b, Slot.RearTyre, 60, 2, 360)), ("front brake", b => Drawings.DiscBrake(b, Slot.FrontCaliper)), ("rear brake", b => Drawings.DiscBrake(b, Slot.RearCaliper)),
         ("geometry", _ => Drawings.Geometry(Frame, Longer)), ("gears", _ => Drawings.Gears(Table)), ("price and mass of 20", _ => Drawings.PriceAndMass(Offers, "EUR")),
     ];
 

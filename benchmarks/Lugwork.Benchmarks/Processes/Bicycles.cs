@@ -71,7 +71,7 @@ internal static class Bicycles
         return Build.From(new Frame
         {
             Kind = Known<BicycleKind>.Of(BicycleKind.Touring),
-            Material = Known<FrameMaterial>.Of(FrameMaterial.Steel),
+            Material = Known<Material>.Of(Material.Steel),
             RearEnd = Known<HubStandard>.Of(HubStandard.OfFitCode(29)),
             SeatTubeBore = Known<SeatTubeBore>.Of(SeatTubeBore.OfMillimetres(27.2m)),
             LeastInsertion = Millimetres(80),
@@ -113,7 +113,7 @@ internal static class Bicycles
                 FrontAxleLength = Millimetres(127),
                 FrontLips = Known<RetentionLips>.None,
                 LargestFrontTyre = Known<TyreSize>.Of(TyreSize.Of(42, BeadSeat.OfFitCode(622))),
-                SteererMaterial = Known<FrameMaterial>.Of(FrameMaterial.Steel),
+                SteererMaterial = Known<Material>.Of(Material.Steel),
                 AxleToCrown = Millimetres(395),
                 Travel = Known<Dimension>.None,
                 Crowns = Known<CrownType>.Of(CrownType.Single),
@@ -121,10 +121,10 @@ internal static class Bicycles
                 SystemLimit = Known<Load>.None,
                 Use = use,
             })
-            .With(tube, Slot.FrontTube)
-            .With(tube, Slot.RearTube)
-            .With(valve, Slot.FrontValve)
-            .With(valve, Slot.RearValve)
+            .With(tube, Slot.FrontInnerTube)
+            .With(tube, Slot.RearInnerTube)
+            .With(valve, Slot.FrontTubelessValve)
+            .With(valve, Slot.RearTubelessValve)
             .With(tape, Slot.FrontRimTape)
             .With(tape, Slot.RearRimTape)
             .With(new HeadsetCartridge { Size = bearing }, Slot.UpperBearing)
@@ -136,8 +136,8 @@ internal static class Bicycles
             .With(new ShellAdapter { Kind = Known<ShellAdapterKind>.Of(ShellAdapterKind.Outboard) })
             .With(new Dropper { Routing = Known<DropperRouting>.Of(DropperRouting.Internal) })
             .With(new Rider { Mass = Kilograms(82), WithLuggage = Kilograms(95), System = Kilograms(108), Use = use })
-            .With(axle with { Length = Millimetres(127) }, Slot.FrontAxle)
-            .With(axle, Slot.RearAxle)
+            .With(axle with { Length = Millimetres(127) }, Slot.FrontThruAxle)
+            .With(axle, Slot.RearThruAxle)
             .With(new Headset
             {
                 UpperCup = Known<HeadsetCup>.Of(HeadsetCup.Zs44),
@@ -150,7 +150,7 @@ internal static class Bicycles
                 UpperBearing = bearing,
                 LowerBearing = bearing,
             })
-            .With(new Stem { Foot = Known<StemFoot>.Of(StemFoot.Clamp28Point6), BarClamp = Known<BarClamp>.Of(BarClamp.Mm31Point8), RiderLimit = Kilograms(115), SystemLimit = Known<Load>.None, Use = use })
+            .With(new Stem { Foot = Known<StemFixing>.Of(StemFixing.Clamp28Point6), BarClamp = Known<BarClamp>.Of(BarClamp.Mm31Point8), RiderLimit = Kilograms(115), SystemLimit = Known<Load>.None, Use = use })
             .With(new Handlebar { Clamp = Known<BarClamp>.Of(BarClamp.Mm31Point8), Grip = Known<GripDiameter>.Of(GripDiameter.Mm22Point2), RiderLimit = Kilograms(115), SystemLimit = Known<Load>.None, Use = use })
             .With(new SeatClamp { Size = Known<SeatClampSize>.Of(SeatClampSize.Mm31Point8) })
             .With(new Saddle { Rails = Known<SaddleRails>.Of(SaddleRails.Round7) })
@@ -171,7 +171,7 @@ internal static class Bicycles
             .With(new Pedals { Thread = Known<PedalThread>.Of(PedalThread.NineSixteenths) })
             .With(new Chain { Size = Known<ChainSize>.Of(ChainSize.For9) })
             .With(new RearDerailleur { Mount = Known<DerailleurMount>.Of(DerailleurMount.Bolt), Chain = Known<ChainSize>.Of(ChainSize.For9), Signal = Known<ShiftSignal>.Of(ShiftSignal.Cable), Actuation = Known<ActuationFamily>.Of(ActuationFamily.Older) })
-            .With(new Shifter { Signal = Known<ShiftSignal>.Of(ShiftSignal.Cable), Actuation = Known<ActuationFamily>.Of(ActuationFamily.Older), Spacing = Known<SprocketSpacing>.Of(SprocketSpacing.OfFitCode(6)), WithDerailleur = Known<MakersWord>.Of(MakersWord.Allowed) }, Slot.Shifter)
+            .With(new Shifter { Signal = Known<ShiftSignal>.Of(ShiftSignal.Cable), Actuation = Known<ActuationFamily>.Of(ActuationFamily.Older), Spacing = Known<SprocketSpacing>.Of(SprocketSpacing.OfFitCode(6)), WithDerailleur = Known<MakersWord>.Of(MakersWord.Allowed) }, Slot.RearShifter)
             .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(7)) }, Slot.FrontWheel)
             .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(29)), Body = Known<FreehubBody>.Of(FreehubBody.HgMedium) }, Slot.RearWheel)
             .With(tyre, Slot.FrontTyre)
@@ -179,10 +179,10 @@ internal static class Bicycles
             .With(new Cassette { Pattern = Known<CassettePattern>.Of(CassettePattern.Hg9), Spacing = Known<SprocketSpacing>.Of(SprocketSpacing.OfFitCode(6)) })
             .With(rotor, Slot.FrontRotor)
             .With(rotor, Slot.RearRotor)
-            .With(caliper, Slot.FrontBrake)
-            .With(caliper, Slot.RearBrake)
-            .With(lever, Slot.FrontLever)
-            .With(lever, Slot.RearLever)
+            .With(caliper, Slot.FrontCaliper)
+            .With(caliper, Slot.RearCaliper)
+            .With(lever, Slot.FrontBrakeLever)
+            .With(lever, Slot.RearBrakeLever)
             .With(new Seatpost
             {
                 Diameter = Known<SeatpostDiameter>.Of(SeatpostDiameter.OfMillimetres(post)),

@@ -11,7 +11,7 @@ internal readonly struct Html
 
     private Html(string markup) => _markup = markup;
 
-    public static Html Of(Markup markup) => new(markup.Done());
+    public static Html Of(Markup markup) => new(markup.WithDone());
 
     public static Html Nothing => default;
 

@@ -27,10 +27,10 @@ internal static class BodyRows
         new("rearDerailleur", 800, 78, 260, "Rear derailleur, {chain} speeds, up to {large}",
             "mount {M10-bolt|direct-mount}; chain {chain:9|11|12}; signal cable; actuation {R11|R|M11}; capacity {37|39|41}; largestSprocket {large:30|34|42|51}; smallestSprocket 11"),
         new("frontDerailleur", 250, 35, 95, "Front derailleur, {mount}", "mount {mount:braze-on|31.8|28.6}; speeds 11; chainline road-2x-44.7; signal cable"),
-        new("shifter", 700, 66, 190, "Rear shifter, {step}", "signal cable; actuation {R11|R|M11}; spacing {step:11-close~11 close|9~9 speeds}; withDerailleur allowed"),
+        new("rearShifter", 700, 66, 190, "Rear shifter, {step}", "signal cable; actuation {R11|R|M11}; spacing {step:11-close~11 close|9~9 speeds}; withDerailleur allowed"),
         new("frontShifter", 150, 55, 190, "Front shifter", "signal cable; withDerailleur allowed"),
-        new("frontLever rearLever", 800, 42, 210, "Brake lever, {fluid}", "{fluid:fluid mineral-oil; pull none~mineral oil|fluid glycol-ether; pull none~glycol ether|pull short; fluid none~cable short pull|pull long; fluid none~cable long pull}"),
-        new("frontBrake rearBrake", 1_200, 58, 165, "Caliper, {mount} mount, {fluid}",
+        new("frontBrakeLever rearBrakeLever", 800, 42, 210, "Brake lever, {fluid}", "{fluid:fluid mineral-oil; pull none~mineral oil|fluid glycol-ether; pull none~glycol ether|pull short; fluid none~cable short pull|pull long; fluid none~cable long pull}"),
+        new("frontCaliper rearCaliper", 1_200, 58, 165, "Caliper, {mount} mount, {fluid}",
             "mounting {mount:flat|post}; {fluid:type disc-hydraulic; fluid mineral-oil~mineral oil|type disc-hydraulic; fluid glycol-ether~glycol ether|type disc-cable-road; fluid none~cable}; thickestRotor 1.9; thinnestRotor 1.5; boltLength {28|33|38}"),
         new("frontRimBrake rearRimBrake", 200, 26, 170, "Rim brake, {type}", "type {type:rim-caliper|cantilever|direct-pull}; pads for-aluminium"),
     ];

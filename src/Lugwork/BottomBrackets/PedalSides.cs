@@ -33,5 +33,5 @@ public sealed class PedalSides : Standard<PedalSides>, IInterfaceValue<PedalSide
     public static PedalSides OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<PedalSides> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<PedalSides> Read(ReadOnlySpan<char> text) => ByName(text);
 }

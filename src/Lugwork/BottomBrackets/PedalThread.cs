@@ -52,7 +52,7 @@ public sealed class PedalThread : Standard<PedalThread>, IInterfaceValue<PedalTh
     public static PedalThread OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<PedalThread> Read(ReadOnlySpan<char> text) => ByName(text) is { Values.IsEmpty: false } read ? read : ByName(BracketText.Compact(text));
+    public static TextReading<PedalThread> Read(ReadOnlySpan<char> text) => ByName(text) is { Values.IsEmpty: false } read ? read : ByName(BracketText.Compact(text));
 
     private static class PedalsMeasured
     {

@@ -107,17 +107,17 @@ public sealed class Shell : Standard<Shell>, IInterfaceValue<Shell>
     /// <summary>Reads a key, a trade name, or family and width in either order; a family or a width alone is every shell that it can mean.</summary>
     /// <param name="text">Any text.</param>
     /// <remarks>A key is clear as it stands ("BB30-73"); the same words with a blank are not, where the trade says them of two shells.</remarks>
-    public static Reading<Shell> Read(ReadOnlySpan<char> text)
+    public static TextReading<Shell> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
         foreach (Shell shell in All)
         {
             if (trimmed.Equals(shell.FitKey, StringComparison.OrdinalIgnoreCase))
             {
-                return Reading<Shell>.Of(shell);
+                return TextReading<Shell>.Of(shell);
             }
         }
 
-        return trimmed.IsEmpty ? Reading<Shell>.Refused("the text is empty") : ShellText.Read(trimmed);
+        return trimmed.IsEmpty ? TextReading<Shell>.Refused("the text is empty") : ShellText.Read(trimmed);
     }
 }

@@ -30,5 +30,5 @@ public sealed class ShellAdapterKind : Standard<ShellAdapterKind>, IInterfaceVal
     public static ShellAdapterKind OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ShellAdapterKind> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<ShellAdapterKind> Read(ReadOnlySpan<char> text) => ByName(text);
 }

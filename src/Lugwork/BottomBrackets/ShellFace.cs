@@ -36,5 +36,5 @@ public sealed class ShellFace : Standard<ShellFace>, IInterfaceValue<ShellFace>
     public static ShellFace OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ShellFace> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<ShellFace> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -143,12 +143,12 @@ public sealed class ShellFamily : Standard<ShellFamily>, IInterfaceValue<ShellFa
 
     /// <summary>Reads a key or a name; "BBright" alone is two.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ShellFamily> Read(ReadOnlySpan<char> text)
+    public static TextReading<ShellFamily> Read(ReadOnlySpan<char> text)
     {
         string plain = BracketText.Compact(text);
         return plain switch
         {
-            "BBRIGHT" => Reading<ShellFamily>.Several([BbrightDirect, BbrightPress], "BBright is made with a 42 and with a 46 mm bore: measure it"),
+            "BBRIGHT" => TextReading<ShellFamily>.Several([BbrightDirect, BbrightPress], "BBright is made with a 42 and with a 46 mm bore: measure it"),
             _ => ByName(Find(text) is null ? plain : text),
         };
     }

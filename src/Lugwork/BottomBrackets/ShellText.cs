@@ -33,7 +33,7 @@ internal static class ShellText
         ("BB", [], Shell.All), ("", [], Shell.All),
     ];
 
-    public static Reading<Shell> Read(ReadOnlySpan<char> text)
+    public static TextReading<Shell> Read(ReadOnlySpan<char> text)
     {
         string plain = BracketText.Compact(text);
         ImmutableArray<Shell> named = [.. Shell.All.Where(s => s.Names.Any(n => BracketText.Compact(n) == plain))];
@@ -56,13 +56,13 @@ internal static class ShellText
 
         if (width < 0)
         {
-            return Reading<Shell>.Refused("a family, a width in millimetres or both are expected, such as BSA 68, T47 85.5, PF30 73, BB86");
+            return TextReading<Shell>.Refused("a family, a width in millimetres or both are expected, such as BSA 68, T47 85.5, PF30 73, BB86");
         }
 
         ImmutableArray<Shell> found = width == 0 ? best.Alone : [.. best.WithWidth.Where(s => Means(width, s.WidthNanometres))];
         return !found.IsEmpty ? Told(found)
-            : best.Name.Length > 2 ? Reading<Shell>.Refused($"no such width is listed; {string.Join(", ", best.WithWidth.Select(s => s.FitKey))} are")
-            : Reading<Shell>.Refused("no shell has this width; to half a millimetre, with calipers, it is such as 68, 73, 85.5, 86.5, 92");
+            : best.Name.Length > 2 ? TextReading<Shell>.Refused($"no such width is listed; {string.Join(", ", best.WithWidth.Select(s => s.FitKey))} are")
+            : TextReading<Shell>.Refused("no shell has this width; to half a millimetre, with calipers, it is such as 68, 73, 85.5, 86.5, 92");
     }
 
     /// <summary>The width that stands before or after a name, 0 where the name stands alone, -1 where the text is something else.</summary>
@@ -82,7 +82,7 @@ internal static class ShellText
     private static bool Means(long said, long width) =>
         said % Nanometres.PerMillimetre == 0 ? Math.Abs(said - width) <= Half : said == width || (said == 91_500_000 && width == 92_000_000) || (said == 90_500_000 && width == 90_000_000);
 
-    private static Reading<Shell> Told(ImmutableArray<Shell> found) => found.Length == 1 ? Reading<Shell>.Of(found[0]) : Reading<Shell>.Several(found, Doubt);
+    private static TextReading<Shell> Told(ImmutableArray<Shell> found) => found.Length == 1 ? TextReading<Shell>.Of(found[0]) : TextReading<Shell>.Several(found, Doubt);
 
     private static (string Name, ImmutableArray<Shell> Alone, ImmutableArray<Shell> WithWidth) Of(string name, params ImmutableArray<ShellFamily> families)
     {

@@ -97,7 +97,7 @@ public sealed class Spindle : Standard<Spindle>, IInterfaceValue<Spindle>
 
     /// <summary>Reads a key or a name; a diameter that comes in several lengths, "square taper", "8-spline" and "BMX" alone are several.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<Spindle> Read(ReadOnlySpan<char> text)
+    public static TextReading<Spindle> Read(ReadOnlySpan<char> text)
     {
         string plain = BracketText.Compact(text);
         ImmutableArray<Spindle> several = plain switch
@@ -113,6 +113,6 @@ public sealed class Spindle : Standard<Spindle>, IInterfaceValue<Spindle>
         };
         return several.IsEmpty
             ? ByName(Find(text) is null ? plain : text)
-            : Reading<Spindle>.Several(several, "several are called so: say road or off-road, short or long, JIS or ISO, or the diameter");
+            : TextReading<Spindle>.Several(several, "several are called so: say road or off-road, short or long, JIS or ISO, or the diameter");
     }
 }

@@ -129,7 +129,7 @@ public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<Spindle
 
     /// <summary>Reads a key or a name; "square taper", "8-spline" and "BMX" alone are several.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<SpindleSeat> Read(ReadOnlySpan<char> text)
+    public static TextReading<SpindleSeat> Read(ReadOnlySpan<char> text)
     {
         string plain = BracketText.Compact(text);
         ImmutableArray<SpindleSeat> several = plain switch
@@ -141,6 +141,6 @@ public sealed class SpindleSeat : Standard<SpindleSeat>, IInterfaceValue<Spindle
         };
         return several.IsEmpty
             ? ByName(Find(text) is null ? plain : text)
-            : Reading<SpindleSeat>.Several(several, "several are called so: tapers differ at the tip, short and long splines in length, BMX spindles in diameter");
+            : TextReading<SpindleSeat>.Several(several, "several are called so: tapers differ at the tip, short and long splines in length, BMX spindles in diameter");
     }
 }

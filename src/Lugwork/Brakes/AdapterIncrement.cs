@@ -56,15 +56,15 @@ public sealed class AdapterIncrement : Standard<AdapterIncrement>, IInterfaceVal
 
     /// <summary>Reads "+20", "20" or "+20 mm"; there is no negative adapter.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<AdapterIncrement> Read(ReadOnlySpan<char> text)
+    public static TextReading<AdapterIncrement> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
         ReadOnlySpan<char> number = trimmed.StartsWith("+") ? trimmed[1..] : trimmed;
         if (TextCursor.IsNegative(number))
         {
-            return Reading<AdapterIncrement>.Refused("no adapter brings a caliper closer to the axle");
+            return TextReading<AdapterIncrement>.Refused("no adapter brings a caliper closer to the axle");
         }
 
-        return SizedText.Find<AdapterIncrement>(number, a => a.Millimetres * 100) is { } sized ? Reading<AdapterIncrement>.Of(sized) : ByName(text);
+        return SizedText.Find<AdapterIncrement>(number, a => a.Millimetres * 100) is { } sized ? TextReading<AdapterIncrement>.Of(sized) : ByName(text);
     }
 }

@@ -56,10 +56,10 @@ public sealed class BrakeBolt : Standard<BrakeBolt>, IInterfaceValue<BrakeBolt>
 
     /// <summary>Reads a key or a name; "nutted" alone is two bolts.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<BrakeBolt> Read(ReadOnlySpan<char> text) =>
+    public static TextReading<BrakeBolt> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("nutted", StringComparison.OrdinalIgnoreCase)
-            ? Reading<BrakeBolt>.Several([Nutted6, NuttedQuarterInch], "say whether the bolt is 6 mm or 1/4 in")
-            : Same(Trim(text), "M6") || Same(Trim(text), "6 mm") ? Reading<BrakeBolt>.Several([Nutted6, Recessed6], "say whether a plain nut or one inside the bridge or crown holds it")
+            ? TextReading<BrakeBolt>.Several([Nutted6, NuttedQuarterInch], "say whether the bolt is 6 mm or 1/4 in")
+            : Same(Trim(text), "M6") || Same(Trim(text), "6 mm") ? TextReading<BrakeBolt>.Several([Nutted6, Recessed6], "say whether a plain nut or one inside the bridge or crown holds it")
             : ByName(text);
 
     private static class BrakeBoltMeasures

@@ -79,11 +79,11 @@ public sealed class BrakeBoss : Standard<BrakeBoss>, IInterfaceValue<BrakeBoss>
 
     /// <summary>Reads a key or a name; "cantilever" alone is three places.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<BrakeBoss> Read(ReadOnlySpan<char> text)
+    public static TextReading<BrakeBoss> Read(ReadOnlySpan<char> text)
     {
         string word = Trim(text) is { Length: < 40 } trimmed ? trimmed.ToString().ToUpperInvariant().Replace('-', ' ').Replace(" BOSSES", "", StringComparison.Ordinal) : "";
         return word is "CANTI" or "CANTILEVER" or "DIRECT PULL" or "V BRAKE"
-            ? Reading<BrakeBoss>.Several([Cantilever622, Cantilever584, Cantilever559], "say the bead seat that the frame is made for")
+            ? TextReading<BrakeBoss>.Several([Cantilever622, Cantilever584, Cantilever559], "say the bead seat that the frame is made for")
             : ByName(text) is { Values.IsEmpty: false } read ? read : ByName(word);
     }
 

@@ -31,5 +31,5 @@ public sealed class BrakeFluid : Standard<BrakeFluid>, IInterfaceValue<BrakeFlui
     public static BrakeFluid OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<BrakeFluid> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<BrakeFluid> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -134,7 +134,7 @@ public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMoun
 
     /// <summary>Reads a key or a name; "IS", "post mount" and "flat mount" alone are several.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<BrakeMount> Read(ReadOnlySpan<char> text)
+    public static TextReading<BrakeMount> Read(ReadOnlySpan<char> text)
     {
         string word = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ');
         ImmutableArray<BrakeMount> family = word switch
@@ -146,6 +146,6 @@ public sealed class BrakeMount : Standard<BrakeMount>, IInterfaceValue<BrakeMoun
             "FM 160" or "FLAT MOUNT 160" => [FlatFront160, FlatRear160],
             _ => [],
         };
-        return family.IsEmpty ? ByName(text) : Reading<BrakeMount>.Several(family, "say which end and, for posts and flat mount, the rotor it takes without an adapter");
+        return family.IsEmpty ? ByName(text) : TextReading<BrakeMount>.Several(family, "say which end and, for posts and flat mount, the rotor it takes without an adapter");
     }
 }

@@ -31,5 +31,5 @@ public sealed class BrakeTrack : Standard<BrakeTrack>, IInterfaceValue<BrakeTrac
     public static BrakeTrack OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<BrakeTrack> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<BrakeTrack> Read(ReadOnlySpan<char> text) => ByName(text);
 }

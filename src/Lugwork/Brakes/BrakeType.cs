@@ -98,14 +98,14 @@ public sealed class BrakeType : Standard<BrakeType>, IInterfaceValue<BrakeType>
 
     /// <summary>Reads a key or a name; "disc" and "cable disc" alone are several.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<BrakeType> Read(ReadOnlySpan<char> text)
+    public static TextReading<BrakeType> Read(ReadOnlySpan<char> text)
     {
         string word = Trim(text) is { Length: < 40 } trimmed ? trimmed.ToString().ToUpperInvariant().Replace('-', ' ') : "";
         return word switch
         {
-            "DISC" or "DISC BRAKE" => Reading<BrakeType>.Several([RoadCableDisc, OffRoadCableDisc, HydraulicDisc], "say whether cable or fluid works it"),
-            "CABLE DISC" or "MECHANICAL DISC" => Reading<BrakeType>.Several([RoadCableDisc, OffRoadCableDisc], "say whether it is made for road levers"),
-            "HUB BRAKE" => Reading<BrakeType>.Several([Drum, Roller, Coaster], "say which"),
+            "DISC" or "DISC BRAKE" => TextReading<BrakeType>.Several([RoadCableDisc, OffRoadCableDisc, HydraulicDisc], "say whether cable or fluid works it"),
+            "CABLE DISC" or "MECHANICAL DISC" => TextReading<BrakeType>.Several([RoadCableDisc, OffRoadCableDisc], "say whether it is made for road levers"),
+            "HUB BRAKE" => TextReading<BrakeType>.Several([Drum, Roller, Coaster], "say which"),
             _ => ByName(text),
         };
     }

@@ -37,5 +37,5 @@ public sealed class CablePull : Standard<CablePull>, IInterfaceValue<CablePull>
     public static CablePull OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<CablePull> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<CablePull> Read(ReadOnlySpan<char> text) => ByName(text);
 }

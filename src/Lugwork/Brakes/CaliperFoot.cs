@@ -45,7 +45,7 @@ public sealed class CaliperFoot : Standard<CaliperFoot>, IInterfaceValue<Caliper
     public static CaliperFoot OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<CaliperFoot> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<CaliperFoot> Read(ReadOnlySpan<char> text) => ByName(text);
 
     private static class CaliperFootMeasures
     {

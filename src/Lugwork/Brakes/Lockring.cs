@@ -61,5 +61,5 @@ public sealed class Lockring : Standard<Lockring>, IInterfaceValue<Lockring>
     public static Lockring OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<Lockring> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<Lockring> Read(ReadOnlySpan<char> text) => ByName(text);
 }

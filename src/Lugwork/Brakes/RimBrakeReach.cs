@@ -89,7 +89,7 @@ public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<Rim
 
     /// <summary>Reads "47-57", "47 to 57 mm", a key or a word; a word alone is every class of that word.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<RimBrakeReach> Read(ReadOnlySpan<char> text)
+    public static TextReading<RimBrakeReach> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (cursor.TryNumber(out long least))
@@ -108,32 +108,32 @@ public sealed class RimBrakeReach : Standard<RimBrakeReach>, IInterfaceValue<Rim
         };
         ImmutableArray<RimBrakeReach> all = Where(r => r.Word == family);
         return all.IsEmpty ? ByName(text)
-            : all.Length == 1 ? Reading<RimBrakeReach>.Of(all[0])
-            : Reading<RimBrakeReach>.Several(all, "makers draw this class differently: say the millimetres");
+            : all.Length == 1 ? TextReading<RimBrakeReach>.Of(all[0])
+            : TextReading<RimBrakeReach>.Several(all, "makers draw this class differently: say the millimetres");
     }
 
-    private static Reading<RimBrakeReach> Between(long least, TextCursor cursor)
+    private static TextReading<RimBrakeReach> Between(long least, TextCursor cursor)
     {
         cursor.SkipMillimetres();
         bool joined = cursor.TryDash();
         if (!joined && cursor.Word() is not "to")
         {
-            return Reading<RimBrakeReach>.Refused("a reach is two figures, such as 47-57", cursor.Position);
+            return TextReading<RimBrakeReach>.Refused("a reach is two figures, such as 47-57", cursor.Position);
         }
 
         if (!cursor.TryNumber(out long most))
         {
-            return Reading<RimBrakeReach>.Refused("the longer reach is expected", cursor.Position);
+            return TextReading<RimBrakeReach>.Refused("the longer reach is expected", cursor.Position);
         }
 
         cursor.SkipMillimetres();
         if (!cursor.AtEnd)
         {
-            return Reading<RimBrakeReach>.Refused("only millimetres may follow the reach", cursor.Position);
+            return TextReading<RimBrakeReach>.Refused("only millimetres may follow the reach", cursor.Position);
         }
 
         ImmutableArray<RimBrakeReach> all = Where(r => r.LeastMillimetres * Nanometres.PerMillimetre == least && r.MostMillimetres * Nanometres.PerMillimetre == most);
-        return all.IsEmpty ? Reading<RimBrakeReach>.Refused("no class has this reach") : Reading<RimBrakeReach>.Of(all[0]);
+        return all.IsEmpty ? TextReading<RimBrakeReach>.Refused("no class has this reach") : TextReading<RimBrakeReach>.Of(all[0]);
     }
 
     private static ImmutableArray<RimBrakeReach> Where(Func<RimBrakeReach, bool> wanted)

@@ -30,5 +30,5 @@ public sealed class RimPads : Standard<RimPads>, IInterfaceValue<RimPads>
     public static RimPads OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RimPads> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<RimPads> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -33,5 +33,5 @@ public sealed class RotorCarrier : Standard<RotorCarrier>, IInterfaceValue<Rotor
     public static RotorCarrier OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RotorCarrier> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<RotorCarrier> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -43,5 +43,5 @@ public sealed class RotorFixing : Standard<RotorFixing>, IInterfaceValue<RotorFi
     public static RotorFixing OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RotorFixing> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<RotorFixing> Read(ReadOnlySpan<char> text) => ByName(text);
 }

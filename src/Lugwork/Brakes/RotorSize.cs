@@ -46,8 +46,8 @@ public sealed class RotorSize : Standard<RotorSize>, IInterfaceValue<RotorSize>
     public static Identification<RotorSize> Identify(MeasuredLength diameter) => RotorSizeMeasures.Table.Identify(diameter);
 
     /// <inheritdoc/>
-    public static Reading<RotorSize> Read(ReadOnlySpan<char> text) =>
-        text.Length <= InchText.MostLetters && Same(InchText.Plain(Trim(text)), "8 in") ? Reading<RotorSize>.Several([OfFitCode(203), OfFitCode(200)], "8 in is 203.2 mm, and the metric size beside it is 200: say the millimetres") : ByName(text);
+    public static TextReading<RotorSize> Read(ReadOnlySpan<char> text) =>
+        text.Length <= InchText.MostLetters && Same(InchText.Plain(Trim(text)), "8 in") ? TextReading<RotorSize>.Several([OfFitCode(203), OfFitCode(200)], "8 in is 203.2 mm, and the metric size beside it is 200: say the millimetres") : ByName(text);
 
     internal static long Exact(RotorSize size) => size.FitCode * Nanometres.PerMillimetre;
 

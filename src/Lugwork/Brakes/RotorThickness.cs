@@ -101,8 +101,8 @@ public sealed class RotorThickness : Standard<RotorThickness>, IInterfaceValue<R
     public static RotorThickness OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RotorThickness> Read(ReadOnlySpan<char> text) =>
-        ByName(text) is { Values.IsEmpty: false } read ? read : SizedText.IsLength(text) ? Reading<RotorThickness>.Refused("a family is expected, such as a or b-floating; a figure in millimetres is measured, not read") : ByName(text);
+    public static TextReading<RotorThickness> Read(ReadOnlySpan<char> text) =>
+        ByName(text) is { Values.IsEmpty: false } read ? read : SizedText.IsLength(text) ? TextReading<RotorThickness>.Refused("a family is expected, such as a or b-floating; a figure in millimetres is measured, not read") : ByName(text);
 
     private static class RotorThicknessMeasures
     {

@@ -28,6 +28,6 @@ internal static class AgeOfParts
     }
 
     /// <summary>It is carbon or light alloy, or nobody says that it is not.</summary>
-    private static bool Ages(Known<FrameMaterial> material) =>
-        material.Values.IsEmpty || material.Values.Any(m => m == FrameMaterial.Carbon || m == FrameMaterial.Aluminium);
+    private static bool Ages(Known<Material> material) =>
+        material.Values.IsEmpty || material.Values.Any(m => m == Material.Carbon || m == Material.Aluminium);
 }

@@ -12,9 +12,9 @@ internal static class AsBuiltRules
         (Slot.Seatpost, "length", "a post"),
         (Slot.Handlebar, "width", "a bar"),
         (Slot.Chain, "pitches", "a chain"),
-        (Slot.FrontLever, "hoseLength", "a hose or housing"),
-        (Slot.RearLever, "hoseLength", "a hose or housing"),
-        (Slot.Shifter, "housingLength", "a housing"),
+        (Slot.FrontBrakeLever, "hoseLength", "a hose or housing"),
+        (Slot.RearBrakeLever, "hoseLength", "a hose or housing"),
+        (Slot.RearShifter, "housingLength", "a housing"),
         (Slot.FrontShifter, "housingLength", "a housing"),
         (Slot.Dropper, "housingLength", "a housing"),
     ];

@@ -68,7 +68,7 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     public static BicycleKind OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<BicycleKind> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<BicycleKind> Read(ReadOnlySpan<char> text) => ByName(text);
 
     /// <summary>
     /// The slots that this kind requires with this frame and fork: what a frame or fork is known to have no place for is not asked for,
@@ -94,16 +94,16 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
             bool required = !slot.IsOptional
                 && (slot != Slot.Cassette || geared)
                 && (slot != Slot.RearDerailleur || derailleur)
-                && (slot != Slot.Shifter || derailleur || (geared && HasHubGear(rear)))
+                && (slot != Slot.RearShifter || derailleur || (geared && HasHubGear(rear)))
                 && (slot != Slot.Shock || HasRearSuspension(frame))
-                && ((slot != Slot.RearRotor && slot != Slot.RearBrake) || atRear == Brake.Disc)
-                && ((slot != Slot.FrontRotor && slot != Slot.FrontBrake) || atFront == Brake.Disc)
+                && ((slot != Slot.RearRotor && slot != Slot.RearCaliper) || atRear == Brake.Disc)
+                && ((slot != Slot.FrontRotor && slot != Slot.FrontCaliper) || atFront == Brake.Disc)
                 && (slot != Slot.RearRimBrake || atRear == Brake.Rim)
                 && (slot != Slot.FrontRimBrake || atFront == Brake.Rim)
-                && (slot != Slot.RearLever || atRear is Brake.Disc or Brake.Rim or Brake.InHub)
-                && (slot != Slot.FrontLever || atFront is Brake.Disc or Brake.Rim or Brake.InHub)
-                && (slot != Slot.RearAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
-                && (slot != Slot.FrontAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
+                && (slot != Slot.RearBrakeLever || atRear is Brake.Disc or Brake.Rim or Brake.InHub)
+                && (slot != Slot.FrontBrakeLever || atFront is Brake.Disc or Brake.Rim or Brake.InHub)
+                && (slot != Slot.RearThruAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
+                && (slot != Slot.FrontThruAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
                 && (slot != Slot.SeatClamp || (frame.SeatTubeOutside.State != KnownState.None && !frame.Binder.Is(SeatBinder.WeldedTabs)));
             if (required && isMissing(slot))
             {

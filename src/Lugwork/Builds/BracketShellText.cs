@@ -21,7 +21,7 @@ internal static class BracketShellText
 
         int cut = text.LastIndexOfAny(['-', '\u2013', '/']);
         Dimension? last = cut > 0 && char.IsAsciiDigit(text[cut - 1]) && Dimension.TryParse(text.AsSpan(cut + 1), null, out Dimension read) ? read : null;
-        Reading<Shell> reading = Shell.Read(text);
+        TextReading<Shell> reading = Shell.Read(text);
         if (reading.Values.IsEmpty && last is not null)
         {
             reading = Shell.Read(text.AsSpan(0, cut).TrimEnd());

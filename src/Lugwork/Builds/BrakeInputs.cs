@@ -143,7 +143,7 @@ internal static partial class JointInputs
     public static JointInput GearsInside => Projected<Wheel, FreehubBody>(
         Slot.RearWheel, "body", "drive of the hub", p => p.Body, b => b == FreehubBody.ThreeLug || b == FreehubBody.HubGearOwn ? EndRelations.GearHub : EndRelations.PlainDrive, [EndRelations.PlainDrive, EndRelations.GearHub], "Look whether a shift cable or rod goes into the hub.", family: 0, show: c => c == EndRelations.GearHub ? "gears inside" : "no gears inside");
 
-    public static JointInput RearSlotOf => WithNone<Frame, DropoutSlot>(Slot.Frame, "rearSlot", "slot of the rear end", p => p.RearSlot, EndRelations.ClosedEnds, "closed ends", "Look at the drop-outs: slots along the chain, up and down, or closed holes.");
+    public static JointInput RearSlotOf => WithNone<Frame, DropoutSlot>(Slot.Frame, "rearDropout", "slot of the rear end", p => p.RearDropout, EndRelations.ClosedEnds, "closed ends", "Look at the drop-outs: slots along the chain, up and down, or closed holes.");
 
     public static JointInput WashersOf => Input<Wheel, DropoutSlot>(Slot.RearWheel, "washers", "washers of the hub gear", p => p.Washers, "Read the mark on the washer in the hub maker's list: each is made for one angle of slot.");
 

@@ -26,7 +26,7 @@ public sealed record BrakeLever : Part
     /// <summary>The fluid; where it is not said, none beside a known pull.</summary>
     internal Known<BrakeFluid> FluidOrPull => Fluid.State == KnownState.Unknown && (Pull.State is KnownState.Value or KnownState.OneOf) ? Known<BrakeFluid>.None : Fluid;
 
-    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontLever, Slot.RearLever];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontBrakeLever, Slot.RearBrakeLever];
 
     private protected override string Told() => PartText.Written(this);
 
@@ -98,7 +98,7 @@ public sealed record AxleNuts : Part
     /// <summary>Their thread.</summary>
     public Known<HubAxleThread> Thread { get; init; }
 
-    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontNuts, Slot.RearNuts];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontAxleNuts, Slot.RearAxleNuts];
 
     private protected override string Told() => PartText.Written(this);
 

@@ -33,7 +33,7 @@ internal sealed class CarbonSpacers : Relation, ICutsLengths
     public override Outcome Judge(ReadOnlySpan<long> values) =>
         values[0] == 0 || values[1] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
         : values[2] == 0 ? new(Verdict.Fits, NoneBelow)
-        : values[0] != FrameMaterial.Carbon.FitCode ? new(Verdict.Fits, OtherMaterial)
+        : values[0] != Material.Carbon.FitCode ? new(Verdict.Fits, OtherMaterial)
         : values[3] != 0 ? (values[2] <= values[3] ? new(Verdict.Fits, Within) : new(Verdict.Unsafe, TooMany))
         : values[2] <= SteererSpacers.ByRule(SteererSize.OfFitCode(values[1])) * Nanometres.PerMillimetre ? new(Verdict.NeedsMeasuring, Ask)
         : new(Verdict.Unsafe, TooMany);

@@ -55,18 +55,18 @@ internal static partial class JointInputs
     public static readonly JointInput Drop = Input<Frame, Dimension>(Slot.Frame, "bottomBracketDrop", "bottom bracket drop", p => p.BottomBracketDrop, "The frame maker's chart; or height of the axles less height of the spindle above the floor, to 1 mm.", Lengths);
     public static readonly JointInput PedalHeight = Input<Pedals, Dimension>(Slot.Pedals, "height", "height of the pedal", p => p.Height, "Caliper over the body of the pedal, to 1 mm.", Lengths);
     public static readonly JointInput PedalReach = Input<Pedals, Dimension>(Slot.Pedals, "reach", "reach of the pedal", p => p.Reach, "Rule from the face of the crank to the outer edge of the pedal, to 1 mm.", Lengths);
-    public static readonly JointInput RoomForToes = WhenBuilt<Crankset>(Slot.Crankset, "toeRoom", "room between pedal and front tyre", p => p.ToeRoomOrNothing, "Crank forward, front wheel turned to where it comes nearest: rule from the middle of the pedal's axle to the tyre or its mudguard, to 2 mm.");
+    public static readonly JointInput RoomForToes = WhenBuilt<Crankset>(Slot.Crankset, "toeClearance", "room between pedal and front tyre", p => p.ToeRoomOrNothing, "Crank forward, front wheel turned to where it comes nearest: rule from the middle of the pedal's axle to the tyre or its mudguard, to 2 mm.");
     public static readonly JointInput PedalAboveGround = WhenBuilt<Pedals>(Slot.Pedals, "groundHeight", "height of the pedal above the ground", p => p.GroundHeightOrNothing, "Bicycle upright with the rider's tyres at pressure, crank straight down: rule from the floor to the lower outer edge of the pedal, to 1 mm.");
-    public static readonly JointInput RingLineAsBuilt = WhenBuilt<Crankset>(Slot.Crankset, "ringLine", "line of the rings", p => p.RingLineOrNothing, "Ruler from the middle plane of the frame (half the tube or the shell) to the middle of the one ring, or half-way between two, or to the middle one of three, to 0.5 mm.");
-    public static readonly JointInput CassetteLine = WhenBuilt<Wheel>(Slot.RearWheel, "cassetteLine", "line of the cassette", p => p.CassetteLineOrNothing, "Ruler from the middle plane of the frame (half of the rear end) to half-way between the smallest and the largest sprocket, to 0.5 mm.");
+    public static readonly JointInput RingLineAsBuilt = WhenBuilt<Crankset>(Slot.Crankset, "measuredChainline", "line of the rings", p => p.RingLineOrNothing, "Ruler from the middle plane of the frame (half the tube or the shell) to the middle of the one ring, or half-way between two, or to the middle one of three, to 0.5 mm.");
+    public static readonly JointInput CassetteLine = WhenBuilt<Wheel>(Slot.RearWheel, "cassetteChainline", "line of the cassette", p => p.CassetteLineOrNothing, "Ruler from the middle plane of the frame (half of the rear end) to half-way between the smallest and the largest sprocket, to 0.5 mm.");
     public static readonly JointInput ShortestFork = Input<Frame, Dimension>(Slot.Frame, "shortestFork", "frame's shortest fork", p => p.ShortestFork, "Ask the frame maker for the shortest axle to crown; \"none\" if the maker prints none.", Lengths);
-    public static readonly JointInput ForkOfDesign = Input<Frame, Dimension>(Slot.Frame, "forkOfDesign", "fork that the chart holds for", p => p.ForkOfDesign, "The frame maker's chart: axle to crown, without load, of the fork with which its angles are printed; ask where the chart is printed sagged.", Lengths);
+    public static readonly JointInput ForkOfDesign = Input<Frame, Dimension>(Slot.Frame, "designAxleToCrown", "fork that the chart holds for", p => p.DesignAxleToCrown, "The frame maker's chart: axle to crown, without load, of the fork with which its angles are printed; ask where the chart is printed sagged.", Lengths);
     public static readonly JointInput HeadAngle = Angled(Slot.Frame, "headAngle", "head angle of the chart", p => p.HeadAngle, "The frame maker's chart; or an angle gauge on the head tube, bicycle on level ground with the fork that the chart holds for, to 0.1\u00B0.");
     public static readonly JointInput Wheelbase = Input<Frame, Dimension>(Slot.Frame, "wheelbase", "wheelbase of the chart", p => p.Wheelbase, "The frame maker's chart; or rule from axle to axle, bar straight, to 2 mm.", Lengths);
     public static readonly JointInput SlackestHeadAngle = Angled(Slot.Frame, "slackestHeadAngle", "slackest head angle of the frame", p => p.SlackestHeadAngle, HeadAngleLimit, p => p.SlackestHeadAngle);
     public static readonly JointInput SteepestHeadAngle = Angled(Slot.Frame, "steepestHeadAngle", "steepest head angle of the frame", p => p.SteepestHeadAngle, HeadAngleLimit, p => p.SteepestHeadAngle);
-    public static readonly JointInput DesignedFront = Input<Frame, BeadSeat>(Slot.Frame, "frontWheelOf", "front wheel of the design", p => p.FrontWheelOfOrNothing, "The frame maker's sheet: the wheel size in front; \"none\" if the maker says nothing.");
-    public static readonly JointInput DesignedRear = Input<Frame, BeadSeat>(Slot.Frame, "rearWheelOf", "rear wheel of the design", p => p.RearWheelOfOrNothing, "The frame maker's sheet: the wheel size behind; \"none\" if the maker says nothing.");
+    public static readonly JointInput DesignedFront = Input<Frame, BeadSeat>(Slot.Frame, "designFrontBeadSeat", "front wheel of the design", p => p.FrontWheelOfOrNothing, "The frame maker's sheet: the wheel size in front; \"none\" if the maker says nothing.");
+    public static readonly JointInput DesignedRear = Input<Frame, BeadSeat>(Slot.Frame, "designRearBeadSeat", "rear wheel of the design", p => p.RearWheelOfOrNothing, "The frame maker's sheet: the wheel size behind; \"none\" if the maker says nothing.");
 
     /// <summary>How deep the post sits, where somebody measured it on the bicycle: what is only stated may be of another saddle height.</summary>
     public static readonly JointInput MeasuredDepth = Input<Seatpost, Dimension>(Slot.Seatpost, "insertion", "insertion as measured", p => p.Insertion, "Tape the post at the collar at your saddle height, pull it out and rule from the tape to its lower end, to 1 mm.", Lengths, isStated: p => ((Seatpost)p).Insertion.Evidence is { IsAsBuilt: true });
@@ -129,7 +129,7 @@ internal static partial class JointInputs
             Family = Lengths,
             IsLength = true,
             Show = PartForms.CountOf,
-            ShowKnown = part => PartForms.Counted(get((TPart)part)),
+            ShowKnown = part => PartForms.WithCount(get((TPart)part)),
             Evidence = part => get((TPart)part).Evidence,
             RestsOn = part => get((TPart)part).Row,
             Measure = measure,

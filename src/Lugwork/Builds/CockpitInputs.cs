@@ -26,7 +26,7 @@ internal static partial class JointInputs
 
     public static JointInput CablesOfCover => Input<HeadsetCover, CableWay>(Slot.HeadsetCover, "cables", "cables at the cover", p => p.Cables, "Look for ways through the cover beside the hole for the steerer.");
 
-    public static JointInput SteererMaterialOfFork => Input<Fork, FrameMaterial>(Slot.Fork, "steererMaterial", "material of the steerer", p => p.SteererMaterial, "Look into the steerer from below: a magnet sticks to steel; black and woven is carbon. Ask the fork's maker.");
+    public static JointInput SteererMaterialOfFork => Input<Fork, Material>(Slot.Fork, "steererMaterial", "material of the steerer", p => p.SteererMaterial, "Look into the steerer from below: a magnet sticks to steel; black and woven is carbon. Ask the fork's maker.");
 
     public static JointInput PreloadKind => Input<Preload, SteererPreload>(Slot.Preload, "kind", "star nut or expander", p => p.Kind, "Look: sprung steel stars that are driven in, or a plug with a bolt that spreads it.");
 
@@ -52,7 +52,7 @@ internal static partial class JointInputs
 
     public static JointInput BinderGap => Input<Seatpost, Dimension>(Slot.Seatpost, "binderGap", "gap of the binder", p => p.BinderGap, "Post in, bolt at its torque: feeler gauge between the ears, to 0.1 mm; \"none\" where they meet.", Lengths);
 
-    public static JointInput PostMaterial => Input<Seatpost, FrameMaterial>(Slot.Seatpost, "material", "material of the post", p => p.Material, "A magnet sticks to steel; woven or plain black without a seam is carbon. Ask the post's maker.");
+    public static JointInput PostMaterial => Input<Seatpost, Material>(Slot.Seatpost, "material", "material of the post", p => p.Material, "A magnet sticks to steel; woven or plain black without a seam is carbon. Ask the post's maker.");
 
     public static JointInput BinderOfFrame => Input<Frame, SeatBinder>(Slot.Frame, "binder", "binder of the frame", p => p.BinderOrCollar, "Look at the top of the seat tube: a ring that lifts off, or ears that belong to the tube.");
 
@@ -83,11 +83,11 @@ internal static partial class JointInputs
 
     public static JointInput DepthOf(Slot slot) => Input<Wheel, Dimension>(slot, "rimDepth", "depth of the rim at the valve", p => p.RimDepth, "Push a rod through the valve hole and rule from the bed to the outside of the rim, to 0.5 mm.", Lengths);
 
-    public static JointInput ValveOf(Slot slot) => slot == Slot.FrontTube || slot == Slot.RearTube
+    public static JointInput ValveOf(Slot slot) => slot == Slot.FrontInnerTube || slot == Slot.RearInnerTube
         ? Input<InnerTube, ValveStem>(slot, "valve", "valve of the tube", p => p.Valve, ValveMeasure)
         : Input<TubelessValve, ValveStem>(slot, "valve", "tubeless valve", p => p.Valve, ValveMeasure);
 
-    public static JointInput ValveLengthOf(Slot slot) => slot == Slot.FrontTube || slot == Slot.RearTube
+    public static JointInput ValveLengthOf(Slot slot) => slot == Slot.FrontInnerTube || slot == Slot.RearInnerTube
         ? Input<InnerTube, Dimension>(slot, "valveLength", "valve length", p => p.ValveLength, "Rule from where the stem leaves the tube to its top, to 1 mm; or the figure on the box.", Lengths)
         : Input<TubelessValve, Dimension>(slot, "length", "valve length", p => p.Length, "Rule from the rubber foot to the top, to 1 mm; or the figure on the box.", Lengths);
 

@@ -10,12 +10,12 @@ internal static partial class JointInputs
 
     public static JointInput ConditionOf(Slot slot) => Input<Part, PartCondition>(slot, "condition", $"condition of the {slot.Name}", p => p.Condition, InspectionTable.Of(slot)!.What);
 
-    public static readonly JointInput ForkMaterial = Input<Fork, FrameMaterial>(Slot.Fork, "material", "material of the fork", p => p.Material, MaterialMeasure);
-    public static readonly JointInput StemMaterial = Input<Stem, FrameMaterial>(Slot.Stem, "material", "material of the stem", p => p.Material, MaterialMeasure);
-    public static readonly JointInput BarMaterial = Input<Handlebar, FrameMaterial>(Slot.Handlebar, "material", "material of the handlebar", p => p.Material, MaterialMeasure);
-    public static readonly JointInput CrankMaterial = Input<Crankset, FrameMaterial>(Slot.Crankset, "material", "material of the crank", p => p.Material, MaterialMeasure);
+    public static readonly JointInput ForkMaterial = Input<Fork, Material>(Slot.Fork, "material", "material of the fork", p => p.Material, MaterialMeasure);
+    public static readonly JointInput StemMaterial = Input<Stem, Material>(Slot.Stem, "material", "material of the stem", p => p.Material, MaterialMeasure);
+    public static readonly JointInput BarMaterial = Input<Handlebar, Material>(Slot.Handlebar, "material", "material of the handlebar", p => p.Material, MaterialMeasure);
+    public static readonly JointInput CrankMaterial = Input<Crankset, Material>(Slot.Crankset, "material", "material of the crank", p => p.Material, MaterialMeasure);
 
-    public static JointInput RimMaterial(Slot slot) => Input<Wheel, FrameMaterial>(slot, "rimMaterial", "material of the rim", p => p.RimMaterial, MaterialMeasure);
+    public static JointInput RimMaterial(Slot slot) => Input<Wheel, Material>(slot, "rimMaterial", "material of the rim", p => p.RimMaterial, MaterialMeasure);
 
     public static JointInput RimWallOf(Slot slot) => Input<Wheel, Dimension>(slot, "rimWall", "wall of the rim", p => p.RimWall, "Caliper with thin jaws that reach behind the hook, tyre off, at the thinnest place of either brake track, to 0.1 mm.", Lengths);
 

@@ -49,7 +49,7 @@ internal static class ConditionRelations
     /// <summary>Inputs: the condition, the material of the fork, the material of its steerer. Carbon in either is carbon.</summary>
     public static Relation OfFork { get; } = new Computed(
         "the state of the part and what it and its steerer are made of",
-        v => v[0] == PartCondition.Crashed.FitCode && v[2] == FrameMaterial.Carbon.FitCode && v[1] != FrameMaterial.Carbon.FitCode ? new(Verdict.Unsafe, CarbonSteererHit)
+        v => v[0] == PartCondition.Crashed.FitCode && v[2] == Material.Carbon.FitCode && v[1] != Material.Carbon.FitCode ? new(Verdict.Unsafe, CarbonSteererHit)
             : Cell(PartDuty.Safety, v[0], v[1], v[1] == 0),
         [],
         [Sources.ReuseInspection, Sources.UsedBicycle, Sources.CarbonCrashManual, Sources.CarbonFrameManual]);
@@ -80,8 +80,8 @@ internal static class ConditionRelations
             : condition == PartCondition.Worn.FitCode ? grave ? new(Verdict.Unsafe, WornDangerous) : new(Verdict.DoesNotFit, WornOut)
             : condition == PartCondition.Damaged.FitCode ? grave || duty == PartDuty.Crank ? new(Verdict.Unsafe, BrokenDangerous) : new(Verdict.DoesNotFit, Broken)
             : condition == PartCondition.Recalled.FitCode ? new(Verdict.Unsafe, CalledBack)
-            : material == FrameMaterial.Carbon.FitCode ? new(Verdict.Unsafe, CarbonHit)
-            : duty == PartDuty.Cockpit && material == FrameMaterial.Aluminium.FitCode ? new(Verdict.Unsafe, AlloyHit)
+            : material == Material.Carbon.FitCode ? new(Verdict.Unsafe, CarbonHit)
+            : duty == PartDuty.Cockpit && material == Material.Aluminium.FitCode ? new(Verdict.Unsafe, AlloyHit)
             : new(Verdict.NeedsMeasuring, material == 0 ? Hit : MetalHit);
     }
 }

@@ -25,13 +25,13 @@ internal static partial class PartForms
         PartField<Crankset>.Of("chainline", "a chainline such as road-2x", p => p.Chainline, (p, v) => p with { Chainline = v }, []),
         PartField<Crankset>.Of("material", "steel, aluminium, carbon or titanium", p => p.Material, (p, v) => p with { Material = v }, []),
         MadeOf<Crankset>(p => p.Made, (p, v) => p with { Made = v }),
-        PartField<Crankset>.Of("ringLine", Millimetres, p => p.RingLine, (p, v) => p with { RingLine = v }, ["ring line"]),
+        PartField<Crankset>.Of("measuredChainline", Millimetres, p => p.MeasuredChainline, (p, v) => p with { RingLine = v }, ["ring line"]),
         PartField<Crankset>.Of("shellWidth", Millimetres, p => p.ShellWidth, (p, v) => p with { ShellWidth = v }, ["shell width", "for shell"]),
         PartField<Crankset>.Of("designedWidth", Millimetres, p => p.DesignedWidth, (p, v) => p with { DesignedWidth = v }, ["designed width"]),
         PartField<Crankset>.Of("smallestRing", "teeth such as 34, or none with one ring", p => p.SmallestRing, (p, v) => p with { SmallestRing = v }, ["smallest ring", "smallest chainring"]),
         PartField<Crankset>.Of("crankLength", Millimetres, p => p.CrankLength, (p, v) => p with { CrankLength = v }, ["crank length", "arm length"]),
         PartField<Crankset>.Of("qFactor", Millimetres, p => p.QFactor, (p, v) => p with { QFactor = v }, ["q factor", "Q"]),
-        PartField<Crankset>.Of("toeRoom", Millimetres, p => p.ToeRoom, (p, v) => p with { ToeRoom = v }, ["toe room"]));
+        PartField<Crankset>.Of("toeClearance", Millimetres, p => p.ToeClearance, (p, v) => p with { ToeRoom = v }, ["toe room"]));
 
     public static PartForm<Pedals> Pedals { get; } = new("pedals", () => new Pedals(),
         PartField<Pedals>.Of("thread", "a thread such as 9/16", p => p.Thread, (p, v) => p with { Thread = v }, [], bare: true),

@@ -49,7 +49,7 @@ public sealed record Crankset : Part
     public Known<Spindle> Spindle { get; init; }
 
     /// <summary>What the arms are made of.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>From the middle plane of the frame to the one ring, to the middle between two, or to the middle one of three, as it is mounted.</summary>
     public Known<Dimension> RingLine { get; init; }

@@ -69,7 +69,7 @@ internal sealed record FieldType(string Name, string Called, Func<string, FieldR
     public static FieldType Of<T>(Func<T, bool>? where)
         where T : IInterfaceValue<T> => new(typeof(T).Name, T.Called, text =>
         {
-            Reading<T> reading = T.Read(text);
+            TextReading<T> reading = T.Read(text);
             ImmutableArray<T> values = where is null ? reading.Values : [.. reading.Values.Where(where)];
             return new([.. values.Select(v => v.FitKey)], values.IsEmpty && !reading.Values.IsEmpty ? "this one does not go here" : reading.Reason);
         });

@@ -45,7 +45,7 @@ internal static partial class PartForms
 
     /// <summary>A stem has a clamp at either end, and sizes that stand for both.</summary>
     private static string? BothEndsOfStem(string piece) =>
-        !Cockpit.BarClamp.Read(piece).Values.IsEmpty && !StemFoot.Read(piece).Values.IsEmpty
+        !Cockpit.BarClamp.Read(piece).Values.IsEmpty && !StemFixing.Read(piece).Values.IsEmpty
             ? $"'{piece}' could be fixing or bar: say which, such as fixing 28.6 or bar 31.8"
             : null;
 

@@ -14,7 +14,7 @@ public sealed record ThruAxle : Part
     /// <summary>Length from under the head to the tip.</summary>
     public Known<Dimension> Length { get; init; }
 
-    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontAxle, Slot.RearAxle];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontThruAxle, Slot.RearThruAxle];
 
     private protected override string Told() => PartText.Written(this);
 
@@ -94,10 +94,10 @@ public sealed record Headset : Part
 public sealed record Stem : Part
 {
     /// <summary>How it is held: steerer clamp or quill.</summary>
-    public Known<StemFoot> Foot { get; init; }
+    public Known<StemFixing> Foot { get; init; }
 
     /// <summary>What it is made of.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>The diameter of bar that it clamps.</summary>
     public Known<BarClamp> BarClamp { get; init; }
@@ -152,7 +152,7 @@ public sealed record Handlebar : Part
     public Known<BarClamp> Clamp { get; init; }
 
     /// <summary>What it is made of.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>From end to end; no joint reads it.</summary>
     public Known<Dimension> Width { get; init; }

@@ -52,6 +52,6 @@ internal static class HubBrakeRelations
 
     private static Outcome Held(long brake, long material) =>
         brake == NoBrake ? new(Verdict.Fits, NoArm)
-        : material == FrameMaterial.Carbon.FitCode ? new(Verdict.NeedsMeasuring, ArmOnCarbon)
+        : material == Material.Carbon.FitCode ? new(Verdict.NeedsMeasuring, ArmOnCarbon)
         : new(Verdict.Fits, ArmHeld);
 }

@@ -81,14 +81,14 @@ internal static class InspectionTable
         : slot == Slot.Cassette ? Cassette
         : slot == Slot.Chainring ? Rings
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor
-        : slot == Slot.FrontBrake || slot == Slot.RearBrake || slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? Brake
-        : slot == Slot.FrontLever || slot == Slot.RearLever || slot == Slot.Controls ? Lever
+        : slot == Slot.FrontCaliper || slot == Slot.RearCaliper || slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? Brake
+        : slot == Slot.FrontBrakeLever || slot == Slot.RearBrakeLever || slot == Slot.Controls ? Lever
         : slot == Slot.Seatpost || slot == Slot.Dropper ? Post
         : slot == Slot.Stem ? Stem
         : slot == Slot.Handlebar ? Bar
         : slot == Slot.SeatClamp ? Collar
         : slot == Slot.Saddle ? Saddle
-        : slot == Slot.FrontAxle || slot == Slot.RearAxle || slot == Slot.FrontNuts || slot == Slot.RearNuts ? Axle
+        : slot == Slot.FrontThruAxle || slot == Slot.RearThruAxle || slot == Slot.FrontAxleNuts || slot == Slot.RearAxleNuts ? Axle
         : slot == Slot.Crankset ? Crank
         : slot == Slot.Pedals ? Pedals
         : slot == Slot.Chain ? Chain
@@ -98,8 +98,8 @@ internal static class InspectionTable
         : slot == Slot.Preload ? Plug
         : slot == Slot.FrontRimTape || slot == Slot.RearRimTape ? Tape
         : slot == Slot.RearDerailleur ? Derailleur
-        : slot == Slot.FrontTube || slot == Slot.RearTube ? Tube
-        : slot == Slot.FrontValve || slot == Slot.RearValve ? Valve
+        : slot == Slot.FrontInnerTube || slot == Slot.RearInnerTube ? Tube
+        : slot == Slot.FrontTubelessValve || slot == Slot.RearTubelessValve ? Valve
         : slot == Slot.ShellAdapter ? Adapter
         : Rest;
 

@@ -18,7 +18,7 @@ internal static partial class JointInputs
 
     public static readonly JointInput RearEnd = Input<Frame, HubStandard>(Slot.Frame, "rear", "rear end", p => p.RearEnd, "Rule between the dropout faces, then look for the 3.5 mm shelf of a recessed end: with it add 7 mm. Read the axle diameter off the axle.", where: h => h.IsRear);
     public static readonly JointInput FrontEnd = Input<Fork, HubStandard>(Slot.Fork, "front", "fork end", p => p.FrontEnd, "Rule between the fork ends, to 0.5 mm; read the axle diameter off the axle, and the rotor side for Boost.", where: h => !h.IsRear);
-    public static readonly JointInput Material = Input<Frame, FrameMaterial>(Slot.Frame, "material", "frame material", p => p.Material, "A magnet sticks to steel; otherwise ask the frame maker.");
+    public static readonly JointInput Material = Input<Frame, Material>(Slot.Frame, "material", "frame material", p => p.Material, "A magnet sticks to steel; otherwise ask the frame maker.");
     public static readonly JointInput Bore = Input<Frame, SeatTubeBore>(Slot.Frame, "seatTube", "seat tube bore", p => p.SeatTubeBore, "Inside caliper, two directions, 20 mm below the slot, to 0.05 mm.", SeatSizes);
     public static readonly JointInput Least = Input<Frame, Dimension>(Slot.Frame, "leastInsertion", "frame's least insertion", p => p.LeastInsertion, "The frame maker's figure; \"none\" if the maker prints none.", Lengths);
     public static readonly JointInput Most = Input<Frame, Dimension>(Slot.Frame, "mostInsertion", "open seat tube depth", p => p.MostInsertion, "Slide a straight rod down the seat tube to the first bend, bolt or pivot, to 5 mm.", Lengths);
@@ -30,8 +30,8 @@ internal static partial class JointInputs
     public static readonly JointInput Mark = Input<Seatpost, Dimension>(Slot.Seatpost, "mark", "insertion mark", p => p.Mark, "From the lower end to the insertion line, to 1 mm.", Lengths);
     public static readonly JointInput Depth = Input<Seatpost, Dimension>(Slot.Seatpost, "insertion", "insertion", p => p.Insertion, "Tape the post at the collar at your saddle height, pull it out and rule from tape to end, to 1 mm.", Lengths);
     public static readonly JointInput Pattern = Input<Cassette, CassettePattern>(Slot.Cassette, "pattern", "cassette pattern", p => p.PatternOrSprockets, "Count the sprockets and read the marking on the largest or the lockring.");
-    public static readonly JointInput RearMounting = Input<Caliper, CaliperFoot>(Slot.RearBrake, "mounting", "caliper mounting", p => p.Mounting, "Hole spacing of the caliper: 74 mm post, 34 mm flat.");
-    public static readonly JointInput FrontMounting = Input<Caliper, CaliperFoot>(Slot.FrontBrake, "mounting", "caliper mounting", p => p.Mounting, "Hole spacing of the caliper: 74 mm post, 34 mm flat.");
+    public static readonly JointInput RearMounting = Input<Caliper, CaliperFoot>(Slot.RearCaliper, "mounting", "caliper mounting", p => p.Mounting, "Hole spacing of the caliper: 74 mm post, 34 mm flat.");
+    public static readonly JointInput FrontMounting = Input<Caliper, CaliperFoot>(Slot.FrontCaliper, "mounting", "caliper mounting", p => p.Mounting, "Hole spacing of the caliper: 74 mm post, 34 mm flat.");
     public static readonly JointInput RearThread = Input<Frame, AxleThread>(Slot.Frame, "rearAxleThread", "thread of the rear end", p => p.ThreadOfRearEnd, "Read the old axle, or try a thread gauge in the end: 1.0, 1.5 or 1.75 mm a turn.");
     public static readonly JointInput FrontThread = Input<Fork, AxleThread>(Slot.Fork, "frontAxleThread", "thread of the fork end", p => p.FrontAxleThread, "Read the old axle, or try a thread gauge in the end: 1.5 mm a turn is usual.");
     public static readonly JointInput UpperEnd = Input<Frame, HeadTubeBore>(Slot.Frame, "headTubeUpper", "upper end of the head tube", p => p.HeadTubeUpper, "Inside caliper in the bare end, two directions, to 0.05 mm; never the outside (50 outside is a 44 bore).");
@@ -44,7 +44,7 @@ internal static partial class JointInputs
     public static readonly JointInput Steerer = Input<Fork, SteererSize>(Slot.Fork, "steerer", "steerer", p => p.Steerer, "Outside caliper at the top of the steerer, to 0.1 mm.");
     public static readonly JointInput ForkKind = Input<Fork, SteererKind>(Slot.Fork, "steererKind", "kind of steerer", p => p.SteererKind, "Look at the top of the steerer: threads or none.");
     public static readonly JointInput CrownSeatOfFork = Input<Fork, CrownSeat>(Slot.Fork, "crownSeat", "crown-race seat", p => p.CrownSeat, "Outside caliper on the turned seat just above the crown, race off, to 0.02 mm.");
-    public static readonly JointInput StemFixing = Input<Stem, StemFoot>(Slot.Stem, "fixing", "stem fixing", p => p.Foot, "Inside caliper in the closed steerer clamp, or outside on the quill, to 0.1 mm.");
+    public static readonly JointInput StemFixing = Input<Stem, StemFixing>(Slot.Stem, "fixing", "stem fixing", p => p.Foot, "Inside caliper in the closed steerer clamp, or outside on the quill, to 0.1 mm.");
     public static readonly JointInput StemBar = Input<Stem, BarClamp>(Slot.Stem, "bar", "bar clamp of the stem", p => p.BarClamp, "Inside caliper in the bar clamp, bolts just snug, to 0.1 mm.");
     public static readonly JointInput Bar = Input<Handlebar, BarClamp>(Slot.Handlebar, "clamp", "bar diameter at the stem", p => p.Clamp, "Outside caliper in the middle of the bar, to 0.1 mm.");
     public static readonly JointInput TubeOutside = Input<Frame, SeatClampSize>(Slot.Frame, "seatTubeOutside", "seat tube outside", p => p.SeatTubeOutside, "Outside caliper on the seat tube where the collar sits, two directions, to 0.1 mm.");

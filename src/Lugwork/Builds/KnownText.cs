@@ -45,7 +45,7 @@ internal static class KnownText
         int at = 0;
         foreach (string piece in trimmed.Split('|'))
         {
-            Reading<T> reading = T.Read(piece);
+            TextReading<T> reading = T.Read(piece);
             ImmutableArray<T> values = where is null ? reading.Values : [.. reading.Values.Where(where)];
             if (values.IsEmpty && OutsideText.Read(trimmed) is { } outside)
             {

@@ -45,13 +45,13 @@ internal static class MaterialRelations
     {
         (long material, long preload, long kind) = (values[0], values[1], values[2]);
         return material == 0 || preload == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-            : preload == SteererPreload.StarNut.FitCode && material == FrameMaterial.Carbon.FitCode ? new(Verdict.Unsafe, NutInCarbon)
+            : preload == SteererPreload.StarNut.FitCode && material == Material.Carbon.FitCode ? new(Verdict.Unsafe, NutInCarbon)
             : kind != SteererKind.Threadless.FitCode ? new(Verdict.DoesNotFit, HasLocknut)
             : new(Verdict.Fits, preload == SteererPreload.StarNut.FitCode ? NutInMetal : PlugInside);
     }
 
     private static Outcome MaterialCell(long material, long binder) =>
-        binder == SeatBinder.Collar.FitCode ? new(Verdict.Fits, material == FrameMaterial.Carbon.FitCode ? CarbonInCollar : ByCollar)
-        : material == FrameMaterial.Carbon.FitCode ? new(Verdict.Unsafe, CarbonInTabs)
+        binder == SeatBinder.Collar.FitCode ? new(Verdict.Fits, material == Material.Carbon.FitCode ? CarbonInCollar : ByCollar)
+        : material == Material.Carbon.FitCode ? new(Verdict.Unsafe, CarbonInTabs)
         : new(Verdict.Fits, MetalInTabs);
 }

@@ -36,9 +36,9 @@ internal static partial class PartForms
         PartField<Frame>.Of("rearBoltToRimOf", "the ISO diameter, such as 622", p => p.RearBoltToRimOf, (p, v) => p with { RearBoltToRimOf = v }, ["rear bolt to rim of", "bolt to rim of"]),
         PartField<Frame>.Of("rearStayThickness", Millimetres, p => p.RearStayThickness, (p, v) => p with { RearStayThickness = v }, ["rear stay thickness", "stay thickness"]),
         PartField<Frame>.Of("rearAxleLength", Millimetres, p => p.RearAxleLength, (p, v) => p with { RearAxleLength = v }, ["rear axle length", "axle length"]),
-        PartField<Frame>.Of("rearSlot", "horizontal, vertical, or none for closed ends", p => p.RearSlot, (p, v) => p with { RearSlot = v }, ["rear slot", "dropout"]),
-        PartField<Frame>.Of("frontMount", "a mount such as 31.8 for a round tube, braze-on or low direct S3, or none", p => p.FrontMount, (p, v) => p with { FrontMount = v }, ["front derailleur", "front derailleur mount", "front mount"]),
-        PartField<Frame>.Of("guideTabs", "ISCG, ISCG05 or none", p => p.GuideTabs, (p, v) => p with { GuideTabs = v }, ["guide tabs", "chain guide tabs"], where: m => m.Tabs is not null),
+        PartField<Frame>.Of("rearDropout", "horizontal, vertical, or none for closed ends", p => p.RearDropout, (p, v) => p with { RearDropout = v }, ["rear slot", "dropout"]),
+        PartField<Frame>.Of("frontDerailleurMount", "a mount such as 31.8 for a round tube, braze-on or low direct S3, or none", p => p.FrontDerailleurMount, (p, v) => p with { FrontMount = v }, ["front derailleur", "front derailleur mount", "front mount"]),
+        PartField<Frame>.Of("chainGuideTabs", "ISCG, ISCG05 or none", p => p.ChainGuideTabs, (p, v) => p with { GuideTabs = v }, ["guide tabs", "chain guide tabs"], where: m => m.Tabs is not null),
         PartField<Frame>.Of("largestRing", "teeth such as 42, or none", p => p.LargestRing, (p, v) => p with { LargestRing = v }, ["largest ring", "largest chainring"]),
         PartField<Frame>.Of("shock", "a size such as 210x55 or trunnion 185x55, or none", p => p.Shock, (p, v) => p with { Shock = v }, ["rear shock", "shock size"]),
         PartField<Frame>.Of("lowerShockHardware", "width and bolt, such as 22.2x8", p => p.LowerShockHardware, (p, v) => p with { LowerShockHardware = v }, ["lower shock hardware"]),
@@ -63,10 +63,10 @@ internal static partial class PartForms
         PartField<Frame>.Of("frontCentre", Millimetres, p => p.FrontCentre, (p, v) => p with { FrontCentre = v }, ["front centre", "front center"]),
         PartField<Frame>.Of("bottomBracketDrop", Millimetres, p => p.BottomBracketDrop, (p, v) => p with { BottomBracketDrop = v }, ["bottom bracket drop", "BB drop"]),
         PartField<Frame>.Of("standover", Millimetres, p => p.Standover, (p, v) => p with { Standover = v }, ["stand-over"]),
-        PartField<Frame>.Of("frontWheelOf", "the ISO diameter, such as 622", p => p.FrontWheelOf, (p, v) => p with { FrontWheelOf = v }, ["front wheel of", "designed front wheel"]),
-        PartField<Frame>.Of("rearWheelOf", "the ISO diameter, such as 584", p => p.RearWheelOf, (p, v) => p with { RearWheelOf = v }, ["rear wheel of", "designed rear wheel"]),
+        PartField<Frame>.Of("designFrontBeadSeat", "the ISO diameter, such as 622", p => p.DesignFrontBeadSeat, (p, v) => p with { FrontWheelOf = v }, ["front wheel of", "designed front wheel"]),
+        PartField<Frame>.Of("designRearBeadSeat", "the ISO diameter, such as 584", p => p.DesignRearBeadSeat, (p, v) => p with { RearWheelOf = v }, ["rear wheel of", "designed rear wheel"]),
         PartField<Frame>.Of("shortestFork", Millimetres, p => p.ShortestFork, (p, v) => p with { ShortestFork = v }, ["shortest fork"]),
-        PartField<Frame>.Of("forkOfDesign", Millimetres, p => p.ForkOfDesign, (p, v) => p with { ForkOfDesign = v }, ["fork of the design", "designed fork"]),
+        PartField<Frame>.Of("designAxleToCrown", Millimetres, p => p.DesignAxleToCrown, (p, v) => p with { ForkOfDesign = v }, ["fork of the design", "designed fork"]),
         PartField<Frame>.Of("headAngle", Angles, p => p.HeadAngle, (p, v) => p with { HeadAngle = v }, ["head angle", "head tube angle"], where: IsHeadAngle),
         PartField<Frame>.Of("wheelbase", Millimetres, p => p.Wheelbase, (p, v) => p with { Wheelbase = v }, ["wheel base"]),
         PartField<Frame>.Of("slackestHeadAngle", Angles, p => p.SlackestHeadAngle, (p, v) => p with { SlackestHeadAngle = v }, ["slackest head angle"], where: IsHeadAngle),
@@ -132,8 +132,8 @@ internal static partial class PartForms
         PartField<Wheel>.Of("hubHoles", "a number of spoke holes such as 32", p => p.HubHoles, (p, v) => p with { HubHoles = v }, ["hub holes"]),
         PartField<Wheel>.Of("rimHoles", "a number of spoke holes such as 32", p => p.RimHoles, (p, v) => p with { RimHoles = v }, ["rim holes"]),
         PartField<Wheel>.Of("rimMaterial", "steel, aluminium, carbon or titanium", p => p.RimMaterial, (p, v) => p with { RimMaterial = v }, ["rim material"]),
-        PartField<Wheel>.Of("sprocketLine", Millimetres, p => p.SprocketLine, (p, v) => p with { SprocketLine = v }, ["sprocket line"]),
-        PartField<Wheel>.Of("cassetteLine", Millimetres, p => p.CassetteLine, (p, v) => p with { CassetteLine = v }, ["cassette line"]),
+        PartField<Wheel>.Of("sprocketChainline", Millimetres, p => p.SprocketChainline, (p, v) => p with { SprocketLine = v }, ["sprocket line"]),
+        PartField<Wheel>.Of("cassetteChainline", Millimetres, p => p.CassetteChainline, (p, v) => p with { CassetteLine = v }, ["cassette line"]),
         PartField<Wheel>.Of("rimWall", Millimetres, p => p.RimWall, (p, v) => p with { RimWall = v }, ["rim wall"]),
         LoadLimit<Wheel>(p => p.LoadLimit, (p, v) => p with { LoadLimit = v }),
         SystemLimit<Wheel>(p => p.SystemLimit, (p, v) => p with { SystemLimit = v }),
@@ -250,8 +250,8 @@ internal static partial class PartForms
                 return false;
             }
 
-            Reading<SeatpostDiameter> diameter = SeatpostDiameter.Read(text.AsSpan(0, position).Trim());
-            Reading<Dimension> length = Dimension.Read(text.AsSpan(position + 1).Trim());
+            TextReading<SeatpostDiameter> diameter = SeatpostDiameter.Read(text.AsSpan(0, position).Trim());
+            TextReading<Dimension> length = Dimension.Read(text.AsSpan(position + 1).Trim());
             if (!diameter.IsClear || !length.IsClear)
             {
                 reason = diameter.IsClear ? length.Reason : diameter.Reason;
@@ -271,9 +271,9 @@ internal static partial class PartForms
         : slot == Slot.FrontTyre || slot == Slot.RearTyre ? Tyre
         : slot == Slot.Cassette ? Cassette
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor
-        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper
+        : slot == Slot.FrontCaliper || slot == Slot.RearCaliper ? Caliper
         : slot == Slot.Seatpost ? Seatpost
-        : slot == Slot.FrontAxle || slot == Slot.RearAxle ? ThruAxle
+        : slot == Slot.FrontThruAxle || slot == Slot.RearThruAxle ? ThruAxle
         : slot == Slot.Headset ? Headset
         : slot == Slot.Stem ? Stem
         : slot == Slot.Handlebar ? Handlebar
@@ -283,10 +283,10 @@ internal static partial class PartForms
         : slot == Slot.Crankset ? Crankset
         : slot == Slot.Pedals ? Pedals
         : slot == Slot.Chain ? Chain
-        : slot == Slot.FrontLever || slot == Slot.RearLever ? BrakeLever
+        : slot == Slot.FrontBrakeLever || slot == Slot.RearBrakeLever ? BrakeLever
         : slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? RimBrake
-        : slot == Slot.FrontNuts || slot == Slot.RearNuts ? AxleNuts
-        : slot == Slot.Shifter || slot == Slot.FrontShifter ? Shifter
+        : slot == Slot.FrontAxleNuts || slot == Slot.RearAxleNuts ? AxleNuts
+        : slot == Slot.RearShifter || slot == Slot.FrontShifter ? Shifter
         : slot == Slot.FrontDerailleur ? FrontDerailleur
         : slot == Slot.ChainGuide ? ChainGuide
         : slot == Slot.Chainring ? Chainring

@@ -18,7 +18,7 @@ public sealed record Frame : Part
     public Known<BicycleKind> Kind { get; init; }
 
     /// <summary>What the rear triangle is made of.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>The rear end.</summary>
     public Known<HubStandard> RearEnd { get; init; }
@@ -237,7 +237,7 @@ public sealed record Fork : Part
     public Known<Dimension> KnobRise { get; init; }
 
     /// <summary>What blades and crown are made of.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>Mount of the front disc caliper; none for a fork without one.</summary>
     public Known<BrakeMount> FrontBrakeMount { get; init; }
@@ -294,7 +294,7 @@ public sealed record Fork : Part
 
     private static Known<CrownType> OneCrown { get; } = Known<CrownType>.Of(CrownType.Single, new Evidence(EvidenceKind.Assumed, "rigid fork"));
     /// <summary>What the steerer is made of at its top.</summary>
-    public Known<FrameMaterial> SteererMaterial { get; init; }
+    public Known<Material> SteererMaterial { get; init; }
 
     /// <summary>The most that rider and luggage may weigh by its maker; none where the maker prints no figure, which is unknown, not unlimited.</summary>
     public Known<Load> LoadLimit { get; init; }
@@ -337,7 +337,7 @@ public sealed record Wheel : Part
     public Known<HubStandard> Hub { get; init; }
 
     /// <summary>What the rim is made of.</summary>
-    public Known<FrameMaterial> RimMaterial { get; init; }
+    public Known<Material> RimMaterial { get; init; }
 
     /// <summary>Wall of the rim at the thinnest place of a brake track; asked for on a used rim only.</summary>
     public Known<Dimension> RimWall { get; init; }
@@ -641,7 +641,7 @@ public sealed record Caliper : Part
     /// <summary>A second adapter on the first; none as it should be.</summary>
     public Known<AdapterIncrement> SecondAdapter { get; init; }
 
-    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontBrake, Slot.RearBrake];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontCaliper, Slot.RearCaliper];
 
     private protected override string Told() => PartText.Written(this);
 
@@ -676,7 +676,7 @@ public sealed record Seatpost : Part
     public Known<Dimension> Insertion { get; init; }
 
     /// <summary>What the post is made of where it is clamped.</summary>
-    public Known<FrameMaterial> Material { get; init; }
+    public Known<Material> Material { get; init; }
 
     /// <summary>Gap that is left between the ears of the binder with the post held tight; none where they meet.</summary>
     public Known<Dimension> BinderGap { get; init; }

@@ -22,10 +22,10 @@ internal static class ReadingBounds
 
     private static readonly ImmutableArray<(string Field, int Least, int Most, bool MayBeNone)> Ranges =
     [
-        ("toeRoom", 1, 600, false),
+        ("toeClearance", 1, 600, false),
         ("groundHeight", 10, 400, false),
-        ("ringLine", 20, 110, false),
-        ("cassetteLine", 20, 110, false),
+        ("measuredChainline", 20, 110, false),
+        ("cassetteChainline", 20, 110, false),
         ("mountedWidth", 10, 160, false),
         ("mountedRim", 8, 120, false),
         ("binderGap", 0, 20, true),
@@ -59,12 +59,12 @@ internal static class ReadingBounds
     /// <summary>What a reading says against the other parts with which it was taken; null where nothing.</summary>
     public static SpecProblem? Problem(Build build, Slot slot, string field)
     {
-        if (field == "ringLine")
+        if (field == "measuredChainline")
         {
             return BesideChainline((Crankset)build[slot]!, field);
         }
 
-        if (field is not ("toeRoom" or "groundHeight") || Waiver.JointOf(field == "toeRoom" ? "toe-clearance" : "pedal-ground-clearance") is not { Relation: SumRelation sum } joint || !joint.IsFilled(build))
+        if (field is not ("toeClearance" or "groundHeight") || Waiver.JointOf(field == "toeClearance" ? "toe-clearance" : "pedal-ground-clearance") is not { Relation: SumRelation sum } joint || !joint.IsFilled(build))
         {
             return null;
         }
@@ -87,7 +87,7 @@ internal static class ReadingBounds
 
     private static SpecProblem? BesideChainline(Crankset crank, string field)
     {
-        Candidates read = crank.RingLine.ToCandidates();
+        Candidates read = crank.MeasuredChainline.ToCandidates();
         if (crank.Chainline.State != KnownState.Value || !IsFigure(read))
         {
             return null;
@@ -95,7 +95,7 @@ internal static class ReadingBounds
 
         (decimal least, decimal most) = (crank.Chainline.Value.Range.Least - MostLineApart, crank.Chainline.Value.Range.Most + MostLineApart);
         return read.High < (long)(least * Millimetre) || read.Low > (long)(most * Millimetre)
-            ? new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{crank.RingLine} mm is no line of a crank of {crank.Chainline.InTradeWords()}: {least:0.##} to {most:0.##} mm ({OwnBound}); measure again, from the middle plane of the frame"), string.Create(CultureInfo.InvariantCulture, $"{least:0.##} to {most:0.##}"))
+            ? new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{crank.MeasuredChainline} mm is no line of a crank of {crank.Chainline.InTradeWords()}: {least:0.##} to {most:0.##} mm ({OwnBound}); measure again, from the middle plane of the frame"), string.Create(CultureInfo.InvariantCulture, $"{least:0.##} to {most:0.##}"))
             : null;
     }
 

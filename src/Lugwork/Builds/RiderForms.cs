@@ -9,7 +9,7 @@ internal static partial class PartForms
 
     public static PartForm<Rider> Rider { get; } = new("rider", () => new Rider(),
         PartField<Rider>.Of("mass", Masses, p => p.Mass, (p, v) => p with { Mass = v }, [], bare: true),
-        PartField<Rider>.Of("withLuggage", Masses, p => p.WithLuggage, (p, v) => p with { WithLuggage = v }, ["with luggage"]),
+        PartField<Rider>.Of("massWithLuggage", Masses, p => p.MassWithLuggage, (p, v) => p with { WithLuggage = v }, ["with luggage"]),
         PartField<Rider>.Of("system", Masses, p => p.System, (p, v) => p with { System = v }, ["with bicycle"]),
         PartField<Rider>.Of("use", Categories, p => p.Use, (p, v) => p with { Use = v }, ["ridden in"]),
         PartField<Rider>.Of("saddleHeight", Millimetres, p => p.SaddleHeight, (p, v) => p with { SaddleHeight = v }, ["saddle height"]),
@@ -38,9 +38,9 @@ internal static partial class PartForms
     private static (string Field, string Reason, string Expected)? LighterThanItsPart(Rider rider)
     {
         long mass = Said(rider.Mass);
-        long loaded = Said(rider.WithLuggage);
+        long loaded = Said(rider.MassWithLuggage);
         long system = Said(rider.System);
-        return loaded > 0 && loaded < mass ? ("withLuggage", "rider and luggage would be lighter than the rider", "at least the mass of the rider")
+        return loaded > 0 && loaded < mass ? ("massWithLuggage", "rider and luggage would be lighter than the rider", "at least the mass of the rider")
             : system > 0 && system < Math.Max(mass, loaded) ? ("system", "everything would be lighter than what it carries", "at least the mass of rider and luggage")
             : null;
     }

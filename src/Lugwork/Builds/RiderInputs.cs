@@ -15,7 +15,7 @@ internal static partial class JointInputs
 
     public static JointInput MassOfRider => Massed<Rider>(Slot.Rider, "mass", "mass of the rider", p => p.Mass, "Scales, dressed to ride, with shoes, helmet and all that is worn or carried on the body.");
 
-    public static JointInput MassWithLuggage => Massed<Rider>(Slot.Rider, "withLuggage", "rider with luggage", p => p.WithLuggage, "Weigh the packed bags, bottles and tools and add the rider; \"none\" where the bicycle carries nothing.");
+    public static JointInput MassWithLuggage => Massed<Rider>(Slot.Rider, "massWithLuggage", "rider with luggage", p => p.MassWithLuggage, "Weigh the packed bags, bottles and tools and add the rider; \"none\" where the bicycle carries nothing.");
 
     public static JointInput MassOfSystem => Massed<Rider>(Slot.Rider, "system", "rider, luggage and bicycle", p => p.System, "Weigh the bicycle as it is ridden, hung from a scale, and add rider and luggage.");
 

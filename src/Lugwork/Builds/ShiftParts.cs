@@ -27,7 +27,7 @@ public sealed record Shifter : Part
     /// <summary>What the joints read: a word that nobody has looked up is no word.</summary>
     internal Known<MakersWord> WithSprocketsOrNothing => WithSprockets.State == KnownState.Unknown ? Known<MakersWord>.None : WithSprockets;
 
-    private protected override ImmutableArray<Slot> GoesInto => [Slot.Shifter, Slot.FrontShifter];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.RearShifter, Slot.FrontShifter];
 
     private protected override string Told() => PartText.Written(this);
 

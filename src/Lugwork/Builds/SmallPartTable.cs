@@ -29,18 +29,18 @@ internal static class SmallPartTable
 {
     private static readonly ImmutableArray<Source> Practice = [Sources.CommonPractice];
 
-    private static readonly WheelEnd Front = new(Slot.FrontTyre, Slot.FrontTube, Slot.FrontValve, Slot.FrontWheel);
+    private static readonly WheelEnd Front = new(Slot.FrontTyre, Slot.FrontInnerTube, Slot.FrontTubelessValve, Slot.FrontWheel);
 
-    private static readonly WheelEnd Rear = new(Slot.RearTyre, Slot.RearTube, Slot.RearValve, Slot.RearWheel);
+    private static readonly WheelEnd Rear = new(Slot.RearTyre, Slot.RearInnerTube, Slot.RearTubelessValve, Slot.RearWheel);
 
     public static ImmutableArray<SmallPartRule> Rules { get; } =
     [
-        new("front-axle", "fork with a threaded end", b => b[Slot.Fork] is Fork { FrontAxleThread.Values.IsEmpty: false } fork ? Axle("front", fork.FrontAxleThread, fork.FrontAxleLength) : null, Slot.FrontAxle, Sources.ThruAxleHelp),
-        new("rear-axle", "frame with a threaded end", b => b.Frame.ThreadOfRearEnd is { Values.IsEmpty: false } thread ? Axle("rear", thread, b.Frame.RearAxleLength) : null, Slot.RearAxle, Sources.ThruAxleHelp),
-        new("front-axle-nuts", "solid front axle", b => Nuts(b[Slot.FrontWheel]), Slot.FrontNuts, Sources.AxleNut),
-        new("rear-axle-nuts", "solid rear axle", b => Nuts(b[Slot.RearWheel]), Slot.RearNuts, Sources.AxleNut),
-        new("front-skewer", "front quick-release hub in open ends", b => b[Slot.Fork] is Fork fork ? Skewer(b, Slot.FrontWheel, Slot.FrontNuts, fork.FrontEnd) : null, null, Sources.AxleGuide),
-        new("rear-skewer", "rear quick-release hub in open ends", b => Skewer(b, Slot.RearWheel, Slot.RearNuts, b.Frame.RearEnd), null, Sources.AxleGuide),
+        new("front-axle", "fork with a threaded end", b => b[Slot.Fork] is Fork { FrontAxleThread.Values.IsEmpty: false } fork ? Axle("front", fork.FrontAxleThread, fork.FrontAxleLength) : null, Slot.FrontThruAxle, Sources.ThruAxleHelp),
+        new("rear-axle", "frame with a threaded end", b => b.Frame.ThreadOfRearEnd is { Values.IsEmpty: false } thread ? Axle("rear", thread, b.Frame.RearAxleLength) : null, Slot.RearThruAxle, Sources.ThruAxleHelp),
+        new("front-axle-nuts", "solid front axle", b => Nuts(b[Slot.FrontWheel]), Slot.FrontAxleNuts, Sources.AxleNut),
+        new("rear-axle-nuts", "solid rear axle", b => Nuts(b[Slot.RearWheel]), Slot.RearAxleNuts, Sources.AxleNut),
+        new("front-skewer", "front quick-release hub in open ends", b => b[Slot.Fork] is Fork fork ? Skewer(b, Slot.FrontWheel, Slot.FrontAxleNuts, fork.FrontEnd) : null, null, Sources.AxleGuide),
+        new("rear-skewer", "rear quick-release hub in open ends", b => Skewer(b, Slot.RearWheel, Slot.RearAxleNuts, b.Frame.RearEnd), null, Sources.AxleGuide),
         new("headset-spacers", "steerer, head tube, headset and stem", Spacers, null, Sources.SteererRequirement, Sources.SteererGap),
         new("headset-cover", "cables through the headset", b => b.Frame.HeadsetCables.Says(CableWay.Through) ? "cover, ring and spacers of the headset for cables inside: one system, from the frame's or the headset's maker" : null, Slot.HeadsetCover, Sources.CableHeadsets),
         new("frame-inserts", "cables or hoses inside the frame", Inserts, null, Sources.CableHeadsets, Sources.CommonPractice),
@@ -51,12 +51,12 @@ internal static class SmallPartTable
         new("rear-rotor-bolts", "rear rotor with six holes", b => Bolts(b[Slot.RearRotor]), null, Sources.SixBoltAndSplined) { AskedBy = ["rear-rotor-on-hub"] },
         new("front-rotor-lockring", "front rotor on splines, without a lockring", b => Ring(b, Slot.FrontRotor, Slot.FrontWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["front-lockring-on-hub-axle"] },
         new("rear-rotor-lockring", "rear rotor on splines, without a lockring", b => Ring(b, Slot.RearRotor, Slot.RearWheel), null, Sources.SixBoltAndSplined, Sources.LockringExchange) { AskedBy = ["rear-lockring-on-hub-axle"] },
-        new("front-caliper-bolts", "front caliper", b => Held(b, Slot.FrontBrake), null, Sources.CommonPractice),
-        new("rear-caliper-bolts", "rear caliper", b => Held(b, Slot.RearBrake), null, Sources.CommonPractice, Sources.FlatMountBolts) { Bridges = "flat-mount-bolt-in-stay:flat-mount-bolts" },
-        new("front-tube", "front clincher", b => Tube(b, Front), Slot.FrontTube, Sources.CommonPractice),
-        new("rear-tube", "rear clincher", b => Tube(b, Rear), Slot.RearTube, Sources.CommonPractice),
-        new("front-valve", "front tubeless tyre on a tubeless rim", b => Valve(b, Front), Slot.FrontValve, Sources.ValveArticle),
-        new("rear-valve", "rear tubeless tyre on a tubeless rim", b => Valve(b, Rear), Slot.RearValve, Sources.ValveArticle),
+        new("front-caliper-bolts", "front caliper", b => Held(b, Slot.FrontCaliper), null, Sources.CommonPractice),
+        new("rear-caliper-bolts", "rear caliper", b => Held(b, Slot.RearCaliper), null, Sources.CommonPractice, Sources.FlatMountBolts) { Bridges = "flat-mount-bolt-in-stay:flat-mount-bolts" },
+        new("front-tube", "front clincher", b => Tube(b, Front), Slot.FrontInnerTube, Sources.CommonPractice),
+        new("rear-tube", "rear clincher", b => Tube(b, Rear), Slot.RearInnerTube, Sources.CommonPractice),
+        new("front-valve", "front tubeless tyre on a tubeless rim", b => Valve(b, Front), Slot.FrontTubelessValve, Sources.ValveArticle),
+        new("rear-valve", "rear tubeless tyre on a tubeless rim", b => Valve(b, Rear), Slot.RearTubelessValve, Sources.ValveArticle),
         new("front-rim-tape", "front rim with a bed to be covered", b => Tape(b, Front), Slot.FrontRimTape, Sources.CommonPractice),
         new("rear-rim-tape", "rear rim with a bed to be covered", b => Tape(b, Rear), Slot.RearRimTape, Sources.CommonPractice),
         new("front-sealant", "front tubeless tyre on a tubeless rim", b => IsTubeless(b, Front) == true ? "sealant, as the tyre's maker says for its size" : null, null, Sources.CommonPractice),
@@ -65,11 +65,11 @@ internal static class SmallPartTable
         new("rear-tubular-cement", "rear tubular tyre", b => Cement(b[Slot.RearTyre]), null, Sources.CommonPractice),
         new("front-rim-brake-fittings", "front rim brake on bosses", b => Fittings(b[Slot.FrontRimBrake], "fork"), null, Sources.BrazedOnBrakes, Sources.CommonPractice),
         new("rear-rim-brake-fittings", "rear rim brake on bosses", b => Fittings(b[Slot.RearRimBrake], "frame"), null, Sources.BrazedOnBrakes, Sources.CommonPractice),
-        new("front-brake-cable", "front lever", b => BrakeCable(b[Slot.FrontLever]), null, Sources.CommonPractice),
-        new("rear-brake-cable", "rear lever", b => BrakeCable(b[Slot.RearLever]), null, Sources.CommonPractice),
-        new("front-hose-ends", "front lever with fluid", b => Hose(b[Slot.FrontLever]), null, Sources.FluidGuide),
-        new("rear-hose-ends", "rear lever with fluid", b => Hose(b[Slot.RearLever]), null, Sources.FluidGuide),
-        new("rear-shift-cable", "rear shifter with a cable", b => ShiftCable(b[Slot.Shifter]), null, Sources.CommonPractice),
+        new("front-brake-cable", "front lever", b => BrakeCable(b[Slot.FrontBrakeLever]), null, Sources.CommonPractice),
+        new("rear-brake-cable", "rear lever", b => BrakeCable(b[Slot.RearBrakeLever]), null, Sources.CommonPractice),
+        new("front-hose-ends", "front lever with fluid", b => Hose(b[Slot.FrontBrakeLever]), null, Sources.FluidGuide),
+        new("rear-hose-ends", "rear lever with fluid", b => Hose(b[Slot.RearBrakeLever]), null, Sources.FluidGuide),
+        new("rear-shift-cable", "rear shifter with a cable", b => ShiftCable(b[Slot.RearShifter]), null, Sources.CommonPractice),
         new("front-shift-cable", "front shifter with a cable", b => ShiftCable(b[Slot.FrontShifter]), null, Sources.CommonPractice),
         new("dropper-cable", "dropper worked by a cable", b => DropperCable(b[Slot.Dropper]), null, Sources.CommonPractice),
         new("quick-link", "chain", b => Link(b[Slot.Chain]), null, Sources.ChainWidths),
@@ -79,7 +79,7 @@ internal static class SmallPartTable
         new("grips", "handlebar", b => Grips(b[Slot.Handlebar]), Slot.Grips, Sources.BarAndStemTable),
         new("grease", "threads and pressed or clamped metal", b => Slot.All.Any(s => s != Slot.Frame && s != Slot.Rider && b[s] is not null) ? "grease for threads, posts and bearings of metal" : null, null, Sources.CommonPractice),
         new("carbon-paste", "clamped carbon", Paste, null, Sources.CommonPractice),
-        new("threadlock", "bolts that hold a brake", b => b[Slot.FrontRotor] is not null || b[Slot.RearRotor] is not null || b[Slot.FrontBrake] is not null || b[Slot.RearBrake] is not null ? "threadlock of medium strength, where bolts are not coated" : null, null, Sources.CommonPractice),
+        new("threadlock", "bolts that hold a brake", b => b[Slot.FrontRotor] is not null || b[Slot.RearRotor] is not null || b[Slot.FrontCaliper] is not null || b[Slot.RearCaliper] is not null ? "threadlock of medium strength, where bolts are not coated" : null, null, Sources.CommonPractice),
     ];
 
     /// <summary>What the parts ask for and is not there as they ask for it.</summary>
@@ -175,7 +175,7 @@ internal static class SmallPartTable
     private static string? Paste(Build build)
     {
         // Carbon is named where it is: a part of which nobody says what it is made of asks for no paste by itself.
-        static bool? Said(Known<FrameMaterial> material) => material.State == KnownState.Unknown ? false : material.May(FrameMaterial.Carbon);
+        static bool? Said(Known<Material> material) => material.State == KnownState.Unknown ? false : material.May(Material.Carbon);
         bool?[] carbon =
         [
             Said(build.Frame.Material),
@@ -276,7 +276,7 @@ internal static class SmallPartTable
 
     /// <summary>What holds a run at the holes by which it goes into the frame and comes out.</summary>
     private static string? Inserts(Build build) =>
-        (build.Frame.HeadsetCables.Says(CableWay.Through) && (HasRun(build[Slot.FrontLever]) || HasRun(build[Slot.RearLever]) || ShiftCable(build[Slot.Shifter]) is not null || ShiftCable(build[Slot.FrontShifter]) is not null))
+        (build.Frame.HeadsetCables.Says(CableWay.Through) && (HasRun(build[Slot.FrontBrakeLever]) || HasRun(build[Slot.RearBrakeLever]) || ShiftCable(build[Slot.RearShifter]) is not null || ShiftCable(build[Slot.FrontShifter]) is not null))
         || (build.Frame.DropperEntry.Says(DropperEntry.Hole) && build[Slot.Dropper] is Dropper dropper && dropper.Routing.May(DropperRouting.Internal) != false)
             ? "inserts for the holes of the frame by which cables and hoses go in and out, of the frame's maker, and a liner where they would rattle"
             : null;
@@ -306,7 +306,7 @@ internal static class SmallPartTable
             return $"two bolts for a caliper with {brake.Mounting.InTradeWords()}, of the length of mount and adapter";
         }
 
-        if (slot == Slot.FrontBrake)
+        if (slot == Slot.FrontCaliper)
         {
             return brake.BoltLength.State == KnownState.Value ? null : "two flat-mount bolts, of the length of the plate under the caliper";
         }
@@ -445,5 +445,5 @@ internal static class SmallPartTable
     /// <summary>What was bought in other words is this too: the same, or more, since a hose came with its ends before it was cut.</summary>
     public static bool Covers(string said, string what) => said == what || said.EndsWith(" " + what, StringComparison.Ordinal) || what.Split(", ").All(said.Split(", ").Contains);
 
-    private static bool IsCarbon(this Known<FrameMaterial> material) => material.State == KnownState.Value && material.Value == FrameMaterial.Carbon;
+    private static bool IsCarbon(this Known<Material> material) => material.State == KnownState.Value && material.Value == Material.Carbon;
 }

@@ -53,8 +53,8 @@ internal static partial class PartForms
             : null;
 
     private static IPartForm OfSmaller(Slot slot) =>
-        slot == Slot.FrontTube || slot == Slot.RearTube ? InnerTube
-        : slot == Slot.FrontValve || slot == Slot.RearValve ? TubelessValve
+        slot == Slot.FrontInnerTube || slot == Slot.RearInnerTube ? InnerTube
+        : slot == Slot.FrontTubelessValve || slot == Slot.RearTubelessValve ? TubelessValve
         : slot == Slot.FrontRimTape || slot == Slot.RearRimTape ? RimTape
         : slot == Slot.UpperBearing || slot == Slot.LowerBearing ? HeadsetCartridge
         : slot == Slot.HeadsetCover ? HeadsetCover

@@ -28,7 +28,7 @@ public sealed record InnerTube : Part
     /// <summary>Length of the valve from its foot to its top.</summary>
     public Known<Dimension> ValveLength { get; init; }
 
-    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontTube, Slot.RearTube];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontInnerTube, Slot.RearInnerTube];
 
     private protected override string Told() => PartText.Written(this);
 
@@ -53,7 +53,7 @@ public sealed record TubelessValve : Part
     /// <summary>Its length from the foot that seals to the top.</summary>
     public Known<Dimension> Length { get; init; }
 
-    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontValve, Slot.RearValve];
+    private protected override ImmutableArray<Slot> GoesInto => [Slot.FrontTubelessValve, Slot.RearTubelessValve];
 
     private protected override string Told() => PartText.Written(this);
 

@@ -19,7 +19,7 @@ internal static class StandardTables
         Of<HubStandard>("Lugwork.Hubs", nameof(HubStandard)),
         Of<HubEnds>("Lugwork.Hubs", nameof(HubEnds)),
         Of<AxleThread>("Lugwork.Hubs", nameof(AxleThread)),
-        Of<FrameMaterial>("Lugwork.Hubs", nameof(FrameMaterial)),
+        Of<Material>("Lugwork.Hubs", nameof(Material)),
         Of<HubAttachment>("Lugwork.Hubs", nameof(HubAttachment)),
         Of<HubAxleThread>("Lugwork.Hubs", nameof(HubAxleThread)),
         Of<HubFamily>("Lugwork.Hubs", nameof(HubFamily)),
@@ -46,7 +46,7 @@ internal static class StandardTables
         Of<SteererKind>("Lugwork.Steering", nameof(SteererKind)),
         Of<CrownSeat>("Lugwork.Steering", nameof(CrownSeat)),
         Of<CrownRace>("Lugwork.Steering", nameof(CrownRace)),
-        Of<StemFoot>("Lugwork.Steering", nameof(StemFoot)),
+        Of<StemFixing>("Lugwork.Steering", nameof(StemFixing)),
         Of<HeadsetBearing>("Lugwork.Steering", nameof(HeadsetBearing)),
         Of<SteererShape>("Lugwork.Steering", nameof(SteererShape)),
         Of<CableWay>("Lugwork.Steering", nameof(CableWay)),
@@ -106,7 +106,7 @@ internal static class StandardTables
         Of<FrontDerailleurMount>("Lugwork.Drivetrain", nameof(FrontDerailleurMount)),
         Of<FrontDerailleurSwing>("Lugwork.Drivetrain", nameof(FrontDerailleurSwing)),
         Of<MakersWord>("Lugwork.Drivetrain", nameof(MakersWord)),
-        Of<QFactor>("Lugwork.Drivetrain", nameof(QFactor)),
+        Of<QFactorClass>("Lugwork.Drivetrain", nameof(QFactor)),
         Of<SprocketSpacing>("Lugwork.Drivetrain", nameof(SprocketSpacing)),
         Of<CrownType>("Lugwork.Suspension", nameof(CrownType)),
         Of<ForkClass>("Lugwork.Suspension", nameof(ForkClass)),
@@ -123,7 +123,7 @@ internal static class StandardTables
     /// <summary>The open sizes that have nominal ones with a source each.</summary>
     public static ImmutableArray<StandardTable> Nominal =>
     [
-        new("Lugwork.Drivetrain", nameof(CrankLength), CrankLength.Called, [.. CrankLength.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
+        new("Lugwork.Drivetrain", nameof(CrankLength), CrankLength.Called, [.. UsualCrankLength.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
         new("Lugwork.Drivetrain", nameof(ToothCount), ToothCount.Called, [.. ToothCount.All.Select(t => Size(t.FitCode, t.FitKey, Sources.CommonPractice, ""))]),
         new("Lugwork.Seating", nameof(SeatpostDiameter), SeatpostDiameter.Called, [.. SeatpostDiameter.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),
         new("Lugwork.Seating", nameof(SeatTubeBore), SeatTubeBore.Called, [.. SeatTubeBore.All.Select(d => Size(d.FitCode, d.FitKey, d.Source!))]),

@@ -18,16 +18,16 @@ internal static class TakenWith
 {
     private static readonly ImmutableArray<ReadTogether> Rows =
     [
-        new(Slot.Crankset, "toeRoom", p => ((Crankset)p).ToeRoom, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.FrontWheel, Slot.FrontTyre, Slot.Crankset]),
+        new(Slot.Crankset, "toeClearance", p => ((Crankset)p).ToeClearance, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.FrontWheel, Slot.FrontTyre, Slot.Crankset]),
         new(Slot.Pedals, "groundHeight", p => ((Pedals)p).GroundHeight, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Shock, Slot.FrontWheel, Slot.RearWheel, Slot.FrontTyre, Slot.RearTyre, Slot.Crankset, Slot.Pedals]),
-        new(Slot.Crankset, "ringLine", p => ((Crankset)p).RingLine, [Slot.Frame, Slot.BottomBracket, Slot.Crankset, Slot.Chainring]),
-        new(Slot.RearWheel, "cassetteLine", p => ((Wheel)p).CassetteLine, [Slot.Frame, Slot.RearWheel, Slot.Cassette]),
+        new(Slot.Crankset, "measuredChainline", p => ((Crankset)p).MeasuredChainline, [Slot.Frame, Slot.BottomBracket, Slot.Crankset, Slot.Chainring]),
+        new(Slot.RearWheel, "cassetteChainline", p => ((Wheel)p).CassetteChainline, [Slot.Frame, Slot.RearWheel, Slot.Cassette]),
         new(Slot.Seatpost, "binderGap", p => ((Seatpost)p).BinderGap, [Slot.Frame, Slot.SeatClamp, Slot.Seatpost]),
     ];
 
     /// <summary>Fields that move none of these readings: what is read on the finished bicycle, what is worn, cut and looked over.</summary>
     private static readonly ImmutableArray<string> Idle =
-        ["toeRoom", "groundHeight", "ringLine", "cassetteLine", "binderGap", "mountedWidth", "mountedRim", "condition", "made", "insertion", "rimWall", "spacersBelow", "spacersAbove"];
+        ["toeClearance", "groundHeight", "measuredChainline", "cassetteChainline", "binderGap", "mountedWidth", "mountedRim", "condition", "made", "insertion", "rimWall", "spacersBelow", "spacersAbove"];
 
     /// <summary>The parts with which a field is read; empty for what is of its part alone.</summary>
     public static ImmutableArray<Slot> SlotsOf(Slot slot, string field)

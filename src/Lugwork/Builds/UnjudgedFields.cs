@@ -19,8 +19,8 @@ internal static class UnjudgedFields
             Ask(Slot.FrontWheel, "thread", front.Thread, ref asked);
             Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
             Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);
-            Ask(Slot.FrontWheel, "sprocketLine", front.SprocketLine, ref asked);
-            Ask(Slot.FrontWheel, "cassetteLine", front.CassetteLine, ref asked);
+            Ask(Slot.FrontWheel, "sprocketChainline", front.SprocketChainline, ref asked);
+            Ask(Slot.FrontWheel, "cassetteChainline", front.CassetteChainline, ref asked);
             Holes(Slot.FrontWheel, front, ref asked);
         }
 
@@ -30,9 +30,9 @@ internal static class UnjudgedFields
             Holes(Slot.RearWheel, rear, ref asked);
         }
 
-        if (parts.At(Slot.FrontBrake) is Caliper caliper)
+        if (parts.At(Slot.FrontCaliper) is Caliper caliper)
         {
-            Ask(Slot.FrontBrake, "boltLength", caliper.BoltLength, ref asked);
+            Ask(Slot.FrontCaliper, "boltLength", caliper.BoltLength, ref asked);
         }
 
         if (parts.At(Slot.Seatpost) is Seatpost post)
@@ -81,19 +81,19 @@ internal static class UnjudgedFields
     /// <summary>Hoses and housings.</summary>
     private static void Runs(IParts parts, ref List<Measurement>? asked)
     {
-        if (parts.At(Slot.FrontLever) is BrakeLever front)
+        if (parts.At(Slot.FrontBrakeLever) is BrakeLever front)
         {
-            Ask(Slot.FrontLever, "hoseLength", front.HoseLength, ref asked);
+            Ask(Slot.FrontBrakeLever, "hoseLength", front.HoseLength, ref asked);
         }
 
-        if (parts.At(Slot.RearLever) is BrakeLever rear)
+        if (parts.At(Slot.RearBrakeLever) is BrakeLever rear)
         {
-            Ask(Slot.RearLever, "hoseLength", rear.HoseLength, ref asked);
+            Ask(Slot.RearBrakeLever, "hoseLength", rear.HoseLength, ref asked);
         }
 
-        if (parts.At(Slot.Shifter) is Shifter shifter)
+        if (parts.At(Slot.RearShifter) is Shifter shifter)
         {
-            Ask(Slot.Shifter, "housingLength", shifter.HousingLength, ref asked);
+            Ask(Slot.RearShifter, "housingLength", shifter.HousingLength, ref asked);
         }
 
         if (parts.At(Slot.FrontShifter) is Shifter other)

@@ -36,6 +36,6 @@ public sealed class ControlClamp : Standard<ControlClamp>, IInterfaceValue<Contr
 
     /// <summary>Reads a key, a name or the diameter of the bar.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ControlClamp> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<ControlClamp>(text, c => c.Bar.Hundredths) is { } sized ? Reading<ControlClamp>.Of(sized) : ByName(text);
+    public static TextReading<ControlClamp> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<ControlClamp>(text, c => c.Bar.Hundredths) is { } sized ? TextReading<ControlClamp>.Of(sized) : ByName(text);
 }

@@ -54,8 +54,8 @@ public sealed class GripDiameter : Standard<GripDiameter>, IInterfaceValue<GripD
 
     /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<GripDiameter> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<GripDiameter>(text, g => g.Hundredths) is { } sized ? Reading<GripDiameter>.Of(sized) : ByName(text);
+    public static TextReading<GripDiameter> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<GripDiameter>(text, g => g.Hundredths) is { } sized ? TextReading<GripDiameter>.Of(sized) : ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class GripDiameterDimensions

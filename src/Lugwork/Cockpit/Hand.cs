@@ -33,5 +33,5 @@ public sealed class Hand : Standard<Hand>, IInterfaceValue<Hand>
     public static Hand OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<Hand> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<Hand> Read(ReadOnlySpan<char> text) => ByName(text);
 }

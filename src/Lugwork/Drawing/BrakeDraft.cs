@@ -16,7 +16,7 @@ internal static class BrakeDraft
 
     public static LineDrawing Of(Build build, Slot slot)
     {
-        bool rear = slot == Slot.RearBrake;
+        bool rear = slot == Slot.RearCaliper;
         Fork fork = build[Slot.Fork] as Fork ?? new();
         Rotor rotor = build[rear ? Slot.RearRotor : Slot.FrontRotor] as Rotor ?? new();
         Caliper caliper = build[slot] as Caliper ?? new();
@@ -24,11 +24,11 @@ internal static class BrakeDraft
         Known<Dimension> largest = rear ? build.Frame.LargestRearRotor : fork.LargestFrontRotor;
         string owner = rear ? "frame" : "fork";
 
-        DraftSize own = DraftSize.Of(mount, m => m.NativeRotorMillimetres, "rotor of the bare mount", rear ? JointInputs.RearMount : JointInputs.FrontMount, 160);
+        DraftSize own = DraftSize.Of(mount, m => m.NativeRotorMillimetres, "rotor of the bare mount", rear ? JointInputs.RearMount : JointInputs.FrontDerailleurMount, 160);
         DraftSize size = DraftSize.Of(rotor.Size, r => r.FitCode, "rotor", JointInputs.Size(rear ? Slot.RearRotor : Slot.FrontRotor), own.Drawn);
         DraftSize limit = DraftSize.Of(largest, $"largest rotor by the {owner} maker", rear ? JointInputs.LargestRear : JointInputs.LargestFront, Math.Max(size.Drawn, own.Drawn) + 20);
         DraftSize foot = DraftSize.Of(caliper.Mounting, f => f.HoleSpacing.Millimeters, "holes of the caliper", rear ? JointInputs.RearMounting : JointInputs.FrontMounting, 74.2);
-        DraftSize holes = DraftSize.Of(mount, m => BrakeMountGeometry.Of(m).Spacing / 100d, "holes of the mount", rear ? JointInputs.RearMount : JointInputs.FrontMount, 74.2);
+        DraftSize holes = DraftSize.Of(mount, m => BrakeMountGeometry.Of(m).Spacing / 100d, "holes of the mount", rear ? JointInputs.RearMount : JointInputs.FrontDerailleurMount, 74.2);
 
         double edge = Math.Max(size.Drawn, Math.Max(own.Drawn, limit.IsKnown ? limit.Drawn : 0)) / 2;
         DraftSheet sheet = new($"{(rear ? "Rear" : "Front")} rotor, adapter and caliper", $"Seen from the side of the rotor, the mount turned level. The forms of caliper, adapter and {owner} are drawn without figures.", DraftScale.For((2 * edge) + 40, (2 * edge) + 60, 130, 150));

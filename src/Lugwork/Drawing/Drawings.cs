@@ -78,7 +78,7 @@ public static class Drawings
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(brake);
-        return brake == Slot.FrontBrake || brake == Slot.RearBrake ? BrakeDraft.Of(build, brake) : throw new ArgumentException("the slot of a disc brake is expected", nameof(brake));
+        return brake == Slot.FrontCaliper || brake == Slot.RearCaliper ? BrakeDraft.Of(build, brake) : throw new ArgumentException("the slot of a disc brake is expected", nameof(brake));
     }
 
     /// <summary>A frame from the right, alone or before and after a change, with the figures of both.</summary>
@@ -137,8 +137,8 @@ public static class Drawings
         Add(HubDraft.Of, Slot.RearWheel);
         Add(b => TyreDraft.Of(b, Slot.FrontTyre, null, 0, null), Slot.FrontTyre);
         Add(b => TyreDraft.Of(b, Slot.RearTyre, null, 0, null), Slot.RearTyre);
-        Add(b => BrakeDraft.Of(b, Slot.FrontBrake), Slot.FrontBrake, Slot.FrontRotor);
-        Add(b => BrakeDraft.Of(b, Slot.RearBrake), Slot.RearBrake, Slot.RearRotor);
+        Add(b => BrakeDraft.Of(b, Slot.FrontCaliper), Slot.FrontCaliper, Slot.FrontRotor);
+        Add(b => BrakeDraft.Of(b, Slot.RearCaliper), Slot.RearCaliper, Slot.RearRotor);
         return all.ToImmutable();
 
         void Add(Func<Build, LineDrawing> drawing, params ReadOnlySpan<Slot> slots)

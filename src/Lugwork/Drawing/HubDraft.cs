@@ -38,14 +38,14 @@ internal static class HubDraft
         DraftSize stay = DraftSize.Of(frame.Chainstay, "chainstay", JointInputs.Chainstay, 430);
         DraftSize line = Line(crank);
         RearChainline? rear = Rear(wheel, cassette);
-        DraftSize middle = DraftSize.Of(wheel.CassetteLine, "line of the cassette", JointInputs.CassetteLine, 0);
+        DraftSize middle = DraftSize.Of(wheel.CassetteChainline, "line of the cassette", JointInputs.CassetteChainline, 0);
         DraftSize small = DraftSize.Of(cassette.SmallestSprocket, t => Radius(t.Teeth), "smallest sprocket", JointInputs.SmallestOfCassette, Radius(11));
         DraftSize large = DraftSize.Of(cassette.LargestSprocket, t => Radius(t.Teeth), "largest sprocket", JointInputs.LargestOfCassette, Radius(32));
         Known<ToothCount> teeth = LargestOn(build, crank);
         DraftSize ring = DraftSize.Of(teeth, t => Radius(t.Teeth), "largest ring", JointInputs.LargeRing, Radius(40));
 
         DraftSize inner = DraftSize.Of(crank.SmallestRing, t => Radius(t.Teeth), "smallest ring", JointInputs.SmallRing, 0.75 * ring.Drawn);
-        DraftSize single = DraftSize.Of(wheel.SprocketLine, "line of the sprocket", JointInputs.SprocketLine, Math.Min(47, (hub.Drawn / 2) - 9));
+        DraftSize single = DraftSize.Of(wheel.SprocketChainline, "line of the sprocket", JointInputs.SprocketChainline, Math.Min(47, (hub.Drawn / 2) - 9));
         bool isSingle = rear is null && (single.IsKnown || (small.IsKnown && small.Drawn == large.Drawn));
 
         double half = (Math.Max(end.Drawn, hub.Drawn) / 2) + EndPlate;
@@ -96,9 +96,9 @@ internal static class HubDraft
 
     private static DraftSize Line(Crankset crank)
     {
-        if (crank.RingLine.State is KnownState.Value or KnownState.Measured)
+        if (crank.MeasuredChainline.State is KnownState.Value or KnownState.Measured)
         {
-            return DraftSize.Of(crank.RingLine, "line of the ring", JointInputs.RingLine, 47);
+            return DraftSize.Of(crank.MeasuredChainline, "line of the ring", JointInputs.MeasuredChainline, 47);
         }
 
         DraftSize line = DraftSize.Of(crank.Chainline, c => (double)(c.Range.Least + c.Range.Most) / 2, "chainline of the crank", JointInputs.CrankChainline, 47);

@@ -74,7 +74,7 @@ public sealed class ActuationFamily : Standard<ActuationFamily>, IInterfaceValue
     public static ActuationFamily OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ActuationFamily> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<ActuationFamily> Read(ReadOnlySpan<char> text) => ByName(text);
 
     private static bool IsPublished(Source? source) => source is { Kind: not (SourceKind.Memory or SourceKind.Derived or SourceKind.CommonPractice) };
 }

@@ -109,7 +109,7 @@ public sealed class BoltCircle : Standard<BoltCircle>, IInterfaceValue<BoltCircl
 
     /// <summary>Reads a key, or a diameter with or without the number of arms and the word even, uneven or offset in any order; what several circles are called gives all of them.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<BoltCircle> Read(ReadOnlySpan<char> text) => BoltCircleText.Read(Trim(text));
+    public static TextReading<BoltCircle> Read(ReadOnlySpan<char> text) => BoltCircleText.Read(Trim(text));
 
     private static BoltCircle Known(int code, int arms, int diameter, int smallest, Source source) => new(code, arms, diameter, "", smallest, source, source);
 }

@@ -11,11 +11,11 @@ internal static class BoltCircleText
 
     private const string Expected = "a diameter in millimetres with or without the number of arms is expected, such as 104, 5x110 or 4-arm 96 uneven";
 
-    public static Reading<BoltCircle> Read(ReadOnlySpan<char> text)
+    public static TextReading<BoltCircle> Read(ReadOnlySpan<char> text)
     {
         if (text.IsEmpty || text.Length > Longest)
         {
-            return Reading<BoltCircle>.Refused(text.IsEmpty ? "the text is empty" : Expected);
+            return TextReading<BoltCircle>.Refused(text.IsEmpty ? "the text is empty" : Expected);
         }
 
         TextCursor cursor = new(text);
@@ -31,23 +31,23 @@ internal static class BoltCircleText
                 bool small = nanometres <= MostArms * Nanometres.PerMillimetre;
                 if (nanometres % Nanometres.PerMillimetre != 0 || (small ? arms : diameter) != 0)
                 {
-                    return Reading<BoltCircle>.Refused(Expected, at);
+                    return TextReading<BoltCircle>.Refused(Expected, at);
                 }
 
                 (arms, diameter) = small ? (nanometres / Nanometres.PerMillimetre, diameter) : (arms, nanometres / Nanometres.PerMillimetre);
             }
             else if (!cursor.TryTimes() && !IsPadding(cursor.Word(), ref spacing))
             {
-                return Reading<BoltCircle>.Refused(Expected, at);
+                return TextReading<BoltCircle>.Refused(Expected, at);
             }
 
             cursor.SkipBlanks();
         }
 
-        return diameter == 0 ? Reading<BoltCircle>.Refused(Expected) : Told(arms, diameter, spacing);
+        return diameter == 0 ? TextReading<BoltCircle>.Refused(Expected) : Told(arms, diameter, spacing);
     }
 
-    private static Reading<BoltCircle> Told(long arms, long diameter, string spacing)
+    private static TextReading<BoltCircle> Told(long arms, long diameter, string spacing)
     {
         ImmutableArray<BoltCircle>.Builder found = ImmutableArray.CreateBuilder<BoltCircle>();
         foreach (BoltCircle circle in BoltCircle.All)
@@ -69,9 +69,9 @@ internal static class BoltCircleText
 
         return found.Count switch
         {
-            0 => Reading<BoltCircle>.Refused("no such bolt circle is listed"),
-            1 => Reading<BoltCircle>.Of(found[0]),
-            _ => Reading<BoltCircle>.Several(found.ToImmutable(), "several circles have this diameter: count the arms, and see whether neighbouring holes are equally far apart"),
+            0 => TextReading<BoltCircle>.Refused("no such bolt circle is listed"),
+            1 => TextReading<BoltCircle>.Of(found[0]),
+            _ => TextReading<BoltCircle>.Several(found.ToImmutable(), "several circles have this diameter: count the arms, and see whether neighbouring holes are equally far apart"),
         };
     }
 

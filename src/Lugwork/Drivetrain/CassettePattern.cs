@@ -98,7 +98,7 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
 
     /// <summary>Reads a key or a name; "10-speed HG", "11-speed HG" and "12-speed HG" alone are several, and so is the sprocket of a hub gear.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<CassettePattern> Read(ReadOnlySpan<char> text)
+    public static TextReading<CassettePattern> Read(ReadOnlySpan<char> text)
     {
         if (TextCursor.IsNegative(text))
         {
@@ -108,17 +108,17 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
         string upper = Trim(text).ToString().ToUpperInvariant().Replace('-', ' ');
         if (upper is "HUB GEAR" or "HUB GEAR SPROCKET" or "IGH" or "IGH SPROCKET")
         {
-            return Reading<CassettePattern>.Several([ThreeLug, HubGearOwn], "look inside the sprocket: three lugs, or splines or a thread of one maker");
+            return TextReading<CassettePattern>.Several([ThreeLug, HubGearOwn], "look inside the sprocket: three lugs, or splines or a thread of one maker");
         }
 
         string word = upper.Replace("SPEED", "", StringComparison.Ordinal).Replace("SP", "", StringComparison.Ordinal);
         string plain = string.Join(' ', word.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         return plain switch
         {
-            "10 HG" or "HG10" or "HG 10" => Reading<CassettePattern>.Several([Hg10, Hg10OldRoad], "older road cassettes need another spacer"),
-            "11 HG" or "HG11" or "HG 11" => Reading<CassettePattern>.Several([Hg11Wide, Hg11Road], "close road cassettes need the long body"),
-            "12 HG" or "HG12" or "HG 12" => Reading<CassettePattern>.Several([Hg12Road, Hg12Fit], "road cassettes and those for HG bodies differ"),
-            "9 HG" or "HG9" => Reading<CassettePattern>.Of(Hg9),
+            "10 HG" or "HG10" or "HG 10" => TextReading<CassettePattern>.Several([Hg10, Hg10OldRoad], "older road cassettes need another spacer"),
+            "11 HG" or "HG11" or "HG 11" => TextReading<CassettePattern>.Several([Hg11Wide, Hg11Road], "close road cassettes need the long body"),
+            "12 HG" or "HG12" or "HG 12" => TextReading<CassettePattern>.Several([Hg12Road, Hg12Fit], "road cassettes and those for HG bodies differ"),
+            "9 HG" or "HG9" => TextReading<CassettePattern>.Of(Hg9),
             _ => ByName(text),
         };
     }

@@ -19,10 +19,10 @@ public sealed class ChainGuideMount : Standard<ChainGuideMount>, IInterfaceValue
     }
 
     /// <summary>ISCG: three M6 tabs on a circle of 59.24 mm.</summary>
-    public static ChainGuideMount Iscg { get; } = new(1, "ISCG", "ISCG (old), 59.24 mm", 59_240, Sources.GuideTabs, "old ISCG", "ISCG old");
+    public static ChainGuideMount Iscg { get; } = new(1, "ISCG", "ISCG (old), 59.24 mm", 59_240, Sources.ChainGuideTabs, "old ISCG", "ISCG old");
 
     /// <summary>ISCG 05: three M6 tabs on a circle of 73 mm.</summary>
-    public static ChainGuideMount Iscg05 { get; } = new(2, "ISCG05", "ISCG 05, 73 mm", 73_000, Sources.GuideTabs);
+    public static ChainGuideMount Iscg05 { get; } = new(2, "ISCG05", "ISCG 05, 73 mm", 73_000, Sources.ChainGuideTabs);
 
     /// <summary>A plate between shell and drive-side cup, in the place of one 2.5 mm spacer: only where there is one.</summary>
     public static ChainGuideMount Bracket { get; } = new(3, "BB-mount", "bottom-bracket mount", 0, Sources.GuideOnBracket, "BB", "bottom bracket");
@@ -58,7 +58,7 @@ public sealed class ChainGuideMount : Standard<ChainGuideMount>, IInterfaceValue
 
     /// <summary>Reads a key or a name; the bare letters are the old tabs, as the 05 is never left out.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ChainGuideMount> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<ChainGuideMount> Read(ReadOnlySpan<char> text) => ByName(text);
 
     private static class TabsMeasured
     {

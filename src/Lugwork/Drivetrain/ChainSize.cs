@@ -96,5 +96,5 @@ public sealed class ChainSize : Standard<ChainSize>, IInterfaceValue<ChainSize>
     public static ChainSize OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ChainSize> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<ChainSize> Read(ReadOnlySpan<char> text) => ByName(text);
 }

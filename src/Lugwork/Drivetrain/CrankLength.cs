@@ -8,9 +8,9 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>Length of a crank arm, from the middle of the spindle to the middle of the pedal's hole.</summary>
 /// <remarks>100 to 250 mm, exact to the nanometre; 130 to 220 mm are made. The default is no length: it is refused wherever a value is asked for.</remarks>
-[JsonConverter(typeof(InterfaceJsonConverter<CrankLength>))]
-[TypeConverter(typeof(InterfaceTypeConverter<CrankLength>))]
-public readonly record struct CrankLength : IInterfaceValue<CrankLength>
+[JsonConverter(typeof(InterfaceJsonConverter<UsualCrankLength>))]
+[TypeConverter(typeof(InterfaceTypeConverter<UsualCrankLength>))]
+public readonly record struct CrankLength : IInterfaceValue<UsualCrankLength>
 {
     private const decimal Least = 100m;
 
@@ -38,7 +38,7 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
     public Source? Source => All.Contains(this) ? Sources.CrankLengths : null;
 
     /// <summary>The usual lengths, 165 to 180 mm in steps of 2.5; 170 is the commonest. Others are read too.</summary>
-    public static ImmutableArray<CrankLength> All { get; } = Usual();
+    public static ImmutableArray<UsualCrankLength> All { get; } = Usual();
 
     /// <inheritdoc/>
     public static string Called => "crank length";
@@ -58,39 +58,39 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a length is above zero");
 
     /// <inheritdoc/>
-    public static Reading<CrankLength> Read(ReadOnlySpan<char> text)
+    public static TextReading<UsualCrankLength> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (!cursor.TryNumber(out long nanometres))
         {
-            return Reading<CrankLength>.Refused("a length in millimetres is expected, such as 172.5", cursor.Position);
+            return TextReading<UsualCrankLength>.Refused("a length in millimetres is expected, such as 172.5", cursor.Position);
         }
 
         cursor.SkipMillimetres();
-        return !cursor.AtEnd ? Reading<CrankLength>.Refused("only millimetres may follow the length", cursor.Position)
-            : new Nanometres(nanometres).Millimetres is < Least or > Most ? Reading<CrankLength>.Refused("a crank is 100 to 250 mm long")
-            : Reading<CrankLength>.Of(new(new Nanometres(nanometres)));
+        return !cursor.AtEnd ? TextReading<UsualCrankLength>.Refused("only millimetres may follow the length", cursor.Position)
+            : new Nanometres(nanometres).Millimetres is < Least or > Most ? TextReading<UsualCrankLength>.Refused("a crank is 100 to 250 mm long")
+            : TextReading<UsualCrankLength>.Of(new(new Nanometres(nanometres)));
     }
 
     /// <summary>The usual lengths that a reading can mean; where none is near, the reading and both ends of its error.</summary>
     /// <param name="millimetres">What was measured, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
-    public static ImmutableArray<CrankLength> WithinError(decimal millimetres, decimal error)
+    public static ImmutableArray<UsualCrankLength> WithinError(decimal millimetres, decimal error)
     {
-        ImmutableArray<CrankLength> near = [.. All.Where(n => Math.Abs(n.Millimetres - millimetres) <= error)];
+        ImmutableArray<UsualCrankLength> near = [.. All.Where(n => Math.Abs(n.Millimetres - millimetres) <= error)];
         return near.IsEmpty && millimetres - error >= Least && millimetres + error <= Most
             ? [.. new[] { millimetres - error, millimetres, millimetres + error }.Distinct().Select(OfMillimetres)]
             : near;
     }
 
     /// <inheritdoc/>
-    public static CrankLength Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<CrankLength>(s);
+    public static CrankLength Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<UsualCrankLength>(s);
 
     /// <inheritdoc/>
     public static CrankLength Parse(string s, IFormatProvider? provider = null)
     {
         ArgumentNullException.ThrowIfNull(s);
-        return InterfaceText.Parse<CrankLength>(s);
+        return InterfaceText.Parse<UsualCrankLength>(s);
     }
 
     /// <inheritdoc/>
@@ -117,7 +117,7 @@ public readonly record struct CrankLength : IInterfaceValue<CrankLength>
     public bool TryFormat(Span<char> destination, out int charsWritten, ReadOnlySpan<char> format = default, IFormatProvider? provider = null) =>
         InterfaceText.TryFormat(format.IsEmpty ? FitKey : ToString(format.ToString(), null), destination, out charsWritten);
 
-    private static ImmutableArray<CrankLength> Usual()
+    private static ImmutableArray<UsualCrankLength> Usual()
     {
         CrankLength[] usual = new CrankLength[UsualCount];
         for (int i = 0; i < usual.Length; i++)

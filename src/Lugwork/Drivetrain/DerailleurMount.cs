@@ -36,5 +36,5 @@ public sealed class DerailleurMount : Standard<DerailleurMount>, IInterfaceValue
     public static DerailleurMount OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<DerailleurMount> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<DerailleurMount> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -56,8 +56,8 @@ public sealed class DirectMountRing : Standard<DirectMountRing>, IInterfaceValue
 
     /// <summary>Reads a key or a name; "direct mount" alone is all three.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<DirectMountRing> Read(ReadOnlySpan<char> text) =>
+    public static TextReading<DirectMountRing> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("direct mount", StringComparison.OrdinalIgnoreCase) || Trim(text).Equals("direct-mount", StringComparison.OrdinalIgnoreCase)
-            ? Reading<DirectMountRing>.Several(All, "each maker of arms has an interface of its own: count the bolts, else go by the name of the arm")
+            ? TextReading<DirectMountRing>.Several(All, "each maker of arms has an interface of its own: count the bolts, else go by the name of the arm")
             : ByName(text);
 }

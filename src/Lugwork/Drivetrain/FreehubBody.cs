@@ -115,14 +115,14 @@ public sealed class FreehubBody : Standard<FreehubBody>, IInterfaceValue<Freehub
 
     /// <summary>Reads a key or a name; "HG" alone is any of the HG bodies, "8-spline" any of the three with eight splines, and what drives a hub, such as "hub gear", any body that such a hub has.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<FreehubBody> Read(ReadOnlySpan<char> text) =>
+    public static TextReading<FreehubBody> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("HG", StringComparison.OrdinalIgnoreCase)
-            ? Reading<FreehubBody>.Several([HgShort, HgMedium, HgTenOnly, HgLong, Hg12Road], "HG bodies differ in length and splines; measure the body: 31, 34.9 or 36.75 mm")
+            ? TextReading<FreehubBody>.Several([HgShort, HgMedium, HgTenOnly, HgLong, Hg12Road], "HG bodies differ in length and splines; measure the body: 31, 34.9 or 36.75 mm")
             : Trim(text) is "HG 10" or "HG10" or "HG-10" or "hg 10" or "hg10" or "hg-10"
-                ? Reading<FreehubBody>.Several([HgMedium, HgTenOnly], "a 10-speed body can be the usual one or the deep-spline one for 10 speeds only")
+                ? TextReading<FreehubBody>.Several([HgMedium, HgTenOnly], "a 10-speed body can be the usual one or the deep-spline one for 10 speeds only")
                 : Trim(text).Equals("8-spline", StringComparison.OrdinalIgnoreCase) || Trim(text).Equals("8 spline", StringComparison.OrdinalIgnoreCase)
-                    ? Reading<FreehubBody>.Several([EightSplineOld, EightSpline, N3w], "bodies with eight splines differ: shallow splines for 7 or 8 speeds, deep ones 38 mm long for 9 to 12, and N3W, 4.4 mm shorter")
+                    ? TextReading<FreehubBody>.Several([EightSplineOld, EightSpline, N3w], "bodies with eight splines differ: shallow splines for 7 or 8 speeds, deep ones 38 mm long for 9 to 12, and N3W, 4.4 mm shorter")
                     : ByName(text) is { Values.IsEmpty: false } named ? named
-                    : HubDrive.Find(Trim(text)) is { } drive && drive != HubDrive.CassetteBody ? drive.Bodies is [var only] ? Reading<FreehubBody>.Of(only) : Reading<FreehubBody>.Several(drive.Bodies, "look at the sprocket: three lugs, splines or thread of one maker, or a plain thread")
+                    : HubDrive.Find(Trim(text)) is { } drive && drive != HubDrive.CassetteBody ? drive.Bodies is [var only] ? TextReading<FreehubBody>.Of(only) : TextReading<FreehubBody>.Several(drive.Bodies, "look at the sprocket: three lugs, splines or thread of one maker, or a plain thread")
                     : ByName(text);
 }

@@ -92,13 +92,13 @@ public sealed class FreewheelThread : Standard<FreewheelThread>, IInterfaceValue
 
     /// <summary>Reads a key or a name; "1.37 x 24" with or without a nought can be the ISO thread, the British one and the track sprocket; "English" the first two.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<FreewheelThread> Read(ReadOnlySpan<char> text)
+    public static TextReading<FreewheelThread> Read(ReadOnlySpan<char> text)
     {
         string plain = text.Length > InchText.MostLetters ? "" : InchText.Plain(Trim(text)).Replace(" in", "", StringComparison.Ordinal);
         return Same(plain, "1.37x24") || Same(plain, "1.370x24")
-            ? Reading<FreewheelThread>.Several([Iso, British, FixedSprocket], "the trade writes so for the ISO thread of 1.375 in, the old British one and the track sprocket: measure over the crests with a caliper; a track hub has a smaller left-hand thread beside it")
+            ? TextReading<FreewheelThread>.Several([Iso, British, FixedSprocket], "the trade writes so for the ISO thread of 1.375 in, the old British one and the track sprocket: measure over the crests with a caliper; a track hub has a smaller left-hand thread beside it")
             : Same(plain, "English") || Same(plain, "English freewheel")
-            ? Reading<FreewheelThread>.Several([Iso, British], "the ISO thread of 1.375 in and the old British one of 1.370 in are both called English: measure over the crests with a caliper")
+            ? TextReading<FreewheelThread>.Several([Iso, British], "the ISO thread of 1.375 in and the old British one of 1.370 in are both called English: measure over the crests with a caliper")
             : ByName(text);
     }
 

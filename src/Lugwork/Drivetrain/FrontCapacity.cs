@@ -38,5 +38,5 @@ public sealed class FrontCapacity : Standard<FrontCapacity>, IInterfaceValue<Fro
     public static FrontCapacity OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<FrontCapacity> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<FrontCapacity> Read(ReadOnlySpan<char> text) => ByName(text);
 }

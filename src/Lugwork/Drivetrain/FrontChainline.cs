@@ -104,7 +104,7 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
 
     /// <summary>Reads a key or a name, or a figure in millimetres; every use with that figure is a reading.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<FrontChainline> Read(ReadOnlySpan<char> text)
+    public static TextReading<FrontChainline> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (Find(text) is not null || !cursor.TryNumber(out long nanometres))
@@ -118,8 +118,8 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
         return found.Length switch
         {
             0 => ByName(text),
-            1 => Reading<FrontChainline>.Of(found[0]),
-            _ => Reading<FrontChainline>.Several(found, "several uses have this chainline: say road, gravel, off-road or hub gear, and how many rings"),
+            1 => TextReading<FrontChainline>.Of(found[0]),
+            _ => TextReading<FrontChainline>.Several(found, "several uses have this chainline: say road, gravel, off-road or hub gear, and how many rings"),
         };
     }
 }

@@ -33,5 +33,5 @@ public sealed class FrontDerailleurCable : Standard<FrontDerailleurCable>, IInte
     public static FrontDerailleurCable OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<FrontDerailleurCable> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<FrontDerailleurCable> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -82,7 +82,7 @@ public sealed class FrontDerailleurMount : Standard<FrontDerailleurMount>, IInte
 
     /// <summary>Reads a key, a name or the diameter of a band; "band", "direct mount" and "low direct mount" alone are several.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<FrontDerailleurMount> Read(ReadOnlySpan<char> text)
+    public static TextReading<FrontDerailleurMount> Read(ReadOnlySpan<char> text)
     {
         foreach (FrontDerailleurMount mount in All.AsSpan()[..3])
         {
@@ -90,7 +90,7 @@ public sealed class FrontDerailleurMount : Standard<FrontDerailleurMount>, IInte
             if (cursor.TryNumber(out long nanometres) && nanometres == mount.TubeMicrometres * 1_000L)
             {
                 cursor.SkipMillimetres();
-                return cursor.AtEnd ? Reading<FrontDerailleurMount>.Of(mount) : ByName(text);
+                return cursor.AtEnd ? TextReading<FrontDerailleurMount>.Of(mount) : ByName(text);
             }
         }
 
@@ -98,11 +98,11 @@ public sealed class FrontDerailleurMount : Standard<FrontDerailleurMount>, IInte
         return Trim(text) is { Length: <= Longest } word ? Several(word.ToString().ToUpperInvariant().Replace('-', ' ')) ?? ByName(text) : ByName(text);
     }
 
-    private static Reading<FrontDerailleurMount>? Several(string word) => word switch
+    private static TextReading<FrontDerailleurMount>? Several(string word) => word switch
     {
-        "BAND" or "CLAMP" or "BAND CLAMP" => Reading<FrontDerailleurMount>.Several([Band28, Band31, Band34], "the outside of the seat tube is missing: 28.6, 31.8 or 34.9 mm"),
-        "LOW DIRECT" or "LOW DIRECT MOUNT" or "LDM" => Reading<FrontDerailleurMount>.Several([LowDirect1, LowDirect2, LowDirect3], "three are called so: 42.7 mm between the bolts is S1; 22.1 mm is S2, or S3 where one bolt is 5 mm further out"),
-        "DIRECT" or "DIRECT MOUNT" => Reading<FrontDerailleurMount>.Several([HighDirect, LowDirect1, LowDirect2, LowDirect3], "high and low direct mounts differ"),
+        "BAND" or "CLAMP" or "BAND CLAMP" => TextReading<FrontDerailleurMount>.Several([Band28, Band31, Band34], "the outside of the seat tube is missing: 28.6, 31.8 or 34.9 mm"),
+        "LOW DIRECT" or "LOW DIRECT MOUNT" or "LDM" => TextReading<FrontDerailleurMount>.Several([LowDirect1, LowDirect2, LowDirect3], "three are called so: 42.7 mm between the bolts is S1; 22.1 mm is S2, or S3 where one bolt is 5 mm further out"),
+        "DIRECT" or "DIRECT MOUNT" => TextReading<FrontDerailleurMount>.Several([HighDirect, LowDirect1, LowDirect2, LowDirect3], "high and low direct mounts differ"),
         _ => null,
     };
 }

@@ -33,5 +33,5 @@ public sealed class FrontDerailleurSwing : Standard<FrontDerailleurSwing>, IInte
     public static FrontDerailleurSwing OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<FrontDerailleurSwing> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<FrontDerailleurSwing> Read(ReadOnlySpan<char> text) => ByName(text);
 }

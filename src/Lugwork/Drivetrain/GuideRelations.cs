@@ -5,7 +5,7 @@ namespace Lugwork.Drivetrain;
 /// <summary>A chain guide on the frame's tabs, or under the drive-side cup.</summary>
 internal static class GuideRelations
 {
-    private static readonly Reason NotUnderCup = new("guide-not-under-cup", "A guide for {0} has no plate under the cup.") { Sources = [Sources.GuideTabs] };
+    private static readonly Reason NotUnderCup = new("guide-not-under-cup", "A guide for {0} has no plate under the cup.") { Sources = [Sources.ChainGuideTabs] };
 
     private static readonly Reason TakesSpacer = new("plate-takes-spacer", "The plate of the guide takes the place of a 2.5 mm spacer; there are {1} mm of spacers under the drive-side cup.", Cautions.GuidePlate) { Sources = [Sources.GuideOnBracket, Sources.CupSpacers] };
 
@@ -15,12 +15,12 @@ internal static class GuideRelations
         Sources = [Sources.GuideOnBracket, Sources.CupSpacers],
     };
 
-    private static readonly Reason OnTabs = new("guide-on-own-tabs", "A guide for {0} on tabs {1}.") { Sources = [Sources.GuideTabs] };
+    private static readonly Reason OnTabs = new("guide-on-own-tabs", "A guide for {0} on tabs {1}.") { Sources = [Sources.ChainGuideTabs] };
 
     private static readonly Reason OtherTabs = new("other-guide-tabs", "A guide for {0} does not go on tabs {1}: the circles are 59.24 and 73 mm.")
     {
         Mend = "a guide for the frame's own tabs",
-        Sources = [Sources.GuideTabs],
+        Sources = [Sources.ChainGuideTabs],
     };
 
     private static readonly Reason NeedsNoTabs = new("guide-needs-no-tabs", "A guide for {0} needs no tabs.") { Sources = [Sources.GuideOnBracket] };

@@ -58,5 +58,5 @@ public sealed class Hanger : Standard<Hanger>, IInterfaceValue<Hanger>
     public static Hanger OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<Hanger> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<Hanger> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -63,5 +63,5 @@ public sealed class HubDrive : Standard<HubDrive>, IInterfaceValue<HubDrive>
     public static HubDrive OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<HubDrive> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<HubDrive> Read(ReadOnlySpan<char> text) => ByName(text);
 }

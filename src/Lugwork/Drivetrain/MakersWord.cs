@@ -31,5 +31,5 @@ public sealed class MakersWord : Standard<MakersWord>, IInterfaceValue<MakersWor
     public static MakersWord OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<MakersWord> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<MakersWord> Read(ReadOnlySpan<char> text) => ByName(text);
 }

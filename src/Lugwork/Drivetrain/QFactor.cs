@@ -7,9 +7,9 @@ namespace Lugwork.Drivetrain;
 
 /// <summary>Class of Q factor: the distance between the outer faces of the two arms, where the pedals screw in. Closed set, identity equality.</summary>
 /// <remarks>The ranges are what is usual for the class, no limit of fit.</remarks>
-[JsonConverter(typeof(InterfaceJsonConverter<QFactor>))]
-[TypeConverter(typeof(InterfaceTypeConverter<QFactor>))]
-public sealed class QFactor : Standard<QFactor>, IInterfaceValue<QFactor>
+[JsonConverter(typeof(InterfaceJsonConverter<QFactorClass>))]
+[TypeConverter(typeof(InterfaceTypeConverter<QFactorClass>))]
+public sealed class QFactor : Standard<QFactorClass>, IInterfaceValue<QFactorClass>
 {
     private QFactor(int code, string key, string name, int least, int most, Source source, params ImmutableArray<string> names)
         : base(code, key, name, source, names)
@@ -30,7 +30,7 @@ public sealed class QFactor : Standard<QFactor>, IInterfaceValue<QFactor>
     public static QFactor Fat { get; } = new(4, "fat", "fat, 203 to 230 mm", 203, 230, Sources.Memory);
 
     /// <summary>Every class, narrow before wide.</summary>
-    public static ImmutableArray<QFactor> All { get; } = [Road, Gravel, OffRoad, Fat];
+    public static ImmutableArray<QFactorClass> All { get; } = [Road, Gravel, OffRoad, Fat];
 
     /// <inheritdoc/>
     public static string Called => "Q factor";
@@ -51,10 +51,10 @@ public sealed class QFactor : Standard<QFactor>, IInterfaceValue<QFactor>
     /// <summary>The classes whose usual range is within the error of a measured width.</summary>
     /// <param name="millimetres">What was measured over the arms, millimetres.</param>
     /// <param name="error">How far it may be out to either side, millimetres.</param>
-    public static ImmutableArray<QFactor> WithinError(decimal millimetres, decimal error) =>
+    public static ImmutableArray<QFactorClass> WithinError(decimal millimetres, decimal error) =>
         [.. All.Where(q => millimetres + error >= q.LeastMillimetres && millimetres - error <= q.MostMillimetres)];
 
     /// <inheritdoc/>
-    public static Reading<QFactor> Read(ReadOnlySpan<char> text) =>
-        ByName(text) is { Values.IsEmpty: false } read ? read : SizedText.IsLength(text) ? Reading<QFactor>.Refused("a class is expected, such as road or gravel; a figure in millimetres is measured, not read") : ByName(text);
+    public static TextReading<QFactorClass> Read(ReadOnlySpan<char> text) =>
+        ByName(text) is { Values.IsEmpty: false } read ? read : SizedText.IsLength(text) ? TextReading<QFactorClass>.Refused("a class is expected, such as road or gravel; a figure in millimetres is measured, not read") : ByName(text);
 }

@@ -31,5 +31,5 @@ public sealed class RearTriangle : Standard<RearTriangle>, IInterfaceValue<RearT
     public static RearTriangle OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RearTriangle> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<RearTriangle> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -53,8 +53,8 @@ public sealed class ShiftSignal : Standard<ShiftSignal>, IInterfaceValue<ShiftSi
 
     /// <summary>Reads a key or a name; "electronic" alone is wired or wireless.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ShiftSignal> Read(ReadOnlySpan<char> text) =>
+    public static TextReading<ShiftSignal> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("electronic", StringComparison.OrdinalIgnoreCase) || Trim(text).Equals("electronic shifting", StringComparison.OrdinalIgnoreCase)
-            ? Reading<ShiftSignal>.Several([Wired, Wireless], "say whether a wire joins lever and derailleur")
+            ? TextReading<ShiftSignal>.Several([Wired, Wireless], "say whether a wire joins lever and derailleur")
             : ByName(text);
 }

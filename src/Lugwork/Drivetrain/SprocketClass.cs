@@ -54,5 +54,5 @@ public sealed class SprocketClass : Standard<SprocketClass>, IInterfaceValue<Spr
     public static SprocketClass OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<SprocketClass> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<SprocketClass> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -105,7 +105,7 @@ public sealed class SprocketSpacing : Standard<SprocketSpacing>, IInterfaceValue
 
     /// <summary>Reads a key or a name; a number of speeds that several families have is all of them.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<SprocketSpacing> Read(ReadOnlySpan<char> text)
+    public static TextReading<SprocketSpacing> Read(ReadOnlySpan<char> text)
     {
         const string Families = "families of this many speeds differ: say close or wide, 8-spline, or thick plates (LG)";
         ReadOnlySpan<char> said = Trim(text);
@@ -122,12 +122,12 @@ public sealed class SprocketSpacing : Standard<SprocketSpacing>, IInterfaceValue
             };
             if (!several.IsEmpty)
             {
-                return Reading<SprocketSpacing>.Several(several, Families);
+                return TextReading<SprocketSpacing>.Several(several, Families);
             }
 
             if (word is "8" or "12")
             {
-                return Reading<SprocketSpacing>.Of(word is "8" ? All[4] : All[9]);
+                return TextReading<SprocketSpacing>.Of(word is "8" ? All[4] : All[9]);
             }
         }
 

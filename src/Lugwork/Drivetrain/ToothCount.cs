@@ -51,20 +51,20 @@ public readonly record struct ToothCount : IInterfaceValue<ToothCount>
 
     /// <summary>Reads a whole number, with "T", "t" or "teeth" behind it if need be.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ToothCount> Read(ReadOnlySpan<char> text)
+    public static TextReading<ToothCount> Read(ReadOnlySpan<char> text)
     {
         const string Expected = "a number of teeth is expected, 8 to 80, such as 42";
         TextCursor cursor = new(text);
         if (TextCursor.IsNegative(text) || !cursor.TryNumber(out long nanometres))
         {
-            return Reading<ToothCount>.Refused(Expected, cursor.Position);
+            return TextReading<ToothCount>.Refused(Expected, cursor.Position);
         }
 
         cursor.SkipBlanks();
         ReadOnlySpan<char> rest = cursor.Rest.TrimEnd();
         bool padded = rest.IsEmpty || rest.Equals("t", StringComparison.OrdinalIgnoreCase) || rest.Equals("teeth", StringComparison.OrdinalIgnoreCase);
         (long teeth, long part) = Math.DivRem(nanometres, Nanometres.PerMillimetre);
-        return padded && part == 0 && teeth is >= Fewest and <= Most ? Reading<ToothCount>.Of(new((int)teeth)) : Reading<ToothCount>.Refused(Expected, padded ? 0 : cursor.Position);
+        return padded && part == 0 && teeth is >= Fewest and <= Most ? TextReading<ToothCount>.Of(new((int)teeth)) : TextReading<ToothCount>.Refused(Expected, padded ? 0 : cursor.Position);
     }
 
     /// <inheritdoc/>

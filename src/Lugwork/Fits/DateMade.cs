@@ -67,7 +67,7 @@ public readonly record struct DateMade : IInterfaceValue<DateMade>
         code / PerYear is >= Earliest and <= Latest && code % PerYear <= Months ? new((int)code) : throw new ArgumentOutOfRangeException(nameof(code), code, "no date has this code");
 
     /// <inheritdoc/>
-    public static Reading<DateMade> Read(ReadOnlySpan<char> text)
+    public static TextReading<DateMade> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         ReadOnlySpan<char> first = Digits(ref cursor);
@@ -80,10 +80,10 @@ public readonly record struct DateMade : IInterfaceValue<DateMade>
         bool turned = slash && first.Length <= 2;
         ReadOnlySpan<char> year = turned ? second : first;
         ReadOnlySpan<char> month = turned ? first : second;
-        return !cursor.AtEnd || year.Length != 4 || (split && month.Length is not (1 or 2)) ? Reading<DateMade>.Refused(Expected, cursor.Position)
-            : Figure(year) is < Earliest or > Latest ? Reading<DateMade>.Refused("the year is from 1860 to 2100")
-            : split && Figure(month) is < 1 or > Months ? Reading<DateMade>.Refused("the month is from 1 to 12")
-            : Reading<DateMade>.Of(new((Figure(year) * PerYear) + Figure(month)));
+        return !cursor.AtEnd || year.Length != 4 || (split && month.Length is not (1 or 2)) ? TextReading<DateMade>.Refused(Expected, cursor.Position)
+            : Figure(year) is < Earliest or > Latest ? TextReading<DateMade>.Refused("the year is from 1860 to 2100")
+            : split && Figure(month) is < 1 or > Months ? TextReading<DateMade>.Refused("the month is from 1 to 12")
+            : TextReading<DateMade>.Of(new((Figure(year) * PerYear) + Figure(month)));
     }
 
     /// <inheritdoc/>

@@ -66,23 +66,23 @@ public readonly record struct Dimension : IInterfaceValue<Dimension>, IComparabl
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a length is above zero");
 
     /// <inheritdoc/>
-    public static Reading<Dimension> Read(ReadOnlySpan<char> text)
+    public static TextReading<Dimension> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (!cursor.TryNumber(out long nanometres))
         {
-            return Reading<Dimension>.Refused("a number of millimetres is expected", cursor.Position);
+            return TextReading<Dimension>.Refused("a number of millimetres is expected", cursor.Position);
         }
 
         cursor.SkipMillimetres();
         if (!cursor.AtEnd)
         {
-            return Reading<Dimension>.Refused("only millimetres may follow the number", cursor.Position);
+            return TextReading<Dimension>.Refused("only millimetres may follow the number", cursor.Position);
         }
 
         return nanometres is > 0 and <= 100_000L * Nanometres.PerMillimetre
-            ? Reading<Dimension>.Of(new(new Nanometres(nanometres)))
-            : Reading<Dimension>.Refused("a length is above 0 and at most 100,000 mm");
+            ? TextReading<Dimension>.Of(new(new Nanometres(nanometres)))
+            : TextReading<Dimension>.Refused("a length is above 0 and at most 100,000 mm");
     }
 
     /// <inheritdoc/>

@@ -75,12 +75,12 @@ public readonly record struct FrameAngle : IInterfaceValue<FrameAngle>, ICompara
         code is > 0 and <= Largest ? new(code) : throw new ArgumentOutOfRangeException(nameof(code), code, Range);
 
     /// <inheritdoc/>
-    public static Reading<FrameAngle> Read(ReadOnlySpan<char> text)
+    public static TextReading<FrameAngle> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (!cursor.TryNumber(out long microdegrees))
         {
-            return Reading<FrameAngle>.Refused("an angle in degrees is expected, such as 67.5\u00B0", cursor.Position);
+            return TextReading<FrameAngle>.Refused("an angle in degrees is expected, such as 67.5\u00B0", cursor.Position);
         }
 
         cursor.SkipBlanks();
@@ -91,9 +91,9 @@ public readonly record struct FrameAngle : IInterfaceValue<FrameAngle>, ICompara
             unit = unit[..^1];
         }
 
-        return !IsDegrees(unit) ? Reading<FrameAngle>.Refused("only \u00B0 or deg may follow the number", unitAt)
-            : microdegrees is > 0 and <= Largest ? Reading<FrameAngle>.Of(new(microdegrees))
-            : Reading<FrameAngle>.Refused(Range);
+        return !IsDegrees(unit) ? TextReading<FrameAngle>.Refused("only \u00B0 or deg may follow the number", unitAt)
+            : microdegrees is > 0 and <= Largest ? TextReading<FrameAngle>.Of(new(microdegrees))
+            : TextReading<FrameAngle>.Refused(Range);
     }
 
     /// <inheritdoc/>

@@ -36,7 +36,7 @@ public interface IInterfaceValue<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
 
     /// <summary>Reads text tolerantly and keeps doubt: one value, several readings, or a reason.</summary>
     /// <param name="text">Any text.</param>
-    static abstract Reading<TSelf> Read(ReadOnlySpan<char> text);
+    static abstract TextReading<TSelf> Read(ReadOnlySpan<char> text);
 
     /// <summary>The value with this integer code.</summary>
     /// <param name="code">A code from <see cref="FitCode"/>.</param>
@@ -51,7 +51,7 @@ public interface IInterfaceValue<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
 
 /// <summary>What a text was read as: one value, several readings, or none with the reason. The default is a refusal.</summary>
 /// <typeparam name="T">The value's type.</typeparam>
-public readonly struct Reading<T>
+public readonly struct TextReading<T>
 {
     private readonly ImmutableArray<T> _values;
     private readonly string? _reason;
@@ -75,11 +75,11 @@ public readonly struct Reading<T>
     /// <summary>Exactly one value was read.</summary>
     public bool IsClear => Values.Length == 1;
 
-    internal static Reading<T> Of(T value) => new([value], null, 0);
+    internal static TextReading<T> Of(T value) => new([value], null, 0);
 
-    internal static Reading<T> Several(ImmutableArray<T> values, string reason) => new(values, reason, 0);
+    internal static TextReading<T> Several(ImmutableArray<T> values, string reason) => new(values, reason, 0);
 
-    internal static Reading<T> Refused(string reason, int position = 0) => new([], reason, position);
+    internal static TextReading<T> Refused(string reason, int position = 0) => new([], reason, position);
 
-    internal static Reading<T> Refused(Slip slip) => new([], slip.Reason, slip.Position);
+    internal static TextReading<T> Refused(Slip slip) => new([], slip.Reason, slip.Position);
 }

@@ -66,7 +66,7 @@ public sealed class InterfaceJsonConverter<T> : JsonConverter<T>
         }
 
         string text = Text(ref reader);
-        Reading<T> reading = T.Read(text);
+        TextReading<T> reading = T.Read(text);
         return reading.IsClear ? reading.Values[0] : throw new JsonException(InterfaceText.Problem(text, reading));
     }
 

@@ -17,14 +17,14 @@ internal static class InterfaceText
     public static T Parse<T>(ReadOnlySpan<char> text)
         where T : IInterfaceValue<T>
     {
-        Reading<T> reading = T.Read(text);
+        TextReading<T> reading = T.Read(text);
         return reading.IsClear ? reading.Values[0] : throw new FormatException(Problem(text, reading));
     }
 
     public static bool TryParse<T>(ReadOnlySpan<char> text, [MaybeNullWhen(false)] out T value)
         where T : IInterfaceValue<T>
     {
-        Reading<T> reading = T.Read(text);
+        TextReading<T> reading = T.Read(text);
         value = reading.IsClear ? reading.Values[0] : default;
         return reading.IsClear;
     }
@@ -52,7 +52,7 @@ internal static class InterfaceText
         return room;
     }
 
-    public static string Problem<T>(ReadOnlySpan<char> text, Reading<T> reading)
+    public static string Problem<T>(ReadOnlySpan<char> text, TextReading<T> reading)
         where T : IInterfaceValue<T>
     {
         string readings = reading.Values.Length > 1 ? $" It could be {string.Join(", ", Array.ConvertAll([.. reading.Values], v => v.FitKey))}." : "";

@@ -80,12 +80,12 @@ public readonly record struct Load : IInterfaceValue<Load>, IComparable<Load>
         code is > 0 and <= MostGrams ? new(code) : throw new ArgumentOutOfRangeException(nameof(code), code, Range);
 
     /// <inheritdoc/>
-    public static Reading<Load> Read(ReadOnlySpan<char> text)
+    public static TextReading<Load> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (!TryFigure(ref cursor, out decimal figure, out bool thousands))
         {
-            return Reading<Load>.Refused("a mass is expected, such as 120 kg, 265 lb or 18 st 13 lb", cursor.Position);
+            return TextReading<Load>.Refused("a mass is expected, such as 120 kg, 265 lb or 18 st 13 lb", cursor.Position);
         }
 
         cursor.SkipBlanks();
@@ -101,7 +101,7 @@ public readonly record struct Load : IInterfaceValue<Load>, IComparable<Load>
             grams = figure * GramsPerPound;
             if (thousands && figure >= 1 && grams * 1_000 <= MostGrams)
             {
-                return Reading<Load>.Refused("the comma may part thousands: write a point, or the figure without it");
+                return TextReading<Load>.Refused("the comma may part thousands: write a point, or the figure without it");
             }
         }
         else if (Says(unit, "st", "stone", "stones"))
@@ -112,7 +112,7 @@ public readonly record struct Load : IInterfaceValue<Load>, IComparable<Load>
                 int poundsAt = cursor.Position;
                 if (!TryFigure(ref cursor, out pounds, out _) || !Says(Unit(ref cursor), "lb", "lbs", "pound", "pounds") || pounds >= PoundsPerStone)
                 {
-                    return Reading<Load>.Refused("less than 14 lb may follow the stone, with their unit", poundsAt);
+                    return TextReading<Load>.Refused("less than 14 lb may follow the stone, with their unit", poundsAt);
                 }
             }
 
@@ -120,15 +120,15 @@ public readonly record struct Load : IInterfaceValue<Load>, IComparable<Load>
         }
         else
         {
-            return Reading<Load>.Refused("only kg, lb or st may follow the number", unitAt);
+            return TextReading<Load>.Refused("only kg, lb or st may follow the number", unitAt);
         }
 
         if (!cursor.AtEnd)
         {
-            return Reading<Load>.Refused("nothing may follow the unit: say one mass", cursor.Position);
+            return TextReading<Load>.Refused("nothing may follow the unit: say one mass", cursor.Position);
         }
 
-        return grams <= MostGrams && Whole(grams) is > 0 and long whole ? Reading<Load>.Of(new(whole)) : Reading<Load>.Refused(Range);
+        return grams <= MostGrams && Whole(grams) is > 0 and long whole ? TextReading<Load>.Of(new(whole)) : TextReading<Load>.Refused(Range);
     }
 
     /// <inheritdoc/>

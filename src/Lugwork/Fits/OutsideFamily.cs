@@ -64,5 +64,5 @@ public sealed class OutsideFamily : Standard<OutsideFamily>, IInterfaceValue<Out
     public static OutsideFamily OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<OutsideFamily> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<OutsideFamily> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -49,5 +49,5 @@ public sealed class PartCondition : Standard<PartCondition>, IInterfaceValue<Par
     public static PartCondition OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<PartCondition> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<PartCondition> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -44,19 +44,19 @@ public sealed class Slot : ISpanParsable<Slot>
     public static Slot RearRotor { get; } = new(8, "rearRotor", "rear rotor");
 
     /// <summary>The front disc caliper.</summary>
-    public static Slot FrontBrake { get; } = new(9, "frontBrake", "front brake caliper");
+    public static Slot FrontBrake { get; } = new(9, "frontCaliper", "front brake caliper");
 
     /// <summary>The rear disc caliper.</summary>
-    public static Slot RearBrake { get; } = new(10, "rearBrake", "rear brake caliper");
+    public static Slot RearBrake { get; } = new(10, "rearCaliper", "rear brake caliper");
 
     /// <summary>The seatpost.</summary>
     public static Slot Seatpost { get; } = new(11, "seatpost", "seatpost");
 
     /// <summary>The front thru-axle.</summary>
-    public static Slot FrontAxle { get; } = new(12, "frontAxle", "front thru-axle");
+    public static Slot FrontAxle { get; } = new(12, "frontThruAxle", "front thru-axle");
 
     /// <summary>The rear thru-axle.</summary>
-    public static Slot RearAxle { get; } = new(13, "rearAxle", "rear thru-axle");
+    public static Slot RearAxle { get; } = new(13, "rearThruAxle", "rear thru-axle");
 
     /// <summary>The headset, both halves.</summary>
     public static Slot Headset { get; } = new(14, "headset", "headset");
@@ -89,10 +89,10 @@ public sealed class Slot : ISpanParsable<Slot>
     public static Slot RearDerailleur { get; } = new(23, "rearDerailleur", "rear derailleur");
 
     /// <summary>The lever of the front brake.</summary>
-    public static Slot FrontLever { get; } = new(24, "frontLever", "front brake lever");
+    public static Slot FrontLever { get; } = new(24, "frontBrakeLever", "front brake lever");
 
     /// <summary>The lever of the rear brake.</summary>
-    public static Slot RearLever { get; } = new(25, "rearLever", "rear brake lever");
+    public static Slot RearLever { get; } = new(25, "rearBrakeLever", "rear brake lever");
 
     /// <summary>The front rim brake.</summary>
     public static Slot FrontRimBrake { get; } = new(26, "frontRimBrake", "front rim brake");
@@ -101,13 +101,13 @@ public sealed class Slot : ISpanParsable<Slot>
     public static Slot RearRimBrake { get; } = new(27, "rearRimBrake", "rear rim brake");
 
     /// <summary>The nuts of a solid front axle.</summary>
-    public static Slot FrontNuts { get; } = new(28, "frontNuts", "front axle nuts", optional: true);
+    public static Slot FrontNuts { get; } = new(28, "frontAxleNuts", "front axle nuts", optional: true);
 
     /// <summary>The nuts of a solid rear axle.</summary>
-    public static Slot RearNuts { get; } = new(29, "rearNuts", "rear axle nuts", optional: true);
+    public static Slot RearNuts { get; } = new(29, "rearAxleNuts", "rear axle nuts", optional: true);
 
     /// <summary>The rear shifter.</summary>
-    public static Slot Shifter { get; } = new(30, "shifter", "rear shifter");
+    public static Slot Shifter { get; } = new(30, "rearShifter", "rear shifter");
 
     /// <summary>The front shifter; never required.</summary>
     public static Slot FrontShifter { get; } = new(31, "frontShifter", "front shifter", optional: true);
@@ -125,16 +125,16 @@ public sealed class Slot : ISpanParsable<Slot>
     public static Slot Shock { get; } = new(35, "shock", "rear shock");
 
     /// <summary>The inner tube of the front tyre.</summary>
-    public static Slot FrontTube { get; } = new(36, "frontTube", "front inner tube", optional: true);
+    public static Slot FrontTube { get; } = new(36, "frontInnerTube", "front inner tube", optional: true);
 
     /// <summary>The inner tube of the rear tyre.</summary>
-    public static Slot RearTube { get; } = new(37, "rearTube", "rear inner tube", optional: true);
+    public static Slot RearTube { get; } = new(37, "rearInnerTube", "rear inner tube", optional: true);
 
     /// <summary>The tubeless valve of the front rim.</summary>
-    public static Slot FrontValve { get; } = new(38, "frontValve", "front tubeless valve", optional: true);
+    public static Slot FrontValve { get; } = new(38, "frontTubelessValve", "front tubeless valve", optional: true);
 
     /// <summary>The tubeless valve of the rear rim.</summary>
-    public static Slot RearValve { get; } = new(39, "rearValve", "rear tubeless valve", optional: true);
+    public static Slot RearValve { get; } = new(39, "rearTubelessValve", "rear tubeless valve", optional: true);
 
     /// <summary>The tape in the front rim.</summary>
     public static Slot FrontRimTape { get; } = new(40, "frontRimTape", "front rim tape", optional: true);

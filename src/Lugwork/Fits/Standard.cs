@@ -116,17 +116,17 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
         throw new ArgumentOutOfRangeException(nameof(code), code, $"no {TSelf.Called} has this code");
     }
 
-    private protected static Reading<TSelf> ByName(ReadOnlySpan<char> text)
+    private protected static TextReading<TSelf> ByName(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
         if (trimmed.IsEmpty)
         {
-            return Reading<TSelf>.Refused("the text is empty");
+            return TextReading<TSelf>.Refused("the text is empty");
         }
 
         return (Find(trimmed) ?? FindInInches(trimmed)) is { } found
-            ? Reading<TSelf>.Of(found)
-            : Reading<TSelf>.Refused($"no such name; the known ones are {Listed()}");
+            ? TextReading<TSelf>.Of(found)
+            : TextReading<TSelf>.Refused($"no such name; the known ones are {Listed()}");
     }
 
     /// <summary>Inch marks, signs for fractions and "tpi" in text and names brought to one form; null where that is no member or more than one.</summary>

@@ -63,5 +63,5 @@ public sealed class UseCategory : Standard<UseCategory>, IInterfaceValue<UseCate
     public static UseCategory OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<UseCategory> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<UseCategory> Read(ReadOnlySpan<char> text) => ByName(text);
 }

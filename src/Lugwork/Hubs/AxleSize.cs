@@ -54,14 +54,14 @@ public readonly record struct AxleSize : ISpanParsable<AxleSize>, IUtf8SpanParsa
     /// </summary>
     /// <param name="text">Any text.</param>
     /// <returns>The size, or the reason and the character from which on the text was refused.</returns>
-    public static Reading<AxleSize> Read(ReadOnlySpan<char> text) =>
-        AxleText.TryRead(text, out AxleSize size) ? Reading<AxleSize>.Of(size) : Reading<AxleSize>.Refused(AxleText.Why(text));
+    public static TextReading<AxleSize> Read(ReadOnlySpan<char> text) =>
+        AxleText.TryRead(text, out AxleSize size) ? TextReading<AxleSize>.Of(size) : TextReading<AxleSize>.Refused(AxleText.Why(text));
 
     /// <summary>Reads axle and width out of UTF-8, by the same grammar.</summary>
     /// <param name="utf8Text">Any bytes.</param>
     /// <returns>The size, or the reason and the byte from which on the text was refused.</returns>
-    public static Reading<AxleSize> Read(ReadOnlySpan<byte> utf8Text) =>
-        AxleText.TryRead(utf8Text, out AxleSize size) ? Reading<AxleSize>.Of(size) : Reading<AxleSize>.Refused(AxleText.Why(utf8Text));
+    public static TextReading<AxleSize> Read(ReadOnlySpan<byte> utf8Text) =>
+        AxleText.TryRead(utf8Text, out AxleSize size) ? TextReading<AxleSize>.Of(size) : TextReading<AxleSize>.Refused(AxleText.Why(utf8Text));
 
     /// <inheritdoc/>
     public static AxleSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>

@@ -77,7 +77,7 @@ internal static class AxleText
         }
 
         Length(draft, sign, 3, Behind, true);
-        return draft.Done();
+        return draft.WithDone();
     }
 
     /// <summary>A length behind a state, with its unit and blanks; gives the states in which it may end.</summary>

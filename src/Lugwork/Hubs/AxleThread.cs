@@ -73,16 +73,16 @@ public sealed class AxleThread : Standard<AxleThread>, IInterfaceValue<AxleThrea
 
     /// <summary>Reads a key or a name in any times sign; "M12" alone is any pitch of that diameter.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<AxleThread> Read(ReadOnlySpan<char> text)
+    public static TextReading<AxleThread> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
         if (trimmed.Equals("M12", StringComparison.OrdinalIgnoreCase))
         {
-            return Reading<AxleThread>.Several([M12Pitch1, M12Pitch1Point5, M12Pitch1Point75], "the pitch is missing: 1.0, 1.5 or 1.75 mm a turn");
+            return TextReading<AxleThread>.Several([M12Pitch1, M12Pitch1Point5, M12Pitch1Point75], "the pitch is missing: 1.0, 1.5 or 1.75 mm a turn");
         }
 
         return trimmed.Length > 40
-            ? Reading<AxleThread>.Refused("an axle thread is shorter than this", 40)
+            ? TextReading<AxleThread>.Refused("an axle thread is shorter than this", 40)
             : ByName(InchText.MetricThread(trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.')));
     }
 

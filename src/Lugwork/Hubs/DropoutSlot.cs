@@ -30,5 +30,5 @@ public sealed class DropoutSlot : Standard<DropoutSlot>, IInterfaceValue<Dropout
     public static DropoutSlot OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<DropoutSlot> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<DropoutSlot> Read(ReadOnlySpan<char> text) => ByName(text);
 }

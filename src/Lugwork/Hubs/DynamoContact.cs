@@ -37,5 +37,5 @@ public sealed class DynamoContact : Standard<DynamoContact>, IInterfaceValue<Dyn
     public static DynamoContact OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<DynamoContact> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<DynamoContact> Read(ReadOnlySpan<char> text) => ByName(text);
 }

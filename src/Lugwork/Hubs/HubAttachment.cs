@@ -53,5 +53,5 @@ public sealed class HubAttachment : Standard<HubAttachment>, IInterfaceValue<Hub
     public static HubAttachment OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<HubAttachment> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<HubAttachment> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -72,20 +72,20 @@ public sealed class HubAxleThread : Standard<HubAxleThread>, IInterfaceValue<Hub
 
     /// <summary>Reads a key or a name in any times sign; "3/8" alone, of an inch or not, is both pitches.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<HubAxleThread> Read(ReadOnlySpan<char> text)
+    public static TextReading<HubAxleThread> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
         if (trimmed.Length > 40)
         {
-            return Reading<HubAxleThread>.Refused("a hub axle thread is shorter than this", 40);
+            return TextReading<HubAxleThread>.Refused("a hub axle thread is shorter than this", 40);
         }
 
         string plain = trimmed.ToString().Replace('\u00D7', 'x').Replace('*', 'x').Replace(',', '.').Replace('\u2033', '"');
         string bare = InchText.Plain(plain).TrimEnd();
         return bare switch
         {
-            "3/8" => Reading<HubAxleThread>.Several([In3Over8By26, In3Over8By24], "the pitch is missing: 24 or 26 turns an inch; use a thread gauge"),
-            "5/16" => Reading<HubAxleThread>.Several([In5Over16By26, In5Over16By24], "the pitch is missing: 24 or 26 turns an inch; use a thread gauge"),
+            "3/8" => TextReading<HubAxleThread>.Several([In3Over8By26, In3Over8By24], "the pitch is missing: 24 or 26 turns an inch; use a thread gauge"),
+            "5/16" => TextReading<HubAxleThread>.Several([In5Over16By26, In5Over16By24], "the pitch is missing: 24 or 26 turns an inch; use a thread gauge"),
             _ => ByName(plain) is { Values.IsEmpty: false } read ? read : ByName(InchText.MetricThread(plain)),
         };
     }

@@ -47,8 +47,8 @@ public sealed class HubDynamo : Standard<HubDynamo>, IInterfaceValue<HubDynamo>
 
     /// <summary>Reads a key or a name; "hub dynamo" alone is any.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<HubDynamo> Read(ReadOnlySpan<char> text) =>
+    public static TextReading<HubDynamo> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("hub dynamo", StringComparison.OrdinalIgnoreCase) || Trim(text).Equals("dynamo", StringComparison.OrdinalIgnoreCase) || Trim(text).Equals("dynamo hub", StringComparison.OrdinalIgnoreCase)
-            ? Reading<HubDynamo>.Several(All, "read volts and watts off the hub")
+            ? TextReading<HubDynamo>.Several(All, "read volts and watts off the hub")
             : ByName(text);
 }

@@ -30,5 +30,5 @@ public sealed class HubEnds : Standard<HubEnds>, IInterfaceValue<HubEnds>
     public static HubEnds OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<HubEnds> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<HubEnds> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -90,5 +90,5 @@ public sealed class HubFamily : Standard<HubFamily>, IInterfaceValue<HubFamily>
     public static HubFamily OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<HubFamily> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<HubFamily> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -186,7 +186,7 @@ internal static class HubRelations
         Row(from, to, kind, result, what, sources) with
         {
             ConditionInput = MaterialInput,
-            ConditionCode = FrameMaterial.Steel.FitCode,
+            ConditionCode = Material.Steel.FitCode,
             Otherwise = Verdict.Unsafe,
             Caution = Cautions.NeverSpread,
         };

@@ -211,10 +211,10 @@ public sealed class HubStandard : Standard<HubStandard>, IInterfaceValue<HubStan
 
     /// <summary>Reads a key, a trade name, or axle and width in either order ("12x142", "142 x 12 mm", "130"). Sizes that several standards share give them all.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<HubStandard> Read(ReadOnlySpan<char> text)
+    public static TextReading<HubStandard> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
-        return Find(trimmed) is { } named ? Reading<HubStandard>.Of(named) : HubText.Read(trimmed);
+        return Find(trimmed) is { } named ? TextReading<HubStandard>.Of(named) : HubText.Read(trimmed);
     }
 
     internal bool Answers(IReadOnlyList<string> words)

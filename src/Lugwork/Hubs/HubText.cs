@@ -9,16 +9,16 @@ internal static class HubText
 
     private static readonly string[] Noise = ["MM", "OLD", "O.L.D.", "HUB", "SPACING", ",", "-", "(", ")", "MTB", "THE", "WIDE-FLANGE", "/"];
 
-    public static Reading<HubStandard> Read(ReadOnlySpan<char> text)
+    public static TextReading<HubStandard> Read(ReadOnlySpan<char> text)
     {
         if (text.IsEmpty)
         {
-            return Reading<HubStandard>.Refused("the text is empty");
+            return TextReading<HubStandard>.Refused("the text is empty");
         }
 
         if (text.Length > 200)
         {
-            return Reading<HubStandard>.Refused("a hub standard is shorter than this", 200);
+            return TextReading<HubStandard>.Refused("a hub standard is shorter than this", 200);
         }
 
         long first = 0;
@@ -32,7 +32,7 @@ internal static class HubText
             int at = cursor.Position;
             if (fresh && TextCursor.IsNegative(cursor.Rest))
             {
-                return Reading<HubStandard>.Refused("a size is above zero", at);
+                return TextReading<HubStandard>.Refused("a size is above zero", at);
             }
 
             fresh = false;
@@ -40,7 +40,7 @@ internal static class HubText
             {
                 if (number == 0)
                 {
-                    return Reading<HubStandard>.Refused("a size is above zero", at);
+                    return TextReading<HubStandard>.Refused("a size is above zero", at);
                 }
 
                 if (number == 31 * Nanometres.PerMillimetre)
@@ -57,7 +57,7 @@ internal static class HubText
                 }
                 else
                 {
-                    return Reading<HubStandard>.Refused("two numbers, axle and width, are expected", at);
+                    return TextReading<HubStandard>.Refused("two numbers, axle and width, are expected", at);
                 }
 
                 cursor.SkipMillimetres();
@@ -78,13 +78,13 @@ internal static class HubText
         (long axle, long old) = first > second ? (second, first) : (first, second);
         if (old < 60 * Nanometres.PerMillimetre)
         {
-            return Reading<HubStandard>.Refused("a width over locknuts in millimetres is expected, such as 12x142 or 130");
+            return TextReading<HubStandard>.Refused("a width over locknuts in millimetres is expected, such as 12x142 or 130");
         }
 
         return Match(axle, old, words);
     }
 
-    private static Reading<HubStandard> Match(long axle, long old, List<string> words)
+    private static TextReading<HubStandard> Match(long axle, long old, List<string> words)
     {
         // One name stands for several axles: with a thickness it is one of them, without it is the name.
         // The trade calls a 10 mm rear quick-release axle by the 9 mm of its front fellow; the front fat hub has both.
@@ -98,9 +98,9 @@ internal static class HubText
         ];
         return found.Length switch
         {
-            0 => Reading<HubStandard>.Refused("no standard has this axle and width with these words; known ones are such as 9x100, 15x110, 10x135, 12x142, 12x148"),
-            1 => Reading<HubStandard>.Of(found[0]),
-            _ => Reading<HubStandard>.Several(found, "several standards share these numbers; the words QR, Boost, bolt, nutted, DH or wide tell them apart"),
+            0 => TextReading<HubStandard>.Refused("no standard has this axle and width with these words; known ones are such as 9x100, 15x110, 10x135, 12x142, 12x148"),
+            1 => TextReading<HubStandard>.Of(found[0]),
+            _ => TextReading<HubStandard>.Several(found, "several standards share these numbers; the words QR, Boost, bolt, nutted, DH or wide tell them apart"),
         };
     }
 }

@@ -30,5 +30,5 @@ public sealed class RetentionLips : Standard<RetentionLips>, IInterfaceValue<Ret
     public static RetentionLips OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RetentionLips> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<RetentionLips> Read(ReadOnlySpan<char> text) => ByName(text);
 }

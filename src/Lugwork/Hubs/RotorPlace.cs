@@ -75,5 +75,5 @@ public sealed class RotorPlace : Standard<RotorPlace>, IInterfaceValue<RotorPlac
     public static RotorPlace OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RotorPlace> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<RotorPlace> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -30,5 +30,5 @@ public sealed class SpokeCount : Standard<SpokeCount>, IInterfaceValue<SpokeCoun
     public static SpokeCount OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<SpokeCount> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<SpokeCount> Read(ReadOnlySpan<char> text) => ByName(text);
 }

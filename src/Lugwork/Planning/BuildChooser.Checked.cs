@@ -50,7 +50,7 @@ public sealed partial class BuildChooser
             throw new InvalidOperationException($"A fault of the library: a chosen build does not pass its check, or costs {found} where {told} was reckoned. {report}");
         }
 
-        ImmutableArray<ChoiceOffer> leftOff = [.. Slot.All.Where(s => s != Slot.Frame && Request.Build[s] is { } part && !ReferenceEquals(part, build[s])).Select(s => ChoiceEntries.Owned(Request, s)!)];
+        ImmutableArray<ChoiceOffer> leftOff = [.. Slot.All.Where(s => s != Slot.Frame && Request.Build[s] is { } part && !ReferenceEquals(part, build[s])).Select(s => ChoiceEntries.WithOwned(Request, s)!)];
         return new(build, parts.ToImmutable(), bridges, leftOff, PriceOf(found.Price), masses ? Mass.FromMilligrams(found.Mass) : null, report);
     }
 

@@ -10,7 +10,7 @@ public sealed class CostComparison
 {
     internal CostComparison(CostSheet ours, Price complete, Build? theirs, MassRange mass)
     {
-        string currency = Price.OneCurrency([.. CostSheet.Priced(ours).Take(1), ("the complete bicycle", complete)])!;
+        string currency = Price.OneCurrency([.. CostSheet.WithPrice(ours).Take(1), ("the complete bicycle", complete)])!;
         (Ours, Complete, CompleteMass) = (ours, complete, mass);
         Difference = ours.Total.Plus(CostRange.Nothing(currency)).Plus(CostRange.Of(complete).Negated());
         Differs = theirs is null || ours.Build is null ? [] : [.. Slot.All.Where(s => s != Slot.Rider).Select(s => CostDifference.Of(s, ours.Build[s], theirs[s])).OfType<CostDifference>()];

@@ -9,7 +9,7 @@ internal static class OneArticle
     public static ImmutableArray<(Slot Companion, ImmutableArray<Slot> Hosts)> All { get; } =
     [
         (Slot.Dropper, [Slot.Seatpost]),
-        (Slot.Controls, [Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter]),
+        (Slot.Controls, [Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter]),
     ];
 
     /// <summary>The slot that says more of the part in a slot; null where none does.</summary>

@@ -100,7 +100,7 @@ internal sealed partial class LineScan
         {
             ReadTyre();
         }
-        else if (_slot == Slot.FrontTube || _slot == Slot.RearTube)
+        else if (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)
         {
             ReadTube();
         }

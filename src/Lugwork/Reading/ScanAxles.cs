@@ -9,7 +9,7 @@ internal sealed partial class LineScan
     /// <summary>Threads of thru-axles: M12 and M15 with their pitch, in any order.</summary>
     private void ReadAxleThread(string field)
     {
-        bool axleSlot = _slot == Slot.FrontAxle || _slot == Slot.RearAxle;
+        bool axleSlot = _slot == Slot.FrontThruAxle || _slot == Slot.RearThruAxle;
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             bool metric = i > 0 && _items[i - 1].Text == "m" && _items[i].Glued;

@@ -14,7 +14,7 @@ internal sealed partial class LineScan
         ReadTyreLimitApart("largestRearTyre");
         ReadHub("rear", rear: true);
         ReadShell("shell");
-        ReadFrontMount("frontMount", needTopic: true);
+        ReadFrontMount("frontDerailleurMount", needTopic: true);
         ReadBosses("rearBosses");
         ReadSeatTubeSides();
         ReadSeatTube();
@@ -25,9 +25,9 @@ internal sealed partial class LineScan
         ReadUpperLimits();
         Words("Hanger", "hanger", i => !Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction);
         HangerMount();
-        Words("ChainGuideMount", "guideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
+        Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
-        Words("DropoutSlot", "rearSlot", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i));
+        Words("DropoutSlot", "rearDropout", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i));
         Words("CrownType", "forkCrowns", CrownSaid);
         Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || MentionsHeadset(i)));
         if (Values.TryGetValue("headsetCables", out LineFinding? cables) && cables.Key == "outside" && Anywhere("v:CableWay=outside") is >= 0 and int outside && outside < cables.First)
@@ -40,7 +40,7 @@ internal sealed partial class LineScan
         Words("SeatBinder", "binder");
         Words("ShellFace", "shellFace");
         Words("DropperEntry", "dropperEntry");
-        Words("FrameMaterial", "material", OfWhole);
+        Words("Material", "material", OfWhole);
         BarePost();
         OutsideOfLists();
     }
@@ -73,7 +73,7 @@ internal sealed partial class LineScan
 
         Words("UseCategory", "use");
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
-        Words("FrameMaterial", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer"));
+        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer"));
         Contradicted();
     }
 

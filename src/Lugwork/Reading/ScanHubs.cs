@@ -29,7 +29,7 @@ internal sealed partial class LineScan
                 bool inch = _items[i].IsFraction || _items[second].IsFraction;
                 (decimal axle, decimal width) = a < b ? (a, b) : (b, a);
                 bool widths = width is >= 60 and <= 250 && (axle is >= 5 and <= 20 || (inch && axle is 0.375m or 0.3125m));
-                bool impossible = (width > 250 && Array.IndexOf(AxleSizes, axle) >= 0 && HubTopic(i)) || (IsHubWidth(width, rear) && axle < 5 && !inch && (HubTopic(i) || _slot != Slot.RearAxle));
+                bool impossible = (width > 250 && Array.IndexOf(AxleSizes, axle) >= 0 && HubTopic(i)) || (IsHubWidth(width, rear) && axle < 5 && !inch && (HubTopic(i) || _slot != Slot.RearThruAxle));
                 if (widths && !(Hardware(i) && width < 70))
                 {
                     found.Add((width, axle, i, second));

@@ -34,7 +34,7 @@ internal sealed partial class LineScan
 
         if (item.Unit == "speed")
         {
-            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.FrontWheel || _slot == Slot.Chainring || _slot == Slot.Shifter || _slot == Slot.FrontShifter;
+            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.FrontWheel || _slot == Slot.Chainring || _slot == Slot.RearShifter || _slot == Slot.FrontShifter;
         }
 
         if (item.Value is >= 1950 and <= 2060 && item.Unit.Length == 0)

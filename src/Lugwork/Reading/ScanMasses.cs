@@ -166,7 +166,7 @@ internal sealed partial class LineScan
             }
             else
             {
-                Mass(sum.Bicycle || sum.Total ? "system" : sum.Luggage ? "withLuggage" : "mass", i);
+                Mass(sum.Bicycle || sum.Total ? "system" : sum.Luggage ? "massWithLuggage" : "mass", i);
             }
         }
 

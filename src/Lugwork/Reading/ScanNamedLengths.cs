@@ -10,7 +10,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        if (_slot == Slot.Fork && Values.Values.All(v => _fields[v.Field].Type.Name == "FrameMaterial"))
+        if (_slot == Slot.Fork && Values.Values.All(v => _fields[v.Field].Type.Name == "Material"))
         {
             MostSpacers();
         }

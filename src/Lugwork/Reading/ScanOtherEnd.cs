@@ -23,7 +23,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        bool rear = _slot.Key.StartsWith("rear", StringComparison.Ordinal) || _slot == Slot.Frame || _slot == Slot.Shifter;
+        bool rear = _slot.Key.StartsWith("rear", StringComparison.Ordinal) || _slot == Slot.Frame || _slot == Slot.RearShifter;
         bool front = _slot.Key.StartsWith("front", StringComparison.Ordinal) || _slot == Slot.Fork;
         if (!rear && !front)
         {
@@ -55,7 +55,7 @@ internal sealed partial class LineScan
         foreach (LineFinding value in Values.Values)
         {
             bool ended = value.Field.StartsWith("rear", StringComparison.Ordinal) || value.Field.StartsWith("front", StringComparison.Ordinal) || value.Field.Contains("Rotor", StringComparison.Ordinal) || value.Field.Contains("Tyre", StringComparison.Ordinal);
-            if (ended && value.Field != "frontMount" && _items[value.First].Clause <= clause && clause <= _items[value.Last].Clause && !OwnEndCloser(value, clause))
+            if (ended && value.Field != "frontDerailleurMount" && _items[value.First].Clause <= clause && clause <= _items[value.Last].Clause && !OwnEndCloser(value, clause))
             {
                 return true;
             }

@@ -99,7 +99,7 @@ internal sealed partial class LineScan
         }
 
         Words("SaddleRails", "railClamp", i => _items[i].Is("v:SaddleRails=pivotal"));
-        Words("FrameMaterial", "material", OfWhole);
+        Words("Material", "material", OfWhole);
         Words("UseCategory", "use");
     }
 

@@ -10,10 +10,10 @@ internal sealed partial class LineScan
             case "frontRotor" or "rearRotor":
                 ReadRotor();
                 break;
-            case "frontBrake" or "rearBrake":
+            case "frontCaliper" or "rearCaliper":
                 ReadCaliper();
                 break;
-            case "frontLever" or "rearLever":
+            case "frontBrakeLever" or "rearBrakeLever":
                 Words("CablePull", "pull");
                 if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int linear)
                 {
@@ -26,10 +26,10 @@ internal sealed partial class LineScan
             case "frontRimBrake" or "rearRimBrake":
                 ReadRimBrake();
                 break;
-            case "frontAxle" or "rearAxle":
+            case "frontThruAxle" or "rearThruAxle":
                 ReadThruAxle();
                 break;
-            case "frontNuts" or "rearNuts":
+            case "frontAxleNuts" or "rearAxleNuts":
                 ReadHubAxleThread("thread", bare: true);
                 break;
             case "seatpost":
@@ -63,7 +63,7 @@ internal sealed partial class LineScan
                 TakeSpeeds("chain");
                 Words("ActuationFamily", "actuation");
                 break;
-            case "shifter" or "frontShifter":
+            case "rearShifter" or "frontShifter":
                 Words("ShiftSignal", "signal");
                 Words("ActuationFamily", "actuation");
                 break;
@@ -115,7 +115,7 @@ internal sealed partial class LineScan
             case "shock":
                 ReadShock();
                 break;
-            case "frontValve" or "rearValve":
+            case "frontTubelessValve" or "rearTubelessValve":
                 Words("ValveStem", "valve");
                 RimsOfValve();
                 ReadLengths("length");

@@ -197,7 +197,7 @@ internal sealed partial class LineScan
 
         foreach (SpecItem item in Clauses(_items[mark].Clause))
         {
-            bool own = item.Kind == SpecTokenKind.Sign || item.Is(shape) || item.Is("t:steerer") || item.Is("t:fork") || item.Is("m:threadless") || item.Is("m:threaded") || item.Is("v:FrameMaterial=steel") || item.Is("v:FrameMaterial=aluminium") || item.Is("v:FrameMaterial=carbon");
+            bool own = item.Kind == SpecTokenKind.Sign || item.Is(shape) || item.Is("t:steerer") || item.Is("t:fork") || item.Is("m:threadless") || item.Is("m:threaded") || item.Is("v:Material=steel") || item.Is("v:Material=aluminium") || item.Is("v:Material=carbon");
             if (!own)
             {
                 return false;

@@ -34,7 +34,7 @@ internal sealed partial class LineScan
                 }
                 else if (_items[i].Value is >= 12 or >= 400)
                 {
-                    Reading<BeadSeat> seats = BeadSeat.Read(text);
+                    TextReading<BeadSeat> seats = BeadSeat.Read(text);
                     if (Values.TryGetValue(field, out LineFinding? known) && seats.Values.Any(v => v.FitKey == known.Key))
                     {
                         i = last;

@@ -72,7 +72,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (topic is "t:axle" && (HasMark(i, "t:length") || _slot == Slot.RearAxle || _slot == Slot.FrontAxle))
+            if (topic is "t:axle" && (HasMark(i, "t:length") || _slot == Slot.RearThruAxle || _slot == Slot.FrontThruAxle))
             {
                 continue;
             }

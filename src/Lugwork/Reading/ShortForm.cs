@@ -10,7 +10,7 @@ internal static class ShortForm
     private static readonly HashSet<string> Left = new(StringComparer.Ordinal)
     {
         "chainstay", "headTubeLength", "seatTubeLength", "frontCentre", "bottomBracketDrop", "standover", "downTubeDrop", "crankLength", "qFactor", "width", "depth", "height", "reach", "saddleHeight", "inseam", "hoseLength", "housingLength",
-        "travel", "stack", "clampHeight", "spacersBelow", "spacersAbove", "mostSpacers", "knobRise", "rearHoseSide", "frontBrakeHand", "hand", "chainline", "ringLine", "sprocketLine", "cassetteLine", "mountedWidth", "mountedRim", "toeRoom", "groundHeight", "smallestRing", "smallestSprocket", "upperStack", "lowerStack", "condition", "kind",
+        "travel", "stack", "clampHeight", "spacersBelow", "spacersAbove", "mostSpacers", "knobRise", "rearHoseSide", "frontBrakeHand", "hand", "chainline", "measuredChainline", "sprocketChainline", "cassetteChainline", "mountedWidth", "mountedRim", "toeClearance", "groundHeight", "smallestRing", "smallestSprocket", "upperStack", "lowerStack", "condition", "kind",
     };
 
     public static bool TryRead(Slot slot, ReadOnlySpan<char> text, out SpecField? field, out FieldReading reading)

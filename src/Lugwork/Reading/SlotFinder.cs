@@ -108,7 +108,7 @@ internal static class SlotFinder
             bool thread = items[i] is { IsNumber: true, Glued: true, Value: 12 or 15 } && i > 0 && items[i - 1].Text == "m";
             if (thread && front != rear && items.Exists(o => o.Is("m:thru")))
             {
-                return front ? Slot.FrontAxle : Slot.RearAxle;
+                return front ? Slot.FrontThruAxle : Slot.RearThruAxle;
             }
         }
 
@@ -124,7 +124,7 @@ internal static class SlotFinder
             {
                 if (term.StartsWith("v:BrakeType=disc", StringComparison.Ordinal))
                 {
-                    return (Slot.FrontBrake, Slot.RearBrake);
+                    return (Slot.FrontCaliper, Slot.RearCaliper);
                 }
 
                 if (term is "v:BrakeType=cantilever" or "v:BrakeType=direct-pull" or "v:BrakeType=rim-caliper" or "v:BrakeType=centre-pull" or "v:BrakeType=u-brake" or "v:BrakeType=mini-direct-pull")
@@ -139,7 +139,7 @@ internal static class SlotFinder
         bool foot = items.Exists(i => i.Is("m:pm") || i.Is("m:fm"));
         if (fluid && (foot || items.Exists(i => i.Is("t:brake") || i.Is("t:caliper"))))
         {
-            return (Slot.FrontBrake, Slot.RearBrake);
+            return (Slot.FrontCaliper, Slot.RearCaliper);
         }
 
         return null;
@@ -175,15 +175,15 @@ internal static class SlotFinder
     {
         "t:wheel" or "t:hub" or "t:rim" => (Slot.FrontWheel, Slot.RearWheel),
         "t:tyre" => (Slot.FrontTyre, Slot.RearTyre),
-        "t:tube" => (Slot.FrontTube, Slot.RearTube),
+        "t:tube" => (Slot.FrontInnerTube, Slot.RearInnerTube),
         "t:rotor" => (Slot.FrontRotor, Slot.RearRotor),
-        "t:caliper" => (Slot.FrontBrake, Slot.RearBrake),
-        "t:lever" => (Slot.FrontLever, Slot.RearLever),
-        "t:shifter" => (Slot.FrontShifter, Slot.Shifter),
+        "t:caliper" => (Slot.FrontCaliper, Slot.RearCaliper),
+        "t:lever" => (Slot.FrontBrakeLever, Slot.RearBrakeLever),
+        "t:shifter" => (Slot.FrontShifter, Slot.RearShifter),
         "t:rimtape" => (Slot.FrontRimTape, Slot.RearRimTape),
-        "t:nuts" => (Slot.FrontNuts, Slot.RearNuts),
-        "t:axle" => (Slot.FrontAxle, Slot.RearAxle),
-        "t:tubelessvalve" => (Slot.FrontValve, Slot.RearValve),
+        "t:nuts" => (Slot.FrontAxleNuts, Slot.RearAxleNuts),
+        "t:axle" => (Slot.FrontThruAxle, Slot.RearThruAxle),
+        "t:tubelessvalve" => (Slot.FrontTubelessValve, Slot.RearTubelessValve),
         _ => null,
     };
 }

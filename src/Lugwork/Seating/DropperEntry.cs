@@ -30,5 +30,5 @@ public sealed class DropperEntry : Standard<DropperEntry>, IInterfaceValue<Dropp
     public static DropperEntry OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<DropperEntry> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<DropperEntry> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -33,5 +33,5 @@ public sealed class DropperRouting : Standard<DropperRouting>, IInterfaceValue<D
     public static DropperRouting OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<DropperRouting> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<DropperRouting> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -68,12 +68,12 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a travel is above zero");
 
     /// <inheritdoc/>
-    public static Reading<DropperTravel> Read(ReadOnlySpan<char> text)
+    public static TextReading<DropperTravel> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (!cursor.TryNumber(out long nanometres))
         {
-            return Reading<DropperTravel>.Refused("a travel in millimetres is expected, such as 150", cursor.Position);
+            return TextReading<DropperTravel>.Refused("a travel in millimetres is expected, such as 150", cursor.Position);
         }
 
         cursor.SkipMillimetres();
@@ -82,9 +82,9 @@ public readonly record struct DropperTravel : IInterfaceValue<DropperTravel>
             cursor.Position = text.Length;
         }
 
-        return !cursor.AtEnd ? Reading<DropperTravel>.Refused("only millimetres may follow the travel", cursor.Position)
-            : new Nanometres(nanometres).Millimetres is < Least or > Most ? Reading<DropperTravel>.Refused("a dropper goes down by 30 to 400 mm")
-            : Reading<DropperTravel>.Of(new(new Nanometres(nanometres)));
+        return !cursor.AtEnd ? TextReading<DropperTravel>.Refused("only millimetres may follow the travel", cursor.Position)
+            : new Nanometres(nanometres).Millimetres is < Least or > Most ? TextReading<DropperTravel>.Refused("a dropper goes down by 30 to 400 mm")
+            : TextReading<DropperTravel>.Of(new(new Nanometres(nanometres)));
     }
 
     /// <summary>The travels of the trade that a reading can be.</summary>

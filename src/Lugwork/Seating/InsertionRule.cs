@@ -80,5 +80,5 @@ public sealed class InsertionRule : Standard<InsertionRule>, IInterfaceValue<Ins
     public static InsertionRule OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<InsertionRule> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<InsertionRule> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -61,5 +61,5 @@ public sealed class RailClamp : Standard<RailClamp>, IInterfaceValue<RailClamp>
     public static RailClamp OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RailClamp> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<RailClamp> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -71,7 +71,7 @@ public sealed class SaddleRails : Standard<SaddleRails>, IInterfaceValue<SaddleR
     public static SaddleRails OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<SaddleRails> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<SaddleRails> Read(ReadOnlySpan<char> text) => ByName(text);
 
     private static class SaddleRailsMeasures
     {

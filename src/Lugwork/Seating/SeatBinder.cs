@@ -30,5 +30,5 @@ public sealed class SeatBinder : Standard<SeatBinder>, IInterfaceValue<SeatBinde
     public static SeatBinder OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<SeatBinder> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<SeatBinder> Read(ReadOnlySpan<char> text) => ByName(text);
 }

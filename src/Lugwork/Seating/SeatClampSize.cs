@@ -76,8 +76,8 @@ public sealed class SeatClampSize : Standard<SeatClampSize>, IInterfaceValue<Sea
 
     /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<SeatClampSize> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<SeatClampSize>(text, s => s.Hundredths) is { } sized ? Reading<SeatClampSize>.Of(sized) : ByName(WithoutMillimetres(text));
+    public static TextReading<SeatClampSize> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<SeatClampSize>(text, s => s.Hundredths) is { } sized ? TextReading<SeatClampSize>.Of(sized) : ByName(WithoutMillimetres(text));
 
     private static class SeatClampSizeMeasures
     {

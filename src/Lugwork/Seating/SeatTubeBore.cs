@@ -63,10 +63,10 @@ public readonly record struct SeatTubeBore : IInterfaceValue<SeatTubeBore>
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a diameter is above zero");
 
     /// <inheritdoc/>
-    public static Reading<SeatTubeBore> Read(ReadOnlySpan<char> text) =>
+    public static TextReading<SeatTubeBore> Read(ReadOnlySpan<char> text) =>
         SeatDiameters.Read(text, out long nanometres, out int position) is { } problem
-            ? Reading<SeatTubeBore>.Refused(problem, position)
-            : Reading<SeatTubeBore>.Of(new(new Nanometres(nanometres)));
+            ? TextReading<SeatTubeBore>.Refused(problem, position)
+            : TextReading<SeatTubeBore>.Of(new(new Nanometres(nanometres)));
 
     /// <summary>The posts that a bore of this reading can be made for: the bore of a slip fit is up to 0.1 mm larger than its post. Where none is near, the reading and both ends of its error.</summary>
     /// <param name="millimetres">What was measured, millimetres.</param>

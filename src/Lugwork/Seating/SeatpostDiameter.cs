@@ -63,10 +63,10 @@ public readonly record struct SeatpostDiameter : IInterfaceValue<SeatpostDiamete
         code > 0 ? new(new Nanometres(code)) : throw new ArgumentOutOfRangeException(nameof(code), code, "a diameter is above zero");
 
     /// <inheritdoc/>
-    public static Reading<SeatpostDiameter> Read(ReadOnlySpan<char> text) =>
+    public static TextReading<SeatpostDiameter> Read(ReadOnlySpan<char> text) =>
         SeatDiameters.Read(text, out long nanometres, out int position) is { } problem
-            ? Reading<SeatpostDiameter>.Refused(problem, position)
-            : Reading<SeatpostDiameter>.Of(new(new Nanometres(nanometres)));
+            ? TextReading<SeatpostDiameter>.Refused(problem, position)
+            : TextReading<SeatpostDiameter>.Of(new(new Nanometres(nanometres)));
 
     /// <summary>The nominal posts that a reading can mean: a post is made up to 0.1 mm under its name for a slip fit. Where none is near, the reading and both ends of its error.</summary>
     /// <param name="millimetres">What was measured, millimetres.</param>

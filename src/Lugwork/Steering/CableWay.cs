@@ -30,5 +30,5 @@ public sealed class CableWay : Standard<CableWay>, IInterfaceValue<CableWay>
     public static CableWay OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<CableWay> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<CableWay> Read(ReadOnlySpan<char> text) => ByName(text);
 }

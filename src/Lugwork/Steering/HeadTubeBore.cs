@@ -181,7 +181,7 @@ public sealed class HeadTubeBore : Standard<HeadTubeBore>, IInterfaceValue<HeadT
     public static HeadTubeBore OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<HeadTubeBore> Read(ReadOnlySpan<char> text) => ByName(WithoutMillimetres(text));
+    public static TextReading<HeadTubeBore> Read(ReadOnlySpan<char> text) => ByName(WithoutMillimetres(text));
 
     /// <summary>Made when something is first identified.</summary>
     private static class HeadTubeBoreDimensions

@@ -108,7 +108,7 @@ public sealed class HeadsetBearing : Standard<HeadsetBearing>, IInterfaceValue<H
 
     /// <summary>Reads the notation of the trade, inside or outside diameter first: "30.15x41x6.5 36/45", "41 x 30.15 x 6.5, 36 x 45". Without angles every listed one of that size is kept.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<HeadsetBearing> Read(ReadOnlySpan<char> text) => HeadsetBearingText.Read(text) ?? ByName(text);
+    public static TextReading<HeadsetBearing> Read(ReadOnlySpan<char> text) => HeadsetBearingText.Read(text) ?? ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class HeadsetBearingDimensions

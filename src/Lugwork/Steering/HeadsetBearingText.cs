@@ -8,7 +8,7 @@ internal static class HeadsetBearingText
     private const long Hundredth = Nanometres.PerMillimetre / 100;
 
     /// <summary>The reading; null where the text is no three lengths, so that it can still be a name.</summary>
-    public static Reading<HeadsetBearing>? Read(ReadOnlySpan<char> text)
+    public static TextReading<HeadsetBearing>? Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (!cursor.TryNumber(out long first) || !Next(ref cursor, out long second) || !Next(ref cursor, out long height))
@@ -28,9 +28,9 @@ internal static class HeadsetBearingText
         {
             return found.Length switch
             {
-                0 => Reading<HeadsetBearing>.Refused("no bearing of this size is listed; many more are made, so measure both diameters, the height and both angles"),
-                1 => Reading<HeadsetBearing>.Refused($"both angles belong to it: the listed one of this size is {found[0].FitKey}", cursor.Position),
-                _ => Reading<HeadsetBearing>.Several(found, "bearings of this size come with other angles: say both, as in 40x52x7 45/45"),
+                0 => TextReading<HeadsetBearing>.Refused("no bearing of this size is listed; many more are made, so measure both diameters, the height and both angles"),
+                1 => TextReading<HeadsetBearing>.Refused($"both angles belong to it: the listed one of this size is {found[0].FitKey}", cursor.Position),
+                _ => TextReading<HeadsetBearing>.Several(found, "bearings of this size come with other angles: say both, as in 40x52x7 45/45"),
             };
         }
 
@@ -38,7 +38,7 @@ internal static class HeadsetBearingText
         {
             if (bearing.Inner == inner && bearing.Outer == outer)
             {
-                return Reading<HeadsetBearing>.Of(bearing);
+                return TextReading<HeadsetBearing>.Of(bearing);
             }
         }
 

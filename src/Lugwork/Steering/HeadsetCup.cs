@@ -161,7 +161,7 @@ public sealed class HeadsetCup : Standard<HeadsetCup>, IInterfaceValue<HeadsetCu
     public static HeadsetCup OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<HeadsetCup> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<HeadsetCup> Read(ReadOnlySpan<char> text) => ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class HeadsetCupDimensions

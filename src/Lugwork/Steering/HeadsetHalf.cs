@@ -65,14 +65,14 @@ public readonly record struct HeadsetHalf : ISpanParsable<HeadsetHalf>, IUtf8Spa
     /// <summary>Reads one half in any case: "EC34", "zs44/28.6", "IS 52 / 40".</summary>
     /// <param name="text">Any text.</param>
     /// <returns>The half, or the reason and the character from which on the text was refused.</returns>
-    public static Reading<HeadsetHalf> Read(ReadOnlySpan<char> text) =>
-        HeadsetText.TryRead(text, out HeadsetHalf half) ? Reading<HeadsetHalf>.Of(half) : Reading<HeadsetHalf>.Refused(HeadsetText.WhyNoHalf(text));
+    public static TextReading<HeadsetHalf> Read(ReadOnlySpan<char> text) =>
+        HeadsetText.TryRead(text, out HeadsetHalf half) ? TextReading<HeadsetHalf>.Of(half) : TextReading<HeadsetHalf>.Refused(HeadsetText.WhyNoHalf(text));
 
     /// <summary>Reads one half out of UTF-8, by the same grammar.</summary>
     /// <param name="utf8Text">Any bytes.</param>
     /// <returns>The half, or the reason and the byte from which on the text was refused.</returns>
-    public static Reading<HeadsetHalf> Read(ReadOnlySpan<byte> utf8Text) =>
-        HeadsetText.TryRead(utf8Text, out HeadsetHalf half) ? Reading<HeadsetHalf>.Of(half) : Reading<HeadsetHalf>.Refused(HeadsetText.WhyNoHalf(utf8Text));
+    public static TextReading<HeadsetHalf> Read(ReadOnlySpan<byte> utf8Text) =>
+        HeadsetText.TryRead(utf8Text, out HeadsetHalf half) ? TextReading<HeadsetHalf>.Of(half) : TextReading<HeadsetHalf>.Refused(HeadsetText.WhyNoHalf(utf8Text));
 
     /// <inheritdoc/>
     public static HeadsetHalf Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>

@@ -36,14 +36,14 @@ public readonly record struct HeadsetPair : ISpanParsable<HeadsetPair>, IUtf8Spa
     /// </summary>
     /// <param name="text">Any text.</param>
     /// <returns>The code, or the reason and the character from which on the text was refused.</returns>
-    public static Reading<HeadsetPair> Read(ReadOnlySpan<char> text) =>
-        HeadsetText.TryRead(text, out HeadsetPair pair) ? Reading<HeadsetPair>.Of(pair) : Reading<HeadsetPair>.Refused(HeadsetText.WhyNoPair(text));
+    public static TextReading<HeadsetPair> Read(ReadOnlySpan<char> text) =>
+        HeadsetText.TryRead(text, out HeadsetPair pair) ? TextReading<HeadsetPair>.Of(pair) : TextReading<HeadsetPair>.Refused(HeadsetText.WhyNoPair(text));
 
     /// <summary>Reads two halves out of UTF-8, by the same grammar.</summary>
     /// <param name="utf8Text">Any bytes.</param>
     /// <returns>The code, or the reason and the byte from which on the text was refused.</returns>
-    public static Reading<HeadsetPair> Read(ReadOnlySpan<byte> utf8Text) =>
-        HeadsetText.TryRead(utf8Text, out HeadsetPair pair) ? Reading<HeadsetPair>.Of(pair) : Reading<HeadsetPair>.Refused(HeadsetText.WhyNoPair(utf8Text));
+    public static TextReading<HeadsetPair> Read(ReadOnlySpan<byte> utf8Text) =>
+        HeadsetText.TryRead(utf8Text, out HeadsetPair pair) ? TextReading<HeadsetPair>.Of(pair) : TextReading<HeadsetPair>.Refused(HeadsetText.WhyNoPair(utf8Text));
 
     /// <inheritdoc/>
     public static HeadsetPair Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>

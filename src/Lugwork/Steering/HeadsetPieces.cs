@@ -139,7 +139,7 @@ internal static class HeadsetPieces
                 return new(Verdict.DoesNotFit, Reasons.NothingToMate);
             }
 
-            StemFoot foot = StemFoot.OfFitCode(fixing);
+            StemFixing foot = StemFixing.OfFitCode(fixing);
             return !foot.IsQuill ? new(Verdict.Fits, NoQuill)
                 : mark != 0 && depth < mark ? new(Verdict.Unsafe, AboveMark)
                 : mark != 0 && depth < Least(foot) ? (depth < Floor(foot) ? new(Verdict.Unsafe, TwoDiameters) : new(Verdict.NeedsMeasuring, LowMark))
@@ -148,14 +148,14 @@ internal static class HeadsetPieces
                 : new(Verdict.Unsafe, AboveRule);
         }
 
-        private static long Least(StemFoot foot) => foot.Hundredths * (Nanometres.PerMillimetre / 100) * 5 / 2;
+        private static long Least(StemFixing foot) => foot.Hundredths * (Nanometres.PerMillimetre / 100) * 5 / 2;
 
-        private static long Floor(StemFoot foot) => foot.Hundredths * (Nanometres.PerMillimetre / 100) * 2;
+        private static long Floor(StemFixing foot) => foot.Hundredths * (Nanometres.PerMillimetre / 100) * 2;
 
         private static ImmutableArray<long> EveryLeast()
         {
             ImmutableArray<long>.Builder cuts = ImmutableArray.CreateBuilder<long>();
-            foreach (StemFoot foot in StemFoot.All)
+            foreach (StemFixing foot in StemFixing.All)
             {
                 if (foot.IsQuill)
                 {

@@ -33,5 +33,5 @@ public sealed class HeadsetStyle : Standard<HeadsetStyle>, IInterfaceValue<Heads
     public static HeadsetStyle OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<HeadsetStyle> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<HeadsetStyle> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -82,7 +82,7 @@ internal static class HeadsetText
         draft.On(Letter.Blank, start, start);
         HalfStates half = Half(draft, 1, "something unexpected follows the half", true);
         half.EnterFrom(draft, start);
-        return draft.Done();
+        return draft.WithDone();
     }
 
     private static Grammar MakePair()
@@ -117,7 +117,7 @@ internal static class HeadsetText
         draft.On(Letter.Blank, sign, letterI, perhaps);
         lower.EnterFrom(draft, perhaps);
         draft.On(Letter.S, lower.Typed, perhaps);
-        return draft.Done();
+        return draft.WithDone();
     }
 
     /// <summary>One half: style, bore, and a second number behind a slash, with units and blanks.</summary>

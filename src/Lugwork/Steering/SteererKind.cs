@@ -33,5 +33,5 @@ public sealed class SteererKind : Standard<SteererKind>, IInterfaceValue<Steerer
     public static SteererKind OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<SteererKind> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<SteererKind> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -30,5 +30,5 @@ public sealed class SteererPreload : Standard<SteererPreload>, IInterfaceValue<S
     public static SteererPreload OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<SteererPreload> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<SteererPreload> Read(ReadOnlySpan<char> text) => ByName(text);
 }

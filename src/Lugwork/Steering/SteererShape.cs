@@ -83,8 +83,8 @@ public sealed class SteererShape : Standard<SteererShape>, IInterfaceValue<Steer
 
     /// <summary>Reads a shape by inches or millimetres; a taper without figures, or a top alone, keeps every shape that has it.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<SteererShape> Read(ReadOnlySpan<char> text) =>
-        SteererShapeText.Several(text, out string reason) is { IsEmpty: false } several ? Reading<SteererShape>.Several(several, reason) : ByName(SteererShapeText.Plain(text));
+    public static TextReading<SteererShape> Read(ReadOnlySpan<char> text) =>
+        SteererShapeText.Several(text, out string reason) is { IsEmpty: false } several ? TextReading<SteererShape>.Several(several, reason) : ByName(SteererShapeText.Plain(text));
 
     /// <summary>Made when something is first identified.</summary>
     private static class SteererShapeDimensions

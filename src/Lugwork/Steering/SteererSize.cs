@@ -70,8 +70,8 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
 
     /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<SteererSize> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<SteererSize>(text, s => s.Hundredths) is { } sized ? Reading<SteererSize>.Of(sized) : ByName(text);
+    public static TextReading<SteererSize> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<SteererSize>(text, s => s.Hundredths) is { } sized ? TextReading<SteererSize>.Of(sized) : ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class SteererSizeDimensions
@@ -98,7 +98,7 @@ public sealed class SteererSize : Standard<SteererSize>, IInterfaceValue<Steerer
 
         private static (decimal Least, decimal Most)? Quill(SteererSize size)
         {
-            foreach (StemFoot foot in StemFoot.All)
+            foreach (StemFixing foot in StemFixing.All)
             {
                 if (foot.IsQuill && foot.Steerer == size)
                 {

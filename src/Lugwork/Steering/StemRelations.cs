@@ -9,7 +9,7 @@ internal static class StemRelations
         Kind = BridgeKind.Adapter,
         Result = Verdict.NeedsPart,
         What = "a quill adapter: a quill of the steerer's own size with a plain post on top, of the size that the stem clamps; it goes in to its own mark",
-        From = StemFoot.Clamp28Point6.FitCode,
+        From = StemFixing.Clamp28Point6.FitCode,
         To = SteererSize.Mm25Point4.FitCode,
         Caution = Cautions.QuillInsertion,
         Sources = [Sources.SteererRequirement, Sources.CommonPractice],
@@ -60,7 +60,7 @@ internal static class StemRelations
         Kind = BridgeKind.Shim,
         Result = Verdict.NeedsMeasuring,
         What = "steerer shim 25.4 to 28.6 over the full clamp height",
-        From = StemFoot.Clamp28Point6.FitCode,
+        From = StemFixing.Clamp28Point6.FitCode,
         To = SteererSize.Mm25Point4.FitCode,
         Caution = Cautions.SteeringCare,
         Sources = [Sources.Memory],
@@ -77,21 +77,21 @@ internal static class StemRelations
             return new(Verdict.DoesNotFit, Reasons.NothingToMate);
         }
 
-        StemFoot foot = StemFoot.OfFitCode(values[2]);
+        StemFixing foot = StemFixing.OfFitCode(values[2]);
         SteererSize size = SteererSize.OfFitCode(values[0]);
         bool threaded = values[1] == SteererKind.Threaded.FitCode;
         return foot.IsQuill ? Quill(foot, size, threaded) : threaded ? new(Verdict.Unsafe, OnThreads) : Clamp(foot, size);
     }
 
     /// <summary>A quill that its steerer is too small for does not go in; any other goes in, and holds only where steerer and size are its own.</summary>
-    private static Outcome Quill(StemFoot foot, SteererSize size, bool threaded) =>
+    private static Outcome Quill(StemFixing foot, SteererSize size, bool threaded) =>
         foot.Steerer.Hundredths > size.Hundredths ? new(Verdict.DoesNotFit, QuillTooLarge)
         : !threaded ? new(Verdict.Unsafe, QuillInThreadless)
         : foot.Steerer == size ? new(Verdict.Fits, RightSize)
         : new(Verdict.Unsafe, QuillLoose);
 
-    private static Outcome Clamp(StemFoot foot, SteererSize size) =>
+    private static Outcome Clamp(StemFixing foot, SteererSize size) =>
         foot.Steerer == size ? new(Verdict.Fits, RightSize)
-        : foot == StemFoot.Clamp28Point6 && size == SteererSize.Mm25Point4 ? new(Verdict.NeedsMeasuring, Reasons.Check3, Shim)
+        : foot == StemFixing.Clamp28Point6 && size == SteererSize.Mm25Point4 ? new(Verdict.NeedsMeasuring, Reasons.Check3, Shim)
         : new(Verdict.DoesNotFit, foot.Steerer.Hundredths > size.Hundredths ? TooLarge : TooSmall);
 }

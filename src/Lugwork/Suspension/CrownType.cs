@@ -30,5 +30,5 @@ public sealed class CrownType : Standard<CrownType>, IInterfaceValue<CrownType>
     public static CrownType OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<CrownType> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<CrownType> Read(ReadOnlySpan<char> text) => ByName(text);
 }

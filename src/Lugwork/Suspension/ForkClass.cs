@@ -124,7 +124,7 @@ public sealed class ForkClass : Standard<ForkClass>, IInterfaceValue<ForkClass>
 
     /// <summary>Reads a key or a name: "29 x 120", "26 rigid corrected 80". A wheel alone, "29 rigid" and "road" keep every class that they leave open.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ForkClass> Read(ReadOnlySpan<char> text)
+    public static TextReading<ForkClass> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> plain = Trim(text);
         plain = plain.Length <= InchText.MostLetters && InchText.Plain(plain) is var inches && inches.EndsWith(" in", StringComparison.Ordinal) ? inches.AsSpan()[..^3] : plain;
@@ -132,12 +132,12 @@ public sealed class ForkClass : Standard<ForkClass>, IInterfaceValue<ForkClass>
         {
             if (plain.Equals(wheel, StringComparison.OrdinalIgnoreCase))
             {
-                return Reading<ForkClass>.Several(Under(wheel.Replace(' ', '-') + "-"), "say travel or purpose as well: forks for one wheel differ in length");
+                return TextReading<ForkClass>.Several(Under(wheel.Replace(' ', '-') + "-"), "say travel or purpose as well: forks for one wheel differ in length");
             }
         }
 
         return plain.Equals("road", StringComparison.OrdinalIgnoreCase) || plain.Equals("700c road", StringComparison.OrdinalIgnoreCase)
-            ? Reading<ForkClass>.Several([.. Under("700c-rim"), .. Under("700c-disc")], "say rim or disc brake")
+            ? TextReading<ForkClass>.Several([.. Under("700c-rim"), .. Under("700c-disc")], "say rim or disc brake")
             : ByName(text) is { Values.IsEmpty: false } || text.Length > InchText.MostLetters ? ByName(text)
             : ByName(InchText.Plain(text).Replace(" in x ", " in ", StringComparison.OrdinalIgnoreCase));
     }

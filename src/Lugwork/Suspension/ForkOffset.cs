@@ -70,8 +70,8 @@ public sealed class ForkOffset : Standard<ForkOffset>, IInterfaceValue<ForkOffse
     public static ForkOffset OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ForkOffset> Read(ReadOnlySpan<char> text) =>
-        ByName(text) is { Values.IsEmpty: false } read ? read : SizedText.IsLength(text) ? Reading<ForkOffset>.Refused("a kind of fork is expected, such as road or 29; a figure in millimetres is measured, not read") : ByName(text);
+    public static TextReading<ForkOffset> Read(ReadOnlySpan<char> text) =>
+        ByName(text) is { Values.IsEmpty: false } read ? read : SizedText.IsLength(text) ? TextReading<ForkOffset>.Refused("a kind of fork is expected, such as road or 29; a figure in millimetres is measured, not read") : ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class ForkOffsetDimensions

@@ -65,8 +65,8 @@ public sealed class ShockBush : Standard<ShockBush>, IInterfaceValue<ShockBush>
 
     /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ShockBush> Read(ReadOnlySpan<char> text) =>
-        SizedText.Find<ShockBush>(text, b => b.Inside) is { } sized ? Reading<ShockBush>.Of(sized) : ByName(text);
+    public static TextReading<ShockBush> Read(ReadOnlySpan<char> text) =>
+        SizedText.Find<ShockBush>(text, b => b.Inside) is { } sized ? TextReading<ShockBush>.Of(sized) : ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class ShockBushDimensions

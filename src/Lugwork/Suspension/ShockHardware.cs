@@ -90,19 +90,19 @@ public readonly record struct ShockHardware : IInterfaceValue<ShockHardware>
 
     /// <summary>Reads width and bolt, in either order: "22.2 x 8", "M8 x 22.2 mm".</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ShockHardware> Read(ReadOnlySpan<char> text)
+    public static TextReading<ShockHardware> Read(ReadOnlySpan<char> text)
     {
         TextCursor cursor = new(text);
         if (TextCursor.IsNegative(text) || !Number(ref cursor, out long first) || !cursor.TryTimes() || !Number(ref cursor, out long second) || !cursor.AtEnd)
         {
-            return Reading<ShockHardware>.Refused("width and bolt in millimetres are expected, such as 22.2x8", Math.Min(cursor.Position, text.Length));
+            return TextReading<ShockHardware>.Refused("width and bolt in millimetres are expected, such as 22.2x8", Math.Min(cursor.Position, text.Length));
         }
 
         (long bolt, long width) = first < second ? (first, second) : (second, first);
         const long Hundredth = Nanometres.PerMillimetre / 100;
         return width % Hundredth == 0 && bolt % Hundredth == 0 && width / Hundredth is >= LeastWidth and <= MostWidth && bolt / Hundredth is >= LeastBolt and <= MostBolt && width != bolt
-            ? Reading<ShockHardware>.Of(new((int)(width / Hundredth), (int)(bolt / Hundredth)))
-            : Reading<ShockHardware>.Refused("the width is 10 to 80 mm and the bolt 5 to 12 mm, to a hundredth");
+            ? TextReading<ShockHardware>.Of(new((int)(width / Hundredth), (int)(bolt / Hundredth)))
+            : TextReading<ShockHardware>.Refused("the width is 10 to 80 mm and the bolt 5 to 12 mm, to a hundredth");
     }
 
     /// <inheritdoc/>

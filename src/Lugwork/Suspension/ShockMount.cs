@@ -43,5 +43,5 @@ public sealed class ShockMount : Standard<ShockMount>, IInterfaceValue<ShockMoun
     public static ShockMount OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ShockMount> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<ShockMount> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -133,7 +133,7 @@ public sealed class ShockSize : Standard<ShockSize>, IInterfaceValue<ShockSize>
 
     /// <summary>Reads a size in millimetres or inches, the mount before or behind it: "210x55", "trunnion 185 x 55", "7.875 x 2.25 in". Without a mount, sizes that both mounts have are kept as two readings.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ShockSize> Read(ReadOnlySpan<char> text) => Find(text) is { } named ? Reading<ShockSize>.Of(named) : ShockSizeText.Read(text) ?? ByName(text);
+    public static TextReading<ShockSize> Read(ReadOnlySpan<char> text) => Find(text) is { } named ? TextReading<ShockSize>.Of(named) : ShockSizeText.Read(text) ?? ByName(text);
 
     private static ShockSize Metric(int code, ShockMount mount, int eye, int stroke, Source source)
     {

@@ -9,7 +9,7 @@ internal static class ShockSizeText
     private const long MostInches = 15 * Nanometres.PerMillimetre;
 
     /// <summary>The reading; null where the text is no two lengths, so that it can still be a name.</summary>
-    public static Reading<ShockSize>? Read(ReadOnlySpan<char> text)
+    public static TextReading<ShockSize>? Read(ReadOnlySpan<char> text)
     {
         if (TextCursor.IsNegative(text))
         {
@@ -33,9 +33,9 @@ internal static class ShockSizeText
         ImmutableArray<ShockSize> found = Of(eye, stroke, mount);
         return found.Length switch
         {
-            0 => Reading<ShockSize>.Refused("no shock of this length and stroke is listed; the frame maker's figure counts, length first, then stroke, as in 210x55"),
-            1 => Reading<ShockSize>.Of(found[0]),
-            _ => Reading<ShockSize>.Several(found, "say eyelet or trunnion: both come in this size, and neither goes in place of the other"),
+            0 => TextReading<ShockSize>.Refused("no shock of this length and stroke is listed; the frame maker's figure counts, length first, then stroke, as in 210x55"),
+            1 => TextReading<ShockSize>.Of(found[0]),
+            _ => TextReading<ShockSize>.Several(found, "say eyelet or trunnion: both come in this size, and neither goes in place of the other"),
         };
     }
 

@@ -137,7 +137,7 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
 
     /// <summary>Reads the ISO diameter, or a label that says one seat beyond doubt: "650B", "26 x 1 3/8 E.A.3", "29 x 2.4". An inch size alone gives all seats that share it, and so do 650 and 700 without a letter.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<BeadSeat> Read(ReadOnlySpan<char> text)
+    public static TextReading<BeadSeat> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
         if (trimmed.EndsWith("mm", StringComparison.OrdinalIgnoreCase))
@@ -147,19 +147,19 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
 
         if (trimmed is "700")
         {
-            return Reading<BeadSeat>.Several([.. SeatsOf700], "700 without a letter is a label of 622 mm rims today and of 647 mm ones once, and a rare bead seat, then written ISO 700; give the ISO diameter, or measure");
+            return TextReading<BeadSeat>.Several([.. SeatsOf700], "700 without a letter is a label of 622 mm rims today and of 647 mm ones once, and a rare bead seat, then written ISO 700; give the ISO diameter, or measure");
         }
 
         if (Find(trimmed) is { } found || (IsoMark.TryStrip(trimmed, out ReadOnlySpan<char> rest) && (found = Find(rest)) is not null))
         {
-            return Reading<BeadSeat>.Of(found);
+            return TextReading<BeadSeat>.Of(found);
         }
 
         string inches = trimmed.TrimEnd("\"\u2033 in").ToString();
         ImmutableArray<BeadSeat> shared = [.. All.Where(b => Array.Exists(b.InchClass.Split(" / "), c => c == inches))];
-        return shared.Length == 1 ? Reading<BeadSeat>.Of(shared[0])
+        return shared.Length == 1 ? TextReading<BeadSeat>.Of(shared[0])
             : shared.IsEmpty ? OfLabel(trimmed)
-            : Reading<BeadSeat>.Several(shared, "an inch size is shared by several bead seats; give the ISO diameter in millimetres");
+            : TextReading<BeadSeat>.Several(shared, "an inch size is shared by several bead seats; give the ISO diameter in millimetres");
     }
 
     /// <summary>700 is a label far more often than a bead seat.</summary>
@@ -171,15 +171,15 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
     /// <summary>The diameter as it is written: with ISO in front where the number alone is a label.</summary>
     internal static string Key(int millimetres) => FormattableString.Invariant($"{(millimetres == Label700 ? IsoMark.Written : "")}{millimetres}");
 
-    private static Reading<BeadSeat> OfLabel(ReadOnlySpan<char> text)
+    private static TextReading<BeadSeat> OfLabel(ReadOnlySpan<char> text)
     {
         ImmutableArray<BeadSeat> seats = TyreLabels.Seats(text, out bool doubtful);
         return seats.Length switch
         {
-            0 => Reading<BeadSeat>.Refused("no rim has this bead seat; give the ISO diameter in millimetres, such as 622"),
-            > 1 => Reading<BeadSeat>.Several(seats, "rims of different bead seats carry this label; give the ISO diameter in millimetres"),
-            _ when doubtful => Reading<BeadSeat>.Refused($"the label is easily taken for another; it should be {seats[0]} mm: make sure by the ISO number"),
-            _ => Reading<BeadSeat>.Of(seats[0]),
+            0 => TextReading<BeadSeat>.Refused("no rim has this bead seat; give the ISO diameter in millimetres, such as 622"),
+            > 1 => TextReading<BeadSeat>.Several(seats, "rims of different bead seats carry this label; give the ISO diameter in millimetres"),
+            _ when doubtful => TextReading<BeadSeat>.Refused($"the label is easily taken for another; it should be {seats[0]} mm: make sure by the ISO number"),
+            _ => TextReading<BeadSeat>.Of(seats[0]),
         };
     }
 }

@@ -53,7 +53,7 @@ public sealed class BeadedEdgeSeat : Standard<BeadedEdgeSeat>, IInterfaceValue<B
 
     /// <summary>Reads "HB 372"; the bare number is refused, since rims for wired tyres are named by such numbers.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<BeadedEdgeSeat> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<BeadedEdgeSeat> Read(ReadOnlySpan<char> text) => ByName(text);
 
     private static class SeatsByMeasure
     {

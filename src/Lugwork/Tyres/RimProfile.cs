@@ -64,5 +64,5 @@ public sealed class RimProfile : Standard<RimProfile>, IInterfaceValue<RimProfil
     public static RimProfile OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<RimProfile> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<RimProfile> Read(ReadOnlySpan<char> text) => ByName(text);
 }

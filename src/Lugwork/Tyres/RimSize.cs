@@ -89,7 +89,7 @@ public readonly record struct RimSize : IInterfaceValue<RimSize>
     /// Reads "622x19C", "SS 400x20", "19-622", "622 x 19 TC", with letters before or behind. Where both numbers could be either, the rim has both readings.
     /// </summary>
     /// <param name="text">Any text.</param>
-    public static Reading<RimSize> Read(ReadOnlySpan<char> text) => RimText.Read(text);
+    public static TextReading<RimSize> Read(ReadOnlySpan<char> text) => RimText.Read(text);
 
     /// <inheritdoc/>
     public static RimSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => InterfaceText.Parse<RimSize>(s);

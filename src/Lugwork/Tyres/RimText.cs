@@ -10,7 +10,7 @@ internal static class RimText
 
     private const long PerTenth = Nanometres.PerMillimetre / 10;
 
-    public static Reading<RimSize> Read(ReadOnlySpan<char> text)
+    public static TextReading<RimSize> Read(ReadOnlySpan<char> text)
     {
         if (text.Length > 60)
         {
@@ -63,7 +63,7 @@ internal static class RimText
             : Sized(first, second, type, marked);
     }
 
-    private static Reading<RimSize> Sized(long first, long second, RimType? type, bool marked)
+    private static TextReading<RimSize> Sized(long first, long second, RimType? type, bool marked)
     {
         ImmutableArray<RimSize>.Builder sizes = ImmutableArray.CreateBuilder<RimSize>();
         const long Label700 = BeadSeat.Label700 * Nanometres.PerMillimetre;
@@ -85,7 +85,7 @@ internal static class RimText
 
             return sizes.Count == 0
                 ? Refused("an inner width is 10 to 100 mm, in whole tenths", 0)
-                : Reading<RimSize>.Several(sizes.ToImmutable(), "700 is a label of 622 mm rims today and of 647 mm ones once, and a rare bead seat; give the ISO diameter, such as 622x19C");
+                : TextReading<RimSize>.Several(sizes.ToImmutable(), "700 is a label of 622 mm rims today and of 647 mm ones once, and a rare bead seat; give the ISO diameter, such as 622x19C");
         }
 
         Add(first, second);
@@ -97,8 +97,8 @@ internal static class RimText
         return sizes.Count switch
         {
             0 => Refused(IsSeat(first) || IsSeat(second) ? "an inner width is 10 to 100 mm, in whole tenths" : "no rim has such a bead seat; give the ISO diameter in millimetres, such as 622", 0),
-            1 => Reading<RimSize>.Of(sizes[0]),
-            _ => Reading<RimSize>.Several(sizes.ToImmutable(), "both numbers can be the bead seat"),
+            1 => TextReading<RimSize>.Of(sizes[0]),
+            _ => TextReading<RimSize>.Several(sizes.ToImmutable(), "both numbers can be the bead seat"),
         };
 
         void Add(long bead, long width)
@@ -136,5 +136,5 @@ internal static class RimText
         return null;
     }
 
-    private static Reading<RimSize> Refused(string reason, int position) => Reading<RimSize>.Refused(reason, position);
+    private static TextReading<RimSize> Refused(string reason, int position) => TextReading<RimSize>.Refused(reason, position);
 }

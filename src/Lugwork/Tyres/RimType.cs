@@ -40,8 +40,8 @@ public sealed class RimType : Standard<RimType>, IInterfaceValue<RimType>
 
     /// <summary>Reads a code or a name. "Hooked" alone is several: crochet, tubeless crochet or the old hooked bead.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<RimType> Read(ReadOnlySpan<char> text) =>
+    public static TextReading<RimType> Read(ReadOnlySpan<char> text) =>
         Trim(text).Equals("hooked", StringComparison.OrdinalIgnoreCase)
-            ? Reading<RimType>.Several([Crochet, HookedBead, TubelessCrochet], "'hooked' is said of crochet rims and of the old hooked-bead type")
+            ? TextReading<RimType>.Several([Crochet, HookedBead, TubelessCrochet], "'hooked' is said of crochet rims and of the old hooked-bead type")
             : ByName(text);
 }

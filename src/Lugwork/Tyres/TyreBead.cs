@@ -33,5 +33,5 @@ public sealed class TyreBead : Standard<TyreBead>, IInterfaceValue<TyreBead>
     public static TyreBead OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<TyreBead> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<TyreBead> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -30,5 +30,5 @@ public sealed class TyreHold : Standard<TyreHold>, IInterfaceValue<TyreHold>
     public static TyreHold OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<TyreHold> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<TyreHold> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -230,14 +230,14 @@ public sealed class TyreLabel : Standard<TyreLabel>, IInterfaceValue<TyreLabel>
     /// A label that several rows share gives them all. A bare outer diameter such as 26 is refused.
     /// </summary>
     /// <param name="text">Any text.</param>
-    public static Reading<TyreLabel> Read(ReadOnlySpan<char> text)
+    public static TextReading<TyreLabel> Read(ReadOnlySpan<char> text)
     {
         ReadOnlySpan<char> trimmed = Trim(text);
         if (!LabelText.TryRead(trimmed, out LabelKey key))
         {
             return Find(trimmed) is { } named
-                ? Reading<TyreLabel>.Of(named)
-                : Reading<TyreLabel>.Refused("a label is an outer diameter by a width, such as 26 x 1.75, 28 x 1 1/2 or 650 x 38B");
+                ? TextReading<TyreLabel>.Of(named)
+                : TextReading<TyreLabel>.Refused("a label is an outer diameter by a width, such as 26 x 1.75, 28 x 1 1/2 or 650 x 38B");
         }
 
         Span<int> found = stackalloc int[TyreLabels.Most];
@@ -250,10 +250,10 @@ public sealed class TyreLabel : Standard<TyreLabel>, IInterfaceValue<TyreLabel>
 
         return count switch
         {
-            0 when key.IsBare => Reading<TyreLabel>.Refused("an outer diameter alone is shared by several bead seats; give the whole label or the ISO size"),
-            0 => Reading<TyreLabel>.Refused("this label is in no table; give the ISO size such as 37-622"),
-            1 => Reading<TyreLabel>.Of(labels[0]),
-            _ => Reading<TyreLabel>.Several(labels.ToImmutable(), "tyres for different rims carry this label; its mark, such as E.A.3 or S-6, or the ISO size tells them apart"),
+            0 when key.IsBare => TextReading<TyreLabel>.Refused("an outer diameter alone is shared by several bead seats; give the whole label or the ISO size"),
+            0 => TextReading<TyreLabel>.Refused("this label is in no table; give the ISO size such as 37-622"),
+            1 => TextReading<TyreLabel>.Of(labels[0]),
+            _ => TextReading<TyreLabel>.Several(labels.ToImmutable(), "tyres for different rims carry this label; its mark, such as E.A.3 or S-6, or the ISO size tells them apart"),
         };
     }
 }

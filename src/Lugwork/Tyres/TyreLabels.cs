@@ -131,7 +131,7 @@ internal static class TyreLabels
     }
 
     /// <summary>What a label says that is no single size; null where the text is none.</summary>
-    public static Reading<TyreSize>? Explain<TChar>(ReadOnlySpan<TChar> text)
+    public static TextReading<TyreSize>? Explain<TChar>(ReadOnlySpan<TChar> text)
         where TChar : unmanaged
     {
         Span<int> rows = stackalloc int[Most];
@@ -160,8 +160,8 @@ internal static class TyreLabels
         }
 
         return covered && sizes.Count > 1
-            ? Reading<TyreSize>.Several(sizes.ToImmutable(), "tyres with this label are printed with different ISO sizes; read the number on the sidewall")
-            : Reading<TyreSize>.Refused($"the label says the bead seat only, {string.Join(" or ", Seats(rows[..count]))} mm; give the number printed as 37-622 on the sidewall{Printed(sizes)}");
+            ? TextReading<TyreSize>.Several(sizes.ToImmutable(), "tyres with this label are printed with different ISO sizes; read the number on the sidewall")
+            : TextReading<TyreSize>.Refused($"the label says the bead seat only, {string.Join(" or ", Seats(rows[..count]))} mm; give the number printed as 37-622 on the sidewall{Printed(sizes)}");
     }
 
     /// <summary>The bead seats of a label, and whether one of its rows leaves a doubt; none where the text is no label.</summary>

@@ -70,13 +70,13 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     /// Labels that stand for several sizes give several readings; those that say the bead seat only, decimal ones among them, are refused with it.
     /// </summary>
     /// <param name="text">Any text.</param>
-    public static Reading<TyreSize> Read(ReadOnlySpan<char> text) =>
-        TyreText.TryRead(text, out TyreSize size) ? Reading<TyreSize>.Of(size) : TyreText.Explain(text);
+    public static TextReading<TyreSize> Read(ReadOnlySpan<char> text) =>
+        TyreText.TryRead(text, out TyreSize size) ? TextReading<TyreSize>.Of(size) : TyreText.Explain(text);
 
     /// <summary>Reads a size out of UTF-8, by the same grammar.</summary>
     /// <param name="utf8Text">Any bytes.</param>
-    public static Reading<TyreSize> Read(ReadOnlySpan<byte> utf8Text) =>
-        TyreText.TryRead(utf8Text, out TyreSize size) ? Reading<TyreSize>.Of(size) : TyreText.Explain(utf8Text);
+    public static TextReading<TyreSize> Read(ReadOnlySpan<byte> utf8Text) =>
+        TyreText.TryRead(utf8Text, out TyreSize size) ? TextReading<TyreSize>.Of(size) : TyreText.Explain(utf8Text);
 
     /// <inheritdoc/>
     public static TyreSize Parse(ReadOnlySpan<char> s, IFormatProvider? provider) =>

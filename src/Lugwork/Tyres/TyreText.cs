@@ -87,12 +87,12 @@ internal static class TyreText
     }
 
     /// <summary>Why a text that was refused is no single size; several, where it stands for several.</summary>
-    public static Reading<TyreSize> Explain<TChar>(ReadOnlySpan<TChar> text)
+    public static TextReading<TyreSize> Explain<TChar>(ReadOnlySpan<TChar> text)
         where TChar : unmanaged
     {
         if (IsoMark.TryStrip(text, out ReadOnlySpan<TChar> rest))
         {
-            return Reading<TyreSize>.Refused("a width of 18 to 132 mm and a bead seat of the standard are expected behind the mark, such as ISO 37-622", text.Length - rest.Length);
+            return TextReading<TyreSize>.Refused("a width of 18 to 132 mm and a bead seat of the standard are expected behind the mark, such as ISO 37-622", text.Length - rest.Length);
         }
 
         long stop = Numbers(text, out int a, out int b, out bool letterC);
@@ -103,7 +103,7 @@ internal static class TyreText
 
         if (stop != Grammar.Whole)
         {
-            return Reading<TyreSize>.Refused(stop == Broken ? new("a decimal or inch label is not an ISO size; give the number printed as 37-622 on the sidewall", 0) : Grammar.Why(stop));
+            return TextReading<TyreSize>.Refused(stop == Broken ? new("a decimal or inch label is not an ISO size; give the number printed as 37-622 on the sidewall", 0) : Grammar.Why(stop));
         }
 
         if (a == 700)
@@ -118,11 +118,11 @@ internal static class TyreText
 
         if (letterC)
         {
-            return Reading<TyreSize>.Refused("only 700C labels are read; give the ISO size such as 37-622");
+            return TextReading<TyreSize>.Refused("only 700C labels are read; give the ISO size such as 37-622");
         }
 
         (int width, int bead) = Ordered(a, b);
-        return Reading<TyreSize>.Refused(width is < LeastWidth or > MostWidth ? "a tyre is 18 to 132 mm wide" : $"no rim has a bead seat of {bead} mm");
+        return TextReading<TyreSize>.Refused(width is < LeastWidth or > MostWidth ? "a tyre is 18 to 132 mm wide" : $"no rim has a bead seat of {bead} mm");
     }
 
     /// <summary>Slot 1 the first number, 2 the second, 3 a letter C, 4 and 5 what stands behind a decimal mark.</summary>
@@ -149,7 +149,7 @@ internal static class TyreText
         byte letterC = draft.Kept(3, Behind, ends: true);
         draft.On(Letter.C, letterC, [.. second.Ends, bare, behindUnit]);
         Unit(draft, Behind, letterC);
-        return draft.Done();
+        return draft.WithDone();
     }
 
     /// <summary>Blanks, "mm" and blanks behind some states; gives the state behind the first blanks and that behind the last.</summary>
@@ -228,7 +228,7 @@ internal static class TyreText
     };
 
     /// <summary>A width with 700 behind it: what the label turned round would say, the old 700, and the size as it stands.</summary>
-    private static Reading<TyreSize> Of700(int width)
+    private static TextReading<TyreSize> Of700(int width)
     {
         ImmutableArray<TyreSize>.Builder sizes = ImmutableArray.CreateBuilder<TyreSize>();
         ReadOnlySpan<int> widths = Widths(width);
@@ -239,15 +239,15 @@ internal static class TyreText
 
         sizes.Add(new(width, 647));
         sizes.Add(new(width, BeadSeat.Label700));
-        return Reading<TyreSize>.Several(sizes.ToImmutable(), "a bead seat of 700 mm hardly occurs, the label 700 does: write 700x28C where that is meant, and read the ISO number on the sidewall");
+        return TextReading<TyreSize>.Several(sizes.ToImmutable(), "a bead seat of 700 mm hardly occurs, the label 700 does: write 700x28C where that is meant, and read the ISO number on the sidewall");
     }
 
-    private static Reading<TyreSize> OfLabel(int label)
+    private static TextReading<TyreSize> OfLabel(int label)
     {
         ReadOnlySpan<int> widths = Widths(label);
         if (widths.IsEmpty)
         {
-            return Reading<TyreSize>.Refused("this 700C label is in no table; give the ISO size such as 37-622");
+            return TextReading<TyreSize>.Refused("this 700C label is in no table; give the ISO size such as 37-622");
         }
 
         ImmutableArray<TyreSize>.Builder sizes = ImmutableArray.CreateBuilder<TyreSize>();
@@ -256,6 +256,6 @@ internal static class TyreText
             sizes.Add(new(width, 622));
         }
 
-        return Reading<TyreSize>.Several(sizes.ToImmutable(), "tyres with this label are printed with different ISO widths; read the number on the sidewall");
+        return TextReading<TyreSize>.Several(sizes.ToImmutable(), "tyres with this label are printed with different ISO widths; read the number on the sidewall");
     }
 }

@@ -56,9 +56,9 @@ public sealed class ValveHole : Standard<ValveHole>, IInterfaceValue<ValveHole>
 
     /// <summary>Reads a diameter or the name of a valve.</summary>
     /// <param name="text">Any text.</param>
-    public static Reading<ValveHole> Read(ReadOnlySpan<char> text) =>
-        Same(Trim(text), "SV") ? Reading<ValveHole>.Several([Narrow, Wide], "some packets mean Sclaverand by it, others Schrader valve")
-        : SizedText.Find<ValveHole>(text, h => h._nominal / 10) is { } sized ? Reading<ValveHole>.Of(sized) : ByName(ValveStem.WithoutValve(text));
+    public static TextReading<ValveHole> Read(ReadOnlySpan<char> text) =>
+        Same(Trim(text), "SV") ? TextReading<ValveHole>.Several([Narrow, Wide], "some packets mean Sclaverand by it, others Schrader valve")
+        : SizedText.Find<ValveHole>(text, h => h._nominal / 10) is { } sized ? TextReading<ValveHole>.Of(sized) : ByName(ValveStem.WithoutValve(text));
 
     private static class HolesByMeasure
     {

@@ -44,8 +44,8 @@ public sealed class ValveStem : Standard<ValveStem>, IInterfaceValue<ValveStem>
     public static ValveStem OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<ValveStem> Read(ReadOnlySpan<char> text) =>
-        Same(Trim(text), "SV") ? Reading<ValveStem>.Several([Presta, Schrader], "some packets mean Sclaverand by it, others Schrader valve") : ByName(WithoutValve(text));
+    public static TextReading<ValveStem> Read(ReadOnlySpan<char> text) =>
+        Same(Trim(text), "SV") ? TextReading<ValveStem>.Several([Presta, Schrader], "some packets mean Sclaverand by it, others Schrader valve") : ByName(WithoutValve(text));
 
     /// <summary>"Presta valve" and "Prestaventil" are "Presta".</summary>
     internal static ReadOnlySpan<char> WithoutValve(ReadOnlySpan<char> text)

@@ -49,5 +49,5 @@ public sealed class WidthEdition : Standard<WidthEdition>, IInterfaceValue<Width
     public static WidthEdition OfFitCode(long code) => ByCode(code);
 
     /// <inheritdoc/>
-    public static Reading<WidthEdition> Read(ReadOnlySpan<char> text) => ByName(text);
+    public static TextReading<WidthEdition> Read(ReadOnlySpan<char> text) => ByName(text);
 }

@@ -38,9 +38,9 @@ internal static class BuildLook
         where T : Part => build[slot] as T;
 
     /// <summary>Carbon, metal, or null where it is not known which.</summary>
-    public static bool? IsOfCarbon(this Known<FrameMaterial> material) =>
-        material.State == KnownState.Value ? material.Value == FrameMaterial.Carbon
-        : material.State == KnownState.OneOf && !material.Values.Contains(FrameMaterial.Carbon) ? false : null;
+    public static bool? IsOfCarbon(this Known<Material> material) =>
+        material.State == KnownState.Value ? material.Value == Material.Carbon
+        : material.State == KnownState.OneOf && !material.Values.Contains(Material.Carbon) ? false : null;
 
     public static bool? IsCarbonFrame(this Build build) => build.Frame.Material.IsOfCarbon();
 
@@ -103,14 +103,14 @@ internal static class BuildLook
     public static bool NeedsLine(this Build build, Slot shifter) => build.As<Shifter>(shifter) is { } lever && !(lever.Signal.State == KnownState.Value && !lever.Signal.Value.NeedsLine);
 
     public static bool ShiftsByCable(this Build build) =>
-        build.As<Shifter>(Slot.Shifter)?.Signal.MayBe(ShiftSignal.Cable) == true || build.As<Shifter>(Slot.FrontShifter)?.Signal.MayBe(ShiftSignal.Cable) == true;
+        build.As<Shifter>(Slot.RearShifter)?.Signal.MayBe(ShiftSignal.Cable) == true || build.As<Shifter>(Slot.FrontShifter)?.Signal.MayBe(ShiftSignal.Cable) == true;
 
     /// <summary>A line of this build is a cable, or may be.</summary>
     public static bool PullsCables(this Build build) =>
-        build.ShiftsByCable() || build.HasDropperLine() || (build.Has(Slot.FrontLever) && build.IsFluid(Slot.FrontLever) != true) || (build.Has(Slot.RearLever) && build.IsFluid(Slot.RearLever) != true);
+        build.ShiftsByCable() || build.HasDropperLine() || (build.Has(Slot.FrontBrakeLever) && build.IsFluid(Slot.FrontBrakeLever) != true) || (build.Has(Slot.RearBrakeLever) && build.IsFluid(Slot.RearBrakeLever) != true);
 
     public static bool ShiftsByAir(this Build build) =>
-        build.As<Shifter>(Slot.Shifter)?.Signal.Is(ShiftSignal.Wireless) == true || build.As<Shifter>(Slot.FrontShifter)?.Signal.Is(ShiftSignal.Wireless) == true;
+        build.As<Shifter>(Slot.RearShifter)?.Signal.Is(ShiftSignal.Wireless) == true || build.As<Shifter>(Slot.FrontShifter)?.Signal.Is(ShiftSignal.Wireless) == true;
 
     public static bool IsTubeless(this Build build, Slot tyre) => build.As<Tyre>(tyre)?.Bead.Is(TyreBead.Tubeless) == true;
 
@@ -166,7 +166,7 @@ internal static class BuildLook
     /// <summary>The gears are in the rear hub; null for a body of three lugs alone, which a coaster hub of one speed has too, where no shifter says more.</summary>
     public static bool? HasHubGear(this Build build) =>
         build.As<Wheel>(Slot.RearWheel)?.Body.Values is not { IsEmpty: false } bodies || !bodies.All(HubDrive.GearHub.Bodies.Contains) ? false
-        : bodies.Contains(FreehubBody.HubGearOwn) || (build.As<Shifter>(Slot.Shifter) is { } shifter && !shifter.Signal.Is(ShiftSignal.Single) && !build.Has(Slot.RearDerailleur)) ? true : null;
+        : bodies.Contains(FreehubBody.HubGearOwn) || (build.As<Shifter>(Slot.RearShifter) is { } shifter && !shifter.Signal.Is(ShiftSignal.Single) && !build.Has(Slot.RearDerailleur)) ? true : null;
 
     /// <summary>The rear wheel moves on a shock, stands still, or null where it is not known. By the shock; else by the kind of bicycle, where frames of that kind are sold with or without one alone. Common practice, no source.</summary>
     public static bool? HasRearTravel(this Build build) =>
@@ -179,7 +179,7 @@ internal static class BuildLook
         kind == BicycleKind.Touring || kind == BicycleKind.Road || kind == BicycleKind.Gravel || kind == BicycleKind.Hardtail || kind == BicycleKind.Track || kind == BicycleKind.SingleSpeed || kind == BicycleKind.Bmx;
 
     /// <summary>How the slots of the rear end run: true along the chain, so that the wheel tensions it, false up and down or closed, null where it is not known.</summary>
-    public static bool? WheelTensions(this Build build) => build.Frame.RearSlot.State == KnownState.None ? false : Common(build.Frame.RearSlot, s => s == DropoutSlot.Horizontal);
+    public static bool? WheelTensions(this Build build) => build.Frame.RearDropout.State == KnownState.None ? false : Common(build.Frame.RearDropout, s => s == DropoutSlot.Horizontal);
 
     /// <summary>What holds the wheel: an axle or nuts that are in the build, else the one fastening of a known hub; null where it is not known.</summary>
     public static HubAttachment? HeldBy(this Build build, WheelEnd end) =>
@@ -191,7 +191,7 @@ internal static class BuildLook
     public static bool RunsThroughHeadset(this Build build) => build.Frame.HeadsetCables.Is(CableWay.Through) || build.As<HeadsetCover>(Slot.HeadsetCover)?.Cables.Is(CableWay.Through) == true;
 
     public static bool HasLines(this Build build) =>
-        build.HasAny(Slot.FrontLever, Slot.RearLever) || build.NeedsLine(Slot.Shifter) || build.NeedsLine(Slot.FrontShifter) || build.HasDropperLine();
+        build.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) || build.NeedsLine(Slot.RearShifter) || build.NeedsLine(Slot.FrontShifter) || build.HasDropperLine();
 
     public static bool Takes(this Build build, params ReadOnlySpan<SpindleSeat> seats)
     {

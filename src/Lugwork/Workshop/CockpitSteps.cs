@@ -25,8 +25,8 @@ internal static class CockpitSteps
         },
         new()
         {
-            Id = "fit-controls", Title = "Fit levers and shifters on the bar", Stage = WorkStage.Cockpit, Needed = b => b.HasAny(Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter),
-            Uses = [Slot.Handlebar, Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter], Joints = ["control-on-bar", "levers-one-each-side", "front-brake-hand", "brake-hands-together"],
+            Id = "fit-controls", Title = "Fit levers and shifters on the bar", Stage = WorkStage.Cockpit, Needed = b => b.HasAny(Slot.Controls, Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter),
+            Uses = [Slot.Handlebar, Slot.Controls, Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter], Joints = ["control-on-bar", "levers-one-each-side", "front-brake-hand", "brake-hands-together"],
             After = [new("fit-handlebar", "angle and place are set against the bar that is fixed")],
             Does = b => ["Slide levers and shifters on, and line them up left and right.", b.IsCarbonBar() switch
             {
@@ -36,7 +36,7 @@ internal static class CockpitSteps
             }, "Tighten their clamps so that they hold, and turn in a fall.", "Set which lever works which brake as the country asks for, and as the rider is used to."],
             Tools = _ => [Kit.HexKeys, Kit.TorqueWrench],
             Consumables = b => [b.IsCarbonBar() == true ? Kit.Paste : null], Torques = ControlTorques, Figures = r => [ControlLacks(r.Build)],
-            Checks = b => [b.HasAny(Slot.FrontLever, Slot.RearLever) ? "No lever moves under a firm pull." : "No clamp moves under a firm push.", b.HasAny(Slot.FrontLever, Slot.RearLever) ? "The fingers reach the levers." : null],
+            Checks = b => [b.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) ? "No lever moves under a firm pull." : "No clamp moves under a firm push.", b.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) ? "The fingers reach the levers." : null],
             Cautions = b => [Lugwork.Cautions.BrakeWork, b.IsCarbonBar() == false ? null : Lugwork.Cautions.CarbonBar], Time = WorkTime.HalfHour,
             Shop = b => b.IsCarbonBar() == true ? new(false, "carbon at a clamp cracks where the torque is guessed") : null,
         },
@@ -66,7 +66,7 @@ internal static class CockpitSteps
 
     /// <summary>Rows of flat metal bars alone: on carbon the lower of two makers' figures holds, and no page was read for a drop-bar lever.</summary>
     internal static TorqueFigure?[] ControlTorques(Build build) => build.IsDropBar() != false || build.IsCarbonBar() != false ? []
-        : [build.HasAny(Slot.FrontLever, Slot.RearLever) ? TorqueTable.BrakeTorques.LeverClamp : null, build.HasAny(Slot.Shifter, Slot.FrontShifter) ? TorqueTable.DriveTorques.ShifterClamp : null];
+        : [build.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) ? TorqueTable.BrakeTorques.LeverClamp : null, build.HasAny(Slot.RearShifter, Slot.FrontShifter) ? TorqueTable.DriveTorques.ShifterClamp : null];
 
     internal static WorkFigure? ControlLacks(Build build) => build.IsDropBar() switch
     {
@@ -74,7 +74,7 @@ internal static class CockpitSteps
         false => build.IsCarbonBar() switch
         {
             true => WorkFigure.LacksTorque("control-torque", "torque of levers and shifters on a carbon bar", "the figures of bar maker and lever maker; the lower of the two counts"),
-            false => build.HasAny(Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter) ? null : WorkFigure.LacksTorque("control-torque", "torque of levers and shifters", "whether they brake, shift or both, and their maker's figure"),
+            false => build.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter) ? null : WorkFigure.LacksTorque("control-torque", "torque of levers and shifters", "whether they brake, shift or both, and their maker's figure"),
             _ => WorkFigure.LacksTorque("control-torque", "torque of levers and shifters", "what the bar is made of"),
         },
         _ => WorkFigure.LacksTorque("drop-lever-torque", "torque of levers and shifters", "whether the bar is a drop bar or a flat one"),

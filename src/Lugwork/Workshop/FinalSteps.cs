@@ -54,7 +54,7 @@ internal static class FinalSteps
         },
         new()
         {
-            Id = "bed-in-brakes", Title = "Bed in the discs", Stage = WorkStage.Riding, Needed = b => b.HasAny(Slot.FrontRotor, Slot.RearRotor, Slot.FrontBrake, Slot.RearBrake), Uses = [Slot.FrontBrake, Slot.RearBrake, Slot.FrontRotor, Slot.RearRotor],
+            Id = "bed-in-brakes", Title = "Bed in the discs", Stage = WorkStage.Riding, Needed = b => b.HasAny(Slot.FrontRotor, Slot.RearRotor, Slot.FrontCaliper, Slot.RearCaliper), Uses = [Slot.FrontCaliper, Slot.RearCaliper, Slot.FrontRotor, Slot.RearRotor],
             After = [new("final-inspection", "nobody rides what was not inspected")],
             Does = _ => ["Roll and brake slowly in a yard first; a new disc brake hardly slows the bicycle.", "Bed in discs as the brake maker says: many firm stops from a moderate speed, never to a standstill."],
             Checks = _ => ["Each brake bites evenly and without noise."], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,

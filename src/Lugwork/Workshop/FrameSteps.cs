@@ -127,7 +127,7 @@ internal static class FrameSteps
         },
         new()
         {
-            Id = "check-brake-mounts", Title = "Check the faces of the brake mounts", Stage = WorkStage.Preparation, Needed = b => b.HasAny(Slot.FrontBrake, Slot.RearBrake), Uses = [Slot.Frame, Slot.Fork, Slot.FrontBrake, Slot.RearBrake], After = [Looked],
+            Id = "check-brake-mounts", Title = "Check the faces of the brake mounts", Stage = WorkStage.Preparation, Needed = b => b.HasAny(Slot.FrontCaliper, Slot.RearCaliper), Uses = [Slot.Frame, Slot.Fork, Slot.FrontCaliper, Slot.RearCaliper], After = [Looked],
             Does = _ => ["Clean paint off the faces by hand.", "Lay the caliper or its adapter on: it bears flat on both faces and does not rock.", "Where it rocks, ask frame or fork maker; nothing is cut that may be carbon."],
             Tools = _ => [Kit.Light], Checks = _ => ["The caliper bears flat on both faces.", "The threads take their bolts by hand."],
             Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.QuarterHour,
@@ -192,15 +192,15 @@ internal static class FrameSteps
 
     /// <summary>A universal hanger holds the axle too; of others a wheel knows nothing.</summary>
     private static bool NeedsHanger(Build build) =>
-        build.IsHangerless() != true && (build.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? build.HasAny(Slot.RearDerailleur, Slot.RearWheel, Slot.RearAxle) : build.Has(Slot.RearDerailleur));
+        build.IsHangerless() != true && (build.Frame.Hanger.Is(Drivetrain.Hanger.Universal) ? build.HasAny(Slot.RearDerailleur, Slot.RearWheel, Slot.RearThruAxle) : build.Has(Slot.RearDerailleur));
 
     private static bool Asks(Build build, Slot slot) => build.ToInspect().Any(p => p.Slot == slot);
 
     /// <summary>Frame and fork are both known to be steel, one is known not to be, or null.</summary>
     private static bool? EndsAreSteel(Build build)
     {
-        Known<FrameMaterial>[] materials = [build.Frame.Material, .. build.As<Fork>(Slot.Fork) is { } fork ? new[] { fork.Material } : []];
-        return materials.All(m => m.Is(FrameMaterial.Steel)) ? true : materials.Any(m => m.State == KnownState.Value && m.Value != FrameMaterial.Steel) ? false : null;
+        Known<Material>[] materials = [build.Frame.Material, .. build.As<Fork>(Slot.Fork) is { } fork ? new[] { fork.Material } : []];
+        return materials.All(m => m.Is(Material.Steel)) ? true : materials.Any(m => m.State == KnownState.Value && m.Value != Material.Steel) ? false : null;
     }
 
     /// <summary>By the hanger that is known; of an end without one there is nothing to tighten, and a guess between 1 and 25 N m ruins either.</summary>

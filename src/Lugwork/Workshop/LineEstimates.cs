@@ -101,7 +101,7 @@ internal static class LineEstimates
         return build.IsDropBar() == true ? (half + Bend, FormattableString.Invariant($"{Bend:0} mm of our own along the bend of the drop bar, half the bar")) : (half, "half the bar");
     }
 
-    private static bool EndsAtCrown(Build build) => build.Has(Slot.FrontRimBrake) && !build.Has(Slot.FrontBrake);
+    private static bool EndsAtCrown(Build build) => build.Has(Slot.FrontRimBrake) && !build.Has(Slot.FrontCaliper);
 
     /// <summary>Down to the bottom bracket, and up the seat tube to the lower end of the post, where its depth is known; else the whole seat tube, which is long enough.</summary>
     private static WorkFigure DropperLine(WorkFigure figure, Build build, double toBracket, string along)
@@ -113,7 +113,7 @@ internal static class LineEstimates
             : Told(figure, toBracket + tube, $"{along}, down tube and the whole seat tube, since the depth of the post is not known", build);
     }
 
-    private static bool EndsAtRim(Build build) => build.Has(Slot.RearRimBrake) && !build.Has(Slot.RearBrake);
+    private static bool EndsAtRim(Build build) => build.Has(Slot.RearRimBrake) && !build.Has(Slot.RearCaliper);
 
     /// <summary>Diameter of the bead seat of the rear rim, by the wheel, else by its tyre.</summary>
     private static double? SeatOf(Build build) =>

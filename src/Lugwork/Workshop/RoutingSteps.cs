@@ -9,7 +9,7 @@ internal static class RoutingSteps
     [
         new()
         {
-            Id = "route-lines", Title = "Lay cables, hoses and wires", Stage = WorkStage.Routing, Needed = b => b.HasLines(), Uses = [Slot.Frame, Slot.Fork, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter, Slot.Dropper],
+            Id = "route-lines", Title = "Lay cables, hoses and wires", Stage = WorkStage.Routing, Needed = b => b.HasLines(), Uses = [Slot.Frame, Slot.Fork, Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter, Slot.Dropper],
             After = [new("inspect-parts", "ports, stops and guides are looked at first"), new("prepare-shell", "chips and taps come through the shell"), new("press-headset", "a liner in the head tube is in the way of the press")],
             Does = b =>
             [
@@ -20,7 +20,7 @@ internal static class RoutingSteps
                 "Leave every line long: it is cut with the bar in place, turned fully to both sides.",
             ],
             Tools = b => [Kit.Liner, b.PullsCables() ? Kit.CableCutter : null], Consumables = b => [new("liner-tube", "liner tube for lines inside the frame, foam sleeves against rattle"), b.PullsCables() ? Kit.CableEnds : null],
-            Figures = r => [.. new[] { RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter), SeatFigures.Line(r.Build) }.OfType<WorkFigure>().Select(f => f with { Place = null })],
+            Figures = r => [.. new[] { RoutingFigures.Line(r.Build, WheelEnd.Front), RoutingFigures.Line(r.Build, WheelEnd.Rear), RoutingFigures.Shift(r.Build, Slot.RearShifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter), SeatFigures.Line(r.Build) }.OfType<WorkFigure>().Select(f => f with { Place = null })],
             Checks = b => ["No line is pinched, kinked or rubs on a tube.", b.HasRearTravel() != false ? "With rear suspension the lines have slack through the whole travel." : null],
             Skill = WorkSkill.Practised, Time = WorkTime.Longer,
             Shop = b => b.RunsThroughHeadset() ? new(false, "lines through the headset are cut, led and bled in one go, and redone when one is too short") : null,
@@ -46,5 +46,5 @@ internal static class RoutingFigures
 
     public static WorkFigure? Shift(Build build, Slot shifter) =>
         build.As<Shifter>(shifter) is not { } held || !build.NeedsLine(shifter) ? null
-        : SeatFigures.Stated(shifter == Slot.Shifter ? "shift-line" : "front-shift-line", $"length of the line of the {shifter.Name}", Path, held.HousingLength).Into(shifter, "housingLength", isCut: true);
+        : SeatFigures.Stated(shifter == Slot.RearShifter ? "shift-line" : "front-shift-line", $"length of the line of the {shifter.Name}", Path, held.HousingLength).Into(shifter, "housingLength", isCut: true);
 }

@@ -9,22 +9,22 @@ internal static class SettingSteps
     [
         new()
         {
-            Id = "adjust-brakes", Title = "Adjust the brakes", Stage = WorkStage.SettingUp, Needed = b => b.HasAny(Slot.FrontLever, Slot.RearLever) || b.HasHubBrake(WheelEnd.Front) == true || b.HasHubBrake(WheelEnd.Rear) == true, Uses = [Slot.FrontLever, Slot.RearLever, Slot.FrontBrake, Slot.RearBrake, Slot.FrontRimBrake, Slot.RearRimBrake],
+            Id = "adjust-brakes", Title = "Adjust the brakes", Stage = WorkStage.SettingUp, Needed = b => b.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) || b.HasHubBrake(WheelEnd.Front) == true || b.HasHubBrake(WheelEnd.Rear) == true, Uses = [Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.FrontCaliper, Slot.RearCaliper, Slot.FrontRimBrake, Slot.RearRimBrake],
             After = [new("connect-front-brake", "a brake is set once its lever pulls it"), new("connect-rear-brake", "a brake is set once its lever pulls it"), new("hold-front-hub-brake", "a hub brake is set once its arm is held"), new("hold-rear-hub-brake", "a hub brake is set once its arm is held"), new("bleed-front-brake", "a brake with air in it cannot be set"), new("bleed-rear-brake", "a brake with air in it cannot be set"), new("fit-front-wheel", "the pads are set to the wheel as it stands"), new("fit-rear-wheel", "the pads are set to the wheel as it stands")],
             Does = b =>
             [
                 "Set the brakes so that the wheels turn without rubbing.",
-                b.HasAny(Slot.FrontLever, Slot.RearLever) ? "Set the reach of the levers to the rider's hands." : null,
+                b.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) ? "Set the reach of the levers to the rider's hands." : null,
                 b.HasAny(Slot.FrontRotor, Slot.RearRotor) ? "Wipe the rotors with alcohol." : null,
                 b.HasAny(Slot.FrontRimBrake, Slot.RearRimBrake) ? "Wipe the tracks of the rims with alcohol." : null,
             ],
             Tools = _ => [Kit.HexKeys, Kit.Stand], Consumables = b => [b.HasAny(Slot.FrontRotor, Slot.RearRotor, Slot.FrontRimBrake, Slot.RearRimBrake) ? Kit.Alcohol : null],
-            Checks = b => [b.HasAny(Slot.FrontLever, Slot.RearLever) ? "A firm pull brings no lever to the bar." : null, "Each brake alone holds the bicycle on the spot.", b.Has(Slot.Fork) && (b.Has(Slot.FrontLever) || b.HasHubBrake(WheelEnd.Front) == true) ? "Rocked with the front brake on, the headset has no play." : null], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Checks = b => [b.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) ? "A firm pull brings no lever to the bar." : null, "Each brake alone holds the bicycle on the spot.", b.Has(Slot.Fork) && (b.Has(Slot.FrontBrakeLever) || b.HasHubBrake(WheelEnd.Front) == true) ? "Rocked with the front brake on, the headset has no play." : null], Cautions = _ => [Lugwork.Cautions.BrakeWork], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
             Shop = _ => new(false, "brakes are checked by someone who does it daily, before the first ride"),
         },
         new()
         {
-            Id = "adjust-gears", Title = "Set the gears", Stage = WorkStage.SettingUp, Needed = b => b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) || (b.HasHubGear() == true && b.Has(Slot.Shifter)), Uses = [Slot.RearWheel, Slot.Shifter, Slot.RearDerailleur, Slot.FrontDerailleur, Slot.Chain, Slot.Cassette],
+            Id = "adjust-gears", Title = "Set the gears", Stage = WorkStage.SettingUp, Needed = b => b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) || (b.HasHubGear() == true && b.Has(Slot.RearShifter)), Uses = [Slot.RearWheel, Slot.RearShifter, Slot.RearDerailleur, Slot.FrontDerailleur, Slot.Chain, Slot.Cassette],
             After = [new("fit-chain", "the limits are set with the chain on"), new("connect-shifters", "the shifters pull what is set"), new("align-hanger", "indexing on a bent hanger never settles"), new("tighten-derailleur", "a derailleur that still moves cannot be set")],
             Does = b =>
             [
@@ -40,17 +40,17 @@ internal static class SettingSteps
         },
         new()
         {
-            Id = "set-saddle-height", Title = "Set saddle, bar and levers to the rider", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Seatpost) && b.Has(Slot.Saddle), Uses = [Slot.Seatpost, Slot.Saddle, Slot.Handlebar, Slot.Stem, Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter],
+            Id = "set-saddle-height", Title = "Set saddle, bar and levers to the rider", Stage = WorkStage.SettingUp, Needed = b => b.Has(Slot.Seatpost) && b.Has(Slot.Saddle), Uses = [Slot.Seatpost, Slot.Saddle, Slot.Handlebar, Slot.Stem, Slot.Controls, Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter],
             After = [new("fit-saddle", "the height is measured to the saddle that is on"), new("fit-crankset", "the height is measured from the bottom bracket"), new("fit-handlebar", "the bar is set against the saddle"), new("fit-controls", "the levers are set on the bar as it then stands"), new("align-steering", "the bar is turned in a stem that stands straight")],
             Does = b =>
             [
                 "Set the height from the middle of the bottom bracket along the seat tube to the top of the saddle, and tighten the binder again to the maker's torque.",
                 "Mark it, and look again at the insertion of the post.",
                 b.Has(Slot.Handlebar) ? "Turn the bar in its clamp until the rider's wrists are straight, and tighten it again to the maker's torque." : null,
-                b.HasAny(Slot.FrontLever, Slot.RearLever) ? "Turn the levers into line with the rider's forearms, and tighten them again to the maker's torque." : null,
+                b.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) ? "Turn the levers into line with the rider's forearms, and tighten them again to the maker's torque." : null,
             ],
-            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Torques = b => [SeatSteps.BinderTorque(b), .. b.Has(Slot.Handlebar) ? CockpitSteps.BarTorques(b) : [], .. b.HasAny(Slot.FrontLever, Slot.RearLever) ? CockpitSteps.ControlTorques(b) : []],
-            Figures = r => [SeatFigures.SaddleHeight(r.Build), .. SeatFigures.OfPost(r.Build), SeatSteps.BinderLacks(r.Build), r.Build.HasAny(Slot.FrontLever, Slot.RearLever) ? CockpitSteps.ControlLacks(r.Build) : null],
+            Tools = _ => [Kit.HexKeys, Kit.TorqueWrench, Kit.Caliper], Torques = b => [SeatSteps.BinderTorque(b), .. b.Has(Slot.Handlebar) ? CockpitSteps.BarTorques(b) : [], .. b.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) ? CockpitSteps.ControlTorques(b) : []],
+            Figures = r => [SeatFigures.SaddleHeight(r.Build), .. SeatFigures.OfPost(r.Build), SeatSteps.BinderLacks(r.Build), r.Build.HasAny(Slot.FrontBrakeLever, Slot.RearBrakeLever) ? CockpitSteps.ControlLacks(r.Build) : null],
             Checks = b => ["The mark of the post is still hidden.", b.Has(Slot.Dropper) ? "Fully up, the saddle is at riding height; fully down, it meets neither tyre nor frame, also at full travel." : null], Cautions = b => [Lugwork.Cautions.Insertion, Lugwork.Cautions.BodyRules, b.Has(Slot.Handlebar) && b.IsCarbonBar() != false ? Lugwork.Cautions.CarbonBar : null], Time = WorkTime.QuarterHour,
         },
         new()

@@ -56,7 +56,7 @@ internal static class ShiftSteps
         },
         new()
         {
-            Id = "set-chain-tension", Title = "Set the tension, and see that the rear wheel is tight", Stage = WorkStage.Drivetrain, Needed = b => b.HasFixedChain() == true, Uses = [Slot.Frame, Slot.RearWheel, Slot.RearNuts, Slot.RearAxle, Slot.Chain],
+            Id = "set-chain-tension", Title = "Set the tension, and see that the rear wheel is tight", Stage = WorkStage.Drivetrain, Needed = b => b.HasFixedChain() == true, Uses = [Slot.Frame, Slot.RearWheel, Slot.RearAxleNuts, Slot.RearThruAxle, Slot.Chain],
             After = [new("fit-chain", "the tension is set with the chain or belt on"), new("fit-rear-wheel", "the wheel is in its ends"), new("fit-shock", "the tension is set where the rear travel makes the run longest")],
             Does = b =>
             [
@@ -86,17 +86,17 @@ internal static class ShiftSteps
         },
         new()
         {
-            Id = "connect-shifters", Title = "Join the shifters", Stage = WorkStage.Drivetrain, Needed = b => b.HasAny(Slot.Shifter, Slot.FrontShifter), Uses = [Slot.Shifter, Slot.FrontShifter, Slot.RearDerailleur, Slot.FrontDerailleur],
+            Id = "connect-shifters", Title = "Join the shifters", Stage = WorkStage.Drivetrain, Needed = b => b.HasAny(Slot.RearShifter, Slot.FrontShifter), Uses = [Slot.RearShifter, Slot.FrontShifter, Slot.RearDerailleur, Slot.FrontDerailleur],
             Joints = ["shifter-with-derailleur", "shifter-with-cassette", "front-shifter-with-front-derailleur"],
             After = [new("fit-controls", "the line is measured to the shifter in its place"), new("route-lines", "the line lies in the frame"), new("fit-rear-derailleur", "the line ends there"), new("tighten-derailleur", "its place is set before it is joined"), new("fit-front-derailleur", "the line ends there"), new("set-chain-tension", "the line of a hub gear is set to the wheel that is tight")],
             Does = b => b.ShiftsByCable()
                 ? ["Cut the housing to length with the bar fully turned, grind the ends, put ferrules on.", "Set the shifters to the loosest position.", "Thread and clamp the cables, pull them once, clamp them again.", "Cap the ends."]
-                : b.NeedsLine(Slot.Shifter) || b.NeedsLine(Slot.FrontShifter) ? ["Plug wires or hoses in until they click or sit, as their maker says.", "Charge and fit the battery where there is one."]
+                : b.NeedsLine(Slot.RearShifter) || b.NeedsLine(Slot.FrontShifter) ? ["Plug wires or hoses in until they click or sit, as their maker says.", "Charge and fit the battery where there is one."]
                 : b.ShiftsByAir() ? ["Charge the batteries.", "Pair the shifters with what they shift, as their maker says."]
                 : ["There is nothing to join: nothing is shifted."],
             Tools = b => [b.ShiftsByCable() ? Kit.CableCutter : null, Kit.HexKeys], Consumables = b => [b.ShiftsByCable() ? Kit.CableEnds : null],
             Torques = b => [b.ShiftsByCable() && b.Has(Slot.RearDerailleur) ? TorqueTable.DriveTorques.RearCable : null, b.ShiftsByCable() && b.Has(Slot.FrontDerailleur) ? TorqueTable.DriveTorques.FrontCable : null],
-            Figures = r => [RoutingFigures.Shift(r.Build, Slot.Shifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter), r.Build.ShiftsByCable() && !r.Build.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? WorkFigure.LacksTorque("shift-cable-torque", "torque of the clamp of the shift cable", "the figure of the maker of the hub, or of the derailleur that is still to come") : null], Checks = _ => ["Every click moves something; nothing is strained with the bar fully turned."], Cautions = _ => [Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
+            Figures = r => [RoutingFigures.Shift(r.Build, Slot.RearShifter), RoutingFigures.Shift(r.Build, Slot.FrontShifter), r.Build.ShiftsByCable() && !r.Build.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur) ? WorkFigure.LacksTorque("shift-cable-torque", "torque of the clamp of the shift cable", "the figure of the maker of the hub, or of the derailleur that is still to come") : null], Checks = _ => ["Every click moves something; nothing is strained with the bar fully turned."], Cautions = _ => [Lugwork.Cautions.ShiftSetUp], Skill = WorkSkill.Practised, Time = WorkTime.HalfHour,
         },
     ];
 

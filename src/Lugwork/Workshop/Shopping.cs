@@ -24,9 +24,9 @@ internal static class Shopping
 
     /// <summary>Every line that needs it is a small part to buy, with its ends and its fluid.</summary>
     private static bool ComesWith(Build build, string supply, HashSet<string> parts) =>
-        supply == "hose-ends" || supply.StartsWith("fluid-", StringComparison.Ordinal) ? AllOf(parts, (build.IsFluid(Slot.FrontLever) == true, "front-hose-ends"), (build.IsFluid(Slot.RearLever) == true, "rear-hose-ends"))
+        supply == "hose-ends" || supply.StartsWith("fluid-", StringComparison.Ordinal) ? AllOf(parts, (build.IsFluid(Slot.FrontBrakeLever) == true, "front-hose-ends"), (build.IsFluid(Slot.RearBrakeLever) == true, "rear-hose-ends"))
         : supply == "cable-ends" && AllOf(
-            parts, (MayPull(build, Slot.FrontLever), "front-brake-cable"), (MayPull(build, Slot.RearLever), "rear-brake-cable"), (MayShift(build, Slot.Shifter), "rear-shift-cable"),
+            parts, (MayPull(build, Slot.FrontBrakeLever), "front-brake-cable"), (MayPull(build, Slot.RearBrakeLever), "rear-brake-cable"), (MayShift(build, Slot.RearShifter), "rear-shift-cable"),
             (MayShift(build, Slot.FrontShifter), "front-shift-cable"), (build.HasDropperLine(), "dropper-cable"));
 
     private static bool MayPull(Build build, Slot lever) => build.Has(lever) && build.IsFluid(lever) != true;

@@ -10,12 +10,12 @@ internal sealed class WheelEnd
     }
 
     public static WheelEnd Front { get; } = new(
-        "front", true, Slot.Fork, Slot.FrontWheel, Slot.FrontTyre, Slot.FrontTube, Slot.FrontValve, Slot.FrontRimTape,
-        Slot.FrontRotor, Slot.FrontBrake, Slot.FrontRimBrake, Slot.FrontLever, Slot.FrontAxle, Slot.FrontNuts);
+        "front", true, Slot.Fork, Slot.FrontWheel, Slot.FrontTyre, Slot.FrontInnerTube, Slot.FrontTubelessValve, Slot.FrontRimTape,
+        Slot.FrontRotor, Slot.FrontCaliper, Slot.FrontRimBrake, Slot.FrontBrakeLever, Slot.FrontThruAxle, Slot.FrontAxleNuts);
 
     public static WheelEnd Rear { get; } = new(
-        "rear", false, Slot.Frame, Slot.RearWheel, Slot.RearTyre, Slot.RearTube, Slot.RearValve, Slot.RearRimTape,
-        Slot.RearRotor, Slot.RearBrake, Slot.RearRimBrake, Slot.RearLever, Slot.RearAxle, Slot.RearNuts);
+        "rear", false, Slot.Frame, Slot.RearWheel, Slot.RearTyre, Slot.RearInnerTube, Slot.RearTubelessValve, Slot.RearRimTape,
+        Slot.RearRotor, Slot.RearCaliper, Slot.RearRimBrake, Slot.RearBrakeLever, Slot.RearThruAxle, Slot.RearAxleNuts);
 
     public string Name { get; }
 

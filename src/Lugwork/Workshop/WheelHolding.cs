@@ -12,7 +12,7 @@ internal static class WheelHolding
             : held == HubAttachment.ThruAxle ? ["Grease the axle.", "Lift the wheel in, start the axle by hand, and tighten it to the figure printed on it."]
             : held == HubAttachment.Nuts ? ["Set the wheel straight in the slots, with the washers that hold the axle.", "Tighten both nuts in turn."]
             : held == HubAttachment.QuickRelease ? [
-                !end.IsFront && build.Frame.RearSlot.MayBe(DropoutSlot.Horizontal) ? "Set the wheel into its ends, straight between the stays; slots that run level have no stop." : "Set the wheel fully into its ends.",
+                !end.IsFront && build.Frame.RearDropout.MayBe(DropoutSlot.Horizontal) ? "Set the wheel into its ends, straight between the stays; slots that run level have no stop." : "Set the wheel fully into its ends.",
                 "Set the nut so that the lever begins to grip half-way.",
                 "Close the lever with firm pressure of the palm, along blade or stay, where nothing catches it.",
             ]

@@ -24,7 +24,7 @@ public sealed class FormatTests
         { typeof(SteererSize).FullName!, "38.1", "1.5 in steerer (38.1)", "38.1 mm", "1-1/2 in" },
         { typeof(CrownSeat).FullName!, "39.8", "39.8 mm seat (1.5 in, coded 40)", "39.8 mm", "1.567 in" },
         { typeof(CrownRace).FullName!, "30", "30.0 mm race (1-1/8 in)", "30 mm", "1.181 in" },
-        { typeof(StemFoot).FullName!, "quill-22.2", "22.2 mm quill", "22.2 mm", "0.874 in" },
+        { typeof(StemFixing).FullName!, "quill-22.2", "22.2 mm quill", "22.2 mm", "0.874 in" },
         { typeof(BarClamp).FullName!, "25.4", "25.4 mm", "25.4 mm", "1 in" },
         { typeof(SeatClampSize).FullName!, "34.9", "34.9 mm", "34.9 mm", "1.374 in" },
         { typeof(RotorSize).FullName!, "203", "203 mm", "203 mm", "7.992 in" },

@@ -202,7 +202,7 @@ public sealed class HouseTests
 
         Assert.Equal(Verdict.NotJudged, default);
         Assert.Equal(KnownState.Unknown, default);
-        Assert.False(default(Reading<Dimension>).IsClear);
+        Assert.False(default(TextReading<Dimension>).IsClear);
         Assert.False(default(Fit).ToString().Contains("fits", StringComparison.Ordinal));
     }
 

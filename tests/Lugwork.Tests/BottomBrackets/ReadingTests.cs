@@ -43,7 +43,7 @@ public sealed class ReadingTests
     [InlineData("82.5", "threaded-insert-82.5")]
     public void A_clear_name_is_one_shell(string text, string key)
     {
-        Reading<Shell> reading = Shell.Read(text);
+        TextReading<Shell> reading = Shell.Read(text);
         Assert.Equal(key, reading.IsClear ? reading.Values[0].FitKey : "");
     }
 
@@ -65,7 +65,7 @@ public sealed class ReadingTests
     [InlineData("68", "American-68 BB30-68 BSA-68 French-68 Mid-68 PF30-68 Spanish-68 Swiss-68 T47-68 Thompson-68 pressed-30-68")]
     public void An_ambiguous_name_keeps_all_its_readings(string text, string keys)
     {
-        Reading<Shell> reading = Shell.Read(text);
+        TextReading<Shell> reading = Shell.Read(text);
         Assert.Equal(keys, string.Join(' ', reading.Values.Select(v => v.FitKey).Order(StringComparer.Ordinal)));
         Assert.NotEmpty(reading.Reason);
         Assert.Throws<FormatException>(() => Shell.Parse(text, null));
@@ -87,7 +87,7 @@ public sealed class ReadingTests
     [InlineData("-68.0001")]
     public void What_is_no_shell_is_refused_with_a_reason(string text)
     {
-        Reading<Shell> reading = Shell.Read(text);
+        TextReading<Shell> reading = Shell.Read(text);
         Assert.Empty(reading.Values);
         Assert.NotEmpty(reading.Reason);
     }

@@ -22,14 +22,14 @@ public sealed class BrakeJointTests
     [InlineData("fluid DOT | mineral", "fluid none", Verdict.DoesNotFit)]
     public void Lever_and_caliper_hold_one_fluid_or_none(string lever, string caliper, Verdict expected)
     {
-        Assert.Equal(expected, Judge("front-lever-fluid-with-caliper", "material steel", (Slot.FrontLever, BrakeLever.Read(lever)), (Slot.FrontBrake, Caliper.Read(caliper))).Verdict);
-        Assert.Equal(expected, Judge("rear-lever-fluid-with-caliper", "material steel", (Slot.RearLever, BrakeLever.Read(lever)), (Slot.RearBrake, Caliper.Read(caliper))).Verdict);
+        Assert.Equal(expected, Judge("front-lever-fluid-with-caliper", "material steel", (Slot.FrontBrakeLever, BrakeLever.Read(lever)), (Slot.FrontCaliper, Caliper.Read(caliper))).Verdict);
+        Assert.Equal(expected, Judge("rear-lever-fluid-with-caliper", "material steel", (Slot.RearBrakeLever, BrakeLever.Read(lever)), (Slot.RearCaliper, Caliper.Read(caliper))).Verdict);
     }
 
     [Fact]
     public void Fluids_that_must_not_meet_carry_their_caution_and_their_remedy()
     {
-        Fit fit = Judge("front-lever-fluid-with-caliper", "material steel", (Slot.FrontLever, BrakeLever.Read("fluid DOT")), (Slot.FrontBrake, Caliper.Read("fluid mineral oil")));
+        Fit fit = Judge("front-lever-fluid-with-caliper", "material steel", (Slot.FrontBrakeLever, BrakeLever.Read("fluid DOT")), (Slot.FrontCaliper, Caliper.Read("fluid mineral oil")));
         Assert.NotEmpty(fit.Cautions);
         Assert.Contains(fit.Remedies, r => r.What.Contains("same fluid", StringComparison.Ordinal));
     }
@@ -47,8 +47,8 @@ public sealed class BrakeJointTests
     [InlineData("pull short", "type unknown", Verdict.NeedsMeasuring)]
     public void A_lever_pulls_the_cable_that_the_rim_brake_wants(string lever, string brake, Verdict expected)
     {
-        Assert.Equal(expected, Judge("front-lever-with-rim-brake", "material steel", (Slot.FrontLever, BrakeLever.Read(lever)), (Slot.FrontRimBrake, RimBrake.Read(brake))).Verdict);
-        Assert.Equal(expected, Judge("rear-lever-with-rim-brake", "material steel", (Slot.RearLever, BrakeLever.Read(lever)), (Slot.RearRimBrake, RimBrake.Read(brake))).Verdict);
+        Assert.Equal(expected, Judge("front-lever-with-rim-brake", "material steel", (Slot.FrontBrakeLever, BrakeLever.Read(lever)), (Slot.FrontRimBrake, RimBrake.Read(brake))).Verdict);
+        Assert.Equal(expected, Judge("rear-lever-with-rim-brake", "material steel", (Slot.RearBrakeLever, BrakeLever.Read(lever)), (Slot.RearRimBrake, RimBrake.Read(brake))).Verdict);
     }
 
     [Theory]
@@ -65,8 +65,8 @@ public sealed class BrakeJointTests
     [InlineData("pull short", "type unknown", Verdict.NeedsMeasuring)]
     public void A_lever_works_the_disc_caliper_that_it_is_made_for(string lever, string caliper, Verdict expected)
     {
-        Assert.Equal(expected, Judge("front-lever-with-disc-brake", "material steel", (Slot.FrontLever, BrakeLever.Read(lever)), (Slot.FrontBrake, Caliper.Read(caliper))).Verdict);
-        Assert.Equal(expected, Judge("rear-lever-with-disc-brake", "material steel", (Slot.RearLever, BrakeLever.Read(lever)), (Slot.RearBrake, Caliper.Read(caliper))).Verdict);
+        Assert.Equal(expected, Judge("front-lever-with-disc-brake", "material steel", (Slot.FrontBrakeLever, BrakeLever.Read(lever)), (Slot.FrontCaliper, Caliper.Read(caliper))).Verdict);
+        Assert.Equal(expected, Judge("rear-lever-with-disc-brake", "material steel", (Slot.RearBrakeLever, BrakeLever.Read(lever)), (Slot.RearCaliper, Caliper.Read(caliper))).Verdict);
     }
 
     [Theory]
@@ -289,8 +289,8 @@ public sealed class BrakeJointTests
     [InlineData("1.8", "unknown", "1.5", Verdict.NeedsMeasuring)]
     public void A_rotor_is_as_thick_as_the_caliper_allows(string rotor, string thickest, string thinnest, Verdict expected)
     {
-        Assert.Equal(expected, Judge("front-rotor-thickness-in-caliper", "material steel", (Slot.FrontRotor, Rotor.Read($"thickness {rotor}")), (Slot.FrontBrake, Caliper.Read($"thickestRotor {thickest}; thinnestRotor {thinnest}"))).Verdict);
-        Assert.Equal(expected, Judge("rear-rotor-thickness-in-caliper", "material steel", (Slot.RearRotor, Rotor.Read($"thickness {rotor}")), (Slot.RearBrake, Caliper.Read($"thickestRotor {thickest}; thinnestRotor {thinnest}"))).Verdict);
+        Assert.Equal(expected, Judge("front-rotor-thickness-in-caliper", "material steel", (Slot.FrontRotor, Rotor.Read($"thickness {rotor}")), (Slot.FrontCaliper, Caliper.Read($"thickestRotor {thickest}; thinnestRotor {thinnest}"))).Verdict);
+        Assert.Equal(expected, Judge("rear-rotor-thickness-in-caliper", "material steel", (Slot.RearRotor, Rotor.Read($"thickness {rotor}")), (Slot.RearCaliper, Caliper.Read($"thickestRotor {thickest}; thinnestRotor {thinnest}"))).Verdict);
     }
 
     [Theory]
@@ -311,7 +311,7 @@ public sealed class BrakeJointTests
     [InlineData("FM-rear-160", "flat", "20", "33", "180", Verdict.NeedsMeasuring)]
     [InlineData("PM-160", "post", "unknown", "unknown", "unknown", Verdict.Fits)]
     public void A_flat_mount_bolt_comes_13_mm_through_the_stay(string mount, string foot, string stay, string bolt, string rotor, Verdict expected) => Assert.Equal(
-        expected, Judge("flat-mount-bolt-in-stay", $"rearBrake {mount}; rearStayThickness {stay}", (Slot.RearBrake, Caliper.Read($"{foot}; boltLength {bolt}")), (Slot.RearRotor, Rotor.Read($"size {rotor}"))).Verdict);
+        expected, Judge("flat-mount-bolt-in-stay", $"rearBrake {mount}; rearStayThickness {stay}", (Slot.RearCaliper, Caliper.Read($"{foot}; boltLength {bolt}")), (Slot.RearRotor, Rotor.Read($"size {rotor}"))).Verdict);
 
     [Fact]
     public void The_bolt_of_a_stay_is_the_one_that_the_relation_takes()

@@ -25,7 +25,7 @@ public sealed class BrakeReadingTests
     [InlineData("center pull", 2)]
     public void A_word_alone_keeps_every_class(string text, int readings)
     {
-        Reading<RimBrakeReach> read = RimBrakeReach.Read(text);
+        TextReading<RimBrakeReach> read = RimBrakeReach.Read(text);
         Assert.Equal(readings, read.Values.Length);
         Assert.NotEmpty(read.Reason);
         Assert.False(RimBrakeReach.TryParse(text, null, out _));

@@ -18,8 +18,8 @@ public sealed class HubBrakeTests
     [InlineData("pull unknown", "roller", Verdict.NeedsMeasuring)]
     public void A_lever_is_judged_with_the_brake_of_the_hub(string lever, string brake, Verdict expected)
     {
-        Fit rear = Judge("rear-lever-with-hub-brake", "material steel", (Slot.RearLever, BrakeLever.Read(lever)), (Slot.RearWheel, Wheel.Read($"hubBrake {brake}")));
-        Fit front = Judge("front-lever-with-hub-brake", "material steel", (Slot.FrontLever, BrakeLever.Read(lever)), (Slot.FrontWheel, Wheel.Read($"hubBrake {brake}")));
+        Fit rear = Judge("rear-lever-with-hub-brake", "material steel", (Slot.RearBrakeLever, BrakeLever.Read(lever)), (Slot.RearWheel, Wheel.Read($"hubBrake {brake}")));
+        Fit front = Judge("front-lever-with-hub-brake", "material steel", (Slot.FrontBrakeLever, BrakeLever.Read(lever)), (Slot.FrontWheel, Wheel.Read($"hubBrake {brake}")));
         Assert.Equal((expected, expected), (rear.Verdict, front.Verdict));
         Assert.True(expected != Verdict.Fits || brake == "none" != rear.Cautions.Contains(Cautions.ReactionArm));
     }
@@ -40,7 +40,7 @@ public sealed class HubBrakeTests
     [Fact]
     public void Where_nobody_said_that_the_hub_has_a_brake_no_joint_asks() =>
         Assert.DoesNotContain(
-            Build.From(Frame.Read("material steel")).With(Wheel.Read("hub R135-QR"), Slot.RearWheel).With(BrakeLever.Read("pull short"), Slot.RearLever).Check().Fits,
+            Build.From(Frame.Read("material steel")).With(Wheel.Read("hub R135-QR"), Slot.RearWheel).With(BrakeLever.Read("pull short"), Slot.RearBrakeLever).Check().Fits,
             f => f.Joint!.Id is "rear-lever-with-hub-brake" or "hub-brake-arm-on-frame");
 
     [Theory]
@@ -50,15 +50,15 @@ public sealed class HubBrakeTests
     public void A_caliper_in_which_a_cable_presses_fluid_wants_a_lever_with_a_cable(string lever, Verdict pull, Verdict fluid)
     {
         Caliper caliper = Caliper.Read("post; type disc-cable-hydraulic; fluid mineral oil");
-        Assert.Equal(pull, Judge("front-lever-with-disc-brake", "material steel", (Slot.FrontLever, BrakeLever.Read(lever)), (Slot.FrontBrake, caliper)).Verdict);
-        Assert.Equal(fluid, Judge("front-lever-fluid-with-caliper", "material steel", (Slot.FrontLever, BrakeLever.Read(lever)), (Slot.FrontBrake, caliper)).Verdict);
+        Assert.Equal(pull, Judge("front-lever-with-disc-brake", "material steel", (Slot.FrontBrakeLever, BrakeLever.Read(lever)), (Slot.FrontCaliper, caliper)).Verdict);
+        Assert.Equal(fluid, Judge("front-lever-fluid-with-caliper", "material steel", (Slot.FrontBrakeLever, BrakeLever.Read(lever)), (Slot.FrontCaliper, caliper)).Verdict);
     }
 
     [Theory]
     [InlineData("pull newer-road", "type disc-cable-road", Verdict.Fits)]
     [InlineData("pull newer-road", "type disc-cable-off-road", Verdict.DoesNotFit)]
     public void A_newer_road_lever_works_a_road_cable_disc(string lever, string caliper, Verdict expected) =>
-        Assert.Equal(expected, Judge("front-lever-with-disc-brake", "material steel", (Slot.FrontLever, BrakeLever.Read(lever)), (Slot.FrontBrake, Caliper.Read(caliper))).Verdict);
+        Assert.Equal(expected, Judge("front-lever-with-disc-brake", "material steel", (Slot.FrontBrakeLever, BrakeLever.Read(lever)), (Slot.FrontCaliper, Caliper.Read(caliper))).Verdict);
 
     [Theory]
     [InlineData("center-lock", "six-bolt; carrier bolts", Verdict.Fits)]

@@ -40,7 +40,7 @@ internal static class Bench
         Judge("rear-rotor-on-hub", "material steel", (Slot.RearWheel, Wheel.Read(wheel)), (Slot.RearRotor, Rotor.Read(rotor))).Verdict;
 
     public static Verdict OnMount(string frame, string caliper, string rotor) =>
-        Judge("rear-caliper-on-mount", frame, (Slot.RearBrake, Caliper.Read(caliper)), (Slot.RearRotor, Rotor.Read(rotor))).Verdict;
+        Judge("rear-caliper-on-mount", frame, (Slot.RearCaliper, Caliper.Read(caliper)), (Slot.RearRotor, Rotor.Read(rotor))).Verdict;
 
     /// <summary>A whole bicycle with a part in every slot, of which everything is known and everything fits: cable discs and rim brakes under the same levers.</summary>
     public static Build WholeBicycle() => Whole;
@@ -59,11 +59,11 @@ internal static class Bench
         .With(Cassette.Read("9-speed HG; smallest sprocket 11; largest sprocket 28"))
         .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8; least thickness 1.5"), Slot.FrontRotor)
         .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8; least thickness 1.5"), Slot.RearRotor)
-        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; adapter on none; second adapter none"), Slot.FrontBrake)
-        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; adapter on none; second adapter none"), Slot.RearBrake)
+        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; adapter on none; second adapter none"), Slot.FrontCaliper)
+        .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; adapter on none; second adapter none"), Slot.RearCaliper)
         .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; rails 7-round; material aluminium; binder gap 2; rider limit 115 kg; system limit none; use condition 4"))
-        .With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontAxle)
-        .With(ThruAxle.Read("M12x1.5; length 163"), Slot.RearAxle)
+        .With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontThruAxle)
+        .With(ThruAxle.Read("M12x1.5; length 163"), Slot.RearThruAxle)
         .With(Headset.Read("upper ZS44/28.6; lower ZS56/40; threadless; upper skirt 12; lower skirt 12; upper bearing 30.15x41x6.5-36/45; lower bearing 40x52x7-45/45; upper stack 12; lower stack 10"))
         .With(Stem.Read("material aluminium; 28.6 clamp; bar 31.8; mark none; insertion none; rider limit 115 kg; system limit none; use condition 3; clamp height 40; spacers below 10; spacers above 5"))
         .With(Handlebar.Read("material aluminium; width 740; 31.8; grip 22.2; rider limit none; system limit 140 kg; use condition 3"))
@@ -73,23 +73,23 @@ internal static class Bench
         .With(Crankset.Read("ring line 46; shell width 68; material aluminium; spindle 24-road; pedals 9/16; rings 9; bolt circle 5x110; direct mount 8-bolt; largest ring 46; chainline gravel-2x; designed width none; smallest ring 34; crank length 170; Q factor 146"))
         .With(Pedals.Read("9/16; height 16; reach 62"))
         .With(Chain.Read("9-speed; pitches 108; over 24 pitches 304.9"))
-        .With(BrakeLever.Read("pull short; fluid none; hose length 900; hand left"), Slot.FrontLever)
-        .With(BrakeLever.Read("pull short; fluid none; hose length 900; hand right"), Slot.RearLever)
+        .With(BrakeLever.Read("pull short; fluid none; hose length 900; hand left"), Slot.FrontBrakeLever)
+        .With(BrakeLever.Read("pull short; fluid none; hose length 900; hand right"), Slot.RearBrakeLever)
         .With(RimBrake.Read("road caliper; reach 47-57; bolt recessed; pads for aluminium"), Slot.FrontRimBrake)
         .With(RimBrake.Read("road caliper; reach 47-57; bolt recessed; pads for aluminium"), Slot.RearRimBrake)
-        .With(AxleNuts.Read("M9x1"), Slot.FrontNuts)
-        .With(AxleNuts.Read("M10x1"), Slot.RearNuts)
+        .With(AxleNuts.Read("M9x1"), Slot.FrontAxleNuts)
+        .With(AxleNuts.Read("M10x1"), Slot.RearAxleNuts)
         .With(RearDerailleur.Read("M10 bolt; chain 9; cable; pull R; capacity 33; largest sprocket 34; smallest sprocket 11; chain allowance 2"))
-        .With(Shifter.Read("cable; pull R; spacing 9; with derailleur allowed; with sprockets none; housing length 1500"), Slot.Shifter)
+        .With(Shifter.Read("cable; pull R; spacing 9; with derailleur allowed; with sprockets none; housing length 1500"), Slot.RearShifter)
         .With(Shifter.Read("cable; pull R; spacing none; with derailleur allowed; with sprockets none; housing length 1500"), Slot.FrontShifter)
         .With(FrontDerailleur.Read("31.8; speeds 9; chainline gravel-2x; cable; difference 16"))
         .With(ChainGuide.Read("ISCG05"))
         .With(Chainring.Read("bolt circle 5x110; direct mount none; teeth 46; speeds 9"))
         .With(Shock.Read("size 210x55; lower hardware 22.2x8; upper hardware 22.2x8; eyelet 12.7; bush 12.7"))
-        .With(InnerTube.Read("622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48"), Slot.FrontTube)
-        .With(InnerTube.Read("622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48"), Slot.RearTube)
-        .With(TubelessValve.Read("Presta; length 44"), Slot.FrontValve)
-        .With(TubelessValve.Read("Presta; length 44"), Slot.RearValve)
+        .With(InnerTube.Read("622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48"), Slot.FrontInnerTube)
+        .With(InnerTube.Read("622; other seat none; tyres from 28; tyres to 47; Presta; valve length 48"), Slot.RearInnerTube)
+        .With(TubelessValve.Read("Presta; length 44"), Slot.FrontTubelessValve)
+        .With(TubelessValve.Read("Presta; length 44"), Slot.RearTubelessValve)
         .With(RimTape.Read("width 21"), Slot.FrontRimTape)
         .With(RimTape.Read("width 21"), Slot.RearRimTape)
         .With(HeadsetCartridge.Read("30.15x41x6.5-36/45"), Slot.UpperBearing)

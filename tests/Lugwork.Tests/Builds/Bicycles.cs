@@ -35,7 +35,7 @@ internal static class Bicycles
     private static readonly string[] Depths = ["79", "80", "110", "210", "211", "unknown", "frame-specific"];
 
     public static Frame Frame(Random random) => Lugwork.Frame.Read(
-        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearSlot {Of(random, Slots)}; {FrameOfDrive(random)}; upperBoreDepth {Of(random, Skirts)}; lowerBoreDepth {Of(random, Skirts)}; headsetCables {Of(random, Ways)}; shellBore {Of(random, ["40.99", "41.04", "41.05", "45.98", "none", "unknown"])}; shellFace {Of(random, ["bare", "painted", "other-insert", "unknown"])}; binder {Of(random, ["collar", "welded-tabs", "unknown"])}; dropperEntry {Of(random, ["hole", "no-hole", "unknown"])}; {Carries(random, "loadLimit")}");
+        $"rear {Of(random, RearEnds)}; material {Of(random, Materials)}; seatTube {Of(random, Bores)}; rearBrake {Of(random, RearMounts)}; largestRearRotor {Of(random, Limits)}; leastInsertion 80; mostInsertion 210; {RearEnd(random)}; headTube {Of(random, HeadTubes)}; shell {Of(random, Shells)}; seatTubeOutside {Of(random, [.. Collars, "none"])}; largestRearTyre {Of(random, Largest)}; rearTriangle {Of(random, Triangles)}; {RimPlace(random, "rear")}; rearStayThickness {Of(random, ["20", "25", "none", "unknown"])}; rearAxleLength {Of(random, AxleLengths)}; rearDropout {Of(random, Slots)}; {FrameOfDrive(random)}; upperBoreDepth {Of(random, Skirts)}; lowerBoreDepth {Of(random, Skirts)}; headsetCables {Of(random, Ways)}; shellBore {Of(random, ["40.99", "41.04", "41.05", "45.98", "none", "unknown"])}; shellFace {Of(random, ["bare", "painted", "other-insert", "unknown"])}; binder {Of(random, ["collar", "welded-tabs", "unknown"])}; dropperEntry {Of(random, ["hole", "no-hole", "unknown"])}; {Carries(random, "loadLimit")}");
     private static readonly string[] Mounts = ["28.6", "31.8", "34.9", "braze-on", "S2", "S3", "E-type", "none", "unknown", "proprietary"];
     private static readonly string[] Teeth = ["32", "34", "38", "39", "46", "none", "unknown"];
     private static readonly string[] Shocks = ["210x50", "210x55", "trunnion 185x55", "200x57", "none", "unknown"];
@@ -51,7 +51,7 @@ internal static class Bicycles
     private static readonly string[] Circles = ["5x130", "5x110", "4x110-uneven", "5x110-offset", "none", "unknown"];
     private static readonly string[] Arms = ["3-bolt", "8-bolt", "own", "unknown"];
     private static string FrameOfDrive(Random random) =>
-        $"frontMount {Of(random, Mounts)}; guideTabs {Of(random, ["ISCG", "ISCG05", "none", "unknown"])}; largestRing {Of(random, Teeth)}; shock {Of(random, Shocks)}; lowerShockHardware {Of(random, Hardware)}; upperShockHardware {Of(random, Hardware)}; longestFork {Of(random, Lengths)}; mostForkTravel {Of(random, Travels)}; forkCrowns {Of(random, ["single", "dual", "unknown"])}";
+        $"frontDerailleurMount {Of(random, Mounts)}; chainGuideTabs {Of(random, ["ISCG", "ISCG05", "none", "unknown"])}; largestRing {Of(random, Teeth)}; shock {Of(random, Shocks)}; lowerShockHardware {Of(random, Hardware)}; upperShockHardware {Of(random, Hardware)}; longestFork {Of(random, Lengths)}; mostForkTravel {Of(random, Travels)}; forkCrowns {Of(random, ["single", "dual", "unknown"])}";
     private static readonly string[] Skirts = ["9", "12", "none", "unknown", "not covered"];
     private static readonly string[] Bearings = ["30.15x41x6.5-36/45", "30.15x41x7-45/45", "40x52x7-45/45", "40x52x6.5-36/45", "40x51.8x8-36/45", "unknown"];
     private static readonly string[] Ways = ["outside", "through", "unknown"];
@@ -76,12 +76,12 @@ internal static class Bicycles
         : slot == Slot.FrontTyre || slot == Slot.RearTyre ? Tyre.Read($"size {Of(random, ["28-622", "29-622", "37-622", "62-622", "40-635"])}; bead {Of(random, ["wired", "folding", "tubeless", "unknown"])}; hold {Of(random, Holds)}")
         : slot == Slot.Cassette ? Cassette.Read($"pattern {Of(random, Patterns)}; thread {Of(random, Threads24)}; lockring {Of(random, ["lockring", "none", "unknown"])}; spacing {Of(random, Spacings)}")
         : slot == Slot.FrontRotor || slot == Slot.RearRotor ? Rotor.Read($"size {Of(random, ["140", "160", "180", "203", "unknown"])}; fixing {Of(random, ["six-bolt", "center-lock", "unknown"])}; lockring {Of(random, ["internal", "external", "none", "unknown"])}; carrier {Of(random, ["bolts", "pins", "with-lockring", "none", "unknown"])}; thickness {Of(random, ["1.5", "1.8", "2.0", "1.8 ± 0.05", "unknown"])}")
-        : slot == Slot.FrontBrake || slot == Slot.RearBrake ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}; {Of(random, ["type hydraulic disc; fluid mineral oil", "type hydraulic disc", "type disc-cable-road", "type disc-cable-hydraulic; fluid mineral oil", "type disc-cable-off-road; fluid none", "fluid DOT", "fluid none", "type unknown"])}; thickestRotor {Of(random, ["1.8", "2.0", "none", "unknown"])}; thinnestRotor {Of(random, ["1.5", "none", "unknown"])}; boltLength {Of(random, ["33", "38", "none", "unknown"])}")
+        : slot == Slot.FrontCaliper || slot == Slot.RearCaliper ? Caliper.Read($"mounting {Of(random, ["post", "flat", "unknown"])}; {Of(random, ["type hydraulic disc; fluid mineral oil", "type hydraulic disc", "type disc-cable-road", "type disc-cable-hydraulic; fluid mineral oil", "type disc-cable-off-road; fluid none", "fluid DOT", "fluid none", "type unknown"])}; thickestRotor {Of(random, ["1.8", "2.0", "none", "unknown"])}; thinnestRotor {Of(random, ["1.5", "none", "unknown"])}; boltLength {Of(random, ["33", "38", "none", "unknown"])}")
         : slot == Slot.Seatpost ? Seatpost.Read($"diameter {Of(random, Posts)}; mark {Of(random, ["75", "90", "unknown"])}; insertion {Of(random, Depths)}; railClamp {Of(random, Heads)}; material {Of(random, Materials)}; binderGap {Of(random, ["0.9", "1", "none", "unknown"])}; {Carries(random, "riderLimit")}")
         : Other(slot, random);
 
     private static Part Other(Slot slot, Random random) =>
-        slot == Slot.FrontAxle || slot == Slot.RearAxle ? ThruAxle.Read($"thread {Of(random, Threads)}; length {Of(random, AxleLengths)}")
+        slot == Slot.FrontThruAxle || slot == Slot.RearThruAxle ? ThruAxle.Read($"thread {Of(random, Threads)}; length {Of(random, AxleLengths)}")
         : slot == Slot.Headset ? Headset.Read(Of(random, Headsets))
         : slot == Slot.Stem ? Stem.Read($"fixing {Of(random, ["clamp-28.6", "clamp-25.4", "quill-22.2", "25.4", "unknown"])}; bar {Of(random, Clamps)}; mark {Of(random, ["60", "none", "unknown"])}; insertion {Of(random, ["59.9", "60", "unknown"])}; {Carries(random, "riderLimit")}")
         : slot == Slot.Handlebar ? Handlebar.Read($"clamp {Of(random, Clamps)}; grip {Of(random, BarEnds)}; {Carries(random, "riderLimit")}")
@@ -91,11 +91,11 @@ internal static class Bicycles
         : slot == Slot.Crankset ? Crankset.Read($"spindle {Of(random, ["24-road", "24-MTB", "28.99", "30-long", "30-short", "square-JIS", "square-ISO", "24", "unknown"])}; pedalThread {Of(random, ["9/16", "1/2", "French", "unknown"])}; rings {Of(random, Speeds)}; boltCircle {Of(random, Circles)}; directMount {Of(random, [.. Arms, "none"])}; largestRing {Of(random, Teeth)}; chainline {Of(random, Chainlines)}; designedWidth {Of(random, ["68", "73", "unknown"])}")
         : slot == Slot.Pedals ? Pedals.Read($"thread {Of(random, ["9/16", "1/2", "French", "unknown"])}; sides {Of(random, ["pair", "two-left", "unknown"])}")
         : slot == Slot.Chain ? Chain.Read($"size {Of(random, Speeds)}")
-        : slot == Slot.FrontLever || slot == Slot.RearLever ? BrakeLever.Read(Of(random, ["pull short", "pull long", "pull newer-road", "pull short; fluid none", "fluid " + Of(random, Fluids[..2]), "pull none", "fluid unknown"]))
+        : slot == Slot.FrontBrakeLever || slot == Slot.RearBrakeLever ? BrakeLever.Read(Of(random, ["pull short", "pull long", "pull newer-road", "pull short; fluid none", "fluid " + Of(random, Fluids[..2]), "pull none", "fluid unknown"]))
         : slot == Slot.FrontRimBrake || slot == Slot.RearRimBrake ? RimBrake.Read($"type {Of(random, ["rim-caliper", "centre-pull", "cantilever", "direct-pull", "u-brake", "unknown"])}; reach {Of(random, ["39-49", "47-57", "short", "centre-pull-61-61", "none", "unknown"])}; bolt {Of(random, Bolts)}; pads {Of(random, ["for-aluminium", "for-carbon", "unknown"])}")
-        : slot == Slot.FrontNuts || slot == Slot.RearNuts ? AxleNuts.Read($"thread {Of(random, AxleThreads)}")
+        : slot == Slot.FrontAxleNuts || slot == Slot.RearAxleNuts ? AxleNuts.Read($"thread {Of(random, AxleThreads)}")
         : slot == Slot.RearDerailleur ? RearDerailleur.Read($"mount {Of(random, ["M10-bolt", "direct-mount", "hangerless", "unknown"])}; chain {Of(random, Speeds)}; signal {Of(random, Signals)}; actuation {Of(random, Families)}")
-        : slot == Slot.Shifter || slot == Slot.FrontShifter ? Shifter.Read($"signal {Of(random, Signals)}; actuation {Of(random, Families)}; spacing {Of(random, Spacings)}; withDerailleur {Of(random, Words)}; withSprockets {Of(random, Words)}")
+        : slot == Slot.RearShifter || slot == Slot.FrontShifter ? Shifter.Read($"signal {Of(random, Signals)}; actuation {Of(random, Families)}; spacing {Of(random, Spacings)}; withDerailleur {Of(random, Words)}; withSprockets {Of(random, Words)}")
         : slot == Slot.FrontDerailleur ? FrontDerailleur.Read($"mount {Of(random, Mounts)}; speeds {Of(random, Speeds)}; chainline {Of(random, Chainlines)}; signal {Of(random, Signals)}")
         : slot == Slot.ChainGuide ? ChainGuide.Read($"mount {Of(random, ["ISCG", "ISCG05", "BB-mount", "derailleur-mount", "unknown"])}")
         : slot == Slot.Chainring ? Chainring.Read($"boltCircle {Of(random, Circles)}; directMount {Of(random, Arms)}; teeth {Of(random, Teeth)}; speeds {Of(random, Speeds)}")
@@ -103,8 +103,8 @@ internal static class Bicycles
         : Smaller(slot, random);
 
     private static Part Smaller(Slot slot, Random random) =>
-        slot == Slot.FrontTube || slot == Slot.RearTube ? InnerTube.Read($"seat {Of(random, ["622", "635", "406", "unknown"])}; otherSeat {Of(random, ["635", "none", "unknown"])}; narrowestTyre {Of(random, ["28", "29", "unknown"])}; widestTyre {Of(random, ["37", "47", "none", "unknown"])}; valve {Of(random, Valves)}; valveLength {Of(random, Stands)}")
-        : slot == Slot.FrontValve || slot == Slot.RearValve ? TubelessValve.Read($"valve {Of(random, Valves)}; length {Of(random, Stands)}")
+        slot == Slot.FrontInnerTube || slot == Slot.RearInnerTube ? InnerTube.Read($"seat {Of(random, ["622", "635", "406", "unknown"])}; otherSeat {Of(random, ["635", "none", "unknown"])}; narrowestTyre {Of(random, ["28", "29", "unknown"])}; widestTyre {Of(random, ["37", "47", "none", "unknown"])}; valve {Of(random, Valves)}; valveLength {Of(random, Stands)}")
+        : slot == Slot.FrontTubelessValve || slot == Slot.RearTubelessValve ? TubelessValve.Read($"valve {Of(random, Valves)}; length {Of(random, Stands)}")
         : slot == Slot.FrontRimTape || slot == Slot.RearRimTape ? RimTape.Read($"width {Of(random, ["9", "9.1", "19", "25", "none", "unknown"])}")
         : slot == Slot.UpperBearing || slot == Slot.LowerBearing ? HeadsetCartridge.Read($"size {Of(random, Bearings)}")
         : slot == Slot.HeadsetCover ? HeadsetCover.Read($"cables {Of(random, Ways)}")
@@ -112,7 +112,7 @@ internal static class Bicycles
         : slot == Slot.Controls ? Controls.Read($"clamp {Of(random, ["drop-bar-lever", "flat-bar-control", "unknown"])}")
         : slot == Slot.Grips ? Grips.Read($"bore {Of(random, BarEnds)}")
         : slot == Slot.ShellAdapter ? ShellAdapter.Read($"kind {Of(random, ["outboard", "inside", "unknown"])}")
-        : slot == Slot.Rider ? Rider.Read($"mass {Of(random, ["82 kg", "100 kg", "unknown"])}; withLuggage {Of(random, ["100 kg", "110 kg", "none", "unknown"])}; system {Of(random, ["110 kg", "120 kg", "none", "unknown"])}; use {Of(random, Uses)}")
+        : slot == Slot.Rider ? Rider.Read($"mass {Of(random, ["82 kg", "100 kg", "unknown"])}; massWithLuggage {Of(random, ["100 kg", "110 kg", "none", "unknown"])}; system {Of(random, ["110 kg", "120 kg", "none", "unknown"])}; use {Of(random, Uses)}")
         : Dropper.Read($"routing {Of(random, ["internal", "external", "wireless", "unknown"])}");
 
     public static Build Any(Random random)

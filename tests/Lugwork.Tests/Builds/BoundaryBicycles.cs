@@ -10,11 +10,11 @@ internal static class BoundaryBicycles
     [
         (Slot.Frame, "chainstay", 400, 450), (Slot.Frame, "headTubeLength", 100, 170), (Slot.Frame, "seatTubeLength", 420, 560), (Slot.Frame, "mostInsertion", 150, 260), (Slot.Frame, "leastInsertion", 60, 100),
         (Slot.Frame, "shortestFork", 370, 400), (Slot.Frame, "downTubeDrop", 1, 9), (Slot.Frame, "smallestOuterRing", 44, 53), (Slot.Frame, "frontCentre", 560, 640), (Slot.Frame, "bottomBracketDrop", 55, 80),
-        (Slot.Frame, "forkOfDesign", 375, 400), (Slot.Frame, "headAngle", 70, 73), (Slot.Frame, "wheelbase", 980, 1030), (Slot.Frame, "slackestHeadAngle", 69, 72), (Slot.Frame, "steepestHeadAngle", 71, 74),
+        (Slot.Frame, "designAxleToCrown", 375, 400), (Slot.Frame, "headAngle", 70, 73), (Slot.Frame, "wheelbase", 980, 1030), (Slot.Frame, "slackestHeadAngle", 69, 72), (Slot.Frame, "steepestHeadAngle", 71, 74),
         (Slot.Fork, "steererLength", 170, 240), (Slot.Fork, "axleToCrown", 370, 410), (Slot.Fork, "knobRise", 1, 15),
         (Slot.Headset, "upperStack", 8, 20), (Slot.Headset, "lowerStack", 4, 15), (Slot.Stem, "clampHeight", 36, 42), (Slot.Stem, "spacersBelow", 2, 40), (Slot.Stem, "spacersAbove", 2, 10),
         (Slot.Rider, "saddleHeight", 640, 800), (Slot.Saddle, "depth", 35, 55), (Slot.Seatpost, "length", 250, 420), (Slot.Seatpost, "mark", 60, 100),
-        (Slot.Crankset, "largestRing", 40, 53), (Slot.Crankset, "smallestRing", 30, 39), (Slot.Crankset, "ringLine", 40, 48), (Slot.Crankset, "crankLength", 160, 180), (Slot.RearWheel, "sprocketLine", 40, 48),
+        (Slot.Crankset, "largestRing", 40, 53), (Slot.Crankset, "smallestRing", 30, 39), (Slot.Crankset, "measuredChainline", 40, 48), (Slot.Crankset, "crankLength", 160, 180), (Slot.RearWheel, "sprocketChainline", 40, 48),
         (Slot.Cassette, "smallestSprocket", 10, 12), (Slot.Cassette, "largestSprocket", 25, 36), (Slot.RearDerailleur, "capacity", 28, 42), (Slot.RearDerailleur, "largestSprocket", 28, 36), (Slot.Chain, "pitches", 100, 120),
         (Slot.Frame, "standover", 740, 820), (Slot.Rider, "inseam", 740, 850), (Slot.Dropper, "travel", 80, 200), (Slot.Dropper, "stack", 40, 70),
         (Slot.Pedals, "height", 10, 25), (Slot.Pedals, "reach", 90, 105), (Slot.Crankset, "qFactor", 140, 180), (Slot.Fork, "largestFrontRotor", 150, 210), (Slot.FrontWheel, "innerWidth", 17, 30),

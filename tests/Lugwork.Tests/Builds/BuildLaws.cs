@@ -56,7 +56,7 @@ public sealed class BuildLaws
     public void Disc_parts_are_missing_unless_the_frame_is_known_to_have_no_mount(string frame, bool disc)
     {
         FitReport report = Build.From(Frame.Read(frame)).Check();
-        foreach (Slot slot in new[] { Slot.RearRotor, Slot.RearBrake, Slot.FrontRotor, Slot.FrontBrake })
+        foreach (Slot slot in new[] { Slot.RearRotor, Slot.RearCaliper, Slot.FrontRotor, Slot.FrontCaliper })
         {
             Assert.Equal(disc, report.Missing.Contains(slot));
             Assert.Equal(disc, report.Build.Needs().Of(slot) is not null);

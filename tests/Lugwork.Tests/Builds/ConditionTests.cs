@@ -60,14 +60,14 @@ public sealed class ConditionTests
     [InlineData("rearDerailleur", "condition used", Verdict.NeedsMeasuring)]
     [InlineData("rearDerailleur", "condition unknown", Verdict.NeedsMeasuring)]
     [InlineData("rearDerailleur", "condition worn", Verdict.DoesNotFit)]
-    [InlineData("frontTube", "condition used", Verdict.NeedsMeasuring)]
-    [InlineData("rearTube", "condition unknown", Verdict.NeedsMeasuring)]
-    [InlineData("rearValve", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("frontInnerTube", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("rearInnerTube", "condition unknown", Verdict.NeedsMeasuring)]
+    [InlineData("rearTubelessValve", "condition used", Verdict.NeedsMeasuring)]
     [InlineData("shellAdapter", "condition used", Verdict.NeedsMeasuring)]
     [InlineData("dropper", "condition inspected", Verdict.Fits)]
     [InlineData("frontWheel", "condition crashed; rim material carbon", Verdict.Unsafe)]
     [InlineData("pedals", "condition used", Verdict.NeedsMeasuring)]
-    [InlineData("frontLever", "condition used", Verdict.NeedsMeasuring)]
+    [InlineData("frontBrakeLever", "condition used", Verdict.NeedsMeasuring)]
     [InlineData("rearRimBrake", "condition damaged", Verdict.Unsafe)]
     [InlineData("headset", "condition worn", Verdict.DoesNotFit)]
     [InlineData("bottomBracket", "condition used", Verdict.NeedsMeasuring)]
@@ -307,7 +307,7 @@ public sealed class ConditionTests
     {
         Build build = With(Slot.RearRotor, "160; six-bolt; condition inspected; " + text);
         Assert.Equal(verdict, build.Check().Fits.Where(f => f.Joint!.Id == "rear-rotor-wear").Select(f => (Verdict?)f.Verdict).SingleOrDefault());
-        Fit caliper = Of(build.With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.RearBrake), "rear-rotor-thickness-in-caliper");
+        Fit caliper = Of(build.With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.RearCaliper), "rear-rotor-thickness-in-caliper");
         Assert.True(verdict is null || (verdict == Verdict.Unsafe) == (caliper.Verdict == Verdict.Unsafe), caliper.ToString());
     }
 
@@ -328,13 +328,13 @@ public sealed class ConditionTests
     [InlineData("1.39", "1.19", Verdict.Unsafe)]
     [InlineData("1.39", "2.2", Verdict.Fits)]
     public void A_mark_that_no_rotor_has_settles_nothing_in_a_caliper(string thickness, string mark, Verdict verdict) =>
-        Assert.Equal(verdict, Of(With(Slot.FrontRotor, $"160; thickness {thickness}; least thickness {mark}").With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.FrontBrake), "front-rotor-thickness-in-caliper").Verdict);
+        Assert.Equal(verdict, Of(With(Slot.FrontRotor, $"160; thickness {thickness}; least thickness {mark}").With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.FrontCaliper), "front-rotor-thickness-in-caliper").Verdict);
 
     [Theory]
     [InlineData("", Verdict.NeedsMeasuring)]
     [InlineData("; least thickness 1.5", Verdict.Fits)]
     public void A_rotor_with_its_mark_read_is_no_longer_asked_about_in_its_caliper(string mark, Verdict verdict) =>
-        Assert.Equal(verdict, Of(With(Slot.FrontRotor, "160; thickness 1.7" + mark).With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.FrontBrake), "front-rotor-thickness-in-caliper").Verdict);
+        Assert.Equal(verdict, Of(With(Slot.FrontRotor, "160; thickness 1.7" + mark).With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.FrontCaliper), "front-rotor-thickness-in-caliper").Verdict);
 
     [Theory]
     [InlineData("1.0", "aluminium", Verdict.Unsafe)]

@@ -17,8 +17,8 @@ public sealed class FittingJointTests
     [InlineData("M12x1.5", "unknown", Verdict.NeedsMeasuring)]
     public void An_axle_has_the_pitch_of_its_end(string end, string axle, Verdict expected)
     {
-        Assert.Equal(expected, Judge("rear-axle-in-frame", $"rear axle thread {end}", (Slot.RearAxle, ThruAxle.Read("thread " + axle))).Verdict);
-        Assert.Equal(expected, Judge("front-axle-in-fork", "material steel", (Slot.Fork, Fork.Read($"front axle thread {end}")), (Slot.FrontAxle, ThruAxle.Read("thread " + axle))).Verdict);
+        Assert.Equal(expected, Judge("rear-axle-in-frame", $"rear axle thread {end}", (Slot.RearThruAxle, ThruAxle.Read("thread " + axle))).Verdict);
+        Assert.Equal(expected, Judge("front-axle-in-fork", "material steel", (Slot.Fork, Fork.Read($"front axle thread {end}")), (Slot.FrontThruAxle, ThruAxle.Read("thread " + axle))).Verdict);
     }
 
     [Theory]
@@ -99,7 +99,7 @@ public sealed class FittingJointTests
     [InlineData("rear 12x142; rear axle thread none", false)]
     [InlineData("rear 135 QR; rear axle thread M12x1.0", true)]
     public void A_thru_axle_is_asked_for_where_the_end_may_take_one(string frame, bool asked) =>
-        Assert.Equal(asked, Build.From(Frame.Read(frame)).Check().Missing.Contains(Slot.RearAxle));
+        Assert.Equal(asked, Build.From(Frame.Read(frame)).Check().Missing.Contains(Slot.RearThruAxle));
 
     [Theory]
     [InlineData("steerer shape straight 1-1/8", "28.6", "30")]
@@ -137,7 +137,7 @@ public sealed class FittingJointTests
     [InlineData("12x142", "own", Verdict.NeedsMeasuring)]
     [InlineData("unknown", "M12x1.5", Verdict.NeedsMeasuring)]
     public void An_axle_has_the_diameter_of_its_end_whatever_thread_is_stated(string end, string axle, Verdict expected) =>
-        Assert.Equal(expected, Judge("rear-axle-diameter", $"rear {end}; rear axle thread {axle}", (Slot.RearAxle, ThruAxle.Read("thread " + axle))).Verdict);
+        Assert.Equal(expected, Judge("rear-axle-diameter", $"rear {end}; rear axle thread {axle}", (Slot.RearThruAxle, ThruAxle.Read("thread " + axle))).Verdict);
 
     [Theory]
     [InlineData("31.8", "28.6", "collar-too-small")]

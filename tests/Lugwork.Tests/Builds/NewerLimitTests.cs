@@ -106,7 +106,7 @@ public sealed class NewerLimitTests
         Build build = Build.From(new Frame()).With(Crankset.Read($"chainline gravel-1x-49.7; ring line {ring}")).With(Wheel.Read($"hub R135-QR; cassette line {cassette}"), Slot.RearWheel).With(Cassette.Read("spacing 11-close"));
         Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "chainline");
         Assert.Equal(verdict, fit.Verdict);
-        Assert.Equal(ring == "unknown" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "ringLine") && ring == "unknown");
+        Assert.Equal(ring == "unknown" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "measuredChainline") && ring == "unknown");
     }
 
     [Theory]
@@ -119,7 +119,7 @@ public sealed class NewerLimitTests
     [InlineData("28.6", 10_000_000, 9_999_999, Verdict.Unsafe)]
     [InlineData("28.6", 0, 0, Verdict.Fits)]
     public void Spacers_on_a_carbon_steerer_end_at_their_figure(string steerer, long spacers, long most, Verdict verdict) =>
-        Assert.Equal(verdict, CarbonSpacers.Below.Judge([FrameMaterial.Carbon.FitCode, SteererSize.Parse(steerer, null).FitCode, spacers, most]).Verdict);
+        Assert.Equal(verdict, CarbonSpacers.Below.Judge([Material.Carbon.FitCode, SteererSize.Parse(steerer, null).FitCode, spacers, most]).Verdict);
 
     [Theory]
     [InlineData("11", 306_323_999, Verdict.Fits)]
@@ -197,9 +197,9 @@ public sealed class NewerLimitTests
     [Fact]
     public void Every_cell_of_materials_is_as_the_rule_says()
     {
-        foreach (FrameMaterial material in FrameMaterial.All)
+        foreach (Material material in Material.All)
         {
-            bool carbon = material == FrameMaterial.Carbon;
+            bool carbon = material == Material.Carbon;
             Assert.Equal(carbon ? Verdict.Unsafe : Verdict.Fits, MaterialRelations.Preload.Judge([material.FitCode, SteererPreload.StarNut.FitCode, SteererKind.Threadless.FitCode]).Verdict);
             Assert.Equal(Verdict.Fits, MaterialRelations.Preload.Judge([material.FitCode, SteererPreload.Expander.FitCode, SteererKind.Threadless.FitCode]).Verdict);
             Assert.Equal(Verdict.DoesNotFit, MaterialRelations.Preload.Judge([material.FitCode, SteererPreload.Expander.FitCode, SteererKind.Threaded.FitCode]).Verdict);

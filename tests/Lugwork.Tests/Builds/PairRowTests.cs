@@ -113,7 +113,7 @@ public sealed class PairRowTests
     [InlineData("either", "left", Verdict.Fits)]
     [InlineData("left | right", "right", Verdict.NeedsMeasuring)]
     public void There_is_a_lever_for_each_hand(string front, string rear, Verdict verdict) =>
-        Assert.Equal(verdict, Of(Check("steel", (Slot.FrontLever, $"hand {front}"), (Slot.RearLever, $"hand {rear}")), "levers-one-each-side").Verdict);
+        Assert.Equal(verdict, Of(Check("steel", (Slot.FrontBrakeLever, $"hand {front}"), (Slot.RearBrakeLever, $"hand {rear}")), "levers-one-each-side").Verdict);
 
     [Theory]
     [InlineData("left", "left", Verdict.Fits)]
@@ -123,7 +123,7 @@ public sealed class PairRowTests
     [InlineData("left | right", "right", Verdict.NeedsMeasuring)]
     public void The_front_brake_is_in_the_hand_that_the_rider_uses(string lever, string rider, Verdict verdict)
     {
-        Fit fit = Of(Check("steel", (Slot.FrontLever, $"hand {lever}"), (Slot.Rider, $"front brake hand {rider}")), "front-brake-hand");
+        Fit fit = Of(Check("steel", (Slot.FrontBrakeLever, $"hand {lever}"), (Slot.Rider, $"front brake hand {rider}")), "front-brake-hand");
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(verdict != Verdict.Fits, fit.Cautions.Any(c => c.Id == "brake-hands"));
     }
@@ -137,14 +137,14 @@ public sealed class PairRowTests
     [InlineData("right", "either", "right", Verdict.Fits)]
     [InlineData("either", "left | right", "right", Verdict.NeedsMeasuring)]
     public void A_lever_for_either_hand_goes_to_the_side_that_is_left(string front, string rear, string rider, Verdict verdict) =>
-        Assert.Equal(verdict, Of(Check("steel", (Slot.FrontLever, $"hand {front}"), (Slot.RearLever, $"hand {rear}"), (Slot.Rider, $"front brake hand {rider}")), "brake-hands-together").Verdict);
+        Assert.Equal(verdict, Of(Check("steel", (Slot.FrontBrakeLever, $"hand {front}"), (Slot.RearBrakeLever, $"hand {rear}"), (Slot.Rider, $"front brake hand {rider}")), "brake-hands-together").Verdict);
 
     [Theory]
     [InlineData("left", "right", Verdict.Fits)]
     [InlineData("right", "right", Verdict.NeedsMeasuring)]
     [InlineData("either", "right", Verdict.Fits)]
     public void The_rear_hose_sweeps_across_to_the_other_side(string port, string lever, Verdict verdict) =>
-        Assert.Equal(verdict, Of(Check($"rear hose side {port}", (Slot.RearLever, $"hand {lever}")), "rear-hose-side").Verdict);
+        Assert.Equal(verdict, Of(Check($"rear hose side {port}", (Slot.RearBrakeLever, $"hand {lever}")), "rear-hose-side").Verdict);
 
     /// <summary>A lever that goes on either side goes to the hand that the front brake leaves.</summary>
     [Theory]
@@ -159,7 +159,7 @@ public sealed class PairRowTests
     [InlineData("left", "right", "82 kg", Verdict.Fits)]
     public void The_rider_s_hand_says_where_a_lever_for_either_side_sits(string port, string lever, string rider, Verdict verdict)
     {
-        Fit fit = Of(Check($"rear hose side {port}", (Slot.RearLever, $"hand {lever}"), (Slot.Rider, rider)), "rear-hose-side-of-rider");
+        Fit fit = Of(Check($"rear hose side {port}", (Slot.RearBrakeLever, $"hand {lever}"), (Slot.Rider, rider)), "rear-hose-side-of-rider");
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(rider == "82 kg" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "frontBrakeHand"));
     }
@@ -167,14 +167,14 @@ public sealed class PairRowTests
     [Fact]
     public void Without_a_port_or_a_stated_lever_the_rider_s_hand_says_nothing_of_the_hose()
     {
-        Assert.DoesNotContain(Check("steel", (Slot.RearLever, "hand either"), (Slot.Rider, "front brake hand left")).Fits, f => f.Joint!.Id == "rear-hose-side-of-rider");
-        Assert.DoesNotContain(Check("rear hose side left", (Slot.RearLever, "pull short"), (Slot.Rider, "front brake hand left")).Fits, f => f.Joint!.Id == "rear-hose-side-of-rider");
+        Assert.DoesNotContain(Check("steel", (Slot.RearBrakeLever, "hand either"), (Slot.Rider, "front brake hand left")).Fits, f => f.Joint!.Id == "rear-hose-side-of-rider");
+        Assert.DoesNotContain(Check("rear hose side left", (Slot.RearBrakeLever, "pull short"), (Slot.Rider, "front brake hand left")).Fits, f => f.Joint!.Id == "rear-hose-side-of-rider");
     }
 
     [Fact]
     public void Of_hands_nothing_is_said_until_both_are_stated()
     {
-        FitReport report = Check("rear hose side left", (Slot.FrontLever, "hand left"), (Slot.RearLever, "pull short"), (Slot.Rider, "82 kg"));
+        FitReport report = Check("rear hose side left", (Slot.FrontBrakeLever, "hand left"), (Slot.RearBrakeLever, "pull short"), (Slot.Rider, "82 kg"));
         Assert.DoesNotContain(report.Fits, f => f.Joint!.Id is "levers-one-each-side" or "front-brake-hand" or "rear-hose-side");
         Assert.DoesNotContain(report.NotLookedAt, j => j.Id is "levers-one-each-side" or "front-brake-hand" or "rear-hose-side");
     }
@@ -211,7 +211,7 @@ public sealed class PairRowTests
     [InlineData("+20", "+20", Verdict.DoesNotFit)]
     [InlineData("unknown", "+20", Verdict.DoesNotFit)]
     public void Adapters_are_never_stacked(string first, string second, Verdict verdict) =>
-        Assert.Equal(verdict, Of(Check("steel", (Slot.RearBrake, $"post; adapter {first}; second adapter {second}")), "rear-adapters-stacked").Verdict);
+        Assert.Equal(verdict, Of(Check("steel", (Slot.RearCaliper, $"post; adapter {first}; second adapter {second}")), "rear-adapters-stacked").Verdict);
 
     [Theory]
     [InlineData("7", "10", "none", Verdict.Fits)]
@@ -232,7 +232,7 @@ public sealed class PairRowTests
     [InlineData(Slots.Shifter, "cable; spacing 9", "shifter-with-cassette")]
     public void Another_number_of_speeds_anywhere_in_the_drive_is_seen(string slot, string other, string joints)
     {
-        Build even = Build.From(Frame.Read("hanger M10x1")).With(Chain.Read("11")).With(Cassette.Read("11-speed HG; spacing 11-wide")).With(Crankset.Read("rings 11")).With(RearDerailleur.Read("M10 bolt; chain 11")).With(Shifter.Read("cable; spacing 11-wide"), Slot.Shifter);
+        Build even = Build.From(Frame.Read("hanger M10x1")).With(Chain.Read("11")).With(Cassette.Read("11-speed HG; spacing 11-wide")).With(Crankset.Read("rings 11")).With(RearDerailleur.Read("M10 bolt; chain 11")).With(Shifter.Read("cable; spacing 11-wide"), Slot.RearShifter);
         string[] seen = joints.Split(' ');
         Assert.All(even.Check().Fits.Where(f => seen.Contains(f.Joint!.Id)), f => Assert.Equal(Verdict.Fits, f.Verdict));
         if (slot == Slots.Cassette)
@@ -254,6 +254,6 @@ public sealed class PairRowTests
         public const string Cassette = "cassette";
         public const string Crankset = "crankset";
         public const string Derailleur = "rearDerailleur";
-        public const string Shifter = "shifter";
+        public const string Shifter = "rearShifter";
     }
 }

@@ -10,7 +10,7 @@ public sealed class ReadingTests
 {
     private static readonly string[] Near = ["frame.frontCentre=640", "frame.bottomBracketDrop=85"];
 
-    private static Build Toes() => Load("01", Near).WithMeasured(Slot.Crankset, "toeRoom", "130");
+    private static Build Toes() => Load("01", Near).WithMeasured(Slot.Crankset, "toeClearance", "130");
 
     private static string Reason(Action act) => Assert.Throws<SpecException>(act).Problems.Single().Reason;
 
@@ -21,12 +21,12 @@ public sealed class ReadingTests
         Assert.Contains("as measured", Of(measured, "toe-clearance").Sentence, StringComparison.Ordinal);
         Build other = measured.With(Tyre.Read("66-622; tubeless"), Slot.FrontTyre);
         Assert.Equal(Verdict.NeedsMeasuring, Of(other, "toe-clearance").Verdict);
-        Assert.Equal(KnownState.Unknown, ((Crankset)other[Slot.Crankset]!).ToeRoom.State);
+        Assert.Equal(KnownState.Unknown, ((Crankset)other[Slot.Crankset]!).ToeClearance.State);
         Assert.Empty(other.AsBuilt);
-        Assert.Equal("toeRoom 130", other.OldReadings.Select(v => $"{v.Field} {v.Value}").Single());
-        Assert.Contains("Measured with other parts, so unknown again: crankset, toeRoom: 130", other.Check().ToString(), StringComparison.Ordinal);
+        Assert.Equal("toeClearance 130", other.OldReadings.Select(v => $"{v.Field} {v.Value}").Single());
+        Assert.Contains("Measured with other parts, so unknown again: crankset, toeClearance: 130", other.Check().ToString(), StringComparison.Ordinal);
         Assert.Contains("\"oldReadings\": [", ReportFile.Write(other.Check()), StringComparison.Ordinal);
-        Build again = other.WithMeasured(Slot.Crankset, "toeRoom", "110");
+        Build again = other.WithMeasured(Slot.Crankset, "toeClearance", "110");
         Assert.Empty(again.OldReadings);
         Assert.Equal("110", again.AsBuilt.Single().Value);
     }
@@ -34,10 +34,10 @@ public sealed class ReadingTests
     /// <summary>The row of the table by hand: what each reading is taken with.</summary>
     public static TheoryData<string, string, string, string> Rows => new()
     {
-        { "crankset", "toeRoom", "95", "frame fork headset frontWheel frontTyre crankset" },
+        { "crankset", "toeClearance", "95", "frame fork headset frontWheel frontTyre crankset" },
         { "pedals", "groundHeight", "104", "frame fork headset frontWheel rearWheel frontTyre rearTyre crankset pedals" },
-        { "crankset", "ringLine", "50", "frame bottomBracket crankset chainring" },
-        { "rearWheel", "cassetteLine", "49", "frame rearWheel cassette" },
+        { "crankset", "measuredChainline", "50", "frame bottomBracket crankset chainring" },
+        { "rearWheel", "cassetteChainline", "49", "frame rearWheel cassette" },
         { "seatpost", "binderGap", "3", "frame seatClamp seatpost" },
     };
 
@@ -117,7 +117,7 @@ public sealed class ReadingTests
     {
         Build measured = Toes();
         Build known = measured.WithMeasured(Slot.Find(slot)!, field, value);
-        Assert.Contains(known.AsBuilt, v => v.Field == "toeRoom");
+        Assert.Contains(known.AsBuilt, v => v.Field == "toeClearance");
         Assert.Empty(known.OldReadings);
         Assert.Equal(known.AsBuilt, BuildFile.Read(BuildFile.Write(known)).AsBuilt);
     }
@@ -141,7 +141,7 @@ public sealed class ReadingTests
         string file = BuildFile.Write(Toes());
         Assert.Contains("\"parts\": \"", file, StringComparison.Ordinal);
         Build edited = BuildFile.Read(file.Replace("\"size\": \"58-622\"", "\"size\": \"66-622\"", StringComparison.Ordinal));
-        Assert.Equal("toeRoom", edited.OldReadings.Single().Field);
+        Assert.Equal("toeClearance", edited.OldReadings.Single().Field);
         Assert.Equal(Verdict.NeedsMeasuring, Of(edited, "toe-clearance").Verdict);
         Assert.Contains("of its part alone", Assert.Throws<SpecException>(() => BuildFile.Read("""{"parts": {"frame": {}, "fork": {}}, "asBuilt": [{"slot": "fork", "field": "steererLength", "kind": "cut", "value": "200", "old": true}]}""")).Problems.Single().Reason, StringComparison.Ordinal);
     }
@@ -152,8 +152,8 @@ public sealed class ReadingTests
     [InlineData(500, 86, 1073)]
     public void A_shorter_fork_is_read_by_toes_and_pedals(int fork, int drop, int wheelbase)
     {
-        Build chart = Load("01", "frame.forkOfDesign=541", "frame.headAngle=65", $"frame.wheelbase={wheelbase}", "frame.frontCentre=645", "frame.shortestFork=430", $"frame.bottomBracketDrop={drop}", "crankset.crankLength=175", "fork.axleToCrown=541", "fork.travel=30");
-        Build shorter = Load("01", "frame.forkOfDesign=541", "frame.headAngle=65", $"frame.wheelbase={wheelbase}", "frame.frontCentre=645", "frame.shortestFork=430", $"frame.bottomBracketDrop={drop}", "crankset.crankLength=175", $"fork.axleToCrown={fork}", "fork.travel=30");
+        Build chart = Load("01", "frame.designAxleToCrown=541", "frame.headAngle=65", $"frame.wheelbase={wheelbase}", "frame.frontCentre=645", "frame.shortestFork=430", $"frame.bottomBracketDrop={drop}", "crankset.crankLength=175", "fork.axleToCrown=541", "fork.travel=30");
+        Build shorter = Load("01", "frame.designAxleToCrown=541", "frame.headAngle=65", $"frame.wheelbase={wheelbase}", "frame.frontCentre=645", "frame.shortestFork=430", $"frame.bottomBracketDrop={drop}", "crankset.crankLength=175", $"fork.axleToCrown={fork}", "fork.travel=30");
         Assert.Equal((Verdict.Fits, Verdict.Fits), (Of(chart, "toe-clearance").Verdict, Of(chart, "bottom-bracket-with-fork-and-wheels").Verdict));
         Assert.Equal(Verdict.NeedsMeasuring, Of(shorter, "toe-clearance").Verdict);
         Fit sunk = Of(shorter, "bottom-bracket-with-fork-and-wheels");
@@ -188,13 +188,13 @@ public sealed class ReadingTests
     }
 
     [Theory]
-    [InlineData("crankset", "toeRoom", "5000", "1 to 600")]
-    [InlineData("crankset", "toeRoom", "none", "no reading")]
+    [InlineData("crankset", "toeClearance", "5000", "1 to 600")]
+    [InlineData("crankset", "toeClearance", "none", "no reading")]
     [InlineData("pedals", "groundHeight", "900", "10 to 400")]
     [InlineData("pedals", "groundHeight", "300", "60 mm apart")]
-    [InlineData("crankset", "ringLine", "500", "20 to 110")]
-    [InlineData("crankset", "ringLine", "80", "no line of a crank")]
-    [InlineData("rearWheel", "cassetteLine", "499", "20 to 110")]
+    [InlineData("crankset", "measuredChainline", "500", "20 to 110")]
+    [InlineData("crankset", "measuredChainline", "80", "no line of a crank")]
+    [InlineData("rearWheel", "cassetteChainline", "499", "20 to 110")]
     [InlineData("rearTyre", "mountedWidth", "6.4", "10 to 160")]
     [InlineData("rearTyre", "mountedWidth", "33", "labelled 58 mm")]
     [InlineData("seatpost", "binderGap", "27.2", "0 to 20")]
@@ -208,7 +208,7 @@ public sealed class ReadingTests
     [Fact]
     public void A_file_that_holds_such_a_reading_is_refused()
     {
-        Assert.False(BuildFile.TryRead("""{"parts": {"frame": {}, "crankset": {"toeRoom": 5000}}, "asBuilt": [{"slot": "crankset", "field": "toeRoom", "kind": "measured"}]}""", out _, out var problems));
+        Assert.False(BuildFile.TryRead("""{"parts": {"frame": {}, "crankset": {"toeClearance": 5000}}, "asBuilt": [{"slot": "crankset", "field": "toeClearance", "kind": "measured"}]}""", out _, out var problems));
         Assert.Equal("$.asBuilt[0].value", problems.Single().Where);
         Assert.Equal("none", Load("01").WithMeasured(Slot.Seatpost, "binderGap", "none").AsBuilt.Single().Value);
     }

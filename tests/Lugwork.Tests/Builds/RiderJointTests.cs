@@ -149,10 +149,10 @@ public sealed class RiderJointTests
     [Fact]
     public void A_build_file_takes_kilograms_as_numbers_and_keeps_them()
     {
-        Build build = BuildFile.Read("""{ "parts": { "frame": { "loadLimit": 120, "systemLimit": "none", "use": 2 }, "rider": { "mass": 82.5, "withLuggage": "15 st", "system": "unknown", "use": "condition 2" } } }""");
+        Build build = BuildFile.Read("""{ "parts": { "frame": { "loadLimit": 120, "systemLimit": "none", "use": 2 }, "rider": { "mass": 82.5, "massWithLuggage": "15 st", "system": "unknown", "use": "condition 2" } } }""");
         Rider rider = (Rider)build[Slot.Rider]!;
         Assert.Equal(82_500, rider.Mass.Value.Grams);
-        Assert.Equal(95_254, rider.WithLuggage.Value.Grams);
+        Assert.Equal(95_254, rider.MassWithLuggage.Value.Grams);
         Assert.Equal(Verdict.Fits, build.Check().Fits.Single(f => f.Joint!.Id == "rider-on-frame").Verdict);
         Assert.Equal(build[Slot.Rider], BuildFile.Read(BuildFile.Write(build))[Slot.Rider]);
     }

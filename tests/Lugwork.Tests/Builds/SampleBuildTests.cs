@@ -111,7 +111,7 @@ public sealed class SampleBuildTests
         Assert.All(
             new[]
             {
-                (Slot.RearWheel, "hub standard R142-12"), (Slot.RearAxle, "axle thread M12x1.0"), (Slot.Headset, "upper half EC44, ZS44"), (Slot.Headset, "lower half EC44, ZS44"),
+                (Slot.RearWheel, "hub standard R142-12"), (Slot.RearThruAxle, "axle thread M12x1.0"), (Slot.Headset, "upper half EC44, ZS44"), (Slot.Headset, "lower half EC44, ZS44"),
                 (Slot.Seatpost, "seatpost diameter 27.2"), (Slot.Seatpost, "insertion at least 90 mm, at most 260 mm"), (Slot.SeatClamp, "collar size 31.8"),
                 (Slot.RearTyre, "45 (28 of them)"), (Slot.RearTyre, "tyre bead seat 622"), (Slot.BottomBracket, "made for T47"), (Slot.RearRotor, "at most 160 mm"),
                 (Slot.RearDerailleur, "derailleur mount M10-bolt, hangerless"), (Slot.Crankset, "24-road"),
@@ -161,7 +161,7 @@ public sealed class SampleBuildTests
     public void What_no_measurement_can_settle_is_only_helped()
     {
         // Its source says to check: the thread is a maker's own.
-        Build build = Build.From(Frame.Read("rear 12x142; rear axle thread own")).With(ThruAxle.Read("own"), Slot.RearAxle);
+        Build build = Build.From(Frame.Read("rear 12x142; rear axle thread own")).With(ThruAxle.Read("own"), Slot.RearThruAxle);
         Assert.All(build.Check().ToMeasure, m => Assert.Equal(0, m.Settles));
         Assert.NotEmpty(build.Check().ToMeasure);
     }

@@ -96,7 +96,7 @@ public sealed class SchemaTests
     public void Spellings_that_reading_takes_are_taken(string rear, string body, string fixing, string bore, string mounting)
     {
         string text = $$"""
-            { /* as found */ "parts": { "frame": { "rear": "{{rear}}", "seatTube": "{{bore}}" }, "rearBrake": { "mounting": "{{mounting}}" },
+            { /* as found */ "parts": { "frame": { "rear": "{{rear}}", "seatTube": "{{bore}}" }, "rearCaliper": { "mounting": "{{mounting}}" },
               "rearWheel": { "body": "{{body}}", "rotorFixing": "{{fixing}}", "beadSeat": 622, "innerWidth": [19, "21"], }, "fork": null, } }
             """;
         Assert.True(SchemaBench.Reads(text));

@@ -14,15 +14,15 @@ public sealed class SmallPartRowTests
         { "rear-skewer", "frame=rear 10x135 QR / rearWheel=hub R135-QR", "skewer", "rearWheel=hub R130", "rearWheel=hub R142-12" },
         { "headset-spacers", "frame=head tube length 130 / fork=threadless; steerer length 205 / headset=upper stack 10; lower stack 5 / stem=clamp height 40", "at least 22 mm", "stem=clamp height 42", "fork=threaded; steerer length 205" },
         { "headset-cover", "frame=headset cables through", "cover", "", "frame=headset cables outside" },
-        { "frame-inserts", "frame=headset cables through / rearLever=fluid mineral-oil", "inserts", "", "frame=headset cables outside" },
+        { "frame-inserts", "frame=headset cables through / rearBrakeLever=fluid mineral-oil", "inserts", "", "frame=headset cables outside" },
         { "preload", "fork=threadless; steerer material carbon", "expander", "fork=threadless; steerer material aluminium", "fork=threaded" },
         { "crown-race", "headset=crown race none / fork=crown seat 30", "crown race", "fork=crown seat 26.4", "headset=crown race 30" },
         { "front-rotor-bolts", "frontRotor=160; six-bolt", "six rotor bolts", "", "frontRotor=160; center-lock" },
         { "rear-rotor-bolts", "rearRotor=160; six-bolt", "six rotor bolts", "", "rearRotor=160; center-lock" },
         { "front-rotor-lockring", "frontWheel=hub F100-12; center-lock / frontRotor=160; center-lock", "internal notches", "frontWheel=hub F100-15; center-lock", "frontRotor=160; six-bolt" },
         { "rear-rotor-lockring", "rearWheel=hub R142-12; center-lock / rearRotor=160; center-lock", "internal notches", "rearWheel=hub unknown; center-lock", "rearRotor=160; six-bolt" },
-        { "front-caliper-bolts", "frontBrake=post", "two bolts", "frontBrake=flat", "frontBrake=flat; bolt length 30" },
-        { "rear-caliper-bolts", "frame=rear brake FM-rear-140; rear stay thickness 17 / rearBrake=flat / rearRotor=140", "about 30 mm", "frame=rear brake FM-rear-140; rear stay thickness 20", "rearBrake=flat; bolt length 30" },
+        { "front-caliper-bolts", "frontCaliper=post", "two bolts", "frontCaliper=flat", "frontCaliper=flat; bolt length 30" },
+        { "rear-caliper-bolts", "frame=rear brake FM-rear-140; rear stay thickness 17 / rearCaliper=flat / rearRotor=140", "about 30 mm", "frame=rear brake FM-rear-140; rear stay thickness 20", "rearCaliper=flat; bolt length 30" },
         { "front-tube", "frontWheel=rim 622; rim type TC / frontTyre=37-622; wired", "inner tube", "frontTyre=40-622; wired", "frontTyre=37-622; tubeless" },
         { "rear-tube", "rearWheel=rim 622; rim type TC / rearTyre=37-622; wired", "inner tube", "rearTyre=40-622; wired", "rearTyre=37-622; tubeless" },
         { "front-valve", "frontWheel=rim 622; rim type TC; rim depth 24 / frontTyre=37-622; tubeless", "39 mm", "frontWheel=rim 622; rim type TC; rim depth 60", "frontWheel=rim 622; rim type C; rim depth 24" },
@@ -35,11 +35,11 @@ public sealed class SmallPartRowTests
         { "rear-tubular-cement", "rearTyre=tubular", "cement", "", "rearTyre=37-622; wired" },
         { "front-rim-brake-fittings", "frontRimBrake=cantilever", "straddle", "frontRimBrake=direct-pull", "frontRimBrake=road caliper" },
         { "rear-rim-brake-fittings", "rearRimBrake=cantilever", "where the frame has none", "rearRimBrake=direct-pull", "rearRimBrake=road caliper" },
-        { "front-brake-cable", "frontLever=pull short", "brake cable", "frontLever=hand left", "frontLever=fluid mineral-oil" },
-        { "rear-brake-cable", "rearLever=pull short", "brake cable", "rearLever=hand right", "rearLever=fluid mineral-oil" },
-        { "front-hose-ends", "frontLever=fluid mineral-oil", "mineral oil to bleed", "frontLever=fluid glycol-ether", "frontLever=pull short" },
-        { "rear-hose-ends", "rearLever=fluid mineral-oil", "mineral oil to bleed", "rearLever=pull none", "rearLever=pull short" },
-        { "rear-shift-cable", "shifter=cable", "shift cable", "", "shifter=wireless" },
+        { "front-brake-cable", "frontBrakeLever=pull short", "brake cable", "frontBrakeLever=hand left", "frontBrakeLever=fluid mineral-oil" },
+        { "rear-brake-cable", "rearBrakeLever=pull short", "brake cable", "rearBrakeLever=hand right", "rearBrakeLever=fluid mineral-oil" },
+        { "front-hose-ends", "frontBrakeLever=fluid mineral-oil", "mineral oil to bleed", "frontBrakeLever=fluid glycol-ether", "frontBrakeLever=pull short" },
+        { "rear-hose-ends", "rearBrakeLever=fluid mineral-oil", "mineral oil to bleed", "rearBrakeLever=pull none", "rearBrakeLever=pull short" },
+        { "rear-shift-cable", "rearShifter=cable", "shift cable", "", "rearShifter=wireless" },
         { "front-shift-cable", "frontShifter=cable", "shift cable", "", "frontShifter=wireless" },
         { "dropper-cable", "dropper=routing internal", "for the dropper", "", "dropper=routing wireless" },
         { "quick-link", "chain=11", "joining link", "chain=12", "chain=belt" },
@@ -82,16 +82,16 @@ public sealed class SmallPartRowTests
 
     /// <summary>A part with its own interfaces in the slot of a row: the row goes, nothing new is asked for, and nothing that was judged is worse.</summary>
     [Theory]
-    [InlineData("front-axle", "frontAxle=M12x1.5; length 127")]
-    [InlineData("rear-axle", "rearAxle=M12x1.0; length 172")]
-    [InlineData("front-axle-nuts", "frontNuts=M9x1")]
-    [InlineData("rear-axle-nuts", "rearNuts=M10x1")]
+    [InlineData("front-axle", "frontThruAxle=M12x1.5; length 127")]
+    [InlineData("rear-axle", "rearThruAxle=M12x1.0; length 172")]
+    [InlineData("front-axle-nuts", "frontAxleNuts=M9x1")]
+    [InlineData("rear-axle-nuts", "rearAxleNuts=M10x1")]
     [InlineData("headset-cover", "headsetCover=cables through")]
     [InlineData("preload", "preload=expander")]
-    [InlineData("front-tube", "frontTube=622")]
-    [InlineData("rear-tube", "rearTube=622")]
-    [InlineData("front-valve", "frontValve=length 44")]
-    [InlineData("rear-valve", "rearValve=length 44")]
+    [InlineData("front-tube", "frontInnerTube=622")]
+    [InlineData("rear-tube", "rearInnerTube=622")]
+    [InlineData("front-valve", "frontTubelessValve=length 44")]
+    [InlineData("rear-valve", "rearTubelessValve=length 44")]
     [InlineData("front-rim-tape", "frontRimTape=width 21")]
     [InlineData("rear-rim-tape", "rearRimTape=width 21")]
     [InlineData("grips", "grips=22.2")]
@@ -123,7 +123,7 @@ public sealed class SmallPartRowTests
     [InlineData("17", "flat", "160", "as long as the stay is thick")]
     public void Bolts_of_a_flat_mount_have_the_length_of_the_stay(string stay, string caliper, string rotor, string? says)
     {
-        Build build = Put(Build.From(Frame.Read($"rear brake FM-rear-140; rear stay thickness {stay}")), $"rearBrake={caliper} / rearRotor={rotor}");
+        Build build = Put(Build.From(Frame.Read($"rear brake FM-rear-140; rear stay thickness {stay}")), $"rearCaliper={caliper} / rearRotor={rotor}");
         SmallPart? bolts = build.SmallParts().SingleOrDefault(p => p.Id == "rear-caliper-bolts");
         Assert.Equal(says is null, bolts is null);
         Assert.True(says is null || bolts!.What.Contains(says, StringComparison.Ordinal), bolts?.What);
@@ -139,8 +139,8 @@ public sealed class SmallPartRowTests
     [InlineData("chain=pitches 114", "quick-link", "it is not said")]
     [InlineData("handlebar=31.8", "grips", "it is not said")]
     [InlineData("fork=material steel", "preload", "it is not said")]
-    [InlineData("rearLever=hand right", "rear-brake-cable", "it is not said")]
-    [InlineData("rearLever=pull none", "rear-hose-ends", "it is not said")]
+    [InlineData("rearBrakeLever=hand right", "rear-brake-cable", "it is not said")]
+    [InlineData("rearBrakeLever=pull none", "rear-hose-ends", "it is not said")]
     public void A_line_says_what_is_not_known(string parts, string id, string says) =>
         Assert.Contains(says, Put(Build.From(Frame.Read("steel")), parts).SmallParts().Single(p => p.Id == id).What, StringComparison.Ordinal);
 
@@ -150,19 +150,19 @@ public sealed class SmallPartRowTests
     [InlineData("dropper=routing internal | external", "dropper-cable", "for the dropper, and")]
     [InlineData("dropper=routing internal | wireless", "dropper-cable", "it is not said")]
     [InlineData("frame=steel; dropper entry hole / dropper=travel 125", "frame-inserts", "inserts")]
-    [InlineData("shifter=housing length unknown; spacing 9", "rear-shift-cable", "it is not said")]
-    [InlineData("shifter=cable | wireless", "rear-shift-cable", "if it shifts by cable")]
+    [InlineData("rearShifter=housing length unknown; spacing 9", "rear-shift-cable", "it is not said")]
+    [InlineData("rearShifter=cable | wireless", "rear-shift-cable", "if it shifts by cable")]
     [InlineData("frontShifter=cable | wireless", "front-shift-cable", "if it shifts by cable")]
     [InlineData("cassette=largest sprocket 34", "cassette-lockring", "it is not said")]
     [InlineData("cassette=pattern HG-9 | XD", "cassette-lockring", "it is not said")]
     [InlineData("frontRotor=160", "front-rotor-bolts", "it is not said")]
     [InlineData("rearRotor=160", "rear-rotor-lockring", "it is not said")]
-    [InlineData("frontBrake=thickest rotor 1.9", "front-caliper-bolts", "it is not said")]
-    [InlineData("rearBrake=post | flat", "rear-caliper-bolts", "it is not said")]
+    [InlineData("frontCaliper=thickest rotor 1.9", "front-caliper-bolts", "it is not said")]
+    [InlineData("rearCaliper=post | flat", "rear-caliper-bolts", "it is not said")]
     [InlineData("headset=upper stack 10 / fork=crown seat 30", "crown-race", "it is not said")]
     [InlineData("fork=front 12x100; axle thread M12x1.5 | M12x1.0", "front-axle", "M12 x 1.0 or M12 x 1.5")]
     [InlineData("stem=material carbon | aluminium", "carbon-paste", "it is not said")]
-    [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type TC / frontValve=length 44 / frontRimTape=width 21", "front-sealant", "sealant")]
+    [InlineData("frontTyre=37-622 / frontWheel=rim 622; rim type TC / frontTubelessValve=length 44 / frontRimTape=width 21", "front-sealant", "sealant")]
     public void A_line_that_hangs_on_what_is_not_said_is_listed_as_perhaps(string parts, string id, string says) =>
         Assert.Contains(says, Put(Build.From(Frame.Read("steel")), parts).SmallParts().Single(p => p.Id == id).What, StringComparison.Ordinal);
 
@@ -219,9 +219,9 @@ public sealed class SmallPartRowTests
 
     /// <summary>What is there is not bought again: a hose or a housing of which the length is stated.</summary>
     [Theory]
-    [InlineData("frontLever=fluid mineral-oil; hose length 900", "front-hose-ends", "insert and olive, and")]
-    [InlineData("rearLever=pull short; hose length 1500", "rear-brake-cable", "brake cable, ferrules")]
-    [InlineData("shifter=cable; housing length 1500", "rear-shift-cable", "shift cable, ferrules")]
+    [InlineData("frontBrakeLever=fluid mineral-oil; hose length 900", "front-hose-ends", "insert and olive, and")]
+    [InlineData("rearBrakeLever=pull short; hose length 1500", "rear-brake-cable", "brake cable, ferrules")]
+    [InlineData("rearShifter=cable; housing length 1500", "rear-shift-cable", "shift cable, ferrules")]
     public void A_line_that_is_there_is_not_bought_again(string parts, string id, string says)
     {
         Build build = Put(Build.From(Frame.Read("steel")), parts);
@@ -237,8 +237,8 @@ public sealed class SmallPartRowTests
     /// <summary>A piece that is not there yet is bought, and refuses nothing.</summary>
     [Theory]
     [InlineData("01", "headset-on-crown", "crown-race", "-headset.code", "headset.upperCup=ZS44", "headset.lowerCup=ZS56", "headset.steerer=28.6", "headset.crownRace=none")]
-    [InlineData("11", "flat-mount-bolt-in-stay", "rear-caliper-bolts", "rearBrake.boltLength=none")]
-    [InlineData("14", "flat-mount-bolt-in-stay", "rear-caliper-bolts", "rearBrake.boltLength=none")]
+    [InlineData("11", "flat-mount-bolt-in-stay", "rear-caliper-bolts", "rearCaliper.boltLength=none")]
+    [InlineData("14", "flat-mount-bolt-in-stay", "rear-caliper-bolts", "rearCaliper.boltLength=none")]
     [InlineData("04", "shock-hardware-in-frame", "shock-hardware-in-frame:shock-hardware-of-frame", "shock.lowerHardware=none")]
     [InlineData("04", "shock-bush-in-eyelet", "shock-bush-in-eyelet:shock-bush-of-eyelet", "shock.bush=none")]
     public void A_piece_that_is_not_there_yet_is_listed(string number, string joint, string id, params string[] changes)

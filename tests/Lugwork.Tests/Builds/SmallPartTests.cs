@@ -40,7 +40,7 @@ public sealed class SmallPartTests
         Build build = Build.From(Frame.Read("steel")).With(Fork.Read("threadless; front 12x100; axle thread M12x1.5; axle length 127"));
         Assert.Contains(build.SmallParts(), p => p.Id == "preload");
         Assert.Contains("127 mm under the head", build.SmallParts().Single(p => p.Id == "front-axle").What, StringComparison.Ordinal);
-        Build with = build.With(Preload.Read("star nut")).With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontAxle);
+        Build with = build.With(Preload.Read("star nut")).With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontThruAxle);
         Assert.DoesNotContain(with.SmallParts(), p => p.Id is "preload" or "front-axle");
     }
 
@@ -58,7 +58,7 @@ public sealed class SmallPartTests
     public void A_tyre_asks_for_what_holds_its_air(string tyre, string rim, string there, string ids)
     {
         Build build = Build.From(Frame.Read("steel")).With(Wheel.Read($"hub F100-12; rim 622; innerWidth 21; rim depth 24; {rim}"), Slot.FrontWheel).With(Tyre.Read(tyre), Slot.FrontTyre);
-        build = there == "tube" ? build.With(InnerTube.Read("622"), Slot.FrontTube) : there == "valve" ? build.With(TubelessValve.Read("length 44"), Slot.FrontValve) : build;
+        build = there == "tube" ? build.With(InnerTube.Read("622"), Slot.FrontInnerTube) : there == "valve" ? build.With(TubelessValve.Read("length 44"), Slot.FrontTubelessValve) : build;
         string[] found = [.. build.SmallParts().Select(p => p.Id).Where(i => i.StartsWith("front-", StringComparison.Ordinal))];
         Assert.Equal(ids.Split(' ').Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
     }
@@ -73,8 +73,8 @@ public sealed class SmallPartTests
         Assert.Contains("valve of at least 39 mm", What(build, "front-tube"), StringComparison.Ordinal);
         build = build.With(Wheel.Read("rim type TC; rim depth 60"), Slot.FrontWheel);
         Assert.Contains("at least 75 mm", What(build, "front-valve"), StringComparison.Ordinal);
-        Assert.Equal(Verdict.Fits, build.With(TubelessValve.Read("length 75"), Slot.FrontValve).Check().Fits.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
-        Assert.NotEqual(Verdict.Fits, build.With(TubelessValve.Read("length 74.9"), Slot.FrontValve).Check().Fits.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
+        Assert.Equal(Verdict.Fits, build.With(TubelessValve.Read("length 75"), Slot.FrontTubelessValve).Check().Fits.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
+        Assert.NotEqual(Verdict.Fits, build.With(TubelessValve.Read("length 74.9"), Slot.FrontTubelessValve).Check().Fits.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
     }
 
     private static string What(Build build, string id) => build.SmallParts().Single(p => p.Id == id).What;
@@ -96,10 +96,10 @@ public sealed class SmallPartTests
     {
         Build build = Build.From(Frame.Read("rear R120")).With(Wheel.Read("hub R120"), Slot.RearWheel);
         Assert.Contains(build.SmallParts(), p => p.Id == "rear-skewer");
-        Assert.DoesNotContain(build.With(AxleNuts.Read("thread M10x1"), Slot.RearNuts).SmallParts(), p => p.Id == "rear-skewer");
+        Assert.DoesNotContain(build.With(AxleNuts.Read("thread M10x1"), Slot.RearAxleNuts).SmallParts(), p => p.Id == "rear-skewer");
         Build front = Build.From(Frame.Read("rear R120")).With(Fork.Read("front F100-QR9")).With(Wheel.Read("hub F100-QR9"), Slot.FrontWheel);
         Assert.Contains(front.SmallParts(), p => p.Id == "front-skewer");
-        Assert.DoesNotContain(front.With(AxleNuts.Read("thread M9x1"), Slot.FrontNuts).SmallParts(), p => p.Id == "front-skewer");
+        Assert.DoesNotContain(front.With(AxleNuts.Read("thread M9x1"), Slot.FrontAxleNuts).SmallParts(), p => p.Id == "front-skewer");
     }
 
     [Theory]
@@ -161,17 +161,17 @@ public sealed class SmallPartTests
 
     [Theory]
     [InlineData("headset cables through", "rear-lever", "fluid mineral-oil", true, true)]
-    [InlineData("headset cables through", "shifter", "cable", true, true)]
-    [InlineData("headset cables through", "shifter", "wireless", true, false)]
-    [InlineData("headset cables outside", "shifter", "cable", false, false)]
-    [InlineData("headset cables unknown", "shifter", "cable", false, false)]
+    [InlineData("headset cables through", "rearShifter", "cable", true, true)]
+    [InlineData("headset cables through", "rearShifter", "wireless", true, false)]
+    [InlineData("headset cables outside", "rearShifter", "cable", false, false)]
+    [InlineData("headset cables unknown", "rearShifter", "cable", false, false)]
     [InlineData("dropper entry hole", "dropper", "routing internal", false, true)]
     [InlineData("dropper entry hole", "dropper", "routing wireless", false, false)]
     [InlineData("dropper entry hole", "dropper", "routing external", false, false)]
     [InlineData("dropper entry no-hole", "dropper", "routing internal", false, false)]
     public void Runs_inside_the_frame_ask_for_what_holds_them(string frame, string slot, string part, bool cover, bool inserts)
     {
-        Slot at = slot == "rear-lever" ? Slot.RearLever : slot == "shifter" ? Slot.Shifter : Slot.Dropper;
+        Slot at = slot == "rear-lever" ? Slot.RearBrakeLever : slot == "rearShifter" ? Slot.RearShifter : Slot.Dropper;
         Assert.True(PartForms.Of(at).TryReadAny(part, out Part read, out var problems), string.Join(" | ", problems));
         Build build = Build.From(Frame.Read(frame)).With(read, at);
         Assert.Equal((cover, inserts), (build.SmallParts().Any(p => p.Id == "headset-cover"), build.SmallParts().Any(p => p.Id == "frame-inserts")));
@@ -181,9 +181,9 @@ public sealed class SmallPartTests
     [Fact]
     public void A_belt_needs_no_joining_link_and_a_wireless_shifter_no_cable()
     {
-        Build build = Build.From(Frame.Read("steel")).With(Chain.Read("belt")).With(Shifter.Read("wireless"), Slot.Shifter);
+        Build build = Build.From(Frame.Read("steel")).With(Chain.Read("belt")).With(Shifter.Read("wireless"), Slot.RearShifter);
         Assert.DoesNotContain(build.SmallParts(), p => p.Id is "quick-link" or "rear-shift-cable");
-        Build geared = build.With(Chain.Read("11")).With(Shifter.Read("cable"), Slot.Shifter);
+        Build geared = build.With(Chain.Read("11")).With(Shifter.Read("cable"), Slot.RearShifter);
         Assert.Equal(2, geared.SmallParts().Count(p => p.Id is "quick-link" or "rear-shift-cable"));
     }
 

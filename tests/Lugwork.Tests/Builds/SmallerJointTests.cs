@@ -33,8 +33,8 @@ public sealed class SmallerJointTests
     [InlineData("37-622", "seat none", Verdict.DoesNotFit)]
     public void A_tube_names_the_bead_seat_of_its_tyre(string tyre, string tube, Verdict expected)
     {
-        Assert.Equal(expected, Judge("rear-tube-in-tyre", "material steel", (Slot.RearTyre, Tyre.Read(tyre)), (Slot.RearTube, InnerTube.Read(tube))).Verdict);
-        Assert.Equal(expected, Judge("front-tube-in-tyre", "material steel", (Slot.FrontTyre, Tyre.Read(tyre)), (Slot.FrontTube, InnerTube.Read(tube))).Verdict);
+        Assert.Equal(expected, Judge("rear-tube-in-tyre", "material steel", (Slot.RearTyre, Tyre.Read(tyre)), (Slot.RearInnerTube, InnerTube.Read(tube))).Verdict);
+        Assert.Equal(expected, Judge("front-tube-in-tyre", "material steel", (Slot.FrontTyre, Tyre.Read(tyre)), (Slot.FrontInnerTube, InnerTube.Read(tube))).Verdict);
     }
 
     [Theory]
@@ -49,8 +49,8 @@ public sealed class SmallerJointTests
     [InlineData("size none", "tyres from 28; tyres to 47", Verdict.DoesNotFit)]
     public void A_tube_has_the_width_of_its_tyre_in_its_range(string tyre, string tube, Verdict expected)
     {
-        Assert.Equal(expected, Judge("rear-tube-width-in-tyre", "material steel", (Slot.RearTyre, Tyre.Read(tyre)), (Slot.RearTube, InnerTube.Read(tube))).Verdict);
-        Assert.Equal(expected, Judge("front-tube-width-in-tyre", "material steel", (Slot.FrontTyre, Tyre.Read(tyre)), (Slot.FrontTube, InnerTube.Read(tube))).Verdict);
+        Assert.Equal(expected, Judge("rear-tube-width-in-tyre", "material steel", (Slot.RearTyre, Tyre.Read(tyre)), (Slot.RearInnerTube, InnerTube.Read(tube))).Verdict);
+        Assert.Equal(expected, Judge("front-tube-width-in-tyre", "material steel", (Slot.FrontTyre, Tyre.Read(tyre)), (Slot.FrontInnerTube, InnerTube.Read(tube))).Verdict);
     }
 
     [Fact]
@@ -73,8 +73,8 @@ public sealed class SmallerJointTests
     public void A_valve_goes_through_its_own_hole_or_through_a_wider_one_with_a_collar(string hole, string valve, Verdict expected)
     {
         Wheel wheel = Wheel.Read("valve hole " + hole);
-        Assert.Equal(expected, Judge("rear-tube-valve-through-rim", "material steel", (Slot.RearWheel, wheel), (Slot.RearTube, InnerTube.Read("valve " + valve))).Verdict);
-        Assert.Equal(expected, Judge("front-valve-through-rim", "material steel", (Slot.FrontWheel, wheel), (Slot.FrontValve, TubelessValve.Read("valve " + valve))).Verdict);
+        Assert.Equal(expected, Judge("rear-tube-valve-through-rim", "material steel", (Slot.RearWheel, wheel), (Slot.RearInnerTube, InnerTube.Read("valve " + valve))).Verdict);
+        Assert.Equal(expected, Judge("front-valve-through-rim", "material steel", (Slot.FrontWheel, wheel), (Slot.FrontTubelessValve, TubelessValve.Read("valve " + valve))).Verdict);
     }
 
     [Theory]
@@ -91,8 +91,8 @@ public sealed class SmallerJointTests
     public void A_valve_is_longer_than_the_rim_is_deep_by_what_a_pump_takes(string length, string depth, Verdict expected)
     {
         Wheel wheel = Wheel.Read("rim depth " + depth);
-        Assert.Equal(expected, Judge("front-tube-valve-length", "material steel", (Slot.FrontWheel, wheel), (Slot.FrontTube, InnerTube.Read("valve length " + length))).Verdict);
-        Assert.Equal(expected, Judge("rear-valve-length", "material steel", (Slot.RearWheel, wheel), (Slot.RearValve, TubelessValve.Read("length " + length))).Verdict);
+        Assert.Equal(expected, Judge("front-tube-valve-length", "material steel", (Slot.FrontWheel, wheel), (Slot.FrontInnerTube, InnerTube.Read("valve length " + length))).Verdict);
+        Assert.Equal(expected, Judge("rear-valve-length", "material steel", (Slot.RearWheel, wheel), (Slot.RearTubelessValve, TubelessValve.Read("length " + length))).Verdict);
     }
 
     [Theory]

@@ -58,7 +58,7 @@ public sealed class SystemCheckTests
     [InlineData("; adapter on IS-rear | PM-180", Verdict.NeedsMeasuring)]
     public void An_adapter_that_is_there_fits_the_mount_that_it_is_made_for(string on, Verdict verdict)
     {
-        Fit fit = Of(Check("rear brake PM-180", (Slot.RearRotor, "200; six-bolt"), (Slot.RearBrake, "post; adapter +20" + on)), "rear-caliper-on-mount");
+        Fit fit = Of(Check("rear brake PM-180", (Slot.RearRotor, "200; six-bolt"), (Slot.RearCaliper, "post; adapter +20" + on)), "rear-caliper-on-mount");
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "adapterOn"));
     }
@@ -262,7 +262,7 @@ public sealed class SystemCheckTests
     [InlineData("unknown", "180", "+20", Verdict.NeedsMeasuring, Verdict.NeedsMeasuring)]
     public void An_adapter_is_asked_for_at_the_mount_and_judged_where_it_is(string mount, string rotor, string adapter, Verdict onMount, Verdict withRotor)
     {
-        FitReport report = Check($"rear brake {mount}", (Slot.RearBrake, $"post; adapter {adapter}"), (Slot.RearRotor, rotor));
+        FitReport report = Check($"rear brake {mount}", (Slot.RearCaliper, $"post; adapter {adapter}"), (Slot.RearRotor, rotor));
         Assert.Equal((onMount, withRotor), (Of(report, "rear-caliper-on-mount").Verdict, Of(report, "rear-adapter-with-rotor").Verdict));
         Assert.Equal(onMount == Verdict.NeedsPart, report.Build.SmallParts().Any(p => p.Id.StartsWith("rear-caliper-on-mount:", StringComparison.Ordinal)));
     }
@@ -325,10 +325,10 @@ public sealed class SystemCheckTests
     public void What_the_sums_leave_open_asks_for_what_settles_it_and_a_sheet_chooses_no_part_by_it()
     {
         FitReport report = Check("front centre 560; bottom bracket drop 104", (Slot.Fork, "threadless"), (Slot.FrontTyre, "40-622"), (Slot.RearTyre, "40-622"), (Slot.Crankset, "crank length 170; Q factor 150"), (Slot.Pedals, "height 20; reach 60"));
-        Assert.Contains(Of(report, "toe-clearance").Measurements, m => m.Field == "toeRoom");
+        Assert.Contains(Of(report, "toe-clearance").Measurements, m => m.Field == "toeClearance");
         Assert.Contains(Of(report, "pedal-ground-clearance").Measurements, m => m.Field == "groundHeight");
-        Assert.DoesNotContain(report.Build.Without(Slot.Crankset).Needs().SelectMany(n => n.Lines), l => l.Field is "toeRoom" or "groundHeight" or "mountedWidth" or "cassetteLine");
-        Build built = report.Build.WithMeasured(Slot.Crankset, "toeRoom", "92").WithMeasured(Slot.Pedals, "groundHeight", "70");
+        Assert.DoesNotContain(report.Build.Without(Slot.Crankset).Needs().SelectMany(n => n.Lines), l => l.Field is "toeClearance" or "groundHeight" or "mountedWidth" or "cassetteChainline");
+        Build built = report.Build.WithMeasured(Slot.Crankset, "toeClearance", "92").WithMeasured(Slot.Pedals, "groundHeight", "70");
         Assert.Equal((Verdict.Fits, Verdict.Fits), (Of(built.Check(), "toe-clearance").Verdict, Of(built.Check(), "pedal-ground-clearance").Verdict));
     }
 

@@ -113,14 +113,14 @@ public sealed class DrawingTests
     public void The_adapter_that_is_there_is_drawn_and_not_the_one_to_buy()
     {
         Build bare = Build.From(Frame.Read("rear brake PM-180")).With(Rotor.Read("200; six-bolt"), Slot.RearRotor);
-        LineDrawing wrong = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter +40"), Slot.RearBrake), Slot.RearBrake);
+        LineDrawing wrong = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter +40"), Slot.RearCaliper), Slot.RearCaliper);
         Assert.Contains(new SvgSheet(wrong).Texts, t => t.StartsWith("X: ", StringComparison.Ordinal) && t.Contains("+40", StringComparison.Ordinal));
         Assert.Contains("rotor of 220 mm", wrong.Description, StringComparison.Ordinal);
-        LineDrawing right = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter +20"), Slot.RearBrake), Slot.RearBrake);
+        LineDrawing right = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter +20"), Slot.RearCaliper), Slot.RearCaliper);
         Assert.Contains(new SvgSheet(right).Texts, t => t == "C: adapter +20 mm");
         Assert.DoesNotContain(new SvgSheet(right).Texts, t => t.StartsWith("X: ", StringComparison.Ordinal));
         Assert.Single(new SvgSheet(right).Boxes("adapter"));
-        LineDrawing toBuy = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter none"), Slot.RearBrake), Slot.RearBrake);
+        LineDrawing toBuy = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter none"), Slot.RearCaliper), Slot.RearCaliper);
         Assert.Single(new SvgSheet(toBuy).Boxes("adapter"));
     }
 
@@ -137,7 +137,7 @@ public sealed class DrawingTests
         Near(12.7 / Math.Sin(Math.PI / 15), height);
         Assert.False(sheet.Has("chain"));
 
-        SvgSheet known = new(Drawings.RearHub(track.With(Wheel.Read("hub R120; sprocketLine 41"), Slot.RearWheel)));
+        SvgSheet known = new(Drawings.RearHub(track.With(Wheel.Read("hub R120; sprocketChainline 41"), Slot.RearWheel)));
         Near(41, known.Measured("line of the sprocket"));
         Assert.True(known.Has("chain"));
     }
@@ -217,7 +217,7 @@ public sealed class DrawingTests
     [Fact]
     public void The_brake_measures_what_mount_rotor_and_limit_say()
     {
-        SvgSheet sheet = new(Drawings.DiscBrake(Subjects.Plain, Slot.RearBrake));
+        SvgSheet sheet = new(Drawings.DiscBrake(Subjects.Plain, Slot.RearCaliper));
         Near(160, sheet.Measured("rotor"));
         Near(140, sheet.Measured("rotor of the bare mount"));
         Near(180, sheet.Measured("largest rotor by the frame maker"));
@@ -331,7 +331,7 @@ public sealed class DrawingTests
             (Drawings.Tyre(Subjects.Unfit, Slot.RearTyre), "wider than the maker allows", "rear-tyre-in-frame"),
             (Drawings.Tyre(Subjects.Plain, Slot.RearTyre, 34), "tyre in the stay", ""),
             (Drawings.Tyre(Subjects.Plain, Slot.RearTyre, null, 0, 340), "tyre in the bridge", ""),
-            (Drawings.DiscBrake(Subjects.Unfit, Slot.RearBrake), "rotor above the limit", "rear-rotor-within-limit"),
+            (Drawings.DiscBrake(Subjects.Unfit, Slot.RearCaliper), "rotor above the limit", "rear-rotor-within-limit"),
         ];
         Fit[] fits = [.. Subjects.Unfit.Check().Fits];
         foreach ((LineDrawing drawing, string part, string joint) in clashes)
@@ -349,7 +349,7 @@ public sealed class DrawingTests
 
         // 31.6 in 27.2: 2.2 mm on each side.
         Assert.All(new SvgSheet(Drawings.Seatpost(Subjects.Unfit)).Boxes("post larger than bore"), b => Near(2.2, b.Width));
-        Assert.Contains("Together: unsafe.", Drawings.DiscBrake(Subjects.Unfit, Slot.RearBrake).Description, StringComparison.Ordinal);
+        Assert.Contains("Together: unsafe.", Drawings.DiscBrake(Subjects.Unfit, Slot.RearCaliper).Description, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,15 +25,15 @@ internal static class Subjects
         .With(Crankset.Read("spindle 24-road; rings 9; largest ring 46; smallest ring 30; chainline gravel-2x; ring line 46.9"))
         .With(Rotor.Read("160; six-bolt"), Slot.RearRotor)
         .With(Rotor.Read("180; six-bolt"), Slot.FrontRotor)
-        .With(Caliper.Read("post"), Slot.RearBrake)
-        .With(Caliper.Read("post"), Slot.FrontBrake);
+        .With(Caliper.Read("post"), Slot.RearCaliper)
+        .With(Caliper.Read("post"), Slot.FrontCaliper);
 
     /// <summary>Nothing is known of it but that the parts are there.</summary>
     public static Build Unknown { get; } = Build.From(new Frame())
         .With(new Fork()).With(new Headset()).With(new Seatpost()).With(new Stem())
         .With(new Wheel(), Slot.RearWheel).With(new Wheel(), Slot.FrontWheel).With(new Tyre(), Slot.RearTyre).With(new Tyre(), Slot.FrontTyre)
         .With(new Cassette()).With(new BottomBracket()).With(new Crankset())
-        .With(new Rotor(), Slot.RearRotor).With(new Rotor(), Slot.FrontRotor).With(new Caliper(), Slot.RearBrake).With(new Caliper(), Slot.FrontBrake);
+        .With(new Rotor(), Slot.RearRotor).With(new Rotor(), Slot.FrontRotor).With(new Caliper(), Slot.RearCaliper).With(new Caliper(), Slot.FrontCaliper);
 
     /// <summary>Nothing of it goes together.</summary>
     public static Build Unfit { get; } = Build.From(Frame.Read("rear 12x142; seatTube 27.2; mostInsertion 120; head tube EC34|EC34; head tube length 120; shell BSA 68; rearBrake PM-160; largestRearRotor 160; largest tyre 32-622; chainstay 425"), "Everything wrong")
@@ -49,8 +49,8 @@ internal static class Subjects
         .With(Crankset.Read("spindle 30-long; rings 11; largest ring 50; chainline off-road-1x-55"))
         .With(Rotor.Read("203; six-bolt"), Slot.RearRotor)
         .With(Rotor.Read("203; six-bolt"), Slot.FrontRotor)
-        .With(Caliper.Read("flat"), Slot.RearBrake)
-        .With(Caliper.Read("post"), Slot.FrontBrake);
+        .With(Caliper.Read("flat"), Slot.RearCaliper)
+        .With(Caliper.Read("post"), Slot.FrontCaliper);
 
     public static Build Fat { get; } = Build.From(Frame.Read("kind fat; rear 12x197; seatTube 31.6; head tube ZS44|ZS56; head tube length 110; shell PF121; largest tyre 127-559; rearBrake PM-160; largestRearRotor 203; chainstay 450"), "Fat")
         .With(Fork.Read("front F150-15; brake PM-180; largest rotor 203; largest tyre 127-559; steerer shape tapered 1-1/8 to 1.5"))
@@ -62,7 +62,7 @@ internal static class Subjects
         .With(Tyre.Read("127-559; tubeless"), Slot.FrontTyre)
         .With(Cassette.Read("pattern XD; sprockets 12; spacing 12; smallest sprocket 10; largest sprocket 52"))
         .With(Crankset.Read("largest ring 28; chainline fat-190"))
-        .With(Rotor.Read("180; six-bolt"), Slot.RearRotor).With(Caliper.Read("post"), Slot.RearBrake);
+        .With(Rotor.Read("180; six-bolt"), Slot.RearRotor).With(Caliper.Read("post"), Slot.RearCaliper);
 
     public static Build Folding { get; } = Build.From(Frame.Read("kind folding; rear R130; seatTube 33.9; leastInsertion 100; mostInsertion none; head tube EC30|EC30; head tube length 90; shell BSA 68; largest tyre 37-349; chainstay 250"), "Folding")
         .With(Fork.Read("steerer 25.4; steerer kind threaded; largest tyre 37-349"))
@@ -97,7 +97,7 @@ internal static class Subjects
     public static ImmutableArray<LineDrawing> Of(Build build) =>
     [
         Drawings.HeadTube(build), Drawings.Seatpost(build), Drawings.BottomBracket(build), Drawings.RearHub(build), Drawings.Tyre(build, Slot.FrontTyre), Drawings.Tyre(build, Slot.RearTyre),
-        Drawings.Tyre(build, Slot.RearTyre, 60, 2, 360), Drawings.DiscBrake(build, Slot.FrontBrake), Drawings.DiscBrake(build, Slot.RearBrake),
+        Drawings.Tyre(build, Slot.RearTyre, 60, 2, 360), Drawings.DiscBrake(build, Slot.FrontCaliper), Drawings.DiscBrake(build, Slot.RearCaliper),
     ];
 
     public static ImmutableArray<LineDrawing> Charts => [Drawings.Geometry(Before, After), Drawings.Geometry(Before), Drawings.Gears(Gears), Drawings.PriceAndMass(Offers, "EUR")];

@@ -85,7 +85,7 @@ public sealed class BeltTests
             .With(Cassette.Read("pattern 3-lug; sprockets belt; spacing single"))
             .With(Crankset.Read("spindle 24-road; pedals 9/16; rings belt; bolt circle none; direct mount none; largest ring 46; designed width none; crank length 170; Q factor 146"))
             .With(Chain.Read("belt"))
-            .With(Shifter.Read("cable; pull R; spacing 9; with derailleur none; with sprockets allowed"), Slot.Shifter);
+            .With(Shifter.Read("cable; pull R; spacing 9; with derailleur none; with sprockets allowed"), Slot.RearShifter);
         build = Rebuilt(build, build.Frame with { RearTriangle = Known<RearTriangle>.Of(RearTriangle.Opens), RearSlot = Known<Lugwork.Hubs.DropoutSlot>.Of(Lugwork.Hubs.DropoutSlot.Horizontal) });
         FitReport report = build.Check();
         Assert.True(report.IsComplete);

@@ -151,7 +151,7 @@ public sealed class DriveJointTests
     [InlineData("no-shifting; with derailleur allowed", "no-shifting", Verdict.DoesNotFit)]
     [InlineData("signal unknown; with derailleur allowed", "cable; pull R", Verdict.NeedsMeasuring)]
     public void A_shifter_fits_a_derailleur_by_the_makers_word_alone_and_never_against_published_figures(string shifter, string derailleur, Verdict expected) =>
-        Assert.Equal(expected, Bench.Judge("shifter-with-derailleur", "material steel", (Slot.Shifter, Shifter.Read(shifter)), (Slot.RearDerailleur, RearDerailleur.Read(derailleur))).Verdict);
+        Assert.Equal(expected, Bench.Judge("shifter-with-derailleur", "material steel", (Slot.RearShifter, Shifter.Read(shifter)), (Slot.RearDerailleur, RearDerailleur.Read(derailleur))).Verdict);
 
     [Fact]
     public void Without_the_makers_word_no_two_families_fit()
@@ -194,7 +194,7 @@ public sealed class DriveJointTests
     [InlineData("spacing 8", "3-lug", Verdict.NeedsMeasuring)]
     [InlineData("spacing single", "9-speed HG", Verdict.DoesNotFit)]
     public void A_shifter_is_made_for_the_spacing_of_the_sprockets(string shifter, string cassette, Verdict expected) =>
-        Assert.Equal(expected, Bench.Judge("shifter-with-cassette", "material steel", (Slot.Shifter, Shifter.Read(shifter)), (Slot.Cassette, Cassette.Read(cassette))).Verdict);
+        Assert.Equal(expected, Bench.Judge("shifter-with-cassette", "material steel", (Slot.RearShifter, Shifter.Read(shifter)), (Slot.Cassette, Cassette.Read(cassette))).Verdict);
 
     [Theory]
     [InlineData("cable; with derailleur allowed", "cable", Verdict.Fits)]
@@ -268,8 +268,8 @@ public sealed class DriveJointTests
     public void A_shifter_goes_with_a_derailleur_or_a_hub_gear(string kind, string wheel, bool asked)
     {
         Build build = Build.From(Frame.Read(kind)).With(Wheel.Read(wheel), Slot.RearWheel);
-        Assert.Equal(asked, build.Check().Missing.Contains(Slot.Shifter));
-        Assert.Equal(asked, build.Needs().Of(Slot.Shifter) is not null);
+        Assert.Equal(asked, build.Check().Missing.Contains(Slot.RearShifter));
+        Assert.Equal(asked, build.Needs().Of(Slot.RearShifter) is not null);
     }
 
     [Theory]

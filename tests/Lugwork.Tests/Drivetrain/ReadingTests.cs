@@ -32,7 +32,7 @@ public sealed class ReadingTests
     [InlineData("86", "5x86,3x86")]
     public void A_bolt_circle_of_several_keeps_them(string text, string keys)
     {
-        Reading<BoltCircle> reading = BoltCircle.Read(text);
+        TextReading<BoltCircle> reading = BoltCircle.Read(text);
         Assert.Equal(keys.Split(','), Keys(reading));
         Assert.NotEmpty(reading.Reason);
         Assert.False(BoltCircle.TryParse(text, null, out _));
@@ -60,7 +60,7 @@ public sealed class ReadingTests
     [InlineData("170", 170)]
     [InlineData("100", 100)]
     [InlineData("250mm", 250)]
-    public void A_crank_length_is_read(string text, double millimetres) => Assert.Equal((decimal)millimetres, CrankLength.Parse(text, null).Millimetres);
+    public void A_crank_length_is_read(string text, double millimetres) => Assert.Equal((decimal)millimetres, UsualCrankLength.Parse(text, null).Millimetres);
 
     [Theory]
     [InlineData("99.999999")]
@@ -76,9 +76,9 @@ public sealed class ReadingTests
         Assert.Equal(["172.5"], CrankLength.WithinError(172.3m, 0.5m).Select(c => c.FitKey));
         Assert.Equal(["161.5", "162", "162.5"], CrankLength.WithinError(162m, 0.5m).Select(c => c.FitKey));
         Assert.Equal(["163.9", "164", "164.1"], CrankLength.WithinError(164m, 0.1m).Select(c => c.FitKey));
-        Assert.Same(Sources.CrankLengths, CrankLength.OfMillimetres(175m).Source);
-        Assert.Null(CrankLength.OfMillimetres(176m).Source);
-        Assert.Throws<ArgumentOutOfRangeException>(() => CrankLength.OfMillimetres(99m));
+        Assert.Same(Sources.CrankLengths, UsualCrankLength.OfMillimetres(175m).Source);
+        Assert.Null(UsualCrankLength.OfMillimetres(176m).Source);
+        Assert.Throws<ArgumentOutOfRangeException>(() => UsualCrankLength.OfMillimetres(99m));
     }
 
     [Theory]
@@ -145,6 +145,6 @@ public sealed class ReadingTests
     [Fact]
     public void A_wide_chain_is_read() => Assert.Same(ChainSize.Freight, ChainSize.Parse("5/32 in", null));
 
-    private static string[] Keys<T>(Reading<T> reading)
+    private static string[] Keys<T>(TextReading<T> reading)
         where T : Standard<T>, IInterfaceValue<T> => [.. reading.Values.Select(v => v.FitKey)];
 }

@@ -38,7 +38,7 @@ public sealed class DateMadeTests
     [InlineData("٢٠١٤")]
     public void Anything_else_is_refused_with_its_reason(string text)
     {
-        Reading<DateMade> reading = DateMade.Read(text);
+        TextReading<DateMade> reading = DateMade.Read(text);
         Assert.Empty(reading.Values);
         Assert.NotEmpty(reading.Reason);
     }

@@ -34,7 +34,7 @@ public sealed class FrameAngleTests
     [InlineData("67.5%")]
     public void Anything_else_is_refused_with_its_reason(string text)
     {
-        Reading<FrameAngle> reading = FrameAngle.Read(text);
+        TextReading<FrameAngle> reading = FrameAngle.Read(text);
         Assert.Empty(reading.Values);
         Assert.NotEmpty(reading.Reason);
     }

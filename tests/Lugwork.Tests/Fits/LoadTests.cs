@@ -52,7 +52,7 @@ public sealed class LoadTests
     [InlineData("100-120 kg")]
     public void Anything_else_is_refused_with_its_reason(string text)
     {
-        Reading<Load> reading = Load.Read(text);
+        TextReading<Load> reading = Load.Read(text);
         Assert.Empty(reading.Values);
         Assert.NotEmpty(reading.Reason);
     }

@@ -44,7 +44,7 @@ public sealed class ShopSpellingTests
     [InlineData("SteererShape", "1.5\" straight", "straight-1.5")]
     [InlineData("SteererSize", "1\u215B\"", "28.6")]
     [InlineData("SteererSize", "1 inch", "25.4")]
-    [InlineData("StemFoot", "7/8\" quill", "quill-22.2")]
+    [InlineData("StemFixing", "7/8\" quill", "quill-22.2")]
     [InlineData("GripDiameter", "7/8\u2033", "22.2")]
     [InlineData("GripDiameter", "\u215E\"", "22.2")]
     [InlineData("GripDiameter", "\u00D822.2", "22.2")]
@@ -99,7 +99,7 @@ public sealed class ShopSpellingTests
     private static void Reads<T>(string text, string keys)
         where T : IInterfaceValue<T>
     {
-        Reading<T> reading = T.Read(text);
+        TextReading<T> reading = T.Read(text);
         Assert.Equal(keys, string.Join('|', reading.Values.Select(v => v.FitKey)));
         Assert.Equal(!keys.Contains('|', StringComparison.Ordinal) && keys.Length > 0, reading.IsClear);
         Assert.Equal(reading.IsClear, reading.Reason is null or "");

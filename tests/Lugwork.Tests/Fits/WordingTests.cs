@@ -29,7 +29,7 @@ public sealed class WordingTests
     [InlineData("tyres from 28; tyres to none", "The tube is made for tyres from 28 to no figure; the tyre is 37-622 (700x37C).")]
     public void A_tube_without_a_widest_tyre_says_so(string tube, string expected)
     {
-        Fit fit = Bench.Judge("rear-tube-width-in-tyre", "material steel", (Slot.RearTyre, Tyre.Read("37-622")), (Slot.RearTube, InnerTube.Read(tube)));
+        Fit fit = Bench.Judge("rear-tube-width-in-tyre", "material steel", (Slot.RearTyre, Tyre.Read("37-622")), (Slot.RearInnerTube, InnerTube.Read(tube)));
         Assert.DoesNotContain("none mm", fit.Sentence, StringComparison.Ordinal);
         Assert.StartsWith(expected[..60], fit.Sentence, StringComparison.Ordinal);
     }
@@ -37,7 +37,7 @@ public sealed class WordingTests
     [Fact]
     public void Of_several_inputs_the_missing_one_is_named()
     {
-        Fit fit = Bench.Judge("flat-mount-bolt-in-stay", "rear brake FM-rear-140; rear stay thickness none", (Slot.RearBrake, Caliper.Read("flat; bolt length 33")), (Slot.RearRotor, Rotor.Read("140")));
+        Fit fit = Bench.Judge("flat-mount-bolt-in-stay", "rear brake FM-rear-140; rear stay thickness none", (Slot.RearCaliper, Caliper.Read("flat; bolt length 33")), (Slot.RearRotor, Rotor.Read("140")));
         Assert.Equal("One side has none of this: there is no stay at the flat mount.", fit.Sentence);
     }
 

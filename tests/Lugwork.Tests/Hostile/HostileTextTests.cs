@@ -163,7 +163,7 @@ public sealed class HostileTextTests
         }
     }
 
-    private delegate Reading<T> Reads<T, TChar>(ReadOnlySpan<TChar> text);
+    private delegate TextReading<T> Reads<T, TChar>(ReadOnlySpan<TChar> text);
 
     private static void TryBulk<T>(Reads<T, char> read, Reads<T, byte> readUtf8)
         where T : struct, ISpanParsable<T>, IUtf8SpanParsable<T>, IEquatable<T>
@@ -174,8 +174,8 @@ public sealed class HostileTextTests
             Assert.False(T.TryParse(text, CultureInfo.CurrentCulture, out T value));
             Assert.False(T.TryParse(utf8, CultureInfo.CurrentCulture, out T fromUtf8));
             Assert.True(value.Equals(default) && fromUtf8.Equals(default));
-            Reading<T> reading = read(text);
-            Reading<T> other = readUtf8(utf8);
+            TextReading<T> reading = read(text);
+            TextReading<T> other = readUtf8(utf8);
             Assert.NotEmpty(reading.Reason);
             Assert.Equal(reading.Reason, other.Reason);
             Assert.InRange(reading.Position, 0, text.Length);

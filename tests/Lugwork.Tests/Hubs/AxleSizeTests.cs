@@ -44,7 +44,7 @@ public sealed class AxleSizeTests
     [InlineData("12.1234567x142", 9)]
     public void It_refuses_anything_else_where_it_stands(string text, int position)
     {
-        Reading<AxleSize> reading = AxleSize.Read(text);
+        TextReading<AxleSize> reading = AxleSize.Read(text);
         Assert.False(reading.IsClear);
         Assert.NotEmpty(reading.Reason);
         Assert.Equal(position, reading.Position);

@@ -20,8 +20,8 @@ public sealed class HubJointTests
     [InlineData("none", "3/8x24", Verdict.DoesNotFit)]
     public void Nuts_have_the_thread_of_the_axle(string axle, string nut, Verdict expected)
     {
-        Assert.Equal(expected, Judge("rear-axle-nut-on-hub-axle", "material steel", (Slot.RearWheel, Wheel.Read($"axleThread {axle}")), (Slot.RearNuts, AxleNuts.Read("thread " + nut))).Verdict);
-        Assert.Equal(expected, Judge("front-axle-nut-on-hub-axle", "material steel", (Slot.FrontWheel, Wheel.Read($"axleThread {axle}")), (Slot.FrontNuts, AxleNuts.Read("thread " + nut))).Verdict);
+        Assert.Equal(expected, Judge("rear-axle-nut-on-hub-axle", "material steel", (Slot.RearWheel, Wheel.Read($"axleThread {axle}")), (Slot.RearAxleNuts, AxleNuts.Read("thread " + nut))).Verdict);
+        Assert.Equal(expected, Judge("front-axle-nut-on-hub-axle", "material steel", (Slot.FrontWheel, Wheel.Read($"axleThread {axle}")), (Slot.FrontAxleNuts, AxleNuts.Read("thread " + nut))).Verdict);
     }
 
     // Both axles of 9 mm stand in the slots of a quick release, a thinner one may, a thicker one does not enter: common practice, no source.
@@ -73,7 +73,7 @@ public sealed class HubJointTests
     [InlineData("unknown", "163", "163", Verdict.NeedsMeasuring)]
     [InlineData("12x142", "none", "163", Verdict.DoesNotFit)]
     public void A_thru_axle_has_the_length_that_the_maker_names(string end, string asked, string length, Verdict expected) => Assert.Equal(
-        expected, Judge("rear-thru-axle-length", $"rear {end}; rearAxleLength {asked}", (Slot.RearAxle, ThruAxle.Read($"M12x1.5; length {length}"))).Verdict);
+        expected, Judge("rear-thru-axle-length", $"rear {end}; rearAxleLength {asked}", (Slot.RearThruAxle, ThruAxle.Read($"M12x1.5; length {length}"))).Verdict);
 
     [Theory]
     [InlineData("15x100", "127", "127", Verdict.Fits)]
@@ -81,7 +81,7 @@ public sealed class HubJointTests
     [InlineData("15x100", "unknown", "100", Verdict.DoesNotFit)]
     [InlineData("15x100", "unknown", "127", Verdict.NeedsMeasuring)]
     public void A_front_thru_axle_too(string end, string asked, string length, Verdict expected) => Assert.Equal(
-        expected, Judge("front-thru-axle-length", "material steel", (Slot.Fork, Fork.Read($"front {end}; frontAxleLength {asked}")), (Slot.FrontAxle, ThruAxle.Read($"M15x1.5; length {length}"))).Verdict);
+        expected, Judge("front-thru-axle-length", "material steel", (Slot.Fork, Fork.Read($"front {end}; frontAxleLength {asked}")), (Slot.FrontThruAxle, ThruAxle.Read($"M15x1.5; length {length}"))).Verdict);
 
     [Theory]
     [InlineData("F100-QR9", "kept", Verdict.Fits)]
@@ -94,7 +94,7 @@ public sealed class HubJointTests
     [InlineData("F-OWN", "kept", Verdict.NeedsMeasuring)]
     [InlineData("unknown", "none", Verdict.NeedsMeasuring)]
     public void A_disc_wheel_is_kept_in_its_ends(string end, string lips, Verdict expected) => Assert.Equal(
-        expected, Judge("disc-on-open-ends", "material steel", (Slot.Fork, Fork.Read($"front {end}; frontLips {lips}")), (Slot.FrontBrake, Caliper.Read("post"))).Verdict);
+        expected, Judge("disc-on-open-ends", "material steel", (Slot.Fork, Fork.Read($"front {end}; frontLips {lips}")), (Slot.FrontCaliper, Caliper.Read("post"))).Verdict);
 
     [Theory]
     [InlineData("horizontal", "hub gear", "horizontal", Verdict.Fits)]
@@ -113,22 +113,22 @@ public sealed class HubJointTests
     [InlineData("vertical", "unknown", "vertical", Verdict.NeedsMeasuring)]
     [InlineData("horizontal", "hub gear", "unknown", Verdict.NeedsMeasuring)]
     public void A_hub_gear_asks_for_its_slot_and_its_washers(string slot, string body, string washers, Verdict expected) => Assert.Equal(
-        expected, Judge("hub-gear-in-dropout", $"rearSlot {slot}", (Slot.RearWheel, Wheel.Read($"body {body}; washers {washers}"))).Verdict);
+        expected, Judge("hub-gear-in-dropout", $"rearDropout {slot}", (Slot.RearWheel, Wheel.Read($"body {body}; washers {washers}"))).Verdict);
 
     [Theory]
-    [InlineData("rearBrake none; rearBosses cantilever-622", "frontBrake none; frontBrakeHole recessed-6", "", "frontLever rearLever frontRimBrake rearRimBrake")]
-    [InlineData("rearBosses cantilever-622", "frontBosses cantilever-622", "", "frontLever rearLever frontRimBrake rearRimBrake")]
-    [InlineData("rearBrake IS; rearBosses cantilever-622", "frontBrake IS; frontBosses cantilever-622", "", "frontRotor rearRotor frontBrake rearBrake frontLever rearLever")]
-    [InlineData("material steel", "front unknown", "", "frontRotor rearRotor frontBrake rearBrake frontLever rearLever")]
+    [InlineData("rearBrake none; rearBosses cantilever-622", "frontBrake none; frontBrakeHole recessed-6", "", "frontBrakeLever rearBrakeLever frontRimBrake rearRimBrake")]
+    [InlineData("rearBosses cantilever-622", "frontBosses cantilever-622", "", "frontBrakeLever rearBrakeLever frontRimBrake rearRimBrake")]
+    [InlineData("rearBrake IS; rearBosses cantilever-622", "frontBrake IS; frontBosses cantilever-622", "", "frontRotor rearRotor frontCaliper rearCaliper frontBrakeLever rearBrakeLever")]
+    [InlineData("material steel", "front unknown", "", "frontRotor rearRotor frontCaliper rearCaliper frontBrakeLever rearBrakeLever")]
     [InlineData("rearBrake none", "frontBrake none", "", "")]
     [InlineData("rearBrake none; rearBosses none; rearBrakeHole none", "frontBrake none; frontBosses none", "", "")]
-    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none; frontBrakeHole nutted-6", "coaster", "frontLever frontRimBrake")]
-    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none", "drum", "rearLever")]
+    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none; frontBrakeHole nutted-6", "coaster", "frontBrakeLever frontRimBrake")]
+    [InlineData("rearBrake none; rearBrakeHole nutted-6", "frontBrake none", "drum", "rearBrakeLever")]
     public void Brakes_are_asked_for_where_there_is_a_place_for_them(string frame, string fork, string hubBrake, string expected)
     {
         Build build = Build.From(Frame.Read(frame)).With(Fork.Read(fork));
         build = hubBrake.Length == 0 ? build : build.With(Wheel.Read("hub brake " + hubBrake), Slot.RearWheel);
-        Slot[] brakes = [Slot.FrontRotor, Slot.RearRotor, Slot.FrontBrake, Slot.RearBrake, Slot.FrontLever, Slot.RearLever, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.FrontNuts, Slot.RearNuts];
+        Slot[] brakes = [Slot.FrontRotor, Slot.RearRotor, Slot.FrontCaliper, Slot.RearCaliper, Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.FrontAxleNuts, Slot.RearAxleNuts];
         Assert.Equal(expected, string.Join(' ', build.Check().Missing.Where(brakes.Contains).Select(s => s.Key)));
     }
 

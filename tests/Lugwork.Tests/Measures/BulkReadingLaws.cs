@@ -11,7 +11,7 @@ namespace Lugwork.Tests.Measures;
 /// <summary>What holds for every reader of spec lines in bulk.</summary>
 public sealed class BulkReadingLaws
 {
-    private delegate Reading<T> Reader<T, TChar>(ReadOnlySpan<TChar> text);
+    private delegate TextReading<T> Reader<T, TChar>(ReadOnlySpan<TChar> text);
 
     [Property(MaxTest = 4_000)]
     public bool Every_way_to_read_a_text_says_the_same(DoNotSize<int> seed)
@@ -90,8 +90,8 @@ public sealed class BulkReadingLaws
         Assert.Equal(good, T.TryParse(text, CultureInfo.GetCultureInfo("de-DE"), out T fromString));
         Assert.Equal(value, fromString);
 
-        Reading<T> reading = read(text);
-        Reading<T> other = readUtf8(utf8);
+        TextReading<T> reading = read(text);
+        TextReading<T> other = readUtf8(utf8);
         Assert.Equal(good, reading.IsClear);
         Assert.Equal(reading.Values.AsSpan(), other.Values.AsSpan());
         Assert.Equal(reading.Reason, other.Reason);

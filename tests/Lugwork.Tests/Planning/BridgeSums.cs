@@ -50,7 +50,7 @@ internal static class BridgeSums
     {
         bool IsOwned(Slot slot) => request.Build[slot] is { } part && ReferenceEquals(part, build[slot]) && !taken.Any(o => o.Slot == slot && !ReferenceEquals(o.Part, part));
         string[] items = [.. taken.Select(o => o.Item).Concat(request.OwnedItems.Where(i => IsOwned(i.Key) && !taken.Any(o => o.Slot == i.Key)).Select(i => i.Value)).OfType<string>()];
-        Slot[] levers = [.. new[] { Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter }.Where(s => request.Build[s] is not null)];
+        Slot[] levers = [.. new[] { Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter }.Where(s => request.Build[s] is not null)];
         return items.Distinct().Count() == items.Length
             && taken.Where(o => o.Article is not null).All(o => request.Offers.Where(a => a.Article == o.Article).Select(a => a.Slot).Distinct().All(s => taken.Any(t => t.Slot == s && t.Article == o.Article)))
             && (request.Build[Slot.Dropper] is null || request.Build[Slot.Seatpost] is null || IsOwned(Slot.Dropper) == IsOwned(Slot.Seatpost))

@@ -43,7 +43,7 @@ internal static class BruteChange
         bool Stays(Slot slot) => ReferenceEquals(build[slot], before[slot]);
         bool Together(Slot companion, params Slot[] hosts) =>
             swapped == companion || before[companion] is null || !hosts.Any(h => before[h] is not null) || Stays(companion) == hosts.Any(h => before[h] is not null && Stays(h));
-        return Together(Slot.Dropper, Slot.Seatpost) && Together(Slot.Controls, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter);
+        return Together(Slot.Dropper, Slot.Seatpost) && Together(Slot.Controls, Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter);
     }
 
     private static decimal? Added(Build build, Build before, FitReport old, Dictionary<string, ChoiceBridgePrice> bridges)

@@ -26,7 +26,7 @@ public sealed class CarryLaws
     private static Verdict Alone(CarryOver over, CarriedPart part)
     {
         Build with = over.Onto.With(part.Part, part.Slot);
-        Slot? along = part.Slot == Slot.Seatpost ? Slot.Dropper : new[] { Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter }.Contains(part.Slot) ? Slot.Controls : null;
+        Slot? along = part.Slot == Slot.Seatpost ? Slot.Dropper : new[] { Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter }.Contains(part.Slot) ? Slot.Controls : null;
         return along is null || over.Donor[along] is not { } other || over.Onto[along] is not null ? WorstOf(with, part.Slot)
             : (Verdict)Math.Max((int)WorstOf(with.With(other, along), part.Slot), (int)WorstOf(with.With(other, along), along));
     }
@@ -74,7 +74,7 @@ public sealed class CarryLaws
             Assert.True(over.Onto[Slot.Dropper] is not null || over.DonorLeft[Slot.Seatpost] is null == over.DonorLeft[Slot.Dropper] is null, $"seed {seed.Item}");
         }
 
-        Slot[] levers = [.. new[] { Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter }.Where(s => donor[s] is not null)];
+        Slot[] levers = [.. new[] { Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter }.Where(s => donor[s] is not null)];
         if (donor[Slot.Controls] is not null && levers.Length > 0 && over.Onto[Slot.Controls] is null)
         {
             Assert.True(levers.Any(s => over.DonorLeft[s] is null) == over.DonorLeft[Slot.Controls] is null, $"seed {seed.Item}");

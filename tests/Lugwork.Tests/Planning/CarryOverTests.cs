@@ -94,10 +94,10 @@ public sealed class CarryOverTests
     [Fact]
     public void Of_two_that_clash_the_earlier_one_moves()
     {
-        Build donor = Donor((Slot.FrontBrake, Caliper.Read("post; type hydraulic disc; fluid mineral oil")), (Slot.FrontLever, BrakeLever.Read("pull none; fluid glycol-ether")));
+        Build donor = Donor((Slot.FrontCaliper, Caliper.Read("post; type hydraulic disc; fluid mineral oil")), (Slot.FrontBrakeLever, BrakeLever.Read("pull none; fluid glycol-ether")));
         CarryOver over = CarryOver.Of(donor, Frame.Read("material steel; rear brake PM-160"));
-        Assert.Equal(CarryDecision.Moves, over.Parts.Single(p => p.From == Slot.FrontBrake).Plan);
-        CarriedPart lever = over.Parts.Single(p => p.From == Slot.FrontLever);
+        Assert.Equal(CarryDecision.Moves, over.Parts.Single(p => p.From == Slot.FrontCaliper).Plan);
+        CarriedPart lever = over.Parts.Single(p => p.From == Slot.FrontBrakeLever);
         Assert.Equal((Verdict.Unsafe, CarryDecision.Stays), (lever.Verdict, lever.Plan));
         Assert.Equal("front-lever-fluid-with-caliper", lever.Why.Joint!.Id);
     }
@@ -162,7 +162,7 @@ public sealed class CarryOverTests
     [Fact]
     public void Controls_go_with_their_levers_and_shifters()
     {
-        Build donor = Donor((Slot.FrontLever, BrakeLever.Read("pull long; fluid none; condition new")), (Slot.RearLever, BrakeLever.Read("pull long; fluid none; condition new")), (Slot.Controls, Controls.Read("flat-bar control")));
+        Build donor = Donor((Slot.FrontBrakeLever, BrakeLever.Read("pull long; fluid none; condition new")), (Slot.RearBrakeLever, BrakeLever.Read("pull long; fluid none; condition new")), (Slot.Controls, Controls.Read("flat-bar control")));
         CarryOver flat = CarryOver.Of(donor, Build.From(Frame.Read("steel")).With(Handlebar.Read("31.8; grip 22.2")));
         Assert.All(flat.Parts, p => Assert.Equal(CarryDecision.Moves, p.Plan));
 
@@ -197,9 +197,9 @@ public sealed class CarryOverTests
     [Fact]
     public void What_waits_for_a_part_that_went_elsewhere_is_tried_again()
     {
-        Build donor = Donor((Slot.RearTyre, Tyre.Read("45-622; folding; clincher; condition new")), (Slot.FrontTube, InnerTube.Read("622; other seat none; tyres from 40; tyres to 50; Presta; valve length 48")));
+        Build donor = Donor((Slot.RearTyre, Tyre.Read("45-622; folding; clincher; condition new")), (Slot.FrontInnerTube, InnerTube.Read("622; other seat none; tyres from 40; tyres to 50; Presta; valve length 48")));
         CarryOver over = CarryOver.Of(donor, Build.From(Frame.Read("largest tyre 35-622")).With(Fork.Read("largest tyre 47-622; travel none")));
-        Assert.Equal([Slot.FrontTyre, Slot.FrontTube], over.Parts.Where(p => p.Plan == CarryDecision.Moves).Select(p => p.Slot));
+        Assert.Equal([Slot.FrontTyre, Slot.FrontInnerTube], over.Parts.Where(p => p.Plan == CarryDecision.Moves).Select(p => p.Slot));
     }
 
     [Fact]
@@ -233,8 +233,8 @@ public sealed class CarryOverTests
         Assert.DoesNotContain(over.ToBuy, n => n.Slot == Slot.RearWheel || n.Slot == Slot.Seatpost);
         Assert.Contains("XD", over.ToBuy.Single(n => n.Slot == Slot.Cassette).ToString(), StringComparison.Ordinal);
         Assert.Contains(over.ToBuyUnlessMeasured, n => n.Slot == Slot.Seatpost);
-        Assert.DoesNotContain(over.SmallParts, p => p.Slot == Slot.RearAxle);
-        Assert.Contains(over.ToBuy, n => n.Slot == Slot.RearAxle);
+        Assert.DoesNotContain(over.SmallParts, p => p.Slot == Slot.RearThruAxle);
+        Assert.Contains(over.ToBuy, n => n.Slot == Slot.RearThruAxle);
     }
 
     [Fact]

@@ -85,7 +85,7 @@ public sealed class ChoiceArticleTests
     [Fact]
     public void Owned_controls_stay_as_long_as_one_of_their_levers_and_shifters()
     {
-        Slot[] levers = [Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter];
+        Slot[] levers = [Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter];
         ChoiceOffer[] offers = [.. levers.Select(s => Offer($"new {s}", s, Bench.WholeBicycle()[s]! with { Name = "new" }, 10m))];
         ChosenBuild all = BuildChooser.Of(Whole(offers, [.. levers, Slot.Controls])).Cheapest().Best!;
         Assert.Null(all.Build[Slot.Controls]);

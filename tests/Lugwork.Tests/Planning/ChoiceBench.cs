@@ -79,7 +79,7 @@ internal sealed class ChoiceBench
         };
     }
 
-    private static readonly (Slot Front, Slot Rear)[] Ends = [(Slot.FrontRotor, Slot.RearRotor), (Slot.FrontTyre, Slot.RearTyre), (Slot.FrontBrake, Slot.RearBrake), (Slot.FrontLever, Slot.RearLever), (Slot.FrontAxle, Slot.RearAxle)];
+    private static readonly (Slot Front, Slot Rear)[] Ends = [(Slot.FrontRotor, Slot.RearRotor), (Slot.FrontTyre, Slot.RearTyre), (Slot.FrontCaliper, Slot.RearCaliper), (Slot.FrontBrakeLever, Slot.RearBrakeLever), (Slot.FrontThruAxle, Slot.RearThruAxle)];
 
     /// <summary>
     /// The same with all else that a request can say: owned parts that may go, offers without a price or owned, wishes over values, things that are there once, articles over two slots, small parts that are

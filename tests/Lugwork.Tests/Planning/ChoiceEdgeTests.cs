@@ -72,7 +72,7 @@ public sealed class ChoiceEdgeTests
     [Fact]
     public void What_is_outside_the_library_is_not_taken_even_where_measuring_is_allowed_and_is_named()
     {
-        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m)]) with { AllowsMeasuring = true };
+        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketChainline", "proprietary")), 60m)]) with { AllowsMeasuring = true };
         ChoiceResult wheel = BuildChooser.Of(request).Cheapest();
         Assert.Equal((ChoiceStatus.Impossible, "own washers"), (wheel.Status, wheel.LeftOut.Single().Id));
 
@@ -146,7 +146,7 @@ public sealed class ChoiceEdgeTests
     public void An_offer_that_fits_comes_nearer_than_one_of_which_something_is_outside()
     {
         // Neither is taken: of the first nobody can say whether it fits, the second has no price.
-        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m), new("no price", Slot.FrontWheel, Changed(Slot.FrontWheel))]);
+        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketChainline", "proprietary")), 60m), new("no price", Slot.FrontWheel, Changed(Slot.FrontWheel))]);
         ChoiceRemedy wheel = BuildChooser.Of(request).Conflict()!.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.Equal(("no price", false), (wheel.Nearest!.Id, wheel.IsOutside));
     }

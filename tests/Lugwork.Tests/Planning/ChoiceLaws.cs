@@ -63,8 +63,8 @@ public sealed class ChoiceLaws
             ChoiceBench bench = ChoiceBench.All[seed % ChoiceBench.All.Length];
             Build build = seed % 3 == 0 ? Bicycles.Any(random) : bench.Slots.Where(_ => random.Next(3) == 0).Aggregate(bench.Bicycle, (b, s) => b.With(Any(bench, s, random), s));
             // A tyre has a tube or a tubeless valve, and the sleeve in the rim's hole is for the one that is there.
-            build = build[Slot.FrontTube] is null ? build : build.Without(Slot.FrontValve);
-            build = build[Slot.RearTube] is null ? build : build.Without(Slot.RearValve);
+            build = build[Slot.FrontInnerTube] is null ? build : build.Without(Slot.FrontTubelessValve);
+            build = build[Slot.RearInnerTube] is null ? build : build.Without(Slot.RearTubelessValve);
             foreach (IGrouping<string, Fit> bridge in build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Tell().Bridges.Select(b => (b.Id, Fit: f))).GroupBy(p => p.Id, p => p.Fit))
             {
                 string[] ends = [.. bridge.Select(f => f.Joint!.Id.Split('-')[0]).Select(e => e is "front" or "rear" or "upper" ? e : e is "shock" ? "lower" : "")];

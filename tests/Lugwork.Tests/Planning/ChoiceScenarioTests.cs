@@ -189,7 +189,7 @@ public sealed class ChoiceScenarioTests
     [Fact]
     public void A_wheel_of_which_something_is_outside_the_library_is_not_said_to_fit()
     {
-        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketLine", "proprietary")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed"), ("rotorFixing", "center-lock")), 50m)]);
+        ChoiceRequest request = Finish([Offer("own washers", Slot.FrontWheel, Changed(Slot.FrontWheel, ("sprocketChainline", "proprietary")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed"), ("rotorFixing", "center-lock")), 50m)]);
         ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
         ChoiceRemedy wheel = conflict.Remedies.Single(m => m.Slot == Slot.FrontWheel);
         Assert.Equal(("own washers", true), (wheel.Nearest!.Id, wheel.IsOutside));
@@ -226,7 +226,7 @@ public sealed class ChoiceScenarioTests
         {
             Build = build,
             Offers = [Offer("rim wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("rotorFixing", "none")), 60m), Offer("wide wheel", Slot.FrontWheel, Changed(Slot.FrontWheel, ("hub", "F110-15B"), ("ends", "fixed")), 50m)],
-            Wishes = [.. Slot.All.Where(s => s != Slot.Frame && build[s] is not null && s != Slot.FrontRotor && s != Slot.FrontBrake).Select(ChoiceWish.Keep)],
+            Wishes = [.. Slot.All.Where(s => s != Slot.Frame && build[s] is not null && s != Slot.FrontRotor && s != Slot.FrontCaliper).Select(ChoiceWish.Keep)],
         };
         ChoiceConflict conflict = BuildChooser.Of(request).Conflict()!;
         ChoiceRemedy wheel = conflict.Remedies.Single(m => m.Slot == Slot.FrontWheel);

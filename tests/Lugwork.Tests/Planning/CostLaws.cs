@@ -135,6 +135,6 @@ public sealed class CostLaws
         CostSheet counter = Sheet(Lines(random).Select(l => l with { Seller = "" }), []);
         CostLine sold = new() { Id = "sold", Kind = CostKind.Resale, What = "sold", Price = Euro(Amount(random)) };
         return sheet.With(sold).Total.Most == sheet.Total.Most - sold.Price.Most
-            && counter.Lines.Where(l => l.Kind is CostKind.Part or CostKind.Tool).All(l => counter.Owned(l.Id, l.Mass).Total.Most == counter.Total.Most - l.Cost.Most);
+            && counter.Lines.Where(l => l.Kind is CostKind.Part or CostKind.Tool).All(l => counter.WithOwned(l.Id, l.Mass).Total.Most == counter.Total.Most - l.Cost.Most);
     }
 }

@@ -81,8 +81,8 @@ public sealed class CostSheetTests
     public void What_is_not_said_again_stays_on_a_line()
     {
         CostSheet sheet = Sheet(Line("post", CostKind.Part, Euro(50), "A", mass: MassRange.OfGrams(280)));
-        Assert.Equal((MassRange.OfGrams(280), "A"), (sheet.Owned("post").Mass, sheet.Owned("post").Priced("post", Euro(40))["post"]!.Seller));
-        Assert.Equal((false, MassRange.OfGrams(290), ""), sheet.Owned("post").Priced("post", Euro(40), MassRange.OfGrams(290), "")["post"] is { } line ? (line.IsOwned, line.Mass, line.Seller) : default);
+        Assert.Equal((MassRange.OfGrams(280), "A"), (sheet.WithOwned("post").Mass, sheet.WithOwned("post").WithPrice("post", Euro(40))["post"]!.Seller));
+        Assert.Equal((false, MassRange.OfGrams(290), ""), sheet.WithOwned("post").WithPrice("post", Euro(40), MassRange.OfGrams(290), "")["post"] is { } line ? (line.IsOwned, line.Mass, line.Seller) : default);
     }
 
     [Fact]
@@ -102,7 +102,7 @@ public sealed class CostSheetTests
         string message = Assert.Throws<ArgumentException>(() => sheet.With(Line("stem", CostKind.Part, new Price(20, "CHF")))).Message;
         Assert.Contains("seatpost in EUR", message, StringComparison.Ordinal);
         Assert.Contains("stem in CHF", message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => sheet.Priced("unpriced", new Price(1, "CHF")));
+        Assert.Throws<ArgumentException>(() => sheet.WithPrice("unpriced", new Price(1, "CHF")));
         Assert.Contains("postage of A in CHF", Assert.Throws<ArgumentException>(() => sheet.With(new CostSeller("A", new Price(5, "CHF")))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => sheet.With(new CostSeller("A", Euro(5), new Price(60, "CHF"))));
         Assert.Throws<ArgumentException>(() => sheet.Against(new Price(900, "CHF")));
@@ -141,8 +141,8 @@ public sealed class CostSheetTests
         CostSheet sheet = Sheet(Line("a", CostKind.Part), Line("b", CostKind.Part));
         Assert.Throws<ArgumentException>(() => sheet.With(Line("a", CostKind.Tool)));
         Assert.Throws<ArgumentException>(() => sheet.Change("a", l => l with { Id = "b" }));
-        Assert.Throws<ArgumentException>(() => sheet.Priced("c", Euro(1)));
-        Assert.Throws<ArgumentException>(() => sheet.Owned("c"));
+        Assert.Throws<ArgumentException>(() => sheet.WithPrice("c", Euro(1)));
+        Assert.Throws<ArgumentException>(() => sheet.WithOwned("c"));
         Assert.Equal(["b"], sheet.Without("a").Without("c").Lines.Select(l => l.Id));
         Assert.Throws<ArgumentException>(() => sheet.With(new CostSeller("", Euro(1))));
         Assert.Throws<ArgumentException>(() => sheet.With(new CostSeller("A", Euro(-1))));
@@ -178,7 +178,7 @@ public sealed class CostSheetTests
     public void A_build_draws_its_own_lines()
     {
         Build build = Build.From(Frame.Read("seat tube 27.2; rear brake none; rear axle thread M12x1.5"))
-            .With(Seatpost.Read("26.8")).With(Chain.Read("9")).With(Dropper.Read("internal")).With(Rider.Read("82 kg")).With(Controls.Read("flat-bar control")).With(BrakeLever.Read("pull short"), Slot.FrontLever);
+            .With(Seatpost.Read("26.8")).With(Chain.Read("9")).With(Dropper.Read("internal")).With(Rider.Read("82 kg")).With(Controls.Read("flat-bar control")).With(BrakeLever.Read("pull short"), Slot.FrontBrakeLever);
         CostSheet sheet = CostSheet.Of(build);
         Assert.Equal(CostKind.Bridge, sheet["seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2"]!.Kind);
         Assert.Equal(CostKind.SmallPart, sheet["quick-link"]!.Kind);
@@ -186,7 +186,7 @@ public sealed class CostSheetTests
         Assert.Contains("still to be chosen", sheet["fork"]!.What, StringComparison.Ordinal);
 
         // An axle that is missing stands once; who rides, how the post is lowered and how levers are clamped are bought nowhere.
-        Assert.NotNull(sheet["rearAxle"]);
+        Assert.NotNull(sheet["rearThruAxle"]);
         Assert.Null(sheet["rear-axle"]);
         Assert.Null(sheet["rider"]);
         Assert.Null(sheet["dropper"]);

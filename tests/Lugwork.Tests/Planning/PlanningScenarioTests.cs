@@ -13,7 +13,7 @@ public sealed class PlanningScenarioTests
     private static Build Inspected(Build donor) => Slot.All.Where(s => s != Slot.Frame && donor[s] is { Condition.State: KnownState.Unknown })
         .Aggregate(donor, (b, s) => b.With(b[s]! with { Condition = Known<PartCondition>.Of(PartCondition.Inspected) }, s));
 
-    private static CostSheet AllAt(CostSheet sheet, IEnumerable<Need> needs, Price price) => needs.Aggregate(sheet, (s, n) => s.Priced(n.Slot.Key, price));
+    private static CostSheet AllAt(CostSheet sheet, IEnumerable<Need> needs, Price price) => needs.Aggregate(sheet, (s, n) => s.WithPrice(n.Slot.Key, price));
 
     [Fact]
     public void A_touring_frame_takes_the_rear_end_of_a_commuter()
@@ -22,7 +22,7 @@ public sealed class PlanningScenarioTests
             .With(Wheel.Read("rear 12x142; ends swappable; body HG-L; center-lock"), Slot.RearWheel)
             .With(Cassette.Read("9-speed HG"))
             .With(Rotor.Read("160; six-bolt; lockring internal; carrier with-lockring"), Slot.RearRotor)
-            .With(Caliper.Read("post; type disc-cable-road"), Slot.RearBrake)
+            .With(Caliper.Read("post; type disc-cable-road"), Slot.RearCaliper)
             .With(Seatpost.Read("26.8; mark 75; insertion 110; rails 7-round"))
             .With(Saddle.Read("7-round"))
             .With(Chain.Read("9; condition worn"));
@@ -31,13 +31,13 @@ public sealed class PlanningScenarioTests
         // Wheel: 142 to 135 by end caps. Cassette: 9-speed on the long body, 1.85 mm. Rotor: six-bolt on its carrier, 160 of 180 mm.
         // Caliper: posts on IS tabs by an adapter. Post: 0.4 mm of shim, 110 mm in of 75 asked by its mark and 70 by the frame. Chain: worn out.
         Assert.Equal(
-            ["rearWheel Moves NeedsPart", "cassette Moves NeedsPart", "rearRotor Moves Fits", "rearBrake Moves NeedsPart", "seatpost Moves NeedsPart", "saddle Moves Fits", "chain Stays DoesNotFit"],
+            ["rearWheel Moves NeedsPart", "cassette Moves NeedsPart", "rearRotor Moves Fits", "rearCaliper Moves NeedsPart", "seatpost Moves NeedsPart", "saddle Moves Fits", "chain Stays DoesNotFit"],
             Told(over));
         Assert.Equal([CostClass.Moderate, CostClass.Cheap, CostClass.Moderate, CostClass.Cheap], over.Parts.Where(p => p.Verdict == Verdict.NeedsPart).Select(p => p.BridgeClass));
         Assert.Equal(
-            "fork frontWheel frontTyre rearTyre frontRotor frontBrake frontAxle headset stem handlebar seatClamp bottomBracket crankset pedals chain rearDerailleur frontLever rearLever shifter",
+            "fork frontWheel frontTyre rearTyre frontRotor frontCaliper frontThruAxle headset stem handlebar seatClamp bottomBracket crankset pedals chain rearDerailleur frontBrakeLever rearBrakeLever rearShifter",
             string.Join(' ', over.ToBuy.Select(n => n.Slot.Key)));
-        Assert.Equal("rearWheel cassette rearRotor rearBrake seatpost saddle", string.Join(' ', over.DonorLacks.Select(n => n.Slot).Where(s => donor[s] is not null).Select(s => s.Key)));
+        Assert.Equal("rearWheel cassette rearRotor rearCaliper seatpost saddle", string.Join(' ', over.DonorLacks.Select(n => n.Slot).Where(s => donor[s] is not null).Select(s => s.Key)));
 
         Price Euro(decimal amount) => new(amount, "EUR");
         CostSheet sheet = CostSheet.Of(over);
@@ -45,14 +45,14 @@ public sealed class PlanningScenarioTests
             ["rear-wheel-in-frame:hub-r142-12-in-r135-qr", "cassette-on-freehub-body:cassette-hg-9-on-hg-l", "rear-caliper-on-mount:brake-adapter-is-rear-140-plus-20", "seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2", "rear-caliper-bolts", "cassette-lockring", "grease", "threadlock"],
             Ids(sheet, CostKind.Bridge, CostKind.SmallPart, CostKind.Consumable, CostKind.ShopWork));
         sheet = AllAt(sheet, over.ToBuy, Euro(20)) // 19 x 20.00 = 380.00, over the counter
-            .Owned("frame").Owned("grease")
-            .Priced("rear-wheel-in-frame:hub-r142-12-in-r135-qr", Euro(24.90m), seller: "A")
-            .Priced("cassette-on-freehub-body:cassette-hg-9-on-hg-l", Euro(2.50m), seller: "A")
-            .Priced("rear-caliper-on-mount:brake-adapter-is-rear-140-plus-20", Euro(17.50m), seller: "A")
-            .Priced("seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2", Euro(9.90m), seller: "B")
-            .Priced("rear-caliper-bolts", Euro(3.20m), seller: "A")
-            .Priced("cassette-lockring", Euro(4), seller: "A")
-            .Priced("threadlock", Euro(6), seller: "A")
+            .WithOwned("frame").WithOwned("grease")
+            .WithPrice("rear-wheel-in-frame:hub-r142-12-in-r135-qr", Euro(24.90m), seller: "A")
+            .WithPrice("cassette-on-freehub-body:cassette-hg-9-on-hg-l", Euro(2.50m), seller: "A")
+            .WithPrice("rear-caliper-on-mount:brake-adapter-is-rear-140-plus-20", Euro(17.50m), seller: "A")
+            .WithPrice("seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2", Euro(9.90m), seller: "B")
+            .WithPrice("rear-caliper-bolts", Euro(3.20m), seller: "A")
+            .WithPrice("cassette-lockring", Euro(4), seller: "A")
+            .WithPrice("threadlock", Euro(6), seller: "A")
             .With(new CostSeller("A", Euro(5.90m), Euro(60)))
             .With(new CostSeller("B", Euro(4.50m)))
             .With(new CostLine { Id = "press", Kind = CostKind.Tool, What = "headset press", Price = Euro(39), IsOwned = true })
@@ -80,8 +80,8 @@ public sealed class PlanningScenarioTests
             .With(Tyre.Read("57-622; tubeless"), Slot.RearTyre)
             .With(Cassette.Read("XD"))
             .With(Rotor.Read("203; six-bolt"), Slot.RearRotor)
-            .With(Caliper.Read("post; type hydraulic disc; fluid mineral oil"), Slot.RearBrake)
-            .With(BrakeLever.Read("pull none; fluid mineral oil"), Slot.RearLever)
+            .With(Caliper.Read("post; type hydraulic disc; fluid mineral oil"), Slot.RearCaliper)
+            .With(BrakeLever.Read("pull none; fluid mineral oil"), Slot.RearBrakeLever)
             .With(Seatpost.Read("30.9; mark 100; insertion 150"))
             .With(BottomBracket.Read("shell BSA 68-73; takes 24"))
             .With(RearDerailleur.Read("mount direct mount; chain 12"))
@@ -91,25 +91,25 @@ public sealed class PlanningScenarioTests
         // Wheel: 142 to 148 only by a kit that has to be asked for. Tyre: 57 of 61 mm, but the rim's width is not known. Rotor: 203 above 180 is unsafe.
         // Caliper: without a rotor nothing decides it. Derailleur: direct mount on a hanger by its own link. Bar: aluminium from a crash.
         Assert.Equal(
-            ["rearWheel Moves NeedsMeasuring", "rearTyre Moves NeedsMeasuring", "cassette Moves Fits", "rearRotor Stays Unsafe", "rearBrake Moves NotJudged", "seatpost Moves NeedsPart", "handlebar Stays Unsafe", "bottomBracket Moves Fits", "rearDerailleur Moves NeedsPart", "rearLever Moves Fits"],
+            ["rearWheel Moves NeedsMeasuring", "rearTyre Moves NeedsMeasuring", "cassette Moves Fits", "rearRotor Stays Unsafe", "rearCaliper Moves NotJudged", "seatpost Moves NeedsPart", "handlebar Stays Unsafe", "bottomBracket Moves Fits", "rearDerailleur Moves NeedsPart", "rearBrakeLever Moves Fits"],
             Told(over));
-        Assert.Equal(["rearWheel", "rearTyre", "rearBrake"], over.Open.Select(p => p.Slot.Key));
-        Assert.Equal(["rearWheel", "rearTyre", "rearBrake"], over.ToBuyUnlessMeasured.Select(n => n.Slot.Key));
+        Assert.Equal(["rearWheel", "rearTyre", "rearCaliper"], over.Open.Select(p => p.Slot.Key));
+        Assert.Equal(["rearWheel", "rearTyre", "rearCaliper"], over.ToBuyUnlessMeasured.Select(n => n.Slot.Key));
         Assert.Equal(18, over.ToBuy.Length);
 
         Price Franc(decimal amount) => new(amount, "CHF");
         CostSheet sheet = AllAt(CostSheet.Of(over), over.ToBuy, Franc(30)) // 18 x 30.00 = 540.00
-            .Priced("frame", Franc(650), MassRange.OfGrams(1_900))
-            .Priced("seatpost-in-seat-tube:seatpost-shim-30.9-to-31.6", Franc(9.90m))
-            .Priced("derailleur-on-hanger:direct-mount-derailleur-on-hanger", CostRange.Between(Franc(20), Franc(30)));
+            .WithPrice("frame", Franc(650), MassRange.OfGrams(1_900))
+            .WithPrice("seatpost-in-seat-tube:seatpost-shim-30.9-to-31.6", Franc(9.90m))
+            .WithPrice("derailleur-on-hanger:direct-mount-derailleur-on-hanger", CostRange.Between(Franc(20), Franc(30)));
         Assert.Equal(["rear-caliper-bolts", "rear-valve", "rear-rim-tape", "rear-hose-ends"], Ids(sheet, CostKind.SmallPart));
         foreach (string small in new[] { "rear-caliper-bolts", "rear-valve", "rear-rim-tape" })
         {
-            sheet = sheet.Priced(small, Franc(4)); // 3 x 4.00 = 12.00
+            sheet = sheet.WithPrice(small, Franc(4)); // 3 x 4.00 = 12.00
         }
 
         Assert.Equal(["rear-sealant", "grease", "threadlock"], Ids(sheet, CostKind.Consumable));
-        sheet = sheet.Owned("rear-sealant").Owned("grease").Owned("threadlock");
+        sheet = sheet.WithOwned("rear-sealant").WithOwned("grease").WithOwned("threadlock");
 
         // The kit for the wheel, and its line: perhaps.
         Assert.Contains("rear-wheel-in-frame:perhaps", Ids(sheet, CostKind.Bridge));
@@ -119,7 +119,7 @@ public sealed class PlanningScenarioTests
         Assert.Equal(MassRange.AtLeastGrams(1_900), sheet.Mass);
 
         // The hose is 18.00, wheel and tyre measured right without a kit, and a caliper costs at most 80.00: 1249.90 to 1249.90 + 10.00 + 80.00.
-        sheet = sheet.Priced("rear-hose-ends", Franc(18)).Owned("rearWheel").Without("rear-wheel-in-frame:perhaps").Owned("rearTyre").Priced("rearBrake", CostRange.AtMost(Franc(80)));
+        sheet = sheet.WithPrice("rear-hose-ends", Franc(18)).WithOwned("rearWheel").Without("rear-wheel-in-frame:perhaps").WithOwned("rearTyre").WithPrice("rearCaliper", CostRange.AtMost(Franc(80)));
         Assert.Equal(CostRange.Between(Franc(1249.90m), Franc(1339.90m)), sheet.Total);
         Assert.Contains("between 50.10 CHF less and 39.90 CHF more", sheet.Against(Franc(1300)).ToString(), StringComparison.Ordinal);
     }
@@ -149,10 +149,10 @@ public sealed class PlanningScenarioTests
 
         // Fork, front wheel, two tyres, cassette, front axle, headset, bar, clamp, saddle, chain, derailleur, two levers, front brake, shifter: 16 at 25.50 are 408.00.
         Price Pound(decimal amount) => new(amount, "GBP");
-        CostSheet sheet = over.ToBuy.Aggregate(CostSheet.Of(over), (s, n) => s.Priced(n.Slot.Key, Pound(25.50m), seller: "A"))
-            .Owned("frame").Owned("crankset").Owned("grease").Owned("rear-skewer")
-            .Priced("rear-wheel-in-frame:hub-r126-in-r130", Pound(3), seller: "A")
-            .Priced("seatpost-in-seat-tube:seatpost-shim-25-to-27.2", Pound(8), seller: "A")
+        CostSheet sheet = over.ToBuy.Aggregate(CostSheet.Of(over), (s, n) => s.WithPrice(n.Slot.Key, Pound(25.50m), seller: "A"))
+            .WithOwned("frame").WithOwned("crankset").WithOwned("grease").WithOwned("rear-skewer")
+            .WithPrice("rear-wheel-in-frame:hub-r126-in-r130", Pound(3), seller: "A")
+            .WithPrice("seatpost-in-seat-tube:seatpost-shim-25-to-27.2", Pound(8), seller: "A")
             .With(new CostSeller("A", Pound(6.90m), Pound(400)))
             .With(new CostLine { Id = "old bracket", Kind = CostKind.Resale, What = "the old bottom bracket", Price = Pound(12) });
 

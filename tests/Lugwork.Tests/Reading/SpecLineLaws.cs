@@ -109,7 +109,7 @@ public sealed class SpecLineLaws
     public void Swapping_times_signs_never_matters()
     {
         string[] lines = ["12x148", "Rear axle 142x12 mm", "axle thread M12x1.5", "210x55", "27.2x350", "22.2x8 lower hardware", "7x9 rails", "15x110", "622x21TC", "28-622", "3/8x26", "9/16x20"];
-        Slot[] slots = [Slot.Frame, Slot.Frame, Slot.Fork, Slot.Shock, Slot.Seatpost, Slot.Shock, Slot.Saddle, Slot.Fork, Slot.RearWheel, Slot.RearTyre, Slot.RearNuts, Slot.Pedals];
+        Slot[] slots = [Slot.Frame, Slot.Frame, Slot.Fork, Slot.Shock, Slot.Seatpost, Slot.Shock, Slot.Saddle, Slot.Fork, Slot.RearWheel, Slot.RearTyre, Slot.RearAxleNuts, Slot.Pedals];
         for (int i = 0; i < lines.Length; i++)
         {
             string plain = Told(SpecLine.Read(slots[i], lines[i]));

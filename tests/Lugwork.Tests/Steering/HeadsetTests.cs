@@ -53,7 +53,7 @@ public sealed class HeadsetTests
     [InlineData("EC 1-1/8|EC34", 5)]
     public void Anything_else_is_refused_where_it_stands(string text, int position)
     {
-        Reading<HeadsetPair> reading = HeadsetPair.Read(text);
+        TextReading<HeadsetPair> reading = HeadsetPair.Read(text);
         Assert.False(reading.IsClear);
         Assert.Equal(position, reading.Position);
     }

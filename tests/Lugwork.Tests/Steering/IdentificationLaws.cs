@@ -51,11 +51,11 @@ public sealed class IdentificationLaws
 
     [Fact]
     public void Stem_clamps() =>
-        Tried(Identifying.Holds([.. StemFoot.All.Where(f => !f.IsQuill)], f => [Mm(f.Diameter)], r => StemFoot.Identify(clamp: r[0])));
+        Tried(Identifying.Holds([.. StemFixing.All.Where(f => !f.IsQuill)], f => [Mm(f.Diameter)], r => StemFixing.Identify(clamp: r[0])));
 
     [Fact]
     public void Quills() =>
-        Tried(Identifying.Holds([.. StemFoot.All.Where(f => f.IsQuill)], f => [Mm(f.Diameter)], r => StemFoot.Identify(quill: r[0])));
+        Tried(Identifying.Holds([.. StemFixing.All.Where(f => f.IsQuill)], f => [Mm(f.Diameter)], r => StemFixing.Identify(quill: r[0])));
 
     [Fact]
     public void Bars() =>
@@ -83,8 +83,8 @@ public sealed class IdentificationLaws
     {
         Assert.Throws<ArgumentException>(() => HeadTubeBore.Identify());
         Assert.Throws<ArgumentException>(() => HeadsetBearing.Identify(outside: default(MeasuredLength)));
-        Assert.Throws<ArgumentException>(() => StemFoot.Identify());
-        Assert.Throws<ArgumentException>(() => StemFoot.Identify(clamp: Identifying.Mm(28.6), quill: Identifying.Mm(22.2)));
+        Assert.Throws<ArgumentException>(() => StemFixing.Identify());
+        Assert.Throws<ArgumentException>(() => StemFixing.Identify(clamp: Identifying.Mm(28.6), quill: Identifying.Mm(22.2)));
     }
 
     [Fact]
@@ -119,5 +119,5 @@ public sealed class IdentificationLaws
         _ => 38.1m,
     };
 
-    private static decimal? Quill(SteererSize size) => StemFoot.All.FirstOrDefault(f => f.IsQuill && f.Steerer == size) is { } foot ? Mm(foot.Diameter) : null;
+    private static decimal? Quill(SteererSize size) => StemFixing.All.FirstOrDefault(f => f.IsQuill && f.Steerer == size) is { } foot ? Mm(foot.Diameter) : null;
 }

@@ -90,14 +90,14 @@ public sealed class IdentifyTests
     [InlineData(22.1, "quill-22.0|quill-22.2")]
     [InlineData(22.0, "quill-22.0")]
     [InlineData(25.4, "quill-25.4")]
-    public void A_quill(double reading, string found) => Assert.Equal(found, Keys(StemFoot.Identify(quill: Mm(reading))));
+    public void A_quill(double reading, string found) => Assert.Equal(found, Keys(StemFixing.Identify(quill: Mm(reading))));
 
     [Fact]
     public void A_25_4_is_a_clamp_or_a_quill_by_what_was_measured()
     {
-        Assert.Equal("clamp-25.4", Keys(StemFoot.Identify(clamp: Mm(25.4))));
-        Assert.Equal("quill-25.4", Keys(StemFoot.Identify(quill: Mm(25.4))));
-        Assert.Equal("quill-22.0", Keys(StemFoot.Identify(quill: Mm(22.1), steerer: Mm(25.0))));
+        Assert.Equal("clamp-25.4", Keys(StemFixing.Identify(clamp: Mm(25.4))));
+        Assert.Equal("quill-25.4", Keys(StemFixing.Identify(quill: Mm(25.4))));
+        Assert.Equal("quill-22.0", Keys(StemFixing.Identify(quill: Mm(22.1), steerer: Mm(25.0))));
     }
 
     [Theory]

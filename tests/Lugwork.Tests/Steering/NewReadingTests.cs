@@ -22,7 +22,7 @@ public sealed class NewReadingTests
     [Fact]
     public void Without_angles_every_bearing_of_the_size_is_kept()
     {
-        Reading<HeadsetBearing> reading = HeadsetBearing.Read("40x52x7");
+        TextReading<HeadsetBearing> reading = HeadsetBearing.Read("40x52x7");
         Assert.Equal([HeadsetBearing.Mm52, HeadsetBearing.Mm52Radial], reading.Values);
         Assert.Contains("say both", reading.Reason, StringComparison.Ordinal);
     }
@@ -77,7 +77,7 @@ public sealed class NewReadingTests
     [InlineData("tapered 1.5", 2)]
     public void A_text_that_leaves_shapes_open_keeps_them(string text, int readings)
     {
-        Reading<SteererShape> reading = SteererShape.Read(text);
+        TextReading<SteererShape> reading = SteererShape.Read(text);
         Assert.Equal(readings, reading.Values.Length);
         Assert.Contains("measure", reading.Reason, StringComparison.Ordinal);
     }
@@ -100,7 +100,7 @@ public sealed class NewReadingTests
     [InlineData("25,40 mm", "clamp-25.4|quill-25.4")]
     [InlineData("22.1", "")]
     public void A_stem_is_read_by_its_size_alone(string text, string keys) =>
-        Assert.Equal(keys, string.Join('|', StemFoot.Read(text).Values.Select(v => v.FitKey)));
+        Assert.Equal(keys, string.Join('|', StemFixing.Read(text).Values.Select(v => v.FitKey)));
 
     [Theory]
     [InlineData("40 mm", "39.8")]

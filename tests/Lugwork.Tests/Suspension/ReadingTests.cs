@@ -38,7 +38,7 @@ public sealed class ReadingTests
     [InlineData("165 x 37,5 mm")]
     public void A_size_of_both_mounts_keeps_both(string text)
     {
-        Reading<ShockSize> reading = ShockSize.Read(text);
+        TextReading<ShockSize> reading = ShockSize.Read(text);
         Assert.Equal([ShockMount.Eyelet, ShockMount.Trunnion], reading.Values.Select(v => v.Mount));
         Assert.Contains("eyelet or trunnion", reading.Reason, StringComparison.Ordinal);
     }
@@ -117,7 +117,7 @@ public sealed class ReadingTests
     [InlineData("700C road", 2)]
     public void A_wheel_alone_keeps_every_class_of_it(string text, int readings)
     {
-        Reading<ForkClass> reading = ForkClass.Read(text);
+        TextReading<ForkClass> reading = ForkClass.Read(text);
         Assert.Equal(readings, reading.Values.Length);
         Assert.NotEmpty(reading.Reason);
     }

@@ -31,7 +31,7 @@ public sealed class RimTableTests
     [InlineData("", "")]
     public void A_rim_is_diameter_by_width_with_its_letters(string text, string sizes)
     {
-        Reading<RimSize> reading = RimSize.Read(text);
+        TextReading<RimSize> reading = RimSize.Read(text);
         Assert.Equal(sizes, string.Join(' ', reading.Values));
         Assert.Equal(reading.IsClear, RimSize.TryParse(text, null, out _));
         Assert.NotEqual(reading.IsClear, reading.Reason.Length > 0);

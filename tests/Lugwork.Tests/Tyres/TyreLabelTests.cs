@@ -64,7 +64,7 @@ public sealed class TyreLabelTests
     [InlineData("-26 x 1.75")]
     public void What_no_table_has_is_refused_with_a_reason(string text)
     {
-        Reading<TyreLabel> reading = TyreLabel.Read(text);
+        TextReading<TyreLabel> reading = TyreLabel.Read(text);
         Assert.Empty(reading.Values);
         Assert.NotEmpty(reading.Reason);
     }
@@ -86,10 +86,10 @@ public sealed class TyreLabelTests
     [InlineData("26 x 1.25", "")]
     public void A_label_is_a_tyre_size_only_where_one_is_printed_beyond_doubt(string text, string sizes)
     {
-        Reading<TyreSize> reading = TyreSize.Read(text);
+        TextReading<TyreSize> reading = TyreSize.Read(text);
         Assert.Equal(sizes, string.Join(' ', reading.Values));
         Assert.Equal(reading.IsClear, TyreSize.TryParse(text, null, out _));
-        Reading<TyreSize> bytes = TyreSize.Read(Encoding.UTF8.GetBytes(text));
+        TextReading<TyreSize> bytes = TyreSize.Read(Encoding.UTF8.GetBytes(text));
         Assert.Equal(reading.Values, bytes.Values);
         Assert.Equal(reading.Reason, bytes.Reason);
     }

@@ -55,7 +55,7 @@ public sealed class TyreReadingTests
     {
         Assert.False(TyreSize.TryParse(text, null, out TyreSize none));
         Assert.Equal(default, none);
-        Reading<TyreSize> reading = TyreSize.Read(text);
+        TextReading<TyreSize> reading = TyreSize.Read(text);
         Assert.Equal(readings, string.Join(' ', reading.Values));
         Assert.NotEmpty(reading.Reason);
         Assert.Throws<FormatException>(() => TyreSize.Parse(text, null));

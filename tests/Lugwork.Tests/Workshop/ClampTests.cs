@@ -38,7 +38,7 @@ public sealed class ClampTests
     [InlineData("mounting post | flat", "", true)]
     public void A_caliper_has_a_torque_only_where_its_foot_is_known(string caliper, string rows, bool asked)
     {
-        WorkStep step = Steel().With(Caliper.Read(caliper), Slot.RearBrake).WorkPlan().Find("mount-rear-caliper")!;
+        WorkStep step = Steel().With(Caliper.Read(caliper), Slot.RearCaliper).WorkPlan().Find("mount-rear-caliper")!;
         Assert.Equal(rows, Rows(step));
         Assert.Equal(asked, Asks(step));
         Assert.Equal(asked, step.Figures.Any(f => f.Id == "caliper-torque"));
@@ -51,7 +51,7 @@ public sealed class ClampTests
     [InlineData("material unknown", "", "control-torque", true, false)]
     public void What_is_clamped_on_carbon_goes_by_the_lower_of_two_makers(string bar, string rows, string? lacks, bool asked, bool shop)
     {
-        WorkPlan plan = Steel().With(Handlebar.Read($"{bar}; grip 22.2")).With(BrakeLever.Read("pull short"), Slot.FrontLever).With(Shifter.Read("cable"), Slot.Shifter).With(Grips.Read("22.2")).WorkPlan();
+        WorkPlan plan = Steel().With(Handlebar.Read($"{bar}; grip 22.2")).With(BrakeLever.Read("pull short"), Slot.FrontBrakeLever).With(Shifter.Read("cable"), Slot.RearShifter).With(Grips.Read("22.2")).WorkPlan();
         WorkStep step = plan.Find("fit-controls")!;
         Assert.Equal(rows, Rows(step));
         Assert.Equal(lacks, step.Figures.SingleOrDefault()?.Id);

@@ -82,8 +82,8 @@ public sealed class DriveStepTests
     [InlineData("horizontal", "hub unknown", null, "Find out first what holds this hub", true)]
     public void With_a_fixed_chain_the_wheel_is_still_held_as_its_hub_says(string slot, string hub, string? nuts, string said, bool afterChain)
     {
-        Build build = Steel($"; kind single-speed; rearSlot {slot}").With(Wheel.Read(hub), Slot.RearWheel).With(Cassette.Read("pattern freewheel")).With(Chain.Read("1/8"));
-        WorkPlan plan = (nuts is null ? build : build.With(AxleNuts.Read(nuts), Slot.RearNuts)).WorkPlan();
+        Build build = Steel($"; kind single-speed; rearDropout {slot}").With(Wheel.Read(hub), Slot.RearWheel).With(Cassette.Read("pattern freewheel")).With(Chain.Read("1/8"));
+        WorkPlan plan = (nuts is null ? build : build.With(AxleNuts.Read(nuts), Slot.RearAxleNuts)).WorkPlan();
         Assert.Equal(afterChain, Says(plan.Find("set-chain-tension")!, said));
         Assert.Equal(!afterChain, Says(plan.Find("fit-rear-wheel")!, said));
         string[] rows = [.. plan.Find("set-chain-tension")!.Torques.Select(t => t.Id), .. plan.Find("fit-rear-wheel")!.Torques.Select(t => t.Id)];
@@ -99,7 +99,7 @@ public sealed class DriveStepTests
     [InlineData("horizontal | vertical", "Find out first how the rear slots run", "how the rear slots run")]
     public void What_tensions_the_chain_goes_by_the_slots_and_no_row_of_an_eccentric_stands_for_all(string slot, string said, string? lacks)
     {
-        WorkStep step = Steel($"; kind single-speed; rearSlot {slot}").With(Chain.Read("1/8")).WorkPlan().Find("set-chain-tension")!;
+        WorkStep step = Steel($"; kind single-speed; rearDropout {slot}").With(Chain.Read("1/8")).WorkPlan().Find("set-chain-tension")!;
         Assert.StartsWith(said, step.Does[0].StartsWith("Set the tension by an eccentric", StringComparison.Ordinal) ? "eccentric" : step.Does[0], StringComparison.Ordinal);
         Assert.DoesNotContain(step.Torques, t => t.Id == "bracket-eccentric");
         Assert.Equal(lacks, step.Figures.SingleOrDefault(f => f.Id == "tension-torque")?.Lacking[0][..lacks!.Length]);
@@ -131,8 +131,8 @@ public sealed class DriveStepTests
     [InlineData("body HG-8", "cable", false)]
     public void Three_lugs_alone_make_no_hub_gear(string wheel, string? shifter, bool? gears)
     {
-        Build build = Steel("; kind touring").With(Wheel.Read(wheel), Slot.RearWheel).With(AxleNuts.Read("M10x1"), Slot.RearNuts);
-        WorkPlan plan = (shifter is null ? build : build.With(Shifter.Read(shifter), Slot.Shifter)).WorkPlan();
+        Build build = Steel("; kind touring").With(Wheel.Read(wheel), Slot.RearWheel).With(AxleNuts.Read("M10x1"), Slot.RearAxleNuts);
+        WorkPlan plan = (shifter is null ? build : build.With(Shifter.Read(shifter), Slot.RearShifter)).WorkPlan();
         Assert.Equal(gears == true, plan.Find("fit-rear-wheel")!.Torques.Any(t => t.Id == "axle-nut"));
         Assert.Equal(gears is null, plan.Find("fit-rear-wheel")!.Figures.Any(f => f.Id == "axle-torque" && f.Lacking[0].StartsWith("whether the hub has gears", StringComparison.Ordinal)));
         Assert.Equal(gears == true && shifter is not null, plan.Find("adjust-gears") is { } gear && Says(gear, "by the marks"));

@@ -23,7 +23,7 @@ public sealed class FigureTests
         .With(Chain.Read("9-speed"))
         .With(Seatpost.Read("27.2 x 350; mark 100"))
         .With(Saddle.Read("7 mm round; depth 45"))
-        .With(Caliper.Read("post"), Slot.RearBrake)
+        .With(Caliper.Read("post"), Slot.RearCaliper)
         .With(Rotor.Read("180; six-bolt; thickness 1.8"), Slot.RearRotor)
         .With(Rider.Read("82 kg; saddle height 740"));
 
@@ -132,7 +132,7 @@ public sealed class FigureTests
 
     [Fact]
     public void Of_hoses_the_plan_says_that_the_way_is_not_known() =>
-        Assert.False(Build.From(Frame.Read("material steel")).With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).WorkPlan().Find("connect-front-brake")!.Figures.Single(f => f.Id == "front-brake-line").IsKnown);
+        Assert.False(Build.From(Frame.Read("material steel")).With(BrakeLever.Read("fluid mineral"), Slot.FrontBrakeLever).WorkPlan().Find("connect-front-brake")!.Figures.Single(f => f.Id == "front-brake-line").IsKnown);
 
     private static WorkFigure Of(string step, string figure) => Plan.Find(step)!.Figures.Single(f => f.Id == figure);
 

@@ -17,7 +17,7 @@ public sealed class KeyTests
     [InlineData("mounting unknown", "hex-keys")]
     [InlineData("mounting post | flat", "hex-keys")]
     public void A_caliper_takes_the_key_of_its_bolts(string caliper, string keys) =>
-        Assert.Equal(keys, string.Join(' ', Tools(Steel().With(Caliper.Read(caliper), Slot.RearBrake), "mount-rear-caliper").Select(t => t.Id)));
+        Assert.Equal(keys, string.Join(' ', Tools(Steel().With(Caliper.Read(caliper), Slot.RearCaliper), "mount-rear-caliper").Select(t => t.Id)));
 
     [Theory]
     [InlineData("material aluminium", "7 mm round", "saddle-key")]
@@ -42,7 +42,7 @@ public sealed class KeyTests
     public void A_wheel_takes_the_spanner_of_what_holds_it(string wheel, string? nuts, string keys)
     {
         Build build = Steel().With(Wheel.Read(wheel), Slot.RearWheel);
-        Assert.Equal(keys, string.Join(' ', Tools(nuts is null ? build : build.With(AxleNuts.Read(nuts), Slot.RearNuts), "fit-rear-wheel").Select(t => t.Id)));
+        Assert.Equal(keys, string.Join(' ', Tools(nuts is null ? build : build.With(AxleNuts.Read(nuts), Slot.RearAxleNuts), "fit-rear-wheel").Select(t => t.Id)));
     }
 
     [Theory]

@@ -11,7 +11,7 @@ public sealed class LineTests
 
     private static readonly double Down = Math.Sqrt(Math.Pow(Frame.HeadTubeBottom.X.Millimeters, 2) + Math.Pow(Frame.HeadTubeBottom.Y.Millimeters, 2));
 
-    private static Build With(string bar, string frame = "material steel") => Build.From(Lugwork.Frame.Read(frame)).With(Handlebar.Read(bar)).With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(BrakeLever.Read("fluid mineral"), Slot.RearLever);
+    private static Build With(string bar, string frame = "material steel") => Build.From(Lugwork.Frame.Read(frame)).With(Handlebar.Read(bar)).With(BrakeLever.Read("fluid mineral"), Slot.FrontBrakeLever).With(BrakeLever.Read("fluid mineral"), Slot.RearBrakeLever);
 
     private static WorkFigure Line(Build build, string step, string id) => build.WorkPlan(Frame).Find(step)!.Figures.Single(f => f.Id == id);
 
@@ -48,11 +48,11 @@ public sealed class LineTests
     [Fact]
     public void A_length_that_is_stated_stands_as_it_is_and_shift_lines_are_estimated_like_hoses()
     {
-        Build build = With("width 420; grip 23.8").With(Shifter.Read("cable; housing length 1803"), Slot.Shifter).With(Shifter.Read("cable"), Slot.FrontShifter);
+        Build build = With("width 420; grip 23.8").With(Shifter.Read("cable; housing length 1803"), Slot.RearShifter).With(Shifter.Read("cable"), Slot.FrontShifter);
         Assert.Equal(1803, Line(build, "connect-shifters", "shift-line").Value);
         Assert.Empty(Line(build, "connect-shifters", "shift-line").Words);
         Assert.Equal(Rounded(330 + Down), Line(build, "connect-shifters", "front-shift-line").Value);
-        Assert.Equal(Rounded(330 + Down + 435), Line(build.With(Shifter.Read("cable"), Slot.Shifter), "connect-shifters", "shift-line").Value);
+        Assert.Equal(Rounded(330 + Down + 435), Line(build.With(Shifter.Read("cable"), Slot.RearShifter), "connect-shifters", "shift-line").Value);
     }
 
     private static readonly FrameGeometry Unangled = new FrameChart { Reach = Length.FromMillimeters(400), HeadAngle = Angle.FromDegrees(70), Chainstay = Length.FromMillimeters(435), BottomBracketDrop = Length.FromMillimeters(60), HeadTube = Length.FromMillimeters(120), LowerStack = Length.FromMillimeters(10), AxleToCrown = Length.FromMillimeters(450), ForkOffset = Length.FromMillimeters(45), RearRadius = Length.FromMillimeters(345), FrontRadius = Length.FromMillimeters(345) }.ToGeometry();
@@ -66,7 +66,7 @@ public sealed class LineTests
         return (topTube, Math.Sqrt(Math.Pow(axleX - x, 2) + Math.Pow(axleY - y, 2)));
     }
 
-    private static Build Rim(string end, string frame = "material steel; seat tube length 500") => Build.From(Lugwork.Frame.Read(frame)).With(Handlebar.Read("width 740; grip 22.2")).With(BrakeLever.Read("pull long"), end == "front" ? Slot.FrontLever : Slot.RearLever).With(RimBrake.Read("type cantilever"), end == "front" ? Slot.FrontRimBrake : Slot.RearRimBrake);
+    private static Build Rim(string end, string frame = "material steel; seat tube length 500") => Build.From(Lugwork.Frame.Read(frame)).With(Handlebar.Read("width 740; grip 22.2")).With(BrakeLever.Read("pull long"), end == "front" ? Slot.FrontBrakeLever : Slot.RearBrakeLever).With(RimBrake.Read("type cantilever"), end == "front" ? Slot.FrontRimBrake : Slot.RearRimBrake);
 
     [Fact]
     public void The_line_of_a_rim_brake_ends_at_the_crown_in_front_and_at_the_rim_behind()
@@ -134,7 +134,7 @@ public sealed class LineTests
     {
         WorkPlan plan = With("width 420; grip 23.8").WorkPlan(Frame);
         Build built = WorkRecord.For(plan).Measured("connect-rear-brake", "rear-brake-line", Length.FromMillimeters(1655)).AsBuilt();
-        Assert.Equal(1655, ((BrakeLever)built[Slot.RearLever]!).HoseLength.Value.Millimetres);
+        Assert.Equal(1655, ((BrakeLever)built[Slot.RearBrakeLever]!).HoseLength.Value.Millimetres);
         Assert.Empty(Line(built, "connect-rear-brake", "rear-brake-line").Words);
     }
 }

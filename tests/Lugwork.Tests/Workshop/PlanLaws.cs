@@ -111,10 +111,10 @@ public sealed partial class PlanLaws
     [
         ("stem-on", [Slot.Stem]), ("quill", [Slot.Stem]), ("top-cap", [Slot.Stem]), ("stem-faceplate", [Slot.Handlebar]), ("bar-binder", [Slot.Handlebar]), ("headset-locknut", [Slot.Fork]), ("expander", [Slot.Preload]),
         ("seat-", [Slot.Seatpost]), ("saddle-", [Slot.Saddle]), ("shock-bolts", [Slot.Shock]), ("crank-", [Slot.Crankset]), ("ring-bolts", [Slot.Chainring]), ("bracket-", [Slot.BottomBracket]), ("bracket-eccentric", [Slot.Frame]),
-        ("pedal", [Slot.Pedals]), ("cassette", [Slot.Cassette]), ("rear-derailleur", [Slot.RearDerailleur]), ("front-derailleur", [Slot.FrontDerailleur]), ("hanger", [Slot.RearDerailleur]), ("universal-hanger", [Slot.RearDerailleur, Slot.RearWheel, Slot.RearAxle]),
-        ("shifter-clamp", [Slot.Shifter, Slot.FrontShifter]), ("rotor-", [Slot.FrontRotor, Slot.RearRotor]), ("caliper-", [Slot.FrontBrake, Slot.RearBrake]), ("adapter-bolts", [Slot.FrontBrake, Slot.RearBrake]), ("flat-mount", [Slot.FrontBrake, Slot.RearBrake]),
-        ("rim-caliper-rear", [Slot.RearRimBrake]), ("rim-caliper-front", [Slot.FrontRimBrake]), ("brake-arm", [Slot.FrontRimBrake, Slot.RearRimBrake]), ("pad-", [Slot.FrontRimBrake, Slot.RearRimBrake]), ("brake-cable", [Slot.FrontLever, Slot.RearLever]),
-        ("lever-clamp", [Slot.FrontLever, Slot.RearLever]), ("hose-nut", [Slot.FrontLever, Slot.RearLever]), ("quick-release", [Slot.FrontWheel, Slot.RearWheel]), ("axle-nut", [Slot.RearWheel, Slot.RearNuts]), ("thru-axle-front", [Slot.FrontWheel, Slot.FrontAxle]), ("thru-axle-rear", [Slot.RearWheel, Slot.RearAxle]),
+        ("pedal", [Slot.Pedals]), ("cassette", [Slot.Cassette]), ("rear-derailleur", [Slot.RearDerailleur]), ("front-derailleur", [Slot.FrontDerailleur]), ("hanger", [Slot.RearDerailleur]), ("universal-hanger", [Slot.RearDerailleur, Slot.RearWheel, Slot.RearThruAxle]),
+        ("shifter-clamp", [Slot.RearShifter, Slot.FrontShifter]), ("rotor-", [Slot.FrontRotor, Slot.RearRotor]), ("caliper-", [Slot.FrontCaliper, Slot.RearCaliper]), ("adapter-bolts", [Slot.FrontCaliper, Slot.RearCaliper]), ("flat-mount", [Slot.FrontCaliper, Slot.RearCaliper]),
+        ("rim-caliper-rear", [Slot.RearRimBrake]), ("rim-caliper-front", [Slot.FrontRimBrake]), ("brake-arm", [Slot.FrontRimBrake, Slot.RearRimBrake]), ("pad-", [Slot.FrontRimBrake, Slot.RearRimBrake]), ("brake-cable", [Slot.FrontBrakeLever, Slot.RearBrakeLever]),
+        ("lever-clamp", [Slot.FrontBrakeLever, Slot.RearBrakeLever]), ("hose-nut", [Slot.FrontBrakeLever, Slot.RearBrakeLever]), ("quick-release", [Slot.FrontWheel, Slot.RearWheel]), ("axle-nut", [Slot.RearWheel, Slot.RearAxleNuts]), ("thru-axle-front", [Slot.FrontWheel, Slot.FrontThruAxle]), ("thru-axle-rear", [Slot.RearWheel, Slot.RearThruAxle]),
     ];
 
     /// <summary>A step speaks only of parts that are there, or that this bicycle has to get: a plan that names others was made for another bicycle.</summary>
@@ -133,12 +133,12 @@ public sealed partial class PlanLaws
 
     private static readonly (string Word, Slot[] Slots)[] Spoken =
     [
-        ("rotor", [Slot.FrontRotor, Slot.RearRotor, Slot.FrontBrake, Slot.RearBrake]), ("caliper", [Slot.FrontBrake, Slot.RearBrake]), ("straddle", [Slot.FrontRimBrake, Slot.RearRimBrake]), ("tracks of the rims", [Slot.FrontRimBrake, Slot.RearRimBrake]),
-        ("derailleur", [Slot.RearDerailleur, Slot.FrontDerailleur]), ("hanger", [Slot.RearDerailleur, Slot.RearWheel, Slot.RearAxle]), ("dropper", [Slot.Dropper]), ("saddle", [Slot.Saddle]), ("shock", [Slot.Shock]), ("cassette", [Slot.Cassette, Slot.RearDerailleur]),
-        ("stem", [Slot.Stem]), ("cap bolt", [Slot.Stem]), ("top cap", [Slot.Stem]), ("preload cap", [Slot.Crankset]), ("quill", [Slot.Stem]), ("the bar", [Slot.Handlebar, Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter]), ("grips", [Slot.Grips]),
+        ("rotor", [Slot.FrontRotor, Slot.RearRotor, Slot.FrontCaliper, Slot.RearCaliper]), ("caliper", [Slot.FrontCaliper, Slot.RearCaliper]), ("straddle", [Slot.FrontRimBrake, Slot.RearRimBrake]), ("tracks of the rims", [Slot.FrontRimBrake, Slot.RearRimBrake]),
+        ("derailleur", [Slot.RearDerailleur, Slot.FrontDerailleur]), ("hanger", [Slot.RearDerailleur, Slot.RearWheel, Slot.RearThruAxle]), ("dropper", [Slot.Dropper]), ("saddle", [Slot.Saddle]), ("shock", [Slot.Shock]), ("cassette", [Slot.Cassette, Slot.RearDerailleur]),
+        ("stem", [Slot.Stem]), ("cap bolt", [Slot.Stem]), ("top cap", [Slot.Stem]), ("preload cap", [Slot.Crankset]), ("quill", [Slot.Stem]), ("the bar", [Slot.Handlebar, Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter]), ("grips", [Slot.Grips]),
         ("star nut", [Slot.Stem, Slot.Preload]), ("expander", [Slot.Stem, Slot.Preload]), ("sealant", [Slot.FrontTyre, Slot.RearTyre]), ("chain whip", [Slot.Cassette]), ("quick release", [Slot.FrontWheel, Slot.RearWheel]), ("pedal", [Slot.Pedals, Slot.Crankset, Slot.Cassette, Slot.RearWheel, Slot.Chain]),
-        ("front brake", [Slot.FrontLever, Slot.FrontWheel]), ("levers", [Slot.FrontLever, Slot.RearLever, Slot.Shifter, Slot.FrontShifter, Slot.Controls]), ("fork", [Slot.Fork]), ("gear", [Slot.RearDerailleur, Slot.FrontDerailleur, Slot.RearWheel]),
-        ("the tape", [Slot.FrontRimTape, Slot.RearRimTape, Slot.Handlebar]), ("axle", [Slot.FrontWheel, Slot.RearWheel, Slot.FrontAxle, Slot.RearAxle]), ("adapter", [Slot.ShellAdapter, Slot.FrontBrake, Slot.RearBrake]), ("crown", [Slot.Fork]), ("locknut", [Slot.Fork, Slot.Crankset]),
+        ("front brake", [Slot.FrontBrakeLever, Slot.FrontWheel]), ("levers", [Slot.FrontBrakeLever, Slot.RearBrakeLever, Slot.RearShifter, Slot.FrontShifter, Slot.Controls]), ("fork", [Slot.Fork]), ("gear", [Slot.RearDerailleur, Slot.FrontDerailleur, Slot.RearWheel]),
+        ("the tape", [Slot.FrontRimTape, Slot.RearRimTape, Slot.Handlebar]), ("axle", [Slot.FrontWheel, Slot.RearWheel, Slot.FrontThruAxle, Slot.RearThruAxle]), ("adapter", [Slot.ShellAdapter, Slot.FrontCaliper, Slot.RearCaliper]), ("crown", [Slot.Fork]), ("locknut", [Slot.Fork, Slot.Crankset]),
         ("belt", [Slot.Chain]), ("triangle", [Slot.Chain]), ("claw", [Slot.RearDerailleur]), ("cotter", [Slot.Crankset]), ("snap ring", [Slot.Cassette]),
     ];
 

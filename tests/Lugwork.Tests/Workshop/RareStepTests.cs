@@ -169,7 +169,7 @@ public sealed class RareStepTests
     [InlineData(false)]
     public void A_valve_goes_through_a_tape_only_where_there_is_one(bool tape)
     {
-        Build build = Steel().With(Wheel.Read("innerWidth 25"), Slot.RearWheel).With(TubelessValve.Read("Presta"), Slot.RearValve);
+        Build build = Steel().With(Wheel.Read("innerWidth 25"), Slot.RearWheel).With(TubelessValve.Read("Presta"), Slot.RearTubelessValve);
         WorkStep step = (tape ? build.With(RimTape.Read("width 30"), Slot.RearRimTape) : build).WorkPlan().Find("fit-rear-valve")!;
         Assert.Equal(tape, Says(step, "through the tape"));
         Assert.Equal(!tape, Says(step, "closed or taped"));
@@ -209,7 +209,7 @@ public sealed class RareStepTests
     [InlineData("unknown", "160", "", null)]
     public void No_adapter_and_no_row_of_one_where_the_caliper_sits_on_its_mount(string mount, string rotor, string caliper, bool? adapter)
     {
-        WorkStep step = Steel($"; rearBrake {mount}").With(Caliper.Read($"post{caliper}"), Slot.RearBrake).With(Rotor.Read($"size {rotor}; six-bolt"), Slot.RearRotor).WorkPlan().Find("mount-rear-caliper")!;
+        WorkStep step = Steel($"; rearBrake {mount}").With(Caliper.Read($"post{caliper}"), Slot.RearCaliper).With(Rotor.Read($"size {rotor}; six-bolt"), Slot.RearRotor).WorkPlan().Find("mount-rear-caliper")!;
         Assert.Equal(adapter is null, step.Torques.Any(t => t.Id == "adapter-bolts-m5"));
         Assert.Equal(adapter is null, Says(step, "Bolt the adapter on"));
         Assert.Equal(adapter is null, step.Tools.Any(t => t.Id == "hex-m5"));
@@ -221,8 +221,8 @@ public sealed class RareStepTests
         WorkPlan plan = Steel("; hanger M10; shell BSA 68").With(RearDerailleur.Read("M10 bolt")).With(BottomBracket.Read("BSA; takes square-JIS")).WorkPlan();
         foreach ((string step, string row) in new[] { ("fit-hanger", "hanger-bolts"), ("fit-bottom-bracket", "bracket-square-taper") })
         {
-            Assert.Contains(WorkRecord.For(plan).Done(step).Questions, q => q.EndsWith($"no torque is written down for {row} (or a note that there is none)", StringComparison.Ordinal));
-            Assert.DoesNotContain(WorkRecord.For(plan).Done(step).Noted(step, "none").Questions, q => q.Contains("no torque", StringComparison.Ordinal));
+            Assert.Contains(WorkRecord.For(plan).WithDone(step).Questions, q => q.EndsWith($"no torque is written down for {row} (or a note that there is none)", StringComparison.Ordinal));
+            Assert.DoesNotContain(WorkRecord.For(plan).WithDone(step).WithNote(step, "none").Questions, q => q.Contains("no torque", StringComparison.Ordinal));
             Assert.Contains("Only where", plan.Find(step)!.Torques.Single(t => t.Id == row).ToString(), StringComparison.Ordinal);
         }
 
@@ -274,8 +274,8 @@ public sealed class RareStepTests
     public void The_torque_of_each_fastener_is_written_down_at_its_own_step_where_the_last_pass_does_not_reach_it()
     {
         WorkPlan plan = Steel("; shell BSA 68").With(BottomBracket.Read("BSA; takes 24")).With(Cassette.Read("9-speed HG")).WorkPlan();
-        WorkRecord record = WorkRecord.For(plan).Applied("fit-cassette", "cassette-lockring", Torque.FromNewtonMeters(40)).Done("fit-cassette").Done("fit-bottom-bracket");
+        WorkRecord record = WorkRecord.For(plan).WithTorque("fit-cassette", "cassette-lockring", Torque.FromNewtonMeters(40)).WithDone("fit-cassette").WithDone("fit-bottom-bracket");
         Assert.Equal(["fit-bottom-bracket is done, and no torque is written down for bracket-outboard"], record.Questions.Where(q => q.Contains("no torque", StringComparison.Ordinal)));
-        Assert.Throws<ArgumentException>(() => record.Applied("final-torque", "cassette-lockring", Torque.FromNewtonMeters(40)));
+        Assert.Throws<ArgumentException>(() => record.WithTorque("final-torque", "cassette-lockring", Torque.FromNewtonMeters(40)));
     }
 }

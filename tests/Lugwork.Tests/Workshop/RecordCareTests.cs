@@ -11,14 +11,14 @@ public sealed class RecordCareTests
 
     private static readonly Build Uncut = Build.From(Frame.Read("material steel; head tube length 130"))
         .With(Fork.Read("steerer kind threadless; steerer material steel")).With(Headset.Read("threadless; upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"))
-        .With(BrakeLever.Read("fluid mineral"), Slot.RearLever).With(Shifter.Read("cable"), Slot.Shifter).With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Rotor.Read("160"), Slot.FrontRotor).With(Caliper.Read("post"), Slot.FrontBrake);
+        .With(BrakeLever.Read("fluid mineral"), Slot.RearBrakeLever).With(Shifter.Read("cable"), Slot.RearShifter).With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Rotor.Read("160"), Slot.FrontRotor).With(Caliper.Read("post"), Slot.FrontCaliper);
 
     private static Length Mm(double length) => Length.FromMillimeters(length);
 
     [Fact]
     public void A_mark_at_the_dry_fit_is_no_cut()
     {
-        WorkRecord record = WorkRecord.For(Uncut.WorkPlan()).Measured("dry-fit-fork", "steerer-cut", Mm(212)).Done("dry-fit-fork");
+        WorkRecord record = WorkRecord.For(Uncut.WorkPlan()).Measured("dry-fit-fork", "steerer-cut", Mm(212)).WithDone("dry-fit-fork");
         Assert.Empty(record.AsBuilt().AsBuilt);
         Assert.Contains(record.AsBuilt().WorkPlan().Find("cut-steerer")!.Tools, t => t.Id == "saw");
         Assert.Equal("212", WorkRecordFile.Read(WorkRecordFile.Write(record), record.Plan).Entries.Single().Measurements.Single().Text);
@@ -59,7 +59,7 @@ public sealed class RecordCareTests
     [Fact]
     public void A_cut_of_nothing_is_asked_about()
     {
-        WorkRecord record = WorkRecord.For(Uncut.Without(Slot.Headset).WorkPlan()).Measured("cut-steerer", "steerer-cut", Mm(0)).Done("cut-steerer");
+        WorkRecord record = WorkRecord.For(Uncut.Without(Slot.Headset).WorkPlan()).Measured("cut-steerer", "steerer-cut", Mm(0)).WithDone("cut-steerer");
         Assert.Contains(record.Questions, q => q.StartsWith("cut-steerer: steerer-cut 0 mm counts for nothing", StringComparison.Ordinal));
         Assert.Contains(record.Questions, q => q.Contains("steerer-cut was neither known nor written down", StringComparison.Ordinal));
         Assert.Empty(WorkRecord.For(Plan).Measured("fit-stem", "spacers-above", Mm(0)).Questions);
@@ -96,7 +96,7 @@ public sealed class RecordCareTests
     public void A_record_with_steps_of_ones_own_reads_back_as_it_was_written() => Assert.All(Bicycle.All, build =>
     {
         WorkPlan plan = build.WorkPlan().With(Rack);
-        WorkRecord record = WorkRecord.For(plan).Applied("fit-rack", "rack-torque", Torque.FromNewtonMeters(6)).Measured("fit-rack", "rack-height", Mm(320)).Done("fit-rack");
+        WorkRecord record = WorkRecord.For(plan).WithTorque("fit-rack", "rack-torque", Torque.FromNewtonMeters(6)).Measured("fit-rack", "rack-height", Mm(320)).WithDone("fit-rack");
         string text = WorkRecordFile.Write(record);
         Assert.True(WorkRecordFile.TryRead(text, plan, out WorkRecord? back, out ImmutableArray<SpecProblem> problems), string.Join("; ", problems.Select(p => p.ToString())));
         Assert.Equal(record.Entries.Select(e => e.ToString()), back!.Entries.Select(e => e.ToString()));

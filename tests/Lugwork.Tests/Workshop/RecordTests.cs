@@ -14,11 +14,11 @@ public sealed class RecordTests
     {
         WorkRecord record = WorkRecord.For(Plan);
         Assert.Equal(["inspect-parts"], record.Next.Select(s => s.Id));
-        record = record.Done("inspect-parts");
+        record = record.WithDone("inspect-parts");
         Assert.Contains("measure-interfaces", record.Next.Select(s => s.Id));
         Assert.DoesNotContain("inspect-parts", record.Next.Select(s => s.Id));
         Assert.DoesNotContain("cut-steerer", record.Next.Select(s => s.Id));
-        Assert.Equal(["inspect-parts"], record.Reopened("inspect-parts").Next.Select(s => s.Id));
+        Assert.Equal(["inspect-parts"], record.WithReopened("inspect-parts").Next.Select(s => s.Id));
     }
 
     [Fact]
@@ -29,9 +29,9 @@ public sealed class RecordTests
         {
             Assert.False(record.IsComplete);
             WorkStep next = record.Next[^1];
-            record = record.Done(next.Id);
-            record = next.Torques.Where(t => !t.IsByHand).Aggregate(record, (r, t) => r.Applied(next.Id, t.Id, t.Ranges.First(g => t.Ranges.All(o => o.IsOfOtherParts || o.Source.IsUnpublished) || (!g.IsOfOtherParts && !g.Source.IsUnpublished)).Least));
-            record = next.Figures.Any(f => f.Unit == "N m") ? record.Noted(next.Id, "by the makers' sheets") : record;
+            record = record.WithDone(next.Id);
+            record = next.Torques.Where(t => !t.IsByHand).Aggregate(record, (r, t) => r.WithTorque(next.Id, t.Id, t.Ranges.First(g => t.Ranges.All(o => o.IsOfOtherParts || o.Source.IsUnpublished) || (!g.IsOfOtherParts && !g.Source.IsUnpublished)).Least));
+            record = next.Figures.Any(f => f.Unit == "N m") ? record.WithNote(next.Id, "by the makers' sheets") : record;
         }
 
         Assert.True(record.IsComplete);
@@ -42,7 +42,7 @@ public sealed class RecordTests
     [Fact]
     public void A_record_reads_back_as_it_was_written()
     {
-        WorkRecord record = WorkRecord.For(Plan).Done("inspect-parts").Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(199.5)).Applied("fit-stem", "stem-on-steerer", Torque.FromNewtonMeters(4.5)).Noted("fit-stem", "\"paste\" <used>\n\u00e4");
+        WorkRecord record = WorkRecord.For(Plan).WithDone("inspect-parts").Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(199.5)).WithTorque("fit-stem", "stem-on-steerer", Torque.FromNewtonMeters(4.5)).WithNote("fit-stem", "\"paste\" <used>\n\u00e4");
         WorkRecord back = WorkRecordFile.Read(WorkRecordFile.Write(record), Plan);
         Assert.Equal(record.Entries.Select(e => e.ToString()), back.Entries.Select(e => e.ToString()));
         Assert.True(back.IsDone("inspect-parts"));
@@ -60,27 +60,27 @@ public sealed class RecordTests
     public void An_unknown_step_figure_or_torque_is_refused_with_its_name()
     {
         WorkRecord record = WorkRecord.For(Plan);
-        Assert.Contains("no step polish", Assert.Throws<ArgumentException>(() => record.Done("polish")).Message, StringComparison.Ordinal);
+        Assert.Contains("no step polish", Assert.Throws<ArgumentException>(() => record.WithDone("polish")).Message, StringComparison.Ordinal);
         Assert.Contains("no figure weight", Assert.Throws<ArgumentException>(() => record.Measured("fit-stem", "weight", Length.FromMillimeters(1))).Message, StringComparison.Ordinal);
-        Assert.Contains("no torque pedal", Assert.Throws<ArgumentException>(() => record.Applied("fit-stem", "pedal", Torque.FromNewtonMeters(1))).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>(() => record.Applied("fit-pedals", "pedal", Torque.FromNewtonMeters(0)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => record.Applied("fit-pedals", "pedal", Torque.FromNewtonMeters(300.1)));
+        Assert.Contains("no torque pedal", Assert.Throws<ArgumentException>(() => record.WithTorque("fit-stem", "pedal", Torque.FromNewtonMeters(1))).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => record.WithTorque("fit-pedals", "pedal", Torque.FromNewtonMeters(0)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => record.WithTorque("fit-pedals", "pedal", Torque.FromNewtonMeters(300.1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => record.Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(-1)));
-        Assert.Throws<ArgumentException>(() => record.Noted("fit-stem", new string('x', 1_001)));
-        Assert.Single(record.Noted("fit-stem", new string('x', 1_000)).Entries);
+        Assert.Throws<ArgumentException>(() => record.WithNote("fit-stem", new string('x', 1_001)));
+        Assert.Single(record.WithNote("fit-stem", new string('x', 1_000)).Entries);
     }
 
     [Fact]
     public void An_entry_lapses_with_its_step_and_stands_again_with_it()
     {
-        WorkRecord record = WorkRecord.For(Plan).Done("fit-grips").Done("inspect-parts");
+        WorkRecord record = WorkRecord.For(Plan).WithDone("fit-grips").WithDone("inspect-parts");
         WorkPlan without = Bench.WholeBicycle().Without(Slot.Grips).WorkPlan();
         WorkRecord resumed = WorkRecordFile.Read(WorkRecordFile.Write(record), without);
         Assert.Equal(["fit-grips"], resumed.Lapsed.Select(e => e.Step));
         Assert.Equal(["inspect-parts"], resumed.Entries.Select(e => e.Step));
         Assert.False(resumed.IsDone("fit-grips"));
         Assert.Contains(resumed.Questions, q => q.StartsWith("fit-grips is no step", StringComparison.Ordinal));
-        Assert.Throws<ArgumentException>(() => resumed.Done("fit-grips"));
+        Assert.Throws<ArgumentException>(() => resumed.WithDone("fit-grips"));
         Assert.True(resumed.On(Plan).IsDone("fit-grips"));
         Assert.Empty(resumed.On(Plan).Lapsed);
         Assert.Equal(WorkRecordFile.Write(record), WorkRecordFile.Write(resumed));
@@ -118,11 +118,11 @@ public sealed class RecordTests
     public void A_torque_outside_every_figure_is_asked_about_and_one_within_any_is_not()
     {
         WorkRecord record = WorkRecord.For(Plan);
-        Assert.Contains("other parts alone (2 to 4 N m, with a plate that locks them)", Assert.Single(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(3)).Questions), StringComparison.Ordinal);
-        Assert.Empty(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(4)).Questions);
-        Assert.Empty(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(6.2)).Questions);
-        Assert.Contains("outside every figure", Assert.Single(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(6.21)).Questions), StringComparison.Ordinal);
-        Assert.Contains("outside every figure", Assert.Single(record.Applied("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(1.99)).Questions), StringComparison.Ordinal);
+        Assert.Contains("other parts alone (2 to 4 N m, with a plate that locks them)", Assert.Single(record.WithTorque("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(3)).Questions), StringComparison.Ordinal);
+        Assert.Empty(record.WithTorque("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(4)).Questions);
+        Assert.Empty(record.WithTorque("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(6.2)).Questions);
+        Assert.Contains("outside every figure", Assert.Single(record.WithTorque("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(6.21)).Questions), StringComparison.Ordinal);
+        Assert.Contains("outside every figure", Assert.Single(record.WithTorque("fit-front-rotor", "rotor-bolts", Torque.FromNewtonMeters(1.99)).Questions), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -133,7 +133,7 @@ public sealed class RecordTests
     public void A_torque_by_memory_alone_or_of_other_parts_is_asked_about(string frame, string step, string row, double torque, string? asked)
     {
         WorkPlan plan = Build.From(Frame.Read(frame)).With(RearDerailleur.Read("M10 bolt")).With(Seatpost.Read("27.2")).WorkPlan();
-        ImmutableArray<string> questions = WorkRecord.For(plan).Applied(step, row, Torque.FromNewtonMeters(torque)).Questions;
+        ImmutableArray<string> questions = WorkRecord.For(plan).WithTorque(step, row, Torque.FromNewtonMeters(torque)).Questions;
         Assert.Equal(asked is not null, questions.Any());
         Assert.True(asked is null || questions.Single().Contains(asked, StringComparison.Ordinal), string.Join("; ", questions));
     }
@@ -142,16 +142,16 @@ public sealed class RecordTests
     public void A_step_done_with_an_open_joint_or_an_unknown_cut_is_asked_about()
     {
         WorkPlan plan = Build.From(Frame.Read("material steel; seatTube unknown")).With(Seatpost.Read("27.2")).With(Fork.Read("steerer kind threadless")).With(Stem.Read("28.6 clamp")).WorkPlan();
-        Assert.Contains(WorkRecord.For(plan).Done("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-in-seat-tube", StringComparison.Ordinal));
-        Assert.Contains(WorkRecord.For(plan).Done("cut-steerer").Questions, q => q.Contains("steerer-cut was neither known nor written down", StringComparison.Ordinal));
-        Assert.DoesNotContain(WorkRecord.For(plan).Done("cut-steerer").Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(210)).Questions, q => q.Contains("neither known", StringComparison.Ordinal));
+        Assert.Contains(WorkRecord.For(plan).WithDone("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-in-seat-tube", StringComparison.Ordinal));
+        Assert.Contains(WorkRecord.For(plan).WithDone("cut-steerer").Questions, q => q.Contains("steerer-cut was neither known nor written down", StringComparison.Ordinal));
+        Assert.DoesNotContain(WorkRecord.For(plan).WithDone("cut-steerer").Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(210)).Questions, q => q.Contains("neither known", StringComparison.Ordinal));
     }
 
     [Fact]
     public void What_a_used_part_was_found_to_be_goes_into_the_build_and_the_step_stands()
     {
         WorkPlan plan = Build.From(Frame.Read("material steel; condition new")).With(Chain.Read("9-speed; condition used")).With(Saddle.Read("7 mm round; condition used")).WorkPlan();
-        WorkRecord record = WorkRecord.For(plan).Done("inspect-parts").Found("inspect-used-parts", "inspect-chain", "inspected").Found("inspect-used-parts", "inspect-saddle", "worn").Measured("inspect-used-parts", "chain-over-24", Length.FromMillimeters(305)).Done("inspect-used-parts");
+        WorkRecord record = WorkRecord.For(plan).WithDone("inspect-parts").Found("inspect-used-parts", "inspect-chain", "inspected").Found("inspect-used-parts", "inspect-saddle", "worn").Measured("inspect-used-parts", "chain-over-24", Length.FromMillimeters(305)).WithDone("inspect-used-parts");
         Build built = record.AsBuilt();
         Assert.Equal([PartCondition.Inspected, PartCondition.Worn], new[] { built[Slot.Chain], built[Slot.Saddle] }.Select(p => p!.Condition.Value));
         Assert.Empty(record.On(built.WorkPlan()).Questions.Where(q => !q.Contains("condition", StringComparison.Ordinal)));
@@ -160,12 +160,12 @@ public sealed class RecordTests
 
     [Fact]
     public void A_step_done_before_its_prerequisite_is_asked_about() =>
-        Assert.Contains(WorkRecord.For(Plan).Done("fit-stem").Questions, q => q.StartsWith("fit-stem is done and fit-fork is not", StringComparison.Ordinal));
+        Assert.Contains(WorkRecord.For(Plan).WithDone("fit-stem").Questions, q => q.StartsWith("fit-stem is done and fit-fork is not", StringComparison.Ordinal));
 
     [Fact]
     public void What_was_measured_stands_in_the_build_as_built_and_is_judged_there()
     {
-        WorkRecord record = WorkRecord.For(Plan).Measured("fit-seatpost", "post-insertion", Length.FromMillimeters(60)).Counted("fit-chain", "chain-pitches", 106).Measured("fit-stem", "spacers-above", Length.FromMillimeters(0));
+        WorkRecord record = WorkRecord.For(Plan).Measured("fit-seatpost", "post-insertion", Length.FromMillimeters(60)).WithCount("fit-chain", "chain-pitches", 106).Measured("fit-stem", "spacers-above", Length.FromMillimeters(0));
         Build built = record.AsBuilt();
         Assert.Equal(Known<Dimension>.Of(Dimension.OfMillimetres(60)), ((Seatpost)built[Slot.Seatpost]!).Insertion);
         Assert.Equal(EvidenceKind.Measured, ((Seatpost)built[Slot.Seatpost]!).Insertion.Evidence!.Kind);
@@ -173,7 +173,7 @@ public sealed class RecordTests
         Assert.Equal(KnownState.None, ((Stem)built[Slot.Stem]!).SpacersAbove.State);
         Assert.Equal(Verdict.Fits, Plan.Report.Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
         Assert.Equal(Verdict.Unsafe, built.Check().Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
-        Assert.Contains(record.On(built.WorkPlan()).Done("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-insertion", StringComparison.Ordinal));
+        Assert.Contains(record.On(built.WorkPlan()).WithDone("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-insertion", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -197,18 +197,18 @@ public sealed class RecordTests
     {
         Build build = Build.From(Frame.Read("material steel"))
             .With(Fork.Read("steerer kind threadless; steerer material carbon")).With(Stem.Read("28.6 clamp")).With(Headset.Read("threadless"))
-            .With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Shock.Read("condition new")).With(BrakeLever.Read("fluid mineral"), Slot.RearLever).With(Chain.Read("9-speed; condition used"));
+            .With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Shock.Read("condition new")).With(BrakeLever.Read("fluid mineral"), Slot.RearBrakeLever).With(Chain.Read("9-speed; condition used"));
         WorkPlan plan = build.WorkPlan();
         WorkRecord record = WorkRecord.For(plan)
             .Found("press-headset", "upper-cup", "ZS44").Found("press-headset", "lower-cup", "ZS56").Found("fit-shock", "shock-size", "210x55")
             .Measured("fit-dropper-line", "dropper-travel", Length.FromMillimeters(150)).Measured("fit-dropper-line", "dropper-stack", Length.FromMillimeters(205))
             .Measured("fit-seatpost", "open-depth", Length.FromMillimeters(230)).Measured("fit-seatpost", "frame-least", Length.FromMillimeters(80))
             .Measured("fit-stem", "most-spacers", Length.FromMillimeters(30)).Measured("connect-rear-brake", "rear-brake-line", Length.FromMeters(1.62))
-            .Measured("inspect-used-parts", "chain-over-24", Length.FromMillimeters(305.5)).Counted("fit-chain", "chain-pitches", 112);
+            .Measured("inspect-used-parts", "chain-over-24", Length.FromMillimeters(305.5)).WithCount("fit-chain", "chain-pitches", 112);
         Build built = record.AsBuilt();
         Assert.Empty(record.Questions);
         Assert.Equal(
-            ["chain.over24Pitches 305.5", "chain.pitches 112", "dropper.stack 205", "dropper.travel 150", "fork.mostSpacers 30", "frame.leastInsertion 80", "frame.mostInsertion 230", "headset.lowerCup ZS56", "headset.upperCup ZS44", "rearLever.hoseLength 1620", "shock.size eyelet-210x55"],
+            ["chain.over24Pitches 305.5", "chain.pitches 112", "dropper.stack 205", "dropper.travel 150", "fork.mostSpacers 30", "frame.leastInsertion 80", "frame.mostInsertion 230", "headset.lowerCup ZS56", "headset.upperCup ZS44", "rearBrakeLever.hoseLength 1620", "shock.size eyelet-210x55"],
             built.AsBuilt.Select(v => $"{v.Slot.Key}.{v.Field} {v.Value}").Order(StringComparer.Ordinal));
         Assert.Equal(AsBuiltKind.Measured, built.AsBuilt.Single(v => v.Field == "pitches").Kind);
         Assert.Empty(record.On(built.WorkPlan()).Questions);
@@ -235,29 +235,29 @@ public sealed class RecordTests
     {
         WorkRecord record = WorkRecord.For(Plan);
         Assert.Contains("counted in pitches, for Counted", Assert.Throws<ArgumentException>(() => record.Measured("fit-chain", "chain-pitches", Length.FromMillimeters(1400))).Message, StringComparison.Ordinal);
-        Assert.Contains("a length, for Measured", Assert.Throws<ArgumentException>(() => record.Counted("cut-steerer", "steerer-cut", 3)).Message, StringComparison.Ordinal);
+        Assert.Contains("a length, for Measured", Assert.Throws<ArgumentException>(() => record.WithCount("cut-steerer", "steerer-cut", 3)).Message, StringComparison.Ordinal);
         Assert.Contains("a length, for Measured", Assert.Throws<ArgumentException>(() => record.Found("cut-steerer", "steerer-cut", "long")).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => record.Found("mount-rear-caliper", "brake-adapter", " "));
-        Assert.Throws<ArgumentOutOfRangeException>(() => record.Counted("fit-chain", "chain-pitches", 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => record.WithCount("fit-chain", "chain-pitches", 0));
         foreach (double none in new[] { -0.1, 100_000.1 })
         {
             Assert.Contains("length is 0 to 100000 mm", Assert.Throws<ArgumentOutOfRangeException>(() => record.Measured("cut-steerer", "steerer-cut", Length.FromMillimeters(none))).Message, StringComparison.Ordinal);
-            Assert.Contains("torque is 0.001 to 300 N m", Assert.Throws<ArgumentOutOfRangeException>(() => record.Applied("fit-pedals", "pedal", Torque.FromNewtonMeters(none))).Message, StringComparison.Ordinal);
+            Assert.Contains("torque is 0.001 to 300 N m", Assert.Throws<ArgumentOutOfRangeException>(() => record.WithTorque("fit-pedals", "pedal", Torque.FromNewtonMeters(none))).Message, StringComparison.Ordinal);
         }
     }
 
     [Fact]
     public void A_torque_in_inch_pounds_is_the_same_torque() =>
-        Assert.Equal("fit-pedals: open; pedal 35.025 N m", WorkRecord.For(Plan).Applied("fit-pedals", "pedal", Torque.FromPoundForceInches(310)).Entries.Single().ToString());
+        Assert.Equal("fit-pedals: open; pedal 35.025 N m", WorkRecord.For(Plan).WithTorque("fit-pedals", "pedal", Torque.FromPoundForceInches(310)).Entries.Single().ToString());
 
     [Fact]
     public void A_torque_that_only_the_maker_names_is_written_down_and_not_asked_about()
     {
         WorkPlan plan = Build.From(Frame.Read("material steel")).With(Seatpost.Read("27.2")).WorkPlan();
-        WorkRecord record = WorkRecord.For(plan).Applied("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(5));
+        WorkRecord record = WorkRecord.For(plan).WithTorque("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(5));
         Assert.Empty(record.Questions);
-        Assert.All(new[] { 3.99, 14.11 }, none => Assert.Contains("outside what was read of like fasteners (4 to 14.1 N m)", Assert.Single(record.Applied("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(none)).Questions), StringComparison.Ordinal));
-        Assert.All(new[] { 4, 14.1 }, some => Assert.Empty(record.Applied("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(some)).Questions));
+        Assert.All(new[] { 3.99, 14.11 }, none => Assert.Contains("outside what was read of like fasteners (4 to 14.1 N m)", Assert.Single(record.WithTorque("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(none)).Questions), StringComparison.Ordinal));
+        Assert.All(new[] { 4, 14.1 }, some => Assert.Empty(record.WithTorque("fit-seatpost", "binder-torque", Torque.FromNewtonMeters(some)).Questions));
         Assert.Equal(["fit-seatpost: open; binder-torque 5 N m"], WorkRecordFile.Read(WorkRecordFile.Write(record), plan).Entries.Select(e => e.ToString()));
     }
 
@@ -265,8 +265,8 @@ public sealed class RecordTests
     public void A_torque_of_a_kind_that_was_never_read_is_asked_about_only_outside_all_that_was()
     {
         WorkRecord record = WorkRecord.For(Build.From(Frame.Read("material steel; kind full-suspension")).WorkPlan());
-        Assert.All(new[] { 0.39, 70.01 }, none => Assert.Contains("outside the torques of every fastener", Assert.Single(record.Applied("check-pivots", "pivot-torque", Torque.FromNewtonMeters(none)).Questions), StringComparison.Ordinal));
-        Assert.All(new[] { 0.4, 70 }, some => Assert.Empty(record.Applied("check-pivots", "pivot-torque", Torque.FromNewtonMeters(some)).Questions));
+        Assert.All(new[] { 0.39, 70.01 }, none => Assert.Contains("outside the torques of every fastener", Assert.Single(record.WithTorque("check-pivots", "pivot-torque", Torque.FromNewtonMeters(none)).Questions), StringComparison.Ordinal));
+        Assert.All(new[] { 0.4, 70 }, some => Assert.Empty(record.WithTorque("check-pivots", "pivot-torque", Torque.FromNewtonMeters(some)).Questions));
     }
 
     /// <summary>Of rows that exclude each other one is enough; what is set by hand is never asked for.</summary>
@@ -275,33 +275,33 @@ public sealed class RecordTests
     {
         WorkPlan plan = Build.From(Frame.Read("kind road; material steel")).With(Fork.Read("steerer kind threadless; steerer material aluminium")).With(Stem.Read("28.6 clamp")).With(Preload.Read("star nut")).With(Grips.Read("22.2")).WorkPlan();
         static string[] Unwritten(WorkRecord record) => [.. record.Questions.Where(q => q.Contains("no torque is written down", StringComparison.Ordinal))];
-        WorkRecord done = WorkRecord.For(plan).Done("fit-stem");
+        WorkRecord done = WorkRecord.For(plan).WithDone("fit-stem");
         Assert.Equal(["fit-stem is done, and no torque is written down for stem-on-steerer or stem-on-steerer-old"], Unwritten(done));
-        Assert.Empty(Unwritten(done.Applied("fit-stem", "stem-on-steerer-old", Torque.FromNewtonMeters(15))));
-        Assert.Empty(Unwritten(done.Reopened("fit-stem")));
-        Assert.Single(Unwritten(done.Applied("final-torque", "stem-on-steerer", Torque.FromNewtonMeters(5))));
-        Assert.Empty(Unwritten(done.Applied("final-torque", "stem-on-steerer", Torque.FromNewtonMeters(5)).Applied("final-torque", "grip-torque", Torque.FromNewtonMeters(3)).Done("final-torque")));
-        Assert.Equal(["fit-grips is done, and no torque is written down for grip-torque (or a note that there is none)"], Unwritten(WorkRecord.For(plan).Done("fit-grips")));
-        Assert.Empty(Unwritten(WorkRecord.For(plan).Done("fit-grips").Noted("fit-grips", "no clamps")));
-        Assert.Empty(Unwritten(WorkRecord.For(plan).Done("inspect-parts")));
+        Assert.Empty(Unwritten(done.WithTorque("fit-stem", "stem-on-steerer-old", Torque.FromNewtonMeters(15))));
+        Assert.Empty(Unwritten(done.WithReopened("fit-stem")));
+        Assert.Single(Unwritten(done.WithTorque("final-torque", "stem-on-steerer", Torque.FromNewtonMeters(5))));
+        Assert.Empty(Unwritten(done.WithTorque("final-torque", "stem-on-steerer", Torque.FromNewtonMeters(5)).WithTorque("final-torque", "grip-torque", Torque.FromNewtonMeters(3)).WithDone("final-torque")));
+        Assert.Equal(["fit-grips is done, and no torque is written down for grip-torque (or a note that there is none)"], Unwritten(WorkRecord.For(plan).WithDone("fit-grips")));
+        Assert.Empty(Unwritten(WorkRecord.For(plan).WithDone("fit-grips").WithNote("fit-grips", "no clamps")));
+        Assert.Empty(Unwritten(WorkRecord.For(plan).WithDone("inspect-parts")));
     }
 
     [Fact]
     public void The_second_pass_is_written_down_and_read_back_beside_the_first()
     {
-        WorkRecord record = WorkRecord.For(Plan).Applied("fit-stem", "stem-on-steerer", Torque.FromNewtonMeters(5)).Applied("recheck", "stem-on-steerer", Torque.FromNewtonMeters(5.5)).Done("recheck");
+        WorkRecord record = WorkRecord.For(Plan).WithTorque("fit-stem", "stem-on-steerer", Torque.FromNewtonMeters(5)).WithTorque("recheck", "stem-on-steerer", Torque.FromNewtonMeters(5.5)).WithDone("recheck");
         WorkRecord back = WorkRecordFile.Read(WorkRecordFile.Write(record), Plan);
         Assert.Equal([5, 5.5], new[] { "fit-stem", "recheck" }.Select(s => back.Entries.Single(e => e.Step == s).Torques.Single().Applied.NewtonMeters));
         string asked = Assert.Single(back.Questions, q => q.StartsWith("recheck is done, and no torque", StringComparison.Ordinal));
         Assert.DoesNotContain("stem-on-steerer", asked, StringComparison.Ordinal);
         Assert.Contains("pedal", asked, StringComparison.Ordinal);
-        Assert.Contains("outside every figure", Assert.Single(back.Applied("recheck", "pedal", Torque.FromNewtonMeters(90)).Questions, q => q.StartsWith("recheck: pedal", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("outside every figure", Assert.Single(back.WithTorque("recheck", "pedal", Torque.FromNewtonMeters(90)).Questions, q => q.StartsWith("recheck: pedal", StringComparison.Ordinal)), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_depth_or_thickness_of_safety_that_nobody_knows_is_asked_about()
     {
-        WorkRecord record = WorkRecord.For(Build.From(Frame.Read("material steel")).With(Seatpost.Read("27.2")).With(Rotor.Read("160; six-bolt"), Slot.FrontRotor).WorkPlan()).Done("fit-seatpost").Done("fit-front-rotor");
+        WorkRecord record = WorkRecord.For(Build.From(Frame.Read("material steel")).With(Seatpost.Read("27.2")).With(Rotor.Read("160; six-bolt"), Slot.FrontRotor).WorkPlan()).WithDone("fit-seatpost").WithDone("fit-front-rotor");
         string[] Asked(WorkRecord r) => [.. r.Questions.Where(q => q.Contains("neither known nor written down", StringComparison.Ordinal)).Select(q => q.Split(", and ")[1].Split(' ')[0])];
         Assert.Equal(["post-mark", "post-insertion", "rotor-thickness"], Asked(record).OrderBy(id => Array.IndexOf(["post-mark", "post-insertion", "rotor-thickness"], id)));
         Assert.Equal(["post-mark"], Asked(record.Measured("fit-seatpost", "post-insertion", Length.FromMillimeters(100)).Measured("fit-front-rotor", "rotor-thickness", Length.FromMillimeters(1.8))));

@@ -15,13 +15,13 @@ public sealed class SetUpTests
         WorkPlan plan = Bench.WholeBicycle().WorkPlan();
         Assert.DoesNotContain(plan.Find("align-steering")!.Checks, c => c.Contains("brake", StringComparison.Ordinal));
         Assert.Contains(plan.Find("adjust-brakes")!.Checks, c => c.Contains("Rocked with the front brake on", StringComparison.Ordinal));
-        Assert.DoesNotContain(Bench.WholeBicycle().Without(Slot.FrontLever).WorkPlan().Find("adjust-brakes")!.Checks, c => c.Contains("front brake", StringComparison.Ordinal));
+        Assert.DoesNotContain(Bench.WholeBicycle().Without(Slot.FrontBrakeLever).WorkPlan().Find("adjust-brakes")!.Checks, c => c.Contains("front brake", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_bar_is_taped_once_bar_and_levers_stand_for_the_rider()
     {
-        WorkPlan plan = Steel("; binder collar").With(Handlebar.Read("material aluminium; grip 23.8")).With(Stem.Read("28.6 clamp")).With(BrakeLever.Read("pull short"), Slot.FrontLever).With(Seatpost.Read("27.2; material carbon")).With(Saddle.Read("7 mm round")).WorkPlan();
+        WorkPlan plan = Steel("; binder collar").With(Handlebar.Read("material aluminium; grip 23.8")).With(Stem.Read("28.6 clamp")).With(BrakeLever.Read("pull short"), Slot.FrontBrakeLever).With(Seatpost.Read("27.2; material carbon")).With(Saddle.Read("7 mm round")).WorkPlan();
         WorkStep set = plan.Find("set-saddle-height")!;
         Assert.NotEmpty(plan.WhyBefore("set-saddle-height", "tape-bar"));
         Assert.True(Says(set, "Turn the bar in its clamp") && Says(set, "Turn the levers into line"));
@@ -51,8 +51,8 @@ public sealed class SetUpTests
     public void Beside_a_tubeless_valve_the_tube_is_the_spare(bool tube, bool valve, bool sealant)
     {
         Build build = Steel().With(Wheel.Read("innerWidth 19"), Slot.RearWheel).With(Tyre.Read("40-622; tubeless"), Slot.RearTyre);
-        build = tube ? build.With(InnerTube.Read("622; Presta"), Slot.RearTube) : build;
-        build = valve ? build.With(TubelessValve.Read("Presta"), Slot.RearValve) : build;
+        build = tube ? build.With(InnerTube.Read("622; Presta"), Slot.RearInnerTube) : build;
+        build = valve ? build.With(TubelessValve.Read("Presta"), Slot.RearTubelessValve) : build;
         WorkPlan plan = build.WorkPlan();
         Assert.Equal(sealant, plan.Find("fit-rear-tyre")!.Consumables.Any(s => s.Id == "sealant"));
         Assert.Equal(!sealant, Says(plan.Find("fit-rear-tyre")!, "no tube is under a bead"));
@@ -79,7 +79,7 @@ public sealed class SetUpTests
     [InlineData("direct-pull", false, false)]
     public void A_rim_brake_of_unknown_kind_is_asked_for_its_stop_and_guard(string type, bool asked, bool stop)
     {
-        WorkStep step = Steel().With(RimBrake.Read($"type {type}"), Slot.FrontRimBrake).With(BrakeLever.Read("pull short"), Slot.FrontLever).WorkPlan().Find("connect-front-brake")!;
+        WorkStep step = Steel().With(RimBrake.Read($"type {type}"), Slot.FrontRimBrake).With(BrakeLever.Read("pull short"), Slot.FrontBrakeLever).WorkPlan().Find("connect-front-brake")!;
         Assert.Equal(asked, Says(step, "Find out first what rim brake it is"));
         Assert.Equal(stop, step.Checks.Any(c => c.StartsWith("A guard", StringComparison.Ordinal)));
     }
@@ -98,21 +98,21 @@ public sealed class SetUpTests
         WorkPlan plan = Bench.WholeBicycle().WorkPlan();
         Assert.NotEmpty(plan.WhyBefore("prepare-shell", "route-lines"));
         Assert.NotEmpty(plan.WhyBefore("prepare-head-tube", "route-lines"));
-        Assert.DoesNotContain(Steel("; headset cables through").With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(HeadsetCover.Read("through")).WorkPlan().Find("route-lines")!.Does, d => d.StartsWith("Lead", StringComparison.Ordinal));
-        Assert.DoesNotContain(Steel().With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).WorkPlan().Find("route-lines")!.Consumables, s => s.Id == "cable-ends");
+        Assert.DoesNotContain(Steel("; headset cables through").With(BrakeLever.Read("fluid mineral"), Slot.FrontBrakeLever).With(HeadsetCover.Read("through")).WorkPlan().Find("route-lines")!.Does, d => d.StartsWith("Lead", StringComparison.Ordinal));
+        Assert.DoesNotContain(Steel().With(BrakeLever.Read("fluid mineral"), Slot.FrontBrakeLever).WorkPlan().Find("route-lines")!.Consumables, s => s.Id == "cable-ends");
     }
 
     [Fact]
     public void Each_thing_to_buy_stands_on_one_list()
     {
-        WorkPlan plan = Bench.WholeBicycle().Without(Slot.RearTube).With(Tyre.Read("40-622; tubeless"), Slot.RearTyre).WorkPlan();
+        WorkPlan plan = Bench.WholeBicycle().Without(Slot.RearInnerTube).With(Tyre.Read("40-622; tubeless"), Slot.RearTyre).WorkPlan();
         string[] used = [.. plan.Consumables.Select(s => s.Id)];
         string[] parts = [.. plan.SmallParts.Select(p => p.Id)];
         Assert.All(new[] { "grease", "sealant", "threadlock" }, id => Assert.Contains(id, used));
         Assert.DoesNotContain(parts, p => p is "grease" or "carbon-paste" or "threadlock" || p.EndsWith("sealant", StringComparison.Ordinal));
         Assert.Contains("rear-brake-cable", parts);
         Assert.DoesNotContain("cable-ends", used);
-        WorkPlan fluid = Steel().With(BrakeLever.Read("fluid mineral"), Slot.FrontLever).With(Caliper.Read("fluid mineral"), Slot.FrontBrake).WorkPlan();
+        WorkPlan fluid = Steel().With(BrakeLever.Read("fluid mineral"), Slot.FrontBrakeLever).With(Caliper.Read("fluid mineral"), Slot.FrontCaliper).WorkPlan();
         Assert.Equal(["front-hose-ends"], fluid.SmallParts.Select(p => p.Id).Where(p => p.Contains("hose", StringComparison.Ordinal)));
         Assert.DoesNotContain(fluid.Consumables, s => s.Id == "hose-ends" || s.Id == "cable-ends" || s.Id.StartsWith("fluid-", StringComparison.Ordinal));
     }

@@ -18,7 +18,7 @@ public sealed class StepTests
         Assert.True(Array.IndexOf(ids, "bed-in-brakes") < Array.IndexOf(ids, "first-ride"));
         Assert.NotEmpty(Whole.WhyBefore("final-torque", "bed-in-brakes"));
         Assert.DoesNotContain(Whole.Find("adjust-brakes")!.Does, d => d.Contains("Bed in", StringComparison.Ordinal));
-        Assert.Null(Steel().With(BrakeLever.Read("pull short"), Slot.FrontLever).WorkPlan().Find("bed-in-brakes"));
+        Assert.Null(Steel().With(BrakeLever.Read("pull short"), Slot.FrontBrakeLever).WorkPlan().Find("bed-in-brakes"));
     }
 
     [Theory]
@@ -44,7 +44,7 @@ public sealed class StepTests
     [Fact]
     public void Without_a_derailleur_the_wheel_is_tightened_after_the_chain()
     {
-        Build build = Steel().With(Wheel.Read("hub brake none; body gear-hub"), Slot.RearWheel).With(AxleNuts.Read("M10x1"), Slot.RearNuts).With(Chain.Read("9-speed"));
+        Build build = Steel().With(Wheel.Read("hub brake none; body gear-hub"), Slot.RearWheel).With(AxleNuts.Read("M10x1"), Slot.RearAxleNuts).With(Chain.Read("9-speed"));
         WorkPlan single = build.WorkPlan();
         Assert.Equal(["axle-nut"], single.Find("set-chain-tension")!.Torques.Select(t => t.Id));
         Assert.Empty(single.Find("fit-rear-wheel")!.Torques);
@@ -118,7 +118,7 @@ public sealed class StepTests
         string[] covered = ["bracket-square-taper", "bracket-8-spline", "bracket-outboard", "bracket-outboard-stepped", "bracket-cups", "cassette-lockring", "rotor-lockring", "universal-hanger-bolt", "expander-plug", "ring-bolts-aluminium", "ring-bolts-steel"];
         string[] coveredToo = ["bracket-torque", "shell-adapter-torque", "cassette-torque", "sprocket-torque", "ring-torque", "expander-torque"];
         Assert.Contains(Whole.Steps.SelectMany(s => s.Torques), t => t.Id == "top-cap");
-        WorkPlan skewered = Bench.WholeBicycle().Without(Slot.FrontAxle).Without(Slot.FrontNuts).With(Wheel.Read("hub F100-QR9"), Slot.FrontWheel).WorkPlan();
+        WorkPlan skewered = Bench.WholeBicycle().Without(Slot.FrontThruAxle).Without(Slot.FrontAxleNuts).With(Wheel.Read("hub F100-QR9"), Slot.FrontWheel).WorkPlan();
         foreach (WorkPlan plan in new[] { Whole, skewered, Steel("; kind full-suspension").With(Seatpost.Read("27.2")).With(Grips.Read("22.2")).WorkPlan() })
         {
             WorkStep[] before = [.. plan.Steps.Where(s => s.Stage < WorkStage.FinalChecks)];
@@ -149,13 +149,13 @@ public sealed class StepTests
     [InlineData("pull short", true)]
     [InlineData("fluid mineral", false)]
     public void Ends_of_cables_are_asked_of_cables(string lever, bool asked) =>
-        Assert.Equal(asked, Steel().With(BrakeLever.Read(lever), Slot.FrontLever).WorkPlan().Inspection.Any(p => p.Id == "cable-ends"));
+        Assert.Equal(asked, Steel().With(BrakeLever.Read(lever), Slot.FrontBrakeLever).WorkPlan().Inspection.Any(p => p.Id == "cable-ends"));
 
     [Fact]
     public void A_step_of_ones_own_is_read_back_without_its_plan_and_a_poor_one_is_refused()
     {
         WorkStep paint = new() { Id = "paint", Title = "Paint", Stage = WorkStage.Preparation, Does = ["Paint it."] };
-        WorkRecord back = WorkRecordFile.Read(WorkRecordFile.Write(WorkRecord.For(Whole.With(paint)).Done("paint")), Whole);
+        WorkRecord back = WorkRecordFile.Read(WorkRecordFile.Write(WorkRecord.For(Whole.With(paint)).WithDone("paint")), Whole);
         Assert.Equal(["paint"], back.Lapsed.Select(e => e.Step));
         Assert.Throws<ArgumentException>(() => Whole.With(paint with { Does = [] }));
         Assert.Throws<ArgumentException>(() => Whole.With(paint with { Checks = default }));
@@ -166,7 +166,7 @@ public sealed class StepTests
     [Fact]
     public void A_record_asks_about_other_parts_and_not_about_measured_ones()
     {
-        WorkRecord record = WorkRecord.For(Whole).Done("inspect-parts").Measured("fit-seatpost", "post-insertion", Length.FromMillimeters(100));
+        WorkRecord record = WorkRecord.For(Whole).WithDone("inspect-parts").Measured("fit-seatpost", "post-insertion", Length.FromMillimeters(100));
         Assert.DoesNotContain(record.On(record.AsBuilt().WorkPlan()).Questions, q => q.Contains("other parts", StringComparison.Ordinal));
         WorkPlan other = Bench.WholeBicycle().With(Seatpost.Read("30.9 x 400")).WorkPlan();
         Assert.Contains(WorkRecordFile.Read(WorkRecordFile.Write(record), other).Questions, q => q.StartsWith("fit-seatpost was written down with other parts", StringComparison.Ordinal));
@@ -188,7 +188,7 @@ public sealed class StepTests
     public void A_row_for_geared_hubs_is_shown_for_those_alone(string wheel, string end, string? torque)
     {
         bool front = end == "front";
-        WorkStep step = Steel("; kind touring").With(Wheel.Read(wheel), front ? Slot.FrontWheel : Slot.RearWheel).With(AxleNuts.Read("M10x1"), front ? Slot.FrontNuts : Slot.RearNuts).WorkPlan().Find($"fit-{end}-wheel")!;
+        WorkStep step = Steel("; kind touring").With(Wheel.Read(wheel), front ? Slot.FrontWheel : Slot.RearWheel).With(AxleNuts.Read("M10x1"), front ? Slot.FrontAxleNuts : Slot.RearAxleNuts).WorkPlan().Find($"fit-{end}-wheel")!;
         Assert.Equal(torque, step.Torques.SingleOrDefault()?.Id);
         Assert.Equal(torque is null, step.Figures.Any(f => f.Id == "axle-torque"));
         Assert.Contains(step.Tools, t => t.Id == "axle-spanner");
@@ -201,7 +201,7 @@ public sealed class StepTests
     [InlineData("body HG-8", "M10 bolt", true, false)]
     public void Gears_are_set_by_hub_or_derailleur(string wheel, string? derailleur, bool needed, bool byMarks)
     {
-        Build build = Steel().With(Wheel.Read(wheel), Slot.RearWheel).With(Shifter.Read("cable"), Slot.Shifter);
+        Build build = Steel().With(Wheel.Read(wheel), Slot.RearWheel).With(Shifter.Read("cable"), Slot.RearShifter);
         WorkStep? step = (derailleur is null ? build : build.With(RearDerailleur.Read(derailleur))).WorkPlan().Find("adjust-gears");
         Assert.Equal(needed, step is not null);
         Assert.Equal(byMarks, step?.Does.Any(d => d.Contains("hub gear", StringComparison.Ordinal)) == true);
@@ -262,7 +262,7 @@ public sealed class StepTests
     [InlineData("unknown", "", true)]
     public void A_row_of_one_kind_of_rim_brake_is_shown_for_no_other(string type, string torques, bool lacks)
     {
-        WorkPlan plan = Steel().With(RimBrake.Read($"type {type}; pads for-aluminium"), Slot.FrontRimBrake).With(BrakeLever.Read("pull short"), Slot.FrontLever).WorkPlan();
+        WorkPlan plan = Steel().With(RimBrake.Read($"type {type}; pads for-aluminium"), Slot.FrontRimBrake).With(BrakeLever.Read("pull short"), Slot.FrontBrakeLever).WorkPlan();
         WorkStep step = plan.Find("mount-front-rim-brake")!;
         Assert.Equal(torques, string.Join(' ', step.Torques.Select(t => t.Id)));
         Assert.Equal(lacks, step.Figures.Any(f => f.Id == "rim-brake-torque"));

@@ -74,7 +74,7 @@ public sealed class UnknownTests
     [InlineData("fluid mineral", "post", null)]
     public void A_fluid_is_named_only_where_lever_and_caliper_are_known_to_agree(string lever, string caliper, string? fluid)
     {
-        WorkPlan plan = Build.From(Frame.Read("material steel")).With(BrakeLever.Read(lever), Slot.FrontLever).With(Caliper.Read(caliper), Slot.FrontBrake).WorkPlan();
+        WorkPlan plan = Build.From(Frame.Read("material steel")).With(BrakeLever.Read(lever), Slot.FrontBrakeLever).With(Caliper.Read(caliper), Slot.FrontCaliper).WorkPlan();
         WorkStep bleed = plan.Find("bleed-front-brake")!;
         Assert.Equal(fluid is null ? null : $"brake fluid: {fluid}", bleed.Consumables.FirstOrDefault(s => s.Id.StartsWith("fluid-", StringComparison.Ordinal))?.Name);
         Assert.All(new[] { bleed, plan.Find("connect-front-brake")! }, s => Assert.Equal(fluid is null, Asks(s)));
@@ -87,7 +87,7 @@ public sealed class UnknownTests
     [InlineData("fluid unknown", true, true, null)]
     public void A_lever_of_unknown_kind_is_asked_about_and_its_bleeding_is_not_forgotten(string lever, bool bleeds, bool asked, string? torque)
     {
-        WorkPlan plan = Build.From(Frame.Read("material steel")).With(BrakeLever.Read(lever), Slot.RearLever).With(Caliper.Read("post"), Slot.RearBrake).WorkPlan();
+        WorkPlan plan = Build.From(Frame.Read("material steel")).With(BrakeLever.Read(lever), Slot.RearBrakeLever).With(Caliper.Read("post"), Slot.RearCaliper).WorkPlan();
         Assert.Equal(bleeds, plan.Find("bleed-rear-brake") is not null);
         Assert.Equal(torque, plan.Find("connect-rear-brake")!.Torques.SingleOrDefault()?.Id);
         Assert.Equal(asked, plan.Find("connect-rear-brake")!.Does.Any(d => d.StartsWith("Find out first whether", StringComparison.Ordinal)));
