@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Xml.Linq;
 using Lugwork.Drawing;
 using Lugwork.Drivetrain;
 using UnitsNet;
@@ -214,6 +215,21 @@ public sealed class DrawingTests
         Assert.Contains("at the closer side", description, StringComparison.Ordinal);
     }
 
+    /// <summary>A tyre that was measured is as wide as it is, whatever its name allows: 44 mm in 54 leave 5 at each side, where the name of 37 would leave more than the 6 that are asked for.</summary>
+    [Theory]
+    [InlineData("44", 54, "does not fit")]
+    [InlineData("44", 56, "fits")]
+    [InlineData("44 \u00B1 0.5", 56, "needs measuring")]
+    [InlineData("34", 47, "fits")]
+    public void The_room_beside_a_measured_tyre_goes_by_what_was_measured(string wide, int between, string word)
+    {
+        Build build = Build.From(Frame.Read("kind touring; largest tyre 50-622")).With(Wheel.Read("beadSeat 622; innerWidth 21; rimType TC"), Slot.RearWheel).With(Tyre.Read($"37-622; folding; mounted width {wide}; mounted on rim 21"), Slot.RearTyre);
+        LineDrawing drawing = Drawings.Tyre(build, Slot.RearTyre, between);
+        Assert.Contains($"Together: {word}.", drawing.Description, StringComparison.Ordinal);
+        Assert.Contains("at the closer side, by the width as measured", drawing.Description, StringComparison.Ordinal);
+        Assert.DoesNotContain("with the largest tyre of this name", drawing.Description, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_brake_measures_what_mount_rotor_and_limit_say()
     {
@@ -355,7 +371,7 @@ public sealed class DrawingTests
     [Fact]
     public void What_goes_together_has_no_cross()
     {
-        foreach (LineDrawing drawing in Subjects.Of(Tests.Builds.Bench.WholeBicycle()).Concat(Drawings.All(Subjects.Plain)))
+        foreach (LineDrawing drawing in Subjects.Of(Tests.Builds.Bench.WholeBicycle()).Concat(Drawings.All(Subjects.Plain)).Concat(Drawings.All(Subjects.Measured)))
         {
             SvgSheet sheet = new(drawing);
             Assert.DoesNotContain(sheet.All("rect"), r => ((string)r.Attribute("class")!).Contains("lw-fx", StringComparison.Ordinal));
@@ -420,6 +436,7 @@ public sealed class DrawingTests
         Assert.Equal(plain.Root.Descendants().Select(e => e.Name.LocalName).Distinct().Order(), hostile.Root.Descendants().Select(e => e.Name.LocalName).Distinct().Order());
         Assert.Equal(plain.Root.DescendantsAndSelf().SelectMany(e => e.Attributes()).Select(a => a.Name.LocalName).Distinct().Order(), hostile.Root.DescendantsAndSelf().SelectMany(e => e.Attributes()).Select(a => a.Name.LocalName).Distinct().Order());
         Assert.Empty(hostile.Collisions());
+        Assert.Equal(hostile.Root.ToString(SaveOptions.DisableFormatting), drawing.ToSvg());
         Assert.DoesNotContain(drawing.ToSvg(), c => char.IsControl(c) || (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069') || c is '\u200F' or '\u061C' or '\uFFFE' or '\uFFFF');
     }
 
