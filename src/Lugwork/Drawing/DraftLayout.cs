@@ -19,6 +19,7 @@ internal sealed class DraftLayout(DraftSheet sheet)
     private readonly List<DraftPlace> _placed = [];
     private readonly List<DrawnDimension> _dimensions = [];
     private readonly List<DraftPlace?[]> _cells = [];
+    private readonly List<((double X, double Y) From, (double X, double Y) To)> _strokes = [];
     private double _first;
     private double _upper;
     private double _last;
@@ -246,13 +247,13 @@ internal sealed class DraftLayout(DraftSheet sheet)
 
     private void Hatch(DraftTone tone, ImmutableArray<(double X, double Y)> outline, ImmutableArray<(double X, double Y)> hole)
     {
-        List<((double X, double Y) From, (double X, double Y) To)> strokes = [];
+        _strokes.Clear();
         foreach (double angle in tone.Angles)
         {
-            DraftHatch.Add(strokes, outline.AsSpan(), hole.AsSpan(), angle, tone.Spacing);
+            DraftHatch.Add(_strokes, outline.AsSpan(), hole.AsSpan(), angle, tone.Spacing);
         }
 
-        _pen.Strokes("lw-h", strokes);
+        _pen.Strokes("lw-h", _strokes);
     }
 
     private static ImmutableArray<(double X, double Y)> Round((double X, double Y) middle, double radius)

@@ -36,6 +36,7 @@ internal sealed class DraftPen
     private static readonly XName TextLength = "textLength";
     private static readonly XName LengthAdjust = "lengthAdjust";
 
+    private readonly StringBuilder _path = new(2_000);
     private readonly List<XElement> _lines = [];
     private readonly List<XElement> _texts = [];
 
@@ -55,7 +56,7 @@ internal sealed class DraftPen
 
     public void Path(string part, string marks, ReadOnlySpan<(double X, double Y)> points, bool closed, ReadOnlySpan<(double X, double Y)> hole = default)
     {
-        StringBuilder path = new();
+        StringBuilder path = _path.Clear();
         Add(path, points, closed);
         Add(path, hole, closed);
         _lines.Add(new(PathName, new XAttribute(Class, marks), Part(part), hole.IsEmpty ? null : new XAttribute(FillRule, "evenodd"), new XAttribute(Data, path.ToString())));
@@ -85,7 +86,7 @@ internal sealed class DraftPen
     /// <summary>Many short lines as one path.</summary>
     public void Strokes(string marks, List<((double X, double Y) From, (double X, double Y) To)> strokes)
     {
-        StringBuilder path = new();
+        StringBuilder path = _path.Clear();
         foreach (((double X, double Y) from, (double X, double Y) to) in strokes)
         {
             To(path, 'M', from);

@@ -125,6 +125,22 @@ public sealed class DrawingTests
         Assert.Single(new SvgSheet(toBuy).Boxes("adapter"));
     }
 
+    /// <summary>A flat-mount caliper never hangs in the air above a fork: there is always a plate between.</summary>
+    [Theory]
+    [InlineData("FM-front-140", 140, "C: plate, turned for 140")]
+    [InlineData("FM-front-140", 160, "C: plate, turned for 160")]
+    [InlineData("FM-front-160", 180, "C: plate, turned for 180")]
+    [InlineData("FM-front-160", 200, "C: plate")]
+    public void A_flat_mount_fork_has_its_plate_between(string mount, int rotor, string note)
+    {
+        SvgSheet sheet = new(Drawings.DiscBrake(Build.From(new Frame()).With(Fork.Read($"brake {mount}")).With(Rotor.Read($"{rotor}; six-bolt"), Slot.FrontRotor).With(Caliper.Read("flat"), Slot.FrontCaliper), Slot.FrontCaliper));
+        Assert.Contains(note, sheet.Texts);
+        (double _, double y, double _, double height) = Assert.Single(sheet.Boxes("plate of the flat mount"));
+        Near(sheet.Boxes("caliper").Single().Y + sheet.Boxes("caliper").Single().Height, y);
+        Near(sheet.Boxes("brake mount of the fork")[0].Y, y + height);
+        Assert.False(new SvgSheet(Drawings.DiscBrake(Build.From(Frame.Read("rear brake FM-rear-160")).With(Rotor.Read("160; six-bolt"), Slot.RearRotor).With(Caliper.Read("flat"), Slot.RearCaliper), Slot.RearCaliper)).Has("plate of the flat mount"));
+    }
+
     [Fact]
     public void One_sprocket_is_drawn_as_one_and_never_as_a_cassette()
     {
@@ -166,7 +182,10 @@ public sealed class DrawingTests
 
         LineDrawing one = Drawings.RearHub(Subjects.Plain.With(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 46.9")));
         Assert.Single(new SvgSheet(one).Boxes("ring of the crank"));
-        Assert.Contains("steepest run", one.Description, StringComparison.Ordinal);
+
+        // A number there would be read as teeth.
+        Assert.Matches("steepest run [0-9.]+ degrees, to the largest sprocket", one.Description);
+        Assert.Matches("to the smallest sprocket", Drawings.RearHub(Subjects.Plain.With(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 40"))).Description);
         Assert.Equal(3, new SvgSheet(Drawings.RearHub(Subjects.Plain.With(Crankset.Read("largest ring 48; smallest ring 28; chainline road-3x")))).Boxes("ring of the crank").Length);
     }
 
@@ -273,6 +292,14 @@ public sealed class DrawingTests
         Assert.InRange(sheet.Measured("30/36") / 1_000, 1.816, 1.818);
         Assert.InRange(sheet.Measured("30/15") / 1_000, 4.359, 4.361);
         Assert.Contains(sheet.Texts, t => t.Contains("nearly one gear", StringComparison.Ordinal));
+    }
+
+    /// <summary>Gears of a hub are counted, as its shifter counts them, and not named by their ratios.</summary>
+    [Fact]
+    public void A_gear_of_a_hub_has_its_number()
+    {
+        LineDrawing drawing = Drawings.Gears(GearTable.Of([42], [17], Length.FromMillimeters(2_100), InternalHub.Find("8")));
+        Assert.Equal([.. Enumerable.Range(1, 8).Select(i => $"42/17, hub gear {i}")], drawing.Dimensions.Select(d => d.Name));
     }
 
     [Fact]
@@ -394,7 +421,10 @@ public sealed class DrawingTests
     [Fact]
     public void An_insertion_mark_above_the_collar_and_a_post_that_is_too_deep_are_shown()
     {
-        Assert.Contains("the mark stands 20 mm above the collar", Drawings.Seatpost(Subjects.Unfit).Description, StringComparison.Ordinal);
+        LineDrawing above = Drawings.Seatpost(Subjects.Unfit);
+        Assert.Contains("the mark stands 20 mm above the collar", above.Description, StringComparison.Ordinal);
+        Near(20, Assert.Single(new SvgSheet(above).Boxes("mark above the collar")).Height);
+        Assert.Contains(new SvgSheet(above).Texts, t => t.StartsWith("X: mark above the collar", StringComparison.Ordinal));
         SvgSheet deep = new(Drawings.Seatpost(Build.From(Frame.Read("seat tube 27.2; mostInsertion 120")).With(Seatpost.Read("27.2 x 350; mark 75; insertion 150"))));
         Assert.True(deep.Has("post deeper than the tube is open"));
         Near(30, deep.Boxes("post deeper than the tube is open")[0].Height);
