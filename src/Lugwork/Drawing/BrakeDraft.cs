@@ -150,7 +150,7 @@ internal static class BrakeDraft
 
         bool isFor = size.IsKnown && (size.Drawn == mount.Value.NativeRotorMillimetres || size.Drawn == mount.Value.PlateRotorMillimetres);
         sheet.Box("plate of the flat mount", DraftTone.Between, middle - 24, foot, middle + 24, face, open: true);
-        sheet.Note(DraftTone.Between, isFor ? $"plate, turned for {DraftText.Number(size.Drawn)}" : "plate", middle - 20, (foot + face) / 2, DraftSide.Left);
+        sheet.Note(DraftTone.Between, isFor ? $"plate, turned for {DraftText.Number(size.Drawn)}" : "plate", middle + 20, (foot + face) / 2, DraftSide.Right);
     }
 
     private static void Adapter(DraftSheet sheet, Known<BrakeMount> mount, Caliper caliper, Rotor rotor, DraftSize size, DraftSize own, double moved)
@@ -186,7 +186,7 @@ internal static class BrakeDraft
         double middle = pad / 2;
         double low = mount.Value.Form == MountForm.Tabs && BrakeMountGeometry.Of(mount.Value).NearHole > 0 ? -34 : foot + (Math.Abs(moved) * Sine);
         sheet.Box("adapter", DraftTone.Between, middle - 44, foot, middle + 44, Math.Max(low, foot + 2), open: true);
-        sheet.Note(DraftTone.Between, choice.Increment is { } step ? step.TradeName : "adapter", middle - 40, foot + 1.5, DraftSide.Left);
+        sheet.Note(DraftTone.Between, choice.Increment is { } step ? step.TradeName : "adapter", middle + 40, foot + 1.5, DraftSide.Right);
     }
 
     /// <summary>The adapter that is there, by its own increment: on a mount with another rotor it holds the caliper for another size, which is crossed.</summary>
@@ -198,7 +198,7 @@ internal static class BrakeDraft
         double low = mount.State == KnownState.Value && mount.Value.Form == MountForm.Tabs && BrakeMountGeometry.Of(mount.Value).NearHole > 0 ? -34 : foot + (there.Millimetres / 2d * Sine);
         bool right = made == size.Drawn;
         sheet.Box("adapter", right ? DraftTone.Between : DraftTone.Clash, (pad / 2) - 44, foot, (pad / 2) + 44, Math.Max(low, foot + 2));
-        sheet.Note(right ? DraftTone.Between : DraftTone.Clash, right ? there.TradeName : $"{there.TradeName} is for a rotor of {DraftText.Number(made)} mm", (pad / 2) - 40, foot + 1.5, DraftSide.Left);
+        sheet.Note(right ? DraftTone.Between : DraftTone.Clash, right ? there.TradeName : $"{there.TradeName} is for a rotor of {DraftText.Number(made)} mm", (pad / 2) + 40, foot + 1.5, DraftSide.Right);
     }
 
     private static void Limit(DraftSheet sheet, DraftSize size, DraftSize limit, string owner)
