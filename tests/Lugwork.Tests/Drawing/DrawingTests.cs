@@ -121,6 +121,14 @@ public sealed class DrawingTests
         Assert.Contains(new SvgSheet(right).Texts, t => t == "C: adapter +20 mm");
         Assert.DoesNotContain(new SvgSheet(right).Texts, t => t.StartsWith("X: ", StringComparison.Ordinal));
         Assert.Single(new SvgSheet(right).Boxes("adapter"));
+
+        // The line from its name ends on it, and not behind the rotor, whose hole covers what lies under it.
+        foreach (SvgSheet sheet in new[] { new SvgSheet(right), new SvgSheet(Drawings.DiscBrake(Subjects.Measured, Slot.RearCaliper)), new SvgSheet(Drawings.DiscBrake(Subjects.Plain, Slot.FrontCaliper)) })
+        {
+            (double x, double _, double width, double _) = sheet.Boxes("adapter").Single();
+            Assert.True(sheet.TextBoxes.Single(t => t.Text == "C: adapter +20 mm").Left > (x + width) * sheet.Scale);
+        }
+
         LineDrawing toBuy = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter none"), Slot.RearCaliper), Slot.RearCaliper);
         Assert.Single(new SvgSheet(toBuy).Boxes("adapter"));
     }
