@@ -127,6 +127,13 @@ public sealed partial class Build : IParts
     /// <summary>Of <see cref="Check"/> the joints that one slot takes part in, without judging the others.</summary>
     internal ImmutableArray<Fit> FitsOf(Slot slot) => [.. JudgePlan.Whole.Judge(this, _cells, slot)];
 
+    /// <summary>Of <see cref="Check"/> one joint, by its number in <see cref="JointTable.All"/>; null where it is not judged.</summary>
+    internal Fit? FitAt(int joint)
+    {
+        Verdict verdict = JudgePlan.Whole.Judge(this, _cells, joint);
+        return verdict == Verdict.NotJudged ? null : new Fit(this, joint, verdict);
+    }
+
     /// <summary>Judges the whole build.</summary>
     public FitReport Check()
     {

@@ -130,6 +130,13 @@ internal sealed class JudgePlan
         return fits;
     }
 
+    /// <summary>The verdict of one joint; not judged where a slot is empty, or where nobody looked at what it asks.</summary>
+    public Verdict Judge(IParts parts, ReadOnlySpan<int> cells, int number)
+    {
+        int cell = cells[number];
+        return cell > 0 ? (Verdict)cell : cell == PlanLine.Empty ? Verdict.NotJudged : _lines[number].Joint.Judge(parts);
+    }
+
     private Verdict Settled(int number, int cell, ReadOnlySpan<long> codes)
     {
         if (_verdicts[cell] == 0)

@@ -9,6 +9,9 @@ internal static class BrakeDraft
     private const double Inside = 8;
     private const double Body = 28;
 
+    /// <summary>The plate under the caliper of a flat-mount fork is drawn about this thick with the mount's own rotor, without a figure.</summary>
+    private const double Plate = 6;
+
     /// <summary>Pads to the face of the posts, by the one drawing of posts that was read.</summary>
     private static readonly double Sine = Math.Sqrt(3) / 2;
 
@@ -42,7 +45,9 @@ internal static class BrakeDraft
         double moved = (size.Drawn - own.Drawn) / 2;
         double padX = pad / 2;
         double footY = -(pad * Sine) + 6.5;
-        Mount(sheet, mount, holes, own, owner, footY, padX, moved);
+        double plate = TakesPlate(mount) ? Plate : 0;
+        Mount(sheet, mount, holes, own, owner, footY + plate, padX, moved);
+        ForkPlate(sheet, mount, size, footY, footY + plate + (moved * Sine), padX - (moved / 4));
         bool open = !foot.IsKnown || !size.IsKnown;
         sheet.Box("caliper", DraftTone.Fitted, padX - (foot.Drawn / 2) - 7, footY - Body, padX + (foot.Drawn / 2) + 7, footY, open);
         foreach (int side in new[] { -1, 1 })
@@ -133,6 +138,21 @@ internal static class BrakeDraft
         }
     }
 
+    /// <summary>Between the flat mount of a fork and its caliper there is always a plate.</summary>
+    private static bool TakesPlate(Known<BrakeMount> mount) => mount.State == KnownState.Value && mount.Value is { Form: MountForm.Flat, IsFront: true };
+
+    private static void ForkPlate(DraftSheet sheet, Known<BrakeMount> mount, DraftSize size, double foot, double face, double middle)
+    {
+        if (!TakesPlate(mount) || face <= foot)
+        {
+            return;
+        }
+
+        bool isFor = size.IsKnown && (size.Drawn == mount.Value.NativeRotorMillimetres || size.Drawn == mount.Value.PlateRotorMillimetres);
+        sheet.Box("plate of the flat mount", DraftTone.Between, middle - 24, foot, middle + 24, face, open: true);
+        sheet.Note(DraftTone.Between, isFor ? $"plate, turned for {DraftText.Number(size.Drawn)}" : "plate", middle + 20, (foot + face) / 2, DraftSide.Right);
+    }
+
     private static void Adapter(DraftSheet sheet, Known<BrakeMount> mount, Caliper caliper, Rotor rotor, DraftSize size, DraftSize own, double moved)
     {
         if (caliper.Adapter.State == KnownState.Value && size.IsKnown && own.IsKnown)
@@ -166,7 +186,7 @@ internal static class BrakeDraft
         double middle = pad / 2;
         double low = mount.Value.Form == MountForm.Tabs && BrakeMountGeometry.Of(mount.Value).NearHole > 0 ? -34 : foot + (Math.Abs(moved) * Sine);
         sheet.Box("adapter", DraftTone.Between, middle - 44, foot, middle + 44, Math.Max(low, foot + 2), open: true);
-        sheet.Note(DraftTone.Between, choice.Increment is { } step ? step.TradeName : "adapter", middle - 40, foot + 1.5, DraftSide.Left);
+        sheet.Note(DraftTone.Between, choice.Increment is { } step ? step.TradeName : "adapter", middle + 40, foot + 1.5, DraftSide.Right);
     }
 
     /// <summary>The adapter that is there, by its own increment: on a mount with another rotor it holds the caliper for another size, which is crossed.</summary>
@@ -178,7 +198,7 @@ internal static class BrakeDraft
         double low = mount.State == KnownState.Value && mount.Value.Form == MountForm.Tabs && BrakeMountGeometry.Of(mount.Value).NearHole > 0 ? -34 : foot + (there.Millimetres / 2d * Sine);
         bool right = made == size.Drawn;
         sheet.Box("adapter", right ? DraftTone.Between : DraftTone.Clash, (pad / 2) - 44, foot, (pad / 2) + 44, Math.Max(low, foot + 2));
-        sheet.Note(right ? DraftTone.Between : DraftTone.Clash, right ? there.TradeName : $"{there.TradeName} is for a rotor of {DraftText.Number(made)} mm", (pad / 2) - 40, foot + 1.5, DraftSide.Left);
+        sheet.Note(right ? DraftTone.Between : DraftTone.Clash, right ? there.TradeName : $"{there.TradeName} is for a rotor of {DraftText.Number(made)} mm", (pad / 2) + 40, foot + 1.5, DraftSide.Right);
     }
 
     private static void Limit(DraftSheet sheet, DraftSize size, DraftSize limit, string owner)

@@ -18,6 +18,8 @@ internal sealed class DraftLayout(DraftSheet sheet)
     private readonly DraftPen _pen = new();
     private readonly List<DraftPlace> _placed = [];
     private readonly List<DrawnDimension> _dimensions = [];
+    private readonly List<DraftPlace?[]> _cells = [];
+    private readonly List<((double X, double Y) From, (double X, double Y) To)> _strokes = [];
     private double _first;
     private double _upper;
     private double _last;
@@ -88,6 +90,22 @@ internal sealed class DraftLayout(DraftSheet sheet)
     private static double Rounded(double value) => Math.Ceiling(value * 10) / 10;
 
     private (double X, double Y) OnSheet((double X, double Y) point) => (_viewLeft + ((point.X - _first) * sheet.Scale), _viewTop + ((point.Y - _upper) * sheet.Scale));
+
+    private ImmutableArray<(double X, double Y)> OnSheet(ImmutableArray<(double X, double Y)> points)
+    {
+        if (points.IsEmpty)
+        {
+            return points;
+        }
+
+        ImmutableArray<(double X, double Y)>.Builder placed = ImmutableArray.CreateBuilder<(double X, double Y)>(points.Length);
+        foreach ((double X, double Y) point in points)
+        {
+            placed.Add(OnSheet(point));
+        }
+
+        return placed.MoveToImmutable();
+    }
 
     private void Bounds()
     {
@@ -179,14 +197,13 @@ internal sealed class DraftLayout(DraftSheet sheet)
         end = top;
         foreach ((List<DraftPlace> places, bool isLeft) in new[] { (left, true), (right, false) })
         {
-            List<DraftPlace> onSheet = places.ConvertAll(p => new DraftPlace(p.Lines, p.Size)
+            foreach (DraftPlace place in places)
             {
-                Wanted = _viewTop + p.Wanted,
-                Anchor = p.Anchor is { } at ? OnSheet(at) : null,
-                Left = isLeft ? edge - p.Width : start,
-            });
-            places.Clear();
-            places.AddRange(onSheet);
+                place.Wanted += _viewTop;
+                place.Anchor = place.Anchor is { } at ? OnSheet(at) : null;
+                place.Left = isLeft ? edge - place.Width : start;
+            }
+
             end = Math.Max(end, DraftPlace.Spread(places, top, foot));
             _placed.AddRange(places);
             foreach (DraftPlace place in places)
@@ -204,8 +221,8 @@ internal sealed class DraftLayout(DraftSheet sheet)
     {
         foreach (DraftForm form in sheet.Forms)
         {
-            ImmutableArray<(double X, double Y)> points = [.. form.Points.Select(OnSheet)];
-            ImmutableArray<(double X, double Y)> hole = [.. form.Hole.Select(OnSheet)];
+            ImmutableArray<(double X, double Y)> points = OnSheet(form.Points);
+            ImmutableArray<(double X, double Y)> hole = OnSheet(form.Hole);
             string line = form.Line switch { DraftLine.Heavy => " lw-heavy", DraftLine.Thin => " lw-thin", DraftLine.Axis => " lw-axis", _ => "" } + (form.IsOpen ? " lw-open" : "") + (form.Tone == DraftTone.Clash ? " lw-heavy" : "");
             string marks = "lw-l" + line + (form.Tone is { } tone && form.Band == 0 ? $" lw-f{tone.Mark}" : "");
             if (form.Radius > 0)
@@ -230,13 +247,13 @@ internal sealed class DraftLayout(DraftSheet sheet)
 
     private void Hatch(DraftTone tone, ImmutableArray<(double X, double Y)> outline, ImmutableArray<(double X, double Y)> hole)
     {
-        List<((double X, double Y) From, (double X, double Y) To)> strokes = [];
+        _strokes.Clear();
         foreach (double angle in tone.Angles)
         {
-            DraftHatch.Add(strokes, outline.AsSpan(), hole.AsSpan(), angle, tone.Spacing);
+            DraftHatch.Add(_strokes, outline.AsSpan(), hole.AsSpan(), angle, tone.Spacing);
         }
 
-        _pen.Strokes("lw-h", strokes);
+        _pen.Strokes("lw-h", _strokes);
     }
 
     private static ImmutableArray<(double X, double Y)> Round((double X, double Y) middle, double radius)
@@ -386,14 +403,31 @@ internal sealed class DraftLayout(DraftSheet sheet)
         return true;
     }
 
+    /// <summary>The cells of the rows, each measured once; null where one is empty.</summary>
+    private List<DraftPlace?[]> Cells()
+    {
+        foreach (ImmutableArray<string> row in _cells.Count == 0 ? sheet.Rows : [])
+        {
+            DraftPlace?[] cells = new DraftPlace?[row.Length];
+            for (int i = 0; i < cells.Length; i++)
+            {
+                cells[i] = DraftText.Wrap(row[i], 80, DraftStyle.Size, 1) is { IsEmpty: false } cell ? new(cell, DraftStyle.Size) : null;
+            }
+
+            _cells.Add(cells);
+        }
+
+        return _cells;
+    }
+
     private double[] RowWidths()
     {
-        double[] widths = new double[sheet.Rows.Count == 0 ? 0 : sheet.Rows.Max(r => r.Length)];
-        foreach (ImmutableArray<string> row in sheet.Rows)
+        double[] widths = new double[Cells().Select(r => r.Length).DefaultIfEmpty(0).Max()];
+        foreach (DraftPlace?[] row in Cells())
         {
             for (int i = 0; i < row.Length; i++)
             {
-                widths[i] = Math.Max(widths[i], DraftText.Wrap(row[i], 80, DraftStyle.Size, 1) is [var cell] ? DraftText.Width(cell, DraftStyle.Size) : 0);
+                widths[i] = Math.Max(widths[i], row[i]?.Width ?? 0);
             }
         }
 
@@ -407,15 +441,14 @@ internal sealed class DraftLayout(DraftSheet sheet)
     {
         double[] widths = RowWidths();
         double line = (DraftStyle.Size * DraftStyle.Leading) + 0.5;
-        foreach (ImmutableArray<string> row in sheet.Rows)
+        foreach (DraftPlace?[] row in Cells())
         {
             double x = Margin;
             for (int i = 0; i < row.Length; i++)
             {
-                ImmutableArray<string> cell = DraftText.Wrap(row[i], 80, DraftStyle.Size, 1);
-                if (!cell.IsEmpty)
+                if (row[i] is { } place)
                 {
-                    DraftPlace place = new(cell, DraftStyle.Size) { Top = y };
+                    place.Top = y;
                     place.Left = i == 0 ? x : x + widths[i] - place.Width;
                     _placed.Add(place);
                 }

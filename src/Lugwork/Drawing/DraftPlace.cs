@@ -3,18 +3,34 @@ using System.Collections.Immutable;
 namespace Lugwork.Drawing;
 
 /// <summary>Text of one or more lines with its place on the sheet.</summary>
-internal sealed class DraftPlace(ImmutableArray<string> lines, double size, bool bold = false)
+internal sealed class DraftPlace
 {
     /// <summary>Room that is kept between two texts, millimetres.</summary>
     private const double Gap = 1.1;
 
-    public ImmutableArray<string> Lines { get; } = lines;
+    public DraftPlace(ImmutableArray<string> lines, double size, bool bold = false)
+    {
+        Lines = lines;
+        Size = size;
+        IsBold = bold;
+        Widths = new double[lines.Length];
+        for (int i = 0; i < lines.Length; i++)
+        {
+            Widths[i] = DraftText.Width(lines[i], size) * (bold ? 1.08 : 1);
+            Width = Math.Max(Width, Widths[i]);
+        }
+    }
 
-    public double Size { get; } = size;
+    public ImmutableArray<string> Lines { get; }
 
-    public bool IsBold { get; } = bold;
+    public double Size { get; }
 
-    public double Width { get; } = Widest(lines, size, bold);
+    public bool IsBold { get; }
+
+    /// <summary>Width of each line: measured once, and written down with it.</summary>
+    public double[] Widths { get; }
+
+    public double Width { get; }
 
     public double Height => Lines.Length * Size * DraftStyle.Leading;
 
@@ -26,12 +42,10 @@ internal sealed class DraftPlace(ImmutableArray<string> lines, double size, bool
     public bool IsCovering { get; init; }
 
     /// <summary>Where it would stand if it were alone: its middle.</summary>
-    public double Wanted { get; init; }
+    public double Wanted { get; set; }
 
     /// <summary>What its line goes to, on the sheet.</summary>
-    public (double X, double Y)? Anchor { get; init; }
-
-    public static double WidthOf(string line, double size, bool bold) => DraftText.Width(line, size) * (bold ? 1.08 : 1);
+    public (double X, double Y)? Anchor { get; set; }
 
     public bool Meets(DraftPlace other) =>
         Left < other.Left + other.Width + 0.3 && other.Left < Left + Width + 0.3 && Top < other.Top + other.Height + 0.2 && other.Top < Top + Height + 0.2;
@@ -58,16 +72,5 @@ internal sealed class DraftPlace(ImmutableArray<string> lines, double size, bool
         }
 
         return sorted.Count == 0 ? top : sorted[^1].Top + sorted[^1].Height;
-    }
-
-    private static double Widest(ImmutableArray<string> lines, double size, bool bold)
-    {
-        double widest = 0;
-        foreach (string line in lines)
-        {
-            widest = Math.Max(widest, WidthOf(line, size, bold));
-        }
-
-        return widest;
     }
 }

@@ -14,6 +14,9 @@ internal static class DraftText
     /// <summary>More letters than this of one text are never laid out.</summary>
     public const int MostLetters = 2_000;
 
+    /// <summary>Room for the digits, point and sign of a number.</summary>
+    private const int Digits = 24;
+
     private static ReadOnlySpan<short> Ascii =>
     [
         278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278,
@@ -85,17 +88,31 @@ internal static class DraftText
     public static double Width(string line, double size)
     {
         int thousandths = 0;
-        foreach (Rune letter in line.EnumerateRunes())
+        for (int at = 0; at < line.Length;)
         {
-            thousandths += Advance(letter);
+            thousandths += Advance(line, ref at);
         }
 
         return thousandths * size / 1_000;
     }
 
+    /// <summary>Advance of the letter at a place, which moves behind it.</summary>
+    private static int Advance(string text, ref int at)
+    {
+        char plain = text[at];
+        if (plain is >= ' ' and <= '~')
+        {
+            at++;
+            return Ascii[plain - ' '];
+        }
+
+        Rune.DecodeFromUtf16(text.AsSpan(at), out Rune letter, out int length);
+        at += length;
+        return Advance(letter);
+    }
+
     private static int Advance(Rune letter) => letter.Value switch
     {
-        >= ' ' and <= '~' => Ascii[letter.Value - ' '],
         '\u00B0' => 400,
         '\u00B1' or '\u00D7' => 584,
         >= '\u00A1' and < '\u0180' => 667,
@@ -136,7 +153,27 @@ internal static class DraftText
             return number.ToString("0.###", CultureInfo.InvariantCulture);
         }
 
-        Span<char> text = stackalloc char[24];
+        Span<char> text = stackalloc char[Digits];
+        return new string(text[Written(text, scaled, scale)..]);
+    }
+
+    /// <summary>The same number with three places, behind a text.</summary>
+    public static void Number(StringBuilder text, double number)
+    {
+        double scaled = Math.Round(number * 1_000, MidpointRounding.AwayFromZero);
+        if (!(Math.Abs(scaled) < 1e15))
+        {
+            text.Append(Number(number));
+            return;
+        }
+
+        Span<char> digits = stackalloc char[Digits];
+        text.Append(digits[Written(digits, scaled, 1_000)..]);
+    }
+
+    /// <summary>Writes a whole number of parts to the end of a room for it; says where it begins.</summary>
+    private static int Written(Span<char> text, double scaled, long scale)
+    {
         int at = text.Length;
         (long whole, long rest) = Math.DivRem((long)Math.Abs(scaled), scale);
         for (long step = scale; step > 1; step /= 10)
@@ -164,7 +201,7 @@ internal static class DraftText
             text[--at] = '-';
         }
 
-        return new string(text[at..]);
+        return at;
     }
 
     /// <summary>How many characters go into a line: whole words where one does.</summary>
@@ -173,17 +210,17 @@ internal static class DraftText
         double width = 0;
         int at = 0;
         int word = 0;
-        foreach (Rune letter in text.EnumerateRunes())
+        while (at < text.Length)
         {
-            width += Advance(letter) * size / 1_000;
-            if (width > most && at > 0)
+            int from = at;
+            width += Advance(text, ref at) * size / 1_000;
+            if (width > most && from > 0)
             {
-                return word > 0 ? word : at;
+                return word > 0 ? word : from;
             }
 
             // A figure keeps its unit.
-            word = letter.Value == ' ' && !text.AsSpan(at).StartsWith(" mm") ? at : word;
-            at += letter.Utf16SequenceLength;
+            word = text[from] == ' ' && !text.AsSpan(from).StartsWith(" mm") ? from : word;
         }
 
         return at;

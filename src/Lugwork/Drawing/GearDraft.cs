@@ -24,7 +24,7 @@ internal static class GearDraft
             double top = i * Step / scale;
             int ring = gears.Rings.IndexOf(gear.Ring);
             bool near = i > 0 && Math.Abs(Math.Log(gear.Ratio / gears.Gears[i - 1].Ratio)) < GearTable.UsualTolerancePercent / 100;
-            string called = gear.ToString();
+            string called = gears.Hub is { } hub ? string.Create(CultureInfo.InvariantCulture, $"{gear.Ring}/{gear.Sprocket}, hub gear {hub.Ratios.IndexOf(gear.Hub) + 1}") : gear.ToString();
             sheet.Box($"ring {gear.Ring}", tones[Math.Min(ring, 2)], 0, top, way, top + (Bar / scale));
             sheet.Label(called, 0, top + (Bar / scale / 2), -1.5, 0, 1);
             string step = i == 0 ? "" : $", step {Gearing.StepPercent(gears.Gears[i - 1].Ratio, gear.Ratio).ToString("0.0", CultureInfo.InvariantCulture)} %{(near ? " (nearly one gear)" : "")}";

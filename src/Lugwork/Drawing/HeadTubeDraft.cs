@@ -37,7 +37,7 @@ internal static class HeadTubeDraft
         double outerFoot = (Math.Max(lower.Bore.Drawn, lower.Cup.Drawn) / 2) + Wall;
         Wallside(sheet, upper, lower, length, outerTop, outerFoot, -1);
         Wallside(sheet, upper, lower, length, outerTop, outerFoot, 1);
-        Steerer(sheet, steerer, cut, foot, top, crown, length.Drawn);
+        Steerer(sheet, steerer, cut, foot, top, crown, length.Drawn, outerFoot);
         upper.Draw(sheet, 0, -1);
         lower.Draw(sheet, length.Drawn, 1);
         Stack(sheet, stem, steerer.Drawn, -upper.Height);
@@ -94,7 +94,7 @@ internal static class HeadTubeDraft
         sheet.Area(Tube, DraftTone.Base, open, [.. points]);
     }
 
-    private static void Steerer(DraftSheet sheet, DraftSize steerer, DraftSize cut, double foot, double top, double crown, double length)
+    private static void Steerer(DraftSheet sheet, DraftSize steerer, DraftSize cut, double foot, double top, double crown, double length, double outerFoot)
     {
         double thin = steerer.Drawn / 2;
         double thick = Math.Max(foot, steerer.Drawn) / 2;
@@ -105,7 +105,9 @@ internal static class HeadTubeDraft
             sheet.Area(ForkPart, DraftTone.Between, !steerer.IsKnown || !cut.IsKnown, (side * thin, top), (side * thin, from), (side * thick, swell), (side * thick, crown), (side * (thick - Wall), crown), (side * (thick - Wall), swell), (side * (thin - Wall), from), (side * (thin - Wall), top));
         }
 
-        sheet.Box(ForkPart, DraftTone.Between, -28, crown, 28, crown + 18, open: true);
+        // A crown is about as wide as the head tube above it, or wider.
+        double beside = Math.Max(28, outerFoot);
+        sheet.Box(ForkPart, DraftTone.Between, -beside, crown, beside, crown + 18, open: true);
     }
 
     /// <summary>Spacers and stem above the headset, where their heights are known.</summary>

@@ -226,7 +226,7 @@ internal static class HubDraft
             {
                 ChainlineStudy study = ChainlineStudy.Of([Length.FromMillimeters(line.Drawn - beside)], rear, Length.FromMillimeters(stay.Drawn));
                 double degrees = study.Worst.Angle.Degrees;
-                sheet.Note(null, $"steepest run {DraftText.Number(Math.Abs(degrees), 1)} degrees, to sprocket {study.Worst.Sprocket}", (line.Drawn + rear.Largest.Millimeters + beside) / 2, -stay.Drawn / 2, DraftSide.Right);
+                sheet.Note(null, $"steepest run {DraftText.Number(Math.Abs(degrees), 1)} degrees, to the {(study.Worst.Sprocket == 1 ? "smallest" : "largest")} sprocket", (line.Drawn + rear.Largest.Millimeters + beside) / 2, -stay.Drawn / 2, DraftSide.Right);
             }
         }
         else if (single is not null)

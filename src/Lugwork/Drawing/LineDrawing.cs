@@ -49,7 +49,7 @@ public sealed partial class LineDrawing
     internal bool HasFigures => Dimensions.Any(d => d.Figure is not null);
 
     /// <summary>The drawing as one SVG element, without an XML declaration: for a file of its own or for the middle of a page.</summary>
-    public string ToSvg() => _svg.ToString(SaveOptions.DisableFormatting);
+    public string ToSvg() => DraftWriter.Write(_svg);
 
     /// <summary>Title and description, for those who read rather than look.</summary>
     public override string ToString() => $"{Title}. {Description}";

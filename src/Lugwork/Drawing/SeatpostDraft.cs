@@ -40,6 +40,7 @@ internal static class SeatpostDraft
             sheet.Measure(mark, across.Drawn / 2, at, across.Drawn / 2, depth.Drawn, DraftSide.Right);
             if (at < 0 && mark.IsKnown && depth.IsKnown)
             {
+                sheet.Box("mark above the collar", DraftTone.Clash, -across.Drawn / 2, at, across.Drawn / 2, 0);
                 sheet.Note(DraftTone.Clash, $"the mark stands {DraftText.Number(-at, 1)} mm above the collar", -across.Drawn / 2, at, DraftSide.Left);
             }
         }

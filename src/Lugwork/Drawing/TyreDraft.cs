@@ -67,7 +67,7 @@ internal static class TyreDraft
 
         if (mounted is not null)
         {
-            Rooms(sheet, build.Frame.Kind, mounted, width, measured, height, between, offMiddle, axleToBridge, right, bridge);
+            Rooms(sheet, build.Frame.Kind, mounted, width, measured ? tyre.MountedWidth.ToCandidates() : null, height, between, offMiddle, axleToBridge, right, bridge);
         }
 
         sheet.Note(DraftTone.Fitted, mounted is null ? "tyre" : $"tyre {mounted.Size}", -width.Drawn * 0.3, -height.Drawn * 0.85, DraftSide.Left);
@@ -197,14 +197,15 @@ internal static class TyreDraft
         }
     }
 
-    private static void Rooms(DraftSheet sheet, Known<BicycleKind> kind, MountedTyre mounted, DraftSize width, bool measured, DraftSize height, decimal? between, decimal offMiddle, decimal? axleToBridge, double right, double? bridge)
+    private static void Rooms(DraftSheet sheet, Known<BicycleKind> kind, MountedTyre mounted, DraftSize width, Candidates? measured, DraftSize height, decimal? between, decimal offMiddle, decimal? axleToBridge, double right, double? bridge)
     {
         if (between is { } gap)
         {
-            TyreClearance side = TyreClearance.EachSide(mounted, Length.FromMillimeters((double)gap), Length.FromMillimeters((double)offMiddle));
-            double room = measured ? (((double)gap - width.Drawn) / 2) - Math.Abs((double)offMiddle) : side.Likely.Millimeters;
+            (Length apart, Length off) = (Length.FromMillimeters((double)gap), Length.FromMillimeters((double)offMiddle));
+            TyreClearance side = measured is { } read ? TyreClearance.EachSideAsMeasured(read.Low / (double)Nanometres.PerMillimetre, read.High / (double)Nanometres.PerMillimetre, apart, off) : TyreClearance.EachSide(mounted, apart, off);
+            double room = side.Likely.Millimeters;
             sheet.Tell(Asked(side, kind));
-            sheet.Measure(DraftSize.Known("room at the closer side", room, measured ? ", by the width as measured" : $", {DraftText.Number(side.Least.Millimeters, 1)} mm with the largest tyre of this name"), width.Drawn / 2, -height.Drawn / 2, right, -height.Drawn / 2, DraftSide.Top);
+            sheet.Measure(DraftSize.Known("room at the closer side", room, measured is not null ? ", by the width as measured" : $", {DraftText.Number(side.Least.Millimeters, 1)} mm with the largest tyre of this name"), width.Drawn / 2, -height.Drawn / 2, right, -height.Drawn / 2, DraftSide.Top);
             if (room < 0)
             {
                 sheet.Box("tyre in the stay", DraftTone.Clash, right, -height.Drawn * 0.6, width.Drawn / 2, -height.Drawn * 0.4);

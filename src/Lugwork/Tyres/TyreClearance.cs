@@ -17,9 +17,10 @@ public sealed class TyreClearance
     private readonly string _where;
     private readonly bool _isRimKnown;
     private readonly bool _isOffMeasuringRim;
+    private readonly bool _isMeasured;
 
-    private TyreClearance(double likely, double least, double most, string where, bool isRimKnown, bool isOffMeasuringRim = false) =>
-        (_likely, _least, _most, _where, _isRimKnown, _isOffMeasuringRim) = (likely, least, most, where, isRimKnown, isOffMeasuringRim);
+    private TyreClearance(double likely, double least, double most, string where, bool isRimKnown, bool isOffMeasuringRim = false, bool isMeasured = false) =>
+        (_likely, _least, _most, _where, _isRimKnown, _isOffMeasuringRim, _isMeasured) = (likely, least, most, where, isRimKnown, isOffMeasuringRim, isMeasured);
 
     /// <summary>Room with the likely tyre; below zero it meets.</summary>
     public Length Likely => Length.FromMillimeters(_likely);
@@ -41,6 +42,13 @@ public sealed class TyreClearance
         double half = NumberRange.Millimetres(gap, 10, 250) / 2;
         double off = NumberRange.Millimetres(offMiddle, 0, 20);
         return new(half - off - (tyre.Width.Millimeters / 2), half - off - (tyre.WidestMillimetres / 2), half - off - (tyre.LeastWidth.Millimeters / 2), "at the closer side", tyre.IsRimKnown);
+    }
+
+    /// <summary>Room on the closer side of a gap beside a tyre that was measured on this rim: what its name allows is no question any more.</summary>
+    internal static TyreClearance EachSideAsMeasured(double narrowest, double widest, Length gap, Length offMiddle)
+    {
+        double half = (NumberRange.Millimetres(gap, 10, 250) / 2) - NumberRange.Millimetres(offMiddle, 0, 20);
+        return new(half - ((narrowest + widest) / 4), half - (widest / 2), half - (narrowest / 2), "at the closer side", isRimKnown: true, isMeasured: true);
     }
 
     /// <summary>Room on each side of a gap with the wheel in its middle.</summary>
@@ -69,13 +77,14 @@ public sealed class TyreClearance
     public SumCheck Check(ClearanceRule rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
-        string told = string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, {_least:0.0} mm with the largest tyre of this name; {rule} are asked for{(_isOffMeasuringRim ? "; off the measuring rim the height is bounded one for one, our own bound, no source" : "")}");
+        string largest = _isMeasured ? "by the width as measured" : string.Create(CultureInfo.InvariantCulture, $"{_least:0.0} mm with the largest tyre of this name");
+        string told = string.Create(CultureInfo.InvariantCulture, $"{_likely:0.0} mm {_where}, {largest}; {rule} are asked for{(_isOffMeasuringRim ? "; off the measuring rim the height is bounded one for one, our own bound, no source" : "")}");
         SumCheck check = !_isRimKnown ? new("tyre-clearance", Verdict.NeedsMeasuring, told + "; the rim is not known, and the tyre is taken as on the one on which it is measured", "the inner width of the rim", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : _least >= rule.Millimetres && rule == ClearanceRule.UnitedStates ? new("tyre-clearance", Verdict.NeedsMeasuring, told + ", which leaves no room for dirt or run-out", "the frame maker's figure, or more room than that", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : _least >= rule.Millimetres ? new("tyre-clearance", Verdict.Fits, told, "", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : _most < rule.Millimetres ? new("tyre-clearance", Verdict.DoesNotFit, told, "a narrower tyre", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance])
             : new("tyre-clearance", Verdict.NeedsMeasuring, told, "the mounted tyre at riding pressure, by caliper", Cautions.TyreRoom, [rule.Source, Sources.WidthTolerance]);
-        return check.Comparing(("room", _likely, "mm"), ("room with the largest tyre of the name", _least, "mm"), ("room with the smallest tyre of the name", _most, "mm"), ("asked for", rule.Millimetres, "mm"));
+        return check.Comparing(("room", _likely, "mm"), (_isMeasured ? "least room" : "room with the largest tyre of the name", _least, "mm"), (_isMeasured ? "most room" : "room with the smallest tyre of the name", _most, "mm"), ("asked for", rule.Millimetres, "mm"));
     }
 
     /// <summary>"5.2 mm at the closer side, at least 3.1 mm".</summary>

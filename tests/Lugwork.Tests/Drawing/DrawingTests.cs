@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Xml.Linq;
 using Lugwork.Drawing;
 using Lugwork.Drivetrain;
 using UnitsNet;
@@ -120,8 +121,32 @@ public sealed class DrawingTests
         Assert.Contains(new SvgSheet(right).Texts, t => t == "C: adapter +20 mm");
         Assert.DoesNotContain(new SvgSheet(right).Texts, t => t.StartsWith("X: ", StringComparison.Ordinal));
         Assert.Single(new SvgSheet(right).Boxes("adapter"));
+
+        // The line from its name ends on it, and not behind the rotor, whose hole covers what lies under it.
+        foreach (SvgSheet sheet in new[] { new SvgSheet(right), new SvgSheet(Drawings.DiscBrake(Subjects.Measured, Slot.RearCaliper)), new SvgSheet(Drawings.DiscBrake(Subjects.Plain, Slot.FrontCaliper)) })
+        {
+            (double x, double _, double width, double _) = sheet.Boxes("adapter").Single();
+            Assert.True(sheet.TextBoxes.Single(t => t.Text == "C: adapter +20 mm").Left > (x + width) * sheet.Scale);
+        }
+
         LineDrawing toBuy = Drawings.DiscBrake(bare.With(Caliper.Read("post; adapter none"), Slot.RearCaliper), Slot.RearCaliper);
         Assert.Single(new SvgSheet(toBuy).Boxes("adapter"));
+    }
+
+    /// <summary>A flat-mount caliper never hangs in the air above a fork: there is always a plate between.</summary>
+    [Theory]
+    [InlineData("FM-front-140", 140, "C: plate, turned for 140")]
+    [InlineData("FM-front-140", 160, "C: plate, turned for 160")]
+    [InlineData("FM-front-160", 180, "C: plate, turned for 180")]
+    [InlineData("FM-front-160", 200, "C: plate")]
+    public void A_flat_mount_fork_has_its_plate_between(string mount, int rotor, string note)
+    {
+        SvgSheet sheet = new(Drawings.DiscBrake(Build.From(new Frame()).With(Fork.Read($"brake {mount}")).With(Rotor.Read($"{rotor}; six-bolt"), Slot.FrontRotor).With(Caliper.Read("flat"), Slot.FrontCaliper), Slot.FrontCaliper));
+        Assert.Contains(note, sheet.Texts);
+        (double _, double y, double _, double height) = Assert.Single(sheet.Boxes("plate of the flat mount"));
+        Near(sheet.Boxes("caliper").Single().Y + sheet.Boxes("caliper").Single().Height, y);
+        Near(sheet.Boxes("brake mount of the fork")[0].Y, y + height);
+        Assert.False(new SvgSheet(Drawings.DiscBrake(Build.From(Frame.Read("rear brake FM-rear-160")).With(Rotor.Read("160; six-bolt"), Slot.RearRotor).With(Caliper.Read("flat"), Slot.RearCaliper), Slot.RearCaliper)).Has("plate of the flat mount"));
     }
 
     [Fact]
@@ -165,7 +190,10 @@ public sealed class DrawingTests
 
         LineDrawing one = Drawings.RearHub(Subjects.Plain.With(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 46.9")));
         Assert.Single(new SvgSheet(one).Boxes("ring of the crank"));
-        Assert.Contains("steepest run", one.Description, StringComparison.Ordinal);
+
+        // A number there would be read as teeth.
+        Assert.Matches("steepest run [0-9.]+ degrees, to the largest sprocket", one.Description);
+        Assert.Matches("to the smallest sprocket", Drawings.RearHub(Subjects.Plain.With(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 40"))).Description);
         Assert.Equal(3, new SvgSheet(Drawings.RearHub(Subjects.Plain.With(Crankset.Read("largest ring 48; smallest ring 28; chainline road-3x")))).Boxes("ring of the crank").Length);
     }
 
@@ -214,6 +242,21 @@ public sealed class DrawingTests
         Assert.Contains("at the closer side", description, StringComparison.Ordinal);
     }
 
+    /// <summary>A tyre that was measured is as wide as it is, whatever its name allows: 44 mm in 54 leave 5 at each side, where the name of 37 would leave more than the 6 that are asked for.</summary>
+    [Theory]
+    [InlineData("44", 54, "does not fit")]
+    [InlineData("44", 56, "fits")]
+    [InlineData("44 \u00B1 0.5", 56, "needs measuring")]
+    [InlineData("34", 47, "fits")]
+    public void The_room_beside_a_measured_tyre_goes_by_what_was_measured(string wide, int between, string word)
+    {
+        Build build = Build.From(Frame.Read("kind touring; largest tyre 50-622")).With(Wheel.Read("beadSeat 622; innerWidth 21; rimType TC"), Slot.RearWheel).With(Tyre.Read($"37-622; folding; mounted width {wide}; mounted on rim 21"), Slot.RearTyre);
+        LineDrawing drawing = Drawings.Tyre(build, Slot.RearTyre, between);
+        Assert.Contains($"Together: {word}.", drawing.Description, StringComparison.Ordinal);
+        Assert.Contains("at the closer side, by the width as measured", drawing.Description, StringComparison.Ordinal);
+        Assert.DoesNotContain("with the largest tyre of this name", drawing.Description, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_brake_measures_what_mount_rotor_and_limit_say()
     {
@@ -257,6 +300,14 @@ public sealed class DrawingTests
         Assert.InRange(sheet.Measured("30/36") / 1_000, 1.816, 1.818);
         Assert.InRange(sheet.Measured("30/15") / 1_000, 4.359, 4.361);
         Assert.Contains(sheet.Texts, t => t.Contains("nearly one gear", StringComparison.Ordinal));
+    }
+
+    /// <summary>Gears of a hub are counted, as its shifter counts them, and not named by their ratios.</summary>
+    [Fact]
+    public void A_gear_of_a_hub_has_its_number()
+    {
+        LineDrawing drawing = Drawings.Gears(GearTable.Of([42], [17], Length.FromMillimeters(2_100), InternalHub.Find("8")));
+        Assert.Equal([.. Enumerable.Range(1, 8).Select(i => $"42/17, hub gear {i}")], drawing.Dimensions.Select(d => d.Name));
     }
 
     [Fact]
@@ -355,7 +406,7 @@ public sealed class DrawingTests
     [Fact]
     public void What_goes_together_has_no_cross()
     {
-        foreach (LineDrawing drawing in Subjects.Of(Tests.Builds.Bench.WholeBicycle()).Concat(Drawings.All(Subjects.Plain)))
+        foreach (LineDrawing drawing in Subjects.Of(Tests.Builds.Bench.WholeBicycle()).Concat(Drawings.All(Subjects.Plain)).Concat(Drawings.All(Subjects.Measured)))
         {
             SvgSheet sheet = new(drawing);
             Assert.DoesNotContain(sheet.All("rect"), r => ((string)r.Attribute("class")!).Contains("lw-fx", StringComparison.Ordinal));
@@ -378,7 +429,10 @@ public sealed class DrawingTests
     [Fact]
     public void An_insertion_mark_above_the_collar_and_a_post_that_is_too_deep_are_shown()
     {
-        Assert.Contains("the mark stands 20 mm above the collar", Drawings.Seatpost(Subjects.Unfit).Description, StringComparison.Ordinal);
+        LineDrawing above = Drawings.Seatpost(Subjects.Unfit);
+        Assert.Contains("the mark stands 20 mm above the collar", above.Description, StringComparison.Ordinal);
+        Near(20, Assert.Single(new SvgSheet(above).Boxes("mark above the collar")).Height);
+        Assert.Contains(new SvgSheet(above).Texts, t => t.StartsWith("X: mark above the collar", StringComparison.Ordinal));
         SvgSheet deep = new(Drawings.Seatpost(Build.From(Frame.Read("seat tube 27.2; mostInsertion 120")).With(Seatpost.Read("27.2 x 350; mark 75; insertion 150"))));
         Assert.True(deep.Has("post deeper than the tube is open"));
         Near(30, deep.Boxes("post deeper than the tube is open")[0].Height);
@@ -420,6 +474,7 @@ public sealed class DrawingTests
         Assert.Equal(plain.Root.Descendants().Select(e => e.Name.LocalName).Distinct().Order(), hostile.Root.Descendants().Select(e => e.Name.LocalName).Distinct().Order());
         Assert.Equal(plain.Root.DescendantsAndSelf().SelectMany(e => e.Attributes()).Select(a => a.Name.LocalName).Distinct().Order(), hostile.Root.DescendantsAndSelf().SelectMany(e => e.Attributes()).Select(a => a.Name.LocalName).Distinct().Order());
         Assert.Empty(hostile.Collisions());
+        Assert.Equal(hostile.Root.ToString(SaveOptions.DisableFormatting), drawing.ToSvg());
         Assert.DoesNotContain(drawing.ToSvg(), c => char.IsControl(c) || (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069') || c is '\u200F' or '\u061C' or '\uFFFE' or '\uFFFF');
     }
 

@@ -82,7 +82,17 @@ internal static class Subjects
         .With(Tyre.Read("57-787; wired"), Slot.FrontTyre)
         .With(Seatpost.Read("27.2 x 300; mark 70; insertion 90"));
 
-    public static ImmutableArray<Build> Builds => [Plain, Bench.WholeBicycle(), Unknown, Unfit, Fat, Folding, ThirtySix, Build.From(Frame.Read("seat tube 27.2"))];
+    /// <summary>What was read on the bicycle and what is fitted: lines, a mounted tyre and an adapter for tabs.</summary>
+    public static Build Measured { get; } = Plain
+        .With(Wheel.Read("hub 135 QR; body HG-M; six-bolt; beadSeat 622; innerWidth 21; rimType TC; rim depth 22"), Slot.RearWheel)
+        .With(Tyre.Read("37-622; folding; mounted width 38.5 \u00B1 0.5; mounted on rim 21"), Slot.RearTyre)
+        .With(Crankset.Read("spindle 24-road; rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7"))
+        .With(Caliper.Read("post; adapter +20; adapter on IS-rear"), Slot.RearCaliper)
+        .With(Caliper.Read("post; adapter +20; adapter on IS-front"), Slot.FrontCaliper)
+        .WithMeasured(Slot.RearWheel, "cassetteChainline", "42.5")
+        .WithMeasured(Slot.Crankset, "measuredChainline", "48.5");
+
+    public static ImmutableArray<Build> Builds => [Plain, Measured, Bench.WholeBicycle(), Unknown, Unfit, Fat, Folding, ThirtySix, Build.From(Frame.Read("seat tube 27.2"))];
 
     public static GearTable Gears { get; } = GearTable.Of([46, 30], [11, 13, 15, 17, 19, 21, 24, 28, 32, 36], Length.FromMillimeters(2_180));
 
@@ -92,6 +102,14 @@ internal static class Subjects
 
     public static ImmutableArray<(string Name, decimal Price, decimal Kilograms)> Offers { get; } =
         [("cheap and heavy", 900m, 13.4m), ("in the middle", 1_450m, 11.2m), ("dear and light", 3_200m, 9.1m), ("dear and heavy", 2_000m, 12.5m)];
+
+    /// <summary>Each kind of drawing by itself, as a user would ask for it.</summary>
+    public static ImmutableArray<Func<LineDrawing>> Kinds(Build build) =>
+    [
+        () => Drawings.HeadTube(build), () => Drawings.Seatpost(build), () => Drawings.BottomBracket(build), () => Drawings.RearHub(build), () => Drawings.Tyre(build, Slot.FrontTyre),
+        () => Drawings.Tyre(build, Slot.RearTyre, 60, 2, 360), () => Drawings.DiscBrake(build, Slot.FrontCaliper), () => Drawings.DiscBrake(build, Slot.RearCaliper),
+        () => Drawings.Geometry(Before), () => Drawings.Geometry(Before, After), () => Drawings.Gears(Gears), () => Drawings.PriceAndMass(Offers, "EUR"),
+    ];
 
     /// <summary>Every drawing of a build, whatever slots are empty.</summary>
     public static ImmutableArray<LineDrawing> Of(Build build) =>
