@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using System.Xml.Linq;
 using Lugwork.Drawing;
 using Lugwork.Drivetrain;
@@ -108,29 +107,6 @@ public sealed class DrawingLaws
         }
 
         Assert.True(count > 8 * Many, $"{count}");
-    }
-
-    /// <summary>A drawing costs under a millisecond. The best of many rounds, since what else runs on a machine only ever adds to one; the row of the benchmarks has the middle.</summary>
-    [Fact]
-    public void A_drawing_of_every_kind_costs_under_a_millisecond()
-    {
-        Build build = Tests.Builds.Bench.WholeBicycle();
-        Dictionary<string, double> best = new(StringComparer.Ordinal);
-        foreach (Func<LineDrawing> kind in Subjects.Kinds(build))
-        {
-            for (int round = 0; round < 400; round++)
-            {
-                long from = Stopwatch.GetTimestamp();
-                LineDrawing drawn = kind();
-                int length = drawn.ToSvg().Length;
-                double cost = Stopwatch.GetElapsedTime(from).TotalMilliseconds;
-                Assert.True(length > 1_000);
-                best[drawn.Title] = Math.Min(best.GetValueOrDefault(drawn.Title, double.MaxValue), cost);
-            }
-        }
-
-        Assert.Equal(Kinds.Order(StringComparer.Ordinal), best.Keys.Order(StringComparer.Ordinal));
-        Assert.All(best, kind => Assert.True(kind.Value < 1, $"{kind.Key}: {kind.Value} ms"));
     }
 
     /// <summary>The line of a figure is as long in the SVG as the figure says, and joins the points that are told.</summary>
