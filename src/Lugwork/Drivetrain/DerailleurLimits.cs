@@ -13,16 +13,16 @@ public sealed record DerailleurLimits
     /// <summary>What the sum rests on.</summary>
     public static ImmutableArray<Source> Sources => [Lugwork.Sources.DerailleurCapacity, Lugwork.Sources.TotalCapacity];
 
-    /// <summary>Total capacity, 0 to 200.</summary>
+    /// <summary>Total capacity, 0 to 200 teeth.</summary>
     public int? TotalCapacity { get; init => field = Teeth(value, 0, nameof(TotalCapacity)); }
 
-    /// <summary>Largest sprocket, 6 to 200.</summary>
+    /// <summary>Largest sprocket, 6 to 200 teeth.</summary>
     public int? LargestSprocket { get; init => field = Teeth(value, Given.FewestTeeth, nameof(LargestSprocket)); }
 
-    /// <summary>Smallest sprocket, 6 to 200.</summary>
+    /// <summary>Smallest sprocket, 6 to 200 teeth.</summary>
     public int? SmallestSprocket { get; init => field = Teeth(value, Given.FewestTeeth, nameof(SmallestSprocket)); }
 
-    /// <summary>Largest ring less the smallest, 0 to 200; not asked for with one ring.</summary>
+    /// <summary>Largest ring less the smallest, 0 to 200 teeth; not asked for with one ring.</summary>
     public int? FrontDifference { get; init => field = Teeth(value, 0, nameof(FrontDifference)); }
 
     /// <summary>Capacity that rings and sprockets need, teeth.</summary>
@@ -37,7 +37,7 @@ public sealed record DerailleurLimits
     }
 
     /// <summary>Chain that a capacity takes up: half a pitch, 6.35 mm, for each tooth.</summary>
-    /// <param name="teeth">0 to 200.</param>
+    /// <param name="teeth">How many teeth, 0 to 200.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public static Length TakenUp(int teeth) => Length.FromMillimeters(Given.Number(teeth, 0, 200, nameof(teeth)) * Given.PitchMillimetres / 2);
 
