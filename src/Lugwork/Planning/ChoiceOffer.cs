@@ -33,7 +33,7 @@ public sealed record ChoiceOffer
     public Slot Slot { get; }
 
     /// <summary>The part.</summary>
-    public Part Part { get; }
+    public Part Part { get; internal init; }
 
     /// <summary>What it costs; null where that is not known, and then it is not chosen. An owned part costs nothing more.</summary>
     public Price? Price { get; init; }
