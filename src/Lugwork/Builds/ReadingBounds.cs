@@ -31,6 +31,9 @@ internal static class ReadingBounds
         ("binderGap", 0, 20, true),
     ];
 
+    /// <summary>A reading of this field is held to bounds.</summary>
+    public static bool IsBounded(string field) => Ranges.Any(r => r.Field == field);
+
     /// <summary>What the parts of a build say that cannot have been read on it, with the path in its file. What a file says how it was read is looked at there, each by itself; here only beside the other parts.</summary>
     public static IEnumerable<SpecProblem> Problems(Build build, HashSet<(string? Slot, string? Field)> said)
     {
@@ -38,14 +41,15 @@ internal static class ReadingBounds
         {
             if (build[slot] is { } part)
             {
-                foreach (string field in Stated(part, slot))
+                // A tyre that contradicts its label was refused where it was read.
+                foreach (string field in Stated(part, slot).Where(f => !TakenWith.SlotsOf(slot, f).IsEmpty))
                 {
                     string text = PartForms.Of(slot).TextOf(part, field)!;
                     if ((said.Contains((slot.Key, field)) ? null : Problem(part, new AsBuiltValue(slot, field, text, AsBuiltKind.Measured, "unknown", "", null))) is { } own)
                     {
                         yield return own with { Where = $"$.parts.{slot.Key}.{field}" };
                     }
-                    else if (!TakenWith.SlotsOf(slot, field).IsEmpty && Problem(build, slot, field) is { } beside)
+                    else if (Problem(build, slot, field) is { } beside)
                     {
                         yield return beside with { Where = $"$.parts.{slot.Key}.{field}" };
                     }

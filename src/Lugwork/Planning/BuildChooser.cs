@@ -38,16 +38,11 @@ public sealed partial class BuildChooser
     {
         // What was read with a part that may be exchanged is not known of what is chosen.
         Build asked = request.Offers.Select(o => o.Slot).Distinct().Aggregate(request.Build, (b, s) => b.ReadingsAside(s));
-        ChoiceRequest own = ReferenceEquals(asked, request.Build) ? request : request with { Build = asked };
-
-        // What an offered part states of a reading was read on another bicycle.
-        Request = request.Offers.Any(o => TakenWith.ReadOn(o.Part, o.Slot).Any()) ? own with { Offers = [.. request.Offers.Select(Alone)] } : own;
+        Request = ReferenceEquals(asked, request.Build) ? request : request with { Build = asked };
         _prices = new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring, masses: false);
         _weighedPrices = new(request.Bridges, request.Build.SmallPartsThere, request.AllowsUnpricedBridges, request.AllowsMeasuring, masses: true);
         _currency = currency ?? NoCurrency;
     }
-
-    private static ChoiceOffer Alone(ChoiceOffer offer) => TakenWith.ReadOn(offer.Part, offer.Slot).Any() ? offer with { Part = TakenWith.Alone(offer.Part, offer.Slot) } : offer;
 
     /// <summary>What is chosen from.</summary>
     public ChoiceRequest Request { get; }

@@ -6,6 +6,8 @@ namespace Lugwork.Planning;
 /// <remarks>A part that suits two slots, such as a rotor, is offered once for each, and may then be taken for both: what is there only once says so by its <see cref="Item"/>.</remarks>
 public sealed record ChoiceOffer
 {
+    private readonly Part _alone;
+
     /// <summary>A part for a slot.</summary>
     /// <param name="id">The offer's own id, such as a line of a list; told in errors and results.</param>
     /// <param name="slot">One of the part's places.</param>
@@ -24,6 +26,7 @@ public sealed record ChoiceOffer
         Id = id;
         Slot = slot;
         Part = part;
+        _alone = TakenWith.Alone(part, slot);
     }
 
     /// <summary>The offer's own id.</summary>
@@ -33,7 +36,10 @@ public sealed record ChoiceOffer
     public Slot Slot { get; }
 
     /// <summary>The part.</summary>
-    public Part Part { get; internal init; }
+    public Part Part { get; }
+
+    /// <summary>The part as it is chosen by: what an offered one states of a reading was read on another bicycle.</summary>
+    internal Part Judged => IsOwned ? Part : _alone;
 
     /// <summary>What it costs; null where that is not known, and then it is not chosen. An owned part costs nothing more.</summary>
     public Price? Price { get; init; }

@@ -50,6 +50,7 @@ public sealed class ReadingTests
     {
         Slot place = Slot.Find(slot)!;
         Build bare = Unread(Load("01", Near));
+        bare = bare.AsStated(TakenWith.Unset(bare[place]!, place, field), place);
         Build measured = bare.WithMeasured(place, field, value);
         Assert.Equal(value, PartForms.Of(place).TextOf(measured[place]!, field));
         string[] taken = with.Split(' ');

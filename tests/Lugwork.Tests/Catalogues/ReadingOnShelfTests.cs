@@ -8,7 +8,7 @@ namespace Lugwork.Tests.Catalogues;
 /// <summary>A part on a shelf has no reading of a bicycle, and a bicycle's reading says nothing of another part.</summary>
 public sealed class ReadingOnShelfTests
 {
-    private static Build Near(params string[] more) => Load("01", ["frame.frontCentre=640", .. more]);
+    private static Build Near(params string[] more) => Load("01", ["frame.frontCentre=630", .. more]);
 
     private static Crankset Read(Build build) => (Crankset)build[Slot.Crankset]! with { Name = "", ToeRoom = Known<Dimension>.Of(Dimension.OfMillimetres(130)) };
 
