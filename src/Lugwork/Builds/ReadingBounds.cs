@@ -32,7 +32,7 @@ internal static class ReadingBounds
     ];
 
     /// <summary>A reading of this field is held to bounds.</summary>
-    public static bool IsBounded(string field) => Ranges.Any(r => r.Field == field);
+    public static bool IsBounded(Slot slot, string field) => Ranges.Any(r => r.Field == field) && (!TakenWith.SlotsOf(slot, field).IsEmpty || slot == Slot.FrontTyre || slot == Slot.RearTyre);
 
     /// <summary>What the parts of a build say that cannot have been read on it, with the path in its file. What a file says how it was read is looked at there, each by itself; here only beside the other parts.</summary>
     public static IEnumerable<SpecProblem> Problems(Build build, HashSet<(string? Slot, string? Field)> said)

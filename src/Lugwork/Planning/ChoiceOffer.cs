@@ -38,8 +38,11 @@ public sealed record ChoiceOffer
     /// <summary>The part.</summary>
     public Part Part { get; }
 
-    /// <summary>The part as it is chosen by: what an offered one states of a reading was read on another bicycle.</summary>
-    internal Part Judged => IsOwned ? Part : _alone;
+    /// <summary>It is the part in its slot of the bicycle, and not one in a box.</summary>
+    internal bool IsOnBicycle { get; init; }
+
+    /// <summary>The part as it is chosen by: what one that is not on the bicycle states of a reading was read on another.</summary>
+    internal Part Judged => IsOnBicycle ? Part : _alone;
 
     /// <summary>What it costs; null where that is not known, and then it is not chosen. An owned part costs nothing more.</summary>
     public Price? Price { get; init; }

@@ -114,7 +114,7 @@ public sealed class ReadingLimitTests
         foreach ((Slot slot, IPartField field) in SchemaBench.Fields.Where(f => f.Field.Values().Shape == FieldValues.AnyLength))
         {
             lengths++;
-            if (ReadingBounds.IsBounded(field.Key))
+            if (ReadingBounds.IsBounded(slot, field.Key))
             {
                 Refused(SchemaBench.With(slot, field.Key, "100000"));
                 continue;

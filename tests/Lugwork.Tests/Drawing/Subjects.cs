@@ -22,7 +22,7 @@ internal static class Subjects
         .With(Tyre.Read("40-622; folding"), Slot.FrontTyre)
         .With(Cassette.Read("9-speed HG; smallest sprocket 11; largest sprocket 32"))
         .With(BottomBracket.Read("shell BSA 68-73; takes 24; drive spacer 2.5"))
-        .With(Crankset.Read("spindle 24-road; rings 9; largest ring 46; smallest ring 30; chainline gravel-2x; ring line 46.9"))
+        .OfFile(Crankset.Read("spindle 24-road; rings 9; largest ring 46; smallest ring 30; chainline gravel-2x; ring line 46.9"), Slot.Crankset)
         .With(Rotor.Read("160; six-bolt"), Slot.RearRotor)
         .With(Rotor.Read("180; six-bolt"), Slot.FrontRotor)
         .With(Caliper.Read("post"), Slot.RearCaliper)
