@@ -28,7 +28,7 @@ internal static class TakenWith
         new(Slot.Crankset, "measuredChainline", p => ((Crankset)p).MeasuredChainline, [Slot.Frame, Slot.BottomBracket, Slot.ShellAdapter, Slot.Crankset, Slot.Chainring, Slot.ChainGuide, Slot.FrontDerailleur]),
         new(Slot.RearWheel, "cassetteChainline", p => ((Wheel)p).CassetteChainline, [Slot.Frame, Slot.RearWheel, Slot.Cassette]),
         new(Slot.Frame, "standover", p => ((Frame)p).Standover is { Evidence.IsAsBuilt: true } read ? read : default, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Shock, Slot.FrontWheel, Slot.RearWheel, Slot.FrontTyre, Slot.RearTyre]),
-        new(Slot.Seatpost, Insertion, p => ((Seatpost)p).Insertion is { Evidence.IsAsBuilt: true } read ? read : default, [Slot.Frame, Slot.Seatpost, Slot.Saddle, Slot.Rider]),
+        new(Slot.Seatpost, Insertion, p => ((Seatpost)p).Insertion is { Evidence.IsAsBuilt: true } read ? read : default, [Slot.Frame, Slot.Seatpost]),
         new(Slot.Seatpost, "binderGap", p => ((Seatpost)p).BinderGap, [Slot.Frame, Slot.SeatClamp, Slot.Seatpost]),
     ];
 

@@ -39,7 +39,7 @@ public sealed class ReadingTests
         { "crankset", "measuredChainline", "50", "frame bottomBracket crankset chainring" },
         { "rearWheel", "cassetteChainline", "49", "frame rearWheel cassette" },
         { "seatpost", "binderGap", "3", "frame seatClamp seatpost" },
-        { "seatpost", "insertion", "217", "frame seatpost saddle rider" },
+        { "seatpost", "insertion", "217", "frame seatpost" },
         { "frame", "standover", "770", "frame fork headset frontWheel rearWheel frontTyre rearTyre" },
     };
 
