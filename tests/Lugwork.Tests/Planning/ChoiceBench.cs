@@ -10,14 +10,6 @@ internal sealed class ChoiceBench
 
     private static readonly Lazy<ChoiceBench[]> Made = new(() => [.. Files.Select(f => new ChoiceBench(Stated(File.ReadAllText(Path.Combine(Root(), "tests", "Lugwork.Tests", "Builds", "Whole", f + ".json")))))]);
 
-    /// <summary>As a shop has the parts: what was read on the bicycle is on none of them, and what was cut or measured is stated.</summary>
-    private static Build Stated(string file)
-    {
-        System.Text.Json.Nodes.JsonObject json = System.Text.Json.Nodes.JsonNode.Parse(file)!.AsObject();
-        json.Remove("asBuilt");
-        return BuildFile.Read(json.ToJsonString()).WithoutReadings();
-    }
-
     private readonly Dictionary<Slot, List<Part>[]> _changed = [];
 
     private ChoiceBench(Build bicycle)
@@ -31,6 +23,14 @@ internal sealed class ChoiceBench
                 _changed[slot][(int)KindOf(bicycle.With(part, slot))].Add(part);
             }
         }
+    }
+
+    /// <summary>As a shop has the parts: what was read on the bicycle is on none of them, and what was cut or measured is stated.</summary>
+    private static Build Stated(string file)
+    {
+        System.Text.Json.Nodes.JsonObject json = System.Text.Json.Nodes.JsonNode.Parse(file)!.AsObject();
+        json.Remove("asBuilt");
+        return BuildFile.Read(json.ToJsonString()).WithoutReadings();
     }
 
     /// <summary>What a changed part makes of the bicycle that it came from.</summary>
