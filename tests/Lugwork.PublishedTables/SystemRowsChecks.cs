@@ -94,6 +94,8 @@ public sealed class SystemRowsChecks
         ["chain-reaches"] = "the rule is printed, and no page prints chainstay, teeth and pitches together without a slip: the sum is held against the printed roller-chain examples",
         ["chain-taken-up"] = "no page prints a chain that hangs slack with its figures",
         ["standover"] = "common practice, no source",
+        ["standover-with-fork"] = "a bound on the same figure; no page prints a standover with two forks",
+        ["head-angle-with-headset"] = "the row of the head angle with what a tall lower half adds; the chart's own half is printed by nobody",
         ["bottom-bracket-with-fork-and-wheels"] = "similar triangles; no page prints a bottom bracket with its fork, wheelbase and chainstay together",
         ["insertion-at-saddle-height"] = "one sum against a reading of the same thing; our own bound",
         ["wheels-of-one-size"] = "common practice, no source",
@@ -117,7 +119,7 @@ public sealed class SystemRowsChecks
         {
             Slot slot = Slot.Find(piece[0])!;
             Assert.True(PartForms.Of(slot).TryReadAny(piece[1], out Part part, out var problems), $"{source}: {string.Join(" | ", problems)}");
-            build = slot == Slot.Frame ? Rebuilt((Frame)part, build) : build.With(part, slot);
+            build = slot == Slot.Frame ? Rebuilt((Frame)part, build) : build.OfFile(part, slot);
         }
 
         Fit fit = build.Check().Fits.SingleOrDefault(f => f.Joint!.Id == joint);

@@ -77,14 +77,9 @@ public sealed partial class Build
         bool isNews = PartForms.Of(slot).TextOf(this[slot]!, field) == "unknown";
         Build changed = Placed(done.Part, slot, _notes.With(done.Value));
         changed = isNews ? changed.KnownCloser(slot) : changed.Held(slot);
-        if (TakenWith.SlotsOf(slot, field).IsEmpty)
-        {
-            built = changed;
-            return true;
-        }
-
-        problem = ReadingBounds.Problem(changed, slot, field);
-        built = problem is null ? changed.Noting(changed._notes.With(changed.Taken(slot, field))) : this;
+        bool isOfItsPart = TakenWith.SlotsOf(slot, field).IsEmpty;
+        problem = isOfItsPart ? ReadingBounds.ProblemOf(changed, slot, field) : ReadingBounds.Problem(changed, slot, field);
+        built = problem is not null ? this : isOfItsPart ? changed : changed.Noting(changed._notes.With(changed.Taken(slot, field)));
         return problem is null;
     }
 

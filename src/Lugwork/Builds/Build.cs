@@ -62,7 +62,7 @@ public sealed partial class Build : IParts
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentNullException.ThrowIfNull(name);
         Part?[] parts = new Part?[Slot.All.Length];
-        parts[Slot.Frame.Number] = frame;
+        parts[Slot.Frame.Number] = TakenWith.Alone(frame, Slot.Frame);
         return new(parts, name, new long[JudgePlan.Whole.Codes], NoCells(), Slot.Frame, BuildNotes.None);
     }
 
@@ -78,6 +78,7 @@ public sealed partial class Build : IParts
     }
 
     /// <summary>Adds or replaces a part in a slot.</summary>
+    /// <remarks>What the part states of a reading that is taken with other parts, such as the room before the toes or the gap of the binder, was read on some other bicycle, or on nobody knows which: it is set aside, and listed with <see cref="OldReadings"/>. What was read on this one is said by <see cref="WithMeasured"/>, or stands in its file.</remarks>
     /// <param name="part">The part.</param>
     /// <param name="slot">One of its places.</param>
     /// <exception cref="ArgumentException">The part does not go to this slot.</exception>
@@ -92,17 +93,22 @@ public sealed partial class Build : IParts
 
         // What was read on another bicycle is not known of this one.
         Part own = part;
-        BuildNotes notes = _notes;
+        List<AsBuiltValue> foreign = [];
         foreach (string field in TakenWith.ReadOn(part, slot))
         {
-            if (notes.TakenOf(slot, field)?.Value != PartForms.Of(slot).TextOf(part, field))
+            string text = PartForms.Of(slot).TextOf(part, field)!;
+            if (_notes.TakenOf(slot, field)?.Value != text)
             {
                 own = TakenWith.Unset(own, slot, field);
+                foreign.Add(new(slot, field, text, AsBuiltKind.Measured, "unknown", "", null));
             }
         }
 
-        return Put(own, slot, notes.Beside(slot, own));
+        return Put(own, slot, foreign.Aggregate(_notes.Beside(slot, own), (n, v) => n.WithOld(v)));
     }
+
+    /// <summary>The same with a part as the file of this very bicycle has it: what it states was read here.</summary>
+    internal Build OfFile(Part part, Slot slot) => Put(part, slot, _notes.Beside(slot, part));
 
     /// <summary>Takes the part out of a slot; the frame stays.</summary>
     /// <param name="slot">Any slot but the frame's.</param>

@@ -167,7 +167,7 @@ public static class BuildFile
         Build build = Build.From((Frame)frame, sheet.Name ?? "");
         foreach ((Slot slot, Part part) in parts.Where(p => p.Key != Slot.Frame))
         {
-            build = build.With(part, slot);
+            build = build.OfFile(part, slot);
         }
 
         return Noted(build, sheet, found);
@@ -210,7 +210,9 @@ public static class BuildFile
             }
         }
 
-        return AsBuiltSheet.Read(build, sheet.AsBuilt ?? [], found).WithStatedReadings().WithSmallParts(there);
+        Build read = AsBuiltSheet.Read(build, sheet.AsBuilt ?? [], found).WithStatedReadings();
+        found.AddRange(ReadingBounds.Problems(read, [.. (sheet.AsBuilt ?? []).Where(s => s?.Old != true).Select(s => (s?.Slot, s?.Field))]));
+        return read.WithSmallParts(there);
     }
 
     private static string? Text(JsonElement value)

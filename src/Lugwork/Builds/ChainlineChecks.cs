@@ -80,7 +80,8 @@ internal static class ChainlineChecks
 
         public override ImmutableArray<Source> RestsOn => [.. Model, Sources.ChainlineRoadDisc, Sources.CrankTable];
 
-        public ImmutableArray<long> Cuts => [];
+        /// <summary>Where a line of the rings is no longer that of a crank as it is sold.</summary>
+        public ImmutableArray<long> Cuts { get; } = [.. FrontChainline.All.SelectMany(c => new[] { Edge(c.Range.Least) - Straight, Edge(c.Range.Most) + Straight }).Distinct()];
 
         public ImmutableArray<long> Gaps { get; } = [Straight, -Straight, .. Halves, .. Halves.Select(h => -h)];
 
@@ -93,11 +94,21 @@ internal static class ChainlineChecks
 
             long off = Math.Abs(values[3] - values[4]);
             bool measured = values[3] != 0 && values[4] != 0;
-            Outcome listed = measured && off <= Straight ? new(Verdict.Fits, InLine) : Listed(values);
-            return !measured || listed.Verdict == Verdict.Fits ? listed
+            return !measured ? Listed(values)
+                : off <= Straight ? new(Verdict.Fits, InLine)
                 : values[2] != 0 && SprocketSpacing.OfFitCode(values[2]) is { StackMicrometres: > 0 } sprockets && off > HalfStack(sprockets) ? new(Verdict.DoesNotFit, MeasuredPast)
+                : IsAsSold(values[0], values[3]) && Listed(values) is { Verdict: Verdict.Fits } sold ? sold
                 : new(Verdict.NeedsPart, OutOfLine, MovedRing);
         }
+
+        /// <summary>The rings stand where the crank is sold to have them: what its maker sells it for then holds, though the middle of the sprockets is farther off.</summary>
+        private static bool IsAsSold(long chainline, long rings)
+        {
+            FrontChainline front = FrontChainline.OfFitCode(chainline);
+            return rings >= Edge(front.Range.Least) - Straight && rings <= Edge(front.Range.Most) + Straight;
+        }
+
+        private static long Edge(decimal millimetres) => (long)(millimetres * Nanometres.PerMillimetre);
 
         /// <summary>From the middle of the sprockets to the farthest place where one can stand, and the error of reading two lines; nanometres.</summary>
         private static long HalfStack(SprocketSpacing sprockets) =>

@@ -32,10 +32,34 @@ internal static partial class JointInputs
     public static readonly JointInput Chainstay = Input<Frame, Dimension>(Slot.Frame, "chainstay", "chainstay", p => p.Chainstay, "Rule from the middle of the spindle to the middle of the rear axle, to 1 mm; with the wheel farthest back, and rear suspension where it is longest.", Lengths);
 
     public static readonly JointInput LengthOfSteerer = Input<Fork, Dimension>(Slot.Fork, "steererLength", "length of the steerer", p => p.SteererLength, "Rule from the seat of the crown race to the top of the steerer, to 0.5 mm.", Lengths, isStated: IsOfThreadless);
+    /// <summary>From this travel on a fork of which nobody says it may have two crowns. Our own bound, no source.</summary>
+    internal const long MayHaveTwoCrowns = 180 * Nanometres.PerMillimetre;
+
+    /// <summary>One crown or two, as the sums of a steerer read it: what nobody says is one, save of a fork with travel enough for two.</summary>
+    public static readonly JointInput CrownsOfSum = new()
+    {
+        Slot = Slot.Fork,
+        Field = "crowns",
+        Called = "crowns of the fork",
+        Read = part => part is Fork { Crowns.State: KnownState.Unknown } fork && !(fork.Travel.State is KnownState.Value or KnownState.Measured or KnownState.OneOf && fork.Travel.ToCandidates().High >= MayHaveTwoCrowns)
+            ? new Candidates(KnownState.Value, CrownType.Single.FitCode, CrownType.Single.FitCode, null) : ((Fork)part).Crowns.ToCandidates(),
+        Domain = [CrownType.Single.FitCode, CrownType.Dual.FitCode],
+        Family = 0,
+        IsLength = false,
+        Show = code => CrownType.OfFitCode(code).FitKey,
+        ShowKnown = part => ((Fork)part).Crowns.InTradeWords(),
+        Evidence = part => ((Fork)part).Crowns.Evidence,
+        RestsOn = part => ((Fork)part).Crowns.Row,
+        Measure = "Look above the head tube: a second crown clamps the legs there, or there is none.",
+    };
+
     public static readonly JointInput MostSpacers = Input<Fork, Dimension>(Slot.Fork, "mostSpacers", "fork maker's most spacers", p => p.MostSpacers, "The fork maker's figure; \"none\" if the maker prints none.", Lengths);
     public static readonly JointInput HeadTubeLength = Input<Frame, Dimension>(Slot.Frame, "headTubeLength", "length of the head tube", p => p.HeadTubeLength, "Rule from face to face of the head tube, cups out, to 0.5 mm.", Lengths);
     public static readonly JointInput UpperStack = Input<Headset, Dimension>(Slot.Headset, "upperStack", "upper stack of the headset", p => p.UpperStack, "The maker's figure, or caliper from the head tube to the top of the cover, to 0.5 mm.", Lengths);
     public static readonly JointInput LowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStack, "The maker's figure, or caliper from the head tube to the seat of the race, to 0.5 mm; \"none\" where it stands inside.", Lengths);
+    /// <summary>The same where it is taller than what the band near a limit of the head angle holds.</summary>
+    public static readonly JointInput TallLowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStack, LowerStack.Measure, Lengths, isStated: HasTallLowerHalf);
+
     public static readonly JointInput StemHeight = Input<Stem, Dimension>(Slot.Stem, "clampHeight", "height of the stem at the steerer", p => p.ClampHeight, "Caliper over the clamp along the steerer, to 0.5 mm.", Lengths);
     public static readonly JointInput SpacersBelow = Input<Stem, Dimension>(Slot.Stem, "spacersBelow", "spacers below the stem", p => p.SpacersBelow, "Caliper over the stack of spacers, to 0.5 mm; \"none\" without.", Lengths);
     public static readonly JointInput SpacersAbove = Input<Stem, Dimension>(Slot.Stem, "spacersAbove", "spacers above the stem", p => p.SpacersAbove, "Caliper over the stack of spacers, to 0.5 mm; \"none\" without.", Lengths);
@@ -72,12 +96,12 @@ internal static partial class JointInputs
     public static readonly JointInput MeasuredDepth = Input<Seatpost, Dimension>(Slot.Seatpost, "insertion", "insertion as measured", p => p.Insertion, "Tape the post at the collar at your saddle height, pull it out and rule from the tape to its lower end, to 1 mm.", Lengths, isStated: p => ((Seatpost)p).Insertion.Evidence is { IsAsBuilt: true });
 
     /// <summary>The same, none where it is not known: what only sharpens a sum is not asked for.</summary>
-    internal static JointInput IfKnown(JointInput input) => new()
+    internal static JointInput IfKnown(JointInput input, Func<Part, bool>? counts = null) => new()
     {
         Slot = input.Slot,
         Field = input.Field,
         Called = input.Called,
-        Read = part => input.Read(part) is { State: not KnownState.Unknown } known ? known : new Candidates(KnownState.None, 0, 0, null),
+        Read = part => input.Read(part) is { State: not KnownState.Unknown } known && counts?.Invoke(part) != false ? known : new Candidates(KnownState.None, 0, 0, null),
         IsStated = part => input.Read(part).State is not (KnownState.Unknown or KnownState.None),
         Domain = input.Domain,
         Family = input.Family,
@@ -89,6 +113,16 @@ internal static partial class JointInputs
         RestsOn = input.RestsOn,
         Measure = input.Measure,
     };
+
+    /// <summary>The fork with which a standover is printed; none of one that was measured on this bicycle.</summary>
+    public static JointInput ForkOfStandover { get; } = IfKnown(ForkOfDesign, part => ((Frame)part).Standover.Evidence is not { IsAsBuilt: true });
+
+    /// <summary>A fork is there: the row that reads it speaks.</summary>
+    public static bool IsFork(Part part) => part is Fork;
+
+    /// <summary>A headset whose lower half may lift the front end by more than a row of the head angle takes as its doubt.</summary>
+    public static bool HasTallLowerHalf(Part part) =>
+        part is Headset { LowerStack.State: KnownState.Value or KnownState.Measured or KnownState.OneOf } headset && headset.LowerStack.ToCandidates().High > HeadAngleRelations.UsualLowerHalf;
 
     /// <summary>What stands on a threadless steerer, and the gap under its cap. The sums are those of a steerer that the stem alone clamps: a threaded one is held by its locknut, and one of two crowns by its upper crown, whose height no sum here knows.</summary>
     private static bool IsOfThreadless(Part part) =>

@@ -223,7 +223,7 @@ internal static partial class JointInputs
 
     /// <summary>What is read on the finished bicycle.</summary>
     private static JointInput WhenBuilt<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
-        where TPart : Part => Input(slot, field, called, get, measure, Lengths, isReadWhenBuilt: true);
+        where TPart : Part => Input(slot, field, called, get, measure, Lengths, isStated: part => get((TPart)part).State != KnownState.None, isReadWhenBuilt: true);
 
     private const string RoomMeasure = "The maker's largest tyre as an ISO size; or the narrowest gap at that wheel size, less 12 mm (8 mm on a racing bicycle) and 3 mm for the tyre's own tolerance.";
 

@@ -147,7 +147,10 @@ internal static partial class PartForms
         PartField<Tyre>.Of("bead", "wired, folding or tubeless", p => p.Bead, (p, v) => p with { Bead = v }, [], bare: true),
         PartField<Tyre>.Of("hold", "clincher or tubular", p => p.Hold, (p, v) => p with { Hold = v }, ["held by"], bare: true),
         PartField<Tyre>.Of("mountedWidth", Millimetres, p => p.MountedWidth, (p, v) => p with { MountedWidth = v }, ["mounted width"]),
-        PartField<Tyre>.Of("mountedRim", Millimetres, p => p.MountedRim, (p, v) => p with { MountedRim = v }, ["mounted on rim"]));
+        PartField<Tyre>.Of("mountedRim", Millimetres, p => p.MountedRim, (p, v) => p with { MountedRim = v }, ["mounted on rim"]))
+        {
+            Contradiction = ReadingBounds.Contradiction,
+        };
 
     public static PartForm<Cassette> Cassette { get; } = new("cassette", () => new Cassette(),
         PartField<Cassette>.Of("pattern", "a pattern such as 9-speed HG", p => p.Pattern, (p, v) => p with { Pattern = v }, [], bare: true),

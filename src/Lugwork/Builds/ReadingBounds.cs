@@ -31,6 +31,80 @@ internal static class ReadingBounds
         ("binderGap", 0, 20, true),
     ];
 
+    /// <summary>A reading of this field is held to bounds.</summary>
+    public static bool IsBounded(Slot slot, string field) => Ranges.Any(r => r.Field == field) && (!TakenWith.SlotsOf(slot, field).IsEmpty || slot == Slot.FrontTyre || slot == Slot.RearTyre);
+
+    /// <summary>What the parts of a build say that cannot have been read on it, with the path in its file. What a file says how it was read is looked at there, each by itself; here only beside the other parts.</summary>
+    public static IEnumerable<SpecProblem> Problems(Build build, HashSet<(string? Slot, string? Field)> said)
+    {
+        foreach (Slot slot in Slot.All)
+        {
+            if (build[slot] is { } part)
+            {
+                // A tyre that contradicts its label was refused where it was read.
+                foreach (string field in Stated(part, slot).Where(f => !TakenWith.SlotsOf(slot, f).IsEmpty))
+                {
+                    string text = PartForms.Of(slot).TextOf(part, field)!;
+                    if ((said.Contains((slot.Key, field)) ? null : Problem(part, new AsBuiltValue(slot, field, text, AsBuiltKind.Measured, "unknown", "", null))) is { } own)
+                    {
+                        yield return own with { Where = $"$.parts.{slot.Key}.{field}" };
+                    }
+                    else if (Problem(build, slot, field) is { } beside)
+                    {
+                        yield return beside with { Where = $"$.parts.{slot.Key}.{field}" };
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>What a reading that holds says against its part or the parts it was taken with, once more is known of them; null where nothing.</summary>
+    public static SpecProblem? ProblemOf(Build build, Slot changed, string field)
+    {
+        foreach (Slot slot in Slot.All)
+        {
+            foreach (string read in build[slot] is { } part ? Stated(part, slot) : [])
+            {
+                bool taken = TakenWith.SlotsOf(slot, read).Contains(changed);
+                string text = PartForms.Of(slot).TextOf(build[slot]!, read)!;
+                SpecProblem? wrong = slot == changed ? Problem(build[slot]!, new AsBuiltValue(slot, read, text, AsBuiltKind.Measured, "unknown", "", null)) : null;
+                wrong ??= taken ? Problem(build, slot, read) : null;
+                if (wrong is not null)
+                {
+                    return wrong with { Where = field };
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A tyre whose width and label contradict each other is refused when it is read; one made in code is asked about and never fits.</summary>
+    public static (string Field, string Reason, string Expected)? Contradiction(Tyre tyre)
+    {
+        foreach (string field in Stated(tyre, Slot.FrontTyre))
+        {
+            if (Problem(tyre, new AsBuiltValue(Slot.FrontTyre, field, PartForms.Of(Slot.FrontTyre).TextOf(tyre, field)!, AsBuiltKind.Measured, "unknown", "", null)) is { } wrong)
+            {
+                return (field, wrong.Reason, wrong.Expected);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The fields of a part that are read on the finished bicycle and have a figure, or none.</summary>
+    private static IEnumerable<string> Stated(Part part, Slot slot)
+    {
+        foreach ((string field, _, _, _) in Ranges)
+        {
+            if (PartForms.Of(slot).CodesOf(part, field) is { State: KnownState.None } or { State: KnownState.Value } or { State: KnownState.Measured } or { State: KnownState.OneOf })
+            {
+                yield return field;
+            }
+        }
+    }
+
     /// <summary>What a value says that cannot be of its part; null where it can be.</summary>
     public static SpecProblem? Problem(Part part, AsBuiltValue value)
     {

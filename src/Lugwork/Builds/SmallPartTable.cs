@@ -5,6 +5,7 @@ using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
 using Lugwork.Steering;
+using Lugwork.Suspension;
 using Lugwork.Tyres;
 
 namespace Lugwork;
@@ -227,7 +228,7 @@ internal static class SmallPartTable
     /// <summary>What the sum of the steerer asks for where the spacers on one side of the stem are not stated. Those that are stated are there; where both are, the gap under the cap is judged and asks by itself.</summary>
     private static string? Spacers(Build build)
     {
-        if (build[Slot.Stem] is not Stem stem || build[Slot.Fork] is not Fork fork || fork.SteererKind.Says(SteererKind.Threaded))
+        if (build[Slot.Stem] is not Stem stem || build[Slot.Fork] is not Fork fork || fork.SteererKind.Says(SteererKind.Threaded) || fork.Crowns.Says(CrownType.Dual))
         {
             return null;
         }

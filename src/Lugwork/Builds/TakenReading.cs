@@ -16,18 +16,25 @@ internal sealed record TakenReading(Slot Slot, string Field, string Value, strin
 /// </summary>
 internal static class TakenWith
 {
+    private const string Insertion = "insertion";
+
+    /// <summary>What moves a line of the rings only by its plate under the drive-side cup.</summary>
+    private static readonly ImmutableArray<Slot> Plated = [Slot.ChainGuide, Slot.FrontDerailleur];
+
     private static readonly ImmutableArray<ReadTogether> Rows =
     [
         new(Slot.Crankset, "toeClearance", p => ((Crankset)p).ToeClearance, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.FrontWheel, Slot.FrontTyre, Slot.Crankset]),
         new(Slot.Pedals, "groundHeight", p => ((Pedals)p).GroundHeight, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Shock, Slot.FrontWheel, Slot.RearWheel, Slot.FrontTyre, Slot.RearTyre, Slot.Crankset, Slot.Pedals]),
-        new(Slot.Crankset, "measuredChainline", p => ((Crankset)p).MeasuredChainline, [Slot.Frame, Slot.BottomBracket, Slot.Crankset, Slot.Chainring]),
+        new(Slot.Crankset, "measuredChainline", p => ((Crankset)p).MeasuredChainline, [Slot.Frame, Slot.BottomBracket, Slot.ShellAdapter, Slot.Crankset, Slot.Chainring, Slot.ChainGuide, Slot.FrontDerailleur]),
         new(Slot.RearWheel, "cassetteChainline", p => ((Wheel)p).CassetteChainline, [Slot.Frame, Slot.RearWheel, Slot.Cassette]),
+        new(Slot.Frame, "standover", p => ((Frame)p).Standover is { Evidence.IsAsBuilt: true } read ? read : default, [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Shock, Slot.FrontWheel, Slot.RearWheel, Slot.FrontTyre, Slot.RearTyre]),
+        new(Slot.Seatpost, Insertion, p => ((Seatpost)p).Insertion is { Evidence.IsAsBuilt: true } read ? read : default, [Slot.Frame, Slot.Seatpost]),
         new(Slot.Seatpost, "binderGap", p => ((Seatpost)p).BinderGap, [Slot.Frame, Slot.SeatClamp, Slot.Seatpost]),
     ];
 
     /// <summary>Fields that move none of these readings: what is read on the finished bicycle, what is worn, cut and looked over.</summary>
     private static readonly ImmutableArray<string> Idle =
-        ["toeClearance", "groundHeight", "measuredChainline", "cassetteChainline", "binderGap", "mountedWidth", "mountedRim", "condition", "made", "insertion", "rimWall", "spacersBelow", "spacersAbove"];
+        ["toeClearance", "groundHeight", "measuredChainline", "cassetteChainline", "binderGap", "mountedWidth", "mountedRim", "condition", "made", "standover", "insertion", "rimWall", "spacersBelow", "spacersAbove"];
 
     /// <summary>The parts with which a field is read; empty for what is of its part alone.</summary>
     public static ImmutableArray<Slot> SlotsOf(Slot slot, string field)
@@ -44,22 +51,42 @@ internal static class TakenWith
     }
 
     /// <summary>By which another part, or another figure of one, is seen. Names count: an article with the same figures is another one.</summary>
-    public static string MarkOf(Slot slot, string field, Build build) => Waiver.PartsOf(SlotsOf(slot, field), build, static (place, key) => Idle.Contains(key) || AsBuiltRules.IsCuttable(place, key));
+    public static string MarkOf(Slot slot, string field, Build build)
+    {
+        ImmutableArray<Slot> slots = SlotsOf(slot, field);
+        if (slots.Contains(Slot.ChainGuide))
+        {
+            slots = [.. slots.Except(Plated), .. Plated.Where(s => build[s] is { } part && (JointInputs.HasGuidePlate(part) || JointInputs.HasDerailleurPlate(part)))];
+        }
+
+        return Waiver.PartsOf(slots, build, (place, key) => Plated.Contains(place) || Idle.Contains(key) || (AsBuiltRules.IsCuttable(place, key) && !(field == Insertion && place == Slot.Seatpost)));
+    }
 
     /// <summary>What the parts of a build state of such readings.</summary>
     public static IEnumerable<(Slot Slot, string Field)> StatedIn(Build build) =>
         Rows.Where(r => build[r.Slot] is { } part && r.Get(part).State != KnownState.Unknown).Select(r => (r.Slot, r.Field));
 
-    /// <summary>Fields of a part that were read on a bicycle, as the part itself remembers it.</summary>
+    /// <summary>Readings that a part states, however it came to them: each is of some bicycle. What lies outside the library is no reading.</summary>
     public static IEnumerable<string> ReadOn(Part part, Slot slot)
     {
         foreach (ReadTogether row in Rows)
         {
-            if (row.Slot == slot && row.Get(part).Evidence is { IsAsBuilt: true })
+            if (row.Slot == slot && row.Get(part).State is var state && state != KnownState.Unknown && !state.IsOutside())
             {
                 yield return row.Field;
             }
         }
+    }
+
+    /// <summary>What a part is by itself: the same one where it states no reading.</summary>
+    public static Part Alone(Part part, Slot slot)
+    {
+        foreach (string field in ReadOn(part, slot))
+        {
+            part = Unset(part, slot, field);
+        }
+
+        return part;
     }
 
     /// <summary>The part of which the reading is unknown.</summary>

@@ -49,6 +49,8 @@ internal static class UnjudgedFields
 
         Ages(parts, ref asked);
         Runs(parts, ref asked);
+        Mounted(Slot.FrontTyre, parts, ref asked);
+        Mounted(Slot.RearTyre, parts, ref asked);
         if (parts.At(Slot.FrontShifter) is Shifter shifter)
         {
             Ask(Slot.FrontShifter, "actuation", shifter.Actuation, ref asked);
@@ -115,6 +117,15 @@ internal static class UnjudgedFields
         if (wheel.HolesContradict)
         {
             (asked ??= []).Add(new(slot, "rimHoles", $"{wheel.HubHoles} holes in the hub, {wheel.RimHoles} in the rim", "Count the holes of both: they must be the same, save where the wheel's maker laces two to one."));
+        }
+    }
+
+    /// <summary>A tyre with a mounted width that no tyre of its label has is refused when it is read; one made in code is asked about and never fits.</summary>
+    private static void Mounted(Slot slot, IParts parts, ref List<Measurement>? asked)
+    {
+        if (parts.At(slot) is Tyre { MountedWidth.State: not KnownState.Unknown } or Tyre { MountedRim.State: not KnownState.Unknown } && ReadingBounds.Contradiction((Tyre)parts.At(slot)!) is { } wrong)
+        {
+            (asked ??= []).Add(new(slot, wrong.Field, wrong.Reason, "Measure the mounted tyre again, and read its label."));
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.Brakes;
 using Lugwork.Drivetrain;
+using Lugwork.Hubs;
 
 namespace Lugwork;
 
@@ -14,7 +15,10 @@ internal static class WearRelations
     public static Relation Rotor { get; } = new RotorRelation();
 
     /// <summary>Inputs: wall of the rim, brake track. At and below 1.0 mm an aluminium track is worn out; no page gives carbon a figure.</summary>
-    public static Relation RimWall { get; } = new RimRelation();
+    public static Relation RimWall { get; } = new RimRelation(underPads: false);
+
+    /// <summary>Inputs: wall of the rim, brake track, material of the rim, rim brake on it; the last is not judged, but without it no pad rubs. Pads on an aluminium rim rub on aluminium, whatever is said of the track.</summary>
+    public static Relation RimWallUnderPads { get; } = new RimRelation(underPads: true);
 
     private sealed class ChainRelation : Relation, ICutsLengths
     {
@@ -98,7 +102,7 @@ internal static class WearRelations
             : new(Verdict.Fits, Above);
     }
 
-    private sealed class RimRelation : Relation, ICutsLengths
+    private sealed class RimRelation(bool underPads) : Relation, ICutsLengths
     {
         private const long WornOut = 1_000_000;
 
@@ -120,7 +124,9 @@ internal static class WearRelations
 
         private static readonly Reason Thick = new("rim-wall-left", "The wall is {0} mm; it is worn out at 1.0 mm.") { Sources = [Sources.RimWall, Sources.RimWallBreaks] };
 
-        public override string Kind => "wall of the rim above 1.0 mm where pads rub on aluminium";
+        private static readonly Reason NoTrackUnderPads = new("rim-wall-pads-without-track", "The wall is {0} mm, and a rim brake stands over a rim that is stated without a track: look what its pads rub on.") { Sources = [Sources.RimWall] };
+
+        public override string Kind => underPads ? "wall of the rim above 1.0 mm under the pads of a rim brake" : "wall of the rim above 1.0 mm where pads rub on aluminium";
 
         public override ImmutableArray<Source> RestsOn => [Sources.RimWall, Sources.RimWallBreaks];
 
@@ -128,12 +134,20 @@ internal static class WearRelations
 
         public ImmutableArray<long> Gaps => [];
 
-        public override Outcome Judge(ReadOnlySpan<long> values) =>
-            values[1] == ConditionRelations.NotSaid ? new(Verdict.Fits, NoTrack)
-            : values[1] == 0 || values[0] == 0 || values[0] > Thickest ? new(Verdict.NeedsMeasuring, Misread)
-            : values[1] == BrakeTrack.Carbon.FitCode ? new(Verdict.NeedsMeasuring, CarbonTrack)
-            : values[0] <= WornOut ? new(Verdict.Unsafe, Thin)
-            : values[0] < Told ? new(Verdict.NeedsMeasuring, AlmostThin)
+        public override Outcome Judge(ReadOnlySpan<long> values)
+        {
+            bool aluminium = underPads && values[2] == Material.Aluminium.FitCode;
+            return values[1] == ConditionRelations.NotSaid && !underPads ? new(Verdict.Fits, NoTrack)
+                : values[0] == 0 || values[0] > Thickest || (values[1] == 0 && !aluminium) ? new(Verdict.NeedsMeasuring, Misread)
+                : aluminium ? OfWall(values[0])
+                : values[1] == ConditionRelations.NotSaid ? new(Verdict.NeedsMeasuring, NoTrackUnderPads)
+                : values[1] == BrakeTrack.Carbon.FitCode ? new(Verdict.NeedsMeasuring, CarbonTrack)
+                : OfWall(values[0]);
+        }
+
+        private static Outcome OfWall(long wall) =>
+            wall <= WornOut ? new(Verdict.Unsafe, Thin)
+            : wall < Told ? new(Verdict.NeedsMeasuring, AlmostThin)
             : new(Verdict.Fits, Thick);
     }
 }

@@ -120,6 +120,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
     private void Keep(long id, Slot slot, Part part, bool isRead)
     {
         PendingParts pending = PendingOf(slot);
+        part = TakenWith.Alone(part, slot);
         try
         {
             int kind = pending.Table.Recent(part);

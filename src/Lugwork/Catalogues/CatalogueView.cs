@@ -35,7 +35,7 @@ public sealed class CatalogueView
     /// <param name="slot">Any slot.</param>
     public int KindsOf(Slot slot) => IndexOf(slot)?.Live ?? 0;
 
-    /// <summary>The part with a number; null where there is none. It has no name, and what was read of it is stated.</summary>
+    /// <summary>The part with a number; null where there is none. It has no name, what was read of it is stated, and what was read on a bicycle with other parts, such as the room before the toes, is not kept.</summary>
     /// <param name="slot">Its slot.</param>
     /// <param name="id">Its number.</param>
     public Part? Find(Slot slot, long id) =>
@@ -83,7 +83,8 @@ public sealed class CatalogueView
             return [];
         }
 
-        byte[] verdicts = new SlotJudge(index, slot, s => s == slot ? null : build[s], worst).Judge(cancellationToken);
+        Build asked = build.ReadingsAside(slot);
+        byte[] verdicts = new SlotJudge(index, slot, s => s == slot ? null : asked[s], worst).Judge(cancellationToken);
         int[] kinds = index.Ranked(verdicts, worst);
         FittingGroup[] groups = new FittingGroup[kinds.Length];
         for (int i = 0; i < kinds.Length; i++)
@@ -143,7 +144,8 @@ public sealed class CatalogueView
             throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}; frames are sought for another part than a frame", nameof(slot));
         }
 
-        return Ask(Slot.Frame, slot, s => s == slot ? part : null, frame => Build.From((Frame)frame).With(part, slot), most, worst, cancellationToken);
+        Part alone = TakenWith.Alone(part, slot);
+        return Ask(Slot.Frame, slot, s => s == slot ? alone : null, frame => Build.From((Frame)frame).With(alone, slot), most, worst, cancellationToken);
     }
 
     internal SlotIndex? IndexOf(Slot slot)

@@ -149,6 +149,7 @@ public static class FitRelations
             throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
         }
 
+        part = TakenWith.Alone(part, slot);
         ImmutableArray<PartFitRow>.Builder rows = ImmutableArray.CreateBuilder<PartFitRow>();
         rows.Add(new(id, slot.Key, "", ByItself(PartAlone.VerdictOf(slot, part)), 0, 0));
         foreach (Joint joint in JointTable.All)
@@ -194,6 +195,7 @@ public static class FitRelations
             throw new ArgumentOutOfRangeException(nameof(worst), worst, "fits, needs part or needs measuring");
         }
 
+        build = build.ReadingsAside(slot);
         ImmutableArray<FrameNeedRow>.Builder rows = ImmutableArray.CreateBuilder<FrameNeedRow>();
         rows.Add(new(id, slot.Key, "", AnyPart, 0, 0, ""));
         if (worst >= Verdict.NeedsPart)

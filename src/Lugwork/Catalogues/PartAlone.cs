@@ -18,7 +18,8 @@ internal sealed class PartAlone(Slot slot, Part part) : IParts
         Verdict worst = IsAskedAbout(slot, part) ? Verdict.NeedsMeasuring : Verdict.NotJudged;
         foreach (Joint joint in JointTable.All)
         {
-            if (joint.Inputs.Any(i => i.Slot != slot))
+            // What another part may take the word from is not said of the part alone.
+            if (joint.Inputs.Any(i => i.Slot != slot) || !joint.GivesWay.IsEmpty)
             {
                 continue;
             }

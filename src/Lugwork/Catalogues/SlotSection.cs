@@ -142,7 +142,7 @@ internal static class SlotSection
 
             try
             {
-                kinds[kind] = table.Add(form.OfCodes(codes));
+                kinds[kind] = table.Add(TakenWith.Alone(form.OfCodes(codes), slot));
             }
             catch (Exception e) when (e is ArgumentException or OverflowException or InvalidOperationException or IndexOutOfRangeException)
             {

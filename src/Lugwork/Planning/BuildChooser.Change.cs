@@ -71,7 +71,7 @@ public sealed partial class BuildChooser
             List<ChoiceEntry> list = [];
             if (there is not null)
             {
-                list.Add(new(new ChoiceOffer(there.Name.Length > 0 ? there.Name : $"owned {own.Name}", own, there) { IsOwned = true, Item = own == slot ? null : Request.OwnedItems.GetValueOrDefault(own) }, 0, 0));
+                list.Add(new(new ChoiceOffer(there.Name.Length > 0 ? there.Name : $"owned {own.Name}", own, there) { IsOwned = true, IsOnBicycle = true, Item = own == slot ? null : Request.OwnedItems.GetValueOrDefault(own) }, 0, 0));
             }
 
             if (own != slot && own != Slot.Frame && (own != Slot.Rider || there is null))

@@ -59,7 +59,7 @@ internal sealed record ChoiceEntries(IReadOnlyList<ChoiceEntry>[] BySlot, Immuta
         }
 
         UnitsNet.Mass? mass = request.OwnedMasses.TryGetValue(slot, out UnitsNet.Mass known) ? known : OneArticle.HostsOf(slot, request.Build).IsEmpty ? null : UnitsNet.Mass.Zero;
-        return new(part.Name.Length > 0 ? part.Name : $"owned {slot.Name}", slot, part) { IsOwned = true, Mass = mass, Item = request.OwnedItems.GetValueOrDefault(slot) };
+        return new(part.Name.Length > 0 ? part.Name : $"owned {slot.Name}", slot, part) { IsOwned = true, IsOnBicycle = true, Mass = mass, Item = request.OwnedItems.GetValueOrDefault(slot) };
     }
 
     /// <summary>The one currency of the request; null where nothing has a price.</summary>

@@ -6,7 +6,7 @@ internal readonly record struct ChoiceEntry(ChoiceOffer? Offer, long Price, long
     /// <summary>No price or mass that can be reached; sums of fifty of them do not overflow.</summary>
     public const long Never = long.MaxValue / 128;
 
-    public Part? Part => Offer?.Part;
+    public Part? Part => Offer?.Judged;
 
     public bool IsEmpty => Offer is null;
 }

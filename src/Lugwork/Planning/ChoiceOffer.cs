@@ -6,6 +6,8 @@ namespace Lugwork.Planning;
 /// <remarks>A part that suits two slots, such as a rotor, is offered once for each, and may then be taken for both: what is there only once says so by its <see cref="Item"/>.</remarks>
 public sealed record ChoiceOffer
 {
+    private readonly Part _alone;
+
     /// <summary>A part for a slot.</summary>
     /// <param name="id">The offer's own id, such as a line of a list; told in errors and results.</param>
     /// <param name="slot">One of the part's places.</param>
@@ -24,6 +26,7 @@ public sealed record ChoiceOffer
         Id = id;
         Slot = slot;
         Part = part;
+        _alone = TakenWith.Alone(part, slot);
     }
 
     /// <summary>The offer's own id.</summary>
@@ -34,6 +37,12 @@ public sealed record ChoiceOffer
 
     /// <summary>The part.</summary>
     public Part Part { get; }
+
+    /// <summary>It is the part in its slot of the bicycle, and not one in a box.</summary>
+    internal bool IsOnBicycle { get; init; }
+
+    /// <summary>The part as it is chosen by: what one that is not on the bicycle states of a reading was read on another.</summary>
+    internal Part Judged => IsOnBicycle ? Part : _alone;
 
     /// <summary>What it costs; null where that is not known, and then it is not chosen. An owned part costs nothing more.</summary>
     public Price? Price { get; init; }

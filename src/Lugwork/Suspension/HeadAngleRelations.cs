@@ -22,6 +22,11 @@ internal static class HeadAngleRelations
     /// <summary>Nearer to the limit than this the lower half of the headset and the wheel decide: 6 or 7 mm of height in front. Our own bound, no source.</summary>
     private const long Near = 3 * FrameAngle.PerDegree / 10;
 
+    /// <summary>A lower half up to which the band near a limit holds what it turns the frame by; taller ones stand on their own input. Our own bound, no source.</summary>
+    internal const long UsualLowerHalf = 8 * Nanometres.PerMillimetre;
+
+    private const long TallestLowerHalf = 100 * Nanometres.PerMillimetre;
+
     /// <summary>The sum of a chart that is beyond its own limit.</summary>
     private const long ChartBeyond = -1_000 * FrameAngle.PerDegree;
 
@@ -59,6 +64,13 @@ internal static class HeadAngleRelations
 
     private static readonly Reason NearSteepest = NearSlackest with { Id = "head-angle-near-steepest", Mend = "a longer fork, or the frame maker's word" };
 
+    private static readonly Reason NearWithHeadset = NearSlackest with
+    {
+        Id = "head-angle-near-slackest-with-headset",
+        Template = "A fork of {0} mm axle to crown over a lower half of {5} mm, where the chart of the frame holds for {2} mm at {3}, may bring the head angle within 0.3\u00B0 of the {1} that the frame maker allows, or beyond (our own bound, no source): nobody says with which lower half the chart was drawn, and what is above 8 mm of it counts as the fork's. Measure the head angle as built, or ask the frame maker.",
+        Mend = "a lower half with less stack, a shorter fork, or the frame maker's word",
+    };
+
     private static readonly Reason NoLimit = new("no-head-angle-limit", "The frame maker prints no limit for the head angle: ask.", Cautions.GeometryCare) { Sources = [Sources.ForkTravel] };
 
     private static readonly Reason NoChart = new("no-head-angle-chart", "Without head angle, wheelbase and the fork that they hold for, nobody can say what a fork of {0} mm axle to crown makes of the frame.", Cautions.GeometryCare) { Sources = [Sources.Derived] };
@@ -68,6 +80,20 @@ internal static class HeadAngleRelations
 
     /// <summary>Inputs: axle to crown of the fork, steepest angle, axle to crown that the chart holds for, head angle and wheelbase of the chart.</summary>
     public static SumRelation NotTooSteep { get; } = Against(SlackEnough, NearSteepest, TooSteep, v => Left(v[1] - Angle(v), -TurnOf(Math.Min(0, Change(v)), Angle(v), Wheelbase(v))), [1, 1, -1, -1, 1]);
+
+    /// <summary>
+    /// Inputs: as of <see cref="NotTooSlack"/>, and a lower half of the headset that is taller than usual. The chart's own is not known: what the half is above the usual asks as if the fork
+    /// were longer by it, and refuses nothing.
+    /// </summary>
+    public static SumRelation WithHeadset { get; } = Against(SteepEnough, NearWithHeadset, TooSlack, WithLowerHalf, [-1, -1, 1, 1, 1, -1]);
+
+    private static long WithLowerHalf(ReadOnlySpan<long> v)
+    {
+        long taller = Math.Clamp(v[5] - UsualLowerHalf, 0, TallestLowerHalf);
+        long plain = Left(Angle(v) - v[1], TurnOf(Math.Max(0, Change(v)), Angle(v), Wheelbase(v)));
+        long lifted = Left(Angle(v) - v[1], TurnOf(Math.Max(0, Change(v) + taller), Angle(v), Wheelbase(v)));
+        return lifted >= Near ? lifted : plain < -Near ? plain : Math.Max(lifted, -Near);
+    }
 
     private static SumRelation Against(Reason within, Reason near, Reason beyond, Func<ReadOnlySpan<long>, long> sum, ImmutableArray<int> directions) =>
         new SumRelation(

@@ -120,10 +120,8 @@ internal static class BuildLook
 
     /// <summary>Two crowns hold the fork, one does, or null where a fork of so much travel may have either. Single-crown forks end about there; common practice, no source.</summary>
     public static bool? HasTwoCrowns(this Build build) => build.As<Fork>(Slot.Fork) is not { } fork ? false
-        : fork.Crowns.State == KnownState.Unknown ? fork.Travel.State is KnownState.Value or KnownState.Measured && fork.Travel.ToCandidates().High >= MayHaveTwoCrowns ? null : false
+        : fork.Crowns.State == KnownState.Unknown ? fork.Travel.State is KnownState.Value or KnownState.Measured && fork.Travel.ToCandidates().High >= JointInputs.MayHaveTwoCrowns ? null : false
         : Common(fork.Crowns, c => c == Suspension.CrownType.Dual);
-
-    private const long MayHaveTwoCrowns = 180 * Nanometres.PerMillimetre;
 
     /// <summary>The derailleur hangs on a claw of its own, since the end has no hanger.</summary>
     public static bool HangsOnClaw(this Build build) => build.Has(Slot.RearDerailleur) && build.IsHangerless() == false && build.Frame.Hanger.Is(Hanger.NoHanger);

@@ -35,7 +35,7 @@ internal static class FinalInspection
         new("bar-ends", "Both ends of the bar are plugged; no grip turns.", b => b.Has(Slot.Handlebar), Nothing, CommonPractice),
         new("threads-shown", "No thread stands out of its nut by more than its diameter where a rider can touch it.", Always, Nothing, AssemblyClauses),
         new("saddle-fixed", "The saddle does not move under hand force, forward, sideways or up.", b => b.Has(Slot.Saddle), Nothing, CommonPractice),
-        new("saddle-height", "The saddle stands at the rider's height; the rider can stand over the frame.", b => b.Has(Slot.Saddle), r => [SeatFigures.SaddleHeight(r.Build), Of(r, "standover")], CommonPractice),
+        new("saddle-height", "The saddle stands at the rider's height; the rider can stand over the frame.", b => b.Has(Slot.Saddle), r => [SeatFigures.SaddleHeight(r.Build), Of(r, r.Build.Has(Slot.Fork) ? "standover-with-fork" : "standover")], CommonPractice),
         new("pedals-tight", "Both pedals are tight; left and right are not exchanged.", b => b.Has(Slot.Pedals), Nothing, ThreadConcepts),
         new("gears", "The chain falls off neither side in any gear; nothing touches the spokes.", b => b.HasAny(Slot.RearDerailleur, Slot.FrontDerailleur), Nothing, CommonPractice),
         new("load", "Rider, luggage and riding are within every maker's limit.", Always, Loads, CommonPractice),

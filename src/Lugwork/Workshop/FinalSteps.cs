@@ -45,7 +45,7 @@ internal static class FinalSteps
             [
                 "rider-on-frame", "rider-on-fork", "rider-on-front-wheel", "rider-on-rear-wheel", "rider-on-stem", "rider-on-handlebar", "rider-on-seatpost",
                 "use-of-frame", "use-of-fork", "use-of-front-wheel", "use-of-rear-wheel", "use-of-stem", "use-of-handlebar", "use-of-seatpost",
-                "standover", "toe-clearance", "pedal-ground-clearance", "bottom-bracket-with-fork-and-wheels", "wheels-of-one-size", "rotors-front-and-rear", "rotor-fixings-front-and-rear", "tyres-front-and-rear",
+                "standover", "standover-with-fork", "toe-clearance", "pedal-ground-clearance", "bottom-bracket-with-fork-and-wheels", "wheels-of-one-size", "rotors-front-and-rear", "rotor-fixings-front-and-rear", "tyres-front-and-rear",
             ],
             After = [new(LastPass, "what is loose is found before it is inspected"), .. Set.Select(id => new WorkPrerequisite(id, "it is inspected once it is set"))],
             Does = _ => ["Go through the inspection list, point by point.", "Have someone else go through it again."],

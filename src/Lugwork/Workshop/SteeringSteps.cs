@@ -11,7 +11,7 @@ internal static class SteeringSteps
         new()
         {
             Id = "dry-fit-fork", Title = "Put the fork together dry", Stage = WorkStage.Steering, Needed = b => b.Has(Slot.Fork), Uses = [Slot.Frame, Slot.Fork, Slot.Headset, Slot.Stem],
-            Joints = ["steerer-through-head-tube", "fork-in-head-tube", "headset-on-steerer", "headset-kind", "fork-length-within-limit", "fork-crowns-on-frame", "fork-not-too-short", "head-angle-not-too-slack", "head-angle-not-too-steep", "steerer-reaches-stem", "gap-under-cap", "spacers-on-carbon-steerer", "crown-under-down-tube"],
+            Joints = ["steerer-through-head-tube", "fork-in-head-tube", "headset-on-steerer", "headset-kind", "fork-length-within-limit", "fork-crowns-on-frame", "fork-not-too-short", "head-angle-not-too-slack", "head-angle-with-headset", "head-angle-not-too-steep", "steerer-reaches-stem", "gap-under-cap", "spacers-on-carbon-steerer", "crown-under-down-tube"],
             After = [new("press-headset", "the stack is measured on the headset that is in"), new("set-crown-race", "the steerer is measured from the race that is set"), new("measure-interfaces", "the stack is built of measured heights")],
             Does = b => [b.IsThreaded() == true ? "Put fork, bearings, upper race, washers and locknut together without grease." : b.Has(Slot.Stem) ? "Put fork, bearings, cover, spacers and stem together without grease." : "Put fork, bearings, cover and spacers together without grease.", b.IsThreaded() switch
             {

@@ -27,7 +27,7 @@ internal static class TrapRunner
         {
             Slot slot = Slot.Find(key)!;
             Assert.True(PartForms.Of(slot).TryReadAny(text, out Part part, out var problems), string.Join(" | ", problems));
-            build = build.With(part, slot);
+            build = build.OfFile(part, slot);
         }
 
         Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == run.Joint);

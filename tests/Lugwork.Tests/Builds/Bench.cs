@@ -8,7 +8,7 @@ internal static class Bench
         Build build = Build.From(Frame.Read(frame));
         foreach ((Slot slot, Part part) in parts)
         {
-            build = build.With(part, slot);
+            build = build.OfFile(part, slot);
         }
 
         return build.Check().Fits.Single(f => f.Joint!.Id == joint);
@@ -46,9 +46,9 @@ internal static class Bench
     public static Build WholeBicycle() => Whole;
 
     /// <summary>Rows that speak of the same in place of others, where a part asks for it, and those that give way to them here.</summary>
-    public static string[] NotInTheWholeBicycle { get; } = ["bottom-bracket-spacers-with-front-derailleur", "bottom-bracket-spacers-with-guide", "crank-across-shell", "guide-on-bottom-bracket", "insertion-at-saddle-height"];
+    public static string[] NotInTheWholeBicycle { get; } = ["bottom-bracket-spacers-with-front-derailleur", "bottom-bracket-spacers-with-guide", "crank-across-shell", "front-rim-wear", "guide-on-bottom-bracket", "head-angle-not-too-slack", "insertion-at-saddle-height", "rear-rim-wear", "standover"];
 
-    private static Build Whole { get; } = Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider).Aggregate(WholeParts(), (build, slot) => build.With(build[slot]! with { Condition = Known<PartCondition>.Of(PartCondition.New) }, slot));
+    private static Build Whole { get; } = Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider).Aggregate(WholeParts(), (build, slot) => build.OfFile(build[slot]! with { Condition = Known<PartCondition>.Of(PartCondition.New) }, slot));
 
     private static Build WholeParts() => Build.From(Frame.Read("condition new; smallest outer ring 46; down tube drop none; rear hose side either; kind gravel; rear 12x142; rear axle thread M12x1.5; material carbon; seatTube 27.2; seat tube outside 31.8; leastInsertion 80; mostInsertion 210; rearBrake PM-160; largestRearRotor 180; head tube ZS44|ZS56; shell BSA 68; hanger M10x1; largest tyre 42-622; rear bosses none; rear boss spacing none; rear brake hole recessed-6; rear bolt to rim 52; rear bolt to rim of 622; rear stay thickness none; rear axle length 163; rear slot none; front derailleur 31.8; guide tabs ISCG05; largest ring 48; shock 210x55; lower shock hardware 22.2x8; upper shock hardware 22.2x8; longest fork 400; most fork travel none; fork crowns single; upper bore depth 20; lower bore depth 20; headset cables outside; shell face bare; shell bore none; binder collar; dropper entry hole; load limit 120 kg; system limit 135 kg; use condition 3; chainstay 430; head tube length 130; seat tube length 500; front centre 630; bottom bracket drop 70; standover 780; front wheel of 622; rear wheel of 622; shortest fork 380; fork of the design 390; head angle 71; wheelbase 1020; slackest head angle 69; steepest head angle 73"))
         .With(Fork.Read("knob rise 5; material carbon; front 12x100; brake PM-160; largest rotor 180; steerer shape tapered 1-1/8 to 1.5; steerer kind threadless; axle thread M12x1.5; largest tyre 45-622; bosses none; boss spacing none; brake hole recessed-6; bolt to rim 50; bolt to rim of 622; axle length 127; lips none; axle to crown 395; travel none; steerer material aluminium; load limit 120 kg; system limit none; use condition 3; steerer length 200; most spacers 40"))
@@ -61,7 +61,7 @@ internal static class Bench
         .With(Rotor.Read("160; six-bolt; lockring none; carrier none; thickness 1.8; least thickness 1.5"), Slot.RearRotor)
         .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; adapter on none; second adapter none"), Slot.FrontCaliper)
         .With(Caliper.Read("post; type disc-cable-road; fluid none; thickest rotor 1.9; thinnest rotor 1.5; bolt length none; adapter none; adapter on none; second adapter none"), Slot.RearCaliper)
-        .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; rails 7-round; material aluminium; binder gap 2; rider limit 115 kg; system limit none; use condition 4"))
+        .OfFile(Seatpost.Read("27.2 x 350; mark 75; insertion 110; rails 7-round; material aluminium; binder gap 2; rider limit 115 kg; system limit none; use condition 4"), Slot.Seatpost)
         .With(ThruAxle.Read("M12x1.5; length 127"), Slot.FrontThruAxle)
         .With(ThruAxle.Read("M12x1.5; length 163"), Slot.RearThruAxle)
         .With(Headset.Read("upper ZS44/28.6; lower ZS56/40; threadless; upper skirt 12; lower skirt 12; upper bearing 30.15x41x6.5-36/45; lower bearing 40x52x7-45/45; upper stack 12; lower stack 10"))
@@ -70,7 +70,7 @@ internal static class Bench
         .With(SeatClamp.Read("31.8"))
         .With(Saddle.Read("7 mm round; depth 45"))
         .With(BottomBracket.Read("shell BSA 68-73; takes 24; drive spacer none; designated width none"))
-        .With(Crankset.Read("ring line 46; shell width 68; material aluminium; spindle 24-road; pedals 9/16; rings 9; bolt circle 5x110; direct mount 8-bolt; largest ring 46; chainline gravel-2x; designed width none; smallest ring 34; crank length 170; Q factor 146"))
+        .OfFile(Crankset.Read("ring line 46; shell width 68; material aluminium; spindle 24-road; pedals 9/16; rings 9; bolt circle 5x110; direct mount 8-bolt; largest ring 46; chainline gravel-2x; designed width none; smallest ring 34; crank length 170; Q factor 146"), Slot.Crankset)
         .With(Pedals.Read("9/16; height 16; reach 62"))
         .With(Chain.Read("9-speed; pitches 108; over 24 pitches 304.9"))
         .With(BrakeLever.Read("pull short; fluid none; hose length 900; hand left"), Slot.FrontBrakeLever)

@@ -350,6 +350,32 @@ public sealed class ConditionTests
     public void A_rim_is_worn_out_by_its_wall(string wall, string track, Verdict verdict) =>
         Assert.Equal(verdict, Of(With(Slot.FrontWheel, $"rim wall {wall}; brake track {track}"), "front-rim-wear").Verdict);
 
+    /// <summary>Under a rim brake the pads rub on something: on an aluminium rim on aluminium, and a rim without a word of its track is asked only where it may be of carbon.</summary>
+    [Theory]
+    [InlineData("0.9", "unknown", "aluminium", Verdict.Unsafe)]
+    [InlineData("1.0", "none", "aluminium", Verdict.Unsafe)]
+    [InlineData("1.05", "unknown", "aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("1.1", "unknown", "aluminium", Verdict.Fits)]
+    [InlineData("5", "unknown", "aluminium", Verdict.NeedsMeasuring)]
+    [InlineData("0.9", "unknown", "carbon", Verdict.NeedsMeasuring)]
+    [InlineData("0.9", "unknown", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("0.9", "none", "carbon", Verdict.NeedsMeasuring)]
+    [InlineData("0.9", "aluminium", "carbon", Verdict.Unsafe)]
+    [InlineData("0.9", "aluminium", "unknown", Verdict.Unsafe)]
+    [InlineData("1.5", "carbon", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("1.5", "aluminium", "unknown", Verdict.Fits)]
+    public void A_rim_under_a_rim_brake_wears_whatever_is_said_of_its_track(string wall, string track, string material, Verdict verdict)
+    {
+        foreach ((Slot wheel, Slot brake, string end) in new[] { (Slot.FrontWheel, Slot.FrontRimBrake, "front"), (Slot.RearWheel, Slot.RearRimBrake, "rear") })
+        {
+            Build build = With(wheel, $"rim wall {wall}; brake track {track}; rim material {material}");
+            Build braked = build.With(RimBrake.Read("road caliper"), brake);
+            Assert.Equal(verdict, Of(braked, $"{end}-rim-wear-under-pads").Verdict);
+            Assert.DoesNotContain(braked.Check().Fits, f => f.Joint!.Id == $"{end}-rim-wear");
+            Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.Id == $"{end}-rim-wear-under-pads");
+        }
+    }
+
     [Fact]
     public void Every_part_but_the_rider_has_a_condition_in_text_and_file()
     {

@@ -50,6 +50,26 @@ public sealed class HeadAngleTests
         }
     }
 
+    /// <summary>A lower half that is taller than usual turns the frame as a longer fork does; the chart's own is not known, so that it asks and refuses nothing. 12 mm above the usual make 0.55 degrees here.</summary>
+    [Theory]
+    [InlineData("66.5", "500", "8", "head-angle-not-too-slack", Verdict.Fits)]
+    [InlineData("66.5", "500", "unknown", "head-angle-not-too-slack", Verdict.Fits)]
+    [InlineData("66.5", "500", "none", "head-angle-not-too-slack", Verdict.Fits)]
+    [InlineData("66.5", "500", "8.1", "head-angle-with-headset", Verdict.Fits)]
+    [InlineData("66.5", "500", "20", "head-angle-with-headset", Verdict.NeedsMeasuring)]
+    [InlineData("66.1", "500", "20", "head-angle-with-headset", Verdict.Fits)]
+    [InlineData("66.5", "488", "20", "head-angle-with-headset", Verdict.Fits)]
+    [InlineData("65.5", "520", "20", "head-angle-with-headset", Verdict.NeedsMeasuring)]
+    [InlineData("65.2", "520", "20", "head-angle-with-headset", Verdict.Fits)]
+    [InlineData("66.4", "520", "20", "head-angle-with-headset", Verdict.Unsafe)]
+    [InlineData("67.5", "480", "20", "head-angle-with-headset", Verdict.NeedsMeasuring)]
+    public void A_tall_lower_half_asks_near_the_slackest(string slackest, string fork, string stack, string joint, Verdict verdict)
+    {
+        FitReport report = Build.From(Frame.Read($"{Chart}; slackest head angle {slackest}")).With(Fork.Read($"axle to crown {fork}")).With(Headset.Read($"lower stack {stack}")).Check();
+        Assert.Equal(verdict, Of(report, joint)!.Value.Verdict);
+        Assert.Single(report.Fits, f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("head angle 67; wheelbase 1150")]
     [InlineData("fork of the design 500; wheelbase 1150")]

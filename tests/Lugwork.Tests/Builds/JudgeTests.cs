@@ -49,7 +49,7 @@ public sealed class JudgeTests
     {
         Assert.True(JointTable.All.Single(j => j.Id == joint).IsOnlyWhereLooked);
         Assert.DoesNotContain(Build.From(Frame.Read(frame)).With(Seatpost.Read(unseen)).Check().Fits, f => f.Joint!.Id == joint);
-        Fit fit = Build.From(Frame.Read(frame)).With(Seatpost.Read(seen)).Check().Fits.Single(f => f.Joint!.Id == joint);
+        Fit fit = Build.From(Frame.Read(frame)).OfFile(Seatpost.Read(seen), Slot.Seatpost).Check().Fits.Single(f => f.Joint!.Id == joint);
         Assert.NotEqual(Verdict.Fits, fit.Verdict);
     }
 }

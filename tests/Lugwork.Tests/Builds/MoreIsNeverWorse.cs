@@ -19,10 +19,10 @@ internal static class MoreIsNeverWorse
         ["chain-reaches"] = "+----",
         // pitches; chainstay; smallest sprocket; largest ring; smallest ring; capacity; allowance
         ["chain-taken-up"] = "-++++++",
-        // steerer; head tube; stem; lower; upper; spacers below
-        ["steerer-reaches-stem"] = "+-----",
-        // steerer; head tube; stem; lower; upper; spacers below; spacers above
-        ["gap-under-cap"] = "-++++++",
+        // steerer; head tube; stem; lower; upper; spacers below; crowns
+        ["steerer-reaches-stem"] = "+-----.",
+        // steerer; head tube; stem; lower; upper; spacers below; spacers above; crowns
+        ["gap-under-cap"] = "-++++++.",
         // material; steerer; spacers below; most spacers
         ["spacers-on-carbon-steerer"] = "..-+",
         // saddle height; post; seat tube; saddle; mark; frame's least; two diameters
@@ -32,6 +32,8 @@ internal static class MoreIsNeverWorse
         // saddle height; travel; seat tube; saddle; stack
         ["dropper-at-saddle-height"] = "+----",
         ["standover"] = "+-",
+        // inseam; standover; fork; fork of the chart
+        ["standover-with-fork"] = "+--+",
         // front centre; crank; tyre; room as measured; fork; fork of the chart; head angle
         ["toe-clearance"] = "+--++-+",
         // front tyre; rear tyre; fork; fork of the chart; wheelbase; chainstay; drop, which is only told; height as measured, which the row of pedals and ground judges
@@ -44,6 +46,8 @@ internal static class MoreIsNeverWorse
         ["fork-not-too-short"] = "+-",
         // fork; slackest; fork of the chart; angle of the chart; wheelbase. A chart beyond its own limit is asked, whatever the fork does.
         ["head-angle-not-too-slack"] = "-.+.+",
+        // the same, and the lower half of the headset
+        ["head-angle-with-headset"] = "-.+.+-",
         ["head-angle-not-too-steep"] = "+.-.+",
         // smallest outer ring of the tab; largest ring; mount
         ["front-derailleur-tab"] = "-+.",

@@ -103,10 +103,25 @@ public sealed class NewerLimitTests
     [InlineData("48 \u00B1 2", "46", Verdict.NeedsMeasuring)]
     public void Two_lines_that_were_measured_settle_the_chainline(string ring, string cassette, Verdict verdict)
     {
-        Build build = Build.From(new Frame()).With(Crankset.Read($"chainline gravel-1x-49.7; ring line {ring}")).With(Wheel.Read($"hub R135-QR; cassette line {cassette}"), Slot.RearWheel).With(Cassette.Read("spacing 11-close"));
+        Build build = Build.From(new Frame()).OfFile(Crankset.Read($"chainline gravel-1x-49.7; ring line {ring}"), Slot.Crankset).OfFile(Wheel.Read($"hub R135-QR; cassette line {cassette}"), Slot.RearWheel).With(Cassette.Read("spacing 11-close"));
         Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "chainline");
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(ring == "unknown" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "measuredChainline") && ring == "unknown");
+    }
+
+    /// <summary>A crank that is sold for the rear end runs there as its maker has it, within 3 mm of its own chainline; rings that were measured elsewhere are not those that it is sold with.</summary>
+    [Theory]
+    [InlineData("49.7", "44", Verdict.Fits)]
+    [InlineData("52.7", "44", Verdict.Fits)]
+    [InlineData("52.8", "44", Verdict.NeedsPart)]
+    [InlineData("46.7", "52", Verdict.Fits)]
+    [InlineData("46.6", "52", Verdict.NeedsPart)]
+    [InlineData("68", "44", Verdict.DoesNotFit)]
+    [InlineData("68", "unknown", Verdict.Fits)]
+    public void Rings_that_were_measured_elsewhere_are_not_those_that_the_crank_is_sold_with(string ring, string cassette, Verdict verdict)
+    {
+        Build build = Build.From(new Frame()).OfFile(Crankset.Read($"chainline gravel-1x-49.7; ring line {ring}"), Slot.Crankset).OfFile(Wheel.Read($"hub R142-12; cassette line {cassette}"), Slot.RearWheel).With(Cassette.Read("spacing 11-close"));
+        Assert.Equal(verdict, build.Check().Fits.Single(f => f.Joint!.Id == "chainline").Verdict);
     }
 
     [Theory]

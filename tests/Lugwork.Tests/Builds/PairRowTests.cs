@@ -12,7 +12,7 @@ public sealed class PairRowTests
         foreach ((Slot slot, string text) in parts)
         {
             Assert.True(PartForms.Of(slot).TryReadAny(text, out Part part, out var problems), string.Join(" | ", problems));
-            build = build.With(part, slot);
+            build = build.OfFile(part, slot);
         }
 
         return build.Check();

@@ -39,6 +39,8 @@ public sealed class ReadingTests
         { "crankset", "measuredChainline", "50", "frame bottomBracket crankset chainring" },
         { "rearWheel", "cassetteChainline", "49", "frame rearWheel cassette" },
         { "seatpost", "binderGap", "3", "frame seatClamp seatpost" },
+        { "seatpost", "insertion", "217", "frame seatpost" },
+        { "frame", "standover", "770", "frame fork headset frontWheel rearWheel frontTyre rearTyre" },
     };
 
     /// <summary>The law of W1: with each of these parts another one, the report is that of the same parts unmeasured; with any other part it is kept.</summary>
@@ -48,10 +50,11 @@ public sealed class ReadingTests
     {
         Slot place = Slot.Find(slot)!;
         Build bare = Unread(Load("01", Near));
+        bare = bare.AsStated(TakenWith.Unset(bare[place]!, place, field), place);
         Build measured = bare.WithMeasured(place, field, value);
         Assert.Equal(value, PartForms.Of(place).TextOf(measured[place]!, field));
         string[] taken = with.Split(' ');
-        foreach (Slot other in Slot.All.Where(s => s != Slot.Rider && bare[s] is not null))
+        foreach (Slot other in Slot.All.Where(s => bare[s] is not null))
         {
             Build changed = Exchanged(measured, other);
             Assert.Equal(!taken.Contains(other.Key), changed.AsBuilt.Any(v => v.Field == field));
@@ -64,6 +67,37 @@ public sealed class ReadingTests
             Assert.Equal(changed.OldReadings, read.OldReadings);
             Assert.Equal(Told(changed), Told(read));
         }
+    }
+
+    /// <summary>Of a part that is put in by code nobody knows on which bicycle it was read: the report is that of the part unread, and lists the reading.</summary>
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void A_reading_of_a_part_put_in_by_code_is_not_known_of_the_bicycle(string slot, string field, string value, string with)
+    {
+        Slot place = Slot.Find(slot)!;
+        Build bare = Unread(Load("01", Near));
+        if (place == Slot.Frame || field == "insertion")
+        {
+            // A figure of the chart, and a depth that is meant, are stated ones; the part of another bicycle has a reading.
+            Build other = bare.WithMeasured(place, field, value);
+            Build moved = place == Slot.Frame ? Build.From(other.Frame) : Build.From(bare.Frame).With(other[place]!, place);
+            Assert.Equal("unknown", PartForms.Of(place).TextOf(moved[place]!, field));
+            return;
+        }
+
+        Assert.True(PartForms.Of(place).TrySet(bare[place]!, field, value, Evidence.AsValue, out Part stated, out _), with);
+        Build build = bare.With(stated, place);
+        Assert.Equal(Told(bare), Told(build));
+        Assert.Equal($"{field} {value}", build.OldReadings.Select(v => $"{v.Field} {v.Value}").Single());
+        Assert.Equal(build.OldReadings, BuildFile.Read(BuildFile.Write(build)).OldReadings);
+
+        // Its own part keeps what was read on it.
+        Build measured = bare.WithMeasured(place, field, value);
+        Assert.Equal(measured.AsBuilt, measured.With(measured[place]!, place).AsBuilt);
+        Assert.Empty(measured.With(measured[place]!, place).OldReadings);
+        Build file = Load("01", [.. Near, $"{slot}.{field}={value}"]);
+        Assert.Equal(value, PartForms.Of(place).TextOf(file[place]!, field));
+        Assert.Equal(value, PartForms.Of(place).TextOf(file.With(file[place]!, place)[place]!, field));
     }
 
     /// <summary>Another article with the same figures: only its name is another.</summary>
@@ -203,6 +237,88 @@ public sealed class ReadingTests
         string reason = Reason(() => Load("01", Near).WithMeasured(Slot.Find(slot)!, field, value));
         Assert.Contains(says, reason, StringComparison.Ordinal);
         Assert.True(value == "none" || reason.Contains("our own bound, no source", StringComparison.Ordinal), reason);
+    }
+
+    /// <summary>The same figures stand in a file without a word how they were read.</summary>
+    [Theory]
+    [InlineData("crankset", "toeClearance", "5000", "1 to 600")]
+    [InlineData("crankset", "toeClearance", "none", "no reading")]
+    [InlineData("pedals", "groundHeight", "900", "10 to 400")]
+    [InlineData("pedals", "groundHeight", "300", "60 mm apart")]
+    [InlineData("crankset", "measuredChainline", "500", "20 to 110")]
+    [InlineData("crankset", "measuredChainline", "80", "no line of a crank")]
+    [InlineData("rearWheel", "cassetteChainline", "499", "20 to 110")]
+    [InlineData("rearTyre", "mountedWidth", "6.4", "10 to 160")]
+    [InlineData("rearTyre", "mountedWidth", "33", "labelled 58 mm")]
+    [InlineData("frontTyre", "mountedRim", "300", "8 to 120")]
+    [InlineData("seatpost", "binderGap", "27.2", "0 to 20")]
+    public void A_plain_reading_of_a_file_is_held_to_the_same_bounds(string slot, string field, string value, string says)
+    {
+        SpecProblem problem = Assert.Throws<SpecException>(() => Load("01", [.. Near, $"{slot}.{field}={value}"])).Problems.Single();
+        Assert.Equal($"$.parts.{slot}.{field}", problem.Where);
+        Assert.Contains(says, problem.Reason, StringComparison.Ordinal);
+    }
+
+    /// <summary>A reading that goes with what was known does not outlive a figure that it does not go with.</summary>
+    [Fact]
+    public void What_is_learnt_later_is_held_against_the_readings_that_stay()
+    {
+        Build measured = Load("01", "-frame.frontCentre").WithMeasured(Slot.Crankset, "toeClearance", "130");
+        Assert.Contains("60 mm apart", Reason(() => measured.WithMeasured(Slot.Frame, "frontCentre", "770")), StringComparison.Ordinal);
+        Build known = measured.WithMeasured(Slot.Frame, "frontCentre", "650");
+        Assert.Equal(known.AsBuilt, BuildFile.Read(BuildFile.Write(known)).AsBuilt);
+    }
+
+    [Fact]
+    public void A_tyre_made_in_code_with_a_width_that_it_cannot_have_never_fits()
+    {
+        Build build = Load("01", "frame.largestRearTyre=60-622", "rearWheel.innerWidth=36", "rearRimTape.width=35");
+        Tyre wrong = (Tyre)build[Slot.RearTyre]! with { MountedWidth = Known<Dimension>.Of(Dimension.OfMillimetres(6.4m)), MountedRim = Known<Dimension>.Of(Dimension.OfMillimetres(36)) };
+        FitReport report = build.With(wrong, Slot.RearTyre).Check();
+        Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
+        Assert.Contains(report.ToMeasure, m => m.What.Slot == Slot.RearTyre && m.What.Field == "mountedWidth");
+        Assert.Throws<SpecException>(() => Tyre.Read("58-622; mounted width 6.4; mounted on rim 36"));
+        Assert.Equal(Verdict.Fits, build.With(Tyre.Read("58-622; tubeless; clincher; mounted width 58; mounted on rim 36"), Slot.RearTyre).Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
+    }
+
+    /// <summary>What was measured is judged though nothing else of the sum is stated.</summary>
+    [Fact]
+    public void A_reading_alone_is_judged()
+    {
+        string[] bare = ["-frame.frontCentre", "-frame.bottomBracketDrop", "-crankset.crankLength", "-pedals.height"];
+        Assert.DoesNotContain(Load("01", bare).Check().Fits, f => f.Joint!.Id == "toe-clearance");
+        Build measured = Load("01", bare).WithMeasured(Slot.Crankset, "toeClearance", "50").WithMeasured(Slot.Pedals, "groundHeight", "60");
+        Assert.Equal(Verdict.DoesNotFit, Of(measured, "toe-clearance").Verdict);
+        Assert.Equal(Verdict.Unsafe, Of(measured, "pedal-ground-clearance").Verdict);
+    }
+
+    /// <summary>A post that is cut after its depth was read sits less deep, and nobody knows how deep.</summary>
+    [Fact]
+    public void A_post_that_is_cut_has_no_known_depth()
+    {
+        Build measured = Load("01", "-rider.saddleHeight").WithMeasured(Slot.Seatpost, "insertion", "150");
+        Assert.Equal(Verdict.Fits, Of(measured, "seatpost-insertion").Verdict);
+        Build cut = measured.WithCut(Slot.Seatpost, "length", "370");
+        Assert.Equal(Verdict.NeedsMeasuring, Of(cut, "seatpost-insertion").Verdict);
+        Assert.Equal("insertion", cut.OldReadings.Single().Field);
+
+        // A depth that is meant, and was not read, is one of this frame as well as of another.
+        Assert.Equal("220", PartForms.Of(Slot.Seatpost).TextOf(Load("01", "-rider.saddleHeight").WithCut(Slot.Seatpost, "length", "370")[Slot.Seatpost]!, "insertion"));
+    }
+
+    /// <summary>The plate of a guide under the cup moves the rings; a guide on tabs does not.</summary>
+    [Fact]
+    public void A_plate_under_the_cup_takes_a_line_of_the_rings_back()
+    {
+        Build measured = Unread(Load("01")).WithMeasured(Slot.Crankset, "measuredChainline", "52");
+        Assert.Single(measured.With(ChainGuide.Read("ISCG05")).AsBuilt);
+        Build plated = measured.With(ChainGuide.Read("BB-mount"));
+        Assert.Empty(plated.AsBuilt);
+        Assert.Equal("measuredChainline", plated.OldReadings.Single().Field);
+        Assert.Empty(measured.With(ShellAdapter.Read("outboard")).AsBuilt);
+        Build again = plated.WithMeasured(Slot.Crankset, "measuredChainline", "54");
+        Assert.Empty(again.Without(Slot.ChainGuide).AsBuilt);
+        Assert.Equal(again.AsBuilt, BuildFile.Read(BuildFile.Write(again)).AsBuilt);
     }
 
     [Fact]

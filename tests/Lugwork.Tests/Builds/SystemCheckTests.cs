@@ -13,7 +13,7 @@ public sealed class SystemCheckTests
         foreach ((Slot slot, string text) in parts)
         {
             Assert.True(PartForms.Of(slot).TryReadAny(text, out Part part, out var problems), string.Join(" | ", problems));
-            build = build.With(part, slot);
+            build = build.OfFile(part, slot);
         }
 
         return build.Check();
@@ -332,6 +332,37 @@ public sealed class SystemCheckTests
         Assert.Equal((Verdict.Fits, Verdict.Fits), (Of(built.Check(), "toe-clearance").Verdict, Of(built.Check(), "pedal-ground-clearance").Verdict));
     }
 
+    /// <summary>A fork that is longer than the chart's lifts the top tube by at most the difference: what it may take of the 25 mm is asked, and refused is only what no fork of this length makes right.</summary>
+    [Theory]
+    [InlineData("820", "541", "541", Verdict.Fits)]
+    [InlineData("785", "541", "541", Verdict.Fits)]
+    [InlineData("784.9", "541", "541", Verdict.NeedsMeasuring)]
+    [InlineData("820", "576", "541", Verdict.Fits)]
+    [InlineData("820", "576.1", "541", Verdict.NeedsMeasuring)]
+    [InlineData("820", "641", "541", Verdict.NeedsMeasuring)]
+    [InlineData("820", "unknown", "541", Verdict.Fits)]
+    [InlineData("820", "641", "unknown", Verdict.Fits)]
+    [InlineData("755", "541", "541", Verdict.DoesNotFit)]
+    [InlineData("755", "536", "541", Verdict.NeedsMeasuring)]
+    [InlineData("755", "537", "541", Verdict.DoesNotFit)]
+    public void A_longer_fork_lifts_the_top_tube(string inseam, string fork, string chart, Verdict verdict)
+    {
+        FitReport report = Check($"standover 760; fork of the design {chart}", (Slot.Rider, $"inseam {inseam}"), (Slot.Fork, $"axle to crown {fork}"));
+        Assert.Equal(verdict, Of(report, "standover-with-fork").Verdict);
+        Assert.DoesNotContain(report.Fits, f => f.Joint!.Id == "standover");
+    }
+
+    [Fact]
+    public void A_standover_that_was_measured_as_built_is_that_of_this_fork()
+    {
+        Build build = Check("standover 760; fork of the design 541", (Slot.Rider, "inseam 820"), (Slot.Fork, "axle to crown 641")).Build;
+        Build measured = build.WithMeasured(Slot.Frame, "standover", "790");
+        Assert.Equal(Verdict.Fits, Of(measured.Check(), "standover-with-fork").Verdict);
+        Build other = measured.With(Fork.Read("axle to crown 661"));
+        Assert.Equal(Verdict.NeedsMeasuring, Of(other.Check(), "standover-with-fork").Verdict);
+        Assert.Equal("standover", other.OldReadings.Single().Field);
+    }
+
     [Theory]
     [InlineData("shortest fork 380", "axle to crown 380", Verdict.Fits)]
     [InlineData("shortest fork 380", "axle to crown 379", Verdict.DoesNotFit)]
@@ -350,6 +381,33 @@ public sealed class SystemCheckTests
         FitReport report = Check("headTubeLength 120", (Slot.Fork, fork), (Slot.Headset, "upperStack 30; lowerStack 12"), (Slot.Stem, "clampHeight none; spacersBelow none; spacersAbove none"));
         Assert.Equal(asked, report.Fits.Any(f => f.Joint!.Id == "steerer-reaches-stem"));
         Assert.Equal(asked, report.Fits.Any(f => f.Joint!.Id == "gap-under-cap"));
+    }
+
+    /// <summary>The sums of one crown say nothing of a fork that may have two: with much travel, or where both are named.</summary>
+    [Theory]
+    [InlineData("travel 130", Verdict.Fits)]
+    [InlineData("travel 179", Verdict.Fits)]
+    [InlineData("travel 180", Verdict.NeedsMeasuring)]
+    [InlineData("travel 203", Verdict.NeedsMeasuring)]
+    [InlineData("travel 203; crowns single", Verdict.Fits)]
+    [InlineData("crowns single | dual", Verdict.NeedsMeasuring)]
+    [InlineData("crowns unknown", Verdict.Fits)]
+    public void A_fork_that_may_have_two_crowns_is_asked_about(string fork, Verdict verdict)
+    {
+        FitReport report = Check("head tube length 110", (Slot.Fork, $"steererLength 179.5; {fork}"), (Slot.Headset, "upper stack 12; lower stack 10"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above none"));
+        foreach (string joint in new[] { "steerer-reaches-stem", "gap-under-cap" })
+        {
+            Assert.Equal(verdict, Of(report, joint).Verdict);
+            Assert.Equal(verdict == Verdict.NeedsMeasuring ? ["crowns"] : [], Of(report, joint).Measurements.Select(m => m.Field));
+        }
+    }
+
+    [Fact]
+    public void No_spacers_are_reckoned_for_a_fork_with_two_crowns()
+    {
+        static IEnumerable<string> Listed(string crowns) => Check("head tube length 110", (Slot.Fork, $"threadless; steererLength 220; crowns {crowns}"), (Slot.Headset, "upper stack 12; lower stack 10"), (Slot.Stem, "clamp height 40")).Build.SmallParts().Select(p => p.Id);
+        Assert.Contains("headset-spacers", Listed("single"));
+        Assert.DoesNotContain("headset-spacers", Listed("dual"));
     }
 
     /// <summary>A ring in its own place is one of those that chain and derailleur are counted with, or the crank's figure is asked about.</summary>

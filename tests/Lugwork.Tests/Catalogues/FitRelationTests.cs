@@ -68,7 +68,7 @@ public sealed class FitRelationTests
         {
             Part part = Shelves.Part(slot, random);
             FitReport report = Build.From(new Frame()).With(part, slot).Check();
-            Verdict plain = report.Fits.Where(f => f.Joint!.Slots.All(s => s == slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
+            Verdict plain = report.Fits.Where(f => f.Joint!.Slots.All(s => s == slot) && f.Joint.GivesWay.IsEmpty).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
             plain = plain < Verdict.NeedsMeasuring && PartAlone.IsAskedAbout(slot, part) ? Verdict.NeedsMeasuring : plain;
             string key = plain switch
             {

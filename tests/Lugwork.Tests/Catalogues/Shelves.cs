@@ -40,7 +40,8 @@ internal static class Shelves
         }
         while (PartForms.Of(slot).WrongOf(part) is not null);
 
-        return part;
+        // What was read on a bicycle is on no shelf.
+        return TakenWith.Alone(part, slot);
     }
 
     private static Part Any(Slot slot, Random random)

@@ -76,7 +76,7 @@ public sealed class DrawingTests
     public void The_line_of_the_sprockets_is_drawn_where_it_was_measured()
     {
         Wheel wheel = (Wheel)Subjects.Plain[Slot.RearWheel]!;
-        LineDrawing drawing = Drawings.RearHub(Subjects.Plain.With(wheel with { CassetteChainline = Known<Dimension>.Of(Dimension.OfMillimetres(42)) }, Slot.RearWheel));
+        LineDrawing drawing = Drawings.RearHub(Subjects.Plain.OfFile(wheel with { CassetteChainline = Known<Dimension>.Of(Dimension.OfMillimetres(42)) }, Slot.RearWheel));
         SvgSheet sheet = new(drawing);
         Near(42, sheet.Measured("line of the cassette"));
         Assert.Contains("4.9 mm outside the middle of the sprockets, as measured", drawing.Description, StringComparison.Ordinal);
@@ -188,12 +188,12 @@ public sealed class DrawingTests
         Assert.DoesNotContain("steepest run", measured.Description, StringComparison.Ordinal);
         Near(46.9, new SvgSheet(measured).Measured("line of the ring"));
 
-        LineDrawing one = Drawings.RearHub(Subjects.Plain.With(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 46.9")));
+        LineDrawing one = Drawings.RearHub(Subjects.Plain.OfFile(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 46.9"), Slot.Crankset));
         Assert.Single(new SvgSheet(one).Boxes("ring of the crank"));
 
         // A number there would be read as teeth.
         Assert.Matches("steepest run [0-9.]+ degrees, to the largest sprocket", one.Description);
-        Assert.Matches("to the smallest sprocket", Drawings.RearHub(Subjects.Plain.With(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 40"))).Description);
+        Assert.Matches("to the smallest sprocket", Drawings.RearHub(Subjects.Plain.OfFile(Crankset.Read("rings 9; largest ring 40; smallest ring none; chainline gravel-1x-49.7; ring line 40"), Slot.Crankset)).Description);
         Assert.Equal(3, new SvgSheet(Drawings.RearHub(Subjects.Plain.With(Crankset.Read("largest ring 48; smallest ring 28; chainline road-3x")))).Boxes("ring of the crank").Length);
     }
 

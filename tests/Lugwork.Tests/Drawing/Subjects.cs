@@ -22,7 +22,7 @@ internal static class Subjects
         .With(Tyre.Read("40-622; folding"), Slot.FrontTyre)
         .With(Cassette.Read("9-speed HG; smallest sprocket 11; largest sprocket 32"))
         .With(BottomBracket.Read("shell BSA 68-73; takes 24; drive spacer 2.5"))
-        .With(Crankset.Read("spindle 24-road; rings 9; largest ring 46; smallest ring 30; chainline gravel-2x; ring line 46.9"))
+        .OfFile(Crankset.Read("spindle 24-road; rings 9; largest ring 46; smallest ring 30; chainline gravel-2x; ring line 46.9"), Slot.Crankset)
         .With(Rotor.Read("160; six-bolt"), Slot.RearRotor)
         .With(Rotor.Read("180; six-bolt"), Slot.FrontRotor)
         .With(Caliper.Read("post"), Slot.RearCaliper)
@@ -102,14 +102,6 @@ internal static class Subjects
 
     public static ImmutableArray<(string Name, decimal Price, decimal Kilograms)> Offers { get; } =
         [("cheap and heavy", 900m, 13.4m), ("in the middle", 1_450m, 11.2m), ("dear and light", 3_200m, 9.1m), ("dear and heavy", 2_000m, 12.5m)];
-
-    /// <summary>Each kind of drawing by itself, as a user would ask for it.</summary>
-    public static ImmutableArray<Func<LineDrawing>> Kinds(Build build) =>
-    [
-        () => Drawings.HeadTube(build), () => Drawings.Seatpost(build), () => Drawings.BottomBracket(build), () => Drawings.RearHub(build), () => Drawings.Tyre(build, Slot.FrontTyre),
-        () => Drawings.Tyre(build, Slot.RearTyre, 60, 2, 360), () => Drawings.DiscBrake(build, Slot.FrontCaliper), () => Drawings.DiscBrake(build, Slot.RearCaliper),
-        () => Drawings.Geometry(Before), () => Drawings.Geometry(Before, After), () => Drawings.Gears(Gears), () => Drawings.PriceAndMass(Offers, "EUR"),
-    ];
 
     /// <summary>Every drawing of a build, whatever slots are empty.</summary>
     public static ImmutableArray<LineDrawing> Of(Build build) =>

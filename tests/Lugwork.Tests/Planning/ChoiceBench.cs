@@ -8,7 +8,7 @@ internal sealed class ChoiceBench
 {
     private static readonly string[] Files = ["01-hardtail-trail", "04-full-suspension-trail", "08-road-rim-steel", "11-road-disc-wired", "14-gravel-single-ring", "17-touring-cantilever", "27-mixed-wheels-by-design"];
 
-    private static readonly Lazy<ChoiceBench[]> Made = new(() => [.. Files.Select(f => new ChoiceBench(BuildFile.Read(File.ReadAllText(Path.Combine(Root(), "tests", "Lugwork.Tests", "Builds", "Whole", f + ".json")))))]);
+    private static readonly Lazy<ChoiceBench[]> Made = new(() => [.. Files.Select(f => new ChoiceBench(Stated(File.ReadAllText(Path.Combine(Root(), "tests", "Lugwork.Tests", "Builds", "Whole", f + ".json")))))]);
 
     private readonly Dictionary<Slot, List<Part>[]> _changed = [];
 
@@ -23,6 +23,14 @@ internal sealed class ChoiceBench
                 _changed[slot][(int)KindOf(bicycle.With(part, slot))].Add(part);
             }
         }
+    }
+
+    /// <summary>As a shop has the parts: what was read on the bicycle is on none of them, and what was cut or measured is stated.</summary>
+    private static Build Stated(string file)
+    {
+        System.Text.Json.Nodes.JsonObject json = System.Text.Json.Nodes.JsonNode.Parse(file)!.AsObject();
+        json.Remove("asBuilt");
+        return BuildFile.Read(json.ToJsonString()).WithoutReadings();
     }
 
     /// <summary>What a changed part makes of the bicycle that it came from.</summary>
