@@ -25,6 +25,12 @@ internal static class ItemCutter
         for (int i = 0; i < tokens.Count;)
         {
             SpecToken token = tokens[i];
+            if (i == 0 && token.Is('x') && text[token.Start] == '*' && tokens.Count > 1 && !tokens[1].Glued)
+            {
+                // A bullet, no times sign.
+                i++;
+                continue;
+            }
 
             // "Seatpost diameter (mm): 27.2" is "seatpost diameter: 27.2".
             if ((token.Is('(') || token.Is('[')) && i + 2 < tokens.Count && tokens[i + 1].Text == "mm" && (tokens[i + 2].Is(')') || tokens[i + 2].Is(']')))
@@ -79,6 +85,7 @@ internal static class ItemCutter
         }
 
         Numbers(items);
+        Headings.Mend(items);
         return items;
     }
 
@@ -216,6 +223,21 @@ internal static class ItemCutter
             return at;
         }
 
+        // "9f.": the German word for speeds cut short. "30e": a price.
+        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (at + 1 >= tokens.Count || tokens[at + 1].Kind == SpecTokenKind.Sign))
+        {
+            number.Unit = "speed";
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
+        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "e", Glued: true } && number.Value is >= 15 and <= 5000 && number.Value == decimal.Truncate(number.Value) && !(at + 1 < tokens.Count && tokens[at + 1].Glued && tokens[at + 1].Kind != SpecTokenKind.Sign) && number.Value is not (559 or 571 or 584 or 590 or 622))
+        {
+            number.Unit = "other";
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
         // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.
         if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true } && !(number.Value is 16 or 18 or 20 or 24 or 26 or 27 or 27.5m or 28 or 29 or 650 or 700))
         {
@@ -316,7 +338,7 @@ internal static class ItemCutter
         return sign switch
         {
             ';' or '\n' or '\r' or '|' or '(' or ')' or '[' or ']' or '{' or '}' or '!' or '\u2022' or '\u00B7' or '\u25CF' or '<' => true,
-            '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) => false,
+            '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) && !(tokens[i - 1].Text == "no" && blankBehind && i + 1 < tokens.Count && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text != "of") => false,
             ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
             '-' => blankBehind && !token.Glued,
             '/' => blankBehind && !token.Glued,

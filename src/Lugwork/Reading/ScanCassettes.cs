@@ -36,6 +36,7 @@ internal sealed partial class LineScan
             [11] when road && !off => "HG-L",
             _ when road && !off && speeds.Contains(11) && speeds.TrueForAll(s => s is >= 8 and <= 11) => "HG-L",
             [12] when road && !off => "HG-L2",
+            [10] when IsOnly(first, last) => "HG-10only",
             _ => "",
         };
         if (key.Length > 0)
@@ -55,8 +56,51 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"10-speed only", "nur 10-fach": a word right before or behind the figure that rules the others out, and that is of nothing else.</summary>
+    private bool IsOnly(int first, int last)
+    {
+        int figure = first;
+        while (figure < last && !(_items[figure].IsNumber && _items[figure].Value == 10))
+        {
+            figure++;
+        }
+
+        int before = figure - 1;
+        before -= before > 0 && _items[before].Text is "for" or "fur" or "pour" or "para" or "per" or "voor" ? 1 : 0;
+        if (before >= 0 && _items[before].Clause == _items[figure].Clause && ExcludesOthers(_items[before].Text) && _items[figure].Unit == "speed")
+        {
+            return true;
+        }
+
+        int behind = figure + 1;
+        behind += behind < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued ? 1 : 0;
+        if (behind >= _items.Count || _items[behind].Clause != _items[figure].Clause || !ExcludesOthers(_items[behind].Text))
+        {
+            return false;
+        }
+
+        return behind + 1 >= _items.Count || _items[behind + 1].Kind == SpecTokenKind.Sign || _items[behind + 1].Is("t:freehub") || _items[behind + 1].Is("m:hg");
+    }
+
+    private static bool ExcludesOthers(string word) =>
+        word is "only" or "nur" or "uniquement" or "seulement" or "exclusivement" or "solo" or "solamente" or "unicamente" or "soltanto" or "alleen" or "enkel" or "uitsluitend" or "ausschliesslich" or "exclusively";
+
+    /// <summary>"HG cassette, 7 sprockets": a number of sprockets is one of speeds.</summary>
+    private void NumberSprockets()
+    {
+        for (int i = 0; i + 1 < _items.Count; i++)
+        {
+            if (_items[i] is { IsNumber: true, Unit: "", IsFraction: false, Value: >= 5 and <= 13 } && _items[i].Value == decimal.Truncate(_items[i].Value)
+                && _items[i + 1].Text is "sprockets" or "ritzel" or "ritzeln" or "pignons" or "pinones" or "pignoni" or "tandwielen" or "kransjes" or "cogs")
+            {
+                _items[i].Unit = "speed";
+            }
+        }
+    }
+
     private void ReadCassette()
     {
+        NumberSprockets();
         ReadWheelThreadOf("thread");
         if (_items.Exists(i => i.Is("v:CassettePattern=fixed-sprocket") || i.Is("v:CassettePattern=3-lug") || i.Is("v:FreehubBody=IGH-3lug") || i.Is("m:single")))
         {

@@ -76,6 +76,12 @@ internal sealed partial class SetAside
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
+        if (IsAdapterNotThere(first, last))
+        {
+            Hide(first, last);
+            return;
+        }
+
         if (WithoutThings(first, last) || IsNoteOfSpacer(first, last) || IsOnOtherSide(first, last))
         {
             Hide(first, last);
@@ -96,7 +102,7 @@ internal sealed partial class SetAside
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
-        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
+        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
             Hide(first, last);
             return;
@@ -150,7 +156,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -433,7 +439,7 @@ internal sealed partial class SetAside
                 return false;
             }
 
-            other |= item.Is(rear ? "m:front" : "m:rear") && item.Text is not ("voor" or "back") && !(item.Text is "av" or "ar" && _slot.Key.Contains("Tube", StringComparison.Ordinal));
+            other |= item.Is(rear ? "m:front" : "m:rear") && item.Text is not ("voor" or "back") && !(item.Text is "av" or "ar" && (_slot.Key.Contains("Tube", StringComparison.Ordinal) || Any(first, last, "t:valvehole")));
         }
 
         return other;

@@ -43,13 +43,13 @@ internal static class SpelledTens
         }
 
         value = sum;
-        bool decimals = Decimals(tokens, ref behind, ref value);
+        bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, sum, ref behind, ref value);
         if (Next(tokens, behind) is >= 0 and int next && tokens[next].Text is "second" or "seconds" or "deuxiemes" or "sechzehntel" or "achtel" or "seiziemes" or "huitiemes" or "octavos" or "ottavi")
         {
             return false;
         }
 
-        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree));
+        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree)) || (sum == 100 && IsTravel(tokens, behind, tree));
     }
 
     /// <summary>What the next word makes of the sum so far; zero where it does not belong to it.</summary>
@@ -136,11 +136,39 @@ internal static class SpelledTens
         return true;
     }
 
+    /// <summary>"Twenty-seven two", "thirty-one eight": a size of a tube in tenths, the last words of their line or clause.</summary>
+    private static bool Tenth(List<SpecToken> tokens, int sum, ref int behind, ref decimal value)
+    {
+        int digit = Next(tokens, behind);
+        if (digit < 0 || sum is < 21 or > 36 || sum % 10 == 0 || tokens[behind - 1].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[digit].Text) is not (> 0 and < 10 and int tenth))
+        {
+            return false;
+        }
+
+        int next = digit + 1;
+        if (next < tokens.Count && !(tokens[next].Kind == SpecTokenKind.Sign && !tokens[next].Is('-') && !tokens[next].Is('x') && !tokens[next].Is('/')) && tokens[next].Text is not ("mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "mill" or "mil"))
+        {
+            return false;
+        }
+
+        value += tenth / 10m;
+        behind = digit + 1;
+        return true;
+    }
+
     /// <summary>The next word, over a hyphen that stands against both; -1 where something else follows.</summary>
     private static int Next(List<SpecToken> tokens, int at)
     {
         at += at + 1 < tokens.Count && tokens[at].Is('-') && tokens[at].Glued && tokens[at + 1].Glued ? 1 : 0;
         return at < tokens.Count && tokens[at].Kind == SpecTokenKind.Word && tokens[at].Text.Length < Longest ? at : -1;
+    }
+
+    /// <summary>"Cento di escursione", "cien de recorrido", "hundert Federweg": a travel of a hundred.</summary>
+    private static bool IsTravel(List<SpecToken> tokens, int at, PhraseTree tree)
+    {
+        int next = Next(tokens, at);
+        next = next >= 0 && tokens[next].Text is "de" or "di" or "of" or "van" or "von" ? Next(tokens, next + 1) : next;
+        return next >= 0 && tree.Longest(tokens, next, out _) is { IsDefault: false } terms && terms.Contains("t:travel");
     }
 
     private static bool IsUnit(List<SpecToken> tokens, int at, PhraseTree tree) =>

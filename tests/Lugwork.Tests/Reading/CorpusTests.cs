@@ -1,52 +1,58 @@
 namespace Lugwork.Tests.Reading;
 
-/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 89 %: it is to be 97 there too.</summary>
+/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 91 %: it is to be 97 there too.</summary>
 public sealed class CorpusTests(ITestOutputHelper output)
 {
     /// <summary>Of the hostile lines so many hundredths are read at least; the others are called ambiguous, which is right for a reader that does not guess.</summary>
     private const int MostlyRead = 92;
 
     /// <summary>The same of the third set.</summary>
-    private const int ThirdRead = 97;
+    private const int ThirdRead = 99;
 
     /// <summary>And of the fourth.</summary>
-    private const int FourthRead = 97;
+    private const int FourthRead = 98;
 
     /// <summary>And of the fifth, lines and sheets.</summary>
-    private const int FifthRead = 97;
+    private const int FifthRead = 99;
 
     /// <summary>And of the sixth.</summary>
-    private const int SixthRead = 97;
+    private const int SixthRead = 98;
 
     /// <summary>And of the seventh.</summary>
-    private const int SeventhRead = 97;
+    private const int SeventhRead = 100;
+
+    /// <summary>And of the eighth.</summary>
+    private const int EighthRead = 99;
+
+    /// <summary>And of the ninth.</summary>
+    private const int NinthRead = 95;
 
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
 
     [Fact]
-    public void The_open_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Open.RunLines, 97);
+    public void The_open_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Open.RunLines, 100);
 
     [Fact]
-    public void The_open_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Open.RunSheets, 97);
+    public void The_open_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Open.RunSheets, 100);
 
     [Fact]
     public void The_hostile_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.More.RunLines, MostlyRead);
 
     [Fact]
-    public void The_hostile_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.More.RunSheets, 95);
+    public void The_hostile_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.More.RunSheets, 99);
 
     [Fact]
     public void The_third_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Third.RunLines, ThirdRead);
 
     [Fact]
-    public void The_third_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Third.RunSheets, 95);
+    public void The_third_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Third.RunSheets, 98);
 
     [Fact]
     public void The_fourth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fourth.RunLines, FourthRead);
 
     [Fact]
-    public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 95);
+    public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 100);
 
     [Fact]
     public void The_fifth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fifth.RunLines, FifthRead);
@@ -61,10 +67,16 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void The_seventh_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Seventh.RunLines, SeventhRead);
 
     [Fact]
-    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 89);
+    public void The_eighth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Eighth.RunLines, EighthRead);
 
     [Fact]
-    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 88);
+    public void The_ninth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Ninth.RunLines, NinthRead);
+
+    [Fact]
+    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 91);
+
+    [Fact]
+    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 93);
 
     private void Hold(Func<SpecCorpus> run, int read)
     {
