@@ -1,0 +1,59 @@
+using System.Globalization;
+
+namespace Lugwork.PublishedTables.Coverage;
+
+/// <summary>A figure that rounds to the printed one is the printed one, to the last place, unless it is listed here with both.</summary>
+public sealed class ExactFigureTests
+{
+    /// <summary>Where the library is finer than the page: property, printed and held. Another page of the same row prints the finer one.</summary>
+    private static readonly HashSet<string> Finer =
+    [
+    ];
+
+    [Fact]
+    public void A_figure_is_the_printed_one_to_the_last_place()
+    {
+        HashSet<string> found = [];
+        Dictionary<string, FactFile> files = FactFile.All.ToDictionary(f => f.Name);
+        foreach (FigureColumn column in FactFigures.All.Where(c => c.Agreement != Agreement.Within))
+        {
+            FactFile file = files[column.File];
+            foreach ((CoverageLine line, string[] row) in CoverageTests.LinesOf(file).Where(l => !l.Line.Differs.Contains(column.Column)))
+            {
+                decimal[] printed = column.Printed(file.Cell(row, column.Column));
+                IEnumerable<object> values = line.Named.Select(Library.Find).OfType<object>().Where(v => v.GetType().Name == column.Type);
+                foreach ((string property, decimal held) in values.SelectMany(v => column.Properties.SelectMany(p => Library.Figures(v, p).Select(h => (p, h)))))
+                {
+                    decimal[] near = [.. printed.Where(p => FigureColumn.Is(p, held))];
+                    if (near.Length > 0 && !near.Contains(held))
+                    {
+                        found.Add(string.Create(CultureInfo.InvariantCulture, $"{column.Type} {property}: {near[0]} {held / 1.000000000000m}"));
+                    }
+                }
+            }
+        }
+
+        Assert.Equal(Finer.Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_fork_of_memory_is_usually_as_long_as_its_row_says_and_no_more()
+    {
+        int rows = 0;
+        FactFile file = FactFile.All.Single(f => f.Name == "shock-fork-axle-crown.csv");
+        foreach ((CoverageLine line, string[] row) in CoverageTests.LinesOf(file).Where(l => decimal.TryParse(file.Cell(l.Row, "tolerance_mm"), CultureInfo.InvariantCulture, out _)))
+        {
+            decimal middle = decimal.Parse(file.Cell(row, "axle_crown_mm"), CultureInfo.InvariantCulture);
+            decimal off = decimal.Parse(file.Cell(row, "tolerance_mm"), CultureInfo.InvariantCulture);
+            foreach (object value in line.Named.Select(Library.Find).OfType<object>().Where(v => v.GetType().Name == "ForkClass"))
+            {
+                rows++;
+                Assert.True(
+                    Library.Figures(value, "LeastAxleToCrown").SequenceEqual([middle - off]) && Library.Figures(value, "MostAxleToCrown").SequenceEqual([middle + off]),
+                    $"{line}: {middle} to {off}, {string.Join(" to ", Library.Figures(value, "LeastAxleToCrown").Concat(Library.Figures(value, "MostAxleToCrown")))}");
+            }
+        }
+
+        Assert.True(rows > 20, $"{rows} rows");
+    }
+}
