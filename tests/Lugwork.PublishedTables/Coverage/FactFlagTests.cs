@@ -9,7 +9,6 @@ public sealed class FactFlagTests
     [InlineData("bb-shells.csv", "asymmetric", "ShellFamily", "IsAsymmetric", "yes", "no")]
     [InlineData("hubs-old.csv", "position", "HubStandard", "IsRear", "rear", "front")]
     [InlineData("headset-codes.csv", "positions", "HeadsetCup", "IsUpper", "upper", "lower")]
-    [InlineData("tyres-rims-size-labels.csv", "ambiguous", "TyreLabel", "IsDoubtful", "yes", "no")]
     public void A_word_of_a_row_is_a_property_of_its_values(string name, string column, string type, string property, string yes, string no)
     {
         FactFile file = FactFile.All.Single(f => f.Name == name);
