@@ -46,8 +46,11 @@ internal sealed class Baseline
         return baseline;
     }
 
-    /// <summary>The tests that come by a change, the likeliest to find it soon first: what came by itself or found another in its file; of these the quick ones, and more so if they found more or are of its area.</summary>
-    public IEnumerable<(string Name, int Milliseconds)> For(int number, Place place, Dictionary<string, int> finders)
+    /// <summary>A test that found so many changes, wherever, is among the likely ones everywhere: such are those of keys, codes and printed figures.</summary>
+    private const int OftenFound = 3;
+
+    /// <summary>The tests that come by a change, the likeliest to find it soon first: what came by itself, found another in its file or many elsewhere; of these the quick ones, and more so if they found more or are of its area.</summary>
+    public IEnumerable<(string Name, int Milliseconds)> For(int number, Place place, Finders finders)
     {
         if (!_by.TryGetValue(number, out List<int>? direct))
         {
@@ -57,8 +60,8 @@ internal sealed class Baseline
         // What a table is made of is come by once, by the first test of a class; every other test of the class may read it.
         HashSet<int> itself = [.. direct];
         return direct.SelectMany(d => _ofClass[_tests[d].Class]).Distinct()
-            .OrderBy(t => itself.Contains(t) || finders.ContainsKey(_tests[t].Name) ? 0 : 1)
-            .ThenBy(t => (_tests[t].Milliseconds + 20.0) / (1 + finders.GetValueOrDefault(_tests[t].Name)) / (_tests[t].Class.Contains("." + place.Area + ".", StringComparison.Ordinal) ? 4 : 1))
+            .OrderBy(t => itself.Contains(t) || finders.InFile(_tests[t].Name) > 0 || finders.Anywhere(_tests[t].Name) >= OftenFound ? 0 : 1)
+            .ThenBy(t => (_tests[t].Milliseconds + 20.0) / (1 + finders.InFile(_tests[t].Name) + (finders.Anywhere(_tests[t].Name) / 4.0)) / (_tests[t].Class.Contains("." + place.Area + ".", StringComparison.Ordinal) ? 4 : 1))
             .ThenBy(t => _tests[t].Name, StringComparer.Ordinal)
             .Select(t => (_tests[t].Name, _tests[t].Milliseconds));
     }

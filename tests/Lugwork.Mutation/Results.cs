@@ -31,13 +31,15 @@ internal sealed class Results
 
     public string? How(Place place) => _told.TryGetValue(place.Name, out (string How, string Test) told) ? told.How : null;
 
-    /// <summary>How often each test found a change of a file.</summary>
-    public Dictionary<string, int> Finders(string path) =>
-        _told.Where(t => IsFound(t.Value.How) && t.Key.StartsWith(path + ":", StringComparison.Ordinal)).GroupBy(t => t.Value.Test).ToDictionary(g => g.Key, g => g.Count());
+    /// <summary>How often each test found a change, in a file and anywhere.</summary>
+    public Finders Finders(string path) => new(Count(path + ":"), Count(""));
 
     public void Tell(Place place, string how, string test, TimeSpan took)
     {
         _told[place.Name] = (how, test);
         File.AppendAllText(_file, string.Create(CultureInfo.InvariantCulture, $"{place.Name}\t{how}\t{test}\t{took.TotalSeconds:0.0}\n"));
     }
+
+    private Dictionary<string, int> Count(string start) =>
+        _told.Where(t => IsFound(t.Value.How) && t.Key.StartsWith(start, StringComparison.Ordinal)).GroupBy(t => t.Value.Test).ToDictionary(g => g.Key, g => g.Count());
 }

@@ -9,7 +9,7 @@ internal sealed class TestBench : IDisposable
     /// <summary>What is loaded once: it takes long to start, and keeps nothing of what it was asked.</summary>
     private static readonly string[] _shared = ["xunit", "FsCheck", "FSharp", "UnitsNet"];
 
-    private readonly AssemblyLoadContext _alone = new("bench", isCollectible: true);
+    private readonly Bench _alone;
     private readonly Dictionary<string, Assembly> _tests = [];
     private readonly bool[] _seen;
 
@@ -17,8 +17,7 @@ internal sealed class TestBench : IDisposable
     /// <param name="number">The change that is on; -1 for none.</param>
     public TestBench(string[] folders, int number)
     {
-        _alone.Resolving += (context, name) => folders.Select(f => Path.Combine(f, name.Name + ".dll")).Where(File.Exists)
-            .Select((_shared.Any(s => name.Name!.StartsWith(s, StringComparison.Ordinal)) ? AssemblyLoadContext.Default : context).LoadFromAssemblyPath).FirstOrDefault();
+        _alone = new(folders);
         Type mutant = _alone.LoadFromAssemblyPath(Path.Combine(folders[0], "Lugwork.dll")).GetType("Lugwork.Mutant", throwOnError: true)!;
         mutant.GetField("On", BindingFlags.Static | BindingFlags.NonPublic)!.SetValue(null, number);
         _seen = (bool[])mutant.GetField("Seen", BindingFlags.Static | BindingFlags.NonPublic)!.GetValue(null)!;
@@ -61,4 +60,12 @@ internal sealed class TestBench : IDisposable
     }
 
     public void Dispose() => _alone.Unload();
+
+    /// <summary>Looks beside the tests before it asks the process: what keeps a register, such as of schemas, is never shared.</summary>
+    private sealed class Bench(string[] folders) : AssemblyLoadContext("bench", isCollectible: true)
+    {
+        protected override Assembly? Load(AssemblyName name) => _shared.Any(s => name.Name!.StartsWith(s, StringComparison.Ordinal))
+            ? null
+            : folders.Select(f => Path.Combine(f, name.Name + ".dll")).Where(File.Exists).Select(LoadFromAssemblyPath).FirstOrDefault();
+    }
 }

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Diagnostics;
 using System.Globalization;
 using System.Reflection;
 using FsCheck;
@@ -17,8 +18,9 @@ internal static class TestRun
     public static IEnumerable<MethodInfo> Of(Type type) =>
         type.GetMethods().Where(m => m.GetCustomAttribute<FactAttribute>() is { Skip: null }).OrderBy(m => m.Name, StringComparer.Ordinal);
 
-    /// <summary>Throws what the test throws.</summary>
-    public static void Run(MethodInfo method, int cases)
+    /// <summary>Throws what the test throws. Of a theory so many rows are run, or as many as take so long.</summary>
+    /// <returns>The row to go on with; -1 where there is none.</returns>
+    public static int Run(MethodInfo method, int cases, int from = 0, int to = int.MaxValue, long milliseconds = long.MaxValue)
     {
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
         CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
@@ -28,17 +30,31 @@ internal static class TestRun
             Config config = Config.QuickThrowOnFailure.WithMaxTest(Math.Min(law.MaxTest, cases)).WithQuietOnSuccess(true).WithArbitrary(law.Arbitrary ?? [])
                 .WithReplay(FSharpOption<Replay>.Some(new Replay(new Rnd(20, 27), FSharpOption<int>.None)));
             Check.Method(config, method, self is null ? FSharpOption<object>.None : FSharpOption<object>.Some(self));
-            return;
+            return -1;
         }
 
+        long start = Stopwatch.GetTimestamp();
+        int at = -1;
         foreach (object?[] row in Rows(method))
         {
+            if (++at < from)
+            {
+                continue;
+            }
+
+            if (at >= to || (at > from && Stopwatch.GetElapsedTime(start).TotalMilliseconds >= milliseconds))
+            {
+                return at;
+            }
+
             object? said = method.Invoke(self, BindingFlags.DoNotWrapExceptions, null, method.ResolveMethodArguments(row), null);
             if (said is Task task)
             {
                 task.GetAwaiter().GetResult();
             }
         }
+
+        return -1;
     }
 
     private static IEnumerable<object?[]> Rows(MethodInfo method)

@@ -7,6 +7,9 @@ namespace Lugwork.Mutation;
 /// <summary>The process that runs tests, asked line by line: it is ended and started again where a change never comes to an end or brings it down.</summary>
 internal static class Worker
 {
+    /// <summary>Rows of a theory that take so many milliseconds are one test.</summary>
+    private const long OneTest = 500;
+
     public static int Serve(string[] folders, int cases)
     {
         TestBench.Share(folders);
@@ -51,27 +54,42 @@ internal static class Worker
     private static void Watch(string[] folders, string name, HashSet<string> without, int cases, TextWriter said)
     {
         using TestBench bench = new(folders, -1);
-        foreach (MethodInfo method in TestRun.Of(bench.Class(name)).Where(m => !without.Contains(m.Name)))
+        foreach (MethodInfo method in TestRun.Of(bench.Class(name)))
         {
-            said.WriteLine("at\t" + method.Name);
-            said.Flush();
-            long start = Stopwatch.GetTimestamp();
-            string how = "passed";
-            try
+            // A long theory is several tests, each of some rows: of one that goes through all joints a change is seen by few.
+            for (int from = 0, next; from >= 0 && !without.Contains(Named(method, from, -1)); from = next)
             {
-                TestRun.Run(method, cases);
-            }
-            catch (Exception e)
-            {
-                how = "failed " + (e.InnerException ?? e).Message.ReplaceLineEndings(" ").Replace('\t', ' ');
-            }
+                said.WriteLine("at\t" + Named(method, from, -1));
+                said.Flush();
+                TimeSpan start = Spent();
+                string how = "passed";
+                next = -1;
+                try
+                {
+                    next = TestRun.Run(method, cases, from, milliseconds: OneTest);
+                }
+                catch (Exception e)
+                {
+                    how = "failed " + (e.InnerException ?? e).Message.ReplaceLineEndings(" ").Replace('\t', ' ');
+                }
 
-            long milliseconds = (long)Stopwatch.GetElapsedTime(start).TotalMilliseconds;
-            said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{method.Name}\t{milliseconds}\t{how}\t{string.Join(' ', bench.Seen())}"));
+                long milliseconds = (long)(Spent() - start).TotalMilliseconds;
+                said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Named(method, from, next)}\t{milliseconds}\t{how}\t{string.Join(' ', bench.Seen())}"));
+            }
         }
 
         said.WriteLine("end");
     }
+
+    /// <summary>What this process was given of the machine.</summary>
+    private static TimeSpan Spent()
+    {
+        using Process self = Process.GetCurrentProcess();
+        return self.TotalProcessorTime;
+    }
+
+    private static string Named(MethodInfo method, int from, int next) =>
+        from == 0 && next < 0 ? method.Name : string.Create(CultureInfo.InvariantCulture, $"{method.Name}#{from}-{(next < 0 ? "" : next)}");
 
     /// <summary>The tests in turn until one fails, each told before it runs.</summary>
     private static string Run(string[] folders, int number, ReadOnlySpan<string> tests, int cases, TextWriter said)
@@ -84,7 +102,12 @@ internal static class Worker
             int dot = test.LastIndexOf('.');
             try
             {
-                TestRun.Run(TestRun.Of(bench.Class(test[..dot])).First(m => m.Name == test[(dot + 1)..]), cases);
+                string[] words = test[(dot + 1)..].Split('#', '-');
+                TestRun.Run(
+                    TestRun.Of(bench.Class(test[..dot])).First(m => m.Name == words[0]),
+                    cases,
+                    words.Length > 1 ? int.Parse(words[1], CultureInfo.InvariantCulture) : 0,
+                    words.Length > 1 && words[2].Length > 0 ? int.Parse(words[2], CultureInfo.InvariantCulture) : int.MaxValue);
             }
             catch (Exception)
             {

@@ -181,7 +181,7 @@ public sealed class CoverageTests
         None(faults);
     }
 
-    private static IEnumerable<(CoverageLine Line, string[] Row)> LinesOf(FactFile file)
+    internal static IEnumerable<(CoverageLine Line, string[] Row)> LinesOf(FactFile file)
     {
         Dictionary<string, string[]> rows = file.Rows.ToDictionary(r => CoveragePage.AsWritten(r[0]));
         return CoveragePage.Lines.Where(l => l.File == file.Name).SelectMany(l => CoveragePage.RowsOf(l, file).Select(id => (l, rows[id])));

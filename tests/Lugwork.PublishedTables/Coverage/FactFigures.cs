@@ -42,8 +42,8 @@ internal sealed partial record FigureColumn(string File, string Column, string T
         _ => held.Length > 0 && printed.All(p => held.Min() <= p && p <= held.Max()),
     };
 
-    // Half a unit of the last printed decimal, whichever way it was rounded.
-    private static bool Is(decimal printed, decimal held) => Math.Abs(printed - held) <= new decimal(5, 0, 0, false, (byte)(printed.Scale + 1));
+    /// <summary>Half a unit of the last printed decimal, whichever way it was rounded.</summary>
+    public static bool Is(decimal printed, decimal held) => Math.Abs(printed - held) <= new decimal(5, 0, 0, false, (byte)(printed.Scale + 1));
 
     private static decimal Parsed(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
 
@@ -110,6 +110,8 @@ internal static class FactFigures
         Same("drivetrain-freehubs.csv", "splines", "FreehubBody", "Splines"),
         Printed("drivetrain-freehubs.csv", "smallest_sprocket", "FreehubBody", "FewestTeeth"),
         Printed("drivetrain-front-chainline.csv", "chainline_mm", "FrontChainline", "Least", "Most"),
+        Printed("drivetrain-front-chainline.csv", "rings", "FrontChainline", "LeastRings", "MostRings"),
+        Printed("drivetrain-front-chainline.csv", "goes_with_old_mm", "FrontChainline", "RearEndsMillimetres"),
         Printed("drivetrain-front-derailleur-mounts.csv", "dimension", "FrontDerailleurMount", "Tube", "BoltSpacing"),
         Printed("drivetrain-front-derailleur-mounts.csv", "dimension", "FrontCapacity", "Teeth"),
         Printed("drivetrain-pedals-cranks.csv", "value", "QFactorClass", "Least", "Most"),

@@ -71,7 +71,7 @@ public sealed class GearTests
         {
             Assert.Same(hub, InternalHub.Find(hub.Key.ToLowerInvariant()));
             Assert.Equal(hub.Ratios.OrderBy(r => r.Value), hub.Ratios);
-            Assert.True(!hub.IsWhole || hub.Ratios.Length == hub.Speeds, hub.ToString());
+            Assert.Equal(hub.IsWhole, hub.Ratios.Length == hub.Speeds);
             Assert.Equal(hub.IsWhole, hub.RangePercent is not null);
         });
         Assert.Equal(526.6, InternalHub.Find("14")!.RangePercent!.Value, 1);

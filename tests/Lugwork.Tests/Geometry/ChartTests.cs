@@ -37,6 +37,18 @@ public sealed class ChartTests
     }
 
     [Fact]
+    public void What_is_not_known_contradicts_nothing()
+    {
+        FrameChart[] parts = [new() { Reach = Mm(455) }, new() { Wheelbase = Mm(1_200), Chainstay = Mm(432) }, Trail with { RearRadius = null, FrontRadius = null }, Trail with { HeadAngle = null }];
+        foreach (ChartReading reading in parts.Select(p => p.Solve()))
+        {
+            Assert.Null(reading.Frame);
+            Assert.NotEmpty(reading.Missing);
+            Assert.Empty(reading.Disagreements);
+        }
+    }
+
+    [Fact]
     public void A_gap_below_a_tenth_is_told_with_the_digits_that_show_it()
     {
         ChartDisagreement found = Assert.Single((Printed(Drawn) with { Wheelbase = Drawn.Wheelbase + Mm(0.004) }).Solve().Disagreements, d => d.Figure == FrameFigure.Wheelbase);

@@ -96,6 +96,11 @@ public sealed class ShockAndForkTests
 
         Assert.Equal(54, ShockMount.Trunnion.Width!.Value.Millimeters);
         Assert.Null(ShockMount.Eyelet.Width);
+        Assert.Equal(10, ShockMount.Trunnion.Screw!.Value.Millimeters);
+        Assert.Null(ShockMount.Eyelet.Screw);
+        Assert.Equal(Sources.Memory, ShockMount.Trunnion.WidthSource);
+        Assert.Null(ShockMount.Eyelet.WidthSource);
+        Assert.Null(ShockMount.Eyelet.Caution);
         Assert.NotNull(ShockMount.Trunnion.Caution);
     }
 
@@ -128,5 +133,21 @@ public sealed class ShockAndForkTests
         Assert.Equal("1 eyelet;2 trunnion", string.Join(';', ShockMount.All.Select(v => $"{v.FitCode} {v.FitKey}")));
         Assert.Equal("1 12.7;2 12", string.Join(';', ShockBush.All.Select(v => $"{v.FitCode} {v.FitKey}")));
         Assert.Equal(22_200_800, ShockHardware.Parse("22.2x8", null).FitCode);
+    }
+
+    [Fact]
+    public void A_fork_has_the_travel_that_its_key_says()
+    {
+        foreach (ForkClass fork in ForkClass.All)
+        {
+            string last = fork.FitKey.Split('-')[^1];
+            double? said = double.TryParse(last, System.Globalization.CultureInfo.InvariantCulture, out double millimetres) ? millimetres : null;
+            Assert.Equal(fork.IsSuspension ? said : null, fork.IsSuspension ? fork.Travel.Millimeters : null);
+            Assert.Equal(fork.IsSuspension ? null : said, fork.CorrectedFor?.Millimeters);
+            Assert.Equal(fork.IsSuspension, fork.Crown is not null);
+            Assert.Equal(fork.FitKey.Contains("dual", StringComparison.Ordinal), fork.Crown == CrownType.Dual);
+            Assert.Equal(fork.LeastPublished is null, fork.PublishedSource is null);
+            Assert.True(fork.LeastPublished <= fork.MostPublished || fork.LeastPublished is null, fork.FitKey);
+        }
     }
 }
