@@ -21,6 +21,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
     /// <summary>And of the seventh.</summary>
     private const int SeventhRead = 97;
 
+    /// <summary>And of the eighth.</summary>
+    private const int EighthRead = 97;
+
+    /// <summary>And of the ninth.</summary>
+    private const int NinthRead = 97;
+
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
 
@@ -59,6 +65,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     [Fact]
     public void The_seventh_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Seventh.RunLines, SeventhRead);
+
+    [Fact]
+    public void The_eighth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Eighth.RunLines, EighthRead);
+
+    [Fact]
+    public void The_ninth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Ninth.RunLines, NinthRead);
 
     [Fact]
     public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 89);

@@ -34,6 +34,12 @@ internal sealed class SpecCorpus
     /// <summary>A seventh open set of lines, weighted to where reading is weakest.</summary>
     public static SpecCorpus Seventh => new("seventh");
 
+    /// <summary>An eighth open set of lines, of the kind that spec pages and exports have.</summary>
+    public static SpecCorpus Eighth => new("eighth");
+
+    /// <summary>A ninth open set of lines, as in forums, advertisements and mechanics' notes.</summary>
+    public static SpecCorpus Ninth => new("ninth");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];
