@@ -79,6 +79,7 @@ internal static class ItemCutter
         }
 
         Numbers(items);
+        Headings.Mend(items);
         return items;
     }
 
@@ -214,6 +215,21 @@ internal static class ItemCutter
         if (at < tokens.Count && tokens[at].Is('"') && IsClosingQuote(tokens, at))
         {
             return at;
+        }
+
+        // "9f.": the German word for speeds cut short. "30e": a price.
+        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (at + 1 >= tokens.Count || tokens[at + 1].Kind == SpecTokenKind.Sign))
+        {
+            number.Unit = "speed";
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
+        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "e", Glued: true } && number.Value is >= 15 and <= 5000 && number.Value == decimal.Truncate(number.Value) && !(at + 1 < tokens.Count && tokens[at + 1].Glued && tokens[at + 1].Kind != SpecTokenKind.Sign) && number.Value is not (559 or 571 or 584 or 590 or 622))
+        {
+            number.Unit = "other";
+            number.End = tokens[at].End;
+            return at + 1;
         }
 
         // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.

@@ -38,7 +38,7 @@ internal sealed partial class LineScan
             return false;
         }
 
-        if ((_items[i].IsInch && _items[i].Value is 24 or 26 or 27.5m or 28 or 29) || (_items[i].Value >= 120 && Clause(i, "t:rotor")) || (_slot == Slot.Frame && (TopicOf(i) is "t:steerer" || (IsSteererInch(i) && Values.ContainsKey("headTubeUpper") && (Clause(i, "t:headset") || HasMark(i, "m:threadless") || Clause(i, "t:headtube"))))))
+        if ((_items[i].IsInch && _items[i].Value is 24 or 26 or 27.5m or 28 or 29) || (_items[i].Value >= 120 && Clause(i, "t:rotor")) || (_slot == Slot.Frame && (TopicOf(i) is "t:steerer" || (IsSteererInch(i) && Values.ContainsKey("headTubeUpper") && (Values.ContainsKey("headTubeLower") || Clause(i, "t:headset") || HasMark(i, "m:threadless") || Clause(i, "t:headtube"))))))
         {
             return true;
         }
@@ -82,7 +82,7 @@ internal sealed partial class LineScan
             "saddle" => item.Value >= 100,
             "grips" => item.Value >= 60 || (i > 0 && _items[i - 1].Is("m:outside")),
             "pedals" => item.Value is 14 or 15 or >= 60,
-            "frontThruAxle" or "rearThruAxle" => item.Value < 40 && item.Unit == "mm" && Values.ContainsKey("thread") && !Joins(i),
+            "frontThruAxle" or "rearThruAxle" => item.Value < 40 && item.Unit == "mm" && (Values.ContainsKey("thread") || item.Value is 12 or 15 or 20) && !Joins(i),
             "frontTyre" or "rearTyre" => item.Value <= 12 && item.Unit == "mm" && !Joins(i),
             "frontTubelessValve" or "rearTubelessValve" => item.Value < 15,
             "frontAxleNuts" or "rearAxleNuts" => item.Value is >= 13 and <= 19 && item.Value == decimal.Truncate(item.Value),
@@ -127,7 +127,7 @@ internal sealed partial class LineScan
     /// <summary>A label in inches or of the 700 kind beside an ISO size that is one of those it is printed on.</summary>
     private bool IsLabelBesideSize(int i)
     {
-        LineFinding? size = Values.GetValueOrDefault("size") ?? Values.GetValueOrDefault("largestRearTyre") ?? Values.GetValueOrDefault("largestFrontTyre") ?? Values.GetValueOrDefault("beadSeat") ?? Values.GetValueOrDefault("seat");
+        LineFinding? size = Values.GetValueOrDefault("size") ?? Values.GetValueOrDefault("largestRearTyre") ?? Values.GetValueOrDefault("largestFrontTyre") ?? Values.GetValueOrDefault("beadSeat") ?? Values.GetValueOrDefault("seat") ?? Values.GetValueOrDefault("rearBosses") ?? Values.GetValueOrDefault("frontBosses");
         if (size is null)
         {
             return false;
@@ -149,7 +149,7 @@ internal sealed partial class LineScan
         string seat = size.Key[(size.Key.LastIndexOf('-') + 1)..];
         decimal of = _items[start].Value;
         bool slashed = start == i && _items[start].Value is 26 or 27.5m or 28 or 29 or 700 or 650 && ((i + 1 < _items.Count && _items[i + 1].IsSign('/') && !_items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign('/') && !_items[i].Glued) || (i > 0 && _items[i - 1].IsSign('(')));
-        bool label = slashed || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
+        bool label = slashed || (start == i && _items[start].Value is 700 or 650 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" or "b" }) || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
         bool chained = IsDashed(start) || (IsDashed(i) && !(start < i && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[i].Value is > 1 and < 5));
         return label && !chained && _items[start].Unit is "" or "in" && (!_items[start].IsFraction || _items[start].Value == 12.5m) && seat switch
         {

@@ -61,7 +61,15 @@ internal sealed partial class LineScan
         {
             Together("SS-short", body, single);
         }
-        else if (!Values.ContainsKey("thread") && body < 0 && Freewheel() is >= 0 and int screwed)
+        else if (body >= 0 && Anywhere("m:onesprocket") is >= 0 and int sprocket && Math.Abs(_items[sprocket].Clause - _items[body].Clause) <= 1 && Anywhere("m:bmx") < 0 && _items[body].Text is not ("driver" or "mitnehmer" or "antreiber" or "entraineur" or "arrastre" or "trascinatore" or "meenemer"))
+        {
+            Together("SS-short", body, sprocket);
+        }
+        else if (Anywhere("v:CassettePattern=3-lug") is >= 0 and int three)
+        {
+            Keep("body", "IGH-3lug", three, three);
+        }
+        else if (!Values.ContainsKey("thread") && (body < 0 || _items[body].Text is "roue" or "rueda" or "ruota") && Freewheel() is >= 0 and int screwed)
         {
             Keep("body", "FW-thread", screwed, screwed);
         }
@@ -74,7 +82,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (_items[i].Is("v:CassettePattern=freewheel") && !Negated(i) && (_items[i].IsFraction || _items[i].Text.StartsWith("schraub", StringComparison.Ordinal) || Clause(i, "t:thread") || HasMark(i, "m:threaded")))
+            if (_items[i].Is("v:CassettePattern=freewheel") && !Negated(i) && (_items[i].IsFraction || _items[i].Text.StartsWith("schraub", StringComparison.Ordinal) || _items[i].Text.StartsWith("schroef", StringComparison.Ordinal) || Clause(i, "t:thread") || HasMark(i, "m:threaded")))
             {
                 return i;
             }
@@ -111,7 +119,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i].Unit == "mm" && _items[i].Value is (>= 34.9m and <= 35m) or (>= 36.7m and <= 36.8m) && !Joins(i) && TopicOf(i) is "" or "t:length" or "t:freehub" or "n:width")
+            if (Free(i) && _items[i].Unit == "mm" && _items[i].Value is 31 or (>= 34.9m and <= 35m) or (>= 36.7m and <= 36.8m) && !Joins(i) && TopicOf(i) is "" or "t:length" or "t:freehub" or "n:width")
             {
                 if (found >= 0)
                 {
@@ -129,6 +137,6 @@ internal sealed partial class LineScan
 
         (first, last) = (Math.Min(first, found), Math.Max(last, found));
         _items[found].Used = true;
-        return _items[found].Value < 36 ? "HG-M" : "HG-L";
+        return _items[found].Value < 32 ? "HG-S" : _items[found].Value < 36 ? "HG-M" : "HG-L";
     }
 }

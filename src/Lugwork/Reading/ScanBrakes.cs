@@ -14,6 +14,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (item.Is("m:is") && i + 1 < _items.Count && (_items[i + 1].Is("m:pm") || _items[i + 1].Is("m:fm")))
+            {
+                // "The mount is PM180": a verb.
+                continue;
+            }
+
             if (item.Is("m:is"))
             {
                 bool named = item.End - item.Start > 2 && !(i > 0 && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Clause == item.Clause);
@@ -116,14 +122,36 @@ internal sealed partial class LineScan
     /// <summary>"Flat mount, 160 mm": the figure that is all of the next clause, in a line about nothing but the mount.</summary>
     private int RotorAlone(int mark, bool post)
     {
-        if (_items.Count > 12 || _items.Count(i => i.IsNumber) != 1)
+        if (_items.Count > 14 || _items.Count(i => i.IsNumber) != 1)
         {
             return -1;
         }
 
         int size = _items.FindIndex(i => i.IsNumber);
+        if (size > mark && size <= mark + 5 && MountSize(size, post) && _items[size].Clause <= _items[mark].Clause + 1 && Anywhere("m:max") < 0 && Anywhere("m:or") < 0 && IsNativeSize(size))
+        {
+            return size;
+        }
+
         bool whole = size > mark && size <= mark + 3 && MountSize(size, post) && _items[size].Unit == "mm" && IsAloneInClause(size) && Anywhere("m:max") < 0 && Anywhere("t:rotor") < 0;
         return whole ? size : -1;
+    }
+
+    /// <summary>"160 mm rotor direct", "140er direkt ohne Adapter", "de 160", "160 native": small words, and one of them says that the mount is made for the rotor.</summary>
+    private bool IsNativeSize(int size)
+    {
+        bool native = false;
+        foreach (SpecItem item in Clauses(_items[size].Clause))
+        {
+            bool own = item.Kind == SpecTokenKind.Word && item.Text is "direct" or "direkt" or "directo" or "diretto" or "native" or "nativ" or "natif" or "nativo" or "nativa";
+            native |= own || (item.Kind == SpecTokenKind.Word && item.Text is "de" or "da" or "van" or "von");
+            if (item != _items[size] && item.Kind == SpecTokenKind.Word && !own && !item.Is("m:nothing") && !item.Is("t:rotor") && !item.Is("m:fm") && !item.Is("m:pm") && item.Text is not ("de" or "da" or "van" or "von" or "er" or "mm"))
+            {
+                return false;
+            }
+        }
+
+        return native;
     }
 
     private bool MountSize(int j, bool post) =>

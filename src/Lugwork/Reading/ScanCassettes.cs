@@ -36,6 +36,7 @@ internal sealed partial class LineScan
             [11] when road && !off => "HG-L",
             _ when road && !off && speeds.Contains(11) && speeds.TrueForAll(s => s is >= 8 and <= 11) => "HG-L",
             [12] when road && !off => "HG-L2",
+            [10] when IsOnly(first, last) => "HG-10only",
             _ => "",
         };
         if (key.Length > 0)
@@ -55,8 +56,37 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"10-speed only", "nur 10-fach": a word against the figure that rules the others out.</summary>
+    private bool IsOnly(int first, int last)
+    {
+        for (int i = first; i <= last + 2 && i < _items.Count; i++)
+        {
+            if (i >= 0 && _items[i].Kind == SpecTokenKind.Word && Math.Abs(_items[i].Clause - _items[last].Clause) <= 1
+                && _items[i].Text is "only" or "nur" or "uniquement" or "seulement" or "exclusivement" or "solo" or "solamente" or "unicamente" or "soltanto" or "alleen" or "enkel" or "uitsluitend" or "ausschliesslich" or "exclusively")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"HG cassette, 7 sprockets": a number of sprockets is one of speeds.</summary>
+    private void NumberSprockets()
+    {
+        for (int i = 0; i + 1 < _items.Count; i++)
+        {
+            if (_items[i] is { IsNumber: true, Unit: "", IsFraction: false, Value: >= 5 and <= 13 } && _items[i].Value == decimal.Truncate(_items[i].Value)
+                && _items[i + 1].Text is "sprockets" or "ritzel" or "ritzeln" or "pignons" or "pinones" or "pignoni" or "tandwielen" or "kransjes" or "cogs")
+            {
+                _items[i].Unit = "speed";
+            }
+        }
+    }
+
     private void ReadCassette()
     {
+        NumberSprockets();
         ReadWheelThreadOf("thread");
         if (_items.Exists(i => i.Is("v:CassettePattern=fixed-sprocket") || i.Is("v:CassettePattern=3-lug") || i.Is("v:FreehubBody=IGH-3lug") || i.Is("m:single")))
         {

@@ -38,6 +38,12 @@ internal sealed partial class LineScan
             }
 
             string cup = _items[i].Text.ToUpperInvariant() + _items[at].Text;
+            if (HeadsetCup.Find(cup) is null && _items[i].Text == "is" && !_items[at].Glued && last == at)
+            {
+                // "The head tube is 44": a verb.
+                continue;
+            }
+
             if (HeadsetCup.Find(cup) is null)
             {
                 Refuse(_slot == Slot.Frame ? "headTubeUpper" : "upperCup", i, last, "no cup has this bore");

@@ -68,6 +68,11 @@ internal sealed partial class LineScan
             SpecItem item = _items[i];
             if (item.Kind == SpecTokenKind.Sign)
             {
+                if (IsQuestion(i))
+                {
+                    continue;
+                }
+
                 if ((item.Text[0] is '?' or '~' or '\u2248' or '\u00B1' && ReadAround(item.Clause, 1)) || (item.Text[0] is '<' or '>' or '\u2264' or '\u2265' && i + 1 < _items.Count && _items[i + 1].IsNumber && !(i > 0 && _items[i - 1].IsNumber)))
                 {
                     Several("", [], i, i, "a sign makes the figure doubtful");
@@ -95,7 +100,12 @@ internal sealed partial class LineScan
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             // A length may be measured; a size by its name may not.
-            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name == nameof(Dimension));
+            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name == nameof(Dimension) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
+            {
+                return null;
+            }
+
             return ReadAround(item.Clause, isShort ? 1 : 0) && !measured ? "a word makes it doubtful" : null;
         }
 
@@ -138,11 +148,55 @@ internal sealed partial class LineScan
                 return null;
             }
 
+            // "Bore of the seat tube", "or it hits the stay": the English word, and what happens otherwise.
+            if ((item.Text == "of" && i > 0 && i + 1 < _items.Count && (_items[i - 1].Is("m:inside") || _items[i - 1].Is("m:outside")) && _items[i + 1].IsTopic) || (i + 1 < _items.Count && OpensConsequence(i + 1)))
+            {
+                return null;
+            }
+
             bool opens = i == 0 || _items[i - 1].Clause != item.Clause || _items[i - 1].Kind == SpecTokenKind.Sign;
             return _read.Contains(item.Clause) || (opens && _read.Contains(item.Clause - 1)) ? "the line offers several" : null;
         }
 
         return null;
+    }
+
+    /// <summary>A pronoun, and behind it in its clause neither a figure nor a word for a value: no alternative.</summary>
+    private bool OpensConsequence(int from)
+    {
+        if (_items[from].Text is not ("it" or "you" or "else" or "otherwise" or "se" or "es" or "ca" or "cela" or "il" or "het" or "anders"))
+        {
+            return false;
+        }
+
+        for (int j = from; j < _items.Count && j < from + LongestClause && _items[j].Clause == _items[from].Clause; j++)
+        {
+            if (_items[j].IsNumber || (!_items[j].Terms.IsEmpty && _items[j].Terms[0][0] == 'v'))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>"Bars? 31.8 only": a question behind a word, before which nothing was read, and its answer.</summary>
+    private bool IsQuestion(int i)
+    {
+        if (i == 0 || _items[i - 1].Kind != SpecTokenKind.Word || i + 1 >= _items.Count || _items[i + 1].Glued || _items[i].Text[0] != '?' || !_items[i].Glued)
+        {
+            return false;
+        }
+
+        for (int j = 0; j < i; j++)
+        {
+            if (_items[j].IsNumber || (!_items[j].Terms.IsEmpty && _items[j].Terms[0][0] == 'v') || _items[j].IsSign('?'))
+            {
+                return false;
+            }
+        }
+
+        return !_items.Exists(o => o != _items[i] && o.IsSign('?'));
     }
 
     /// <summary>A value was read in the clause, and from words without a figure.</summary>

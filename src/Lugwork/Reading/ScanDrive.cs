@@ -71,13 +71,17 @@ internal sealed partial class LineScan
 
                 Take(field, _items[i].Value == 35 ? "34.9" : _items[i].Text, i, i, _items[i].Value == 35 ? "35 was taken as 34.9" : "");
             }
+            else if (Free(i) && needTopic && IsBandApart(i))
+            {
+                Take(field, _items[i].IsFraction || _items[i].IsInch ? _items[i].Text + " in band" : _items[i].Text, i, i);
+            }
             else if (Free(i) && context && _items[i].IsFraction && HasMark(i, "m:band"))
             {
                 Take(field, _items[i].Text + " in band", i, i);
             }
         }
 
-        Words("FrontDerailleurMount", field, i => (!needTopic || Clause(i, "t:frontmech") || _items[i].IsFraction) && !Clause(i, "t:hanger") && !(needTopic && _items[i].Terms.Length > 0 && _items[i].Text is "s1" or "s2" or "s3" && !Clause(i, "t:frontmech")));
+        Words("FrontDerailleurMount", field, i => (!needTopic || Clause(i, "t:frontmech") || _items[i].IsFraction || (_items[i].Text is "hdm" && Anywhere("t:frontmech") >= 0)) && !Clause(i, "t:hanger") && !(needTopic && _items[i].Terms.Length > 0 && _items[i].Text is "s1" or "s2" or "s3" && !Clause(i, "t:frontmech")));
         if (!Values.ContainsKey(field) && Anywhere("t:frontmech") is >= 0 and int mech)
         {
             DirectApart(field, mech);
@@ -85,6 +89,23 @@ internal sealed partial class LineScan
 
         Settle(field);
     }
+
+    /// <summary>"Front mech: band-on, 1 3/8 (34.9) tube": the one size of a band in a line about a front derailleur and nothing else.</summary>
+    private bool IsBandApart(int i)
+    {
+        decimal size = BandSize(_items[i]);
+        return size > 0 && Anywhere("m:band") is >= 0 and int band && Anywhere("t:frontmech") is >= 0 and int mech && mech < i && band < i && Math.Abs(_items[band].Clause - _items[mech].Clause) <= 1
+            && _items.TrueForAll(o => !o.IsNumber || BandSize(o) == size) && TopicOf(i) is "" or "t:tube" or "t:seattube" or "t:frontmech" or "t:clamp" or "t:seatclamp";
+    }
+
+    private static decimal BandSize(SpecItem item) => item switch
+    {
+        { IsFraction: false, IsInch: false, Unit: "" or "mm", Value: 28.6m or 31.8m or 34.9m } => item.Value,
+        { Value: 1.125m } => 28.6m,
+        { Value: 1.25m } => 31.8m,
+        { Value: 1.375m } => 34.9m,
+        _ => 0,
+    };
 
     /// <summary>"Clamp-on front mech, 28.6 seat tube": the outside of the tube that the band goes round, the only figure of the line.</summary>
     private bool IsTubeOfBand(int i) =>

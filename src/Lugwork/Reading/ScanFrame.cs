@@ -18,6 +18,7 @@ internal sealed partial class LineScan
         ReadBosses("rearBosses");
         ReadSeatTubeSides();
         ReadSeatTube();
+        LeastInsertion();
         ReadRotorLimit("largestRearRotor");
         ReadRingOfFrame();
         ReadHeadTubeSizes();

@@ -76,6 +76,19 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Stütze mindestens 80 mm einstecken": a least figure in a clause about how far a post goes in.</summary>
+    private void LeastInsertion()
+    {
+        for (int i = 0; i < _items.Count && !Full && !Values.ContainsKey("leastInsertion"); i++)
+        {
+            bool own = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 40 and <= 250 && !JoinsClosely(i) && LimitOf(i) == "m:min" && HasMark(i, "m:min") && !HasMark(i, "m:max");
+            if (own && (Clause(i, "t:insertion") || (Anywhere("t:insertion") >= 0 && Clause(i, "t:post"))) && TopicOf(i) is "t:post" or "t:insertion" or "t:dropper" or "t:seattube" or "")
+            {
+                Length("leastInsertion", i);
+            }
+        }
+    }
+
     /// <summary>The figure of a rotor limit: beside a word for rotors, or "up to" behind the brake mount.</summary>
     private void ReadRotorLimit(string field)
     {

@@ -64,6 +64,13 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.RearWheel && _items[head].Is("t:cassette") && head > 0 && Values.ContainsKey("body") && _items[head - 1].Kind == SpecTokenKind.Word
+            && (_items[head - 1].Text.StartsWith("compat", StringComparison.Ordinal) || _items[head - 1].Text.StartsWith("kompat", StringComparison.Ordinal) || _items[head - 1].Text is "for" or "fits" or "takes"))
+        {
+            // "Compatible cassettes: 8, 9 and 10-speed HG": what its body takes.
+            return;
+        }
+
         if (IsMate(_items[head], mates) || (IsRimOfTyre(head) && Values.ContainsKey("size")))
         {
             return;

@@ -19,7 +19,7 @@ internal sealed partial class LineScan
                 figure |= j >= 0 && j < _items.Count && _items[j].IsNumber && _items[j].Clause == _items[i].Clause;
             }
 
-            int named = -1;
+            int named = _items[i].Is("v:ValveStem=presta") || _items[i].Is("v:ValveStem=schrader") ? i : -1;
             foreach (int j in (ReadOnlySpan<int>)[i - 1, i + 1, i + 2])
             {
                 named = named < 0 && j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (_items[j].Is("v:ValveStem=presta") || _items[j].Is("v:ValveStem=schrader")) ? j : named;
@@ -53,7 +53,7 @@ internal sealed partial class LineScan
     private bool IsCountOfHoles(int i)
     {
         if (_items[i].Unit.Length > 0 || _items[i].IsFraction || _items[i].Value != decimal.Truncate(_items[i].Value) || Joins(i)
-            || !(_namesHoles ??= _items.Exists(o => o.Unit == "holes" || (o.Kind == SpecTokenKind.Word && o.Text is "holes" or "locher" or "loch" or "speichenlocher" or "trous" or "agujeros" or "fori" or "gaten" or "spaakgaten" or "drilling" or "lochzahl"))))
+            || !(_namesHoles ??= _items.Exists(o => o.Unit == "holes" || (o.Kind == SpecTokenKind.Word && o.Text is "holes" or "locher" or "loch" or "speichenlocher" or "trous" or "agujeros" or "fori" or "gaten" or "spaakgaten" or "drilling" or "lochzahl" or "percee" or "perce" or "percage" or "drilled" or "gebohrt" or "gelocht" or "forata" or "forato" or "taladrada" or "geboord"))))
         {
             return false;
         }
@@ -69,6 +69,11 @@ internal sealed partial class LineScan
         return true;
     }
 
+    /// <summary>"28 radios", "32 spoke", "32L": a count of spokes or the German letter for holes.</summary>
+    private bool IsCountOfSpokes(int i) =>
+        _items[i] is { Unit: "", IsFraction: false } && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause
+        && ((_items[i + 1].Is("n:spokes") && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':')))) || _items[i + 1] is { Text: "l", Glued: true });
+
     private bool? _namesHoles;
 
     private void ReadHoles()
@@ -82,6 +87,18 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             bool holes = _items[i].Unit == "holes" || (topic is "t:hub" or "t:rim" && IsCountOfHoles(i));
+            if (IsCountOfSpokes(i) && Clause(i, "t:hub") != Clause(i, "t:rim"))
+            {
+                Take(Clause(i, "t:hub") ? "hubHoles" : "rimHoles", _items[i].Text, i, i);
+                continue;
+            }
+
+            if (_items[i].Unit == "holes" && i > 0 && (_items[i - 1].Is("t:hub") || _items[i - 1].Is("t:rim")) && _items[i - 1].Clause == _items[i].Clause && topic is "t:hub" or "t:rim" && !(i + 1 < _items.Count && (_items[i + 1].Is("t:hub") || _items[i + 1].Is("t:rim"))))
+            {
+                Take(_items[i - 1].Is("t:hub") ? "hubHoles" : "rimHoles", _items[i].Text, i, i);
+                continue;
+            }
+
             bool nextHub = i + 1 < _items.Count && _items[i + 1].Is("t:hub");
             bool nextRim = i + 1 < _items.Count && _items[i + 1].Is("t:rim");
             if (holes && topic.Length == 0 && HeadOfLine() is { Length: > 0 } head)

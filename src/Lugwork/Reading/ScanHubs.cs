@@ -91,7 +91,12 @@ internal sealed partial class LineScan
         int wide = Near(first, last, "m:wideflange");
         int pre = Near(first, last, "m:preboost");
         List<string> words = [];
-        bool skewer = qr >= 0 && axle is 0 or 5 or 9 or 10;
+        bool skewer = (qr >= 0 && axle is 0 or 5 or 9 or 10) || (axle == 5 && nutted < 0 && thru < 0);
+        if (axle == 5 && skewer && qr < 0)
+        {
+            words.Add("QR");
+        }
+
         string size = axle == 0 || skewer ? ItemCutter.Plain(width) : axle == 0.375m ? $"3/8x{ItemCutter.Plain(width)}" : axle == 0.3125m ? $"5/16x{ItemCutter.Plain(width)}" : $"{ItemCutter.Plain(axle)}x{ItemCutter.Plain(width)}";
         Say(words, qr, "QR");
         Say(words, thru, "thru");
@@ -130,6 +135,12 @@ internal sealed partial class LineScan
         {
             int micrometres = axle == 0.375m ? 9530 : 7940;
             keys = [.. HubStandard.All.Where(h => h.IsRear == rear && h.OldMicrometres == width * 1000 && h.Axles.Contains(micrometres)).Select(h => h.FitKey)];
+        }
+
+        if (keys.Length > 1 && rear && width == 120 && axle == 0 && nutted < 0 && (Anywhere("m:track") >= 0 || _items.Exists(i => i.Is("v:DropoutSlot=horizontal") && i.Text is "track" or "bahnausfallenden" or "bahnausfaller" or "baanpatten")))
+        {
+            // "120 track" is what it is called.
+            keys = ["R120"];
         }
 
         if (keys.Length > 1 && axle is 0.375m or 0.3125m)

@@ -37,6 +37,12 @@ internal sealed partial class LineScan
             return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.FrontWheel || _slot == Slot.Chainring || _slot == Slot.RearShifter || _slot == Slot.FrontShifter;
         }
 
+        if (item.Unit.Length == 0 && i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "u" or "uhr" or "uur" } && item.Value is >= 0 and <= 24)
+        {
+            // A time of the day.
+            return true;
+        }
+
         if (item.Value is >= 1950 and <= 2060 && item.Unit.Length == 0)
         {
             return true;

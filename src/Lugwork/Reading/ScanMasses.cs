@@ -141,8 +141,32 @@ internal sealed partial class LineScan
         return sum;
     }
 
+    /// <summary>"14 st 4", "12 stone": stones and pounds are pounds.</summary>
+    private void Stones()
+    {
+        for (int i = 0; i + 1 < _items.Count; i++)
+        {
+            if (!Free(i) || _items[i] is not { Unit: "", IsFraction: false, Value: >= 4 and <= 35 } || _items[i + 1].Text is not ("st" or "stone" or "stones"))
+            {
+                continue;
+            }
+
+            int pounds = i + 2 < _items.Count && Free(i + 2) && _items[i + 2].Unit is "" or "lb" && _items[i + 2].Value is >= 0 and < 14 && _items[i + 2].Clause == _items[i].Clause ? i + 2 : -1;
+            _items[i].Value = (_items[i].Value * 14) + (pounds < 0 ? 0 : _items[pounds].Value);
+            _items[i].Text = ItemCutter.Plain(_items[i].Value);
+            _items[i].Unit = "lb";
+            _items[i].End = _items[pounds < 0 ? i + 1 : pounds].End;
+            if (pounds >= 0)
+            {
+                _items[pounds].Used = true;
+                _items[pounds].Unit = "other";
+            }
+        }
+    }
+
     private void ReadRider()
     {
+        Stones();
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))

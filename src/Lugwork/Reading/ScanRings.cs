@@ -39,7 +39,7 @@ internal sealed partial class LineScan
         bool said = false;
         for (int i = 0; i < _items.Count && !said; i++)
         {
-            said = Free(i) && TopicOf(i) is "t:bcd" && _items[i].IsMillimetre && _items[i].Value is >= 50 and <= 160;
+            said = Free(i) && (TopicOf(i) is "t:bcd" || (TopicOf(i) is "t:spacing" && _items[Link(i)].Text == "entraxe")) && _items[i].IsMillimetre && _items[i].Value is >= 50 and <= 160;
         }
 
         for (int i = 0; i < _items.Count && !Full; i++)
@@ -49,8 +49,9 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool topic = TopicOf(i) is "t:bcd" || (!said && Clause(i, "t:bcd"));
-            if (said && TopicOf(i) is not "t:bcd")
+            bool circle = TopicOf(i) is "t:bcd" || (TopicOf(i) is "t:spacing" && _items[Link(i)].Text == "entraxe");
+            bool topic = circle || (!said && Clause(i, "t:bcd"));
+            if (said && !circle)
             {
                 continue;
             }

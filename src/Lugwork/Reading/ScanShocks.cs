@@ -43,10 +43,17 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            bool hub = Link(i) is >= 0 and int link && (_items[link].Is("t:stroke") || _items[link].Text is "hub" or "course" or "corsa" or "recorrido");
+            bool hub = Link(i) is >= 0 and int link && (_items[link].Is("t:stroke") || _items[link].Text is "hub" or "course" or "corsa" or "recorrido") || (i + 1 < _items.Count && _items[i + 1].Text == "de" && _items[i + 1].Is("m:road"));
             bool eye = Link(i) is >= 0 and int of && _items[of].Is("t:eye");
             length = length < 0 && (eye || topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing") && _items[i].Value is >= 140 and <= 280 ? i : length;
             stroke = stroke < 0 && (topic is "t:stroke" or "t:travel" || hub) && _items[i].Value is >= 25 and <= 100 ? i : stroke;
+        }
+
+        for (int i = 0; i < _items.Count && length < 0 && stroke >= 0; i++)
+        {
+            // "Dämpfer 210 mm, Hub 55 mm": the one figure that can be a length, of the shock itself.
+            bool own = Free(i) && i != stroke && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 280 && !JoinsClosely(i) && (TopicOf(i) is "t:shock" || (_slot == Slot.Shock && TopicOf(i) is ""));
+            length = own && !_items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: >= 140 and <= 280 }) ? i : length;
         }
 
         if (length >= 0 && stroke >= 0)

@@ -60,22 +60,50 @@ internal sealed partial class LineScan
                 ReadTeethOf("t:capacity", "capacity");
                 ReadTeethOf("t:largestsprocket", "largestSprocket");
                 Words("ShiftSignal", "signal");
+                ElectronicCable();
+                if (!Values.ContainsKey("mount") && Anywhere("v:Hanger=no-hanger") is >= 0 and int without)
+                {
+                    Keep("mount", "hangerless", without, without);
+                }
+
                 TakeSpeeds("chain");
                 Words("ActuationFamily", "actuation");
                 break;
             case "rearShifter" or "frontShifter":
                 Words("ShiftSignal", "signal");
+                ElectronicCable();
+                SpacingOfShifter();
                 Words("ActuationFamily", "actuation");
                 break;
             case "frontDerailleur":
                 ReadFrontMount("mount", needTopic: false);
                 ReadTeethOf("t:difference", "difference");
                 Words("ShiftSignal", "signal");
+                ElectronicCable();
                 TakeSpeeds("speeds");
                 break;
             default:
                 ReadSmallest();
                 break;
+        }
+    }
+
+    /// <summary>"Electronic, cable": a cable that pulls or a wire; the line does not say which.</summary>
+    private void ElectronicCable()
+    {
+        if (Anywhere("m:electronic") >= 0 && Values.TryGetValue("signal", out LineFinding? signal) && signal.Key == "cable")
+        {
+            Several("signal", ["cable", "wired"], signal.First, signal.Last, "electronic shifting has no cable that pulls");
+        }
+    }
+
+    /// <summary>"12-speed": the spacing of a shifter, where the number of speeds names one.</summary>
+    private void SpacingOfShifter()
+    {
+        List<int> speeds = Speeds(out int first, out int last);
+        if (_slot == Slot.RearShifter && speeds.Count == 1 && speeds[0] is 7 or 8 or 12 && Anywhere("m:hg") < 0 && Anywhere("m:eightspline") < 0)
+        {
+            Keep("spacing", speeds[0].ToString(System.Globalization.CultureInfo.InvariantCulture), first, last);
         }
     }
 
@@ -178,13 +206,26 @@ internal sealed partial class LineScan
         ReadAxleThread("thread");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
+            // A length by its word; the hub beside it, 12x148, is no second one.
+            if (Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 80 and <= 270 && TopicOf(i) is "t:length" or "t:axlelength" && !JoinsClosely(i) && Link(i) is >= 0 and int said && _items[said].Text.Length > 1)
+            {
+                Length("length", i);
+            }
+        }
+
+        for (int i = 0; i < _items.Count && !Full; i++)
+        {
             if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 60 or > 300)
             {
                 continue;
             }
 
             bool width = ((i > 0 && Links(_items[i - 1]) && _items[i - 1].Glued) || (i + 1 < _items.Count && Links(_items[i + 1]) && (_items[i + 1].Glued || _items[i + 1].IsSign('x'))) || (i > 0 && _items[i - 1].IsSign('x'))) && (IsHubWidth(_items[i].Value, true) || IsHubWidth(_items[i].Value, false));
-            if (width)
+            if (width && Values.ContainsKey("length"))
+            {
+                MarkAll(Math.Max(0, i - 2), Math.Min(_items.Count - 1, i + 2));
+            }
+            else if (width)
             {
                 Several("length", [], i, i, "the figure can be the width of the hub or the length of the axle");
             }

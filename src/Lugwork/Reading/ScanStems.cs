@@ -24,7 +24,22 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            bool quill = (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            bool foot = (inch && _items[i].Value == 1.125m) || (!inch && _items[i].Value == 28.6m);
+            if (foot && topic is "t:bar" or "t:clamp")
+            {
+                // No bar has this size.
+                Fixing(i, inch);
+                continue;
+            }
+
+            if (topic is "t:clamp" && !Clause(i, "t:bar") && !Clause(i, "t:stem") && ((inch && _items[i].Value == 1m) || (!inch && _items[i].Value == 25.4m)))
+            {
+                // The clamp of a bar or of a one-inch steerer.
+                bare.Add(i);
+                continue;
+            }
+
+            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             if (quill)
             {
                 Take("fixing", (inch ? InchName(_items[i].Value) + " in" : _items[i].Value == 22 ? "22.0" : _items[i].Text) + " quill", i, i);
@@ -73,7 +88,7 @@ internal sealed partial class LineScan
 
         foreach (int i in bare)
         {
-            if (_items[i].Used)
+            if (_items[i].Used || _items.Exists(o => o != _items[i] && o is { IsNumber: true, Used: true } && o.Value == _items[i].Value))
             {
                 continue;
             }

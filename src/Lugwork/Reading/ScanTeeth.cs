@@ -68,6 +68,11 @@ internal sealed partial class LineScan
                 _items[j + 2].Used = true;
             }
 
+            for (int j = best; j >= 2 && (_items[j - 1].IsSign('/') || (_items[j - 1].IsSign('-') && _items[j - 1].Glued)) && _items[j - 2] is { IsNumber: true, Value: >= 20 and <= 60, Unit: "" or "teeth" } && _items[j - 2].Value < _items[best].Value && largest; j -= 2)
+            {
+                _items[j - 2].Used = true;
+            }
+
             Take(field, _items[best].Text, best, best);
         }
         else if (best >= 0)

@@ -78,6 +78,12 @@ internal sealed partial class LineScan
             return -1;
         }
 
+        // "Seat post size - 31.6mm": the part, not the word for sizes behind it.
+        if (_items[before].Is("n:size") && _before[before] is >= 0 and int sized && before - sized <= 2 && _items[sized].Clause == _items[before].Clause && IsHead(_items[sized]) && !_items[sized].Is("t:frame") && !_items[sized].Is("t:wheel") && !Parted(sized, before))
+        {
+            before = sized;
+        }
+
         // "Travel of the fork, max: 160": the quantity, not the part that it is of.
         if (IsHead(_items[before]) && _before[before] is >= 0 and int quantity && _items[quantity].Clause == _items[before].Clause && !IsHead(_items[quantity]) && before - quantity <= 3 && (!Claimed(quantity, i) || HasMark(i, "m:max") || HasMark(i, "m:min")) && !Parted(quantity, before))
         {

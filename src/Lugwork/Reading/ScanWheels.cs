@@ -56,6 +56,7 @@ internal sealed partial class LineScan
     {
         ReadEndCaps();
         ReadRimSize();
+        ReadRimSizeTurned();
         ReadWheelThreads();
         ReadHub("hub", rear);
         ReadSeat("beadSeat");
@@ -70,6 +71,7 @@ internal sealed partial class LineScan
         Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
         OtherSeats();
+        InnerWidthAlone();
         ValveHoleByName();
         for (int i = 0; i < _items.Count; i++)
         {
@@ -77,6 +79,27 @@ internal sealed partial class LineScan
             {
                 Take("valveHole", _items[i].Figure, i, i);
             }
+        }
+    }
+
+    /// <summary>"Across the hooks I got 21 mm": the only figure of a line that is about an inner width, or about the hole of a valve, and nothing else.</summary>
+    private void InnerWidthAlone()
+    {
+        int only = _items.FindIndex(i => i.IsNumber);
+        if (Values.Count > 0 || Doubts.Count > 0 || only < 0 || !Free(only) || _items.FindLastIndex(i => i.IsNumber) != only || !_items[only].IsMillimetre || _items[only].IsFraction)
+        {
+            return;
+        }
+
+        bool inner = Anywhere("t:inner") >= 0 && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:inner" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width");
+        bool valve = (Anywhere("t:valvehole") >= 0 || (Anywhere("t:valve") >= 0 && _items.Exists(i => i.Text is "hole" or "loch" or "trou" or "agujero" or "foro" or "gat"))) && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:valvehole" or "t:valve" or "t:rim" or "t:wheel" or "n:size");
+        if (inner && !valve && _items[only].Unit == "mm" && _items[only].Value is >= 12 and <= 60)
+        {
+            Length("innerWidth", only);
+        }
+        else if (valve && !inner && _items[only].Value is 6.5m or 8.5m)
+        {
+            Take("valveHole", _items[only].Text, only, only);
         }
     }
 
@@ -118,16 +141,38 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Rim 19-622": the width of a rim before its bead seat, where the line names a rim and no tyre.</summary>
+    private void ReadRimSizeTurned()
+    {
+        for (int i = 0; i + 2 < _items.Count && !Full; i++)
+        {
+            bool size = Free(i) && Free(i + 2) && _items[i + 1].IsSign('-') && _items[i + 1].Glued && _items[i + 2].Glued && !InTriple(i)
+                && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 13 and <= 45 } && _items[i + 2].Value >= 300 && IsSeat(_items[i + 2].Value);
+            bool joined = (i > 0 && Links(_items[i - 1]) && !_items[i - 1].IsSign('-')) || (i + 3 < _items.Count && Links(_items[i + 3]) && _items[i + 3].Glued);
+            if (size && !joined && Clause(i, "t:rim") && Anywhere("t:tyre") < 0)
+            {
+                Length("innerWidth", i);
+                Take("beadSeat", _items[i + 2].Text, i + 2, i + 2);
+            }
+        }
+    }
+
     /// <summary>"External 26 mm, internal 19 mm": the figure right behind the word for the inside.</summary>
     private void ReadInside()
     {
         for (int i = 1; i < _items.Count && !Values.ContainsKey("innerWidth") && !Full; i++)
         {
             int word = i > 1 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign(':')) ? i - 2 : i - 1;
+            while (word > 0 && word > i - 4 && _items[word].Clause == _items[i].Clause && _items[word].Kind == SpecTokenKind.Word && _items[word].Text is "mide" or "misst" or "mesure" or "measures" or "measured" or "misura" or "meet" or "is" or "ist" or "es" or "est" or "e" or "sind" or "width" or "breite" or "largeur" or "ancho" or "larghezza" or "breedte")
+            {
+                word--;
+            }
+
             bool letter = word == i - 1 && _items[i].Glued && _items[word].Text == "i" && _items[i].Unit is "mm" or "";
             bool behind = i + 1 < _items.Count && (_items[i + 1].Is("m:inside") || _items[i + 1].Is("t:inner")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':'))) && TopicOf(i) is "" or "t:rim" or "t:wheel" or "t:inner" or "n:width" or "t:beadseat" && !IsSeat(_items[i].Value);
             bool bracketed = i + 2 < _items.Count && _items[i + 1].IsSign('(') && (_items[i + 2].Is("m:inside") || _items[i + 2].Is("t:inner")) && TopicOf(i) is "n:width" or "t:rim";
-            if (Free(i) && (_items[word].Is("m:inside") || letter || bracketed || behind) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !Joins(i) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))
+            bool lettered = i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "i", Kind: SpecTokenKind.Word } && _items[i].Unit.Length == 0 && _items[i].Value is >= 15 and <= 45 && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign });
+            if (Free(i) && (_items[word].Is("m:inside") || letter || lettered || bracketed || behind) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !Joins(i) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))
             {
                 Length("innerWidth", i);
             }

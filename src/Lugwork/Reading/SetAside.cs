@@ -76,6 +76,12 @@ internal sealed partial class SetAside
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
+        if (IsAdapterNotThere(first, last))
+        {
+            Hide(first, last);
+            return;
+        }
+
         if (WithoutThings(first, last) || IsNoteOfSpacer(first, last) || IsOnOtherSide(first, last))
         {
             Hide(first, last);
@@ -96,7 +102,7 @@ internal sealed partial class SetAside
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
-        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || Any(first, last, "d:past") || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
+        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
             Hide(first, last);
             return;
@@ -433,7 +439,7 @@ internal sealed partial class SetAside
                 return false;
             }
 
-            other |= item.Is(rear ? "m:front" : "m:rear") && item.Text is not ("voor" or "back") && !(item.Text is "av" or "ar" && _slot.Key.Contains("Tube", StringComparison.Ordinal));
+            other |= item.Is(rear ? "m:front" : "m:rear") && item.Text is not ("voor" or "back") && !(item.Text is "av" or "ar" && (_slot.Key.Contains("Tube", StringComparison.Ordinal) || Any(first, last, "t:valvehole")));
         }
 
         return other;

@@ -11,6 +11,11 @@ internal sealed partial class SetAside
             return item.Is("t:tube");
         }
 
+        if ((_slot == Slot.RearWheel || _slot == Slot.FrontWheel) && item.Is("t:rotor"))
+        {
+            return HasFixing(first, last);
+        }
+
         if (_slot == Slot.Handlebar)
         {
             return item.Is("t:stem") && Any(first, last, "m:needs");
@@ -21,9 +26,55 @@ internal sealed partial class SetAside
             return NamesSeat(first, last);
         }
 
-        return _slot == Slot.RearWheel && item.Is("t:cassette") && (Any(first, last, "m:hg") || _items[first].Text is "fits" or "takes" && HasBody(first, last))
-            && (IsFor(_items[first]) || _items[first].Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" || (first < last && IsFor(_items[first + 1])));
+        return _slot == Slot.RearWheel && item.Is("t:cassette") && (Any(first, last, "m:hg") || Any(first, last, "m:eightspline") || HasBody(first, last))
+            && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))));
     }
+
+    private static bool IsTaking(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "accepteert" or "nimmt" or "prend" or "compatible" or "compatibles" or "kompatibel" or "kompatible" or "compatibile" or "compatibili" or "compatibel";
+
+    /// <summary>"Disco 6 fori": what a disc is fixed with is of the hub.</summary>
+    private bool HasFixing(int first, int last)
+    {
+        bool fixing = false;
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].IsNumber)
+            {
+                return false;
+            }
+
+            fixing |= _items[i].Is("v:RotorFixing=six-bolt") || _items[i].Is("v:RotorFixing=center-lock");
+        }
+
+        return fixing;
+    }
+
+    /// <summary>"Adaptor not supplied", "bring your own adapter": what does not come with it changes nothing of what is said.</summary>
+    private bool IsAdapterNotThere(int first, int last)
+    {
+        if (first == 0 || !Any(first, last, "m:adapt") || Any(first, last, "m:endcaps"))
+        {
+            return false;
+        }
+
+        bool lacking = false;
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].IsNumber || (!_items[i].Terms.IsEmpty && _items[i].Terms[0].StartsWith("v:", StringComparison.Ordinal)))
+            {
+                return false;
+            }
+
+            lacking |= _items[i].Is("m:not") || _items[i].Text is "bring" or "buy" or "kaufen" or "besorgen" or "kosten" or "kostet" or "costs" or "cost" or "besoin" or "selber" or "comprar" or "comprare" or "kopen" or "acheter";
+        }
+
+        return lacking;
+    }
+
+    /// <summary>"Rim is drilled Schrader", "Ventilloch auf 8,5 aufgebohrt": how a hole is now.</summary>
+    private bool IsDrilled(int first, int last) =>
+        (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "t:valvehole") || (Any(first, last, "t:rim") && (Any(first, last, "v:ValveStem=schrader") || Any(first, last, "v:ValveStem=presta") || Any(first, last, "t:rimholes"))))
+        && !_items.GetRange(first, last - first + 1).Exists(i => i.Text is "was" or "were" or "war" or "formerly" or "previously" or "originally" or "fruher");
 
     private bool HasBody(int first, int last)
     {

@@ -105,6 +105,11 @@ internal static class SlotFinder
                 return Slot.Preload;
             }
 
+            if (items[i].Terms.Any(t => t.StartsWith("v:CrownType=", StringComparison.Ordinal)) && items[i].IsFraction)
+            {
+                return Slot.Fork;
+            }
+
             bool thread = items[i] is { IsNumber: true, Glued: true, Value: 12 or 15 } && i > 0 && items[i - 1].Text == "m";
             if (thread && front != rear && items.Exists(o => o.Is("m:thru")))
             {
@@ -168,6 +173,7 @@ internal static class SlotFinder
         "t:guidetabs" => Slot.ChainGuide,
         "t:dropper" => Slot.Seatpost,
         "t:rider" => Slot.Rider,
+        "m:quill" => Slot.Stem,
         _ => null,
     };
 

@@ -43,7 +43,7 @@ internal static class SpelledTens
         }
 
         value = sum;
-        bool decimals = Decimals(tokens, ref behind, ref value);
+        bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, sum, ref behind, ref value);
         if (Next(tokens, behind) is >= 0 and int next && tokens[next].Text is "second" or "seconds" or "deuxiemes" or "sechzehntel" or "achtel" or "seiziemes" or "huitiemes" or "octavos" or "ottavi")
         {
             return false;
@@ -133,6 +133,26 @@ internal static class SpelledTens
         }
 
         value += decimal.Parse("0." + digits, System.Globalization.CultureInfo.InvariantCulture);
+        return true;
+    }
+
+    /// <summary>"Twenty-seven two", "thirty-one eight": a size of a tube in tenths, the last words of their line or clause.</summary>
+    private static bool Tenth(List<SpecToken> tokens, int sum, ref int behind, ref decimal value)
+    {
+        int digit = Next(tokens, behind);
+        if (digit < 0 || sum is < 21 or > 36 || sum % 10 == 0 || tokens[behind - 1].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[digit].Text) is not (> 0 and < 10 and int tenth))
+        {
+            return false;
+        }
+
+        int next = digit + 1;
+        if (next < tokens.Count && !(tokens[next].Kind == SpecTokenKind.Sign && !tokens[next].Is('-') && !tokens[next].Is('x') && !tokens[next].Is('/')) && tokens[next].Text is not ("mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "mill" or "mil"))
+        {
+            return false;
+        }
+
+        value += tenth / 10m;
+        behind = digit + 1;
         return true;
     }
 

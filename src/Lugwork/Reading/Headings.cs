@@ -1,0 +1,96 @@
+namespace Lugwork.Reading;
+
+/// <summary>Words that say what the figure behind a colon counts, and small words that look like others.</summary>
+internal static class Headings
+{
+    public static void Mend(List<SpecItem> items)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i].Kind != SpecTokenKind.Word)
+            {
+                continue;
+            }
+
+            // "Ca" without its cedilla is "about" only before a figure.
+            if (items[i].Text == "ca" && items[i].Is("d:hedge") && !IsFigure(items, i + 1))
+            {
+                items[i] = Plain(items[i]);
+            }
+
+            // "No. of sprockets": a number, no denial.
+            if (items[i].Text == "no" && i + 2 < items.Count && items[i + 1].IsSign('.') && items[i + 2].Text == "of")
+            {
+                items[i] = Plain(items[i]);
+                items[i + 2] = Plain(items[i + 2]);
+            }
+
+            // "Previous poster: no, that freehub is ...": an answer, and what is the case behind it.
+            if (items[i].Text is "no" or "nein" or "non" or "nee" && items[i].Is("m:not") && i + 2 < items.Count && items[i + 1].IsSign(',') && IsAnswer(items, i)
+                && items[i + 2].Text is "that" or "it" or "this" or "its" or "das" or "es" or "der" or "die" or "c" or "ce" or "il" or "elle" or "la" or "el" or "esta" or "este" or "e" or "het" or "dat")
+            {
+                items[i] = Plain(items[i]);
+            }
+
+            Count(items, i);
+        }
+    }
+
+    /// <summary>Nothing that says anything stands before the word.</summary>
+    private static bool IsAnswer(List<SpecItem> items, int at)
+    {
+        for (int i = 0; i < at; i++)
+        {
+            if (items[i].IsNumber || !items[i].Terms.IsEmpty)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>"Speeds: 12", "nombre de dents : 34", "tooth count 32".</summary>
+    private static void Count(List<SpecItem> items, int i)
+    {
+        bool speeds = items[i].Text is "speed" or "speeds" or "gange" or "vitesses" or "velocidades" or "velocita" or "versnellingen" or "sprockets" or "marce" or "marchas" or "rapporti";
+        bool teeth = items[i].Text is "teeth" or "tooth" or "zahne" or "zahnezahl" or "dents" or "dientes" or "denti" or "tanden";
+        if (!speeds && !teeth)
+        {
+            return;
+        }
+
+        int at = i + 1;
+        at += at < items.Count && items[at].Text is "count" or "number" ? 1 : 0;
+        bool counted = at > i + 1;
+        if (at < items.Count && (items[at].IsSign(':') || items[at].IsSign('=')))
+        {
+            counted = true;
+            at++;
+        }
+
+        bool open = at + 1 < items.Count && (items[at + 1].IsSign('-') || items[at + 1].IsSign('/') || items[at + 1].IsSign('x'));
+        if (!counted || open || at >= items.Count || items[at] is not { IsNumber: true, Unit: "", IsFraction: false } || items[at].Value != decimal.Truncate(items[at].Value))
+        {
+            return;
+        }
+
+        if (speeds && items[at].Value is >= 5 and <= 13)
+        {
+            items[at].Unit = "speed";
+        }
+        else if (teeth && items[at].Value is >= 8 and <= 80)
+        {
+            items[at].Unit = "teeth";
+        }
+    }
+
+    private static bool IsFigure(List<SpecItem> items, int at)
+    {
+        at += at < items.Count && (items[at].IsSign('.') || items[at].IsSign(':')) ? 1 : 0;
+        return at >= items.Count || items[at].IsNumber || items[at].Kind == SpecTokenKind.Sign;
+    }
+
+    private static SpecItem Plain(SpecItem item) =>
+        new() { Kind = item.Kind, Text = item.Text, Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, IsFraction = item.IsFraction };
+}
