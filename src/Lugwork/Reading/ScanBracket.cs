@@ -145,7 +145,7 @@ internal sealed partial class LineScan
         {
             if (Free(j))
             {
-                return ShellSize(j) && TopicOf(j) is "" or "t:bb" or "n:width" or "t:thread" ? j : -1;
+                return ShellSize(j) && (TopicOf(j) is "" or "t:bb" or "n:width" or "t:thread" || (TopicOf(j) is "t:frame" && _items[Link(j)].Clause != _items[j].Clause && j == at - 1)) ? j : -1;
             }
         }
 

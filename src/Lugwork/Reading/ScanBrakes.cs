@@ -22,7 +22,7 @@ internal sealed partial class LineScan
 
             if (item.Is("m:is"))
             {
-                bool named = item.End - item.Start > 2 && !(i > 0 && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Clause == item.Clause);
+                bool named = item.End - item.Start > 2 && !(item.End - item.Start < 6 && i > 0 && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Clause == item.Clause);
                 bool code = i + 1 < _items.Count && _items[i + 1] is { IsNumber: true } && _items[i + 1].Value is > 30 and < 60;
                 bool brake = Clause(i, "t:brake") || Clause(i, "t:rotor") || Clause(i, "t:caliper");
                 if (!code && (named || brake || Alone(i)))

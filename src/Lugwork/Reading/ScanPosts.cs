@@ -113,8 +113,9 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            bool topic = TopicOf(i) is "t:rails" || (TopicOf(i) is "t:clamp" && Clause(i, "t:rails")) || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
-            if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (TopicOf(i) is not "t:rails" && !Pair(i, out _) && (_items[i].Unit != "mm" || HasUnknownWord(i))))
+            bool rails = TopicOf(i) is "t:rails" || (TopicOf(i) is "t:clamp" && Clause(i, "t:rails")) || (Pair(i, out int width) && TopicOf(i) is "" && TopicOf(width) is "t:rails");
+            bool topic = rails || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
+            if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (!rails && !Pair(i, out _) && (_items[i].Unit != "mm" || HasUnknownWord(i))))
             {
                 continue;
             }

@@ -40,6 +40,13 @@ internal sealed partial class LineScan
             }
 
             bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))
+            {
+                // The quill of a one-inch fork is 22.2 mm.
+                _items[i].Used = true;
+                continue;
+            }
+
             if (quill)
             {
                 Take("fixing", (inch ? InchName(_items[i].Value) + " in" : _items[i].Value == 22 ? "22.0" : _items[i].Text) + " quill", i, i);
@@ -73,7 +80,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A clamp round the steerer; 22.2 and the like are sizes of quills alone.</summary>
-    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
+    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch && _items[i].Value == 1m && Anywhere("m:threadless") >= 0 ? "25.4 clamp" : inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
 
     private void BareStem(List<int> bare)
     {

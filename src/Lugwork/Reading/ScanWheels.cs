@@ -160,9 +160,9 @@ internal sealed partial class LineScan
     /// <summary>"External 26 mm, internal 19 mm": the figure right behind the word for the inside.</summary>
     private void ReadInside()
     {
-        for (int i = 1; i < _items.Count && !Values.ContainsKey("innerWidth") && !Full; i++)
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("innerWidth") && !Full; i++)
         {
-            int word = i > 1 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign(':')) ? i - 2 : i - 1;
+            int word = i > 1 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign(':')) ? i - 2 : Math.Max(0, i - 1);
             while (word > 0 && word > i - 4 && _items[word].Clause == _items[i].Clause && _items[word].Kind == SpecTokenKind.Word && _items[word].Text is "mide" or "misst" or "mesure" or "measures" or "measured" or "misura" or "meet" or "is" or "ist" or "es" or "est" or "e" or "sind" or "width" or "breite" or "largeur" or "ancho" or "larghezza" or "breedte")
             {
                 word--;

@@ -65,7 +65,7 @@ internal sealed partial class SetAside
                 return false;
             }
 
-            lacking |= _items[i].Is("m:not") || _items[i].Text is "bring" or "buy" or "kaufen" or "besorgen" or "kosten" or "kostet" or "costs" or "cost" or "besoin" or "selber" or "comprar" or "comprare" or "kopen" or "acheter";
+            lacking |= _items[i].Is("m:not") || _items[i].Text is "bring" or "buy" or "kaufen" or "besorgen" or "kosten" or "kostet" or "costs" or "cost" or "besoin" or "si" or "selber" or "comprar" or "comprare" or "kopen" or "acheter";
         }
 
         return lacking;
