@@ -25,6 +25,12 @@ internal static class ItemCutter
         for (int i = 0; i < tokens.Count;)
         {
             SpecToken token = tokens[i];
+            if (i == 0 && token.Is('x') && text[token.Start] == '*' && tokens.Count > 1 && !tokens[1].Glued)
+            {
+                // A bullet, no times sign.
+                i++;
+                continue;
+            }
 
             // "Seatpost diameter (mm): 27.2" is "seatpost diameter: 27.2".
             if ((token.Is('(') || token.Is('[')) && i + 2 < tokens.Count && tokens[i + 1].Text == "mm" && (tokens[i + 2].Is(')') || tokens[i + 2].Is(']')))
@@ -332,7 +338,7 @@ internal static class ItemCutter
         return sign switch
         {
             ';' or '\n' or '\r' or '|' or '(' or ')' or '[' or ']' or '{' or '}' or '!' or '\u2022' or '\u00B7' or '\u25CF' or '<' => true,
-            '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) => false,
+            '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) && !(tokens[i - 1].Text == "no" && blankBehind && i + 1 < tokens.Count && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text != "of") => false,
             ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
             '-' => blankBehind && !token.Glued,
             '/' => blankBehind && !token.Glued,

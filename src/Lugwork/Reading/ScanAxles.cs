@@ -132,6 +132,11 @@ internal sealed partial class LineScan
                 _items[i].Used = true;
                 _items[turns].Used = true;
             }
+            else if (!bare && metric && Free(i) && _items[i].Value is 9 or 10 or 14 && Free(i) && (HasMark(i, "m:nutted") || Clause(i, "t:axle")) && Clause(i, "t:thread") && _fields[field].Read("M" + _items[i].Text).Keys.Length == 1)
+            {
+                // "Solid axle with M9 thread": one pitch is made of it.
+                Take(field, "M" + _items[i].Text, i - 1, i);
+            }
             else if (bare && Free(i) && (metric || _items[i].IsFraction || _items[i].Value is 9 or 10 or 14 && _items[i].IsMillimetre))
             {
                 Take(field, metric ? "M" + _items[i].Text : _items[i].IsFraction ? _items[i].Text : _items[i].Text + " mm", metric ? i - 1 : i, i);

@@ -56,20 +56,34 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"10-speed only", "nur 10-fach": a word against the figure that rules the others out.</summary>
+    /// <summary>"10-speed only", "nur 10-fach": a word right before or behind the figure that rules the others out, and that is of nothing else.</summary>
     private bool IsOnly(int first, int last)
     {
-        for (int i = first; i <= last + 2 && i < _items.Count; i++)
+        int figure = first;
+        while (figure < last && !(_items[figure].IsNumber && _items[figure].Value == 10))
         {
-            if (i >= 0 && _items[i].Kind == SpecTokenKind.Word && Math.Abs(_items[i].Clause - _items[last].Clause) <= 1
-                && _items[i].Text is "only" or "nur" or "uniquement" or "seulement" or "exclusivement" or "solo" or "solamente" or "unicamente" or "soltanto" or "alleen" or "enkel" or "uitsluitend" or "ausschliesslich" or "exclusively")
-            {
-                return true;
-            }
+            figure++;
         }
 
-        return false;
+        int before = figure - 1;
+        before -= before > 0 && _items[before].Text is "for" or "fur" or "pour" or "para" or "per" or "voor" ? 1 : 0;
+        if (before >= 0 && _items[before].Clause == _items[figure].Clause && ExcludesOthers(_items[before].Text) && _items[figure].Unit == "speed")
+        {
+            return true;
+        }
+
+        int behind = figure + 1;
+        behind += behind < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued ? 1 : 0;
+        if (behind >= _items.Count || _items[behind].Clause != _items[figure].Clause || !ExcludesOthers(_items[behind].Text))
+        {
+            return false;
+        }
+
+        return behind + 1 >= _items.Count || _items[behind + 1].Kind == SpecTokenKind.Sign || _items[behind + 1].Is("t:freehub") || _items[behind + 1].Is("m:hg");
     }
+
+    private static bool ExcludesOthers(string word) =>
+        word is "only" or "nur" or "uniquement" or "seulement" or "exclusivement" or "solo" or "solamente" or "unicamente" or "soltanto" or "alleen" or "enkel" or "uitsluitend" or "ausschliesslich" or "exclusively";
 
     /// <summary>"HG cassette, 7 sprockets": a number of sprockets is one of speeds.</summary>
     private void NumberSprockets()

@@ -85,7 +85,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta"))
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta" or "i"))
         {
             return true;
         }

@@ -100,7 +100,7 @@ internal sealed partial class LineScan
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             // A length may be measured; a size by its name may not.
-            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name == nameof(Dimension) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
             if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
             {
                 return null;

@@ -75,7 +75,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || _items[i].Unit is "teeth" or "holes" or "speed" or "g" or "deg" or "w")
+            if (!Free(i) || _items[i].Unit is "teeth" or "holes" or "speed" or "g" or "deg" or "w" or "other" || (_items[i] is { Unit: "", IsFraction: false, Value: >= 1950 and <= 2060 }))
             {
                 continue;
             }

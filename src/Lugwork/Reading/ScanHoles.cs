@@ -16,7 +16,7 @@ internal sealed partial class LineScan
             bool figure = false;
             for (int j = i - 3; j <= i + 4; j++)
             {
-                figure |= j >= 0 && j < _items.Count && _items[j].IsNumber && _items[j].Clause == _items[i].Clause;
+                figure |= j >= 0 && j < _items.Count && _items[j].IsNumber && _items[j].Unit != "other" && _items[j].Clause == _items[i].Clause;
             }
 
             int named = _items[i].Is("v:ValveStem=presta") || _items[i].Is("v:ValveStem=schrader") ? i : -1;
@@ -72,7 +72,7 @@ internal sealed partial class LineScan
     /// <summary>"28 radios", "32 spoke", "32L": a count of spokes or the German letter for holes.</summary>
     private bool IsCountOfSpokes(int i) =>
         _items[i] is { Unit: "", IsFraction: false } && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause
-        && ((_items[i + 1].Is("n:spokes") && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':')))) || _items[i + 1] is { Text: "l", Glued: true });
+        && ((_items[i + 1].Is("n:spokes") && !(i + 2 < _items.Count && ((_items[i + 2].IsNumber && _items[i + 2].Unit != "other") || _items[i + 2].IsSign(':')))) || _items[i + 1] is { Text: "l", Glued: true });
 
     private bool? _namesHoles;
 

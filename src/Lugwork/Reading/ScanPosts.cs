@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || TopicOf(i) is not string topic || (topic.Length > 0 && topic != "n:size" && Array.IndexOf(topics, topic) < 0))
+            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || TopicOf(i) is not string topic || (topic.Length > 0 && topic != "n:size" && Array.IndexOf(topics, topic) < 0 && !(_slot == Slot.SeatClamp && topic == "t:post" && _items[i].Value is 28.6m or 31.8m or 36.4m or 38.6m && _items[Link(i)].Clause != _items[i].Clause)))
             {
                 continue;
             }

@@ -75,7 +75,7 @@ internal sealed partial class LineScan
         ValveHoleByName();
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && TopicOf(i) == "t:valvehole" && !Values.ContainsKey("valveHole"))
+            if (Free(i) && _items[i].Unit is "" or "mm" && TopicOf(i) == "t:valvehole" && !Values.ContainsKey("valveHole"))
             {
                 Take("valveHole", _items[i].Figure, i, i);
             }

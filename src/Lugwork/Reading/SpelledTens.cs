@@ -49,7 +49,7 @@ internal static class SpelledTens
             return false;
         }
 
-        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree));
+        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree)) || (sum == 100 && IsTravel(tokens, behind, tree));
     }
 
     /// <summary>What the next word makes of the sum so far; zero where it does not belong to it.</summary>
@@ -161,6 +161,14 @@ internal static class SpelledTens
     {
         at += at + 1 < tokens.Count && tokens[at].Is('-') && tokens[at].Glued && tokens[at + 1].Glued ? 1 : 0;
         return at < tokens.Count && tokens[at].Kind == SpecTokenKind.Word && tokens[at].Text.Length < Longest ? at : -1;
+    }
+
+    /// <summary>"Cento di escursione", "cien de recorrido", "hundert Federweg": a travel of a hundred.</summary>
+    private static bool IsTravel(List<SpecToken> tokens, int at, PhraseTree tree)
+    {
+        int next = Next(tokens, at);
+        next = next >= 0 && tokens[next].Text is "de" or "di" or "of" or "van" or "von" ? Next(tokens, next + 1) : next;
+        return next >= 0 && tree.Longest(tokens, next, out _) is { IsDefault: false } terms && terms.Contains("t:travel");
     }
 
     private static bool IsUnit(List<SpecToken> tokens, int at, PhraseTree tree) =>
