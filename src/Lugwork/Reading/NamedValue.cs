@@ -26,6 +26,12 @@ internal static class NamedValue
             return false;
         }
 
+        if (slot == Slot.Stem && line.Contains("25.4", StringComparison.Ordinal))
+        {
+            // The clamp of a bar or that of a one-inch steerer.
+            return false;
+        }
+
         foreach (SpecField known in SpecFields.Of(slot).Values)
         {
             if (Left.Contains(known.Key) || known.Type.Name is nameof(Dimension) or nameof(Load))

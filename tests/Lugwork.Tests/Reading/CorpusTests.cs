@@ -7,31 +7,31 @@ public sealed class CorpusTests(ITestOutputHelper output)
     private const int MostlyRead = 92;
 
     /// <summary>The same of the third set.</summary>
-    private const int ThirdRead = 97;
+    private const int ThirdRead = 99;
 
     /// <summary>And of the fourth.</summary>
-    private const int FourthRead = 97;
+    private const int FourthRead = 98;
 
     /// <summary>And of the fifth, lines and sheets.</summary>
-    private const int FifthRead = 97;
+    private const int FifthRead = 99;
 
     /// <summary>And of the sixth.</summary>
-    private const int SixthRead = 97;
+    private const int SixthRead = 98;
 
     /// <summary>And of the seventh.</summary>
-    private const int SeventhRead = 97;
+    private const int SeventhRead = 100;
 
     /// <summary>And of the eighth.</summary>
-    private const int EighthRead = 97;
+    private const int EighthRead = 99;
 
     /// <summary>And of the ninth.</summary>
-    private const int NinthRead = 97;
+    private const int NinthRead = 95;
 
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
 
     [Fact]
-    public void The_open_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Open.RunLines, 97);
+    public void The_open_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Open.RunLines, 100);
 
     [Fact]
     public void The_open_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Open.RunSheets, 97);
@@ -40,19 +40,19 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void The_hostile_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.More.RunLines, MostlyRead);
 
     [Fact]
-    public void The_hostile_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.More.RunSheets, 95);
+    public void The_hostile_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.More.RunSheets, 98);
 
     [Fact]
     public void The_third_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Third.RunLines, ThirdRead);
 
     [Fact]
-    public void The_third_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Third.RunSheets, 95);
+    public void The_third_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Third.RunSheets, 98);
 
     [Fact]
     public void The_fourth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fourth.RunLines, FourthRead);
 
     [Fact]
-    public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 95);
+    public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 99);
 
     [Fact]
     public void The_fifth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fifth.RunLines, FifthRead);
