@@ -1,6 +1,6 @@
 namespace Lugwork.Tests.Reading;
 
-/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 89 %: it is to be 97 there too.</summary>
+/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 91 %: it is to be 97 there too.</summary>
 public sealed class CorpusTests(ITestOutputHelper output)
 {
     /// <summary>Of the hostile lines so many hundredths are read at least; the others are called ambiguous, which is right for a reader that does not guess.</summary>
@@ -34,13 +34,13 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void The_open_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Open.RunLines, 100);
 
     [Fact]
-    public void The_open_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Open.RunSheets, 97);
+    public void The_open_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Open.RunSheets, 100);
 
     [Fact]
     public void The_hostile_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.More.RunLines, MostlyRead);
 
     [Fact]
-    public void The_hostile_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.More.RunSheets, 98);
+    public void The_hostile_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.More.RunSheets, 99);
 
     [Fact]
     public void The_third_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Third.RunLines, ThirdRead);
@@ -52,7 +52,7 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void The_fourth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fourth.RunLines, FourthRead);
 
     [Fact]
-    public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 99);
+    public void The_fourth_sheets_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Fourth.RunSheets, 100);
 
     [Fact]
     public void The_fifth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fifth.RunLines, FifthRead);
@@ -73,10 +73,10 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void The_ninth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Ninth.RunLines, NinthRead);
 
     [Fact]
-    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 89);
+    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 91);
 
     [Fact]
-    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 88);
+    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 93);
 
     private void Hold(Func<SpecCorpus> run, int read)
     {
