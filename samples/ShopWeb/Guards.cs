@@ -48,7 +48,7 @@ internal static class Guards
                     Caller(http.Connection.RemoteIpAddress),
                     _ => new FixedWindowRateLimiterOptions { PermitLimit = options.RequestsPerMinute, Window = TimeSpan.FromMinutes(1) })));
         });
-        builder.Services.AddRequestTimeouts(t => t.DefaultPolicy = new() { Timeout = TimeSpan.FromSeconds(20), TimeoutStatusCode = StatusCodes.Status503ServiceUnavailable });
+        builder.Services.AddRequestTimeouts(t => t.DefaultPolicy = new() { Timeout = options.AnswerWithin, TimeoutStatusCode = StatusCodes.Status503ServiceUnavailable });
     }
 
     /// <summary>Who counts as one caller: an address of version 4, or the first 64 bits of one of version 6, since whoever has one of these has all of its network.</summary>

@@ -21,6 +21,10 @@ internal sealed class ShopOptions
     [Range(0, 100_000)]
     public int MayWait { get; set; } = 640;
 
+    /// <summary>How long an answer may take, until its last byte is taken. One that was not begun is told that the shop is busy; one that was is cut off, and its connection broken.</summary>
+    [Range(typeof(TimeSpan), "00:00:00.1", "01:00:00")]
+    public TimeSpan AnswerWithin { get; set; } = TimeSpan.FromSeconds(20);
+
     /// <summary>Largest body that is read, bytes.</summary>
     [Range(1_000, 100_000_000)]
     public int MostBytes { get; set; } = 256_000;

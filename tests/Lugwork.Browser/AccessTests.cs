@@ -29,7 +29,7 @@ public sealed class AccessTests(Shop shop, Chromium browser)
     ];
 
     /// <summary>A page of each kind; a list needs no more rows than tell how one looks.</summary>
-    private static readonly string[] Addresses = ["/", "/parts/seatpost?frame={0}&size=12", "/parts/rearWheel?frame={0}&list=needs-measuring&size=6", "/nothing"];
+    private static readonly string[] Addresses = ["/", "/parts/seatpost?frame={0}&size=12", "/parts/rearWheel?frame={0}&list=NeedsMeasuring&size=6", "/nothing"];
 
     [Fact]
     public async Task No_finding_is_serious()
@@ -53,7 +53,7 @@ public sealed class AccessTests(Shop shop, Chromium browser)
         Assert.True(found.Count == 0, string.Join(Environment.NewLine, found));
     }
 
-    /// <summary>A build with all that a bench can show: a part that fits, one that takes another, one of another size, one that is gone, and a figure taken for granted.</summary>
+    /// <summary>A build with all that a page can show: a part that fits, one that takes another, one of another size, one that is gone, and a figure that was assumed.</summary>
     private async Task<string> Filled()
     {
         async Task<long> First(string slot, string list)
@@ -62,7 +62,7 @@ public sealed class AccessTests(Shop shop, Chromium browser)
             return rows[0].GetProperty("number").GetInt64();
         }
 
-        return $"/build?frame={Shop.Frames}&assumed=shell&part=saddle.99999999&part=seatpost.{await First("seatpost", "needs-part")}&part=rearWheel.{await First("rearWheel", "fits")}&part=rearTyre.{await First("rearTyre", "fits")}&part=fork.{await First("fork", "fits")}";
+        return $"/build?frame={Shop.Frames}&assumed=shell&part=saddle.99999999&part=seatpost.{await First("seatpost", "NeedsPart")}&part=rearWheel.{await First("rearWheel", "Fits")}&part=rearTyre.{await First("rearTyre", "Fits")}&part=fork.{await First("fork", "Fits")}";
     }
 
     private static async Task Look(IPage page, string what, List<string> found)

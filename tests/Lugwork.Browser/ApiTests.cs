@@ -15,10 +15,11 @@ public sealed class ApiTests(Shop shop)
     [Fact]
     public async Task A_list_holds_what_its_count_says_and_every_row_has_a_reason()
     {
-        foreach (string list in new[] { "fits", "needs-part", "needs-measuring", "not-judged" })
+        foreach (string list in new[] { "Fits", "NeedsPart", "NeedsMeasuring", "NotJudged" })
         {
             JsonElement answer = await shop.Json($"/api/parts/seatpost?frame={Shop.Frames}&list={list}&size=10000");
-            string count = list switch { "fits" => "fits", "needs-part" => "needsPart", "needs-measuring" => "needsMeasuring", _ => "notJudged" };
+            string count = char.ToLowerInvariant(list[0]) + list[1..];
+            Assert.Equal(list, answer.GetProperty("list").GetString());
             JsonElement[] rows = [.. answer.GetProperty("rows").EnumerateArray()];
             JsonElement[] reasons = [.. answer.GetProperty("reasons").EnumerateArray()];
             Assert.Equal(answer.GetProperty("counts").GetProperty(count).GetInt32(), rows.Length);
@@ -33,10 +34,10 @@ public sealed class ApiTests(Shop shop)
         JsonElement fits = await shop.Json($"/api/parts/seatpost?frame={Shop.Frames}&size=10000");
         Assert.NotEmpty(fits.GetProperty("rows").EnumerateArray());
         Assert.All(fits.GetProperty("rows").EnumerateArray(), r => Assert.StartsWith("Seatpost 27.2,", r.GetProperty("name").GetString(), StringComparison.Ordinal));
-        JsonElement part = await shop.Json($"/api/parts/seatpost?frame={Shop.Frames}&list=needs-part&size=10000");
+        JsonElement part = await shop.Json($"/api/parts/seatpost?frame={Shop.Frames}&list=NeedsPart&size=10000");
         Assert.All(part.GetProperty("rows").EnumerateArray(), r => Assert.DoesNotContain("31.6", r.GetProperty("name").GetString(), StringComparison.Ordinal));
         Assert.All(part.GetProperty("reasons").EnumerateArray(), r => Assert.Contains("shim", r.GetProperty("lines")[0].GetString(), StringComparison.Ordinal));
-        JsonElement open = await shop.Json($"/api/parts/seatpost?frame={Shop.Frames}&list=needs-measuring&size=10000");
+        JsonElement open = await shop.Json($"/api/parts/seatpost?frame={Shop.Frames}&list=NeedsMeasuring&size=10000");
         Assert.Contains(open.GetProperty("rows").EnumerateArray(), r => r.GetProperty("name").GetString()!.Contains("diameter not stated", StringComparison.Ordinal));
     }
 

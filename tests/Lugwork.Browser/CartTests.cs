@@ -13,7 +13,7 @@ public sealed class CartTests(Shop shop)
     private static Task<List<(long Spec, Slot Slot, Part Part, long[] Articles)>>? _stock;
 
     private static readonly (string List, string Count, Verdict Verdict)[] Lists =
-        [("fits", "fits", Verdict.Fits), ("needs-part", "needsPart", Verdict.NeedsPart), ("needs-measuring", "needsMeasuring", Verdict.NeedsMeasuring), ("not-judged", "notJudged", Verdict.NotJudged)];
+        [("Fits", "fits", Verdict.Fits), ("NeedsPart", "needsPart", Verdict.NeedsPart), ("NeedsMeasuring", "needsMeasuring", Verdict.NeedsMeasuring), ("NotJudged", "notJudged", Verdict.NotJudged)];
 
     public static TheoryData<string, string> Carts => new()
     {

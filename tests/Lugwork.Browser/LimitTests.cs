@@ -69,6 +69,7 @@ public sealed class LimitTests(Shop shop)
     [Theory]
     [InlineData("Shop__AtOnce", "0", "AtOnce")]
     [InlineData("Shop__RequestsPerMinute", "0", "RequestsPerMinute")]
+    [InlineData("Shop__AnswerWithin", "00:00:00", "AnswerWithin")]
     [InlineData("ConnectionStrings__Shop", "Username=nobody", "names neither a host")]
     public async Task A_setting_that_cannot_be_is_refused_at_the_start(string key, string value, string told)
     {

@@ -88,7 +88,7 @@ public sealed partial class PageTests(Shop shop, Chromium browser)
         await Enter(page, "**/build?**");
         await TabTo(page, "e => e.textContent === 'Choose the seatpost'");
         await Enter(page, "**/parts/seatpost?**");
-        await TabTo(page, "e => e.textContent.startsWith('Put in')");
+        await TabTo(page, "e => e.textContent.startsWith('Add')");
         Assert.True(await page.EvaluateAsync<bool>("() => parseFloat(getComputedStyle(document.activeElement).outlineWidth) >= 2"), "where the focus is cannot be seen");
         await Enter(page, "**/build?**#slot-seatpost");
         Assert.Equal(1, await page.Locator(".chosen").CountAsync());
@@ -122,7 +122,7 @@ public sealed partial class PageTests(Shop shop, Chromium browser)
         IPage page = visit.Page;
         foreach (string address in new[]
         {
-            "/", "/build?frame=10001", "/build?frame={0}&assumed=shell&part=seatpost.1", "/parts/seatpost?frame={0}&list=needs-part", "/parts/rearWheel?frame={0}&list=fits", "/nothing",
+            "/", "/build?frame=10001", "/build?frame={0}&assumed=shell&part=seatpost.1", "/parts/seatpost?frame={0}&list=NeedsPart", "/parts/rearWheel?frame={0}&list=Fits", "/nothing",
         })
         {
             await page.GotoAsync(string.Format(CultureInfo.InvariantCulture, address, Shop.Frames));
@@ -164,8 +164,8 @@ public sealed partial class PageTests(Shop shop, Chromium browser)
     {
         await using Visit visit = await browser.Visit(shop.Process.Address);
         IPage page = visit.Page;
-        await page.GotoAsync($"/parts/saddle?frame={Shop.Frames}&list=not-judged");
-        await page.GotoAsync($"/parts/rearTyre?frame={Shop.Frames}&list=fits");
+        await page.GotoAsync($"/parts/saddle?frame={Shop.Frames}&list=NotJudged");
+        await page.GotoAsync($"/parts/rearTyre?frame={Shop.Frames}&list=Fits");
         string count = await page.Locator(".lists a[aria-current] .count").InnerTextAsync();
         int total = int.Parse(count, NumberStyles.AllowThousands, CultureInfo.InvariantCulture);
         Assert.True(total >= 10_000, $"{total} tyres fit");

@@ -42,8 +42,8 @@ public sealed class PostgresTests(Shop shop)
             Assert.Single(both, b => b.Said.Contains("50000 invented articles were written", StringComparison.Ordinal));
             foreach (string address in new[]
             {
-                $"/api/needs?frame={Shop.Frames}", $"/api/parts/seatpost?frame={Shop.Frames}&list=needs-part", $"/api/parts/rearTyre?frame={Shop.Frames}&page=3", "/api/needs?frame=10200",
-                "/api/parts/rearWheel?frame=10200&list=needs-part", "/api/seatposts/27.2", "/api/wheels?hub=R142-12&body=HG-L", "/api/frames?kind=gravel",
+                $"/api/needs?frame={Shop.Frames}", $"/api/parts/seatpost?frame={Shop.Frames}&list=NeedsPart", $"/api/parts/rearTyre?frame={Shop.Frames}&page=3", "/api/needs?frame=10200",
+                "/api/parts/rearWheel?frame=10200&list=NeedsPart", "/api/seatposts/27.2", "/api/wheels?hub=R142-12&body=HG-L", "/api/frames?kind=gravel",
             })
             {
                 JsonElement there = await Shop.Json(both[0].Client, address);

@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 
 namespace Lugwork.Browser;
 
-/// <summary>What has to be read before a part is bought is read in the list, not only on the bench.</summary>
+/// <summary>What has to be read before a part is bought is read in the list, not only on the page of the build.</summary>
 public sealed partial class ReasonTests(Shop shop)
 {
     /// <summary>A rear rotor may be larger than the front one: it fits, and the shop asks whether it was meant so.</summary>
@@ -29,13 +29,13 @@ public sealed partial class ReasonTests(Shop shop)
     [Fact]
     public async Task Cautions_of_what_fits_stand_above_the_list_and_in_the_answer()
     {
-        string cart = $"frame={Uri.EscapeDataString("kind gravel; rear R142-12; hanger M10x1")}&part=rearShifter.{await First("rearShifter", $"frame={Shop.Frames}", "Rear shifter", "not-judged")}";
+        string cart = $"frame={Uri.EscapeDataString("kind gravel; rear R142-12; hanger M10x1")}&part=rearShifter.{await First("rearShifter", $"frame={Shop.Frames}", "Rear shifter", "NotJudged")}";
         HashSet<string> told = [];
         foreach (string slot in new[] { "rearDerailleur", "crankset", "bottomBracket", "fork", "rearThruAxle", "cassette" })
         {
-            JsonElement list = await shop.Json($"/api/parts/{slot}?{cart}&list=fits");
+            JsonElement list = await shop.Json($"/api/parts/{slot}?{cart}&list=Fits");
             string[] here = [.. list.GetProperty("reasons").EnumerateArray().SelectMany(r => r.GetProperty("cautions").EnumerateArray()).Select(c => c.GetString()!)];
-            string page = System.Net.WebUtility.HtmlDecode(await shop.Client.GetStringAsync($"/parts/{slot}?{cart}&list=fits"));
+            string page = System.Net.WebUtility.HtmlDecode(await shop.Client.GetStringAsync($"/parts/{slot}?{cart}&list=Fits"));
             Assert.All(here, c => Assert.Contains(c, page, StringComparison.Ordinal));
             told.UnionWith(here);
         }
@@ -52,7 +52,7 @@ public sealed partial class ReasonTests(Shop shop)
     }
 
     [Fact]
-    public async Task What_was_taken_for_granted_is_said_wherever_something_rests_on_it()
+    public async Task What_was_assumed_is_said_wherever_something_rests_on_it()
     {
         const string Text = "Rear axle: 12 x 142 mm\nBottom bracket: Italian\nSeatpost: 27.2 mm";
         using HttpResponseMessage read = await shop.Client.PostAsJsonAsync("/api/sheet", new { text = Text });
@@ -64,26 +64,26 @@ public sealed partial class ReasonTests(Shop shop)
         using HttpResponseMessage told = await shop.Client.PostAsync("/sheet", form);
         string on = System.Net.WebUtility.HtmlDecode(GoOn().Match(await told.Content.ReadAsStringAsync()).Groups[1].Value);
         Assert.Contains("assumed=shell", on, StringComparison.Ordinal);
-        string bench = await shop.Client.GetStringAsync(on);
-        Assert.Contains("Taken for granted, not said by the sheet:</strong> shell Italian-70", bench, StringComparison.Ordinal);
+        string build = await shop.Client.GetStringAsync(on);
+        Assert.Contains("Assumed, not said by the sheet:</strong> shell Italian-70", build, StringComparison.Ordinal);
 
-        // It goes on to the list, and from there back to the bench with a part in it.
-        string list = await shop.Client.GetStringAsync(Link(bench, "/parts/seatpost?"));
-        Assert.Contains("Taken for granted, not said by the sheet:</strong> shell Italian-70", list, StringComparison.Ordinal);
-        Assert.Contains("Taken for granted", await shop.Client.GetStringAsync(Link(list, "/build?", "seatpost.")), StringComparison.Ordinal);
+        // It goes on to the list, and from there back to the build with a part in it.
+        string list = await shop.Client.GetStringAsync(Link(build, "/parts/seatpost?"));
+        Assert.Contains("Assumed, not said by the sheet:</strong> shell Italian-70", list, StringComparison.Ordinal);
+        Assert.Contains("Assumed", await shop.Client.GetStringAsync(Link(list, "/build?", "seatpost.")), StringComparison.Ordinal);
 
         // Without it the shell is unknown again.
-        string without = Without().Match(bench).Groups[1].Value;
+        string without = Without().Match(build).Groups[1].Value;
         Assert.DoesNotContain("Italian", without, StringComparison.Ordinal);
         string stated = await shop.Client.GetStringAsync(System.Net.WebUtility.HtmlDecode(without));
-        Assert.DoesNotContain("Taken for granted", stated, StringComparison.Ordinal);
-        Assert.DoesNotContain("Taken for granted", await shop.Client.GetStringAsync($"/build?frame={Shop.Frames}"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Assumed", stated, StringComparison.Ordinal);
+        Assert.DoesNotContain("Assumed", await shop.Client.GetStringAsync($"/build?frame={Shop.Frames}"), StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("nothing")]
     [InlineData("shell,%3Cscript%3E")]
-    public async Task What_the_frame_does_not_have_was_not_taken_for_granted(string assumed)
+    public async Task What_the_frame_does_not_have_was_not_assumed(string assumed)
     {
         using HttpResponseMessage answer = await shop.Client.GetAsync($"/build?frame={Shop.Frames}&assumed={assumed}");
         Assert.Equal(400, (int)answer.StatusCode);
@@ -92,7 +92,7 @@ public sealed partial class ReasonTests(Shop shop)
     private static string Link(string page, string path, string with = "") =>
         System.Net.WebUtility.HtmlDecode(Links().Matches(page).Select(m => m.Groups[1].Value).First(a => a.StartsWith(path, StringComparison.Ordinal) && a.Contains(with, StringComparison.Ordinal)));
 
-    private async Task<long> First(string slot, string cart, string name, string list = "fits")
+    private async Task<long> First(string slot, string cart, string name, string list = "Fits")
     {
         JsonElement[] rows = [.. (await shop.Json($"/api/parts/{slot}?{cart}&list={list}&size=10000")).GetProperty("rows").EnumerateArray()];
         JsonElement row = rows.FirstOrDefault(r => r.GetProperty("name").GetString()!.StartsWith(name, StringComparison.Ordinal));

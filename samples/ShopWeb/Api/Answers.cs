@@ -47,7 +47,7 @@ internal sealed record CountsAnswer(int Fits, int NeedsPart, int NeedsMeasuring,
 /// <summary>A page of the articles of a slot that have one verdict beside the cart, all of one state of the stock.</summary>
 /// <param name="Version">The state of the stock.</param>
 /// <param name="Slot">Key of the slot.</param>
-/// <param name="List">fits, needs-part, needs-measuring or not-judged.</param>
+/// <param name="List">Fits, NeedsPart, NeedsMeasuring or NotJudged, as a report spells verdicts.</param>
 /// <param name="Page">From 1.</param>
 /// <param name="Pages">How many there are.</param>
 /// <param name="Counts">How many articles have which verdict.</param>
@@ -75,13 +75,13 @@ internal sealed record SheetRequest(string Text);
 /// <summary>What a sheet says of a frame.</summary>
 /// <param name="Frame">The frame in short form, for the parameter "frame"; empty where nothing was read.</param>
 /// <param name="Read">What was read, with the words it came from.</param>
-/// <param name="Assumed">What of it was taken for granted, since the sheet does not say it in so many words: what fits rests on it.</param>
+/// <param name="Assumed">What of it was assumed, since the sheet does not say it in so many words: what fits rests on it.</param>
 /// <param name="Conflicts">What is said in two ways.</param>
 /// <param name="Doubts">What can be several things, or was refused.</param>
-/// <param name="LeftOver">Words from which nothing was read.</param>
-internal sealed record SheetAnswer(string Frame, IReadOnlyList<string> Read, IReadOnlyList<AssumedAnswer> Assumed, IReadOnlyList<string> Conflicts, IReadOnlyList<string> Doubts, IReadOnlyList<string> LeftOver);
+/// <param name="Leftovers">Words from which nothing was read.</param>
+internal sealed record SheetAnswer(string Frame, IReadOnlyList<string> Read, IReadOnlyList<AssumedAnswer> Assumed, IReadOnlyList<string> Conflicts, IReadOnlyList<string> Doubts, IReadOnlyList<string> Leftovers);
 
-/// <summary>Something that was taken for granted.</summary>
+/// <summary>Something that was assumed.</summary>
 /// <param name="Field">Key of the field of the frame.</param>
-/// <param name="What">What was taken for granted.</param>
+/// <param name="What">What was assumed.</param>
 internal sealed record AssumedAnswer(string Field, string What);

@@ -66,7 +66,7 @@ internal static class ShopApi
 
     private static async Task<Ok<PartsAnswer>> Parts(
         [Description("Key of the slot: seatpost")] string slot, [Description(FrameSays)] string frame, [Description(PartSays)] string[]? part,
-        [Description("fits (if left out), needs-part, needs-measuring or not-judged")] string? list, [Description("Page, from 1")] int? page, [Description("Rows of a page, 1 to 10,000; 50 if left out")] int? size,
+        [Description("Fits (if left out), NeedsPart, NeedsMeasuring or NotJudged")] string? list, [Description("Page, from 1")] int? page, [Description("Rows of a page, 1 to 10,000; 50 if left out")] int? size,
         StockReader stock, CancellationToken cancellation)
     {
         (Slot place, Verdict verdict, int at, int rows) = Lists.Read(slot, list, page, size);

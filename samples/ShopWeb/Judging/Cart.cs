@@ -26,7 +26,7 @@ internal sealed class Cart
 
     public required ImmutableArray<Chosen> Parts { get; init; }
 
-    /// <summary>What of the frame was taken for granted when its sheet was read. It stands in the address, so that whoever opens it is told.</summary>
+    /// <summary>What of the frame was assumed when its sheet was read. It stands in the address, so that whoever opens it is told.</summary>
     public ImmutableArray<Assumption> Assumed { get; init; } = [];
 
     /// <summary>Numbers of articles that are no longer there.</summary>

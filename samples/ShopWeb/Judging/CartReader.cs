@@ -10,7 +10,7 @@ namespace ShopWeb.Judging;
 /// <summary>A cart as an address says it.</summary>
 /// <param name="Frame">Article number or short form.</param>
 /// <param name="Parts">Slot and article number of each part.</param>
-/// <param name="Assumed">Keys of the fields of the frame that were taken for granted, with commas between.</param>
+/// <param name="Assumed">Keys of the fields of the frame that were assumed, with commas between.</param>
 internal readonly record struct CartRequest(string? Frame, string[]? Parts, string? Assumed = null);
 
 /// <summary>Reads a cart out of an address. Everything in it is somebody's text, and is read as such.</summary>
@@ -74,7 +74,7 @@ internal static class CartReader
 
         Assumption[] fields = [.. Fields(frame)];
         return [.. assumed.Split(',').Distinct().Select(key => Array.Find(fields, f => f.Field == key)
-            ?? throw ShopException.Bad("What was taken for granted cannot be read.", "assumed", "keys of fields that the frame has, with commas between, are expected"))];
+            ?? throw ShopException.Bad("What was assumed cannot be read.", "assumed", "keys of fields that the frame has, with commas between, are expected"))];
     }
 
     private static Frame Stated(string text)

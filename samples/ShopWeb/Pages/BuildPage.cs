@@ -5,7 +5,7 @@ using ShopWeb.Judging;
 
 namespace ShopWeb.Pages;
 
-/// <summary>The bench: what the build is so far, what every slot has to be, and what it comes to.</summary>
+/// <summary>The build: what the build is so far, what every slot has to be, and what it comes to.</summary>
 internal static class BuildPage
 {
     public static IResult Of(Cart cart, ImmutableDictionary<Slot, SlotCounts> counts)
@@ -43,7 +43,7 @@ internal static class BuildPage
             $"""
             <li id="slot-{need.Slot.Key}"><h3>{Layout.Capital(need.Slot.Name)}</h3>
             {Pick(need.Slot, chosen, cart, counts)}
-            {Html.If(chosen is null && lines.Length > 0, () => Html.Of($"<details><summary>What it has to be: {lines.Length} things<span class=\"hidden\"> of the {need.Slot.Name}</span></summary>{Layout.List(lines)}</details>"))}
+            {Html.If(chosen is null && lines.Length > 0, () => Html.Of($"<details><summary>{lines.Length} {(lines.Length == 1 ? "requirement" : "requirements")}<span class=\"hidden\"> of the {need.Slot.Name}</span></summary>{Layout.List(lines)}</details>"))}
             </li>
             """);
     }
@@ -87,7 +87,7 @@ internal static class BuildPage
         HashSet<Slot> shown = [.. needs.Select(n => n.Slot)];
         Slot[] others = [.. Slot.All.Where(s => counts.ContainsKey(s) && !shown.Contains(s) && s != Slot.Frame)];
         return Html.If(others.Length > 0, () => Html.Of(
-            $"""<details{Html.If(others.Any(s => build[s] is not null), () => Html.Of($" open"))}><summary>Parts that not every bicycle has</summary><ul class="needs">{others.Select(s => Html.Of($"<li id=\"slot-{s.Key}\"><h3>{Layout.Capital(s.Name)}</h3>{Pick(s, cart.Parts.FirstOrDefault(p => p.Slot == s), cart, counts)}</li>"))}</ul></details>"""));
+            $"""<details{Html.If(others.Any(s => build[s] is not null), () => Html.Of($" open"))}><summary>Optional parts</summary><ul class="needs">{others.Select(s => Html.Of($"<li id=\"slot-{s.Key}\"><h3>{Layout.Capital(s.Name)}</h3>{Pick(s, cart.Parts.FirstOrDefault(p => p.Slot == s), cart, counts)}</li>"))}</ul></details>"""));
     }
 
     private static Html Small(Build build)

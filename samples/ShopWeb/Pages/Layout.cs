@@ -69,7 +69,7 @@ internal static class Layout
     /// <summary>What of the frame its sheet did not say in so many words, wherever something rests on it.</summary>
     public static Html Assumed(Cart cart, string path) => Html.If(!cart.Assumed.IsEmpty, () => Html.Of(
         $"""
-        <aside class="assumed" aria-label="Taken for granted"><p><strong>Taken for granted, not said by the sheet:</strong> {string.Join("; ", cart.Assumed.Select(a => $"{Field(a.Field)} {a.Value}"))}. What fits here rests on it: make sure before you buy.
+        <aside class="assumed" aria-label="Assumed"><p><strong>Assumed, not said by the sheet:</strong> {string.Join("; ", cart.Assumed.Select(a => $"{Field(a.Field)} {a.Value}"))}. What fits here rests on it: make sure before you buy.
         {Html.If(cart.AddressAsStated(path) is not null, () => Html.Of($"""<a href="{cart.AddressAsStated(path)}">Go on without it</a>"""))}</p></aside>
         """));
 

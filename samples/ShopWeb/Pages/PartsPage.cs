@@ -18,12 +18,12 @@ internal static class PartsPage
         Caution[] cautions = [.. list.Rows.SelectMany(r => r.Reasons.Cautions).Distinct()];
         return Layout.Page($"{Layout.Capital(slot)} for {cart.FrameName}", Html.Of(
             $"""
-            <p class="back"><a href="{cart.Address("/build")}#slot-{list.Slot.Key}">Back to the bench</a></p>
+            <p class="back"><a href="{cart.Address("/build")}#slot-{list.Slot.Key}">Back to the build</a></p>
             <h1>{Layout.Capital(slot)} for {cart.FrameName}</h1>
             {Layout.Assumed(cart, "/parts/" + list.Slot.Key)}
             <nav class="lists" aria-label="Lists">{Shown.Select(v => Tab(cart, list, v))}</nav>
             <p>{Lists.Meaning(list.Verdict)} {Html.If(list.Counts.DoNotFit > 0, () => Html.Of($"{list.Counts.DoNotFit:#,0} more do not fit and are not listed."))}</p>
-            {Layout.Cautions(cautions, "Mind with these")}
+            {Layout.Cautions(cautions, "Cautions")}
             {Html.If(list.Rows.IsEmpty, () => Html.Of($"<p>There is none.</p>"))}
             {Html.If(!list.Rows.IsEmpty, () => Rows(cart, list))}
             {Pager(cart, list)}
@@ -42,7 +42,7 @@ internal static class PartsPage
         <ul class="articles">{list.Rows.Select(r => Html.Of(
             $"""
             <li><div><strong>{r.Article.Name}</strong> <span class="price">{r.Article.Price:0.00} EUR</span> {Reason(r.Reasons, r.Article, list)}</div>
-            <a class="button" href="{cart.Address("/build", null, (list.Slot, r.Article.Id))}#slot-{list.Slot.Key}">Put in<span class="hidden"> {r.Article.Name}</span></a></li>
+            <a class="button" href="{cart.Address("/build", null, (list.Slot, r.Article.Id))}#slot-{list.Slot.Key}">Add<span class="hidden"> {r.Article.Name}</span></a></li>
             """))}</ul>
         """);
 
@@ -60,7 +60,7 @@ internal static class PartsPage
         int total = list.Counts.Of(list.Verdict);
         Html page = Html.If(list.Pages > 1, () => Html.Of(
             $"""
-            {Html.If(list.Page > 1, () => Html.Of($"<a href=\"{Address(cart, list, list.Verdict, list.Page - 1, list.Size)}\" rel=\"prev\">Page before</a>"))}
+            {Html.If(list.Page > 1, () => Html.Of($"<a href=\"{Address(cart, list, list.Verdict, list.Page - 1, list.Size)}\" rel=\"prev\">Previous page</a>"))}
             <span>Page {list.Page} of {list.Pages:#,0}</span>
             {Html.If(list.Page < list.Pages, () => Html.Of($"<a href=\"{Address(cart, list, list.Verdict, list.Page + 1, list.Size)}\" rel=\"next\">Next page</a>"))}
             """));

@@ -29,7 +29,7 @@ internal static class SheetPage
         <p><a class="button" href="{Address(sheet, frame)}">Go on with this frame</a></p>
         """);
 
-    /// <summary>What was taken for granted goes on with the frame, by the keys of its fields.</summary>
+    /// <summary>What was assumed goes on with the frame, by the keys of its fields.</summary>
     private static string Address(SpecSheet sheet, string frame)
     {
         string assumed = string.Join(',', sheet.Values.Where(v => v.Slot == Slot.Frame && !v.Assumed.IsEmpty).Select(v => v.Field));
@@ -37,7 +37,7 @@ internal static class SheetPage
     }
 
     private static Html Row(SpecValue value) => Html.Of(
-        $"""<tr><th scope="row">{Layout.Capital(Layout.Field(value.Field))}</th><td>{value.Key}{Html.If(!value.Assumed.IsEmpty, () => Html.Of($" <small>taken for granted: {string.Join("; ", value.Assumed)}</small>"))}</td><td><q>{value.Words}</q></td></tr>""");
+        $"""<tr><th scope="row">{Layout.Capital(Layout.Field(value.Field))}</th><td>{value.Key}{Html.If(!value.Assumed.IsEmpty, () => Html.Of($" <small>assumed: {string.Join("; ", value.Assumed)}</small>"))}</td><td><q>{value.Words}</q></td></tr>""");
 
     private static string Said(SpecConflict conflict) => $"{Layout.Capital(Layout.Field(conflict.Field))}: {string.Join(" or ", conflict.Values.Select(v => $"{v.Key}, from \u201c{v.Words}\u201d"))}";
 

@@ -19,7 +19,7 @@ internal static class VerdictSection
             {Html.If(!report.NotLookedAt.IsEmpty, () => Html.Of($"<h3>Not looked at, so not judged</h3>{Layout.List(report.NotLookedAt.Select(j => j.Name))}"))}
             <p>{FitReport.NotYetJudged}</p>
             </section>
-            {Layout.Cautions(report.Cautions, "Mind")}
+            {Layout.Cautions(report.Cautions, "Cautions")}
             """);
     }
 

@@ -110,17 +110,31 @@ public sealed class CatalogueView
     }
 
     /// <summary>How many parts go into every slot of each frame of the catalogue, all frames at once: what frames and parts say alike is judged once.</summary>
+    /// <param name="threads">The most threads that may work on it, the calling one counted; one where left out, so that a server keeps its others.</param>
     /// <param name="cancellationToken">Ends it.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="threads"/> is below one.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public FrameCounts CountsOfFrames(CancellationToken cancellationToken = default)
+    public FrameCounts CountsOfFrames(int threads = 1, CancellationToken cancellationToken = default)
     {
-        SlotIndex? frames = IndexOf(Slot.Frame);
+        ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
         FrameScreen?[] screens = new FrameScreen?[Slot.All.Length];
-        foreach (Slot slot in frames is null ? [] : Slots)
+        if (IndexOf(Slot.Frame) is not { } frames)
         {
-            screens[slot.Number] = slot == Slot.Frame ? null : new(frames!, IndexOf(slot)!, cancellationToken);
+            return new(null, screens);
         }
 
+        FrameAnswers answers = new(frames, threads, cancellationToken);
+
+        // What takes longest is begun first, and each thread takes the next when it has ended one.
+        Slot[] slots = [.. Slots.Where(s => s != Slot.Frame).OrderByDescending(answers.AnswersTo)];
+        int next = -1;
+        Parallel.For(0, Math.Min(threads, slots.Length), new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancellationToken }, _ =>
+        {
+            for (int at = Interlocked.Increment(ref next); at < slots.Length; at = Interlocked.Increment(ref next))
+            {
+                screens[slots[at].Number] = new(answers, IndexOf(slots[at])!, cancellationToken);
+            }
+        });
         return new(frames, screens);
     }
 

@@ -1,187 +1,243 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace Lugwork.Catalogues;
 
 /// <summary>
-/// All kinds of frames against all kinds of parts of one slot. Frames that say the same to the joints of the slot are counted once, parts
-/// that say the same to the joints of a bare frame too; each pair of answers to a joint is judged once, by the joint.
+/// All kinds of frames against all kinds of parts of one slot. The joints are gone through one after the other; after each, frames that
+/// came to the same verdicts of all parts are one, so that what they say to the next joint is judged for them together.
 /// </summary>
 internal sealed class FrameScreen
 {
     private const byte NotYet = 255;
-    private const byte Silent = 254;
+    private const int Lanes = 32;
 
-    // Of a joint with more pairs of answers than this most are asked for once, if at all: nothing is kept of them.
-    private const long MostPairs = 1 << 22;
+    // So many groups of parts and kinds of frames are held at once: what it takes of memory does not grow with the catalogue.
+    private const int MostGroups = 256;
+    private const int MostFrames = 1 << 15;
 
-    private readonly ScreenedJoint[] _pairs;
-    private readonly List<(int[] Answers, bool IsAsked, int Parts)> _parts = [];
+    private const int Each = (int)Verdict.DoesNotFit;
+
+    private readonly FrameAnswers _frames;
+    private readonly PartGroups _groups;
+    private readonly int _total;
     private readonly int[] _numbers;
+    private readonly Dictionary<(int, int, int, int), int> _known = [];
     private readonly List<FitCounts> _counts = [];
 
-    public FrameScreen(SlotIndex frames, SlotIndex parts, CancellationToken cancellationToken)
+    // What each frame of a turn has come to, by number of the row.
+    private readonly int[] _state;
+    private readonly int[] _order;
+    private int[] _seenFor = [];
+    private int[] _moved = [];
+
+    public FrameScreen(FrameAnswers frames, SlotIndex parts, CancellationToken cancellationToken)
     {
-        _pairs = [.. Enumerable.Range(0, parts.Table.Ports.Length).Where(p => parts.Table.Ports[p].Joint.Slots.All(s => s == parts.Slot || s == Slot.Frame)).Select(p => new ScreenedJoint(frames, parts, p))];
-        Gather(parts, cancellationToken);
-        _numbers = new int[frames.Table.Count];
-        ByteSet seen = new();
-        ByteWriter key = new();
-        int[] all = new int[frames.Table.Ports.Length];
-        int[] own = new int[_pairs.Length];
-        for (int kind = 0; kind < _numbers.Length; kind++)
+        _frames = frames;
+        _groups = new(frames.Frames, parts, cancellationToken);
+        _total = parts.Count;
+        _numbers = new int[frames.Count];
+        _state = new int[Math.Min(MostFrames, frames.Count)];
+        _order = new int[_state.Length];
+        for (int from = 0; from < frames.Count; from += MostFrames)
         {
-            if (frames.CountOf(kind) == 0)
+            Span<int> numbers = _numbers.AsSpan(from, Math.Min(MostFrames, frames.Count - from));
+            if (_groups.Count <= MostGroups)
             {
-                continue;
-            }
-
-            cancellationToken.ThrowIfCancellationRequested();
-            Read(frames.Table.AnswersOf(kind), all);
-            key.Clear();
-            for (int i = 0; i < own.Length; i++)
-            {
-                own[i] = _pairs[i].FramePort < 0 ? 0 : all[_pairs[i].FramePort];
-                key.Number((ulong)own[i]);
-            }
-
-            _numbers[kind] = seen.Add(key.Written, out bool isNew);
-            if (isNew)
-            {
-                _counts.Add(Count(own));
-            }
-        }
-    }
-
-    public FitCounts Of(int kind) => _counts[_numbers[kind]];
-
-    /// <summary>Kinds of parts that say the same to the joints of a bare frame, with how many parts they are.</summary>
-    private void Gather(SlotIndex parts, CancellationToken cancellationToken)
-    {
-        ByteSet seen = new();
-        ByteWriter key = new();
-        int[] all = new int[parts.Table.Ports.Length];
-        for (int kind = 0; kind < parts.Table.Count; kind++)
-        {
-            if (parts.CountOf(kind) == 0)
-            {
-                continue;
-            }
-
-            cancellationToken.ThrowIfCancellationRequested();
-            bool asked = Read(parts.Table.AnswersOf(kind), all);
-            key.Clear();
-            key.Byte(asked ? (byte)1 : (byte)0);
-            int[] own = new int[_pairs.Length];
-            for (int i = 0; i < own.Length; i++)
-            {
-                own[i] = all[_pairs[i].PartPort];
-                key.Number((ulong)own[i]);
-            }
-
-            int number = seen.Add(key.Written, out bool isNew);
-            if (isNew)
-            {
-                _parts.Add((own, asked, parts.CountOf(kind)));
+                // Frames that came to the same verdicts have the same counts: they are told once for each row.
+                int[] told = Told(Screen(from, numbers.Length, 0, _groups.Count, cancellationToken));
+                for (int frame = 0; frame < numbers.Length; frame++)
+                {
+                    numbers[frame] = told[_state[frame]];
+                }
             }
             else
             {
-                _parts[number] = _parts[number] with { Parts = _parts[number].Parts + parts.CountOf(kind) };
+                InTurns(from, numbers, cancellationToken);
             }
         }
     }
 
-    private FitCounts Count(ReadOnlySpan<int> frame)
-    {
-        Span<int> counts = stackalloc int[(int)Verdict.Unsafe + 1];
-        foreach ((int[] answers, bool asked, int parts) in _parts)
-        {
-            int worst = asked ? (int)Verdict.NeedsMeasuring : (int)Verdict.NotJudged;
-            for (int i = 0; i < answers.Length && worst < (int)Verdict.DoesNotFit; i++)
-            {
-                byte verdict = _pairs[i].Of(frame[i], answers[i]);
-                worst = verdict == Silent || verdict <= worst ? worst : verdict;
-            }
+    public FitCounts Of(int kind) => _counts[_numbers[_frames.PlaceOf(kind)]];
 
-            counts[worst] += parts;
+    private void InTurns(int from, Span<int> numbers, CancellationToken cancellationToken)
+    {
+        int[] all = new int[numbers.Length * Each];
+        for (int group = 0; group < _groups.Count; group += MostGroups)
+        {
+            int[] sums = Screen(from, numbers.Length, group, Math.Min(MostGroups, _groups.Count - group), cancellationToken);
+            for (int i = 0; i < all.Length; i++)
+            {
+                all[i] += sums[(_state[i / Each] * Each) + (i % Each)];
+            }
         }
 
-        return new(counts[(int)Verdict.Fits], counts[(int)Verdict.NeedsPart], counts[(int)Verdict.NeedsMeasuring], counts[(int)Verdict.NotJudged], counts[(int)Verdict.DoesNotFit] + counts[(int)Verdict.Unsafe]);
+        Told(all).CopyTo(numbers);
     }
 
-    private static bool Read(ReadOnlySpan<byte> row, int[] answers)
+    /// <summary>The numbers of the counts that these sums are, four a time.</summary>
+    private int[] Told(int[] sums)
     {
-        ByteReader reader = new(row, 0);
-        bool asked = reader.Byte() != 0;
-        for (int i = 0; i < answers.Length; i++)
+        int[] told = new int[sums.Length / Each];
+        for (int i = 0; i < told.Length; i++)
         {
-            answers[i] = (int)reader.Number();
+            ReadOnlySpan<int> one = sums.AsSpan(i * Each, Each);
+            (int fits, int needsPart, int needsMeasuring, int notJudged) = (one[(int)Verdict.Fits], one[(int)Verdict.NeedsPart], one[(int)Verdict.NeedsMeasuring], one[(int)Verdict.NotJudged]);
+            if (!_known.TryGetValue((fits, needsPart, needsMeasuring, notJudged), out told[i]))
+            {
+                _known.Add((fits, needsPart, needsMeasuring, notJudged), told[i] = _counts.Count);
+                _counts.Add(new(fits, needsPart, needsMeasuring, notJudged, _total - fits - needsPart - needsMeasuring - notJudged));
+            }
         }
 
-        return asked;
+        return told;
     }
 
-    /// <summary>One joint, with what frames and parts say to it.</summary>
-    private sealed class ScreenedJoint
+    /// <summary>Some frames against some groups: how many parts of each verdict there are, for every row that a frame came to.</summary>
+    private int[] Screen(int from, int count, int group, int groups, CancellationToken cancellationToken)
     {
-        private readonly Joint _joint;
-        private readonly PortAnswers _frames;
-        private readonly PortAnswers _parts;
-        private readonly int[] _frameOwn;
-        private readonly int[] _partOwn;
-        private readonly byte[] _verdicts;
-
-        public ScreenedJoint(SlotIndex frames, SlotIndex parts, int port)
+        int width = (groups + Lanes - 1) / Lanes * Lanes;
+        VerdictRows rows = new(width);
+        VerdictRows next = new(width);
+        Span<byte> first = stackalloc byte[MostGroups];
+        first.Fill((byte)Verdict.DoesNotFit);
+        _groups.Worst.Slice(group, groups).CopyTo(first);
+        rows.Add(first[..width]);
+        Array.Clear(_state);
+        for (int joint = 0; joint < _groups.Joints.Length; joint++)
         {
-            PartPort = port;
-            _joint = parts.Table.Ports[port].Joint;
-            _parts = parts.Table.Said[port];
-            _partOwn = parts.Table.Ports[port].Own;
-            FramePort = Array.FindIndex(frames.Table.Ports, p => p.Joint == _joint);
-            _frames = FramePort < 0 ? default : frames.Table.Said[FramePort];
-            _frameOwn = FramePort < 0 ? [] : frames.Table.Ports[FramePort].Own;
-            long pairs = Math.Max(1L, _frames.Count) * _parts.Count;
-            _verdicts = new byte[pairs > MostPairs ? 0 : pairs];
-            Array.Fill(_verdicts, NotYet);
+            cancellationToken.ThrowIfCancellationRequested();
+            Settle(joint, _frames.Of(_groups.Joints[joint].FramePort).Slice(from, count), _groups.Answers(joint).Slice(group, groups), rows, next, cancellationToken);
+            (rows, next) = (next, rows);
         }
 
-        /// <summary>The port of the joint among those of the frame; negative where the joint asks for nothing but the part.</summary>
-        public int FramePort { get; }
+        return Sums(_groups.Parts.Slice(group, groups), rows);
+    }
 
-        public int PartPort { get; }
-
-        public byte Of(int frame, int part)
+    /// <summary>One joint: what the frames had come to before becomes what they come to with it.</summary>
+    private void Settle(int number, ReadOnlySpan<int> frames, ReadOnlySpan<int> groups, VerdictRows before, VerdictRows after, CancellationToken cancellationToken)
+    {
+        ScreenedJoint joint = _groups.Joints[number];
+        Span<int> local = stackalloc int[MostGroups];
+        Span<int> parts = stackalloc int[MostGroups];
+        Span<byte> told = stackalloc byte[MostGroups];
+        Span<byte> row = stackalloc byte[MostGroups];
+        row = row[..before[0].Length];
+        told = told[..Localise(groups, local, parts)];
+        after.Clear();
+        Room(before.Count);
+        Sort(frames, joint.FrameAnswers);
+        int answer = -1;
+        foreach (int frame in _order.AsSpan(0, frames.Length))
         {
-            if (_verdicts.Length == 0)
+            if (frames[frame] != answer)
             {
-                return Judge(frame, part);
+                cancellationToken.ThrowIfCancellationRequested();
+                answer = frames[frame];
+                joint.Take(answer);
+                told.Fill(NotYet);
             }
 
-            ref byte verdict = ref _verdicts[(frame * _parts.Count) + part];
-            if (verdict == NotYet)
+            ref int state = ref _state[frame];
+            if (_seenFor[state] != answer + 1)
             {
-                verdict = Judge(frame, part);
+                _seenFor[state] = answer + 1;
+                before[state].CopyTo(row);
+                Worsen(joint, row, local, parts, told);
+                _moved[state] = after.Add(row);
             }
 
-            return verdict;
+            state = _moved[state];
         }
+    }
 
-        private byte Judge(int frame, int part)
+    /// <summary>The verdicts of a row with those of one joint; what is refused already is not asked for.</summary>
+    private static void Worsen(ScreenedJoint joint, Span<byte> row, ReadOnlySpan<int> local, ReadOnlySpan<int> parts, Span<byte> told)
+    {
+        for (int lane = 0; lane < row.Length; lane += Lanes)
         {
-            CandidateRow row = default;
-            uint stated = _parts.Stated(part);
-            for (int i = 0; i < _partOwn.Length; i++)
+            uint left = Left(row[lane..]);
+            for (; left != 0; left &= left - 1)
             {
-                row[_partOwn[i]] = _parts[part][i];
-            }
-
-            if (FramePort >= 0)
-            {
-                stated |= _frames.Stated(frame);
-                for (int i = 0; i < _frameOwn.Length; i++)
+                int at = lane + BitOperations.TrailingZeroCount(left);
+                ref byte verdict = ref told[local[at]];
+                if (verdict == NotYet)
                 {
-                    row[_frameOwn[i]] = _frames[frame][i];
+                    verdict = joint.Judge(parts[local[at]]);
+                }
+
+                row[at] = Math.Max(row[at], verdict);
+            }
+        }
+    }
+
+    private static int[] Sums(ReadOnlySpan<int> parts, VerdictRows rows)
+    {
+        int[] sums = new int[rows.Count * Each];
+        for (int row = 0; row < rows.Count; row++)
+        {
+            Span<byte> verdicts = rows[row];
+            for (int lane = 0; lane < verdicts.Length; lane += Lanes)
+            {
+                for (uint left = Left(verdicts[lane..]); left != 0; left &= left - 1)
+                {
+                    int at = lane + BitOperations.TrailingZeroCount(left);
+                    sums[(row * Each) + verdicts[at]] += parts[at];
                 }
             }
-
-            return _joint.IsSeen(stated) ? (byte)_joint.Common(row) : Silent;
         }
+
+        return sums;
+    }
+
+    /// <summary>A bit for each verdict of a lane that is no refusal.</summary>
+    private static uint Left(ReadOnlySpan<byte> lane) =>
+        Vector256.LessThan(Vector256.Create(lane), Vector256.Create((byte)Verdict.DoesNotFit)).ExtractMostSignificantBits();
+
+    /// <summary>The different answers of some groups, each once, and the place of each group's among them.</summary>
+    private static int Localise(ReadOnlySpan<int> groups, Span<int> local, Span<int> parts)
+    {
+        Dictionary<int, int> known = [];
+        for (int i = 0; i < groups.Length; i++)
+        {
+            ref int at = ref CollectionsMarshal.GetValueRefOrAddDefault(known, groups[i], out bool there);
+            at = there ? at : known.Count - 1;
+            parts[at] = groups[i];
+            local[i] = at;
+        }
+
+        return known.Count;
+    }
+
+    /// <summary>The frames by what they say, those that say the same together.</summary>
+    private void Sort(ReadOnlySpan<int> frames, int answers)
+    {
+        int[] next = new int[answers + 1];
+        foreach (int answer in frames)
+        {
+            next[answer + 1]++;
+        }
+
+        for (int answer = 0; answer < answers; answer++)
+        {
+            next[answer + 1] += next[answer];
+        }
+
+        for (int frame = 0; frame < frames.Length; frame++)
+        {
+            _order[next[frames[frame]]++] = frame;
+        }
+    }
+
+    private void Room(int states)
+    {
+        if (states > _seenFor.Length)
+        {
+            _seenFor = new int[2 * states];
+            _moved = new int[2 * states];
+        }
+
+        Array.Clear(_seenFor, 0, states);
     }
 }
