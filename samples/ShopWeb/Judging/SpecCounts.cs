@@ -11,6 +11,9 @@ internal sealed record SpecTally(IReadOnlyDictionary<long, int> Articles)
     public static SpecTally Empty { get; } = new(new Dictionary<long, int>());
 
     public IReadOnlyCollection<long> Specs { get; } = [.. Articles.Keys];
+
+    /// <summary>How many articles have a spec that could be read; negative before all of them are on the shelf, which never loses one and need not be asked again.</summary>
+    public int Readable { get; set; } = -1;
 }
 
 /// <summary>The tallies of every slot at one state of the stock.</summary>

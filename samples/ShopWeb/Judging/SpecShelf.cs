@@ -16,12 +16,23 @@ internal sealed class SpecShelf(ILogger<SpecShelf> log) : IDisposable
     private readonly ConcurrentDictionary<long, bool> _held = [];
     private readonly SemaphoreSlim _fetching = new(1, 1);
 
-    /// <summary>A view that holds these specs at least.</summary>
-    public async Task<CatalogueView> Holding(ShopContext shop, IReadOnlyCollection<long> specs, CancellationToken cancellation)
+    /// <summary>A view that holds the specs of a tally at least.</summary>
+    public async Task<CatalogueView> Holding(ShopContext shop, SpecTally tally, CancellationToken cancellation)
+    {
+        if (tally.Readable < 0)
+        {
+            await Hold(shop, tally.Specs, cancellation);
+            tally.Readable = tally.Articles.Where(a => CanRead(a.Key)).Sum(a => a.Value);
+        }
+
+        return _catalogue.View;
+    }
+
+    private async Task Hold(ShopContext shop, IReadOnlyCollection<long> specs, CancellationToken cancellation)
     {
         if (Lacking(specs).Count == 0)
         {
-            return _catalogue.View;
+            return;
         }
 
         // At a cold start everybody asks for the same: one fetches it, and the others find it there.
@@ -39,8 +50,6 @@ internal sealed class SpecShelf(ILogger<SpecShelf> log) : IDisposable
         {
             _fetching.Release();
         }
-
-        return _catalogue.View;
     }
 
     public void Dispose() => _fetching.Dispose();
@@ -62,5 +71,5 @@ internal sealed class SpecShelf(ILogger<SpecShelf> log) : IDisposable
     }
 
     /// <summary>Whether a spec that is held could be read: of one that could not, nothing is said, not even that it does not fit.</summary>
-    public bool CanRead(long spec) => _held.TryGetValue(spec, out bool isRead) && isRead;
+    private bool CanRead(long spec) => _held.TryGetValue(spec, out bool isRead) && isRead;
 }

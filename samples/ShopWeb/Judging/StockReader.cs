@@ -20,8 +20,8 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
         IReadOnlyDictionary<Slot, SpecTally> stock = count ? (await counts.Now(shop, cancellation)).BySlot : new Dictionary<Slot, SpecTally>();
         foreach ((Slot slot, SpecTally tally) in stock.Where(s => s.Key != Slot.Frame))
         {
-            CatalogueView view = await shelf.Holding(shop, tally.Specs, cancellation);
-            found[slot] = Sum(All(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)), tally);
+            CatalogueView view = await shelf.Holding(shop, tally, cancellation);
+            found[slot] = Sum(view.Fitting(build, slot, 0, Verdict.NeedsMeasuring, cancellation).Kinds.SelectMany(Numbered), tally);
         }
 
         return (cart, found.ToImmutable());
@@ -38,7 +38,7 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
 
         // The two relations find what has to be looked at; the check decides.
         List<long> candidates = await CandidateQuery.Of(shop, build, slot).ToListAsync(cancellation);
-        CatalogueView view = await shelf.Holding(shop, tally.Specs, cancellation);
+        CatalogueView view = await shelf.Holding(shop, tally, cancellation);
         HashSet<long> near = [.. candidates];
         Dictionary<long, FittingPart> judged = All(view.Fitting(build, slot, int.MaxValue, Verdict.NeedsMeasuring, cancellation)).Where(p => near.Contains(p.Id)).ToDictionary(p => p.Id);
         List<long> specs = [.. judged.Where(p => p.Value.Verdict == verdict).Select(p => p.Key)];
@@ -48,21 +48,27 @@ internal sealed class StockReader(ShopContext shop, SpecShelf shelf, SpecCounts 
             .Skip((page - 1) * size).Take(size)
             .ToListAsync(cancellation);
         Dictionary<long, Reasons> told = articles.Select(a => a.SpecId).Distinct().ToDictionary(id => id, id => Reasons.Of(judged[id]));
-        return (cart, new(slot, verdict, Sum(judged.Values, tally), [.. articles.Select(a => new ListedArticle(a, told[a.SpecId]))], page, size, tallies.Version));
+        return (cart, new(slot, verdict, Sum(judged.Values.Select(p => (p.Id, p.Verdict)), tally), [.. articles.Select(a => new ListedArticle(a, told[a.SpecId]))], page, size, tallies.Version));
     }
 
     private static IEnumerable<FittingPart> All(SlotFitting fitting) => fitting.Fits.Concat(fitting.NeedsPart).Concat(fitting.Open);
 
-    private SlotCounts Sum(IEnumerable<FittingPart> judged, SpecTally tally)
+    private static IEnumerable<(long Spec, Verdict Verdict)> Numbered(FittingKind kind)
+    {
+        Verdict verdict = kind.First.Verdict;
+        return kind.Ids.Select(spec => (spec, verdict));
+    }
+
+    private static SlotCounts Sum(IEnumerable<(long Spec, Verdict Verdict)> judged, SpecTally tally)
     {
         int[] by = new int[(int)Verdict.Unsafe + 1];
-        foreach (FittingPart part in judged)
+        foreach ((long spec, Verdict verdict) in judged)
         {
-            by[(int)part.Verdict] += tally.Articles.GetValueOrDefault(part.Id);
+            by[(int)verdict] += tally.Articles.GetValueOrDefault(spec);
         }
 
         // What is not listed does not fit, save what could not be read.
-        int rest = tally.Articles.Where(a => shelf.CanRead(a.Key)).Sum(a => a.Value) - by.Sum();
+        int rest = tally.Readable - by.Sum();
         return new(by[(int)Verdict.Fits], by[(int)Verdict.NeedsPart], by[(int)Verdict.NeedsMeasuring], by[(int)Verdict.NotJudged], rest);
     }
 }

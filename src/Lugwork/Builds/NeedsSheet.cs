@@ -320,6 +320,15 @@ public sealed class NeedLine
     private static NeedLine OfKeys(Joint joint, JointInput input, CandidateRow row, List<string> open)
     {
         int at = joint.Inputs.IndexOf(input);
+        ImmutableArray<(long Code, Verdict Verdict)> cells = NeedMemory.Of(joint, at, row, asked => Cells(joint, at, asked));
+        bool settles = cells.Any(c => c.Verdict is Verdict.Fits or Verdict.NeedsPart);
+        return new(joint, input, cells, null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct())) { _row = row };
+    }
+
+    /// <summary>The verdict of every value that the input can have, in the order of their codes.</summary>
+    private static ImmutableArray<(long Code, Verdict Verdict)> Cells(Joint joint, int at, CandidateRow row)
+    {
+        JointInput input = joint.Inputs[at];
         Dictionary<long, Verdict> cells = new(input.Domain.Length);
         IEnumerable<long> codes = input.Domain;
         for (int i = 0; i < joint.Inputs.Length; i++)
@@ -337,8 +346,7 @@ public sealed class NeedLine
             cells[code] = Best(joint, input, row);
         }
 
-        bool settles = cells.ContainsValue(Verdict.Fits) || cells.ContainsValue(Verdict.NeedsPart);
-        return new(joint, input, [.. cells.Select(c => (c.Key, c.Value)).OrderBy(c => c.Key)], null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct())) { _row = row };
+        return [.. cells.Select(c => (c.Key, c.Value)).OrderBy(c => c.Key)];
     }
 
     /// <summary>The verdict of one value; where its field says a second thing too, such as a tyre's width and bead seat, the best one that the field allows.</summary>
@@ -377,10 +385,22 @@ public sealed class NeedLine
         if (open.Count > 0)
         {
             // What does not matter is not asked for, such as the designated width of a spindle that has none.
-            bool idle = joint.Common(row) == Verdict.Fits;
+            bool idle = NeedMemory.Of(joint, at, row, asked => joint.Common(asked) == Verdict.Fits);
             return new(joint, input, [], null, null, idle ? null : string.Join(", ", open.Distinct())) { AnyLength = idle, _row = row };
         }
 
+        (long? least, long? most, bool any, bool openEnded) = NeedMemory.Of(joint, at, row, asked => Limits(joint, at, asked));
+        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass || input.IsAngle ? "no figure is right" : "no length is right")
+        {
+            AnyLength = any && least == 1 && openEnded,
+            _row = row,
+        };
+    }
+
+    /// <summary>The least and the greatest figure that is right, whether any is, and whether there is no greatest.</summary>
+    private static (long? Least, long? Most, bool Any, bool OpenEnded) Limits(Joint joint, int at, CandidateRow row)
+    {
+        JointInput input = joint.Inputs[at];
         long? least = null;
         long? most = null;
         bool any = false;
@@ -415,11 +435,7 @@ public sealed class NeedLine
             }
         }
 
-        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass || input.IsAngle ? "no figure is right" : "no length is right")
-        {
-            AnyLength = any && least == 1 && openEnded,
-            _row = row,
-        };
+        return (least, most, any, openEnded);
     }
 
     /// <summary>The greatest code that a length, a load or an angle can have.</summary>

@@ -33,8 +33,8 @@ internal sealed class PartField<TPart> : IPartField
     /// <summary>Where the value of the field came from; null for a field that says several others.</summary>
     public Func<TPart, Evidence?>? Evidence { get; init; }
 
-    /// <summary>What the field of a part can be, in codes; null for a field that says several others.</summary>
-    public Func<TPart, Candidates>? Codes { get; init; }
+    /// <summary>Writes what the field of a part can be, in codes; null for a field that says several others.</summary>
+    public ReadsCodes? Codes { get; init; }
 
     /// <summary>The part with the field as codes say it; null for a field that says several others.</summary>
     public Func<TPart, Candidates, TPart>? Take { get; init; }
@@ -47,6 +47,9 @@ internal sealed class PartField<TPart> : IPartField
 
     /// <summary>Made on demand: a check never pays for it.</summary>
     public Func<FieldType?> TypeOf { get; init; } = static () => null;
+
+    /// <summary>Written where it is wanted: a catalogue reads every field of a million parts.</summary>
+    public delegate void ReadsCodes(TPart part, ref Candidates into);
 
     public delegate bool TryRead(TPart part, string text, out TPart read, out int position, out string reason);
 
@@ -62,7 +65,7 @@ internal sealed class PartField<TPart> : IPartField
             Values = () => FieldValues.Of(where),
             Mark = (part, evidence) => with(part, get(part).With(evidence)),
             Evidence = part => get(part).Evidence,
-            Codes = part => get(part).ToCandidates(),
+            Codes = (TPart part, ref Candidates into) => get(part).ToCandidates(ref into),
             Take = (part, codes) => with(part, Known<T>.OfCandidates(codes)),
             TypeOf = () => FieldType.Of(where),
             Write = part => sets is null ? get(part).ToString() : "unknown",
@@ -238,7 +241,12 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     public string? TextOf(Part part, string key) => Field(key) is { } field ? field.Write((TPart)part) : null;
 
-    public Candidates CodesOf(Part part, string key) => Field(key)?.Codes is { } codes ? codes((TPart)part) : default;
+    public Candidates CodesOf(Part part, string key)
+    {
+        Candidates read = default;
+        Field(key)?.Codes?.Invoke((TPart)part, ref read);
+        return read;
+    }
 
     /// <summary>The fields that hold a value of their own. Worked out when a catalogue first asks.</summary>
     private PartField<TPart>[] Own => field ??= [.. _fields.Where(f => f.Take is not null && f.Sets.IsEmpty)];
@@ -251,7 +259,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         PartField<TPart>[] own = Own;
         for (int i = 0; i < own.Length; i++)
         {
-            into[i] = own[i].Codes!(typed);
+            own[i].Codes!(typed, ref into[i]);
         }
     }
 

@@ -18,7 +18,7 @@ internal static partial class PartForms
             Values = static () => FieldValues.Text,
             Mark = (part, evidence) => with(part, get(part).With(evidence)),
             Evidence = part => get(part).Evidence,
-            Codes = part => get(part).ToCandidates(),
+            Codes = (TPart part, ref Candidates into) => get(part).ToCandidates(ref into),
             Take = (part, codes) => with(part, Known<Dimension>.OfCandidates(codes)),
             Write = part => Counted(get(part)),
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>

@@ -72,6 +72,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
                 continue;
             }
 
+            Keep(slot, pending);
             pending.Sort((row, id) => Skip(row, id, "an earlier row of this slot has the same number"));
             SlotMerge merge = new(indexes[slot.Number], pending.Ids, pending.Kinds);
             added += merge.Added;
@@ -94,7 +95,7 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         }
 
         _ = indexes.Aggregate(0, (all, index) => SlotMerge.Room(all, index?.Count ?? 0));
-        report = new(added, replaced, removed, _skipped, [.. _problems.OrderBy(p => p.Row)]);
+        report = new(added, replaced, removed, _skipped, [.. _problems.OrderBy(p => p.Row).Take(CatalogueReport.MostProblems)]);
         CatalogueView view = new(ImmutableArray.Create(indexes), before.Version + 1);
 
         // Nothing below asks for memory: it is taken over whole.
@@ -116,25 +117,42 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         }
     }
 
-    /// <summary>Text was held against itself when it was read; a part that was made by hand is now, where none that says the same was lately.</summary>
     private void Keep(long id, Slot slot, Part part, bool isRead)
     {
         PendingParts pending = PendingOf(slot);
-        try
+        if (pending.Wait(new(id, part, _row, isRead)))
         {
-            int kind = pending.Table.Recent(part);
-            if (kind < 0 && !isRead && PartForms.Of(slot).WrongOf(part) is { } wrong)
-            {
-                Skip(_row, id, wrong.ToString());
-                return;
-            }
+            Keep(slot, pending);
+        }
+    }
 
-            pending.Add(id, kind < 0 ? pending.Table.Keep(part) : kind, _row);
-        }
-        catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))
+    /// <summary>Looks at the parts that wait.</summary>
+    private void Keep(Slot slot, PendingParts pending)
+    {
+        foreach (ref readonly WaitingPart part in pending.Waiting())
         {
-            Skip(_row, id, e.Message);
+            try
+            {
+                Keep(slot, pending, part);
+            }
+            catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))
+            {
+                Skip(part.Row, part.Id, e.Message);
+            }
         }
+    }
+
+    /// <summary>Text was held against itself when it was read; a part that was made by hand is now, where none that says the same was lately.</summary>
+    private void Keep(Slot slot, PendingParts pending, in WaitingPart part)
+    {
+        int kind = pending.Table.Recent(part.Part);
+        if (kind < 0 && !part.IsRead && PartForms.Of(slot).WrongOf(part.Part) is { } wrong)
+        {
+            Skip(part.Row, part.Id, wrong.ToString());
+            return;
+        }
+
+        pending.Add(part.Id, kind < 0 ? pending.Table.Keep(part.Part) : kind, part.Row);
     }
 
     /// <summary>Where a part goes follows from its type: asked once for many of one type.</summary>
@@ -153,9 +171,12 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
     private void Skip(long row, long id, string reason)
     {
         _skipped++;
-        if (_problems.Count < CatalogueReport.MostProblems)
+        _problems.Add(new(row, id, reason));
+        if (_problems.Count > 2 * CatalogueReport.MostProblems)
         {
-            _problems.Add(new(row, id, reason));
+            // Slots are looked at in turn, not row by row: the first thousand are those of the least rows.
+            _problems.Sort((one, other) => one.Row.CompareTo(other.Row));
+            _problems.RemoveRange(CatalogueReport.MostProblems, _problems.Count - CatalogueReport.MostProblems);
         }
     }
 

@@ -21,6 +21,7 @@ internal sealed class FrameScreen
 
     private readonly FrameAnswers _frames;
     private readonly PartGroups _groups;
+    private readonly int _mostGroups;
     private readonly int _total;
     private readonly int[] _numbers;
     private readonly Dictionary<(int, int, int, int), int> _known = [];
@@ -32,18 +33,24 @@ internal sealed class FrameScreen
     private int[] _seenFor = [];
     private int[] _moved = [];
 
-    public FrameScreen(FrameAnswers frames, SlotIndex parts, CancellationToken cancellationToken)
+    /// <param name="frames">What the frames say.</param>
+    /// <param name="parts">The slot.</param>
+    /// <param name="cancellationToken">Ends it.</param>
+    /// <param name="mostGroups">How many groups are held at once; at most as many as left out.</param>
+    /// <param name="mostFrames">How many kinds of frames are held at once.</param>
+    public FrameScreen(FrameAnswers frames, SlotIndex parts, CancellationToken cancellationToken, int mostGroups = MostGroups, int mostFrames = MostFrames)
     {
         _frames = frames;
+        _mostGroups = mostGroups;
         _groups = new(frames.Frames, parts, cancellationToken);
         _total = parts.Count;
         _numbers = new int[frames.Count];
-        _state = new int[Math.Min(MostFrames, frames.Count)];
+        _state = new int[Math.Min(mostFrames, frames.Count)];
         _order = new int[_state.Length];
-        for (int from = 0; from < frames.Count; from += MostFrames)
+        for (int from = 0; from < frames.Count; from += mostFrames)
         {
-            Span<int> numbers = _numbers.AsSpan(from, Math.Min(MostFrames, frames.Count - from));
-            if (_groups.Count <= MostGroups)
+            Span<int> numbers = _numbers.AsSpan(from, Math.Min(mostFrames, frames.Count - from));
+            if (_groups.Count <= mostGroups)
             {
                 // Frames that came to the same verdicts have the same counts: they are told once for each row.
                 int[] told = Told(Screen(from, numbers.Length, 0, _groups.Count, cancellationToken));
@@ -64,9 +71,9 @@ internal sealed class FrameScreen
     private void InTurns(int from, Span<int> numbers, CancellationToken cancellationToken)
     {
         int[] all = new int[numbers.Length * Each];
-        for (int group = 0; group < _groups.Count; group += MostGroups)
+        for (int group = 0; group < _groups.Count; group += _mostGroups)
         {
-            int[] sums = Screen(from, numbers.Length, group, Math.Min(MostGroups, _groups.Count - group), cancellationToken);
+            int[] sums = Screen(from, numbers.Length, group, Math.Min(_mostGroups, _groups.Count - group), cancellationToken);
             for (int i = 0; i < all.Length; i++)
             {
                 all[i] += sums[(_state[i / Each] * Each) + (i % Each)];

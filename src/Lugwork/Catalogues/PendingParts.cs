@@ -1,11 +1,23 @@
 namespace Lugwork.Catalogues;
 
+/// <summary>A part that was put in and not looked at yet.</summary>
+/// <param name="Id">Its number.</param>
+/// <param name="Part">The part.</param>
+/// <param name="Row">The number of its row.</param>
+/// <param name="IsRead">It was held against itself when its text was read.</param>
+internal readonly record struct WaitingPart(long Id, Part Part, long Row, bool IsRead);
+
 /// <summary>What is to come into one slot or to leave it.</summary>
 internal sealed class PendingParts(SlotTable table)
 {
     /// <summary>In the place of a kind: the part leaves.</summary>
     public const int Gone = -1;
 
+    // Parts of one slot are looked at some at a time: what they are held against is near then, however the slots come in turn.
+    private const int MostWaiting = 256;
+
+    private WaitingPart[] _waiting = new WaitingPart[4];
+    private int _waits;
     private long[] _ids = new long[16];
     private int[] _kinds = new int[16];
     private long[] _rows = new long[16];
@@ -18,6 +30,26 @@ internal sealed class PendingParts(SlotTable table)
     public ReadOnlySpan<long> Ids => _ids.AsSpan(0, _count);
 
     public ReadOnlySpan<int> Kinds => _kinds.AsSpan(0, _count);
+
+    /// <summary>Puts a part behind those that wait; true where it is time to look at them.</summary>
+    public bool Wait(in WaitingPart part)
+    {
+        if (_waits == _waiting.Length)
+        {
+            Array.Resize(ref _waiting, 2 * _waits);
+        }
+
+        _waiting[_waits++] = part;
+        return _waits == MostWaiting;
+    }
+
+    /// <summary>Those that wait, in the order in which they came; none waits any more.</summary>
+    public ReadOnlySpan<WaitingPart> Waiting()
+    {
+        ReadOnlySpan<WaitingPart> waiting = _waiting.AsSpan(0, _waits);
+        _waits = 0;
+        return waiting;
+    }
 
     public void Add(long id, int kind, long row)
     {

@@ -34,8 +34,17 @@ internal sealed class SlotTable
         Keys = [.. _form.OwnFields];
         _read = new Candidates[Keys.Length];
         _fields = [.. Keys.Select(_ => new ValueTable())];
-        _ports = [.. JointTable.All.Where(j => j.Slots.Contains(slot)).Select(j => new JointPort(j, slot))];
+        _ports = [.. JointTable.All.Where(j => j.Slots.Contains(slot)).OrderBy(Asked).Select(j => new JointPort(j, slot))];
     }
+
+    /// <summary>What is asked most stands first in a row of answers, which is read up to the last that is asked: the part by itself, then a bare frame, then one other part.</summary>
+    private static int Asked(Joint joint) => joint.Slots.Length switch
+    {
+        1 => 0,
+        2 when joint.Slots.Contains(Slot.Frame) => 1,
+        2 => 2,
+        _ => 3,
+    };
 
     public Slot Slot { get; }
 
@@ -113,8 +122,28 @@ internal sealed class SlotTable
     /// <summary>Whether a kind says in every field what was read last.</summary>
     private bool Says(int kind)
     {
-        ByteReader reader = new(_kinds[kind], 0);
+        ReadOnlySpan<byte> row = _kinds[kind];
         int field = 0;
+        for (int at = 0; at < row.Length; field++)
+        {
+            if (row[at] >= 0x80)
+            {
+                return SaysFrom(row, at, field);
+            }
+
+            if (!_fields[field].Is(row[at++], _read[field]))
+            {
+                return false;
+            }
+        }
+
+        return IsUnknownFrom(field);
+    }
+
+    /// <summary>The same of a row with numbers of several bytes, from a field on.</summary>
+    private bool SaysFrom(ReadOnlySpan<byte> row, int at, int field)
+    {
+        ByteReader reader = new(row[at..], 0);
         for (; reader.Left > 0; field++)
         {
             if (!_fields[field].Is((int)reader.Number(), _read[field]))
@@ -123,6 +152,11 @@ internal sealed class SlotTable
             }
         }
 
+        return IsUnknownFrom(field);
+    }
+
+    private bool IsUnknownFrom(int field)
+    {
         for (; field < _read.Length; field++)
         {
             if (_read[field].State != KnownState.Unknown)
@@ -139,11 +173,9 @@ internal sealed class SlotTable
         ulong hash = _seed;
         for (int field = 0; field < _read.Length; field++)
         {
+            // What is unknown is mixed in too: no branch is dearer than one that is guessed wrong.
             ref readonly Candidates read = ref _read[field];
-            if (read.State != KnownState.Unknown)
-            {
-                hash = BitOperations.RotateLeft((hash ^ (ulong)read.Low ^ ((ulong)read.High << 20) ^ ((ulong)read.State << 50) ^ ((ulong)field << 54)) * 0x9E3779B97F4A7C15UL, 27);
-            }
+            hash = BitOperations.RotateLeft((hash ^ (ulong)read.Low ^ ((ulong)read.High << 20) ^ ((ulong)read.State << 50)) * 0x9E3779B97F4A7C15UL, 27);
         }
 
         return (uint)(hash >> 32);

@@ -292,6 +292,8 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <summary>The same with other evidence; what is unknown or none has none.</summary>
     internal Known<T> With(Evidence evidence) => State is KnownState.Unknown or KnownState.None ? this : new(State, _value, _codes, _low, _high, evidence);
 
+    internal void ToCandidates(ref Candidates into) => into = new(State, _low, _high, _codes);
+
     internal Candidates ToCandidates() => new(State, _low, _high, _codes);
 
     /// <summary>The knowledge of which these codes are, as they were stored. Its evidence is not stored: stated, or measured where it is a range.</summary>

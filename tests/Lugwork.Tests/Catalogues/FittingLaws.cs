@@ -67,6 +67,21 @@ public sealed class FittingLaws
             }
         }
 
+        // Neither several threads nor looking at a few parts and frames at a time changes a count.
+        FrameCounts together = view.CountsOfFrames(3);
+        SlotIndex frames = view.IndexOf(Slot.Frame)!;
+        FrameAnswers answers = new(frames, 1, TestContext.Current.CancellationToken);
+        foreach (Slot slot in counts.Slots)
+        {
+            FrameScreen some = new(answers, view.IndexOf(slot)!, TestContext.Current.CancellationToken, mostGroups: 3, mostFrames: 7);
+            Assert.All(counts.Ids, id => Assert.Equal((counts.Of(id, slot), counts.Of(id, slot)), (together.Of(id, slot), some.Of(frames.Kinds[frames.Find(id)]))));
+        }
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => view.CountsOfFrames(0));
+        using CancellationTokenSource ended = new();
+        ended.Cancel();
+        Assert.ThrowsAny<OperationCanceledException>(() => view.CountsOfFrames(2, ended.Token));
+
         Assert.Null(counts.Of(long.MaxValue, Slot.Seatpost));
         Assert.Null(counts.Of(counts.Ids[0], Slot.Frame));
         Assert.Equal(0, Shelves.Of(Shelves.Rows(random, 5, Slot.Seatpost)).View.CountsOfFrames().Count);
