@@ -132,7 +132,7 @@ public sealed class CatalogueView
         {
             for (int at = Interlocked.Increment(ref next); at < slots.Length; at = Interlocked.Increment(ref next))
             {
-                screens[slots[at].Number] = new(answers, IndexOf(slots[at])!, cancellationToken);
+                screens[slots[at].Number] = new(answers, IndexOf(slots[at])!, cancellationToken: cancellationToken);
             }
         });
         return new(frames, screens);

@@ -35,10 +35,10 @@ internal sealed class FrameScreen
 
     /// <param name="frames">What the frames say.</param>
     /// <param name="parts">The slot.</param>
-    /// <param name="cancellationToken">Ends it.</param>
-    /// <param name="mostGroups">How many groups are held at once; at most as many as left out.</param>
+    /// <param name="mostGroups">How many groups are held at once; no more than where nothing is said.</param>
     /// <param name="mostFrames">How many kinds of frames are held at once.</param>
-    public FrameScreen(FrameAnswers frames, SlotIndex parts, CancellationToken cancellationToken, int mostGroups = MostGroups, int mostFrames = MostFrames)
+    /// <param name="cancellationToken">Ends it.</param>
+    public FrameScreen(FrameAnswers frames, SlotIndex parts, int mostGroups = MostGroups, int mostFrames = MostFrames, CancellationToken cancellationToken = default)
     {
         _frames = frames;
         _mostGroups = mostGroups;

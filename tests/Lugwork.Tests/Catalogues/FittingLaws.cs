@@ -73,7 +73,7 @@ public sealed class FittingLaws
         FrameAnswers answers = new(frames, 1, TestContext.Current.CancellationToken);
         foreach (Slot slot in counts.Slots)
         {
-            FrameScreen some = new(answers, view.IndexOf(slot)!, TestContext.Current.CancellationToken, mostGroups: 3, mostFrames: 7);
+            FrameScreen some = new(answers, view.IndexOf(slot)!, 3, 7, TestContext.Current.CancellationToken);
             Assert.All(counts.Ids, id => Assert.Equal((counts.Of(id, slot), counts.Of(id, slot)), (together.Of(id, slot), some.Of(frames.Kinds[frames.Find(id)]))));
         }
 
