@@ -19,8 +19,9 @@ public sealed class CutOffTests(Shop shop)
         string path = $"/api/parts/rearTyre?frame={Shop.Frames}&list=Fits&size=10000";
         await Warm(hasty.Client, path);
         (byte[] slow, bool isBroken) = await Ask(hasty.Address, path, mayWait: TimeSpan.FromSeconds(60));
+
+        // What had come before the break may be lost with it.
         List<string> ended = Ended(slow, out bool isCut);
-        Assert.NotEmpty(ended);
         Assert.True(ended.Count < Asked, "all answers were sent in time: nothing was cut off");
         Assert.True(isCut || isBroken, $"{ended.Count} of {Asked} answers, and the connection was closed as if nothing were missing");
         foreach (string one in ended)
