@@ -59,7 +59,7 @@ public sealed class BrakeBoss : Standard<BrakeBoss>, IInterfaceValue<BrakeBoss>
     public Length? MostUsualSpacing => IsBelowRim ? Length.FromMillimeters(85) : null;
 
     /// <summary>Where cantilever bosses stand for a bead seat: 25 to 28 mm inside its radius. A rule drawn from the three places that are published.</summary>
-    /// <param name="beadSeatMillimetres">300 to 700.</param>
+    /// <param name="beadSeatMillimetres">Diameter of the bead seat, 300 to 700 mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public static LengthRange ToAxleFor(int beadSeatMillimetres)
     {

@@ -30,7 +30,7 @@ public sealed class CablePull : Standard<CablePull>, IInterfaceValue<CablePull>
     /// <inheritdoc/>
     public static string Called => "cable pull";
 
-    /// <summary>Cable against short pull: 1, about 2; null where no figure is known.</summary>
+    /// <summary>Ratio of the cable pulled to short pull: 1, about 2; null where no figure is known.</summary>
     public decimal? TimesShort { get; }
 
     /// <inheritdoc/>

@@ -12,10 +12,10 @@ public sealed class LeverAndBrake
         Check = check;
     }
 
-    /// <summary>Cable that the lever pulls over cable that the brake wants: about 0.5, 1 or 2; null where either is not known.</summary>
+    /// <summary>Ratio of the cable that the lever pulls to the cable that the brake wants: about 0.5, 1 or 2; null where either is not known.</summary>
     public decimal? CableShare { get; }
 
-    /// <summary>Force at the brake for the same hand force, against a lever of its own class: the inverse of the cable share; null where it is not known.</summary>
+    /// <summary>Ratio of the force at the brake, for the same hand force, to that with a lever of its own class: the inverse of the cable share; null where it is not known.</summary>
     public decimal? ForceShare => 1 / CableShare;
 
     /// <summary>What comes of it; the same relation as the joint of a build.</summary>

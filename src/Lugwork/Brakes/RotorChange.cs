@@ -35,7 +35,7 @@ public sealed class RotorChange
     /// <summary>How far a caliper on posts moves along the row of the posts, by one drawing. A plain washer does not do it.</summary>
     public Length AlongPosts => Length.FromMillimeters(Grows / 4.0);
 
-    /// <summary>Braking torque at the same lever force, nearly: it grows with the diameter.</summary>
+    /// <summary>Ratio of the braking torques at the same lever force, new to old, nearly: it grows with the diameter.</summary>
     public double TorqueRatio => (double)To.FitCode / From.FitCode;
 
     /// <summary>The warning that goes with every change of rotor.</summary>

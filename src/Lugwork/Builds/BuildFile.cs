@@ -16,7 +16,7 @@ public static class BuildFile
     /// <summary>Largest file, bytes of UTF-8; a byte-order mark does not count.</summary>
     public static int MostBytes => 1_000_000;
 
-    /// <summary>Deepest nesting of objects and lists, wherever they stand.</summary>
+    /// <summary>How many objects and lists may stand in one another, wherever they stand.</summary>
     public static int MostDepth => DepthLimit;
 
     // For patterns and attributes, which take constants alone; a public one would be copied into callers.
@@ -121,12 +121,13 @@ public static class BuildFile
         }
 
         Dictionary<Slot, Part> parts = [];
+        string slots = "one of " + string.Join(", ", Slot.All.Select(s => s.Key));
         foreach ((string key, Dictionary<string, JsonElement>? properties) in sheet.Parts ?? [])
         {
             string path = $"$.parts.{key}";
             if (Slot.Find(key) is not { } slot || slot.Key != key)
             {
-                found.Add(new(path, 0, "there is no such slot", "one of " + string.Join(", ", Slot.All.Select(s => s.Key))));
+                found.Add(new(path, 0, "there is no such slot", slots));
                 continue;
             }
 

@@ -145,7 +145,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         found.Sort((a, b) => a.Position.CompareTo(b.Position));
         if (!any)
         {
-            found.Add(new(kind, 0, "the text is empty", Keys()));
+            found.Add(new(kind, 0, "the text is empty", Keys));
         }
 
         if (found.Count == 0 && Contradiction?.Invoke(part) is { } wrong)
@@ -187,7 +187,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
                 }
                 else if (field is null)
                 {
-                    found.Add((order, new($"{path}.{key}", 0, $"a {kind} has no such property", Keys())));
+                    found.Add((order, new($"{path}.{key}", 0, $"a {kind} has no such property", Keys)));
                 }
                 else if (SaidBefore(field, seen))
                 {
@@ -277,7 +277,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
         problem = null;
         if (Field(key) is not { Mark: { } mark } field)
         {
-            problem = new(key, 0, $"a {kind} has no such field", Keys());
+            problem = new(key, 0, $"a {kind} has no such field", Keys);
             return false;
         }
 
@@ -355,7 +355,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
                 return Take(part, free[0], piece, at, seen, found);
             }
 
-            found.Add(new(kind, at, shared, Keys()));
+            found.Add(new(kind, at, shared, Keys));
             return part;
         }
 
@@ -376,7 +376,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             return part;
         }
 
-        found.Add(new(kind, at, takers.Length == 0 ? $"'{Shorten(piece)}' is nothing known" : $"'{Shorten(piece)}' could be {string.Join(" or ", takers.Select(t => t.Key))}", Keys()));
+        found.Add(new(kind, at, takers.Length == 0 ? $"'{Shorten(piece)}' is nothing known" : $"'{Shorten(piece)}' could be {string.Join(" or ", takers.Select(t => t.Key))}", Keys));
         return part;
     }
 
@@ -441,7 +441,8 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
 
     private static string Shorten(string text) => text.Length > 60 ? text[..60] + "..." : text;
 
-    private string Keys() => "one of " + string.Join(", ", _fields.Select(f => f.Key)) + ", each with its value";
+    /// <summary>One text for all problems of a form: a file may be full of them.</summary>
+    private string Keys => field ??= "one of " + string.Join(", ", _fields.Select(f => f.Key)) + ", each with its value";
 }
 
 /// <summary>A form of any kind of part.</summary>

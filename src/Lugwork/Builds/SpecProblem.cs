@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Lugwork;
 
@@ -29,11 +30,14 @@ public sealed record SpecProblem
     public override string ToString() => $"{Where} (position {Position}): {Reason}; expected {Expected}";
 }
 
-/// <summary>Text that could not be read, with all problems at once.</summary>
+/// <summary>Text that could not be read, with all problems at once; the message tells the first 50 of them.</summary>
 public sealed class SpecException : FormatException
 {
+    /// <summary>So many problems stand in the message; a hostile file has a hundred thousand. Our own bound, no source.</summary>
+    private const int Told = 50;
+
     internal SpecException(ImmutableArray<SpecProblem> problems)
-        : base(string.Join(Environment.NewLine, problems))
+        : base(problems.Length <= Told ? string.Join(Environment.NewLine, problems) : string.Join(Environment.NewLine, problems.Take(Told)) + string.Create(CultureInfo.InvariantCulture, $"{Environment.NewLine}and {problems.Length - Told} more"))
     {
         Problems = problems;
     }

@@ -33,7 +33,7 @@ public sealed record CatalogueProblem
     /// <summary>Number of the row, from 0.</summary>
     public long Row { get; internal init; }
 
-    /// <summary>Its id; 0 where the row was null.</summary>
+    /// <summary>Its number; 0 where the row was null.</summary>
     public long Id { get; internal init; }
 
     /// <summary>What is wrong with it.</summary>
@@ -46,7 +46,7 @@ public sealed record CatalogueProblem
 /// <summary>What a change of a catalogue came to.</summary>
 public sealed class CatalogueReport
 {
-    /// <summary>The most problems that are kept one by one; <see cref="Skipped"/> counts all.</summary>
+    /// <summary>How many problems are kept one by one at most; <see cref="Skipped"/> counts all.</summary>
     public static int MostProblems => 1_000;
 
     internal CatalogueReport(int added, int replaced, int removed, long skipped, ImmutableArray<CatalogueProblem> problems)
@@ -58,16 +58,16 @@ public sealed class CatalogueReport
         Problems = problems;
     }
 
-    /// <summary>Parts that were not there before.</summary>
+    /// <summary>How many parts were not there before.</summary>
     public int Added { get; }
 
     /// <summary>Parts whose number was there before.</summary>
     public int Replaced { get; }
 
-    /// <summary>Parts that are gone.</summary>
+    /// <summary>How many parts are gone.</summary>
     public int Removed { get; }
 
-    /// <summary>Rows that were skipped.</summary>
+    /// <summary>How many rows were skipped.</summary>
     public long Skipped { get; }
 
     /// <summary>Why, in the order of the rows; of more than a thousand those that were found first. A number that comes twice is found last, when all rows are there.</summary>

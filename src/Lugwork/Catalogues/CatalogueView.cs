@@ -128,7 +128,7 @@ public sealed class CatalogueView
     /// <remarks>What is to be said of a frame alone counts as what is to be said of a part does in <see cref="Fitting(Build, Slot, int, Verdict, CancellationToken)"/>: a frame that is recalled, or out of a crash, is no frame that the part fits.</remarks>
     /// <param name="part">The part.</param>
     /// <param name="slot">One of its places, not the frame's.</param>
-    /// <param name="most">The most frames of each list.</param>
+    /// <param name="most">How many frames of each list are given at most.</param>
     /// <param name="worst">The worst verdict to list and to tell apart.</param>
     /// <param name="cancellationToken">Ends it.</param>
     /// <exception cref="ArgumentException">The part does not go to this slot.</exception>

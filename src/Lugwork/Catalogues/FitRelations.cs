@@ -11,7 +11,7 @@ public sealed record PartFitRow
     /// <param name="joint">Id of the joint; empty in the one row that every part has.</param>
     /// <param name="key">What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</param>
     /// <param name="limitMin">The least that it can be: nanometres of a length, grams of a mass, microdegrees of an angle; 0 where it is no figure.</param>
-    /// <param name="limitMax">The greatest that it can be, in the same unit.</param>
+    /// <param name="limitMax">The greatest that it can be, in the unit of the least: nanometres, grams or microdegrees.</param>
     public PartFitRow(long partId, string slot, string joint, string key, long limitMin, long limitMax)
     {
         PartId = partId;
@@ -37,7 +37,7 @@ public sealed record PartFitRow
     /// <summary>The least that it can be: nanometres of a length, grams of a mass, microdegrees of an angle; 0 where it is no figure.</summary>
     public long LimitMin { get; internal init; }
 
-    /// <summary>The greatest that it can be, in the same unit.</summary>
+    /// <summary>The greatest that it can be, in the unit of the least: nanometres, grams or microdegrees.</summary>
     public long LimitMax { get; internal init; }
 }
 
@@ -49,8 +49,8 @@ public sealed record FrameNeedRow
     /// <param name="slot">Key of the slot that is to be filled.</param>
     /// <param name="joint">Id of the joint; empty in the one row that every slot has.</param>
     /// <param name="key">What the part may be: as in part_fit.</param>
-    /// <param name="limitMin">The least that is right; a part is met where its range meets this one.</param>
-    /// <param name="limitMax">The greatest that is right; <see cref="FitRelations.NoLimit"/> where there is no limit.</param>
+    /// <param name="limitMin">The least that is right, nanometres of a length, grams of a mass, microdegrees of an angle; a part is met where its range meets this one.</param>
+    /// <param name="limitMax">The greatest that is right, in the unit of the least: nanometres, grams or microdegrees; <see cref="FitRelations.NoLimit"/> where there is no limit.</param>
     /// <param name="bridge">What has to be bought or done; empty where it fits as it is, or where the joint is silent because nobody looked; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</param>
     public FrameNeedRow(long frameId, string slot, string joint, string key, long limitMin, long limitMax, string bridge)
     {
@@ -75,10 +75,10 @@ public sealed record FrameNeedRow
     /// <summary>What the part may be: as in part_fit.</summary>
     public string Key { get; internal init; }
 
-    /// <summary>The least that is right; a part is met where its range meets this one.</summary>
+    /// <summary>The least that is right, nanometres of a length, grams of a mass, microdegrees of an angle; a part is met where its range meets this one.</summary>
     public long LimitMin { get; internal init; }
 
-    /// <summary>The greatest that is right; <see cref="FitRelations.NoLimit"/> where there is no limit.</summary>
+    /// <summary>The greatest that is right, in the unit of the least: nanometres, grams or microdegrees; <see cref="FitRelations.NoLimit"/> where there is no limit.</summary>
     public long LimitMax { get; internal init; }
 
     /// <summary>What has to be bought or done; empty where it fits as it is, or where the joint is silent because nobody looked; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</summary>

@@ -16,8 +16,8 @@ public static class FitScan
     /// <param name="codes">The code of each part.</param>
     /// <param name="figures">The figure of each part, in the same order.</param>
     /// <param name="code">The code that is sought.</param>
-    /// <param name="least">The least figure.</param>
-    /// <param name="most">The greatest figure; below <paramref name="least"/> nothing is met.</param>
+    /// <param name="least">The least number that is met.</param>
+    /// <param name="most">The greatest number that is met; below <paramref name="least"/> nothing is met.</param>
     /// <exception cref="ArgumentException">The columns are not of one length.</exception>
     public static int Count(ReadOnlySpan<int> codes, ReadOnlySpan<int> figures, int code, int least, int most)
     {
@@ -51,8 +51,8 @@ public static class FitScan
     /// <param name="codes">The code of each part.</param>
     /// <param name="figures">The figure of each part, in the same order.</param>
     /// <param name="code">The code that is sought.</param>
-    /// <param name="least">The least figure.</param>
-    /// <param name="most">The greatest figure; below <paramref name="least"/> nothing is met.</param>
+    /// <param name="least">The least number that is met.</param>
+    /// <param name="most">The greatest number that is met; below <paramref name="least"/> nothing is met.</param>
     /// <param name="places">Room for the places, from 0; what is behind those that were found stays as it is.</param>
     /// <returns>How many were put there.</returns>
     /// <exception cref="ArgumentException">The columns are not of one length.</exception>

@@ -15,22 +15,22 @@ public sealed record FitCounts
         Worse = worse;
     }
 
-    /// <summary>They fit as they are.</summary>
+    /// <summary>How many fit as they are.</summary>
     public int Fits { get; internal init; }
 
-    /// <summary>They fit with a bought part or shop work.</summary>
+    /// <summary>How many fit with a bought part or shop work.</summary>
     public int NeedsPart { get; internal init; }
 
-    /// <summary>What is known does not decide it.</summary>
+    /// <summary>Of how many it is not decided by what is known.</summary>
     public int NeedsMeasuring { get; internal init; }
 
-    /// <summary>No joint speaks of them, because what they meet is not there yet.</summary>
+    /// <summary>Of how many no joint speaks, because what they meet is not there yet.</summary>
     public int NotJudged { get; internal init; }
 
-    /// <summary>They are worse than what was asked for.</summary>
+    /// <summary>How many are worse than what was asked for.</summary>
     public int Worse { get; internal init; }
 
-    /// <summary>All of them.</summary>
+    /// <summary>How many they are in all.</summary>
     public int Total => Fits + NeedsPart + NeedsMeasuring + NotJudged + Worse;
 }
 

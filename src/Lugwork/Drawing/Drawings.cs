@@ -12,7 +12,7 @@ namespace Lugwork.Drawing;
 /// </remarks>
 public static class Drawings
 {
-    /// <summary>Most offers of a chart of price and mass.</summary>
+    /// <summary>How many offers a chart of price and mass takes at most.</summary>
     public static int MostOffers => 200;
 
     /// <summary>Head tube, headset and steerer in section.</summary>

@@ -18,7 +18,7 @@ public sealed class DrawnDimension
     /// <summary>What is measured: "seat tube bore".</summary>
     public string Name { get; }
 
-    /// <summary>The figure, in <see cref="Unit"/>; null where it is not known or not decided, and then it is drawn dashed, at a size that says nothing.</summary>
+    /// <summary>The number, in <see cref="Unit"/>; null where it is not known or not decided, and then it is drawn dashed, at a size that says nothing.</summary>
     public double? Figure { get; }
 
     /// <summary>"mm", "m", "kg" or a currency.</summary>

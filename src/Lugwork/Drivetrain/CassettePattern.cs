@@ -84,10 +84,10 @@ public sealed class CassettePattern : Standard<CassettePattern>, IInterfaceValue
     /// <inheritdoc/>
     public static string Called => "cassette pattern";
 
-    /// <summary>Fewest sprockets that the pattern is made with; null for a freewheel, which says nothing of it, and for one sprocket.</summary>
+    /// <summary>With how many sprockets the pattern is made at least; null for a freewheel, which says nothing of it, and for one sprocket.</summary>
     public int? FewestSpeeds => FitCode switch { <= 3 => (int)FitCode + 6, 4 or 5 => 10, 6 or 7 => 11, 8 or 9 or 10 or 12 => 12, 11 => 11, 13 => 9, 14 => 10, 15 => 13, 19 => 8, _ => null };
 
-    /// <summary>Most sprockets that the pattern is made with; null for a freewheel and for one sprocket.</summary>
+    /// <summary>With how many sprockets the pattern is made at most; null for a freewheel and for one sprocket.</summary>
     public int? MostSpeeds => FitCode is 11 or 14 ? 12 : FewestSpeeds;
 
     /// <summary>Teeth of the smallest sprocket that the body under it allows: 11 on HG, 10 on Micro Spline, XD and XDR, 9 on N3W, 12 on a freewheel and on the old 8-spline body, 13 on a hub gear, 12 on a track hub. A few XD cassettes start at 9.</summary>

@@ -16,7 +16,7 @@ public readonly record struct ChainLength
 
     private ChainLength(double pitches) => Pitches = pitches;
 
-    /// <summary>What the sum asks for, not rounded.</summary>
+    /// <summary>Pitches (half inches) that the sum asks for, not rounded.</summary>
     public double Pitches { get; }
 
     /// <summary>Rounded up to whole pitches; an odd number needs a cranked half link.</summary>
@@ -38,12 +38,12 @@ public readonly record struct ChainLength
     public double Spare => EvenPitches - Pitches;
 
     /// <summary>A length in pitches.</summary>
-    /// <param name="pitches">0 to 1,000.</param>
+    /// <param name="pitches">Pitches of half an inch, 0 to 1,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public static ChainLength OfPitches(double pitches) => new(Given.Number(pitches, 0, 1_000, nameof(pitches)));
 
     /// <summary>A length in full links of two pitches.</summary>
-    /// <param name="fullLinks">0 to 500.</param>
+    /// <param name="fullLinks">Full links of one inch, two pitches each; 0 to 500.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public static ChainLength OfFullLinks(double fullLinks) => new(2 * Given.Number(fullLinks, 0, 500, nameof(fullLinks)));
 

@@ -11,10 +11,10 @@ public sealed class ChainRun
 
     internal ChainRun(int ring, int sprocket, double off, double chainstay) => (Ring, Sprocket, _off, _chainstay) = (ring, sprocket, off, chainstay);
 
-    /// <summary>Which ring, 1 the outermost.</summary>
+    /// <summary>Which ring, counted from 1, the outermost.</summary>
     public int Ring { get; }
 
-    /// <summary>Which sprocket, 1 the smallest, which stands outermost.</summary>
+    /// <summary>Which sprocket, counted from 1, the smallest, which stands outermost.</summary>
     public int Sprocket { get; }
 
     /// <summary>How far the sprocket stands outside the ring; negative inside of it.</summary>

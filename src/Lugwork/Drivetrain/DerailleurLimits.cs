@@ -13,16 +13,16 @@ public sealed record DerailleurLimits
     /// <summary>What the sum rests on.</summary>
     public static ImmutableArray<Source> Sources => [Lugwork.Sources.DerailleurCapacity, Lugwork.Sources.TotalCapacity];
 
-    /// <summary>Total capacity, 0 to 200.</summary>
+    /// <summary>Total capacity, 0 to 200 teeth.</summary>
     public int? TotalCapacity { get; init => field = Teeth(value, 0, nameof(TotalCapacity)); }
 
-    /// <summary>Largest sprocket, 6 to 200.</summary>
+    /// <summary>Largest sprocket, 6 to 200 teeth.</summary>
     public int? LargestSprocket { get; init => field = Teeth(value, Given.FewestTeeth, nameof(LargestSprocket)); }
 
-    /// <summary>Smallest sprocket, 6 to 200.</summary>
+    /// <summary>Smallest sprocket, 6 to 200 teeth.</summary>
     public int? SmallestSprocket { get; init => field = Teeth(value, Given.FewestTeeth, nameof(SmallestSprocket)); }
 
-    /// <summary>Largest ring less the smallest, 0 to 200; not asked for with one ring.</summary>
+    /// <summary>Largest ring less the smallest, 0 to 200 teeth; not asked for with one ring.</summary>
     public int? FrontDifference { get; init => field = Teeth(value, 0, nameof(FrontDifference)); }
 
     /// <summary>Capacity that rings and sprockets need, teeth.</summary>

@@ -59,10 +59,10 @@ public sealed class FrontChainline : Standard<FrontChainline>, IInterfaceValue<F
     /// <inheritdoc/>
     public static string Called => "front chainline";
 
-    /// <summary>Fewest rings of such a crankset.</summary>
+    /// <summary>How many rings such a crankset has at least.</summary>
     public int LeastRings { get; }
 
-    /// <summary>Most rings of such a crankset.</summary>
+    /// <summary>How many rings such a crankset has at most.</summary>
     public int MostRings { get; }
 
     /// <summary>Smallest printed chainline.</summary>

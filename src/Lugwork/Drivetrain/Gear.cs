@@ -32,7 +32,7 @@ public sealed record Gear
     /// <summary>Ratio inside the hub.</summary>
     public HubRatio Hub { get; }
 
-    /// <summary>Turns of the wheel for one turn of the cranks, G.</summary>
+    /// <summary>Ratio G: turns of the wheel for one turn of the cranks.</summary>
     public double Ratio => (double)Over / Under;
 
     private long Over => (long)Ring * Hub.Over;

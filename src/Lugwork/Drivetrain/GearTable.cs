@@ -11,7 +11,7 @@ public enum GearMeasure
     /// <summary>Metres for one turn of the cranks.</summary>
     Development = 0,
 
-    /// <summary>Turns of the wheel for one turn of the cranks.</summary>
+    /// <summary>Ratio: turns of the wheel for one turn of the cranks.</summary>
     Ratio,
 
     /// <summary>Gear inches of the rolled circumference: the way over π, not the nominal wheel.</summary>
@@ -90,7 +90,7 @@ public sealed partial class GearTable
     }
 
     /// <summary>Pairs of gears nearer to each other than a tolerance, |ln(Ga / Gb)| below it, lowest first.</summary>
-    /// <param name="tolerancePercent">0 to 50.</param>
+    /// <param name="tolerancePercent">Per cent, 0 to 50.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public ImmutableArray<GearPair> Duplicates(double tolerancePercent = UsualTolerancePercent)
     {
@@ -108,7 +108,7 @@ public sealed partial class GearTable
     }
 
     /// <summary>How many gears are left where those within the tolerance of the last one counted are left out, from the lowest up.</summary>
-    /// <param name="tolerancePercent">0 to 50.</param>
+    /// <param name="tolerancePercent">Per cent, 0 to 50.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public int CountOfDifferent(double tolerancePercent = UsualTolerancePercent)
     {

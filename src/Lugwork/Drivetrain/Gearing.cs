@@ -11,7 +11,7 @@ public static class Gearing
     public static ImmutableArray<Source> Sources => [Lugwork.Sources.GearInchesPage, Lugwork.Sources.GainRatios, Lugwork.Sources.HubGearArticle];
 
     /// <summary>Development of a gear in inches, DEV = GI · π · 0.0254 m.</summary>
-    /// <param name="gearInches">Above 0, at most 1,000.</param>
+    /// <param name="gearInches">Inches, above 0, at most 1,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public static Length DevelopmentOf(double gearInches) => Length.FromMillimeters(Given.Number(gearInches, double.Epsilon, 1_000, nameof(gearInches)) * Math.PI * 25.4);
 
@@ -35,7 +35,7 @@ public static class Gearing
         RotationalSpeed.FromRevolutionsPerMinute(KilometresPerHour(speed) * 1_000_000 / (60 * RollOf(development)));
 
     /// <summary>Cadence by the gain ratio, v / (2π · L · GR).</summary>
-    /// <param name="gainRatio">Way of the bicycle for the way of the pedal, above 0, at most 50.</param>
+    /// <param name="gainRatio">Ratio, no unit: way of the bicycle for the way of the pedal, above 0, at most 50.</param>
     /// <param name="crank">Crank length, 100 to 250 mm.</param>
     /// <param name="speed">0 to 200 km/h.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>

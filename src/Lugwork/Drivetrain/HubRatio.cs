@@ -9,8 +9,8 @@ public readonly record struct HubRatio
     private readonly int _under;
 
     /// <summary>Makes a ratio of two whole numbers.</summary>
-    /// <param name="over">Turns of the wheel, 1 to 1,000,000.</param>
-    /// <param name="under">Turns of the sprocket, 1 to 1,000,000.</param>
+    /// <param name="over">Number of turns of the wheel, 1 to 1,000,000.</param>
+    /// <param name="under">Number of turns of the sprocket, 1 to 1,000,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     public HubRatio(int over, int under)
     {
@@ -25,10 +25,10 @@ public readonly record struct HubRatio
         (_over, _under) = ((first / common) - 1, (second / common) - 1);
     }
 
-    /// <summary>Turns of the wheel.</summary>
+    /// <summary>Number of turns of the wheel, in lowest terms.</summary>
     public int Over => _over + 1;
 
-    /// <summary>Turns of the sprocket.</summary>
+    /// <summary>Number of turns of the sprocket, in lowest terms.</summary>
     public int Under => _under + 1;
 
     /// <summary>The wheel turns with the sprocket.</summary>

@@ -66,7 +66,7 @@ public sealed class RearChainline
     /// <param name="innerFaceToSmallest">From the inner face of the end to the outer face of the smallest sprocket.</param>
     /// <param name="sprocket">Thickness of a sprocket, t.</param>
     /// <param name="pitch">From one sprocket to the next, middle to middle.</param>
-    /// <param name="sprockets">1 to 14.</param>
+    /// <param name="sprockets">How many there are, 1 to 14.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range, or the largest sprocket would stand on the other side of the frame.</exception>
     public static RearChainline OfStackInInnerGap(Dimension innerGap, Dimension innerFaceToSmallest, Dimension sprocket, Dimension pitch, int sprockets)
     {
@@ -82,8 +82,8 @@ public sealed class RearChainline
     }
 
     /// <summary>Where a single ring belongs that is to be straight in the middle between two sprockets.</summary>
-    /// <param name="first">One sprocket, 1 the smallest.</param>
-    /// <param name="second">The other sprocket.</param>
+    /// <param name="first">The number of a sprocket, counted from 1, the smallest.</param>
+    /// <param name="second">The number of the other sprocket.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such sprocket.</exception>
     public Length Between(int first, int second)
     {

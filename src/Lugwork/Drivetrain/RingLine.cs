@@ -44,7 +44,7 @@ public static class RingLine
 
     /// <summary>Where each ring stands, outermost first.</summary>
     /// <param name="chainline">Chainline of the set.</param>
-    /// <param name="rings">1 to 3.</param>
+    /// <param name="rings">How many there are, 1 to 3.</param>
     /// <param name="spacing">From ring to ring, middle to middle, 0 to 20 mm: about 5 on the road, 7 to 8 on fat and off-road cranks. Not used with one.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static ImmutableArray<Length> Rings(Length chainline, int rings, Length spacing)

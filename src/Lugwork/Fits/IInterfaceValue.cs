@@ -16,7 +16,7 @@ public interface IInterfaceValue<TSelf> : ISpanParsable<TSelf>, ISpanFormattable
     /// <summary>Canonical text; also the fit key for a database column. Parses back to the same value.</summary>
     string FitKey { get; }
 
-    /// <summary>Stable positive integer of the value; zero is never a value.</summary>
+    /// <summary>Stable positive integer code of the value; zero is never a value.</summary>
     long FitCode { get; }
 
     /// <summary>Every value of a closed set, or the nominal sizes of an open dimension; empty for a plain length.</summary>

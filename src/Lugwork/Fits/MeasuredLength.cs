@@ -23,7 +23,7 @@ public readonly record struct MeasuredLength
 
     /// <summary>A reading in millimetres.</summary>
     /// <param name="millimetres">Above zero, at most 100,000.</param>
-    /// <param name="error">0 to 1,000; 0.1, the error of a caliper in use, where it is left out.</param>
+    /// <param name="error">How far it may be out to either side, millimetres, 0 to 1,000; 0.1, the error of a caliper in use, where it is left out.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static MeasuredLength OfMillimetres(decimal millimetres, decimal error = 0.1m)
     {

@@ -20,7 +20,7 @@ public abstract class Standard<TSelf> : ISpanParsable<TSelf>, ISpanFormattable, 
     /// <summary>Canonical text, also the fit key for a database column. Frozen once published.</summary>
     public string FitKey { get; }
 
-    /// <summary>Stable positive integer. Frozen once published.</summary>
+    /// <summary>Stable positive integer code. Frozen once published.</summary>
     public long FitCode { get; }
 
     /// <summary>What the trade calls it.</summary>

@@ -15,7 +15,7 @@ public static class SpokeHoles
     public static Source HubSource => Sources.HubMeasuring;
 
     /// <summary>Where a number of spoke holes in a rim comes from: 28, 32 and 36 are printed; 16 to 24 on light wheels, 40 and 48 on tandems are from memory.</summary>
-    /// <param name="holes">Holes of the rim.</param>
+    /// <param name="holes">How many holes the rim has.</param>
     /// <returns>The source; null where no row has that number.</returns>
     public static Source? CountSource(int holes) => holes switch
     {

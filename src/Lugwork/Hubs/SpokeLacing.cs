@@ -17,10 +17,10 @@ public sealed class SpokeLacing
         Crosses = crosses;
     }
 
-    /// <summary>Spokes of the whole wheel.</summary>
+    /// <summary>How many spokes the whole wheel has.</summary>
     public int Spokes { get; }
 
-    /// <summary>Others of its side that each spoke crosses; 0 is radial.</summary>
+    /// <summary>How many others of its side each spoke crosses; 0 is radial.</summary>
     public int Crosses { get; }
 
     /// <summary>Between the hole in the hub and the hole in the rim, seen along the axle: 0 for radial, 180 degrees at most.</summary>
@@ -35,8 +35,8 @@ public sealed class SpokeLacing
     internal double Degrees => 720.0 * Crosses / Spokes;
 
     /// <summary>Makes a lacing.</summary>
-    /// <param name="spokes">Spokes of the whole wheel: even, 8 to 96.</param>
-    /// <param name="crosses">0 to a quarter of the spokes; beyond it a spoke would run backwards.</param>
+    /// <param name="spokes">How many the whole wheel has: even, 8 to 96.</param>
+    /// <param name="crosses">How many others each crosses, 0 to a quarter of the spokes; beyond it a spoke would run backwards.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range, or the spokes are odd.</exception>
     public static SpokeLacing Of(int spokes, int crosses)
     {

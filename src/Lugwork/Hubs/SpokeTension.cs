@@ -14,7 +14,7 @@ public static class SpokeTension
     /// <summary>What the formula rests on.</summary>
     public static ImmutableArray<Source> Sources => [Lugwork.Sources.SpokeTensions];
 
-    /// <summary>Tension of the left over tension of the right: 0.5 is half as tight on the left.</summary>
+    /// <summary>Ratio of the tension of the left to that of the right: 0.5 is half as tight on the left.</summary>
     /// <param name="leftOffset">Left flange to the plane of the rim's holes, 1 to 150 mm.</param>
     /// <param name="leftSpoke">Length of a left spoke, 10 to 500 mm, not below its offset.</param>
     /// <param name="rightOffset">Right flange to the plane of the rim's holes, 1 to 150 mm.</param>

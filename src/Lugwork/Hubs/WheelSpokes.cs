@@ -31,7 +31,7 @@ public sealed class WheelSpokes
     /// <summary>Right flange to the plane of the rim's holes.</summary>
     public Length RightOffset => Length.FromMillimeters(_rightOffset);
 
-    /// <summary>Tension of the left over tension of the right; null where the two sides cross unequally often, for which the formula is not made.</summary>
+    /// <summary>Ratio of the tension of the left to that of the right; null where the two sides cross unequally often, for which the formula is not made.</summary>
     public double? TensionLeftOverRight { get; private init; }
 
     /// <summary>The warning that goes with building a wheel.</summary>

@@ -36,7 +36,7 @@ public sealed partial class BuildChooser
     /// where that is the whole front; a bound where there are more points than were asked for, and then those that are given are its first, each exact. Where not even the first is exact, the best that was
     /// found is given alone, as a bound.
     /// </summary>
-    /// <param name="most">The most builds, 1 to 1,000.</param>
+    /// <param name="most">How many builds are given at most, 1 to 1,000.</param>
     /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>

@@ -14,7 +14,7 @@ namespace Lugwork.Planning;
 /// </remarks>
 public sealed partial class BuildChooser
 {
-    /// <summary>The most builds that are given at once.</summary>
+    /// <summary>How many builds are given at once at most.</summary>
     public static int MostBuilds => 1_000;
 
     private const long MostSteps = 2_000_000;

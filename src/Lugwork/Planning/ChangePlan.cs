@@ -53,7 +53,7 @@ public sealed class ChangePlan
     /// <summary>What the changes and bridges cost, without the swapped part itself; null where none was found.</summary>
     public Price? Price { get; }
 
-    /// <summary>Proven: no fewer slots will do.</summary>
+    /// <summary>How many slots have to change, proven: no fewer will do.</summary>
     public int Fewest { get; }
 
     /// <summary>The changes, a line each.</summary>

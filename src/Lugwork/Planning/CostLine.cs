@@ -5,7 +5,7 @@ namespace Lugwork.Planning;
 /// <summary>One line of a cost sheet. What it may carry is checked when it is put into a sheet.</summary>
 public sealed record CostLine
 {
-    /// <summary>Most pieces of one line.</summary>
+    /// <summary>How many pieces one line has at most.</summary>
     public static int MostCount => CountLimit;
 
     // For patterns and attributes, which take constants alone; a public one would be copied into callers.

@@ -10,7 +10,7 @@ namespace Lugwork.Planning;
 /// </remarks>
 public readonly record struct Price
 {
-    /// <summary>The greatest amount to either side.</summary>
+    /// <summary>The greatest amount to either side, in units of the currency.</summary>
     public static decimal MostAmount => 1_000_000_000m;
 
     /// <summary>How many of the smallest steps that are kept make one of the currency.</summary>

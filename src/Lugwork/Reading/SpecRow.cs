@@ -41,16 +41,16 @@ public readonly record struct SpecProgress
         Refused = refused;
     }
 
-    /// <summary>Rows that were read, so far.</summary>
+    /// <summary>How many rows were read, so far.</summary>
     public long Rows { get; internal init; }
 
-    /// <summary>Of them, those with values.</summary>
+    /// <summary>How many of them gave values.</summary>
     public long Read { get; internal init; }
 
-    /// <summary>Of them, those that can be several things.</summary>
+    /// <summary>How many of them can be several things.</summary>
     public long Ambiguous { get; internal init; }
 
-    /// <summary>Of them, those of which nothing was taken.</summary>
+    /// <summary>Of how many of them nothing was taken.</summary>
     public long Refused { get; internal init; }
 }
 

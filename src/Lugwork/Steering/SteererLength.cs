@@ -63,12 +63,12 @@ public readonly record struct SteererLength
     internal decimal BelowMillimetres => _below.Millimetres;
 
     /// <summary>A stack from plain millimetres.</summary>
-    /// <param name="headTube">Length of the head tube, 0 to 1,000.</param>
-    /// <param name="lowerStack">Height of the lower half below the head tube, 0 to 1,000.</param>
-    /// <param name="upperStack">Height of the upper half above the head tube, its cover counted, 0 to 1,000.</param>
-    /// <param name="spacersBelow">Spacers below the stem, 0 to 1,000.</param>
-    /// <param name="stemClamp">Height of the stem at the steerer, 0 to 1,000.</param>
-    /// <param name="spacersAbove">Spacers above the stem, 0 to 1,000.</param>
+    /// <param name="headTube">Length of the head tube, 0 to 1,000 mm.</param>
+    /// <param name="lowerStack">Height of the lower half below the head tube, 0 to 1,000 mm.</param>
+    /// <param name="upperStack">Height of the upper half above the head tube, its cover counted, 0 to 1,000 mm.</param>
+    /// <param name="spacersBelow">Spacers below the stem, 0 to 1,000 mm.</param>
+    /// <param name="stemClamp">Height of the stem at the steerer, 0 to 1,000 mm.</param>
+    /// <param name="spacersAbove">Spacers above the stem, 0 to 1,000 mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">A height is out of range.</exception>
     public static SteererLength OfMillimetres(decimal headTube, decimal lowerStack, decimal upperStack, decimal spacersBelow, decimal stemClamp, decimal spacersAbove = 0) => new()
     {

@@ -59,7 +59,7 @@ public readonly record struct RimSize : IInterfaceValue<RimSize>
 
     /// <summary>Makes a size.</summary>
     /// <param name="bead">The bead seat.</param>
-    /// <param name="innerMillimetres">Between the flanges, 10 to 100, whole tenths.</param>
+    /// <param name="innerMillimetres">Between the flanges, 10 to 100 mm, whole tenths.</param>
     /// <param name="type">How it holds the bead; null where it is unknown. A hooked-bead rim has diameters of its own and is refused.</param>
     /// <exception cref="ArgumentOutOfRangeException">The width is out of range or no whole tenth, or the type is hooked bead.</exception>
     public static RimSize Of(BeadSeat bead, decimal innerMillimetres, RimType? type = null)

@@ -35,7 +35,7 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     /// <summary>Width and bead seat, "37-622"; with ISO in front, "ISO 28-700", where the number of the seat alone is a label.</summary>
     public string FitKey => FormattableString.Invariant($"{(_bead == BeadSeat.Label700 ? IsoMark.Written : "")}{_width}-{_bead}");
 
-    /// <summary>Width times 1,000 plus bead seat: 37622.</summary>
+    /// <summary>The code: width times 1,000 plus bead seat, both in millimetres: 37622.</summary>
     public long FitCode => (_width * 1_000L) + _bead;
 
     /// <summary>Empty: sizes are made of two numbers, not listed.</summary>
@@ -45,7 +45,7 @@ public readonly record struct TyreSize : IInterfaceValue<TyreSize>, IUtf8SpanPar
     public static string Called => "tyre size";
 
     /// <summary>Makes a size.</summary>
-    /// <param name="widthMillimetres">18 to 132.</param>
+    /// <param name="widthMillimetres">Nominal section width, 18 to 132 mm.</param>
     /// <param name="bead">The bead seat.</param>
     /// <exception cref="ArgumentOutOfRangeException">The width is out of range.</exception>
     public static TyreSize Of(int widthMillimetres, BeadSeat bead)

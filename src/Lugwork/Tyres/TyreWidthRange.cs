@@ -54,7 +54,7 @@ public sealed class TyreWidthRange
 
     /// <summary>The row of an edition.</summary>
     /// <param name="edition">The edition.</param>
-    /// <param name="innerMillimetres">Inner width as the table lists it.</param>
+    /// <param name="innerMillimetres">Inner width, whole millimetres, as the table lists it.</param>
     /// <returns>The row; null where the edition does not list that width.</returns>
     public static TyreWidthRange? Of(WidthEdition edition, int innerMillimetres)
     {
@@ -71,7 +71,7 @@ public sealed class TyreWidthRange
     }
 
     /// <summary>Is a tyre inside the row?</summary>
-    /// <param name="tyreMillimetres">Nominal section width.</param>
+    /// <param name="tyreMillimetres">Nominal section width, whole millimetres.</param>
     public bool Holds(int tyreMillimetres) => _least > 0 && tyreMillimetres >= _least && tyreMillimetres <= _most;
 
     /// <summary>"ETRTO 2022, 19 mm: 22 to 63 mm".</summary>

@@ -42,8 +42,8 @@ public static class WidthCells2006
     public static ImmutableArray<Source> Sources => [Lugwork.Sources.WidthMatrix2006];
 
     /// <summary>What the table says.</summary>
-    /// <param name="innerMillimetres">Inner width of the rim, as listed: 13, 15 and so on to 29.</param>
-    /// <param name="tyreMillimetres">Nominal section width, as listed: 18 to 62.</param>
+    /// <param name="innerMillimetres">Inner width of the rim, as listed: 13, 15 and so on to 29 mm.</param>
+    /// <param name="tyreMillimetres">Nominal section width, as listed: 18 to 62 mm.</param>
     public static WidthCell Of(int innerMillimetres, int tyreMillimetres)
     {
         int column = Array.IndexOf(Tyres, tyreMillimetres);
@@ -64,6 +64,6 @@ public static class WidthCells2006
     }
 
     /// <summary>Was this row put together again from a count of its marks, without a second source?</summary>
-    /// <param name="innerMillimetres">Inner width of the rim.</param>
+    /// <param name="innerMillimetres">Inner width of the rim, whole millimetres.</param>
     public static bool IsReconstructed(int innerMillimetres) => innerMillimetres >= 19;
 }

@@ -1,0 +1,152 @@
+using System.Diagnostics;
+using System.Globalization;
+using SharpFuzz;
+
+namespace Lugwork.Fuzz;
+
+/// <summary>Runs targets by what their inputs reach, and tells what came out.</summary>
+internal static class FuzzRun
+{
+    public static int Of(FuzzArguments arguments)
+    {
+        FuzzTarget[] targets = [.. FuzzTargets.All.Where(t => arguments.Target == "all" || t.Name == arguments.Target)];
+        if (targets.Length == 0)
+        {
+            Console.Error.WriteLine($"no target {arguments.Target}: {string.Join(", ", FuzzTargets.All.Select(t => t.Name))}");
+            return 2;
+        }
+
+        if (arguments.Replay is { } file)
+        {
+            byte[] input = File.ReadAllBytes(file);
+            return targets.Count(t => Told(FuzzFind.Of(t, input))) == 0 ? 0 : 1;
+        }
+
+        if (arguments.IsUnderAfl)
+        {
+            UnderAfl(targets[0]);
+            return 0;
+        }
+
+        BranchCounters counters = new();
+        int finds = 0;
+        foreach (FuzzTarget target in targets)
+        {
+            FuzzLoop loop = new(target, counters, arguments);
+            loop.Run();
+            finds += loop.Finds;
+            Console.WriteLine(loop);
+        }
+
+        return finds == 0 ? 0 : 1;
+    }
+
+    private static bool Told(FuzzFind? find)
+    {
+        Console.WriteLine(find?.What ?? "nothing wrong");
+        return find is not null;
+    }
+
+    private static void UnderAfl(FuzzTarget target) => Fuzzer.OutOfProcess.Run(stream =>
+    {
+        using MemoryStream input = new();
+        stream.CopyTo(input);
+        target.Run(input.ToArray());
+    });
+}
+
+/// <summary>One target: seeds first, then changed inputs until the time is over.</summary>
+internal sealed class FuzzLoop(FuzzTarget target, BranchCounters counters, FuzzArguments arguments)
+{
+    /// <summary>An input that takes longer has hung.</summary>
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(10);
+
+    private readonly Stopwatch _clock = new();
+    private readonly List<byte[]> _corpus = [];
+    private readonly HashSet<string> _kinds = [];
+    private readonly int _reachedBefore = counters.Reached;
+    private long _runs;
+    private int _seeds;
+    private long _started;
+    private byte[] _running = [];
+
+    public int Finds => _kinds.Count;
+
+    public void Run()
+    {
+        using Timer watch = new(_ => StopIfHung(), null, 1_000, 1_000);
+        _clock.Start();
+        foreach (byte[] seed in target.Seeds.Concat(Kept()))
+        {
+            // The first time makes the tables; what that reaches is no doing of the input.
+            Try(seed);
+            _corpus.Add(seed);
+        }
+
+        _seeds = _corpus.Count;
+        Random random = new(arguments.Seed);
+        Mutator mutator = new(random, [.. target.Words], target.MostBytes);
+        while (_clock.Elapsed.TotalSeconds < arguments.Seconds)
+        {
+            // What came last leads on most often.
+            int latest = Math.Max(1, _corpus.Count / 4);
+            byte[] input = _corpus[random.Next(3) == 0 ? _corpus.Count - 1 - random.Next(latest) : random.Next(_corpus.Count)];
+            byte[] next = mutator.Next(input, _corpus[random.Next(_corpus.Count)]);
+            if (Try(next))
+            {
+                _corpus.Add(next);
+                Keep(next);
+            }
+        }
+
+        Volatile.Write(ref _started, 0);
+    }
+
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
+        $"{target.Name}: {_clock.Elapsed.TotalSeconds:0} s, {_runs} runs, {_seeds} seeds, {_corpus.Count - _seeds} inputs that reached something new, {counters.Reached - _reachedBefore} pairs of branches more ({counters.Reached} in all), {Finds} finds");
+
+    /// <summary>Whether the input reached something new.</summary>
+    private bool Try(byte[] input)
+    {
+        _runs++;
+        _running = input;
+        Volatile.Write(ref _started, Stopwatch.GetTimestamp());
+        counters.Clear();
+        FuzzFind? find = FuzzFind.Of(target, input);
+        bool isNew = counters.TakeNew();
+        if (find is not null && _kinds.Add(find.Kind))
+        {
+            // Made shorter, it runs often, and each run may take its time.
+            Volatile.Write(ref _started, 0);
+            find = find.Shorter(target);
+            find.Save(arguments.Finds, target.Name, _kinds.Count);
+            Console.WriteLine($"{target.Name}: {find.Kind}\n{find.What}");
+        }
+
+        return isNew;
+    }
+
+    private void StopIfHung()
+    {
+        long started = Volatile.Read(ref _started);
+        if (started != 0 && Stopwatch.GetElapsedTime(started) > Longest)
+        {
+            new FuzzFind("hang", _running, $"longer than {Longest}").Save(arguments.Finds, target.Name, _kinds.Count + 1);
+            Console.WriteLine($"{target.Name}: an input takes longer than {Longest}");
+            Environment.Exit(1);
+        }
+    }
+
+    private IEnumerable<byte[]> Kept() => arguments.Corpus is { } folder && Directory.Exists(Path.Combine(folder, target.Name))
+        ? Directory.GetFiles(Path.Combine(folder, target.Name)).Order(StringComparer.Ordinal).Select(File.ReadAllBytes)
+        : [];
+
+    private void Keep(byte[] input)
+    {
+        if (arguments.Corpus is { } folder)
+        {
+            string name = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(input))[..16];
+            File.WriteAllBytes(Path.Combine(Directory.CreateDirectory(Path.Combine(folder, target.Name)).FullName, name), input);
+        }
+    }
+}
