@@ -23,42 +23,55 @@ public sealed class FrameLimits
     private readonly double? _leastTrail;
 
     /// <summary>Longest fork, axle to crown, 150 to 900 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? LongestFork { get => Told(_longestFork); init => _longestFork = NumberRange.Millimetres(value, 150, 900, nameof(LongestFork)); }
 
     /// <summary>Shortest fork, axle to crown, 150 to 900 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? ShortestFork { get => Told(_shortestFork); init => _shortestFork = NumberRange.Millimetres(value, 150, 900, nameof(ShortestFork)); }
 
     /// <summary>Largest radius of the front wheel with its tyre, 100 to 500 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? LargestFrontRadius { get => Told(_largestFront); init => _largestFront = NumberRange.Millimetres(value, 100, 500, nameof(LargestFrontRadius)); }
 
     /// <summary>Largest radius of the rear wheel with its tyre, 100 to 500 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? LargestRearRadius { get => Told(_largestRear); init => _largestRear = NumberRange.Millimetres(value, 100, 500, nameof(LargestRearRadius)); }
 
     /// <summary>Smallest radius of the front wheel with its tyre, 100 to 500 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? SmallestFrontRadius { get => Told(_smallestFront); init => _smallestFront = NumberRange.Millimetres(value, 100, 500, nameof(SmallestFrontRadius)); }
 
     /// <summary>Smallest radius of the rear wheel with its tyre, 100 to 500 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? SmallestRearRadius { get => Told(_smallestRear); init => _smallestRear = NumberRange.Millimetres(value, 100, 500, nameof(SmallestRearRadius)); }
 
     /// <summary>Least height of the bottom bracket, 50 to 600 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? LeastBottomBracketHeight { get => Told(_leastHeight); init => _leastHeight = NumberRange.Millimetres(value, 50, 600, nameof(LeastBottomBracketHeight)); }
 
     /// <summary>Slackest steering axis, 30 to 110 degrees.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Angle? SlackestHeadAngle { get => ToldAngle(_slackestHead); init => _slackestHead = NumberRange.Degrees(value, 30, 110, nameof(SlackestHeadAngle)); }
 
     /// <summary>Steepest steering axis, 30 to 110 degrees.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Angle? SteepestHeadAngle { get => ToldAngle(_steepestHead); init => _steepestHead = NumberRange.Degrees(value, 30, 110, nameof(SteepestHeadAngle)); }
 
     /// <summary>Least offset of the fork, 0 to 120 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? LeastForkOffset { get => Told(_leastOffset); init => _leastOffset = NumberRange.Millimetres(value, 0, 120, nameof(LeastForkOffset)); }
 
     /// <summary>Most offset of the fork, 0 to 120 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? MostForkOffset { get => Told(_mostOffset); init => _mostOffset = NumberRange.Millimetres(value, 0, 120, nameof(MostForkOffset)); }
 
     /// <summary>Least trail, above 0 to 300 mm: without any the steering is unsafe, whatever is allowed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length? LeastTrail { get => Told(_leastTrail); init => _leastTrail = NumberRange.Millimetres(value, 0.001, 300, nameof(LeastTrail)); }
 
     /// <summary>Most of an angle headset, to either side, 0 to 3 degrees; 0 where the maker forbids one.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Angle? MostHeadsetAngle { get => ToldAngle(_mostHeadset); init => _mostHeadset = NumberRange.Degrees(value, 0, 3, nameof(MostHeadsetAngle)); }
 
     /// <summary>Holds a changed frame against the limits.</summary>

@@ -12,17 +12,15 @@ internal static class SheetText
         StringBuilder line = new();
         List<int> at = [];
         bool tagged = IsTagged(text);
+
+        // Behind the last end of a tag there is none: a sign that would begin one is text, and nothing is looked for again and again.
+        int lastEnd = text.LastIndexOf('>');
         for (int i = 0; i < text.Length; i++)
         {
             char c = text[i];
-            if (tagged && c == '<' && i + 1 < text.Length && (char.IsAsciiLetter(text[i + 1]) || text[i + 1] is '/' or '!'))
+            if (tagged && c == '<' && i < lastEnd && (char.IsAsciiLetter(text[i + 1]) || text[i + 1] is '/' or '!'))
             {
                 int end = text.IndexOf('>', i);
-                if (end < 0)
-                {
-                    break;
-                }
-
                 Tag(text.AsSpan(i + 1, end - i - 1), i, line, at, lines);
                 i = end;
             }

@@ -26,27 +26,34 @@ public sealed record CockpitSetup
     public static ImmutableArray<Source> Sources => [Lugwork.Sources.StemMath];
 
     /// <summary>Stack of the frame, 200 to 1,000 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public required Length Stack { get => Length.FromMillimeters(_stack); init => _stack = NumberRange.Millimetres(value, 200, 1_000, nameof(Stack)); }
 
     /// <summary>Reach of the frame, 100 to 800 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public required Length Reach { get => Length.FromMillimeters(_reach); init => _reach = NumberRange.Millimetres(value, 100, 800, nameof(Reach)); }
 
     /// <summary>Angle of the steering axis, 45 to 90 degrees.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public required Angle HeadAngle { get => Angle.FromDegrees(_head); init => _head = NumberRange.Degrees(value, 45, 90, nameof(HeadAngle)); }
 
     /// <summary>Height of the headset above the head tube, 0 to 100 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length UpperStack { get => Length.FromMillimeters(_cap); init => _cap = NumberRange.Millimetres(value, 0, 100, nameof(UpperStack)); }
 
     /// <summary>Spacers below the stem, 0 to 200 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length SpacersBelow { get => Length.FromMillimeters(_spacers); init => _spacers = NumberRange.Millimetres(value, 0, 200, nameof(SpacersBelow)); }
 
     /// <summary>Height of the stem at the steerer, 0 to 200 mm; 40 unless said otherwise.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length StemClamp { get => Length.FromMillimeters(_clamp); init => _clamp = NumberRange.Millimetres(value, 0, 200, nameof(StemClamp)); }
 
     /// <summary>The stem.</summary>
     public required StemShape Stem { get; init; }
 
     /// <summary>Rise of the bar, turned so that it rises straight up, -100 to 200 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     public Length BarRise { get => Length.FromMillimeters(_rise); init => _rise = NumberRange.Millimetres(value, -100, 200, nameof(BarRise)); }
 
     /// <summary>Middle of the bar before the bottom bracket.</summary>

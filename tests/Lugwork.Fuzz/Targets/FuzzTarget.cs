@@ -42,7 +42,7 @@ internal abstract class TextTarget : FuzzTarget
     });
 
     /// <summary>The slot that the first line names, and the rest; no slot where it names none.</summary>
-    protected static (Slot? Slot, string Rest) WithSlot(string text)
+    protected static (Slot? Slot, string Below) WithSlot(string text)
     {
         int end = text.IndexOf('\n', StringComparison.Ordinal);
         return end > 0 && Slot.Find(text[..end]) is { } slot ? (slot, text[(end + 1)..]) : (null, text);

@@ -24,7 +24,7 @@ internal sealed class SheetTarget : TextTarget
         }
 
         Law.Holds(sheet.Doubts.All(d => d.Reason.Length > 0 && d.Span.Start >= 0 && d.Span.End <= rest.Length), "a doubt stands in the sheet and has a reason", rest);
-        Law.Holds(!rest.Any(char.IsLetterOrDigit) || !sheet.Values.IsEmpty || !sheet.Conflicts.IsEmpty || !sheet.Doubts.IsEmpty || !sheet.Leftovers.IsEmpty, "a sheet drops nothing", rest);
+        Law.Holds(!SaysSomething(rest) || !sheet.Values.IsEmpty || !sheet.Conflicts.IsEmpty || !sheet.Doubts.IsEmpty || !sheet.Leftovers.IsEmpty, "a sheet drops nothing", rest);
         Build build = Build.From(sheet.Frame);
         foreach (Slot read in sheet.Slots)
         {
@@ -37,5 +37,27 @@ internal sealed class SheetTarget : TextTarget
         {
             Law.Holds(PartForms.Of(value.Slot).TextOf(sheet.Of(value.Slot)!, value.Field) is { } said && said != "unknown", "an accepted value of a sheet is in its part", value.ToString());
         }
+    }
+
+    /// <summary>Whether a letter or digit stands outside of tags and entities.</summary>
+    private static bool SaysSomething(string text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (text[i] == '<' && text.IndexOf('>', i) is > 0 and int end)
+            {
+                i = end;
+            }
+            else if (text[i] == '&' && text.IndexOf(';', i) is > 0 and int semicolon)
+            {
+                i = semicolon;
+            }
+            else if (char.IsLetterOrDigit(text[i]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -6,6 +6,10 @@ namespace Lugwork.Fuzz;
 /// <summary>What holds of a type for any text.</summary>
 internal abstract class ValueLaws
 {
+    /// <summary>The name of the type.</summary>
+    public abstract string Called { get; }
+
+    /// <summary>Texts of its values.</summary>
     public virtual IEnumerable<string> Texts => [];
 
     public abstract void Hold(string text);
@@ -20,7 +24,7 @@ internal abstract class ValueLaws
 internal sealed class TextLaws<T> : ValueLaws
     where T : ISpanParsable<T>, ISpanFormattable
 {
-    private static readonly string Called = typeof(T).Name;
+    public override string Called => typeof(T).Name;
 
     public override void Hold(string text)
     {
@@ -65,7 +69,9 @@ internal sealed class TextLaws<T> : ValueLaws
 internal sealed class InterfaceLaws<T> : ValueLaws
     where T : IInterfaceValue<T>
 {
-    private static readonly string Called = typeof(T).Name;
+    public override string Called => typeof(T).Name;
+
+    private static readonly bool IsInNoPart = T.All.Any(v => v.FitKey is "none" or "unknown");
 
     public override IEnumerable<string> Texts => T.All.SelectMany(v => new[] { v.FitKey, v.ToString("T", null) });
 
@@ -83,6 +89,12 @@ internal sealed class InterfaceLaws<T> : ValueLaws
         else
         {
             Law.Holds(reading.Values.Length != 1 && reading.Reason.Length > 0, $"{Called} says why not", text);
+        }
+
+        // A type with a value that is called none or unknown is in no part.
+        if (IsInNoPart)
+        {
+            return;
         }
 
         if (KnownText.TryRead(text, null, out Known<T> known, out int position, out string reason))
@@ -122,7 +134,7 @@ internal sealed class InterfaceLaws<T> : ValueLaws
 internal sealed class Utf8Laws<T> : ValueLaws
     where T : ISpanParsable<T>, IUtf8SpanParsable<T>
 {
-    private static readonly string Called = typeof(T).Name;
+    public override string Called => typeof(T).Name;
 
     public override void Hold(string text)
     {

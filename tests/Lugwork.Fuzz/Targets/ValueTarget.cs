@@ -5,31 +5,52 @@ namespace Lugwork.Fuzz;
 /// <summary>Every type that text is read into, each with every text.</summary>
 internal sealed class ValueTarget : TextTarget
 {
-    private static readonly ValueLaws[] Laws = [.. Types.SelectMany(LawsOf)];
+    private static readonly ValueLaws[][] Laws = [.. Types.Select(t => LawsOf(t).ToArray())];
 
     public override string Name => "values";
 
     public override int MostBytes => 200;
 
-    public override IEnumerable<byte[]> Seeds => FuzzSeeds.Of(Name).SelectMany(Lines).Concat(Keys.Select(Bytes));
+    /// <summary>Texts that are nearly many things, and of each type its first and last value.</summary>
+    public override IEnumerable<byte[]> Seeds => FuzzSeeds.Of(Name).SelectMany(Lines)
+        .Concat(Laws.SelectMany(of => of.SelectMany(l => l.Texts).ToArray() is { Length: > 0 } texts ? new[] { $"{of[0].Called}\n{texts[0]}", $"{of[0].Called}\n{texts[^1]}" } : [$"{of[0].Called}\n12x142"]).Select(Bytes));
 
-    public override IEnumerable<byte[]> Words => Keys.Concat(["mm", "in", "\"", "inch", "kg", "g", "deg", "tpi", "none", "unknown", "not covered", "frame-specific"]).Select(Bytes);
+    public override IEnumerable<byte[]> Words => Laws.SelectMany(of => of.SelectMany(l => l.Texts)).Concat(Laws.Select(of => of[0].Called + "\n")).Distinct()
+        .Concat(["mm", "in", "\"", "inch", "kg", "g", "deg", "tpi", "none", "unknown", "not covered", "frame-specific", " \u00B1 0.5", " | "]).Select(Bytes);
 
     /// <summary>The types that are read from text and written by formats.</summary>
     public static IEnumerable<Type> Types => typeof(Build).Assembly.GetExportedTypes()
         .Where(t => !t.IsAbstract && !t.IsGenericType && Implements(t, typeof(ISpanParsable<>)) && t.IsAssignableTo(typeof(ISpanFormattable)))
         .OrderBy(t => t.FullName, StringComparer.Ordinal);
 
-    private static IEnumerable<string> Keys => Laws.SelectMany(l => l.Texts).Distinct();
-
+    /// <summary>The type that the first line names; eight that the text draws where it names none.</summary>
     public override void Run(string text)
     {
-        foreach (ValueLaws laws in Laws)
+        int end = text.IndexOf('\n', StringComparison.Ordinal);
+        int named = end > 0 ? Array.FindIndex(Laws, of => of[0].Called == text[..end]) : -1;
+        if (named >= 0)
         {
-            laws.Hold(text);
+            Hold(Laws[named], text[(end + 1)..]);
+            return;
         }
 
-        Laws[Draw(text, Laws.Length)].HoldOfAllPaths(text, CultureInfo.GetCultureInfo("fa-IR"));
+        int first = Draw(text, Laws.Length);
+        for (int i = 0; i < 8; i++)
+        {
+            Hold(Laws[(first + i) % Laws.Length], text);
+        }
+    }
+
+    private static void Hold(ValueLaws[] of, string text)
+    {
+        foreach (ValueLaws laws in of)
+        {
+            laws.Hold(text);
+            if (Draw(text, 8) == 0)
+            {
+                laws.HoldOfAllPaths(text, CultureInfo.GetCultureInfo("fa-IR"));
+            }
+        }
     }
 
     private static IEnumerable<byte[]> Lines(byte[] file) => System.Text.Encoding.UTF8.GetString(file).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Bytes);

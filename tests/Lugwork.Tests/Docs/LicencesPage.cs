@@ -31,7 +31,7 @@ internal static class LicencesPage
 
     private static void Table(StringBuilder page, string title, Func<LockedPackage, bool> where)
     {
-        page.Append("\n## ").Append(title).Append("\n\n");
+        page.Append("\n## ").Append(title).Append('\n');
         page.Head("package", "version", "licence", "for");
         foreach (LockedPackage package in All.Where(where))
         {
