@@ -45,7 +45,7 @@ public sealed class CatalogueView
     /// <remarks>The verdict of a part is the worst of all joints and checks of the slot that a build with this part would judge; something of the part that no joint reads and that is outside the library makes it at least needs measuring.</remarks>
     /// <param name="build">The build.</param>
     /// <param name="slot">The slot; that of the frame too, with the other parts of the build.</param>
-    /// <param name="most">The most parts of each list; 0 for counts alone.</param>
+    /// <param name="most">How many parts of each list are given at most; 0 for counts alone.</param>
     /// <param name="worst">The worst verdict to list and to tell apart.</param>
     /// <param name="cancellationToken">Ends it.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative, or <paramref name="worst"/> is not one of fits, needs part and needs measuring.</exception>
@@ -61,7 +61,7 @@ public sealed class CatalogueView
     /// <summary>The parts that go into a slot of a bare frame, down to those that need measuring.</summary>
     /// <param name="frame">The frame.</param>
     /// <param name="slot">Any slot; in that of the frame nothing is judged but a frame's own condition.</param>
-    /// <param name="most">The most parts of each list; 0 for counts alone.</param>
+    /// <param name="most">How many parts of each list are given at most; 0 for counts alone.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is negative.</exception>
     public SlotFitting Fitting(Frame frame, Slot slot, int most) => Fitting(Build.From(frame), slot, most);
 

@@ -28,7 +28,7 @@ public readonly record struct ChainLength
     /// <summary>Rounded down to an even number: where the sum says how long a chain may be at most.</summary>
     public int EvenPitchesNotAbove => 2 * (int)Math.Floor((Pitches + Dust) / 2);
 
-    /// <summary>Rounded up to full links, pairs of one inner and one outer link.</summary>
+    /// <summary>How many full links, pairs of one inner and one outer link: rounded up.</summary>
     public int FullLinks => (int)Math.Ceiling((Pitches - Dust) / 2);
 
     /// <summary>Length of the chain of even pitches, from pin to pin laid straight.</summary>
@@ -48,7 +48,7 @@ public readonly record struct ChainLength
     public static ChainLength OfFullLinks(double fullLinks) => new(2 * Given.Number(fullLinks, 0, 500, nameof(fullLinks)));
 
     /// <summary>This and some pitches more, such as an allowance or the growth of a suspended frame; fewer where negative.</summary>
-    /// <param name="pitches">-200 to 200.</param>
+    /// <param name="pitches">Pitches of half an inch, -200 to 200.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range, or nothing would be left.</exception>
     public ChainLength Plus(double pitches) => OfPitches(Pitches + Given.Number(pitches, -200, 200, nameof(pitches)));
 

@@ -37,7 +37,7 @@ public sealed record DerailleurLimits
     }
 
     /// <summary>Chain that a capacity takes up: half a pitch, 6.35 mm, for each tooth.</summary>
-    /// <param name="teeth">0 to 200.</param>
+    /// <param name="teeth">How many teeth, 0 to 200.</param>
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public static Length TakenUp(int teeth) => Length.FromMillimeters(Given.Number(teeth, 0, 200, nameof(teeth)) * Given.PitchMillimetres / 2);
 

@@ -26,17 +26,17 @@ public readonly record struct ToothCount : IInterfaceValue<ToothCount>
     /// <inheritdoc/>
     public static string Called => "number of teeth";
 
-    /// <summary>The count; zero for a default.</summary>
+    /// <summary>How many teeth; zero for a default.</summary>
     public int Teeth => _teeth;
 
     /// <inheritdoc/>
     public string FitKey => _teeth == 0 ? InterfaceText.NoValue : _teeth.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>The count.</summary>
+    /// <summary>How many teeth: the code is the count.</summary>
     public long FitCode => _teeth;
 
     /// <summary>Makes one.</summary>
-    /// <param name="teeth">8 to 80.</param>
+    /// <param name="teeth">How many teeth, 8 to 80.</param>
     /// <exception cref="ArgumentOutOfRangeException">No such ring.</exception>
     public static ToothCount Of(int teeth)
     {

@@ -47,8 +47,8 @@ public readonly record struct DateMade : IInterfaceValue<DateMade>
     public static string Called => "date of making";
 
     /// <summary>Makes a date.</summary>
-    /// <param name="year">1860 to 2100.</param>
-    /// <param name="month">1 to 12; null where it is not known.</param>
+    /// <param name="year">The year, 1860 to 2100.</param>
+    /// <param name="month">The month, 1 to 12; null where it is not known.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static DateMade Of(int year, int? month = null)
     {

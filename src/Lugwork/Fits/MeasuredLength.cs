@@ -22,7 +22,7 @@ public readonly record struct MeasuredLength
     public Length Length => Length.FromMillimeters((double)Millimetres);
 
     /// <summary>A reading in millimetres.</summary>
-    /// <param name="millimetres">Above zero, at most 100,000.</param>
+    /// <param name="millimetres">What was read, millimetres, above zero, at most 100,000.</param>
     /// <param name="error">How far it may be out to either side, millimetres, 0 to 1,000; 0.1, the error of a caliper in use, where it is left out.</param>
     /// <exception cref="ArgumentOutOfRangeException">A figure is out of range.</exception>
     public static MeasuredLength OfMillimetres(decimal millimetres, decimal error = 0.1m)

@@ -92,7 +92,7 @@ public sealed class WorkRecord
     /// <summary>Pitches or teeth as they were counted; earlier ones of the same figure go.</summary>
     /// <param name="step">Id of the step.</param>
     /// <param name="figure">Id of a figure of this step in pitches or teeth.</param>
-    /// <param name="count">1 to 1,000.</param>
+    /// <param name="count">How many were counted, 1 to 1,000.</param>
     /// <exception cref="ArgumentException">This plan has no such step, the step no such figure, or nothing of it is counted.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>
     public WorkRecord Counted(string step, string figure, int count) =>
