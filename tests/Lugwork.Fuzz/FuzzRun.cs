@@ -21,7 +21,13 @@ internal static class FuzzRun
         if (arguments.Replay is { } file)
         {
             byte[] input = File.ReadAllBytes(file);
-            return targets.Count(t => Told(FuzzFind.Of(t, input))) == 0 ? 0 : 1;
+            bool wrong = false;
+            foreach (FuzzTarget target in targets)
+            {
+                wrong |= Told(FuzzFind.Of(target, input));
+            }
+
+            return wrong ? 1 : 0;
         }
 
         if (arguments.IsUnderAfl)

@@ -45,7 +45,7 @@ internal abstract class TextTarget : FuzzTarget
     protected static (Slot? Slot, string Below) WithSlot(string text)
     {
         int end = text.IndexOf('\n', StringComparison.Ordinal);
-        return end > 0 && Slot.Find(text[..end]) is { } slot ? (slot, text[(end + 1)..]) : (null, text);
+        return end > 0 && Slot.Find(text.AsSpan(0, end)) is { } slot ? (slot, text[(end + 1)..]) : (null, text);
     }
 
     /// <summary>A number from the text that is the same in each process.</summary>

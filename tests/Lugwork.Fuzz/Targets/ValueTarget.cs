@@ -27,7 +27,8 @@ internal sealed class ValueTarget : TextTarget
     public override void Run(string text)
     {
         int end = text.IndexOf('\n', StringComparison.Ordinal);
-        int named = end > 0 ? Array.FindIndex(Laws, of => of[0].Called == text[..end]) : -1;
+        string name = end > 0 ? text[..end] : "";
+        int named = Array.FindIndex(Laws, of => of[0].Called == name);
         if (named >= 0)
         {
             Hold(Laws[named], text[(end + 1)..]);
