@@ -35,7 +35,7 @@ internal static class FileFormat
                 reader.Skip();
             }
         }
-        catch (JsonException)
+        catch (Exception e) when (e is JsonException or InvalidOperationException)
         {
             // No JSON up to there: that is what is to be said of it.
         }
