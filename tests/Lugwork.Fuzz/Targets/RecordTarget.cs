@@ -39,7 +39,7 @@ internal sealed class RecordTarget : TextTarget
         using JsonDocument file = JsonDocument.Parse(text.TrimStart('\uFEFF'));
         foreach (JsonElement step in file.RootElement.GetProperty("steps").EnumerateArray())
         {
-            WorkEntry entry = kept.Entries.Concat(kept.Lapsed).Single(e => e.Step == step.GetProperty("step").GetString());
+            WorkEntry entry = kept.Entries.Concat(kept.Lapsed).Single(e => e.StepId == step.GetProperty("step").GetString());
             Law.Holds(Count(step, "measured") == entry.Measurements.Length, "nothing measured is lost", text);
             Law.Holds(Count(step, "torqueNewtonMetres") == entry.Torques.Length, "no torque is lost", text);
             Law.Same(step.TryGetProperty("note", out JsonElement note) ? note.GetString() ?? "" : "", entry.Note, "a note is kept");

@@ -1,3 +1,4 @@
+using Lugwork.Workshop;
 using System.Diagnostics;
 using System.Globalization;
 using System.Security.Cryptography;

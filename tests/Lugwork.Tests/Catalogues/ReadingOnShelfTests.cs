@@ -10,7 +10,7 @@ public sealed class ReadingOnShelfTests
 {
     private static Build Near(params string[] more) => Load("01", ["frame.frontCentre=630", .. more]);
 
-    private static Crankset Read(Build build) => (Crankset)build[Slot.Crankset]! with { Name = "", ToeRoom = Known<Dimension>.Of(Dimension.OfMillimetres(130)) };
+    private static Crankset Read(Build build) => (Crankset)build[Slot.Crankset]! with { Name = "", ToeClearance = Known<Dimension>.Of(Dimension.OfMillimetres(130)) };
 
     [Fact]
     public void A_stored_part_is_kept_without_its_reading_and_judged_without_it()

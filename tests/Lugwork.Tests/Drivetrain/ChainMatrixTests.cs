@@ -45,14 +45,14 @@ public sealed class ChainMatrixTests
     [InlineData("249.5", "249 249.5 250")]
     [InlineData("249.6", "")]
     public void A_crank_of_no_usual_length_is_told_as_far_as_cranks_go(string read, string lengths) =>
-        Assert.Equal(lengths, string.Join(' ', CrankLength.WithinError(decimal.Parse(read, System.Globalization.CultureInfo.InvariantCulture), 0.5m).Select(c => c.FitKey)));
+        Assert.Equal(lengths, string.Join(' ', UsualCrankLength.WithinError(decimal.Parse(read, System.Globalization.CultureInfo.InvariantCulture), 0.5m).Select(c => c.FitKey)));
 
     [Theory]
     [InlineData("100", true)]
     [InlineData("250", true)]
     [InlineData("99.999999", false)]
     [InlineData("250.000001", false)]
-    public void A_crank_is_100_to_250_mm_long(string text, bool isOne) => Assert.Equal(isOne, CrankLength.TryParse(text, null, out _));
+    public void A_crank_is_100_to_250_mm_long(string text, bool isOne) => Assert.Equal(isOne, UsualCrankLength.TryParse(text, null, out _));
 
     private static string Row(Relation relation, long code) => string.Concat(ChainSize.All.Select(c => relation.Judge([code, c.FitCode]).Verdict switch
     {

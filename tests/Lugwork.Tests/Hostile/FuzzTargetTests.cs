@@ -1,3 +1,4 @@
+using Lugwork.Workshop;
 using Lugwork.Fuzz;
 
 namespace Lugwork.Tests.Hostile;

@@ -1,3 +1,4 @@
+using Lugwork.Workshop;
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Text;
