@@ -34,7 +34,7 @@ public sealed class HandsAndLinesChecks
     public void One_ring_and_one_sprocket_are_in_line_as_the_pages_say(string source, string ring, string sprocket, Verdict verdict)
     {
         Assert.NotEmpty(source);
-        Build build = Build.From(new Frame()).With(Crankset.Read("ring line " + ring)).With(Wheel.Read("sprocket line " + sprocket), Slot.RearWheel);
+        Build build = Build.From(new Frame()).OfFile(Crankset.Read("ring line " + ring), Slot.Crankset).OfFile(Wheel.Read("sprocket line " + sprocket), Slot.RearWheel);
         Assert.Equal(verdict, build.Check().Fits.Single(f => f.Joint!.Id == "single-chainline").Verdict);
     }
 }

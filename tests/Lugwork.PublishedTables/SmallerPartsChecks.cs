@@ -152,7 +152,7 @@ public sealed class SmallerPartsChecks
     [InlineData("27.0; binder gap none", Verdict.Unsafe, Binder)]
     [InlineData("27.2; binder gap 3", Verdict.Fits, Binder)]
     public void Ears_that_meet_clamp_nothing(string post, Verdict expected, string source) =>
-        Published.Says(Build.From(Frame.Read("seat tube 27.2")).With(Seatpost.Read(post), Slot.Seatpost), "binder-on-post", source, expected);
+        Published.Says(Build.From(Frame.Read("seat tube 27.2")).OfFile(Seatpost.Read(post), Slot.Seatpost), "binder-on-post", source, expected);
 
     [Theory]
     [InlineData("binder tabs", "carbon", Verdict.Unsafe, "metal post", CarbonPost)]

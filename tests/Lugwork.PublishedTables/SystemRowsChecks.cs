@@ -135,5 +135,5 @@ public sealed class SystemRowsChecks
     public void A_chain_is_as_long_as_the_sum_of_the_worked_table(string joint, int chainstay, string rings, int sprocket, int pitches, Verdict expected, string source) =>
         A_row_says_what_the_page_prints(joint, $"frame: chainstay {chainstay} | crankset: largest ring {rings} | cassette: largest sprocket {sprocket} | rearDerailleur: chain allowance 2 | chain: pitches {pitches}", expected, source);
 
-    private static Build Rebuilt(Frame frame, Build build) => Slot.All.Where(s => s != Slot.Frame && build[s] is not null).Aggregate(Build.From(frame), (b, s) => b.With(build[s]!, s));
+    private static Build Rebuilt(Frame frame, Build build) => Slot.All.Where(s => s != Slot.Frame && build[s] is not null).Aggregate(Build.From(frame), (b, s) => b.OfFile(build[s]!, s));
 }

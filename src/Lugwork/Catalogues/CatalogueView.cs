@@ -111,7 +111,7 @@ public sealed class CatalogueView
     }
 
     /// <summary>How many parts go into every slot of each frame of the catalogue, all frames at once: what frames and parts say alike is judged once.</summary>
-    /// <param name="threads">The most threads that may work on it, the calling one counted; one where left out, so that a server keeps its others.</param>
+    /// <param name="threads">The number of threads that may work on it at most, the calling one counted; one where left out, so that a server keeps its others.</param>
     /// <param name="cancellationToken">Ends it.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="threads"/> is below one.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>

@@ -124,6 +124,7 @@ internal sealed class ChoiceModel
             }
 
             Part? part = Entries[slot][entry].Part;
+            Part? offered = Entries[slot][entry].Offer?.Part;
             bool same = asItWas is not null && part is not null && ReferenceEquals(part, asItWas[own]);
             for (int i = 0; i < touching.Count; i++)
             {
@@ -132,7 +133,7 @@ internal sealed class ChoiceModel
 
             for (int i = 0; i < wishes.Length; i++)
             {
-                key[touching.Count + i] = part is not null && (wishes[i].Keeps ? ReferenceEquals(part, build[own]) : wishes[i].IsMetBy(part)) ? 1 : 0;
+                key[touching.Count + i] = offered is not null && (wishes[i].Keeps ? ReferenceEquals(offered, build[own]) : wishes[i].IsMetBy(offered)) ? 1 : 0;
             }
 
             for (int i = 0; i < articles.Length; i++)

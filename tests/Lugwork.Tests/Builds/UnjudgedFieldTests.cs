@@ -9,7 +9,7 @@ public sealed class UnjudgedFieldTests
         { "frontWheel", "body" }, { "frontWheel", "thread" }, { "frontWheel", "hubBrake" }, { "frontWheel", "washers" }, { "frontWheel", "sprocketChainline" }, { "frontWheel", "cassetteChainline" },
         { "frontWheel", "hubHoles" }, { "frontWheel", "rimHoles" },
         { "rearWheel", "hubBrake" }, { "rearWheel", "hubHoles" }, { "rearWheel", "rimHoles" },
-        { "frontBrake", "boltLength" },
+        { "frontCaliper", "boltLength" },
         { "seatpost", "length" }, { "seatpost", "made" },
         { "handlebar", "width" }, { "handlebar", "made" },
         { "fork", "made" }, { "stem", "made" }, { "crankset", "made" },

@@ -98,5 +98,5 @@ public sealed class OutsideFamilyTests
     }
 
     private static Build Rebuilt(Build build, Frame frame) =>
-        Slot.All.Where(s => s != Slot.Frame && build[s] is not null).Aggregate(Build.From(frame), (b, s) => b.With(build[s]!, s));
+        Slot.All.Where(s => s != Slot.Frame && build[s] is not null).Aggregate(Build.From(frame), (b, s) => b.OfFile(build[s]!, s));
 }
