@@ -1,6 +1,5 @@
 #:package Lugwork@1.0.0-rc.1
 // The code cells of plan-a-build.ipynb, one after the other. RunNotebooks.cs writes this file.
-using Lugwork.Workshop;
 using Lugwork;
 using Lugwork.Drawing;
 
