@@ -25,16 +25,16 @@ Console.WriteLine($"Still to buy: {string.Join(", ", over.ToBuy.Select(n => n.Sl
 Console.WriteLine();
 
 // The post was looked over and is sound. Some lines make a cost sheet of it; what has no price yet keeps the total open.
-CostSheet sheet = CostSheet.Of(over).Owned("frame").Owned("seatpost").Owned("grease")
-    .Priced("rear-wheel-in-frame:hub-r142-12-in-r135-qr", Euro(24.90m), MassRange.OfGrams(45), "the shop")
-    .Priced("cassette-on-freehub-body:cassette-hg-9-on-hg-l", Euro(2.50m), MassRange.OfGrams(6), "the shop")
-    .Priced("seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2", CostRange.Between(Euro(8), Euro(12)), seller: "the shop")
+CostSheet sheet = CostSheet.Of(over).WithOwned("frame").WithOwned("seatpost").WithOwned("grease")
+    .WithPrice("rear-wheel-in-frame:hub-r142-12-in-r135-qr", Euro(24.90m), MassRange.OfGrams(45), "the shop")
+    .WithPrice("cassette-on-freehub-body:cassette-hg-9-on-hg-l", Euro(2.50m), MassRange.OfGrams(6), "the shop")
+    .WithPrice("seatpost-in-seat-tube:seatpost-shim-26.8-to-27.2", CostRange.Between(Euro(8), Euro(12)), seller: "the shop")
     .With(new CostSeller("the shop", Postage: Euro(5.90m), FreeFrom: Euro(60)));
 Console.WriteLine(string.Join(Environment.NewLine, sheet.Groups));
 Console.WriteLine($"so far: {sheet.Total}");
 
 // The rest for a round sum, and the old frame sold.
-sheet = over.ToBuy.Aggregate(sheet, (s, need) => s.Priced(need.Slot.Key, Euro(30), seller: "the shop")).Priced("cassette-lockring", Euro(4), seller: "the shop")
+sheet = over.ToBuy.Aggregate(sheet, (s, need) => s.WithPrice(need.Slot.Key, Euro(30), seller: "the shop")).WithPrice("cassette-lockring", Euro(4), seller: "the shop")
     .With(new CostLine { Id = "old frame", Kind = CostKind.Resale, What = "the commuter's frame", Price = Euro(80) });
 Console.WriteLine($"all of it: {sheet.Total}");
 Console.WriteLine(sheet.Against(Euro(899)));
