@@ -39,7 +39,7 @@ internal sealed class WorkingCopy
         string begun = Path.Combine(_folder, "begun.txt");
         HashSet<int> left = File.Exists(built) || File.Exists(begun) ? Numbers(again ? built : begun) : [.. Enumerable.Range(0, places.Count)];
         HashSet<string> changed = [.. _areas.SelectMany(Sources)];
-        string[] files = Said(_root, "git", "ls-files -co --exclude-standard -- src/Lugwork tests/Lugwork.Tests tests/Lugwork.PublishedTables samples *.props *.json *.slnx *.md .editorconfig").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        string[] files = Said(_root, "git", "ls-files -co --exclude-standard -- src/Lugwork tests/Lugwork.Tests tests/Lugwork.Fuzz/Targets tests/Lugwork.PublishedTables samples *.props *.json *.slnx *.md .editorconfig").Split('\n', StringSplitOptions.RemoveEmptyEntries);
         foreach (string file in files.Where(f => File.Exists(Path.Combine(_root, f))))
         {
             bool isNew = Put(Path.Combine(changed.Contains(file) ? "../before" : ".", file), File.ReadAllBytes(Path.Combine(_root, file)));
