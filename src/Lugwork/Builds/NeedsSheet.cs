@@ -36,7 +36,7 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    /// <summary>Every need, one a line.</summary>
+    /// <summary>Every need in short, one a line: the first things that each asks for. <see cref="Need.Rows"/> says all of it.</summary>
     public override string ToString() => string.Join(Environment.NewLine, this);
 
     internal static NeedsSheet Of(Build build) => new(
@@ -119,8 +119,11 @@ public sealed class Need
         }
     }
 
-    /// <summary>One line: "seatpost: seatpost diameter 27.2, with a bridge 25, 25.4, 26, 26.8; goes by the rider: length of the post".</summary>
-    public override string ToString() => $"{Slot.Name}{(IsFilled ? " (there is one)" : "")}: {string.Join("; ", Rows)}";
+    /// <summary>
+    /// In short, on one line, the first things that the slot asks for: "seatpost: seatpost diameter 27.2, with a bridge 25, 25.4, 26, 26.8; post head:
+    /// follows the saddle; and 8 more". What it leaves out it counts; <see cref="Rows"/> and <see cref="Lines"/> say all of it.
+    /// </summary>
+    public override string ToString() => NeedText.OneLine(this);
 }
 
 /// <summary>What one joint asks of a slot.</summary>
@@ -153,6 +156,13 @@ public sealed class NeedLine
     private bool HasTwin => Joint.Inputs.Any(i => i != _input && i.Slot == _input.Slot && i.Field == _input.Field);
 
     internal JointInput Input => _input;
+
+    internal bool IsOpen => _open is not null;
+
+    internal bool KeepsSomeOut => SaysSomething && (_input.IsLength || _cells.Any(c => c.Verdict is Verdict.DoesNotFit or Verdict.Unsafe));
+
+    /// <summary>What is open without how it is measured, a few words each.</summary>
+    internal ImmutableArray<string> OpenInShort { get; private set; } = [];
 
     internal bool SaysSomething => _open is null && (_input.IsLength ? _least is not null || _most is not null : _cells.Select(c => c.Verdict).Distinct().Skip(1).Any());
 
@@ -236,7 +246,13 @@ public sealed class NeedLine
     }
 
     /// <summary>One line of the sheet.</summary>
-    public override string ToString()
+    public override string ToString() => Told(inShort: false);
+
+    /// <summary>The line without how something is measured, and with values to be checked not listed.</summary>
+    internal string InShort() => OpenInShort is [var first, .. var others]
+        ? $"{_input.Called}: {first}{(others.Length > 0 ? $" and {others.Length} more" : "")}" : Told(inShort: true);
+
+    private string Told(bool inShort)
     {
         string name = _input.Called;
         if (_open is not null)
@@ -252,15 +268,16 @@ public sealed class NeedLine
             return AnyLength ? $"{name} of any {(IsOther ? "figure" : "length")}" : $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
         }
 
-        string straight = Accepted.IsEmpty ? "" : Listed(Accepted);
-        string bridged = WithBridge.IsEmpty ? "" : $"with a bridge {Listed(WithBridge)}";
+        int listed = inShort ? MostInShort : MostListed;
+        string straight = Accepted.IsEmpty ? "" : Listed(Accepted, listed);
+        string bridged = WithBridge.IsEmpty ? "" : $"with a bridge {Listed(WithBridge, listed)}";
         ImmutableArray<string> ask = HasTwin ? [] : Keys(Verdict.NeedsMeasuring);
         if (straight.Length == 0 && bridged.Length == 0 && !_cells.IsEmpty && ask.Length == _cells.Length)
         {
             return $"{name}: follows the rest of the {_input.Slot.Name}";
         }
 
-        string asked = ask.IsEmpty ? "" : $"to be checked {Listed(ask)}";
+        string asked = ask.IsEmpty ? "" : inShort ? "others to be checked" : $"to be checked {Listed(ask, listed)}";
         string all = string.Join(", ", new[] { straight, bridged, asked }.Where(s => s.Length > 0));
         return $"{name} {(all.Length == 0 ? "none known fits" : all)}";
     }
@@ -271,6 +288,7 @@ public sealed class NeedLine
         Slot slot = input.Slot;
         CandidateRow row = default;
         List<string> open = [];
+        List<string> inShort = [];
         List<Slot> empty = [];
         for (int i = 0; i < joint.Inputs.Length; i++)
         {
@@ -284,9 +302,12 @@ public sealed class NeedLine
                     empty.Add(other.Slot);
                 }
 
-                open.Add(build[other.Slot] is null ? $"follows the {other.Slot.Name}"
+                string words = build[other.Slot] is null ? $"follows the {other.Slot.Name}"
                     : row[i].IsOutside ? InWords(row[i])
-                    : $"measure the {other.Called} first ({other.Measure})");
+                    : other.Called.StartsWith("how ", StringComparison.Ordinal) || other.Called.StartsWith("what ", StringComparison.Ordinal) ? $"find out {other.Called} first"
+                    : $"measure the {other.Called} first";
+                inShort.Add(words);
+                open.Add(build[other.Slot] is null || row[i].IsOutside ? words : $"{words} ({other.Measure})");
             }
         }
 
@@ -294,9 +315,11 @@ public sealed class NeedLine
         if (open.Exists(IsOutside))
         {
             open.RemoveAll(o => !IsOutside(o));
+            inShort.RemoveAll(o => !IsOutside(o));
         }
 
         NeedLine line = input.IsLength ? OfLength(joint, input, row, open) : OfKeys(joint, input, row, open);
+        line.OpenInShort = line._open is null ? [] : [.. inShort.Distinct()];
         if (line._open is not null && open.Count == empty.Count)
         {
             line.Follows = [.. empty.Distinct()];
@@ -441,8 +464,12 @@ public sealed class NeedLine
     /// <summary>The greatest code that a length, a load or an angle can have.</summary>
     private static long Longest(JointInput input) => input.IsMass ? Load.MostGrams : input.IsAngle ? FrameAngle.Largest : 100_000L * Nanometres.PerMillimetre;
 
-    private static string Listed(ImmutableArray<string> keys) =>
-        keys.Length <= 12 ? string.Join(", ", keys) : $"{keys[0]}, {keys[1]} ... {keys[^1]} ({keys.Length} of them)";
+    private const int MostListed = 12;
+
+    private const int MostInShort = 5;
+
+    private static string Listed(ImmutableArray<string> keys, int most) =>
+        keys.Length <= most ? string.Join(", ", keys) : $"{keys[0]}, {keys[1]} ... {keys[^1]} ({keys.Length} of them)";
 
     private ImmutableArray<string> Keys(Verdict verdict) => [.. _cells.Where(c => c.Verdict == verdict).Select(c => _input.Show(c.Code))];
 }
