@@ -64,6 +64,8 @@ public sealed class PlainUseTests
         Known<Dimension> known = Known<Dimension>.Measured(length);
         Assert.Equal((millimetres, error), (known.Reading!.Value.Millimetres, known.Reading.Value.ErrorMillimetres));
         Assert.Equal(Known<Dimension>.Measured(millimetres, error), known);
+        Assert.Equal(FormattableString.Invariant($"{millimetres} \u00B1 {error} mm"), known.Evidence!.Words);
+        Assert.Equal("by the caliper", Known<Dimension>.Measured(millimetres, error, "by the caliper").Evidence!.Words);
         Assert.Null(Known.Of(Dimension.OfMillimetres(400)).Reading);
         Assert.Null(Known<Dimension>.Unknown.Reading);
         Assert.Throws<ArgumentOutOfRangeException>(() => Known<Dimension>.Measured(default));
