@@ -228,7 +228,7 @@ internal static class SmallPartTable
     /// <summary>What the sum of the steerer asks for where the spacers on one side of the stem are not stated. Those that are stated are there; where both are, the gap under the cap is judged and asks by itself.</summary>
     private static string? Spacers(Build build)
     {
-        if (build[Slot.Stem] is not Stem stem || build[Slot.Fork] is not Fork fork || fork.SteererKind.Says(SteererKind.Threaded) || fork.Crowns.Says(CrownType.Dual))
+        if (build[Slot.Stem] is not Stem stem || build[Slot.Fork] is not Fork fork || fork.SteererKind.Says(SteererKind.Threaded) || fork.CrownsByTravel.Says(CrownType.Dual))
         {
             return null;
         }
@@ -242,7 +242,7 @@ internal static class SmallPartTable
             long more = left + (long)(SteererLength.LeastGap * Nanometres.PerMillimetre) - (below ?? 0) - (above ?? 0);
             if (more > 0)
             {
-                return $"headset spacers{(fork.Steerer.State == KnownState.Value ? $" for {fork.Steerer.InTradeWords()}" : "")}: at least {InMillimetres(more)} mm{((below ?? 0) + (above ?? 0) > 0 ? " more than there are" : "")}, of all not more than {InMillimetres(left + (long)(SteererLength.MostGap * Nanometres.PerMillimetre))} mm below the stem, or the steerer cut shorter";
+                return $"headset spacers{(fork.Steerer.State == KnownState.Value ? $" for {fork.Steerer.InTradeWords()}" : "")}: at least {InMillimetres(more)} mm{((below ?? 0) + (above ?? 0) > 0 ? " more than there are" : "")}, of all not more than {InMillimetres(left + (long)(SteererLength.MostGap * Nanometres.PerMillimetre))} mm below the stem, or the steerer cut shorter{(fork.CrownsByTravel.Says(CrownType.Single) ? "" : $", if the fork has one crown: {NotSaid} how many")}";
             }
         }
 

@@ -46,7 +46,7 @@ internal static class Bench
     public static Build WholeBicycle() => Whole;
 
     /// <summary>Rows that speak of the same in place of others, where a part asks for it, and those that give way to them here.</summary>
-    public static string[] NotInTheWholeBicycle { get; } = ["bottom-bracket-spacers-with-front-derailleur", "bottom-bracket-spacers-with-guide", "crank-across-shell", "front-rim-wear", "guide-on-bottom-bracket", "head-angle-not-too-slack", "insertion-at-saddle-height", "rear-rim-wear", "standover"];
+    public static string[] NotInTheWholeBicycle { get; } = ["bottom-bracket-spacers-with-front-derailleur", "bottom-bracket-spacers-with-guide", "chain-reaches-with-ring", "chain-taken-up-with-ring", "crank-across-shell", "derailleur-capacity-with-ring", "front-rim-wear", "guide-on-bottom-bracket", "head-angle-not-too-slack", "insertion-at-saddle-height", "rear-rim-wear", "ring-on-bare-crank", "standover"];
 
     private static Build Whole { get; } = Slot.All.Where(s => s != Slot.Frame && s != Slot.Rider).Aggregate(WholeParts(), (build, slot) => build.OfFile(build[slot]! with { Condition = Known<PartCondition>.Of(PartCondition.New) }, slot));
 
