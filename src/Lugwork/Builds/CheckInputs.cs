@@ -112,9 +112,29 @@ internal static partial class JointInputs
     /// <summary>A fork is there: the row that reads it speaks.</summary>
     public static bool IsFork(Part part) => part is Fork;
 
-    /// <summary>A headset whose lower half may lift the front end by more than a row of the head angle takes as its doubt.</summary>
-    public static bool HasTallLowerHalf(Part part) =>
-        part is Headset { LowerStack.State: KnownState.Value or KnownState.Measured or KnownState.OneOf } headset && headset.LowerStack.ToCandidates().High > HeadAngleRelations.UsualLowerHalf;
+    /// <summary>
+    /// A headset whose lower half may lift the front end by more than a row of the head angle takes as its doubt. One of which nobody says how tall it is may, unless its bearing is known to sit
+    /// inside the head tube.
+    /// </summary>
+    public static bool HasTallLowerHalf(Part part) => part is Headset headset && headset.LowerStack.State switch
+    {
+        KnownState.None => false,
+        KnownState.Value or KnownState.Measured or KnownState.OneOf => headset.LowerStack.ToCandidates().High > HeadAngleRelations.UsualLowerHalf,
+        _ => !SitsInside(headset.LowerCup),
+    };
+
+    private static bool SitsInside(Known<HeadsetCup> cup)
+    {
+        foreach (HeadsetCup one in cup.Values)
+        {
+            if (one.Style == HeadsetStyle.ExternalCup)
+            {
+                return false;
+            }
+        }
+
+        return !cup.Values.IsEmpty;
+    }
 
     /// <summary>What stands on a threadless steerer, and the gap under its cap. The sums are those of a steerer that the stem alone clamps: a threaded one is held by its locknut, and one of two crowns by its upper crown, whose height no sum here knows.</summary>
     private static bool IsOfThreadless(Part part) =>

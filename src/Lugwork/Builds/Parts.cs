@@ -208,6 +208,9 @@ public sealed record Frame : Part
     /// <summary>The side on which the rear hose or housing goes into the frame.</summary>
     public Known<Hand> RearHoseSide { get; init; }
 
+    /// <summary>What it carries along its tubes for cables and hoses; none where it carries nothing. No joint reads it; the list of small parts does.</summary>
+    public Known<CableGuide> CableGuides { get; init; }
+
     /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
     public Known<DateMade> Made { get; init; }
 

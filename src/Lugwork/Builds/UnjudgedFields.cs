@@ -11,6 +11,7 @@ internal static class UnjudgedFields
         {
             Ask(Slot.Frame, "kind", frame.Kind, ref asked);
             Ask(Slot.Frame, "made", frame.Made, ref asked);
+            Ask(Slot.Frame, "cableGuides", frame.CableGuides, ref asked);
         }
 
         if (parts.At(Slot.FrontWheel) is Wheel front)

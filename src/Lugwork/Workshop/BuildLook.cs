@@ -118,8 +118,9 @@ internal static class BuildLook
     /// <summary>The line of a dropper runs through the frame to the foot of the post, outside to its head or collar, or null where it is not known which.</summary>
     public static bool? IsDropperInside(this Build build) => Common(build.As<Dropper>(Slot.Dropper)?.Routing ?? default, r => r == DropperRouting.Internal);
 
-    /// <summary>Two crowns hold the fork, one does, or null where neither its maker nor its travel or brake hole tells which.</summary>
-    public static bool? HasTwoCrowns(this Build build) => build.As<Fork>(Slot.Fork) is { } fork ? Common(fork.CrownsByTravel, c => c == Suspension.CrownType.Dual) : false;
+    /// <summary>Two crowns hold the fork, one does, or null where neither its maker nor its travel or brake hole tells which. A threaded steerer or a quill has one, if nobody says otherwise (common practice, no source).</summary>
+    public static bool? HasTwoCrowns(this Build build) => build.As<Fork>(Slot.Fork) is not { } fork || (fork.CrownsByTravel.State == KnownState.Unknown && build.IsThreaded() == true) ? false
+        : Common(fork.CrownsByTravel, c => c == Suspension.CrownType.Dual);
 
     /// <summary>The derailleur hangs on a claw of its own, since the end has no hanger.</summary>
     public static bool HangsOnClaw(this Build build) => build.Has(Slot.RearDerailleur) && build.IsHangerless() == false && build.Frame.Hanger.Is(Hanger.NoHanger);

@@ -5,7 +5,7 @@ public sealed class UnjudgedFieldTests
 {
     public static TheoryData<string, string> Fields => new()
     {
-        { "frame", "kind" }, { "frame", "made" },
+        { "frame", "kind" }, { "frame", "made" }, { "frame", "cableGuides" },
         { "frontWheel", "body" }, { "frontWheel", "thread" }, { "frontWheel", "hubBrake" }, { "frontWheel", "washers" }, { "frontWheel", "sprocketChainline" }, { "frontWheel", "cassetteChainline" },
         { "frontWheel", "hubHoles" }, { "frontWheel", "rimHoles" },
         { "rearWheel", "hubBrake" }, { "rearWheel", "hubHoles" }, { "rearWheel", "rimHoles" },
