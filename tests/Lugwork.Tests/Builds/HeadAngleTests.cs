@@ -55,7 +55,7 @@ public sealed class HeadAngleTests
     [InlineData("66.5", "500", "8", "head-angle-not-too-slack", Verdict.Fits)]
     [InlineData("66.5", "500", "unknown", "head-angle-with-headset", Verdict.NeedsMeasuring)]
     [InlineData("66.5", "500", "unknown; lower EC44/40", "head-angle-with-headset", Verdict.NeedsMeasuring)]
-    [InlineData("66.5", "500", "unknown; lower EC44/40 | ZS44/40", "head-angle-with-headset", Verdict.NeedsMeasuring)]
+    [InlineData("66.5", "500", "unknown; lowerCup EC44 | ZS44", "head-angle-with-headset", Verdict.NeedsMeasuring)]
     [InlineData("66.5", "500", "unknown; lower ZS56/40", "head-angle-not-too-slack", Verdict.Fits)]
     [InlineData("66.5", "500", "unknown; lower IS52/40", "head-angle-not-too-slack", Verdict.Fits)]
     [InlineData("66.5", "500", "not covered", "head-angle-with-headset", Verdict.NeedsMeasuring)]

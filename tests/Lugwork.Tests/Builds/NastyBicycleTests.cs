@@ -24,7 +24,7 @@ public sealed class NastyBicycleTests
     [InlineData("derailleur-capacity", "frame=steel / crankset=largest ring 50; smallest ring 34 / cassette=smallest sprocket 11; largest sprocket 28 / rearDerailleur=capacity not covered")]
     [InlineData("derailleur-capacity-with-ring", "frame=steel / crankset=largest ring none / chainring=teeth 40 / cassette=smallest sprocket 11; largest sprocket 34 / rearDerailleur=capacity unknown")]
     [InlineData("derailleur-capacity-with-ring", "frame=steel / crankset=largest ring none / chainring=teeth 40 / cassette=smallest sprocket 11; largest sprocket 34 | 36 / rearDerailleur=capacity 23")]
-    [InlineData("chain-reaches-with-ring", "frame=chainstay 440 / crankset=largest ring none / chainring=teeth 40 | 48 / cassette=largest sprocket 34 / rearDerailleur=steel; chain allowance 2 / chain=pitches 112")]
+    [InlineData("chain-reaches-with-ring", "frame=chainstay 440 / crankset=largest ring none / chainring=teeth 40 | 48 / cassette=largest sprocket 34 / rearDerailleur=chain allowance 2 / chain=pitches 112")]
     [InlineData("chain-reaches-with-ring", "frame=chainstay unknown / crankset=largest ring none / chainring=teeth 40 / cassette=largest sprocket 34 / rearDerailleur=chain allowance 2 / chain=pitches 112")]
     [InlineData("ring-on-bare-crank", "frame=steel / crankset=largest ring none")]
     [InlineData("front-difference", "frame=steel / crankset=largest ring 50; smallest ring unknown / frontDerailleur=difference 16")]
@@ -37,9 +37,9 @@ public sealed class NastyBicycleTests
     [InlineData("dropper-at-saddle-height", "frame=seat tube length 500 / rider=saddle height 740 / saddle=depth 45 / dropper=travel 150; stack unknown")]
     [InlineData("pedal-ground-clearance", "frame=bottom bracket drop 80 / crankset=crank length 175; Q factor 150 / rearTyre=23-622 | 40-622 / pedals=height 30; reach 100")]
     [InlineData("rear-adapter-with-rotor", "frame=rear brake PM-160 / rearRotor=size unknown / rearCaliper=post; adapter +20")]
-    [InlineData("rear-adapter-with-rotor", "frame=rear brake unknown / rearRotor=180 / rearCaliper=post; adapter none")]
+    [InlineData("rear-caliper-on-mount", "frame=rear brake unknown / rearRotor=180 / rearCaliper=post; adapter none")]
     [InlineData("wheels-of-one-size", "frame=steel / frontWheel=rim 622 / rearWheel=rim unknown")]
-    [InlineData("chainline", "frame=steel / crankset=chainline MTB-1x-52 / rearWheel=hub unknown / cassette=spacing unknown")]
+    [InlineData("chainline", "frame=steel / crankset=chainline off-road-1x-50.25 / rearWheel=hub unknown / cassette=spacing unknown")]
     [InlineData("fork-not-too-short", "frame=shortest fork 380 / fork=axle to crown 375 | 385")]
     public void What_is_not_known_of_the_third_part_fits_nothing(string joint, string parts)
     {

@@ -56,7 +56,6 @@ public sealed class SpecLineNotesTests
     [InlineData("topes de funda", "cableGuides=stops")]
     [InlineData("fermaguaina", "cableGuides=stops")]
     [InlineData("kabelstops", "cableGuides=stops")]
-    [InlineData("cable guides: none", "cableGuides=none")]
     [InlineData("stops", "")]
     [InlineData("inside", "")]
     public void The_guides_of_a_frame_are_read_where_they_are_named(string text, string values) => Assert.Equal(values, Told("frame", text));
