@@ -9,7 +9,7 @@ namespace Answers;
 internal static class WorkInOrder
 {
     private static Build Bike => Build.From(Frame.Read("kind road; material steel; head tube EC34/EC34; shell BSA 68; seat tube 27.2; least insertion 80; most insertion 250"), "Steel road frame")
-        .With(Fork.Read("steerer 28.6; threadless; crown seat 30; steerer material steel"))
+        .With(Fork.Read("steerer 28.6; threadless; crown seat 30; steerer material steel; travel none"))
         .With(Headset.Read("upper cup EC34; lower cup EC34; kind threadless; steerer 28.6; crown race 30"))
         .With(Stem.Read("fixing clamp-28.6; bar 31.8"))
         .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; material aluminium"));
@@ -19,7 +19,7 @@ internal static class WorkInOrder
         #region steps
 
         Build build = Build.From(Frame.Read("kind road; material steel; head tube EC34/EC34; shell BSA 68; seat tube 27.2; least insertion 80; most insertion 250"), "Steel road frame")
-            .With(Fork.Read("steerer 28.6; threadless; crown seat 30; steerer material steel"))
+            .With(Fork.Read("steerer 28.6; threadless; crown seat 30; steerer material steel; travel none"))
             .With(Headset.Read("upper cup EC34; lower cup EC34; kind threadless; steerer 28.6; crown race 30"))
             .With(Stem.Read("fixing clamp-28.6; bar 31.8"))
             .With(Seatpost.Read("27.2 x 350; mark 75; insertion 110; material aluminium"));

@@ -99,6 +99,7 @@ internal static class InterfaceValueList
         visitor.Visit<SeatTubeBore>();
         visitor.Visit<SeatpostDiameter>();
         visitor.Visit<CableWay>();
+        visitor.Visit<CableGuide>();
         visitor.Visit<CrownRace>();
         visitor.Visit<CrownSeat>();
         visitor.Visit<HeadTubeBore>();

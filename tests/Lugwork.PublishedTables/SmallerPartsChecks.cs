@@ -167,4 +167,14 @@ public sealed class SmallerPartsChecks
     [InlineData("entry hole", "internally routed", Verdict.Fits, Practice)]
     public void A_dropper_that_is_routed_inside_wants_a_hole(string entry, string routing, Verdict expected, string source) =>
         Published.Says(Build.From(Frame.Read("dropper entry " + Published.Key<DropperEntry>(entry, source))).With(Dropper.Read("routing " + Published.Key<DropperRouting>(routing, source)), Slot.Dropper), "dropper-routing-in-frame", source, expected);
+
+    [Theory]
+    [InlineData("none", "fluid mineral-oil", true, Practice)]
+    [InlineData("cable stops", "fluid mineral-oil", true, Practice)]
+    [InlineData("cable stops", "pull short", false, Practice)]
+    [InlineData("clip-on guides", "pull short", true, Practice)]
+    [InlineData("full-length guides", "fluid mineral-oil", false, Practice)]
+    [InlineData("inside the frame", "pull short", false, Practice)]
+    public void A_line_along_the_frame_is_held_by_something(string carried, string lever, bool bought, string source) =>
+        Assert.True(bought == Build.From(Frame.Read("cable guides " + Published.Key<Lugwork.Cockpit.CableGuide>(carried, source))).With(BrakeLever.Read(lever), Slot.RearBrakeLever).SmallParts().Any(p => p.Id == "cable-guides"), source);
 }

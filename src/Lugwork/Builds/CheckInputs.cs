@@ -26,23 +26,28 @@ internal static partial class JointInputs
     public static readonly JointInput LargestOfCassette = Input<Cassette, ToothCount>(Slot.Cassette, "largestSprocket", "largest sprocket", p => p.LargestSprocket, Count, Teeth);
     public static readonly JointInput SmallestOfCassette = Input<Cassette, ToothCount>(Slot.Cassette, "smallestSprocket", "smallest sprocket", p => p.SmallestSprocket, Count, Teeth);
     public static readonly JointInput LargeRing = Input<Crankset, ToothCount>(Slot.Crankset, "largestRing", "largest ring of the crank", p => p.LargestRing, Count, Teeth);
+
+    /// <summary>A crank that is stated without a ring: what goes on it stands in its own place.</summary>
+    public static readonly JointInput BareCrank = Input<Crankset, ToothCount>(Slot.Crankset, "largestRing", "largest ring of the crank", p => p.LargestRing, Count, Teeth, isStated: p => ((Crankset)p).LargestRing.State == KnownState.None);
+    public static readonly JointInput RingOfBareCrank = Input<Chainring, ToothCount>(Slot.Chainring, "teeth", "teeth of the ring", p => p.Teeth, Count, Teeth);
+
+    /// <summary>A ring is there: the rows that read it speak.</summary>
+    public static bool IsRing(Part part) => part is Chainring;
+
     public static readonly JointInput SmallRing = Input<Crankset, ToothCount>(Slot.Crankset, "smallestRing", "smallest ring of the crank", p => p.SmallestRingOrSingle, "Read the number on the smallest ring, or count; \"none\" with one ring.", Teeth);
     public static readonly JointInput FrontDifference = Input<FrontDerailleur, ToothCount>(Slot.FrontDerailleur, "difference", "difference of the rings", p => p.Difference, MakersFigure, Teeth);
     public static readonly JointInput ChainPitches = Pitched<Chain>(Slot.Chain, "pitches", "length of the chain", p => p.Length, "Count the pitches, half an inch each, the quick link as one.");
     public static readonly JointInput Chainstay = Input<Frame, Dimension>(Slot.Frame, "chainstay", "chainstay", p => p.Chainstay, "Rule from the middle of the spindle to the middle of the rear axle, to 1 mm; with the wheel farthest back, and rear suspension where it is longest.", Lengths);
 
     public static readonly JointInput LengthOfSteerer = Input<Fork, Dimension>(Slot.Fork, "steererLength", "length of the steerer", p => p.SteererLength, "Rule from the seat of the crown race to the top of the steerer, to 0.5 mm.", Lengths, isStated: IsOfThreadless);
-    /// <summary>From this travel on a fork of which nobody says it may have two crowns. Our own bound, no source.</summary>
-    internal const long MayHaveTwoCrowns = 180 * Nanometres.PerMillimetre;
 
-    /// <summary>One crown or two, as the sums of a steerer read it: what nobody says is one, save of a fork with travel enough for two.</summary>
+    /// <summary>One crown or two, as the sums of a steerer read it: where nobody says, what travel and crown tell of it; a fork of which neither is told is asked about.</summary>
     public static readonly JointInput CrownsOfSum = new()
     {
         Slot = Slot.Fork,
         Field = "crowns",
         Called = "crowns of the fork",
-        Read = part => part is Fork { Crowns.State: KnownState.Unknown } fork && !(fork.Travel.State is KnownState.Value or KnownState.Measured or KnownState.OneOf && fork.Travel.ToCandidates().High >= MayHaveTwoCrowns)
-            ? new Candidates(KnownState.Value, CrownType.Single.FitCode, CrownType.Single.FitCode, null) : ((Fork)part).Crowns.ToCandidates(),
+        Read = part => ((Fork)part).CrownsByTravel.ToCandidates(),
         Domain = [CrownType.Single.FitCode, CrownType.Dual.FitCode],
         Family = 0,
         IsLength = false,
@@ -57,6 +62,7 @@ internal static partial class JointInputs
     public static readonly JointInput HeadTubeLength = Input<Frame, Dimension>(Slot.Frame, "headTubeLength", "length of the head tube", p => p.HeadTubeLength, "Rule from face to face of the head tube, cups out, to 0.5 mm.", Lengths);
     public static readonly JointInput UpperStack = Input<Headset, Dimension>(Slot.Headset, "upperStack", "upper stack of the headset", p => p.UpperStack, "The maker's figure, or caliper from the head tube to the top of the cover, to 0.5 mm.", Lengths);
     public static readonly JointInput LowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStack, "The maker's figure, or caliper from the head tube to the seat of the race, to 0.5 mm; \"none\" where it stands inside.", Lengths);
+
     /// <summary>The same where it is taller than what the band near a limit of the head angle holds.</summary>
     public static readonly JointInput TallLowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStack, LowerStack.Measure, Lengths, isStated: HasTallLowerHalf);
 
@@ -96,23 +102,9 @@ internal static partial class JointInputs
     public static readonly JointInput MeasuredDepth = Input<Seatpost, Dimension>(Slot.Seatpost, "insertion", "insertion as measured", p => p.Insertion, "Tape the post at the collar at your saddle height, pull it out and rule from the tape to its lower end, to 1 mm.", Lengths, isStated: p => ((Seatpost)p).Insertion.Evidence is { IsAsBuilt: true });
 
     /// <summary>The same, none where it is not known: what only sharpens a sum is not asked for.</summary>
-    internal static JointInput IfKnown(JointInput input, Func<Part, bool>? counts = null) => new()
-    {
-        Slot = input.Slot,
-        Field = input.Field,
-        Called = input.Called,
-        Read = part => input.Read(part) is { State: not KnownState.Unknown } known && counts?.Invoke(part) != false ? known : new Candidates(KnownState.None, 0, 0, null),
-        IsStated = part => input.Read(part).State is not (KnownState.Unknown or KnownState.None),
-        Domain = input.Domain,
-        Family = input.Family,
-        IsLength = input.IsLength,
-        IsAngle = input.IsAngle,
-        Show = input.Show,
-        ShowKnown = input.ShowKnown,
-        Evidence = input.Evidence,
-        RestsOn = input.RestsOn,
-        Measure = input.Measure,
-    };
+    internal static JointInput IfKnown(JointInput input, Func<Part, bool>? counts = null) => input.ReadAs(
+        part => input.Read(part) is { State: not KnownState.Unknown } known && counts?.Invoke(part) != false ? known : new Candidates(KnownState.None, 0, 0, null),
+        part => input.Read(part).State is not (KnownState.Unknown or KnownState.None));
 
     /// <summary>The fork with which a standover is printed; none of one that was measured on this bicycle.</summary>
     public static JointInput ForkOfStandover { get; } = IfKnown(ForkOfDesign, part => ((Frame)part).Standover.Evidence is not { IsAsBuilt: true });
@@ -120,9 +112,29 @@ internal static partial class JointInputs
     /// <summary>A fork is there: the row that reads it speaks.</summary>
     public static bool IsFork(Part part) => part is Fork;
 
-    /// <summary>A headset whose lower half may lift the front end by more than a row of the head angle takes as its doubt.</summary>
-    public static bool HasTallLowerHalf(Part part) =>
-        part is Headset { LowerStack.State: KnownState.Value or KnownState.Measured or KnownState.OneOf } headset && headset.LowerStack.ToCandidates().High > HeadAngleRelations.UsualLowerHalf;
+    /// <summary>
+    /// A headset whose lower half may lift the front end by more than a row of the head angle takes as its doubt. One of which nobody says how tall it is may, unless its bearing is known to sit
+    /// inside the head tube.
+    /// </summary>
+    public static bool HasTallLowerHalf(Part part) => part is Headset headset && headset.LowerStack.State switch
+    {
+        KnownState.None => false,
+        KnownState.Value or KnownState.Measured or KnownState.OneOf => headset.LowerStack.ToCandidates().High > HeadAngleRelations.UsualLowerHalf,
+        _ => !SitsInside(headset.LowerCup),
+    };
+
+    private static bool SitsInside(Known<HeadsetCup> cup)
+    {
+        foreach (HeadsetCup one in cup.Values)
+        {
+            if (one.Style == HeadsetStyle.ExternalCup)
+            {
+                return false;
+            }
+        }
+
+        return !cup.Values.IsEmpty;
+    }
 
     /// <summary>What stands on a threadless steerer, and the gap under its cap. The sums are those of a steerer that the stem alone clamps: a threaded one is held by its locknut, and one of two crowns by its upper crown, whose height no sum here knows.</summary>
     private static bool IsOfThreadless(Part part) =>

@@ -27,22 +27,9 @@ internal static partial class JointInputs
     public static JointInput MarkWhereItMatters(Slot slot)
     {
         JointInput mark = MarkOfRotor(slot);
-        return new()
-        {
-            Slot = mark.Slot,
-            Field = mark.Field,
-            Called = mark.Called,
-            Read = part => mark.Read(part) is { State: KnownState.Unknown } && IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()) ? new Candidates(KnownState.None, 0, 0, null) : mark.Read(part),
-            IsStated = part => mark.Read(part).State != KnownState.Unknown || IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()),
-            Domain = mark.Domain,
-            Family = mark.Family,
-            IsLength = mark.IsLength,
-            Show = mark.Show,
-            ShowKnown = mark.ShowKnown,
-            Evidence = mark.Evidence,
-            RestsOn = mark.RestsOn,
-            Measure = mark.Measure,
-        };
+        return mark.ReadAs(
+            part => mark.Read(part) is { State: KnownState.Unknown } && IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()) ? new Candidates(KnownState.None, 0, 0, null) : mark.Read(part),
+            part => mark.Read(part).State != KnownState.Unknown || IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()));
     }
 
     private static bool IsBelowAnyMark(in Candidates thickness) =>

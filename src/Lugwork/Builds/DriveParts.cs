@@ -96,9 +96,9 @@ public sealed record Crankset : Part
     /// <summary>Teeth of the smallest ring; none with one ring.</summary>
     public Known<ToothCount> SmallestRing { get; init; }
 
-    /// <summary>What the joints read: a chainline for one ring says that there is no smaller one.</summary>
+    /// <summary>What the joints read: a chainline for one ring says that there is no smaller one, and a crank that is stated without its largest has no smaller one either.</summary>
     internal Known<ToothCount> SmallestRingOrSingle =>
-        SmallestRing.State == KnownState.Unknown && Chainline.State == KnownState.Value && Chainline.Value.MostRings == 1 ? Known<ToothCount>.None : SmallestRing;
+        SmallestRing.State == KnownState.Unknown && (LargestRing.State == KnownState.None || (Chainline.State == KnownState.Value && Chainline.Value.MostRings == 1)) ? Known<ToothCount>.None : SmallestRing;
 
     /// <summary>From the middle of the spindle to the middle of the pedal.</summary>
     public Known<Dimension> CrankLength { get; init; }

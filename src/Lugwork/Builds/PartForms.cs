@@ -73,7 +73,8 @@ internal static partial class PartForms
         PartField<Frame>.Of("steepestHeadAngle", Angles, p => p.SteepestHeadAngle, (p, v) => p with { SteepestHeadAngle = v }, ["steepest head angle"], where: IsHeadAngle),
         PartField<Frame>.Of("smallestOuterRing", "teeth such as 52, or none", p => p.SmallestOuterRing, (p, v) => p with { SmallestOuterRing = v }, ["smallest outer ring"]),
         PartField<Frame>.Of("downTubeDrop", Millimetres, p => p.DownTubeDrop, (p, v) => p with { DownTubeDrop = v }, ["down tube drop"]),
-        PartField<Frame>.Of("rearHoseSide", "left, right or either", p => p.RearHoseSide, (p, v) => p with { RearHoseSide = v }, ["rear hose side"]))
+        PartField<Frame>.Of("rearHoseSide", "left, right or either", p => p.RearHoseSide, (p, v) => p with { RearHoseSide = v }, ["rear hose side"]),
+        PartField<Frame>.Of("cableGuides", "stops, full-length, clips, inside, or none where it carries nothing", p => p.CableGuides, (p, v) => p with { CableGuides = v }, ["cable guides"]))
         {
             Contradiction = OtherThanUniversal,
         };

@@ -208,6 +208,9 @@ public sealed record Frame : Part
     /// <summary>The side on which the rear hose or housing goes into the frame.</summary>
     public Known<Hand> RearHoseSide { get; init; }
 
+    /// <summary>What it carries along its tubes for cables and hoses; none where it carries nothing. No joint reads it; the list of small parts does.</summary>
+    public Known<CableGuide> CableGuides { get; init; }
+
     /// <summary>When it was made. No joint reads it; <see cref="Build.ToInspect"/> tells it.</summary>
     public Known<DateMade> Made { get; init; }
 
@@ -280,6 +283,7 @@ public sealed record Fork : Part
 
     /// <summary>Lips that keep the wheel in open ends; none means missing. Does not matter with closed ends.</summary>
     public Known<RetentionLips> FrontLips { get; init; }
+
     /// <summary>From the middle of the axle to the seat of the crown race, without load.</summary>
     public Known<Dimension> AxleToCrown { get; init; }
 
@@ -289,10 +293,25 @@ public sealed record Fork : Part
     /// <summary>Its crowns; a rigid fork has one.</summary>
     public Known<CrownType> Crowns { get; init; }
 
+    /// <summary>From this travel on a fork of which nobody says how many crowns it has may have two. Our own bound, no source.</summary>
+    private const long MayHaveTwoCrowns = 180 * Nanometres.PerMillimetre;
+
     /// <summary>What the joints read: a fork that is known to be rigid has one crown.</summary>
     internal Known<CrownType> CrownsOrRigid => Crowns.State == KnownState.Unknown && Travel.State == KnownState.None ? OneCrown : Crowns;
 
+    /// <summary>
+    /// What is reckoned and planned by: a fork that is known to have less travel than two crowns are made for has one, and so has one whose crown is drilled for the recessed nut of a road caliper
+    /// (common practice, no source). Of any other nothing is taken for granted.
+    /// </summary>
+    internal Known<CrownType> CrownsByTravel =>
+        CrownsOrRigid.State == KnownState.Unknown && (HasTravelOfOneCrown || (FrontBrakeHole.State == KnownState.Value && FrontBrakeHole.Value.IsRecessed)) ? OneBySigns : CrownsOrRigid;
+
+    private bool HasTravelOfOneCrown => Travel.State is KnownState.Value or KnownState.Measured or KnownState.OneOf && Travel.ToCandidates().High < MayHaveTwoCrowns;
+
     private static Known<CrownType> OneCrown { get; } = Known<CrownType>.Of(CrownType.Single, new Evidence(EvidenceKind.Assumed, "rigid fork"));
+
+    private static Known<CrownType> OneBySigns { get; } = Known<CrownType>.Of(CrownType.Single, new Evidence(EvidenceKind.Assumed, "a fork by whose travel or brake hole there is one"));
+
     /// <summary>What the steerer is made of at its top.</summary>
     public Known<Material> SteererMaterial { get; init; }
 

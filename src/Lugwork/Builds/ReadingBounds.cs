@@ -80,11 +80,14 @@ internal static class ReadingBounds
     }
 
     /// <summary>A tyre whose width and label contradict each other is refused when it is read; one made in code is asked about and never fits.</summary>
-    public static (string Field, string Reason, string Expected)? Contradiction(Tyre tyre)
+    public static (string Field, string Reason, string Expected)? Contradiction(Tyre tyre) => Contradiction(tyre, Slot.FrontTyre);
+
+    /// <summary>What a part says was read of it and cannot be, whatever stands beside it; null where nothing. A file with it is refused, and a part made in code is asked about and never fits.</summary>
+    public static (string Field, string Reason, string Expected)? Contradiction(Part part, Slot slot)
     {
-        foreach (string field in Stated(tyre, Slot.FrontTyre))
+        foreach (string field in Stated(part, slot))
         {
-            if (Problem(tyre, new AsBuiltValue(Slot.FrontTyre, field, PartForms.Of(Slot.FrontTyre).TextOf(tyre, field)!, AsBuiltKind.Measured, "unknown", "", null)) is { } wrong)
+            if (Problem(part, new AsBuiltValue(slot, field, PartForms.Of(slot).TextOf(part, field)!, AsBuiltKind.Measured, "unknown", "", null)) is { } wrong)
             {
                 return (field, wrong.Reason, wrong.Expected);
             }

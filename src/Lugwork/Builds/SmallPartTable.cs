@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Lugwork.BottomBrackets;
 using Lugwork.Brakes;
+using Lugwork.Cockpit;
 using Lugwork.Drivetrain;
 using Lugwork.Hubs;
 using Lugwork.Seating;
@@ -73,6 +74,7 @@ internal static class SmallPartTable
         new("rear-shift-cable", "rear shifter with a cable", b => ShiftCable(b[Slot.RearShifter]), null, Sources.CommonPractice),
         new("front-shift-cable", "front shifter with a cable", b => ShiftCable(b[Slot.FrontShifter]), null, Sources.CommonPractice),
         new("dropper-cable", "dropper worked by a cable", b => DropperCable(b[Slot.Dropper]), null, Sources.CommonPractice),
+        new("cable-guides", "cables and hoses along the frame", Guides, null, Sources.CommonPractice),
         new("quick-link", "chain", b => Link(b[Slot.Chain]), null, Sources.ChainWidths),
         new("cassette-lockring", "cassette on splines", b => CassetteRing(b[Slot.Cassette]), null, Sources.CommonPractice),
         new("sprocket-lockring", "fixed sprocket without its lockring", b => SprocketRing(b[Slot.Cassette]), null, Sources.Freewheels),
@@ -228,7 +230,7 @@ internal static class SmallPartTable
     /// <summary>What the sum of the steerer asks for where the spacers on one side of the stem are not stated. Those that are stated are there; where both are, the gap under the cap is judged and asks by itself.</summary>
     private static string? Spacers(Build build)
     {
-        if (build[Slot.Stem] is not Stem stem || build[Slot.Fork] is not Fork fork || fork.SteererKind.Says(SteererKind.Threaded) || fork.Crowns.Says(CrownType.Dual))
+        if (build[Slot.Stem] is not Stem stem || build[Slot.Fork] is not Fork fork || fork.SteererKind.Says(SteererKind.Threaded) || fork.CrownsByTravel.Says(CrownType.Dual))
         {
             return null;
         }
@@ -242,7 +244,7 @@ internal static class SmallPartTable
             long more = left + (long)(SteererLength.LeastGap * Nanometres.PerMillimetre) - (below ?? 0) - (above ?? 0);
             if (more > 0)
             {
-                return $"headset spacers{(fork.Steerer.State == KnownState.Value ? $" for {fork.Steerer.InTradeWords()}" : "")}: at least {InMillimetres(more)} mm{((below ?? 0) + (above ?? 0) > 0 ? " more than there are" : "")}, of all not more than {InMillimetres(left + (long)(SteererLength.MostGap * Nanometres.PerMillimetre))} mm below the stem, or the steerer cut shorter";
+                return $"headset spacers{(fork.Steerer.State == KnownState.Value ? $" for {fork.Steerer.InTradeWords()}" : "")}: at least {InMillimetres(more)} mm{((below ?? 0) + (above ?? 0) > 0 ? " more than there are" : "")}, of all not more than {InMillimetres(left + (long)(SteererLength.MostGap * Nanometres.PerMillimetre))} mm below the stem, or the steerer cut shorter{(fork.CrownsByTravel.Says(CrownType.Single) ? "" : $", if the fork has one crown: {NotSaid} how many")}";
             }
         }
 
@@ -281,6 +283,51 @@ internal static class SmallPartTable
         || (build.Frame.DropperEntry.Says(DropperEntry.Hole) && build[Slot.Dropper] is Dropper dropper && dropper.Routing.May(DropperRouting.Internal) != false)
             ? "inserts for the holes of the frame by which cables and hoses go in and out, of the frame's maker, and a liner where they would rattle"
             : null;
+
+    /// <summary>
+    /// What holds the lines along the frame. Of a frame of which nobody says what it carries nothing is listed: most carry what their lines need. Where they go through the headset they run inside.
+    /// Common practice, no source.
+    /// </summary>
+    private static string? Guides(Build build)
+    {
+        Known<CableGuide> carried = build.Frame.CableGuides;
+        if (build.Frame.HeadsetCables.Says(CableWay.Through) || carried.State is not (KnownState.None or KnownState.Value or KnownState.OneOf))
+        {
+            return null;
+        }
+
+        bool nothing = carried.State == KnownState.None;
+        List<string> lines = [];
+        bool sure = false;
+        Part? lever = build[Slot.RearBrakeLever];
+        Take(HasRun(lever), IsPulled(lever) ? false : Hose(lever) is not null ? true : null, "the rear brake");
+        Take(ShiftCable(build[Slot.RearShifter]) is not null, false, "the rear derailleur");
+        Take(ShiftCable(build[Slot.FrontShifter]) is not null, false, "the front derailleur");
+        Take(build[Slot.Dropper] is Dropper { Routing.Values.IsEmpty: false } post && post.Routing.May(DropperRouting.External) != false, true, "the dropper");
+        return lines.Count == 0 ? null
+            : $"{(nothing ? "clamps or stick-on guides" : carried.Says(CableGuide.Clips) ? "clips for the seats of the frame" : "clips")} for the line of {string.Join(" and ", lines)} along the frame, one set{(sure ? "" : $", if nothing holds it there: {NotSaid}")}";
+
+        void Take(bool runs, bool? inOnePiece, string line)
+        {
+            if (runs && (nothing ? true : Common(carried.Values, g => g == CableGuide.Clips ? true : g == CableGuide.Stops ? inOnePiece : false)) is not false and var needed)
+            {
+                lines.Add(line);
+                sure |= needed == true;
+            }
+        }
+    }
+
+    /// <summary>What all values say alike; null where they differ or one of them leaves it open.</summary>
+    private static bool? Common(ImmutableArray<CableGuide> carried, Func<CableGuide, bool?> asks)
+    {
+        bool? first = asks(carried[0]);
+        foreach (CableGuide guide in carried.AsSpan()[1..])
+        {
+            first = asks(guide) == first ? first : null;
+        }
+
+        return first;
+    }
 
     private static bool HasRun(Part? lever) => BrakeCable(lever) is not null || Hose(lever) is not null;
 

@@ -50,6 +50,7 @@ internal static class StandardTables
         Of<HeadsetBearing>("Lugwork.Steering", nameof(HeadsetBearing)),
         Of<SteererShape>("Lugwork.Steering", nameof(SteererShape)),
         Of<CableWay>("Lugwork.Steering", nameof(CableWay)),
+        Of<CableGuide>("Lugwork.Cockpit", nameof(CableGuide)),
         Of<SteererPreload>("Lugwork.Steering", nameof(SteererPreload)),
         Of<BarClamp>("Lugwork.Cockpit", nameof(BarClamp)),
         Of<ControlClamp>("Lugwork.Cockpit", nameof(ControlClamp)),

@@ -11,6 +11,7 @@ internal static class UnjudgedFields
         {
             Ask(Slot.Frame, "kind", frame.Kind, ref asked);
             Ask(Slot.Frame, "made", frame.Made, ref asked);
+            Ask(Slot.Frame, "cableGuides", frame.CableGuides, ref asked);
         }
 
         if (parts.At(Slot.FrontWheel) is Wheel front)
@@ -51,6 +52,26 @@ internal static class UnjudgedFields
         Runs(parts, ref asked);
         Mounted(Slot.FrontTyre, parts, ref asked);
         Mounted(Slot.RearTyre, parts, ref asked);
+        if (parts.At(Slot.Crankset) is Crankset { ToeClearance.State: not KnownState.Unknown } or Crankset { MeasuredChainline.State: not KnownState.Unknown })
+        {
+            Slip(Slot.Crankset, parts, ref asked);
+        }
+
+        if (parts.At(Slot.Pedals) is Pedals { GroundHeight.State: not KnownState.Unknown })
+        {
+            Slip(Slot.Pedals, parts, ref asked);
+        }
+
+        if (parts.At(Slot.RearWheel) is Wheel { CassetteChainline.State: not KnownState.Unknown })
+        {
+            Slip(Slot.RearWheel, parts, ref asked);
+        }
+
+        if (parts.At(Slot.Seatpost) is Seatpost { BinderGap.State: not KnownState.Unknown })
+        {
+            Slip(Slot.Seatpost, parts, ref asked);
+        }
+
         if (parts.At(Slot.FrontShifter) is Shifter shifter)
         {
             Ask(Slot.FrontShifter, "actuation", shifter.Actuation, ref asked);
@@ -126,6 +147,15 @@ internal static class UnjudgedFields
         if (parts.At(slot) is Tyre { MountedWidth.State: not KnownState.Unknown } or Tyre { MountedRim.State: not KnownState.Unknown } && ReadingBounds.Contradiction((Tyre)parts.At(slot)!) is { } wrong)
         {
             (asked ??= []).Add(new(slot, wrong.Field, wrong.Reason, "Measure the mounted tyre again, and read its label."));
+        }
+    }
+
+    /// <summary>A reading that no bicycle has is refused in a file; of a part made in code it is asked about and never fits.</summary>
+    private static void Slip(Slot slot, IParts parts, ref List<Measurement>? asked)
+    {
+        if (ReadingBounds.Contradiction(parts.At(slot)!, slot) is { } wrong)
+        {
+            (asked ??= []).Add(new(slot, wrong.Field, wrong.Reason, "Measure again, in millimetres."));
         }
     }
 

@@ -64,8 +64,26 @@ internal static class RingRelations
         Sources = [Sources.CommonPractice],
     };
 
+    private static readonly Reason OnBareCrank = new("ring-on-bare-crank", "The crank is stated without rings of its own: chain and derailleur are counted with the {1} teeth of the ring that goes on it.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason NoRing = new("crank-without-ring", "The crank is stated without a ring, and no ring is there: put in the ring that goes on it, or state its teeth as the crank's own; chain and derailleur are counted with them.", Cautions.ChainTooShort) { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason WithRing = new("crank-with-ring", "The crank is stated with a ring of {0} teeth.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason RingApart = new("crank-bare", "The crank is stated without a ring: the one that goes on it is held against the chainstay by its own teeth.") { Sources = [Sources.CommonPractice] };
+
     /// <summary>Inputs: largest ring of the crank, teeth of the ring in its own place, smallest ring of the crank (none with one).</summary>
-    public static Relation Counted { get; } = new TellingRelation("one of the rings that the crank is stated with", v => v[0] != 0 && v[1] != 0 && (v[1] == v[0] || v[1] == v[2]) ? new(Verdict.Fits, RingCounted) : new(Verdict.NeedsMeasuring, RingNotCounted));
+    public static Relation Counted { get; } = new TellingRelation(
+        "one of the rings that the crank is stated with, or the ring of a bare crank",
+        v => v[1] == 0 ? new(Verdict.NeedsMeasuring, RingNotCounted)
+            : v[0] == 0 ? v[2] == 0 ? new(Verdict.Fits, OnBareCrank) : new(Verdict.NeedsMeasuring, RingNotCounted)
+            : v[1] == v[0] || v[1] == v[2] ? new(Verdict.Fits, RingCounted) : new(Verdict.NeedsMeasuring, RingNotCounted));
+
+    /// <summary>Input: largest ring of the crank. Of a bare one with no ring beside it nothing is known that a chain goes round.</summary>
+    public static Relation HasRing { get; } = new TellingRelation("a ring, the crank's own or beside it", v => v[0] == 0 ? new(Verdict.NeedsMeasuring, NoRing) : new(Verdict.Fits, WithRing));
+
+    /// <summary>Inputs: largest ring of the crank, the frame maker's most. A bare crank has nothing there: its ring is held against the same figure.</summary>
+    public static Relation OfCrankBesideChainstay { get; } = new TellingRelation("at most, where the crank has a ring", v => v[0] == 0 ? new(Verdict.Fits, RingApart) : BesideChainstay!.Judge(v));
 
     /// <summary>Inputs: teeth of the largest ring, the frame maker's most.</summary>
     public static Relation BesideChainstay { get; } = new AtMost(0, 1, Clears, MeetsStay, Verdict.DoesNotFit, new(Verdict.NeedsMeasuring, NoLimit), needsLength: true);

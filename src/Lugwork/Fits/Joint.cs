@@ -4,7 +4,7 @@ using System.Runtime.InteropServices;
 namespace Lugwork;
 
 /// <summary>One input of a joint: an interface of the part in a slot.</summary>
-internal sealed class JointInput
+internal sealed record JointInput
 {
     public required Slot Slot { get; init; }
 
@@ -48,6 +48,9 @@ internal sealed class JointInput
 
     /// <summary>Where, with what and how exactly to measure or ask.</summary>
     public required string Measure { get; init; }
+
+    /// <summary>The same input, read another way: all else, a mark added later too, stays as it is.</summary>
+    public JointInput ReadAs(Func<Part, Candidates> read, Func<Part, bool> isStated) => this with { Read = read, IsStated = isStated };
 }
 
 /// <summary>Two or more interfaces that must mate and the relation between them, or one part against a limit of its own. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
@@ -98,6 +101,9 @@ public sealed class Joint
 
     /// <summary>Judged only where all of what has to be stated is, not one of it: a comparison that nobody asks for until both sides are known.</summary>
     internal bool NeedsAllSeen { get; init; }
+
+    /// <summary>Numbers of the inputs that have to be stated whatever else is: they say what the row is of, such as a crank that is known to be bare.</summary>
+    internal ImmutableArray<int> OnlyWith { get; init; } = [];
 
     /// <summary>Most bicycles have none of it, such as a brake inside the hub or a used part: where nothing is stated, a report does not say that nobody looked.</summary>
     internal bool MostHaveNone { get; init; }
@@ -155,13 +161,16 @@ public sealed class Joint
     internal bool IsSeen(IParts parts)
     {
         uint stated = 0;
-        foreach (int input in Seen)
+        for (int input = 0; input < Inputs.Length; input++)
         {
-            stated |= parts.At(Inputs[input].Slot) is { } part && IsStated(input, part) ? 1u << input : 0;
+            stated |= Counts(input) && parts.At(Inputs[input].Slot) is { } part && IsStated(input, part) ? 1u << input : 0;
         }
 
         return IsSeen(stated);
     }
+
+    /// <summary>Whether it is stated decides if the joint is judged.</summary>
+    internal bool Counts(int input) => Seen.Contains(input) || OnlyWith.Contains(input);
 
     /// <summary>The same where it is known of each input whether it is stated, a bit each by its number.</summary>
     internal bool IsSeen(uint stated)
@@ -175,7 +184,13 @@ public sealed class Joint
             all &= said;
         }
 
-        return NeedsAllSeen ? all : any;
+        bool with = true;
+        foreach (int input in OnlyWith)
+        {
+            with &= (stated & (1u << input)) != 0;
+        }
+
+        return with && (NeedsAllSeen ? all : any);
     }
 
     /// <summary>The part says something of what one input reads.</summary>

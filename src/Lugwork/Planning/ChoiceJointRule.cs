@@ -66,7 +66,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
                 key[used++] = code;
             }
 
-            if (Joint.Seen.Contains(inputs[i]) && (input.IsStated is { } tells ? tells(part) : candidates.State != KnownState.Unknown))
+            if (Joint.Counts(inputs[i]) && (input.IsStated is { } tells ? tells(part) : candidates.State != KnownState.Unknown))
             {
                 stated |= 1 << inputs[i];
             }
@@ -121,26 +121,6 @@ internal sealed class ChoiceJointRule : ChoiceRule
             }
         }
 
-        return asItWas || !IsSeen(stated) ? default : _prices.Of(Joint, row);
-    }
-
-    /// <summary>As <see cref="Joint.IsSeen(IParts)"/> has it.</summary>
-    private bool IsSeen(int stated)
-    {
-        if (Joint.Seen.IsEmpty)
-        {
-            return true;
-        }
-
-        foreach (int input in Joint.Seen)
-        {
-            bool is1 = (stated & (1 << input)) != 0;
-            if (is1 != Joint.NeedsAllSeen)
-            {
-                return is1;
-            }
-        }
-
-        return Joint.NeedsAllSeen;
+        return asItWas || !Joint.IsSeen((uint)stated) ? default : _prices.Of(Joint, row);
     }
 }

@@ -9,7 +9,7 @@ internal static class NamedValue
     private const int Longest = 60;
 
     /// <summary>Fields whose names are words of everyday, or of which only some values belong to the part.</summary>
-    private static readonly HashSet<string> Left = new(StringComparer.Ordinal) { "kind", "condition", "hubBrake", "chainGuideTabs", "rearHoseSide", "hand", "frontBrakeHand", "adapter", "adapterOn", "secondAdapter", "material", "rimMaterial", "steererMaterial", "headsetCables", "valveHole", "withDerailleur", "withSprockets", "lockring" };
+    private static readonly HashSet<string> Left = new(StringComparer.Ordinal) { "kind", "condition", "hubBrake", "chainGuideTabs", "rearHoseSide", "cableGuides", "hand", "frontBrakeHand", "adapter", "adapterOn", "secondAdapter", "material", "rimMaterial", "steererMaterial", "headsetCables", "valveHole", "withDerailleur", "withSprockets", "lockring" };
 
     public static bool TryRead(Slot slot, ReadOnlySpan<char> text, out SpecField? field, out FieldReading reading)
     {

@@ -41,6 +41,7 @@ internal sealed partial class LineScan
         Words("SeatBinder", "binder");
         Words("ShellFace", "shellFace");
         Words("DropperEntry", "dropperEntry");
+        Words("CableGuide", "cableGuides");
         Words("Material", "material", OfWhole);
         BarePost();
         OutsideOfLists();

@@ -118,10 +118,9 @@ internal static class BuildLook
     /// <summary>The line of a dropper runs through the frame to the foot of the post, outside to its head or collar, or null where it is not known which.</summary>
     public static bool? IsDropperInside(this Build build) => Common(build.As<Dropper>(Slot.Dropper)?.Routing ?? default, r => r == DropperRouting.Internal);
 
-    /// <summary>Two crowns hold the fork, one does, or null where a fork of so much travel may have either. Single-crown forks end about there; common practice, no source.</summary>
-    public static bool? HasTwoCrowns(this Build build) => build.As<Fork>(Slot.Fork) is not { } fork ? false
-        : fork.Crowns.State == KnownState.Unknown ? fork.Travel.State is KnownState.Value or KnownState.Measured && fork.Travel.ToCandidates().High >= JointInputs.MayHaveTwoCrowns ? null : false
-        : Common(fork.Crowns, c => c == Suspension.CrownType.Dual);
+    /// <summary>Two crowns hold the fork, one does, or null where neither its maker nor its travel or brake hole tells which. A threaded steerer or a quill has one, if nobody says otherwise (common practice, no source).</summary>
+    public static bool? HasTwoCrowns(this Build build) => build.As<Fork>(Slot.Fork) is not { } fork || (fork.CrownsByTravel.State == KnownState.Unknown && build.IsThreaded() == true) ? false
+        : Common(fork.CrownsByTravel, c => c == Suspension.CrownType.Dual);
 
     /// <summary>The derailleur hangs on a claw of its own, since the end has no hanger.</summary>
     public static bool HangsOnClaw(this Build build) => build.Has(Slot.RearDerailleur) && build.IsHangerless() == false && build.Frame.Hanger.Is(Hanger.NoHanger);

@@ -29,7 +29,7 @@ internal static class CrankSteps
         new()
         {
             Id = "fit-crankset", Title = "Fit the crank", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Crankset), Uses = [Slot.Frame, Slot.BottomBracket, Slot.Crankset],
-            Joints = ["spindle-in-bottom-bracket", "splined-crank-with-spindle-width", "crank-across-shell", "ring-against-chainstay", "chainline", "chainline-of-hangerless", "chain-angle", "single-chainline", "crank-for-shell"],
+            Joints = ["spindle-in-bottom-bracket", "splined-crank-with-spindle-width", "crank-across-shell", "ring-against-chainstay", "ring-on-bare-crank", "chainline", "chainline-of-hangerless", "chain-angle", "single-chainline", "crank-for-shell"],
             After = [new("fit-bottom-bracket", "the spindle runs in its bearings"), new("fit-chainring", "the ring is bolted on the arm on the bench"), new("fit-chain-guide", "the guide sits behind the crank"), new("inspect-parts", "a cracked arm is not fitted")],
             Does = b => b.Takes(SpindleSeat.Mm24)
                 ? ["Grease the seats of the spindle.", "Push the crank through and the other arm on, opposite it.", "Where two pinch bolts hold that arm, take the play up with the preload cap by hand, then tighten both in turn to the maker's torque.", "An arm that one bolt holds goes by its maker's figure: the rows here are of pinch bolts."]

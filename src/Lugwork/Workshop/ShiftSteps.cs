@@ -12,7 +12,7 @@ internal static class ShiftSteps
         new()
         {
             Id = "fit-rear-derailleur", Title = "Fit the rear derailleur", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.RearDerailleur), Uses = [Slot.Frame, Slot.RearDerailleur],
-            Joints = ["derailleur-on-hanger", "derailleur-capacity", "largest-sprocket-of-derailleur", "smallest-sprocket-of-derailleur"],
+            Joints = ["derailleur-on-hanger", "derailleur-capacity", "derailleur-capacity-with-ring", "largest-sprocket-of-derailleur", "smallest-sprocket-of-derailleur"],
             After = [new("align-hanger", "a derailleur on a bent hanger cannot be set"), new("fit-rear-wheel", "it is set under the sprockets that are in"), new("check-ends", "a derailleur in a crooked end cannot be set")],
             Waits = (b, step) => step != "fit-rear-wheel" || (b.IsHangerless() != true && !b.HangsOnClaw()),
             Does = b => b.IsHangerless() is null ? ["Find out first whether the derailleur hangs on a hanger or goes round the axle: order and torque go by it."] : b.IsHangerless() == true ? ["Take a hanger out: none takes part.", "Grease the thread, unless the derailleur's maker says otherwise.", "Put the derailleur into the frame end, loose, as its maker shows; the axle of the wheel goes through it."] : b.HangsOnClaw() ? ["Grease the bolt.", "Screw the derailleur to its claw, its stop behind the claw's tab, and tighten it to the maker's torque.", "Lay the claw into the right end with its own bolt, and tighten that as its maker says; the wheel goes in after it and holds it."] : ["Grease the bolt.", "Screw the derailleur on, its stop behind the hanger's tab, and tighten it to the maker's torque."], Tools = b => [b.IsHangerless() == false ? KeySizes.RearDerailleur : Kit.HexKeys, Kit.TorqueWrench], Consumables = b => [b.IsHangerless() is null ? null : Kit.Grease],
@@ -30,7 +30,7 @@ internal static class ShiftSteps
         new()
         {
             Id = "fit-chain", Title = "Size and join the chain", Stage = WorkStage.Drivetrain, Needed = b => b.Has(Slot.Chain), Uses = [Slot.Frame, Slot.Crankset, Slot.Cassette, Slot.RearDerailleur, Slot.Chain],
-            Joints = ["chain-on-cassette", "chain-on-rings", "chain-on-chainring", "chain-through-derailleur", "belt-through-rear-triangle", "chain-reaches", "chain-taken-up"],
+            Joints = ["chain-on-cassette", "chain-on-rings", "chain-on-chainring", "chain-through-derailleur", "belt-through-rear-triangle", "chain-reaches", "chain-reaches-with-ring", "chain-taken-up", "chain-taken-up-with-ring"],
             After = [new("fit-crankset", "the chain is laid round the rings"), new("fit-rear-wheel", "the chain is laid round the sprockets"), new("fit-rear-derailleur", "the chain is led through its cage"), new("fit-front-derailleur", "the chain is led through its cage"), new("fit-shock", "a chain is sized where the rear travel makes it longest"), new("lead-belt", "the belt hangs in the triangle")],
             Does = b => b.IsBelt()
                 ? ["Lay the belt on both pulleys without a bend or twist, with the wheel or what tensions it let in.", "Set its line to the belt maker's figure."]

@@ -6,7 +6,7 @@ public sealed class AsBuiltTests
     private static readonly DateOnly Day = new(2026, 5, 1);
 
     private static Build Uncut() => Build.From(Frame.Read("head tube length 130"))
-        .With(Fork.Read("threadless; steerer 28.6; steerer length 300")).With(Headset.Read("upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"))
+        .With(Fork.Read("threadless; steerer 28.6; crowns single; steerer length 300")).With(Headset.Read("upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"))
         .With(Seatpost.Read("27.2 x 400; mark 80")).With(Chain.Read("11; pitches 116")).With(Handlebar.Read("31.8; width 800"));
 
     private static Verdict Of(Build build, string check) => build.Check().Fits.Single(f => f.Joint!.Id == check).Verdict;

@@ -49,7 +49,7 @@ public sealed class BoundaryBicycleLaws
         Build smallest = BoundaryBicycles.Shrunk(build, Short);
         Assert.Equal([Slot.Frame, Slot.Fork, Slot.Headset, Slot.Stem], Slot.All.Where(s => smallest[s] is not null));
         Assert.All(Slot.All.Where(s => smallest[s] is not null), s => Assert.True(PartForms.Of(s).Write(smallest[s]!).Count() <= 2, BuildFile.Write(smallest)));
-        Assert.Equal(["steererLength"], PartForms.Fork.Write(smallest[Slot.Fork]!).Select(p => p.Key));
+        Assert.Equal(["travel", "steererLength"], PartForms.Fork.Write(smallest[Slot.Fork]!).Select(p => p.Key));
         Assert.Equal(["headTubeLength"], PartForms.Frame.Write(smallest.Frame).Select(p => p.Key));
     }
 }

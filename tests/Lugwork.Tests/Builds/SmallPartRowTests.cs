@@ -42,6 +42,7 @@ public sealed class SmallPartRowTests
         { "rear-shift-cable", "rearShifter=cable", "shift cable", "", "rearShifter=wireless" },
         { "front-shift-cable", "frontShifter=cable", "shift cable", "", "frontShifter=wireless" },
         { "dropper-cable", "dropper=routing internal", "for the dropper", "", "dropper=routing wireless" },
+        { "cable-guides", "frame=steel; cable guides none / rearBrakeLever=fluid mineral-oil", "clamps or stick-on guides", "frame=steel; cable guides clips", "frame=steel; cable guides full-length" },
         { "quick-link", "chain=11", "joining link", "chain=12", "chain=belt" },
         { "cassette-lockring", "cassette=pattern HG-9", "lockring", "", "cassette=pattern XD" },
         { "sprocket-lockring", "cassette=pattern fixed-sprocket; lockring none", "left-hand", "cassette=pattern fixed-sprocket", "cassette=pattern HG-9" },
@@ -129,6 +130,36 @@ public sealed class SmallPartRowTests
         Assert.True(says is null || bolts!.What.Contains(says, StringComparison.Ordinal), bolts?.What);
     }
 
+    /// <summary>Between stops a cable runs bare and a hose is clipped; what the frame holds all along or leads inside asks for nothing. Common practice, no source.</summary>
+    [Theory]
+    [InlineData("none", "rearBrakeLever=pull short", "the rear brake along", true)]
+    [InlineData("none", "rearShifter=cable / frontShifter=cable", "the rear derailleur and the front derailleur along", true)]
+    [InlineData("none", "rearShifter=wireless", null, false)]
+    [InlineData("none", "frontBrakeLever=fluid mineral-oil", null, false)]
+    [InlineData("none", "dropper=routing external", "the dropper along", true)]
+    [InlineData("none", "dropper=routing internal", null, false)]
+    [InlineData("none", "dropper=travel 125", null, false)]
+    [InlineData("none; headset cables through", "rearBrakeLever=fluid mineral-oil", null, false)]
+    [InlineData("stops", "rearBrakeLever=fluid mineral-oil", "clips for the line of the rear brake", true)]
+    [InlineData("stops", "rearBrakeLever=pull short / rearShifter=cable", null, false)]
+    [InlineData("stops", "rearBrakeLever=hand right", "if nothing holds it there", false)]
+    [InlineData("stops", "dropper=routing external", "the dropper along", true)]
+    [InlineData("clips", "rearShifter=cable", "clips for the seats of the frame", true)]
+    [InlineData("full-length", "rearBrakeLever=fluid mineral-oil / rearShifter=cable", null, false)]
+    [InlineData("inside", "rearBrakeLever=fluid mineral-oil / rearShifter=cable", null, false)]
+    [InlineData("unknown", "rearBrakeLever=fluid mineral-oil / rearShifter=cable", null, false)]
+    [InlineData("stops | clips", "rearBrakeLever=fluid mineral-oil", "the rear brake", true)]
+    [InlineData("stops | full-length", "rearBrakeLever=fluid mineral-oil", "if nothing holds it there", false)]
+    [InlineData("clips | full-length", "rearShifter=cable", "if nothing holds it there", false)]
+    [InlineData("inside | full-length", "rearShifter=cable", null, false)]
+    public void Lines_along_the_frame_ask_for_what_it_does_not_carry(string carried, string parts, string? says, bool sure)
+    {
+        SmallPart? guides = Put(Build.From(Frame.Read("steel; cable guides " + carried)), parts).SmallParts().SingleOrDefault(p => p.Id == "cable-guides");
+        Assert.Equal(says is null, guides is null);
+        Assert.True(says is null || guides!.What.Contains(says, StringComparison.Ordinal), guides?.What);
+        Assert.Equal(sure, guides is not null && !guides.What.Contains("it is not said", StringComparison.Ordinal));
+    }
+
     /// <summary>What decides is not stated: the line is there, and says so.</summary>
     [Theory]
     [InlineData("frontTyre=37-622", "front-tube", "or, with a tyre marked tubeless")]
@@ -177,6 +208,7 @@ public sealed class SmallPartRowTests
         ["rear-skewer"] = "without hub or end nothing says that there is a skewer; the joint of both asks",
         ["headset-spacers"] = "a sum of seven lengths; the check of the steerer asks for the one that is lacking",
         ["headset-cover"] = "most cables go outside; the joint of the cables asks",
+        ["cable-guides"] = "most frames carry what holds their lines: of one of which nobody says it nothing is listed",
         ["frame-inserts"] = "most cables go outside; the joint of the cables asks",
         ["front-valve"] = "a tube is listed, with the valve as the other way",
         ["rear-valve"] = "a tube is listed, with the valve as the other way",

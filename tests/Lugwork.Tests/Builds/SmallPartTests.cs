@@ -122,7 +122,7 @@ public sealed class SmallPartTests
     [InlineData("unknown", "spacers below 15", null)]
     public void Spacers_follow_from_the_sum_of_the_steerer(string steerer, string spacers, string? what)
     {
-        Build build = Build.From(Frame.Read("head tube length 130")).With(Fork.Read($"threadless; steerer length {steerer}")).With(Headset.Read("upper stack 10; lower stack 5")).With(Stem.Read($"clamp height 40; {spacers}"));
+        Build build = Build.From(Frame.Read("head tube length 130")).With(Fork.Read($"threadless; crowns single; steerer length {steerer}")).With(Headset.Read("upper stack 10; lower stack 5")).With(Stem.Read($"clamp height 40; {spacers}"));
         SmallPart? part = build.SmallParts().SingleOrDefault(p => p.Id == "headset-spacers");
         Assert.Equal(what is null, part is null);
         Assert.True(what is null || part!.What.EndsWith(what, StringComparison.Ordinal) || part.What.Contains(what, StringComparison.Ordinal), part?.What);

@@ -67,7 +67,7 @@ public sealed class SystemCheckTests
     [Fact]
     public void A_sum_without_an_end_is_told_without_one()
     {
-        Fit fit = Of(Check("head tube length 130", (Slot.Fork, "threadless; steerer length 150"), (Slot.Headset, "upper stack 12"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above 5")), "steerer-reaches-stem");
+        Fit fit = Of(Check("head tube length 130", (Slot.Fork, "threadless; crowns single; steerer length 150"), (Slot.Headset, "upper stack 12"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above 5")), "steerer-reaches-stem");
         Assert.Contains("or more", fit.Sentence, StringComparison.Ordinal);
         Assert.DoesNotContain("000000", fit.Sentence, StringComparison.Ordinal);
     }
@@ -136,7 +136,7 @@ public sealed class SystemCheckTests
     {
         FitReport report = Check(
             "head tube length 130",
-            (Slot.Fork, FormattableString.Invariant($"steerer length {steerer}")), (Slot.Headset, "upper stack 12; lower stack 10"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above 5"));
+            (Slot.Fork, FormattableString.Invariant($"crowns single; steerer length {steerer}")), (Slot.Headset, "upper stack 12; lower stack 10"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above 5"));
         Assert.Equal((reaches, cap), (Of(report, "steerer-reaches-stem").Verdict, Of(report, "gap-under-cap").Verdict));
         Verdict sum = SteererLength.OfMillimetres(130, 10, 12, 10, 40, 5).Check(Length.FromMillimeters(steerer)).Verdict;
         Assert.Equal(sum, Verdicts.Worse(reaches, cap));
@@ -391,7 +391,16 @@ public sealed class SystemCheckTests
     [InlineData("travel 203", Verdict.NeedsMeasuring)]
     [InlineData("travel 203; crowns single", Verdict.Fits)]
     [InlineData("crowns single | dual", Verdict.NeedsMeasuring)]
-    [InlineData("crowns unknown", Verdict.Fits)]
+    [InlineData("travel none", Verdict.Fits)]
+    [InlineData("travel 150 | 170", Verdict.Fits)]
+    [InlineData("travel 170 | 200", Verdict.NeedsMeasuring)]
+    [InlineData("travel unknown", Verdict.NeedsMeasuring)]
+    [InlineData("travel unknown; crowns single", Verdict.Fits)]
+    [InlineData("travel not covered", Verdict.NeedsMeasuring)]
+    [InlineData("frontBrakeHole recessed-6", Verdict.Fits)]
+    [InlineData("frontBrakeHole nutted-6", Verdict.NeedsMeasuring)]
+    [InlineData("frontBrakeHole none", Verdict.NeedsMeasuring)]
+    [InlineData("frontBrakeHole recessed-6; crowns dual | single", Verdict.NeedsMeasuring)]
     public void A_fork_that_may_have_two_crowns_is_asked_about(string fork, Verdict verdict)
     {
         FitReport report = Check("head tube length 110", (Slot.Fork, $"steererLength 179.5; {fork}"), (Slot.Headset, "upper stack 12; lower stack 10"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above none"));
@@ -416,17 +425,60 @@ public sealed class SystemCheckTests
     [InlineData("largestRing 46; smallestRing 30", "teeth 30", Verdict.Fits)]
     [InlineData("largestRing 32; smallestRing none", "teeth 40", Verdict.NeedsMeasuring)]
     [InlineData("largestRing 46; smallestRing 30", "teeth 40", Verdict.NeedsMeasuring)]
-    [InlineData("largestRing none; smallestRing none", "teeth 40", Verdict.NeedsMeasuring)]
+    [InlineData("largestRing none; smallestRing none", "teeth 40", Verdict.Fits)]
+    [InlineData("largestRing none", "teeth 40", Verdict.Fits)]
+    [InlineData("largestRing none; smallestRing 40", "teeth 40", Verdict.NeedsMeasuring)]
+    [InlineData("largestRing none", "teeth unknown", Verdict.Fits)]
     [InlineData("largestRing 40; smallestRing none", "teeth unknown", Verdict.NeedsMeasuring)]
     [InlineData("largestRing 32 | 40; smallestRing none", "teeth 40", Verdict.NeedsMeasuring)]
     public void A_ring_of_its_own_is_one_that_the_chain_is_counted_with(string crank, string ring, Verdict verdict) =>
         Assert.Equal(verdict, Of(Check("material steel", (Slot.Crankset, crank), (Slot.Chainring, ring)), "ring-counted-with-crank").Verdict);
 
+    /// <summary>A bare crank with nothing beside it is asked about whatever else is known; with a ring beside it, or of its own, it is not.</summary>
     [Theory]
-    [InlineData("chain-reaches")]
-    [InlineData("chain-taken-up")]
-    [InlineData("derailleur-capacity")]
-    public void A_crank_that_is_stated_without_a_ring_is_asked_about(string joint) => Assert.Equal(
-        Verdict.NeedsMeasuring,
-        Of(Check("chainstay 440", (Slot.Crankset, "largestRing none; smallestRing none"), (Slot.Cassette, "smallestSprocket 11; largestSprocket 34"), (Slot.RearDerailleur, "capacity 40"), (Slot.Chain, "pitches 112")), joint).Verdict);
+    [InlineData("largestRing none", null, Verdict.NeedsMeasuring)]
+    [InlineData("largestRing none", "teeth 40", null)]
+    [InlineData("largestRing 40", null, null)]
+    [InlineData("material aluminium", null, null)]
+    public void A_crank_that_is_stated_without_a_ring_is_asked_about(string crank, string? ring, Verdict? verdict)
+    {
+        Build build = Check("largest ring 42", (Slot.Crankset, crank)).Build;
+        FitReport report = (ring is null ? build : build.With(Chainring.Read(ring))).Check();
+        Assert.Equal(verdict is { } one ? [one] : [], report.Fits.Where(f => f.Joint!.Id == "ring-on-bare-crank").Select(f => f.Verdict));
+        Assert.DoesNotContain(report.Fits, f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe);
+    }
+
+    /// <summary>What is known of the ring on a bare crank is not asked of the crank again: each row says of the two what it says of a crank with that ring.</summary>
+    [Theory]
+    [InlineData("derailleur-capacity", "capacity 23", 112, 40)]
+    [InlineData("derailleur-capacity", "capacity 22", 112, 40)]
+    [InlineData("chain-reaches", "capacity 23", 111, 40)]
+    [InlineData("chain-reaches", "capacity 23", 110, 40)]
+    [InlineData("chain-reaches", "capacity 23", 110, 38)]
+    [InlineData("chain-taken-up", "capacity 23", 113, 40)]
+    [InlineData("chain-taken-up", "capacity 23", 117, 40)]
+    [InlineData("chain-taken-up", "capacity none", 112, 40)]
+    public void The_ring_on_a_bare_crank_is_counted(string joint, string derailleur, int pitches, int teeth)
+    {
+        Build Parts(string crank) => Check("chainstay 440", (Slot.Crankset, crank), (Slot.Cassette, "smallestSprocket 11; largestSprocket 34"), (Slot.RearDerailleur, derailleur), (Slot.Chain, FormattableString.Invariant($"pitches {pitches}"))).Build;
+        Verdict own = Of(Parts(FormattableString.Invariant($"largestRing {teeth}; smallestRing none")).Check(), joint).Verdict;
+        Build bare = Parts("largestRing none");
+        Assert.DoesNotContain(bare.Check().Fits, f => f.Joint!.Id == joint + "-with-ring");
+        FitReport report = bare.With(Chainring.Read(FormattableString.Invariant($"teeth {teeth}"))).Check();
+        Assert.Equal((own, Verdict.Fits), (Of(report, joint + "-with-ring").Verdict, Of(report, joint).Verdict));
+        FitReport open = bare.With(Chainring.Read("teeth unknown")).Check();
+
+        // One ring takes nothing of the capacity, however many teeth it has.
+        Assert.Equal(joint == "derailleur-capacity" ? own : Verdict.NeedsMeasuring, Of(open, joint + "-with-ring").Verdict);
+        Assert.DoesNotContain(Parts("largestRing 40; smallestRing none").With(Chainring.Read("teeth 40")).Check().Fits, f => f.Joint!.Id.EndsWith("-with-ring", StringComparison.Ordinal));
+    }
+
+    /// <summary>The crowns are asked once, whatever rows ask: one look answers the frame's row and both sums.</summary>
+    [Theory]
+    [InlineData("single")]
+    [InlineData("dual")]
+    [InlineData("unknown")]
+    public void The_crowns_are_asked_once(string allowed) => Assert.Single(
+        Check($"fork crowns {allowed}; head tube length 110", (Slot.Fork, "steererLength 179.5"), (Slot.Headset, "upper stack 12; lower stack 10"), (Slot.Stem, "clamp height 40; spacers below 10; spacers above none")).ToMeasure,
+        m => m.What.Slot == Slot.Fork && m.What.Field == "crowns");
 }

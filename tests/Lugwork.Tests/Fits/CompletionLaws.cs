@@ -76,6 +76,12 @@ public sealed class CompletionLaws
                         continue;
                     }
 
+                    if (joint.Inputs[i] is { Slot: var place, Field: "largestRing" } && place == Slot.Crankset && joint.Id is "derailleur-capacity" or "ring-against-chainstay" or "ring-counted-with-crank")
+                    {
+                        // A bare crank: the ring that goes on it is judged by its own row, and where there is none ring-on-bare-crank asks.
+                        continue;
+                    }
+
                     if (joint.Relation == BeltRelations.ThroughRearTriangle && i == 0)
                     {
                         // A chain asks nothing of the rear triangle; a belt has to go through it.
@@ -96,6 +102,7 @@ public sealed class CompletionLaws
     /// <summary>Where none on one side may only mean that the part is held in another way: what the other side has then.</summary>
     private static (int Input, long Code)? Beside(Joint joint, int without) =>
         joint.Relation == RingRelations.OnSpider && without == 0 ? (2, BoltCircle.All[0].FitCode)
+        : joint.Relation == RingRelations.OfCrankBesideChainstay && without == 1 ? (0, 40)
         : joint.Relation == RingRelations.OnArm && without == 0 ? (1, DirectMountRing.ThreeBolt.FitCode)
         : joint.Relation == ShiftRelations.WithSprockets && without == 1 ? (2, MakersWord.Refused.FitCode) // A lever without clicks fits by its maker's word alone.
         : joint.Relation == Lugwork.Tyres.TyreOnRim.Bead ? (3, Lugwork.Tyres.TyreHold.Clincher.FitCode)

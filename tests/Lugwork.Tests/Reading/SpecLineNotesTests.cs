@@ -46,6 +46,20 @@ public sealed class SpecLineNotesTests
     [InlineData("frame", "fits tyres up to 45 mm on 622 rims", "largestRearTyre=45-622")]
     public void A_named_length_is_read_where_the_line_says_nothing_else(string slot, string text, string values) => Assert.Equal(values, Told(slot, text));
 
+    /// <summary>What a frame carries for its lines is read where it is named, in six languages; one bare word of it is not.</summary>
+    [Theory]
+    [InlineData("brazed-on cable stops", "cableGuides=stops")]
+    [InlineData("guides for full-length housing", "cableGuides=full-length")]
+    [InlineData("bosses for cable clips", "cableGuides=clips")]
+    [InlineData("Zuganschläge am Unterrohr", "cableGuides=stops")]
+    [InlineData("butées de gaine", "cableGuides=stops")]
+    [InlineData("topes de funda", "cableGuides=stops")]
+    [InlineData("fermaguaina", "cableGuides=stops")]
+    [InlineData("kabelstops", "cableGuides=stops")]
+    [InlineData("stops", "")]
+    [InlineData("inside", "")]
+    public void The_guides_of_a_frame_are_read_where_they_are_named(string text, string values) => Assert.Equal(values, Told("frame", text));
+
     [Theory]
     [InlineData("rear wheel", "Bahnnabe mit Konterringgewinde", "body=TRACK")]
     [InlineData("rear wheel", "hub is threaded for a screw-on freewheel", "body=FW-thread")]

@@ -15,7 +15,7 @@ public sealed class FigureTests
     private const string Stacked = "kind road; material steel; head tube ZS44|ZS56; head tube length 140; chainstay 410; seat tube length 520; seatTube 27.2; leastInsertion 90; mostInsertion 230; rearBrake PM-160; largestRearRotor 180";
 
     private static readonly Build Known = Build.From(Frame.Read(Stacked))
-        .With(Fork.Read("steerer shape straight 1-1/8; steerer kind threadless; steererMaterial steel; steererLength 300"))
+        .With(Fork.Read("steerer shape straight 1-1/8; steerer kind threadless; steererMaterial steel; crowns single; steererLength 300"))
         .With(Headset.Read("upper ZS44/28.6; lower ZS56/40; threadless; upper stack 12; lower stack 10"))
         .With(Stem.Read("28.6 clamp; bar 31.8; clamp height 40; spacers below 15; spacers above 5"))
         .With(Crankset.Read("spindle 24-road; largest ring 46; smallest ring 30"))
@@ -53,7 +53,7 @@ public sealed class FigureTests
             (int stay, int ring, int inner, int small, int large, int capacity) = (Of(390, 470), Of(40, 53), Of(22, 39), Of(10, 12), Of(25, 52), Of(30, 60));
             (int saddle, int tube, int depth, int post) = (Of(700, 800), Of(420, 560), Of(35, 55), Of(300, 450));
             WorkPlan plan = Build.From(Frame.Read($"kind road; material steel; head tube length {head}; chainstay {stay}; seat tube length {tube}; seatTube 27.2"))
-                .With(Fork.Read("steerer kind threadless; steererMaterial steel; steererLength 350"))
+                .With(Fork.Read("steerer kind threadless; steererMaterial steel; crowns single; steererLength 350"))
                 .With(Headset.Read($"threadless; upper stack {upper}; lower stack {lower}"))
                 .With(Stem.Read($"28.6 clamp; clamp height {clamp}; spacers below {(below == 0 ? "none" : below)}; spacers above {(above == 0 ? "none" : above)}"))
                 .With(Crankset.Read($"largest ring {ring}; smallest ring {inner}")).With(Cassette.Read($"9-speed HG; smallest sprocket {small}; largest sprocket {large}"))

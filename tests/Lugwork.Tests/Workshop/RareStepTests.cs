@@ -21,7 +21,10 @@ public sealed class RareStepTests
     [InlineData("travel 179", false)]
     [InlineData("travel 180", null)]
     [InlineData("crowns single | dual", null)]
-    [InlineData("", false)]
+    [InlineData("travel none", false)]
+    [InlineData("travel 170 | 200", null)]
+    [InlineData("front brake hole recessed-6", false)]
+    [InlineData("", null)]
     public void A_fork_of_two_crowns_goes_by_its_makers_sheet(string fork, bool? two)
     {
         WorkPlan plan = Steel("; head tube length 110").With(Fork.Read($"steerer kind threadless; steerer material aluminium; steerer length 260; {fork}")).With(Headset.Read("threadless; upper stack 12; lower stack 10")).With(Preload.Read("star nut"))
@@ -56,7 +59,7 @@ public sealed class RareStepTests
     [InlineData(184, true, false)]
     public void A_steerer_that_is_too_short_is_no_steerer_that_need_not_be_cut(int length, bool left, bool isShort)
     {
-        WorkPlan plan = Steel("; head tube length 130").With(Fork.Read($"steerer kind threadless; steerer material steel; steerer length {length}")).With(Headset.Read("threadless; upper stack 12; lower stack none")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 5; spacers above none")).WorkPlan();
+        WorkPlan plan = Steel("; head tube length 130").With(Fork.Read($"steerer kind threadless; steerer material steel; crowns single; steerer length {length}")).With(Headset.Read("threadless; upper stack 12; lower stack none")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 5; spacers above none")).WorkPlan();
         WorkStep step = plan.Find("cut-steerer")!;
         double shortest = step.Figures.Single(f => f.Id == "steerer-shortest").Value!.Value;
         Assert.Equal(182, shortest);

@@ -11,7 +11,7 @@ public sealed class RecordCareTests
     private static readonly WorkPlan Plan = Bench.WholeBicycle().WorkPlan();
 
     private static readonly Build Uncut = Build.From(Frame.Read("material steel; head tube length 130"))
-        .With(Fork.Read("steerer kind threadless; steerer material steel")).With(Headset.Read("threadless; upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"))
+        .With(Fork.Read("steerer kind threadless; crowns single; steerer material steel")).With(Headset.Read("threadless; upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"))
         .With(BrakeLever.Read("fluid mineral"), Slot.RearBrakeLever).With(Shifter.Read("cable"), Slot.RearShifter).With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Rotor.Read("160"), Slot.FrontRotor).With(Caliper.Read("post"), Slot.FrontCaliper);
 
     private static Length Mm(double length) => Length.FromMillimeters(length);

@@ -142,7 +142,7 @@ public sealed class RecordTests
     [Fact]
     public void A_step_done_with_an_open_joint_or_an_unknown_cut_is_asked_about()
     {
-        WorkPlan plan = Build.From(Frame.Read("material steel; seatTube unknown")).With(Seatpost.Read("27.2")).With(Fork.Read("steerer kind threadless")).With(Stem.Read("28.6 clamp")).WorkPlan();
+        WorkPlan plan = Build.From(Frame.Read("material steel; seatTube unknown")).With(Seatpost.Read("27.2")).With(Fork.Read("steerer kind threadless; crowns single")).With(Stem.Read("28.6 clamp")).WorkPlan();
         Assert.Contains(WorkRecord.For(plan).WithDone("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-in-seat-tube", StringComparison.Ordinal));
         Assert.Contains(WorkRecord.For(plan).WithDone("cut-steerer").Questions, q => q.Contains("steerer-cut was neither known nor written down", StringComparison.Ordinal));
         Assert.DoesNotContain(WorkRecord.For(plan).WithDone("cut-steerer").WithMeasured("cut-steerer", "steerer-cut", Length.FromMillimeters(210)).Questions, q => q.Contains("neither known", StringComparison.Ordinal));
@@ -197,7 +197,7 @@ public sealed class RecordTests
     public void Every_figure_that_is_measured_and_has_a_field_goes_into_the_build()
     {
         Build build = Build.From(Frame.Read("material steel"))
-            .With(Fork.Read("steerer kind threadless; steerer material carbon")).With(Stem.Read("28.6 clamp")).With(Headset.Read("threadless"))
+            .With(Fork.Read("steerer kind threadless; crowns single; steerer material carbon")).With(Stem.Read("28.6 clamp")).With(Headset.Read("threadless"))
             .With(Dropper.Read("internal")).With(Seatpost.Read("27.2")).With(Shock.Read("condition new")).With(BrakeLever.Read("fluid mineral"), Slot.RearBrakeLever).With(Chain.Read("9-speed; condition used"));
         WorkPlan plan = build.WorkPlan();
         WorkRecord record = WorkRecord.For(plan)
@@ -274,7 +274,7 @@ public sealed class RecordTests
     [Fact]
     public void A_step_that_is_done_without_its_torque_is_asked_about()
     {
-        WorkPlan plan = Build.From(Frame.Read("kind road; material steel")).With(Fork.Read("steerer kind threadless; steerer material aluminium")).With(Stem.Read("28.6 clamp")).With(Preload.Read("star nut")).With(Grips.Read("22.2")).WorkPlan();
+        WorkPlan plan = Build.From(Frame.Read("kind road; material steel")).With(Fork.Read("steerer kind threadless; crowns single; steerer material aluminium")).With(Stem.Read("28.6 clamp")).With(Preload.Read("star nut")).With(Grips.Read("22.2")).WorkPlan();
         static string[] Unwritten(WorkRecord record) => [.. record.Questions.Where(q => q.Contains("no torque is written down", StringComparison.Ordinal))];
         WorkRecord done = WorkRecord.For(plan).WithDone("fit-stem");
         Assert.Equal(["fit-stem is done, and no torque is written down for stem-on-steerer or stem-on-steerer-old"], Unwritten(done));

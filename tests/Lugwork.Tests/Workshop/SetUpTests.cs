@@ -36,13 +36,13 @@ public sealed class SetUpTests
     [Fact]
     public void The_mark_is_at_the_top_of_the_stack_and_the_saw_below_it()
     {
-        WorkPlan plan = Steel().With(Fork.Read("steerer kind threadless; steerer material aluminium; steerer length 300")).With(Stem.Read("28.6 clamp")).WorkPlan();
+        WorkPlan plan = Steel().With(Fork.Read("steerer kind threadless; steerer material aluminium; crowns single; steerer length 300")).With(Stem.Read("28.6 clamp")).WorkPlan();
         Assert.True(Says(plan.Find("dry-fit-fork")!, "top of the whole stack, the spacers above the stem included"));
         Assert.True(Says(plan.Find("cut-steerer")!, "3 mm under the mark"));
         Assert.True(Says(plan.Find("cut-steerer")!, "Take the fork out"));
         Lugwork.Steering.SteererLength stack = Lugwork.Steering.SteererLength.OfMillimetres(100, 10, 10, 10, 40, 5);
         Assert.Equal(3, (stack.Total - stack.Cut).Millimeters, 6);
-        Assert.True(Says(Steel().With(Fork.Read("steerer kind threadless")).WorkPlan().Find("dry-fit-fork")!, "Mark nothing before the stem is there"));
+        Assert.True(Says(Steel().With(Fork.Read("steerer kind threadless; crowns single")).WorkPlan().Find("dry-fit-fork")!, "Mark nothing before the stem is there"));
     }
 
     [Theory]

@@ -105,7 +105,7 @@ public sealed class StepTests
     [InlineData(300, true)]
     public void A_steerer_is_cut_only_where_something_comes_off(int length, bool cut)
     {
-        Build build = Steel("; head tube length 130").With(Fork.Read($"steerer kind threadless; steerer material aluminium; steerer length {length}")).With(Headset.Read("threadless; upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"));
+        Build build = Steel("; head tube length 130").With(Fork.Read($"steerer kind threadless; steerer material aluminium; crowns single; steerer length {length}")).With(Headset.Read("threadless; upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"));
         WorkStep step = build.WorkPlan().Find("cut-steerer")!;
         Assert.Equal(cut, step.Tools.Any(t => t.Id == "saw"));
         Assert.Equal(!cut, step.Does.Any(d => d.StartsWith("Do not cut", StringComparison.Ordinal)));

@@ -38,7 +38,7 @@ public sealed class UnknownTests
     [InlineData("aluminium | carbon", null, null, null, true)]
     public void A_steerer_gets_its_nut_its_blade_and_its_torque_by_its_material(string material, string? setter, string? saw, string? torque, bool asked)
     {
-        WorkPlan plan = Build.From(Frame.Read("material steel")).With(Fork.Read($"steerer kind threadless; steerer material {material}")).With(Stem.Read("28.6 clamp")).With(Preload.Read("star nut")).WorkPlan();
+        WorkPlan plan = Build.From(Frame.Read("material steel")).With(Fork.Read($"steerer kind threadless; crowns single; steerer material {material}")).With(Stem.Read("28.6 clamp")).With(Preload.Read("star nut")).WorkPlan();
         Assert.Equal(setter, plan.Find("set-preload")!.Tools.FirstOrDefault(t => t.Id == "star-nut-setter")?.Id);
         Assert.Equal(setter is not null, plan.Find("set-preload")!.Figures.Any(f => f.Id == "star-nut-depth"));
         Assert.Equal(saw, plan.Find("cut-steerer")!.Tools.FirstOrDefault(t => t.Id == "saw")?.Id);
@@ -133,7 +133,7 @@ public sealed class UnknownTests
     [InlineData("fixing quill-22.2 | clamp-28.6", null, true)]
     public void A_stem_of_unknown_fixing_is_neither_quill_nor_clamp(string stem, string? torque, bool asked)
     {
-        WorkPlan plan = Build.From(Frame.Read("material steel")).With(Fork.Read("steerer material steel")).With(Stem.Read(stem)).With(Wheel.Read("innerWidth 19"), Slot.FrontWheel).With(Preload.Read("star nut")).WorkPlan();
+        WorkPlan plan = Build.From(Frame.Read("material steel")).With(Fork.Read("crowns single; steerer material steel")).With(Stem.Read(stem)).With(Wheel.Read("innerWidth 19"), Slot.FrontWheel).With(Preload.Read("star nut")).WorkPlan();
         Assert.Equal(torque, plan.Find("fit-stem")!.Torques.FirstOrDefault(t => t.Id != "top-cap")?.Id);
         Assert.Equal(torque, plan.Find("align-steering")!.Torques.FirstOrDefault()?.Id);
         Assert.All(new[] { "dry-fit-fork", "cut-steerer", "set-preload", "fit-fork", "fit-stem", "align-steering" }.Where(id => asked || plan.Find(id) is not null), id => Assert.Equal(asked, Asks(plan.Find(id)!)));
