@@ -3,53 +3,6 @@ using System.Runtime.InteropServices;
 
 namespace Lugwork;
 
-/// <summary>One input of a joint: an interface of the part in a slot.</summary>
-internal sealed class JointInput
-{
-    public required Slot Slot { get; init; }
-
-    /// <summary>What it is called on that part: "seat tube bore".</summary>
-    public required string Called { get; init; }
-
-    /// <summary>Field of the part, for a front end: "seatTube".</summary>
-    public required string Field { get; init; }
-
-    public required Func<Part, Candidates> Read { get; init; }
-
-    /// <summary>Whether something is stated, where not stated is read as an answer of its own; null where reading tells it.</summary>
-    public Func<Part, bool>? IsStated { get; init; }
-
-    /// <summary>Every code of a closed set, or the nominal sizes; empty for a plain length.</summary>
-    public required ImmutableArray<long> Domain { get; init; }
-
-    /// <summary>Lengths and open sizes compare with each other across inputs of one family; 0 for a closed set of its own.</summary>
-    public required int Family { get; init; }
-
-    /// <summary>A plain quantity, a length, a mass or an angle: it has no list and changes a verdict only where it meets another figure.</summary>
-    public required bool IsLength { get; init; }
-
-    /// <summary>The plain quantity is a mass: its codes are grams.</summary>
-    public bool IsMass { get; init; }
-
-    /// <summary>The plain quantity is an angle: its codes are microdegrees.</summary>
-    public bool IsAngle { get; init; }
-
-    /// <summary>It is read on the finished bicycle, and none where nobody did: no part is chosen by it.</summary>
-    public bool IsReadWhenBuilt { get; init; }
-
-    public required Func<long, string> Show { get; init; }
-
-    public required Func<Part, string> ShowKnown { get; init; }
-
-    public required Func<Part, Evidence?> Evidence { get; init; }
-
-    /// <summary>What the row of the part's one known value rests on; null where there is no such row.</summary>
-    public required Func<Part, Source?> RestsOn { get; init; }
-
-    /// <summary>Where, with what and how exactly to measure or ask.</summary>
-    public required string Measure { get; init; }
-}
-
 /// <summary>Two or more interfaces that must mate and the relation between them, or one part against a limit of its own. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
 public sealed class Joint
 {
@@ -179,8 +132,7 @@ public sealed class Joint
     }
 
     /// <summary>The part says something of what one input reads.</summary>
-    internal bool IsStated(int input, Part part) =>
-        Inputs[input].IsStated is { } tells ? tells(part) : Inputs[input].Read(part).State != KnownState.Unknown;
+    internal bool IsStated(int input, Part part) => Inputs[input].IsStated(part);
 
     /// <summary>Judges the parts as they are, unknowns included; nothing is allocated. Not judged where a slot is empty.</summary>
     internal Verdict Judge(IParts parts)
