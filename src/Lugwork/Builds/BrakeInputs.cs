@@ -77,7 +77,7 @@ internal static partial class JointInputs
     public static JointInput AdapterThere(Slot slot) => There(AdapterOf(slot));
 
     /// <summary>The form of the mount that the adapter is made for; nobody has to say it, and where the caliper meets the mount it is asked.</summary>
-    public static JointInput AdapterMadeFor(Slot slot) => new FieldInput<Caliper, BrakeMount>(slot, "adapterOn", "mount that the adapter is made for", p => p.AdapterOn, "Read its marking, or look at its foot: two plain holes across for tabs, two bolts in the plane of the rotor for posts.")
+    public static JointInput AdapterMadeFor(Slot slot) => new OwnInput<Caliper, BrakeMount>(slot, "adapterOn", "mount that the adapter is made for", p => p.AdapterOn, "Read its marking, or look at its foot: two plain holes across for tabs, two bolts in the plane of the rotor for posts.")
     {
         Reads = p => p.AdapterOn is { State: not (KnownState.Unknown or KnownState.None) } known ? known.ToCandidates(m => BrakeRelations.CodeOf(m.Form)) : new Candidates(KnownState.Value, DiscRelations.NotThere, DiscRelations.NotThere, null),
         Lists = () => [DiscRelations.NotThere],

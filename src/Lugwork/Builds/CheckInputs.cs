@@ -36,7 +36,7 @@ internal static partial class JointInputs
     internal const long MayHaveTwoCrowns = 180 * Nanometres.PerMillimetre;
 
     /// <summary>One crown or two, as the sums of a steerer read it: what nobody says is one, save of a fork with travel enough for two.</summary>
-    public static readonly JointInput CrownsOfSum = new FieldInput<Fork, CrownType>(Slot.Fork, "crowns", "crowns of the fork", p => p.Crowns, "Look above the head tube: a second crown clamps the legs there, or there is none.")
+    public static readonly JointInput CrownsOfSum = new OwnInput<Fork, CrownType>(Slot.Fork, "crowns", "crowns of the fork", p => p.Crowns, "Look above the head tube: a second crown clamps the legs there, or there is none.")
     {
         Reads = p => p.Crowns.State == KnownState.Unknown && !(p.Travel.State is KnownState.Value or KnownState.Measured or KnownState.OneOf && p.Travel.ToCandidates().High >= MayHaveTwoCrowns)
             ? new Candidates(KnownState.Value, CrownType.Single.FitCode, CrownType.Single.FitCode, null) : p.Crowns.ToCandidates(),
@@ -108,7 +108,7 @@ internal static partial class JointInputs
     public static JointInput AdapterOf(Slot slot) => Input<Caliper, AdapterIncrement>(slot, "adapter", "adapter under the caliper", p => p.Adapter, "Read its marking, or rule how far it moves the caliper out along the radius and double it; \"none\" without one.");
 
     /// <summary>An angle of the frame. A limit that is said not to be printed is as good as not said: it asks for nothing.</summary>
-    private static JointInput Angled(Slot slot, string field, string called, Func<Frame, Known<FrameAngle>> get, string measure, Func<Frame, Known<FrameAngle>>? limit = null) => new FieldInput<Frame, FrameAngle>(slot, field, called, get, measure)
+    private static JointInput Angled(Slot slot, string field, string called, Func<Frame, Known<FrameAngle>> get, string measure, Func<Frame, Known<FrameAngle>>? limit = null) => new OwnInput<Frame, FrameAngle>(slot, field, called, get, measure)
     {
         Stated = limit is null ? null : part => limit((Frame)part).State is not (KnownState.Unknown or KnownState.None),
         Lists = () => [],
@@ -119,7 +119,7 @@ internal static partial class JointInputs
     };
 
     private static JointInput Pitched<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
-        where TPart : Part => new FieldInput<TPart, Dimension>(slot, field, called, get, measure)
+        where TPart : Part => new OwnInput<TPart, Dimension>(slot, field, called, get, measure)
         {
             Lists = () => [],
             Family = Lengths,

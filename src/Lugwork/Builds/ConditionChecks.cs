@@ -33,8 +33,8 @@ internal static class ConditionChecks
             if (InspectionTable.Of(slot) is { } row)
             {
                 JointInput? material = MaterialOf(slot);
-                string id = $"condition-of-{Dashed(slot.Key)}";
-                string name = $"Condition of the {slot.Name}";
+                string id = string.Concat("condition-of-", Dashed(slot.Key));
+                string name = string.Concat("Condition of the ", slot.Name);
                 rows.Add(slot == Slot.Fork ? new(id, name, ConditionRelations.OfFork, ConditionOf(slot), ForkMaterial, SteererMaterialOfFork) { Sources = row.Sources, Seen = [0], MostHaveNone = true, IsOfCondition = true }
                     : material is null
                     ? new(id, name, ConditionRelations.Of(row.Duty), ConditionOf(slot)) { Sources = row.Sources, Seen = [0], MostHaveNone = true, IsOfCondition = true }
@@ -57,17 +57,18 @@ internal static class ConditionChecks
     /// <summary>"rearWheel" as "rear-wheel".</summary>
     private static string Dashed(string key)
     {
-        System.Text.StringBuilder text = new();
+        Span<char> text = stackalloc char[2 * key.Length];
+        int length = 0;
         foreach (char letter in key)
         {
             if (char.IsAsciiLetterUpper(letter))
             {
-                text.Append('-');
+                text[length++] = '-';
             }
 
-            text.Append(char.ToLowerInvariant(letter));
+            text[length++] = char.ToLowerInvariant(letter);
         }
 
-        return text.ToString();
+        return text[..length].ToString();
     }
 }

@@ -35,7 +35,7 @@ internal static partial class JointInputs
     public static readonly JointInput ChainOver24 = Input<Chain, Dimension>(Slot.Chain, "over24Pitches", "chain over 24 pitches", p => p.Over24Pitches, "Steel rule from pin to pin over 24 pitches of the chain, pulled straight and loaded, to 0.3 mm; new 304.8 mm.", Lengths);
 
     /// <summary>The length of a chain beside conditions: not measured is an answer of its own, none.</summary>
-    public static readonly JointInput ElongationBeside = new FieldInput<Chain, Dimension>(Slot.Chain, ChainOver24.Field, ChainOver24.Called, p => p.Over24Pitches, ChainOver24.Measure)
+    public static readonly JointInput ElongationBeside = new OwnInput<Chain, Dimension>(Slot.Chain, ChainOver24.Field, ChainOver24.Called, p => p.Over24Pitches, ChainOver24.Measure)
     {
         Reads = p => p.Over24Pitches is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.None, 0, 0, null),
         Lists = () => [],
@@ -45,7 +45,7 @@ internal static partial class JointInputs
     };
 
     /// <summary>The condition of a part beside others: not said is an answer of its own.</summary>
-    public static JointInput ConditionBeside(Slot slot) => new FieldInput<Part, PartCondition>(slot, "condition", $"condition of the {slot.Name}", p => p.Condition, InspectionTable.Of(slot)!.What)
+    public static JointInput ConditionBeside(Slot slot) => new OwnInput<Part, PartCondition>(slot, "condition", $"condition of the {slot.Name}", p => p.Condition, InspectionTable.Of(slot)!.What)
     {
         Reads = p => p.Condition is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.Value, ConditionRelations.NotSaid, ConditionRelations.NotSaid, null),
         Lists = () => [.. CodesOf<PartCondition>(null), ConditionRelations.NotSaid],

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Lugwork;
 
 /// <summary>One joint of the plan: how the parts become its verdict, and the verdicts that were asked for often.</summary>
-internal sealed class PlanLine(Joint joint)
+internal struct PlanLine(Joint joint)
 {
     /// <summary>A slot of the joint is empty, nobody has looked at what it is judged by, or another row speaks in its place.</summary>
     public const sbyte Empty = -1;
@@ -17,7 +17,7 @@ internal sealed class PlanLine(Joint joint)
     private int _asked;
     private VerdictTable? _table;
 
-    public Joint Joint { get; } = joint;
+    public readonly Joint Joint { get; } = joint;
 
     /// <summary>The verdict of the parts, or that the joint is open or empty. Where all is known the relation is asked here, when the last part of the joint is put in.</summary>
     public sbyte Pack(IParts parts)
