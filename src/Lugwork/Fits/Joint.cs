@@ -12,10 +12,21 @@ public sealed class Joint
     // Made when first asked for: most processes judge, and never ask.
     private Slot[]? _slots;
 
+    // One of the two is given. What is made first is kept, so that two threads at once get the same one.
+    private readonly Func<Relation>? _making;
+    private Relation? _relation;
+
     /// <summary>The largest field that is gone through whole when it is told.</summary>
     internal const int MostTold = 20_000;
 
     internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
+        : this(id, name, inputs) => _relation = relation;
+
+    /// <summary>A joint that is judged only where someone has looked: its relation is made when it is first judged or told.</summary>
+    internal Joint(string id, string name, Func<Relation> relation, params ImmutableArray<JointInput> inputs)
+        : this(id, name, inputs) => _making = relation;
+
+    private Joint(string id, string name, ImmutableArray<JointInput> inputs)
     {
         if (inputs.Length is < 1 or > MostInputs)
         {
@@ -24,7 +35,6 @@ public sealed class Joint
 
         Id = id;
         Name = name;
-        Relation = relation;
         Inputs = inputs;
     }
 
@@ -70,7 +80,7 @@ public sealed class Joint
     /// <summary>Kind of relation in words.</summary>
     public string RelationKind => Relation.Kind;
 
-    internal Relation Relation { get; }
+    internal Relation Relation => _relation ?? Interlocked.CompareExchange(ref _relation, _making!(), null) ?? _relation;
 
     internal ImmutableArray<JointInput> Inputs { get; }
 
