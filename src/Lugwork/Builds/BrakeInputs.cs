@@ -85,7 +85,7 @@ internal static partial class JointInputs
         Tells = known => known.State is KnownState.Unknown or KnownState.None ? "not stated" : known.InTradeWords(),
     };
 
-    private static JointInput There(JointInput piece) => new PieceThere(piece);
+    private static PieceThere There(JointInput piece) => new PieceThere(piece);
 
     public static JointInput CarrierOf(Slot slot) => WithNone<Rotor, RotorCarrier>(slot, "carrier", "carrier", p => p.Carrier, DiscRelations.NotThere, "none", "Look at the carrier: bolts or pins hold the rotor.");
 
@@ -171,7 +171,7 @@ internal static partial class JointInputs
     // Apart from the settled path, so that its closure is not made there.
     private static ImmutableArray<HubStandard> Narrowed(Known<HubStandard> known, bool rear) => [.. known.Values.Where(h => h.IsRear == rear)];
 
-    private static JointInput WithNone<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, long none, string word, string measure, Func<T, bool>? where = null)
+    private static OrNoneInput<TPart, T> WithNone<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, long none, string word, string measure, Func<T, bool>? where = null)
         where TPart : Part
         where T : IInterfaceValue<T> => new OrNoneInput<TPart, T>(slot, field, called, get, none, word, measure) { Where = where, IsLength = false };
 }

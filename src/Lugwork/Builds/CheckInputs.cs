@@ -108,7 +108,7 @@ internal static partial class JointInputs
     public static JointInput AdapterOf(Slot slot) => Input<Caliper, AdapterIncrement>(slot, "adapter", "adapter under the caliper", p => p.Adapter, "Read its marking, or rule how far it moves the caliper out along the radius and double it; \"none\" without one.");
 
     /// <summary>An angle of the frame. A limit that is said not to be printed is as good as not said: it asks for nothing.</summary>
-    private static JointInput Angled(Slot slot, string field, string called, Func<Frame, Known<FrameAngle>> get, string measure, Func<Frame, Known<FrameAngle>>? limit = null) => new OwnInput<Frame, FrameAngle>(slot, field, called, get, measure)
+    private static OwnInput<Frame, FrameAngle> Angled(Slot slot, string field, string called, Func<Frame, Known<FrameAngle>> get, string measure, Func<Frame, Known<FrameAngle>>? limit = null) => new OwnInput<Frame, FrameAngle>(slot, field, called, get, measure)
     {
         Stated = limit is null ? null : part => limit((Frame)part).State is not (KnownState.Unknown or KnownState.None),
         Lists = () => [],
@@ -118,7 +118,7 @@ internal static partial class JointInputs
         Shows = FrameAngle.Written,
     };
 
-    private static JointInput Pitched<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
+    private static OwnInput<TPart, Dimension> Pitched<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
         where TPart : Part => new OwnInput<TPart, Dimension>(slot, field, called, get, measure)
         {
             Lists = () => [],

@@ -154,11 +154,11 @@ internal static partial class JointInputs
         return [.. widths];
     }
 
-    private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null, Func<Part, bool>? isStated = null, bool isReadWhenBuilt = false)
+    private static FieldInput<TPart, T> Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null, Func<Part, bool>? isStated = null, bool isReadWhenBuilt = false)
         where TPart : Part
         where T : IInterfaceValue<T> => new FieldInput<TPart, T>(slot, field, called, get, measure) { Family = family, Where = where, Stated = isStated, IsReadWhenBuilt = isReadWhenBuilt };
 
-    private static JointInput Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, Func<ImmutableArray<long>> lists, string measure, int family = Lengths, bool isLength = false, Func<long, string>? show = null, bool showsLength = false)
+    private static FigureInput<TPart, T> Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, Func<ImmutableArray<long>> lists, string measure, int family = Lengths, bool isLength = false, Func<long, string>? show = null, bool showsLength = false)
         where TPart : Part
         where T : IInterfaceValue<T> => new FigureInput<TPart, T>(slot, field, called, get, from, measure) { Family = family, IsLength = isLength, Lists = lists, Shows = show, TellsLength = showsLength };
 
@@ -177,7 +177,7 @@ internal static partial class JointInputs
     public static JointInput MountedRim(Slot slot) => WhenBuilt<Tyre>(slot, "mountedRim", "rim on which the tyre was measured", p => p.MountedRimOrNothing, "Inner width of the rim on which the mounted width was measured.");
 
     /// <summary>What is read on the finished bicycle.</summary>
-    private static JointInput WhenBuilt<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
+    private static FieldInput<TPart, Dimension> WhenBuilt<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
         where TPart : Part => Input(slot, field, called, get, measure, Lengths, isStated: part => get((TPart)part).State != KnownState.None, isReadWhenBuilt: true);
 
     private const string RoomMeasure = "The maker's largest tyre as an ISO size; or the narrowest gap at that wheel size, less 12 mm (8 mm on a racing bicycle) and 3 mm for the tyre's own tolerance.";

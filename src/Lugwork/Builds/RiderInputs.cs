@@ -57,7 +57,7 @@ internal static partial class JointInputs
 
     public static JointInput UseOfWheel(Slot slot) => Input<Wheel, UseCategory>(slot, "use", "what the wheel is made for", p => p.Use, UseMeasure);
 
-    private static JointInput Massed<TPart>(Slot slot, string field, string called, Func<TPart, Known<Load>> get, string measure)
+    private static OwnInput<TPart, Load> Massed<TPart>(Slot slot, string field, string called, Func<TPart, Known<Load>> get, string measure)
         where TPart : Part => new OwnInput<TPart, Load>(slot, field, called, get, measure)
         {
             Lists = () => [],

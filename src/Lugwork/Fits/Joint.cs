@@ -80,7 +80,7 @@ public sealed class Joint
     /// <summary>Kind of relation in words.</summary>
     public string RelationKind => Relation.Kind;
 
-    internal Relation Relation => _relation ?? Interlocked.CompareExchange(ref _relation, _making!(), null) ?? _relation;
+    internal Relation Relation => _relation ?? Interlocked.CompareExchange(ref _relation, _making!(), null) ?? _relation!;
 
     internal ImmutableArray<JointInput> Inputs { get; }
 
