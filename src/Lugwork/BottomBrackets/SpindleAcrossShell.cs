@@ -58,26 +58,20 @@ internal static class SpindleAcrossShell
     /// <summary>Inputs: shell, spindle.</summary>
     public static Relation Table { get; } = new Matrix(
         0, 1,
-        (shell, spindle) => Said[shell, spindle],
+        (shell, spindle) => Said.Find(shell, spindle) is { Verdict: not Verdict.NotJudged } said ? said : Unlisted(Shell.OfFitCode(shell), Spindle.OfFitCode(spindle)),
         Said.Bridges,
         [Sources.SpacerChart24, Sources.SpacerChart30, Sources.Overview2899, Sources.Derived]);
 
     private static Cells Fill()
     {
         Cells cells = new(Shell.All.Length, Spindle.All.Length);
-        foreach (Shell shell in Shell.All)
-        {
-            foreach (Spindle spindle in Spindle.All)
-            {
-                cells[shell.FitCode, spindle.FitCode] = Unlisted(shell, spindle);
-            }
-        }
 
         void Say(string shell, Verdict verdict, Reason reason, ImmutableArray<Spindle> spindles, params ImmutableArray<Source> sources)
         {
+            Outcome said = new(verdict, reason with { Sources = sources });
             foreach (Spindle spindle in spindles)
             {
-                cells[Of(shell), spindle.FitCode] = new(verdict, reason with { Sources = sources });
+                cells[Of(shell), spindle.FitCode] = said;
             }
         }
 

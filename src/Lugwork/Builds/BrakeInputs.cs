@@ -33,7 +33,7 @@ internal static partial class JointInputs
     public static JointInput TypeOf(Slot slot) => Input<RimBrake, BrakeType>(slot, "type", "rim brake", p => p.Type, TypeMeasure, where: t => t.IsRimBrake);
 
     public static JointInput PlaceOf(Slot slot) => Projected<RimBrake, BrakeType>(
-        slot, "type", "what holds the rim brake", p => p.Type, t => (long)t.Place + 1, [1, 2, 3], TypeMeasure, family: 0, show: c => c switch { 1 => "centre bolt", 2 => "bosses below the rim", 3 => "bosses above the rim", _ => "not a rim brake" });
+        slot, "type", "what holds the rim brake", p => p.Type, t => (long)t.Place + 1, () => [1, 2, 3], TypeMeasure, family: 0, show: c => c switch { 1 => "centre bolt", 2 => "bosses below the rim", 3 => "bosses above the rim", _ => "not a rim brake" });
 
     public static JointInput ReachOf(Slot slot) => WithNone<RimBrake, RimBrakeReach>(
         slot, "reach", "reach of the rim brake", p => p.ReachOnBolt, RimBrakeRelations.OnBosses, "held by bosses", "Rule from the centre bolt to the middle of the pad, at the top and at the bottom of its slot, to 0.5 mm.");
@@ -77,37 +77,15 @@ internal static partial class JointInputs
     public static JointInput AdapterThere(Slot slot) => There(AdapterOf(slot));
 
     /// <summary>The form of the mount that the adapter is made for; nobody has to say it, and where the caliper meets the mount it is asked.</summary>
-    public static JointInput AdapterMadeFor(Slot slot) => new()
+    public static JointInput AdapterMadeFor(Slot slot) => new OwnInput<Caliper, BrakeMount>(slot, "adapterOn", "mount that the adapter is made for", p => p.AdapterOn, "Read its marking, or look at its foot: two plain holes across for tabs, two bolts in the plane of the rotor for posts.")
     {
-        Slot = slot,
-        Field = "adapterOn",
-        Called = "mount that the adapter is made for",
-        Read = part => ((Caliper)part).AdapterOn is { State: not (KnownState.Unknown or KnownState.None) } known ? known.ToCandidates(m => BrakeRelations.CodeOf(m.Form)) : new Candidates(KnownState.Value, DiscRelations.NotThere, DiscRelations.NotThere, null),
-        Domain = [DiscRelations.NotThere],
-        Family = 0,
-        IsLength = false,
-        Show = code => code == DiscRelations.NotThere ? "not stated" : ((MountForm)(code - 1)).ToString(),
-        ShowKnown = part => ((Caliper)part).AdapterOn is { State: not (KnownState.Unknown or KnownState.None) } known ? known.InTradeWords() : "not stated",
-        Evidence = part => ((Caliper)part).AdapterOn.Evidence,
-        RestsOn = part => ((Caliper)part).AdapterOn.Row,
-        Measure = "Read its marking, or look at its foot: two plain holes across for tabs, two bolts in the plane of the rotor for posts.",
+        Reads = p => p.AdapterOn is { State: not (KnownState.Unknown or KnownState.None) } known ? known.ToCandidates(m => BrakeRelations.CodeOf(m.Form)) : new Candidates(KnownState.Value, DiscRelations.NotThere, DiscRelations.NotThere, null),
+        Lists = () => [DiscRelations.NotThere],
+        Shows = code => code == DiscRelations.NotThere ? "not stated" : ((MountForm)(code - 1)).ToString(),
+        Tells = known => known.State is KnownState.Unknown or KnownState.None ? "not stated" : known.InTradeWords(),
     };
 
-    private static JointInput There(JointInput piece) => new()
-    {
-        Slot = piece.Slot,
-        Field = piece.Field,
-        Called = piece.Called,
-        Read = part => piece.Read(part) is { State: not KnownState.Unknown } stated ? stated : new Candidates(KnownState.Value, DiscRelations.NotThere, DiscRelations.NotThere, null),
-        Domain = [DiscRelations.NotThere],
-        Family = 0,
-        IsLength = false,
-        Show = code => code == DiscRelations.NotThere ? "none" : piece.Show(code),
-        ShowKnown = part => piece.Read(part).State == KnownState.Unknown ? "not stated" : piece.ShowKnown(part),
-        Evidence = piece.Evidence,
-        RestsOn = piece.RestsOn,
-        Measure = piece.Measure,
-    };
+    private static PieceThere There(JointInput piece) => new PieceThere(piece);
 
     public static JointInput CarrierOf(Slot slot) => WithNone<Rotor, RotorCarrier>(slot, "carrier", "carrier", p => p.Carrier, DiscRelations.NotThere, "none", "Look at the carrier: bolts or pins hold the rotor.");
 
@@ -121,12 +99,12 @@ internal static partial class JointInputs
 
     /// <summary>The thickest axle that the hub comes with, micrometres.</summary>
     public static JointInput AxleThrough(Slot slot) => Projected<Wheel, HubStandard>(
-        slot, "hub", "axle of the hub", p => Here(p.Hub, slot == Slot.RearWheel), ThickestAxle, AxlesOf(slot == Slot.RearWheel), "Caliper over the axle or in its bore, to 0.1 mm.", family: 0, show: c => c == DiscRelations.OwnAxle ? "maker's own axle" : FormattableString.Invariant($"{c / 1000m:0.##} mm"));
+        slot, "hub", "axle of the hub", p => Here(p.Hub, slot == Slot.RearWheel), ThickestAxle, () => AxlesOf(slot == Slot.RearWheel), "Caliper over the axle or in its bore, to 0.1 mm.", family: 0, show: c => c == DiscRelations.OwnAxle ? "maker's own axle" : FormattableString.Invariant($"{c / 1000m:0.##} mm"));
 
     /// <summary>O.L.D. of an end; 1 nanometre where it is the maker's own.</summary>
     public static JointInput OldOf(Slot slot) => slot == Slot.Frame
-        ? Projected<Frame, HubStandard>(slot, "rear", "width of the rear end", p => Here(p.RearEnd, true), Old, OldsOf(true), "Rule over the end caps of the wheel, to 0.5 mm.")
-        : Projected<Fork, HubStandard>(slot, "front", "width of the fork end", p => Here(p.FrontEnd, false), Old, OldsOf(false), "Rule over the end caps of the wheel, to 0.5 mm.");
+        ? Projected<Frame, HubStandard>(slot, "rear", "width of the rear end", p => Here(p.RearEnd, true), Old, () => OldsOf(true), "Rule over the end caps of the wheel, to 0.5 mm.")
+        : Projected<Fork, HubStandard>(slot, "front", "width of the fork end", p => Here(p.FrontEnd, false), Old, () => OldsOf(false), "Rule over the end caps of the wheel, to 0.5 mm.");
 
     public static JointInput AxleLengthAsked(Slot slot) => slot == Slot.Frame
         ? Input<Frame, Dimension>(slot, "rearAxleLength", "length of the rear axle by the frame maker", p => p.RearAxleLength, MakersAxle, Lengths)
@@ -141,7 +119,7 @@ internal static partial class JointInputs
     public static JointInput NutThread(Slot slot) => Input<AxleNuts, HubAxleThread>(slot, "thread", "thread of the nuts", p => p.Thread, "Try the nut by hand over the whole thread; a gauge in the nut tells 24 from 26 turns an inch.");
 
     public static JointInput GearsInside => Projected<Wheel, FreehubBody>(
-        Slot.RearWheel, "body", "drive of the hub", p => p.Body, b => b == FreehubBody.ThreeLug || b == FreehubBody.HubGearOwn ? EndRelations.GearHub : EndRelations.PlainDrive, [EndRelations.PlainDrive, EndRelations.GearHub], "Look whether a shift cable or rod goes into the hub.", family: 0, show: c => c == EndRelations.GearHub ? "gears inside" : "no gears inside");
+        Slot.RearWheel, "body", "drive of the hub", p => p.Body, b => b == FreehubBody.ThreeLug || b == FreehubBody.HubGearOwn ? EndRelations.GearHub : EndRelations.PlainDrive, () => [EndRelations.PlainDrive, EndRelations.GearHub], "Look whether a shift cable or rod goes into the hub.", family: 0, show: c => c == EndRelations.GearHub ? "gears inside" : "no gears inside");
 
     public static JointInput RearSlotOf => WithNone<Frame, DropoutSlot>(Slot.Frame, "rearDropout", "slot of the rear end", p => p.RearDropout, EndRelations.ClosedEnds, "closed ends", "Look at the drop-outs: slots along the chain, up and down, or closed holes.");
 
@@ -193,21 +171,7 @@ internal static partial class JointInputs
     // Apart from the settled path, so that its closure is not made there.
     private static ImmutableArray<HubStandard> Narrowed(Known<HubStandard> known, bool rear) => [.. known.Values.Where(h => h.IsRear == rear)];
 
-    private static JointInput WithNone<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, long none, string word, string measure, Func<T, bool>? where = null)
+    private static OrNoneInput<TPart, T> WithNone<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, long none, string word, string measure, Func<T, bool>? where = null)
         where TPart : Part
-        where T : IInterfaceValue<T> => new()
-        {
-            Slot = slot,
-            Field = field,
-            Called = called,
-            Read = part => get((TPart)part) is { State: not KnownState.None } known ? known.ToCandidates() : new Candidates(KnownState.Value, none, none, null),
-            Domain = [.. CodesOf(where), none],
-            Family = 0,
-            IsLength = false,
-            Show = code => code == none ? word : T.OfFitCode(code).FitKey,
-            ShowKnown = part => get((TPart)part) is { State: not KnownState.None } known ? known.InTradeWords() : word,
-            Evidence = part => get((TPart)part).Evidence,
-            RestsOn = part => get((TPart)part).Row,
-            Measure = measure,
-        };
+        where T : IInterfaceValue<T> => new OrNoneInput<TPart, T>(slot, field, called, get, none, word, measure) { Where = where, IsLength = false };
 }

@@ -89,6 +89,6 @@ public sealed partial class Build
     {
         Part?[] parts = [.. _parts];
         parts[slot.Number] = part;
-        return new(parts, Name, [.. _codes], [.. _cells], slot, notes);
+        return new(parts, Name, (sbyte[])_cells.Clone(), slot, notes);
     }
 }

@@ -7,25 +7,25 @@ namespace Lugwork;
 public sealed partial class Build : IParts
 {
     private readonly Part?[] _parts;
-    private readonly long[] _codes;
-    private readonly int[] _cells;
-    private readonly Fit[] _blank;
-
+    private readonly sbyte[] _cells;
     private readonly BuildNotes _notes;
+
+    // The list of judgements without their verdicts, laid out when the build is first judged. Two threads lay out the same.
+    private Fit[]? _blank;
 
     // What was told of each joint; null until something is told.
     private Account?[]? _told;
 
-    private Build(Part?[] parts, string name, long[] codes, int[] cells, Slot changed, BuildNotes notes)
+    private Build(Part?[] parts, string name, sbyte[] cells, BuildNotes notes)
     {
         _parts = parts;
         _notes = notes;
         Name = name;
-        _codes = codes;
         _cells = cells;
-        JudgePlan.Whole.Pack(this, changed, codes, cells);
-        _blank = JudgePlan.Blank(this, cells);
     }
+
+    private Build(Part?[] parts, string name, sbyte[] cells, Slot changed, BuildNotes notes)
+        : this(parts, name, cells, notes) => JudgePlan.Whole.Pack(this, changed, cells);
 
     /// <summary>The owner's name for it; may be empty.</summary>
     public string Name { get; }
@@ -63,7 +63,7 @@ public sealed partial class Build : IParts
         ArgumentNullException.ThrowIfNull(name);
         Part?[] parts = new Part?[Slot.All.Length];
         parts[Slot.Frame.Number] = TakenWith.Alone(frame, Slot.Frame);
-        return new(parts, name, new long[JudgePlan.Whole.Codes], NoCells(), Slot.Frame, BuildNotes.None);
+        return new(parts, name, NoCells(), Slot.Frame, BuildNotes.None);
     }
 
     /// <summary>Adds or replaces a part that has only one place.</summary>
@@ -124,11 +124,22 @@ public sealed partial class Build : IParts
         return Put(null, slot, _notes.Beside(slot, null));
     }
 
-    /// <summary>Judges every joint whose slots are filled, without allocating where all is known; what is unknown is completed on the way.</summary>
+    /// <summary>Judges every joint whose slots are filled; what is unknown is completed on the way. Nothing is allocated where all is known, save the list that a build lays out when it is first judged.</summary>
     /// <param name="fits">Room for the judgements; <see cref="JointTable.All"/>'s length is always enough.</param>
     /// <returns>How many were written.</returns>
     /// <exception cref="ArgumentException">There is not enough room.</exception>
-    public int Judge(Span<Fit> fits) => JudgePlan.Whole.Judge(this, _cells, _blank, fits);
+    public int Judge(Span<Fit> fits)
+    {
+        Fit[] blank = _blank ??= JudgePlan.Blank(this, _cells);
+        if (fits.Length < blank.Length)
+        {
+            throw new ArgumentException($"room for {JudgePlan.Whole.Joints} judgements is needed", nameof(fits));
+        }
+
+        blank.CopyTo(fits);
+        JudgePlan.Whole.Judge(this, _cells, fits[..blank.Length]);
+        return blank.Length;
+    }
 
     /// <summary>Of <see cref="Check"/> the joints that one slot takes part in, without judging the others.</summary>
     internal ImmutableArray<Fit> FitsOf(Slot slot) => [.. JudgePlan.Whole.Judge(this, _cells, slot)];
@@ -143,8 +154,8 @@ public sealed partial class Build : IParts
     /// <summary>Judges the whole build.</summary>
     public FitReport Check()
     {
-        Fit[] fits = new Fit[_blank.Length];
-        Judge(fits);
+        Fit[] fits = JudgePlan.Blank(this, _cells);
+        JudgePlan.Whole.Judge(this, _cells, fits);
         ImmutableArray<Slot> missing = BicycleKind.Missing(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel, s => this[s] is null);
         return new FitReport(this, ImmutableCollectionsMarshal.AsImmutableArray(fits), missing);
     }
@@ -239,14 +250,14 @@ public sealed partial class Build : IParts
     internal Build Waived(Waiver waiver) =>
         Noting(_notes with { Waivers = [.. _notes.Waivers.Where(w => w.JointId != waiver.JointId).Append(waiver).OrderBy(w => w.JointId, StringComparer.Ordinal)] });
 
-    private Build Noting(BuildNotes notes) => new(_parts, Name, _codes, _cells, Slot.Frame, notes);
+    private Build Noting(BuildNotes notes) => new(_parts, Name, _cells, notes);
 
     /// <summary>What every slot of this bicycle has to be, as far as the parts it has say.</summary>
     public NeedsSheet Needs() => NeedsSheet.Of(this);
 
-    private static int[] NoCells()
+    private static sbyte[] NoCells()
     {
-        int[] cells = new int[JudgePlan.Whole.Joints];
+        sbyte[] cells = new sbyte[JudgePlan.Whole.Joints];
         Array.Fill(cells, PlanLine.Empty);
         return cells;
     }

@@ -42,20 +42,10 @@ internal static partial class JointInputs
     public static readonly JointInput LengthOfSteerer = Input<Fork, Dimension>(Slot.Fork, "steererLength", "length of the steerer", p => p.SteererLength, "Rule from the seat of the crown race to the top of the steerer, to 0.5 mm.", Lengths, isStated: IsOfThreadless);
 
     /// <summary>One crown or two, as the sums of a steerer read it: where nobody says, what travel and crown tell of it; a fork of which neither is told is asked about.</summary>
-    public static readonly JointInput CrownsOfSum = new()
+    public static readonly JointInput CrownsOfSum = new OwnInput<Fork, CrownType>(Slot.Fork, "crowns", "crowns of the fork", p => p.Crowns, "Look above the head tube: a second crown clamps the legs there, or there is none.")
     {
-        Slot = Slot.Fork,
-        Field = "crowns",
-        Called = "crowns of the fork",
-        Read = part => ((Fork)part).CrownsByTravel.ToCandidates(),
-        Domain = [CrownType.Single.FitCode, CrownType.Dual.FitCode],
-        Family = 0,
-        IsLength = false,
-        Show = code => CrownType.OfFitCode(code).FitKey,
-        ShowKnown = part => ((Fork)part).Crowns.InTradeWords(),
-        Evidence = part => ((Fork)part).Crowns.Evidence,
-        RestsOn = part => ((Fork)part).Crowns.Row,
-        Measure = "Look above the head tube: a second crown clamps the legs there, or there is none.",
+        Reads = p => p.CrownsByTravel.ToCandidates(),
+        Lists = () => [CrownType.Single.FitCode, CrownType.Dual.FitCode],
     };
 
     public static readonly JointInput MostSpacers = Input<Fork, Dimension>(Slot.Fork, "mostSpacers", "fork maker's most spacers", p => p.MostSpacers, "The fork maker's figure; \"none\" if the maker prints none.", Lengths);
@@ -102,9 +92,7 @@ internal static partial class JointInputs
     public static readonly JointInput MeasuredDepth = Input<Seatpost, Dimension>(Slot.Seatpost, "insertion", "insertion as measured", p => p.Insertion, "Tape the post at the collar at your saddle height, pull it out and rule from the tape to its lower end, to 1 mm.", Lengths, isStated: p => ((Seatpost)p).Insertion.Evidence is { IsAsBuilt: true });
 
     /// <summary>The same, none where it is not known: what only sharpens a sum is not asked for.</summary>
-    internal static JointInput IfKnown(JointInput input, Func<Part, bool>? counts = null) => input.ReadAs(
-        part => input.Read(part) is { State: not KnownState.Unknown } known && counts?.Invoke(part) != false ? known : new Candidates(KnownState.None, 0, 0, null),
-        part => input.Read(part).State is not (KnownState.Unknown or KnownState.None));
+    internal static JointInput IfKnown(JointInput input, Func<Part, bool>? counts = null) => new FigureIfKnown(input, counts);
 
     /// <summary>The fork with which a standover is printed; none of one that was measured on this bicycle.</summary>
     public static JointInput ForkOfStandover { get; } = IfKnown(ForkOfDesign, part => ((Frame)part).Standover.Evidence is not { IsAsBuilt: true });
@@ -141,43 +129,28 @@ internal static partial class JointInputs
         part is Fork { SteererLength.State: not KnownState.Unknown } fork
         && !(fork.SteererKind.State == KnownState.Value && fork.SteererKind.Value == SteererKind.Threaded) && !(fork.Crowns.State == KnownState.Value && fork.Crowns.Value == CrownType.Dual);
 
-    public static JointInput OutsideOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre diameter by its label", p => p.Size, s => ((s.FitCode % 1_000) + (2 * s.WidthMillimetres)) * Nanometres.PerMillimetre, [], "Read the ISO number on the sidewall, such as 37-622.", isLength: true, showsLength: true);
+    public static JointInput OutsideOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre diameter by its label", p => p.Size, s => ((s.FitCode % 1_000) + (2 * s.WidthMillimetres)) * Nanometres.PerMillimetre, () => [], "Read the ISO number on the sidewall, such as 37-622.", isLength: true, showsLength: true);
 
     public static JointInput AdapterOf(Slot slot) => Input<Caliper, AdapterIncrement>(slot, "adapter", "adapter under the caliper", p => p.Adapter, "Read its marking, or rule how far it moves the caliper out along the radius and double it; \"none\" without one.");
 
     /// <summary>An angle of the frame. A limit that is said not to be printed is as good as not said: it asks for nothing.</summary>
-    private static JointInput Angled(Slot slot, string field, string called, Func<Frame, Known<FrameAngle>> get, string measure, Func<Frame, Known<FrameAngle>>? limit = null) => new()
+    private static OwnInput<Frame, FrameAngle> Angled(Slot slot, string field, string called, Func<Frame, Known<FrameAngle>> get, string measure, Func<Frame, Known<FrameAngle>>? limit = null) => new OwnInput<Frame, FrameAngle>(slot, field, called, get, measure)
     {
-        Slot = slot,
-        Field = field,
-        Called = called,
-        Read = part => get((Frame)part).ToCandidates(),
-        IsStated = limit is null ? null : part => limit((Frame)part).State is not (KnownState.Unknown or KnownState.None),
-        Domain = [],
+        Stated = limit is null ? null : part => limit((Frame)part).State is not (KnownState.Unknown or KnownState.None),
+        Lists = () => [],
         Family = Angles,
         IsLength = true,
         IsAngle = true,
-        Show = FrameAngle.Written,
-        ShowKnown = part => get((Frame)part).InTradeWords(),
-        Evidence = part => get((Frame)part).Evidence,
-        RestsOn = part => get((Frame)part).Row,
-        Measure = measure,
+        Shows = FrameAngle.Written,
     };
 
-    private static JointInput Pitched<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
-        where TPart : Part => new()
+    private static OwnInput<TPart, Dimension> Pitched<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
+        where TPart : Part => new OwnInput<TPart, Dimension>(slot, field, called, get, measure)
         {
-            Slot = slot,
-            Field = field,
-            Called = called,
-            Read = part => get((TPart)part).ToCandidates(),
-            Domain = [],
+            Lists = () => [],
             Family = Lengths,
             IsLength = true,
-            Show = PartForms.CountOf,
-            ShowKnown = part => PartForms.Counted(get((TPart)part)),
-            Evidence = part => get((TPart)part).Evidence,
-            RestsOn = part => get((TPart)part).Row,
-            Measure = measure,
+            Shows = PartForms.CountOf,
+            Tells = PartForms.Counted,
         };
 }

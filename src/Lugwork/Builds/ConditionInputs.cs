@@ -24,13 +24,7 @@ internal static partial class JointInputs
     public static JointInput MarkOfRotor(Slot slot) => Input<Rotor, Dimension>(slot, "leastThickness", "least thickness marked on the rotor", p => p.LeastThickness, "Read it off the rotor (\"min. TH\"); the maker's sheet where it is worn away.", Lengths);
 
     /// <summary>The same where a rotor is judged once it was measured and its mark read: below what any rotor is marked with, the mark has not to be read.</summary>
-    public static JointInput MarkWhereItMatters(Slot slot)
-    {
-        JointInput mark = MarkOfRotor(slot);
-        return mark.ReadAs(
-            part => mark.Read(part) is { State: KnownState.Unknown } && IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()) ? new Candidates(KnownState.None, 0, 0, null) : mark.Read(part),
-            part => mark.Read(part).State != KnownState.Unknown || IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()));
-    }
+    public static JointInput MarkWhereItMatters(Slot slot) => new MarkWhereNeeded(MarkOfRotor(slot), part => IsBelowAnyMark(((Rotor)part).Thickness.ToCandidates()));
 
     private static bool IsBelowAnyMark(in Candidates thickness) =>
         thickness.State is KnownState.Value or KnownState.Measured or KnownState.OneOf && thickness.Low > 0 && thickness.High < RotorThickness.LeastListedNanometres;
@@ -41,38 +35,22 @@ internal static partial class JointInputs
     public static readonly JointInput ChainOver24 = Input<Chain, Dimension>(Slot.Chain, "over24Pitches", "chain over 24 pitches", p => p.Over24Pitches, "Steel rule from pin to pin over 24 pitches of the chain, pulled straight and loaded, to 0.3 mm; new 304.8 mm.", Lengths);
 
     /// <summary>The length of a chain beside conditions: not measured is an answer of its own, none.</summary>
-    public static readonly JointInput ElongationBeside = new()
+    public static readonly JointInput ElongationBeside = new OwnInput<Chain, Dimension>(Slot.Chain, ChainOver24.Field, ChainOver24.Called, p => p.Over24Pitches, ChainOver24.Measure)
     {
-        Slot = Slot.Chain,
-        Field = ChainOver24.Field,
-        Called = ChainOver24.Called,
-        Read = part => ((Chain)part).Over24Pitches is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.None, 0, 0, null),
-        IsStated = part => ((Chain)part).Over24Pitches.State != KnownState.Unknown,
-        Domain = [],
+        Reads = p => p.Over24Pitches is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.None, 0, 0, null),
+        Lists = () => [],
         Family = ChainOver24.Family,
-        IsLength = true,
-        Show = ChainOver24.Show,
-        ShowKnown = part => ((Chain)part).Over24Pitches is { State: not KnownState.Unknown } known ? known.InTradeWords() : "not measured",
-        Evidence = ChainOver24.Evidence,
-        RestsOn = ChainOver24.RestsOn,
-        Measure = ChainOver24.Measure,
+        Tells = known => known.State == KnownState.Unknown ? "not measured" : known.InTradeWords(),
+        Stated = part => ((Chain)part).Over24Pitches.State != KnownState.Unknown,
     };
 
     /// <summary>The condition of a part beside others: not said is an answer of its own.</summary>
-    public static JointInput ConditionBeside(Slot slot) => new()
+    public static JointInput ConditionBeside(Slot slot) => new OwnInput<Part, PartCondition>(slot, "condition", $"condition of the {slot.Name}", p => p.Condition, InspectionTable.Of(slot)!.What)
     {
-        Slot = slot,
-        Field = "condition",
-        Called = $"condition of the {slot.Name}",
-        Read = part => part.Condition is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.Value, ConditionRelations.NotSaid, ConditionRelations.NotSaid, null),
-        IsStated = part => part.Condition.State != KnownState.Unknown,
-        Domain = [.. CodesOf<PartCondition>(null), ConditionRelations.NotSaid],
-        Family = 0,
-        IsLength = false,
-        Show = code => code == ConditionRelations.NotSaid ? "not said" : PartCondition.OfFitCode(code).FitKey,
-        ShowKnown = part => part.Condition is { State: not KnownState.Unknown } known ? known.InTradeWords() : "not said",
-        Evidence = part => part.Condition.Evidence,
-        RestsOn = part => part.Condition.Row,
-        Measure = InspectionTable.Of(slot)!.What,
+        Reads = p => p.Condition is { State: not KnownState.Unknown } known ? known.ToCandidates() : new Candidates(KnownState.Value, ConditionRelations.NotSaid, ConditionRelations.NotSaid, null),
+        Lists = () => [.. CodesOf<PartCondition>(null), ConditionRelations.NotSaid],
+        Shows = code => code == ConditionRelations.NotSaid ? "not said" : PartCondition.OfFitCode(code).FitKey,
+        Tells = known => known.State == KnownState.Unknown ? "not said" : known.InTradeWords(),
+        Stated = part => part.Condition.State != KnownState.Unknown,
     };
 }

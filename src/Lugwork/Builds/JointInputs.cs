@@ -58,19 +58,19 @@ internal static partial class JointInputs
     public static readonly JointInput Triangle = Input<Frame, RearTriangle>(Slot.Frame, "rearTriangle", "rear triangle", p => p.RearTriangle, "Look for a joint in the right seat stay, chain stay or drop-out that unbolts.");
     public static readonly JointInput Rings = Input<Crankset, SprocketClass>(Slot.Crankset, "speeds", "speeds of the rings", p => p.Speeds, "Read the ring or its maker's list; caliper on a tooth.");
     public static readonly JointInput SprocketsOfCassette = Input<Cassette, SprocketClass>(Slot.Cassette, "speeds", "speeds of the cassette", p => p.SprocketsOrPattern, "Count the sprockets; one sprocket is 1/8 in (tooth about 3 mm) or 3/32 in (about 2.2 mm).");
-    public static readonly JointInput ShellFamilyOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell thread or bore", p => p.Shell, s => s.Family.FitCode, CodesOf<ShellFamily>(null), "Look for threads; inside caliper, to 0.05 mm; a thread gauge tells 24 threads an inch from 1 mm.", family: 0, show: c => ShellFamily.OfFitCode(c).FitKey);
-    public static readonly JointInput ShellWidthOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell width", p => p.Shell, s => s.WidthNanometres, ShellWidths(), "Caliper across the faces of the shell, cups out, to 0.1 mm.", showsLength: true);
+    public static readonly JointInput ShellFamilyOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell thread or bore", p => p.Shell, s => s.Family.FitCode, () => CodesOf<ShellFamily>(null), "Look for threads; inside caliper, to 0.05 mm; a thread gauge tells 24 threads an inch from 1 mm.", family: 0, show: c => ShellFamily.OfFitCode(c).FitKey);
+    public static readonly JointInput ShellWidthOfFrame = Projected<Frame, Shell>(Slot.Frame, "shell", "shell width", p => p.Shell, s => s.WidthNanometres, ShellWidths, "Caliper across the faces of the shell, cups out, to 0.1 mm.", showsLength: true);
     public static readonly JointInput ShellOfFrame = Input<Frame, Shell>(Slot.Frame, "shell", "shell", p => p.Shell, "Thread or bore inside, and the width across the faces.");
     public static readonly JointInput BracketFamily = Input<BottomBracket, ShellFamily>(Slot.BottomBracket, "family", "shell that the bottom bracket is made for", p => p.Family, "Read the cup; outside caliper on thread or pressed part, to 0.05 mm.");
     public static readonly JointInput Narrowest = Input<BottomBracket, Dimension>(Slot.BottomBracket, "narrowestShell", "narrowest shell", p => p.NarrowestShell, "Read the maker's list of shell widths.", Lengths);
     public static readonly JointInput Widest = Input<BottomBracket, Dimension>(Slot.BottomBracket, "widestShell", "widest shell", p => p.WidestShell, "Read the maker's list of shell widths.", Lengths);
     public static readonly JointInput BracketTakes = Input<BottomBracket, SpindleSeat>(Slot.BottomBracket, "takes", "spindle that the bottom bracket takes", p => p.Takes, "Inside caliper in the bearings, to 0.05 mm, or look at the end of the cartridge's spindle.");
-    public static readonly JointInput CrankSeat = Projected<Crankset, Spindle>(Slot.Crankset, "spindle", "spindle", p => p.Spindle, s => s.Seat.FitCode, CodesOf<SpindleSeat>(null), "Outside caliper on the spindle where the bearings run, to 0.02 mm, both ends.", family: 0, show: c => SpindleSeat.OfFitCode(c).FitKey);
+    public static readonly JointInput CrankSeat = Projected<Crankset, Spindle>(Slot.Crankset, "spindle", "spindle", p => p.Spindle, s => s.Seat.FitCode, () => CodesOf<SpindleSeat>(null), "Outside caliper on the spindle where the bearings run, to 0.02 mm, both ends.", family: 0, show: c => SpindleSeat.OfFitCode(c).FitKey);
     public static readonly JointInput CrankSpindle = Input<Crankset, Spindle>(Slot.Crankset, "spindle", "spindle", p => p.Spindle, "Outside caliper on the spindle and rule along it; read the crank maker's chart of shells.");
     public static readonly JointInput CrankPedals = Input<Crankset, PedalThread>(Slot.Crankset, "pedalThread", "pedal thread of the crank", p => p.PedalThread, "A one-piece crank has 1/2 in, other cranks 9/16 in; old French ones are stamped D and G and measure 14 mm.");
     public static readonly JointInput PedalsThread = Input<Pedals, PedalThread>(Slot.Pedals, "thread", "pedal thread", p => p.Thread, "Outside caliper on the thread: 12.7 mm is 1/2 in, 14.3 is 9/16 in, 14.0 French.");
 
-    public static JointInput TwoDiameters => Projected<Seatpost, SeatpostDiameter>(Slot.Seatpost, "diameter", "seatpost diameter", p => p.Diameter, d => 2 * d.FitCode, Doubled(CodesOf<SeatpostDiameter>(null)), "Outside caliper on the round part, two directions, to 0.05 mm; trust it over the stamp.");
+    public static JointInput TwoDiameters => Projected<Seatpost, SeatpostDiameter>(Slot.Seatpost, "diameter", "seatpost diameter", p => p.Diameter, d => 2 * d.FitCode, () => Scaled(CodesOf<SeatpostDiameter>(null), 2), "Outside caliper on the round part, two directions, to 0.05 mm; trust it over the stamp.");
 
     public static JointInput Body => Input<Wheel, FreehubBody>(Slot.RearWheel, "body", "freehub body", p => p.Body, "Pull the cassette; count splines and rule the body: HG 31, 34.9 or 36.75 mm, to 0.5 mm.");
 
@@ -95,13 +95,13 @@ internal static partial class JointInputs
     /// <summary>Against a limit a rotor is a plain length: an unknown one may be larger than any that a table lists.</summary>
     public static JointInput Across(Slot slot) => Projected<Rotor, RotorSize>(slot, "size", "rotor size", p => p.Size, RotorSize.Exact, Rotors, "Rule across the rotor through the centre, to 1 mm: 200 and 203 are two sizes.", isLength: true);
 
-    public static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre bead seat", p => p.SizeOrTubular, s => s.FitCode % 1_000, CodesOf<BeadSeat>(null), "Read the ISO number on the sidewall, such as 37-622.", family: 0);
+    public static JointInput SeatOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre bead seat", p => p.SizeOrTubular, s => s.FitCode % 1_000, Seats, "Read the ISO number on the sidewall, such as 37-622.", family: 0);
 
     public static JointInput WidthOf(Slot slot) => Projected<Tyre, TyreSize>(slot, "size", "tyre width", p => p.SizeOrTubular, s => s.WidthMillimetres * Nanometres.PerMillimetre, Widths, "Read the ISO number on the sidewall, such as 37-622.");
 
-    private static ImmutableArray<long> Rotors { get; } = Scaled(CodesOf<RotorSize>(null), Nanometres.PerMillimetre);
+    private static ImmutableArray<long> Rotors() => Scaled(CodesOf<RotorSize>(null), Nanometres.PerMillimetre);
 
-    private static ImmutableArray<long> CodesOf<T>(Func<T, bool>? where)
+    public static ImmutableArray<long> CodesOf<T>(Func<T, bool>? where)
         where T : IInterfaceValue<T>
     {
         ImmutableArray<T> all = T.All;
@@ -117,8 +117,6 @@ internal static partial class JointInputs
         return codes.ToImmutable();
     }
 
-    private static ImmutableArray<long> Doubled(ImmutableArray<long> codes) => Scaled(codes, 2);
-
     private static ImmutableArray<long> Scaled(ImmutableArray<long> codes, long by)
     {
         long[] scaled = new long[codes.Length];
@@ -130,7 +128,7 @@ internal static partial class JointInputs
         return ImmutableArray.Create(scaled);
     }
 
-    private static ImmutableArray<long> EveryWidth()
+    private static ImmutableArray<long> Widths()
     {
         long[] widths = new long[115];
         for (int i = 0; i < widths.Length; i++)
@@ -156,56 +154,13 @@ internal static partial class JointInputs
         return [.. widths];
     }
 
-    private static JointInput Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null, Func<Part, bool>? isStated = null, bool isReadWhenBuilt = false)
+    private static FieldInput<TPart, T> Input<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, string measure, int family = 0, Func<T, bool>? where = null, Func<Part, bool>? isStated = null, bool isReadWhenBuilt = false)
         where TPart : Part
-        where T : IInterfaceValue<T> => new()
-        {
-            Slot = slot,
-            Field = field,
-            Called = called,
-            IsStated = isStated,
-            IsReadWhenBuilt = isReadWhenBuilt,
-            Read = where is null ? part => get((TPart)part).ToCandidates() : part => Narrow(get((TPart)part), where),
-            Domain = CodesOf(where),
-            Family = family,
-            IsLength = T.IsPlainLength,
-            Show = code => T.OfFitCode(code).FitKey,
-            ShowKnown = part => get((TPart)part).InTradeWords(),
-            Evidence = part => get((TPart)part).Evidence,
-            RestsOn = part => get((TPart)part).Row,
-            Measure = measure,
-        };
+        where T : IInterfaceValue<T> => new FieldInput<TPart, T>(slot, field, called, get, measure) { Family = family, Where = where, Stated = isStated, IsReadWhenBuilt = isReadWhenBuilt };
 
-    /// <summary>Of several readings those that can be at this end of the bicycle; all of them where none can.</summary>
-    private static Candidates Narrow<T>(Known<T> known, Func<T, bool> where)
-        where T : IInterfaceValue<T>
-    {
-        if (known.State != KnownState.OneOf)
-        {
-            return known.ToCandidates();
-        }
-
-        ImmutableArray<T> here = [.. known.Values.Where(where)];
-        return here.IsEmpty ? known.ToCandidates() : Known<T>.OneOf(here).ToCandidates();
-    }
-
-    private static JointInput Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, ImmutableArray<long> domain, string measure, int family = Lengths, bool isLength = false, Func<long, string>? show = null, bool showsLength = false)
+    private static FigureInput<TPart, T> Projected<TPart, T>(Slot slot, string field, string called, Func<TPart, Known<T>> get, Func<T, long> from, Func<ImmutableArray<long>> lists, string measure, int family = Lengths, bool isLength = false, Func<long, string>? show = null, bool showsLength = false)
         where TPart : Part
-        where T : IInterfaceValue<T> => new()
-        {
-            Slot = slot,
-            Field = field,
-            Called = called,
-            Read = part => get((TPart)part).ToCandidates(from),
-            Domain = domain,
-            Family = family,
-            IsLength = isLength,
-            Show = show ?? (code => family == 0 ? BeadSeat.OfFitCode(code).FitKey : new Nanometres(code).ToString()),
-            ShowKnown = part => showsLength && get((TPart)part).Values is { IsEmpty: false } values ? string.Join(" or ", values.Select(v => new Nanometres(from(v))).Distinct()) : get((TPart)part).InTradeWords(),
-            Evidence = part => get((TPart)part).Evidence,
-            RestsOn = part => get((TPart)part).Row,
-            Measure = measure,
-        };
+        where T : IInterfaceValue<T> => new FigureInput<TPart, T>(slot, field, called, get, from, measure) { Family = family, IsLength = isLength, Lists = lists, Shows = show, TellsLength = showsLength };
 
     public static JointInput AxleOf(Slot slot) => Input<ThruAxle, AxleThread>(slot, "thread", "axle thread", p => p.Thread, "Read the axle's head; a thread gauge tells 1.0, 1.5 and 1.75 mm a turn (a caliper reads 11.85 to 11.95 on M12).");
 
@@ -222,14 +177,12 @@ internal static partial class JointInputs
     public static JointInput MountedRim(Slot slot) => WhenBuilt<Tyre>(slot, "mountedRim", "rim on which the tyre was measured", p => p.MountedRimOrNothing, "Inner width of the rim on which the mounted width was measured.");
 
     /// <summary>What is read on the finished bicycle.</summary>
-    private static JointInput WhenBuilt<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
+    private static FieldInput<TPart, Dimension> WhenBuilt<TPart>(Slot slot, string field, string called, Func<TPart, Known<Dimension>> get, string measure)
         where TPart : Part => Input(slot, field, called, get, measure, Lengths, isStated: part => get((TPart)part).State != KnownState.None, isReadWhenBuilt: true);
 
     private const string RoomMeasure = "The maker's largest tyre as an ISO size; or the narrowest gap at that wheel size, less 12 mm (8 mm on a racing bicycle) and 3 mm for the tyre's own tolerance.";
 
-    private static ImmutableArray<long> Widths { get; } = EveryWidth();
-
-    private static ImmutableArray<long> Seats { get; } = CodesOf<BeadSeat>(null);
+    private static ImmutableArray<long> Seats() => CodesOf<BeadSeat>(null);
 
     private static long Width(TyreSize size) => size.WidthMillimetres * Nanometres.PerMillimetre;
 }

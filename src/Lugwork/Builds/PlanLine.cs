@@ -1,108 +1,68 @@
+using System.Collections.Immutable;
+
 namespace Lugwork;
 
-/// <summary>One joint of the plan: how its inputs become a cell, and the verdicts of the cells that were asked for.</summary>
-internal sealed class PlanLine
+/// <summary>One joint of the plan: how the parts become its verdict, and the verdicts that were asked for often.</summary>
+internal struct PlanLine(Joint joint)
 {
     /// <summary>A slot of the joint is empty, nobody has looked at what it is judged by, or another row speaks in its place.</summary>
-    public const int Empty = -1;
+    public const sbyte Empty = -1;
 
-    /// <summary>Something is unknown, one of several, measured, or in no list: the joint is judged from the parts.</summary>
-    private const int Open = -2;
+    /// <summary>Something is unknown, one of several or measured: the joint is judged from the parts.</summary>
+    public const sbyte Open = -2;
 
-    /// <summary>The cells below it belong to no joint: a number there is a verdict itself.</summary>
-    public const int Verdicts = (int)Verdict.Unsafe + 1;
+    /// <summary>A table of verdicts is made for a joint that was asked as often as this: a program that judges one build makes none.</summary>
+    private const int Often = 16;
 
-    private const int MostCells = 40_000;
+    private int _asked;
+    private VerdictTable? _table;
 
-    private readonly int _first;
-    private readonly long[][]? _sides;
+    public readonly Joint Joint { get; } = joint;
 
-    public PlanLine(Joint joint, int first, int start)
+    /// <summary>The verdict of the parts, or that the joint is open or empty. Where all is known the relation is asked here, when the last part of the joint is put in.</summary>
+    public sbyte Pack(IParts parts)
     {
-        Joint = joint;
-        Start = start;
-        _first = first;
-        int size = 1;
-        foreach (JointInput input in joint.Inputs)
+        Span<long> codes = stackalloc long[Joint.MostInputs];
+        ImmutableArray<JointInput> inputs = Joint.Inputs;
+        foreach (JointInput input in inputs)
         {
-            size = input.IsLength || size > MostCells ? MostCells + 1 : size * (input.Domain.Length + 1);
+            if (parts.At(input.Slot) is null)
+            {
+                return Empty;
+            }
         }
 
-        if (size > MostCells)
+        if (!Joint.IsSeen(parts) || Joint.GivesWayIn(parts))
         {
-            return;
+            return Empty;
         }
 
-        Size = size;
-        _sides = new long[joint.Inputs.Length][];
-        for (int i = 0; i < _sides.Length; i++)
+        for (int i = 0; i < inputs.Length; i++)
         {
-            _sides[i] = [0, .. joint.Inputs[i].Domain];
-            Array.Sort(_sides[i]);
+            if (inputs[i].Read(parts.At(inputs[i].Slot)!) is not { IsSettled: true } known)
+            {
+                return Open;
+            }
+
+            codes[i] = known.Low;
         }
+
+        return (sbyte)Settle(codes[..inputs.Length]);
     }
 
-    public Joint Joint { get; }
-
-    /// <summary>Its first cell.</summary>
-    public int Start { get; }
-
-    /// <summary>How many cells it has: one for each combination of listed values; none where lengths take part.</summary>
-    public int Size { get; }
-
-    public bool Touches(int slot)
+    private Verdict Settle(ReadOnlySpan<long> codes)
     {
-        foreach (JointInput input in Joint.Inputs)
+        if (_table is null)
         {
-            if (input.Slot.Number == slot)
+            // Two threads at once may count one less or make the same table twice; what they answer is the same.
+            if (++_asked < Often)
             {
-                return true;
+                return Joint.Relation.Settle(codes);
             }
+
+            _table = new VerdictTable(Joint);
         }
 
-        foreach ((Slot Slot, Func<Part, bool> Speaks) other in Joint.GivesWay)
-        {
-            if (other.Slot.Number == slot)
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return _table.Settle(codes);
     }
-
-    /// <summary>
-    /// Writes the codes of the part in a slot and gives the joint's cell. Where lengths take part and all is known the relation is asked
-    /// here, when the last part of the joint is put in, and the cell is that of its verdict.
-    /// </summary>
-    public int Pack(IParts parts, Slot slot, Span<long> codes)
-    {
-        int cell = 0;
-        bool open = false;
-        bool empty = false;
-        for (int i = 0; i < Joint.Inputs.Length; i++)
-        {
-            JointInput input = Joint.Inputs[i];
-            Part? part = parts.At(input.Slot);
-            empty |= part is null;
-            ref long code = ref codes[_first + i];
-            if (input.Slot == slot && part is not null)
-            {
-                code = input.Read(part) is { IsSettled: true } known ? known.Low : Open;
-            }
-
-            open |= code == Open;
-            if (_sides is not null && !open)
-            {
-                int side = Array.BinarySearch(_sides[i], code);
-                open |= side < 0;
-                cell = (cell * _sides[i].Length) + side;
-            }
-        }
-
-        return empty || !Joint.IsSeen(parts) || Joint.GivesWayIn(parts) ? Empty : open ? Open : _sides is null ? (int)Settle(codes) : Start + cell;
-    }
-
-    /// <summary>Asks the relation, where all is known.</summary>
-    public Verdict Settle(ReadOnlySpan<long> codes) => Joint.Relation.Settle(codes.Slice(_first, Joint.Inputs.Length));
 }

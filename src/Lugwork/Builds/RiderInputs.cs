@@ -57,21 +57,13 @@ internal static partial class JointInputs
 
     public static JointInput UseOfWheel(Slot slot) => Input<Wheel, UseCategory>(slot, "use", "what the wheel is made for", p => p.Use, UseMeasure);
 
-    private static JointInput Massed<TPart>(Slot slot, string field, string called, Func<TPart, Known<Load>> get, string measure)
-        where TPart : Part => new()
+    private static OwnInput<TPart, Load> Massed<TPart>(Slot slot, string field, string called, Func<TPart, Known<Load>> get, string measure)
+        where TPart : Part => new OwnInput<TPart, Load>(slot, field, called, get, measure)
         {
-            Slot = slot,
-            Field = field,
-            Called = called,
-            Read = part => get((TPart)part).ToCandidates(),
-            Domain = [],
+            Lists = () => [],
             Family = Masses,
             IsLength = true,
             IsMass = true,
-            Show = Load.Written,
-            ShowKnown = part => get((TPart)part).InTradeWords(),
-            Evidence = part => get((TPart)part).Evidence,
-            RestsOn = part => get((TPart)part).Row,
-            Measure = measure,
+            Shows = Load.Written,
         };
 }

@@ -24,25 +24,18 @@ internal static partial class JointInputs
     public static readonly JointInput MostForkTravel = Input<Frame, Dimension>(Slot.Frame, "mostForkTravel", "most fork travel that the frame allows", p => p.MostForkTravel, "Ask the frame maker for the most travel; \"none\" if the maker prints none. Do not guess.", Lengths);
     public static readonly JointInput AxleToCrown = Input<Fork, Dimension>(Slot.Fork, "axleToCrown", "fork length, axle to crown", p => p.AxleToCrown, "Rule from the middle of the axle to the seat of the crown race, along the steering axis, without load, to 1 mm.", Lengths);
     public static readonly JointInput ForkTravel = Input<Fork, Dimension>(Slot.Fork, "travel", "fork travel", p => p.Travel, "Rule on the stanchion, full length to fully in, air or spring out, to 1 mm.", Lengths);
-    public static readonly JointInput Telescopes = new()
+    public static readonly JointInput Telescopes = new OwnInput<Fork, Dimension>(Slot.Fork, "travel", "fork with or without travel", p => p.Travel, "Look: a fork with stanchions has travel.")
     {
-        Slot = Slot.Fork,
-        Field = "travel",
-        Called = "fork with or without travel",
-        Read = part => ((Fork)part).Travel.State switch
+        Reads = p => p.Travel.State switch
         {
             KnownState.None => new(KnownState.Value, TyreRoom.Rigid, TyreRoom.Rigid, null),
             KnownState.Value or KnownState.Measured or KnownState.OneOf => new(KnownState.Value, TyreRoom.Telescopic, TyreRoom.Telescopic, null),
-            _ => ((Fork)part).Travel.ToCandidates(),
+            _ => p.Travel.ToCandidates(),
         },
-        Domain = [TyreRoom.Telescopic, TyreRoom.Rigid],
-        Family = 0,
+        Lists = () => [TyreRoom.Telescopic, TyreRoom.Rigid],
         IsLength = false,
-        Show = code => code == TyreRoom.Rigid ? "rigid" : "with travel",
-        ShowKnown = part => ((Fork)part).Travel.State == KnownState.None ? "rigid" : ((Fork)part).Travel.InTradeWords(),
-        Evidence = part => ((Fork)part).Travel.Evidence,
-        RestsOn = part => ((Fork)part).Travel.Row,
-        Measure = "Look: a fork with stanchions has travel.",
+        Shows = code => code == TyreRoom.Rigid ? "rigid" : "with travel",
+        Tells = known => known.State == KnownState.None ? "rigid" : known.InTradeWords(),
     };
     public static readonly JointInput CrownsAllowed = Input<Frame, CrownType>(Slot.Frame, "forkCrowns", "crowns that the frame allows", p => p.ForkCrowns, "Ask the frame maker: two crowns only where the maker says so in print.");
     public static readonly JointInput CrownsOfFork = Input<Fork, CrownType>(Slot.Fork, "crowns", "crowns of the fork", p => p.CrownsOrRigid, "Look: one crown below the head tube, or a second one above it.");

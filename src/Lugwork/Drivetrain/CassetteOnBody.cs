@@ -66,28 +66,35 @@ internal static class CassetteOnBody
         void Say(CassettePattern cassette, FreehubBody body, Verdict verdict, Reason reason, params ImmutableArray<Source> sources) =>
             cells[cassette.FitCode, body.FitCode] = new(verdict, reason with { Sources = sources });
 
+        void SayEach(ImmutableArray<CassettePattern> cassettes, FreehubBody body, Verdict verdict, Reason reason, params ImmutableArray<Source> sources)
+        {
+            Outcome said = new(verdict, reason with { Sources = sources });
+            foreach (CassettePattern cassette in cassettes)
+            {
+                cells[cassette.FitCode, body.FitCode] = said;
+            }
+        }
+
         void Spacer(CassettePattern cassette, FreehubBody body, decimal millimetres, params ImmutableArray<Source> sources) =>
             cells[cassette.FitCode, body.FitCode] = new(Verdict.NeedsPart, WithSpacer, Behind(cassette, body, millimetres, sources));
 
         // What no row below says: other splines, or another thing altogether.
+        Outcome other = new(Verdict.DoesNotFit, OtherSplines with { Sources = [Sources.Derived, Sources.FreehubPage] });
         foreach (CassettePattern cassette in CassettePattern.All)
         {
             foreach (FreehubBody body in FreehubBody.All)
             {
-                Say(cassette, body, Verdict.DoesNotFit, OtherSplines, Sources.Derived, Sources.FreehubPage);
+                cells[cassette.FitCode, body.FitCode] = other;
             }
-
-            Say(cassette, FreehubBody.FreewheelThread, Verdict.DoesNotFit, NoBody, Sources.Freewheels);
         }
 
-        CassettePattern[] hg = [CassettePattern.Hg7, CassettePattern.Hg8, CassettePattern.Hg9, CassettePattern.Hg10, CassettePattern.Hg10OldRoad, CassettePattern.Hg11Wide, CassettePattern.Hg11Road, CassettePattern.Hg12Road, CassettePattern.Hg12Fit];
-        foreach (CassettePattern cassette in hg)
-        {
-            Say(cassette, FreehubBody.HgShort, Verdict.DoesNotFit, TooShort, Sources.FreehubTypes, Sources.Derived);
-            Say(cassette, FreehubBody.Symmetric, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
-            Say(cassette, FreehubBody.SingleSpeed, Verdict.DoesNotFit, TooShort, Sources.Memory);
-            Say(cassette, FreehubBody.HgTall, Verdict.NeedsMeasuring, TallSplines, Sources.TallSplines);
-        }
+        SayEach(CassettePattern.All, FreehubBody.FreewheelThread, Verdict.DoesNotFit, NoBody, Sources.Freewheels);
+
+        ImmutableArray<CassettePattern> hg = [CassettePattern.Hg7, CassettePattern.Hg8, CassettePattern.Hg9, CassettePattern.Hg10, CassettePattern.Hg10OldRoad, CassettePattern.Hg11Wide, CassettePattern.Hg11Road, CassettePattern.Hg12Road, CassettePattern.Hg12Fit];
+        SayEach(hg, FreehubBody.HgShort, Verdict.DoesNotFit, TooShort, Sources.FreehubTypes, Sources.Derived);
+        SayEach(hg, FreehubBody.Symmetric, Verdict.NeedsMeasuring, AskMaker, Sources.Memory);
+        SayEach(hg, FreehubBody.SingleSpeed, Verdict.DoesNotFit, TooShort, Sources.Memory);
+        SayEach(hg, FreehubBody.HgTall, Verdict.NeedsMeasuring, TallSplines, Sources.TallSplines);
 
         Say(CassettePattern.Hg7, FreehubBody.HgShort, Verdict.Fits, Goes, Sources.FreehubTypes);
         Spacer(CassettePattern.Hg7, FreehubBody.HgMedium, 4.5m, Sources.CassetteFaq);

@@ -3,56 +3,6 @@ using System.Runtime.InteropServices;
 
 namespace Lugwork;
 
-/// <summary>One input of a joint: an interface of the part in a slot.</summary>
-internal sealed record JointInput
-{
-    public required Slot Slot { get; init; }
-
-    /// <summary>What it is called on that part: "seat tube bore".</summary>
-    public required string Called { get; init; }
-
-    /// <summary>Field of the part, for a front end: "seatTube".</summary>
-    public required string Field { get; init; }
-
-    public required Func<Part, Candidates> Read { get; init; }
-
-    /// <summary>Whether something is stated, where not stated is read as an answer of its own; null where reading tells it.</summary>
-    public Func<Part, bool>? IsStated { get; init; }
-
-    /// <summary>Every code of a closed set, or the nominal sizes; empty for a plain length.</summary>
-    public required ImmutableArray<long> Domain { get; init; }
-
-    /// <summary>Lengths and open sizes compare with each other across inputs of one family; 0 for a closed set of its own.</summary>
-    public required int Family { get; init; }
-
-    /// <summary>A plain quantity, a length, a mass or an angle: it has no list and changes a verdict only where it meets another figure.</summary>
-    public required bool IsLength { get; init; }
-
-    /// <summary>The plain quantity is a mass: its codes are grams.</summary>
-    public bool IsMass { get; init; }
-
-    /// <summary>The plain quantity is an angle: its codes are microdegrees.</summary>
-    public bool IsAngle { get; init; }
-
-    /// <summary>It is read on the finished bicycle, and none where nobody did: no part is chosen by it.</summary>
-    public bool IsReadWhenBuilt { get; init; }
-
-    public required Func<long, string> Show { get; init; }
-
-    public required Func<Part, string> ShowKnown { get; init; }
-
-    public required Func<Part, Evidence?> Evidence { get; init; }
-
-    /// <summary>What the row of the part's one known value rests on; null where there is no such row.</summary>
-    public required Func<Part, Source?> RestsOn { get; init; }
-
-    /// <summary>Where, with what and how exactly to measure or ask.</summary>
-    public required string Measure { get; init; }
-
-    /// <summary>The same input, read another way: all else, a mark added later too, stays as it is.</summary>
-    public JointInput ReadAs(Func<Part, Candidates> read, Func<Part, bool> isStated) => this with { Read = read, IsStated = isStated };
-}
-
 /// <summary>Two or more interfaces that must mate and the relation between them, or one part against a limit of its own. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
 public sealed class Joint
 {
@@ -62,10 +12,21 @@ public sealed class Joint
     // Made when first asked for: most processes judge, and never ask.
     private Slot[]? _slots;
 
+    // One of the two is given. What is made first is kept, so that two threads at once get the same one.
+    private readonly Func<Relation>? _making;
+    private Relation? _relation;
+
     /// <summary>The largest field that is gone through whole when it is told.</summary>
     internal const int MostTold = 20_000;
 
     internal Joint(string id, string name, Relation relation, params ImmutableArray<JointInput> inputs)
+        : this(id, name, inputs) => _relation = relation;
+
+    /// <summary>A joint that is judged only where someone has looked: its relation is made when it is first judged or told.</summary>
+    internal Joint(string id, string name, Func<Relation> relation, params ImmutableArray<JointInput> inputs)
+        : this(id, name, inputs) => _making = relation;
+
+    private Joint(string id, string name, ImmutableArray<JointInput> inputs)
     {
         if (inputs.Length is < 1 or > MostInputs)
         {
@@ -74,7 +35,6 @@ public sealed class Joint
 
         Id = id;
         Name = name;
-        Relation = relation;
         Inputs = inputs;
     }
 
@@ -123,7 +83,7 @@ public sealed class Joint
     /// <summary>Kind of relation in words.</summary>
     public string RelationKind => Relation.Kind;
 
-    internal Relation Relation { get; }
+    internal Relation Relation => _relation ?? Interlocked.CompareExchange(ref _relation, _making!(), null) ?? _relation!;
 
     internal ImmutableArray<JointInput> Inputs { get; }
 
@@ -194,8 +154,7 @@ public sealed class Joint
     }
 
     /// <summary>The part says something of what one input reads.</summary>
-    internal bool IsStated(int input, Part part) =>
-        Inputs[input].IsStated is { } tells ? tells(part) : Inputs[input].Read(part).State != KnownState.Unknown;
+    internal bool IsStated(int input, Part part) => Inputs[input].IsStated(part);
 
     /// <summary>Judges the parts as they are, unknowns included; nothing is allocated. Not judged where a slot is empty.</summary>
     internal Verdict Judge(IParts parts)

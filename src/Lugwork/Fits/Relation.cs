@@ -199,12 +199,15 @@ internal sealed class Matrix(int row, int column, Func<long, long, Outcome> cell
 /// <summary>The cells of a matrix by two small codes, while it is written down; a pair that was never said is an error.</summary>
 internal sealed class Cells(int rows, int columns)
 {
-    private readonly Outcome[] _outcomes = new Outcome[(rows + 1) * (columns + 1)];
+    // What was said, each once where it was said of several pairs in turn, and its number at each pair; 0 where nothing was.
+    private readonly short[] _said = new short[(rows + 1) * (columns + 1)];
+    private Outcome[] _outcomes = new Outcome[64];
+    private short _count;
 
     public Outcome this[long row, long column]
     {
-        get => _outcomes[At(row, column)] is { Verdict: not Verdict.NotJudged } said ? said : throw new ArgumentOutOfRangeException(nameof(column), column, "no cell was said for this pair");
-        set => _outcomes[At(row, column)] = value;
+        get => Find(row, column) is { Verdict: not Verdict.NotJudged } said ? said : throw new ArgumentOutOfRangeException(nameof(column), column, "no cell was said for this pair");
+        set => _said[At(row, column)] = NumberOf(value);
     }
 
     /// <summary>Every bridge that a cell offers.</summary>
@@ -213,9 +216,9 @@ internal sealed class Cells(int rows, int columns)
         get
         {
             ImmutableArray<Bridge>.Builder bridges = ImmutableArray.CreateBuilder<Bridge>();
-            foreach (Outcome outcome in _outcomes)
+            foreach (short said in _said)
             {
-                if (outcome.Bridge is { } bridge)
+                if (_outcomes[said].Bridge is { } bridge)
                 {
                     bridges.Add(bridge);
                 }
@@ -223,6 +226,26 @@ internal sealed class Cells(int rows, int columns)
 
             return bridges.ToImmutable();
         }
+    }
+
+    /// <summary>What was said of a pair; the default where nothing was.</summary>
+    public Outcome Find(long row, long column) => _outcomes[_said[At(row, column)]];
+
+    private short NumberOf(in Outcome outcome)
+    {
+        ref Outcome last = ref _outcomes[_count];
+        if (last.Verdict == outcome.Verdict && ReferenceEquals(last.Reason, outcome.Reason) && ReferenceEquals(last.Bridge, outcome.Bridge) && ReferenceEquals(last.Second, outcome.Second))
+        {
+            return _count;
+        }
+
+        if (++_count == _outcomes.Length)
+        {
+            Array.Resize(ref _outcomes, 2 * _outcomes.Length);
+        }
+
+        _outcomes[_count] = outcome;
+        return _count;
     }
 
     private int At(long row, long column) =>

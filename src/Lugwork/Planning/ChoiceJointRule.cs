@@ -66,7 +66,7 @@ internal sealed class ChoiceJointRule : ChoiceRule
                 key[used++] = code;
             }
 
-            if (Joint.Counts(inputs[i]) && (input.IsStated is { } tells ? tells(part) : candidates.State != KnownState.Unknown))
+            if (Joint.Counts(inputs[i]) && input.IsStated(part))
             {
                 stated |= 1 << inputs[i];
             }

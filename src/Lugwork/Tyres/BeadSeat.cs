@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.ComponentModel;
+using System.Globalization;
 using System.Text.Json.Serialization;
 using UnitsNet;
 
@@ -12,7 +13,12 @@ namespace Lugwork.Tyres;
 public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
 {
     private BeadSeat(int millimetres, string inchClass, Source source)
-        : base(millimetres, Key(millimetres), Key(millimetres) + " mm", source)
+        : this(millimetres, Key(millimetres), inchClass, source)
+    {
+    }
+
+    private BeadSeat(int millimetres, string key, string inchClass, Source source)
+        : base(millimetres, key, key + " mm", source)
     {
         InchClass = inchClass;
     }
@@ -169,7 +175,11 @@ public sealed class BeadSeat : Standard<BeadSeat>, IInterfaceValue<BeadSeat>
     internal static ImmutableArray<BeadSeat> SeatsOf700 => [ByCode(622), ByCode(647), ByCode(Label700)];
 
     /// <summary>The diameter as it is written: with ISO in front where the number alone is a label.</summary>
-    internal static string Key(int millimetres) => FormattableString.Invariant($"{(millimetres == Label700 ? IsoMark.Written : "")}{millimetres}");
+    internal static string Key(int millimetres)
+    {
+        string number = millimetres.ToString(CultureInfo.InvariantCulture);
+        return millimetres == Label700 ? IsoMark.Written + number : number;
+    }
 
     private static TextReading<BeadSeat> OfLabel(ReadOnlySpan<char> text)
     {

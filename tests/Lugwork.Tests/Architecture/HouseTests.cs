@@ -67,7 +67,7 @@ public sealed class HouseTests
     [Fact]
     public void Every_source_is_registered_once()
     {
-        Source[] named = [.. typeof(Sources).GetProperties(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static).Where(p => p.PropertyType == typeof(Source)).Select(p => (Source)p.GetValue(null)!)];
+        Source[] named = [.. typeof(Sources).GetFields(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static).Where(f => f.FieldType == typeof(Source)).Select(f => (Source)f.GetValue(null)!)];
         Assert.Equal(named.Length, Sources.All.Length);
         Assert.Equal(named.Length, Sources.All.Select(s => s.Id).Distinct().Count());
         Assert.All(Sources.All, s => Assert.True(s.Publisher.Length > 0 || s.Kind is SourceKind.Memory or SourceKind.CommonPractice or SourceKind.Derived));
