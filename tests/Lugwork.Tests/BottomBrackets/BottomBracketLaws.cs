@@ -174,21 +174,7 @@ public sealed class BottomBracketLaws
 
     private static readonly Joint WidthJoint = new("shell-width", "Shell width", BottomBracketRelations.Width, Length(), Length(), Length()) { Sources = [Sources.Derived] };
 
-    private static JointInput Length() => new()
-    {
-        Slot = Slot.Frame,
-        Called = "length",
-        Field = "length",
-        Read = _ => default,
-        Domain = [],
-        Family = 2,
-        IsLength = true,
-        Show = c => c.ToString(System.Globalization.CultureInfo.InvariantCulture),
-        ShowKnown = _ => "",
-        Evidence = _ => null,
-        RestsOn = _ => null,
-        Measure = "caliper",
-    };
+    private static FieldInput<Frame, Dimension> Length() => new(Slot.Frame, "length", "length", _ => default, "caliper") { Family = 2 };
 
     private static long[] Codes<T>(ImmutableArray<T> all)
         where T : IInterfaceValue<T> => [.. all.Select(v => v.FitCode)];

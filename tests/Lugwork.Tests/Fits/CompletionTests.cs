@@ -7,11 +7,7 @@ public sealed class CompletionTests
 {
     private const int Lengths = 1;
 
-    private static JointInput Input() => new()
-    {
-        Slot = Slot.Frame, Called = "length", Field = "length", Read = _ => default, Domain = [], Family = Lengths, IsLength = true,
-        Show = c => c.ToString(System.Globalization.CultureInfo.InvariantCulture), ShowKnown = _ => "", Evidence = _ => null, RestsOn = _ => null, Measure = "",
-    };
+    private static FieldInput<Frame, Dimension> Input() => new(Slot.Frame, "length", "length", _ => default, "caliper") { Family = Lengths };
 
     private static Candidates Value(long code) => new(KnownState.Value, code, code, null);
 
