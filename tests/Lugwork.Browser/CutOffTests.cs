@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Net;
 using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
@@ -11,7 +10,6 @@ namespace Lugwork.Browser;
 public sealed class CutOffTests(Shop shop)
 {
     private const int Asked = 16;
-    private const int EnoughBroken = 24;
 
     /// <summary>Nobody reads for longer than an answer may take, so that those which do not fit in between are cut off. What of them comes must not end like a whole answer.</summary>
     [Fact]
@@ -36,42 +34,6 @@ public sealed class CutOffTests(Shop shop)
         (byte[] quick, _) = await Ask(hasty.Address, path, mayWait: TimeSpan.Zero);
         Assert.Equal(Asked, Ended(quick, out isCut).Count);
         Assert.False(isCut);
-    }
-
-    /// <summary>
-    /// Everybody reads as fast as can be, and more and more ask at once, until the time of some is over between two pieces that they
-    /// write: there the writer of JSON gives up without a word, and what was written would end like a whole answer.
-    /// </summary>
-    [Fact]
-    public async Task What_is_cut_off_while_it_is_written_is_broken_off_too()
-    {
-        await using ShopProcess hasty = await ShopProcess.Start($"Data Source={shop.File}", ("Shop__AnswerWithin", "00:00:01"), ("Shop__AtOnce", "600"), ("Shop__RequestsPerMinute", "1000000"));
-        string path = $"/api/parts/rearTyre?frame={Shop.Frames}&list=Fits&size=10000";
-        await Warm(hasty.Client, path);
-        int broken = 0;
-        for (int asking = 4; asking <= 600 && broken < EnoughBroken; asking += (asking + 1) / 2)
-        {
-            broken += (await Task.WhenAll(Enumerable.Range(0, asking).Select(_ => IsBroken(hasty.Client, path)))).Count(b => b);
-        }
-
-        Assert.True(broken > 0, "all answers were sent in time: nothing was cut off");
-    }
-
-    /// <summary>Whether an answer was broken off. One that was not is whole, or says that the shop is busy.</summary>
-    private static async Task<bool> IsBroken(HttpClient client, string path)
-    {
-        try
-        {
-            using HttpResponseMessage answer = await client.GetAsync(path);
-            string text = await answer.Content.ReadAsStringAsync();
-            using JsonDocument whole = JsonDocument.Parse(text);
-            Assert.Equal(answer.StatusCode == HttpStatusCode.OK ? 10_000 : 0, whole.RootElement.TryGetProperty("rows", out JsonElement rows) ? rows.GetArrayLength() : 0);
-            return false;
-        }
-        catch (Exception e) when (e is HttpRequestException or IOException)
-        {
-            return true;
-        }
     }
 
     /// <summary>A cold shop may be too slow for its own time: then it says that it is busy, or breaks off what it began.</summary>
