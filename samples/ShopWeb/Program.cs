@@ -18,7 +18,7 @@ Guards.Limit(builder, options);
 builder.Services.Configure<ShopOptions>(section);
 builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);
 builder.Services.AddDbContext<ShopContext>(o => ShopDatabase.Use(o, connection));
-builder.Services.AddSingleton<SpecShelf>().AddSingleton<SpecCounts>().AddSingleton<StockHealth>().AddScoped<StockReader>().AddHostedService<Deliveries>();
+builder.Services.AddSingleton<SpecShelf>().AddSingleton<SpecCounts>().AddSingleton<StockHealth>().AddScoped<StockReader>().AddHostedService<Deliveries>().AddHostedService<FirstAnswer>();
 builder.Services.AddProblemDetails().AddExceptionHandler<ShopErrors>();
 builder.Services.AddHealthChecks().AddCheck<StockHealth>("stock");
 builder.Services.AddOpenApi(o => o.AddSchemaTransformer<InterfaceSchemas>());

@@ -55,7 +55,7 @@ internal static class ShopApi
         return TypedResults.Ok(new SheetAnswer(PartText.Write(Slot.Frame, sheet.Frame), Told(sheet.Values), Assumed(sheet), Told(sheet.Conflicts), Told(sheet.Doubts), sheet.Leftovers));
     }
 
-    private static async Task<Ok<List<NeedAnswer>>> Needs(
+    public static async Task<Ok<List<NeedAnswer>>> Needs(
         [Description(FrameSays)] string frame, [Description(PartSays)] string[]? part, StockReader stock, CancellationToken cancellation)
     {
         (Cart cart, ImmutableDictionary<Slot, SlotCounts> counts) = await stock.Read(new(frame, part), count: true, cancellation);
@@ -64,7 +64,7 @@ internal static class ShopApi
             .Select(n => new NeedAnswer(n.Slot.Key, n.IsFilled, n.Rows, counts.TryGetValue(n.Slot, out SlotCounts? c) ? Counted(c) : null)).ToList());
     }
 
-    private static async Task<Ok<PartsAnswer>> Parts(
+    public static async Task<Ok<PartsAnswer>> Parts(
         [Description("Key of the slot: seatpost")] string slot, [Description(FrameSays)] string frame, [Description(PartSays)] string[]? part,
         [Description("Fits (if left out), NeedsPart, NeedsMeasuring or NotJudged")] string? list, [Description("Page, from 1")] int? page, [Description("Rows of a page, 1 to 10,000; 50 if left out")] int? size,
         StockReader stock, CancellationToken cancellation)
@@ -84,7 +84,7 @@ internal static class ShopApi
             [.. reasons.OrderBy(r => r.Value).Select(r => new ReasonAnswer(r.Key.Lines, [.. r.Key.Cautions.Select(c => c.Text)]))]));
     }
 
-    private static async Task<ContentHttpResult> Report(
+    public static async Task<ContentHttpResult> Report(
         [Description(FrameSays)] string frame, [Description(PartSays)] string[]? part, StockReader stock, CancellationToken cancellation)
     {
         (Cart cart, _) = await stock.Read(new(frame, part), count: false, cancellation);

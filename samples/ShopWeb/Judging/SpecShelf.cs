@@ -16,6 +16,9 @@ internal sealed class SpecShelf(ILogger<SpecShelf> log) : IDisposable
     private readonly ConcurrentDictionary<long, bool> _held = [];
     private readonly SemaphoreSlim _fetching = new(1, 1);
 
+    /// <summary>How many specs it holds that can be read.</summary>
+    public int Count => _held.Count(h => h.Value);
+
     /// <summary>A view that holds the specs of a tally at least.</summary>
     public async Task<CatalogueView> Holding(ShopContext shop, SpecTally tally, CancellationToken cancellation)
     {

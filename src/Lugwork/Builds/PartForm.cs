@@ -51,6 +51,12 @@ internal sealed class PartField<TPart> : IPartField
     /// <summary>Written where it is wanted: a catalogue reads every field of a million parts.</summary>
     public delegate void ReadsCodes(TPart part, ref Candidates into);
 
+    /// <summary>Writes what the field is of each of several parts as one number each; null for a field that says several others.</summary>
+    public PacksCodes? Packs { get; init; }
+
+    /// <summary>One number a part, so far apart as a part has fields.</summary>
+    public delegate void PacksCodes(ReadOnlySpan<TPart> parts, Span<long> into, int apart, OtherCodes others);
+
     public delegate bool TryRead(TPart part, string text, out TPart read, out int position, out string reason);
 
     public static PartField<TPart> Of<T>(
@@ -66,6 +72,7 @@ internal sealed class PartField<TPart> : IPartField
             Mark = (part, evidence) => with(part, get(part).With(evidence)),
             Evidence = part => get(part).Evidence,
             Codes = (TPart part, ref Candidates into) => get(part).ToCandidates(ref into),
+            Packs = (parts, into, apart, others) => Pack(get, parts, into, apart, others),
             Take = (part, codes) => with(part, Known<T>.OfCandidates(codes)),
             TypeOf = () => FieldType.Of(where),
             Write = part => sets is null ? get(part).ToString() : "unknown",
@@ -91,11 +98,23 @@ internal sealed class PartField<TPart> : IPartField
             Mark = field.Mark,
             Evidence = field.Evidence,
             Codes = field.Codes,
+            Packs = field.Packs,
             Take = field.Take,
             Write = field.Write,
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>
                 plain(part, string.Join('|', text.Split('|').Select(piece => IsUnknown(piece) ? PartCondition.NotKnown.FitKey : piece)), out read, out position, out reason),
         };
+    }
+
+    internal static void Pack<T>(Func<TPart, Known<T>> get, ReadOnlySpan<TPart> parts, Span<long> into, int apart, OtherCodes others)
+        where T : IInterfaceValue<T>
+    {
+        int at = 0;
+        foreach (TPart part in parts)
+        {
+            into[at] = get(part).Packed(others);
+            at += apart;
+        }
     }
 
     private static bool IsUnknown(string text) => text.Trim() is "?" || text.Trim().Equals("unknown", StringComparison.OrdinalIgnoreCase);
@@ -262,6 +281,8 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             own[i].Codes!(typed, ref into[i]);
         }
     }
+
+    public PartBatch Batch() => new PartBatch<TPart>(Own);
 
     public Part OfCodes(ReadOnlySpan<Candidates> codes)
     {
@@ -481,6 +502,9 @@ internal interface IPartForm
 
     /// <summary>What each of these fields can be, in codes.</summary>
     void ReadCodes(Part part, Span<Candidates> into);
+
+    /// <summary>Parts of this kind that are read together.</summary>
+    PartBatch Batch();
 
     /// <summary>The part of which these codes are; without a name, its evidence as stated.</summary>
     /// <exception cref="ArgumentException">A code stands for nothing.</exception>

@@ -19,6 +19,7 @@ internal static partial class PartForms
             Mark = (part, evidence) => with(part, get(part).With(evidence)),
             Evidence = part => get(part).Evidence,
             Codes = (TPart part, ref Candidates into) => get(part).ToCandidates(ref into),
+            Packs = (parts, into, apart, others) => PartField<TPart>.Pack(get, parts, into, apart, others),
             Take = (part, codes) => with(part, Known<Dimension>.OfCandidates(codes)),
             Write = part => Counted(get(part)),
             Read = (TPart part, string text, out TPart read, out int position, out string reason) =>

@@ -71,12 +71,15 @@ internal static class TakenWith
     {
         foreach (ReadTogether row in Rows)
         {
-            if (row.Slot == slot && row.Get(part).State is var state && state != KnownState.Unknown && !state.IsOutside())
+            if (row.Slot == slot && row.IsOn(part))
             {
                 yield return row.Field;
             }
         }
     }
+
+    /// <summary>The same of many parts of a slot: the fields that may hold such a reading, and whether the one of a part does.</summary>
+    public static IEnumerable<(string Field, Func<Part, bool> IsOn)> ReadingsOf(Slot slot) => Rows.Where(r => r.Slot == slot).Select(r => (r.Field, (Func<Part, bool>)r.IsOn));
 
     /// <summary>What a part is by itself: the same one where it states no reading.</summary>
     public static Part Alone(Part part, Slot slot)
@@ -93,5 +96,8 @@ internal static class TakenWith
     public static Part Unset(Part part, Slot slot, string field) =>
         PartForms.Of(slot).TrySet(part, field, "unknown", Evidence.AsValue, out Part changed, out _) ? changed : part;
 
-    private sealed record ReadTogether(Slot Slot, string Field, Func<Part, Known<Dimension>> Get, ImmutableArray<Slot> With);
+    private sealed record ReadTogether(Slot Slot, string Field, Func<Part, Known<Dimension>> Get, ImmutableArray<Slot> With)
+    {
+        public bool IsOn(Part part) => Get(part).State is var state && state != KnownState.Unknown && !state.IsOutside();
+    }
 }

@@ -23,10 +23,6 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
         {
             Skip(_row, row.Id, row.Slot is null ? "it names no slot" : "there is no part");
         }
-        else if (!GoesTo(row.Part, row.Slot))
-        {
-            Skip(_row, row.Id, $"a {row.Part.GetType().Name} goes to {string.Join(" or ", row.Part.Places)}, not to {row.Slot}");
-        }
         else
         {
             Keep(row.Id, row.Slot, row.Part, isRead: false);
@@ -73,8 +69,8 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
             }
 
             Keep(slot, pending);
-            pending.Sort((row, id) => Skip(row, id, "an earlier row of this slot has the same number"));
-            SlotMerge merge = new(indexes[slot.Number], pending.Ids, pending.Kinds);
+            (long[] ids, int[] kinds) = pending.Sorted((row, id) => Skip(row, id, "an earlier row of this slot has the same number"));
+            SlotMerge merge = new(indexes[slot.Number], ids, kinds);
             added += merge.Added;
             replaced += merge.Replaced;
             removed += merge.Removed;
@@ -120,7 +116,6 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
     private void Keep(long id, Slot slot, Part part, bool isRead)
     {
         PendingParts pending = PendingOf(slot);
-        part = TakenWith.Alone(part, slot);
         if (pending.Wait(new(id, part, _row, isRead)))
         {
             Keep(slot, pending);
@@ -130,30 +125,56 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
     /// <summary>Looks at the parts that wait.</summary>
     private void Keep(Slot slot, PendingParts pending)
     {
-        foreach (ref readonly WaitingPart part in pending.Waiting())
+        Span<WaitingPart> waiting = pending.Waiting();
+        KindReader reader = pending.Reader;
+        int count = 0;
+        foreach (ref readonly WaitingPart part in waiting)
         {
+            if (GoesTo(part.Part, slot))
+            {
+                reader.Put(part.Part);
+                waiting[count++] = part;
+            }
+            else
+            {
+                Skip(part.Row, part.Id, $"a {part.Part.GetType().Name} goes to {string.Join(" or ", part.Part.Places)}, not to {slot}");
+            }
+        }
+
+        reader.Read();
+        for (int at = 0; at < count; at++)
+        {
+            ref readonly WaitingPart part = ref waiting[at];
             try
             {
-                Keep(slot, pending, part);
+                int kind = reader.Find(at);
+                if (kind >= 0 || IsKept(slot, reader, at, part, out kind))
+                {
+                    pending.Add(part.Id, kind, part.Row);
+                }
             }
             catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException))
             {
                 Skip(part.Row, part.Id, e.Message);
             }
         }
+
+        reader.Clear();
     }
 
     /// <summary>Text was held against itself when it was read; a part that was made by hand is now, where none that says the same was lately.</summary>
-    private void Keep(Slot slot, PendingParts pending, in WaitingPart part)
+    private bool IsKept(Slot slot, KindReader reader, int at, in WaitingPart part, out int kind)
     {
-        int kind = pending.Table.Recent(part.Part);
-        if (kind < 0 && !part.IsRead && PartForms.Of(slot).WrongOf(part.Part) is { } wrong)
+        kind = -1;
+        Part alone = reader.Alone(at);
+        if (!part.IsRead && PartForms.Of(slot).WrongOf(alone) is { } wrong)
         {
             Skip(part.Row, part.Id, wrong.ToString());
-            return;
+            return false;
         }
 
-        pending.Add(part.Id, kind < 0 ? pending.Table.Keep(part.Part) : kind, part.Row);
+        kind = reader.Keep(at, alone);
+        return true;
     }
 
     /// <summary>Where a part goes follows from its type: asked once for many of one type.</summary>
@@ -187,13 +208,13 @@ internal sealed class CatalogueDraft(SlotTable?[] tables, CatalogueView before)
     private static (SlotTable Table, SlotIndex Index) Renewed(SlotIndex index)
     {
         SlotTable table = new(index.Slot);
+        KindReader reader = new(table);
         int[] moved = new int[index.Table.Count];
         for (int kind = 0; kind < moved.Length; kind++)
         {
-            moved[kind] = index.CountOf(kind) > 0 ? table.Add(index.Table.PartOf(kind)) : -1;
+            moved[kind] = index.CountOf(kind) > 0 ? reader.Add(index.Table.PartOf(kind)) : -1;
         }
 
-        table.Forget();
         return (table, new(index.Slot, table.View(), index.Ids.ToArray(), [.. index.Kinds.ToArray().Select(k => moved[k])]));
     }
 }

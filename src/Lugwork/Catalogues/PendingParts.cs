@@ -16,20 +16,24 @@ internal sealed class PendingParts(SlotTable table)
     // Parts of one slot are looked at some at a time: what they are held against is near then, however the slots come in turn.
     private const int MostWaiting = 256;
 
+    // Pieces of a list, so that nothing is copied as it grows.
+    private const int MostInPiece = 2_048;
+
+    private readonly List<Pending[]> _full = [];
     private WaitingPart[] _waiting = new WaitingPart[4];
     private int _waits;
-    private long[] _ids = new long[16];
-    private int[] _kinds = new int[16];
-    private long[] _rows = new long[16];
-    private int _count;
+    private Pending[] _piece = new Pending[16];
+    private int _inPiece;
+    private long _last;
+    private bool _isMixed;
 
     public SlotTable Table => table;
 
+    public KindReader Reader { get; } = new(table);
+
     public SlotTableMark Before { get; } = table.Here();
 
-    public ReadOnlySpan<long> Ids => _ids.AsSpan(0, _count);
-
-    public ReadOnlySpan<int> Kinds => _kinds.AsSpan(0, _count);
+    private int Count => (_full.Count * MostInPiece) + _inPiece;
 
     /// <summary>Puts a part behind those that wait; true where it is time to look at them.</summary>
     public bool Wait(in WaitingPart part)
@@ -43,59 +47,69 @@ internal sealed class PendingParts(SlotTable table)
         return _waits == MostWaiting;
     }
 
-    /// <summary>Those that wait, in the order in which they came; none waits any more.</summary>
-    public ReadOnlySpan<WaitingPart> Waiting()
+    /// <summary>Those that wait, in the order in which they came; none waits any more. They stand until the next is put in.</summary>
+    public Span<WaitingPart> Waiting()
     {
-        ReadOnlySpan<WaitingPart> waiting = _waiting.AsSpan(0, _waits);
+        Span<WaitingPart> waiting = _waiting.AsSpan(0, _waits);
         _waits = 0;
         return waiting;
     }
 
     public void Add(long id, int kind, long row)
     {
-        if (_count == _ids.Length)
+        if (_inPiece == _piece.Length)
         {
-            int room = (int)Math.Min(Array.MaxLength, Math.Max(_count + 1L, 2L * _count));
-            Array.Resize(ref _ids, room);
-            Array.Resize(ref _kinds, room);
-            Array.Resize(ref _rows, room);
-        }
-
-        (_ids[_count], _kinds[_count], _rows[_count]) = (id, kind, row);
-        _count++;
-    }
-
-    /// <summary>They came in the order of their numbers, each once.</summary>
-    private bool IsSorted()
-    {
-        for (int i = 1; i < _count; i++)
-        {
-            if (_ids[i] <= _ids[i - 1])
+            if (_inPiece == MostInPiece)
             {
-                return false;
+                _full.Add(_piece);
+                (_piece, _inPiece) = (new Pending[MostInPiece], 0);
+            }
+            else
+            {
+                Array.Resize(ref _piece, 2 * _inPiece);
             }
         }
 
-        return true;
+        _isMixed |= id <= _last && Count > 0;
+        _last = id;
+        _piece[_inPiece++] = new(id, row, kind);
     }
 
-    /// <summary>By number, each number once: a part that comes stands before one that goes, and of two that come the earlier.</summary>
-    public void Sort(Action<long, long> twice)
+    /// <summary>Numbers and kinds by number, each number once: a part that comes stands before one that goes, and of two that come the earlier.</summary>
+    /// <param name="twice">Told the row and the number of a part whose number came before.</param>
+    public (long[] Ids, int[] Kinds) Sorted(Action<long, long> twice)
     {
-        if (IsSorted())
+        long[] ids = GC.AllocateUninitializedArray<long>(Count);
+        int[] kinds = GC.AllocateUninitializedArray<int>(Count);
+        long[] rows = _isMixed ? new long[Count] : [];
+        int at = 0;
+        for (int number = 0; number <= _full.Count; number++)
         {
-            return;
+            foreach (ref readonly Pending one in number < _full.Count ? _full[number] : _piece.AsSpan(0, _inPiece))
+            {
+                (ids[at], kinds[at]) = (one.Id, one.Kind);
+                if (_isMixed)
+                {
+                    rows[at] = one.Row;
+                }
+
+                at++;
+            }
         }
 
-        int[] order = [.. Enumerable.Range(0, _count)];
-        Array.Sort(_ids, order, 0, _count);
-        int[] kinds = new int[_count];
-        long[] rows = new long[_count];
+        return _isMixed ? Ordered(ids, kinds, rows, twice) : (ids, kinds);
+    }
+
+    private static (long[] Ids, int[] Kinds) Ordered(long[] ids, int[] kinds, long[] rows, Action<long, long> twice)
+    {
+        int[] order = [.. Enumerable.Range(0, ids.Length)];
+        Array.Sort(ids, order);
+        int[] inOrder = new int[ids.Length];
         int kept = 0;
-        for (int from = 0; from < _count;)
+        for (int from = 0; from < ids.Length;)
         {
             int to = from + 1;
-            for (; to < _count && _ids[to] == _ids[from]; to++)
+            for (; to < ids.Length && ids[to] == ids[from]; to++)
             {
             }
 
@@ -105,23 +119,24 @@ internal sealed class PendingParts(SlotTable table)
             int first = -1;
             foreach (int at in same)
             {
-                if (first < 0 || _kinds[first] == Gone)
+                if (first < 0 || kinds[first] == Gone)
                 {
                     first = at;
                 }
-                else if (_kinds[at] != Gone)
+                else if (kinds[at] != Gone)
                 {
-                    twice(_rows[at], _ids[from]);
+                    twice(rows[at], ids[from]);
                 }
             }
 
-            _ids[kept] = _ids[from];
-            kinds[kept] = _kinds[first];
-            rows[kept] = _rows[first];
+            ids[kept] = ids[from];
+            inOrder[kept] = kinds[first];
             kept++;
             from = to;
         }
 
-        (_kinds, _rows, _count) = (kinds, rows, kept);
+        return kept == ids.Length ? (ids, inOrder) : (ids[..kept], inOrder[..kept]);
     }
+
+    private readonly record struct Pending(long Id, long Row, int Kind);
 }

@@ -30,7 +30,7 @@ internal sealed class SlotIndex
             _starts[kind + 1] += _starts[kind];
         }
 
-        _byKind = new long[kinds.Length];
+        _byKind = GC.AllocateUninitializedArray<long>(kinds.Length);
         int[] next = _starts.AsSpan(0, table.Count).ToArray();
         for (int place = 0; place < kinds.Length; place++)
         {

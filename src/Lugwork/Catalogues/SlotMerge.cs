@@ -3,12 +3,15 @@ namespace Lugwork.Catalogues;
 /// <summary>The parts of a slot with a change put in: two lists in order become one.</summary>
 internal sealed class SlotMerge
 {
-    public SlotMerge(SlotIndex? before, ReadOnlySpan<long> ids, ReadOnlySpan<int> kinds)
+    /// <param name="before">The parts that are there; null where none is.</param>
+    /// <param name="ids">Numbers of those that come or go, in order. Nobody else writes to the arrays.</param>
+    /// <param name="kinds">Their kinds, or <see cref="PendingParts.Gone"/>.</param>
+    public SlotMerge(SlotIndex? before, long[] ids, int[] kinds)
     {
         if (before is null)
         {
             // Nothing is taken out of a slot without parts: all that comes is new.
-            (Ids, Kinds, Added) = (ids.ToArray(), kinds.ToArray(), ids.Length);
+            (Ids, Kinds, Added) = (ids, kinds, ids.Length);
             return;
         }
 

@@ -131,6 +131,7 @@ internal static class SlotSection
         IPartForm form = PartForms.Of(slot);
         int[] kinds = new int[reader.Count(fields.Length)];
         Candidates[] codes = new Candidates[table.Keys.Length];
+        KindReader reading = new(table);
         for (int kind = 0; kind < kinds.Length; kind++)
         {
             cancellationToken.ThrowIfCancellationRequested();
@@ -142,7 +143,7 @@ internal static class SlotSection
 
             try
             {
-                kinds[kind] = table.Add(TakenWith.Alone(form.OfCodes(codes), slot));
+                kinds[kind] = reading.Add(form.OfCodes(codes));
             }
             catch (Exception e) when (e is ArgumentException or OverflowException or InvalidOperationException or IndexOutOfRangeException)
             {
@@ -150,7 +151,6 @@ internal static class SlotSection
             }
         }
 
-        table.Forget();
         return kinds;
     }
 

@@ -16,15 +16,6 @@ internal sealed class ValueTable
     /// <summary>Bytes of memory, as near as can be told from outside.</summary>
     public long Memory => (32L * _values.Length) + (28L * _plain.Capacity) + (52L * _others.Capacity) + _several;
 
-    /// <summary>Whether the value with a number is this one.</summary>
-    public bool Is(int number, in Candidates value)
-    {
-        // What is unknown has number 0, whose value is the default.
-        ref readonly Candidates own = ref _values[number];
-        return own.State == value.State
-            && (own.State == KnownState.Unknown || (own.Low == value.Low && own.High == value.High && (ReferenceEquals(own.Codes, value.Codes) || own.Codes.AsSpan().SequenceEqual(value.Codes))));
-    }
-
     public int Add(in Candidates value)
     {
         if (value.State == KnownState.Unknown)

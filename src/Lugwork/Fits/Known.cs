@@ -292,6 +292,14 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     /// <summary>The same with other evidence; what is unknown or none has none.</summary>
     internal Known<T> With(Evidence evidence) => State is KnownState.Unknown or KnownState.None ? this : new(State, _value, _codes, _low, _high, evidence);
 
+    /// <summary>All that is known as one number; what is no single value is numbered.</summary>
+    internal long Packed(OtherCodes others) => State switch
+    {
+        KnownState.Value => _low,
+        KnownState.Unknown => 0,
+        _ => others.Of(ToCandidates()),
+    };
+
     internal void ToCandidates(ref Candidates into) => into = new(State, _low, _high, _codes);
 
     internal Candidates ToCandidates() => new(State, _low, _high, _codes);

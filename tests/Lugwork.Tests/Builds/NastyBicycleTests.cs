@@ -46,8 +46,9 @@ public sealed class NastyBicycleTests
         Build build = Build.From(Frame.Read("steel"));
         foreach (string part in parts.Split(" / "))
         {
-            Slot slot = Slot.Find(part[..part.IndexOf('=', StringComparison.Ordinal)])!;
-            Assert.True(PartForms.Of(slot).TryReadAny(part[(part.IndexOf('=', StringComparison.Ordinal) + 1)..], out Part read, out var problems), $"{part}: {string.Join(" | ", problems)}");
+            string[] sides = part.Split('=', 2);
+            Slot slot = Slot.Find(sides[0])!;
+            Assert.True(PartForms.Of(slot).TryReadAny(sides[1], out Part read, out var problems), $"{part}: {string.Join(" | ", problems)}");
             build = build.OfFile(read, slot);
         }
 

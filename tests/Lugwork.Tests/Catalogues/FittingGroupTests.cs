@@ -74,7 +74,7 @@ public sealed class FittingGroupTests
         Assert.Equal((1, 4L), (report.Added, report.Skipped));
 
         SlotTable table = new(Slot.Seatpost);
-        int kind = table.Add(bad);
+        int kind = new KindReader(table).Add(bad);
         SlotIndex index = new(Slot.Seatpost, table.View(), [1], [kind]);
         using MemoryStream stream = new();
         CatalogueFile.Write(new([.. Slot.All.Select(s => s == Slot.Seatpost ? index : null)], 1), stream, CancellationToken.None);

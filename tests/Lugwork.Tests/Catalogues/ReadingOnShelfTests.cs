@@ -68,4 +68,20 @@ public sealed class ReadingOnShelfTests
         Build clear = Load("01");
         Assert.NotEqual(ChoiceStatus.Impossible, BuildChooser.Of(request with { Build = clear.Without(Slot.Crankset), AllowsUnpricedBridges = true }).Cheapest().Status);
     }
+
+    /// <summary>Its text form would not let go of the reading: it is skipped with the reason where parts come in, each time, and keeps none where its like is kept.</summary>
+    [Fact]
+    public void A_part_that_contradicts_itself_keeps_no_reading_either()
+    {
+        Seatpost bad = Seatpost.Read("27.2; length 300") with { Mark = Known.Of(Dimension.OfMillimetres(310)), BinderGap = Known.Of(Dimension.OfMillimetres(2)) };
+        CatalogueReport report = new PartCatalogue().Load([new(1, Slot.Seatpost, bad), new(2, Slot.Seatpost, bad)]);
+        Assert.Equal((0, 2L), (report.Added, report.Skipped));
+        Assert.All(report.Problems, p => Assert.Contains("mark", p.Reason, StringComparison.Ordinal));
+
+        SlotTable table = new(Slot.Seatpost);
+        KindReader reader = new(table);
+        Assert.Equal(reader.Add(bad), reader.Add(bad with { BinderGap = default }));
+        Seatpost kept = (Seatpost)table.View().PartOf(0);
+        Assert.Equal((KnownState.Unknown, KnownState.Value), (kept.BinderGap.State, kept.Mark.State));
+    }
 }
