@@ -52,7 +52,7 @@ internal static class UnjudgedFields
         Runs(parts, ref asked);
         Mounted(Slot.FrontTyre, parts, ref asked);
         Mounted(Slot.RearTyre, parts, ref asked);
-        if (parts.At(Slot.Crankset) is Crankset { ToeClearance.State: not KnownState.Unknown } or Crankset { MeasuredChainline.State: not KnownState.Unknown })
+        if (parts.At(Slot.Crankset) is Crankset crank && (crank.ToeClearance.State != KnownState.Unknown || crank.MeasuredChainline.State != KnownState.Unknown))
         {
             Slip(Slot.Crankset, parts, ref asked);
         }

@@ -79,14 +79,15 @@ public sealed class DirectionTests
         }
     }
 
-    /// <summary>Properties and enum members that the file declares: they may carry the name of a type elsewhere.</summary>
+    /// <summary>Properties, fields and enum members that the file declares: they may carry the name of a type elsewhere.</summary>
     private static IEnumerable<string> Members(string code)
     {
         foreach (string line in code.Split('\n').Select(l => l.Trim()))
         {
             int property = line.IndexOf(" { get", StringComparison.Ordinal);
             int arrow = line.IndexOf(" =>", StringComparison.Ordinal);
-            int end = property > 0 ? property : arrow;
+            int field = line.Contains(" static readonly ", StringComparison.Ordinal) ? line.IndexOf(" = ", StringComparison.Ordinal) : -1;
+            int end = property > 0 ? property : field > 0 ? field : arrow;
             string head = end > 0 ? line[..end] : line.TrimEnd(',');
             bool enumMember = end < 0 && line.EndsWith(',') && !head.Contains(' ', StringComparison.Ordinal);
             if (end > 0 || enumMember)
