@@ -55,6 +55,16 @@ internal static class ItemCutter
                 tokens[i] = token;
             }
 
+            if (token.Is(';') && i > 0 && tokens[i - 1].Kind == SpecTokenKind.Word && i + 1 < tokens.Count && tokens[i + 1].Is(';') && tokens[i + 1].Glued)
+            {
+                // Two of them part a key from its value.
+                token.Text = ":";
+                tokens[i] = token;
+                SpecToken second = tokens[i + 1];
+                second.Text = ":";
+                tokens[i + 1] = second;
+            }
+
             if (token.Kind == SpecTokenKind.Sign)
             {
                 bool separates = Separates(tokens, i);
@@ -101,6 +111,7 @@ internal static class ItemCutter
             }
         }
 
+        Posteriore(items);
         for (int i = 0; i < items.Count; i++)
         {
             if (items[i].IsNumber && i + 2 < items.Count && items[i + 1].IsSign('.') && items[i + 1].Glued && items[i + 2] is { IsNumber: true, Glued: true, Value: >= 1950 and <= 2060 } && items[i].Value is >= 1 and < 32 && items[i].Text.Contains('.', StringComparison.Ordinal))
@@ -131,6 +142,19 @@ internal static class ItemCutter
                 items[at].Unit = "other";
                 bool chained = at + 2 < items.Count && items[at + 2].IsNumber && (items[at + 1].IsSign('-') || items[at + 1].IsSign('.') || items[at + 1].IsSign('/')) && items[at + 1].Glued && items[at + 2].Glued;
                 at += chained ? 2 : phone ? 1 : items.Count;
+            }
+        }
+    }
+
+    /// <summary>"Disco post. 180": behind an Italian part and with a point it is the rear one, no seatpost.</summary>
+    private static void Posteriore(List<SpecItem> items)
+    {
+        for (int i = 1; i + 1 < items.Count; i++)
+        {
+            if (items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued
+                && items[i - 1].Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
+            {
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:rear"] };
             }
         }
     }
@@ -238,6 +262,15 @@ internal static class ItemCutter
             return at + 1;
         }
 
+        // "10 m roll", "10-m-Rolle": metres of a tape.
+        int metre = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
+        if (metre < tokens.Count && IsMetre(tokens, metre) && number.Value is >= 2 and <= 100 && !number.IsFraction)
+        {
+            number.Unit = "other";
+            number.End = tokens[metre].End;
+            return metre + 1;
+        }
+
         // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.
         if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true } && !(number.Value is 16 or 18 or 20 or 24 or 26 or 27 or 27.5m or 28 or 29 or 650 or 700))
         {
@@ -284,6 +317,12 @@ internal static class ItemCutter
             return at;
         }
 
+        // "26 x 1-3/8 S-6": no inch has speeds.
+        if (tokens[from].Text == "s" && number.IsFraction)
+        {
+            return at;
+        }
+
         // One letter is a unit only against the figure or as the last of its words: "34 t", "12 s", not "26 h ...".
         bool letter = tokens[from].Text.Length == 1 && end == from + 1;
         if (letter && !tokens[from].Glued && unit is not ("teeth" or "speed" or "holes" or "g"))
@@ -314,6 +353,24 @@ internal static class ItemCutter
         }
 
         return end;
+    }
+
+    /// <summary>A word for metres: the letter only against its figure or where a word for a roll follows.</summary>
+    private static bool IsMetre(List<SpecToken> tokens, int at)
+    {
+        if (tokens[at].Text is "meter" or "metre" or "metres" or "meters" or "metros" or "metri" or "mtr")
+        {
+            return true;
+        }
+
+        if (tokens[at].Text is not "m" || (at + 1 < tokens.Count && tokens[at + 1].IsNumber))
+        {
+            return false;
+        }
+
+        int behind = at + 1 < tokens.Count && tokens[at + 1].Is('-') ? at + 2 : at + 1;
+        bool roll = behind < tokens.Count && tokens[behind].Text is "roll" or "rolls" or "rolle" or "rollen" or "rouleau" or "rollo" or "rotolo" or "rol" or "long" or "lang" or "length" or "lange";
+        return roll || (tokens[at].Glued && behind >= tokens.Count);
     }
 
     /// <summary>The mark closes a quotation: an open one stands before it, which is against no figure. Otherwise it says inches.</summary>
@@ -368,7 +425,7 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "lungh" or "len" or "mov" or "od" or "id" or "d";
+    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "post" or "lungh" or "len" or "mov" or "od" or "id" or "d";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

@@ -122,7 +122,7 @@ internal sealed partial class LineScan
             && _items[word].Text is "holes" or "hole" or "spokes" or "locher" or "loch" or "lochzahl" or "speichen" or "speichenzahl" or "trous" or "rayons" or "agujeros" or "radios" or "fori" or "raggi" or "gaten" or "spaken" or "drilling";
     }
 
-    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "bis" or "tot" or "hasta" or "till" or "until"));
+    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "bis" or "tot" or "hasta" or "till" or "until"));
 
     /// <summary>A label in inches or of the 700 kind beside an ISO size that is one of those it is printed on.</summary>
     private bool IsLabelBesideSize(int i)

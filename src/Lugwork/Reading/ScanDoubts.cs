@@ -68,7 +68,7 @@ internal sealed partial class LineScan
             SpecItem item = _items[i];
             if (item.Kind == SpecTokenKind.Sign)
             {
-                if (IsQuestion(i))
+                if (IsQuestion(i) || IsOrnament(i))
                 {
                     continue;
                 }
@@ -100,7 +100,7 @@ internal sealed partial class LineScan
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             // A length may be measured; a size by its name may not.
-            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) or nameof(Seating.SeatTubeBore) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
             if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
             {
                 return null;
@@ -117,7 +117,7 @@ internal sealed partial class LineScan
 
         if (item.Is("d:option"))
         {
-            return ReadAround(item.Clause, isShort ? 1 : 0) && !Negated(i) && !OfClauseWithoutValue(item.Clause) ? "it is said to be one of several" : null;
+            return ReadAround(item.Clause, isShort ? 1 : 0) && !Negated(i) && !OfClauseWithoutValue(item.Clause) && !IsOfHanger(item) ? "it is said to be one of several" : null;
         }
 
         if (item.Is("m:adapt"))
@@ -161,6 +161,11 @@ internal sealed partial class LineScan
         return null;
     }
 
+    /// <summary>"Wechselbares Schaltauge": a hanger that comes off is one of no several.</summary>
+    private bool IsOfHanger(SpecItem item) =>
+        Values.ContainsKey("hanger") && Values.Count == 1
+        && item.Text is "wechselbar" or "wechselbare" or "wechselbares" or "interchangeable" or "intercambiable" or "intercambiabile" or "verwisselbaar" or "verwisselbare";
+
     /// <summary>A pronoun, and behind it in its clause neither a figure nor a word for a value: no alternative.</summary>
     private bool OpensConsequence(int from)
     {
@@ -178,6 +183,19 @@ internal sealed partial class LineScan
         }
 
         return true;
+    }
+
+    /// <summary>">>> 142x12 <<<", "~~ used ~~", the end of a tag: signs that stand around words and compare nothing.</summary>
+    private bool IsOrnament(int i)
+    {
+        if (_items[i].Text[0] is not ('<' or '>' or '~'))
+        {
+            return false;
+        }
+
+        char sign = _items[i].Text[0];
+        bool again = (i + 1 < _items.Count && _items[i + 1].IsSign(sign) && _items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign(sign) && _items[i].Glued);
+        return again || (sign == '>' && i > 1 && _items[i].Glued && _items[i - 1].Kind == SpecTokenKind.Word && (_items[i - 2].IsSign('<') || _items[i - 2].IsSign('/')) && _items[i - 1].Glued);
     }
 
     /// <summary>"Bars? 31.8 only": a question behind a word, before which nothing was read, and its answer.</summary>

@@ -91,13 +91,14 @@ internal sealed partial class LineScan
             }
 
             string topic = Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause ? TopicIn(_items[link]) : "";
-            bool steerer = topic == "t:steerer" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
+            bool steerer = topic is "t:steerer" or "t:headtube" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
+            steerer |= _items[i].Value is 1.125m && _items[i].Unit.Length == 0;
             bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
             if (_items[i].IsFraction || _items[i].IsInch || ((steerer || follows) && _items[i].Unit.Length == 0 && _items[i].Value < 2))
             {
                 if (_items[i].Value >= 2.5m)
                 {
-                    if (steerer && topic == "t:steerer")
+                    if (steerer && topic is "t:steerer")
                     {
                         Refuse("steerer", i, i, "no steerer has this diameter");
                     }
@@ -105,10 +106,15 @@ internal sealed partial class LineScan
                     continue;
                 }
 
-                if (topic is "" or "t:steerer" or "t:fork" || steerer || follows)
+                if (topic is "" or "t:steerer" or "t:headtube" or "t:fork" || steerer || follows)
                 {
                     sizes.Add((InchName(_items[i].Value), i));
                 }
+            }
+            else if (_items[i].IsMillimetre && _items[i].Value is 39.8m && sizes is [{ Size: "1-1/8" } upper] && _items[upper.At] is { Value: 28.6m } && i - upper.At <= 3)
+            {
+                // Where the taper ends, by the race that goes there.
+                sizes.Add(("1.5", i));
             }
             else if (_items[i].IsMillimetre && steerer && MetricSteerer(_items[i].Value) is { } name)
             {
