@@ -63,7 +63,7 @@ internal sealed partial class LineScan
             {
                 Length("thickness", i);
             }
-            else if (_items[i].Value >= 90 && !(i > 0 && (_items[i - 1].Is("m:pm") || _items[i - 1].Is("m:fm"))) && !topic.StartsWith("n:", StringComparison.Ordinal) && (topic is not "t:frame" || true))
+            else if (_items[i].Value >= 90 && !(i > 0 && (_items[i - 1].Is("m:pm") || _items[i - 1].Is("m:fm"))) && (!topic.StartsWith("n:", StringComparison.Ordinal) || topic == "n:size"))
             {
                 Take("size", _items[i].Text, i, i);
             }

@@ -99,8 +99,9 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            int low = FindMark(i, "m:lower", 0);
-            int up = FindMark(i, "m:upper", 0);
+            int around = Anywhere("m:upper") >= 0 && Anywhere("m:lower") >= 0 ? 0 : 1;
+            int low = FindMark(i, "m:lower", around);
+            int up = FindMark(i, "m:upper", around);
             if (low < 0 && up < 0)
             {
                 Several(lower, [], i, second, "the end of the shock is not said: upper or lower");

@@ -361,6 +361,12 @@ internal sealed partial class SetAside
         }
 
         int end = colon < 0 ? last : colon;
+        if (_own == "t:cassette" && HasBody(first, last))
+        {
+            // "For N3W": the splines of the cassette.
+            return false;
+        }
+
         if (_own == "t:tyre" && NamesSeat(first, last))
         {
             return false;
