@@ -19,6 +19,13 @@ internal static class ItemCutter
         TickBoxes.Mend(tokens);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
+        if (tokens.Count > 3 && tokens[0].Is('"') && tokens[^1].Is('"') && tokens[1].Glued && (text[tokens[0].Start] is '\u201C' or '\u201D' or '\u201E' || tokens.Count(t => t.Is('"')) % 2 == 0))
+        {
+            // The whole line is a quotation.
+            tokens.RemoveAt(tokens.Count - 1);
+            tokens.RemoveAt(0);
+        }
+
         List<SpecItem> items = new(tokens.Count);
         int clause = 0;
         bool diameter = false;
@@ -95,6 +102,7 @@ internal static class ItemCutter
         }
 
         Numbers(items);
+        ItemNotes.Mend(items);
         Headings.Mend(items);
         return items;
     }
@@ -111,7 +119,6 @@ internal static class ItemCutter
             }
         }
 
-        Posteriore(items);
         for (int i = 0; i < items.Count; i++)
         {
             if (items[i].IsNumber && i + 2 < items.Count && items[i + 1].IsSign('.') && items[i + 1].Glued && items[i + 2] is { IsNumber: true, Glued: true, Value: >= 1950 and <= 2060 } && items[i].Value is >= 1 and < 32 && items[i].Text.Contains('.', StringComparison.Ordinal))
@@ -132,9 +139,14 @@ internal static class ItemCutter
             }
 
             int at = i + 1;
-            while (at < items.Count && at <= i + 3 && (items[at].Kind == SpecTokenKind.Sign || items[at].Text is "nr" or "no" or "num"))
+            while (at < items.Count && at <= i + 6 && (items[at].Kind == SpecTokenKind.Sign || items[at].Text is "nr" or "no" or "num"))
             {
                 at++;
+            }
+
+            if (!phone && at < items.Count && items[at] is { IsNumber: true, Unit: "" } && items[i].Is("n:price"))
+            {
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
             }
 
             while (at < items.Count && items[at].IsNumber && (phone || items[at].Unit.Length == 0))
@@ -142,19 +154,6 @@ internal static class ItemCutter
                 items[at].Unit = "other";
                 bool chained = at + 2 < items.Count && items[at + 2].IsNumber && (items[at + 1].IsSign('-') || items[at + 1].IsSign('.') || items[at + 1].IsSign('/')) && items[at + 1].Glued && items[at + 2].Glued;
                 at += chained ? 2 : phone ? 1 : items.Count;
-            }
-        }
-    }
-
-    /// <summary>"Disco post. 180": behind an Italian part and with a point it is the rear one, no seatpost.</summary>
-    private static void Posteriore(List<SpecItem> items)
-    {
-        for (int i = 1; i + 1 < items.Count; i++)
-        {
-            if (items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued
-                && items[i - 1].Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
-            {
-                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:rear"] };
             }
         }
     }

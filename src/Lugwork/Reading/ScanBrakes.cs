@@ -82,7 +82,7 @@ internal sealed partial class LineScan
         size = size < 0 ? RotorAlone(mark, post) : size;
         for (int j = mark - 1; size < 0 && j >= 0 && j >= mark - 3 && _items[j].Clause == _items[mark].Clause; j--)
         {
-            size = MountSize(j, post) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
+            size = MountSize(j, post) && !JoinsClosely(j) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
         }
 
         if (size < 0)

@@ -117,9 +117,9 @@ internal sealed partial class LineScan
         int anchor = hg >= 0 ? hg : spline >= 0 ? spline : at;
         if (anchor < 0)
         {
-            ThirteenOnNarrow();
             Words("CassettePattern", "pattern");
             TakeSpeeds("speeds");
+            ThirteenOnNarrow();
             return;
         }
 

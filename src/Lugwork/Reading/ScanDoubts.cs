@@ -127,7 +127,7 @@ internal sealed partial class LineScan
 
         if (item.Is("d:kit"))
         {
-            return OnlyWordsRead(item.Clause) && !(item.Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub")) && !(item.Text is "comes" && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].IsFraction) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
+            return OnlyWordsRead(item.Clause) && !IsOfUnknown(i) && !(item.Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub")) && !(item.Text is "comes" && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].IsFraction) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
         }
 
         if (item.Is("m:or"))
@@ -159,6 +159,14 @@ internal sealed partial class LineScan
         }
 
         return null;
+    }
+
+    /// <summary>"Inkl. Rechnung": what comes with it is the word behind, which is of no part, and nothing follows.</summary>
+    private bool IsOfUnknown(int i)
+    {
+        int at = i + 1 < _items.Count && _items[i + 1].IsSign('.') && _items[i + 1].Glued ? i + 2 : i + 1;
+        bool before = _items[i].Text is "incl" or "inkl" or "including" or "inklusive" or "inclusief" or "includes" or "incluye" or "compris";
+        return before && at < _items.Count && _items[at] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: true } && at + 1 >= _items.Count && Values.Values.All(v => v.Last < i);
     }
 
     /// <summary>"Wechselbares Schaltauge": a hanger that comes off is one of no several.</summary>

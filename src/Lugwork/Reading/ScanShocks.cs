@@ -99,7 +99,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            int around = Anywhere("m:upper") >= 0 && Anywhere("m:lower") >= 0 ? 0 : 1;
+            int around = Anywhere("m:upper") >= 0 && Anywhere("m:lower") >= 0 ? 0 : 2;
             int low = FindMark(i, "m:lower", around);
             int up = FindMark(i, "m:upper", around);
             if (low < 0 && up < 0)

@@ -16,6 +16,7 @@ internal sealed partial class LineScan
         1m => "1",
         1.125m => "1-1/8",
         1.25m => "1-1/4",
+        0.9375m => "15/16",
         1.375m => "1-3/8",
         1.5m => "1.5",
         _ => ItemCutter.Plain(value),
@@ -111,7 +112,7 @@ internal sealed partial class LineScan
                     sizes.Add((InchName(_items[i].Value), i));
                 }
             }
-            else if (_items[i].IsMillimetre && _items[i].Value is 39.8m && sizes is [{ Size: "1-1/8" } upper] && _items[upper.At] is { Value: 28.6m } && i - upper.At <= 3)
+            else if (_items[i].IsMillimetre && _items[i].Value is 39.8m or 38.1m && sizes is [{ Size: "1-1/8" } upper] && _items[upper.At] is { Value: 28.6m } && (i - upper.At <= 3 || HasMark(i, "m:lower")))
             {
                 // Where the taper ends, by the race that goes there.
                 sizes.Add(("1.5", i));
@@ -203,7 +204,7 @@ internal sealed partial class LineScan
 
         foreach (SpecItem item in Clauses(_items[mark].Clause))
         {
-            bool own = item.Kind == SpecTokenKind.Sign || item.Is(shape) || item.Is("t:steerer") || item.Is("t:fork") || item.Is("m:threadless") || item.Is("m:threaded") || item.Is("v:Material=steel") || item.Is("v:Material=aluminium") || item.Is("v:Material=carbon");
+            bool own = item.Kind == SpecTokenKind.Sign || (item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty) || item.Is(shape) || item.Is("t:steerer") || item.Is("t:fork") || item.Is("m:threadless") || item.Is("m:threaded") || item.Is("v:Material=steel") || item.Is("v:Material=aluminium") || item.Is("v:Material=carbon");
             if (!own)
             {
                 return false;

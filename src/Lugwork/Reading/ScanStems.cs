@@ -39,6 +39,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (topic is "t:clamp" && Clause(i, "t:steerer") && !Clause(i, "t:bar") && !_items.Exists(o => o != _items[i] && o.IsNumber))
+            {
+                Fixing(i, inch);
+                continue;
+            }
+
             if (topic is "t:clamp" && !Clause(i, "t:bar") && !Clause(i, "t:stem") && ((inch && _items[i].Value == 1m) || (!inch && _items[i].Value == 25.4m)))
             {
                 // The clamp of a bar or of a one-inch steerer.

@@ -190,6 +190,13 @@ internal static class SpecLexer
             }
         }
 
+        if (text[i] == '*' && ((i + 1 < text.Length && text[i + 1] == '*') || (i > 0 && text[i - 1] == '*') || text[(i + 1)..].IsWhiteSpace()))
+        {
+            // Two of them, or one at the end, stand around words and multiply nothing.
+            i++;
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = "\u2022" };
+        }
+
         if (text[i] is '\u2192' or '\u21D2' or '\u279D' or '\u2794' or '\u27A1' && i > 0 && char.IsLetter(i > 1 && SpecFold.Of(text[i - 1]) == ' ' ? text[i - 2] : text[i - 1]))
         {
             // An arrow leads from a key to its value.
