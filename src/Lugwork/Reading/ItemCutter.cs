@@ -40,9 +40,9 @@ internal static class ItemCutter
             }
 
             // "Seatpost diameter (mm): 27.2" is "seatpost diameter: 27.2".
-            if ((token.Is('(') || token.Is('[')) && i + 2 < tokens.Count && tokens[i + 1].Text == "mm" && (tokens[i + 2].Is(')') || tokens[i + 2].Is(']')))
+            if (IsOfColumn(tokens, i) is > 0 and int column)
             {
-                i += 3;
+                i += column;
                 continue;
             }
 
@@ -105,6 +105,20 @@ internal static class ItemCutter
         ItemNotes.Mend(items);
         Headings.Mend(items);
         return items;
+    }
+
+    /// <summary>"(mm)", "[ETRTO]", "(Ø mm)": in which unit or by which norm a column is written; how many tokens it has, 0 where it is none.</summary>
+    private static int IsOfColumn(List<SpecToken> tokens, int i)
+    {
+        if (!tokens[i].Is('(') && !tokens[i].Is('['))
+        {
+            return 0;
+        }
+
+        int at = i + 1;
+        at += at < tokens.Count && (tokens[at].Is('\u00F8') || tokens[at].Text == "in") ? 1 : 0;
+        bool known = at + 1 < tokens.Count && (tokens[at].Text == "mm" || (at == i + 1 && i > 0 && tokens[at].Text is "etrto" or "iso" or "shis"));
+        return known && (tokens[at + 1].Is(')') || tokens[at + 1].Is(']')) ? at + 2 - i : 0;
     }
 
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>

@@ -71,7 +71,17 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && TopicOf(i) == "t:crownrace" && !(IsSteererInch(i) && _items.Exists(o => o is { IsNumber: true, IsFraction: false, IsInch: false, Value: >= 26 and <= 40 })))
+            if (!Free(i) || TopicOf(i) != "t:crownrace" || !_items[i].IsMillimetre && !_items[i].IsInch)
+            {
+                continue;
+            }
+
+            if (IsSteererInch(i) && _items.Exists(o => o is { IsNumber: true, IsFraction: false, IsInch: false, Value: >= 26 and <= 40 }))
+            {
+                // 1.5" (39.8 mm): the inches are of the steerer.
+                _items[i].Used |= i + 2 < _items.Count && _items[i + 1].IsSign('(') && _items[i + 2].IsNumber;
+            }
+            else
             {
                 _claimed[Link(i)] = true;
                 Take("crownSeat", _items[i].Figure, i, i);

@@ -117,6 +117,11 @@ internal static class SlotFinder
             }
         }
 
+        if (items.Exists(i => i.Text is "cassette" or "cassettes" or "kassette" or "kassetten" or "casete" or "cassetta" && i.IsFraction && i.Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal))))
+        {
+            return Slot.Cassette;
+        }
+
         if (items.Exists(IsShapedBar) && items.Exists(i => i is { IsNumber: true, Value: 25.4m or 26 or 31.7m or 31.8m or 35 }) && !items.Exists(i => i.Is("t:shifter") || i.Is("t:lever")))
         {
             return Slot.Handlebar;
