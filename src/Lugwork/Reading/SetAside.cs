@@ -401,7 +401,7 @@ internal sealed partial class SetAside
         for (int i = first; i <= last; i++)
         {
             SpecItem item = _items[i];
-            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && Find(first, last, "t:travel") >= 0) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
+            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && (Find(first, last, "t:travel") >= 0 || Find(first, last, "v:CrownType=single") >= 0 || Find(first, last, "v:CrownType=dual") >= 0)) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
             {
                 return false;
             }
