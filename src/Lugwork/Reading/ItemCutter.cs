@@ -229,6 +229,12 @@ internal static class ItemCutter
             return default;
         }
 
+        if (!single && tokens[behind - 1].Text == "a" && !tokens[behind - 1].Glued && terms[0].Contains("T47A", StringComparison.Ordinal))
+        {
+            // "T47 à ...": a preposition.
+            return default;
+        }
+
         // "t47" is a word with a figure in it; "6 bolt" too. A figure alone is a figure unless it is 28.99.
         return single && tokens[from].IsNumber && tokens[from].Text != "28.99" ? default : terms;
     }

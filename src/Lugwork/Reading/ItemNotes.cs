@@ -26,9 +26,15 @@ internal static class ItemNotes
     /// <summary>"1. front axle ...": the number of a line in a list.</summary>
     private static void NumberOfLine(List<SpecItem> items)
     {
-        if (items.Count > 3 && items[0] is { IsNumber: true, IsFraction: false, Unit: "", Value: >= 1 and < 100 } && (items[1].IsSign('.') || items[1].IsSign(')')) && items[1].Glued && !items[2].Glued && (items[2].Kind == SpecTokenKind.Word || items[2] is { IsNumber: true, Value: >= 10 }))
+        if (items.Count > 2 && items[0] is { IsNumber: true, IsFraction: false, Unit: "", Value: >= 1 and < 100 } && (items[1].IsSign('.') || items[1].IsSign(')')) && items[1].Glued && !items[2].Glued && (items[2].Kind == SpecTokenKind.Word || items[2] is { IsNumber: true, Value: >= 10 }))
         {
             items[0].Unit = "other";
+        }
+        else if (items.Count > 4 && items[0] is { IsNumber: true, IsFraction: false, Unit: "", Value: >= 2 and <= 10 } && items[1].IsSign('x') && items[1].Glued && items[2] is { IsNumber: true, Glued: false } && items[3].IsSign('x'))
+        {
+            // "2x 12x142": two of them.
+            items[0].Unit = "other";
+            items[1] = Bullet(items[1]);
         }
     }
 
@@ -91,15 +97,25 @@ internal static class ItemNotes
         return (i > 0 && IsMaterial(items[i - 1])) || (i + 1 < items.Count && IsMaterial(items[i + 1])) || (i > 1 && items[i - 1].IsSign('-') && IsMaterial(items[i - 2]));
     }
 
-    /// <summary>"... x2" at the end behind a word: two of them.</summary>
-    private static bool IsTimes(List<SpecItem> items, int i) =>
-        i == items.Count - 1 && i > 1 && items[i].Value is >= 2 and <= 10 && items[i].Glued && items[i - 1].IsSign('x') && !items[i - 1].Glued && items[i - 2].Kind == SpecTokenKind.Word;
+    /// <summary>"... x2" at the end behind a word or a unit: two of them. The sign joins nothing then.</summary>
+    private static bool IsTimes(List<SpecItem> items, int i)
+    {
+        bool times = i == items.Count - 1 && i > 1 && items[i].Value is >= 2 and <= 10 && items[i].Glued && items[i - 1].IsSign('x') && !items[i - 1].Glued && (items[i - 2].Kind == SpecTokenKind.Word || items[i - 2] is { IsNumber: true, Unit: "mm" });
+        if (times)
+        {
+            items[i - 1] = Bullet(items[i - 1]);
+        }
+
+        return times;
+    }
 
     private static bool IsMaterial(SpecItem item) => !item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal);
 
     /// <summary>A sign joins it to what stands against it.</summary>
     private static bool IsLinked(List<SpecItem> items, int i) =>
         (i > 0 && items[i].Glued && items[i - 1].Kind == SpecTokenKind.Sign && items[i - 1].Glued && !items[i - 1].IsSign('(')) || (i > 0 && items[i - 1].IsSign('x')) || (i + 1 < items.Count && (items[i + 1].IsSign('x') || (items[i + 1].Glued && items[i + 1].Text is "-" or "/")));
+
+    private static SpecItem Bullet(SpecItem item) => new() { Kind = SpecTokenKind.Sign, Text = "\u2022", Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause };
 
     private static SpecItem Word(SpecItem item, string term) => new() { Kind = SpecTokenKind.Word, Text = item.Text, Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = [term] };
 }

@@ -17,7 +17,7 @@ internal sealed partial class LineScan
 
         if (i + 2 < _items.Count && _items[i].Unit.Length == 0 && Links(_items[i + 1]) && !_items[i + 1].IsSign('x') && _items[i + 2] is { IsNumber: true, Used: false } next)
         {
-            return next is { Unit: "mm", Value: >= 1200 } || next.Unit is "g" or "deg" or "w" or "other" or "teeth" or "tpi" || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
+            return next is { Unit: "mm", Value: >= 1200 } || next.Unit is "deg" or "teeth" or "tpi" || (next.Unit is "g" or "w" or "other" && (next.Glued || !_items[i + 1].IsSign('/'))) || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
         }
 
         return IsBar(i);

@@ -67,7 +67,7 @@ internal sealed partial class LineScan
     private string Letter(int at, out int behind)
     {
         behind = at;
-        return at < _items.Count && _items[at].Kind == SpecTokenKind.Word && _items[at].Text is "a" or "b" or "c" or "d" ? _items[at].Text.ToUpperInvariant() : "";
+        return at < _items.Count && _items[at].Kind == SpecTokenKind.Word && (_items[at].Text is "b" or "c" || (_items[at].Text is "a" or "d" && _items[at].Glued)) ? _items[at].Text.ToUpperInvariant() : "";
     }
 
     /// <summary>"E.A.3", "S-6", "F.13" behind a label in inches.</summary>

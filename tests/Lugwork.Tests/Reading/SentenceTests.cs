@@ -89,7 +89,6 @@ public sealed class SentenceTests
     [InlineData("seatpost", "~27.2")]
     [InlineData("frame", "PM 160 / 180")]
     [InlineData("cassette", "XD / Micro Spline, 12-speed")]
-    [InlineData("chain guide", "ISCG")]
     [InlineData("fork", "tapered 1-1/8\" or 1-1/2\"")]
     public void What_is_open_stays_open(string slot, string text) => Assert.Empty(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values);
 
