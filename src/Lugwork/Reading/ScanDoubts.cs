@@ -193,7 +193,7 @@ internal sealed partial class LineScan
         return true;
     }
 
-    /// <summary>">>> 142x12 <<<", "~~ used ~~", the end of a tag: signs that stand around words and compare nothing.</summary>
+    /// <summary>Marks of quotations around a size, "~~ used ~~", the end of a tag: signs that stand around words and compare nothing.</summary>
     private bool IsOrnament(int i)
     {
         if (_items[i].Text[0] is not ('<' or '>' or '~'))

@@ -71,7 +71,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (!Free(i) || TopicOf(i) != "t:crownrace" || !_items[i].IsMillimetre && !_items[i].IsInch)
+            if (!Free(i) || TopicOf(i) != "t:crownrace" || !(_items[i].IsMillimetre || _items[i].IsInch))
             {
                 continue;
             }

@@ -129,6 +129,11 @@ internal sealed partial class LineScan
             {
                 Take("bar", text, i, i);
             }
+            else if (Values.ContainsKey("bar") && !inch && _items[i].Value == 25.4m && Anywhere("t:steerer") < 0 && Anywhere("t:fork") < 0 && Anywhere("t:headset") < 0 && Anywhere("m:threadless") < 0)
+            {
+                // Another bar, or the clamp of a one-inch steerer.
+                Several("bar", [text], i, i, "the figure can be another bar or the clamp round a one-inch steerer");
+            }
             else if (Values.ContainsKey("bar") && foot)
             {
                 Fixing(i, inch);
