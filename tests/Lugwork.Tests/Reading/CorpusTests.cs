@@ -16,7 +16,7 @@ public sealed class CorpusTests(ITestOutputHelper output)
     private const int FifthRead = 99;
 
     /// <summary>And of the sixth.</summary>
-    private const int SixthRead = 98;
+    private const int SixthRead = 100;
 
     /// <summary>And of the seventh.</summary>
     private const int SeventhRead = 100;
@@ -28,10 +28,10 @@ public sealed class CorpusTests(ITestOutputHelper output)
     private const int NinthRead = 95;
 
     /// <summary>And of the tenth.</summary>
-    private const int TenthRead = 97;
+    private const int TenthRead = 100;
 
     /// <summary>And of the eleventh.</summary>
-    private const int EleventhRead = 96;
+    private const int EleventhRead = 99;
 
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
