@@ -19,6 +19,13 @@ internal static class ItemCutter
         TickBoxes.Mend(tokens);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
+        if (tokens.Count > 3 && tokens[0].Is('"') && tokens[^1].Is('"') && tokens[1].Glued && (text[tokens[0].Start] is '\u201C' or '\u201D' or '\u201E' || tokens.Count(t => t.Is('"')) % 2 == 0))
+        {
+            // The whole line is a quotation.
+            tokens.RemoveAt(tokens.Count - 1);
+            tokens.RemoveAt(0);
+        }
+
         List<SpecItem> items = new(tokens.Count);
         int clause = 0;
         bool diameter = false;
@@ -33,9 +40,9 @@ internal static class ItemCutter
             }
 
             // "Seatpost diameter (mm): 27.2" is "seatpost diameter: 27.2".
-            if ((token.Is('(') || token.Is('[')) && i + 2 < tokens.Count && tokens[i + 1].Text == "mm" && (tokens[i + 2].Is(')') || tokens[i + 2].Is(']')))
+            if (IsOfColumn(tokens, i) is > 0 and int column)
             {
-                i += 3;
+                i += column;
                 continue;
             }
 
@@ -53,6 +60,16 @@ internal static class ItemCutter
             {
                 token.Text = ":";
                 tokens[i] = token;
+            }
+
+            if (token.Is(';') && i > 0 && tokens[i - 1].Kind == SpecTokenKind.Word && i + 1 < tokens.Count && tokens[i + 1].Is(';') && tokens[i + 1].Glued)
+            {
+                // Two of them part a key from its value.
+                token.Text = ":";
+                tokens[i] = token;
+                SpecToken second = tokens[i + 1];
+                second.Text = ":";
+                tokens[i + 1] = second;
             }
 
             if (token.Kind == SpecTokenKind.Sign)
@@ -85,8 +102,23 @@ internal static class ItemCutter
         }
 
         Numbers(items);
+        ItemNotes.Mend(items);
         Headings.Mend(items);
         return items;
+    }
+
+    /// <summary>"(mm)", "[ETRTO]", "(Ø mm)": in which unit or by which norm a column is written; how many tokens it has, 0 where it is none.</summary>
+    private static int IsOfColumn(List<SpecToken> tokens, int i)
+    {
+        if (!tokens[i].Is('(') && !tokens[i].Is('['))
+        {
+            return 0;
+        }
+
+        int at = i + 1;
+        at += at < tokens.Count && (tokens[at].Is('\u00F8') || tokens[at].Text == "in") ? 1 : 0;
+        bool known = at + 1 < tokens.Count && (tokens[at].Text == "mm" || (at == i + 1 && i > 0 && tokens[at].Text is "etrto" or "iso" or "shis"));
+        return known && (tokens[at + 1].Is(')') || tokens[at + 1].Is(']')) ? at + 2 - i : 0;
     }
 
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
@@ -121,9 +153,14 @@ internal static class ItemCutter
             }
 
             int at = i + 1;
-            while (at < items.Count && at <= i + 3 && (items[at].Kind == SpecTokenKind.Sign || items[at].Text is "nr" or "no" or "num"))
+            while (at < items.Count && at <= i + 6 && (items[at].Kind == SpecTokenKind.Sign || items[at].Text is "nr" or "no" or "num"))
             {
                 at++;
+            }
+
+            if (!phone && at < items.Count && items[at] is { IsNumber: true, Unit: "" } && items[i].Is("n:price"))
+            {
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
             }
 
             while (at < items.Count && items[at].IsNumber && (phone || items[at].Unit.Length == 0))
@@ -192,6 +229,12 @@ internal static class ItemCutter
             return default;
         }
 
+        if (!single && tokens[behind - 1].Text == "a" && !tokens[behind - 1].Glued && terms[0].Contains("T47A", StringComparison.Ordinal))
+        {
+            // "T47 à ...": a preposition.
+            return default;
+        }
+
         // "t47" is a word with a figure in it; "6 bolt" too. A figure alone is a figure unless it is 28.99.
         return single && tokens[from].IsNumber && tokens[from].Text != "28.99" ? default : terms;
     }
@@ -236,6 +279,15 @@ internal static class ItemCutter
             number.Unit = "other";
             number.End = tokens[at].End;
             return at + 1;
+        }
+
+        // "10 m roll", "10-m-Rolle": metres of a tape.
+        int metre = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
+        if (metre < tokens.Count && IsMetre(tokens, metre) && number.Value is >= 2 and <= 100 && !number.IsFraction)
+        {
+            number.Unit = "other";
+            number.End = tokens[metre].End;
+            return metre + 1;
         }
 
         // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.
@@ -284,6 +336,12 @@ internal static class ItemCutter
             return at;
         }
 
+        // "26 x 1-3/8 S-6": no inch has speeds.
+        if (tokens[from].Text == "s" && number.IsFraction)
+        {
+            return at;
+        }
+
         // One letter is a unit only against the figure or as the last of its words: "34 t", "12 s", not "26 h ...".
         bool letter = tokens[from].Text.Length == 1 && end == from + 1;
         if (letter && !tokens[from].Glued && unit is not ("teeth" or "speed" or "holes" or "g"))
@@ -314,6 +372,24 @@ internal static class ItemCutter
         }
 
         return end;
+    }
+
+    /// <summary>A word for metres: the letter only against its figure or where a word for a roll follows.</summary>
+    private static bool IsMetre(List<SpecToken> tokens, int at)
+    {
+        if (tokens[at].Text is "meter" or "metre" or "metres" or "meters" or "metros" or "metri" or "mtr")
+        {
+            return true;
+        }
+
+        if (tokens[at].Text is not "m" || (at + 1 < tokens.Count && tokens[at + 1].IsNumber))
+        {
+            return false;
+        }
+
+        int behind = at + 1 < tokens.Count && tokens[at + 1].Is('-') ? at + 2 : at + 1;
+        bool roll = behind < tokens.Count && tokens[behind].Text is "roll" or "rolls" or "rolle" or "rollen" or "rouleau" or "rollo" or "rotolo" or "rol" or "long" or "lang" or "length" or "lange";
+        return roll || (tokens[at].Glued && behind >= tokens.Count);
     }
 
     /// <summary>The mark closes a quotation: an open one stands before it, which is against no figure. Otherwise it says inches.</summary>
@@ -368,7 +444,7 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "lungh" or "len" or "mov" or "od" or "id" or "d";
+    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "post" or "lungh" or "len" or "mov" or "od" or "id" or "d";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

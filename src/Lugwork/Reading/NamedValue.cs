@@ -26,7 +26,7 @@ internal static class NamedValue
             return false;
         }
 
-        if (slot == Slot.Stem && line.Contains("25.4", StringComparison.Ordinal))
+        if (slot == Slot.Stem && (line.Contains("25.4", StringComparison.Ordinal) || line.Contains("25,4", StringComparison.Ordinal)))
         {
             // The clamp of a bar or that of a one-inch steerer.
             return false;

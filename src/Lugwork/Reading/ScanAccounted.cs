@@ -17,7 +17,7 @@ internal sealed partial class LineScan
 
         if (i + 2 < _items.Count && _items[i].Unit.Length == 0 && Links(_items[i + 1]) && !_items[i + 1].IsSign('x') && _items[i + 2] is { IsNumber: true, Used: false } next)
         {
-            return next is { Unit: "mm", Value: >= 1200 } || next.Unit is "g" or "deg" or "w" or "other" or "teeth" or "tpi" || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
+            return next is { Unit: "mm", Value: >= 1200 } || next.Unit is "deg" or "teeth" or "tpi" || (next.Unit is "g" or "w" or "other" && (next.Glued || !_items[i + 1].IsSign('/'))) || (next.Unit == "speed" && _slot == Slot.RearWheel) || IsBar(i + 2) || (next.Value is >= 1950 and <= 2060 && _items[i].Value <= 53);
         }
 
         return IsBar(i);
@@ -122,7 +122,7 @@ internal sealed partial class LineScan
             && _items[word].Text is "holes" or "hole" or "spokes" or "locher" or "loch" or "lochzahl" or "speichen" or "speichenzahl" or "trous" or "rayons" or "agujeros" or "radios" or "fori" or "raggi" or "gaten" or "spaken" or "drilling";
     }
 
-    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "bis" or "tot" or "hasta" or "till" or "until"));
+    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "bis" or "tot" or "hasta" or "till" or "until"));
 
     /// <summary>A label in inches or of the 700 kind beside an ISO size that is one of those it is printed on.</summary>
     private bool IsLabelBesideSize(int i)

@@ -94,24 +94,27 @@ internal sealed partial class LineScan
     /// <summary>"Screw-on freewheel, ISO thread": the thread by its name. "English" is several.</summary>
     private void ReadNamedThread()
     {
-        if (Values.ContainsKey("thread") || !_items.Exists(i => i.Is("v:CassettePattern=freewheel")))
+        if (Values.ContainsKey("thread") || !_items.Exists(IsFreewheel))
         {
             return;
         }
 
         for (int i = 0; i < _items.Count; i++)
         {
-            bool beside = (i + 1 < _items.Count && _items[i + 1].Is("t:thread")) || (i > 0 && _items[i - 1].Is("t:thread"));
+            bool beside = (i + 1 < _items.Count && (_items[i + 1].Is("t:thread") || IsFreewheel(_items[i + 1]))) || (i > 0 && (_items[i - 1].Is("t:thread") || IsFreewheel(_items[i - 1])))
+                || (i > 1 && _items[i - 1].IsSign(':') && IsFreewheel(_items[i - 2]));
             if (beside && _items[i].Text is "iso" or "bsa" or "bsc" && !Negated(i) && !(i + 1 < _items.Count && _items[i + 1].IsNumber))
             {
                 Take("thread", "ISO", i, i);
             }
-            else if (_items[i].IsFraction && _items[i].Text != "iso" && (_items[i].Is("v:ShellFamily=Italian") || _items[i].Is("v:ShellFamily=French")) && !Negated(i))
+            else if ((_items[i].IsFraction || (beside && _items[i].Terms.Length == 1)) && _items[i].Text != "iso" && (_items[i].Is("v:ShellFamily=Italian") || _items[i].Is("v:ShellFamily=French")) && !Negated(i))
             {
                 Take("thread", _items[i].Is("v:ShellFamily=French") ? "French" : "Italian", i, i);
             }
         }
     }
+
+    private static bool IsFreewheel(SpecItem item) => item.Is("v:CassettePattern=freewheel") || item.Is("v:FreehubBody=FW-thread");
 
     /// <summary>An HG body of which the length is said instead of the speeds: 34.9 or 36.75 mm.</summary>
     private string BodyByLength(ref int first, ref int last)

@@ -3,6 +3,9 @@ namespace Lugwork.Reading;
 /// <summary>Bosses of cantilevers, by the bead seat that they are placed for.</summary>
 internal sealed partial class LineScan
 {
+    /// <summary>Brakes of which the bosses stand above the rim.</summary>
+    private static bool IsHighBoss(SpecItem item) => item.Is("v:BrakeType=u-brake") || item.Is("v:BrakeType=roller-cam");
+
     private void ReadBosses(string field)
     {
         for (int i = 0; i < _items.Count && !Full; i++)
@@ -12,9 +15,10 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (i > 0 && _items[i - 1].Is("v:BrakeType=u-brake"))
+            int other = i > 0 && IsHighBoss(_items[i - 1]) ? i - 1 : i + 1 < _items.Count && IsHighBoss(_items[i + 1]) ? i + 1 : i + 2 < _items.Count && _items[i + 1].IsSign(':') && IsHighBoss(_items[i + 2]) ? i + 2 : -1;
+            if (other >= 0)
             {
-                Keep(field, "u-brake", i - 1, i);
+                Keep(field, "u-brake", Math.Min(i, other), Math.Max(i, other));
                 continue;
             }
 

@@ -246,6 +246,13 @@ internal sealed partial class LineScan
                 _items[j].Used = true;
                 return second;
             }
+
+            if (Pair(j, out int bore) && !InTriple(j) && IsBore(_items[bore].Value) && IsShellWidth(j) && _items[bore].IsMillimetre)
+            {
+                // "68 x 46": the width first.
+                _items[bore].Used = true;
+                return j;
+            }
         }
 
         return -1;

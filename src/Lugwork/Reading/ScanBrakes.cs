@@ -82,7 +82,7 @@ internal sealed partial class LineScan
         size = size < 0 ? RotorAlone(mark, post) : size;
         for (int j = mark - 1; size < 0 && j >= 0 && j >= mark - 3 && _items[j].Clause == _items[mark].Clause; j--)
         {
-            size = MountSize(j, post) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
+            size = MountSize(j, post) && !JoinsClosely(j) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
         }
 
         if (size < 0)
@@ -140,7 +140,7 @@ internal sealed partial class LineScan
     /// <summary>"160 mm rotor direct", "140er direkt ohne Adapter", "de 160", "160 native": small words, and one of them says that the mount is made for the rotor.</summary>
     private bool IsNativeSize(int size)
     {
-        bool native = false;
+        bool native = _denied.Exists(d => d.Is("m:adapt"));
         foreach (SpecItem item in Clauses(_items[size].Clause))
         {
             bool own = item.Kind == SpecTokenKind.Word && item.Text is "direct" or "direkt" or "directo" or "diretto" or "native" or "nativ" or "natif" or "nativo" or "nativa";
@@ -171,6 +171,11 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>A word for a class of reach that makers draw differently.</summary>
+    private static bool IsReachClass(string word) =>
+        word is "long" or "lang" or "longue" or "larga" or "largo" or "lungo" or "lunga" or "lange" or "langer" or "langem" or "gran" or "grande" or "grand" or "gross" or "grosse" or "grosser" or "groot" or "grote" or "longer"
+            or "short" or "kurz" or "kurze" or "kurzer" or "kurzem" or "court" or "courte" or "corto" or "corta" or "kort" or "korte" or "petite" or "petit" or "poco" or "kleine" or "klein";
+
     private void ReadRimBrake()
     {
         Words("BrakeType", "type");
@@ -192,10 +197,10 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Values.ContainsKey("reach"); i++)
         {
             string word = i > 0 ? _items[i - 1].Text : "";
-            word = i + 1 < _items.Count && _items[i].Is("t:reach") && _items[i + 1].Text is "kurz" or "lang" or "short" or "long" or "corto" or "lungo" or "largo" or "court" or "kort" ? _items[i + 1].Text : word;
-            if (_items[i].Is("t:reach") && word is "long" or "lang" or "longue" or "largo" or "lungo" or "lange" or "short" or "kurz" or "court" or "corto" or "medium" or "standard" or "kurze" or "courte" or "corta" or "korte" or "kort")
+            word = i + 1 < _items.Count && _items[i].Is("t:reach") && IsReachClass(_items[i + 1].Text) ? _items[i + 1].Text : word;
+            if (_items[i].Is("t:reach") && (IsReachClass(word) || word is "medium" or "standard"))
             {
-                Several("reach", _fields["reach"].Read("reach " + word).Keys is { Length: > 1 } keys ? keys : word.StartsWith('l') ? ["long-55-73", "long-57-73"] : [], i, i, "makers draw this class differently, and no millimetres are given");
+                Several("reach", _fields["reach"].Read("reach " + word).Keys is { Length: > 1 } keys ? keys : word[0] is 'l' or 'g' ? ["long-55-73", "long-57-73"] : [], i, i, "makers draw this class differently, and no millimetres are given");
             }
         }
     }

@@ -119,6 +119,7 @@ internal sealed partial class LineScan
         {
             Words("CassettePattern", "pattern");
             TakeSpeeds("speeds");
+            ThirteenOnNarrow();
             return;
         }
 
@@ -185,6 +186,16 @@ internal sealed partial class LineScan
 
         bool good = _fields["pattern"].Read($"{speed}-speed {splines}{use}{old}") is { Keys.Length: > 0 };
         Take("pattern", good ? $"{speed}-speed {splines}{use}{old}" : $"{speed}-speed {splines}", first, last);
+    }
+
+    /// <summary>Thirteen sprockets for the body that only they are made for.</summary>
+    private void ThirteenOnNarrow()
+    {
+        if (Anywhere("v:FreehubBody=N3W") is >= 0 and int body && _items.FindAll(i => i.Unit == "speed") is [{ Value: 13 } thirteen])
+        {
+            int at = _items.IndexOf(thirteen);
+            Keep("pattern", "8-spline-13", Math.Min(body, at), Math.Max(body, at));
+        }
     }
 
     private static bool SameBody(SpecItem a, SpecItem b) =>

@@ -37,6 +37,12 @@ internal sealed partial class LineScan
                 size = _items[last].Value;
             }
 
+            else if (SizeBehindCup(at) is > 0 and int behind)
+            {
+                last = behind;
+                size = _items[last].Value;
+            }
+
             string cup = _items[i].Text.ToUpperInvariant() + _items[at].Text;
             if (HeadsetCup.Find(cup) is null && _items[i].Text == "is" && !_items[at].Glued && last == at)
             {
@@ -58,6 +64,14 @@ internal sealed partial class LineScan
         {
             TakeCups(found);
         }
+    }
+
+    /// <summary>"ZS44 28.6", "ZS44-28.6", "ZS56 (40)": the steerer or the race behind a code without its slash; -1 where the figure is none of them.</summary>
+    private int SizeBehindCup(int at)
+    {
+        int behind = at + 1 < _items.Count && (_items[at + 1].IsSign('-') || _items[at + 1].IsSign('(') || _items[at + 1].IsSign('x')) ? at + 2 : at + 1;
+        bool size = Free(behind) && _items[behind].IsMillimetre && _items[behind].Value is 25.4m or 26.4m or 27 or 28.6m or 30 or 33 or 37 or 39.8m or 40;
+        return size && !(behind + 1 < _items.Count && Links(_items[behind + 1]) && _items[behind + 1].Glued) ? behind : -1;
     }
 
     private void MarkAll(int from, int to)

@@ -25,7 +25,7 @@ internal sealed partial class LineScan
                 bool unit = item.Unit switch
                 {
                     "" or "mm" => true,
-                    "in" => item.Value < 15,
+                    "in" => item.Value < 15 || (type == nameof(Tyres.TyreSize) && item.Value <= 36),
                     "kg" or "lb" => type == nameof(Load),
                     "g" or "deg" or "w" or "other" => type == nameof(Steering.HeadsetBearing) && item.Unit == "deg",
                     "tpi" => type.EndsWith("Thread", StringComparison.Ordinal) || item.Value is 20 or 24 or 26,
@@ -39,7 +39,7 @@ internal sealed partial class LineScan
                 {
                     Several(value.Field, [value.Key], i, i, "another figure hangs on it that was not read");
                 }
-                else if (IsLettered(i))
+                else if (IsLettered(i, type))
                 {
                     Several(value.Field, [value.Key], i, i, "letters stand against the figure");
                 }
@@ -73,7 +73,7 @@ internal sealed partial class LineScan
     private static bool IsShortWord(SpecItem word) => word.Text is "short" or "kurz" or "kurzer" or "court" or "corto" or "kort" or "korte" or "standard";
 
     /// <summary>Letters that mean nothing here stand against the figure: part of a number of an article, or of another figure.</summary>
-    private bool IsLettered(int i)
+    private bool IsLettered(int i, string type)
     {
         if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "er" })
         {
@@ -90,6 +90,6 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Text is not ("m" or "d" or "p" or "l" or "x" or "r" or "f" or "c" or "ec" or "zs" or "is" or "o" or "i");
+        return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && !(before.Text is "ea" or "f" or "e" or "s" && type is "TyreSize") && before.Text is not ("m" or "d" or "p" or "l" or "x" or "r" or "f" or "c" or "ec" or "zs" or "is" or "o" or "i");
     }
 }

@@ -68,7 +68,7 @@ internal sealed partial class LineScan
             SpecItem item = _items[i];
             if (item.Kind == SpecTokenKind.Sign)
             {
-                if (IsQuestion(i))
+                if (IsQuestion(i) || IsOrnament(i))
                 {
                     continue;
                 }
@@ -100,7 +100,7 @@ internal sealed partial class LineScan
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             // A length may be measured; a size by its name may not.
-            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) or nameof(Seating.SeatTubeBore) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
             if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
             {
                 return null;
@@ -117,7 +117,7 @@ internal sealed partial class LineScan
 
         if (item.Is("d:option"))
         {
-            return ReadAround(item.Clause, isShort ? 1 : 0) && !Negated(i) && !OfClauseWithoutValue(item.Clause) ? "it is said to be one of several" : null;
+            return ReadAround(item.Clause, isShort ? 1 : 0) && !Negated(i) && !OfClauseWithoutValue(item.Clause) && !IsOfHanger(item) ? "it is said to be one of several" : null;
         }
 
         if (item.Is("m:adapt"))
@@ -127,7 +127,7 @@ internal sealed partial class LineScan
 
         if (item.Is("d:kit"))
         {
-            return OnlyWordsRead(item.Clause) && !(item.Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub")) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
+            return OnlyWordsRead(item.Clause) && !IsOfUnknown(i) && !(item.Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub")) && !(item.Text is "comes" && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].IsFraction) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
         }
 
         if (item.Is("m:or"))
@@ -161,6 +161,19 @@ internal sealed partial class LineScan
         return null;
     }
 
+    /// <summary>"Inkl. Rechnung": what comes with it is the word behind, which is of no part, and nothing follows.</summary>
+    private bool IsOfUnknown(int i)
+    {
+        int at = i + 1 < _items.Count && _items[i + 1].IsSign('.') && _items[i + 1].Glued ? i + 2 : i + 1;
+        bool before = _items[i].Text is "incl" or "inkl" or "including" or "inklusive" or "inclusief" or "includes" or "incluye" or "compris";
+        return before && at < _items.Count && _items[at] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: true } && at + 1 >= _items.Count && Values.Values.All(v => v.Last < i);
+    }
+
+    /// <summary>"Wechselbares Schaltauge": a hanger that comes off is one of no several.</summary>
+    private bool IsOfHanger(SpecItem item) =>
+        Values.ContainsKey("hanger") && Values.Count == 1
+        && item.Text is "wechselbar" or "wechselbare" or "wechselbares" or "interchangeable" or "intercambiable" or "intercambiabile" or "verwisselbaar" or "verwisselbare";
+
     /// <summary>A pronoun, and behind it in its clause neither a figure nor a word for a value: no alternative.</summary>
     private bool OpensConsequence(int from)
     {
@@ -178,6 +191,19 @@ internal sealed partial class LineScan
         }
 
         return true;
+    }
+
+    /// <summary>Marks of quotations around a size, "~~ used ~~", the end of a tag: signs that stand around words and compare nothing.</summary>
+    private bool IsOrnament(int i)
+    {
+        if (_items[i].Text[0] is not ('<' or '>' or '~'))
+        {
+            return false;
+        }
+
+        char sign = _items[i].Text[0];
+        bool again = (i + 1 < _items.Count && _items[i + 1].IsSign(sign) && _items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign(sign) && _items[i].Glued);
+        return again || (sign == '>' && i > 1 && _items[i].Glued && _items[i - 1].Kind == SpecTokenKind.Word && (_items[i - 2].IsSign('<') || _items[i - 2].IsSign('/')) && _items[i - 1].Glued);
     }
 
     /// <summary>"Bars? 31.8 only": a question behind a word, before which nothing was read, and its answer.</summary>

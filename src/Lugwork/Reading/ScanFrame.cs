@@ -89,7 +89,7 @@ internal sealed partial class LineScan
             {
                 for (int j = 0; j < _items.Count; j++)
                 {
-                    if (Free(j) && TopicOf(j) == "t:travel" && Link(j) != i)
+                    if (Free(j) && TopicOf(j) == "t:travel" && (Link(j) != i || _items[j].Clause != _items[i].Clause))
                     {
                         Refuse("travel", j, j, "the line says that there is none, and a figure", LineDoubtKind.Conflict);
                         return;

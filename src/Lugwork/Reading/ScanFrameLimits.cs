@@ -64,6 +64,9 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            // "27.2 ID, 31.8 OD": the word behind, where none stands before.
+            bool before = _items[word].Is("m:outside") || _items[word].Is("m:inside") || _items[word].Is("t:inner");
+            word = !before && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "id" or "od" or "int" or "ext" && !(i + 2 < _items.Count && _items[i + 2].IsNumber) ? i + 1 : word;
             bool collar = _items[word].Is("m:band") && Anywhere("t:frontmech") < 0 && _fields["seatTubeOutside"].Read(_items[i].Text).Keys.Length == 1;
             if (_items[word].Is("m:outside") || collar)
             {

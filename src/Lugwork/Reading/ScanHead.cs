@@ -71,6 +71,12 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.RearWheel && _items[head].Is("t:cassette") && Values.Count == 1 && Values.ContainsKey("body") && head + 1 < _items.Count && (_items[head + 1].IsSign(':') || _items[head + 1].IsSign('=')) && _items.Count <= head + 4)
+        {
+            // "Cassette: XD": which ones it takes.
+            return;
+        }
+
         if (IsMate(_items[head], mates) || (IsRimOfTyre(head) && Values.ContainsKey("size")))
         {
             return;

@@ -13,6 +13,12 @@ internal sealed partial class LineScan
         }
 
         (decimal axle, decimal width) = _items[i].Value < _items[i + 2].Value ? (_items[i].Value, _items[i + 2].Value) : (_items[i + 2].Value, _items[i].Value);
+        if (axle is 5 or 9 or 10)
+        {
+            // "135/5 Schnellspanner".
+            return _items[i + 1].IsSign('/') && IsHubWidth(width, rear) && Anywhere("m:qr") >= 0;
+        }
+
         if (axle is not (12 or 15 or 20))
         {
             return false;

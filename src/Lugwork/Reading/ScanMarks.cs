@@ -43,7 +43,7 @@ internal sealed partial class LineScan
         (i > 0 && _items[i - 1].Is("m:not") && _items[i - 1].Clause == _items[i].Clause)
         || (i > 1 && _items[i - 2].Is("m:not") && _items[i - 1].Kind == SpecTokenKind.Word && !_items[i - 1].IsTopic && _items[i - 2].Clause == _items[i].Clause);
 
-    private bool Free(int i) => i >= 0 && i < _items.Count && _items[i] is { IsNumber: true, Used: false, IsBroken: false };
+    private bool Free(int i) => i >= 0 && i < _items.Count && _items[i] is { IsNumber: true, Used: false, IsBroken: false, Unit: not ("other" or "g") };
 
     /// <summary>A figure, a times sign and a figure, none of them used; the place of the last one.</summary>
     private bool Pair(int i, out int second)

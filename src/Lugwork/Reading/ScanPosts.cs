@@ -93,6 +93,7 @@ internal sealed partial class LineScan
             }
         }
 
+        BareLengthOfPost();
         if (!_items.Exists(i => i.Is("t:saddle") && i.Terms.Length == 1) || Values.Count == 0)
         {
             ReadRails("railClamp", bare: false);
@@ -101,6 +102,21 @@ internal sealed partial class LineScan
         Words("SaddleRails", "railClamp", i => _items[i].Is("v:SaddleRails=pivotal"));
         Words("Material", "material", OfWhole);
         Words("UseCategory", "use");
+    }
+
+    /// <summary>"27.2 | 350", "27.2-350": of two bare figures one is a diameter, and the other can only be the length.</summary>
+    private void BareLengthOfPost()
+    {
+        if (!Values.TryGetValue("diameter", out LineFinding? diameter) || Values.ContainsKey("length") || Doubts.Count > 0 || _items.Count(i => i.IsNumber) != 2 || _items.Count > 8)
+        {
+            return;
+        }
+
+        int at = _items.FindIndex(i => i is { IsNumber: true, Used: false, Unit: "", IsFraction: false, Value: >= 250 and <= 450 });
+        if (at > diameter.Last && _items[at].Value % 10 == 0 && TopicOf(at) is "" or "t:post")
+        {
+            Length("length", at);
+        }
     }
 
     /// <summary>The outside of a post is its diameter, where no other figure of the line can be one and no shim is named.</summary>
@@ -136,6 +152,16 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Ø 31,8 Mitte, Ø 22,2 Enden": a word for the ends of a bar beside a figure, in a line with a figure for its middle.</summary>
+    private bool IsAtEnds(int i)
+    {
+        bool behind = i + 1 < _items.Count && IsEnds(_items[i + 1].Text) && _items[i + 1].Clause == _items[i].Clause;
+        bool before = i > 0 && IsEnds(_items[i - 1].Text) && _items[i - 1].Clause == _items[i].Clause;
+        return behind || before;
+    }
+
+    private static bool IsEnds(string word) => word is "ends" or "end" or "enden" or "ende" or "bouts" or "puntas" or "einden";
+
     private void ReadHandlebar()
     {
         Words("UseCategory", "use");
@@ -153,6 +179,10 @@ internal sealed partial class LineScan
             if (topic == "t:grip")
             {
                 _claimed[Link(i)] = true;
+                Take("grip", text, i, i);
+            }
+            else if (likely && IsAtEnds(i))
+            {
                 Take("grip", text, i, i);
             }
             else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 26 or 31.8m or 35 && HasMark(i, "m:needs"))))))

@@ -34,12 +34,15 @@ internal sealed partial class LineScan
         Settle("directMount");
     }
 
+    /// <summary>A bolt circle by its name, or by a word for any distance between centres.</summary>
+    private bool IsCircle(int i) => TopicOf(i) is "t:bcd" || (Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause && _items[link].Text is "entraxe" or "interasse");
+
     private void ReadBoltCircle()
     {
         bool said = false;
         for (int i = 0; i < _items.Count && !said; i++)
         {
-            said = Free(i) && (TopicOf(i) is "t:bcd" || (TopicOf(i) is "t:spacing" && _items[Link(i)].Text == "entraxe")) && _items[i].IsMillimetre && _items[i].Value is >= 50 and <= 160;
+            said = Free(i) && IsCircle(i) && _items[i].IsMillimetre && _items[i].Value is >= 50 and <= 160;
         }
 
         for (int i = 0; i < _items.Count && !Full; i++)
@@ -49,7 +52,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool circle = TopicOf(i) is "t:bcd" || (TopicOf(i) is "t:spacing" && _items[Link(i)].Text == "entraxe");
+            bool circle = IsCircle(i);
             bool topic = circle || (!said && Clause(i, "t:bcd"));
             if (said && !circle)
             {

@@ -50,7 +50,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (_items[i].Value >= 120 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('x')) && Free(i + 2) && _items[i + 2].Value is >= 1.5m and <= 2.5m)
+            if (_items[i].Value >= 120 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('x')) && Free(i + 2) && _items[i + 2].Value is >= 1.5m and <= 2.5m && !(_items[i + 2].Value == 2 && _items[i + 2].Unit.Length == 0 && _items[i + 1].IsSign('x')))
             {
                 Take("size", _items[i].Text, i, i);
                 Length("thickness", i + 2);
@@ -63,7 +63,7 @@ internal sealed partial class LineScan
             {
                 Length("thickness", i);
             }
-            else if (_items[i].Value >= 90 && !(i > 0 && (_items[i - 1].Is("m:pm") || _items[i - 1].Is("m:fm"))) && !topic.StartsWith("n:", StringComparison.Ordinal) && (topic is not "t:frame" || true))
+            else if (_items[i].Value >= 90 && !(i > 0 && (_items[i - 1].Is("m:pm") || _items[i - 1].Is("m:fm"))) && (!topic.StartsWith("n:", StringComparison.Ordinal) || topic == "n:size"))
             {
                 Take("size", _items[i].Text, i, i);
             }

@@ -44,6 +44,12 @@ internal sealed partial class LineScan
                     break;
                 }
 
+                if (paired && bore < 0 && width < 0 && IsBore(_items[second].Value) && _items[i].Value is >= 55 and <= 135)
+                {
+                    (bore, width) = (second, i);
+                    break;
+                }
+
                 bool inside = HasMark(i, "m:inside") || TopicOf(i) is "t:shellbore" or "t:inner";
                 if (bore < 0 && inside && IsBore(_items[i].Value))
                 {

@@ -26,6 +26,12 @@ internal sealed partial class LineScan
                 from -= 2;
             }
 
+            // "5-/6-/7-/8-fach".
+            while (from >= 3 && _items[from - 1].IsSign('/') && _items[from - 2].IsSign('-') && Free(from - 3) && _items[from - 3] is { IsFraction: false, Unit: "", Value: >= 5 and <= 13 })
+            {
+                from -= 3;
+            }
+
             while (from >= 2 && JoinOfList(from - 1) is >= 1 and int join && Free(join - 1) && _items[join - 1] is { IsFraction: false, Unit: "" or "speed", Value: >= 5 and <= 13 } && !_items[join - 1].IsInch)
             {
                 for (int j = join; j < from; j++)

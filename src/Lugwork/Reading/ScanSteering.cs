@@ -16,6 +16,7 @@ internal sealed partial class LineScan
         1m => "1",
         1.125m => "1-1/8",
         1.25m => "1-1/4",
+        0.9375m => "15/16",
         1.375m => "1-3/8",
         1.5m => "1.5",
         _ => ItemCutter.Plain(value),
@@ -70,7 +71,17 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && TopicOf(i) == "t:crownrace" && !(IsSteererInch(i) && _items.Exists(o => o is { IsNumber: true, IsFraction: false, IsInch: false, Value: >= 26 and <= 40 })))
+            if (!Free(i) || TopicOf(i) != "t:crownrace" || !(_items[i].IsMillimetre || _items[i].IsInch))
+            {
+                continue;
+            }
+
+            if (IsSteererInch(i) && _items.Exists(o => o is { IsNumber: true, IsFraction: false, IsInch: false, Value: >= 26 and <= 40 }))
+            {
+                // 1.5" (39.8 mm): the inches are of the steerer.
+                _items[i].Used |= i + 2 < _items.Count && _items[i + 1].IsSign('(') && _items[i + 2].IsNumber;
+            }
+            else
             {
                 _claimed[Link(i)] = true;
                 Take("crownSeat", _items[i].Figure, i, i);
@@ -91,13 +102,14 @@ internal sealed partial class LineScan
             }
 
             string topic = Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause ? TopicIn(_items[link]) : "";
-            bool steerer = topic == "t:steerer" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
+            bool steerer = topic is "t:steerer" or "t:headtube" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
+            steerer |= (_items[i].Value is 1.125m && _items[i].Unit.Length == 0) || (_items[i].Value is 28.6m && i + 2 < _items.Count && _items[i + 2] is { IsNumber: true, Value: 39.8m } && (Anywhere("m:tapered") >= 0 || Anywhere("t:steerer") >= 0));
             bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
             if (_items[i].IsFraction || _items[i].IsInch || ((steerer || follows) && _items[i].Unit.Length == 0 && _items[i].Value < 2))
             {
                 if (_items[i].Value >= 2.5m)
                 {
-                    if (steerer && topic == "t:steerer")
+                    if (steerer && topic is "t:steerer")
                     {
                         Refuse("steerer", i, i, "no steerer has this diameter");
                     }
@@ -105,10 +117,15 @@ internal sealed partial class LineScan
                     continue;
                 }
 
-                if (topic is "" or "t:steerer" or "t:fork" || steerer || follows)
+                if (topic is "" or "t:steerer" or "t:headtube" or "t:fork" || steerer || follows)
                 {
                     sizes.Add((InchName(_items[i].Value), i));
                 }
+            }
+            else if (_items[i].IsMillimetre && _items[i].Value is 39.8m or 38.1m && sizes is [{ Size: "1-1/8" } upper] && _items[upper.At] is { Value: 28.6m } && (i - upper.At <= 3 || HasMark(i, "m:lower")))
+            {
+                // Where the taper ends, by the race that goes there.
+                sizes.Add(("1.5", i));
             }
             else if (_items[i].IsMillimetre && steerer && MetricSteerer(_items[i].Value) is { } name)
             {
@@ -197,7 +214,7 @@ internal sealed partial class LineScan
 
         foreach (SpecItem item in Clauses(_items[mark].Clause))
         {
-            bool own = item.Kind == SpecTokenKind.Sign || item.Is(shape) || item.Is("t:steerer") || item.Is("t:fork") || item.Is("m:threadless") || item.Is("m:threaded") || item.Is("v:Material=steel") || item.Is("v:Material=aluminium") || item.Is("v:Material=carbon");
+            bool own = item.Kind == SpecTokenKind.Sign || (item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty) || item.Is(shape) || item.Is("t:steerer") || item.Is("t:fork") || item.Is("m:threadless") || item.Is("m:threaded") || item.Is("v:Material=steel") || item.Is("v:Material=aluminium") || item.Is("v:Material=carbon");
             if (!own)
             {
                 return false;

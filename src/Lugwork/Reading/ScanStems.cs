@@ -18,6 +18,13 @@ internal sealed partial class LineScan
             }
 
             bool inch = _items[i].IsFraction || _items[i].IsInch;
+            if (!inch && i > 1 && _items[i - 1].IsSign('(') && _items[i - 2] is { IsNumber: true, Used: true } same && (same.IsInch || same.IsFraction) && Math.Abs((same.Value * 25.4m) - _items[i].Value) < 0.4m && Values.TryGetValue("fixing", out LineFinding? round) && round.Key.StartsWith("clamp", StringComparison.Ordinal))
+            {
+                // 1" (25,4 mm): said again.
+                _items[i].Used = true;
+                continue;
+            }
+
             if (!inch && _items[i].Value is < 20 or > 41)
             {
                 continue;
@@ -28,6 +35,12 @@ internal sealed partial class LineScan
             if (foot && topic is "t:bar" or "t:clamp")
             {
                 // No bar has this size.
+                Fixing(i, inch);
+                continue;
+            }
+
+            if (topic is "t:clamp" && Clause(i, "t:steerer") && !Clause(i, "t:bar") && !_items.Exists(o => o != _items[i] && o.IsNumber))
+            {
                 Fixing(i, inch);
                 continue;
             }
@@ -115,6 +128,11 @@ internal sealed partial class LineScan
             else if (Values.ContainsKey("fixing") && bar)
             {
                 Take("bar", text, i, i);
+            }
+            else if (Values.ContainsKey("bar") && !inch && _items[i].Value == 25.4m && Anywhere("t:steerer") < 0 && Anywhere("t:fork") < 0 && Anywhere("t:headset") < 0 && Anywhere("m:threadless") < 0)
+            {
+                // Another bar, or the clamp of a one-inch steerer.
+                Several("bar", [text], i, i, "the figure can be another bar or the clamp round a one-inch steerer");
             }
             else if (Values.ContainsKey("bar") && foot)
             {

@@ -130,11 +130,11 @@ internal sealed partial class LineScan
         Words("ValveStem", "valve");
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && !Joins(i) && _items[i].Value is >= 20 and <= 120 && _items[i].IsMillimetre && IsBehindStem(i))
+            if (Free(i) && !JoinsClosely(i) && _items[i].Value is >= 20 and <= 120 && _items[i].IsMillimetre && IsBehindStem(i))
             {
                 Length("valveLength", i);
             }
-            else if (Free(i) && (_items[i].Unit == "mm" || TopicOf(i) is "t:valvelength" || (TopicOf(i) is "t:length" && Clause(i, "t:valve"))) && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !Joins(i))
+            else if (Free(i) && (_items[i].Unit == "mm" || TopicOf(i) is "t:valvelength" || (TopicOf(i) is "t:length" && Clause(i, "t:valve"))) && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !JoinsClosely(i))
             {
                 Length("valveLength", i);
             }

@@ -9,13 +9,13 @@ internal sealed partial class LineScan
         SpecItem start = _items[first];
         last = first;
         text = start.Text;
-        bool size = start.Value is 700 or 650 or 600 or 550 or 500 or 450 or 400 || (start.Value is >= 7 and <= 36 && start.Unit is "" or "in");
+        bool size = start.Value is 700 or 650 or 600 or 550 or 500 or 450 or 400 or 350 or 300 || (start.Value is >= 7 and <= 36 && start.Unit is "" or "in");
         if (!size)
         {
             return false;
         }
 
-        if (start.Value >= 400)
+        if (start.Value >= 300)
         {
             string letter = Letter(last + 1, out int behind);
             last = letter.Length > 0 ? behind : last;
@@ -28,7 +28,7 @@ internal sealed partial class LineScan
             last += 2;
         }
 
-        if (start.Value >= 400 && last > first)
+        if (start.Value >= 300 && last > first)
         {
             string letter = Letter(last + 1, out int behind);
             if (letter.Length > 0)
@@ -67,7 +67,7 @@ internal sealed partial class LineScan
     private string Letter(int at, out int behind)
     {
         behind = at;
-        return at < _items.Count && _items[at].Kind == SpecTokenKind.Word && _items[at].Text is "a" or "b" or "c" or "d" ? _items[at].Text.ToUpperInvariant() : "";
+        return at < _items.Count && _items[at].Kind == SpecTokenKind.Word && (_items[at].Text is "b" or "c" || (_items[at].Text is "a" or "d" && _items[at].Glued)) ? _items[at].Text.ToUpperInvariant() : "";
     }
 
     /// <summary>"E.A.3", "S-6", "F.13" behind a label in inches.</summary>

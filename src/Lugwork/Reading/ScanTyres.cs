@@ -20,6 +20,12 @@ internal sealed partial class LineScan
 
             decimal a = _items[i].Value;
             decimal b = _items[i + 2].Value;
+            if (a is 400 or 450 or 500 or 550 or 600 && _items[i + 1].IsSign('x') && i + 3 < _items.Count && _items[i + 3] is { Glued: true, Text: "a" or "b" or "c" })
+            {
+                // 400x38B is a label, of another bead seat.
+                continue;
+            }
+
             (decimal width, decimal seat) = a < b ? (a, b) : (b, a);
             if (field.StartsWith("largest", StringComparison.Ordinal) && (HasMark(i, "m:eyelet") || HasMark(i, "m:trunnion") || Clause(i, "t:shock")))
             {

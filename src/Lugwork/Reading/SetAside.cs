@@ -156,7 +156,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:hardware") && _slot == Slot.Shock) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -361,6 +361,12 @@ internal sealed partial class SetAside
         }
 
         int end = colon < 0 ? last : colon;
+        if (_own == "t:cassette" && HasBody(first, last))
+        {
+            // "For N3W": the splines of the cassette.
+            return false;
+        }
+
         if (_own == "t:tyre" && NamesSeat(first, last))
         {
             return false;
@@ -395,7 +401,7 @@ internal sealed partial class SetAside
         for (int i = first; i <= last; i++)
         {
             SpecItem item = _items[i];
-            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && Find(first, last, "t:travel") >= 0) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
+            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && (Find(first, last, "t:travel") >= 0 || Find(first, last, "v:CrownType=single") >= 0 || Find(first, last, "v:CrownType=dual") >= 0)) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
             {
                 return false;
             }

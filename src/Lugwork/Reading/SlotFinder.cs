@@ -117,8 +117,21 @@ internal static class SlotFinder
             }
         }
 
+        if (items.Exists(i => i.Text is "cassette" or "cassettes" or "kassette" or "kassetten" or "casete" or "cassetta" && i.IsFraction && i.Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal))))
+        {
+            return Slot.Cassette;
+        }
+
+        if (items.Exists(IsShapedBar) && items.Exists(i => i is { IsNumber: true, Value: 25.4m or 26 or 31.7m or 31.8m or 35 }) && !items.Exists(i => i.Is("t:shifter") || i.Is("t:lever")))
+        {
+            return Slot.Handlebar;
+        }
+
         return front != rear && Brake(items) is { } brake ? front ? brake.Front : brake.Rear : null;
     }
+
+    /// <summary>"Drop bar", "cintre route": a bar by its shape.</summary>
+    private static bool IsShapedBar(SpecItem item) => item.IsFraction && item.Terms.Any(t => t.StartsWith("v:ControlClamp=", StringComparison.Ordinal));
 
     /// <summary>A brake that its kind puts on the rim or on a disc; the mount of a frame says none.</summary>
     private static (Slot Front, Slot Rear)? Brake(List<SpecItem> items)

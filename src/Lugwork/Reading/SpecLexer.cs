@@ -175,7 +175,7 @@ internal static class SpecLexer
     private static SpecToken Sign(ReadOnlySpan<char> text, ref int i, char c)
     {
         // A row of points between blanks leads from a key to its value.
-        if (c == '.' && i > 0 && SpecFold.Of(text[i - 1]) == ' ')
+        if (c == '.' && i > 0 && (SpecFold.Of(text[i - 1]) == ' ' || (i + 4 < text.Length && text[i..(i + 4)] is "...." && char.IsLetter(text[i - 1]) && !char.IsLetter(text[i..].TrimStart('.') is [char next, ..] ? next : 'x'))))
         {
             int end = i;
             while (end < text.Length && text[end] == '.')
@@ -183,11 +183,25 @@ internal static class SpecLexer
                 end++;
             }
 
-            if (end < text.Length && SpecFold.Of(text[end]) == ' ' && (end - i >= 3 || i == end - 1))
+            if (end < text.Length && (SpecFold.Of(text[end]) == ' ' || end - i >= 4) && (end - i >= 3 || i == end - 1))
             {
                 i = end;
                 return new SpecToken { Kind = SpecTokenKind.Sign, Text = ":" };
             }
+        }
+
+        if (text[i] == '*' && ((i + 1 < text.Length && text[i + 1] == '*') || (i > 0 && text[i - 1] == '*') || text[(i + 1)..].IsWhiteSpace()))
+        {
+            // Two of them, or one at the end, stand around words and multiply nothing.
+            i++;
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = "\u2022" };
+        }
+
+        if (text[i] is '\u2192' or '\u21D2' or '\u279D' or '\u2794' or '\u27A1' && i > 0 && char.IsLetter(i > 1 && SpecFold.Of(text[i - 1]) == ' ' ? text[i - 2] : text[i - 1]))
+        {
+            // An arrow leads from a key to its value.
+            i++;
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = ":" };
         }
 
         i++;
@@ -317,6 +331,13 @@ internal static class SpecLexer
                 i += 2;
             }
 
+            if (token is { Glued: true, IsNumber: true, IsFraction: false, Text: "5" } && kept > 1 && tokens[kept - 1] is { Glued: true } && tokens[kept - 1].Is('"') && tokens[kept - 2] is { IsNumber: true, IsFraction: false, Value: 1 })
+            {
+                // 1"5: an inch and a half.
+                token = Fraction(0, 1, 2);
+                (token.Start, token.End, token.Glued) = (tokens[i].Start, tokens[i].End, true);
+            }
+
             if (token is { IsNumber: true, IsFraction: true, IsBroken: false } && token.Value < 1 && Whole(tokens, ref kept, token, out SpecToken mixed))
             {
                 token = mixed;
@@ -392,18 +413,20 @@ internal static class SpecLexer
             return false;
         }
 
-        decimal over = tokens[i].Value;
+        // 1.1/8: a point between the whole and its part.
+        decimal whole = tokens[i].Value is 1.1m or 1.3m or 1.5m && tokens[i + 1].Glued && tokens[i + 2].Glued && tokens[i + 2].Value is 2 or 4 or 8 ? 1 : 0;
+        decimal over = whole == 0 ? tokens[i].Value : (tokens[i].Value - 1) * 10;
         decimal under = tokens[i + 2].Value;
         bool divides = under is 2 or 4 or 8 or 16 or 32 or 64 or 128 && over % 2 == 1 && over < under && over == decimal.Truncate(over);
         bool list = (kept > 0 && tokens[kept - 1].Is('/') && tokens[kept - 1].Glued) || (i + 3 < tokens.Count && tokens[i + 3].Is('/') && tokens[i + 3].Glued);
         bool sizes = i + 4 < tokens.Count && (tokens[i + 3].Is('-') || tokens[i + 3].Is('x') || tokens[i + 3].Text == "x") && tokens[i + 4].IsNumber && tokens[i + 4].Value > 200;
-        bool speeds = over is 7 && under == 8 && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
+        bool speeds = over is 7 && under == 8 && !(kept > 1 && tokens[kept - 1].Is('x')) && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
         if (!divides || list || sizes || speeds)
         {
             return false;
         }
 
-        fraction = Fraction(0, (int)over, (int)under);
+        fraction = Fraction(whole, (int)over, (int)under);
         fraction.Start = tokens[i].Start;
         fraction.End = tokens[i + 2].End;
         fraction.Glued = tokens[i].Glued;
@@ -435,7 +458,8 @@ internal static class SpecLexer
             return false;
         }
 
-        if (at > 0 && tokens[at].Glued && ((tokens[at - 1].Is('/') && (at < 2 || tokens[at - 2].Kind != SpecTokenKind.Word)) || tokens[at - 1].Is('.')))
+        bool inches = at > 1 && tokens[at - 1].Is('/') && (tokens[at - 2].Is('"') || tokens[at - 2].IsFraction);
+        if (at > 0 && tokens[at].Glued && ((tokens[at - 1].Is('/') && !inches && (at < 2 || tokens[at - 2].Kind != SpecTokenKind.Word)) || tokens[at - 1].Is('.')))
         {
             return false;
         }

@@ -78,6 +78,21 @@ public sealed class SpecVocabulary
             }
         }
 
+        foreach ((string term, string things, string states, bool turned) in PairedWords.Rows)
+        {
+            foreach (string thing in things.Split(", "))
+            {
+                foreach (string state in states.Split(", "))
+                {
+                    tree.TryAdd($"{thing} {state}", [term], own: false);
+                    if (turned)
+                    {
+                        tree.TryAdd($"{state} {thing}", [term], own: false);
+                    }
+                }
+            }
+        }
+
         foreach ((string term, string words) in TopicWords.Rows.Concat(MarkWords.Rows).Concat(ValueWords.Rows))
         {
             foreach (string phrase in words.Split(", "))

@@ -18,7 +18,7 @@ internal static class TopicFields
             ("frame", "t:axletocrown") => max ? "longestFork" : null,
             ("frame", "t:shellbore") => "shellBore",
             ("fork", "t:rotor") => max ? "largestFrontRotor" : null,
-            ("fork", "t:travel") => "travel",
+            ("fork", "t:travel" or "t:stroke") => "travel",
             ("fork", "t:axletocrown" or "t:depth") => "axleToCrown",
             ("fork", "t:steererlength") => "steererLength",
             ("fork", "t:axlelength") => "frontAxleLength",

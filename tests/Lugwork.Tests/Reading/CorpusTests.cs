@@ -16,7 +16,7 @@ public sealed class CorpusTests(ITestOutputHelper output)
     private const int FifthRead = 99;
 
     /// <summary>And of the sixth.</summary>
-    private const int SixthRead = 98;
+    private const int SixthRead = 100;
 
     /// <summary>And of the seventh.</summary>
     private const int SeventhRead = 100;
@@ -26,6 +26,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     /// <summary>And of the ninth.</summary>
     private const int NinthRead = 95;
+
+    /// <summary>And of the tenth.</summary>
+    private const int TenthRead = 100;
+
+    /// <summary>And of the eleventh.</summary>
+    private const int EleventhRead = 99;
 
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
@@ -71,6 +77,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     [Fact]
     public void The_ninth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Ninth.RunLines, NinthRead);
+
+    [Fact]
+    public void The_tenth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Tenth.RunLines, TenthRead);
+
+    [Fact]
+    public void The_eleventh_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Eleventh.RunLines, EleventhRead);
 
     [Fact]
     public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 91);

@@ -40,6 +40,12 @@ internal sealed class SpecCorpus
     /// <summary>A ninth open set of lines, as in forums, advertisements and mechanics' notes.</summary>
     public static SpecCorpus Ninth => new("ninth");
 
+    /// <summary>A tenth open set of lines, by three hands, as siblings of the open half.</summary>
+    public static SpecCorpus Tenth => new("tenth");
+
+    /// <summary>An eleventh open set of lines, of the same kind by a fourth hand.</summary>
+    public static SpecCorpus Eleventh => new("eleventh");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];

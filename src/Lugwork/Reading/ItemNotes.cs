@@ -1,0 +1,121 @@
+namespace Lugwork.Reading;
+
+/// <summary>What stands around a spec in lists, shops and advertisements and is none: numbers of lines and articles, quantities, years, alloys, sizes by letter, receipts.</summary>
+internal static class ItemNotes
+{
+    public static void Mend(List<SpecItem> items)
+    {
+        NumberOfLine(items);
+        for (int i = 0; i < items.Count; i++)
+        {
+            SpecItem item = items[i];
+            if (item.Kind == SpecTokenKind.Word)
+            {
+                Posteriore(items, i);
+                LetterSize(items, i);
+                Quantity(items, i);
+                Warranty(items, i);
+            }
+            else if (item is { IsNumber: true, IsFraction: false, Unit: "" } && item.Value == decimal.Truncate(item.Value))
+            {
+                item.Unit = IsYear(items, i) || IsAlloy(items, i) || IsTimes(items, i) ? "other" : "";
+            }
+        }
+    }
+
+    /// <summary>"1. front axle ...": the number of a line in a list.</summary>
+    private static void NumberOfLine(List<SpecItem> items)
+    {
+        if (items.Count > 2 && items[0] is { IsNumber: true, IsFraction: false, Unit: "", Value: >= 1 and < 100 } && (items[1].IsSign('.') || items[1].IsSign(')')) && items[1].Glued && !items[2].Glued && (items[2].Kind == SpecTokenKind.Word || items[2] is { IsNumber: true, Value: >= 10 }))
+        {
+            items[0].Unit = "other";
+        }
+        else if (items.Count > 4 && items[0] is { IsNumber: true, IsFraction: false, Unit: "", Value: >= 2 and <= 10 } && items[1].IsSign('x') && items[1].Glued && items[2] is { IsNumber: true, Glued: false } && items[3].IsSign('x'))
+        {
+            // "2x 12x142": two of them.
+            items[0].Unit = "other";
+            items[1] = Bullet(items[1]);
+        }
+    }
+
+    /// <summary>"Disco post. 180": behind an Italian part and with a point it is the rear one, no seatpost.</summary>
+    private static void Posteriore(List<SpecItem> items, int i)
+    {
+        if (i > 0 && i + 1 < items.Count && items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued
+            && items[i - 1].Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
+        {
+            items[i] = Word(items[i], "m:rear");
+        }
+    }
+
+    /// <summary>"Taille M", "talla L", "size XL": a size by its letter is of no figure.</summary>
+    private static void LetterSize(List<SpecItem> items, int i)
+    {
+        if (items[i].Is("n:size") && i + 1 < items.Count && items[i + 1] is { Kind: SpecTokenKind.Word, Text: "s" or "m" or "l" or "xl" or "xxl" or "xs" or "xxs" } && !(i + 2 < items.Count && items[i + 2] is { IsNumber: true, Glued: true }))
+        {
+            items[i] = Word(items[i], "m:nothing");
+            items[i + 1] = Word(items[i + 1], "m:nothing");
+        }
+    }
+
+    /// <summary>"Qty 1", "Menge: 2": how many are sold.</summary>
+    private static void Quantity(List<SpecItem> items, int i)
+    {
+        if (items[i].Text is not ("qty" or "quantity" or "menge" or "stuckzahl" or "quantite" or "cantidad" or "quantita" or "aantal") || items[i].IsFraction)
+        {
+            return;
+        }
+
+        int at = i + 1 < items.Count && (items[i + 1].IsSign(':') || items[i + 1].IsSign('.') || items[i + 1].IsSign('=')) ? i + 2 : i + 1;
+        if (at < items.Count && items[at] is { IsNumber: true, Unit: "" or "other", Value: >= 1 and <= 20 })
+        {
+            items[at].Unit = "other";
+            items[i] = Word(items[i], "m:nothing");
+        }
+    }
+
+    /// <summary>"2 jaar garantie": the years before the word are of it, and no figure before them.</summary>
+    private static void Warranty(List<SpecItem> items, int i)
+    {
+        if (i > 0 && items[i].Text is "garantie" or "garantia" or "garanzia" or "warranty" && items[i - 1] is { IsNumber: true, Unit: "other" })
+        {
+            items[i] = Word(items[i], "m:nothing");
+        }
+    }
+
+    /// <summary>1950 to 2060, by itself: no part has such a figure.</summary>
+    private static bool IsYear(List<SpecItem> items, int i) => items[i].Value is >= 1950 and <= 2060 && !IsLinked(items, i);
+
+    /// <summary>6061, 7075: the number of an alloy beside the word for it.</summary>
+    private static bool IsAlloy(List<SpecItem> items, int i)
+    {
+        if (items[i].Value is not (2014 or 2024 or 5083 or 6011 or 6013 or 6061 or 6063 or 6066 or 6069 or 6082 or 7000 or 7003 or 7005 or 7020 or 7046 or 7050 or 7075) || IsLinked(items, i))
+        {
+            return false;
+        }
+
+        return (i > 0 && IsMaterial(items[i - 1])) || (i + 1 < items.Count && IsMaterial(items[i + 1])) || (i > 1 && items[i - 1].IsSign('-') && IsMaterial(items[i - 2]));
+    }
+
+    /// <summary>"... x2" at the end behind a word or a unit: two of them. The sign joins nothing then.</summary>
+    private static bool IsTimes(List<SpecItem> items, int i)
+    {
+        bool times = i == items.Count - 1 && i > 1 && items[i].Value is >= 2 and <= 10 && items[i].Glued && items[i - 1].IsSign('x') && !items[i - 1].Glued && (items[i - 2].Kind == SpecTokenKind.Word || items[i - 2] is { IsNumber: true, Unit: "mm" });
+        if (times)
+        {
+            items[i - 1] = Bullet(items[i - 1]);
+        }
+
+        return times;
+    }
+
+    private static bool IsMaterial(SpecItem item) => !item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal);
+
+    /// <summary>A sign joins it to what stands against it.</summary>
+    private static bool IsLinked(List<SpecItem> items, int i) =>
+        (i > 0 && items[i].Glued && items[i - 1].Kind == SpecTokenKind.Sign && items[i - 1].Glued && !items[i - 1].IsSign('(')) || (i > 0 && items[i - 1].IsSign('x')) || (i + 1 < items.Count && (items[i + 1].IsSign('x') || (items[i + 1].Glued && items[i + 1].Text is "-" or "/")));
+
+    private static SpecItem Bullet(SpecItem item) => new() { Kind = SpecTokenKind.Sign, Text = "\u2022", Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause };
+
+    private static SpecItem Word(SpecItem item, string term) => new() { Kind = SpecTokenKind.Word, Text = item.Text, Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = [term] };
+}
