@@ -57,6 +57,11 @@ internal sealed class JointNeed
     {
         List<(string Key, long Least, long Most, string Bridge)> rows = [];
         Put(rows, RelationKey.Unsaid(_joint), _input.Read(PartForms.Of(_input.Slot).Empty), isStated: false);
+        if (_joint.IsOnlyWhereLooked)
+        {
+            Put(rows, RelationKey.Asked(_joint), default, isStated: true);
+        }
+
         Put(rows, RelationKey.None(_joint), new(KnownState.None, 0, 0, null), isStated: true);
         Put(rows, RelationKey.Outside(_joint), new(KnownState.NotCovered, 0, 0, null), isStated: true);
         if (_input.IsLength)

@@ -11,6 +11,9 @@ internal static class RelationKey
     /// <summary>Nobody has said it.</summary>
     public static string Unsaid(Joint joint) => $"{joint.Id}:unsaid";
 
+    /// <summary>Nobody has said it, and the part is one of which the joint asks for it all the same.</summary>
+    public static string Asked(Joint joint) => $"{joint.Id}:asked";
+
     /// <summary>The part has none of it.</summary>
     public static string None(Joint joint) => $"{joint.Id}:none";
 
@@ -28,9 +31,10 @@ internal static class RelationKey
     {
         JointInput input = joint.Inputs[at];
         Candidates known = input.Read(part);
-        if (known.State == KnownState.Unknown || (joint.IsOnlyWhereLooked && !joint.IsStated(at, part)))
+        bool isStated = !joint.IsOnlyWhereLooked || joint.IsStated(at, part);
+        if (known.State == KnownState.Unknown || !isStated)
         {
-            return [(Unsaid(joint), 0, 0)];
+            return [(joint.IsOnlyWhereLooked && isStated ? Asked(joint) : Unsaid(joint), 0, 0)];
         }
 
         return known.State switch
