@@ -150,6 +150,7 @@ internal static partial class JointInputs
             Lists = () => [],
             Family = Lengths,
             IsLength = true,
+            Unit = " pitches",
             Shows = PartForms.CountOf,
             Tells = PartForms.Counted,
         };

@@ -13,7 +13,7 @@ internal abstract class InputAround : JointInput
         Piece = piece;
         if (isFigure)
         {
-            (Family, IsLength, IsMass, IsAngle, IsReadWhenBuilt) = (piece.Family, piece.IsLength, piece.IsMass, piece.IsAngle, piece.IsReadWhenBuilt);
+            (Family, IsLength, Unit, IsMass, IsAngle, IsReadWhenBuilt) = (piece.Family, piece.IsLength, piece.Unit, piece.IsMass, piece.IsAngle, piece.IsReadWhenBuilt);
         }
     }
 

@@ -159,7 +159,15 @@ public sealed class NeedLine
 
     internal bool IsOpen => _open is not null;
 
-    internal bool KeepsSomeOut => SaysSomething && (_input.IsLength || _cells.Any(c => c.Verdict is Verdict.DoesNotFit or Verdict.Unsafe));
+/// <summary>Nothing that is known goes here.</summary>
+    internal bool KeepsAllOut => !AnyLength && (_open is NoLength or NoFigure || (_open is null && !_input.IsLength && _cells.All(c => c.Verdict is Verdict.DoesNotFit or Verdict.Unsafe)));
+
+    /// <summary>Something does not go here, or not without a bridge.</summary>
+    internal bool KeepsSomeOut => _open is null && (_input.IsLength ? SaysSomething : _cells.Any(c => c.Verdict is not (Verdict.Fits or Verdict.NeedsMeasuring)));
+
+    private const string NoLength = "no length is right";
+
+    private const string NoFigure = "no figure is right";
 
     /// <summary>What is open without how it is measured, a few words each.</summary>
     internal ImmutableArray<string> OpenInShort { get; private set; } = [];
@@ -248,7 +256,7 @@ public sealed class NeedLine
     /// <summary>One line of the sheet.</summary>
     public override string ToString() => Told(inShort: false);
 
-    /// <summary>The line without how something is measured, and with values to be checked not listed.</summary>
+    /// <summary>The line without how something is measured, and with many values to be checked counted, not listed.</summary>
     internal string InShort() => OpenInShort is [var first, .. var others]
         ? $"{_input.Called}: {first}{(others.Length > 0 ? $" and {others.Length} more" : "")}" : Told(inShort: true);
 
@@ -262,7 +270,7 @@ public sealed class NeedLine
 
         if (_input.IsLength)
         {
-            string unit = IsOther ? "" : " mm";
+            string unit = IsOther ? "" : _input.Unit;
             string from = _least is { } least ? $"at least {_input.Show(least)}{unit}" : "";
             string to = _most is { } most ? $"at most {_input.Show(most)}{unit}" : "";
             return AnyLength ? $"{name} of any {(IsOther ? "figure" : "length")}" : $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
@@ -277,7 +285,8 @@ public sealed class NeedLine
             return $"{name}: follows the rest of the {_input.Slot.Name}";
         }
 
-        string asked = ask.IsEmpty ? "" : inShort ? "others to be checked" : $"to be checked {Listed(ask, listed)}";
+        string asked = ask.IsEmpty ? ""
+            : inShort && ask.Length > listed && straight.Length + bridged.Length > 0 ? $"{ask.Length} more to be checked" : $"to be checked {Listed(ask, listed)}";
         string all = string.Join(", ", new[] { straight, bridged, asked }.Where(s => s.Length > 0));
         return $"{name} {(all.Length == 0 ? "none known fits" : all)}";
     }
@@ -413,7 +422,7 @@ public sealed class NeedLine
         }
 
         (long? least, long? most, bool any, bool openEnded) = NeedMemory.Of(joint, at, row, asked => Limits(joint, at, asked));
-        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass || input.IsAngle ? "no figure is right" : "no length is right")
+        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass || input.IsAngle ? NoFigure : NoLength)
         {
             AnyLength = any && least == 1 && openEnded,
             _row = row,

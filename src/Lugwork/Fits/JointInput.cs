@@ -50,6 +50,9 @@ internal abstract class JointInput
     /// <summary>A plain quantity, a length, a mass or an angle: it has no list and changes a verdict only where it meets another figure.</summary>
     public bool IsLength { get; init; }
 
+    /// <summary>What stands behind a plain length that is told: millimetres, or pitches of a chain.</summary>
+    public string Unit { get; init; } = " mm";
+
     /// <summary>The plain quantity is a mass: its codes are grams.</summary>
     public bool IsMass { get; init; }
 

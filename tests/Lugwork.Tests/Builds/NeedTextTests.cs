@@ -12,7 +12,7 @@ public sealed partial class NeedTextTests
     public void What_keeps_parts_out_stands_first()
     {
         string bracket = Build.From(Touring).Needs().Of(Slot.BottomBracket)!.ToString();
-        Assert.StartsWith("bottom bracket: shell that the bottom bracket is made for BSA; narrowest shell at most 68 mm; widest shell at least 68 mm; goes by the ", bracket, StringComparison.Ordinal);
+        Assert.StartsWith("bottom bracket: shell that the bottom bracket is made for BSA; narrowest shell at most 68 mm; widest shell at least 68 mm; shell that ", bracket, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -24,8 +24,36 @@ public sealed partial class NeedTextTests
     public void What_is_to_be_checked_is_told_apart()
     {
         Need fork = Build.From(Touring).Needs().Of(Slot.Fork)!;
-        Assert.Contains("steerer 28.6, others to be checked", fork.ToString(), StringComparison.Ordinal);
-        Assert.Contains(fork.Rows, r => r.StartsWith("steerer 28.6, to be checked ", StringComparison.Ordinal));
+        Assert.Contains("steerer 28.6, to be checked 23.8, 25, 25.4; ", fork.ToString(), StringComparison.Ordinal);
+        string bracket = Build.From(Touring).Needs().Of(Slot.BottomBracket)!.ToString();
+        Assert.Matches("BSA, Italian ... T47A \\([0-9]+ of them\\), [0-9]+ more to be checked; ", bracket);
+    }
+
+    /// <summary>Beside a hanger that holds no derailleur nothing goes, and that is what has to be read first.</summary>
+    [Fact]
+    public void What_nothing_suits_stands_before_all_else()
+    {
+        Need derailleur = Build.From(Frame.Read("hanger none")).Needs().Of(Slot.RearDerailleur)!;
+        Assert.Contains("derailleur mount none known fits", derailleur.Rows);
+        Assert.StartsWith("rear derailleur: derailleur mount none known fits; ", derailleur.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Where all but one size are refused, and that one has to be checked, the size is named: "more to be checked" would let in the others.</summary>
+    [Fact]
+    public void The_only_size_is_named_though_it_has_to_be_checked()
+    {
+        foreach (Build whole in Numbers.Select(n => WholeBuilds.Load((string)n)))
+        {
+            Assert.All(whole.Needs().SelectMany(n => n.Lines), l => Assert.False(l.InShort().Contains("more to be checked", StringComparison.Ordinal) && l.Accepted.IsEmpty && l.WithBridge.IsEmpty, l.ToString()));
+        }
+    }
+
+    [Fact]
+    public void A_chain_is_counted_in_pitches()
+    {
+        Need chain = WholeBuilds.Load("01").Needs().Of(Slot.Chain)!;
+        Assert.Contains(chain.Rows, r => r.Contains(" pitches", StringComparison.Ordinal));
+        Assert.DoesNotContain(chain.Rows, r => r.StartsWith("length of the chain at", StringComparison.Ordinal) && r.Contains(" mm", StringComparison.Ordinal));
     }
 
     [Fact]

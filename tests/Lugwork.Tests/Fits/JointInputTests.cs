@@ -11,7 +11,7 @@ public sealed class JointInputTests
     {
         PropertyInfo[] members = [.. typeof(JointInput).GetProperties(BindingFlags.Public | BindingFlags.Instance)];
         JointInput[] inputs = [.. JointTable.All.SelectMany(j => j.Inputs).Distinct()];
-        Assert.All(["Slot", "Field", "Called", "Measure", "Domain", "Family", "IsLength", "IsMass", "IsAngle", "IsReadWhenBuilt"], n => Assert.Contains(members, m => m.Name == n));
+        Assert.All(["Slot", "Field", "Called", "Measure", "Domain", "Family", "IsLength", "Unit", "IsMass", "IsAngle", "IsReadWhenBuilt"], n => Assert.Contains(members, m => m.Name == n));
         foreach (JointInput input in inputs)
         {
             JointInput copy = JointInputs.IfKnown(input);
