@@ -19,7 +19,7 @@ internal static class Wording
             shown[i] = joint.Inputs[i].ShowKnown(part);
         }
 
-        string sentence = Filled(Template(outcome.Reason!, joint, states), states, shown).Replace("[bridge]", Bridge(outcome), StringComparison.Ordinal);
+        string sentence = Filled(TemplateOf(joint, outcome.Reason!, states), states, shown).Replace("[bridge]", Bridge(outcome), StringComparison.Ordinal);
         CandidateRow row = default;
         if (joint.Relation is ITells sum && joint.TryRead(parts, ref row))
         {
@@ -68,7 +68,7 @@ internal static class Wording
     }
 
     /// <summary>Of more than two inputs the first two need not be the ones that are missing: the missing ones are named.</summary>
-    private static string Template(Reason reason, Joint joint, ReadOnlySpan<KnownState> states)
+    internal static string TemplateOf(Joint joint, Reason reason, ReadOnlySpan<KnownState> states)
     {
         if (reason != Reasons.NothingToMate || states.Length == 2)
         {
