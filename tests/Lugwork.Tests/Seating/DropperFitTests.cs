@@ -52,6 +52,36 @@ public sealed class DropperFitTests
         Assert.Equal(470 - shimmed - rails, fit.Insertion!.Value.Millimeters, 1e-8);
     }
 
+    /// <summary>Which of the two asks for more is named; where both ask for as much, the rider. A shim of the whole travel leaves no dropper.</summary>
+    [Theory]
+    [InlineData(215, 260, "for the rider")]
+    [InlineData(235, 225, "for the depth of the seat tube")]
+    [InlineData(215, 245, "for the rider")]
+    public void It_is_told_whether_rider_or_tube_asks(double rails, double open, string why)
+    {
+        DropperFit fit = DropperFit.Of(Post(170, 55, 470), Room((decimal)rails, (decimal)open), Length.FromMillimeters(10), Length.Zero);
+        Assert.Equal(Verdict.NeedsPart, fit.Check.Verdict);
+        Assert.Contains(why, fit.Check.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_shim_of_the_whole_travel_leaves_no_dropper()
+    {
+        DropperFit fit = DropperFit.Of(Post(30, 55, 470), Room(55, 470), Length.FromMillimeters(30), Length.Zero);
+        Assert.Equal(30, fit.ShimDown!.Value.Millimeters, 1e-8);
+        Assert.Equal(Verdict.DoesNotFit, fit.Check.Verdict);
+        Assert.Contains("which is its whole travel", fit.Check.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_post_too_high_rests_on_the_frame_makers_manual_too()
+    {
+        SumCheck high = Post(170, 55, 470).Check(Of(395), Of(250), Of(80));
+        Assert.Equal(Verdict.Unsafe, high.Verdict);
+        Assert.Contains(high.Sources, s => s.Id == Lugwork.Sources.FrameManual.Id);
+        Assert.DoesNotContain(Post(170, 55, 470).Check(Of(235), Of(250), Of(80)).Sources, s => s.Id == Lugwork.Sources.FrameManual.Id);
+    }
+
     [Fact]
     public void What_is_not_known_is_no_zero()
     {
