@@ -217,13 +217,8 @@ internal sealed partial class LineScan
         }
 
         char sign = _items[i].Text[0];
-        if (ComparesFigure(i))
-        {
-            return false;
-        }
-
         bool again = (i + 1 < _items.Count && _items[i + 1].IsSign(sign) && _items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign(sign) && _items[i].Glued);
-        return again || (sign == '>' && i > 1 && _items[i].Glued && _items[i - 1].Kind == SpecTokenKind.Word && (_items[i - 2].IsSign('<') || _items[i - 2].IsSign('/')) && _items[i - 1].Glued);
+        return (again && !ComparesFigure(i)) || (sign == '>' && i > 1 && _items[i].Glued && _items[i - 1].Kind == SpecTokenKind.Word && (_items[i - 2].IsSign('<') || _items[i - 2].IsSign('/')) && _items[i - 1].Glued);
     }
 
     /// <summary>"Bars? 31.8 only": a question behind a word, before which nothing was read, and its answer.</summary>

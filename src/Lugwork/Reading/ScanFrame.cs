@@ -29,7 +29,7 @@ internal sealed partial class LineScan
         Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
         Words("DropoutSlot", "rearDropout", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i));
-        Words("CrownType", "forkCrowns", i => CrownSaid(i) && IsPlain() && Anywhere("d:kit") < 0);
+        Words("CrownType", "forkCrowns", i => CrownSaid(i) && IsPlainAround(i) && Anywhere("d:kit") < 0);
         Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || MentionsHeadset(i)));
         if (Values.TryGetValue("headsetCables", out LineFinding? cables) && cables.Key == "outside" && Anywhere("v:CableWay=outside") is >= 0 and int outside && outside < cables.First)
         {

@@ -15,31 +15,38 @@ internal sealed partial class LineScan
         bool alone = true;
         foreach (SpecItem item in Clauses(clause))
         {
-            alone &= item.Kind == SpecTokenKind.Sign || item.Terms.IsEmpty || item.Is("d:gone") || item.Is("m:removed");
+            alone &= item.Kind == SpecTokenKind.Sign || item.Is("d:gone") || item.Is("m:removed");
         }
 
-        return _read.Contains(clause) || (alone && _read.Contains(clause - 1));
+        return Values.Values.Any(v => _items[v.First].Clause == clause) || (alone && _read.Contains(clause - 1));
     }
 
     private bool IsBore(LineFinding value) => _fields[value.Field].Type.Name == nameof(Seating.SeatTubeBore);
 
     /// <summary>Every word of the line is known, or is one that turns nothing round. A longer line is none.</summary>
-    private bool IsPlain()
+    private bool IsPlain() => _items.Count <= ShortLine && !_items.Exists(IsUnknown);
+
+    /// <summary>The same of the clause of an item, of the one before, and of the one behind where no semicolon parts them.</summary>
+    private bool IsPlainAround(int i)
     {
-        if (_items.Count > ShortLine)
+        int clause = _items[i].Clause;
+        bool parted = Clauses(clause).Concat(Clauses(clause + 1).Take(1)).Any(o => o.IsSign(';'));
+        return !Clauses(clause).Concat(Clauses(clause - 1)).Concat(parted ? [] : Clauses(clause + 1)).Any(IsUnknown);
+    }
+
+    private static bool IsUnknown(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty && !IsSmallWord(item.Text);
+
+    /// <summary>A size of the head tube, and another one that the line says of something else: "head tube 1.5, steerer 1 1/8".</summary>
+    private bool IsOfHeadAndOther(List<(string Size, int At)> sizes)
+    {
+        int head = sizes.FindIndex(s => TopicOf(s.At) == "t:headtube");
+        if (head < 0)
         {
             return false;
         }
 
-        foreach (SpecItem item in _items)
-        {
-            if (item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty && !IsSmallWord(item.Text))
-            {
-                return false;
-            }
-        }
-
-        return true;
+        int clause = _items[sizes[head].At].Clause;
+        return sizes.Exists(s => TopicOf(s.At) is "t:steerer" or "t:fork" || (_items[s.At].Clause != clause && TopicOf(s.At) != "t:headtube" && Clauses(_items[s.At].Clause).Any(o => o.Kind == SpecTokenKind.Word && (IsUnknown(o) || o.IsTopic))));
     }
 
     private static bool IsSmallWord(string text) =>

@@ -167,7 +167,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (sizes.Exists(s => TopicOf(s.At) == "t:headtube") && sizes.Exists(s => TopicOf(s.At) != "t:headtube" && _items[s.At].Clause != _items[sizes.Find(h => TopicOf(h.At) == "t:headtube").At].Clause))
+        if (IsOfHeadAndOther(sizes))
         {
             // "Head tube 1.5, steerer 1 1/8": the larger one is of the frame.
             Several("steererShape", [.. sizes.Select(s => s.Size)], first, last, "one size is of the head tube");

@@ -239,7 +239,7 @@ internal sealed partial class SetAside
             return;
         }
 
-        if (IsOnlyKit(not + 1, end))
+        if (_slot != Slot.Frame && _slot != Slot.Fork && IsOnlyKit(not + 1, end))
         {
             // "Chainring 46/30 not included": what is named before is not there.
             Hide(first, end);
