@@ -95,7 +95,7 @@ internal sealed partial class LineScan
         int[] halves = new int[found.Count];
         for (int k = 0; k < found.Count; k++)
         {
-            halves[k] = HalfOf(found, k);
+            halves[k] = HalfOf(found, k) is > 0 and int half ? half : HalfBehindBracket(found[k].Last);
         }
 
         if (found.Count == 2 && HeadOrder(found[0].First) is > 0 and int order)
@@ -129,9 +129,16 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (halves[k] == 0 && size > 0 && !frame)
+            if (size > 0 && !frame)
             {
-                halves[k] = _fields["steerer"].Read(ItemCutter.Plain(size)).Keys.Length == 1 ? 1 : 2;
+                int told = _fields["steerer"].Read(ItemCutter.Plain(size)).Keys.Length == 1 ? 1 : 2;
+                if (halves[k] != 0 && halves[k] != told)
+                {
+                    Refuse(halves[k] == 1 ? upperField : lowerField, first, last, "the half that is said and the size behind the code do not go together", LineDoubtKind.Conflict);
+                    return;
+                }
+
+                halves[k] = told;
             }
 
             if (halves[k] == 0)
@@ -177,6 +184,13 @@ internal sealed partial class LineScan
         }
 
         return behind ? HalfIn(last + 1, Math.Min(last + 5, to), 1, last) : HalfIn(first - 1, Math.Max(first - 5, from), -1, first) is > 0 and int half ? half : HalfIn(last + 1, Math.Min(last + 5, to), 1, last);
+    }
+
+    /// <summary>"ZS44 (40) upper": the word behind the bracket of the size; 0 where none is.</summary>
+    private int HalfBehindBracket(int last)
+    {
+        int word = last + 1 < _items.Count && _items[last + 1].IsSign(')') ? last + 2 : last + 1;
+        return word >= _items.Count ? 0 : _items[word].Is("m:upper") ? 1 : _items[word].Is("m:lower") ? 2 : 0;
     }
 
     /// <summary>The first word for a half from one item to another, in the clause of the code.</summary>

@@ -100,13 +100,28 @@ internal sealed partial class LineScan
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             // A length may be measured; a size by its name may not.
-            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) or nameof(Seating.SeatTubeBore) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsBore(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
             if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
             {
                 return null;
             }
 
             return ReadAround(item.Clause, isShort ? 1 : 0) && !measured ? "a word makes it doubtful" : null;
+        }
+
+        if (item.Is("d:refused"))
+        {
+            return ReadAround(item.Clause, isShort ? 1 : 0) ? "the line forbids something" : null;
+        }
+
+        if (item.Is("d:gone") || item.Is("m:removed"))
+        {
+            return IsGone(i) ? "what is named is no longer there" : null;
+        }
+
+        if (item.Is("d:loose"))
+        {
+            return Values.Values.Any(IsBore) ? "a post that was tried is no bore" : null;
         }
 
         // A code of a cup says which kind of integrated it is.
@@ -203,7 +218,7 @@ internal sealed partial class LineScan
 
         char sign = _items[i].Text[0];
         bool again = (i + 1 < _items.Count && _items[i + 1].IsSign(sign) && _items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign(sign) && _items[i].Glued);
-        return again || (sign == '>' && i > 1 && _items[i].Glued && _items[i - 1].Kind == SpecTokenKind.Word && (_items[i - 2].IsSign('<') || _items[i - 2].IsSign('/')) && _items[i - 1].Glued);
+        return (again && !ComparesFigure(i)) || (sign == '>' && i > 1 && _items[i].Glued && _items[i - 1].Kind == SpecTokenKind.Word && (_items[i - 2].IsSign('<') || _items[i - 2].IsSign('/')) && _items[i - 1].Glued);
     }
 
     /// <summary>"Bars? 31.8 only": a question behind a word, before which nothing was read, and its answer.</summary>

@@ -29,7 +29,7 @@ internal sealed partial class LineScan
         Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
         Words("DropoutSlot", "rearDropout", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i));
-        Words("CrownType", "forkCrowns", CrownSaid);
+        Words("CrownType", "forkCrowns", i => CrownSaid(i) && IsPlainAround(i) && Anywhere("d:kit") < 0);
         Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || MentionsHeadset(i)));
         if (Values.TryGetValue("headsetCables", out LineFinding? cables) && cables.Key == "outside" && Anywhere("v:CableWay=outside") is >= 0 and int outside && outside < cables.First)
         {
@@ -41,7 +41,7 @@ internal sealed partial class LineScan
         Words("SeatBinder", "binder");
         Words("ShellFace", "shellFace");
         Words("DropperEntry", "dropperEntry");
-        Words("CableGuide", "cableGuides");
+        Words("CableGuide", "cableGuides", i => !SaysOnly() && !Clause(i, "t:frontmech"));
         Words("Material", "material", OfWhole);
         BarePost();
         OutsideOfLists();

@@ -97,7 +97,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count && steerer; i++)
         {
-            if (!IsLoneLength(i) || _items[i].Value is < 100 or > 350 || !(TopicOf(i) is "n:cut" or "t:length" || Clause(i, "n:cut") || Clause(i, "t:length")))
+            if (!IsLoneLength(i) || _items[i].Value is < 100 or > 350 || !(TopicOf(i) is "n:cut" or "t:length" or "t:steerer" || Clause(i, "n:cut") || Clause(i, "t:length")))
             {
                 continue;
             }

@@ -107,7 +107,7 @@ internal sealed partial class LineScan
     /// <summary>"27.2 | 350", "27.2-350": of two bare figures one is a diameter, and the other can only be the length.</summary>
     private void BareLengthOfPost()
     {
-        if (!Values.TryGetValue("diameter", out LineFinding? diameter) || Values.ContainsKey("length") || Doubts.Count > 0 || _items.Count(i => i.IsNumber) != 2 || _items.Count > 8)
+        if (!Values.TryGetValue("diameter", out LineFinding? diameter) || Values.ContainsKey("length") || Doubts.Count > 0 || _items.Count(i => i.IsNumber) != 2 || _items.Count > 8 || _items.Exists(i => !IsOfBarePost(i)))
         {
             return;
         }
@@ -118,6 +118,14 @@ internal sealed partial class LineScan
             Length("length", at);
         }
     }
+
+    /// <summary>A figure, a sign that parts figures, a word for the post or its length, a material: a price, a number of an article or a comparison has another word or sign.</summary>
+    private static bool IsOfBarePost(SpecItem item) => item.Kind switch
+    {
+        SpecTokenKind.Number => true,
+        SpecTokenKind.Sign => item.Text[0] is ',' or ';' or ':' or '|' or '/' or '-' or 'x' or '\u2022' or '\u00F8' or '=',
+        _ => (item.Is("t:post") || item.Is("t:length") || (!item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal))) && !item.Is("m:than"),
+    };
 
     /// <summary>The outside of a post is its diameter, where no other figure of the line can be one and no shim is named.</summary>
     private bool IsOnlyDiameter(int i) =>

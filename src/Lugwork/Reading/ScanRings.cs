@@ -35,7 +35,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A bolt circle by its name, or by a word for any distance between centres.</summary>
-    private bool IsCircle(int i) => TopicOf(i) is "t:bcd" || (Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause && _items[link].Text is "entraxe" or "interasse");
+    private bool IsCircle(int i) => TopicOf(i) is "t:bcd" || (Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause && _items[link].Text is "entraxe" or "interasse" && !Clause(i, "n:armlength") && !_items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text.StartsWith("pedal", StringComparison.Ordinal)));
 
     private void ReadBoltCircle()
     {

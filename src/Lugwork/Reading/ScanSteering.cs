@@ -167,6 +167,13 @@ internal sealed partial class LineScan
             }
         }
 
+        if (IsOfHeadAndOther(sizes))
+        {
+            // "Head tube 1.5, steerer 1 1/8": the larger one is of the frame.
+            Several("steererShape", [.. sizes.Select(s => s.Size)], first, last, "one size is of the head tube");
+            return;
+        }
+
         bool tapered = Shaped(first, last, "m:tapered");
         bool straight = Shaped(first, last, "m:straight");
         int distinct = sizes.Select(s => s.Size).Distinct(StringComparer.Ordinal).Count();

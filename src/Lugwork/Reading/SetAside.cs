@@ -112,7 +112,7 @@ internal sealed partial class SetAside
         {
             if (_items[i].Is("m:not") || IsPas(i, last))
             {
-                Deny(i, last);
+                Deny(first, i, last);
             }
         }
 
@@ -224,7 +224,7 @@ internal sealed partial class SetAside
     private bool IsPas(int i, int last) => _items[i].Is("m:pas") && i < last && !_items[i + 1].IsNumber && _items[i + 1].Kind != SpecTokenKind.Sign;
 
     /// <summary>Takes out what stands behind a word of denial; what it denies has to be told: "not 31.6", not "not possible".</summary>
-    private void Deny(int not, int last)
+    private void Deny(int first, int not, int last)
     {
         int end = not;
         bool told = false;
@@ -239,12 +239,36 @@ internal sealed partial class SetAside
             return;
         }
 
+        if (_slot != Slot.Frame && _slot != Slot.Fork && IsOnlyKit(not + 1, end))
+        {
+            // "Chainring 46/30 not included": what is named before is not there.
+            Hide(first, end);
+            return;
+        }
+
         for (int i = not + 1; i <= end; i++)
         {
             Denied.Add(_items[i]);
         }
 
         Hide(not, end);
+    }
+
+    /// <summary>Nothing is told but that it comes with the part.</summary>
+    private bool IsOnlyKit(int from, int end)
+    {
+        bool kit = false;
+        for (int i = from; i <= end; i++)
+        {
+            if (_items[i].IsNumber || (!_items[i].Terms.IsEmpty && !_items[i].Is("d:kit")))
+            {
+                return false;
+            }
+
+            kit |= _items[i].Is("d:kit");
+        }
+
+        return kit;
     }
 
     /// <summary>"Not 31.6 but 27.2": what follows is no longer denied.</summary>
