@@ -29,7 +29,13 @@ internal static partial class JointInputs
 
     /// <summary>A crank that is stated without a ring: what goes on it stands in its own place.</summary>
     public static readonly JointInput BareCrank = Input<Crankset, ToothCount>(Slot.Crankset, "largestRing", "largest ring of the crank", p => p.LargestRing, Count, Teeth, isStated: p => ((Crankset)p).LargestRing.State == KnownState.None);
+
+    /// <summary>The smallest ring of such a crank: none where the one beside it is all, a figure or unknown where a second one may go on.</summary>
+    public static readonly JointInput SmallRingOfBareCrank = Input<Crankset, ToothCount>(Slot.Crankset, "smallestRing", "smallest ring of the crank", p => p.SmallestRingOrSingle, "Read the number on the smallest ring, or count; \"none\" with one ring.", Teeth, isStated: p => ((Crankset)p).LargestRing.State == KnownState.None);
     public static readonly JointInput RingOfBareCrank = Input<Chainring, ToothCount>(Slot.Chainring, "teeth", "teeth of the ring", p => p.Teeth, Count, Teeth);
+
+    /// <summary>A front derailleur is there: a bare crank under it has more than one ring, and the row of their difference asks for them.</summary>
+    public static bool IsFrontDerailleur(Part part) => part is FrontDerailleur;
 
     /// <summary>A ring is there: the rows that read it speak.</summary>
     public static bool IsRing(Part part) => part is Chainring;
@@ -51,10 +57,10 @@ internal static partial class JointInputs
     public static readonly JointInput MostSpacers = Input<Fork, Dimension>(Slot.Fork, "mostSpacers", "fork maker's most spacers", p => p.MostSpacers, "The fork maker's figure; \"none\" if the maker prints none.", Lengths);
     public static readonly JointInput HeadTubeLength = Input<Frame, Dimension>(Slot.Frame, "headTubeLength", "length of the head tube", p => p.HeadTubeLength, "Rule from face to face of the head tube, cups out, to 0.5 mm.", Lengths);
     public static readonly JointInput UpperStack = Input<Headset, Dimension>(Slot.Headset, "upperStack", "upper stack of the headset", p => p.UpperStack, "The maker's figure, or caliper from the head tube to the top of the cover, to 0.5 mm.", Lengths);
-    public static readonly JointInput LowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStack, "The maker's figure, or caliper from the head tube to the seat of the race, to 0.5 mm; \"none\" where it stands inside.", Lengths);
+    public static readonly JointInput LowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStackOrOpen, "The maker's figure, or caliper from the head tube to the seat of the race, to 0.5 mm; \"none\" where it stands inside.", Lengths);
 
     /// <summary>The same where it is taller than what the band near a limit of the head angle holds.</summary>
-    public static readonly JointInput TallLowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStack, LowerStack.Measure, Lengths, isStated: HasTallLowerHalf);
+    public static readonly JointInput TallLowerStack = Input<Headset, Dimension>(Slot.Headset, "lowerStack", "lower stack of the headset", p => p.LowerStackOrOpen, LowerStack.Measure, Lengths, isStated: HasTallLowerHalf);
 
     public static readonly JointInput StemHeight = Input<Stem, Dimension>(Slot.Stem, "clampHeight", "height of the stem at the steerer", p => p.ClampHeight, "Caliper over the clamp along the steerer, to 0.5 mm.", Lengths);
     public static readonly JointInput SpacersBelow = Input<Stem, Dimension>(Slot.Stem, "spacersBelow", "spacers below the stem", p => p.SpacersBelow, "Caliper over the stack of spacers, to 0.5 mm; \"none\" without.", Lengths);
@@ -104,7 +110,7 @@ internal static partial class JointInputs
     /// A headset whose lower half may lift the front end by more than a row of the head angle takes as its doubt. One of which nobody says how tall it is may, unless its bearing is known to sit
     /// inside the head tube.
     /// </summary>
-    public static bool HasTallLowerHalf(Part part) => part is Headset headset && headset.LowerStack.State switch
+    public static bool HasTallLowerHalf(Part part) => part is Headset headset && headset.LowerStackOrOpen.State switch
     {
         KnownState.None => false,
         KnownState.Value or KnownState.Measured or KnownState.OneOf => headset.LowerStack.ToCandidates().High > HeadAngleRelations.UsualLowerHalf,

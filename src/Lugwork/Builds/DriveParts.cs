@@ -96,9 +96,14 @@ public sealed record Crankset : Part
     /// <summary>Teeth of the smallest ring; none with one ring.</summary>
     public Known<ToothCount> SmallestRing { get; init; }
 
-    /// <summary>What the joints read: a chainline for one ring says that there is no smaller one, and a crank that is stated without its largest has no smaller one either.</summary>
+    /// <summary>
+    /// What the joints read: a chainline for one ring says that there is no smaller one, and of a crank that is stated without its largest there is none either, unless its chainline may be one of several rings:
+    /// then a second one may go on beside the one that is there.
+    /// </summary>
     internal Known<ToothCount> SmallestRingOrSingle =>
-        SmallestRing.State == KnownState.Unknown && (LargestRing.State == KnownState.None || (Chainline.State == KnownState.Value && Chainline.Value.MostRings == 1)) ? Known<ToothCount>.None : SmallestRing;
+        SmallestRing.State == KnownState.Unknown && (LargestRing.State == KnownState.None ? !MayTakeSeveral : Chainline.State == KnownState.Value && Chainline.Value.MostRings == 1) ? Known<ToothCount>.None : SmallestRing;
+
+    private bool MayTakeSeveral => Chainline.Values.Any(c => c.MostRings > 1);
 
     /// <summary>From the middle of the spindle to the middle of the pedal.</summary>
     public Known<Dimension> CrankLength { get; init; }

@@ -43,13 +43,13 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
         build,
         [.. BicycleKind.Required(build.Frame, build[Slot.Fork] as Fork, build[Slot.FrontWheel] as Wheel, build[Slot.RearWheel] as Wheel).Where(s => s != Slot.Frame)]);
 
-    /// <summary>A line for each interface of the slot; a second one of the same joint only where it says something of its own.</summary>
+    /// <summary>A line for each interface of the slot; a second one of the same joint only where it says something of its own. A joint that is of a part such as a bare crank asks nothing beside one that is not.</summary>
     private static ImmutableArray<NeedLine> Lines(Slot slot, Build build)
     {
         ImmutableArray<NeedLine>.Builder lines = ImmutableArray.CreateBuilder<NeedLine>();
         HashSet<string> said = [];
         build = build.ReadingsAside(slot);
-        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && (!j.IsOfCondition || j.IsFilled(build)) && !j.GivesWayIn(build)))
+        foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && (!j.IsOfCondition || j.IsFilled(build)) && !j.GivesWayIn(build) && j.OnlyWith.All(i => build[j.Inputs[i].Slot] is not { } part || j.IsStated(i, part))))
         {
             bool first = true;
             foreach (JointInput input in joint.Inputs.Where(i => i.Slot == slot && !i.IsReadWhenBuilt))

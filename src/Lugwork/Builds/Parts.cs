@@ -293,14 +293,17 @@ public sealed record Fork : Part
     /// <summary>Its crowns; a rigid fork has one.</summary>
     public Known<CrownType> Crowns { get; init; }
 
-    /// <summary>From this travel on a fork of which nobody says how many crowns it has may have two. Our own bound, no source.</summary>
-    private const long MayHaveTwoCrowns = 180 * Nanometres.PerMillimetre;
+    /// <summary>
+    /// From this travel on a fork of which nobody says how many crowns it has may have two. Our own bound, from memory, no source: forks with two crowns were made from about 100 mm of travel on; below 80 mm none
+    /// is known.
+    /// </summary>
+    private const long MayHaveTwoCrowns = 80 * Nanometres.PerMillimetre;
 
     /// <summary>What the joints read: a fork that is known to be rigid has one crown.</summary>
     internal Known<CrownType> CrownsOrRigid => Crowns.State == KnownState.Unknown && Travel.State == KnownState.None ? OneCrown : Crowns;
 
     /// <summary>
-    /// What is reckoned and planned by: a fork that is known to have less travel than two crowns are made for has one, and so has one whose crown is drilled for the recessed nut of a road caliper
+    /// What is reckoned and planned by: a fork that is known to have less travel than any with two crowns has one, and so has one whose crown is drilled for the recessed nut of a road caliper
     /// (common practice, no source). Of any other nothing is taken for granted.
     /// </summary>
     internal Known<CrownType> CrownsByTravel =>

@@ -24,7 +24,7 @@ internal static class HeadTubeDraft
         DraftSize seat = DraftSize.Of(fork.CrownSeat, s => s.Diameter.Millimeters, "crown-race seat", JointInputs.CrownSeatOfFork, Math.Max(30, steerer.Drawn));
         double foot = fork.CrownSeat.State == KnownState.Value ? (double)CrownFigures.Steerer(fork.CrownSeat.Value.FitCode) : steerer.Drawn;
         DraftHalf upper = new(headset.UpperCup, frame.HeadTubeUpper, headset.UpperSkirtOrNone, frame.UpperBoreDepth, headset.UpperStack, steerer.Drawn, isUpper: true);
-        DraftHalf lower = new(headset.LowerCup, frame.HeadTubeLower, headset.LowerSkirtOrNone, frame.LowerBoreDepth, headset.LowerStack, foot, isUpper: false);
+        DraftHalf lower = new(headset.LowerCup, frame.HeadTubeLower, headset.LowerSkirtOrNone, frame.LowerBoreDepth, headset.LowerStackOrOpen, foot, isUpper: false);
 
         double crown = length.Drawn + lower.Height;
         DraftSize cut = DraftSize.Of(fork.SteererLength, "steerer, from the race seat", JointInputs.LengthOfSteerer, crown + upper.Height + 45);

@@ -11,7 +11,7 @@ internal static class DriveSums
 
     private static readonly Reason NoLimit = new("no-derailleur-limit", "The derailleur's maker prints no such limit: ask, or measure it on the bicycle; no figure is unknown, not unlimited.", Cautions.ChainTooShort) { Sources = OfCapacity };
 
-    private static readonly Reason NoRing = new("crank-without-ring", "The crank is stated without a ring: state the teeth of the ring that goes on it as the crank's own; chain and derailleur are counted with them.", Cautions.ChainTooShort) { Sources = OfCapacity };
+    private static readonly Reason NoRing = new("crank-without-ring", "The crank is stated without a ring: state the teeth of what goes on it as the crank's own, of both rings under a front derailleur; chain and derailleur are counted with them.", Cautions.ChainTooShort) { Sources = OfCapacity };
 
     private static readonly Reason RingApart = new("crank-bare", "The crank is stated without a ring: the row of the ring that goes on it counts.") { Sources = [Sources.CommonPractice] };
 
@@ -26,7 +26,7 @@ internal static class DriveSums
     /// <summary>Inputs: capacity, largest ring, largest sprocket, smallest sprocket, smallest ring. Capacity less both differences, teeth. Of a bare crank the row of its ring speaks.</summary>
     public static SumRelation Capacity { get; } = OfCapacityLeft(Verdict.Fits, RingApart);
 
-    /// <summary>The same of the one ring that goes on a bare crank; in place of the smallest ring stands the crank's own, which is none.</summary>
+    /// <summary>The same of the ring that goes on a bare crank; the smallest ring is the crank's own: none, what is stated, or not known.</summary>
     public static SumRelation CapacityWithRing { get; } = OfCapacityLeft(Verdict.NeedsMeasuring, NoRing);
 
     private static SumRelation OfCapacityLeft(Verdict bare, Reason of) => new SumRelation(
@@ -79,7 +79,7 @@ internal static class DriveSums
             new(0, new(Verdict.Fits, new Reason("chain-taken-up", "A chain of {0} pitches is taken up on the smallest ring and sprocket, with [sum] mm to spare.") { Sources = OfChain })))
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, bare, of).Without(5, Verdict.NeedsMeasuring, NoLimit);
 
-    /// <summary>The same of the one ring that goes on a bare crank; in place of the smallest ring stands the crank's own, which is none.</summary>
+    /// <summary>The same of the ring that goes on a bare crank; the smallest ring is the crank's own: none, what is stated, or not known.</summary>
     public static SumRelation ChainTakenWithRing { get; } = OfChainTaken(Verdict.NeedsMeasuring, NoRing);
 
     private const long PitchNanometres = 12_700_000;

@@ -64,7 +64,13 @@ internal static class RingRelations
         Sources = [Sources.CommonPractice],
     };
 
-    private static readonly Reason OnBareCrank = new("ring-on-bare-crank", "The crank is stated without rings of its own: chain and derailleur are counted with the {1} teeth of the ring that goes on it.") { Sources = [Sources.CommonPractice] };
+    private static readonly Reason OnBareCrank = new("ring-on-bare-crank", "The crank is stated without rings of its own: chain and derailleur are counted with the ring that goes on it, whatever its teeth: {1}.") { Sources = [Sources.CommonPractice] };
+
+    private static readonly Reason SecondOnBareCrank = new("second-ring-on-bare-crank", "The crank is stated without its largest ring, and may have a smaller one beside the ring of {1} teeth (smallest ring: {2}). State on the crank what is on it: chain, derailleur and gears are counted with all rings.", Cautions.ChainTooShort)
+    {
+        Mend = "the teeth of the rings that go on, as the crank's own",
+        Sources = [Sources.CommonPractice],
+    };
 
     private static readonly Reason NoRing = new("crank-without-ring", "The crank is stated without a ring, and no ring is there: put in the ring that goes on it, or state its teeth as the crank's own; chain and derailleur are counted with them.", Cautions.ChainTooShort) { Sources = [Sources.CommonPractice] };
 
@@ -76,7 +82,7 @@ internal static class RingRelations
     public static Relation Counted { get; } = new TellingRelation(
         "one of the rings that the crank is stated with, or the ring of a bare crank",
         v => v[1] == 0 ? new(Verdict.NeedsMeasuring, RingNotCounted)
-            : v[0] == 0 ? v[2] == 0 ? new(Verdict.Fits, OnBareCrank) : new(Verdict.NeedsMeasuring, RingNotCounted)
+            : v[0] == 0 ? v[2] == 0 ? new(Verdict.Fits, OnBareCrank) : new(Verdict.NeedsMeasuring, SecondOnBareCrank)
             : v[1] == v[0] || v[1] == v[2] ? new(Verdict.Fits, RingCounted) : new(Verdict.NeedsMeasuring, RingNotCounted));
 
     /// <summary>Input: largest ring of the crank. Of a bare one with no ring beside it nothing is known that a chain goes round.</summary>

@@ -10,8 +10,8 @@ internal static class MoreIsNeverWorse
     {
         // capacity; largest ring; largest sprocket; smallest sprocket; smallest ring
         ["derailleur-capacity"] = "+--++",
-        // capacity; the one ring, which differs from none; largest sprocket; smallest sprocket; the bare crank
-        ["derailleur-capacity-with-ring"] = "+.-+.",
+        // the same of a bare crank
+        ["derailleur-capacity-with-ring"] = "+--++",
         // what the derailleur takes; what there is
         ["largest-sprocket-of-derailleur"] = "+-",
         ["smallest-sprocket-of-derailleur"] = "-+",
@@ -23,8 +23,8 @@ internal static class MoreIsNeverWorse
         ["chain-reaches-with-ring"] = "+----.",
         // pitches; chainstay; smallest sprocket; largest ring; smallest ring; capacity; allowance
         ["chain-taken-up"] = "-++++++",
-        // the same with the one ring, and the bare crank
-        ["chain-taken-up-with-ring"] = "-+++.++",
+        // the same of a bare crank
+        ["chain-taken-up-with-ring"] = "-++++++",
         // steerer; head tube; stem; lower; upper; spacers below; crowns
         ["steerer-reaches-stem"] = "+-----.",
         // steerer; head tube; stem; lower; upper; spacers below; spacers above; crowns

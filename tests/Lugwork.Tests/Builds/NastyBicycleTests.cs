@@ -12,7 +12,7 @@ public sealed class NastyBicycleTests
     [InlineData("steerer-reaches-stem", "frame=head tube length 130 / fork=crowns single; steerer length 197 / headset=upper stack 12; lower stack 10 | 12 / stem=clamp height 40; spacers below 10")]
     [InlineData("steerer-reaches-stem", "frame=head tube length 130 | 131 / fork=crowns single; steerer length 197 / headset=upper stack 12; lower stack 10 / stem=clamp height 40; spacers below 10")]
     [InlineData("steerer-reaches-stem", "frame=head tube length 130 / fork=crowns single; steerer length 197 / headset=upper stack 12; lower stack not covered / stem=clamp height 40; spacers below 10")]
-    [InlineData("steerer-reaches-stem", "frame=head tube length 130 / fork=travel 170 | 200; steerer length 220 / headset=upper stack 12; lower stack 10 / stem=clamp height 40; spacers below 10")]
+    [InlineData("steerer-reaches-stem", "frame=head tube length 130 / fork=travel 63 | 100; steerer length 220 / headset=upper stack 12; lower stack 10 / stem=clamp height 40; spacers below 10")]
     [InlineData("steerer-reaches-stem", "frame=head tube length 130; fork crowns dual / fork=steerer length 220 / headset=upper stack 12; lower stack 10 / stem=clamp height 40; spacers below 10")]
     [InlineData("gap-under-cap", "frame=head tube length 130; fork crowns dual / fork=steerer length 203 / headset=upper stack 12; lower stack 10 / stem=clamp height 40; spacers below 10; spacers above 5")]
     [InlineData("gap-under-cap", "frame=head tube length 130 / fork=crowns single; steerer length 203 / headset=upper stack 12; lower stack 10 / stem=clamp height 40; spacers below 10; spacers above unknown")]

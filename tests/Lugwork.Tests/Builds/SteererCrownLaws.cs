@@ -19,7 +19,7 @@ public sealed class SteererCrownLaws
         string fork = $"front brake hole {Drawn("unknown", "none", "nutted-6")}; steerer kind {Drawn("threadless", "unknown")}; steerer material {Drawn("aluminium", "carbon", "unknown")}; steerer length {random.Next(160, 215)}";
         FitReport With(string travel, string crowns) => Build.From(frame).With(Fork.Read($"{fork}; travel {travel}; crowns {crowns}")).With(Headset.Read("upper stack 12; lower stack 10")).With(stem).Check();
 
-        foreach (string travel in new[] { "unknown", "not covered", "180", "170 | 203" })
+        foreach (string travel in new[] { "unknown", "not covered", "80", "130", "180", "63 | 203" })
         {
             FitReport open = With(travel, "unknown");
             FitReport[] kinds = [With(travel, "single"), With(travel, "dual")];
