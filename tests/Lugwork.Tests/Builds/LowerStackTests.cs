@@ -11,10 +11,8 @@ public sealed class LowerStackTests
 
     [Theory]
     [InlineData("lower EC34/30; lower stack none", false)]
-    [InlineData("lower cup EC34 | EC44; lower stack none", false)]
     [InlineData("lower IS52/40; lower stack none", true)]
     [InlineData("lower ZS56/40; lower stack none", true)]
-    [InlineData("lower cup EC34 | ZS56; lower stack none", true)]
     public void None_is_taken_of_a_half_that_may_stand_inside_alone(string headset, bool taken)
     {
         FitReport report = With(headset);
