@@ -27,7 +27,8 @@ public sealed class SystemRowsChecks
     private const string Radavist = "55mm Chainline; The Radavist";
     private const string BigBig = "Chain sizing by big-big; derived from the printed rule, the loop by the roller-chain formula of a passage on machine chains";
 
-    private const string Steered = "frame: head tube length 110.2 | headset: lower stack 10.9; upper stack 16.5 | stem: clamp height 40; spacers below 25.3; spacers above none | fork: threadless; steerer length ";
+    // The fork of the page is the rigid one of a road bicycle.
+    private const string Steered = "frame: head tube length 110.2 | headset: lower stack 10.9; upper stack 16.5 | stem: clamp height 40; spacers below 25.3; spacers above none | fork: threadless; travel none; steerer length ";
     private const string Double = "crankset: largest ring 53; smallest ring 39 | rearDerailleur: capacity ";
 
     public static TheoryData<string, string, Verdict, string> Rows => new()
