@@ -92,7 +92,7 @@ public class JudgingCandidates
                 }
             }
 
-            if (at != count || count < JointTable.All.Length - 9)
+            if (at != count || count < JointTable.All.Length - 13)
             {
                 throw new InvalidOperationException($"build {b} has {count} joints that are judged, {at} of them in the table's order");
             }
