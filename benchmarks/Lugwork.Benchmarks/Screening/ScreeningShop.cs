@@ -34,8 +34,8 @@ internal sealed class ScreeningShop
         List<(Slot Slot, Part[] Kinds, Joint[] Joints)> slots = [];
         foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame))
         {
-            Joint[] joints = [.. JointTable.All.Where(j => j.Slots.Length == 2 && j.Slots.Contains(slot) && j.Slots.Contains(Slot.Frame))];
-            if (joints.Length > 0 && Exact(slot, joints, random) is { Length: > 1 } kinds)
+            Joint[] joints = [.. JointTable.All.Where(j => j.Slots.Contains(slot) && j.Slots.All(s => s == slot || s == Slot.Frame) && !j.IsOfCondition)];
+            if (joints.Any(j => j.Slots.Length == 2) && Exact(slot, joints, random) is { Length: > 1 } kinds)
             {
                 slots.Add((slot, kinds, joints));
             }
