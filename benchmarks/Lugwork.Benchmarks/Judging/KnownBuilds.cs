@@ -32,7 +32,7 @@ internal static class KnownBuilds
             .Fitted(SeatClamp.Read($"{Of("31.8", "34.9")}; condition new"))
             .Fitted(Saddle.Read($"{Of("7-round", "7x9")}; condition new; depth 45"))
             .Fitted(BottomBracket.Read($"shell {Of("BSA 68-73", "BB86")}; takes {Of("24", "30")}; designated width none; condition new; drive spacer none"))
-            .Fitted(Crankset.Read($"spindle {Of("24-road", "30-long", "28.99")}; pedals 9/16; rings {Of("9", "11")}; designed width none; condition new; bolt circle 5x110; direct mount none; chainline road-45; crank length 170; largest ring {Of("46", "42")}; smallest ring 30; material aluminium; Q factor 150; ring line none; shell width 68"))
+            .Fitted(Crankset.Read($"spindle {Of("24-road", "30-long", "28.99")}; pedals 9/16; rings {Of("9", "11")}; designed width none; condition new; bolt circle 5x110; direct mount none; chainline road-45; crank length 170; largest ring {Of("46", "42")}; smallest ring 30; material aluminium; Q factor 150; ring line 45; shell width 68"))
             .Fitted(Pedals.Read($"{Of("9/16", "1/2")}; condition new; height 25; reach 100"))
             .Fitted(Chain.Read($"size {Of("9", "11")}; condition new; over 24 pitches 304.8; pitches {Of("114", "104")}"))
             .Fitted(RearDerailleur.Read($"M10 bolt; chain {Of("9", "11")}; condition new; actuation {Of("R", "M10")}; capacity {Of("41", "35")}; largest sprocket {Of("36", "34")}; smallest sprocket 11; signal cable"))

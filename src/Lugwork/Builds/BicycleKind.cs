@@ -77,10 +77,10 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
     /// a lever wherever a brake is that one works, and neither beside a brake inside the hub, save the lever of a drum or roller brake. A shifter goes with a derailleur or a hub gear, not with a coaster hub of three lugs, which may have one speed; a shock with rear suspension;
     /// what is optional, such as nuts, a front derailleur or a chain guide, is never required.
     /// </summary>
-    internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? front, Wheel? rear) => Missing(frame, fork, front, rear, _ => true);
+    internal static ImmutableArray<Slot> Required(Frame frame, Fork? fork, Wheel? front, Wheel? rear) => Missing(frame, fork, front, rear, null);
 
-    /// <summary>Those of the required slots of which a question says yes; nothing else is allocated.</summary>
-    internal static ImmutableArray<Slot> Missing(Frame frame, Fork? fork, Wheel? front, Wheel? rear, Func<Slot, bool> isMissing)
+    /// <summary>Those of the required slots that are empty among the parts; all of them where no parts are given. Nothing else is allocated.</summary>
+    internal static ImmutableArray<Slot> Missing(Frame frame, Fork? fork, Wheel? front, Wheel? rear, IParts? parts)
     {
         bool geared = frame.Kind.State != KnownState.Value || frame.Kind.Value.IsGeared;
         bool derailleur = geared && !HasOneSprocket(rear);
@@ -105,7 +105,7 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
                 && (slot != Slot.RearThruAxle || MayTakeThruAxle(frame.RearAxleThread, frame.RearEnd))
                 && (slot != Slot.FrontThruAxle || fork is null || MayTakeThruAxle(fork.FrontAxleThread, fork.FrontEnd))
                 && (slot != Slot.SeatClamp || (frame.SeatTubeOutside.State != KnownState.None && !frame.Binder.Is(SeatBinder.WeldedTabs)));
-            if (required && isMissing(slot))
+            if (required && parts?.At(slot) is null)
             {
                 (found ??= ImmutableArray.CreateBuilder<Slot>()).Add(slot);
             }

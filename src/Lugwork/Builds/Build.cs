@@ -156,7 +156,7 @@ public sealed partial class Build : IParts
     {
         Fit[] fits = JudgePlan.Blank(this, _cells);
         JudgePlan.Whole.Judge(this, _cells, fits);
-        ImmutableArray<Slot> missing = BicycleKind.Missing(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel, s => this[s] is null);
+        ImmutableArray<Slot> missing = BicycleKind.Missing(Frame, this[Slot.Fork] as Fork, this[Slot.FrontWheel] as Wheel, this[Slot.RearWheel] as Wheel, this);
         return new FitReport(this, ImmutableCollectionsMarshal.AsImmutableArray(fits), missing);
     }
 

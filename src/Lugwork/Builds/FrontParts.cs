@@ -74,9 +74,9 @@ public sealed record Headset : Part
     /// <summary>Height between the head tube and the seat of the crown race; none where the half stands inside.</summary>
     public Known<Dimension> LowerStack { get; init; }
 
-    /// <summary>What is judged and planned by: "none" beside a cup that stands outside the head tube is a contradiction, so the height is asked for.</summary>
+    /// <summary>What is judged and planned by: "none" beside a cup that stands, or may stand, outside the head tube is a contradiction or settles nothing, so the height is asked for.</summary>
     internal Known<Dimension> LowerStackOrOpen =>
-        LowerStack.State == KnownState.None && LowerCup.Values is { IsEmpty: false } cups && cups.All(c => c.Style == HeadsetStyle.ExternalCup) ? default : LowerStack;
+        LowerStack.State == KnownState.None && LowerCup.Values is { IsEmpty: false } cups && cups.Any(c => c.Style == HeadsetStyle.ExternalCup) ? default : LowerStack;
 
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Headset];
 

@@ -85,9 +85,12 @@ internal static class ReadingBounds
     /// <summary>What a part says was read of it and cannot be, whatever stands beside it; null where nothing. A file with it is refused, and a part made in code is asked about and never fits.</summary>
     public static (string Field, string Reason, string Expected)? Contradiction(Part part, Slot slot)
     {
-        foreach (string field in Stated(part, slot))
+        // Every build is asked this, and almost none has a slip: nothing is written out as text before the codes say so.
+        foreach ((string field, int least, int most, bool mayBeNone) in Ranges)
         {
-            if (Problem(part, new AsBuiltValue(slot, field, PartForms.Of(slot).TextOf(part, field)!, AsBuiltKind.Measured, "unknown", "", null)) is { } wrong)
+            Candidates read = PartForms.Of(slot).CodesOf(part, field);
+            if (IsStated(read) && (IsOut(read, least, most, mayBeNone) || (field == "mountedWidth" && IsBesideLabel(part, read)))
+                && Problem(part, new AsBuiltValue(slot, field, PartForms.Of(slot).TextOf(part, field)!, AsBuiltKind.Measured, "unknown", "", null)) is { } wrong)
             {
                 return (field, wrong.Reason, wrong.Expected);
             }
@@ -101,7 +104,7 @@ internal static class ReadingBounds
     {
         foreach ((string field, _, _, _) in Ranges)
         {
-            if (PartForms.Of(slot).CodesOf(part, field) is { State: KnownState.None } or { State: KnownState.Value } or { State: KnownState.Measured } or { State: KnownState.OneOf })
+            if (IsStated(PartForms.Of(slot).CodesOf(part, field)))
             {
                 yield return field;
             }
@@ -124,7 +127,7 @@ internal static class ReadingBounds
                 return new(field, 0, "none is no reading: where nobody measured, the field is left out", "millimetres");
             }
 
-            if (IsFigure(read) && (read.High < least * Millimetre || read.Low > most * Millimetre))
+            if (IsOut(read, least, most, mayBeNone))
             {
                 return new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{value.Value} mm cannot be: {least} to {most} mm ({OwnBound}); measure again, in millimetres"), string.Create(CultureInfo.InvariantCulture, $"{least} to {most}"));
             }
@@ -155,12 +158,17 @@ internal static class ReadingBounds
 
     private static SpecProblem? BesideLabel(int label, in Candidates read, AsBuiltValue value)
     {
-        int least = label - Math.Max(Thinner.Millimetres, label * Thinner.Percent / 100);
-        int most = label + Math.Max(Wider.Millimetres, label * Wider.Percent / 100);
-        return IsFigure(read) && (read.High < least * Millimetre || read.Low > most * Millimetre)
+        (int least, int most) = OfLabel(label);
+        return IsOut(read, least, most, mayBeNone: true)
             ? new(value.Field, 0, string.Create(CultureInfo.InvariantCulture, $"{value.Value} mm cannot be the width of a tyre labelled {label} mm: {least} to {most} mm on any rim ({OwnBound}); measure again, in millimetres"), string.Create(CultureInfo.InvariantCulture, $"{least} to {most}"))
             : null;
     }
+
+    private static bool IsBesideLabel(Part part, in Candidates read) =>
+        part is Tyre { Size.State: KnownState.Value } tyre && OfLabel(tyre.Size.Value.WidthMillimetres) is var (least, most) && IsOut(read, least, most, mayBeNone: true);
+
+    private static (int Least, int Most) OfLabel(int label) =>
+        (label - Math.Max(Thinner.Millimetres, label * Thinner.Percent / 100), label + Math.Max(Wider.Millimetres, label * Wider.Percent / 100));
 
     private static SpecProblem? BesideChainline(Crankset crank, string field)
     {
@@ -175,6 +183,11 @@ internal static class ReadingBounds
             ? new(field, 0, string.Create(CultureInfo.InvariantCulture, $"{crank.MeasuredChainline} mm is no line of a crank of {crank.Chainline.InTradeWords()}: {least:0.##} to {most:0.##} mm ({OwnBound}); measure again, from the middle plane of the frame"), string.Create(CultureInfo.InvariantCulture, $"{least:0.##} to {most:0.##}"))
             : null;
     }
+
+    private static bool IsStated(in Candidates read) => read.State == KnownState.None || IsFigure(read);
+
+    private static bool IsOut(in Candidates read, int least, int most, bool mayBeNone) =>
+        (read.State == KnownState.None && !mayBeNone) || (IsFigure(read) && (read.High < least * Millimetre || read.Low > most * Millimetre));
 
     private static bool IsFigure(in Candidates read) => read.State is KnownState.Value or KnownState.Measured or KnownState.OneOf;
 }

@@ -19,7 +19,7 @@ public sealed class CableGuide : Standard<CableGuide>, IInterfaceValue<CableGuid
     public static CableGuide Stops { get; } = new(1, "stops", "cable stops", "stop", "housing stops", "cable stop");
 
     /// <summary>Guides that hold a housing in one piece or a hose all along.</summary>
-    public static CableGuide Through { get; } = new(2, "full-length", "guides for full-length housing", "full-length guides", "guides for full-length housing and hoses", "hose guides");
+    public static CableGuide FullLength { get; } = new(2, "full-length", "guides for full-length housing", "full-length guides", "guides for full-length housing and hoses", "hose guides");
 
     /// <summary>Threaded eyes or seats for clips, which are bought.</summary>
     public static CableGuide Clips { get; } = new(3, "clips", "seats for clips", "clip", "bosses for clips", "clip-on guides");
@@ -28,7 +28,7 @@ public sealed class CableGuide : Standard<CableGuide>, IInterfaceValue<CableGuid
     public static CableGuide Inside { get; } = new(4, "inside", "inside the tubes", "internal", "inside the frame", "through the frame");
 
     /// <summary>Every one.</summary>
-    public static ImmutableArray<CableGuide> All { get; } = [Stops, Through, Clips, Inside];
+    public static ImmutableArray<CableGuide> All { get; } = [Stops, FullLength, Clips, Inside];
 
     /// <inheritdoc/>
     public static string Called => "cable guides of the frame";

@@ -197,6 +197,24 @@ public sealed class ReadingTests
         Assert.Equal(Verdict.Fits, Of(measured, "bottom-bracket-with-fork-and-wheels").Verdict);
     }
 
+    /// <summary>Where the frame says which fork its chart holds for, a fork of which nobody says how long it is may be any other: toes and pedals ask for its length. Where the frame says nothing, the chart is taken as it stands.</summary>
+    [Theory]
+    [InlineData("541", "unknown", Verdict.NeedsMeasuring)]
+    [InlineData("541", "none", Verdict.NeedsMeasuring)]
+    [InlineData("541", "541", Verdict.Fits)]
+    [InlineData("unknown", "unknown", Verdict.Fits)]
+    [InlineData("unknown", "440", Verdict.Fits)]
+    public void The_length_of_the_fork_is_asked_for_where_the_chart_has_one(string chart, string fork, Verdict verdict)
+    {
+        Build build = Load("01", $"frame.designAxleToCrown={chart}", "frame.headAngle=65", "frame.wheelbase=1073", "frame.frontCentre=645", "frame.bottomBracketDrop=70", "crankset.crankLength=175", $"fork.axleToCrown={fork}");
+        foreach (string id in new[] { "toe-clearance", "bottom-bracket-with-fork-and-wheels" })
+        {
+            Fit fit = Of(build, id);
+            Assert.Equal(verdict, fit.Verdict);
+            Assert.Equal(verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "axleToCrown"));
+        }
+    }
+
     [Fact]
     public void A_thinner_tyre_in_front_sinks_the_crank_too()
     {

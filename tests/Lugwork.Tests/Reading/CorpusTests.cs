@@ -33,6 +33,9 @@ public sealed class CorpusTests(ITestOutputHelper output)
     /// <summary>And of the eleventh.</summary>
     private const int EleventhRead = 99;
 
+    /// <summary>And of the twelfth.</summary>
+    private const int TwelfthRead = 90;
+
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
 
@@ -83,6 +86,9 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     [Fact]
     public void The_eleventh_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Eleventh.RunLines, EleventhRead);
+
+    [Fact]
+    public void The_twelfth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Twelfth.RunLines, TwelfthRead);
 
     [Fact]
     public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 91);

@@ -46,6 +46,9 @@ internal sealed class SpecCorpus
     /// <summary>An eleventh open set of lines, of the same kind by a fourth hand.</summary>
     public static SpecCorpus Eleventh => new("eleventh");
 
+    /// <summary>A twelfth open set of lines, of the same kind by a fifth hand.</summary>
+    public static SpecCorpus Twelfth => new("twelfth");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using System.Runtime.CompilerServices;
+
+namespace Lugwork.Tests.Architecture;
+
+/// <summary>What is asked for and is not there is said at once, by its name, by every public method and constructor.</summary>
+public sealed class NullArgumentTests
+{
+    private static readonly NullabilityInfoContext Nullability = new();
+
+    private static readonly MethodBase[] Methods =
+    [
+        .. typeof(Build).Assembly.GetExportedTypes()
+            .Where(t => !t.IsInterface && !t.ContainsGenericParameters && !t.IsAssignableTo(typeof(Delegate)))
+            .SelectMany(t => t.GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly))
+            .OfType<MethodBase>()
+            .Where(m => !m.IsAbstract && !m.ContainsGenericParameters && m.GetCustomAttribute<CompilerGeneratedAttribute>() is null && m.Name is not ("Deconstruct" or "op_Equality" or "op_Inequality"))
+            .Where(m => !m.IsSpecialName || m.IsConstructor || m.Name.StartsWith("op_", StringComparison.Ordinal))
+            .Where(m => !IsOfRecord(m) && m.GetParameters().All(p => !p.ParameterType.IsByRefLike)),
+    ];
+
+    public static TheoryData<string> Asked => [.. Methods.SelectMany(m => m.GetParameters().Where(IsAsked).Select(p => NameOf(m, p))).Distinct()];
+
+    [Theory]
+    [MemberData(nameof(Asked))]
+    public void What_is_not_there_is_named(string name)
+    {
+        (MethodBase method, ParameterInfo asked) = Methods.SelectMany(m => m.GetParameters().Where(IsAsked).Select(p => (m, p))).First(a => NameOf(a.m, a.p) == name);
+        object? target = method.IsStatic || method.IsConstructor ? null : Examples.Of(method.DeclaringType!);
+        object?[] arguments = [.. method.GetParameters().Select(p => p == asked ? null : p.IsOut ? null : Examples.Of(p.ParameterType.IsByRef ? p.ParameterType.GetElementType()! : p.ParameterType))];
+        Exception? thrown = Record.Exception(() => Answer(method is ConstructorInfo made ? made.Invoke(BindingFlags.DoNotWrapExceptions, null, arguments, null) : method.Invoke(target, BindingFlags.DoNotWrapExceptions, null, arguments, null)));
+        ArgumentNullException missing = Assert.IsType<ArgumentNullException>(thrown);
+        Assert.Equal(asked.Name, missing.ParamName);
+    }
+
+    [Fact]
+    public void There_are_many() => Assert.True(Asked.Count > 200, $"{Asked.Count} arguments");
+
+    /// <summary>A task says it when it is waited for; a list when it is asked for, not when it is gone through.</summary>
+    private static void Answer(object? given)
+    {
+        if (given is Task task)
+        {
+            task.GetAwaiter().GetResult();
+        }
+    }
+
+    private static bool IsAsked(ParameterInfo parameter) =>
+        !parameter.IsOut && !parameter.ParameterType.IsByRef && !parameter.ParameterType.IsValueType && Nullability.Create(parameter).WriteState == NullabilityState.NotNull;
+
+    /// <summary>A positional record has a constructor that takes what it is given.</summary>
+    private static bool IsOfRecord(MethodBase method) =>
+        method.IsConstructor && method.DeclaringType!.GetMethod("<Clone>$") is not null && method.GetParameters() is { Length: > 0 } && method.DeclaringType.GetMethod("Deconstruct")?.GetParameters().Length == method.GetParameters().Length;
+
+    private static string NameOf(MethodBase method, ParameterInfo parameter) =>
+        $"{method.DeclaringType!.FullName}.{method.Name}({string.Join(", ", method.GetParameters().Select(p => p.ParameterType.Name))}) {parameter.Name}";
+}
