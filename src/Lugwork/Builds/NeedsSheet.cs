@@ -29,7 +29,11 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
 
     /// <summary>The need of one slot; null where this kind of bicycle has no such slot.</summary>
     /// <param name="slot">Any slot.</param>
-    public Need? Of(Slot slot) => _slots.IndexOf(slot) is var at and >= 0 ? this[at] : null;
+    public Need? Of(Slot slot)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        return _slots.IndexOf(slot) is var at and >= 0 ? this[at] : null;
+    }
 
     /// <inheritdoc/>
     public IEnumerator<Need> GetEnumerator() => Enumerable.Range(0, Count).Select(i => this[i]).GetEnumerator();

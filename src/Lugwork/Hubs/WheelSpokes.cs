@@ -71,7 +71,11 @@ public sealed class WheelSpokes
     /// <param name="right">Right flange.</param>
     /// <param name="lacing">Spokes and crossings.</param>
     /// <exception cref="ArgumentOutOfRangeException">A flange is less than 1 mm to its side.</exception>
-    public static WheelSpokes Of(EffectiveRimDiameter rim, SpokeFlange left, SpokeFlange right, SpokeLacing lacing) => Of(rim, left, right, lacing, lacing, Length.Zero);
+    public static WheelSpokes Of(EffectiveRimDiameter rim, SpokeFlange left, SpokeFlange right, SpokeLacing lacing)
+    {
+        ArgumentNullException.ThrowIfNull(lacing);
+        return Of(rim, left, right, lacing, lacing, Length.Zero);
+    }
 
     /// <summary>"left 260.6 mm, right 258.9 mm".</summary>
     public override string ToString() => FormattableString.Invariant($"left {_left:0.0} mm, right {_right:0.0} mm");

@@ -94,7 +94,11 @@ public sealed class CostSheet
 
     /// <summary>The same without a line; nothing changes where it is not there.</summary>
     /// <param name="id">Its id.</param>
-    public CostSheet Without(string id) => new(Build, _given.RemoveAll(l => l.Id == id), Sellers);
+    public CostSheet Without(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return new(Build, _given.RemoveAll(l => l.Id == id), Sellers);
+    }
 
     /// <summary>The same with a line changed.</summary>
     /// <param name="id">Its id; a part's is the key of its slot.</param>
@@ -102,6 +106,7 @@ public sealed class CostSheet
     /// <exception cref="ArgumentException">There is no such line, or it may not stand so.</exception>
     public CostSheet WithChange(string id, Func<CostLine, CostLine> change)
     {
+        ArgumentNullException.ThrowIfNull(id);
         ArgumentNullException.ThrowIfNull(change);
         CostLine line = _given.FirstOrDefault(l => l.Id == id) ?? throw new ArgumentException($"there is no line of the id {id}", nameof(id));
         CostLine changed = change(line).Checked();

@@ -32,6 +32,7 @@ public static class SpecQuestions
     public static SpecAnswer Answer(Frame frame, string field, string answer, SpecVocabulary? vocabulary = null)
     {
         ArgumentNullException.ThrowIfNull(frame);
+        ArgumentNullException.ThrowIfNull(field);
         ArgumentNullException.ThrowIfNull(answer);
         SpecFields.Of(Slot.Frame, field);
         string named = $"{field}: {answer.Trim()}";

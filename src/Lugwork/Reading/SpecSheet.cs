@@ -44,7 +44,11 @@ public sealed class SpecSheet
 
     /// <summary>The part in a slot as far as it was read; null where nothing was.</summary>
     /// <param name="slot">The slot.</param>
-    public Part? Of(Slot slot) => _parts.GetValueOrDefault(slot);
+    public Part? Of(Slot slot)
+    {
+        ArgumentNullException.ThrowIfNull(slot);
+        return _parts.GetValueOrDefault(slot);
+    }
 
     /// <summary>Reads the sheet of a frame.</summary>
     /// <param name="text">Any text.</param>

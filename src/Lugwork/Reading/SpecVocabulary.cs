@@ -26,6 +26,8 @@ public sealed class SpecVocabulary
     /// <exception cref="ArgumentException">The phrase has no letters or too many words, or the part has no such field.</exception>
     public SpecVocabulary With(string words, Slot slot, string field)
     {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(field);
         SpecFields.Of(slot, field);
         return Add(words, $"f:{slot.Key}.{field}");
     }
@@ -38,6 +40,8 @@ public sealed class SpecVocabulary
     /// <exception cref="ArgumentException">The phrase has no letters or too many words, the part has no such field, or the field does not read the value as one.</exception>
     public SpecVocabulary WithValue(string words, Slot slot, string field, string value)
     {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(field);
         ArgumentNullException.ThrowIfNull(value);
         SpecField known = SpecFields.Of(slot, field);
         FieldReading reading = known.Read(value);

@@ -11,7 +11,11 @@ public static partial class TorqueTable
 
     /// <summary>The row of an id; null where there is none.</summary>
     /// <param name="id">Its id.</param>
-    public static TorqueFigure? Find(string id) => All.FirstOrDefault(f => f.Id == id);
+    public static TorqueFigure? Find(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return All.FirstOrDefault(f => f.Id == id);
+    }
 
     internal static class SteeringTorques
     {

@@ -60,7 +60,11 @@ public sealed partial class WorkPlan
 
     /// <summary>The step of an id; null where this plan has none.</summary>
     /// <param name="id">Its id.</param>
-    public WorkStep? Find(string id) => Steps.FirstOrDefault(s => s.Id == id);
+    public WorkStep? Find(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return Steps.FirstOrDefault(s => s.Id == id);
+    }
 
     /// <summary>Why one step comes before another: the shortest chain of reasons. Empty where nothing asks for this order, and the plan merely lists them so.</summary>
     /// <param name="earlier">Id of the step that should come first.</param>
@@ -68,6 +72,8 @@ public sealed partial class WorkPlan
     /// <exception cref="ArgumentException">This plan has no such step.</exception>
     public ImmutableArray<WorkLink> WhyBefore(string earlier, string later)
     {
+        ArgumentNullException.ThrowIfNull(earlier);
+        ArgumentNullException.ThrowIfNull(later);
         foreach (string id in (ReadOnlySpan<string>)[earlier, later])
         {
             if (Find(id) is null)

@@ -65,7 +65,11 @@ public sealed class WorkRecord
 
     /// <summary>A step of this plan is done.</summary>
     /// <param name="step">Its id.</param>
-    public bool IsDone(string step) => Plan.Find(step) is not null && _entries.TryGetValue(step, out WorkEntry? entry) && entry.IsDone;
+    public bool IsDone(string step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return Plan.Find(step) is not null && _entries.TryGetValue(step, out WorkEntry? entry) && entry.IsDone;
+    }
 
     /// <summary>The step is done.</summary>
     /// <param name="step">Its id.</param>
@@ -118,6 +122,7 @@ public sealed class WorkRecord
     /// <exception cref="ArgumentOutOfRangeException">The torque is no number, or out of range.</exception>
     public WorkRecord WithTorque(string step, string fastener, Torque torque)
     {
+        ArgumentNullException.ThrowIfNull(fastener);
         WorkEntry entry = Of(step);
         int thousandths = (int)Math.Round(NumberRange.Checked(torque.NewtonMeters, 0.001, MostTorque, WorkFigure.NewtonMetres, nameof(torque)) * 1000);
         WorkStep at = Plan.Find(step)!;
@@ -152,6 +157,7 @@ public sealed class WorkRecord
 
     private WorkRecord With(string step, string figure, string text, Func<string, bool> takes, string how)
     {
+        ArgumentNullException.ThrowIfNull(figure);
         WorkEntry entry = Of(step);
         WorkStep at = Plan.Find(step)!;
         if (at.Figures.FirstOrDefault(f => f.Id == figure) is not { } found)

@@ -36,6 +36,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
     /// <summary>And of the twelfth.</summary>
     private const int TwelfthRead = 90;
 
+    /// <summary>And of the thirteenth.</summary>
+    private const int ThirteenthRead = 80;
+
+    /// <summary>And of the fourteenth.</summary>
+    private const int FourteenthRead = 80;
+
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());
 
@@ -89,6 +95,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
     [Fact]
     public void The_twelfth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Twelfth.RunLines, TwelfthRead);
+
+    [Fact]
+    public void The_thirteenth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Thirteenth.RunLines, ThirteenthRead);
+
+    [Fact]
+    public void The_fourteenth_lines_are_read_without_a_wrong_value() => Hold(SpecCorpus.Fourteenth.RunLines, FourteenthRead);
 
     [Fact]
     public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 91);

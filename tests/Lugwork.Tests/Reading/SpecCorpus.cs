@@ -49,6 +49,12 @@ internal sealed class SpecCorpus
     /// <summary>A twelfth open set of lines, of the same kind by a fifth hand.</summary>
     public static SpecCorpus Twelfth => new("twelfth");
 
+    /// <summary>A thirteenth open set of lines, of the same kind by a sixth hand.</summary>
+    public static SpecCorpus Thirteenth => new("thirteenth");
+
+    /// <summary>A fourteenth open set of lines, of the same kind by a seventh hand.</summary>
+    public static SpecCorpus Fourteenth => new("fourteenth");
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];
