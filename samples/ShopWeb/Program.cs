@@ -45,16 +45,7 @@ app.UseExceptionHandler();
 app.UseStatusCodePages(ShopErrors.Answer);
 app.UseRateLimiter();
 app.UseRequestTimeouts();
-
-// JSON that is cut off when its time is over would end like a whole answer: the connection is broken off, so that nobody takes it for one.
-app.Use(async (context, next) =>
-{
-    await next(context);
-    if (context.RequestAborted.IsCancellationRequested)
-    {
-        context.Abort();
-    }
-});
+app.Use(CutOff.Break);
 app.MapHealthChecks("/health").DisableRateLimiting();
 app.MapOpenApi();
 ShopApi.Map(app);

@@ -14,6 +14,9 @@ public sealed record PartFitRow
     /// <param name="limitMax">The greatest that it can be, in the unit of the least: nanometres, grams or microdegrees.</param>
     public PartFitRow(long partId, string slot, string joint, string key, long limitMin, long limitMax)
     {
+        ArgumentNullException.ThrowIfNull(slot);
+        ArgumentNullException.ThrowIfNull(joint);
+        ArgumentNullException.ThrowIfNull(key);
         PartId = partId;
         SlotKey = slot;
         JointId = joint;
@@ -54,6 +57,10 @@ public sealed record FrameNeedRow
     /// <param name="bridge">What has to be bought or done; empty where it fits as it is, or where the joint is silent because nobody looked; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</param>
     public FrameNeedRow(long frameId, string slot, string joint, string key, long limitMin, long limitMax, string bridge)
     {
+        ArgumentNullException.ThrowIfNull(slot);
+        ArgumentNullException.ThrowIfNull(joint);
+        ArgumentNullException.ThrowIfNull(key);
+        ArgumentNullException.ThrowIfNull(bridge);
         FrameId = frameId;
         SlotKey = slot;
         JointId = joint;

@@ -91,7 +91,7 @@ public sealed class BarClamp : Standard<BarClamp>, IInterfaceValue<BarClamp>
     /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name.</summary>
     /// <param name="text">Any text.</param>
     public static TextReading<BarClamp> Read(ReadOnlySpan<char> text) =>
-        (SizedText.Find<BarClamp>(text, s => s.Hundredths) ?? SizedText.Find<BarClamp>(text, s => s == Mm31Point8 ? 3170 : 0)) is { } sized ? TextReading<BarClamp>.Of(sized) : ByName(text);
+        (SizedText.Find<BarClamp>(text, s => s.Hundredths) ?? SizedText.Find<BarClamp>(text, s => s == Mm31Point8 ? 3170 : -1)) is { } sized ? TextReading<BarClamp>.Of(sized) : ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class BarClampDimensions

@@ -82,7 +82,7 @@ public sealed class CrownSeat : Standard<CrownSeat>, IInterfaceValue<CrownSeat>
     /// <summary>Reads a size in millimetres, with a decimal comma and a unit if need be, or a name; 40 and 26 are what codes make of 39.8 and 26.4.</summary>
     /// <param name="text">Any text.</param>
     public static TextReading<CrownSeat> Read(ReadOnlySpan<char> text) =>
-        (SizedText.Find<CrownSeat>(text, s => s.Hundredths) ?? SizedText.Find<CrownSeat>(text, s => s == Mm39Point8 ? 4000 : s == Mm26Point4 ? 2600 : 0)) is { } sized ? TextReading<CrownSeat>.Of(sized) : ByName(text);
+        (SizedText.Find<CrownSeat>(text, s => s.Hundredths) ?? SizedText.Find<CrownSeat>(text, s => s == Mm39Point8 ? 4000 : s == Mm26Point4 ? 2600 : -1)) is { } sized ? TextReading<CrownSeat>.Of(sized) : ByName(text);
 
     /// <summary>Made when something is first identified.</summary>
     private static class CrownSeatDimensions

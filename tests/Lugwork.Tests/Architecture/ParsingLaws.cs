@@ -46,6 +46,22 @@ public sealed class ParsingLaws
         }
     }
 
+    public static TheoryData<string> Sizes => [.. Values.InterfaceTypes.Where(t => t != typeof(Lugwork.Brakes.AdapterIncrement)).Select(t => t.FullName!)];
+
+    /// <summary>Nothing is nought millimetres wide: a figure that is missing from a cell is no size. An adapter alone may move a caliper by nothing.</summary>
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void Nought_is_no_size(string type) => Values.Check(typeof(ParsingLaws), nameof(RefusesNought), type);
+
+    private static void RefusesNought<T>()
+        where T : IInterfaceValue<T>
+    {
+        foreach (string text in new[] { "0", "0 mm", "0.0", "0,00 mm", "0 in" })
+        {
+            Assert.False(T.TryParse(text, null, out T? read), $"'{text}' is read as {read}");
+        }
+    }
+
     /// <summary>Trade names that the trade gives to two things: they are read as both (<see cref="Case_blanks_times_signs_and_decimal_marks_do_not_matter"/>), never as one.</summary>
     private static readonly string[] SharedNames = ["Lugwork.BottomBrackets.Shell BB30 73", "Lugwork.BottomBrackets.Shell PF30 73"];
 

@@ -19,6 +19,7 @@ internal sealed class VerdictRecord
     private readonly SortedDictionary<Verdict, int> _counts = [];
     private readonly HashSet<string> _said = [];
     private readonly List<(string Line, string Said)> _row = [];
+    private readonly List<long> _places = [];
 
     private VerdictRecord(Joint joint) => _joint = joint;
 
@@ -43,6 +44,15 @@ internal sealed class VerdictRecord
         }
 
         return record;
+    }
+
+    /// <summary>A drawn row and, for a length of it, every place found from which on the answer is another; the first is the shortest length.</summary>
+    public static (long[] Row, long[] Places) PlacesOf(Joint joint, int draw, int length)
+    {
+        VerdictRecord record = new(joint);
+        long[] row = record.Row(draw);
+        record.Vary(row, length);
+        return (row, [.. record._places.Where(p => p > 0)]);
     }
 
     private long[] Row(int draw)
@@ -126,8 +136,11 @@ internal sealed class VerdictRecord
         }
     }
 
-    private void Tell(long[] row, int input, long value, string said) =>
+    private void Tell(long[] row, int input, long value, string said)
+    {
+        _places.Add(value);
         _row.Add((string.Create(CultureInfo.InvariantCulture, $"{string.Join(' ', row.Select((v, i) => i == input ? $"[{value}]" : v.ToString(CultureInfo.InvariantCulture)))}: {said}\n"), said));
+    }
 
     private void Keep(int draw)
     {

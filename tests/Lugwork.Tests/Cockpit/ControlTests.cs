@@ -60,6 +60,9 @@ public sealed class ControlTests
     [InlineData("1-1/4 in", "31.8")]
     [InlineData("31,7 mm", "31.8")]
     [InlineData("31.75", "")]
+    [InlineData("0", "")]
+    [InlineData("0 mm", "")]
+    [InlineData("0.01", "")]
     public void A_bar_is_read_in_inches_too(string text, string key) => Assert.Equal(key, BarClamp.TryParse(text, null, out BarClamp? clamp) ? clamp.FitKey : "");
 
     [Fact]
