@@ -32,6 +32,27 @@ public sealed class LimitTests
         Assert.Equal(["front wheel radius", "rear wheel radius", "bottom-bracket height", "head angle", "angle headset"], new FrameLimits().Check(Drawn, Drawn.WithWheels(Mm(380), Mm(350)).WithAngleHeadset(AngleHeadset.Of(Deg(1), Mm(0)))).Select(f => f.Figures[0].Name));
     }
 
+    [Theory]
+    [InlineData(1.5, "1.5 degrees slacker")]
+    [InlineData(-0.75, "0.75 degrees steeper")]
+    public void An_angle_headset_says_which_way_it_turns(double degrees, string text) => Assert.Equal(text, AngleHeadset.Of(Deg(degrees), Mm(0)).ToString());
+
+    /// <summary>A lower stack that shrinks takes as much as a shorter fork, and one that grows gives it: the finding says so, and only then.</summary>
+    [Fact]
+    public void What_the_lower_stack_shrank_or_grew_by_is_told()
+    {
+        FrameLimits limits = new() { LongestFork = Mm(560), ShortestFork = Mm(500) };
+        double stack = Drawn.LowerStack.Millimeters;
+        string[] shrunk = Sentences(Drawn.WithLowerStack(Mm(stack)), Drawn.WithLowerStack(Mm(Math.Max(0, stack - 8))));
+        string[] grown = Sentences(Drawn.WithLowerStack(Mm(stack)), Drawn.WithLowerStack(Mm(stack + 8)));
+        Assert.Equal(stack > 0, shrunk.Any(s => s.Contains("less what the lower stack shrank by", StringComparison.Ordinal)));
+        Assert.DoesNotContain(shrunk, s => s.Contains("grew", StringComparison.Ordinal));
+        Assert.Contains(grown, s => s.Contains("with what the lower stack grew by", StringComparison.Ordinal));
+        Assert.DoesNotContain(grown, s => s.Contains("shrank", StringComparison.Ordinal));
+
+        string[] Sentences(FrameGeometry before, FrameGeometry after) => [.. limits.Check(before, after).Select(f => f.Sentence)];
+    }
+
     [Fact]
     public void Each_limit_that_is_passed_is_named()
     {

@@ -17,6 +17,15 @@ public sealed class SeatDimensionTests
     public void A_caliper_reading_names_the_posts_it_can_be(double reading, double error, string expected) =>
         Assert.Equal(expected, string.Join(", ", SeatpostDiameter.Identify(MeasuredLength.OfMillimetres((decimal)reading, (decimal)error)).Candidates.Select(c => c.Value.FitKey).Order(StringComparer.Ordinal)));
 
+    /// <summary>Beside every bore that is named, the reading and both ends of its error; but only where all three are a bore that there can be.</summary>
+    [Theory]
+    [InlineData(39.95, 0.04, 3)]
+    [InlineData(39.95, 0.06, 0)]
+    [InlineData(18.05, 0.04, 3)]
+    [InlineData(18.05, 0.06, 0)]
+    public void A_reading_near_no_bore_is_kept_between_the_least_and_the_most(double reading, double error, int found) =>
+        Assert.Equal(found, SeatTubeBore.WithinError((decimal)reading, (decimal)error).Length);
+
     [Fact]
     public void The_two_off_road_sizes_are_told_apart()
     {
