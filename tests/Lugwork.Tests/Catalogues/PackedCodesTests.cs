@@ -1,4 +1,5 @@
 using Lugwork.Catalogues;
+using Lugwork.Tests.Fits;
 
 namespace Lugwork.Tests.Catalogues;
 
@@ -28,45 +29,10 @@ public sealed class PackedCodesTests
                 for (int field = 0; field < batch.Width; field++)
                 {
                     Candidates said = field < form.OwnFields.Length ? form.CodesOf(parts[at], form.OwnFields[field]) : default;
-                    Assert.Equal(Spelt(said), Spelt(others[batch.CodesOf(at)[field]]));
+                    Assert.Equal(OtherCodesTests.Spelt(said), OtherCodesTests.Spelt(others[batch.CodesOf(at)[field]]));
                 }
             }
         }
-    }
-
-    [Fact]
-    public void What_says_the_same_has_one_number_and_all_else_another()
-    {
-        List<Candidates> values = [default, new(KnownState.None, 0, 0, null)];
-        for (long code = 1; code <= 60; code++)
-        {
-            values.Add(new(KnownState.Value, code, code, null));
-            values.Add(new(KnownState.Measured, code, code, null));
-            values.Add(new(KnownState.Measured, code, code + 1, null));
-            values.Add(new(KnownState.OneOf, 1, 100, [1, 1 + code, 100]));
-            values.Add(new(KnownState.FrameSpecific, code, code, null));
-            values.Add(new(KnownState.NotCovered, code, code, null));
-        }
-
-        OtherCodes others = new();
-        Dictionary<string, long> numbers = [];
-        for (int turn = 0; turn < 2; turn++)
-        {
-            foreach (Candidates value in values)
-            {
-                long number = value.State switch
-                {
-                    KnownState.Unknown => 0,
-                    KnownState.Value => value.Low,
-                    _ => others.Of(new(value.State, value.Low, value.High, value.Codes is null ? null : [.. value.Codes])),
-                };
-                Assert.Equal(Spelt(value), Spelt(others[number]));
-                Assert.True(turn == 0 ? numbers.TryAdd(Spelt(value), number) : numbers[Spelt(value)] == number);
-            }
-        }
-
-        Assert.Distinct(numbers.Values);
-        Assert.True(others.Count == 60 * 5, $"{others.Count} were numbered");
     }
 
     /// <summary>More rows than have room: what is found is the very kind, what was put in last is found, and few rows push none out.</summary>
@@ -124,6 +90,4 @@ public sealed class PackedCodesTests
             Assert.Equal(Of(i), catalogue.View.Find(Slot.Saddle, i));
         }
     }
-
-    private static string Spelt(in Candidates codes) => $"{codes.State} {codes.Low} {codes.High} {string.Join('|', codes.Codes ?? [])}";
 }

@@ -15,6 +15,9 @@ public sealed class InchTextTests
     [InlineData("1⅜ x 24", "1 3/8 x 24")]
     [InlineData("1⅜\" x 24 tpi", "1 3/8 x 24 ")]
     [InlineData("⅞ in", "7/8 ")]
+    [InlineData("1⅜\u2033 x 24", "1 3/8 x 24")]
+    [InlineData("1⅜'' x 24", "1 3/8 x 24")]
+    [InlineData("26' x 24", "26' x 24")]
     public void The_plain_form_keeps_figure_and_fraction_apart(string text, string plain)
     {
         Assert.Equal(plain, InchText.Plain(text));
