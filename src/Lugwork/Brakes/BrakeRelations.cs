@@ -5,29 +5,6 @@ namespace Lugwork.Brakes;
 /// <summary>Rotor, caliper and mount: rotor = native + increment, and never above the maker's limit.</summary>
 internal static class BrakeRelations
 {
-    /// <summary>Adapters that exist, by native rotor: the increments in rotor diameter. Described by increment, never by thickness.</summary>
-    private static readonly (long Native, int[] Increments)[] Posts =
-        [(140, [20, 40, 43, 60, 63]), (160, [20, 23, 40, 43, 60, 63]), (180, [20, 23, 40, 43]), (200, [20, 23]), (203, [20])];
-
-    private static readonly int[] RearTabIncrements = [0, 20, 40, 43, 60, 63, 80];
-    private static readonly int[] FrontTabIncrements = [0, 20, 40, 43, 60, 63];
-
-    private static readonly ImmutableArray<Bridge> PostAdapters =
-        [.. Posts.SelectMany(p => p.Increments.Select(i => Adapter("post", p.Native, i, $"post-mount adapter +{i} mm of rotor (from {p.Native} to {p.Native + i}) with its longer bolts", Sources.AdapterGuide)))];
-
-    private static readonly ImmutableArray<Bridge> RearTabAdapters =
-        [.. RearTabIncrements.Select(i => Adapter("is-rear", 140, i, $"IS rear to post-mount adapter for a {140 + i} mm rotor, with its bolts", Sources.IsAdapters))];
-
-    private static readonly ImmutableArray<Bridge> FrontTabAdapters =
-        [.. FrontTabIncrements.Select(i => Adapter("is-front", 160, i, $"IS front to post-mount adapter for a {160 + i} mm rotor, with its bolts", Sources.IsAdapters))];
-
-    private static readonly Bridge RearPlate140 = Adapter("flat-rear", 140, 20, "flat-mount plate from 140 to 160 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
-
-    private static readonly Bridge RearPlate160 = Adapter("flat-rear", 160, 20, "flat-mount plate from 160 to 180 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
-
-    private static readonly ImmutableArray<Bridge> FlatOnPost =
-        [.. Posts.Select(p => Adapter("flat-on-post", p.Native, 20, $"adapter for a flat-mount caliper on a post mount ({p.Native} to {p.Native + 20}); 13 mm must be free below the posts", Sources.FlatOnPost))];
-
     private static readonly Reason Direct = new("direct", "The caliper sits on {0} without an adapter for a {2} rotor.") { Sources = [Sources.MountAnswer] };
 
     private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
@@ -71,14 +48,6 @@ internal static class BrakeRelations
     {
         Sources = [Sources.FlatMountBuilder, Sources.MountForum],
     };
-
-    private static readonly Bridge ReverseAdapter = Checked("brake-adapter-tabs-on-post-plus-20", CaliperFoot.Tabs.FitCode, BrakeMount.Post160.FitCode, "an old reverse adapter for a caliper with IS tabs on posts, for a rotor 20 mm above the mount's own", BridgeKind.Adapter, Sources.MountForum);
-
-    private static readonly Bridge PostOnFlat = Checked("brake-adapter-post-on-flat", CaliperFoot.Post.FitCode, BrakeMount.FlatRear140.FitCode, "an adapter for a post-mount caliper on exactly this flat mount: most are for the 140 variant", BridgeKind.Adapter, Sources.FlatMountProblem);
-
-    private static readonly Bridge DownhillSpacers = Checked("brake-adapter-is-front-downhill", CaliperFoot.Post.FitCode, BrakeMount.InternationalStandardFrontDownhill.FitCode, "5 mm spacers under a usual IS adapter, or the fork maker's own adapter", BridgeKind.Spacers, Sources.MountForum);
-
-    private static readonly Bridge ShimTo203 = Checked("brake-adapter-post-200-plus-3", 200, 203, "a shim with longer bolts, about 1.5 mm thick, or a part for +3 mm of rotor", BridgeKind.Spacers, Sources.CommonPractice, Sources.Derived);
 
     private static readonly Reason AskWith = Ask with { Id = "ask-adapter-named", Template = "A caliper with {1} mounting on {0}: perhaps [bridge]. Ask for one made for exactly this pair." };
 
@@ -139,7 +108,7 @@ internal static class BrakeRelations
     public static Relation OnMount { get; } = new Computed(
         "arithmetic: rotor = native + increment, increments from a table, or the adapter that is there",
         WithWhatIsThere,
-        [.. PostAdapters, .. RearTabAdapters, .. FrontTabAdapters, RearPlate140, RearPlate160, .. FlatOnPost, ReverseAdapter, PostOnFlat, DownhillSpacers, ShimTo203],
+        () => BrakeAdapters.All,
         [Sources.MountAnswer, Sources.AdapterGuide, Sources.IsAdapters, Sources.FlatMountBuilder]);
 
     /// <summary>The inverse: the rotors (millimetres) that a mount takes with a caliper at no worse than a verdict.</summary>
@@ -147,9 +116,9 @@ internal static class BrakeRelations
     {
         IEnumerable<long> rotors = (mount, caliper) switch
         {
-            _ when caliper == CaliperFoot.Post && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, fitsAtZero: true, Posts.First(p => p.Native == mount.NativeRotorMillimetres).Increments),
-            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardRear => Steps(140, worst, false, RearTabIncrements),
-            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardFront => Steps(160, worst, false, FrontTabIncrements),
+            _ when caliper == CaliperFoot.Post && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, fitsAtZero: true, BrakeAdapters.Posts.First(p => p.Native == mount.NativeRotorMillimetres).Increments),
+            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardRear => Steps(140, worst, false, BrakeAdapters.RearTabIncrements),
+            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardFront => Steps(160, worst, false, BrakeAdapters.FrontTabIncrements),
             _ when caliper == CaliperFoot.Flat && mount.IsFlat && mount.IsFront => [mount.NativeRotorMillimetres, mount.NativeRotorMillimetres + 20],
             _ when caliper == CaliperFoot.Flat && mount.IsFlat => Steps(mount.NativeRotorMillimetres, worst, true, [20]),
             _ when caliper == CaliperFoot.Flat && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, false, [20]),
@@ -196,12 +165,12 @@ internal static class BrakeRelations
 
         if (mount == BrakeMount.InternationalStandardFrontDownhill)
         {
-            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, AskDownhill, DownhillSpacers) : new(Verdict.NeedsMeasuring, Ask);
+            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, AskDownhill, BrakeAdapters.DownhillSpacers) : new(Verdict.NeedsMeasuring, Ask);
         }
 
         if (caliper == CaliperFoot.Tabs)
         {
-            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, AskWith, ReverseAdapter) : new(Verdict.NeedsMeasuring, Ask);
+            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, AskWith, BrakeAdapters.ReverseAdapter) : new(Verdict.NeedsMeasuring, Ask);
         }
 
         if (step < 0)
@@ -212,13 +181,13 @@ internal static class BrakeRelations
         if (caliper == CaliperFoot.Post)
         {
             return mount.IsPost ? OnPosts(mount, step)
-                : mount.IsFlat ? new(Verdict.NeedsMeasuring, AskWith, PostOnFlat)
-                : Take(mount == BrakeMount.InternationalStandardRear ? RearTabAdapters : FrontTabAdapters, step);
+                : mount.IsFlat ? new(Verdict.NeedsMeasuring, AskWith, BrakeAdapters.PostOnFlat)
+                : Take(mount == BrakeMount.InternationalStandardRear ? BrakeAdapters.RearTabAdapters : BrakeAdapters.FrontTabAdapters, step);
         }
 
         if (mount.IsPost)
         {
-            return step == 20 ? Take(FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, NoAdapter);
+            return step == 20 ? Take(BrakeAdapters.FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, NoAdapter);
         }
 
         return mount.IsFlat ? OnFlat(mount, step) : new(Verdict.NeedsMeasuring, Ask);
@@ -233,17 +202,17 @@ internal static class BrakeRelations
 
         if (mount == BrakeMount.Post200 && step == 3)
         {
-            return new(Verdict.NeedsMeasuring, SmallStep, ShimTo203);
+            return new(Verdict.NeedsMeasuring, SmallStep, BrakeAdapters.ShimTo203);
         }
 
-        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, RareStep) : Take(PostAdapters, step, mount.NativeRotorMillimetres);
+        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, RareStep) : Take(BrakeAdapters.PostAdapters, step, mount.NativeRotorMillimetres);
     }
 
     private static Outcome OnFlat(BrakeMount mount, long step) => step switch
     {
         0 or 20 when mount.IsFront => new(Verdict.Fits, ForkPlate),
         0 => new(Verdict.Fits, Direct),
-        20 => new(Verdict.NeedsPart, WithAdapter, mount == BrakeMount.FlatRear140 ? RearPlate140 : RearPlate160),
+        20 => new(Verdict.NeedsPart, WithAdapter, mount == BrakeMount.FlatRear140 ? BrakeAdapters.RearPlate140 : BrakeAdapters.RearPlate160),
         _ => new(Verdict.DoesNotFit, NoAdapter),
     };
 
@@ -260,18 +229,6 @@ internal static class BrakeRelations
         return new(Verdict.DoesNotFit, NoAdapter);
     }
 
-    private static Bridge Checked(string id, long from, long to, string what, BridgeKind kind, params ImmutableArray<Source> sources) => new()
-    {
-        Id = id,
-        Kind = kind,
-        Result = Verdict.NeedsMeasuring,
-        What = what,
-        From = from,
-        To = to,
-        Caution = Cautions.BrakeWork,
-        Sources = sources,
-    };
-
     /// <summary>The same fixing, or a carrier: one that is stated to be there has not to be bought.</summary>
     private sealed class OnHub : Relation
     {
@@ -286,16 +243,4 @@ internal static class BrakeRelations
                 ? new(Verdict.Fits, CarrierHolds)
                 : PlainFixing.Judge(values);
     }
-
-    private static Bridge Adapter(string family, long native, int increment, string what, Source source) => new()
-    {
-        Id = $"brake-adapter-{family}-{native}-plus-{increment}",
-        Kind = BridgeKind.Adapter,
-        Result = Verdict.NeedsPart,
-        What = what,
-        From = native,
-        To = native + increment,
-        Caution = Cautions.BrakeWork,
-        Sources = [Sources.Derived, source],
-    };
 }
