@@ -6,35 +6,35 @@ namespace Lugwork.Brakes;
 internal static class BrakeAdapters
 {
     /// <summary>Adapters that exist, by native rotor: the increments in rotor diameter. Described by increment, never by thickness.</summary>
-    public static readonly (long Native, int[] Increments)[] Posts =
+    internal static readonly (long Native, int[] Increments)[] Posts =
         [(140, [20, 40, 43, 60, 63]), (160, [20, 23, 40, 43, 60, 63]), (180, [20, 23, 40, 43]), (200, [20, 23]), (203, [20])];
 
-    public static readonly int[] RearTabIncrements = [0, 20, 40, 43, 60, 63, 80];
-    public static readonly int[] FrontTabIncrements = [0, 20, 40, 43, 60, 63];
+    internal static readonly int[] RearTabIncrements = [0, 20, 40, 43, 60, 63, 80];
+    internal static readonly int[] FrontTabIncrements = [0, 20, 40, 43, 60, 63];
 
-    public static readonly ImmutableArray<Bridge> PostAdapters =
+    internal static readonly ImmutableArray<Bridge> PostAdapters =
         [.. Posts.SelectMany(p => p.Increments.Select(i => Adapter("post", p.Native, i, $"post-mount adapter +{i} mm of rotor (from {p.Native} to {p.Native + i}) with its longer bolts", Sources.AdapterGuide)))];
 
-    public static readonly ImmutableArray<Bridge> RearTabAdapters =
+    internal static readonly ImmutableArray<Bridge> RearTabAdapters =
         [.. RearTabIncrements.Select(i => Adapter("is-rear", 140, i, $"IS rear to post-mount adapter for a {140 + i} mm rotor, with its bolts", Sources.IsAdapters))];
 
-    public static readonly ImmutableArray<Bridge> FrontTabAdapters =
+    internal static readonly ImmutableArray<Bridge> FrontTabAdapters =
         [.. FrontTabIncrements.Select(i => Adapter("is-front", 160, i, $"IS front to post-mount adapter for a {160 + i} mm rotor, with its bolts", Sources.IsAdapters))];
 
-    public static readonly Bridge RearPlate140 = Adapter("flat-rear", 140, 20, "flat-mount plate from 140 to 160 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
+    internal static readonly Bridge RearPlate140 = Adapter("flat-rear", 140, 20, "flat-mount plate from 140 to 160 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
 
-    public static readonly Bridge RearPlate160 = Adapter("flat-rear", 160, 20, "flat-mount plate from 160 to 180 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
+    internal static readonly Bridge RearPlate160 = Adapter("flat-rear", 160, 20, "flat-mount plate from 160 to 180 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
 
-    public static readonly ImmutableArray<Bridge> FlatOnPost =
+    internal static readonly ImmutableArray<Bridge> FlatOnPost =
         [.. Posts.Select(p => Adapter("flat-on-post", p.Native, 20, $"adapter for a flat-mount caliper on a post mount ({p.Native} to {p.Native + 20}); 13 mm must be free below the posts", Sources.FlatOnPost))];
 
-    public static readonly Bridge ReverseAdapter = Checked("brake-adapter-tabs-on-post-plus-20", CaliperFoot.Tabs.FitCode, BrakeMount.Post160.FitCode, "an old reverse adapter for a caliper with IS tabs on posts, for a rotor 20 mm above the mount's own", BridgeKind.Adapter, Sources.MountForum);
+    internal static readonly Bridge ReverseAdapter = Checked("brake-adapter-tabs-on-post-plus-20", CaliperFoot.Tabs.FitCode, BrakeMount.Post160.FitCode, "an old reverse adapter for a caliper with IS tabs on posts, for a rotor 20 mm above the mount's own", BridgeKind.Adapter, Sources.MountForum);
 
-    public static readonly Bridge PostOnFlat = Checked("brake-adapter-post-on-flat", CaliperFoot.Post.FitCode, BrakeMount.FlatRear140.FitCode, "an adapter for a post-mount caliper on exactly this flat mount: most are for the 140 variant", BridgeKind.Adapter, Sources.FlatMountProblem);
+    internal static readonly Bridge PostOnFlat = Checked("brake-adapter-post-on-flat", CaliperFoot.Post.FitCode, BrakeMount.FlatRear140.FitCode, "an adapter for a post-mount caliper on exactly this flat mount: most are for the 140 variant", BridgeKind.Adapter, Sources.FlatMountProblem);
 
-    public static readonly Bridge DownhillSpacers = Checked("brake-adapter-is-front-downhill", CaliperFoot.Post.FitCode, BrakeMount.InternationalStandardFrontDownhill.FitCode, "5 mm spacers under a usual IS adapter, or the fork maker's own adapter", BridgeKind.Spacers, Sources.MountForum);
+    internal static readonly Bridge DownhillSpacers = Checked("brake-adapter-is-front-downhill", CaliperFoot.Post.FitCode, BrakeMount.InternationalStandardFrontDownhill.FitCode, "5 mm spacers under a usual IS adapter, or the fork maker's own adapter", BridgeKind.Spacers, Sources.MountForum);
 
-    public static readonly Bridge ShimTo203 = Checked("brake-adapter-post-200-plus-3", 200, 203, "a shim with longer bolts, about 1.5 mm thick, or a part for +3 mm of rotor", BridgeKind.Spacers, Sources.CommonPractice, Sources.Derived);
+    internal static readonly Bridge ShimTo203 = Checked("brake-adapter-post-200-plus-3", 200, 203, "a shim with longer bolts, about 1.5 mm thick, or a part for +3 mm of rotor", BridgeKind.Spacers, Sources.CommonPractice, Sources.Derived);
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<Bridge> All { get; } =
