@@ -7,53 +7,9 @@ internal static class BrakeRelations
 {
     private static readonly Reason Direct = new("direct", "The caliper sits on {0} without an adapter for a {2} rotor.") { Sources = [Sources.MountAnswer] };
 
-    private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
-
-    private static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. Which mount it is made for is not stated: see that it is this one, and that it holds a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived], Asks = [4] };
-
     private static readonly Reason AdapterSits = new("adapter-sits", "The caliper sits on {0} for a {2} rotor with the adapter that is there, {3}, which is made for this form of mount.") { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived] };
 
-    private static readonly Reason AdapterOfOther = new("adapter-of-another-mount", "The adapter that is there, {3}, is made for another form of mount than {0}: tabs take bolts across, posts in the plane of the rotor.", Cautions.BrakeWork)
-    {
-        Mend = "an adapter for this mount and this rotor",
-        Sources = [Sources.AdapterGuide, Sources.MountAnswer],
-    };
-
     private static readonly Reason ForkPlate = new("fork-plate", "The plate that always sits between a flat-mount caliper and {0} gives a {2} rotor, one way up or the other.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
-
-    private static readonly Reason TooSmall = new("rotor-too-small", "A {2} rotor is smaller than {0} allows: the caliper already sits too far out and no adapter is negative.", Cautions.BrakeWork)
-    {
-        Mend = "a rotor of the mount's own size or larger, within the maker's limit",
-        Sources = [Sources.MountAnswer, Sources.AdapterGuide],
-    };
-
-    private static readonly Reason NoAdapter = new("no-adapter", "No adapter brings a caliper on {0} to a {2} rotor.", Cautions.BrakeWork)
-    {
-        Mend = "a rotor size that an adapter exists for",
-        Sources = [Sources.AdapterGuide],
-    };
-
-    private static readonly Reason RareStep = new("rare-step", "From {0} to a {2} rotor is a step that only a rare part or a shim with longer bolts makes: ask the brake maker.", Cautions.BrakeWork)
-    {
-        Sources = [Sources.CommonPractice],
-    };
-
-    private static readonly Reason OldHoles = new("old-holes", "Holes of {0} are not 74 mm apart and cannot be drilled: no caliper of today goes on.", Cautions.BrakeWork)
-    {
-        Mend = "the caliper made for these holes, or a rim brake where there are bosses",
-        Sources = [Sources.MountTechInfo],
-    };
-
-    private static readonly Reason Ask = new("ask-adapter", "A caliper with {1} mounting on {0}: adapters exist for some, not for all. Ask for one made for exactly this pair.", Cautions.BrakeWork)
-    {
-        Sources = [Sources.FlatMountBuilder, Sources.MountForum],
-    };
-
-    private static readonly Reason AskWith = Ask with { Id = "ask-adapter-named", Template = "A caliper with {1} mounting on {0}: perhaps [bridge]. Ask for one made for exactly this pair." };
-
-    private static readonly Reason AskDownhill = Ask with { Id = "ask-downhill-tabs", Template = "{0} stands 5 mm further out than the usual tabs: [bridge]. Ask for one made for exactly this pair." };
-
-    private static readonly Reason SmallStep = RareStep with { Id = "small-step", Template = "From {0} to a {2} rotor is 1.5 mm of radius: [bridge]. Ask the brake maker." };
 
     private static readonly Reason CarrierHolds = new("carrier-holds-rotor", "A rotor with {1} on a hub with {0}, on the carrier that is stated: {2}.", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
 
@@ -63,8 +19,6 @@ internal static class BrakeRelations
     {
         Mend = "a rotor within the limit",
     };
-
-    private static readonly Reason NoLimit = new("rotor-limit-missing", "No largest rotor is printed; that is unknown, not unlimited. Ask the maker.", Cautions.Rotor);
 
     private static readonly Reason SameFixing = new("same-fixing", "Rotor and hub are both {0}.");
 
@@ -99,7 +53,7 @@ internal static class BrakeRelations
         0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier], RotorFixing.OldPattern.FitCode);
 
     /// <summary>No largest rotor is known.</summary>
-    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, NoLimit);
+    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, Otherwise.NoLimit);
 
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
     public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, RotorLimitMissing, needsLength: true);
@@ -144,9 +98,9 @@ internal static class BrakeRelations
     public static long CodeOf(MountForm form) => (long)form + 1;
 
     private static Outcome OnItsMount(ReadOnlySpan<long> values) =>
-        values.Length < 5 || values[4] is 0 or DiscRelations.NotThere ? new(Verdict.NeedsMeasuring, AdapterThere)
+        values.Length < 5 || values[4] is 0 or DiscRelations.NotThere ? new(Verdict.NeedsMeasuring, Otherwise.AdapterThere)
         : values[4] == CodeOf(BrakeMount.OfFitCode(values[0]).Form) ? new(Verdict.Fits, AdapterSits)
-        : new(Verdict.DoesNotFit, AdapterOfOther);
+        : new(Verdict.DoesNotFit, Otherwise.AdapterOfOther);
 
     private static Outcome Judge(ReadOnlySpan<long> values)
     {
@@ -160,37 +114,37 @@ internal static class BrakeRelations
         long step = (values[2] / Nanometres.PerMillimetre) - mount.NativeRotorMillimetres;
         if (mount == BrakeMount.Post68 || mount == BrakeMount.Tab22)
         {
-            return new(Verdict.DoesNotFit, OldHoles);
+            return new(Verdict.DoesNotFit, Otherwise.OldHoles);
         }
 
         if (mount == BrakeMount.InternationalStandardFrontDownhill)
         {
-            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, AskDownhill, BrakeAdapters.DownhillSpacers) : new(Verdict.NeedsMeasuring, Ask);
+            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, Otherwise.AskDownhill, BrakeAdapters.DownhillSpacers) : new(Verdict.NeedsMeasuring, Otherwise.Ask);
         }
 
         if (caliper == CaliperFoot.Tabs)
         {
-            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, AskWith, BrakeAdapters.ReverseAdapter) : new(Verdict.NeedsMeasuring, Ask);
+            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, Otherwise.AskWith, BrakeAdapters.ReverseAdapter) : new(Verdict.NeedsMeasuring, Otherwise.Ask);
         }
 
         if (step < 0)
         {
-            return new(Verdict.DoesNotFit, TooSmall);
+            return new(Verdict.DoesNotFit, Otherwise.TooSmall);
         }
 
         if (caliper == CaliperFoot.Post)
         {
             return mount.IsPost ? OnPosts(mount, step)
-                : mount.IsFlat ? new(Verdict.NeedsMeasuring, AskWith, BrakeAdapters.PostOnFlat)
+                : mount.IsFlat ? new(Verdict.NeedsMeasuring, Otherwise.AskWith, BrakeAdapters.PostOnFlat)
                 : Take(mount == BrakeMount.InternationalStandardRear ? BrakeAdapters.RearTabAdapters : BrakeAdapters.FrontTabAdapters, step);
         }
 
         if (mount.IsPost)
         {
-            return step == 20 ? Take(BrakeAdapters.FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, NoAdapter);
+            return step == 20 ? Take(BrakeAdapters.FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, Otherwise.NoAdapter);
         }
 
-        return mount.IsFlat ? OnFlat(mount, step) : new(Verdict.NeedsMeasuring, Ask);
+        return mount.IsFlat ? OnFlat(mount, step) : new(Verdict.NeedsMeasuring, Otherwise.Ask);
     }
 
     private static Outcome OnPosts(BrakeMount mount, long step)
@@ -202,18 +156,18 @@ internal static class BrakeRelations
 
         if (mount == BrakeMount.Post200 && step == 3)
         {
-            return new(Verdict.NeedsMeasuring, SmallStep, BrakeAdapters.ShimTo203);
+            return new(Verdict.NeedsMeasuring, Otherwise.SmallStep, BrakeAdapters.ShimTo203);
         }
 
-        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, RareStep) : Take(BrakeAdapters.PostAdapters, step, mount.NativeRotorMillimetres);
+        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, Otherwise.RareStep) : Take(BrakeAdapters.PostAdapters, step, mount.NativeRotorMillimetres);
     }
 
     private static Outcome OnFlat(BrakeMount mount, long step) => step switch
     {
         0 or 20 when mount.IsFront => new(Verdict.Fits, ForkPlate),
         0 => new(Verdict.Fits, Direct),
-        20 => new(Verdict.NeedsPart, WithAdapter, mount == BrakeMount.FlatRear140 ? BrakeAdapters.RearPlate140 : BrakeAdapters.RearPlate160),
-        _ => new(Verdict.DoesNotFit, NoAdapter),
+        20 => new(Verdict.NeedsPart, Otherwise.WithAdapter, mount == BrakeMount.FlatRear140 ? BrakeAdapters.RearPlate140 : BrakeAdapters.RearPlate160),
+        _ => new(Verdict.DoesNotFit, Otherwise.NoAdapter),
     };
 
     private static Outcome Take(ImmutableArray<Bridge> adapters, long step, long? native = null)
@@ -222,11 +176,11 @@ internal static class BrakeRelations
         {
             if (adapter.To - adapter.From == step && (native is null || adapter.From == native))
             {
-                return new(Verdict.NeedsPart, WithAdapter, adapter);
+                return new(Verdict.NeedsPart, Otherwise.WithAdapter, adapter);
             }
         }
 
-        return new(Verdict.DoesNotFit, NoAdapter);
+        return new(Verdict.DoesNotFit, Otherwise.NoAdapter);
     }
 
     /// <summary>The same fixing, or a carrier: one that is stated to be there has not to be bought.</summary>
@@ -242,5 +196,55 @@ internal static class BrakeRelations
             values[0] == RotorFixing.CenterLock.FitCode && values[1] == RotorFixing.SixBolt.FitCode && values[2] is not (0 or DiscRelations.NotThere)
                 ? new(Verdict.Fits, CarrierHolds)
                 : PlainFixing.Judge(values);
+    }
+
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Otherwise
+    {
+        public static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
+
+        public static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. Which mount it is made for is not stated: see that it is this one, and that it holds a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived], Asks = [4] };
+
+        public static readonly Reason AdapterOfOther = new("adapter-of-another-mount", "The adapter that is there, {3}, is made for another form of mount than {0}: tabs take bolts across, posts in the plane of the rotor.", Cautions.BrakeWork)
+        {
+            Mend = "an adapter for this mount and this rotor",
+            Sources = [Sources.AdapterGuide, Sources.MountAnswer],
+        };
+
+        public static readonly Reason TooSmall = new("rotor-too-small", "A {2} rotor is smaller than {0} allows: the caliper already sits too far out and no adapter is negative.", Cautions.BrakeWork)
+        {
+            Mend = "a rotor of the mount's own size or larger, within the maker's limit",
+            Sources = [Sources.MountAnswer, Sources.AdapterGuide],
+        };
+
+        public static readonly Reason NoAdapter = new("no-adapter", "No adapter brings a caliper on {0} to a {2} rotor.", Cautions.BrakeWork)
+        {
+            Mend = "a rotor size that an adapter exists for",
+            Sources = [Sources.AdapterGuide],
+        };
+
+        public static readonly Reason RareStep = new("rare-step", "From {0} to a {2} rotor is a step that only a rare part or a shim with longer bolts makes: ask the brake maker.", Cautions.BrakeWork)
+        {
+            Sources = [Sources.CommonPractice],
+        };
+
+        public static readonly Reason OldHoles = new("old-holes", "Holes of {0} are not 74 mm apart and cannot be drilled: no caliper of today goes on.", Cautions.BrakeWork)
+        {
+            Mend = "the caliper made for these holes, or a rim brake where there are bosses",
+            Sources = [Sources.MountTechInfo],
+        };
+
+        public static readonly Reason Ask = new("ask-adapter", "A caliper with {1} mounting on {0}: adapters exist for some, not for all. Ask for one made for exactly this pair.", Cautions.BrakeWork)
+        {
+            Sources = [Sources.FlatMountBuilder, Sources.MountForum],
+        };
+
+        public static readonly Reason AskWith = Ask with { Id = "ask-adapter-named", Template = "A caliper with {1} mounting on {0}: perhaps [bridge]. Ask for one made for exactly this pair." };
+
+        public static readonly Reason AskDownhill = Ask with { Id = "ask-downhill-tabs", Template = "{0} stands 5 mm further out than the usual tabs: [bridge]. Ask for one made for exactly this pair." };
+
+        public static readonly Reason SmallStep = RareStep with { Id = "small-step", Template = "From {0} to a {2} rotor is 1.5 mm of radius: [bridge]. Ask the brake maker." };
+
+        public static readonly Reason NoLimit = new("rotor-limit-missing", "No largest rotor is printed; that is unknown, not unlimited. Ask the maker.", Cautions.Rotor);
     }
 }

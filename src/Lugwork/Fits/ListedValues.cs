@@ -31,6 +31,21 @@ internal static class ListedValues
         return ImmutableCollectionsMarshal.AsImmutableArray(held);
     }
 
+    /// <summary>It is one of them.</summary>
+    public static bool Has<T>(ImmutableArray<T> values, T value)
+        where T : class
+    {
+        foreach (T one in values)
+        {
+            if (ReferenceEquals(one, value))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Their keys.</summary>
     public static ImmutableArray<string> Keys<T>(ImmutableArray<T> values)
         where T : IInterfaceValue<T>
