@@ -69,23 +69,23 @@ internal static class BottomBracketRelations
     {
         (ShellFamily into, ShellFamily unit) = (ShellFamily.OfFitCode(shell), ShellFamily.OfFitCode(bracket));
         bool sameBore = into.IsThreaded ? into.Thread == unit.Thread : into.BoreMicrometres > 0 && into.BoreMicrometres == unit.BoreMicrometres;
-        return sameBore && (into.IsAsymmetric || unit.IsAsymmetric) ? Otherwise.OtherCentre
+        return sameBore && (into.IsAsymmetric || unit.IsAsymmetric) ? Misfits.OtherCentre
             : into.IsThreaded && unit.IsThreaded ? OtherThreads(into, unit)
-            : into == ShellFamily.Italian ? Otherwise.ItalianShell
-            : into == ShellFamily.Pf30 && unit == ShellFamily.T47 ? Otherwise.Tap
-            : into.BoreMicrometres == 0 || unit.BoreMicrometres == 0 || sameBore ? Otherwise.OtherShell
-            : unit.BoreMicrometres > into.BoreMicrometres ? Otherwise.BoreTooSmall
-            : Otherwise.BoreTooLarge;
+            : into == ShellFamily.Italian ? Misfits.ItalianShell
+            : into == ShellFamily.Pf30 && unit == ShellFamily.T47 ? Misfits.Tap
+            : into.BoreMicrometres == 0 || unit.BoreMicrometres == 0 || sameBore ? Misfits.OtherShell
+            : unit.BoreMicrometres > into.BoreMicrometres ? Misfits.BoreTooSmall
+            : Misfits.BoreTooLarge;
     }
 
     private static Reason OtherThreads(ShellFamily into, ShellFamily unit)
     {
         bool wide = into.Thread == ShellFamily.T47.Thread;
-        return unit.Thread == ShellFamily.T47.Thread && !wide ? Otherwise.OutOfBounds
-            : wide ? Otherwise.BoreTooLarge
-            : into == ShellFamily.Italian ? Otherwise.ItalianShell
-            : into == ShellFamily.Tpi26 || unit == ShellFamily.Tpi26 ? Otherwise.OldEnglish
-            : Otherwise.OtherThread;
+        return unit.Thread == ShellFamily.T47.Thread && !wide ? Misfits.OutOfBounds
+            : wide ? Misfits.BoreTooLarge
+            : into == ShellFamily.Italian ? Misfits.ItalianShell
+            : into == ShellFamily.Tpi26 || unit == ShellFamily.Tpi26 ? Misfits.OldEnglish
+            : Misfits.OtherThread;
     }
 
     private static Outcome Pedal(long crank, long pedal)
@@ -93,8 +93,8 @@ internal static class BottomBracketRelations
         long hole = PedalThread.OfFitCode(crank).DiameterNanometres;
         long thread = PedalThread.OfFitCode(pedal).DiameterNanometres;
         return crank == pedal ? new(Verdict.Fits, SamePedal)
-            : crank == PedalThread.French.FitCode && pedal == PedalThread.NineSixteenths.FitCode ? new(Verdict.Unsafe, Otherwise.FrenchCrank)
-            : new(Verdict.DoesNotFit, thread > hole ? Otherwise.PedalTooLarge : Otherwise.PedalTooSmall);
+            : crank == PedalThread.French.FitCode && pedal == PedalThread.NineSixteenths.FitCode ? new(Verdict.Unsafe, Misfits.FrenchCrank)
+            : new(Verdict.DoesNotFit, thread > hole ? Misfits.PedalTooLarge : Misfits.PedalTooSmall);
     }
 
     private static Bridge ShopWork(string id, ShellFamily unit, ShellFamily shell, string what, params ImmutableArray<Source> sources) => new()
@@ -110,7 +110,7 @@ internal static class BottomBracketRelations
     };
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason ItalianShell = new("italian-shell", "An Italian shell is tapped 36 mm x 24 tpi; {1} unit does not hold in it.", Cautions.ShellThreads)
         {

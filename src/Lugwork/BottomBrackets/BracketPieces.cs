@@ -29,13 +29,13 @@ internal static class BracketPieces
             : spindle != SpindleSeat.TenSpline.FitCode ? new(Verdict.Fits, NoWidth)
             : crank == 0 || bracket == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
             : crank == bracket ? new(Verdict.Fits, SameWidth)
-            : new(Verdict.NeedsMeasuring, Otherwise.OtherWidth);
+            : new(Verdict.NeedsMeasuring, Misfits.OtherWidth);
     }
 
     private static Outcome FaceCell(long face, long adapter) =>
         adapter != ShellAdapterKind.Outboard.FitCode ? new(Verdict.Fits, NotOnFace)
-        : face == ShellFace.Painted.FitCode ? new(Verdict.Unsafe, Otherwise.OnPaint)
-        : face == ShellFace.OtherInsert.FitCode ? new(Verdict.Unsafe, Otherwise.OnInsert)
+        : face == ShellFace.Painted.FitCode ? new(Verdict.Unsafe, Misfits.OnPaint)
+        : face == ShellFace.OtherInsert.FitCode ? new(Verdict.Unsafe, Misfits.OnInsert)
         : new(Verdict.Fits, OnMetal);
 
     private sealed class PressedBore : Relation, ICutsLengths
@@ -132,7 +132,7 @@ internal static class BracketPieces
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason OtherWidth = new("other-designated-width", "The crank is designed for a spindle of {1} mm and the bottom bracket is designated {2} mm: the arms stand half the difference further in or out. Work out the chainline and look whether arms and rings clear the stays.")
         {

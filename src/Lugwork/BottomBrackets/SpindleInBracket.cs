@@ -32,18 +32,18 @@ internal static class SpindleInBracket
     private static Reason Apart(long bracket, long crank)
     {
         (SpindleSeat seat, SpindleSeat spindle) = (SpindleSeat.OfFitCode(bracket), SpindleSeat.OfFitCode(crank));
-        return IsSplined(seat) && IsSplined(spindle) ? Otherwise.Splines
-            : !seat.IsRound || !spindle.IsRound || seat == SpindleSeat.Mm25 || spindle == SpindleSeat.Mm25 ? Otherwise.OtherKind
-            : spindle.DriveMicrometres > seat.DriveMicrometres || spindle.OtherMicrometres > seat.OtherMicrometres ? Otherwise.TooLarge
-            : spindle == SpindleSeat.Mm2899 ? Otherwise.OneMillimetre
-            : spindle == SpindleSeat.Stepped24 && seat == SpindleSeat.Mm24 ? Otherwise.StepLoose
-            : Otherwise.TooSmall;
+        return IsSplined(seat) && IsSplined(spindle) ? Misfits.Splines
+            : !seat.IsRound || !spindle.IsRound || seat == SpindleSeat.Mm25 || spindle == SpindleSeat.Mm25 ? Misfits.OtherKind
+            : spindle.DriveMicrometres > seat.DriveMicrometres || spindle.OtherMicrometres > seat.OtherMicrometres ? Misfits.TooLarge
+            : spindle == SpindleSeat.Mm2899 ? Misfits.OneMillimetre
+            : spindle == SpindleSeat.Stepped24 && seat == SpindleSeat.Mm24 ? Misfits.StepLoose
+            : Misfits.TooSmall;
     }
 
     private static bool IsSplined(SpindleSeat seat) => seat == SpindleSeat.EightSplineShort || seat == SpindleSeat.EightSplineLong || seat == SpindleSeat.TenSpline;
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason TooLarge = new("spindle-too-large", "{1} spindle is larger than {0} bottom bracket takes; nothing makes a bearing larger.") { Mend = OwnBracket, Sources = [Sources.BracketDetail, Sources.Derived] };
 

@@ -51,12 +51,12 @@ internal static class BrakeActionRelations
     private static Outcome MixedOrCable(long lever, long caliper) =>
         lever != ByCable && caliper != ByCable ? Mixed(lever, caliper)
         : lever == caliper ? new(Verdict.Fits, BothByCable)
-        : new(Verdict.DoesNotFit, Otherwise.FluidAgainstCable);
+        : new(Verdict.DoesNotFit, Misfits.FluidAgainstCable);
 
     private static Outcome PulledOrPushed(long lever, long brake) =>
         lever != ByFluid ? Pulled(lever, brake)
         : BrakeType.OfFitCode(brake) == BrakeType.HydraulicDisc ? new(Verdict.Fits, BothByFluid)
-        : new(Verdict.DoesNotFit, Otherwise.FluidLever);
+        : new(Verdict.DoesNotFit, Misfits.FluidLever);
 
     private static Outcome Pulled(long lever, long brake)
     {
@@ -64,7 +64,7 @@ internal static class BrakeActionRelations
         BrakeType type = BrakeType.OfFitCode(brake);
         if (type.IsWithoutCable)
         {
-            return new(Verdict.DoesNotFit, Otherwise.NoCable);
+            return new(Verdict.DoesNotFit, Misfits.NoCable);
         }
 
         if (pull == CablePull.NewerRoad && type == BrakeType.RoadCableDisc)
@@ -75,26 +75,26 @@ internal static class BrakeActionRelations
         // A newer road lever pulls a little more: it counts as short where that is the worse case.
         if (type.Pull is null || (pull == CablePull.NewerRoad && type.Pull == CablePull.Short))
         {
-            return new(Verdict.NeedsMeasuring, Otherwise.AskPull);
+            return new(Verdict.NeedsMeasuring, Misfits.AskPull);
         }
 
         return type.Pull == pull ? new(Verdict.Fits, SamePull)
-            : pull == CablePull.Long ? new(Verdict.Unsafe, Otherwise.TooMuchCable)
-            : type == BrakeType.OffRoadCableDisc ? new(Verdict.DoesNotFit, Otherwise.TooLittleForDisc)
-            : new(Verdict.Unsafe, Otherwise.TooLittleCable);
+            : pull == CablePull.Long ? new(Verdict.Unsafe, Misfits.TooMuchCable)
+            : type == BrakeType.OffRoadCableDisc ? new(Verdict.DoesNotFit, Misfits.TooLittleForDisc)
+            : new(Verdict.Unsafe, Misfits.TooLittleCable);
     }
 
-    private static Outcome Mixed(long lever, long caliper) => lever == caliper ? new(Verdict.Fits, SameFluid) : new(Verdict.Unsafe, Otherwise.OtherFluid);
+    private static Outcome Mixed(long lever, long caliper) => lever == caliper ? new(Verdict.Fits, SameFluid) : new(Verdict.Unsafe, Misfits.OtherFluid);
 
     private static Outcome Held(long bosses, long brake) => BrakeType.OfFitCode(brake).Place switch
     {
-        BrakePlace.BossesBelowRim => BrakeBoss.OfFitCode(bosses).IsBelowRim ? new(Verdict.Fits, OnBosses) : new(Verdict.DoesNotFit, Otherwise.OtherBosses),
-        BrakePlace.BossesAboveRim => BrakeBoss.OfFitCode(bosses).IsBelowRim ? new(Verdict.DoesNotFit, Otherwise.OtherBosses) : new(Verdict.Fits, OnBosses),
-        _ => new(Verdict.DoesNotFit, Otherwise.NotOnBosses),
+        BrakePlace.BossesBelowRim => BrakeBoss.OfFitCode(bosses).IsBelowRim ? new(Verdict.Fits, OnBosses) : new(Verdict.DoesNotFit, Misfits.OtherBosses),
+        BrakePlace.BossesAboveRim => BrakeBoss.OfFitCode(bosses).IsBelowRim ? new(Verdict.DoesNotFit, Misfits.OtherBosses) : new(Verdict.Fits, OnBosses),
+        _ => new(Verdict.DoesNotFit, Misfits.NotOnBosses),
     };
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason TooLittleCable = new("too-little-cable", "{1} wants about twice the cable that a lever of {0} pulls: the lever reaches the bar before the brake holds.", Cautions.BrakeWork)
         {

@@ -53,7 +53,7 @@ internal static class BrakeRelations
         0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier], RotorFixing.OldPattern.FitCode);
 
     /// <summary>No largest rotor is known.</summary>
-    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, Otherwise.NoLimit);
+    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, Misfits.NoLimit);
 
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
     public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, RotorLimitMissing, needsLength: true);
@@ -98,9 +98,9 @@ internal static class BrakeRelations
     public static long CodeOf(MountForm form) => (long)form + 1;
 
     private static Outcome OnItsMount(ReadOnlySpan<long> values) =>
-        values.Length < 5 || values[4] is 0 or DiscRelations.NotThere ? new(Verdict.NeedsMeasuring, Otherwise.AdapterThere)
+        values.Length < 5 || values[4] is 0 or DiscRelations.NotThere ? new(Verdict.NeedsMeasuring, Misfits.AdapterThere)
         : values[4] == CodeOf(BrakeMount.OfFitCode(values[0]).Form) ? new(Verdict.Fits, AdapterSits)
-        : new(Verdict.DoesNotFit, Otherwise.AdapterOfOther);
+        : new(Verdict.DoesNotFit, Misfits.AdapterOfOther);
 
     private static Outcome Judge(ReadOnlySpan<long> values)
     {
@@ -114,37 +114,37 @@ internal static class BrakeRelations
         long step = (values[2] / Nanometres.PerMillimetre) - mount.NativeRotorMillimetres;
         if (mount == BrakeMount.Post68 || mount == BrakeMount.Tab22)
         {
-            return new(Verdict.DoesNotFit, Otherwise.OldHoles);
+            return new(Verdict.DoesNotFit, Misfits.OldHoles);
         }
 
         if (mount == BrakeMount.InternationalStandardFrontDownhill)
         {
-            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, Otherwise.AskDownhill, BrakeAdapters.DownhillSpacers) : new(Verdict.NeedsMeasuring, Otherwise.Ask);
+            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, Misfits.AskDownhill, BrakeAdapters.DownhillSpacers) : new(Verdict.NeedsMeasuring, Misfits.Ask);
         }
 
         if (caliper == CaliperFoot.Tabs)
         {
-            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, Otherwise.AskWith, BrakeAdapters.ReverseAdapter) : new(Verdict.NeedsMeasuring, Otherwise.Ask);
+            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, Misfits.AskWith, BrakeAdapters.ReverseAdapter) : new(Verdict.NeedsMeasuring, Misfits.Ask);
         }
 
         if (step < 0)
         {
-            return new(Verdict.DoesNotFit, Otherwise.TooSmall);
+            return new(Verdict.DoesNotFit, Misfits.TooSmall);
         }
 
         if (caliper == CaliperFoot.Post)
         {
             return mount.IsPost ? OnPosts(mount, step)
-                : mount.IsFlat ? new(Verdict.NeedsMeasuring, Otherwise.AskWith, BrakeAdapters.PostOnFlat)
+                : mount.IsFlat ? new(Verdict.NeedsMeasuring, Misfits.AskWith, BrakeAdapters.PostOnFlat)
                 : Take(mount == BrakeMount.InternationalStandardRear ? BrakeAdapters.RearTabAdapters : BrakeAdapters.FrontTabAdapters, step);
         }
 
         if (mount.IsPost)
         {
-            return step == 20 ? Take(BrakeAdapters.FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, Otherwise.NoAdapter);
+            return step == 20 ? Take(BrakeAdapters.FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, Misfits.NoAdapter);
         }
 
-        return mount.IsFlat ? OnFlat(mount, step) : new(Verdict.NeedsMeasuring, Otherwise.Ask);
+        return mount.IsFlat ? OnFlat(mount, step) : new(Verdict.NeedsMeasuring, Misfits.Ask);
     }
 
     private static Outcome OnPosts(BrakeMount mount, long step)
@@ -156,18 +156,18 @@ internal static class BrakeRelations
 
         if (mount == BrakeMount.Post200 && step == 3)
         {
-            return new(Verdict.NeedsMeasuring, Otherwise.SmallStep, BrakeAdapters.ShimTo203);
+            return new(Verdict.NeedsMeasuring, Misfits.SmallStep, BrakeAdapters.ShimTo203);
         }
 
-        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, Otherwise.RareStep) : Take(BrakeAdapters.PostAdapters, step, mount.NativeRotorMillimetres);
+        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, Misfits.RareStep) : Take(BrakeAdapters.PostAdapters, step, mount.NativeRotorMillimetres);
     }
 
     private static Outcome OnFlat(BrakeMount mount, long step) => step switch
     {
         0 or 20 when mount.IsFront => new(Verdict.Fits, ForkPlate),
         0 => new(Verdict.Fits, Direct),
-        20 => new(Verdict.NeedsPart, Otherwise.WithAdapter, mount == BrakeMount.FlatRear140 ? BrakeAdapters.RearPlate140 : BrakeAdapters.RearPlate160),
-        _ => new(Verdict.DoesNotFit, Otherwise.NoAdapter),
+        20 => new(Verdict.NeedsPart, Misfits.WithAdapter, mount == BrakeMount.FlatRear140 ? BrakeAdapters.RearPlate140 : BrakeAdapters.RearPlate160),
+        _ => new(Verdict.DoesNotFit, Misfits.NoAdapter),
     };
 
     private static Outcome Take(ImmutableArray<Bridge> adapters, long step, long? native = null)
@@ -176,11 +176,11 @@ internal static class BrakeRelations
         {
             if (adapter.To - adapter.From == step && (native is null || adapter.From == native))
             {
-                return new(Verdict.NeedsPart, Otherwise.WithAdapter, adapter);
+                return new(Verdict.NeedsPart, Misfits.WithAdapter, adapter);
             }
         }
 
-        return new(Verdict.DoesNotFit, Otherwise.NoAdapter);
+        return new(Verdict.DoesNotFit, Misfits.NoAdapter);
     }
 
     /// <summary>The same fixing, or a carrier: one that is stated to be there has not to be bought.</summary>
@@ -199,7 +199,7 @@ internal static class BrakeRelations
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
 

@@ -102,12 +102,12 @@ internal static class DiscRelations
 
         if (values[2] is 0 or NotThere)
         {
-            return new(Verdict.NeedsPart, Otherwise.RingMissing, values[0] != OwnAxle && values[0] <= Lockring.Internal.LargestAxleMillimetres * 1_000L ? InnerRing : OuterRing);
+            return new(Verdict.NeedsPart, Misfits.RingMissing, values[0] != OwnAxle && values[0] <= Lockring.Internal.LargestAxleMillimetres * 1_000L ? InnerRing : OuterRing);
         }
 
-        return values[0] == OwnAxle ? new(Verdict.NeedsMeasuring, Otherwise.RingOwn)
+        return values[0] == OwnAxle ? new(Verdict.NeedsMeasuring, Misfits.RingOwn)
             : values[0] <= Lockring.OfFitCode(values[2]).LargestAxleMillimetres * 1_000L ? new(Verdict.Fits, RingTurns)
-            : new(Verdict.DoesNotFit, Otherwise.RingBlocked);
+            : new(Verdict.DoesNotFit, Misfits.RingBlocked);
     }
 
     private static Outcome UnderRing(ReadOnlySpan<long> values)
@@ -123,7 +123,7 @@ internal static class DiscRelations
         }
 
         return values[2] is 0 or NotThere ? new(Verdict.Fits, CarrierComes)
-            : values[2] == RotorCarrier.Pins.FitCode && values[3] != Lockring.Internal.FitCode ? new(Verdict.NeedsMeasuring, Otherwise.PinsFoul, CarrierWithRing)
+            : values[2] == RotorCarrier.Pins.FitCode && values[3] != Lockring.Internal.FitCode ? new(Verdict.NeedsMeasuring, Misfits.PinsFoul, CarrierWithRing)
             : new(Verdict.Fits, CarrierClear);
     }
 
@@ -218,16 +218,16 @@ internal static class DiscRelations
 
             return values[2] == 0 || values[4] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
                 : values[3] == 0 ? new(Verdict.NeedsPart, BoltMissing, Missing)
-                : values[4] > BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres * Nanometres.PerMillimetre ? new(Verdict.NeedsMeasuring, Otherwise.PlateBolts)
-                : values[3] > Bolt(values[2]) + About ? new(Verdict.Unsafe, Otherwise.BoltTooLong)
+                : values[4] > BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres * Nanometres.PerMillimetre ? new(Verdict.NeedsMeasuring, Misfits.PlateBolts)
+                : values[3] > Bolt(values[2]) + About ? new(Verdict.Unsafe, Misfits.BoltTooLong)
                 : values[3] >= Bolt(values[2]) - About ? new(Verdict.Fits, BoltRight)
-                : values[3] <= values[2] ? new(Verdict.DoesNotFit, Otherwise.BoltTooShort)
-                : new(Verdict.NeedsMeasuring, Otherwise.BoltShort);
+                : values[3] <= values[2] ? new(Verdict.DoesNotFit, Misfits.BoltTooShort)
+                : new(Verdict.NeedsMeasuring, Misfits.BoltShort);
         }
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason RingBlocked = new("ring-cannot-be-turned", "{2} on a hub with an axle of {0}: its tool does not pass over the axle.", Cautions.BrakeWork)
         {

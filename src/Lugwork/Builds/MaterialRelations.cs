@@ -23,18 +23,18 @@ internal static class MaterialRelations
     {
         (long material, long preload, long kind) = (values[0], values[1], values[2]);
         return material == 0 || preload == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-            : preload == SteererPreload.StarNut.FitCode && material == Material.Carbon.FitCode ? new(Verdict.Unsafe, Otherwise.NutInCarbon)
-            : kind != SteererKind.Threadless.FitCode ? new(Verdict.DoesNotFit, Otherwise.HasLocknut)
-            : new(Verdict.Fits, preload == SteererPreload.StarNut.FitCode ? NutInMetal : Otherwise.PlugInside);
+            : preload == SteererPreload.StarNut.FitCode && material == Material.Carbon.FitCode ? new(Verdict.Unsafe, Misfits.NutInCarbon)
+            : kind != SteererKind.Threadless.FitCode ? new(Verdict.DoesNotFit, Misfits.HasLocknut)
+            : new(Verdict.Fits, preload == SteererPreload.StarNut.FitCode ? NutInMetal : Misfits.PlugInside);
     }
 
     private static Outcome MaterialCell(long material, long binder) =>
-        binder == SeatBinder.Collar.FitCode ? new(Verdict.Fits, material == Material.Carbon.FitCode ? CarbonInCollar : Otherwise.ByCollar)
-        : material == Material.Carbon.FitCode ? new(Verdict.Unsafe, Otherwise.CarbonInTabs)
+        binder == SeatBinder.Collar.FitCode ? new(Verdict.Fits, material == Material.Carbon.FitCode ? CarbonInCollar : Misfits.ByCollar)
+        : material == Material.Carbon.FitCode ? new(Verdict.Unsafe, Misfits.CarbonInTabs)
         : new(Verdict.Fits, MetalInTabs);
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason PlugInside = new("expander-in-steerer", "{1} in a steerer of {0}.") { Sources = [Sources.ForkCutting, Sources.StarNutSetting] };
 

@@ -17,9 +17,9 @@ internal static class ControlRelations
     {
         int larger = GripDiameter.OfFitCode(grips).Hundredths - GripDiameter.OfFitCode(bar).Hundredths;
         return larger == 0 ? new(Verdict.Fits, SameGrip)
-            : Math.Abs(larger) <= 30 ? new(Verdict.NeedsMeasuring, Otherwise.GripNear)
-            : larger > 0 ? new(Verdict.Unsafe, Otherwise.GripLoose)
-            : new(Verdict.DoesNotFit, Otherwise.GripSmall);
+            : Math.Abs(larger) <= 30 ? new(Verdict.NeedsMeasuring, Misfits.GripNear)
+            : larger > 0 ? new(Verdict.Unsafe, Misfits.GripLoose)
+            : new(Verdict.DoesNotFit, Misfits.GripSmall);
     }
 
     private static Outcome Cell(long bar, long control)
@@ -27,13 +27,13 @@ internal static class ControlRelations
         GripDiameter grip = GripDiameter.OfFitCode(bar);
         GripDiameter made = ControlClamp.OfFitCode(control).Bar;
         return made == grip ? new(Verdict.Fits, Same)
-            : made.Hundredths < grip.Hundredths ? new(Verdict.DoesNotFit, Otherwise.Tight)
-            : grip == GripDiameter.Mm23Point5 ? new(Verdict.NeedsMeasuring, Otherwise.French)
-            : new(Verdict.DoesNotFit, Otherwise.Loose);
+            : made.Hundredths < grip.Hundredths ? new(Verdict.DoesNotFit, Misfits.Tight)
+            : grip == GripDiameter.Mm23Point5 ? new(Verdict.NeedsMeasuring, Misfits.French)
+            : new(Verdict.DoesNotFit, Misfits.Loose);
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason Loose = new("control-too-large", "{1} is too large for a bar of {0}: its band does not hold.", Cautions.BarClampCare)
         {

@@ -36,12 +36,12 @@ internal static class ChainRelations
         {
             0 => new(Verdict.Fits, Same),
             1 when chain == ChainSize.For9.FitCode => new(Verdict.Fits, NineOnEight),
-            > 0 => new(Verdict.NeedsMeasuring, Otherwise.Narrower),
+            > 0 => new(Verdict.NeedsMeasuring, Misfits.Narrower),
 
             // Outside widths against half the pitch (see the law): from 11 up the printed ranges straddle the limit.
-            -1 when chain >= ChainSize.For10.FitCode => new(Verdict.NeedsMeasuring, Otherwise.Borderline),
-            -2 when chain >= ChainSize.For11.FitCode => new(Verdict.NeedsMeasuring, Otherwise.Borderline),
-            _ => new(Verdict.DoesNotFit, Otherwise.Rubs),
+            -1 when chain >= ChainSize.For10.FitCode => new(Verdict.NeedsMeasuring, Misfits.Borderline),
+            -2 when chain >= ChainSize.For11.FitCode => new(Verdict.NeedsMeasuring, Misfits.Borderline),
+            _ => new(Verdict.DoesNotFit, Misfits.Rubs),
         };
     }
 
@@ -54,23 +54,23 @@ internal static class ChainRelations
 
         int step = Speeds(chain) - ClassSpeeds(rings);
         return step == 0 ? new(Verdict.Fits, Same)
-            : rings == SprocketClass.To8.FitCode ? new(Verdict.NeedsMeasuring, Otherwise.ThickTeeth)
-            : chain == ChainSize.To8.FitCode ? new(Verdict.NeedsMeasuring, Otherwise.WiderOnRings)
-            : new(Verdict.NeedsMeasuring, Otherwise.RingsApart);
+            : rings == SprocketClass.To8.FitCode ? new(Verdict.NeedsMeasuring, Misfits.ThickTeeth)
+            : chain == ChainSize.To8.FitCode ? new(Verdict.NeedsMeasuring, Misfits.WiderOnRings)
+            : new(Verdict.NeedsMeasuring, Misfits.RingsApart);
     }
 
     private static Outcome Cage(long derailleur, long chain) =>
-        chain == ChainSize.Belt.FitCode || derailleur == ChainSize.Belt.FitCode ? new(Verdict.DoesNotFit, Otherwise.BeltAndDerailleur)
-        : chain == ChainSize.Eighth.FitCode || chain == ChainSize.Freight.FitCode ? new(Verdict.DoesNotFit, Otherwise.NeverDerailleur)
-        : derailleur == chain ? new(Verdict.Fits, SameCage) : new(Verdict.NeedsMeasuring, Otherwise.OtherCage);
+        chain == ChainSize.Belt.FitCode || derailleur == ChainSize.Belt.FitCode ? new(Verdict.DoesNotFit, Misfits.BeltAndDerailleur)
+        : chain == ChainSize.Eighth.FitCode || chain == ChainSize.Freight.FitCode ? new(Verdict.DoesNotFit, Misfits.NeverDerailleur)
+        : derailleur == chain ? new(Verdict.Fits, SameCage) : new(Verdict.NeedsMeasuring, Misfits.OtherCage);
 
     /// <summary>Where a belt or a belt sprocket takes part; null where neither does.</summary>
     private static Outcome? Belt(long sprockets, long chain) =>
         (sprockets == SprocketClass.Belt.FitCode, chain == ChainSize.Belt.FitCode) switch
         {
-            (true, true) => new(Verdict.NeedsMeasuring, Otherwise.BeltSystems),
-            (false, true) => new(Verdict.DoesNotFit, Otherwise.BeltOnTeeth),
-            (true, false) => new(Verdict.DoesNotFit, Otherwise.ChainOnBeltTeeth),
+            (true, true) => new(Verdict.NeedsMeasuring, Misfits.BeltSystems),
+            (false, true) => new(Verdict.DoesNotFit, Misfits.BeltOnTeeth),
+            (true, false) => new(Verdict.DoesNotFit, Misfits.ChainOnBeltTeeth),
             _ => null,
         };
 
@@ -80,22 +80,22 @@ internal static class ChainRelations
         if (chain == ChainSize.Freight.FitCode)
         {
             bool one = sprockets == SprocketClass.Eighth.FitCode || sprockets == SprocketClass.Single332.FitCode;
-            return one ? new(Verdict.NeedsMeasuring, Otherwise.FreightOnSingle) : new(Verdict.DoesNotFit, Otherwise.FreightOnMany);
+            return one ? new(Verdict.NeedsMeasuring, Misfits.FreightOnSingle) : new(Verdict.DoesNotFit, Misfits.FreightOnMany);
         }
 
         bool eighth = chain == ChainSize.Eighth.FitCode;
         if (sprockets == SprocketClass.Eighth.FitCode)
         {
-            return eighth ? new(Verdict.Fits, Same) : new(Verdict.DoesNotFit, Otherwise.ToothTooThick);
+            return eighth ? new(Verdict.Fits, Same) : new(Verdict.DoesNotFit, Misfits.ToothTooThick);
         }
 
         if (sprockets == SprocketClass.Single332.FitCode)
         {
             return eighth ? new(Verdict.Fits, WideOnNarrowTooth)
-                : chain == ChainSize.To8.FitCode ? new(Verdict.Fits, Same) : new(Verdict.NeedsMeasuring, Otherwise.ThickTeeth);
+                : chain == ChainSize.To8.FitCode ? new(Verdict.Fits, Same) : new(Verdict.NeedsMeasuring, Misfits.ThickTeeth);
         }
 
-        return eighth ? new(Verdict.DoesNotFit, Otherwise.EighthOnMany) : null;
+        return eighth ? new(Verdict.DoesNotFit, Misfits.EighthOnMany) : null;
     }
 
     // 5 to 8 speeds count as 8.
@@ -104,7 +104,7 @@ internal static class ChainRelations
     private static int ClassSpeeds(long sprockets) => (int)sprockets + 5;
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason Narrower = new("narrower-chain", "{1} on {0}: narrower than the spacing is made for. It often runs and shifts slower; ask the chain's maker.", Cautions.ChainOff) { Sources = [Sources.ChainWidths] };
 

@@ -52,28 +52,28 @@ internal static class HangerRelations
         Hanger hanger = Hanger.OfFitCode(place);
         if (mount == DerailleurMount.Hangerless.FitCode)
         {
-            return hanger == Hanger.Universal ? new(Verdict.Fits, Coaxial) : new(Verdict.DoesNotFit, Otherwise.NoEnd);
+            return hanger == Hanger.Universal ? new(Verdict.Fits, Coaxial) : new(Verdict.DoesNotFit, Misfits.NoEnd);
         }
 
         bool direct = mount == DerailleurMount.DirectMount.FitCode;
         if (hanger == Hanger.NoHanger)
         {
-            return new(Verdict.NeedsMeasuring, Otherwise.AskClaw, Claw, direct ? Link : null);
+            return new(Verdict.NeedsMeasuring, Misfits.AskClaw, Claw, direct ? Link : null);
         }
 
         if (hanger == Hanger.Plain || hanger == Hanger.M10Pitch26)
         {
-            return new(Verdict.NeedsMeasuring, Otherwise.ChaseOrTap, Tapping, direct ? Link : null);
+            return new(Verdict.NeedsMeasuring, Misfits.ChaseOrTap, Tapping, direct ? Link : null);
         }
 
         return hanger == Hanger.DirectMount
-            ? direct ? new(Verdict.Fits, LinkOff) : new(Verdict.DoesNotFit, Otherwise.TooLong)
+            ? direct ? new(Verdict.Fits, LinkOff) : new(Verdict.DoesNotFit, Misfits.TooLong)
             : direct ? new(Verdict.NeedsPart, Reasons.Bridged, Link)
-            : new(Verdict.Fits, hanger == Hanger.Universal ? Universal : Otherwise.Threaded);
+            : new(Verdict.Fits, hanger == Hanger.Universal ? Universal : Misfits.Threaded);
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason Threaded = new("derailleur-on-hanger", "Derailleur with {1} on {0}.") { Sources = [Sources.UniversalHangerNews] };
 

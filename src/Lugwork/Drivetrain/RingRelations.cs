@@ -85,21 +85,21 @@ internal static class RingRelations
 
         if (spider != ring)
         {
-            return new(Verdict.DoesNotFit, Otherwise.OtherCircle);
+            return new(Verdict.DoesNotFit, Misfits.OtherCircle);
         }
 
-        return BoltCircle.OfFitCode(spider).SmallestRing is not { } least ? new(Verdict.NeedsMeasuring, Otherwise.NoSmallest)
+        return BoltCircle.OfFitCode(spider).SmallestRing is not { } least ? new(Verdict.NeedsMeasuring, Misfits.NoSmallest)
             : teeth >= least ? new(Verdict.Fits, SameCircle)
-            : teeth >= least - FewerThanUsual ? new(Verdict.NeedsMeasuring, Otherwise.BelowUsual)
-            : new(Verdict.DoesNotFit, Otherwise.TooSmall);
+            : teeth >= least - FewerThanUsual ? new(Verdict.NeedsMeasuring, Misfits.BelowUsual)
+            : new(Verdict.DoesNotFit, Misfits.TooSmall);
     }
 
     private static Outcome Arm(ReadOnlySpan<long> values)
     {
         (long arm, long ring) = (values[0], values[1]);
         return ring == 0 ? new(Verdict.Fits, NotOnArm)
-            : arm != ring ? new(Verdict.DoesNotFit, Otherwise.OtherMount)
-            : arm == DirectMountRing.Own.FitCode ? new(Verdict.NeedsMeasuring, Otherwise.OwnSplines)
+            : arm != ring ? new(Verdict.DoesNotFit, Misfits.OtherMount)
+            : arm == DirectMountRing.Own.FitCode ? new(Verdict.NeedsMeasuring, Misfits.OwnSplines)
             : new(Verdict.Fits, SameMount);
     }
 
@@ -114,7 +114,7 @@ internal static class RingRelations
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason OtherCircle = new("other-circle", "A ring with bolt circle {2} on a spider of {0}: number of arms, diameter and spacing of the holes must all be the same.")
         {

@@ -39,15 +39,15 @@ internal static class ShiftRelations
             long single = ShiftSignal.Single.FitCode;
             if (shifter == single || derailleur == single || shifter != derailleur)
             {
-                return new(Verdict.DoesNotFit, shifter == derailleur ? Otherwise.NothingShifts : Otherwise.OtherSignal);
+                return new(Verdict.DoesNotFit, shifter == derailleur ? Misfits.NothingShifts : Misfits.OtherSignal);
             }
 
             bool apart = families && shifter == ShiftSignal.Cable.FitCode && values[2] != 0 && values[3] != 0
                 && Indexing.NeverTogether(ActuationFamily.OfFitCode(values[2]), ActuationFamily.OfFitCode(values[3]), FewestSteps) is not null;
-            return apart ? new(Verdict.DoesNotFit, Otherwise.FamiliesApart)
-                : word == MakersWord.Refused.FitCode ? new(Verdict.DoesNotFit, Otherwise.RuledOut)
+            return apart ? new(Verdict.DoesNotFit, Misfits.FamiliesApart)
+                : word == MakersWord.Refused.FitCode ? new(Verdict.DoesNotFit, Misfits.RuledOut)
                 : word == MakersWord.Allowed.FitCode ? new(Verdict.Fits, Named)
-                : new(Verdict.NeedsMeasuring, Otherwise.AskPair);
+                : new(Verdict.NeedsMeasuring, Misfits.AskPair);
         }
     }
 
@@ -66,17 +66,17 @@ internal static class ShiftRelations
 
             if (word == MakersWord.Refused.FitCode)
             {
-                return new(Verdict.DoesNotFit, Otherwise.RuledOut);
+                return new(Verdict.DoesNotFit, Misfits.RuledOut);
             }
 
             if (shifter == 0)
             {
-                return word == MakersWord.Allowed.FitCode ? new(Verdict.Fits, NamedSprockets) : new(Verdict.NeedsMeasuring, Otherwise.NoClicks);
+                return word == MakersWord.Allowed.FitCode ? new(Verdict.Fits, NamedSprockets) : new(Verdict.NeedsMeasuring, Misfits.NoClicks);
             }
 
             if (sprockets == single)
             {
-                return word == MakersWord.Allowed.FitCode ? new(Verdict.Fits, NamedSprockets) : new(Verdict.NeedsMeasuring, Otherwise.HubGear);
+                return word == MakersWord.Allowed.FitCode ? new(Verdict.Fits, NamedSprockets) : new(Verdict.NeedsMeasuring, Misfits.HubGear);
             }
 
             if (sprockets == shifter)
@@ -85,11 +85,11 @@ internal static class ShiftRelations
             }
 
             (SprocketSpacing there, SprocketSpacing made) = (SprocketSpacing.OfFitCode(sprockets), SprocketSpacing.OfFitCode(shifter));
-            return shifter == single ? new(Verdict.DoesNotFit, Otherwise.ForOne)
-                : (there.Source == Sources.ThickPlates) != (made.Source == Sources.ThickPlates) ? new(Verdict.DoesNotFit, Otherwise.ThickApart)
-                : Misses(there, made) ? new(Verdict.DoesNotFit, Otherwise.OtherSpacing)
+            return shifter == single ? new(Verdict.DoesNotFit, Misfits.ForOne)
+                : (there.Source == Sources.ThickPlates) != (made.Source == Sources.ThickPlates) ? new(Verdict.DoesNotFit, Misfits.ThickApart)
+                : Misses(there, made) ? new(Verdict.DoesNotFit, Misfits.OtherSpacing)
                 : word == MakersWord.Allowed.FitCode ? new(Verdict.Fits, NamedSprockets)
-                : new(Verdict.NeedsMeasuring, Otherwise.NearSpacing);
+                : new(Verdict.NeedsMeasuring, Misfits.NearSpacing);
         }
 
         /// <summary>Over all steps the nearest printed pitches drift apart by more than half a pitch.</summary>
@@ -101,7 +101,7 @@ internal static class ShiftRelations
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason OtherSignal = new("other-shift-signal", "A shifter by {0} and a derailleur by {1} never work together.")
         {

@@ -33,7 +33,7 @@ internal static class ListedValues
 
     /// <summary>It is one of them.</summary>
     public static bool Has<T>(ImmutableArray<T> values, T value)
-        where T : class
+        where T : class, IInterfaceValue<T>
     {
         foreach (T one in values)
         {

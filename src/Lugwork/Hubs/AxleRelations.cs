@@ -22,7 +22,7 @@ internal static class AxleRelations
         AxleThread thread = AxleThread.OfFitCode(axle);
         if (standard.Axles.IsEmpty || (thread == AxleThread.Own && standard.TakesThruAxle))
         {
-            return new(Verdict.NeedsMeasuring, Otherwise.AskEnd);
+            return new(Verdict.NeedsMeasuring, Misfits.AskEnd);
         }
 
         foreach (int diameter in standard.Axles)
@@ -33,20 +33,20 @@ internal static class AxleRelations
             }
         }
 
-        return new(Verdict.DoesNotFit, Otherwise.NotThisEnd);
+        return new(Verdict.DoesNotFit, Misfits.NotThisEnd);
     }
 
     private static Outcome Cell(long end, long axle)
     {
         AxleThread hole = AxleThread.OfFitCode(end);
         AxleThread bolt = AxleThread.OfFitCode(axle);
-        return hole == AxleThread.Own || bolt == AxleThread.Own ? new(Verdict.NeedsMeasuring, Otherwise.OwnThread)
+        return hole == AxleThread.Own || bolt == AxleThread.Own ? new(Verdict.NeedsMeasuring, Misfits.OwnThread)
             : hole == bolt ? new(Verdict.Fits, Same)
-            : hole.Diameter == bolt.Diameter ? new(Verdict.Unsafe, Otherwise.OtherPitch) : new(Verdict.DoesNotFit, Otherwise.OtherDiameter);
+            : hole.Diameter == bolt.Diameter ? new(Verdict.Unsafe, Misfits.OtherPitch) : new(Verdict.DoesNotFit, Misfits.OtherDiameter);
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason OwnThread = new("own-thread", "{1} in {0}: a maker's own thread is no standard. Compare the axle with the one the maker sells for this frame or fork.", Cautions.AxleThread)
         {

@@ -78,13 +78,13 @@ internal static class EndRelations
     {
         if (axle == nut)
         {
-            return new(Verdict.Fits, axle == HubAxleThread.M14.FitCode ? NutFromMemory : Otherwise.SameNut);
+            return new(Verdict.Fits, axle == HubAxleThread.M14.FitCode ? NutFromMemory : Misfits.SameNut);
         }
 
         long over = (HubAxleThread.OfFitCode(nut).MainLength?.Value ?? 0) - (HubAxleThread.OfFitCode(axle).MainLength?.Value ?? 0);
-        return over == 0 ? new(Verdict.DoesNotFit, Otherwise.NutPitch)
-            : over is > 0 and <= NearlyOneSize ? new(Verdict.Unsafe, Otherwise.NutLoose)
-            : new(Verdict.DoesNotFit, Otherwise.NutDiameter);
+        return over == 0 ? new(Verdict.DoesNotFit, Misfits.NutPitch)
+            : over is > 0 and <= NearlyOneSize ? new(Verdict.Unsafe, Misfits.NutLoose)
+            : new(Verdict.DoesNotFit, Misfits.NutDiameter);
     }
 
     private static Outcome Lips(ReadOnlySpan<long> values)
@@ -95,9 +95,9 @@ internal static class EndRelations
         }
 
         HubStandard end = HubStandard.OfFitCode(values[0]);
-        return end.Axles.IsEmpty ? new(Verdict.NeedsMeasuring, Otherwise.OwnEnd)
+        return end.Axles.IsEmpty ? new(Verdict.NeedsMeasuring, Misfits.OwnEnd)
             : end.TakesThruAxle ? new(Verdict.Fits, Closed)
-            : values[2] != RetentionLips.Kept.FitCode ? new(Verdict.Unsafe, Otherwise.WithoutLips)
+            : values[2] != RetentionLips.Kept.FitCode ? new(Verdict.Unsafe, Misfits.WithoutLips)
             : new(Verdict.Fits, LipsKept);
     }
 
@@ -109,10 +109,10 @@ internal static class EndRelations
         }
 
         return values[0] == PlainDrive ? new(Verdict.Fits, NoGearsInside)
-            : values[1] == ClosedEnds ? new(Verdict.NeedsMeasuring, Otherwise.GearHubInClosedEnds)
-            : values[2] == 0 ? new(Verdict.NeedsMeasuring, values[1] == DropoutSlot.Vertical.FitCode ? Otherwise.VerticalSlot : Otherwise.NoWashers)
-            : values[2] != values[1] ? new(Verdict.DoesNotFit, Otherwise.OtherWashers)
-            : values[1] == DropoutSlot.Vertical.FitCode ? new(Verdict.NeedsPart, Otherwise.VerticalHeld, Tensioner)
+            : values[1] == ClosedEnds ? new(Verdict.NeedsMeasuring, Misfits.GearHubInClosedEnds)
+            : values[2] == 0 ? new(Verdict.NeedsMeasuring, values[1] == DropoutSlot.Vertical.FitCode ? Misfits.VerticalSlot : Misfits.NoWashers)
+            : values[2] != values[1] ? new(Verdict.DoesNotFit, Misfits.OtherWashers)
+            : values[1] == DropoutSlot.Vertical.FitCode ? new(Verdict.NeedsPart, Misfits.VerticalHeld, Tensioner)
             : new(Verdict.Fits, WashersOfSlot);
     }
 
@@ -138,7 +138,7 @@ internal static class EndRelations
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason SameNut = new("same-axle-thread", "Nuts of {1} on an axle of {0}.", Cautions.Axle) { Sources = [Sources.AxleNut] };
 

@@ -24,11 +24,11 @@ internal static class HubRelations
     private static Reason Apart(long end, long hub)
     {
         int difference = HubStandard.OfFitCode(hub).OldMicrometres - HubStandard.OfFitCode(end).OldMicrometres;
-        return end == Boost15 && hub == Narrow20 ? Otherwise.RotorTooFarIn : end == Boost15 && hub == Large15 ? Otherwise.LargeCaps : difference > 0 ? Otherwise.TooWide : difference < 0 ? Otherwise.TooNarrow : Otherwise.OtherKind;
+        return end == Boost15 && hub == Narrow20 ? Misfits.RotorTooFarIn : end == Boost15 && hub == Large15 ? Misfits.LargeCaps : difference > 0 ? Misfits.TooWide : difference < 0 ? Misfits.TooNarrow : Misfits.OtherKind;
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason TooWide = new("hub-too-wide", "A {1} hub is wider than the {0} end; nothing takes width from a hub shell.", Cautions.NeverSpread)
         {

@@ -38,22 +38,22 @@ internal static class SeatRelations
         bool ownHead = clamp == RailClamp.Beam || clamp == RailClamp.Pivotal || rails == SaddleRails.Beam || rails == SaddleRails.Pivotal;
         if (ownHead)
         {
-            return new(Verdict.DoesNotFit, Otherwise.OtherHead);
+            return new(Verdict.DoesNotFit, Misfits.OtherHead);
         }
 
         bool oval = rails == SaddleRails.Oval7x9 || rails == SaddleRails.Oval7x9Point6 || rails == SaddleRails.Oval7x10;
         if (clamp == RailClamp.Round7 || clamp == RailClamp.Round8)
         {
-            return oval ? new(Verdict.DoesNotFit, Otherwise.OvalInRound)
-                : rails == SaddleRails.Round8 ? new(Verdict.DoesNotFit, Otherwise.TooThick) : new(Verdict.NeedsMeasuring, Otherwise.AskJaws);
+            return oval ? new(Verdict.DoesNotFit, Misfits.OvalInRound)
+                : rails == SaddleRails.Round8 ? new(Verdict.DoesNotFit, Misfits.TooThick) : new(Verdict.NeedsMeasuring, Misfits.AskJaws);
         }
 
         bool thicker = rails == SaddleRails.Round8 || (clamp == RailClamp.Oval7x9 && rails == SaddleRails.Oval7x10);
-        return thicker ? new(Verdict.DoesNotFit, Otherwise.TooThick) : new(Verdict.NeedsMeasuring, Otherwise.AskJaws);
+        return thicker ? new(Verdict.DoesNotFit, Misfits.TooThick) : new(Verdict.NeedsMeasuring, Misfits.AskJaws);
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason OtherHead = new("other-head", "{1} and a head for {0} are two systems.")
         {

@@ -41,9 +41,9 @@ internal static class HeadTubeRelations
     {
         HeadTubeBore bore = HeadTubeBore.OfFitCode(end);
         SteererSize size = SteererSize.OfFitCode(steerer);
-        return bore.TakesUpper(size) ? (bore.UpperFromMemory(size) ? new(Verdict.NeedsMeasuring, Otherwise.FromMemory, OneInch(bore, size)) : new(Verdict.Fits, SomeUpper))
-            : bore.Room(size.Hundredths) < Least(bore) || (bore == HeadTubeBore.Bore44 && size == SteererSize.Mm38Point1) ? new(Verdict.DoesNotFit, Otherwise.NoUpper)
-            : new(Verdict.NeedsMeasuring, Otherwise.NotListed, OneInch(bore, size));
+        return bore.TakesUpper(size) ? (bore.UpperFromMemory(size) ? new(Verdict.NeedsMeasuring, Misfits.FromMemory, OneInch(bore, size)) : new(Verdict.Fits, SomeUpper))
+            : bore.Room(size.Hundredths) < Least(bore) || (bore == HeadTubeBore.Bore44 && size == SteererSize.Mm38Point1) ? new(Verdict.DoesNotFit, Misfits.NoUpper)
+            : new(Verdict.NeedsMeasuring, Misfits.NotListed, OneInch(bore, size));
     }
 
     /// <summary>What is bought for a 1 in fork in a larger bore; known from memory alone, so that it only says what to look for.</summary>
@@ -66,9 +66,9 @@ internal static class HeadTubeRelations
     {
         HeadTubeBore bore = HeadTubeBore.OfFitCode(end);
         CrownSeat size = CrownSeat.OfFitCode(seat);
-        return bore.TakesLower(size) ? (bore.LowerFromMemory(size) ? new(Verdict.NeedsMeasuring, Otherwise.FromMemory) : new(Verdict.Fits, SomeLower))
-            : bore.Room(size.Hundredths) < Least(bore) ? new(Verdict.DoesNotFit, Otherwise.NoLower)
-            : new(Verdict.NeedsMeasuring, Otherwise.NotListed);
+        return bore.TakesLower(size) ? (bore.LowerFromMemory(size) ? new(Verdict.NeedsMeasuring, Misfits.FromMemory) : new(Verdict.Fits, SomeLower))
+            : bore.Room(size.Hundredths) < Least(bore) ? new(Verdict.DoesNotFit, Misfits.NoLower)
+            : new(Verdict.NeedsMeasuring, Misfits.NotListed);
     }
 
     /// <summary>Least difference of diameters, hundredths: an integrated bearing fills it (the thinnest listed needs 10 mm), an external cup only has to pass (2.9 mm is the least listed).</summary>
@@ -80,21 +80,21 @@ internal static class HeadTubeRelations
         HeadTubeBore made = HeadsetCup.OfFitCode(half).Bore;
         if (bore == made)
         {
-            return new(Verdict.Fits, bore.IsIntegrated ? SameSeat : Otherwise.Same);
+            return new(Verdict.Fits, bore.IsIntegrated ? SameSeat : Misfits.Same);
         }
 
         if (bore.IsIntegrated || made.IsIntegrated)
         {
-            return new(Verdict.DoesNotFit, !bore.IsIntegrated ? Otherwise.NoSeat : made.IsIntegrated ? Otherwise.OtherSeat : Otherwise.Integrated);
+            return new(Verdict.DoesNotFit, !bore.IsIntegrated ? Misfits.NoSeat : made.IsIntegrated ? Misfits.OtherSeat : Misfits.Integrated);
         }
 
-        return new(Verdict.DoesNotFit, bore == HeadTubeBore.Ec29 && made == HeadTubeBore.Ec30 ? Otherwise.ReamOnly
-            : bore == HeadTubeBore.Ec30 && made == HeadTubeBore.Ec29 ? Otherwise.LooseJis
-            : made.LeastHundredths > bore.LeastHundredths ? Otherwise.TooLarge : Otherwise.TooSmall);
+        return new(Verdict.DoesNotFit, bore == HeadTubeBore.Ec29 && made == HeadTubeBore.Ec30 ? Misfits.ReamOnly
+            : bore == HeadTubeBore.Ec30 && made == HeadTubeBore.Ec29 ? Misfits.LooseJis
+            : made.LeastHundredths > bore.LeastHundredths ? Misfits.TooLarge : Misfits.TooSmall);
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason Same = new("cup-of-the-bore", "{1} half in {0}: pressed in, the cup up to 0.1 mm larger than the bore.")
         {

@@ -35,18 +35,18 @@ internal static class HeadsetPieces
         HeadsetBearing bearing = HeadsetBearing.OfFitCode(bought);
         int across = Math.Max(Math.Abs(seat.Outside - bearing.Outside), Math.Abs(seat.Inside - bearing.Inside));
         return seat == bearing ? new(Verdict.Fits, SameBearing)
-            : across > 20 ? new(Verdict.DoesNotFit, Otherwise.OtherDiameter)
-            : seat.Inner != bearing.Inner || seat.Outer != bearing.Outer ? new(Verdict.DoesNotFit, Otherwise.OtherAngle)
-            : across > 0 ? new(Verdict.NeedsMeasuring, Otherwise.NearBearing)
-            : new(Verdict.NeedsMeasuring, Otherwise.OtherHeight);
+            : across > 20 ? new(Verdict.DoesNotFit, Misfits.OtherDiameter)
+            : seat.Inner != bearing.Inner || seat.Outer != bearing.Outer ? new(Verdict.DoesNotFit, Misfits.OtherAngle)
+            : across > 0 ? new(Verdict.NeedsMeasuring, Misfits.NearBearing)
+            : new(Verdict.NeedsMeasuring, Misfits.OtherHeight);
     }
 
     private static Outcome CoverCell(long frame, long cover)
     {
         bool through = frame == CableWay.Through.FitCode;
         bool open = cover == CableWay.Through.FitCode;
-        return through ? (open ? new(Verdict.NeedsMeasuring, Otherwise.OneSystem) : new(Verdict.DoesNotFit, Otherwise.NoWayIn))
-            : open ? new(Verdict.NeedsMeasuring, Otherwise.SpareWay) : new(Verdict.Fits, PlainCover);
+        return through ? (open ? new(Verdict.NeedsMeasuring, Misfits.OneSystem) : new(Verdict.DoesNotFit, Misfits.NoWayIn))
+            : open ? new(Verdict.NeedsMeasuring, Misfits.SpareWay) : new(Verdict.Fits, PlainCover);
     }
 
     private sealed class QuillDepth : Relation, ICutsLengths
@@ -127,7 +127,7 @@ internal static class HeadsetPieces
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason OtherAngle = new("bearing-angle", "{1} has other angles than {0}: it runs rough and works loose, whatever its diameters.", Cautions.SteeringCare)
         {

@@ -43,23 +43,23 @@ internal static class StemRelations
         StemFixing foot = StemFixing.OfFitCode(values[2]);
         SteererSize size = SteererSize.OfFitCode(values[0]);
         bool threaded = values[1] == SteererKind.Threaded.FitCode;
-        return foot.IsQuill ? Quill(foot, size, threaded) : threaded ? new(Verdict.Unsafe, Otherwise.OnThreads) : Clamp(foot, size);
+        return foot.IsQuill ? Quill(foot, size, threaded) : threaded ? new(Verdict.Unsafe, Misfits.OnThreads) : Clamp(foot, size);
     }
 
     /// <summary>A quill that its steerer is too small for does not go in; any other goes in, and holds only where steerer and size are its own.</summary>
     private static Outcome Quill(StemFixing foot, SteererSize size, bool threaded) =>
-        foot.Steerer.Hundredths > size.Hundredths ? new(Verdict.DoesNotFit, Otherwise.QuillTooLarge)
-        : !threaded ? new(Verdict.Unsafe, Otherwise.QuillInThreadless)
+        foot.Steerer.Hundredths > size.Hundredths ? new(Verdict.DoesNotFit, Misfits.QuillTooLarge)
+        : !threaded ? new(Verdict.Unsafe, Misfits.QuillInThreadless)
         : foot.Steerer == size ? new(Verdict.Fits, RightSize)
-        : new(Verdict.Unsafe, Otherwise.QuillLoose);
+        : new(Verdict.Unsafe, Misfits.QuillLoose);
 
     private static Outcome Clamp(StemFixing foot, SteererSize size) =>
         foot.Steerer == size ? new(Verdict.Fits, RightSize)
         : foot == StemFixing.Clamp28Point6 && size == SteererSize.Mm25Point4 ? new(Verdict.NeedsMeasuring, Reasons.Check3, Shim)
-        : new(Verdict.DoesNotFit, foot.Steerer.Hundredths > size.Hundredths ? Otherwise.TooLarge : Otherwise.TooSmall);
+        : new(Verdict.DoesNotFit, foot.Steerer.Hundredths > size.Hundredths ? Misfits.TooLarge : Misfits.TooSmall);
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason OnThreads = new("clamp-on-threads", "{2} would clamp a steerer that is {1}: the clamped part must carry no thread, it breaks there.", Cautions.SteeringCare)
         {

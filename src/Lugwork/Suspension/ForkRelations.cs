@@ -27,7 +27,7 @@ internal static class ForkRelations
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.NeedsMeasuring, NoLeast);
 
     private static Outcome Cell(long frame, long fork) =>
-        frame == CrownType.Single.FitCode && fork == CrownType.Dual.FitCode ? new(Verdict.Unsafe, Otherwise.NotRated) : new(Verdict.Fits, Allowed);
+        frame == CrownType.Single.FitCode && fork == CrownType.Dual.FitCode ? new(Verdict.Unsafe, Misfits.NotRated) : new(Verdict.Fits, Allowed);
 
     /// <summary>A limit of "none" is not printed. A limit of length is enough; one of travel is for suspension forks, and says nothing of a rigid one.</summary>
     private sealed class ForkLimit : Relation
@@ -38,15 +38,15 @@ internal static class ForkRelations
         {
             (long length, long longest, long travel, long most) = (values[0], values[1], values[2], values[3]);
             return length == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-                : longest != 0 && length > longest ? new(Verdict.Unsafe, Otherwise.TooLong)
-                : most != 0 && travel > most ? new(Verdict.Unsafe, Otherwise.TooMuchTravel)
-                : longest == 0 && (most == 0 || travel == 0) ? new(Verdict.NeedsMeasuring, Otherwise.NoLimit)
+                : longest != 0 && length > longest ? new(Verdict.Unsafe, Misfits.TooLong)
+                : most != 0 && travel > most ? new(Verdict.Unsafe, Misfits.TooMuchTravel)
+                : longest == 0 && (most == 0 || travel == 0) ? new(Verdict.NeedsMeasuring, Misfits.NoLimit)
                 : new(Verdict.Fits, longest == 0 ? WithinTravel : most == 0 || travel == 0 ? WithinLength : WithinLimit);
         }
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason NotRated = new("dual-crown-not-rated", "{1} on a frame rated for {0}: the head tube may break. The frame's maker must allow it.", Cautions.ForkClassCare)
         {

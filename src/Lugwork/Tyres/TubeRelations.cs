@@ -27,20 +27,20 @@ internal static class TubeRelations
         }
 
         long away = other == 0 ? Math.Abs(tyre - one) : Math.Min(Math.Abs(tyre - one), Math.Abs(tyre - other));
-        return away == 0 ? new(Verdict.Fits, SameSeat) : away <= Near ? new(Verdict.NeedsMeasuring, Otherwise.NearSeat) : new(Verdict.DoesNotFit, Otherwise.OtherSeat);
+        return away == 0 ? new(Verdict.Fits, SameSeat) : away <= Near ? new(Verdict.NeedsMeasuring, Misfits.NearSeat) : new(Verdict.DoesNotFit, Misfits.OtherSeat);
     }
 
     private static Outcome JudgeWidth(ReadOnlySpan<long> values)
     {
         (long tyre, long narrowest, long widest) = (values[0], values[1], values[2]);
         return tyre == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
-            : narrowest != 0 && tyre < narrowest ? new(Verdict.DoesNotFit, Otherwise.TooWide)
-            : widest != 0 && tyre > widest ? new(Verdict.DoesNotFit, Otherwise.TooNarrow)
+            : narrowest != 0 && tyre < narrowest ? new(Verdict.DoesNotFit, Misfits.TooWide)
+            : widest != 0 && tyre > widest ? new(Verdict.DoesNotFit, Misfits.TooNarrow)
             : new(Verdict.Fits, InRange);
     }
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
-    private static class Otherwise
+    private static class Misfits
     {
         public static readonly Reason NearSeat = new("tube-of-a-near-seat", "The tube is made for {1} or {2}, the tyre is {0}: near enough that some tubes serve for both. Look whether its maker names this seat too.", Cautions.TubeCare)
         {
