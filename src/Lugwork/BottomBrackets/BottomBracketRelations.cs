@@ -29,49 +29,10 @@ internal static class BottomBracketRelations
 
     private static readonly Reason SameShell = new("same-shell-family", "{1} bottom bracket goes in {0} shell.", Cautions.ShellThreads) { Sources = [Sources.ShellThreads, Sources.ThreadConcepts, Sources.BracketStandards] };
 
-    private static readonly Reason ItalianShell = new("italian-shell", "An Italian shell is tapped 36 mm x 24 tpi; {1} unit does not hold in it.", Cautions.ShellThreads)
-    {
-        Mend = "an Italian unit",
-        Offers = [ItalianInserts, Expanding],
-        Sources = [Sources.ShellThreads, Sources.UnthreadedShells],
-    };
-
-    private static readonly Reason OtherThread = new("other-thread", "{0} and {1} differ in pitch, diameter or hand: the cup goes in a few turns and binds, or not at all.", Cautions.ShellThreads) { Mend = OwnThread, Offers = [Expanding], Sources = [Sources.ShellThreads, Sources.UnthreadedShells] };
-
-    private static readonly Reason OldEnglish = new("26-against-24-tpi", "{0} and {1}: 26 threads to the inch against another pitch binds after a few turns.", Cautions.ShellThreads)
-    {
-        Mend = "cups of the shell's own thread; else leave it to a shop: a new thread",
-        Offers = [Expanding],
-        Sources = [Sources.CycleThreads, Sources.UnthreadedShells],
-    };
-
-    private static readonly Reason OutOfBounds = new("shell-far-too-small", "{1} unit is over 10 mm thicker than {0} shell is inside.") { Mend = OwnUnit, Sources = [Sources.Derived] };
-
-    private static readonly Reason Tap = new("tap-46-to-t47", "{0} shell has no thread for {1} unit.")
-    {
-        Mend = "a unit pressed in the 46 mm bore",
-        Offers = [Tapping],
-        Sources = [Sources.T47Width, Sources.T47Woes],
-    };
-
-    private static readonly Reason OtherCentre = new("other-centre", "{0} and {1} share thread or bore, but not the middle: the crank would sit off centre.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.BracketGuide, Sources.Memory] };
-
-    private static readonly Reason BoreTooSmall = new("bore-too-small", "{1} unit is made for a larger bore than {0} has; nothing makes a shell larger.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
-
-    private static readonly Reason BoreTooLarge = new("bore-too-large", "{1} unit is loose in {0}, and no sleeve is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
-
-    private static readonly Reason OtherShell = new("other-shell", "{1} unit and {0} shell are of two kinds, and no adapter is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.Derived] };
-
     /// <summary>Inputs: shell family of the frame, family that the bottom bracket is made for.</summary>
     public static Relation InShell { get; } = new SameKey(
         0, 1, SameShell, OtherFamily,
-        [
-            Adapter(ShellFamily.Bb30, ShellFamily.Pf30, Verdict.NeedsPart, "46-to-42 mm sleeve, pressed in for the BB30 bearings", Sources.BracketMisconceptions, Sources.Memory),
-            Adapter(ShellFamily.Bsa, ShellFamily.American, Verdict.NeedsPart, "51.3 mm adapter threaded inside for a BSA unit", Sources.UnthreadedShells, Sources.BracketTable),
-            Adapter(ShellFamily.Mid, ShellFamily.American, Verdict.NeedsPart, "American-to-Mid adapter", Sources.UnthreadedShells, Sources.Memory),
-            Adapter(ShellFamily.Spanish, ShellFamily.American, Verdict.NeedsPart, "American-to-Spanish adapter", Sources.UnthreadedShells, Sources.Memory),
-            Adapter(ShellFamily.Bsa, ShellFamily.T47, Verdict.NeedsMeasuring, "T47-to-BSA reducer sleeve, which is rare, for this width", Sources.Memory),
-        ],
+        () => ShellSleeves.Table,
         ShellFamily.Osbb.FitCode, ShellFamily.Thompson.FitCode, ShellFamily.Insert.FitCode)
     {
         Offered = [ItalianInserts, Expanding, Tapping],
@@ -87,25 +48,6 @@ internal static class BottomBracketRelations
     public static Relation Across => SpindleAcrossShell.Table;
 
     private static readonly Reason SamePedal = new("same-pedal-thread", "{1} pedal screws into {0} crank.", Cautions.PedalThreads) { Sources = [Sources.PedalAttachment, Sources.OnePiecePedals] };
-
-    private static readonly Reason FrenchCrank = new("french-crank", "{1} pedal enters {0} crank, whose pitch is nearly its own and whose hole is 0.28 mm smaller, and binds after a few turns.", Cautions.PedalThreads)
-    {
-        Mend = "pedals threaded 14 x 1.25",
-        Offers = [CrankTapping],
-        Sources = [Sources.PedalThreadList, Sources.PedalAttachment],
-    };
-
-    private static readonly Reason PedalTooLarge = new("pedal-too-large", "{1} pedal is larger than the {0} hole of the crank.", Cautions.PedalThreads)
-    {
-        Mend = "pedals with the crank's own thread",
-        Sources = [Sources.OnePiecePedals],
-    };
-
-    private static readonly Reason PedalTooSmall = new("pedal-too-small", "{1} pedal is smaller than the {0} hole of the crank and pulls out.", Cautions.PedalThreads)
-    {
-        Mend = "pedals with the crank's own thread",
-        Sources = [Sources.Derived, Sources.PedalAttachment],
-    };
 
     private static readonly Reason OwnSides = new("pedal-sides", "{2}: each pedal on its own side.", Cautions.PedalThreads) { Sources = [Sources.PedalAttachment] };
 
@@ -127,23 +69,23 @@ internal static class BottomBracketRelations
     {
         (ShellFamily into, ShellFamily unit) = (ShellFamily.OfFitCode(shell), ShellFamily.OfFitCode(bracket));
         bool sameBore = into.IsThreaded ? into.Thread == unit.Thread : into.BoreMicrometres > 0 && into.BoreMicrometres == unit.BoreMicrometres;
-        return sameBore && (into.IsAsymmetric || unit.IsAsymmetric) ? OtherCentre
+        return sameBore && (into.IsAsymmetric || unit.IsAsymmetric) ? Misfits.OtherCentre
             : into.IsThreaded && unit.IsThreaded ? OtherThreads(into, unit)
-            : into == ShellFamily.Italian ? ItalianShell
-            : into == ShellFamily.Pf30 && unit == ShellFamily.T47 ? Tap
-            : into.BoreMicrometres == 0 || unit.BoreMicrometres == 0 || sameBore ? OtherShell
-            : unit.BoreMicrometres > into.BoreMicrometres ? BoreTooSmall
-            : BoreTooLarge;
+            : into == ShellFamily.Italian ? Misfits.ItalianShell
+            : into == ShellFamily.Pf30 && unit == ShellFamily.T47 ? Misfits.Tap
+            : into.BoreMicrometres == 0 || unit.BoreMicrometres == 0 || sameBore ? Misfits.OtherShell
+            : unit.BoreMicrometres > into.BoreMicrometres ? Misfits.BoreTooSmall
+            : Misfits.BoreTooLarge;
     }
 
     private static Reason OtherThreads(ShellFamily into, ShellFamily unit)
     {
         bool wide = into.Thread == ShellFamily.T47.Thread;
-        return unit.Thread == ShellFamily.T47.Thread && !wide ? OutOfBounds
-            : wide ? BoreTooLarge
-            : into == ShellFamily.Italian ? ItalianShell
-            : into == ShellFamily.Tpi26 || unit == ShellFamily.Tpi26 ? OldEnglish
-            : OtherThread;
+        return unit.Thread == ShellFamily.T47.Thread && !wide ? Misfits.OutOfBounds
+            : wide ? Misfits.BoreTooLarge
+            : into == ShellFamily.Italian ? Misfits.ItalianShell
+            : into == ShellFamily.Tpi26 || unit == ShellFamily.Tpi26 ? Misfits.OldEnglish
+            : Misfits.OtherThread;
     }
 
     private static Outcome Pedal(long crank, long pedal)
@@ -151,8 +93,8 @@ internal static class BottomBracketRelations
         long hole = PedalThread.OfFitCode(crank).DiameterNanometres;
         long thread = PedalThread.OfFitCode(pedal).DiameterNanometres;
         return crank == pedal ? new(Verdict.Fits, SamePedal)
-            : crank == PedalThread.French.FitCode && pedal == PedalThread.NineSixteenths.FitCode ? new(Verdict.Unsafe, FrenchCrank)
-            : new(Verdict.DoesNotFit, thread > hole ? PedalTooLarge : PedalTooSmall);
+            : crank == PedalThread.French.FitCode && pedal == PedalThread.NineSixteenths.FitCode ? new(Verdict.Unsafe, Misfits.FrenchCrank)
+            : new(Verdict.DoesNotFit, thread > hole ? Misfits.PedalTooLarge : Misfits.PedalTooSmall);
     }
 
     private static Bridge ShopWork(string id, ShellFamily unit, ShellFamily shell, string what, params ImmutableArray<Source> sources) => new()
@@ -167,14 +109,59 @@ internal static class BottomBracketRelations
         Sources = sources,
     };
 
-    private static Bridge Adapter(ShellFamily unit, ShellFamily shell, Verdict result, string what, params ImmutableArray<Source> sources) => new()
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
     {
-        Id = $"bottom-bracket-{unit.FitKey}-in-{shell.FitKey}".ToLowerInvariant(),
-        Kind = BridgeKind.Adapter,
-        Result = result,
-        What = what,
-        From = unit.FitCode,
-        To = shell.FitCode,
-        Sources = sources,
-    };
+        public static readonly Reason ItalianShell = new("italian-shell", "An Italian shell is tapped 36 mm x 24 tpi; {1} unit does not hold in it.", Cautions.ShellThreads)
+        {
+            Mend = "an Italian unit",
+            Offers = [ItalianInserts, Expanding],
+            Sources = [Sources.ShellThreads, Sources.UnthreadedShells],
+        };
+
+        public static readonly Reason OtherThread = new("other-thread", "{0} and {1} differ in pitch, diameter or hand: the cup goes in a few turns and binds, or not at all.", Cautions.ShellThreads) { Mend = OwnThread, Offers = [Expanding], Sources = [Sources.ShellThreads, Sources.UnthreadedShells] };
+
+        public static readonly Reason OldEnglish = new("26-against-24-tpi", "{0} and {1}: 26 threads to the inch against another pitch binds after a few turns.", Cautions.ShellThreads)
+        {
+            Mend = "cups of the shell's own thread; else leave it to a shop: a new thread",
+            Offers = [Expanding],
+            Sources = [Sources.CycleThreads, Sources.UnthreadedShells],
+        };
+
+        public static readonly Reason OutOfBounds = new("shell-far-too-small", "{1} unit is over 10 mm thicker than {0} shell is inside.") { Mend = OwnUnit, Sources = [Sources.Derived] };
+
+        public static readonly Reason Tap = new("tap-46-to-t47", "{0} shell has no thread for {1} unit.")
+        {
+            Mend = "a unit pressed in the 46 mm bore",
+            Offers = [Tapping],
+            Sources = [Sources.T47Width, Sources.T47Woes],
+        };
+
+        public static readonly Reason OtherCentre = new("other-centre", "{0} and {1} share thread or bore, but not the middle: the crank would sit off centre.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.BracketGuide, Sources.Memory] };
+
+        public static readonly Reason BoreTooSmall = new("bore-too-small", "{1} unit is made for a larger bore than {0} has; nothing makes a shell larger.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
+
+        public static readonly Reason BoreTooLarge = new("bore-too-large", "{1} unit is loose in {0}, and no sleeve is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketMisconceptions, Sources.Derived] };
+
+        public static readonly Reason OtherShell = new("other-shell", "{1} unit and {0} shell are of two kinds, and no adapter is listed for this pair.") { Mend = OwnUnit, Sources = [Sources.BracketTable, Sources.Derived] };
+
+        public static readonly Reason FrenchCrank = new("french-crank", "{1} pedal enters {0} crank, whose pitch is nearly its own and whose hole is 0.28 mm smaller, and binds after a few turns.", Cautions.PedalThreads)
+        {
+            Mend = "pedals threaded 14 x 1.25",
+            Offers = [CrankTapping],
+            Sources = [Sources.PedalThreadList, Sources.PedalAttachment],
+        };
+
+        public static readonly Reason PedalTooLarge = new("pedal-too-large", "{1} pedal is larger than the {0} hole of the crank.", Cautions.PedalThreads)
+        {
+            Mend = "pedals with the crank's own thread",
+            Sources = [Sources.OnePiecePedals],
+        };
+
+        public static readonly Reason PedalTooSmall = new("pedal-too-small", "{1} pedal is smaller than the {0} hole of the crank and pulls out.", Cautions.PedalThreads)
+        {
+            Mend = "pedals with the crank's own thread",
+            Sources = [Sources.Derived, Sources.PedalAttachment],
+        };
+    }
 }

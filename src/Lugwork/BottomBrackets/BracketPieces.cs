@@ -9,12 +9,6 @@ internal static class BracketPieces
 
     private static readonly Reason SameWidth = new("same-designated-width", "The crank is designed for a spindle of {1} mm and the bottom bracket is designated {2} mm.") { Sources = [Sources.TenSplineFaq] };
 
-    private static readonly Reason OtherWidth = new("other-designated-width", "The crank is designed for a spindle of {1} mm and the bottom bracket is designated {2} mm: the arms stand half the difference further in or out. Work out the chainline and look whether arms and rings clear the stays.")
-    {
-        Mend = "a bottom bracket of the width that the crank's maker names; the length over the ends says nothing",
-        Sources = [Sources.TenSplineFaq, Sources.Derived],
-    };
-
     /// <summary>Inputs: spindle that the bottom bracket carries, width of the crank, width of the bottom bracket.</summary>
     public static Relation DesignatedWidth { get; } = new Computed("same width, for ten splines only", JudgeWidth, [], [Sources.TenSplineFaq]);
 
@@ -24,18 +18,6 @@ internal static class BracketPieces
     private static readonly Reason OnMetal = new("adapter-on-metal", "{1} on a face that is {0}.") { Sources = [Sources.ShellAdapterReport] };
 
     private static readonly Reason NotOnFace = new("adapter-off-the-face", "{1} does not bear on the face, which is {0}.") { Sources = [Sources.CommonPractice] };
-
-    private static readonly Reason OnPaint = new("adapter-on-paint", "{1} on a face that is {0}: it settles and works loose.", Cautions.ShellFace)
-    {
-        Mend = "have a shop face a metal shell to bare metal; or a bottom bracket of the shell's own kind without the adapter",
-        Sources = [Sources.ShellAdapterReport],
-    };
-
-    private static readonly Reason OnInsert = new("adapter-on-insert", "{1} bears on an {0}: what it was not made to carry.", Cautions.ShellFace)
-    {
-        Mend = "a bottom bracket of the shell's own kind without the adapter",
-        Sources = [Sources.ShellAdapterReport],
-    };
 
     /// <summary>Inputs: face of the shell, adapter.</summary>
     public static Relation OnFace { get; } = new Matrix(0, 1, FaceCell, [], [Sources.ShellAdapterReport, Sources.CommonPractice]);
@@ -47,13 +29,13 @@ internal static class BracketPieces
             : spindle != SpindleSeat.TenSpline.FitCode ? new(Verdict.Fits, NoWidth)
             : crank == 0 || bracket == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
             : crank == bracket ? new(Verdict.Fits, SameWidth)
-            : new(Verdict.NeedsMeasuring, OtherWidth);
+            : new(Verdict.NeedsMeasuring, Misfits.OtherWidth);
     }
 
     private static Outcome FaceCell(long face, long adapter) =>
         adapter != ShellAdapterKind.Outboard.FitCode ? new(Verdict.Fits, NotOnFace)
-        : face == ShellFace.Painted.FitCode ? new(Verdict.Unsafe, OnPaint)
-        : face == ShellFace.OtherInsert.FitCode ? new(Verdict.Unsafe, OnInsert)
+        : face == ShellFace.Painted.FitCode ? new(Verdict.Unsafe, Misfits.OnPaint)
+        : face == ShellFace.OtherInsert.FitCode ? new(Verdict.Unsafe, Misfits.OnInsert)
         : new(Verdict.Fits, OnMetal);
 
     private sealed class PressedBore : Relation, ICutsLengths
@@ -147,5 +129,27 @@ internal static class BracketPieces
 
             return [.. cuts];
         }
+    }
+
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
+    {
+        public static readonly Reason OtherWidth = new("other-designated-width", "The crank is designed for a spindle of {1} mm and the bottom bracket is designated {2} mm: the arms stand half the difference further in or out. Work out the chainline and look whether arms and rings clear the stays.")
+        {
+            Mend = "a bottom bracket of the width that the crank's maker names; the length over the ends says nothing",
+            Sources = [Sources.TenSplineFaq, Sources.Derived],
+        };
+
+        public static readonly Reason OnPaint = new("adapter-on-paint", "{1} on a face that is {0}: it settles and works loose.", Cautions.ShellFace)
+        {
+            Mend = "have a shop face a metal shell to bare metal; or a bottom bracket of the shell's own kind without the adapter",
+            Sources = [Sources.ShellAdapterReport],
+        };
+
+        public static readonly Reason OnInsert = new("adapter-on-insert", "{1} bears on an {0}: what it was not made to carry.", Cautions.ShellFace)
+        {
+            Mend = "a bottom bracket of the shell's own kind without the adapter",
+            Sources = [Sources.ShellAdapterReport],
+        };
     }
 }

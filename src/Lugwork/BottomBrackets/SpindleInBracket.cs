@@ -9,12 +9,6 @@ internal static class SpindleInBracket
 
     private static readonly Reason Same = new("same-spindle", "{1} spindle in a bottom bracket for {0}.") { Sources = [Sources.SpindleOptions, Sources.BracketGuide] };
 
-    private static readonly Reason TooLarge = new("spindle-too-large", "{1} spindle is larger than {0} bottom bracket takes; nothing makes a bearing larger.") { Mend = OwnBracket, Sources = [Sources.BracketDetail, Sources.Derived] };
-
-    private static readonly Reason TooSmall = new("spindle-too-small", "{1} spindle is loose in {0} bottom bracket, and no reducer is listed for this pair.", Cautions.NeverSleeve) { Mend = OwnBracket, Sources = [Sources.SpindleOptions, Sources.Derived] };
-
-    private static readonly Reason OneMillimetre = new("28.99-in-30", "{1} spindle in {0} bottom bracket is 1.01 mm loose: it runs in its own bottom brackets only.", Cautions.NeverSleeve) { Mend = "a bottom bracket for the 28.99 mm spindle", Sources = [Sources.SpindleLaunch, Sources.SpindleSystem, Sources.Derived] };
-
     private static readonly Bridge StepSleeve = new()
     {
         Id = "spindle-24-22-in-24-sleeve",
@@ -27,33 +21,10 @@ internal static class SpindleInBracket
         Sources = [Sources.SpindleOptions, Sources.SpindleLaunch, Sources.SteppedSpindle],
     };
 
-    private static readonly Reason StepLoose = new("step-loose", "The crank's {1} spindle fills {0} bottom bracket on the drive side and is loose on the other.", Cautions.NeverSleeve)
-    {
-        Mend = "a stepped bottom bracket",
-        Offers = [StepSleeve],
-        Sources = [Sources.SpindleOptions, Sources.SpindleLaunch, Sources.SteppedSpindle],
-    };
-
-    private static readonly Reason Splines = new("other-splines", "{1} and {0}: the splines differ in number or length, and nothing goes between.")
-    {
-        Mend = "a bottom bracket with the crank's own splines",
-        Sources = [Sources.ShortAndLongSplines, Sources.SpindleTypes],
-    };
-
-    private static readonly Reason OtherKind = new("spindle-of-another-kind", "{1} and {0} are two kinds of crank fixing, and nothing goes between.") { Mend = OwnBracket, Sources = [Sources.SpindleTypes, Sources.BracketGuide] };
-
     /// <summary>Inputs: spindle seat of the bottom bracket, spindle seat of the crank.</summary>
     public static Relation Relation { get; } = new SameKey(
         0, 1, Same, Apart,
-        [
-            Reducer(SpindleSeat.Mm24, SpindleSeat.Mm30, "24-in-30 mm reducer sleeves, only ones sold for that bearing", Sources.SpindleSystem, Sources.BracketDetail),
-            Reducer(SpindleSeat.Mm24, SpindleSeat.Mm2899, "24-in-28.99 mm reducer sleeves, only ones sold for that bearing", Sources.SpindleSystem, Sources.CommonPractice),
-            Reducer(SpindleSeat.Stepped24, SpindleSeat.Mm30, "24/22-in-30 mm reducer sleeves, only ones sold for that bearing", Sources.BracketDetail),
-            Check(SpindleSeat.SquareJis, SpindleSeat.SquareIso, "the arm further in, 4.5 mm by two sources and 1.8 mm by one, if it does not bottom on the spindle", Cautions.Tapers, Sources.TaperMeasured, Sources.TaperSums),
-            Check(SpindleSeat.SquareIso, SpindleSeat.SquareJis, "the arm further out, 4.5 mm by two sources and 1.8 mm by one, if enough of the taper holds it and the chainline is right", Cautions.Tapers, Sources.TaperMeasured, Sources.TaperSums, Sources.TaperExchange),
-            Check(SpindleSeat.Bmx24, SpindleSeat.Mm24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
-            Check(SpindleSeat.Mm24, SpindleSeat.Bmx24, "the same 24 mm bore, if the bearings stand where the crank needs them", null, Sources.BmxBrackets, Sources.Derived),
-        ])
+        () => SpindleSleeves.Table)
     {
         Offered = [StepSleeve],
     };
@@ -61,28 +32,38 @@ internal static class SpindleInBracket
     private static Reason Apart(long bracket, long crank)
     {
         (SpindleSeat seat, SpindleSeat spindle) = (SpindleSeat.OfFitCode(bracket), SpindleSeat.OfFitCode(crank));
-        return IsSplined(seat) && IsSplined(spindle) ? Splines
-            : !seat.IsRound || !spindle.IsRound || seat == SpindleSeat.Mm25 || spindle == SpindleSeat.Mm25 ? OtherKind
-            : spindle.DriveMicrometres > seat.DriveMicrometres || spindle.OtherMicrometres > seat.OtherMicrometres ? TooLarge
-            : spindle == SpindleSeat.Mm2899 ? OneMillimetre
-            : spindle == SpindleSeat.Stepped24 && seat == SpindleSeat.Mm24 ? StepLoose
-            : TooSmall;
+        return IsSplined(seat) && IsSplined(spindle) ? Misfits.Splines
+            : !seat.IsRound || !spindle.IsRound || seat == SpindleSeat.Mm25 || spindle == SpindleSeat.Mm25 ? Misfits.OtherKind
+            : spindle.DriveMicrometres > seat.DriveMicrometres || spindle.OtherMicrometres > seat.OtherMicrometres ? Misfits.TooLarge
+            : spindle == SpindleSeat.Mm2899 ? Misfits.OneMillimetre
+            : spindle == SpindleSeat.Stepped24 && seat == SpindleSeat.Mm24 ? Misfits.StepLoose
+            : Misfits.TooSmall;
     }
 
     private static bool IsSplined(SpindleSeat seat) => seat == SpindleSeat.EightSplineShort || seat == SpindleSeat.EightSplineLong || seat == SpindleSeat.TenSpline;
 
-    private static Bridge Reducer(SpindleSeat crank, SpindleSeat bracket, string what, params ImmutableArray<Source> sources) =>
-        Check(crank, bracket, what, Cautions.NeverSleeve, sources) with { Kind = BridgeKind.Adapter };
-
-    private static Bridge Check(SpindleSeat crank, SpindleSeat bracket, string what, Caution? caution, params ImmutableArray<Source> sources) => new()
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
     {
-        Id = $"spindle-{crank.FitKey}-in-{bracket.FitKey}".Replace('/', '-').ToLowerInvariant(),
-        Kind = BridgeKind.MadeForBoth,
-        Result = Verdict.NeedsMeasuring,
-        What = what,
-        Caution = caution,
-        From = crank.FitCode,
-        To = bracket.FitCode,
-        Sources = sources,
-    };
+        public static readonly Reason TooLarge = new("spindle-too-large", "{1} spindle is larger than {0} bottom bracket takes; nothing makes a bearing larger.") { Mend = OwnBracket, Sources = [Sources.BracketDetail, Sources.Derived] };
+
+        public static readonly Reason TooSmall = new("spindle-too-small", "{1} spindle is loose in {0} bottom bracket, and no reducer is listed for this pair.", Cautions.NeverSleeve) { Mend = OwnBracket, Sources = [Sources.SpindleOptions, Sources.Derived] };
+
+        public static readonly Reason OneMillimetre = new("28.99-in-30", "{1} spindle in {0} bottom bracket is 1.01 mm loose: it runs in its own bottom brackets only.", Cautions.NeverSleeve) { Mend = "a bottom bracket for the 28.99 mm spindle", Sources = [Sources.SpindleLaunch, Sources.SpindleSystem, Sources.Derived] };
+
+        public static readonly Reason StepLoose = new("step-loose", "The crank's {1} spindle fills {0} bottom bracket on the drive side and is loose on the other.", Cautions.NeverSleeve)
+        {
+            Mend = "a stepped bottom bracket",
+            Offers = [StepSleeve],
+            Sources = [Sources.SpindleOptions, Sources.SpindleLaunch, Sources.SteppedSpindle],
+        };
+
+        public static readonly Reason Splines = new("other-splines", "{1} and {0}: the splines differ in number or length, and nothing goes between.")
+        {
+            Mend = "a bottom bracket with the crank's own splines",
+            Sources = [Sources.ShortAndLongSplines, Sources.SpindleTypes],
+        };
+
+        public static readonly Reason OtherKind = new("spindle-of-another-kind", "{1} and {0} are two kinds of crank fixing, and nothing goes between.") { Mend = OwnBracket, Sources = [Sources.SpindleTypes, Sources.BracketGuide] };
+    }
 }

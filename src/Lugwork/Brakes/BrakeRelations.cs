@@ -5,86 +5,11 @@ namespace Lugwork.Brakes;
 /// <summary>Rotor, caliper and mount: rotor = native + increment, and never above the maker's limit.</summary>
 internal static class BrakeRelations
 {
-    /// <summary>Adapters that exist, by native rotor: the increments in rotor diameter. Described by increment, never by thickness.</summary>
-    private static readonly (long Native, int[] Increments)[] Posts =
-        [(140, [20, 40, 43, 60, 63]), (160, [20, 23, 40, 43, 60, 63]), (180, [20, 23, 40, 43]), (200, [20, 23]), (203, [20])];
-
-    private static readonly int[] RearTabIncrements = [0, 20, 40, 43, 60, 63, 80];
-    private static readonly int[] FrontTabIncrements = [0, 20, 40, 43, 60, 63];
-
-    private static readonly ImmutableArray<Bridge> PostAdapters =
-        [.. Posts.SelectMany(p => p.Increments.Select(i => Adapter("post", p.Native, i, $"post-mount adapter +{i} mm of rotor (from {p.Native} to {p.Native + i}) with its longer bolts", Sources.AdapterGuide)))];
-
-    private static readonly ImmutableArray<Bridge> RearTabAdapters =
-        [.. RearTabIncrements.Select(i => Adapter("is-rear", 140, i, $"IS rear to post-mount adapter for a {140 + i} mm rotor, with its bolts", Sources.IsAdapters))];
-
-    private static readonly ImmutableArray<Bridge> FrontTabAdapters =
-        [.. FrontTabIncrements.Select(i => Adapter("is-front", 160, i, $"IS front to post-mount adapter for a {160 + i} mm rotor, with its bolts", Sources.IsAdapters))];
-
-    private static readonly Bridge RearPlate140 = Adapter("flat-rear", 140, 20, "flat-mount plate from 140 to 160 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
-
-    private static readonly Bridge RearPlate160 = Adapter("flat-rear", 160, 20, "flat-mount plate from 160 to 180 at the rear, with bolts for the stay thickness", Sources.FlatMountBuilder);
-
-    private static readonly ImmutableArray<Bridge> FlatOnPost =
-        [.. Posts.Select(p => Adapter("flat-on-post", p.Native, 20, $"adapter for a flat-mount caliper on a post mount ({p.Native} to {p.Native + 20}); 13 mm must be free below the posts", Sources.FlatOnPost))];
-
     private static readonly Reason Direct = new("direct", "The caliper sits on {0} without an adapter for a {2} rotor.") { Sources = [Sources.MountAnswer] };
-
-    private static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
-
-    private static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. Which mount it is made for is not stated: see that it is this one, and that it holds a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived], Asks = [4] };
 
     private static readonly Reason AdapterSits = new("adapter-sits", "The caliper sits on {0} for a {2} rotor with the adapter that is there, {3}, which is made for this form of mount.") { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived] };
 
-    private static readonly Reason AdapterOfOther = new("adapter-of-another-mount", "The adapter that is there, {3}, is made for another form of mount than {0}: tabs take bolts across, posts in the plane of the rotor.", Cautions.BrakeWork)
-    {
-        Mend = "an adapter for this mount and this rotor",
-        Sources = [Sources.AdapterGuide, Sources.MountAnswer],
-    };
-
     private static readonly Reason ForkPlate = new("fork-plate", "The plate that always sits between a flat-mount caliper and {0} gives a {2} rotor, one way up or the other.", Cautions.BrakeWork) { Sources = [Sources.FlatMountProblem] };
-
-    private static readonly Reason TooSmall = new("rotor-too-small", "A {2} rotor is smaller than {0} allows: the caliper already sits too far out and no adapter is negative.", Cautions.BrakeWork)
-    {
-        Mend = "a rotor of the mount's own size or larger, within the maker's limit",
-        Sources = [Sources.MountAnswer, Sources.AdapterGuide],
-    };
-
-    private static readonly Reason NoAdapter = new("no-adapter", "No adapter brings a caliper on {0} to a {2} rotor.", Cautions.BrakeWork)
-    {
-        Mend = "a rotor size that an adapter exists for",
-        Sources = [Sources.AdapterGuide],
-    };
-
-    private static readonly Reason RareStep = new("rare-step", "From {0} to a {2} rotor is a step that only a rare part or a shim with longer bolts makes: ask the brake maker.", Cautions.BrakeWork)
-    {
-        Sources = [Sources.CommonPractice],
-    };
-
-    private static readonly Reason OldHoles = new("old-holes", "Holes of {0} are not 74 mm apart and cannot be drilled: no caliper of today goes on.", Cautions.BrakeWork)
-    {
-        Mend = "the caliper made for these holes, or a rim brake where there are bosses",
-        Sources = [Sources.MountTechInfo],
-    };
-
-    private static readonly Reason Ask = new("ask-adapter", "A caliper with {1} mounting on {0}: adapters exist for some, not for all. Ask for one made for exactly this pair.", Cautions.BrakeWork)
-    {
-        Sources = [Sources.FlatMountBuilder, Sources.MountForum],
-    };
-
-    private static readonly Bridge ReverseAdapter = Checked("brake-adapter-tabs-on-post-plus-20", CaliperFoot.Tabs.FitCode, BrakeMount.Post160.FitCode, "an old reverse adapter for a caliper with IS tabs on posts, for a rotor 20 mm above the mount's own", BridgeKind.Adapter, Sources.MountForum);
-
-    private static readonly Bridge PostOnFlat = Checked("brake-adapter-post-on-flat", CaliperFoot.Post.FitCode, BrakeMount.FlatRear140.FitCode, "an adapter for a post-mount caliper on exactly this flat mount: most are for the 140 variant", BridgeKind.Adapter, Sources.FlatMountProblem);
-
-    private static readonly Bridge DownhillSpacers = Checked("brake-adapter-is-front-downhill", CaliperFoot.Post.FitCode, BrakeMount.InternationalStandardFrontDownhill.FitCode, "5 mm spacers under a usual IS adapter, or the fork maker's own adapter", BridgeKind.Spacers, Sources.MountForum);
-
-    private static readonly Bridge ShimTo203 = Checked("brake-adapter-post-200-plus-3", 200, 203, "a shim with longer bolts, about 1.5 mm thick, or a part for +3 mm of rotor", BridgeKind.Spacers, Sources.CommonPractice, Sources.Derived);
-
-    private static readonly Reason AskWith = Ask with { Id = "ask-adapter-named", Template = "A caliper with {1} mounting on {0}: perhaps [bridge]. Ask for one made for exactly this pair." };
-
-    private static readonly Reason AskDownhill = Ask with { Id = "ask-downhill-tabs", Template = "{0} stands 5 mm further out than the usual tabs: [bridge]. Ask for one made for exactly this pair." };
-
-    private static readonly Reason SmallStep = RareStep with { Id = "small-step", Template = "From {0} to a {2} rotor is 1.5 mm of radius: [bridge]. Ask the brake maker." };
 
     private static readonly Reason CarrierHolds = new("carrier-holds-rotor", "A rotor with {1} on a hub with {0}, on the carrier that is stated: {2}.", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
 
@@ -94,8 +19,6 @@ internal static class BrakeRelations
     {
         Mend = "a rotor within the limit",
     };
-
-    private static readonly Reason NoLimit = new("rotor-limit-missing", "No largest rotor is printed; that is unknown, not unlimited. Ask the maker.", Cautions.Rotor);
 
     private static readonly Reason SameFixing = new("same-fixing", "Rotor and hub are both {0}.");
 
@@ -130,7 +53,7 @@ internal static class BrakeRelations
         0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier], RotorFixing.OldPattern.FitCode);
 
     /// <summary>No largest rotor is known.</summary>
-    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, NoLimit);
+    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, Misfits.NoLimit);
 
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
     public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, RotorLimitMissing, needsLength: true);
@@ -139,7 +62,7 @@ internal static class BrakeRelations
     public static Relation OnMount { get; } = new Computed(
         "arithmetic: rotor = native + increment, increments from a table, or the adapter that is there",
         WithWhatIsThere,
-        [.. PostAdapters, .. RearTabAdapters, .. FrontTabAdapters, RearPlate140, RearPlate160, .. FlatOnPost, ReverseAdapter, PostOnFlat, DownhillSpacers, ShimTo203],
+        () => BrakeAdapters.All,
         [Sources.MountAnswer, Sources.AdapterGuide, Sources.IsAdapters, Sources.FlatMountBuilder]);
 
     /// <summary>The inverse: the rotors (millimetres) that a mount takes with a caliper at no worse than a verdict.</summary>
@@ -147,9 +70,9 @@ internal static class BrakeRelations
     {
         IEnumerable<long> rotors = (mount, caliper) switch
         {
-            _ when caliper == CaliperFoot.Post && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, fitsAtZero: true, Posts.First(p => p.Native == mount.NativeRotorMillimetres).Increments),
-            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardRear => Steps(140, worst, false, RearTabIncrements),
-            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardFront => Steps(160, worst, false, FrontTabIncrements),
+            _ when caliper == CaliperFoot.Post && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, fitsAtZero: true, BrakeAdapters.Posts.First(p => p.Native == mount.NativeRotorMillimetres).Increments),
+            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardRear => Steps(140, worst, false, BrakeAdapters.RearTabIncrements),
+            _ when caliper == CaliperFoot.Post && mount == BrakeMount.InternationalStandardFront => Steps(160, worst, false, BrakeAdapters.FrontTabIncrements),
             _ when caliper == CaliperFoot.Flat && mount.IsFlat && mount.IsFront => [mount.NativeRotorMillimetres, mount.NativeRotorMillimetres + 20],
             _ when caliper == CaliperFoot.Flat && mount.IsFlat => Steps(mount.NativeRotorMillimetres, worst, true, [20]),
             _ when caliper == CaliperFoot.Flat && mount.IsPost => Steps(mount.NativeRotorMillimetres, worst, false, [20]),
@@ -175,9 +98,9 @@ internal static class BrakeRelations
     public static long CodeOf(MountForm form) => (long)form + 1;
 
     private static Outcome OnItsMount(ReadOnlySpan<long> values) =>
-        values.Length < 5 || values[4] is 0 or DiscRelations.NotThere ? new(Verdict.NeedsMeasuring, AdapterThere)
+        values.Length < 5 || values[4] is 0 or DiscRelations.NotThere ? new(Verdict.NeedsMeasuring, Misfits.AdapterThere)
         : values[4] == CodeOf(BrakeMount.OfFitCode(values[0]).Form) ? new(Verdict.Fits, AdapterSits)
-        : new(Verdict.DoesNotFit, AdapterOfOther);
+        : new(Verdict.DoesNotFit, Misfits.AdapterOfOther);
 
     private static Outcome Judge(ReadOnlySpan<long> values)
     {
@@ -191,37 +114,37 @@ internal static class BrakeRelations
         long step = (values[2] / Nanometres.PerMillimetre) - mount.NativeRotorMillimetres;
         if (mount == BrakeMount.Post68 || mount == BrakeMount.Tab22)
         {
-            return new(Verdict.DoesNotFit, OldHoles);
+            return new(Verdict.DoesNotFit, Misfits.OldHoles);
         }
 
         if (mount == BrakeMount.InternationalStandardFrontDownhill)
         {
-            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, AskDownhill, DownhillSpacers) : new(Verdict.NeedsMeasuring, Ask);
+            return caliper == CaliperFoot.Post ? new(Verdict.NeedsMeasuring, Misfits.AskDownhill, BrakeAdapters.DownhillSpacers) : new(Verdict.NeedsMeasuring, Misfits.Ask);
         }
 
         if (caliper == CaliperFoot.Tabs)
         {
-            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, AskWith, ReverseAdapter) : new(Verdict.NeedsMeasuring, Ask);
+            return mount.IsPost && step == 20 ? new(Verdict.NeedsMeasuring, Misfits.AskWith, BrakeAdapters.ReverseAdapter) : new(Verdict.NeedsMeasuring, Misfits.Ask);
         }
 
         if (step < 0)
         {
-            return new(Verdict.DoesNotFit, TooSmall);
+            return new(Verdict.DoesNotFit, Misfits.TooSmall);
         }
 
         if (caliper == CaliperFoot.Post)
         {
             return mount.IsPost ? OnPosts(mount, step)
-                : mount.IsFlat ? new(Verdict.NeedsMeasuring, AskWith, PostOnFlat)
-                : Take(mount == BrakeMount.InternationalStandardRear ? RearTabAdapters : FrontTabAdapters, step);
+                : mount.IsFlat ? new(Verdict.NeedsMeasuring, Misfits.AskWith, BrakeAdapters.PostOnFlat)
+                : Take(mount == BrakeMount.InternationalStandardRear ? BrakeAdapters.RearTabAdapters : BrakeAdapters.FrontTabAdapters, step);
         }
 
         if (mount.IsPost)
         {
-            return step == 20 ? Take(FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, NoAdapter);
+            return step == 20 ? Take(BrakeAdapters.FlatOnPost, step, mount.NativeRotorMillimetres) : new(Verdict.DoesNotFit, Misfits.NoAdapter);
         }
 
-        return mount.IsFlat ? OnFlat(mount, step) : new(Verdict.NeedsMeasuring, Ask);
+        return mount.IsFlat ? OnFlat(mount, step) : new(Verdict.NeedsMeasuring, Misfits.Ask);
     }
 
     private static Outcome OnPosts(BrakeMount mount, long step)
@@ -233,18 +156,18 @@ internal static class BrakeRelations
 
         if (mount == BrakeMount.Post200 && step == 3)
         {
-            return new(Verdict.NeedsMeasuring, SmallStep, ShimTo203);
+            return new(Verdict.NeedsMeasuring, Misfits.SmallStep, BrakeAdapters.ShimTo203);
         }
 
-        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, RareStep) : Take(PostAdapters, step, mount.NativeRotorMillimetres);
+        return mount == BrakeMount.Post203 && step == 17 ? new(Verdict.NeedsMeasuring, Misfits.RareStep) : Take(BrakeAdapters.PostAdapters, step, mount.NativeRotorMillimetres);
     }
 
     private static Outcome OnFlat(BrakeMount mount, long step) => step switch
     {
         0 or 20 when mount.IsFront => new(Verdict.Fits, ForkPlate),
         0 => new(Verdict.Fits, Direct),
-        20 => new(Verdict.NeedsPart, WithAdapter, mount == BrakeMount.FlatRear140 ? RearPlate140 : RearPlate160),
-        _ => new(Verdict.DoesNotFit, NoAdapter),
+        20 => new(Verdict.NeedsPart, Misfits.WithAdapter, mount == BrakeMount.FlatRear140 ? BrakeAdapters.RearPlate140 : BrakeAdapters.RearPlate160),
+        _ => new(Verdict.DoesNotFit, Misfits.NoAdapter),
     };
 
     private static Outcome Take(ImmutableArray<Bridge> adapters, long step, long? native = null)
@@ -253,24 +176,12 @@ internal static class BrakeRelations
         {
             if (adapter.To - adapter.From == step && (native is null || adapter.From == native))
             {
-                return new(Verdict.NeedsPart, WithAdapter, adapter);
+                return new(Verdict.NeedsPart, Misfits.WithAdapter, adapter);
             }
         }
 
-        return new(Verdict.DoesNotFit, NoAdapter);
+        return new(Verdict.DoesNotFit, Misfits.NoAdapter);
     }
-
-    private static Bridge Checked(string id, long from, long to, string what, BridgeKind kind, params ImmutableArray<Source> sources) => new()
-    {
-        Id = id,
-        Kind = kind,
-        Result = Verdict.NeedsMeasuring,
-        What = what,
-        From = from,
-        To = to,
-        Caution = Cautions.BrakeWork,
-        Sources = sources,
-    };
 
     /// <summary>The same fixing, or a carrier: one that is stated to be there has not to be bought.</summary>
     private sealed class OnHub : Relation
@@ -287,15 +198,53 @@ internal static class BrakeRelations
                 : PlainFixing.Judge(values);
     }
 
-    private static Bridge Adapter(string family, long native, int increment, string what, Source source) => new()
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
     {
-        Id = $"brake-adapter-{family}-{native}-plus-{increment}",
-        Kind = BridgeKind.Adapter,
-        Result = Verdict.NeedsPart,
-        What = what,
-        From = native,
-        To = native + increment,
-        Caution = Cautions.BrakeWork,
-        Sources = [Sources.Derived, source],
-    };
+        public static readonly Reason WithAdapter = new("with-adapter", "On {0} a {2} rotor takes an adapter: [bridge].");
+
+        public static readonly Reason AdapterThere = new("adapter-there", "On {0} a {2} rotor takes an adapter, and the one that is stated makes this size: {3}. Which mount it is made for is not stated: see that it is this one, and that it holds a caliper with {1} mounting.", Cautions.BrakeWork) { Sources = [Sources.AdapterGuide, Sources.MountAnswer, Sources.Derived], Asks = [4] };
+
+        public static readonly Reason AdapterOfOther = new("adapter-of-another-mount", "The adapter that is there, {3}, is made for another form of mount than {0}: tabs take bolts across, posts in the plane of the rotor.", Cautions.BrakeWork)
+        {
+            Mend = "an adapter for this mount and this rotor",
+            Sources = [Sources.AdapterGuide, Sources.MountAnswer],
+        };
+
+        public static readonly Reason TooSmall = new("rotor-too-small", "A {2} rotor is smaller than {0} allows: the caliper already sits too far out and no adapter is negative.", Cautions.BrakeWork)
+        {
+            Mend = "a rotor of the mount's own size or larger, within the maker's limit",
+            Sources = [Sources.MountAnswer, Sources.AdapterGuide],
+        };
+
+        public static readonly Reason NoAdapter = new("no-adapter", "No adapter brings a caliper on {0} to a {2} rotor.", Cautions.BrakeWork)
+        {
+            Mend = "a rotor size that an adapter exists for",
+            Sources = [Sources.AdapterGuide],
+        };
+
+        public static readonly Reason RareStep = new("rare-step", "From {0} to a {2} rotor is a step that only a rare part or a shim with longer bolts makes: ask the brake maker.", Cautions.BrakeWork)
+        {
+            Sources = [Sources.CommonPractice],
+        };
+
+        public static readonly Reason OldHoles = new("old-holes", "Holes of {0} are not 74 mm apart and cannot be drilled: no caliper of today goes on.", Cautions.BrakeWork)
+        {
+            Mend = "the caliper made for these holes, or a rim brake where there are bosses",
+            Sources = [Sources.MountTechInfo],
+        };
+
+        public static readonly Reason Ask = new("ask-adapter", "A caliper with {1} mounting on {0}: adapters exist for some, not for all. Ask for one made for exactly this pair.", Cautions.BrakeWork)
+        {
+            Sources = [Sources.FlatMountBuilder, Sources.MountForum],
+        };
+
+        public static readonly Reason AskWith = Ask with { Id = "ask-adapter-named", Template = "A caliper with {1} mounting on {0}: perhaps [bridge]. Ask for one made for exactly this pair." };
+
+        public static readonly Reason AskDownhill = Ask with { Id = "ask-downhill-tabs", Template = "{0} stands 5 mm further out than the usual tabs: [bridge]. Ask for one made for exactly this pair." };
+
+        public static readonly Reason SmallStep = RareStep with { Id = "small-step", Template = "From {0} to a {2} rotor is 1.5 mm of radius: [bridge]. Ask the brake maker." };
+
+        public static readonly Reason NoLimit = new("rotor-limit-missing", "No largest rotor is printed; that is unknown, not unlimited. Ask the maker.", Cautions.Rotor);
+    }
 }

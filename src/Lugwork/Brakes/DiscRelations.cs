@@ -17,28 +17,13 @@ internal static class DiscRelations
 
     private static readonly Reason RingTurns = new("ring-can-be-turned", "{2} on a hub with an axle of {0}; see that it clears the fork leg or stay.") { Sources = [Sources.LockringExchange] };
 
-    private static readonly Reason RingBlocked = new("ring-cannot-be-turned", "{2} on a hub with an axle of {0}: its tool does not pass over the axle.", Cautions.BrakeWork)
-    {
-        Mend = "a lockring with external notches",
-        Sources = [Sources.LockringExchange, Sources.SplinedRotorNotes],
-    };
-
-    private static readonly Reason RingMissing = new("ring-missing", "A rotor on splines is held by a lockring, and there is none: it takes [bridge].", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
-
     private static readonly Reason RingComes = new("ring-comes-with-carrier", "A rotor with {3} on splines, and no carrier is there: the carrier that it takes is bought with a lockring that suits the axle.") { IsNote = true, Sources = [Sources.SixBoltAndSplined] };
-
-    private static readonly Reason RingOwn = new("ring-on-own-axle", "{2} on a maker's own axle: see whether its tool passes.", Cautions.BrakeWork) { Sources = [Sources.LockringExchange] };
 
     private static readonly Reason NoCarrier = new("no-carrier-asked", "Rotor and hub meet without a carrier.") { Sources = [Sources.SixBoltAndSplined] };
 
     private static readonly Reason CarrierComes = new("carrier-to-come", "A six-bolt rotor on splines, and no carrier is there yet: the one that is bought has its own lockring.") { Sources = [Sources.SixBoltAndSplined] };
 
     private static readonly Reason CarrierClear = new("carrier-clears-ring", "{2} under {3}.") { Sources = [Sources.SplinedRotorNotes] };
-
-    private static readonly Reason PinsFoul = new("pins-may-foul-ring", "{2} under {3}: the heads of the pins may foul the ring. See that it seats all round, or take [bridge].", Cautions.BrakeWork)
-    {
-        Sources = [Sources.SplinedRotorNotes],
-    };
 
     private static readonly Reason Thick = new("rotor-thickness-allowed", "A rotor {0} mm thick is within what the caliper is made for.") { Sources = [Sources.RotorFaq] };
 
@@ -69,28 +54,6 @@ internal static class DiscRelations
     private static readonly Reason NotFlat = new("no-flat-mount", "No bolt of the caliper goes through the stay.") { Sources = [Sources.FlatMountBolts] };
 
     private static readonly Reason BoltRight = new("flat-mount-bolt-right", "A bolt {3} mm long comes about 13 mm through a stay {2} mm thick.") { Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay] };
-
-    private static readonly Reason BoltTooLong = new("flat-mount-bolt-too-long", "A bolt {3} mm long comes more than 14 mm through a stay {2} mm thick: it bottoms in the caliper's blind hole and holds nothing.", Cautions.FlatMountBolts)
-    {
-        Mend = "the bolts, and spacers where the shortest is too long, that the brake's maker lists for this thickness: about 13 mm longer than the stay is thick",
-        Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
-    };
-
-    private static readonly Reason BoltTooShort = new("flat-mount-bolt-too-short", "A bolt {3} mm long does not come through a stay {2} mm thick.", Cautions.FlatMountBolts)
-    {
-        Mend = "the bolts, and spacers where the shortest is too long, that the brake's maker lists for this thickness: about 13 mm longer than the stay is thick",
-        Sources = [Sources.FlatMountBolts],
-    };
-
-    private static readonly Reason BoltShort = new("flat-mount-bolt-short", "A bolt {3} mm long comes less than 13 mm through a stay {2} mm thick: whether enough thread holds is for the brake's maker to say.", Cautions.FlatMountBolts)
-    {
-        Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
-    };
-
-    private static readonly Reason PlateBolts = new("bolts-of-the-plate", "A {4} rotor on {0} stands on a plate: its bolts are another length than 13 mm more than the stay is thick. Take the bolts that the brake's maker lists for plate and stay.", Cautions.FlatMountBolts)
-    {
-        Sources = [Sources.FlatMountBuilder, Sources.FlatMountBolts],
-    };
 
     private static readonly Bridge InnerRing = Ring("lockring-internal", "a lockring with internal notches", Lockring.Internal);
 
@@ -139,12 +102,12 @@ internal static class DiscRelations
 
         if (values[2] is 0 or NotThere)
         {
-            return new(Verdict.NeedsPart, RingMissing, values[0] != OwnAxle && values[0] <= Lockring.Internal.LargestAxleMillimetres * 1_000L ? InnerRing : OuterRing);
+            return new(Verdict.NeedsPart, Misfits.RingMissing, values[0] != OwnAxle && values[0] <= Lockring.Internal.LargestAxleMillimetres * 1_000L ? InnerRing : OuterRing);
         }
 
-        return values[0] == OwnAxle ? new(Verdict.NeedsMeasuring, RingOwn)
+        return values[0] == OwnAxle ? new(Verdict.NeedsMeasuring, Misfits.RingOwn)
             : values[0] <= Lockring.OfFitCode(values[2]).LargestAxleMillimetres * 1_000L ? new(Verdict.Fits, RingTurns)
-            : new(Verdict.DoesNotFit, RingBlocked);
+            : new(Verdict.DoesNotFit, Misfits.RingBlocked);
     }
 
     private static Outcome UnderRing(ReadOnlySpan<long> values)
@@ -160,7 +123,7 @@ internal static class DiscRelations
         }
 
         return values[2] is 0 or NotThere ? new(Verdict.Fits, CarrierComes)
-            : values[2] == RotorCarrier.Pins.FitCode && values[3] != Lockring.Internal.FitCode ? new(Verdict.NeedsMeasuring, PinsFoul, CarrierWithRing)
+            : values[2] == RotorCarrier.Pins.FitCode && values[3] != Lockring.Internal.FitCode ? new(Verdict.NeedsMeasuring, Misfits.PinsFoul, CarrierWithRing)
             : new(Verdict.Fits, CarrierClear);
     }
 
@@ -255,11 +218,52 @@ internal static class DiscRelations
 
             return values[2] == 0 || values[4] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
                 : values[3] == 0 ? new(Verdict.NeedsPart, BoltMissing, Missing)
-                : values[4] > BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres * Nanometres.PerMillimetre ? new(Verdict.NeedsMeasuring, PlateBolts)
-                : values[3] > Bolt(values[2]) + About ? new(Verdict.Unsafe, BoltTooLong)
+                : values[4] > BrakeMount.OfFitCode(values[0]).NativeRotorMillimetres * Nanometres.PerMillimetre ? new(Verdict.NeedsMeasuring, Misfits.PlateBolts)
+                : values[3] > Bolt(values[2]) + About ? new(Verdict.Unsafe, Misfits.BoltTooLong)
                 : values[3] >= Bolt(values[2]) - About ? new(Verdict.Fits, BoltRight)
-                : values[3] <= values[2] ? new(Verdict.DoesNotFit, BoltTooShort)
-                : new(Verdict.NeedsMeasuring, BoltShort);
+                : values[3] <= values[2] ? new(Verdict.DoesNotFit, Misfits.BoltTooShort)
+                : new(Verdict.NeedsMeasuring, Misfits.BoltShort);
         }
+    }
+
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
+    {
+        public static readonly Reason RingBlocked = new("ring-cannot-be-turned", "{2} on a hub with an axle of {0}: its tool does not pass over the axle.", Cautions.BrakeWork)
+        {
+            Mend = "a lockring with external notches",
+            Sources = [Sources.LockringExchange, Sources.SplinedRotorNotes],
+        };
+
+        public static readonly Reason RingMissing = new("ring-missing", "A rotor on splines is held by a lockring, and there is none: it takes [bridge].", Cautions.BrakeWork) { Sources = [Sources.SixBoltAndSplined] };
+
+        public static readonly Reason RingOwn = new("ring-on-own-axle", "{2} on a maker's own axle: see whether its tool passes.", Cautions.BrakeWork) { Sources = [Sources.LockringExchange] };
+
+        public static readonly Reason PinsFoul = new("pins-may-foul-ring", "{2} under {3}: the heads of the pins may foul the ring. See that it seats all round, or take [bridge].", Cautions.BrakeWork)
+        {
+            Sources = [Sources.SplinedRotorNotes],
+        };
+
+        public static readonly Reason BoltTooLong = new("flat-mount-bolt-too-long", "A bolt {3} mm long comes more than 14 mm through a stay {2} mm thick: it bottoms in the caliper's blind hole and holds nothing.", Cautions.FlatMountBolts)
+        {
+            Mend = "the bolts, and spacers where the shortest is too long, that the brake's maker lists for this thickness: about 13 mm longer than the stay is thick",
+            Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
+        };
+
+        public static readonly Reason BoltTooShort = new("flat-mount-bolt-too-short", "A bolt {3} mm long does not come through a stay {2} mm thick.", Cautions.FlatMountBolts)
+        {
+            Mend = "the bolts, and spacers where the shortest is too long, that the brake's maker lists for this thickness: about 13 mm longer than the stay is thick",
+            Sources = [Sources.FlatMountBolts],
+        };
+
+        public static readonly Reason BoltShort = new("flat-mount-bolt-short", "A bolt {3} mm long comes less than 13 mm through a stay {2} mm thick: whether enough thread holds is for the brake's maker to say.", Cautions.FlatMountBolts)
+        {
+            Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay],
+        };
+
+        public static readonly Reason PlateBolts = new("bolts-of-the-plate", "A {4} rotor on {0} stands on a plate: its bolts are another length than 13 mm more than the stay is thick. Take the bolts that the brake's maker lists for plate and stay.", Cautions.FlatMountBolts)
+        {
+            Sources = [Sources.FlatMountBuilder, Sources.FlatMountBolts],
+        };
     }
 }

@@ -87,7 +87,7 @@ public sealed partial class Build
 
     private Build Placed(Part? part, Slot slot, BuildNotes notes)
     {
-        Part?[] parts = [.. _parts];
+        Part?[] parts = (Part?[])_parts.Clone();
         parts[slot.Number] = part;
         return new(parts, Name, (sbyte[])_cells.Clone(), slot, notes);
     }

@@ -91,7 +91,12 @@ public sealed partial class Build : IParts
             throw new ArgumentException($"a {part.GetType().Name} goes to {string.Join(" or ", part.Places)}, not to {slot}", nameof(slot));
         }
 
-        // What was read on another bicycle is not known of this one.
+        return TakenWith.HasReading(part, slot) ? WithoutForeign(part, slot) : Put(part, slot, _notes.Beside(slot, part));
+    }
+
+    /// <summary>What was read on another bicycle is not known of this one.</summary>
+    private Build WithoutForeign(Part part, Slot slot)
+    {
         Part own = part;
         List<AsBuiltValue> foreign = [];
         foreach (string field in TakenWith.ReadOn(part, slot))

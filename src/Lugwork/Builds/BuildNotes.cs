@@ -50,11 +50,12 @@ internal sealed record BuildNotes(ImmutableSortedDictionary<string, string> Smal
     /// <summary>What still holds with another part in a slot: the values that it has from the same measuring or cutting; another part with the same figure has not. None of them without a part. A reading of several parts that the new one does not say is old.</summary>
     public BuildNotes Beside(Slot slot, Part? part)
     {
-        if (AsBuilt.IsEmpty && Taken.IsEmpty && Old.IsEmpty)
-        {
-            return this;
-        }
+        // Apart, so that its closure is not made where nothing is noted.
+        return AsBuilt.IsEmpty && Taken.IsEmpty && Old.IsEmpty ? this : StillHolding(slot, part);
+    }
 
+    private BuildNotes StillHolding(Slot slot, Part? part)
+    {
         BuildNotes notes = this with { AsBuilt = [.. AsBuilt.Where(v => v.Slot != slot || (part is not null && AsBuiltRules.IsOf(part, v)))] };
         foreach (TakenReading taken in Taken.Where(t => t.Slot == slot))
         {

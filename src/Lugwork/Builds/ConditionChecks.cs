@@ -25,9 +25,9 @@ internal static class ConditionChecks
 
     private static bool IsThere(Part part) => true;
 
-    private static Joint[] Conditions()
+    private static List<Joint> Conditions()
     {
-        List<Joint> rows = [];
+        List<Joint> rows = new(Slot.All.Length);
         foreach (Slot slot in Slot.All)
         {
             if (InspectionTable.Of(slot) is { } row)
@@ -42,7 +42,7 @@ internal static class ConditionChecks
             }
         }
 
-        return [.. rows];
+        return rows;
     }
 
     private static JointInput? MaterialOf(Slot slot) =>

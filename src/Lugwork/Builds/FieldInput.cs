@@ -46,7 +46,7 @@ internal class FieldInput<TPart, T> : JointInput
             return known.ToCandidates();
         }
 
-        ImmutableArray<T> here = [.. known.Values.Where(where)];
+        ImmutableArray<T> here = ListedValues.Where(known.Values, where);
         return here.IsEmpty ? known.ToCandidates() : Known<T>.OneOf(here).ToCandidates();
     }
 }

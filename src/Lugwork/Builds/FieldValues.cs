@@ -28,13 +28,16 @@ internal sealed record FieldValues(string Shape, ImmutableArray<string> Keys, bo
 
     public static FieldValues Text { get; } = new(AnyText, [], false);
 
+    /// <summary>The same as it is asked for.</summary>
+    public static Func<FieldValues> AsText { get; } = () => Text;
+
     public static FieldValues Words { get; } = new(OnlyWords, [], false);
 
     /// <summary>Of an interface value: a closed set is a class, an open dimension a struct.</summary>
     public static FieldValues Of<T>(Func<T, bool>? where)
         where T : IInterfaceValue<T> => new(
             T.IsPlainLength ? AnyLength : T.IsPlainMass ? AnyMass : T.IsPlainAngle ? AnyAngle : AnyValue,
-            [.. T.All.Where(v => where is null || where(v)).Select(v => v.FitKey)],
+            ListedValues.Keys(ListedValues.Where(T.All, where)),
             !typeof(T).IsValueType);
 }
 
@@ -53,6 +56,9 @@ internal interface IPartField
 
     string Expected { get; }
 
+    /// <summary>It holds a value of its own and does not say those of others.</summary>
+    bool HasOwnValue { get; }
+
     /// <summary>Asked for by the schema alone, so that a check never pays for it.</summary>
     Func<FieldValues> Values { get; }
 
@@ -70,8 +76,8 @@ internal sealed record FieldType(string Name, string Called, Func<string, FieldR
         where T : IInterfaceValue<T> => new(typeof(T).Name, T.Called, text =>
         {
             TextReading<T> reading = T.Read(text);
-            ImmutableArray<T> values = where is null ? reading.Values : [.. reading.Values.Where(where)];
-            return new([.. values.Select(v => v.FitKey)], values.IsEmpty && !reading.Values.IsEmpty ? "this one does not go here" : reading.Reason);
+            ImmutableArray<T> values = ListedValues.Where(reading.Values, where);
+            return new(ListedValues.Keys(values), values.IsEmpty && !reading.Values.IsEmpty ? "this one does not go here" : reading.Reason);
         });
 }
 

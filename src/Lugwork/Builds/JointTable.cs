@@ -16,7 +16,7 @@ namespace Lugwork;
 public static class JointTable
 {
     /// <summary>Every joint, in the order of a build sheet.</summary>
-    public static ImmutableArray<Joint> All { get; } =
+    public static ImmutableArray<Joint> All { get; } = WithChecks(
     [
         new("front-wheel-in-fork", "Front wheel in fork", HubRelations.InFrame, FrontEnd, Hub(Slot.FrontWheel), Ends(Slot.FrontWheel)) { Sources = [Sources.AxleGuide, Sources.HubStandards], Caution = Cautions.Axle },
         new("rear-wheel-in-frame", "Rear wheel in frame", HubRelations.InFrame, RearEnd, Hub(Slot.RearWheel), Ends(Slot.RearWheel), MaterialOfFrame) { Sources = [Sources.AxleGuide, Sources.HubStandards], Caution = Cautions.Axle },
@@ -55,12 +55,12 @@ public static class JointTable
         new("front-lockring-on-hub-axle", "Front lockring over the axle", DiscRelations.LockringOnAxle, AxleThrough(Slot.FrontWheel), Fixing(Slot.FrontWheel), RingOf(Slot.FrontRotor), RotorsFixing(Slot.FrontRotor), CarrierOf(Slot.FrontRotor)) { Sources = [Sources.LockringExchange], Caution = Cautions.BrakeWork },
         new("front-carrier-with-lockring", "Front carrier under the lockring", DiscRelations.CarrierUnderRing, Fixing(Slot.FrontWheel), RotorsFixing(Slot.FrontRotor), CarrierOf(Slot.FrontRotor), RingOf(Slot.FrontRotor)) { Sources = [Sources.SplinedRotorNotes], Caution = Cautions.BrakeWork },
         new("disc-on-open-ends", "Disc brake on open fork ends", EndRelations.DiscOnOpenEnds, FrontEnd, FrontMounting, Lips) { Sources = [Sources.OpenEndsGlossary], Caution = Cautions.DiscOnOpenEnds },
-        new("front-brake-on-bosses", "Front rim brake on bosses", RimBrakeRelations.OnBossesOfFrame, Bosses(Slot.Fork), TypeOf(Slot.FrontRimBrake)) { Sources = [Sources.BrazedOnBrakes, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
-        new("front-bosses-with-rim", "Front bosses and rim", RimBrakeRelations.BossesWithRim, Bosses(Slot.Fork), Seat(Slot.FrontWheel), PlaceOf(Slot.FrontRimBrake)) { Sources = [Sources.BrazeOnDistances], Caution = Cautions.BrakeWork },
+        new("front-brake-on-bosses", "Front rim brake on bosses", () => RimBrakeRelations.OnBossesOfFrame, Bosses(Slot.Fork), TypeOf(Slot.FrontRimBrake)) { Sources = [Sources.BrazedOnBrakes, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
+        new("front-bosses-with-rim", "Front bosses and rim", () => RimBrakeRelations.BossesWithRim, Bosses(Slot.Fork), Seat(Slot.FrontWheel), PlaceOf(Slot.FrontRimBrake)) { Sources = [Sources.BrazeOnDistances], Caution = Cautions.BrakeWork },
         new("front-brake-arms-on-boss-spacing", "Front brake arms on the spacing of the bosses", () => RimBrakeRelations.ArmsOnSpacing, BossSpacing(Slot.Fork), PlaceOf(Slot.FrontRimBrake)) { Sources = [Sources.BrazeOnDistances, Sources.CantileverSpacing], Caution = Cautions.BrakeWork, Seen = [0] },
-        new("front-caliper-bolt-in-hole", "Front rim brake, bolt in hole", RimBrakeRelations.BoltInHole, Hole(Slot.Fork), BoltOf(Slot.FrontRimBrake)) { Sources = [Sources.ReachShop], Caution = Cautions.BrakeHole },
-        new("front-rim-caliper-reach", "Front rim brake, reach", RimBrakeRelations.Reach, BoltToRim(Slot.Fork), ReachOf(Slot.FrontRimBrake), BoltToRimOf(Slot.Fork), Seat(Slot.FrontWheel)) { Sources = [Sources.ReachPitfalls, Sources.ReachMeasuring], Caution = Cautions.BrakeWork },
-        new("front-pads-on-rim", "Front rim brake, pads on rim", RimBrakeRelations.PadsOnRim, TrackOf(Slot.FrontWheel), PadsOf(Slot.FrontRimBrake)) { Sources = [Sources.CarbonRimPads], Caution = Cautions.RimPads },
+        new("front-caliper-bolt-in-hole", "Front rim brake, bolt in hole", () => RimBrakeRelations.BoltInHole, Hole(Slot.Fork), BoltOf(Slot.FrontRimBrake)) { Sources = [Sources.ReachShop], Caution = Cautions.BrakeHole },
+        new("front-rim-caliper-reach", "Front rim brake, reach", () => RimBrakeRelations.Reach, BoltToRim(Slot.Fork), ReachOf(Slot.FrontRimBrake), BoltToRimOf(Slot.Fork), Seat(Slot.FrontWheel)) { Sources = [Sources.ReachPitfalls, Sources.ReachMeasuring], Caution = Cautions.BrakeWork },
+        new("front-pads-on-rim", "Front rim brake, pads on rim", () => RimBrakeRelations.PadsOnRim, TrackOf(Slot.FrontWheel), PadsOf(Slot.FrontRimBrake)) { Sources = [Sources.CarbonRimPads], Caution = Cautions.RimPads },
         new("rear-lever-fluid-with-caliper", "Rear lever and caliper, fluid", BrakeActionRelations.FluidOrCable, FluidOfLever(Slot.RearBrakeLever), FluidOfCaliper(Slot.RearCaliper)) { Sources = [Sources.FluidGuide], Caution = Cautions.BrakeWork },
         new("rear-lever-with-disc-brake", "Rear lever and disc brake, cable", BrakeActionRelations.LeverOrFluid, PullOf(Slot.RearBrakeLever), TypeOfCaliper(Slot.RearCaliper)) { Sources = [Sources.LeverPull, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
         new("rear-lever-with-rim-brake", "Rear lever and rim brake, cable", BrakeActionRelations.LeverOrFluid, PullOf(Slot.RearBrakeLever), TypeOf(Slot.RearRimBrake)) { Sources = [Sources.LeverPull, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
@@ -70,12 +70,12 @@ public static class JointTable
         new("rear-lockring-on-hub-axle", "Rear lockring over the axle", DiscRelations.LockringOnAxle, AxleThrough(Slot.RearWheel), Fixing(Slot.RearWheel), RingOf(Slot.RearRotor), RotorsFixing(Slot.RearRotor), CarrierOf(Slot.RearRotor)) { Sources = [Sources.LockringExchange], Caution = Cautions.BrakeWork },
         new("rear-carrier-with-lockring", "Rear carrier under the lockring", DiscRelations.CarrierUnderRing, Fixing(Slot.RearWheel), RotorsFixing(Slot.RearRotor), CarrierOf(Slot.RearRotor), RingOf(Slot.RearRotor)) { Sources = [Sources.SplinedRotorNotes], Caution = Cautions.BrakeWork },
         new("flat-mount-bolt-in-stay", "Flat-mount bolt in stay", DiscRelations.BoltInStay, RearMount, RearMounting, RearStay, StayBolt(Slot.RearCaliper), Size(Slot.RearRotor)) { Sources = [Sources.FlatMountBolts, Sources.FlatMountThinStay], Caution = Cautions.FlatMountBolts },
-        new("rear-brake-on-bosses", "Rear rim brake on bosses", RimBrakeRelations.OnBossesOfFrame, Bosses(Slot.Frame), TypeOf(Slot.RearRimBrake)) { Sources = [Sources.BrazedOnBrakes, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
-        new("rear-bosses-with-rim", "Rear bosses and rim", RimBrakeRelations.BossesWithRim, Bosses(Slot.Frame), Seat(Slot.RearWheel), PlaceOf(Slot.RearRimBrake)) { Sources = [Sources.BrazeOnDistances], Caution = Cautions.BrakeWork },
+        new("rear-brake-on-bosses", "Rear rim brake on bosses", () => RimBrakeRelations.OnBossesOfFrame, Bosses(Slot.Frame), TypeOf(Slot.RearRimBrake)) { Sources = [Sources.BrazedOnBrakes, Sources.BrakesBlog], Caution = Cautions.BrakeWork },
+        new("rear-bosses-with-rim", "Rear bosses and rim", () => RimBrakeRelations.BossesWithRim, Bosses(Slot.Frame), Seat(Slot.RearWheel), PlaceOf(Slot.RearRimBrake)) { Sources = [Sources.BrazeOnDistances], Caution = Cautions.BrakeWork },
         new("rear-brake-arms-on-boss-spacing", "Rear brake arms on the spacing of the bosses", () => RimBrakeRelations.ArmsOnSpacing, BossSpacing(Slot.Frame), PlaceOf(Slot.RearRimBrake)) { Sources = [Sources.BrazeOnDistances, Sources.CantileverSpacing], Caution = Cautions.BrakeWork, Seen = [0] },
-        new("rear-caliper-bolt-in-hole", "Rear rim brake, bolt in hole", RimBrakeRelations.BoltInHole, Hole(Slot.Frame), BoltOf(Slot.RearRimBrake)) { Sources = [Sources.ReachShop], Caution = Cautions.BrakeHole },
-        new("rear-rim-caliper-reach", "Rear rim brake, reach", RimBrakeRelations.Reach, BoltToRim(Slot.Frame), ReachOf(Slot.RearRimBrake), BoltToRimOf(Slot.Frame), Seat(Slot.RearWheel)) { Sources = [Sources.ReachPitfalls, Sources.ReachMeasuring], Caution = Cautions.BrakeWork },
-        new("rear-pads-on-rim", "Rear rim brake, pads on rim", RimBrakeRelations.PadsOnRim, TrackOf(Slot.RearWheel), PadsOf(Slot.RearRimBrake)) { Sources = [Sources.CarbonRimPads], Caution = Cautions.RimPads },
+        new("rear-caliper-bolt-in-hole", "Rear rim brake, bolt in hole", () => RimBrakeRelations.BoltInHole, Hole(Slot.Frame), BoltOf(Slot.RearRimBrake)) { Sources = [Sources.ReachShop], Caution = Cautions.BrakeHole },
+        new("rear-rim-caliper-reach", "Rear rim brake, reach", () => RimBrakeRelations.Reach, BoltToRim(Slot.Frame), ReachOf(Slot.RearRimBrake), BoltToRimOf(Slot.Frame), Seat(Slot.RearWheel)) { Sources = [Sources.ReachPitfalls, Sources.ReachMeasuring], Caution = Cautions.BrakeWork },
+        new("rear-pads-on-rim", "Rear rim brake, pads on rim", () => RimBrakeRelations.PadsOnRim, TrackOf(Slot.RearWheel), PadsOf(Slot.RearRimBrake)) { Sources = [Sources.CarbonRimPads], Caution = Cautions.RimPads },
         new("seatpost-in-seat-tube", "Seatpost in seat tube", SeatpostRelations.InBore, Bore, Post) { Sources = [Sources.PostSizes] },
         new("seatpost-room-in-seat-tube", "Room for the seatpost", SeatpostRelations.Room, Mark, Least, Most) { Sources = [Sources.FrameManual, Sources.SeatRegulation], Caution = Cautions.Insertion },
         new("seatpost-insertion", "Seatpost insertion", SeatpostRelations.Depth, Depth, Mark, Least, Most, TwoDiameters) { Sources = [Sources.FrameManual, Sources.SeatRegulation], Caution = Cautions.Insertion },
@@ -129,27 +129,27 @@ public static class JointTable
         new("chain-on-rings", "Chain on rings", ChainRelations.OnRings, Rings, ChainFor) { Sources = [Sources.ChainWidths] },
         new("chain-on-chainring", "Chain on the separate chainring", ChainRelations.OnRings, RingSpeeds, ChainFor) { Sources = [Sources.ChainWidths] },
         new("chain-through-derailleur", "Chain through derailleur", ChainRelations.ThroughDerailleur, ChainOfDerailleur, ChainFor) { Sources = [Sources.ChainSizes] },
-        new("belt-through-rear-triangle", "Belt through the rear triangle", BeltRelations.ThroughRearTriangle, Triangle, ChainFor) { Sources = [Sources.BeltConversion, Sources.SplitFrames] },
-        new("freewheel-on-hub-thread", "Screwed freewheel or sprocket on the hub's thread", ThreadOnHub.OnHub, Body, Pattern, HubThread, SprocketThread, SprocketLockring) { Sources = [Sources.Freewheels], Caution = Cautions.FreewheelThread },
+        new("belt-through-rear-triangle", "Belt through the rear triangle", () => BeltRelations.ThroughRearTriangle, Triangle, ChainFor) { Sources = [Sources.BeltConversion, Sources.SplitFrames] },
+        new("freewheel-on-hub-thread", "Screwed freewheel or sprocket on the hub's thread", () => ThreadOnHub.OnHub, Body, Pattern, HubThread, SprocketThread, SprocketLockring) { Sources = [Sources.Freewheels], Caution = Cautions.FreewheelThread },
         new("ring-on-spider", "Chainring on spider", RingRelations.OnSpider, SpiderCircle, RingTeeth, RingCircle) { Sources = [Sources.BoltCircles] },
         new("direct-mount-ring-on-arm", "Direct-mount chainring on crank arm", RingRelations.OnArm, ArmMount, RingMount) { Sources = [Sources.RingDecoder] },
         new("ring-against-chainstay", "Crank's largest ring beside the chainstay", RingRelations.OfCrankBesideChainstay, LargestRing, RingLimit) { Sources = [Sources.CommonPractice], Caution = Cautions.RingRoom },
         new("ring-counted-with-crank", "Chainring and the rings that the crank is stated with", () => RingRelations.Counted, LargestRing, RingTeeth, SmallestRing) { Sources = [Sources.CommonPractice], Caution = Cautions.ChainTooShort, Seen = [0] },
         new("ring-on-bare-crank", "Ring of a crank that is stated without one", () => RingRelations.HasRing, BareCrank) { Sources = [Sources.CommonPractice], Caution = Cautions.ChainTooShort, Seen = [0], MostHaveNone = true, GivesWay = [(Slot.Chainring, IsRing)] },
         new("chainring-against-chainstay", "Chainring beside the chainstay", RingRelations.BesideChainstay, RingTeeth, RingLimit) { Sources = [Sources.CommonPractice], Caution = Cautions.RingRoom },
-        new("front-derailleur-on-frame", "Front derailleur on frame", FrontDerailleurRelations.OnFrame, FrontMountOfFrame, FrontMountOfDerailleur) { Sources = [Sources.FrontDerailleurs, Sources.FrontMountSpacing] },
-        new("front-derailleur-with-crank", "Front derailleur over the rings", FrontDerailleurRelations.WithCrank, Rings, CageSpeeds, CrankChainline, CageChainline) { Sources = [Sources.CrankTable], Caution = Cautions.ShiftSetUp },
+        new("front-derailleur-on-frame", "Front derailleur on frame", () => FrontDerailleurRelations.OnFrame, FrontMountOfFrame, FrontMountOfDerailleur) { Sources = [Sources.FrontDerailleurs, Sources.FrontMountSpacing] },
+        new("front-derailleur-with-crank", "Front derailleur over the rings", () => FrontDerailleurRelations.WithCrank, Rings, CageSpeeds, CrankChainline, CageChainline) { Sources = [Sources.CrankTable], Caution = Cautions.ShiftSetUp },
         new("shifter-with-derailleur", "Shifter with rear derailleur", ShiftRelations.WithDerailleur, SignalOfShifter(Slot.RearShifter), SignalOfDerailleur, PullOfShifter, RatioOfDerailleur, WordOfPair) { Sources = [Sources.GearEquation], Caution = Cautions.ShiftSetUp },
         new("shifter-with-cassette", "Shifter with sprockets", ShiftRelations.WithSprockets, SpacingOfCassette, SpacingOfShifter, WordOfSprockets) { Sources = [Sources.SprocketSpacing], Caution = Cautions.ShiftSetUp },
         new("front-shifter-with-front-derailleur", "Front shifter with front derailleur", ShiftRelations.WithFrontDerailleur, SignalOfShifter(Slot.FrontShifter), SignalOfFront, WordOfFront) { Sources = [Sources.FrontDerailleurTypes], Caution = Cautions.ShiftSetUp },
-        new("guide-on-bottom-bracket", "Chain guide under the drive-side cup", GuideRelations.UnderCup, GuideMount, DriveSpacer) { Sources = [Sources.GuideOnBracket], Caution = Cautions.GuidePlate, GivesWay = [(Slot.Crankset, HasSpindle)] },
-        new("guide-on-tabs", "Chain guide on the frame", GuideRelations.OnFrame, GuideMount, GuideTabs, FrontMountOfFrame) { Sources = [Sources.GuideTabs] },
+        new("guide-on-bottom-bracket", "Chain guide under the drive-side cup", () => GuideRelations.UnderCup, GuideMount, DriveSpacer) { Sources = [Sources.GuideOnBracket], Caution = Cautions.GuidePlate, GivesWay = [(Slot.Crankset, HasSpindle)] },
+        new("guide-on-tabs", "Chain guide on the frame", () => GuideRelations.OnFrame, GuideMount, GuideTabs, FrontMountOfFrame) { Sources = [Sources.GuideTabs] },
         new("fork-length-within-limit", "Fork within the frame's length and travel", ForkRelations.WithinFramesLimit, AxleToCrown, LongestFork, ForkTravel, MostForkTravel) { Sources = [Sources.ForkTravel], Caution = Cautions.ForkClassCare },
         new("fork-crowns-on-frame", "Fork's crowns on frame", ForkRelations.CrownOnFrame, CrownsAllowed, CrownsOfFork) { Sources = [Sources.CommonPractice], Caution = Cautions.ForkClassCare },
-        new("shock-in-frame", "Rear shock in frame", ShockRelations.InFrame, ShockOfFrame, SizeOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
-        new("shock-hardware-in-frame", "Lower shock hardware in frame", ShockRelations.Hardware, LowerOfFrame, LowerOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
-        new("upper-shock-hardware-in-frame", "Upper shock hardware in frame", ShockRelations.UpperHardware, UpperOfFrame, UpperOfShock, SizeOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
-        new("shock-bush-in-eyelet", "Bush in the shock's eyelet", ShockRelations.Bush, Eyelet, Bush) { Sources = [Sources.EyeletBushings], Caution = Cautions.ShockSizeCare },
+        new("shock-in-frame", "Rear shock in frame", () => ShockRelations.InFrame, ShockOfFrame, SizeOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
+        new("shock-hardware-in-frame", "Lower shock hardware in frame", () => ShockRelations.Hardware, LowerOfFrame, LowerOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
+        new("upper-shock-hardware-in-frame", "Upper shock hardware in frame", () => ShockRelations.UpperHardware, UpperOfFrame, UpperOfShock, SizeOfShock) { Sources = [Sources.ShockMeasuring], Caution = Cautions.ShockSizeCare },
+        new("shock-bush-in-eyelet", "Bush in the shock's eyelet", () => ShockRelations.Bush, Eyelet, Bush) { Sources = [Sources.EyeletBushings], Caution = Cautions.ShockSizeCare },
         new("rider-on-frame", "Rider and luggage on frame", RiderRelations.Carried, MassOfRider, MassWithLuggage, MassOfSystem, LoadLimitOfFrame, SystemLimitOfFrame) { Sources = [Sources.RiderAndLuggage, Sources.TwoLimits], Caution = Cautions.Overload },
         new("rider-on-fork", "Rider and luggage on fork", RiderRelations.Carried, MassOfRider, MassWithLuggage, MassOfSystem, LoadLimitOfFork, SystemLimitOfFork) { Sources = [Sources.ForkLoad, Sources.TwoLimits], Caution = Cautions.Overload },
         new("rider-on-front-wheel", "Rider and luggage on front wheel", RiderRelations.Carried, MassOfRider, MassWithLuggage, MassOfSystem, LoadLimitOfWheel(Slot.FrontWheel), SystemLimitOfWheel(Slot.FrontWheel)) { Sources = [Sources.MountainManual, Sources.TwoLimits], Caution = Cautions.Overload },
@@ -164,8 +164,16 @@ public static class JointTable
         new("use-of-stem", "Use of stem", RiderRelations.Use, UseOfRider, UseOfStem) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
         new("use-of-handlebar", "Use of handlebar", RiderRelations.Use, UseOfRider, UseOfBar) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
         new("use-of-seatpost", "Use of seatpost", RiderRelations.Use, UseOfRider, UseOfPost) { Sources = [Sources.UseCategories], Caution = Cautions.HarderUse },
-        .. SystemChecks.All,
-        .. PairRows.All,
-        .. ConditionChecks.All,
-    ];
+    ]);
+
+    /// <summary>The rows above and those that have a page of their own, laid into one array without growing it.</summary>
+    private static ImmutableArray<Joint> WithChecks(Joint[] own)
+    {
+        ImmutableArray<Joint>.Builder all = ImmutableArray.CreateBuilder<Joint>(own.Length + SystemChecks.All.Length + PairRows.All.Length + ConditionChecks.All.Length);
+        all.AddRange(own);
+        all.AddRange(SystemChecks.All);
+        all.AddRange(PairRows.All);
+        all.AddRange(ConditionChecks.All);
+        return all.MoveToImmutable();
+    }
 }

@@ -112,14 +112,14 @@ internal sealed class JudgePlan
     /// <summary>For each slot the joints that ask for its part, or give way to it, in the order of the table.</summary>
     private static short[][] LinesBySlot(ImmutableArray<Joint> joints)
     {
-        ulong[] slots = new ulong[joints.Length];
+        Span<ulong> slots = stackalloc ulong[joints.Length];
         for (int i = 0; i < slots.Length; i++)
         {
             slots[i] = SlotsOf(joints[i]);
         }
 
         short[][] lines = new short[Slot.All.Length][];
-        short[] touching = new short[slots.Length];
+        Span<short> touching = stackalloc short[joints.Length];
         for (int slot = 0; slot < lines.Length; slot++)
         {
             int count = 0;
@@ -131,7 +131,7 @@ internal sealed class JudgePlan
                 }
             }
 
-            lines[slot] = touching.AsSpan(0, count).ToArray();
+            lines[slot] = touching[..count].ToArray();
         }
 
         return lines;

@@ -41,12 +41,12 @@ internal static class KnownText
             return TryMeasured(trimmed, where, out known, out position, out reason);
         }
 
-        List<T> all = [];
+        ImmutableArray<T> all = [];
         int at = 0;
         foreach (string piece in trimmed.Split('|'))
         {
             TextReading<T> reading = T.Read(piece);
-            ImmutableArray<T> values = where is null ? reading.Values : [.. reading.Values.Where(where)];
+            ImmutableArray<T> values = ListedValues.Where(reading.Values, where);
             if (values.IsEmpty && OutsideText.Read(trimmed) is { } outside)
             {
                 known = outside.Of<T>(trimmed);
@@ -60,17 +60,17 @@ internal static class KnownText
                 return false;
             }
 
-            all.AddRange(values);
+            all = all.AddRange(values);
             at += piece.Length + 1;
         }
 
-        if (all.Count > Known<T>.MostValues)
+        if (all.Length > Known<T>.MostValues)
         {
             reason = $"more than {Known<T>.MostValues} values; say unknown instead";
             return false;
         }
 
-        known = Known<T>.OneOf([.. all], new Evidence(EvidenceKind.Stated, trimmed));
+        known = Known<T>.OneOf(all, new Evidence(EvidenceKind.Stated, trimmed));
         return true;
     }
 
@@ -122,7 +122,7 @@ internal static class KnownText
         decimal within = new Nanometres(error).Millimetres;
         if (!T.IsPlainLength)
         {
-            ImmutableArray<T> near = [.. T.WithinError(millimetres, within).Where(v => where is null || where(v))];
+            ImmutableArray<T> near = ListedValues.Where(T.WithinError(millimetres, within), where);
             if (near.IsEmpty)
             {
                 reason = string.Format(CultureInfo.InvariantCulture, "no {0} is told by {2} \u00B1 {1} mm; give its name{3}", T.Called, within, millimetres, T.All.IsEmpty ? "" : $", such as {T.All[0].FitKey}");

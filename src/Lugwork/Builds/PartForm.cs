@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace Lugwork;
 
@@ -40,13 +41,16 @@ internal sealed class PartField<TPart> : IPartField
     public Func<TPart, Candidates, TPart>? Take { get; init; }
 
     /// <inheritdoc/>
-    public Func<FieldValues> Values { get; init; } = static () => FieldValues.Text;
+    public Func<FieldValues> Values { get; init; } = FieldValues.AsText;
 
     /// <inheritdoc/>
-    public FieldType? Type => TypeOf();
+    public bool HasOwnValue => Take is not null && Sets.IsEmpty;
+
+    /// <inheritdoc/>
+    public FieldType? Type => TypeOf?.Invoke();
 
     /// <summary>Made on demand: a check never pays for it.</summary>
-    public Func<FieldType?> TypeOf { get; init; } = static () => null;
+    public Func<FieldType>? TypeOf { get; init; }
 
     /// <summary>Written where it is wanted: a catalogue reads every field of a million parts.</summary>
     public delegate void ReadsCodes(TPart part, ref Candidates into);
@@ -121,17 +125,15 @@ internal sealed class PartField<TPart> : IPartField
 }
 
 /// <summary>The text form of one kind of part: short "key value;" text and JSON properties come from the same fields.</summary>
-internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params ImmutableArray<PartField<TPart>> fields) : IPartForm
+internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params PartField<TPart>[] fields) : IPartForm
     where TPart : Part
 {
     private const int MostText = 20_000;
 
     // A rider is no part that was used.
-    private readonly ImmutableArray<PartField<TPart>> _fields = typeof(TPart) == typeof(Rider)
+    private readonly PartField<TPart>[] _fields = typeof(TPart) == typeof(Rider)
         ? fields
         : [.. fields, PartField<TPart>.OfCondition()];
-
-    public ImmutableArray<PartField<TPart>> Fields => _fields;
 
     string IPartForm.Kind => kind;
 
@@ -164,7 +166,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             }
         }
 
-        found.Sort((a, b) => a.Position.CompareTo(b.Position));
+        found.Sort(PartFields.ByPosition);
         if (!any)
         {
             found.Add(new(kind, 0, "the text is empty", Keys));
@@ -230,7 +232,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             }
         }
 
-        problems.AddRange(found.OrderBy(f => f.Order).Select(f => f.Problem));
+        problems.AddRange(PartFields.InOrder(found));
         if (Contradiction?.Invoke(part) is { } wrong)
         {
             problems.Add(new($"{path}.{wrong.Field}", 0, wrong.Reason, wrong.Expected));
@@ -268,9 +270,9 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     }
 
     /// <summary>The fields that hold a value of their own. Worked out when a catalogue first asks.</summary>
-    private PartField<TPart>[] Own => field ??= [.. _fields.Where(f => f.Take is not null && f.Sets.IsEmpty)];
+    private PartField<TPart>[] Own => field ??= [.. _fields.Where<PartField<TPart>>(PartFields.HasOwnValue)];
 
-    public ImmutableArray<string> OwnFields => [.. Own.Select(f => f.Key)];
+    public ImmutableArray<string> OwnFields => PartFields.Keys(Own);
 
     public void ReadCodes(Part part, Span<Candidates> into)
     {
@@ -405,7 +407,7 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
             return part;
         }
 
-        found.Add(new(kind, at, takers.Length == 0 ? $"'{Shorten(piece)}' is nothing known" : $"'{Shorten(piece)}' could be {string.Join(" or ", takers.Select(t => t.Key))}", Keys));
+        found.Add(new(kind, at, takers.Length == 0 ? $"'{Shorten(piece)}' is nothing known" : $"'{Shorten(piece)}' could be {string.Join(" or ", PartFields.Keys(takers))}", Keys));
         return part;
     }
 
@@ -471,7 +473,28 @@ internal sealed class PartForm<TPart>(string kind, Func<TPart> empty, params Imm
     private static string Shorten(string text) => text.Length > 60 ? text[..60] + "..." : text;
 
     /// <summary>One text for all problems of a form: a file may be full of them.</summary>
-    private string Keys => field ??= "one of " + string.Join(", ", _fields.Select(f => f.Key)) + ", each with its value";
+    private string Keys => field ??= "one of " + string.Join(", ", PartFields.Keys(_fields)) + ", each with its value";
+}
+
+/// <summary>What the forms of all kinds of part have in common: a lambda in each of them would leave static fields for each kind.</summary>
+internal static class PartFields
+{
+    public static ImmutableArray<string> Keys(IPartField[] fields)
+    {
+        string[] keys = new string[fields.Length];
+        for (int i = 0; i < keys.Length; i++)
+        {
+            keys[i] = fields[i].Key;
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(keys);
+    }
+
+    public static Func<IPartField, bool> HasOwnValue { get; } = field => field.HasOwnValue;
+
+    public static Comparison<SpecProblem> ByPosition { get; } = (a, b) => a.Position.CompareTo(b.Position);
+
+    public static IEnumerable<SpecProblem> InOrder(List<(int Order, SpecProblem Problem)> found) => found.OrderBy(f => f.Order).Select(f => f.Problem);
 }
 
 /// <summary>A form of any kind of part.</summary>

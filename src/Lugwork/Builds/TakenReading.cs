@@ -78,6 +78,20 @@ internal static class TakenWith
         }
     }
 
+    /// <summary>It states any of them; nothing is allocated.</summary>
+    public static bool HasReading(Part part, Slot slot)
+    {
+        foreach (ReadTogether row in Rows)
+        {
+            if (row.Slot == slot && row.IsOn(part))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>The same of many parts of a slot: the fields that may hold such a reading, and whether the one of a part does.</summary>
     public static IEnumerable<(string Field, Func<Part, bool> IsOn)> ReadingsOf(Slot slot) => Rows.Where(r => r.Slot == slot).Select(r => (r.Field, (Func<Part, bool>)r.IsOn));
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Lugwork.Cockpit;
 
-/// <summary>Handlebar in stem. Shims are the ones that are sold; a clamp never grows.</summary>
+/// <summary>Handlebar in stem; a clamp never grows.</summary>
 internal static class BarRelations
 {
     private static readonly Reason Same = new("same-clamp", "{1} bar in {0} clamp.") { Sources = [Sources.BarAndStemTable, Sources.GripFit] };
@@ -19,17 +19,6 @@ internal static class BarRelations
         Sources = [Sources.GripFit, Sources.BarAndStemTable],
     };
 
-    /// <summary>What spans a gap.</summary>
-    public static ImmutableArray<Bridge> Table { get; } =
-    [
-        Row(BarClamp.Mm25Point4, BarClamp.Mm31Point8, BridgeKind.Shim, Verdict.NeedsPart, "bar shim 25.4 to 31.8", Sources.BarSizes),
-        Row(BarClamp.Mm26, BarClamp.Mm31Point8, BridgeKind.Shim, Verdict.NeedsPart, "bar shim 26.0 to 31.8", Sources.BarSizes),
-        Row(BarClamp.Mm22Point2, BarClamp.Mm25Point4, BridgeKind.Shim, Verdict.NeedsPart, "bar shim 22.2 to 25.4", Sources.StemSizes),
-        Row(BarClamp.Mm31Point8, BarClamp.Mm35, BridgeKind.Shim, Verdict.NeedsMeasuring, "bar shim 31.8 to 35.0, for metal bars only", Sources.Memory),
-        Row(BarClamp.Mm25Point8, BarClamp.Mm26, BridgeKind.Adapter, Verdict.NeedsMeasuring, "a stem with a removable faceplate; a single-bolt clamp is refused", Sources.BarAndStemTable, Sources.BarSizes),
-        Row(BarClamp.Mm25Point8, BarClamp.Mm25Point4, BridgeKind.Adapter, Verdict.NeedsMeasuring, "a stem with a removable faceplate; a single-bolt clamp is refused", Sources.BarAndStemTable, Sources.BarSizes),
-    ];
-
     private static readonly Reason Forced = new("bar-forced-in", "{1} bar can be forced into a {0} clamp, 0.6 mm too small for it: bar or clamp cracks afterwards.", Cautions.BarClampCare)
     {
         Mend = "a stem for this bar, or a bar of the stem's own size; a clamp is never opened to suit",
@@ -44,23 +33,11 @@ internal static class BarRelations
 
     /// <summary>Inputs: stem's clamp, bar. 25.4 and 26.0 are so near that either goes into the other's clamp, and then fails.</summary>
     public static Relation InStem { get; } = new AllOf(
-        new SameKey(0, 1, Same, (stem, bar) => BarClamp.OfFitCode(bar).Hundredths > BarClamp.OfFitCode(stem).Hundredths ? TooLarge : TooSmall, Table),
+        new SameKey(0, 1, Same, (stem, bar) => BarClamp.OfFitCode(bar).Hundredths > BarClamp.OfFitCode(stem).Hundredths ? TooLarge : TooSmall, () => BarShims.Table),
         new Matrix(0, 1, NearlyAlike, [], [Sources.GripFit, Sources.BarMismatch]));
 
     private static Outcome NearlyAlike(long stem, long bar) =>
         stem == BarClamp.Mm25Point4.FitCode && bar == BarClamp.Mm26.FitCode ? new(Verdict.Unsafe, Forced)
         : stem == BarClamp.Mm26.FitCode && bar == BarClamp.Mm25Point4.FitCode ? new(Verdict.Unsafe, PulledTight)
         : new(Verdict.Fits, Same);
-
-    private static Bridge Row(BarClamp from, BarClamp to, BridgeKind kind, Verdict result, string what, params ImmutableArray<Source> sources) => new()
-    {
-        Id = $"bar-{from.FitKey}-in-{to.FitKey}",
-        Kind = kind,
-        Result = result,
-        What = what,
-        From = from.FitCode,
-        To = to.FitCode,
-        Caution = Cautions.BarClampCare,
-        Sources = sources,
-    };
 }

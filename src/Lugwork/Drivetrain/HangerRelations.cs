@@ -5,35 +5,11 @@ namespace Lugwork.Drivetrain;
 /// <summary>Rear derailleur on frame.</summary>
 internal static class HangerRelations
 {
-    private static readonly Reason Threaded = new("derailleur-on-hanger", "Derailleur with {1} on {0}.") { Sources = [Sources.UniversalHangerNews] };
-
     private static readonly Reason Universal = new("on-universal-hanger", "Derailleur with {1} on {0}: the hanger part takes any M10 x 1 derailleur.") { Sources = [Sources.UniversalHangerGravel] };
 
     private static readonly Reason Coaxial = new("on-universal-end", "{1} derailleur clamps the frame end of {0} itself.") { Sources = [Sources.UniversalHangerMaker, Sources.UniversalHangerGravel] };
 
-    private static readonly Reason NoEnd = new("no-universal-end", "{1} derailleur needs a frame end that follows the universal hanger; {0} is none, and no adapter makes it one.")
-    {
-        Mend = "Derailleur that hangs on the frame's own hanger",
-        Sources = [Sources.UniversalHangerMaker, Sources.UniversalHangerGravel],
-    };
-
     private static readonly Reason LinkOff = new("link-removed", "Derailleur with {1} on {0}: its intermediate link comes off.") { Sources = [Sources.DirectMountHanger] };
-
-    private static readonly Reason TooLong = new("hanger-too-long", "Derailleur with {1} on {0}: the hanger stands for a link that this derailleur does not have.")
-    {
-        Mend = "a direct-mount derailleur, or the conventional hanger for this frame where one is sold",
-        Sources = [Sources.DirectMountHanger],
-    };
-
-    private static readonly Reason ChaseOrTap = new("chase-or-tap", "Derailleur with {1} on {0}: the hole is not M10 x 1, or has no stop.")
-    {
-        Sources = [Sources.UnthreadedEnds, Sources.HangersDemystified],
-    };
-
-    private static readonly Reason AskClaw = new("ask-claw", "Derailleur with {1} and {0}: it needs something to hang on.")
-    {
-        Sources = [Sources.HangersDemystified],
-    };
 
     private static readonly Bridge Link = new()
     {
@@ -76,23 +52,51 @@ internal static class HangerRelations
         Hanger hanger = Hanger.OfFitCode(place);
         if (mount == DerailleurMount.Hangerless.FitCode)
         {
-            return hanger == Hanger.Universal ? new(Verdict.Fits, Coaxial) : new(Verdict.DoesNotFit, NoEnd);
+            return hanger == Hanger.Universal ? new(Verdict.Fits, Coaxial) : new(Verdict.DoesNotFit, Misfits.NoEnd);
         }
 
         bool direct = mount == DerailleurMount.DirectMount.FitCode;
         if (hanger == Hanger.NoHanger)
         {
-            return new(Verdict.NeedsMeasuring, AskClaw, Claw, direct ? Link : null);
+            return new(Verdict.NeedsMeasuring, Misfits.AskClaw, Claw, direct ? Link : null);
         }
 
         if (hanger == Hanger.Plain || hanger == Hanger.M10Pitch26)
         {
-            return new(Verdict.NeedsMeasuring, ChaseOrTap, Tapping, direct ? Link : null);
+            return new(Verdict.NeedsMeasuring, Misfits.ChaseOrTap, Tapping, direct ? Link : null);
         }
 
         return hanger == Hanger.DirectMount
-            ? direct ? new(Verdict.Fits, LinkOff) : new(Verdict.DoesNotFit, TooLong)
+            ? direct ? new(Verdict.Fits, LinkOff) : new(Verdict.DoesNotFit, Misfits.TooLong)
             : direct ? new(Verdict.NeedsPart, Reasons.Bridged, Link)
-            : new(Verdict.Fits, hanger == Hanger.Universal ? Universal : Threaded);
+            : new(Verdict.Fits, hanger == Hanger.Universal ? Universal : Misfits.Threaded);
+    }
+
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
+    {
+        public static readonly Reason Threaded = new("derailleur-on-hanger", "Derailleur with {1} on {0}.") { Sources = [Sources.UniversalHangerNews] };
+
+        public static readonly Reason NoEnd = new("no-universal-end", "{1} derailleur needs a frame end that follows the universal hanger; {0} is none, and no adapter makes it one.")
+        {
+            Mend = "Derailleur that hangs on the frame's own hanger",
+            Sources = [Sources.UniversalHangerMaker, Sources.UniversalHangerGravel],
+        };
+
+        public static readonly Reason TooLong = new("hanger-too-long", "Derailleur with {1} on {0}: the hanger stands for a link that this derailleur does not have.")
+        {
+            Mend = "a direct-mount derailleur, or the conventional hanger for this frame where one is sold",
+            Sources = [Sources.DirectMountHanger],
+        };
+
+        public static readonly Reason ChaseOrTap = new("chase-or-tap", "Derailleur with {1} on {0}: the hole is not M10 x 1, or has no stop.")
+        {
+            Sources = [Sources.UnthreadedEnds, Sources.HangersDemystified],
+        };
+
+        public static readonly Reason AskClaw = new("ask-claw", "Derailleur with {1} and {0}: it needs something to hang on.")
+        {
+            Sources = [Sources.HangersDemystified],
+        };
     }
 }

@@ -12,33 +12,9 @@ internal static class RingRelations
 
     private static readonly Reason NotOnSpider = new("not-on-the-spider", "The ring sits on the arm itself, not on the spider; that is judged apart.") { Sources = [Sources.RingDecoder] };
 
-    private static readonly Reason OtherCircle = new("other-circle", "A ring with bolt circle {2} on a spider of {0}: number of arms, diameter and spacing of the holes must all be the same.")
-    {
-        Mend = "a ring for the spider's own circle, or another spider or crank",
-        Sources = [Sources.BoltCircles, Sources.BoltHolePatterns, Sources.OffsetHole],
-    };
-
-    private static readonly Reason TooSmall = new("ring-too-small", "A ring of {1} teeth is too small for the bolt circle {0}: its bolts would stand in the chain.")
-    {
-        Mend = "a crank or spider with a smaller circle, or a larger ring",
-        Sources = [Sources.BoltCircles, Sources.CrankPage],
-    };
-
-    private static readonly Reason BelowUsual = new("ring-below-usual", "A ring of {1} teeth on the bolt circle {0}: the usual smallest is larger, single makers went a tooth or two lower. Ask the ring's maker.") { Sources = [Sources.CrankPage, Sources.BoltCircles] };
-
-    private static readonly Reason NoSmallest = new("smallest-ring-unknown", "A ring of {1} teeth on the bolt circle {0}: no smallest ring is known for it. Ask the ring's maker.") { Sources = [Sources.OffsetHole] };
-
     private static readonly Reason SameMount = new("same-direct-mount", "A ring with {1} on an arm with {0}.") { Sources = [Sources.RingDecoder] };
 
     private static readonly Reason NotOnArm = new("not-on-the-arm", "The ring is bolted to a spider, not to the arm itself; that is judged apart.") { Sources = [Sources.RingDecoder] };
-
-    private static readonly Reason OwnSplines = new("own-splines", "A ring with {1} on an arm with {0}: splines of one maker are not another's. Compare the names on both, or ask the ring's maker.") { Sources = [Sources.RingDecoder] };
-
-    private static readonly Reason OtherMount = new("other-direct-mount", "A ring with {1} does not go on an arm with {0}: they are two interfaces.")
-    {
-        Mend = "a ring for the arm's own interface",
-        Sources = [Sources.RingDecoder],
-    };
 
     private static readonly Reason Clears = new("ring-within-limit", "{0} teeth, and the frame maker allows {1}.") { Sources = [Sources.CommonPractice] };
 
@@ -109,21 +85,21 @@ internal static class RingRelations
 
         if (spider != ring)
         {
-            return new(Verdict.DoesNotFit, OtherCircle);
+            return new(Verdict.DoesNotFit, Misfits.OtherCircle);
         }
 
-        return BoltCircle.OfFitCode(spider).SmallestRing is not { } least ? new(Verdict.NeedsMeasuring, NoSmallest)
+        return BoltCircle.OfFitCode(spider).SmallestRing is not { } least ? new(Verdict.NeedsMeasuring, Misfits.NoSmallest)
             : teeth >= least ? new(Verdict.Fits, SameCircle)
-            : teeth >= least - FewerThanUsual ? new(Verdict.NeedsMeasuring, BelowUsual)
-            : new(Verdict.DoesNotFit, TooSmall);
+            : teeth >= least - FewerThanUsual ? new(Verdict.NeedsMeasuring, Misfits.BelowUsual)
+            : new(Verdict.DoesNotFit, Misfits.TooSmall);
     }
 
     private static Outcome Arm(ReadOnlySpan<long> values)
     {
         (long arm, long ring) = (values[0], values[1]);
         return ring == 0 ? new(Verdict.Fits, NotOnArm)
-            : arm != ring ? new(Verdict.DoesNotFit, OtherMount)
-            : arm == DirectMountRing.Own.FitCode ? new(Verdict.NeedsMeasuring, OwnSplines)
+            : arm != ring ? new(Verdict.DoesNotFit, Misfits.OtherMount)
+            : arm == DirectMountRing.Own.FitCode ? new(Verdict.NeedsMeasuring, Misfits.OwnSplines)
             : new(Verdict.Fits, SameMount);
     }
 
@@ -135,5 +111,33 @@ internal static class RingRelations
         public override string Kind => kind;
 
         public override Outcome Judge(ReadOnlySpan<long> values) => tell(values);
+    }
+
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
+    {
+        public static readonly Reason OtherCircle = new("other-circle", "A ring with bolt circle {2} on a spider of {0}: number of arms, diameter and spacing of the holes must all be the same.")
+        {
+            Mend = "a ring for the spider's own circle, or another spider or crank",
+            Sources = [Sources.BoltCircles, Sources.BoltHolePatterns, Sources.OffsetHole],
+        };
+
+        public static readonly Reason TooSmall = new("ring-too-small", "A ring of {1} teeth is too small for the bolt circle {0}: its bolts would stand in the chain.")
+        {
+            Mend = "a crank or spider with a smaller circle, or a larger ring",
+            Sources = [Sources.BoltCircles, Sources.CrankPage],
+        };
+
+        public static readonly Reason BelowUsual = new("ring-below-usual", "A ring of {1} teeth on the bolt circle {0}: the usual smallest is larger, single makers went a tooth or two lower. Ask the ring's maker.") { Sources = [Sources.CrankPage, Sources.BoltCircles] };
+
+        public static readonly Reason NoSmallest = new("smallest-ring-unknown", "A ring of {1} teeth on the bolt circle {0}: no smallest ring is known for it. Ask the ring's maker.") { Sources = [Sources.OffsetHole] };
+
+        public static readonly Reason OwnSplines = new("own-splines", "A ring with {1} on an arm with {0}: splines of one maker are not another's. Compare the names on both, or ask the ring's maker.") { Sources = [Sources.RingDecoder] };
+
+        public static readonly Reason OtherMount = new("other-direct-mount", "A ring with {1} does not go on an arm with {0}: they are two interfaces.")
+        {
+            Mend = "a ring for the arm's own interface",
+            Sources = [Sources.RingDecoder],
+        };
     }
 }

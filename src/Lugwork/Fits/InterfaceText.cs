@@ -55,7 +55,7 @@ internal static class InterfaceText
     public static string Problem<T>(ReadOnlySpan<char> text, TextReading<T> reading)
         where T : IInterfaceValue<T>
     {
-        string readings = reading.Values.Length > 1 ? $" It could be {string.Join(", ", Array.ConvertAll([.. reading.Values], v => v.FitKey))}." : "";
+        string readings = reading.Values.Length > 1 ? $" It could be {string.Join(", ", ListedValues.Keys(reading.Values))}." : "";
         return $"'{Shown(text)}' is not a {T.Called}: {reading.Reason} (position {reading.Position}).{readings}";
     }
 

@@ -132,7 +132,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
                 return [_value!];
             }
 
-            return _codes is null ? [] : [.. Array.ConvertAll(_codes, T.OfFitCode)];
+            return _codes is null ? [] : ListedValues.OfCodes<T>(_codes);
         }
     }
 
@@ -265,7 +265,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
             case KnownState.Value:
                 return _value!.FitKey;
             case KnownState.OneOf:
-                return string.Join(" | ", Array.ConvertAll(_codes!, c => T.OfFitCode(c).FitKey));
+                return string.Join(" | ", ListedValues.Keys(Values));
             case KnownState.Measured:
                 decimal half = (_high - _low) / 2m / Nanometres.PerMillimetre;
                 decimal middle = (_low + _high) / 2m / Nanometres.PerMillimetre;
@@ -282,9 +282,20 @@ public readonly struct Known<T> : IEquatable<Known<T>>
     internal string InTradeWords() => State switch
     {
         KnownState.Value => _value!.ToString("T", null),
-        KnownState.OneOf => string.Join(" or ", Array.ConvertAll(_codes!, c => T.OfFitCode(c).ToString("T", null))),
+        KnownState.OneOf => OneOrOther(),
         _ => Family is { } family ? $"{family.TradeName} ({KnownStates.InWords(State)})" : ToString(),
     };
+
+    private string OneOrOther()
+    {
+        string[] names = new string[_codes!.Length];
+        for (int i = 0; i < names.Length; i++)
+        {
+            names[i] = T.OfFitCode(_codes[i]).ToString("T", null);
+        }
+
+        return string.Join(" or ", names);
+    }
 
     /// <summary>What the row of the one known value rests on; null where there is no one value or no row.</summary>
     internal Source? Row => State == KnownState.Value && _value is IRow row ? row.Source : null;
@@ -317,7 +328,7 @@ public readonly struct Known<T> : IEquatable<Known<T>>
             case KnownState.Value:
                 return Of(T.OfFitCode(codes.Low));
             case KnownState.OneOf when codes.Codes is { Length: > 1 } several:
-                return OneOf([.. Array.ConvertAll(several, T.OfFitCode)]);
+                return OneOf(ListedValues.OfCodes<T>(several));
             case KnownState.Measured when T.IsPlainLength && codes.Low > 0 && codes.Low <= codes.High:
                 Evidence evidence = new(EvidenceKind.Measured, "");
                 return new(KnownState.Measured, default, null, T.OfFitCode(codes.Low).FitCode, T.OfFitCode(codes.High).FitCode, evidence);
@@ -340,10 +351,15 @@ public readonly struct Known<T> : IEquatable<Known<T>>
         return State == KnownState.OneOf ? SeveralFrom(from) : new(State, _low, _high, null);
     }
 
-    // Apart from the settled path, so that its closure is not made there.
     private Candidates SeveralFrom(Func<T, long> from)
     {
-        long[] codes = [.. new SortedSet<long>(Array.ConvertAll(_codes!, c => from(T.OfFitCode(c))))];
+        SortedSet<long> each = [];
+        foreach (T value in Values)
+        {
+            each.Add(from(value));
+        }
+
+        long[] codes = [.. each];
         return codes.Length == 1 ? new(KnownState.Value, codes[0], codes[0], null) : new(KnownState.OneOf, codes[0], codes[^1], codes);
     }
 }

@@ -9,5 +9,5 @@ internal static class KnownValues
 
     /// <summary>It is not known to be something else.</summary>
     public static bool MayBe<T>(this Known<T> known, T value)
-        where T : class, IInterfaceValue<T> => known.State == KnownState.Unknown || known.Values.Contains(value);
+        where T : class, IInterfaceValue<T> => known.State == KnownState.Unknown || ListedValues.Has(known.Values, value);
 }

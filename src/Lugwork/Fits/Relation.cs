@@ -33,7 +33,7 @@ internal sealed class SameKey : Relation
     private readonly int _part;
     private readonly Reason _same;
     private readonly Func<long, long, Reason> _apart;
-    private readonly Bridge[] _bridges;
+    private readonly Func<ImmutableArray<Bridge>> _bridges;
     private readonly ImmutableArray<Bridge> _offered = [];
     private readonly ImmutableArray<long> _loose;
 
@@ -44,18 +44,24 @@ internal sealed class SameKey : Relation
     /// <param name="bridges">What spans gaps.</param>
     /// <param name="loose">Keys that stand for several things, so that equal keys settle nothing.</param>
     public SameKey(int seat, int part, Reason same, Func<long, long, Reason> apart, ImmutableArray<Bridge> bridges, params ImmutableArray<long> loose)
+        : this(seat, part, same, apart, () => bridges, loose)
+    {
+    }
+
+    /// <summary>The same with a table of bridges that is made when two keys first differ: most pairs have the same one. It gives the same rows each time.</summary>
+    public SameKey(int seat, int part, Reason same, Func<long, long, Reason> apart, Func<ImmutableArray<Bridge>> bridges, params ImmutableArray<long> loose)
     {
         _loose = loose;
         _seat = seat;
         _part = part;
         _same = same;
         _apart = apart;
-        _bridges = [.. bridges];
+        _bridges = bridges;
     }
 
     public override string Kind => "same key, or a bridge row";
 
-    public override ImmutableArray<Bridge> Bridges => Lacks is { } lacks ? [.. _bridges, .. _offered, lacks.Bridge] : [.. _bridges, .. _offered];
+    public override ImmutableArray<Bridge> Bridges => Lacks is { } lacks ? [.. _bridges(), .. _offered, lacks.Bridge] : [.. _bridges(), .. _offered];
 
     /// <summary>Rows that reasons of this relation offer: they are told, and no verdict rests on them.</summary>
     public ImmutableArray<Bridge> Offered
@@ -118,7 +124,8 @@ internal sealed class SameKey : Relation
         }
 
         Outcome best = new(Verdict.DoesNotFit, _apart(seat, part));
-        foreach (Bridge one in _bridges)
+        ImmutableArray<Bridge> bridges = _bridges();
+        foreach (Bridge one in bridges)
         {
             if (one.From == part && one.To == seat)
             {
@@ -126,14 +133,14 @@ internal sealed class SameKey : Relation
             }
         }
 
-        foreach (Bridge one in _bridges)
+        foreach (Bridge one in bridges)
         {
             if (one.From != part || !one.Chains)
             {
                 continue;
             }
 
-            foreach (Bridge two in _bridges)
+            foreach (Bridge two in bridges)
             {
                 if (two.From == one.To && two.Chains && two.To == seat)
                 {
@@ -322,11 +329,16 @@ internal sealed class AllOf(params ImmutableArray<Relation> relations) : Relatio
 }
 
 /// <summary>Arithmetic that no table says; tied to its inverse by a law.</summary>
-internal sealed class Computed(string kind, Func<ReadOnlySpan<long>, Outcome> judge, ImmutableArray<Bridge> bridges, ImmutableArray<Source> sources) : Relation
+internal sealed class Computed(string kind, Func<ReadOnlySpan<long>, Outcome> judge, Func<ImmutableArray<Bridge>> bridges, ImmutableArray<Source> sources) : Relation
 {
+    public Computed(string kind, Func<ReadOnlySpan<long>, Outcome> judge, ImmutableArray<Bridge> bridges, ImmutableArray<Source> sources)
+        : this(kind, judge, () => bridges, sources)
+    {
+    }
+
     public override string Kind => kind;
 
-    public override ImmutableArray<Bridge> Bridges => bridges;
+    public override ImmutableArray<Bridge> Bridges => bridges();
 
     public override ImmutableArray<Source> RestsOn => sources;
 

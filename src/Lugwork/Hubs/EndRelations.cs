@@ -14,28 +14,8 @@ internal static class EndRelations
     /// <summary>Code of ends that are known to be closed.</summary>
     public const long ClosedEnds = 101;
 
-    private static readonly Reason SameNut = new("same-axle-thread", "Nuts of {1} on an axle of {0}.", Cautions.Axle) { Sources = [Sources.AxleNut] };
-
-    private static readonly Reason NutPitch = new("nut-of-another-pitch", "Nuts of {1} on an axle of {0}: one diameter, two pitches. They start and cross-thread; a caliper cannot tell them, a thread gauge can.", Cautions.Axle)
-    {
-        Mend = "nuts of the axle's own thread",
-        Sources = [Sources.AxleNut],
-    };
-
     /// <summary>M10 on 3/8 in is 0.475 mm, 3/8 in on M9 0.525 mm: such a nut starts, and its threads shear.</summary>
     private const long NearlyOneSize = 600_000;
-
-    private static readonly Reason NutLoose = new("nut-nearly-of-the-axle", "Nuts of {1} on an axle of {0}: they go on, hold by the tops of the threads and strip when they are tightened.", Cautions.Axle)
-    {
-        Mend = "nuts of the axle's own thread",
-        Sources = [Sources.NutStripped],
-    };
-
-    private static readonly Reason NutDiameter = new("nut-of-another-diameter", "Nuts of {1} do not go on an axle of {0}.", Cautions.Axle)
-    {
-        Mend = "nuts of the axle's own thread",
-        Sources = [Sources.AxleNut],
-    };
 
     private static readonly Reason NutFromMemory = new("nut-thread-from-memory", "Nuts of {1} on an axle of {0}; that 14 mm axles have 1 mm a turn rests on memory: try the nut by hand over its whole length.", Cautions.Axle) { Sources = [Sources.Memory] };
 
@@ -66,22 +46,9 @@ internal static class EndRelations
 
     private static readonly Reason LipsKept = new("lips-kept", "A disc brake on open ends, {0}, with {2}: keep the skewer tight and the lips as they are.", Cautions.DiscOnOpenEnds) { Sources = [Sources.OpenEndsGlossary] };
 
-    private static readonly Reason WithoutLips = new("without-lips", "A disc brake on open ends, {0}, without retention lips: the brake pushes the axle towards the mouth of the slot, and nothing keeps the wheel in when the skewer works loose.", Cautions.DiscOnOpenEnds)
-    {
-        Mend = "a fork with its lips in place, or one for a thru-axle",
-        Sources = [Sources.OpenEndsGlossary],
-    };
-
-    private static readonly Reason OwnEnd = new("disc-on-own-end", "{0}: the fork's maker says what holds the wheel against a disc brake.", Cautions.DiscOnOpenEnds) { Sources = [Sources.OpenEndsGlossary] };
-
     private static readonly Reason NoGearsInside = new("no-gears-inside", "No gears inside the hub: its axle is not turned against the ends.") { Sources = [Sources.HubGearPage] };
 
     private static readonly Reason WashersOfSlot = new("washers-of-slot", "A hub gear in a {1} with washers made for it: the wheel is drawn back to tension the chain.", Cautions.HubGearAxle) { Sources = [Sources.NonTurnWashers] };
-
-    private static readonly Reason VerticalSlot = new("gear-hub-in-vertical-slot", "A hub gear in a {1}: nothing in the end tensions the chain, and the washers that keep the axle from turning follow the angle of the slot. Look for a tensioner or an eccentric bottom bracket, and for washers made for this slot.", Cautions.HubGearAxle)
-    {
-        Sources = [Sources.CommonPractice, Sources.NonTurnWashers],
-    };
 
     private static readonly Bridge Tensioner = new()
     {
@@ -94,21 +61,6 @@ internal static class EndRelations
         Caution = Cautions.HubGearAxle,
         Sources = [Sources.CommonPractice, Sources.NonTurnWashers],
     };
-
-    private static readonly Reason VerticalHeld = new("gear-hub-held-in-vertical-slot", "A hub gear in a {1} with washers made for it: nothing in the end tensions the chain. It takes [bridge].", Cautions.HubGearAxle)
-    {
-        Sources = [Sources.CommonPractice, Sources.NonTurnWashers],
-    };
-
-    private static readonly Reason OtherWashers = new("washers-of-another-slot", "A hub gear in a {1} with washers made for a {2}: they let the axle turn.", Cautions.HubGearAxle)
-    {
-        Mend = "the hub maker's washers for this slot",
-        Sources = [Sources.NonTurnWashers],
-    };
-
-    private static readonly Reason NoWashers = new("no-washers", "A hub gear in a {1} without washers: ask the hub maker what keeps its axle from turning.", Cautions.HubGearAxle) { Sources = [Sources.NonTurnWashers] };
-
-    private static readonly Reason GearHubInClosedEnds = new("gear-hub-in-closed-ends", "A hub gear in closed ends: ask the hub maker for its version for this axle and what keeps it from turning.", Cautions.HubGearAxle) { Sources = [Sources.NonTurnWashers] };
 
     /// <summary>Inputs: thread of the axle, thread of the nuts.</summary>
     public static Relation Nuts { get; } = new Matrix(0, 1, Nut, [], [Sources.AxleNut]);
@@ -126,13 +78,13 @@ internal static class EndRelations
     {
         if (axle == nut)
         {
-            return new(Verdict.Fits, axle == HubAxleThread.M14.FitCode ? NutFromMemory : SameNut);
+            return new(Verdict.Fits, axle == HubAxleThread.M14.FitCode ? NutFromMemory : Misfits.SameNut);
         }
 
         long over = (HubAxleThread.OfFitCode(nut).MainLength?.Value ?? 0) - (HubAxleThread.OfFitCode(axle).MainLength?.Value ?? 0);
-        return over == 0 ? new(Verdict.DoesNotFit, NutPitch)
-            : over is > 0 and <= NearlyOneSize ? new(Verdict.Unsafe, NutLoose)
-            : new(Verdict.DoesNotFit, NutDiameter);
+        return over == 0 ? new(Verdict.DoesNotFit, Misfits.NutPitch)
+            : over is > 0 and <= NearlyOneSize ? new(Verdict.Unsafe, Misfits.NutLoose)
+            : new(Verdict.DoesNotFit, Misfits.NutDiameter);
     }
 
     private static Outcome Lips(ReadOnlySpan<long> values)
@@ -143,9 +95,9 @@ internal static class EndRelations
         }
 
         HubStandard end = HubStandard.OfFitCode(values[0]);
-        return end.Axles.IsEmpty ? new(Verdict.NeedsMeasuring, OwnEnd)
+        return end.Axles.IsEmpty ? new(Verdict.NeedsMeasuring, Misfits.OwnEnd)
             : end.TakesThruAxle ? new(Verdict.Fits, Closed)
-            : values[2] != RetentionLips.Kept.FitCode ? new(Verdict.Unsafe, WithoutLips)
+            : values[2] != RetentionLips.Kept.FitCode ? new(Verdict.Unsafe, Misfits.WithoutLips)
             : new(Verdict.Fits, LipsKept);
     }
 
@@ -157,10 +109,10 @@ internal static class EndRelations
         }
 
         return values[0] == PlainDrive ? new(Verdict.Fits, NoGearsInside)
-            : values[1] == ClosedEnds ? new(Verdict.NeedsMeasuring, GearHubInClosedEnds)
-            : values[2] == 0 ? new(Verdict.NeedsMeasuring, values[1] == DropoutSlot.Vertical.FitCode ? VerticalSlot : NoWashers)
-            : values[2] != values[1] ? new(Verdict.DoesNotFit, OtherWashers)
-            : values[1] == DropoutSlot.Vertical.FitCode ? new(Verdict.NeedsPart, VerticalHeld, Tensioner)
+            : values[1] == ClosedEnds ? new(Verdict.NeedsMeasuring, Misfits.GearHubInClosedEnds)
+            : values[2] == 0 ? new(Verdict.NeedsMeasuring, values[1] == DropoutSlot.Vertical.FitCode ? Misfits.VerticalSlot : Misfits.NoWashers)
+            : values[2] != values[1] ? new(Verdict.DoesNotFit, Misfits.OtherWashers)
+            : values[1] == DropoutSlot.Vertical.FitCode ? new(Verdict.NeedsPart, Misfits.VerticalHeld, Tensioner)
             : new(Verdict.Fits, WashersOfSlot);
     }
 
@@ -183,5 +135,57 @@ internal static class EndRelations
             : values[1] < values[0] - Ruled ? new(Verdict.Unsafe, AxleTooShort)
             : values[1] > values[0] + Ruled ? new(Verdict.DoesNotFit, AxleTooLong)
             : new(Verdict.Fits, LengthRight);
+    }
+
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
+    {
+        public static readonly Reason SameNut = new("same-axle-thread", "Nuts of {1} on an axle of {0}.", Cautions.Axle) { Sources = [Sources.AxleNut] };
+
+        public static readonly Reason NutPitch = new("nut-of-another-pitch", "Nuts of {1} on an axle of {0}: one diameter, two pitches. They start and cross-thread; a caliper cannot tell them, a thread gauge can.", Cautions.Axle)
+        {
+            Mend = "nuts of the axle's own thread",
+            Sources = [Sources.AxleNut],
+        };
+
+        public static readonly Reason NutLoose = new("nut-nearly-of-the-axle", "Nuts of {1} on an axle of {0}: they go on, hold by the tops of the threads and strip when they are tightened.", Cautions.Axle)
+        {
+            Mend = "nuts of the axle's own thread",
+            Sources = [Sources.NutStripped],
+        };
+
+        public static readonly Reason NutDiameter = new("nut-of-another-diameter", "Nuts of {1} do not go on an axle of {0}.", Cautions.Axle)
+        {
+            Mend = "nuts of the axle's own thread",
+            Sources = [Sources.AxleNut],
+        };
+
+        public static readonly Reason WithoutLips = new("without-lips", "A disc brake on open ends, {0}, without retention lips: the brake pushes the axle towards the mouth of the slot, and nothing keeps the wheel in when the skewer works loose.", Cautions.DiscOnOpenEnds)
+        {
+            Mend = "a fork with its lips in place, or one for a thru-axle",
+            Sources = [Sources.OpenEndsGlossary],
+        };
+
+        public static readonly Reason OwnEnd = new("disc-on-own-end", "{0}: the fork's maker says what holds the wheel against a disc brake.", Cautions.DiscOnOpenEnds) { Sources = [Sources.OpenEndsGlossary] };
+
+        public static readonly Reason VerticalSlot = new("gear-hub-in-vertical-slot", "A hub gear in a {1}: nothing in the end tensions the chain, and the washers that keep the axle from turning follow the angle of the slot. Look for a tensioner or an eccentric bottom bracket, and for washers made for this slot.", Cautions.HubGearAxle)
+        {
+            Sources = [Sources.CommonPractice, Sources.NonTurnWashers],
+        };
+
+        public static readonly Reason VerticalHeld = new("gear-hub-held-in-vertical-slot", "A hub gear in a {1} with washers made for it: nothing in the end tensions the chain. It takes [bridge].", Cautions.HubGearAxle)
+        {
+            Sources = [Sources.CommonPractice, Sources.NonTurnWashers],
+        };
+
+        public static readonly Reason OtherWashers = new("washers-of-another-slot", "A hub gear in a {1} with washers made for a {2}: they let the axle turn.", Cautions.HubGearAxle)
+        {
+            Mend = "the hub maker's washers for this slot",
+            Sources = [Sources.NonTurnWashers],
+        };
+
+        public static readonly Reason NoWashers = new("no-washers", "A hub gear in a {1} without washers: ask the hub maker what keeps its axle from turning.", Cautions.HubGearAxle) { Sources = [Sources.NonTurnWashers] };
+
+        public static readonly Reason GearHubInClosedEnds = new("gear-hub-in-closed-ends", "A hub gear in closed ends: ask the hub maker for its version for this axle and what keeps it from turning.", Cautions.HubGearAxle) { Sources = [Sources.NonTurnWashers] };
     }
 }

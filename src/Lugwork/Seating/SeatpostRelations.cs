@@ -44,7 +44,7 @@ internal static class SeatpostRelations
     };
 
     /// <summary>Inputs: bore, post.</summary>
-    public static Relation InBore { get; } = new SameKey(0, 1, Same, (bore, post) => post > bore ? TooLarge : TooSmall, SeatpostShims.Table);
+    public static Relation InBore { get; } = new SameKey(0, 1, Same, (bore, post) => post > bore ? TooLarge : TooSmall, () => SeatpostShims.Table);
 
     private static readonly Reason TwoDiameters = new("less-than-two-diameters", "The post sits {0} mm deep: less than two diameters of the post ({4}), the least at which a mark may stand. A lower mark means a post that was cut.", Cautions.Insertion)
     {

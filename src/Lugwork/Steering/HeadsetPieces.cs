@@ -18,52 +18,10 @@ internal static class HeadsetPieces
 
     private static readonly Reason SameBearing = new("same-bearing", "{1} is the bearing that is asked for.") { Sources = [Sources.BearingMeasure, Sources.BearingAngles] };
 
-    private static readonly Reason OtherAngle = new("bearing-angle", "{1} has other angles than {0}: it runs rough and works loose, whatever its diameters.", Cautions.SteeringCare)
-    {
-        Mend = "a bearing of all four sizes of the seat: inside, outside, height and both angles",
-        Sources = [Sources.BearingMeasure, Sources.BearingAngles],
-    };
-
-    private static readonly Reason OtherDiameter = new("bearing-diameter", "{1} and {0} differ in diameter.", Cautions.SteeringCare)
-    {
-        Mend = "a bearing of all four sizes of the seat: inside, outside, height and both angles",
-        Sources = [Sources.BearingMeasure, Sources.BearingSeller],
-    };
-
-    private static readonly Reason NearBearing = new("bearing-nearly-the-same", "{1} and {0} differ by 0.2 mm or less across: two bearings. Measure the seat and the old bearing.", Cautions.SteeringCare)
-    {
-        Mend = "a bearing of all four sizes of the seat: inside, outside, height and both angles",
-        Sources = [Sources.Memory],
-    };
-
-    private static readonly Reason OtherHeight = new("bearing-height", "{1} and {0} differ in height alone: cover and spacers decide whether it is taken up. Ask the headset's maker.", Cautions.SteeringCare)
-    {
-        Mend = "a bearing of the same height",
-        Sources = [Sources.BearingMeasure, Sources.Memory],
-    };
-
     /// <summary>Inputs: the bearing that is asked for, the bearing.</summary>
     public static Relation Bearing { get; } = new Matrix(0, 1, BearingCell, [], [Sources.BearingMeasure, Sources.BearingAngles]);
 
     private static readonly Reason PlainCover = new("plain-cover", "Cables run past the headset and the cover is plain.") { Sources = [Sources.CableHeadsets] };
-
-    private static readonly Reason NoWayIn = new("cover-without-a-way", "The frame takes its cables through the headset, and this cover lets none in.", Cautions.SteeringCare)
-    {
-        Mend = "cover, centring ring and spacers of the frame's own cable system",
-        Sources = [Sources.CableHeadsets],
-    };
-
-    private static readonly Reason OneSystem = new("cover-system", "Both are for cables through the headset, but cover, centring ring, spacers and stem are one system: their heights differ by some 3 mm. Ask whether this set belongs to frame and stem.", Cautions.SteeringCare)
-    {
-        Mend = "cover, centring ring and spacers of the frame's own cable system",
-        Sources = [Sources.CableHeadsets],
-    };
-
-    private static readonly Reason SpareWay = new("cover-with-a-spare-way", "The cover is for cables through the headset and the frame runs them outside: look whether it seals and clears the stem.")
-    {
-        Mend = "a plain cover",
-        Sources = [Sources.CableHeadsets],
-    };
 
     /// <summary>Inputs: frame, cover.</summary>
     public static Relation Cover { get; } = new Matrix(0, 1, CoverCell, [], [Sources.CableHeadsets]);
@@ -77,18 +35,18 @@ internal static class HeadsetPieces
         HeadsetBearing bearing = HeadsetBearing.OfFitCode(bought);
         int across = Math.Max(Math.Abs(seat.Outside - bearing.Outside), Math.Abs(seat.Inside - bearing.Inside));
         return seat == bearing ? new(Verdict.Fits, SameBearing)
-            : across > 20 ? new(Verdict.DoesNotFit, OtherDiameter)
-            : seat.Inner != bearing.Inner || seat.Outer != bearing.Outer ? new(Verdict.DoesNotFit, OtherAngle)
-            : across > 0 ? new(Verdict.NeedsMeasuring, NearBearing)
-            : new(Verdict.NeedsMeasuring, OtherHeight);
+            : across > 20 ? new(Verdict.DoesNotFit, Misfits.OtherDiameter)
+            : seat.Inner != bearing.Inner || seat.Outer != bearing.Outer ? new(Verdict.DoesNotFit, Misfits.OtherAngle)
+            : across > 0 ? new(Verdict.NeedsMeasuring, Misfits.NearBearing)
+            : new(Verdict.NeedsMeasuring, Misfits.OtherHeight);
     }
 
     private static Outcome CoverCell(long frame, long cover)
     {
         bool through = frame == CableWay.Through.FitCode;
         bool open = cover == CableWay.Through.FitCode;
-        return through ? (open ? new(Verdict.NeedsMeasuring, OneSystem) : new(Verdict.DoesNotFit, NoWayIn))
-            : open ? new(Verdict.NeedsMeasuring, SpareWay) : new(Verdict.Fits, PlainCover);
+        return through ? (open ? new(Verdict.NeedsMeasuring, Misfits.OneSystem) : new(Verdict.DoesNotFit, Misfits.NoWayIn))
+            : open ? new(Verdict.NeedsMeasuring, Misfits.SpareWay) : new(Verdict.Fits, PlainCover);
     }
 
     private sealed class QuillDepth : Relation, ICutsLengths
@@ -166,5 +124,51 @@ internal static class HeadsetPieces
 
             return cuts.ToImmutable();
         }
+    }
+
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
+    {
+        public static readonly Reason OtherAngle = new("bearing-angle", "{1} has other angles than {0}: it runs rough and works loose, whatever its diameters.", Cautions.SteeringCare)
+        {
+            Mend = "a bearing of all four sizes of the seat: inside, outside, height and both angles",
+            Sources = [Sources.BearingMeasure, Sources.BearingAngles],
+        };
+
+        public static readonly Reason OtherDiameter = new("bearing-diameter", "{1} and {0} differ in diameter.", Cautions.SteeringCare)
+        {
+            Mend = "a bearing of all four sizes of the seat: inside, outside, height and both angles",
+            Sources = [Sources.BearingMeasure, Sources.BearingSeller],
+        };
+
+        public static readonly Reason NearBearing = new("bearing-nearly-the-same", "{1} and {0} differ by 0.2 mm or less across: two bearings. Measure the seat and the old bearing.", Cautions.SteeringCare)
+        {
+            Mend = "a bearing of all four sizes of the seat: inside, outside, height and both angles",
+            Sources = [Sources.Memory],
+        };
+
+        public static readonly Reason OtherHeight = new("bearing-height", "{1} and {0} differ in height alone: cover and spacers decide whether it is taken up. Ask the headset's maker.", Cautions.SteeringCare)
+        {
+            Mend = "a bearing of the same height",
+            Sources = [Sources.BearingMeasure, Sources.Memory],
+        };
+
+        public static readonly Reason NoWayIn = new("cover-without-a-way", "The frame takes its cables through the headset, and this cover lets none in.", Cautions.SteeringCare)
+        {
+            Mend = "cover, centring ring and spacers of the frame's own cable system",
+            Sources = [Sources.CableHeadsets],
+        };
+
+        public static readonly Reason OneSystem = new("cover-system", "Both are for cables through the headset, but cover, centring ring, spacers and stem are one system: their heights differ by some 3 mm. Ask whether this set belongs to frame and stem.", Cautions.SteeringCare)
+        {
+            Mend = "cover, centring ring and spacers of the frame's own cable system",
+            Sources = [Sources.CableHeadsets],
+        };
+
+        public static readonly Reason SpareWay = new("cover-with-a-spare-way", "The cover is for cables through the headset and the frame runs them outside: look whether it seals and clears the stem.")
+        {
+            Mend = "a plain cover",
+            Sources = [Sources.CableHeadsets],
+        };
     }
 }

@@ -15,44 +15,7 @@ internal static class StemRelations
         Sources = [Sources.SteererRequirement, Sources.CommonPractice],
     };
 
-    private static readonly Reason OnThreads = new("clamp-on-threads", "{2} would clamp a steerer that is {1}: the clamped part must carry no thread, it breaks there.", Cautions.SteeringCare)
-    {
-        Mend = "a quill stem",
-        Offers = [QuillAdapter],
-        Sources = [Sources.SteererRequirement],
-    };
-
-    private static readonly Reason QuillInThreadless = new("quill-in-threadless", "{2} goes into a steerer that is {1} and holds nothing: no locknut keeps this headset together, only the clamp of a stem does, and the steerer is not made for a wedge.", Cautions.SteeringCare)
-    {
-        Mend = "a stem that clamps this steerer",
-        Sources = [Sources.HeadsetArticle, Sources.CommonPractice],
-    };
-
     private static readonly Reason RightSize = new("stem-of-its-size", "{2} is made for {0}.") { Sources = [Sources.StemSizes, Sources.HeadsetArticle] };
-
-    private static readonly Reason TooSmall = new("stem-too-small", "{2} does not go on {0}.", Cautions.SteeringCare)
-    {
-        Mend = "a stem of the steerer's own size",
-        Sources = [Sources.StemSizes, Sources.HeadsetArticle],
-    };
-
-    private static readonly Reason TooLarge = new("stem-too-large", "{2} is loose on {0}; a bolt pulled tighter does not make up for it.", Cautions.SteeringCare)
-    {
-        Mend = "a stem of the steerer's own size",
-        Sources = [Sources.StemSizes, Sources.HeadsetArticle],
-    };
-
-    private static readonly Reason QuillTooLarge = new("quill-too-large", "{2} does not go into {0}.", Cautions.SteeringCare)
-    {
-        Mend = "a quill of the steerer's own size",
-        Sources = [Sources.StemSizes],
-    };
-
-    private static readonly Reason QuillLoose = new("quill-too-small", "{2} goes into {0} and is loose in it: the wedge presses on one side only, and the bar turns or the quill comes out.", Cautions.SteeringCare)
-    {
-        Mend = "a quill of the steerer's own size",
-        Sources = [Sources.StemSizes, Sources.CommonPractice],
-    };
 
     private static readonly Bridge Shim = new()
     {
@@ -80,18 +43,59 @@ internal static class StemRelations
         StemFixing foot = StemFixing.OfFitCode(values[2]);
         SteererSize size = SteererSize.OfFitCode(values[0]);
         bool threaded = values[1] == SteererKind.Threaded.FitCode;
-        return foot.IsQuill ? Quill(foot, size, threaded) : threaded ? new(Verdict.Unsafe, OnThreads) : Clamp(foot, size);
+        return foot.IsQuill ? Quill(foot, size, threaded) : threaded ? new(Verdict.Unsafe, Misfits.OnThreads) : Clamp(foot, size);
     }
 
     /// <summary>A quill that its steerer is too small for does not go in; any other goes in, and holds only where steerer and size are its own.</summary>
     private static Outcome Quill(StemFixing foot, SteererSize size, bool threaded) =>
-        foot.Steerer.Hundredths > size.Hundredths ? new(Verdict.DoesNotFit, QuillTooLarge)
-        : !threaded ? new(Verdict.Unsafe, QuillInThreadless)
+        foot.Steerer.Hundredths > size.Hundredths ? new(Verdict.DoesNotFit, Misfits.QuillTooLarge)
+        : !threaded ? new(Verdict.Unsafe, Misfits.QuillInThreadless)
         : foot.Steerer == size ? new(Verdict.Fits, RightSize)
-        : new(Verdict.Unsafe, QuillLoose);
+        : new(Verdict.Unsafe, Misfits.QuillLoose);
 
     private static Outcome Clamp(StemFixing foot, SteererSize size) =>
         foot.Steerer == size ? new(Verdict.Fits, RightSize)
         : foot == StemFixing.Clamp28Point6 && size == SteererSize.Mm25Point4 ? new(Verdict.NeedsMeasuring, Reasons.Check3, Shim)
-        : new(Verdict.DoesNotFit, foot.Steerer.Hundredths > size.Hundredths ? TooLarge : TooSmall);
+        : new(Verdict.DoesNotFit, foot.Steerer.Hundredths > size.Hundredths ? Misfits.TooLarge : Misfits.TooSmall);
+
+    /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
+    private static class Misfits
+    {
+        public static readonly Reason OnThreads = new("clamp-on-threads", "{2} would clamp a steerer that is {1}: the clamped part must carry no thread, it breaks there.", Cautions.SteeringCare)
+        {
+            Mend = "a quill stem",
+            Offers = [QuillAdapter],
+            Sources = [Sources.SteererRequirement],
+        };
+
+        public static readonly Reason QuillInThreadless = new("quill-in-threadless", "{2} goes into a steerer that is {1} and holds nothing: no locknut keeps this headset together, only the clamp of a stem does, and the steerer is not made for a wedge.", Cautions.SteeringCare)
+        {
+            Mend = "a stem that clamps this steerer",
+            Sources = [Sources.HeadsetArticle, Sources.CommonPractice],
+        };
+
+        public static readonly Reason TooSmall = new("stem-too-small", "{2} does not go on {0}.", Cautions.SteeringCare)
+        {
+            Mend = "a stem of the steerer's own size",
+            Sources = [Sources.StemSizes, Sources.HeadsetArticle],
+        };
+
+        public static readonly Reason TooLarge = new("stem-too-large", "{2} is loose on {0}; a bolt pulled tighter does not make up for it.", Cautions.SteeringCare)
+        {
+            Mend = "a stem of the steerer's own size",
+            Sources = [Sources.StemSizes, Sources.HeadsetArticle],
+        };
+
+        public static readonly Reason QuillTooLarge = new("quill-too-large", "{2} does not go into {0}.", Cautions.SteeringCare)
+        {
+            Mend = "a quill of the steerer's own size",
+            Sources = [Sources.StemSizes],
+        };
+
+        public static readonly Reason QuillLoose = new("quill-too-small", "{2} goes into {0} and is loose in it: the wedge presses on one side only, and the bar turns or the quill comes out.", Cautions.SteeringCare)
+        {
+            Mend = "a quill of the steerer's own size",
+            Sources = [Sources.StemSizes, Sources.CommonPractice],
+        };
+    }
 }

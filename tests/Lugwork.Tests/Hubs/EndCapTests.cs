@@ -8,7 +8,7 @@ public sealed class EndCapTests
     [Fact]
     public void Caps_for_a_thicker_axle_ask_whether_the_ends_come_off()
     {
-        Bridge[] thicker = [.. HubRelations.Table.Where(b => b.Kind == BridgeKind.EndCaps && b.Result == Verdict.NeedsPart && Thinnest(b.To) > Thickest(b.From) + 0.1)];
+        Bridge[] thicker = [.. HubBridges.Table.Where(b => b.Kind == BridgeKind.EndCaps && b.Result == Verdict.NeedsPart && Thinnest(b.To) > Thickest(b.From) + 0.1)];
         Assert.NotEmpty(thicker);
         Assert.All(thicker, b => Assert.True(b.ConditionInput >= 0 && b.ConditionCode == HubEnds.Swappable.FitCode && b.Otherwise > Verdict.NeedsPart, b.Id));
     }
