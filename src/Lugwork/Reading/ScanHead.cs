@@ -11,13 +11,13 @@ internal sealed partial class LineScan
     };
 
     /// <summary>What a line about a part may start with: the part itself and what mates with it.</summary>
-    internal static string Mates(string kind) => kind switch
+    internal static string Mates(string kind) => kind.Replace(' ', '-') switch
     {
         "frame" => "t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel t:rim",
         "fork" => "t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel t:rim",
         "wheel" => "t:wheel t:hub t:rim t:axle t:freehub t:rotor t:brake",
         "tyre" => "t:tyre t:wheel",
-        "tube" => "t:tube t:tyre t:wheel t:rim t:valve",
+        "inner-tube" => "t:tube t:tyre t:wheel t:rim t:valve",
         "cassette" => "t:cassette",
         "chain" => "t:chain",
         "chainring" => "t:chainring t:crank",
@@ -41,8 +41,8 @@ internal sealed partial class LineScan
         "rotor" => "t:rotor t:brake",
         "thru-axle" => "t:axle",
         "axle-nuts" => "t:nuts t:axle t:hub t:wheel",
-        "shock" => "t:shock t:frame",
-        "valve" => "t:valve t:tube",
+        "rear-shock" => "t:shock t:frame",
+        "tubeless-valve" => "t:valve t:tube",
         "rim-tape" => "t:rimtape t:rim t:wheel t:tyre",
         "chain-guide" => "t:guidetabs t:bb t:chain",
         "rider" => "t:rider",
