@@ -53,6 +53,14 @@ internal static class BracketWords
             end++;
         }
 
+        for (int i = dash + 1; i < end; i++)
+        {
+            if (items[i].Is("m:not") || items[i].Terms.Any(t => t[0] is 'd' or 'o'))
+            {
+                return;
+            }
+        }
+
         SpecItem sign = items[dash];
         Join(items, dash + 1, end, items[dash - 1].Clause);
         items[dash] = new() { Kind = SpecTokenKind.Sign, Text = ":", Start = sign.Start, End = sign.End, Glued = sign.Glued, Clause = items[dash - 1].Clause };
