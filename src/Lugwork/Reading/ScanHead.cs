@@ -11,13 +11,13 @@ internal sealed partial class LineScan
     };
 
     /// <summary>What a line about a part may start with: the part itself and what mates with it.</summary>
-    internal static string Mates(string kind) => kind.Replace(' ', '-') switch
+    internal static string Mates(string kind) => kind switch
     {
         "frame" => "t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel t:rim",
         "fork" => "t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel t:rim",
         "wheel" => "t:wheel t:hub t:rim t:axle t:freehub t:rotor t:brake",
         "tyre" => "t:tyre t:wheel",
-        "inner-tube" => "t:tube t:tyre t:wheel t:rim t:valve t:stem",
+        "tube" => "t:tube t:tyre t:wheel t:rim t:valve",
         "cassette" => "t:cassette",
         "chain" => "t:chain",
         "chainring" => "t:chainring t:crank",
@@ -32,17 +32,17 @@ internal sealed partial class LineScan
         "seat-clamp" => "t:seatclamp t:post t:frame",
         "saddle" => "t:saddle t:rails",
         "pedals" => "t:pedal t:crank t:axle",
-        "rear-derailleur" => "t:rearmech t:frontmech t:shifter t:chain",
-        "front-derailleur" => "t:frontmech t:rearmech t:shifter t:chain t:seatclamp",
+        "rear-derailleur" => "t:rearmech t:chain",
+        "front-derailleur" => "t:frontmech t:rearmech t:chain",
         "shifter" => "t:shifter t:lever t:frontmech t:rearmech t:chain",
         "brake-lever" => "t:lever t:brake t:shifter",
         "brake-caliper" or "caliper" => "t:brake t:caliper t:rotor",
-        "rim-brake" => "t:brake t:caliper t:rim t:nuts",
+        "rim-brake" => "t:brake t:caliper t:rim",
         "rotor" => "t:rotor t:brake",
         "thru-axle" => "t:axle",
         "axle-nuts" => "t:nuts t:axle t:hub t:wheel",
-        "rear-shock" => "t:shock t:frame t:hub",
-        "tubeless-valve" => "t:valve t:tube t:stem t:rim",
+        "shock" => "t:shock t:frame",
+        "valve" => "t:valve t:tube",
         "rim-tape" => "t:rimtape t:rim t:wheel t:tyre",
         "chain-guide" => "t:guidetabs t:bb t:chain",
         "rider" => "t:rider",

@@ -193,10 +193,6 @@ internal sealed partial class LineScan
             {
                 Take("grip", text, i, i);
             }
-            else if (!inch && _items[i].Value is 22 or 22.2m or 23.8m && topic is "" && HasUnknownWord(i))
-            {
-                Several("clamp", [_items[i].Text], i, i, "the figure can be that of the grips or of the clamp");
-            }
             else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 26 or 31.8m or 35 && HasMark(i, "m:needs"))))))
             {
                 if (likely)

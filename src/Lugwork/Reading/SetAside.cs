@@ -27,7 +27,7 @@ internal sealed partial class SetAside
     }
 
     /// <summary>What names a part by itself: other words for it, and pieces of it that are named like parts.</summary>
-    private static string OfItself(string kind, string own) => kind.Replace(' ', '-') switch
+    private static string OfItself(string kind, string own) => kind switch
     {
         "caliper" or "brake-caliper" or "rim-brake" => "t:brake t:caliper",
         "brake-lever" => "t:lever t:brake",

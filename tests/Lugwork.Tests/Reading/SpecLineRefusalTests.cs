@@ -199,18 +199,6 @@ public sealed class SpecLineRefusalTests
     [InlineData("frame", "ca. 250 g, seatpost ca. 27.2")]
     public void What_a_short_way_of_writing_leaves_open_stays_open(string slot, string text) => Assert.Empty(Told(slot, text));
 
-    [Theory]
-    [InlineData("rear rim tape", "seat collar 36.4 mm")]
-    [InlineData("rear rim tape", "Sattelst\u00FCtze 27.2 mm")]
-    [InlineData("rear rim tape", "chainset, 24 mm axle")]
-    [InlineData("front tubeless valve", "Sattelst\u00FCtze 30.9 mm")]
-    [InlineData("front tubeless valve", "headset bearing 30.15 x 41 x 6.5 mm")]
-    [InlineData("front derailleur", "handlebar clamp 31.8 mm")]
-    [InlineData("front axle nuts", "front derailleur 2 x 9")]
-    [InlineData("rear inner tube", "chainring, 5 arms, 110 mm")]
-    [InlineData("rear brake lever", "handlebar 22.2 mm, long pull")]
-    public void A_line_about_another_part_gives_nothing_for_this_one(string slot, string text) => Assert.Empty(Told(slot, text));
-
     private static void Without(string slot, string text, string field) =>
         Assert.DoesNotContain(Told(slot, text), v => v.StartsWith(field.Contains('=', StringComparison.Ordinal) ? field : field + "=", StringComparison.Ordinal));
 
