@@ -104,6 +104,7 @@ internal static class ItemCutter
         Numbers(items);
         ItemNotes.Mend(items);
         Headings.Mend(items);
+        BracketWords.Mend(items);
         return items;
     }
 
@@ -126,8 +127,8 @@ internal static class ItemCutter
     {
         for (int i = 0; i + 1 < items.Count; i++)
         {
-            // "Pas de 1,75" is a pitch, "pas de frein" is none.
-            if (items[i].Is("m:not") && items[i].Text == "pas" && items[i + 1].IsNumber)
+            // "Pas de 1,75" and "pas M12x1,5" are a pitch, "pas de frein" is none.
+            if (items[i].Text == "pas" && ((items[i].Is("m:not") && items[i + 1].IsNumber) || (items[i].Is("m:pas") && items[i + 1].Text == "m" && i + 2 < items.Count && items[i + 2] is { IsNumber: true, Glued: true })))
             {
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["t:pitch"] };
             }
@@ -304,11 +305,23 @@ internal static class ItemCutter
             return at + 1;
         }
 
+        // 29"er is what 29er is.
+        if (at + 1 < tokens.Count && tokens[at].Is('"') && tokens[at + 1] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true })
+        {
+            return at + 1;
+        }
+
         if (at < tokens.Count && (tokens[at].Is('"') || tokens[at].Is('\u00B0')))
         {
             number.Unit = tokens[at].Is('"') ? "in" : "deg";
             number.End = tokens[at].End;
             return at + 1;
+        }
+
+        // "1 1/2 £25": the sign is of the price behind it.
+        if (at + 1 < tokens.Count && (tokens[at].Is('$') || tokens[at].Is('\u20AC') || tokens[at].Is('\u00A3')) && !tokens[at].Glued && tokens[at + 1] is { IsNumber: true, Glued: true })
+        {
+            return at;
         }
 
         if (at < tokens.Count && (tokens[at].Is('%') || tokens[at].Is('\u20AC') || tokens[at].Is('$') || tokens[at].Is('\u00A3')))

@@ -15,6 +15,7 @@ internal static class ItemNotes
                 LetterSize(items, i);
                 Quantity(items, i);
                 Warranty(items, i);
+                Age(items, i);
             }
             else if (item is { IsNumber: true, IsFraction: false, Unit: "" } && item.Value == decimal.Truncate(item.Value))
             {
@@ -79,6 +80,23 @@ internal static class ItemNotes
     {
         if (i > 0 && items[i].Text is "garantie" or "garantia" or "garanzia" or "warranty" && items[i - 1] is { IsNumber: true, Unit: "other" })
         {
+            items[i] = Word(items[i], "m:nothing");
+        }
+    }
+
+    /// <summary>"Approx. 2 years old", "ca. 250 g", "about 300 km": how old, heavy or far is about so, and no size.</summary>
+    private static void Age(List<SpecItem> items, int i)
+    {
+        int at = i + 1 < items.Count && items[i + 1].IsSign('.') ? i + 2 : i + 1;
+        if (!items[i].Is("d:hedge") || at >= items.Count || !items[at].IsNumber)
+        {
+            return;
+        }
+
+        bool age = at + 1 < items.Count && items[at].Unit.Length == 0 && items[at + 1].Text is "yrs" or "yr" or "year" or "km" or "kms" or "miles" or "jahr" or "ano" or "rides" or "hours" or "stunden";
+        if (age || items[at].Unit is "other" or "g")
+        {
+            items[at].Unit = age ? "other" : items[at].Unit;
             items[i] = Word(items[i], "m:nothing");
         }
     }

@@ -32,6 +32,11 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (offered && IsLabelOfSize(other))
+        {
+            return;
+        }
+
         decimal ratio = _items[used].Value > 0 ? _items[other].Value / _items[used].Value : 0;
         if (offered && ratio is > 0.4m and < 2.5m)
         {
@@ -52,6 +57,18 @@ internal sealed partial class LineScan
         {
             Several(field, [value.Key, key], first, second, "two sizes are listed for one thing");
         }
+    }
+
+    /// <summary>"25-622 / 700x25C": the printed label of the size that was read.</summary>
+    private bool IsLabelOfSize(int i)
+    {
+        if (!Values.TryGetValue("size", out LineFinding? size) || _fields["size"].Type.Name != "TyreSize" || !Label(i, out int last, out string text) || last <= i || !_fields["size"].Read(text).Keys.Contains(size.Key))
+        {
+            return false;
+        }
+
+        MarkAll(i, last);
+        return true;
     }
 
     /// <summary>A broken figure makes the whole line doubtful, save where it is known to be of no interface.</summary>

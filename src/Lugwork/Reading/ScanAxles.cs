@@ -126,6 +126,11 @@ internal sealed partial class LineScan
             {
                 Take(field, $"{(_items[i].IsFraction ? "" : "M")}{_items[i].Text}x{_items[second].Text}", metric ? i - 1 : i, second);
             }
+            else if (Free(i) && _items[i].IsFraction && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 1].Glued && Free(i + 2) && _items[i + 2] is { Glued: true, Value: 24 or 26 } && _items[i].Value is 0.375m or 0.3125m)
+            {
+                // "3/8-26": size and turns.
+                Take(field, $"{_items[i].Text}x{_items[i + 2].Text}", i, i + 2);
+            }
             else if ((bare || TopicOf(i) is "t:axle" or "t:thread" or "t:axlethread" || HasMark(i, "m:nutted")) && Free(i) && SolidThread(i) is >= 0 and int turns)
             {
                 Take(field, $"{(_items[i].IsFraction ? "" : "M")}{_items[i].Text}x{_items[turns].Text}", Math.Min(metric ? i - 1 : i, turns), Math.Max(i, turns));

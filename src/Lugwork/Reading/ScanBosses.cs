@@ -22,20 +22,11 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            int seat = -1;
-            for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 12; j++)
-            {
-                if (j > i + 8 && !IsOnlySeat(j))
-                {
-                    continue;
-                }
-
-                seat = seat < 0 && Free(j) && _items[j].Value is 622 or 584 or 559 && Math.Abs(_items[j].Clause - _items[i].Clause) <= (IsOnlySeat(j) ? 4 : 1) && !Joins(j) ? j : seat;
-            }
-
+            int seat = SeatOfBosses(i, named: false);
+            seat = seat < 0 ? SeatOfBosses(i, named: true) : seat;
             if (seat >= 0)
             {
-                Keep(field, "cantilever-" + _items[seat].Text, Math.Min(i, seat), Math.Max(i, seat));
+                Keep(field, "cantilever-" + BossSeat(seat), Math.Min(i, seat), Math.Max(i, seat));
             }
             else
             {
@@ -45,6 +36,30 @@ internal sealed partial class LineScan
 
         Settle(field);
     }
+
+    /// <summary>The bead seat near the word for bosses, by its figure or by its French name; -1 where there is none.</summary>
+    private int SeatOfBosses(int i, bool named)
+    {
+        for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 12; j++)
+        {
+            bool seat = named ? BossSeat(j).Length > 0 : _items[j].Value is 622 or 584 or 559;
+            if (seat && Free(j) && (j <= i + 8 || IsOnlySeat(j)) && Math.Abs(_items[j].Clause - _items[i].Clause) <= (IsOnlySeat(j) ? 4 : 1) && !Joins(j))
+            {
+                return j;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>The bead seat by its figure or its French name: 622, 700C.</summary>
+    private string BossSeat(int j) => _items[j].Value switch
+    {
+        622 or 584 or 559 => _items[j].Text,
+        700 when j + 1 < _items.Count && _items[j + 1] is { Text: "c", Kind: SpecTokenKind.Word } => "622",
+        650 when j + 1 < _items.Count && _items[j + 1] is { Text: "b", Kind: SpecTokenKind.Word } => "584",
+        _ => "",
+    };
 
     /// <summary>No other bead seat stands in the line.</summary>
     private bool IsOnlySeat(int j) => ItemsShort && !_items.Exists(o => o.IsNumber && o != _items[j] && o.Value >= 300 && IsSeat(o.Value));

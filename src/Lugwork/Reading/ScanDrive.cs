@@ -61,7 +61,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            bool context = !needTopic || Clause(i, "t:frontmech");
+            bool context = !needTopic || Clause(i, "t:frontmech") || (TopicOf(i) is "t:clamp" && FindMark(i, "t:frontmech", 1) >= 0 && Anywhere("t:seatclamp") < 0 && Anywhere("t:post") < 0);
             if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 28.6m or 31.8m or 34.9m or 35 && Free(i) && (TopicOf(i) is "t:frontmech" || (context && TopicOf(i) is "" or "t:clamp" or "t:seatclamp" or "t:tyre") || (HasMark(i, "m:band") && context) || (needTopic && IsTubeOfBand(i))))
             {
                 if (TopicOf(i) is "t:frontmech" && Link(i) is >= 0 and int link)

@@ -114,6 +114,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (field == "seatTubeOutside" && (topic == "t:clamp" || _items[link].Text is "collier") && FindMark(i, "t:frontmech", 1) >= 0)
+            {
+                // The clamp of the front derailleur, which its mount says.
+                continue;
+            }
+
             _claimed[link] = true;
             if (known.Type.Name != nameof(Dimension))
             {

@@ -103,7 +103,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            bool rotor = topic is "t:rotor" || Clause(i, "t:rotor");
+            bool rotor = topic is "t:rotor" || (Clause(i, "t:rotor") && topic is not ("t:travel" or "t:axletocrown" or "t:insertion" or "t:fork" or "t:length"));
             bool mount = FindMark(i, "m:pm", 3) >= 0 || FindMark(i, "m:fm", 3) >= 0 || FindMark(i, "m:is", 3) >= 0;
             if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
             {

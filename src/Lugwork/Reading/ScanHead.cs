@@ -77,6 +77,12 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.Handlebar && _items[head].Is("t:stem") && head + 1 < _items.Count && _items[head + 1].Is("t:clamp"))
+        {
+            // "Stem clamp 31.8": where the stem clamps the bar.
+            return;
+        }
+
         if (IsMate(_items[head], mates) || (IsRimOfTyre(head) && Values.ContainsKey("size")))
         {
             return;

@@ -137,7 +137,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            bool rails = TopicOf(i) is "t:rails" || (TopicOf(i) is "t:clamp" && Clause(i, "t:rails")) || (Pair(i, out int width) && TopicOf(i) is "" && TopicOf(width) is "t:rails");
+            bool rails = TopicOf(i) is "t:rails" || (TopicOf(i) is "t:clamp" && Clause(i, "t:rails")) || (_slot == Slot.Seatpost && TopicOf(i) is "t:seatclamp" && Pair(i, out _) && _items[i].Value is >= 6 and <= 12) || (Pair(i, out int width) && TopicOf(i) is "" && TopicOf(width) is "t:rails");
             bool topic = rails || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
             if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (!rails && !Pair(i, out _) && (_items[i].Unit != "mm" || HasUnknownWord(i))))
             {

@@ -74,6 +74,11 @@ internal sealed partial class LineScan
             {
                 arms = i + 2;
             }
+            else if (i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 2] is { Glued: true, Unit: "" or "arms" or "holes", Value: 3 or 4 or 5 } && Free(i + 2))
+            {
+                // "104/4", as it is told in German.
+                arms = i + 2;
+            }
             else
             {
                 for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 8 && arms < 0; j++)

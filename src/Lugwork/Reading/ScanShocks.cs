@@ -124,7 +124,7 @@ internal sealed partial class LineScan
             }
 
             (decimal large, decimal small) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
-            bool inch = large < 15 && (_items[i].IsFraction || _items[i].IsInch || _items[second].IsInch || TopicOf(i) is "t:shock") && Clause(i, "t:shock");
+            bool inch = large < 15 && (_items[i].IsFraction || _items[i].IsInch || _items[second].IsInch || TopicOf(i) is "t:shock" or "t:eye" || (Clause(i, "t:shock") && TopicOf(i) is "")) && (Clause(i, "t:shock") || Clause(i, "t:eye"));
             if ((large is >= 140 and <= 280 && small is >= 25 and <= 100 && (!IsSeat(large) || HasMark(i, "m:eyelet") || HasMark(i, "m:trunnion") || Clause(i, "t:shock"))) || (inch && large >= 5))
             {
                 ShockSize("shock", i, second);

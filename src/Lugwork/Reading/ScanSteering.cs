@@ -45,7 +45,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (_items[i].Is("m:threaded") && !Negated(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i)) && !Negated(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
             {
                 return i;
             }
@@ -53,6 +53,11 @@ internal sealed partial class LineScan
 
         return -1;
     }
+
+    /// <summary>"Gabelschaft 1 1/8 Zoll, Gewinde": the German word for a thread by itself.</summary>
+    private bool IsThreadOfSteerer(int i) =>
+        _slot == Slot.Fork && _items[i].Text == "gewinde" && _items[i].Is("t:thread") && !_items[i].IsFraction && Anywhere("t:steerer") >= 0 && Anywhere("t:axlethread") < 0 && Anywhere("m:thru") < 0
+        && (Clause(i, "t:steerer") || AloneInClause(i)) && !(i + 1 < _items.Count && (_items[i + 1].IsNumber || _items[i + 1].Text == "m" || _items[i + 1].IsSign(':') || _items[i + 1].IsSign('=')));
 
     /// <summary>"Steerer 1-1/8, length 220 mm", "165 long": a length in a line about a steerer, which names nothing else that is long.</summary>
     private void ReadSteererLength()

@@ -53,6 +53,7 @@ internal sealed partial class LineScan
             }
 
             bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            quill |= !inch && _items[i].Value is 22.2m or 21.15m && IsOnShaft(i);
             if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))
             {
                 // The quill of a one-inch fork is 22.2 mm.
@@ -90,6 +91,20 @@ internal sealed partial class LineScan
         }
 
         BareStem(bare);
+    }
+
+    /// <summary>A word for the shaft of a quill beside a figure that no clamp round a steerer has.</summary>
+    private bool IsOnShaft(int i)
+    {
+        for (int j = Math.Max(0, i - 3); j < _items.Count && j <= i + 3; j++)
+        {
+            if (_items[j].Clause == _items[i].Clause && _items[j].Text is "shaft" or "schacht" or "pen" or "plongeur" or "gambo" or "vastago")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>A clamp round the steerer; 22.2 and the like are sizes of quills alone.</summary>

@@ -63,6 +63,12 @@ internal sealed partial class LineScan
 
         if (best >= 0 && (largest || others == 0))
         {
+            for (int j = best; j + 2 < _items.Count && (_items[j + 1].IsSign('/') || (_items[j + 1].IsSign('-') && _items[j + 1].Glued)) && Free(j + 2) && _items[j + 2] is { Value: >= 20 and <= 60, Unit: "" } && largest; j += 2)
+            {
+                // "Rings 34/50": the larger one behind.
+                best = _items[j + 2].Value > _items[best].Value ? j + 2 : best;
+            }
+
             for (int j = best; j + 2 < _items.Count && (_items[j + 1].IsSign('/') || _items[j + 1].IsSign('-')) && _items[j + 2] is { IsNumber: true, Value: >= 20 and <= 60 } && largest; j += 2)
             {
                 _items[j + 2].Used = true;

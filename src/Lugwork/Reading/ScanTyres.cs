@@ -32,7 +32,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat"))
+            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat") && !(IsSeat(seat) && FindMark(i, "m:max", 0) >= 0 && _items[Link(i)].Clause != _items[i].Clause))
             {
                 continue;
             }

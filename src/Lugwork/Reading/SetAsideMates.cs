@@ -16,6 +16,16 @@ internal sealed partial class SetAside
             return HasFixing(first, last);
         }
 
+        if ((_slot == Slot.RearWheel && item.Is("t:frame")) || (_slot == Slot.FrontWheel && item.Is("t:fork")))
+        {
+            return (IsFor(_items[first]) || IsTaking(_items[first])) && NamesAxle(first, last);
+        }
+
+        if (_slot == Slot.Chainring && item.Is("t:chain"))
+        {
+            return IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1])));
+        }
+
         if (_slot == Slot.Handlebar)
         {
             return item.Is("t:stem") && Any(first, last, "m:needs");
@@ -28,6 +38,20 @@ internal sealed partial class SetAside
 
         return _slot == Slot.RearWheel && item.Is("t:cassette") && (Any(first, last, "m:hg") || Any(first, last, "m:eightspline") || HasBody(first, last))
             && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))));
+    }
+
+    /// <summary>"For 12x148 frames": the hub by both of its figures.</summary>
+    private bool NamesAxle(int first, int last)
+    {
+        for (int i = first + 1; i < last; i++)
+        {
+            if (_items[i].IsSign('x') && _items[i - 1] is { IsNumber: true, Unit: "" or "mm" } a && _items[i + 1] is { IsNumber: true, Unit: "" or "mm" } b && Math.Min(a.Value, b.Value) is >= 5 and <= 20 && Math.Max(a.Value, b.Value) is >= 70 and <= 200)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsTaking(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "accepteert" or "nimmt" or "prend" or "compatible" or "compatibles" or "kompatibel" or "kompatible" or "compatibile" or "compatibili" or "compatibel";

@@ -14,7 +14,7 @@ internal sealed class SpecItem
     /// <summary>Behind the last character, with the unit of a figure.</summary>
     public required int End { get; set; }
 
-    public required bool Glued { get; init; }
+    public required bool Glued { get; set; }
 
     public decimal Value { get; set; }
 
