@@ -42,6 +42,11 @@ internal static class SlotFinder
                     return Slot.Dropper;
                 }
 
+                if (term == "t:bb" && IsOpenPedalier(item, items))
+                {
+                    return null;
+                }
+
                 if (Named(term) is { } slot)
                 {
                     return slot;
@@ -67,6 +72,12 @@ internal static class SlotFinder
 
         return ByWords(items, front, rear);
     }
+
+    /// <summary>"Pédalier carré": in French the cranks or what they turn in; both have the seat of a spindle, so that the word alone names neither. Spanish words, and the size of a shell, settle it.</summary>
+    private static bool IsOpenPedalier(SpecItem item, List<SpecItem> items) =>
+        item.Text == "pedalier" && !item.IsFraction
+        && items.Exists(i => i.Terms.Any(t => t.StartsWith("v:SpindleSeat=", StringComparison.Ordinal)))
+        && !items.Exists(i => i.Text is "cuadrado" or "cuadradillo" or "eje" or "caja" or "rosca" || i is { IsNumber: true, Value: >= 66 and <= 135 } || i.Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal) || t.StartsWith("v:Shell=", StringComparison.Ordinal)));
 
     /// <summary>The brakes that a line without the name of a part is about, by their kind.</summary>
     public static (Slot Front, Slot Rear)? BrakeOf(List<SpecItem> items) => Brake(items);
