@@ -190,7 +190,7 @@ internal sealed partial class LineScan
     private bool AreBothHalves(int at) =>
         at >= 0 && at + 2 < _items.Count && (_items[at + 1].Is("m:and") || _items[at + 1].IsSign('+') || _items[at + 1].IsSign('&')) && _items[at].Clause == _items[at + 2].Clause
         && ((_items[at].Is("m:upper") && _items[at + 2].Is("m:lower")) || (_items[at].Is("m:lower") && _items[at + 2].Is("m:upper")))
-        && !(at + 3 < _items.Count && _items[at + 3].IsTopic && _items[at + 3].Clause == _items[at].Clause && !_items[at + 3].Is("t:headset"));
+        && !_items[at].IsTopic && !_items[at + 2].IsTopic && !(at + 3 < _items.Count && _items[at + 3].IsTopic && _items[at + 3].Clause == _items[at].Clause && !_items[at + 3].Is("t:headset"));
 
     /// <summary>"ZS44 (40) upper": the word behind the bracket of the size; 0 where none is.</summary>
     private int HalfBehindBracket(int last)

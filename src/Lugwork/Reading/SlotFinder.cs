@@ -128,7 +128,7 @@ internal static class SlotFinder
             }
         }
 
-        if (items.Exists(i => i.Text is "cassette" or "cassettes" or "kassette" or "kassetten" or "casete" or "cassetta" && i.IsFraction && i.Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal))))
+        if (items.Exists(IsCassetteOfBody))
         {
             return Slot.Cassette;
         }
@@ -140,6 +140,10 @@ internal static class SlotFinder
 
         return front != rear && Brake(items) is { } brake ? front ? brake.Front : brake.Rear : null;
     }
+
+    /// <summary>"Cassette XD": a cassette by the body that it goes on.</summary>
+    internal static bool IsCassetteOfBody(SpecItem item) =>
+        item.Text is "cassette" or "cassettes" or "kassette" or "kassetten" or "casete" or "cassetta" && item.IsFraction && item.Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal));
 
     /// <summary>"Drop bar", "cintre route": a bar by its shape.</summary>
     private static bool IsShapedBar(SpecItem item) => item.IsFraction && item.Terms.Any(t => t.StartsWith("v:ControlClamp=", StringComparison.Ordinal));

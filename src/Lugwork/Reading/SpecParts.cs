@@ -69,7 +69,7 @@ internal static class SpecParts
         for (int i = first + 2; i < last && last - first <= LongestPiece; i++)
         {
             bool joins = items[i].Text is "and" or "und" or "et" or "y" or "e" or "en" or "plus" or "+" or "&" && !items[i].IsFraction;
-            if (joins && LineScan.IsPart(items[i + 1]) && Heads(items.GetRange(first, i - first)) && Heads(items.GetRange(i + 1, last - i))
+            if (joins && Heads(items.GetRange(first, i - first)) && Heads(items.GetRange(i + 1, last - i))
                 && SlotFinder.Of(items.GetRange(first, i - first)) is { } one && SlotFinder.Of(items.GetRange(i + 1, last - i)) is { } other && one != other)
             {
                 return i - 1;
@@ -80,6 +80,7 @@ internal static class SpecParts
     }
 
     private static bool TakesIt(Slot slot, List<SpecItem> clause) =>
+        (slot == Slot.RearWheel && clause.Exists(SlotFinder.IsCassetteOfBody)) ||
         (slot == Slot.Frame || slot == Slot.Fork || slot == Slot.FrontWheel || slot == Slot.RearWheel) && clause.Exists(i => LineScan.IsPart(i) && LineScan.IsMate(i, LineScan.Mates(PartForms.Of(slot).Kind)));
 
     /// <summary>The clause starts with the name of a part, behind its end at most, and says something of it.</summary>
@@ -91,7 +92,7 @@ internal static class SpecParts
             at++;
         }
 
-        return at < clause.Count && LineScan.IsPart(clause[at]) && clause.Exists(i => i.IsNumber || (!i.Terms.IsEmpty && i.Terms[0][0] == 'v'));
+        return at < clause.Count && (LineScan.IsPart(clause[at]) || SlotFinder.IsCassetteOfBody(clause[at])) && clause.Exists(i => i.IsNumber || (!i.Terms.IsEmpty && i.Terms[0][0] == 'v'));
     }
 
     /// <summary>What joins or parts pieces in another way than by their order: the line is read as a whole.</summary>
