@@ -160,6 +160,9 @@ public sealed class SpecLineRefusalTests
     [InlineData("pédalier carré JIS, pédales 9/16\"")]
     [InlineData("pédalier carré ISO, chaîne 11 vitesses")]
     [InlineData("pédalier triple carré JIS")]
+    [InlineData("pédalier 24 mm route")]
+    [InlineData("pédalier axe 30 mm")]
+    [InlineData("pédalier carré JIS, entraxe 110")]
     public void The_French_pedalier_is_the_cranks_or_what_they_turn_in(string text) => Assert.Empty(SpecLine.Read(null, text).Values);
 
     [Theory]
@@ -182,6 +185,7 @@ public sealed class SpecLineRefusalTests
     [InlineData("rear wheel", "cassette lockring, thread 1.37x24", "thread")]
     [InlineData("rear wheel", "track 1.37x24 with lockring, other side freewheel", "thread")]
     [InlineData("crankset", "axle 110 x 5", "boltCircle")]
+    [InlineData("crankset", "direct, 8 bolts included", "directMount")]
     [InlineData("fork", "axle 25 mm, crown race 26.5", "steerer")]
     [InlineData("rear brake caliper", "mech disc", "type")]
     public void A_neighbour_of_what_is_read_is_not_read(string slot, string text, string field) => Without(slot, text, field);
