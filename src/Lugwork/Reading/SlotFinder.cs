@@ -73,9 +73,10 @@ internal static class SlotFinder
         return ByWords(items, front, rear);
     }
 
-    /// <summary>"Pédalier carré", "pédalier 24 mm": in French the cranks or what they turn in, so that the word alone names neither. A shell, its width or a Spanish word settles it.</summary>
+    /// <summary>"Pédalier carré", "pédalier 24 mm": in French the cranks or what they turn in, so that the word alone names neither. A shell, its width or a Spanish word settles it; a heading alone is left as it is.</summary>
     private static bool IsOpenPedalier(SpecItem item, List<SpecItem> items) =>
         item.Text == "pedalier" && !item.IsFraction
+        && items.Exists(i => i.IsNumber || i.Terms.Any(t => t.StartsWith("v:SpindleSeat=", StringComparison.Ordinal)))
         && !items.Exists(i => i.Text is "cuadrado" or "cuadradillo" or "eje" or "caja" or "rosca" || i is { IsNumber: true, Value: 68 or 70 or 71 or 73 or 83 or 86 or 86.5m or 89.5m or 92 } || i.Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal) || t.StartsWith("v:Shell=", StringComparison.Ordinal)));
 
     /// <summary>The brakes that a line without the name of a part is about, by their kind.</summary>

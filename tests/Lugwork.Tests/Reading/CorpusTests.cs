@@ -34,7 +34,7 @@ public sealed class CorpusTests(ITestOutputHelper output)
     private const int EleventhRead = 99;
 
     /// <summary>And of the twelfth.</summary>
-    private const int TwelfthRead = 99;
+    private const int TwelfthRead = 98;
 
     /// <summary>And of the thirteenth.</summary>
     private const int ThirteenthRead = 100;
