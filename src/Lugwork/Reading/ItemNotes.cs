@@ -62,6 +62,13 @@ internal static class ItemNotes
     /// <summary>"Qty 1", "Menge: 2": how many are sold.</summary>
     private static void Quantity(List<SpecItem> items, int i)
     {
+        if (items[i].Is("m:stock") && i + 2 == items.Count - 1 && items[i + 1].Kind == SpecTokenKind.Sign && items[i + 1].Text[0] is '|' or ':' or '=' && items[i + 2] is { IsNumber: true, Unit: "", Value: >= 1 and <= 20 } many && many.Value == decimal.Truncate(many.Value))
+        {
+            // "In stock | 2", at the end of a row.
+            many.Unit = "other";
+            return;
+        }
+
         if (items[i].Text is not ("qty" or "quantity" or "menge" or "stuckzahl" or "quantite" or "cantidad" or "quantita" or "aantal") || items[i].IsFraction)
         {
             return;

@@ -119,7 +119,7 @@ internal sealed partial class LineScan
     {
         int word = i > 1 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) ? i - 2 : i - 1;
         return word >= 0 && _items[i].Value is >= 12 and <= 56 && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i)
-            && _items[word].Text is "holes" or "hole" or "spokes" or "locher" or "loch" or "lochzahl" or "speichen" or "speichenzahl" or "trous" or "rayons" or "agujeros" or "radios" or "fori" or "raggi" or "gaten" or "spaken" or "drilling";
+            && _items[word].Text is "holes" or "gaatjes" or "hole" or "spokes" or "locher" or "loch" or "lochzahl" or "speichen" or "speichenzahl" or "trous" or "rayons" or "agujeros" or "radios" or "fori" or "raggi" or "gaten" or "spaken" or "drilling";
     }
 
     private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "bis" or "tot" or "hasta" or "till" or "until"));

@@ -107,6 +107,7 @@ internal sealed partial class LineScan
     /// <summary>"ID 30.15, OD 41, H 6.5, 36x45": of a bearing three lengths are said, and each is the only one of its kind.</summary>
     private void BearingByFigures(string field)
     {
+        // "ID 30.5 H 8": a bearing has no holes, and the letter is that of the height behind it.
         List<int> lengths = [];
         int angles = -1;
         for (int i = 0; i < _items.Count && lengths.Count < 4; i++)
@@ -116,7 +117,7 @@ internal sealed partial class LineScan
                 angles = i;
                 i += 2;
             }
-            else if (Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && !IsSealOfBearing(i))
+            else if (Free(i) && (_items[i].IsMillimetre || _items[i].Unit == "holes") && !_items[i].IsFraction && !IsSealOfBearing(i))
             {
                 lengths.Add(i);
             }

@@ -121,7 +121,7 @@ internal sealed partial class LineScan
         for (int k = 0; k < found.Count; k++)
         {
             (string cup, decimal size, int first, int last) = found[k];
-            bool both = found.Count == 1 && FindMark(first, "m:cups", 1) >= 0;
+            bool both = found.Count == 1 && (FindMark(first, "m:cups", 1) >= 0 || (size == 0 && (AreBothHalves(last + 1) || AreBothHalves(first - 3) || AreBothHalves(first - 4))));
             if (both)
             {
                 Take(upperField, cup, first, first + 1);
@@ -185,6 +185,12 @@ internal sealed partial class LineScan
 
         return behind ? HalfIn(last + 1, Math.Min(last + 5, to), 1, last) : HalfIn(first - 1, Math.Max(first - 5, from), -1, first) is > 0 and int half ? half : HalfIn(last + 1, Math.Min(last + 5, to), 1, last);
     }
+
+    /// <summary>"Upper and lower": both halves stand there, joined.</summary>
+    private bool AreBothHalves(int at) =>
+        at >= 0 && at + 2 < _items.Count && (_items[at + 1].Is("m:and") || _items[at + 1].IsSign('+') || _items[at + 1].IsSign('&')) && _items[at].Clause == _items[at + 2].Clause
+        && ((_items[at].Is("m:upper") && _items[at + 2].Is("m:lower")) || (_items[at].Is("m:lower") && _items[at + 2].Is("m:upper")))
+        && !_items[at].IsTopic && !_items[at + 2].IsTopic && !(at + 3 < _items.Count && _items[at + 3].IsTopic && _items[at + 3].Clause == _items[at].Clause && !_items[at + 3].Is("t:headset"));
 
     /// <summary>"ZS44 (40) upper": the word behind the bracket of the size; 0 where none is.</summary>
     private int HalfBehindBracket(int last)

@@ -142,7 +142,7 @@ internal sealed partial class LineScan
 
         if (item.Is("d:kit"))
         {
-            return OnlyWordsRead(item.Clause) && !IsOfUnknown(i) && !(item.Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub")) && !(item.Text is "comes" && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].IsFraction) && !(Values.ContainsKey("hanger") && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
+            return OnlyWordsRead(item.Clause) && !IsOfUnknown(i) && !(item.Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub")) && !(item.Text is "comes" && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].IsFraction) && !(Values.TryGetValue("hanger", out LineFinding? hanger) && hanger.Key != "no-hanger" && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
         }
 
         if (item.Is("m:or"))

@@ -18,7 +18,8 @@ internal sealed partial class LineScan
         ReadBosses("rearBosses");
         ReadSeatTubeSides();
         ReadSeatTube();
-        LeastInsertion();
+        InsertionByLimit("leastInsertion", 250, "m:min", "m:max");
+        InsertionByLimit("mostInsertion", 450, "m:max", "m:min");
         ReadRotorLimit("largestRearRotor");
         ReadRingOfFrame();
         ReadHeadTubeSizes();

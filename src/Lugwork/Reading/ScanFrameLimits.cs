@@ -79,15 +79,15 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Stütze mindestens 80 mm einstecken": a least figure in a clause about how far a post goes in.</summary>
-    private void LeastInsertion()
+    /// <summary>"Stütze mindestens 80 mm einstecken": a least or most figure in a clause about how far a post goes in.</summary>
+    private void InsertionByLimit(string field, decimal most, string limit, string other)
     {
-        for (int i = 0; i < _items.Count && !Full && !Values.ContainsKey("leastInsertion"); i++)
+        for (int i = 0; i < _items.Count && !Full && !Values.ContainsKey(field); i++)
         {
-            bool own = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 40 and <= 250 && !JoinsClosely(i) && LimitOf(i) == "m:min" && HasMark(i, "m:min") && !HasMark(i, "m:max");
+            bool own = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value >= 40 && _items[i].Value <= most && !JoinsClosely(i) && LimitOf(i) == limit && HasMark(i, limit) && !HasMark(i, other);
             if (own && (Clause(i, "t:insertion") || (Anywhere("t:insertion") >= 0 && Clause(i, "t:post"))) && TopicOf(i) is "t:post" or "t:insertion" or "t:dropper" or "t:seattube" or "")
             {
-                Length("leastInsertion", i);
+                Length(field, i);
             }
         }
     }

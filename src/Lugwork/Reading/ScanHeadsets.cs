@@ -26,7 +26,7 @@ internal sealed partial class LineScan
                 _claimed[Link(i)] = true;
                 Take("crownRace", _items[i].Figure, i, i);
             }
-            else if ((IsSteererInch(i) && topic is "" or "t:headset" or "t:steerer") || (topic is "t:steerer" && Free(i) && _items[i].IsMillimetre))
+            else if ((IsSteererInch(i) && (topic is "" or "t:headset" or "t:steerer" || (topic is "t:thread" && IsInchAlone(i)))) || (topic is "t:steerer" && Free(i) && _items[i].IsMillimetre))
             {
                 Take("steerer", _items[i].IsMillimetre && !_items[i].IsFraction ? _items[i].Text : Inches(i), i, i);
             }

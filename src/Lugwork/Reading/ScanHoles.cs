@@ -53,7 +53,7 @@ internal sealed partial class LineScan
     private bool IsCountOfHoles(int i)
     {
         if (_items[i].Unit.Length > 0 || _items[i].IsFraction || _items[i].Value != decimal.Truncate(_items[i].Value) || Joins(i)
-            || !(_namesHoles ??= _items.Exists(o => o.Unit == "holes" || (o.Kind == SpecTokenKind.Word && o.Text is "holes" or "locher" or "loch" or "speichenlocher" or "trous" or "agujeros" or "fori" or "gaten" or "spaakgaten" or "drilling" or "lochzahl" or "percee" or "perce" or "percage" or "drilled" or "gebohrt" or "gelocht" or "forata" or "forato" or "taladrada" or "geboord"))))
+            || !(_namesHoles ??= _items.Exists(o => o.Unit == "holes" || (o.Kind == SpecTokenKind.Word && o.Text is "holes" or "gaatjes" or "locher" or "loch" or "speichenlocher" or "trous" or "agujeros" or "fori" or "gaten" or "spaakgaten" or "drilling" or "lochzahl" or "percee" or "perce" or "percage" or "drilled" or "gebohrt" or "gelocht" or "forata" or "forato" or "taladrada" or "geboord"))))
         {
             return false;
         }

@@ -13,7 +13,7 @@ internal sealed partial class LineScan
                 _items[i + 2].Used = true;
             }
 
-            if (Free(i) && TopicOf(i) is "t:chainring" && (HasMark(i, "m:max") || _items[Link(i)].Is("m:max")) && !IsOneRing(i) && _items[i].Unit is "teeth" or "" && _items[i].Value is > 7 and < 81)
+            if (Free(i) && ((TopicOf(i) is "t:chainring" && (HasMark(i, "m:max") || _items[Link(i)].Is("m:max"))) || IsRingBesideTabs(i)) && !IsOneRing(i) && _items[i].Unit is "teeth" or "" && _items[i].Value is > 7 and < 81)
             {
                 for (int j = 0; j < _items.Count; j++)
                 {
@@ -28,4 +28,10 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"ISCG 05 tabs, 34T max": teeth beside the tabs of a chain guide are of the ring, where nothing names a sprocket.</summary>
+    private bool IsRingBesideTabs(int i) =>
+        _items[i].Unit == "teeth" && HasMark(i, "m:max") && TopicOf(i) is "" or "t:guidetabs" && _items.Exists(o => o.Is("t:guidetabs") || o.Terms.Any(t => t.StartsWith("v:ChainGuideMount=", StringComparison.Ordinal)))
+        && Anywhere("t:cassette") < 0 && Anywhere("t:largestsprocket") < 0 && Anywhere("t:capacity") < 0 && Anywhere("t:difference") < 0 && Anywhere("t:rearmech") < 0 && Anywhere("t:frontmech") < 0
+        && !HasMark(i, "m:rear") && !_items.Exists(o => o.Is("m:nothing") && o.Text == "\u0001" && Math.Abs(o.Clause - _items[i].Clause) <= 1);
 }

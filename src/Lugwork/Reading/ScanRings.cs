@@ -93,7 +93,8 @@ internal sealed partial class LineScan
             }
 
             // The length of the arms is no bolt circle.
-            if (!topic && TopicOf(i) is not ("" or "t:crank" or "t:chainring" or "t:spacing"))
+            bool paired = arms >= 0 && Math.Abs(arms - i) == 2 && Link(i) is >= 0 and int far && _items[far].Clause != _items[i].Clause;
+            if (!topic && !paired && TopicOf(i) is not ("" or "t:crank" or "t:chainring" or "t:spacing"))
             {
                 continue;
             }

@@ -45,7 +45,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i)) && !Negated(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
             {
                 return i;
             }
@@ -58,6 +58,12 @@ internal sealed partial class LineScan
     private bool IsThreadOfSteerer(int i) =>
         _slot == Slot.Fork && _items[i].Text == "gewinde" && _items[i].Is("t:thread") && !_items[i].IsFraction && Anywhere("t:steerer") >= 0 && Anywhere("t:axlethread") < 0 && Anywhere("m:thru") < 0
         && (Clause(i, "t:steerer") || AloneInClause(i)) && !(i + 1 < _items.Count && (_items[i + 1].IsNumber || _items[i + 1].Text == "m" || _items[i + 1].IsSign(':') || _items[i + 1].IsSign('=')));
+
+    /// <summary>"1 in thread" on a headset: the word against the size of a steerer, which no other figure joins.</summary>
+    private bool IsThreadOfInch(int i) =>
+        _slot == Slot.Headset && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)));
+
+    private bool IsInchAlone(int i) => IsSteererInch(i) && _items[i].Value is 1m or 1.125m or 1.25m && !Joins(i);
 
     /// <summary>"Steerer 1-1/8, length 220 mm", "165 long": a length in a line about a steerer, which names nothing else that is long.</summary>
     private void ReadSteererLength()
@@ -131,6 +137,12 @@ internal sealed partial class LineScan
             {
                 // Where the taper ends, by the race that goes there.
                 sizes.Add(("1.5", i));
+            }
+            else if (_items[i].IsMillimetre && _items[i].Value == 25 && topic is "t:steerer" && sizes.Count == 0 && _items.Exists(o => o is { IsNumber: true, Value: 26.5m }))
+            {
+                // The French steerer, by the race that goes with it.
+                Take("steerer", "25", i, i);
+                return;
             }
             else if (_items[i].IsMillimetre && steerer && MetricSteerer(_items[i].Value) is { } name)
             {

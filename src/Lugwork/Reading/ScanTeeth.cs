@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
+            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || (_items[i].Text == "direct" && ((i > 0 && _items[i - 1].Is("t:chainring")) || (i + 1 < _items.Count && _items[i + 1].Is("t:chainring")))) || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
             for (int j = i - 4; direct && j <= i + 4 && !Values.ContainsKey("directMount"); j++)
             {
                 if (j >= 0 && j < _items.Count && Free(j) && _items[j] is { Value: 3 or 8, Unit: "arms" or "holes" } && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1)

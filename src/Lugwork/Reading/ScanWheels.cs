@@ -192,7 +192,9 @@ internal sealed partial class LineScan
             decimal b = _items[second].Value;
             if (!_items[i].IsFraction && b == 24 && a is > 1.2m and < 1.5m)
             {
-                Take("thread", $"{_items[i].Text}x24", i, second);
+                bool track = a is 1.37m or 1.370m && Anywhere("m:lockringthread") >= 0 && (Anywhere("v:FreehubBody=TRACK") >= 0 || Anywhere("m:fixedhub") >= 0 || Anywhere("m:track") >= 0)
+                    && !_items.Exists(o => IsFreewheel(o) || o.Text is "flip" or "flop" or "flipflop" or "reversible");
+                Take("thread", track ? "track-1.37x24" : $"{_items[i].Text}x24", i, second);
             }
             else if ((a is 34.7m or 30 && b == 1) || (a == 35 && b == 24))
             {

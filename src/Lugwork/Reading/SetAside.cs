@@ -73,6 +73,7 @@ internal sealed partial class SetAside
     private void Clause(int first, int last)
     {
         Tolerances(first, last);
+        NutsOfAxle(first, last);
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
@@ -180,6 +181,25 @@ internal sealed partial class SetAside
     }
 
     private bool NumberAround(int or, int last) => or > 0 && or < last && _items[or - 1].IsNumber && _items[or + 1].IsNumber;
+
+    /// <summary>"3/8 in nuts" on a frame, fork or wheel: the nuts of a solid axle, which say how the wheel is held and are no part of their own.</summary>
+    private void NutsOfAxle(int first, int last)
+    {
+        if (_slot != Slot.Frame && _slot != Slot.Fork && _slot != Slot.FrontWheel && _slot != Slot.RearWheel)
+        {
+            return;
+        }
+
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].Is("t:nuts") && ((i > first && IsAxleFraction(_items[i - 1])) || (i < last && IsAxleFraction(_items[i + 1]))))
+            {
+                Replace(i, "m:nutted");
+            }
+        }
+    }
+
+    private static bool IsAxleFraction(SpecItem item) => item is { IsNumber: true, IsFraction: true, Value: 0.375m or 0.3125m };
 
     /// <summary>27.2 ±0.05: the figure behind the sign is a tolerance.</summary>
     private void Tolerances(int first, int last)

@@ -42,6 +42,11 @@ internal static class SlotFinder
                     return Slot.Dropper;
                 }
 
+                if (term == "t:bb" && IsOpenPedalier(item, items))
+                {
+                    return null;
+                }
+
                 if (Named(term) is { } slot)
                 {
                     return slot;
@@ -67,6 +72,12 @@ internal static class SlotFinder
 
         return ByWords(items, front, rear);
     }
+
+    /// <summary>"Pédalier carré", "pédalier 24 mm": in French the cranks or what they turn in, so that the word alone names neither. A shell, its width or a Spanish word settles it; a heading alone is left as it is.</summary>
+    private static bool IsOpenPedalier(SpecItem item, List<SpecItem> items) =>
+        item.Text == "pedalier" && !item.IsFraction
+        && items.Exists(i => i.IsNumber || i.Terms.Any(t => t.StartsWith("v:SpindleSeat=", StringComparison.Ordinal)))
+        && !items.Exists(i => i.Text is "cuadrado" or "cuadradillo" or "eje" or "caja" or "rosca" || i is { IsNumber: true, Value: 68 or 70 or 71 or 73 or 83 or 86 or 86.5m or 89.5m or 92 } || i.Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal) || t.StartsWith("v:Shell=", StringComparison.Ordinal)));
 
     /// <summary>The brakes that a line without the name of a part is about, by their kind.</summary>
     public static (Slot Front, Slot Rear)? BrakeOf(List<SpecItem> items) => Brake(items);
@@ -117,7 +128,7 @@ internal static class SlotFinder
             }
         }
 
-        if (items.Exists(i => i.Text is "cassette" or "cassettes" or "kassette" or "kassetten" or "casete" or "cassetta" && i.IsFraction && i.Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal))))
+        if (items.Exists(IsCassetteOfBody))
         {
             return Slot.Cassette;
         }
@@ -129,6 +140,10 @@ internal static class SlotFinder
 
         return front != rear && Brake(items) is { } brake ? front ? brake.Front : brake.Rear : null;
     }
+
+    /// <summary>"Cassette XD": a cassette by the body that it goes on.</summary>
+    internal static bool IsCassetteOfBody(SpecItem item) =>
+        item.Text is "cassette" or "cassettes" or "kassette" or "kassetten" or "casete" or "cassetta" && item.IsFraction && item.Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal));
 
     /// <summary>"Drop bar", "cintre route": a bar by its shape.</summary>
     private static bool IsShapedBar(SpecItem item) => item.IsFraction && item.Terms.Any(t => t.StartsWith("v:ControlClamp=", StringComparison.Ordinal));

@@ -58,6 +58,10 @@ internal static class SpecLexer
         return tokens;
     }
 
+    /// <summary>A letter, or a bracket that closes behind one: "(BSA) →".</summary>
+    private static bool IsKeyBefore(ReadOnlySpan<char> text, int at) =>
+        char.IsLetter(text[at]) || (at > 0 && text[at] is ')' or ']' && char.IsLetter(text[at - 1]));
+
     /// <summary>A sign as it is written in the source of a page.</summary>
     private static bool Entity(ReadOnlySpan<char> text, out char sign, out int length)
     {
@@ -197,7 +201,7 @@ internal static class SpecLexer
             return new SpecToken { Kind = SpecTokenKind.Sign, Text = "\u2022" };
         }
 
-        if (text[i] is '\u2192' or '\u21D2' or '\u279D' or '\u2794' or '\u27A1' && i > 0 && char.IsLetter(i > 1 && SpecFold.Of(text[i - 1]) == ' ' ? text[i - 2] : text[i - 1]))
+        if (text[i] is '\u2192' or '\u21D2' or '\u279D' or '\u2794' or '\u27A1' && i > 0 && IsKeyBefore(text, i > 1 && SpecFold.Of(text[i - 1]) == ' ' ? i - 2 : i - 1))
         {
             // An arrow leads from a key to its value.
             i++;

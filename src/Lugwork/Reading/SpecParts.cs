@@ -12,6 +12,9 @@ internal static class SpecParts
     /// <summary>More parts than this stand on no line.</summary>
     private const int MostParts = 20;
 
+    /// <summary>In a longer clause no word that joins two parts is looked for.</summary>
+    private const int LongestPiece = 60;
+
     /// <summary>The pieces; empty where the line is about one part, or where it is not sure what a piece is about.</summary>
     public static List<SpecPart> Of(List<SpecItem> items)
     {
@@ -25,6 +28,7 @@ internal static class SpecParts
                 last++;
             }
 
+            last = JoinedPart(items, first, last);
             int start = first;
             while (start < last && items[start].Kind == SpecTokenKind.Sign)
             {
@@ -53,13 +57,30 @@ internal static class SpecParts
                 parts[^1] = parts[^1] with { End = items[last].End };
             }
 
-            first = last + 1;
+            first = last + 1 < items.Count && items[last + 1].Clause == items[last].Clause ? last + 2 : last + 1;
         }
 
         return parts;
     }
 
+    /// <summary>"Zadelpen 31,6 x 350 en zadelklem 34,9": a word that joins two pieces, each of which starts with another part and says something of it, parts them. The last item of the piece that starts at the first.</summary>
+    private static int JoinedPart(List<SpecItem> items, int first, int last)
+    {
+        for (int i = first + 2; i < last && last - first <= LongestPiece; i++)
+        {
+            bool joins = items[i].Text is "and" or "und" or "et" or "y" or "e" or "en" or "plus" or "+" or "&" && !items[i].IsFraction;
+            if (joins && Heads(items.GetRange(first, i - first)) && Heads(items.GetRange(i + 1, last - i))
+                && SlotFinder.Of(items.GetRange(first, i - first)) is { } one && SlotFinder.Of(items.GetRange(i + 1, last - i)) is { } other && one != other)
+            {
+                return i - 1;
+            }
+        }
+
+        return last;
+    }
+
     private static bool TakesIt(Slot slot, List<SpecItem> clause) =>
+        (slot == Slot.RearWheel && clause.Exists(SlotFinder.IsCassetteOfBody)) ||
         (slot == Slot.Frame || slot == Slot.Fork || slot == Slot.FrontWheel || slot == Slot.RearWheel) && clause.Exists(i => LineScan.IsPart(i) && LineScan.IsMate(i, LineScan.Mates(PartForms.Of(slot).Kind)));
 
     /// <summary>The clause starts with the name of a part, behind its end at most, and says something of it.</summary>
@@ -71,7 +92,7 @@ internal static class SpecParts
             at++;
         }
 
-        return at < clause.Count && LineScan.IsPart(clause[at]) && clause.Exists(i => i.IsNumber || (!i.Terms.IsEmpty && i.Terms[0][0] == 'v'));
+        return at < clause.Count && (LineScan.IsPart(clause[at]) || SlotFinder.IsCassetteOfBody(clause[at])) && clause.Exists(i => i.IsNumber || (!i.Terms.IsEmpty && i.Terms[0][0] == 'v'));
     }
 
     /// <summary>What joins or parts pieces in another way than by their order: the line is read as a whole.</summary>

@@ -34,13 +34,13 @@ public sealed class CorpusTests(ITestOutputHelper output)
     private const int EleventhRead = 99;
 
     /// <summary>And of the twelfth.</summary>
-    private const int TwelfthRead = 90;
+    private const int TwelfthRead = 98;
 
     /// <summary>And of the thirteenth.</summary>
-    private const int ThirteenthRead = 80;
+    private const int ThirteenthRead = 100;
 
     /// <summary>And of the fourteenth.</summary>
-    private const int FourteenthRead = 80;
+    private const int FourteenthRead = 99;
 
     [Fact]
     public void The_half_set_aside_is_as_it_was_committed() => Assert.Empty(SpecCorpus.Changed());

@@ -199,6 +199,50 @@ public sealed class SpecLineRefusalTests
     [InlineData("frame", "ca. 250 g, seatpost ca. 27.2")]
     public void What_a_short_way_of_writing_leaves_open_stays_open(string slot, string text) => Assert.Empty(Told(slot, text));
 
+    [Theory]
+    [InlineData("pédalier carré JIS")]
+    [InlineData("pédalier carré JIS, pédales 9/16\"")]
+    [InlineData("pédalier carré ISO, chaîne 11 vitesses")]
+    [InlineData("pédalier triple carré JIS")]
+    [InlineData("pédalier 24 mm route")]
+    [InlineData("pédalier axe 30 mm")]
+    [InlineData("pédalier carré JIS, entraxe 110")]
+    public void The_French_pedalier_is_the_cranks_or_what_they_turn_in(string text) => Assert.Empty(SpecLine.Read(null, text).Values);
+
+    [Theory]
+    [InlineData("frame", "no derailleur hanger included", "hanger")]
+    [InlineData("frame", "without derailleur hanger bolt", "hanger")]
+    [InlineData("frame", "spare derailleur hanger not included", "hanger")]
+    [InlineData("frame", "24 tpi shell, 71 mm", "shell")]
+    [InlineData("frame", "steerer 26 tpi, shell 71", "shell")]
+    [InlineData("frame", "seat tube (27.2) → 30.9", "seatTube")]
+    [InlineData("frame", "ST 27.2", "seatTube")]
+    [InlineData("frame", "ISCG 05 tabs, 34T max, cassette", "largestRing")]
+    [InlineData("frame", "ISCG05, 36T max rear", "largestRing")]
+    [InlineData("frame", "ISCG05, 32T min", "largestRing")]
+    [InlineData("frame", "ISCG05, Ritzel max 51T", "largestRing")]
+    [InlineData("frame", "dadi 3/8\"", "rear")]
+    [InlineData("headset", "EC34 upper", "lowerCup")]
+    [InlineData("headset", "1\" thread or threadless", "kind")]
+    [InlineData("headset", "Gewinde M6", "kind")]
+    [InlineData("rear wheel", "flip flop hub, track 1.37x24 lockring", "thread")]
+    [InlineData("rear wheel", "cassette lockring, thread 1.37x24", "thread")]
+    [InlineData("rear wheel", "track 1.37x24 with lockring, other side freewheel", "thread")]
+    [InlineData("crankset", "axle 110 x 5", "boltCircle")]
+    [InlineData("crankset", "direct, 8 bolts included", "directMount")]
+    [InlineData("fork", "axle 25 mm, crown race 26.5", "steerer")]
+    [InlineData("rear brake caliper", "mech disc", "type")]
+    public void A_neighbour_of_what_is_read_is_not_read(string slot, string text, string field) => Without(slot, text, field);
+
+    [Theory]
+    [InlineData("seatpost 27.2 or seat clamp 31.8")]
+    [InlineData("seatpost 27.2 and maybe seat clamp 31.8")]
+    [InlineData("seatpost 27.2 and seatpost 31.6")]
+    [InlineData("seatpost 27.2 and 31.6")]
+    [InlineData("seatpost and seat clamp 31.8")]
+    [InlineData("fork and frame 12x148")]
+    public void A_word_that_joins_parts_gives_none_the_figure_of_another(string text) => Assert.Empty(SpecLine.Read(null, text).Values);
+
     private static void Without(string slot, string text, string field) =>
         Assert.DoesNotContain(Told(slot, text), v => v.StartsWith(field.Contains('=', StringComparison.Ordinal) ? field : field + "=", StringComparison.Ordinal));
 
