@@ -173,7 +173,7 @@ internal static class Bicycles
             .With(new RearDerailleur { Mount = Known<DerailleurMount>.Of(DerailleurMount.Bolt), Chain = Known<ChainSize>.Of(ChainSize.For9), Signal = Known<ShiftSignal>.Of(ShiftSignal.Cable), Actuation = Known<ActuationFamily>.Of(ActuationFamily.Older) })
             .With(new Shifter { Signal = Known<ShiftSignal>.Of(ShiftSignal.Cable), Actuation = Known<ActuationFamily>.Of(ActuationFamily.Older), Spacing = Known<SprocketSpacing>.Of(SprocketSpacing.OfFitCode(6)), WithDerailleur = Known<MakersWord>.Of(MakersWord.Allowed) }, Slot.RearShifter)
             .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(7)) }, Slot.FrontWheel)
-            .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(29)), Body = Known<FreehubBody>.Of(FreehubBody.HgMedium) }, Slot.RearWheel)
+            .With(wheel with { Hub = Known<HubStandard>.Of(HubStandard.OfFitCode(29)), FreehubBody = Known<FreehubBody>.Of(FreehubBody.HgMedium) }, Slot.RearWheel)
             .With(tyre, Slot.FrontTyre)
             .With(tyre, Slot.RearTyre)
             .With(new Cassette { Pattern = Known<CassettePattern>.Of(CassettePattern.Hg9), Spacing = Known<SprocketSpacing>.Of(SprocketSpacing.OfFitCode(6)) })

@@ -42,7 +42,7 @@ internal sealed class Spec
         Post = part is Seatpost post ? Sure(post.Diameter) : null,
         Tyre = part is Tyre tyre ? Sure(tyre.Size) : null,
         Hub = part is Wheel wheel ? One(wheel.Hub) : null,
-        Body = part is Wheel driven ? One(driven.Body) : null,
+        Body = part is Wheel driven ? One(driven.FreehubBody) : null,
         Kind = part is Frame frame ? One(frame.Kind) : null,
     };
 

@@ -144,11 +144,11 @@ public sealed class BicycleKind : Standard<BicycleKind>, IInterfaceValue<Bicycle
         return stated ? Brake.Disc : rim ? Brake.Rim : mount.State == KnownState.Unknown ? Brake.Disc : Brake.None;
     }
 
-    private static bool HasOneSprocket(Wheel? rear) => rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(b => b.TakesOneSprocket);
+    private static bool HasOneSprocket(Wheel? rear) => rear?.FreehubBody.Values is { IsEmpty: false } bodies && bodies.All(b => b.TakesOneSprocket);
 
     /// <summary>Every body that it can have is one of a hub gear, and it is no hub of three lugs with a coaster brake: of those most have one speed, and nothing to shift.</summary>
     private static bool HasHubGear(Wheel? rear) =>
-        rear?.Body.Values is { IsEmpty: false } bodies && bodies.All(HubDrive.GearHub.Bodies.Contains)
+        rear?.FreehubBody.Values is { IsEmpty: false } bodies && bodies.All(HubDrive.GearHub.Bodies.Contains)
         && !(rear.HubBrake.Values.Contains(BrakeType.Coaster) && bodies.All(HubDrive.CoasterHub.Bodies.Contains));
 
     /// <summary>The frame is made for a shock, or is of the kind that is, unless it is known to have no place for one.</summary>

@@ -119,7 +119,7 @@ internal static partial class JointInputs
     public static JointInput NutThread(Slot slot) => Input<AxleNuts, HubAxleThread>(slot, "thread", "thread of the nuts", p => p.Thread, "Try the nut by hand over the whole thread; a gauge in the nut tells 24 from 26 turns an inch.");
 
     public static JointInput GearsInside => Projected<Wheel, FreehubBody>(
-        Slot.RearWheel, "body", "drive of the hub", p => p.Body, b => b == FreehubBody.ThreeLug || b == FreehubBody.HubGearOwn ? EndRelations.GearHub : EndRelations.PlainDrive, () => [EndRelations.PlainDrive, EndRelations.GearHub], "Look whether a shift cable or rod goes into the hub.", family: 0, show: c => c == EndRelations.GearHub ? "gears inside" : "no gears inside");
+        Slot.RearWheel, "body", "drive of the hub", p => p.FreehubBody, b => b == FreehubBody.ThreeLug || b == FreehubBody.HubGearOwn ? EndRelations.GearHub : EndRelations.PlainDrive, () => [EndRelations.PlainDrive, EndRelations.GearHub], "Look whether a shift cable or rod goes into the hub.", family: 0, show: c => c == EndRelations.GearHub ? "gears inside" : "no gears inside");
 
     public static JointInput RearSlotOf => WithNone<Frame, DropoutSlot>(Slot.Frame, "rearDropout", "slot of the rear end", p => p.RearDropout, EndRelations.ClosedEnds, "closed ends", "Look at the drop-outs: slots along the chain, up and down, or closed holes.");
 

@@ -72,7 +72,7 @@ internal static partial class JointInputs
 
     public static JointInput TwoDiameters => Projected<Seatpost, SeatpostDiameter>(Slot.Seatpost, "diameter", "seatpost diameter", p => p.Diameter, d => 2 * d.FitCode, () => Scaled(CodesOf<SeatpostDiameter>(null), 2), "Outside caliper on the round part, two directions, to 0.05 mm; trust it over the stamp.");
 
-    public static JointInput Body => Input<Wheel, FreehubBody>(Slot.RearWheel, "body", "freehub body", p => p.Body, "Pull the cassette; count splines and rule the body: HG 31, 34.9 or 36.75 mm, to 0.5 mm.");
+    public static JointInput Body => Input<Wheel, FreehubBody>(Slot.RearWheel, "body", "freehub body", p => p.FreehubBody, "Pull the cassette; count splines and rule the body: HG 31, 34.9 or 36.75 mm, to 0.5 mm.");
 
     public static JointInput Hub(Slot slot) => Input<Wheel, HubStandard>(slot, "hub", "hub standard", p => p.Hub, "Rule over the locknuts or end caps, to 0.5 mm, and the axle, to 0.1 mm.", where: h => h.IsRear == (slot == Slot.RearWheel));
 

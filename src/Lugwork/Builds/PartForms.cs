@@ -116,7 +116,7 @@ internal static partial class PartForms
         PartField<Wheel>.Of("rear", "axle and width, such as 12x142", p => p.Hub, (p, v) => p with { Hub = v }, ["rear hub"], where: h => h.IsRear, sets: "hub"),
         PartField<Wheel>.Of("front", "axle and width, such as 12x100", p => p.Hub, (p, v) => p with { Hub = v }, ["front hub"], where: h => !h.IsRear, sets: "hub"),
         PartField<Wheel>.Of("ends", "swappable or fixed", p => p.Ends, (p, v) => p with { Ends = v }, ["hub ends"], bare: true),
-        PartField<Wheel>.Of("body", "a freehub body such as HG, HG-M, XD or none", p => p.Body, (p, v) => p with { Body = v }, ["freehub", "freehub body", "driver"], bare: true),
+        PartField<Wheel>.Of("body", "a freehub body such as HG, HG-M, XD or none", p => p.FreehubBody, (p, v) => p with { FreehubBody = v }, ["freehub", "freehub body", "driver"], bare: true),
         PartField<Wheel>.Of("rotorFixing", "six-bolt, center-lock or none", p => p.RotorFixing, (p, v) => p with { RotorFixing = v }, ["rotor fixing", "rotor"], bare: true),
         PartField<Wheel>.Of("beadSeat", "the ISO diameter, such as 622", p => p.BeadSeat, (p, v) => p with { BeadSeat = v }, ["bead seat", "rim"]),
         PartField<Wheel>.Of("innerWidth", Millimetres, p => p.InnerWidth, (p, v) => p with { InnerWidth = v }, ["inner width", "inside width", "inner"]),

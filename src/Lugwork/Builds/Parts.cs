@@ -377,7 +377,7 @@ public sealed record Wheel : Part
     public Known<HubEnds> Ends { get; init; }
 
     /// <summary>The freehub body or thread; none for a front wheel.</summary>
-    public Known<FreehubBody> Body { get; init; }
+    public Known<FreehubBody> FreehubBody { get; init; }
 
     /// <summary>How a rotor is fixed; none for a hub without.</summary>
     public Known<RotorFixing> RotorFixing { get; init; }
@@ -418,7 +418,7 @@ public sealed record Wheel : Part
 
     /// <summary>What the joints read: a hub whose body is known to have splines has no thread.</summary>
     internal Known<FreewheelThread> ThreadOrBody =>
-        Thread.State == KnownState.Unknown && Body.State == KnownState.Value && !ThreadOnHub.IsThreaded(Body.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
+        Thread.State == KnownState.Unknown && FreehubBody.State == KnownState.Value && !ThreadOnHub.IsThreaded(FreehubBody.Value.FitCode) ? Known<FreewheelThread>.None : Thread;
 
     /// <summary>How the rim holds its tyre; a stated bead seat or rim type means a clincher.</summary>
     public Known<TyreHold> Hold { get; init; }

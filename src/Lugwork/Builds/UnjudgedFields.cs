@@ -16,7 +16,7 @@ internal static class UnjudgedFields
 
         if (parts.At(Slot.FrontWheel) is Wheel front)
         {
-            Ask(Slot.FrontWheel, "body", front.Body, ref asked);
+            Ask(Slot.FrontWheel, "body", front.FreehubBody, ref asked);
             Ask(Slot.FrontWheel, "thread", front.Thread, ref asked);
             Ask(Slot.FrontWheel, "hubBrake", front.HubBrake, ref asked);
             Ask(Slot.FrontWheel, "washers", front.Washers, ref asked);

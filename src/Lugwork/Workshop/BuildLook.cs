@@ -141,7 +141,7 @@ internal static class BuildLook
         : Common(build.Frame.Kind, k => k == BicycleKind.Track || k == BicycleKind.SingleSpeed || k == BicycleKind.Bmx) == true ? true : null;
 
     private static bool HasOneSprocket(this Build build) =>
-        Common(build.As<Wheel>(Slot.RearWheel)?.Body ?? default, b => b.TakesOneSprocket) == true
+        Common(build.As<Wheel>(Slot.RearWheel)?.FreehubBody ?? default, b => b.TakesOneSprocket) == true
         || Common(build.As<Cassette>(Slot.Cassette)?.Pattern ?? default, IsOne) == true
         || build.As<Cassette>(Slot.Cassette)?.SpacingOrPattern.Is(SprocketSpacing.Single) == true;
 
@@ -154,7 +154,7 @@ internal static class BuildLook
 
     /// <summary>The gears are in the rear hub; null for a body of three lugs alone, which a coaster hub of one speed has too, where no shifter says more.</summary>
     public static bool? HasHubGear(this Build build) =>
-        build.As<Wheel>(Slot.RearWheel)?.Body.Values is not { IsEmpty: false } bodies || !bodies.All(HubDrive.GearHub.Bodies.Contains) ? false
+        build.As<Wheel>(Slot.RearWheel)?.FreehubBody.Values is not { IsEmpty: false } bodies || !bodies.All(HubDrive.GearHub.Bodies.Contains) ? false
         : bodies.Contains(FreehubBody.HubGearOwn) || (build.As<Shifter>(Slot.RearShifter) is { } shifter && !shifter.Signal.Is(ShiftSignal.Single) && !build.Has(Slot.RearDerailleur)) ? true : null;
 
     /// <summary>The rear wheel moves on a shock, stands still, or null where it is not known. By the shock; else by the kind of bicycle, where frames of that kind are sold with or without one alone. Common practice, no source.</summary>

@@ -74,7 +74,7 @@ public sealed class BuildFileTests
         Build build = BuildFile.Read("\uFEFF{ \"parts\": { \"frame\": { \"seatTube\": 27.2, \"rear\": null }, \"rearWheel\": { \"body\": [\"HG-M\", \"HG-L\"] } } }");
         Assert.Equal("27.2", build.Frame.SeatTubeBore.ToString());
         Assert.Equal(KnownState.Unknown, build.Frame.RearEnd.State);
-        Assert.Equal("HG-M | HG-L", ((Wheel)build[Slot.RearWheel]!).Body.ToString());
+        Assert.Equal("HG-M | HG-L", ((Wheel)build[Slot.RearWheel]!).FreehubBody.ToString());
     }
 
     [Fact]

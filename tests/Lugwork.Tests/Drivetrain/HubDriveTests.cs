@@ -15,7 +15,7 @@ public sealed class HubDriveTests
     [InlineData("screw-on freewheel", "FW-thread")]
     [InlineData("fixed gear", "TRACK")]
     public void What_drives_a_hub_says_which_bodies_it_can_have(string text, string bodies) =>
-        Assert.Equal(bodies, Wheel.Read("body " + text).Body.ToString());
+        Assert.Equal(bodies, Wheel.Read("body " + text).FreehubBody.ToString());
 
     [Fact]
     public void Every_body_belongs_to_a_drive_and_gears_never_stand_beside_a_cassette_body()
