@@ -52,8 +52,10 @@ internal static class BrakeRelations
     private static readonly SameKey PlainFixing = new(
         0, 1, SameFixing, (_, rotor) => rotor == RotorFixing.CenterLock.FitCode ? SplinedOnBolts : OtherFixing, [Carrier], RotorFixing.OldPattern.FitCode);
 
+    private static readonly Reason NoLimit = new("rotor-limit-missing", "No largest rotor is printed; that is unknown, not unlimited. Ask the maker.", Cautions.Rotor);
+
     /// <summary>No largest rotor is known.</summary>
-    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, Misfits.NoLimit);
+    public static Outcome RotorLimitMissing => new(Verdict.NeedsMeasuring, NoLimit);
 
     /// <summary>Inputs: rotor, largest rotor. Missing is unknown, not unlimited.</summary>
     public static Relation Limit { get; } = new AtMost(0, 1, InLimit, OverLimit, Verdict.Unsafe, RotorLimitMissing, needsLength: true);
@@ -244,7 +246,5 @@ internal static class BrakeRelations
         public static readonly Reason AskDownhill = Ask with { Id = "ask-downhill-tabs", Template = "{0} stands 5 mm further out than the usual tabs: [bridge]. Ask for one made for exactly this pair." };
 
         public static readonly Reason SmallStep = RareStep with { Id = "small-step", Template = "From {0} to a {2} rotor is 1.5 mm of radius: [bridge]. Ask the brake maker." };
-
-        public static readonly Reason NoLimit = new("rotor-limit-missing", "No largest rotor is printed; that is unknown, not unlimited. Ask the maker.", Cautions.Rotor);
     }
 }

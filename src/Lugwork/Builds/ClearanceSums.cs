@@ -59,24 +59,21 @@ internal static class ClearanceSums
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(2, Verdict.DoesNotFit, Reasons.NothingToMate).Without(3, Verdict.DoesNotFit, Reasons.NothingToMate)
         .Without(4, Verdict.DoesNotFit, Reasons.NothingToMate).Without(5, Verdict.DoesNotFit, Reasons.NothingToMate).Measured(6, MeasuredPedals);
 
-    /// <summary>No fork that goes on a frame is farther than this from the one of its chart, known or not: our own bound, no source.</summary>
-    internal const long MostForkApart = 250 * Millimetre;
-
     private static long DrawnIn(long fork, long ofChart, long angle) => fork == 0 || ofChart <= fork ? 0
-        : (long)(Math.Min(ofChart - fork, MostForkApart) * Math.Cos(Math.Clamp(angle == 0 ? Slackest : angle / (double)FrameAngle.PerDegree, Slackest, 90) * Math.PI / 180));
+        : (long)((ofChart - fork) * Math.Cos(Math.Clamp(angle == 0 ? Slackest : angle / (double)FrameAngle.PerDegree, Slackest, 90) * Math.PI / 180));
 
     /// <summary>Inputs: inseam, standover, fork, fork of the chart; where the frame does not say which that is, the chart is taken as it stands. A fork that is longer by d than the chart's lifts the top tube by at most d, and a shorter one lowers it by at most d: both take a plain answer to a question, and neither turns a question to an answer.</summary>
     public static SumRelation StandoverWithFork { get; } = new SumRelation(
             "inseam above the standover by 25 mm with this fork", "mm",
             v => WithFork(v[0] - v[1], v[2], v[3]), [1, -1, -1, 1],
             new(long.MinValue, new(Verdict.DoesNotFit, new Reason("standover-too-high-with-fork", "A standover of {1} mm is higher than an inseam of {0} mm, with this fork too.") { Mend = "a frame with a lower top tube, or smaller wheels where the frame allows them", Sources = [Sources.CommonPractice] })),
-            new(0, new(Verdict.NeedsMeasuring, new Reason("standover-close-with-fork", "[sum] mm or more between a standover of {1} mm and an inseam of {0} mm: a fork longer than the chart's lifts the top tube by at most the difference, a shorter one lowers it. Stand over it in your shoes, or measure it as built.") { Mend = "a frame with a lower top tube, or a fork as long as the chart's", Sources = [Sources.CommonPractice, Sources.Derived], Asks = [1] })),
-            new(StandoverRoom, new(Verdict.Fits, new Reason("standover-clear-with-fork", "[sum] mm or more between a standover of {1} mm, with the wheels of the chart, and an inseam of {0} mm; this fork is reckoned in where the frame says which fork its chart holds for.") { Sources = [Sources.CommonPractice, Sources.Derived] })))
+            new(0, new(Verdict.NeedsMeasuring, new Reason("standover-close-with-fork", "[least] mm or more between a standover of {1} mm and an inseam of {0} mm: a fork longer than the chart's lifts the top tube by at most the difference, a shorter one lowers it. Stand over it in your shoes, or measure it as built.") { Mend = "a frame with a lower top tube, or a fork as long as the chart's", Sources = [Sources.CommonPractice, Sources.Derived], Asks = [1] })),
+            new(StandoverRoom, new(Verdict.Fits, new Reason("standover-clear-with-fork", "[least] mm or more between a standover of {1} mm, with the wheels of the chart, and an inseam of {0} mm; a fork that is longer than the chart's is reckoned in where both lengths are known.") { Sources = [Sources.CommonPractice, Sources.Derived] })))
         .Without(0, Verdict.DoesNotFit, Reasons.NothingToMate).Without(1, Verdict.DoesNotFit, Reasons.NothingToMate);
 
     private static long WithFork(long room, long fork, long ofChart)
     {
-        long lifted = fork == 0 || ofChart == 0 ? 0 : Math.Clamp(fork - ofChart, -MostForkApart, MostForkApart);
+        long lifted = fork == 0 || ofChart == 0 ? 0 : fork - ofChart;
         return room >= 0 ? Math.Max(0, room - Math.Max(0, lifted)) : Math.Min(0, room + Math.Max(0, -lifted));
     }
 

@@ -78,6 +78,9 @@ public sealed record Headset : Part
     internal Known<Dimension> LowerStackOrOpen =>
         LowerStack.State == KnownState.None && LowerCup.Values is { IsEmpty: false } cups && cups.Any(c => c.Style == HeadsetStyle.ExternalCup) ? default : LowerStack;
 
+    /// <summary>What is judged and planned by: every upper half has a height, its cover counted, so that "none" says nothing of it.</summary>
+    internal Known<Dimension> UpperStackOrOpen => UpperStack.State == KnownState.None ? default : UpperStack;
+
     private protected override ImmutableArray<Slot> GoesInto => [Slot.Headset];
 
     private protected override string Told() => PartText.Written(this);

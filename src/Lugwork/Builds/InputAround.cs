@@ -57,8 +57,8 @@ internal sealed class FigureIfKnown : InputAround
     public override bool IsStated(Part part) => Piece.Read(part).State is not (KnownState.Unknown or KnownState.None);
 }
 
-/// <summary>A figure that every part of the kind has: one that is stated as none is as little known as one of which nothing is said, and is asked for.</summary>
-internal sealed class FigureOfEvery(JointInput piece) : InputAround(piece, isFigure: true)
+/// <summary>A length that every part of the kind has: one that is stated as none is as little known as one of which nothing is said.</summary>
+internal sealed class LengthOfEvery(JointInput piece) : InputAround(piece, isFigure: true)
 {
     public override Candidates Read(Part part) => Piece.Read(part) is { State: not KnownState.None } said ? said : default;
 

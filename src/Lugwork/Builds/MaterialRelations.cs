@@ -25,19 +25,21 @@ internal static class MaterialRelations
         return material == 0 || preload == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate)
             : preload == SteererPreload.StarNut.FitCode && material == Material.Carbon.FitCode ? new(Verdict.Unsafe, Misfits.NutInCarbon)
             : kind != SteererKind.Threadless.FitCode ? new(Verdict.DoesNotFit, Misfits.HasLocknut)
-            : new(Verdict.Fits, preload == SteererPreload.StarNut.FitCode ? NutInMetal : Misfits.PlugInside);
+            : new(Verdict.Fits, preload == SteererPreload.StarNut.FitCode ? NutInMetal : PlugInside);
     }
 
     private static Outcome MaterialCell(long material, long binder) =>
-        binder == SeatBinder.Collar.FitCode ? new(Verdict.Fits, material == Material.Carbon.FitCode ? CarbonInCollar : Misfits.ByCollar)
+        binder == SeatBinder.Collar.FitCode ? new(Verdict.Fits, material == Material.Carbon.FitCode ? CarbonInCollar : ByCollar)
         : material == Material.Carbon.FitCode ? new(Verdict.Unsafe, Misfits.CarbonInTabs)
         : new(Verdict.Fits, MetalInTabs);
+
+    private static readonly Reason PlugInside = new("expander-in-steerer", "{1} in a steerer of {0}.") { Sources = [Sources.ForkCutting, Sources.StarNutSetting] };
+
+    private static readonly Reason ByCollar = new("post-in-collar", "A post of {0}; what holds it: {1}.") { Sources = [Sources.CarbonPostCracks] };
 
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
     private static class Misfits
     {
-        public static readonly Reason PlugInside = new("expander-in-steerer", "{1} in a steerer of {0}.") { Sources = [Sources.ForkCutting, Sources.StarNutSetting] };
-
         public static readonly Reason NutInCarbon = new("star-nut-in-carbon", "{1} in a steerer of {0}: a star nut bites into metal, and carbon takes none.", Cautions.StarNutCare)
         {
             Mend = "the expander plug of the fork's maker",
@@ -49,8 +51,6 @@ internal static class MaterialRelations
             Mend = "leave it out",
             Sources = [Sources.HeadsetArticle],
         };
-
-        public static readonly Reason ByCollar = new("post-in-collar", "A post of {0}; what holds it: {1}.") { Sources = [Sources.CarbonPostCracks] };
 
         public static readonly Reason CarbonInTabs = new("carbon-post-in-tabs", "A post of {0} in {1}: the ears pinch it beside the slot, and posts have cracked there.", Cautions.CarbonPost)
         {

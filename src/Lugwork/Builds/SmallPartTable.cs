@@ -238,7 +238,7 @@ internal static class SmallPartTable
         long? below = Said(stem.SpacersBelow);
         long? above = Said(stem.SpacersAbove);
         if ((below is null || above is null) && Said(fork.SteererLength) is { } steerer && steerer > 0 && Said(build.Frame.HeadTubeLength) is { } tube && Said(stem.ClampHeight) is { } clamp
-            && build[Slot.Headset] is Headset headset && Said(headset.LowerStackOrOpen) is { } lower && Said(headset.UpperStack) is { } upper)
+            && build[Slot.Headset] is Headset headset && Said(headset.LowerStackOrOpen) is { } lower && Said(headset.UpperStackOrOpen) is { } upper)
         {
             long left = steerer - tube - clamp - lower - upper;
             long more = left + (long)(SteererLength.LeastGap * Nanometres.PerMillimetre) - (below ?? 0) - (above ?? 0);

@@ -23,7 +23,7 @@ internal static class SunkenBracket
         "height of the pedal as measured", "mm", v => 0, [1, -1, 1, -1, 1, -1, -1, 1],
         new SumBand(long.MinValue, new(Verdict.Fits, new Reason("pedal-height-measured", "The pedal stands {7} mm above the ground, as measured with this fork and these tyres.") { Sources = Rests })));
 
-    /// <summary>Inputs: front tyre, rear tyre, fork, fork of the chart, wheelbase, chainstay, drop, height of the pedal as measured. Where the frame does not say which fork its chart holds for, the chart is taken as it stands; a fork of unknown length may be any.</summary>
+    /// <summary>Inputs: front tyre, rear tyre, fork, fork of the chart, wheelbase, chainstay, drop, height of the pedal as measured. Where the frame does not say which fork its chart holds for, the chart is taken as it stands; a fork of unknown length may be as short as forks are.</summary>
     public static SumRelation Sinks { get; } = new SumRelation(
             "bottom bracket at most 5 mm lower than with the fork and wheels of the chart", "mm",
             v => -Sunk(v), [1, -1, 1, -1, 1, -1, -1, 1],
@@ -33,7 +33,7 @@ internal static class SunkenBracket
 
     internal static long Sunk(ReadOnlySpan<long> v)
     {
-        double shorter = v[2] == 0 || v[3] == 0 ? 0 : Math.Clamp(v[3] - v[2], -ClearanceSums.MostForkApart, ClearanceSums.MostForkApart);
+        double shorter = v[2] == 0 || v[3] == 0 ? 0 : v[3] - v[2];
         double down = (shorter > 0 ? shorter : LeastLift * shorter) + ((v[1] - v[0]) / 2d);
         double part = v[4] == 0 || v[5] == 0 ? MostPart : Math.Min(1, (double)v[5] / v[4]);
         return (long)(Math.Max(0, down) * part);

@@ -24,8 +24,8 @@ internal static partial class JointInputs
     public static readonly JointInput MostForkTravel = Input<Frame, Dimension>(Slot.Frame, "mostForkTravel", "most fork travel that the frame allows", p => p.MostForkTravel, "Ask the frame maker for the most travel; \"none\" if the maker prints none. Do not guess.", Lengths);
     public static readonly JointInput AxleToCrown = Input<Fork, Dimension>(Slot.Fork, "axleToCrown", "fork length, axle to crown", p => p.AxleToCrown, "Rule from the middle of the axle to the seat of the crown race, along the steering axis, without load, to 1 mm.", Lengths);
 
-    /// <summary>The length of the fork: asked for wherever the frame says which fork its chart holds for, for then it can change the answer.</summary>
-    public static JointInput LengthOfFork { get; } = new FigureOfEvery(AxleToCrown);
+    /// <summary>The length of the fork. It counts, and is asked for, where the frame says which fork its chart holds for.</summary>
+    public static JointInput LengthOfFork { get; } = new LengthOfEvery(AxleToCrown);
 
     public static readonly JointInput ForkTravel = Input<Fork, Dimension>(Slot.Fork, "travel", "fork travel", p => p.Travel, "Rule on the stanchion, full length to fully in, air or spring out, to 1 mm.", Lengths);
     public static readonly JointInput Telescopes = new OwnInput<Fork, Dimension>(Slot.Fork, "travel", "fork with or without travel", p => p.Travel, "Look: a fork with stanchions has travel.")

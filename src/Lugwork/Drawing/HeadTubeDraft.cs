@@ -23,7 +23,7 @@ internal static class HeadTubeDraft
         DraftSize steerer = DraftSize.Of(fork.Steerer, s => s.Hundredths / 100d, "steerer", JointInputs.Steerer, 28.6);
         DraftSize seat = DraftSize.Of(fork.CrownSeat, s => s.Diameter.Millimeters, "crown-race seat", JointInputs.CrownSeatOfFork, Math.Max(30, steerer.Drawn));
         double foot = fork.CrownSeat.State == KnownState.Value ? (double)CrownFigures.Steerer(fork.CrownSeat.Value.FitCode) : steerer.Drawn;
-        DraftHalf upper = new(headset.UpperCup, frame.HeadTubeUpper, headset.UpperSkirtOrNone, frame.UpperBoreDepth, headset.UpperStack, steerer.Drawn, isUpper: true);
+        DraftHalf upper = new(headset.UpperCup, frame.HeadTubeUpper, headset.UpperSkirtOrNone, frame.UpperBoreDepth, headset.UpperStackOrOpen, steerer.Drawn, isUpper: true);
         DraftHalf lower = new(headset.LowerCup, frame.HeadTubeLower, headset.LowerSkirtOrNone, frame.LowerBoreDepth, headset.LowerStackOrOpen, foot, isUpper: false);
 
         double crown = length.Drawn + lower.Height;

@@ -72,7 +72,9 @@ internal sealed class SumRelation : Relation, ITells
 
         for (int i = 0; i < inputs.Length; i++)
         {
-            if (row[i].State is not (KnownState.None or KnownState.Value or KnownState.Measured or KnownState.OneOf) || (row[i].State == KnownState.None && _without[i].Reason is not null))
+            // A length that is open leaves the sum open as far as it counts there: where it may be far off, nothing is apart from it.
+            bool isOpen = row[i].State == KnownState.Unknown && !inputs[i].IsLength;
+            if (isOpen || row[i].State.IsOutside() || (row[i].State == KnownState.None && _without[i].Reason is not null))
             {
                 return 0;
             }
@@ -174,7 +176,7 @@ internal sealed class SumRelation : Relation, ITells
         }
     }
 
-    /// <summary>[sum] in a sentence becomes the figure, [over] the same without its sign.</summary>
+    /// <summary>[sum] in a sentence becomes the figure, [least] its least where it has two ends, [over] the figure without its sign.</summary>
     public string Tell(string sentence, ImmutableArray<JointInput> inputs, in CandidateRow row)
     {
         if (InPlace(row) is { } measured)
@@ -188,7 +190,7 @@ internal sealed class SumRelation : Relation, ITells
         Turn(low, high);
         long least = Sum(low);
         long most = Sum(high);
-        return sentence.Replace("[sum]", Range(least, most), StringComparison.Ordinal).Replace("[over]", least < 0 && most < 0 ? Range(-most, -least) : Range(least, most), StringComparison.Ordinal);
+        return sentence.Replace("[sum]", Range(least, most), StringComparison.Ordinal).Replace("[least]", Shown(least), StringComparison.Ordinal).Replace("[over]", least < 0 && most < 0 ? Range(-most, -least) : Range(least, most), StringComparison.Ordinal);
     }
 
     /// <summary>What was measured judges; of what nobody measured an input says none.</summary>

@@ -78,7 +78,7 @@ internal static class EndRelations
     {
         if (axle == nut)
         {
-            return new(Verdict.Fits, axle == HubAxleThread.M14.FitCode ? NutFromMemory : Misfits.SameNut);
+            return new(Verdict.Fits, axle == HubAxleThread.M14.FitCode ? NutFromMemory : SameNut);
         }
 
         long over = (HubAxleThread.OfFitCode(nut).MainLength?.Value ?? 0) - (HubAxleThread.OfFitCode(axle).MainLength?.Value ?? 0);
@@ -137,11 +137,11 @@ internal static class EndRelations
             : new(Verdict.Fits, LengthRight);
     }
 
+    private static readonly Reason SameNut = new("same-axle-thread", "Nuts of {1} on an axle of {0}.", Cautions.Axle) { Sources = [Sources.AxleNut] };
+
     /// <summary>Reasons where the two do not simply fit, made when the first pair asks for one.</summary>
     private static class Misfits
     {
-        public static readonly Reason SameNut = new("same-axle-thread", "Nuts of {1} on an axle of {0}.", Cautions.Axle) { Sources = [Sources.AxleNut] };
-
         public static readonly Reason NutPitch = new("nut-of-another-pitch", "Nuts of {1} on an axle of {0}: one diameter, two pitches. They start and cross-thread; a caliper cannot tell them, a thread gauge can.", Cautions.Axle)
         {
             Mend = "nuts of the axle's own thread",

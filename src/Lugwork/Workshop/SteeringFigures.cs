@@ -108,7 +108,7 @@ internal static class SteeringFigures
         return SteererLength.OfMillimetres(
             given.Millimetres("the length of the head tube", build.Frame.HeadTubeLength),
             given.Millimetres("the stack of the lower headset half", headset?.LowerStackOrOpen ?? default, noneIsZero: true),
-            given.Millimetres("the stack of the upper headset half, cover and all", headset?.UpperStack ?? default, noneIsZero: true),
+            given.Millimetres("the stack of the upper headset half, cover and all", headset?.UpperStackOrOpen ?? default, noneIsZero: true),
             given.Millimetres("the height of the spacers below the stem", stem?.SpacersBelow ?? default, noneIsZero: true),
             given.Millimetres("the height of the stem at the steerer", stem?.ClampHeight ?? default),
             given.Millimetres("the height of the spacers above the stem", stem?.SpacersAbove ?? default, noneIsZero: true));

@@ -63,7 +63,9 @@ internal sealed class VerdictRecord
             JointInput input = _joint.Inputs[i];
             ulong drawn = Hash(FormattableString.Invariant($"{draw} {i}"));
             int mate = Enumerable.Range(0, i).LastOrDefault(o => _joint.Inputs[o].Family == input.Family && _joint.Inputs[o].IsLength == input.IsLength && input.Family != 0, -1);
-            row[i] = input.IsLength ? (long)((drawn >> 8) % 9_000 + 100) * (drawn % 4 == 0 ? 500 : 50_000)
+            // What is read on the finished bicycle judges in place of a sum; every second row is of one on which nobody read it.
+            row[i] = input.IsReadWhenBuilt && draw % 2 == 1 ? 0
+                : input.IsLength ? (long)((drawn >> 8) % 9_000 + 100) * (drawn % 4 == 0 ? 500 : 50_000)
                 : mate >= 0 && draw % 3 != 0 && input.Domain.Contains(row[mate]) ? row[mate]
                 : input.Domain.MinBy(c => Hash(FormattableString.Invariant($"{draw} {i} {c}")));
         }

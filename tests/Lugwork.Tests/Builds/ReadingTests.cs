@@ -277,6 +277,20 @@ public sealed class ReadingTests
         Assert.Contains(says, problem.Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>A slip of the rule is one whatever is known of the fork: without a chart its length does not count, and with one it moves the sum by less than this.</summary>
+    [Theory]
+    [InlineData("541", "541")]
+    [InlineData("541", "unknown")]
+    [InlineData("unknown", "unknown")]
+    [InlineData("unknown", "none")]
+    [InlineData("541", "none")]
+    public void A_slip_is_found_without_the_length_of_the_fork(string chart, string fork)
+    {
+        Build build = Load("01", $"frame.designAxleToCrown={chart}", "frame.headAngle=65", "frame.frontCentre=645", "crankset.crankLength=175", $"fork.axleToCrown={fork}");
+        Assert.Contains("60 mm apart", Reason(() => build.WithMeasured(Slot.Crankset, "toeClearance", "480")), StringComparison.Ordinal);
+        Assert.Equal(Verdict.Fits, Of(build.WithMeasured(Slot.Crankset, "toeClearance", "110"), "toe-clearance").Verdict);
+    }
+
     /// <summary>A reading that goes with what was known does not outlive a figure that it does not go with.</summary>
     [Fact]
     public void What_is_learnt_later_is_held_against_the_readings_that_stay()

@@ -37,10 +37,9 @@ public sealed class OpenLengthLaws
         }
 
         Verdict all = places.Select(At).Aggregate(Joint.Either);
-        if (all == Verdict.NeedsMeasuring)
-        {
-            Expect(joint, row, length, default, all);
-        }
+
+        // Halving may miss a narrow place that a relation knows: then it asks where all values that were found say one thing.
+        Expect(joint, row, length, default, all, Verdict.NeedsMeasuring);
 
         for (int i = 0; i < places.Length; i++)
         {
@@ -56,10 +55,10 @@ public sealed class OpenLengthLaws
 
     private static Candidates Between(long low, long high) => low == high ? new(KnownState.Value, low, low, null) : new(KnownState.Measured, low, high, null);
 
-    private static void Expect(Joint joint, long[] row, int length, Candidates open, Verdict expected)
+    private static void Expect(Joint joint, long[] row, int length, Candidates open, params Verdict[] expected)
     {
         Rows.Row asked = new(joint, [.. row.Select((v, i) => i == length ? open : v == 0 ? Rows.None : new Candidates(KnownState.Value, v, v, null))]);
         Verdict found = asked.Common();
-        Assert.True(found == expected, $"{asked}: {found}, its values have {expected} in common");
+        Assert.True(expected.Contains(found), $"{asked}: {found}, its values have {expected[0]} in common");
     }
 }
