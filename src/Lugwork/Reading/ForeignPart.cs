@@ -31,7 +31,11 @@ internal static class ForeignPart
         "inner tube, inner tubes, fahrradschlauch, schlauch, chambre a air, camara de aire, camera d'aria, binnenband",
         "rim tape, tubeless tape, felgenband, fond de jante, ruban de jante, cinta de llanta, fondo de llanta, nastro per cerchi, velglint, velgtape",
         "wheelset, wheel, wheels, laufrad, roue, rueda, ruota, wiel, front wheel, rear wheel, vorderrad, hinterrad, roue avant, roue arriere, rueda delantera, rueda trasera, ruota anteriore, ruota posteriore, voorwiel, achterwiel",
-        "rear shock, hinterbaudampfer, amortisseur arriere, amortiguador trasero, mono ammortizzatore, achterdemper");
+        "rear shock, dampfer, hinterbaudampfer, amortisseur, amortisseur arriere, amortiguador, amortiguador trasero, ammortizzatore, mono ammortizzatore, demper, achterdemper",
+        "front hub, rear hub, nabe, vorderradnabe, hinterradnabe, moyeu, moyeu avant, moyeu arriere, buje, buje delantero, buje trasero, mozzo, mozzo anteriore, mozzo posteriore, naaf, voornaaf, achternaaf",
+        "thru axle, thru axles, through axle, steckachse, steckachsen, axe traversant, eje pasante, perno passante, asse passante, steekas",
+        "frame, frames, frameset, rahmen, rahmenset, cadre, kit cadre, cuadro, telaio, fietsframe",
+        "grips, griffe, poignees, punos, manopole, handvatten");
 
     /// <summary>What a line about a part may name by itself: other words for it, what it goes to or together with, and what its own fields are told by. Empty for a part whose lines name anything.</summary>
     private static string Near(string kind) => kind switch
@@ -42,15 +46,15 @@ internal static class ForeignPart
         "tubeless valve" => "t:valve t:rim",
         "rim tape" => "t:rimtape t:rim",
         "cassette" => "t:cassette t:chain t:freehub t:hub t:wheel t:rearmech t:shifter",
-        "chain" => "t:chain t:cassette t:chainring t:crank t:rearmech t:frontmech t:shifter",
-        "chainring" => "t:chainring t:crank t:chain t:bb t:frontmech t:cassette",
+        "chain" => "t:chain t:cassette t:chainring t:crank t:rearmech t:frontmech t:shifter t:hub",
+        "chainring" => "t:chainring t:crank t:chain t:bb t:frontmech t:cassette t:frame",
         "chain guide" => "t:guidetabs t:bb t:chain t:chainring t:crank t:frame",
-        "crankset" => "t:crank t:bb t:chainring t:pedal t:axle t:spindle t:chain t:cassette t:frontmech t:frame",
+        "crankset" => "t:crank t:bb t:chainring t:pedal t:axle t:chain t:cassette t:frontmech t:frame",
         "pedals" => "t:pedal t:crank t:axle",
-        "bottom bracket" or "bottom-bracket adapter" => "t:bb t:crank t:chainring t:frame t:axle t:spindle",
-        "rear derailleur" or "front derailleur" => "t:rearmech t:frontmech t:chain t:cassette t:chainring t:crank t:shifter t:hanger t:frame t:bb",
-        "shifter" or "controls" or "brake lever" => "t:shifter t:lever t:brake t:caliper t:rotor t:rim t:rearmech t:frontmech t:chain t:cassette t:chainring t:hub t:bar t:grip t:dropper",
-        "caliper" or "rim brake" or "rotor" => "t:brake t:caliper t:rotor t:lever t:hub t:wheel t:rim t:tyre t:frame t:fork",
+        "bottom bracket" or "bottom-bracket adapter" => "t:bb t:crank t:chainring t:frame t:axle",
+        "rear derailleur" or "front derailleur" => "t:rearmech t:frontmech t:chain t:cassette t:chainring t:crank t:shifter t:hub t:axle t:frame t:bb",
+        "shifter" or "controls" or "brake lever" => "t:shifter t:lever t:brake t:caliper t:rotor t:rim t:rearmech t:frontmech t:chain t:cassette t:chainring t:hub t:bar t:grip t:dropper t:frame",
+        "caliper" or "rim brake" or "rotor" => "t:brake t:caliper t:rotor t:lever t:hub t:axle t:wheel t:rim t:tyre t:frame t:fork",
         "seatpost" or "dropper" => "t:post t:dropper t:saddle t:rails t:seatclamp t:frame t:lever",
         "seat clamp" => "t:seatclamp t:post t:dropper t:saddle t:frame",
         "saddle" => "t:saddle t:rails t:post",
@@ -75,7 +79,7 @@ internal static class ForeignPart
         HashSet<int> absent = [];
         foreach (SpecItem item in items)
         {
-            if (LineScan.IsMate(item, near) || IsOwnWord(item, slot))
+            if (LineScan.IsMate(item, near) || (IsAxle(item) && near.Contains("t:axle", StringComparison.Ordinal)) || IsOwnWord(item, slot))
             {
                 return false;
             }
@@ -99,7 +103,7 @@ internal static class ForeignPart
 
     private static bool IsForeign(string kind, SpecItem item, ReadOnlySpan<char> text)
     {
-        if (!LineScan.IsPart(item))
+        if (!LineScan.IsPart(item) && !IsAxle(item))
         {
             return false;
         }
@@ -107,6 +111,8 @@ internal static class ForeignPart
         string name = SpecFold.Line(text[item.Start..item.End]).Replace('-', ' ');
         return Names.Contains(name) || (name is "stem" or "stems" && kind is not ("inner tube" or "tubeless valve"));
     }
+
+    private static bool IsAxle(SpecItem item) => item.Is("m:thru") && !item.IsGuessed;
 
     /// <summary>"Saddle not included", "with pedals": the clause is about what comes with the part or does not.</summary>
     private static bool IsNotThere(SpecItem item) => item.Is("m:not") || item.Is("d:kit") || item.Is("d:extra") || item.Is("d:option") || item.Is("d:past");
