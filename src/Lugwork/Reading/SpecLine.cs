@@ -71,6 +71,11 @@ public sealed class SpecLine
             return new(null, [], [Nothing(null, text, SpecDoubtKind.NoPart, "the line names no part, or not which end it goes to")], Whole(text));
         }
 
+        if (hint is not null && ForeignPart.IsOnly(hint, items, text))
+        {
+            return new(hint, [], [Nothing(hint, text, SpecDoubtKind.NothingNamed, "the line is about another part")], Whole(text));
+        }
+
         if (NamedField.TryRead(slot, text, out SpecField? field, out FieldReading reading, out int from))
         {
             return OfField(slot, field!, reading, text, from);

@@ -1,0 +1,154 @@
+using System.Collections.Frozen;
+
+namespace Lugwork.Reading;
+
+/// <summary>A line that was given for one part and names only another, by a name that is of nothing else: nothing in it is of the part that was asked for.</summary>
+/// <remarks>Only full names count. A word that is also one for a piece, a field or another thing ("collier", "comando", "hub", "bar", the stem of a valve) makes no line foreign.</remarks>
+internal static class ForeignPart
+{
+    /// <summary>How far before a name the word may stand that says what the part goes to.</summary>
+    private const int Reach = 3;
+
+    /// <summary>Names in six languages without accents. A word of the trade is common practice, no source.</summary>
+    private static readonly FrozenSet<string> Names = Split(
+        "seatpost, seatposts, seat post, seat posts, dropper post, dropper seatpost, sattelstutze, sattelstutzen, variostutze, tige de selle, tija de sillin, tija sillin, tija del sillin, reggisella, cannotto reggisella, canotto reggisella, zadelpen, zadelpennen",
+        "seat clamp, seat collar, seatpost clamp, sattelklemme, sattelrohrklemme, collier de selle, collier de tige de selle, abrazadera de sillin, abrazadera de tija, cierre de sillin, collarino reggisella, zadelklem, zadelpenklem",
+        "saddle, sattel, selle, sillin, sella, zadel",
+        "handlebar, handlebars, lenker, guidon, cintre, manillar, manubrio, stuur, stuurbocht",
+        "vorbau, potence, potencia, attacco manubrio, pipa manubrio, stuurpen",
+        "headset, headsets, steuersatz, jeu de direction, juego de direccion, serie sterzo, balhoofdstel, balhoofdset",
+        "fork, forks, suspension fork, gabel, federgabel, starrgabel, fourche, horquilla, forcella, voorvork, vork, verende vork",
+        "crankset, cranks, chainset, kurbelgarnitur, tretkurbel, pedalier complet, bielas, guarnitura, pedivelle, crankstel",
+        "pedal, pedals, pedale, pedalen, pedales, pedali, pedaal",
+        "bottom bracket, tretlager, innenlager, boitier de pedalier, jeu de pedalier, caja de pedalier, movimento centrale, trapas, trapaslager",
+        "cassette, cassettes, kassette, kassetten, casete, casetes, ritzelpaket, pacco pignoni, tandwielcassette",
+        "chain, chains, kette, fahrradkette, chaine, cadena, catena, ketting, fietsketting",
+        "chainring, chain ring, kettenblatt, kettingblad",
+        "rear derailleur, rear mech, schaltwerk, derailleur arriere, cambio trasero, cambio posteriore, achterderailleur, front derailleur, front mech, umwerfer, derailleur avant, desviador delantero, deragliatore anteriore, voorderailleur",
+        "brake lever, brake levers, bremshebel, levier de frein, palanca de freno, maneta de freno, leva freno, remhendel, shifter, shifters, schalthebel, manette de vitesse, mando de cambio, comando cambio, versteller",
+        "brake caliper, bremssattel, bremszange, etrier de frein, pinza de freno, pinza freno, remklauw, brake rotor, disc rotor, brake disc, bremsscheibe, disque de frein, disco de freno, disco freno, remschijf",
+        "tyre, tyres, tire, tires, reifen, fahrradreifen, pneu, pneus, cubierta, cubiertas, copertone, copertoni, buitenband, buitenbanden",
+        "inner tube, inner tubes, fahrradschlauch, schlauch, chambre a air, camara de aire, camera d'aria, binnenband",
+        "rim tape, tubeless tape, felgenband, fond de jante, ruban de jante, cinta de llanta, fondo de llanta, nastro per cerchi, velglint, velgtape",
+        "wheelset, wheel, wheels, laufrad, roue, rueda, ruota, wiel, front wheel, rear wheel, vorderrad, hinterrad, roue avant, roue arriere, rueda delantera, rueda trasera, ruota anteriore, ruota posteriore, voorwiel, achterwiel",
+        "rear shock, dampfer, hinterbaudampfer, amortisseur, amortisseur arriere, amortiguador, amortiguador trasero, ammortizzatore, mono ammortizzatore, demper, achterdemper",
+        "front hub, rear hub, nabe, vorderradnabe, hinterradnabe, moyeu, moyeu avant, moyeu arriere, buje, buje delantero, buje trasero, mozzo, mozzo anteriore, mozzo posteriore, naaf, voornaaf, achternaaf",
+        "thru axle, thru axles, through axle, steckachse, steckachsen, axe traversant, eje pasante, perno passante, asse passante, steekas",
+        "frame, frames, frameset, rahmen, rahmenset, cadre, kit cadre, cuadro, telaio, fietsframe",
+        "grips, griffe, poignees, punos, manopole, handvatten");
+
+    /// <summary>What a line about a part may name by itself: other words for it, what it goes to or together with, and what its own fields are told by. Empty for a part whose lines name anything.</summary>
+    private static string Near(string kind) => kind switch
+    {
+        "wheel" => "t:wheel t:hub t:rim t:axle t:nuts t:freehub t:rotor t:brake t:caliper t:cassette t:tyre t:tube t:rimtape t:valve t:frame t:fork",
+        "tyre" => "t:tyre t:wheel t:rim t:tube t:valve t:frame t:fork",
+        "inner tube" => "t:tube t:valve t:tyre t:wheel t:rim",
+        "tubeless valve" => "t:valve t:rim",
+        "rim tape" => "t:rimtape t:rim",
+        "cassette" => "t:cassette t:chain t:freehub t:hub t:wheel t:rearmech t:shifter",
+        "chain" => "t:chain t:cassette t:chainring t:crank t:rearmech t:frontmech t:shifter t:hub",
+        "chainring" => "t:chainring t:crank t:chain t:bb t:frontmech t:cassette t:frame",
+        "chain guide" => "t:guidetabs t:bb t:chain t:chainring t:crank t:frame",
+        "crankset" => "t:crank t:bb t:chainring t:pedal t:axle t:chain t:cassette t:frontmech t:frame",
+        "pedals" => "t:pedal t:crank t:axle",
+        "bottom bracket" or "bottom-bracket adapter" => "t:bb t:crank t:chainring t:frame t:axle",
+        "rear derailleur" or "front derailleur" => "t:rearmech t:frontmech t:chain t:cassette t:chainring t:crank t:shifter t:hub t:axle t:frame t:bb",
+        "shifter" or "controls" or "brake lever" => "t:shifter t:lever t:brake t:caliper t:rotor t:rim t:rearmech t:frontmech t:chain t:cassette t:chainring t:hub t:bar t:grip t:dropper t:frame",
+        "caliper" or "rim brake" or "rotor" => "t:brake t:caliper t:rotor t:lever t:hub t:axle t:wheel t:rim t:tyre t:frame t:fork",
+        "seatpost" or "dropper" => "t:post t:dropper t:saddle t:rails t:seatclamp t:frame t:lever",
+        "seat clamp" => "t:seatclamp t:post t:dropper t:saddle t:frame",
+        "saddle" => "t:saddle t:rails t:post",
+        "thru-axle" or "axle nuts" => "t:axle t:nuts t:hub t:wheel t:frame t:fork",
+        "headset" or "headset bearing" or "headset cover" or "preload" => "t:headset t:bearing t:stem t:bar t:fork t:frame",
+        "stem" => "t:stem t:bar t:fork t:headset t:frame",
+        "handlebar" or "grips" => "t:bar t:grip t:stem t:shifter t:lever",
+        "rear shock" => "t:shock t:frame",
+        _ => "",
+    };
+
+    /// <summary>Whether the line names only other parts than the one that was asked for, and nothing that mates with it.</summary>
+    public static bool IsOnly(Slot slot, List<SpecItem> items, ReadOnlySpan<char> text)
+    {
+        string kind = PartForms.Of(slot).Kind;
+        string near = Near(kind);
+        if (near.Length == 0)
+        {
+            return false;
+        }
+
+        HashSet<int> absent = [];
+        foreach (SpecItem item in items)
+        {
+            if (LineScan.IsMate(item, near) || (IsAxle(item) && near.Contains("t:axle", StringComparison.Ordinal)) || IsOwnWord(item, slot))
+            {
+                return false;
+            }
+
+            if (IsNotThere(item))
+            {
+                absent.Add(item.Clause);
+            }
+        }
+
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (!absent.Contains(items[i].Clause) && IsForeign(kind, items[i], text) && !IsWhatItGoesTo(kind, items, i))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsForeign(string kind, SpecItem item, ReadOnlySpan<char> text)
+    {
+        if (!LineScan.IsPart(item) && !IsAxle(item))
+        {
+            return false;
+        }
+
+        string name = SpecFold.Line(text[item.Start..item.End]).Replace('-', ' ');
+        return Names.Contains(name) || (name is "stem" or "stems" && kind is not ("inner tube" or "tubeless valve"));
+    }
+
+    private static bool IsAxle(SpecItem item) => item.Is("m:thru") && !item.IsGuessed;
+
+    /// <summary>"Saddle not included", "with pedals": the clause is about what comes with the part or does not.</summary>
+    private static bool IsNotThere(SpecItem item) => item.Is("m:not") || item.Is("d:kit") || item.Is("d:extra") || item.Is("d:option") || item.Is("d:past");
+
+    /// <summary>"For tubeless tyres": a valve or a tape by what it is for.</summary>
+    private static bool IsWhatItGoesTo(string kind, List<SpecItem> items, int at)
+    {
+        if (kind is not ("tubeless valve" or "rim tape") || !(items[at].Is("t:tyre") || items[at].Is("t:wheel")))
+        {
+            return false;
+        }
+
+        for (int i = at; i >= 0 && i >= at - Reach && items[i].Clause == items[at].Clause; i--)
+        {
+            if (items[i].Text is "for" or "fits" or "suits" or "fur" or "passt" or "pour" or "para" or "per" or "voor" or "past")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A word that the user has given to a field of the part.</summary>
+    private static bool IsOwnWord(SpecItem item, Slot slot)
+    {
+        foreach (string term in item.Terms)
+        {
+            if (term[0] is 'f' or 'w' && term.AsSpan(2).StartsWith(slot.Key, StringComparison.Ordinal) && term.Length > slot.Key.Length + 2 && term[slot.Key.Length + 2] == '.')
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static FrozenSet<string> Split(params string[] rows) => rows.SelectMany(r => r.Split(", ")).ToFrozenSet(StringComparer.Ordinal);
+}
