@@ -163,7 +163,7 @@ public sealed class NeedLine
 
     internal bool IsOpen => _open is not null;
 
-/// <summary>Nothing that is known goes here.</summary>
+    /// <summary>Nothing that is known goes here.</summary>
     internal bool KeepsAllOut => !AnyLength && (_open is NoLength or NoFigure || (_open is null && !_input.IsLength && _cells.All(c => c.Verdict is Verdict.DoesNotFit or Verdict.Unsafe)));
 
     /// <summary>Something does not go here, or not without a bridge.</summary>
@@ -172,6 +172,8 @@ public sealed class NeedLine
     private const string NoLength = "no length is right";
 
     private const string NoFigure = "no figure is right";
+
+    private const string NoneSettles = "none settles it; measure on the bicycle";
 
     /// <summary>What is open without how it is measured, a few words each.</summary>
     internal ImmutableArray<string> OpenInShort { get; private set; } = [];
@@ -361,6 +363,15 @@ public sealed class NeedLine
         return new(joint, input, cells, null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct())) { _row = row };
     }
 
+    /// <summary>Whatever the value is, the other figures leave it open: then nothing goes in by it, and nothing is kept out.</summary>
+    private static bool AllAreAsked(Joint joint, int at, CandidateRow row)
+    {
+        row[at] = default;
+        bool asked = true;
+        joint.Visit(row, (_, outcome) => asked &= outcome.Verdict == Verdict.NeedsMeasuring);
+        return asked;
+    }
+
     /// <summary>The verdict of every value that the input can have, in the order of their codes.</summary>
     private static ImmutableArray<(long Code, Verdict Verdict)> Cells(Joint joint, int at, CandidateRow row)
     {
@@ -426,7 +437,8 @@ public sealed class NeedLine
         }
 
         (long? least, long? most, bool any, bool openEnded) = NeedMemory.Of(joint, at, row, asked => Limits(joint, at, asked));
-        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : input.IsMass || input.IsAngle ? NoFigure : NoLength)
+        string none = !any && AllAreAsked(joint, at, row) ? NoneSettles : input.IsMass || input.IsAngle ? NoFigure : NoLength;
+        return new(joint, input, [], least == 1 ? null : least, openEnded ? null : most, any ? null : none)
         {
             AnyLength = any && least == 1 && openEnded,
             _row = row,

@@ -29,6 +29,19 @@ public sealed class NeedRowTests
         Assert.Contains(post.Rows, r => r.Contains("measure the seat tube bore first (", StringComparison.Ordinal));
     }
 
+    /// <summary>A top tube too near the rider asks for a trial whatever fork goes in, so that no fork is kept out by its length; one that the rider cannot clear is refused with every fork.</summary>
+    [Theory]
+    [InlineData(770, "fork length, axle to crown: none settles it; measure on the bicycle", false)]
+    [InlineData(740, "fork length, axle to crown: no length is right", true)]
+    public void A_length_that_settles_nothing_keeps_no_part_out(int inseam, string row, bool keepsOut)
+    {
+        Need fork = Build.From(Frame.Read("standover 760")).With(Rider.Read($"inseam {inseam}")).Needs().Of(Slot.Fork)!;
+        Assert.Contains(row, fork.Rows);
+        NeedLine line = fork.Lines.Single(l => l.Joint.Id == "standover-with-fork" && l.Field == "axleToCrown");
+        Assert.Equal(keepsOut, line.KeepsAllOut);
+        Assert.Equal(keepsOut ? Verdict.DoesNotFit : Verdict.NeedsMeasuring, line.Judge(Dimension.OfMillimetres(400).FitCode));
+    }
+
     [Theory]
     [InlineData("kind unknown")]
     [InlineData("kind touring; rear 12x142; seat tube 27.2; shell BSA 68")]
