@@ -37,6 +37,11 @@ internal static class ForeignPart
         "frame, frames, frameset, rahmen, rahmenset, cadre, kit cadre, cuadro, telaio, fietsframe",
         "grips, griffe, poignees, punos, manopole, handvatten");
 
+    /// <summary>Names of a wheel or a hub with the end that it goes to: it is one that no fork and no part of the other end mates with.</summary>
+    private static readonly FrozenSet<string> OfRear = Split("rear wheel, rear hub, hinterrad, hinterradnabe, hinterrad nabe, roue arriere, moyeu arriere, rueda trasera, buje trasero, ruota posteriore, mozzo posteriore, achterwiel, achternaaf");
+
+    private static readonly FrozenSet<string> OfFront = Split("front wheel, front hub, vorderrad, vorderradnabe, vorderrad nabe, roue avant, moyeu avant, rueda delantera, buje delantero, ruota anteriore, mozzo anteriore, voorwiel, voornaaf");
+
     /// <summary>What a line about a part may name by itself: other words for it, what it goes to or together with, and what its own fields are told by. Empty for a part whose lines name anything.</summary>
     private static string Near(string kind) => kind switch
     {
@@ -71,6 +76,11 @@ internal static class ForeignPart
     {
         string kind = PartForms.Of(slot).Kind;
         string near = Near(kind);
+        if (IsOfOtherEnd(slot, items, text))
+        {
+            return true;
+        }
+
         if (near.Length == 0)
         {
             return false;
@@ -101,6 +111,33 @@ internal static class ForeignPart
         return false;
     }
 
+    /// <summary>"Rear hub, 135 mm" of a fork: a wheel or a hub of the other end is named, and its own end nowhere.</summary>
+    private static bool IsOfOtherEnd(Slot slot, List<SpecItem> items, ReadOnlySpan<char> text)
+    {
+        bool isFront = slot == Slot.Fork || slot.Key.StartsWith("front", StringComparison.Ordinal);
+        if (!isFront && !slot.Key.StartsWith("rear", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        bool other = false;
+        for (int i = 0; i < items.Count; i++)
+        {
+            SpecItem item = items[i];
+            if (item.Is(isFront ? "m:front" : "m:rear") || IsNotThere(item))
+            {
+                return false;
+            }
+
+            bool isWheel = (item.Is("t:hub") || item.Is("t:wheel")) && !item.IsGuessed;
+            other |= isWheel && ((isFront ? OfRear : OfFront).Contains(NameOf(item, text)) || (i > 0 && items[i - 1].Is(isFront ? "m:rear" : "m:front")));
+        }
+
+        return other;
+    }
+
+    private static string NameOf(SpecItem item, ReadOnlySpan<char> text) => SpecFold.Line(text[item.Start..item.End]).Replace('-', ' ');
+
     private static bool IsForeign(string kind, SpecItem item, ReadOnlySpan<char> text)
     {
         if (!LineScan.IsPart(item) && !IsAxle(item))
@@ -108,7 +145,7 @@ internal static class ForeignPart
             return false;
         }
 
-        string name = SpecFold.Line(text[item.Start..item.End]).Replace('-', ' ');
+        string name = NameOf(item, text);
         return Names.Contains(name) || (name is "stem" or "stems" && kind is not ("inner tube" or "tubeless valve"));
     }
 

@@ -360,6 +360,17 @@ public sealed class SpecLineRefusalTests
     [InlineData("rider", "cassette 11-34")]
     public void A_line_about_another_part_gives_nothing(string slot, string text) => Assert.Empty(Told(slot, text));
 
+    /// <summary>A wheel or a hub of the other end mates with nothing here, in whatever clause its figure stands.</summary>
+    [Theory]
+    [InlineData("fork", "rear hub, 135 mm")]
+    [InlineData("fork", "Hinterrad, 12x148")]
+    [InlineData("fork", "moyeu arrière, 100 mm")]
+    [InlineData("front thru-axle", "rear hub: 32h, 100 mm")]
+    [InlineData("front wheel", "rear wheel, 15x110")]
+    [InlineData("rear wheel", "front hub, 100 mm")]
+    [InlineData("rear thru-axle", "voorwiel, 12x148")]
+    public void A_wheel_of_the_other_end_gives_nothing(string slot, string text) => Assert.Empty(Told(slot, text));
+
     [Theory]
     [InlineData("rear rim tape", "25 mm, saddle not included", "width=25")]
     [InlineData("rear rim tape", "Felgenband 25 mm", "width=25")]
