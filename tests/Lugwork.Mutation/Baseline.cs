@@ -17,7 +17,7 @@ internal sealed class Baseline
     public int Count => _tests.Count;
 
     /// <summary>Runs what was not run before, class by class, and reads all of it.</summary>
-    public static Baseline Of(string folder, WorkerProcess worker, IEnumerable<string> renewed)
+    public static Baseline Of(string folder, WorkerProcess worker, IEnumerable<string> renewed, bool above)
     {
         string file = Path.Combine(folder, "tests.txt");
         HashSet<string> stale = [.. renewed.Select(r => Path.GetFileNameWithoutExtension(r)!)];
@@ -25,7 +25,7 @@ internal sealed class Baseline
         File.WriteAllLines(file, kept);
         HashSet<string> done = [.. kept.Where(l => l.EndsWith("\tend", StringComparison.Ordinal)).Select(l => l.Split('\t')[0])];
         string[] classes = [];
-        if (worker.Ask("list", l => { classes = l.Split('\t'); return (true, 0); }, 60_000) is { } ended)
+        if (worker.Ask(above ? "list\tabove" : "list", l => { classes = l.Split('\t'); return (true, 0); }, 60_000) is { } ended)
         {
             throw new InvalidOperationException($"the worker does not start: {ended}");
         }

@@ -9,7 +9,7 @@ internal sealed class Options
     public const string Help = """
         Changes the library in many small places, one at a time, and counts how many of the changes a test finds.
 
-        dotnet run --project tests/Lugwork.Mutation -- FOLDER [--files GLOB] [--sample N] [--seed N] [--budget SECONDS] [--cases N] [--again]
+        dotnet run --project tests/Lugwork.Mutation -- FOLDER [--files GLOB] [--sample N] [--seed N] [--budget SECONDS] [--cases N] [--again] [--above]
         dotnet run --project tests/Lugwork.Mutation -- --self-test
 
           FOLDER        a working copy is made, changed and built there, and what came out is written to FOLDER/results.txt; a second run goes on from it
@@ -19,6 +19,7 @@ internal sealed class Options
           --budget      most seconds of tests for one change, as they take when nothing is changed; 20
           --cases       most cases of a law; 300
           --again       runs once more what no test failed on before, such as after one was written
+          --above       what is built from the answers, and not what judges: catalogues, plans, readers, records, drawings, with their tests; a folder of its own
 
         A test that takes five times as long as without a change, and 20 seconds more, counts as found by time.
         """;
@@ -38,6 +39,8 @@ internal sealed class Options
 
     public bool Again { get; private set; }
 
+    public bool Above { get; private set; }
+
     public bool Takes(string path) => _files.IsMatch(path);
 
     /// <summary>The options, or nothing where one is not understood; what it is has been said.</summary>
@@ -50,6 +53,11 @@ internal sealed class Options
             if (words[i] == "--again")
             {
                 options.Again = true;
+            }
+            else if (words[i] == "--above")
+            {
+                options.Above = true;
+                options._files = options._files.IsMatch("src/Lugwork/Fits/Fit.cs") ? Globs("src/Lugwork/**") : options._files;
             }
             else if (words[i] == "--files" && value.Length > 0)
             {

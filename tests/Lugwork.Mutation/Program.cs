@@ -22,14 +22,14 @@ if (Options.Read(args) is not { } options)
 }
 
 Stopwatch clock = Stopwatch.StartNew();
-WorkingCopy copy = new(options.Folder);
+WorkingCopy copy = new(options.Folder, options.Above);
 List<Place> places = copy.Places();
 Console.WriteLine($"{places.Count} places that can be changed.");
 HashSet<int> code = copy.Build(places);
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{code.Count} of them are code that builds ({clock.Elapsed.TotalMinutes:0.0} min)."));
 
 using WorkerProcess worker = new([.. copy.Built], options.Cases);
-Baseline baseline = Baseline.Of(options.Folder, worker, copy.Renewed);
+Baseline baseline = Baseline.Of(options.Folder, worker, copy.Renewed, options.Above);
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{baseline.Count} tests run without a change ({clock.Elapsed.TotalMinutes:0.0} min); left out:"));
 baseline.LeftOut.ForEach(l => Console.WriteLine($"  {l[..Math.Min(l.Length, 200)]}"));
 

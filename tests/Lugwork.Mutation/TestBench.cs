@@ -35,8 +35,14 @@ internal sealed class TestBench : IDisposable
     /// <summary>Folders whose tests ask for what is built from the judgement, and would take most of the time.</summary>
     private static readonly string[] _above = ["Catalogues", "Drawing", "Hostile", "Notebooks", "Planning", "Reading", "Workshop"];
 
-    public IEnumerable<string> Classes() =>
-        _tests.SelectMany(t => t.Value.GetTypes().Where(c => !c.IsAbstract && !_above.Contains(c.Namespace?.Split('.')[^1]) && TestRun.Of(c).Any()).Select(c => $"{t.Key}|{c.FullName}")).Order(StringComparer.Ordinal);
+    /// <summary>Folders whose tests go through all of the library, or hold it against what is published.</summary>
+    private static readonly string[] _both = ["Architecture", "Docs", "PublishedTables"];
+
+    /// <param name="above">The tests of what is built from the judgement; otherwise those of the judgement.</param>
+    public IEnumerable<string> Classes(bool above) =>
+        _tests.SelectMany(t => t.Value.GetTypes().Where(c => !c.IsAbstract && IsAsked(c.Namespace?.Split('.')[^1] ?? "", above) && TestRun.Of(c).Any()).Select(c => $"{t.Key}|{c.FullName}")).Order(StringComparer.Ordinal);
+
+    private static bool IsAsked(string folder, bool above) => _both.Contains(folder) || above == _above.Contains(folder);
 
     /// <summary>A class of tests, which from now on finds its files where it was built.</summary>
     public Type Class(string name)

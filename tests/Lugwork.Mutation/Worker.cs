@@ -28,7 +28,7 @@ internal static class Worker
                         case "list":
                             using (TestBench bench = new(folders, -1))
                             {
-                                said.WriteLine(string.Join('\t', bench.Classes()));
+                                said.WriteLine(string.Join('\t', bench.Classes(words.Length > 1)));
                             }
 
                             break;

@@ -8,15 +8,21 @@ internal sealed class WorkingCopy
     /// <summary>The projects whose tests look for the changes.</summary>
     private static readonly string[] _tests = ["Lugwork.Tests", "Lugwork.PublishedTables"];
 
-    /// <summary>Where something is judged or computed; what is built from these answers is not looked at here.</summary>
+    /// <summary>Where something is judged or computed; what is built from these answers is asked for by itself.</summary>
     private static readonly string[] _areas = ["Fits", "Measures", "BottomBrackets", "Brakes", "Builds", "Cockpit", "Drivetrain", "Geometry", "Hubs", "Seating", "Steering", "Suspension", "Tyres"];
+
+    /// <summary>What is built from these answers, changed by itself alone.</summary>
+    private static readonly string[] _above = ["Catalogues", "Drawing", "Notebooks", "Planning", "Reading", "Sources", "Workshop"];
+
+    private readonly string[] _changed;
 
     private readonly string _folder;
     private readonly string _copy;
     private readonly string _root = Root();
 
-    public WorkingCopy(string folder)
+    public WorkingCopy(string folder, bool above)
     {
+        _changed = above ? _above : _areas;
         _folder = folder;
         _copy = Path.Combine(folder, "copy");
         Directory.CreateDirectory(_copy);
@@ -29,7 +35,7 @@ internal sealed class WorkingCopy
     public List<string> Renewed { get; } = [];
 
     /// <summary>Every place that can be changed, in an order that stays: its index is the number of its switch.</summary>
-    public List<Place> Places() => [.. _areas.SelectMany(Sources).SelectMany(f => MutantFinder.In(f, File.ReadAllText(Path.Combine(_root, f))))];
+    public List<Place> Places() => [.. _changed.SelectMany(Sources).SelectMany(f => MutantFinder.In(f, File.ReadAllText(Path.Combine(_root, f))))];
 
     /// <summary>Copies what is new, builds every change behind its switch, and says which of them are code.</summary>
     public HashSet<int> Build(List<Place> places)
@@ -38,7 +44,7 @@ internal sealed class WorkingCopy
         bool again = File.Exists(built);
         string begun = Path.Combine(_folder, "begun.txt");
         HashSet<int> left = File.Exists(built) || File.Exists(begun) ? Numbers(again ? built : begun) : [.. Enumerable.Range(0, places.Count)];
-        HashSet<string> changed = [.. _areas.SelectMany(Sources)];
+        HashSet<string> changed = [.. _changed.SelectMany(Sources)];
         string[] files = Said(_root, "git", "ls-files -co --exclude-standard -- src/Lugwork tests/Lugwork.Tests tests/Lugwork.Fuzz/Targets tests/Lugwork.PublishedTables samples *.props *.json *.slnx *.md .editorconfig").Split('\n', StringSplitOptions.RemoveEmptyEntries);
         foreach (string file in files.Where(f => File.Exists(Path.Combine(_root, f))))
         {
@@ -84,7 +90,7 @@ internal sealed class WorkingCopy
         for (int round = 0; round < 20; round++)
         {
             ILookup<string, int> ofFile = left.ToLookup(n => places[n].Path);
-            foreach (string file in _areas.SelectMany(Sources))
+            foreach (string file in _changed.SelectMany(Sources))
             {
                 string text = MutantWriter.Write(File.ReadAllText(Path.Combine(_folder, "before", file)), ofFile[file].Order().Select(n => (n, places[n])));
                 Put(file, System.Text.Encoding.UTF8.GetBytes(text));

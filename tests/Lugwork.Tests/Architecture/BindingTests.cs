@@ -54,12 +54,20 @@ public sealed class BindingTests
 
     [Theory]
     [MemberData(nameof(All))]
-    public void A_type_converter_reads_and_writes_the_key(string type) => Values.Check(typeof(BindingTests), nameof(Converts), type);
+    public void A_type_converter_reads_and_writes_the_key(string type) => Values.Check(typeof(BindingTests), nameof(FindsConverter), type);
 
-    private static void Converts<T>()
+    private static void FindsConverter<T>()
         where T : IInterfaceValue<T>
     {
-        TypeConverter converter = TypeDescriptor.GetConverter(typeof(T));
+        TypeConverter found = TypeDescriptor.GetConverter(typeof(T));
+        Assert.Equal(typeof(InterfaceTypeConverter<T>).ToString(), found.GetType().ToString());
+        Converts<T>(found);
+        Converts<T>(new InterfaceTypeConverter<T>());
+    }
+
+    private static void Converts<T>(TypeConverter converter)
+        where T : IInterfaceValue<T>
+    {
         Assert.True(converter.CanConvertFrom(typeof(string)));
         Assert.False(converter.CanConvertFrom(typeof(int)));
         foreach (T value in Values.Of<T>())

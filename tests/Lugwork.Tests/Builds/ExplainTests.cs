@@ -27,10 +27,10 @@ public sealed class ExplainTests
     [Fact]
     public void Evidence_goes_with_each_figure()
     {
-        Build build = Build.From(Frame.Read("seat tube 27.18 ± 0.05") with { Name = "old frame" }).With(Seatpost.Read("27.2"));
+        Build build = Build.From(Frame.Read("seat tube 27.18 ± 0.05") with { Name = "old frame" }).With(Seatpost.Read("27.2") with { Name = "B" });
         string told = build.Check().Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Explain();
         Assert.Contains("frame (old frame), seat tube bore: 27.2; measured: \"27.18 ± 0.05\"", told, StringComparison.Ordinal);
-        Assert.Contains("seatpost, seatpost diameter: 27.2; stated: \"27.2\"", told, StringComparison.Ordinal);
+        Assert.Contains("seatpost (B), seatpost diameter: 27.2; stated: \"27.2\"", told, StringComparison.Ordinal);
     }
 
     [Fact]
