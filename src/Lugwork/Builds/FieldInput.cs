@@ -28,6 +28,8 @@ internal class FieldInput<TPart, T> : JointInput
 
     public override string Show(long code) => T.OfFitCode(code).FitKey;
 
+    public override string Tell(long code) => T.OfFitCode(code).ToString("T", null);
+
     public override string ShowKnown(Part part) => Known(part).InTradeWords();
 
     public override Evidence? Evidence(Part part) => Known(part).Evidence;
@@ -68,6 +70,10 @@ internal sealed class FigureInput<TPart, T>(Slot slot, string field, string call
 
     public override string Show(long code) => Shows is { } shows ? shows(code) : Family == 0 ? Tyres.BeadSeat.OfFitCode(code).FitKey : new Nanometres(code).ToString();
 
+    public override string Tell(long code) => Show(code);
+
+    public override string Figure => Called;
+
     public override string ShowKnown(Part part) => TellsLength && Known(part).Values is { IsEmpty: false } values ? string.Join(" or ", values.Select(v => new Nanometres(from(v))).Distinct()) : base.ShowKnown(part);
 
     protected override ImmutableArray<long> List() => Lists();
@@ -92,6 +98,10 @@ internal sealed class OwnInput<TPart, T>(Slot slot, string field, string called,
 
     public override string Show(long code) => Shows is { } shows ? shows(code) : base.Show(code);
 
+    public override string Tell(long code) => Shows is { } shows ? shows(code) : base.Tell(code);
+
+    public override string Figure => Called;
+
     public override string ShowKnown(Part part) => Tells is { } tells ? tells(Known(part)) : base.ShowKnown(part);
 
     protected override ImmutableArray<long> List() => Lists();
@@ -105,6 +115,8 @@ internal sealed class OrNoneInput<TPart, T>(Slot slot, string field, string call
     public override Candidates Read(Part part) => Known(part) is { State: not KnownState.None } known ? known.ToCandidates() : new Candidates(KnownState.Value, none, none, null);
 
     public override string Show(long code) => code == none ? word : base.Show(code);
+
+    public override string Tell(long code) => code == none ? word : base.Tell(code);
 
     public override string ShowKnown(Part part) => Known(part) is { State: not KnownState.None } known ? known.InTradeWords() : word;
 

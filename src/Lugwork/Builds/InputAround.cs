@@ -21,6 +21,10 @@ internal abstract class InputAround : JointInput
 
     public override string Show(long code) => Piece.Show(code);
 
+    public override string Tell(long code) => Piece.Tell(code);
+
+    public override string Figure => Piece.Figure;
+
     public override string ShowKnown(Part part) => Piece.ShowKnown(part);
 
     public override Evidence? Evidence(Part part) => Piece.Evidence(part);
@@ -37,6 +41,8 @@ internal sealed class PieceThere(JointInput piece) : InputAround(piece, isFigure
         Piece.Read(part) is { State: not KnownState.Unknown } stated ? stated : new Candidates(KnownState.Value, Brakes.DiscRelations.NotThere, Brakes.DiscRelations.NotThere, null);
 
     public override string Show(long code) => code == Brakes.DiscRelations.NotThere ? "none" : Piece.Show(code);
+
+    public override string Tell(long code) => code == Brakes.DiscRelations.NotThere ? "none" : Piece.Tell(code);
 
     public override string ShowKnown(Part part) => Piece.Read(part).State == KnownState.Unknown ? "not stated" : Piece.ShowKnown(part);
 

@@ -14,7 +14,7 @@ internal static class NeedText
     public static string OneLine(Need need)
     {
         string[] names = [.. need.Lines.SelectMany(l => l.Follows).Distinct().Select(s => $"the {s.Name}")];
-        NeedLine[] own = [.. need.Lines.Where(l => l.Follows.IsEmpty).OrderBy(Rank)];
+        NeedLine[] own = [.. need.Lines.Where(l => l.Follows.IsEmpty && !l.IsCovered).OrderBy(Rank)];
         NeedLine[] first = [.. own.Where(l => Rank(l) < ToMeasure).Concat(own.Where(l => Rank(l) >= ToMeasure).DistinctBy(l => l.Input.Called)).Take(MostLines)];
         string[] told =
         [

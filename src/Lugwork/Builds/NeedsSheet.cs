@@ -68,7 +68,38 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
             }
         }
 
+        LeaveOut(lines);
         return lines.ToImmutable();
+    }
+
+    /// <summary>A value that one joint keeps out is not told as right by another, as long as some value is left that goes with all of them.</summary>
+    private static void LeaveOut(ImmutableArray<NeedLine>.Builder lines)
+    {
+        foreach (IGrouping<(string Field, string Figure), NeedLine> same in lines.Where(l => l.IsListed).GroupBy(l => (l.Field, l.Input.Figure)).Where(g => g.Skip(1).Any()))
+        {
+            HashSet<long> all = [.. same.SelectMany(l => l.Codes)];
+            HashSet<long> left = [.. all.Where(c => same.All(l => !l.KeepsOut(c)))];
+            if (left.Count == 0)
+            {
+                continue;
+            }
+
+            bool isTold = same.Any(l => !left.All(l.Takes));
+            foreach (NeedLine line in same)
+            {
+                line.Told = left;
+                line.IsCovered = isTold && left.All(line.Takes);
+                isTold = true;
+            }
+        }
+
+        if (lines.Any(l => !l.IsIdle))
+        {
+            foreach (NeedLine line in lines.Where(l => l.IsIdle))
+            {
+                line.IsCovered = true;
+            }
+        }
     }
 }
 
@@ -93,7 +124,8 @@ public sealed class Need
 
     /// <summary>
     /// The lines to be read: first each that is settled or asks for something, then one for each part that is not there yet, with all that goes by
-    /// it: "goes by the front rotor: largest front rotor, front brake mount". Nothing of <see cref="Lines"/> is left out.
+    /// it: "goes by the front rotor: largest front rotor, front brake mount". A value that one joint keeps out is not told as right by another about the
+    /// same thing, and a joint that says no more than that has no row of its own; <see cref="Lines"/> has each joint.
     /// </summary>
     public ImmutableArray<string> Rows
     {
@@ -103,7 +135,7 @@ public sealed class Need
             ImmutableArray<string>.Builder rows = ImmutableArray.CreateBuilder<string>();
             foreach (NeedLine line in Lines)
             {
-                if (line.Follows.IsEmpty)
+                if (line.Follows.IsEmpty && !line.IsCovered && !rows.Contains(line.ToString()))
                 {
                     rows.Add(line.ToString());
                 }
@@ -124,7 +156,7 @@ public sealed class Need
     }
 
     /// <summary>
-    /// In short, on one line, the first things that the slot asks for: "seatpost: seatpost diameter 27.2, with a bridge 25, 25.4, 26, 26.8; post head:
+    /// In short, on one line, the first things that the slot asks for: "seatpost: seatpost diameter 27.2, with a shim or adapter 25, 25.4, 26, 26.8; post head:
     /// follows the saddle; and 8 more". What it leaves out it counts; <see cref="Rows"/> and <see cref="Lines"/> say all of it.
     /// </summary>
     public override string ToString() => NeedText.OneLine(this);
@@ -161,6 +193,26 @@ public sealed class NeedLine
 
     internal JointInput Input => _input;
 
+    /// <summary>The line is a list of values, with nothing to be filled or measured before.</summary>
+    internal bool IsListed => _open is null && !_input.IsLength && !_cells.IsEmpty;
+
+    /// <summary>The joint asks nothing here: every value goes.</summary>
+    internal bool IsIdle => _open is null && (_input.IsLength ? AnyLength : !_cells.IsEmpty && _cells.All(c => c.Verdict == Verdict.Fits));
+
+    internal IEnumerable<long> Codes => _cells.Select(c => c.Code);
+
+    /// <summary>The joint refuses the value whatever is still open.</summary>
+    internal bool KeepsOut(long code) => Judge(code) is Verdict.DoesNotFit or Verdict.Unsafe;
+
+    /// <summary>The value fits as it is.</summary>
+    internal bool Takes(long code) => Judge(code) == Verdict.Fits;
+
+    /// <summary>All that the line says is told by another line about the same field, which leaves out what this one keeps out, or it asks nothing.</summary>
+    internal bool IsCovered { get; set; }
+
+    /// <summary>The values that no line about the same field keeps out; null where this line is alone.</summary>
+    internal HashSet<long>? Told { get; set; }
+
     internal bool IsOpen => _open is not null;
 
     /// <summary>Nothing that is known goes here.</summary>
@@ -188,10 +240,10 @@ public sealed class NeedLine
     /// <summary>The field of the part that it asks about: "diameter".</summary>
     public string Field => _input.Field;
 
-    /// <summary>Keys that fit as they are.</summary>
+    /// <summary>Keys that fit as they are; empty where something has to be filled or measured before it can be said.</summary>
     public ImmutableArray<string> Accepted => Keys(Verdict.Fits);
 
-    /// <summary>Keys that fit with a bridge.</summary>
+    /// <summary>Keys that fit with a bridge; empty where something has to be filled or measured before it can be said.</summary>
     public ImmutableArray<string> WithBridge => Keys(Verdict.NeedsPart);
 
     /// <summary>The least length, where it is a length.</summary>
@@ -216,7 +268,7 @@ public sealed class NeedLine
     private bool IsOther => _input.IsMass || _input.IsAngle;
 
     /// <summary>What to measure or fill before it can be said, or that only the frame maker's own part goes here or its maker has to be asked; null where it is said.</summary>
-    public string? ToMeasure => _open;
+    public string? OpenBecause => _open;
 
     /// <summary>The verdict that a value of the field gets from this sheet; needs measuring where the sheet does not say.</summary>
     /// <param name="code">An integer code of the field: a fit code, or nanometres for a length. A length of zero, below or above 100 m is none and needs measuring, and so is a load of zero, below or above 500 kg, and an angle of zero, below or above 180 degrees.</param>
@@ -260,13 +312,13 @@ public sealed class NeedLine
     }
 
     /// <summary>One line of the sheet.</summary>
-    public override string ToString() => Told(inShort: false);
+    public override string ToString() => Line(inShort: false);
 
     /// <summary>The line without how something is measured, and with many values to be checked counted, not listed.</summary>
     internal string InShort() => OpenInShort is [var first, .. var others]
-        ? $"{_input.Called}: {first}{(others.Length > 0 ? $" and {others.Length} more" : "")}" : Told(inShort: true);
+        ? $"{_input.Called}: {first}{(others.Length > 0 ? $" and {others.Length} more" : "")}" : Line(inShort: true);
 
-    private string Told(bool inShort)
+    private string Line(bool inShort)
     {
         string name = _input.Called;
         if (_open is not null)
@@ -282,17 +334,22 @@ public sealed class NeedLine
             return AnyLength ? $"{name} of any {(IsOther ? "figure" : "length")}" : $"{name} {from}{(from.Length > 0 && to.Length > 0 ? ", " : "")}{to}";
         }
 
-        int listed = inShort ? MostInShort : MostListed;
-        string straight = Accepted.IsEmpty ? "" : Listed(Accepted, listed);
-        string bridged = WithBridge.IsEmpty ? "" : $"with a bridge {Listed(WithBridge, listed)}";
-        ImmutableArray<string> ask = HasTwin ? [] : Keys(Verdict.NeedsMeasuring);
-        if (straight.Length == 0 && bridged.Length == 0 && !_cells.IsEmpty && ask.Length == _cells.Length)
+        if (IsIdle)
+        {
+            return $"{name}: any";
+        }
+
+        NeedList list = new(_input, Codes.Where(c => Told?.Contains(c) != false), inShort);
+        string straight = list.Of(CodesOf(Verdict.Fits));
+        string bridged = list.Of(CodesOf(Verdict.NeedsPart)) is { Length: > 0 } mended ? $"with a shim or adapter {mended}" : "";
+        ImmutableArray<long> ask = HasTwin ? [] : CodesOf(Verdict.NeedsMeasuring);
+        if (straight.Length == 0 && bridged.Length == 0 && !_cells.IsEmpty && _cells.All(c => c.Verdict == Verdict.NeedsMeasuring) && !HasTwin)
         {
             return $"{name}: follows the rest of the {_input.Slot.Name}";
         }
 
         string asked = ask.IsEmpty ? ""
-            : inShort && ask.Length > listed && straight.Length + bridged.Length > 0 ? $"{ask.Length} more to be checked" : $"to be checked {Listed(ask, listed)}";
+            : inShort && !list.IsShort(ask) && straight.Length + bridged.Length > 0 ? $"{ask.Length} more to be checked" : $"to be checked {list.Of(ask)}";
         string all = string.Join(", ", new[] { straight, bridged, asked }.Where(s => s.Length > 0));
         return $"{name} {(all.Length == 0 ? "none known fits" : all)}";
     }
@@ -359,7 +416,10 @@ public sealed class NeedLine
     {
         int at = joint.Inputs.IndexOf(input);
         ImmutableArray<(long Code, Verdict Verdict)> cells = NeedMemory.Of(joint, at, row, asked => Cells(joint, at, asked));
-        bool settles = cells.Any(c => c.Verdict is Verdict.Fits or Verdict.NeedsPart);
+
+        // Where something is open and nothing is refused, what fits is what the joint does not ask about: it is no answer to what has to be bought.
+        bool isIdle = open.Count > 0 && cells.All(c => c.Verdict is Verdict.Fits or Verdict.NeedsMeasuring) && cells.Any(c => c.Verdict == Verdict.NeedsMeasuring);
+        bool settles = !isIdle && cells.Any(c => c.Verdict is Verdict.Fits or Verdict.NeedsPart);
         return new(joint, input, cells, null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct())) { _row = row };
     }
 
@@ -489,12 +549,7 @@ public sealed class NeedLine
     /// <summary>The greatest code that a length, a load or an angle can have.</summary>
     private static long Longest(JointInput input) => input.IsMass ? Load.MostGrams : input.IsAngle ? FrameAngle.Largest : 100_000L * Nanometres.PerMillimetre;
 
-    private const int MostListed = 12;
+    private ImmutableArray<string> Keys(Verdict verdict) => _open is not null ? [] : [.. _cells.Where(c => c.Verdict == verdict).Select(c => _input.Show(c.Code))];
 
-    private const int MostInShort = 5;
-
-    private static string Listed(ImmutableArray<string> keys, int most) =>
-        keys.Length <= most ? string.Join(", ", keys) : $"{keys[0]}, {keys[1]} ... {keys[^1]} ({keys.Length} of them)";
-
-    private ImmutableArray<string> Keys(Verdict verdict) => [.. _cells.Where(c => c.Verdict == verdict).Select(c => _input.Show(c.Code))];
+    private ImmutableArray<long> CodesOf(Verdict verdict) => [.. _cells.Where(c => c.Verdict == verdict && Told?.Contains(c.Code) != false).Select(c => c.Code)];
 }

@@ -69,6 +69,12 @@ internal abstract class JointInput
 
     public abstract string Show(long code);
 
+    /// <summary>The value in the words of the trade.</summary>
+    public virtual string Tell(long code) => Show(code);
+
+    /// <summary>Which figure of the field is read, where it is not the field as it stands: a size has a bead seat and a width.</summary>
+    public virtual string Figure => "";
+
     public abstract string ShowKnown(Part part);
 
     public abstract Evidence? Evidence(Part part);

@@ -56,7 +56,7 @@ public static class SpecQuestions
 
     private static void Count(Frame frame, NeedLine line, Dictionary<string, RankedMeasurement> ranked)
     {
-        if (line.ToMeasure is null)
+        if (line.OpenBecause is null)
         {
             return;
         }

@@ -113,10 +113,10 @@ public sealed class SampleBuildTests
         Assert.All(
             new[]
             {
-                (Slot.RearWheel, "hub standard R142-12"), (Slot.RearThruAxle, "axle thread M12x1.0"), (Slot.Headset, "upper half EC44, ZS44"), (Slot.Headset, "lower half EC44, ZS44"),
+                (Slot.RearWheel, "hub standard 12x142 thru-axle"), (Slot.RearThruAxle, "axle thread M12 x 1.0"), (Slot.Headset, "upper half EC44, ZS44"), (Slot.Headset, "lower half EC44, ZS44"),
                 (Slot.Seatpost, "seatpost diameter 27.2"), (Slot.Seatpost, "insertion at least 90 mm, at most 260 mm"), (Slot.SeatClamp, "collar size 31.8"),
-                (Slot.RearTyre, "45 (28 of them)"), (Slot.RearTyre, "tyre bead seat 622"), (Slot.BottomBracket, "made for T47"), (Slot.RearRotor, "at most 160 mm"),
-                (Slot.RearDerailleur, "derailleur mount M10-bolt, hangerless"), (Slot.Crankset, "24-road"),
+                (Slot.RearTyre, "tyre width 18 to 45"), (Slot.RearTyre, "tyre bead seat 622"), (Slot.BottomBracket, "made for T47 threaded"), (Slot.RearRotor, "at most 160 mm"),
+                (Slot.RearDerailleur, "derailleur mount M10 bolt, hangerless"), (Slot.Crankset, "spindle 24 mm road"),
             },
             expected => Assert.Contains(expected.Item2, string.Join("; ", needs.Of(expected.Item1)!.Rows), StringComparison.Ordinal));
     }

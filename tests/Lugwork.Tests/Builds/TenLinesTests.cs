@@ -32,7 +32,7 @@ public sealed class TenLinesTests
     {
         NeedsSheet needs = Bike.Needs();
         Assert.Equal(Slot.All.Where(s => !s.IsOptional && s != Slot.Frame && s != Slot.FrontRimBrake && s != Slot.RearRimBrake && s != Slot.Shock), needs.Select(n => n.Slot));
-        Assert.Contains("27.2, with a bridge 25, 25.4, 26, 26.8", needs.Of(Slot.Seatpost)!.ToString(), StringComparison.Ordinal);
+        Assert.Contains("27.2, with a shim or adapter 25, 25.4, 26, 26.8", needs.Of(Slot.Seatpost)!.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

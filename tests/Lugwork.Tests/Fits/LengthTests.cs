@@ -18,6 +18,17 @@ public sealed class LengthTests
     public void A_length_out_of_range_is_refused(double millimetres) =>
         Assert.ThrowsAny<ArgumentException>(() => Dimension.Of(Length.FromMillimeters(millimetres)));
 
+    /// <summary>What was measured has the range that its comment names, both ends in it.</summary>
+    [Fact]
+    public void A_measured_figure_has_the_range_that_is_named()
+    {
+        Assert.Equal(KnownState.Measured, Known<Dimension>.Measured(100_000m, 0m).State);
+        Assert.Throws<ArgumentOutOfRangeException>("millimetres", () => Known<Dimension>.Measured(100_000.000001m, 0m));
+        Assert.Throws<ArgumentOutOfRangeException>("millimetres", () => Known<Dimension>.Measured(0m, 0m));
+        Assert.Throws<ArgumentOutOfRangeException>("error", () => Known<Dimension>.Measured(10m, 1_000.000001m));
+        Assert.Throws<ArgumentOutOfRangeException>("error", () => Known<Dimension>.Measured(10m, -0.000001m));
+    }
+
     [Fact]
     public void Less_than_half_a_nanometre_is_no_length()
     {

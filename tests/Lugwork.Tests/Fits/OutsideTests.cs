@@ -111,10 +111,10 @@ public sealed class OutsideTests
         Need post = build.Needs().Of(Slot.Seatpost)!;
         Assert.Contains($"seatpost diameter: {told}", post.ToString(), StringComparison.Ordinal);
         NeedLine line = post.Lines.Single(l => l.Joint.Id == "seatpost-in-seat-tube");
-        Assert.Equal(told, line.ToMeasure);
+        Assert.Equal(told, line.OpenBecause);
         Assert.Empty(line.Accepted.Concat(line.WithBridge));
-        Assert.Contains(build.Needs().Of(Slot.Headset)!.Lines, l => l.ToMeasure == told);
-        Assert.Contains(build.Needs().Of(Slot.RearDerailleur)!.Lines, l => l.ToMeasure == told);
+        Assert.Contains(build.Needs().Of(Slot.Headset)!.Lines, l => l.OpenBecause == told);
+        Assert.Contains(build.Needs().Of(Slot.RearDerailleur)!.Lines, l => l.OpenBecause == told);
     }
 
     [Fact]

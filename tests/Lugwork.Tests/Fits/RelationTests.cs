@@ -14,6 +14,35 @@ public sealed class RelationTests
 
     private static SameKey Keyed(params Bridge[] bridges) => new(0, 1, Met, (_, _) => Low, [.. bridges], 9);
 
+    /// <summary>A table of more outcomes than there was room for at first keeps all of them.</summary>
+    [Fact]
+    public void A_table_of_many_outcomes_keeps_each()
+    {
+        const int Side = 20;
+        Cells cells = new(Side, Side);
+        Reason[] reasons = [.. Enumerable.Range(0, Side * Side).Select(n => new Reason($"r{n}", "said"))];
+        for (int n = 0; n < reasons.Length; n++)
+        {
+            cells[1 + (n / Side), 1 + (n % Side)] = new(Verdict.Fits, reasons[n]);
+        }
+
+        Assert.All(Enumerable.Range(0, reasons.Length), n => Assert.Same(reasons[n], cells[1 + (n / Side), 1 + (n % Side)].Reason));
+    }
+
+    /// <summary>An outcome that comes back after another one is still one outcome.</summary>
+    [Fact]
+    public void A_survey_lists_each_outcome_once()
+    {
+        OutcomeSurvey survey = new(1);
+        Outcome[] turns = [new(Verdict.Fits, Met), new(Verdict.DoesNotFit, Low), new(Verdict.Fits, Met), new(Verdict.Fits, Met), new(Verdict.DoesNotFit, High)];
+        for (int i = 0; i < turns.Length; i++)
+        {
+            survey.Add([i], turns[i]);
+        }
+
+        Assert.Equal([turns[0], turns[1], turns[4]], survey.Outcomes);
+    }
+
     [Theory]
     [InlineData(80, 80, Verdict.Fits)]
     [InlineData(81, 80, Verdict.Fits)]
