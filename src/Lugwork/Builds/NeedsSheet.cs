@@ -390,7 +390,7 @@ public sealed class NeedLine
             inShort.RemoveAll(o => !IsOutside(o));
         }
 
-        NeedLine line = input.IsLength ? OfLength(joint, input, row, open) : OfKeys(joint, input, row, open);
+        NeedLine line = input.IsLength ? OfLength(joint, input, row, open) : OfKeys(joint, input, row, open, empty.Count > 0);
         line.OpenInShort = line._open is null ? [] : [.. inShort.Distinct()];
         if (line._open is not null && open.Count == empty.Count)
         {
@@ -412,13 +412,14 @@ public sealed class NeedLine
         return Outside.FamilyOf(candidates) is { } family ? $"{family.TradeName}: {words}" : words;
     }
 
-    private static NeedLine OfKeys(Joint joint, JointInput input, CandidateRow row, List<string> open)
+    private static NeedLine OfKeys(Joint joint, JointInput input, CandidateRow row, List<string> open, bool isAlone)
     {
         int at = joint.Inputs.IndexOf(input);
         ImmutableArray<(long Code, Verdict Verdict)> cells = NeedMemory.Of(joint, at, row, asked => Cells(joint, at, asked));
 
-        // Where something is open and nothing is refused, what fits is what the joint does not ask about: it is no answer to what has to be bought.
-        bool isIdle = open.Count > 0 && cells.All(c => c.Verdict is Verdict.Fits or Verdict.NeedsMeasuring) && cells.Any(c => c.Verdict == Verdict.NeedsMeasuring);
+        // Where nothing is refused, and a part that decides is not there yet or most values are still open, what fits is what the joint does not ask about: it is no answer to what has to be bought.
+        int asked = cells.Count(c => c.Verdict == Verdict.NeedsMeasuring);
+        bool isIdle = open.Count > 0 && asked > 0 && cells.All(c => c.Verdict is Verdict.Fits or Verdict.NeedsMeasuring) && (isAlone || asked > cells.Length / 2);
         bool settles = !isIdle && cells.Any(c => c.Verdict is Verdict.Fits or Verdict.NeedsPart);
         return new(joint, input, cells, null, null, settles || open.Count == 0 ? null : string.Join(", ", open.Distinct())) { _row = row };
     }
