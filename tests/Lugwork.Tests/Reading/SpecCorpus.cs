@@ -55,6 +55,9 @@ internal sealed class SpecCorpus
     /// <summary>A fourteenth open set of lines, of the same kind by a seventh hand.</summary>
     public static SpecCorpus Fourteenth => new("fourteenth");
 
+    /// <summary>An open set of lines by its name in the README of the corpus.</summary>
+    public static SpecCorpus Named(string name) => new(name);
+
     public static string Folder { get; } = Path.Combine(Root(), "tests", "Lugwork.Tests", "Reading", "Corpus");
 
     public List<string> Wrong { get; } = [];
