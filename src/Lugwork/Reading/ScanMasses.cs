@@ -38,7 +38,11 @@ internal sealed partial class LineScan
                 : (sum.Rider && sum.Luggage) || sum.Load ? "loadLimit"
                 : sum.Rider ? "riderLimit"
                 : null;
-            if (field is not null && _fields.ContainsKey(field))
+            if (field == "loadLimit" && !(sum.Rider || sum.Luggage) && FindMark(i, "m:anyload", 1) is >= 0 and int load && _fields.ContainsKey(field))
+            {
+                Several(field, [], Math.Min(i, load), Math.Max(i, load), "the line does not say whether the load is of rider and luggage or of all together");
+            }
+            else if (field is not null && _fields.ContainsKey(field))
             {
                 Mass(field, i);
             }

@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     /// <summary>1.37 x 24, 36 x 24, M47 x 1: a thread that one family has.</summary>
     private string? FamilyOfThread(int i)
     {
-        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || _items[i].IsFraction)
+        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || (_items[i].IsFraction && _items[i].Value != 1.375m) || TopicOf(i) is "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat")
         {
             return null;
         }
@@ -16,6 +16,7 @@ internal sealed partial class LineScan
         return (_items[i].Value, _items[i + 2].Value) switch
         {
             (1.37m or 1.375m or 34.8m, 24) => "BSA",
+            (1.37m or 1.375m or 34.8m, 26) => "26tpi",
             (36, 24) => "Italian",
             (47, 1) => "T47",
             _ => null,
@@ -50,7 +51,7 @@ internal sealed partial class LineScan
                     break;
                 }
 
-                bool inside = HasMark(i, "m:inside") || TopicOf(i) is "t:shellbore" or "t:inner";
+                bool inside = HasMark(i, "m:inside") || TopicOf(i) is "t:shellbore" or "t:inner" || (_items[i].Value is 41 or 42 or 46 && TopicOf(i) is "t:bb" or "" && Clauses(_items[i].Clause).Any(o => o.Terms.Any(t => t.StartsWith("v:ShellFamily=PF41|", StringComparison.Ordinal))));
                 if (bore < 0 && inside && IsBore(_items[i].Value))
                 {
                     bore = i;
