@@ -430,7 +430,7 @@ internal static class ItemCutter
             '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) && !(tokens[i - 1].Text == "no" && blankBehind && i + 1 < tokens.Count && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text != "of") => false,
             ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
             '-' => blankBehind && !token.Glued,
-            '/' => blankBehind && !token.Glued,
+            '/' => blankBehind && (!token.Glued || (i > 0 && tokens[i - 1].Is('/') && !tokens[i - 1].Glued)),
             '+' when !token.Glued && i > 0 && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true } => false,
             '+' or '&' => true,
             _ => false,

@@ -14,6 +14,7 @@ internal sealed partial class LineScan
         ReadTyreLimitApart("largestRearTyre");
         ReadHub("rear", rear: true);
         ReadShell("shell");
+        MeasuredBore();
         ReadFrontMount("frontDerailleurMount", needTopic: true);
         ReadBosses("rearBosses");
         ReadSeatTubeSides();

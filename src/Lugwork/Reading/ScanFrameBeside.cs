@@ -3,7 +3,7 @@ namespace Lugwork.Reading;
 /// <summary>Figures that a line of a frame says beside its interfaces.</summary>
 internal sealed partial class LineScan
 {
-    private bool IsOfFrameBeside(int i) => IsWheelWord(i) || IsBoltOfTrial(i) || IsChainlineByLetters(i) || IsBoreOfShellRead(i) || IsTaperBesideCups(i) || IsBendOfEnd(i);
+    private bool IsOfFrameBeside(int i) => IsWheelWord(i) || IsBoltOfTrial(i) || IsChainlineByLetters(i) || IsBoreOfShellRead(i) || IsTaperBesideCups(i) || IsBendOfEnd(i) || (IsSteererInch(i) && TopicOf(i) is "t:headset" or "t:headtube" or "t:steerer");
 
     /// <summary>29er, 27.5er: the wheels that the frame is built for, which are no field of it.</summary>
     private bool IsWheelWord(int i) =>

@@ -170,7 +170,7 @@ internal sealed partial class LineScan
     /// <summary>A size of the steerer is no bore of a frame: several head tubes take it.</summary>
     private void ReadSteererOfFrame()
     {
-        if (Values.ContainsKey("headTubeUpper") || Values.ContainsKey("headTubeLower"))
+        if (Values.Count > 0)
         {
             return;
         }

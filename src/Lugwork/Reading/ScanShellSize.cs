@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     /// <summary>1.37 x 24, 36 x 24, M47 x 1: a thread that one family has.</summary>
     private string? FamilyOfThread(int i)
     {
-        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || (_items[i].IsFraction && _items[i].Value != 1.375m) || TopicOf(i) is "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat")
+        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || (_items[i].IsFraction && _items[i].Value != 1.375m) || (_items[i + 2].Value == 26 && TopicOf(i) is "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat"))
         {
             return null;
         }
@@ -96,6 +96,27 @@ internal sealed partial class LineScan
         }
 
         return true;
+    }
+
+    /// <summary>"BB30, bore measured 41.96 mm": a bore beside the shell that was read, to the hundredth or with a word for measuring, is the field of the measured bore.</summary>
+    private void MeasuredBore()
+    {
+        if (Values.ContainsKey("shellBore") || !Values.TryGetValue("shell", out LineFinding? said) || Shell.All.FirstOrDefault(s => s.FitKey == said.Key) is not { } shell)
+        {
+            return;
+        }
+
+        (int least, int most) = ShellDimensions.PrintedBores(shell.Family);
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool bore = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && !JoinsClosely(i) && !shell.Family.IsThreaded && most > 0 && _items[i].Value * 1000 > least - 400 && _items[i].Value * 1000 < most + 400
+                && HasMark(i, "m:inside") && TopicOf(i) is "" or "t:bb" or "t:inner" or "t:shellbore";
+            if (bore && (decimal.Truncate(_items[i].Value) != _items[i].Value || Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && IsMeasureWord(o.Text))))
+            {
+                Length("shellBore", i);
+                return;
+            }
+        }
     }
 
     private static bool IsBore(decimal millimetres) => ShellFamily.All.Any(f => HasBore(f, millimetres));
