@@ -7,6 +7,7 @@ internal static class Headings
     {
         for (int i = 0; i < items.Count; i++)
         {
+            Limit(items, i);
             if (items[i].Kind != SpecTokenKind.Word)
             {
                 continue;
@@ -33,6 +34,25 @@ internal static class Headings
             }
 
             Count(items, i);
+        }
+    }
+
+    /// <summary>"Fork travel \u2264 160 mm": the sign for at most or at least between a word and its figure is a word of limit.</summary>
+    private static void Limit(List<SpecItem> items, int i)
+    {
+        bool two = i + 1 < items.Count && (items[i].IsSign('<') || items[i].IsSign('>')) && items[i + 1].IsSign('=') && items[i + 1].Glued;
+        bool sign = items[i].IsSign('\u2264') || items[i].IsSign('\u2265') || two;
+        int figure = two ? i + 2 : i + 1;
+        if (!sign || i == 0 || items[i - 1].Kind != SpecTokenKind.Word && !items[i - 1].IsSign(':') || figure >= items.Count || !items[figure].IsNumber)
+        {
+            return;
+        }
+
+        SpecItem item = items[i];
+        items[i] = new() { Kind = SpecTokenKind.Word, Text = item.IsSign('\u2264') || item.IsSign('<') ? "max" : "min", Start = item.Start, End = items[figure - 1].End, Glued = item.Glued, Clause = item.IsFraction ? item.Clause - 1 : item.Clause, Terms = [item.IsSign('\u2264') || item.IsSign('<') ? "m:max" : "m:min"] };
+        if (two)
+        {
+            items.RemoveAt(i + 1);
         }
     }
 

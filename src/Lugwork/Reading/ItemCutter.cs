@@ -426,11 +426,12 @@ internal static class ItemCutter
         bool blankBehind = i + 1 >= tokens.Count || !tokens[i + 1].Glued;
         return sign switch
         {
-            ';' or '\n' or '\r' or '|' or '(' or ')' or '[' or ']' or '{' or '}' or '!' or '\u2022' or '\u00B7' or '\u25CF' or '<' => true,
+            ';' or '\n' or '\r' or '|' or '(' or ')' or '[' or ']' or '{' or '}' or '!' or '\u2022' or '\u00B7' or '\u25CF' => true,
+            '<' => !(i + 1 < tokens.Count && tokens[i + 1].Is('=') && tokens[i + 1].Glued),
             '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) && !(tokens[i - 1].Text == "no" && blankBehind && i + 1 < tokens.Count && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text != "of") => false,
             ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
             '-' => blankBehind && !token.Glued,
-            '/' => blankBehind && !token.Glued,
+            '/' => blankBehind && (!token.Glued || (i > 0 && tokens[i - 1].Is('/') && !tokens[i - 1].Glued)),
             '+' when !token.Glued && i > 0 && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true } => false,
             '+' or '&' => true,
             _ => false,

@@ -41,7 +41,12 @@ internal sealed partial class LineScan
             int pitch = topic ? PitchNear(i) : -1;
             pitch = pitch < 0 && metric ? _onlyPitch ??= OnlyPitch() : pitch;
             pitch = pitch >= 0 && Free(pitch) ? pitch : -1;
-            if (pitch >= 0)
+            if (pitch >= 0 && IsAxleByWidth(i))
+            {
+                // "12 x 142, pitch 1.75": the axle is of the hub too.
+                Take(field, $"M{_items[i].Text}x{_items[pitch].Text}", pitch, pitch);
+            }
+            else if (pitch >= 0)
             {
                 Take(field, $"M{_items[i].Text}x{_items[pitch].Text}", Math.Min(metric ? i - 1 : i, pitch), Math.Max(i, pitch));
                 _items[i].Used = true;
@@ -55,6 +60,10 @@ internal sealed partial class LineScan
 
         Settle(field);
     }
+
+    /// <summary>An axle that a times sign joins to the width of a hub, on a frame or a fork.</summary>
+    private bool IsAxleByWidth(int i) =>
+        (_slot == Slot.Frame || _slot == Slot.Fork) && ((Pair(i, out int second) && !InTriple(i) && IsHubWidth(_items[second].Value, _slot == Slot.Frame)) || (i >= 2 && Pair(i - 2, out _) && !InTriple(i - 2) && IsHubWidth(_items[i - 2].Value, _slot == Slot.Frame)));
 
     /// <summary>3/8 in and 24 tpi, M10 and pitch 1: the turns or the pitch of a solid axle, apart from its size.</summary>
     private int SolidThread(int i)

@@ -15,7 +15,13 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            int other = i > 0 && IsHighBoss(_items[i - 1]) ? i - 1 : i + 1 < _items.Count && IsHighBoss(_items[i + 1]) ? i + 1 : i + 2 < _items.Count && _items[i + 1].IsSign(':') && IsHighBoss(_items[i + 2]) ? i + 2 : -1;
+            if (_items[i].Text is "nokken" or "tacos" or "perni" or "studs" or "tetones" or "bosses" && !_items[i].IsFraction && (Clause(i, "m:is") || Clause(i, "m:pm") || Clause(i, "m:fm") || _items[i].Is("m:is")))
+            {
+                // "IS2000, nokken achter": the tabs of a disc brake.
+                continue;
+            }
+
+            int other = IsHighBoss(_items[i]) ? i : i > 0 && IsHighBoss(_items[i - 1]) ? i - 1 : i + 1 < _items.Count && IsHighBoss(_items[i + 1]) ? i + 1 : i + 2 < _items.Count && _items[i + 1].IsSign(':') && IsHighBoss(_items[i + 2]) ? i + 2 : -1;
             if (other >= 0)
             {
                 Keep(field, "u-brake", Math.Min(i, other), Math.Max(i, other));

@@ -41,6 +41,18 @@ internal sealed partial class LineScan
             }
         }
 
+        if (families.Count == 0 && TurnsOfShell() is >= 0 and int turns)
+        {
+            _items[turns].Used = true;
+            families.Add((["26tpi"], turns));
+        }
+
+        if (families.Exists(f => f.Families[0] == "BBright-direct" && f.Families.Length > 1) && families.Exists(f => f.Families[0] == "PF41" && f.Families.Length > 1))
+        {
+            // "BBright, press-fit": the word says which of the two it is.
+            families = [.. families.Where(f => f.Families[0] == "BBright-direct").Select(f => (ImmutableArray.Create("BBright-press"), f.At))];
+        }
+
         if (families.TrueForAll(f => f.Families.Length > 1) && ShellByBore(field))
         {
             return;
@@ -71,6 +83,21 @@ internal sealed partial class LineScan
         }
 
         Settle(field);
+    }
+
+    /// <summary>"26 tpi, 71 mm shell": the turns of a shell in a clause about one or beside a width that only such a shell has; -1 where none are named.</summary>
+    private int TurnsOfShell()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool turns = Free(i) && _items[i] is { Value: 26, Unit: "tpi" } && !(i > 0 && _items[i - 1].IsSign('x')) && !Clause(i, "t:hanger") && !Clause(i, "t:axle") && !Clause(i, "t:pedal") && !Clause(i, "t:headset") && !Clause(i, "t:tyre");
+            if (turns && (Clause(i, "t:bb") || Clauses(_items[i].Clause).Any(o => o is { IsNumber: true, Unit: "mm", Value: 71 or 76 })))
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     private string? Term(int i, string prefix)
@@ -116,16 +143,19 @@ internal sealed partial class LineScan
     private int ShellWidth(int at)
     {
         int topics = 0;
+        int skipped = 0;
         for (int j = at + 1; j < _items.Count && j <= at + 8; j++)
         {
             topics += _items[j].IsTopic && TopicIn(_items[j]) is not ("t:bb" or "t:thread" or "n:width" or "t:inner") ? 1 : 0;
-            if (topics > 0 || _items[j].Clause > _items[at].Clause + 1)
+            if (topics > 0 || _items[j].Clause > _items[at].Clause + 1 + skipped)
             {
                 break;
             }
 
             if (IsThreadSize(j))
             {
+                // "BSA (1.37 x 24), 73 mm": brackets round the thread part nothing.
+                skipped = 2;
                 j += 2;
                 continue;
             }

@@ -14,7 +14,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (item.Is("m:is") && i + 1 < _items.Count && (_items[i + 1].Is("m:pm") || _items[i + 1].Is("m:fm")))
+            if (item.Is("m:is") && item.End - item.Start <= 2 && i + 1 < _items.Count && (_items[i + 1].Is("m:pm") || _items[i + 1].Is("m:fm")))
             {
                 // "The mount is PM180": a verb.
                 continue;
@@ -34,13 +34,50 @@ internal sealed partial class LineScan
                     }
                 }
             }
+            else if (item.Is("m:pm") && OldEyes(i, 68, 68.8m) is >= 0 and int posts)
+            {
+                Keep(field, "PM-old", Math.Min(i, posts), Math.Max(i, posts));
+            }
             else if (item.Is("m:pm") || item.Is("m:fm"))
             {
                 TakeMount(field, rear, i, item.Is("m:pm"));
             }
         }
 
+        if (!Values.ContainsKey(field) && !Doubts.Exists(d => d.Field == field) && Anywhere("t:brake") is >= 0 and int tabs && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("m:is") < 0 && OldEyes(tabs, 22, 22) is >= 0 and int apart && IsDistance(apart))
+        {
+            Keep(field, "DM-22", Math.Min(tabs, apart), Math.Max(tabs, apart));
+        }
+
         Settle(field);
+    }
+
+    /// <summary>Posts 68 mm and tabs 22 mm apart: the mounts from before the post mount and the IS tabs of today; -1 where no such distance stands there.</summary>
+    private int OldEyes(int mark, decimal one, decimal other)
+    {
+        for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
+        {
+            if (Free(j) && _items[j].Unit == "mm" && (_items[j].Value == one || _items[j].Value == other) && Math.Abs(_items[j].Clause - _items[mark].Clause) <= 2 && !JoinsClosely(j) && TopicOf(j) is not ("t:bb" or "t:spacing" or "t:shellbore" or "n:width" or "t:bar" or "t:grip" or "t:inner"))
+            {
+                return j;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>A word for a distance stands in the clause of a figure.</summary>
+    private bool IsDistance(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.Kind == SpecTokenKind.Word && (item.Text is "apart" or "lochabstand" or "abstand" or "achsabstand" or "entraxe" or "distance" or "ecartement" or "separacion" or "distancia" or "separados" or "separadas" or "interasse" or "distanza" or "afstand" or "hartafstand" or "gatafstand" or "spacing" or "centres" or "centers" or "spaced" or "distants" or "espaces" or "distanti" or "tussenafstand" || item.Is("n:apart")))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Nothing but the word itself and signs in the line.</summary>
@@ -95,7 +132,7 @@ internal sealed partial class LineScan
         decimal value = _items[size].Value;
         string rotor = _items[size].IsInch || value < 10 ? value switch { 5 => "140", 6 => "160", 7 => "180", 8 => "203", _ => "" } : _items[size].Text;
         int last = size;
-        int second = size + 2 < _items.Count && (_items[size + 1].IsSign('/') || _items[size + 1].IsSign('-') || _items[size + 1].Is("m:or")) && MountSize(size + 2, post) ? size + 2 : -1;
+        int second = size + 2 < _items.Count && (_items[size + 1].IsSign('/') || _items[size + 1].IsSign('-') || _items[size + 1].Is("m:or")) && MountSize(size + 2, post) && !(size + 3 < _items.Count && _items[size + 3].IsSign('x')) ? size + 2 : -1;
         if (second >= 0)
         {
             (decimal a, decimal b) = (value, _items[second].Value);

@@ -112,6 +112,11 @@ internal sealed partial class LineScan
 
             (halves[0], halves[1]) = (1, 2);
         }
+        else if (found.Count == 2 && found[1].First == found[0].Last + 2 && _items[found[0].Last + 1].IsSign('/') && IsBearingOfOneHalf(found[0].First))
+        {
+            Several(upperField, [found[0].Cup, found[1].Cup], found[0].First, found[1].Last, "one half is said, and two codes");
+            return;
+        }
         else if (found.Count == 2)
         {
             halves[0] = halves[0] == 0 ? 3 - halves[1] : halves[0];
@@ -186,6 +191,20 @@ internal sealed partial class LineScan
         return behind ? HalfIn(last + 1, Math.Min(last + 5, to), 1, last) : HalfIn(first - 1, Math.Max(first - 5, from), -1, first) is > 0 and int half ? half : HalfIn(last + 1, Math.Min(last + 5, to), 1, last);
     }
 
+    /// <summary>"Lower bearing ZS55/ZS56": a bearing of one half, right before the codes.</summary>
+    private bool IsBearingOfOneHalf(int first)
+    {
+        bool half = false;
+        bool bearing = false;
+        for (int j = first - 1; j >= 0 && j >= first - 4 && _items[j].Clause == _items[first].Clause; j--)
+        {
+            half |= _items[j].Is("m:upper") || _items[j].Is("m:lower");
+            bearing |= _items[j].Is("t:bearing") || _items[j].Is("m:cups");
+        }
+
+        return half && bearing;
+    }
+
     /// <summary>"Upper and lower": both halves stand there, joined.</summary>
     private bool AreBothHalves(int at) =>
         at >= 0 && at + 2 < _items.Count && (_items[at + 1].Is("m:and") || _items[at + 1].IsSign('+') || _items[at + 1].IsSign('&')) && _items[at].Clause == _items[at + 2].Clause
@@ -195,7 +214,7 @@ internal sealed partial class LineScan
     /// <summary>"ZS44 (40) upper": the word behind the bracket of the size; 0 where none is.</summary>
     private int HalfBehindBracket(int last)
     {
-        int word = last + 1 < _items.Count && _items[last + 1].IsSign(')') ? last + 2 : last + 1;
+        int word = last + 1 < _items.Count && (_items[last + 1].IsSign(')') || (_items[last + 1].IsSign('(') && last + 3 < _items.Count && _items[last + 3].IsSign(')'))) ? last + 2 : last + 1;
         return word >= _items.Count ? 0 : _items[word].Is("m:upper") ? 1 : _items[word].Is("m:lower") ? 2 : 0;
     }
 

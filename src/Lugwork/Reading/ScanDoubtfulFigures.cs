@@ -87,7 +87,7 @@ internal sealed partial class LineScan
 
         if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta" or "i"))
         {
-            return true;
+            return !(next.Text == "f" && IsThreadSize(i - 2));
         }
 
         return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && !(before.Text is "ea" or "f" or "e" or "s" && type is "TyreSize") && before.Text is not ("m" or "d" or "p" or "l" or "x" or "r" or "f" or "c" or "ec" or "zs" or "is" or "o" or "i");

@@ -68,7 +68,7 @@ internal sealed partial class LineScan
             SpecItem item = _items[i];
             if (item.Kind == SpecTokenKind.Sign)
             {
-                if (IsQuestion(i) || IsOrnament(i))
+                if (IsQuestion(i) || IsOrnament(i) || (item.Text[0] == '\u00B1' && Values.TryGetValue("rear", out LineFinding? bent) && bent.Key == "R145-flex" && i + 1 < _items.Count && _items[i + 1].Value == 3))
                 {
                     continue;
                 }
@@ -100,7 +100,8 @@ internal sealed partial class LineScan
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             // A length may be measured; a size by its name may not.
-            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsBore(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            bool measured = IsMeasureWord(item.Text) && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsBore(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            measured |= IsMeasureWord(item.Text) && IsOfMeasure(i);
             if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
             {
                 return null;
@@ -174,6 +175,20 @@ internal sealed partial class LineScan
         }
 
         return null;
+    }
+
+    private static bool IsMeasureWord(string word) => word is "measures" or "measured" or "mesure" or "mesuree" or "misst" or "gemessen" or "mide" or "medido" or "medida" or "misura" or "misurato" or "misurata" or "gemeten" or "meet";
+
+    /// <summary>"BB30 68 mm, bore measured 41.96 mm": the figure that the word is closest to is a bare length, and one that was named otherwise than by it.</summary>
+    private bool IsOfMeasure(int i)
+    {
+        int near = -1;
+        for (int step = 1; step <= Reach && near < 0; step++)
+        {
+            near = i + step < _items.Count && _items[i + step].IsNumber && _items[i + step].Clause - _items[i].Clause <= 1 ? i + step : i - step >= 0 && _items[i - step].IsNumber && _items[i - step].Clause == _items[i].Clause ? i - step : -1;
+        }
+
+        return near >= 0 && Values.TryGetValue("shellBore", out LineFinding? bore) && bore.First <= near && near <= bore.Last && Values.Values.All(v => v == bore || (_fields[v.Field].Type.Name is "Shell" or nameof(Dimension)));
     }
 
     /// <summary>"Inkl. Rechnung": what comes with it is the word behind, which is of no part, and nothing follows.</summary>

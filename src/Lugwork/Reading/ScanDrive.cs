@@ -75,6 +75,10 @@ internal sealed partial class LineScan
             {
                 Take(field, _items[i].IsFraction || _items[i].IsInch ? _items[i].Text + " in band" : _items[i].Text, i, i);
             }
+            else if (Free(i) && (_items[i].IsFraction || _items[i].IsInch) && BandSize(_items[i]) > 0 && TopicOf(i) is "t:frontmech")
+            {
+                Take(field, _items[i].Text + " in band", i, i);
+            }
             else if (Free(i) && context && _items[i].IsFraction && HasMark(i, "m:band"))
             {
                 Take(field, _items[i].Text + " in band", i, i);

@@ -14,10 +14,12 @@ internal sealed partial class LineScan
         ReadTyreLimitApart("largestRearTyre");
         ReadHub("rear", rear: true);
         ReadShell("shell");
+        MeasuredBore();
         ReadFrontMount("frontDerailleurMount", needTopic: true);
         ReadBosses("rearBosses");
         ReadSeatTubeSides();
         ReadSeatTube();
+        PostByLetters();
         InsertionByLimit("leastInsertion", 250, "m:min", "m:max");
         InsertionByLimit("mostInsertion", 450, "m:max", "m:min");
         ReadRotorLimit("largestRearRotor");
@@ -25,13 +27,15 @@ internal sealed partial class LineScan
         ReadHeadTubeSizes();
         ReadSteererOfFrame();
         ReadUpperLimits();
+        ForkByLimit();
         Words("Hanger", "hanger", i => !Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction);
         HangerMount();
         Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
-        Words("DropoutSlot", "rearDropout", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i));
-        Words("CrownType", "forkCrowns", i => CrownSaid(i) && IsPlainAround(i) && Anywhere("d:kit") < 0);
-        Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || MentionsHeadset(i)));
+        Words("DropoutSlot", "rearDropout", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i) || IsBesideSlot(i));
+        Words("CrownType", "forkCrowns", i => CrownSaid(i) && IsPlainAround(i) && !ComesWithIt());
+        Words("CrownsAllowed", "forkCrowns", i => IsPlainAround(i) && !ComesWithIt());
+        Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || _items[i].Is("m:headsetcables") || MentionsHeadset(i)));
         if (Values.TryGetValue("headsetCables", out LineFinding? cables) && cables.Key == "outside" && Anywhere("v:CableWay=outside") is >= 0 and int outside && outside < cables.First)
         {
             Values["headsetCables"] = cables with { Start = _items[outside].Start, First = outside };
@@ -39,8 +43,9 @@ internal sealed partial class LineScan
 
         Words("UseCategory", "use");
         Words("BrakeBolt", "rearBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
+        NutOfBolt("rearBrakeHole");
         Words("SeatBinder", "binder");
-        Words("ShellFace", "shellFace");
+        Words("ShellFace", "shellFace", IsOfShell);
         Words("DropperEntry", "dropperEntry");
         Words("CableGuide", "cableGuides", i => !SaysOnly() && !Clause(i, "t:frontmech"));
         Words("Material", "material", OfWhole);
@@ -76,6 +81,7 @@ internal sealed partial class LineScan
 
         Words("UseCategory", "use");
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
+        NutOfBolt("frontBrakeHole");
         Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer"));
         Contradicted();
     }

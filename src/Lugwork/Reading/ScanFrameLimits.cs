@@ -46,6 +46,7 @@ internal sealed partial class LineScan
     /// <summary>"Seat tube 31.6 inside, outside 34.9": a figure right behind a word for its side, in a line about the seat tube.</summary>
     private void ReadSeatTubeSides()
     {
+        OutsideInInches();
         if (Anywhere("t:seattube") < 0)
         {
             return;
@@ -79,6 +80,33 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Seat tube OD 1-1/4 in", "seat collar 1-3/8": the outside of a seat tube in inches, as it is listed in millimetres.</summary>
+    private void OutsideInInches()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool inches = Free(i) && (_items[i].IsFraction || _items[i].IsInch) && BandSize(_items[i]) > 0;
+            if (inches && ((TopicOf(i) is "t:seattube" && (HasMark(i, "m:outside") || _items[Link(i)].Is("m:outside"))) || TopicOf(i) is "t:seatclamp") && Anywhere("t:frontmech") < 0)
+            {
+                Take("seatTubeOutside", ItemCutter.Plain(BandSize(_items[i])), i, i);
+            }
+        }
+    }
+
+    /// <summary>"SP: 27.2": the letters of a seatpost before a sign and the size of one.</summary>
+    private void PostByLetters()
+    {
+        for (int i = 2; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) && _items[i - 2].Text is "sp" or "stp" && IsNominal(_items[i].Text) && IsOnlyFigureOfClause(i))
+            {
+                Take("seatTube", _items[i].Text, i, i);
+            }
+        }
+    }
+
+    private bool IsOnlyFigureOfClause(int i) => Clauses(_items[i].Clause).Count(o => o.IsNumber) == 1;
+
     /// <summary>"Stütze mindestens 80 mm einstecken": a least or most figure in a clause about how far a post goes in.</summary>
     private void InsertionByLimit(string field, decimal most, string limit, string other)
     {
@@ -95,6 +123,7 @@ internal sealed partial class LineScan
     /// <summary>The figure of a rotor limit: beside a word for rotors, or "up to" behind the brake mount.</summary>
     private void ReadRotorLimit(string field)
     {
+        InchesOfRotor(field);
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 120 or > 250)
@@ -112,10 +141,36 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"7 in (180 mm)": the inches of a rotor beside its millimetres say the same; another size beside them is left to doubt.</summary>
+    private void InchesOfRotor(string field)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!Free(i) || _items[i] is not { Unit: "in", IsFraction: false } || MillimetresOfRotor(_items[i].Value) is not (> 0 and decimal size))
+            {
+                continue;
+            }
+
+            for (int j = Math.Max(0, i - 4); j < _items.Count && j <= i + 4; j++)
+            {
+                if (j != i && Free(j) && _items[j].IsMillimetre && (_items[j].Value == size || (size == 203 && _items[j].Value == 200)) && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1 && (Clause(i, "t:rotor") || Clause(j, "t:rotor")))
+                {
+                    _items[i].Used = true;
+                    if (HasMark(i, "m:max") && !Values.ContainsKey(field))
+                    {
+                        Length(field, j);
+                    }
+                }
+            }
+        }
+    }
+
+    private static decimal MillimetresOfRotor(decimal inches) => inches switch { 5.5m => 140, 6 or 6.3m => 160, 7 => 180, 8 => 203, 9 => 220, _ => 0 };
+
     /// <summary>A size of the steerer is no bore of a frame: several head tubes take it.</summary>
     private void ReadSteererOfFrame()
     {
-        if (Values.ContainsKey("headTubeUpper") || Values.ContainsKey("headTubeLower"))
+        if (Values.Count > 0)
         {
             return;
         }

@@ -14,12 +14,35 @@ internal sealed partial class LineScan
             {
                 Take("hanger", $"{(_items[second].Value == 1 ? "M" : "")}10x{_items[second].Text}", metric ? i - 1 : i, second);
             }
+            else if (Free(i) && _items[i].Value == 10 && hanger && HangerPitch(i) is >= 0 and int pitch)
+            {
+                Take("hanger", $"{(_items[pitch].Value == 1 ? "M" : "")}10x{_items[pitch].Text}", metric ? i - 1 : i, pitch);
+                _items[i].Used = true;
+            }
             else if (Free(i) && metric && _items[i].Value == 10 && hanger)
             {
                 Take("hanger", "M10", i - 1, i);
             }
         }
     }
+
+    /// <summary>"M10, pitch 1", "10 mm, 26 tpi": the pitch or the turns of a hanger apart from its size, behind it; -1 where none stands there.</summary>
+    private int HangerPitch(int i)
+    {
+        for (int j = i + 1; j < _items.Count && j <= i + 6 && _items[j].Clause <= _items[i].Clause + 1; j++)
+        {
+            if (_items[j].IsNumber)
+            {
+                bool turns = Free(j) && _items[j] is { Value: 26, Unit: "tpi" };
+                bool pitch = Free(j) && _items[j] is { Value: 1, IsFraction: false, Unit: "" or "mm" } && (TopicOf(j) is "t:pitch" || IsPitchWord(_items[j - 1]) || IsPitchWord(_items[j - 2]) || (_items[j - 1].Text == "p" && _items[j].Glued));
+                return turns || pitch ? j : -1;
+            }
+        }
+
+        return -1;
+    }
+
+    private static bool IsPitchWord(SpecItem item) => item.Is("t:pitch") || item.Text is "pitch" or "steigung" or "pas" or "paso" or "passo" or "spoed" or "ganghohe" or "gangh";
 
     /// <summary>"Direct mount" of a hanger, and nothing else that is mounted so.</summary>
     private void HangerMount()

@@ -88,16 +88,25 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.Frame && _items[head].Is("t:bearing") && (Values.ContainsKey("headTubeUpper") || Values.ContainsKey("headTubeLower") || Values.ContainsKey("shell")))
+        {
+            // "Upper bearing IS42": the seat of the bearing.
+            return;
+        }
+
+        bool limited = Values.Values.Any(v => IsOfFork(v.Field) && Math.Abs(_items[v.First].Clause - _items[head].Clause) <= 1);
         foreach (LineFinding value in Values.Values)
         {
-            // What a frame says of the fork that goes into it.
-            if (!(_slot == Slot.Frame && _items[head].Is("t:fork") && value.Field is "mostForkTravel" or "longestFork" or "forkCrowns"))
+            // What a frame says of the fork that goes into it, and what other clauses say of the frame.
+            if (!(_slot == Slot.Frame && _items[head].Is("t:fork") && (IsOfFork(value.Field) || (limited && _items[value.First].Clause > _items[head].Clause))))
             {
                 Several(value.Field, [value.Key], head, head, "the line is about another part");
                 return;
             }
         }
     }
+
+    private static bool IsOfFork(string field) => field is "mostForkTravel" or "longestFork" or "forkCrowns";
 
     /// <summary>"For rims 622, width 40": the rim whose bead seat the tyre was read by.</summary>
     private bool IsRimOfTyre(int head) =>

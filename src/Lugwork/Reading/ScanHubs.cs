@@ -51,6 +51,13 @@ internal sealed partial class LineScan
             found.RemoveAll(f => f.Width is 130 or 135);
         }
 
+        if (found.Exists(f => f.Width == 145) && Anywhere("m:flex") >= 0 && found.Exists(f => f.Width is 142 or 148))
+        {
+            // An end of 145 mm that bends is made for wheels of 142 and of 148 mm.
+            found.FindAll(f => f.Width is 142 or 148).ForEach(f => _items[f.First].Used = _items[f.Last].Used = true);
+            found.RemoveAll(f => f.Width is 142 or 148);
+        }
+
         if (found.Count == 0 && !Values.ContainsKey(field) && !Doubts.Exists(d => d.Field == field))
         {
             HubApart(rear, found);

@@ -53,6 +53,11 @@ internal sealed partial class LineScan
             return true;
         }
 
+        if (_slot == Slot.Frame && IsOfFrameBeside(i))
+        {
+            return true;
+        }
+
         if ((_slot == Slot.Frame && OtherEnd(i, true)) || (_slot == Slot.Fork && OtherEnd(i, false)))
         {
             return true;

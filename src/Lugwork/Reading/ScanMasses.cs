@@ -38,7 +38,11 @@ internal sealed partial class LineScan
                 : (sum.Rider && sum.Luggage) || sum.Load ? "loadLimit"
                 : sum.Rider ? "riderLimit"
                 : null;
-            if (field is not null && _fields.ContainsKey(field))
+            if (field == "loadLimit" && !(sum.Rider || sum.Luggage || SaysOfWhom(i)) && FindMark(i, "m:anyload", 1) is >= 0 and int load && _fields.ContainsKey(field))
+            {
+                Several(field, [], Math.Min(i, load), Math.Max(i, load), "the line does not say whether the load is of rider and luggage or of all together");
+            }
+            else if (field is not null && _fields.ContainsKey(field))
             {
                 Mass(field, i);
             }
@@ -102,6 +106,20 @@ internal sealed partial class LineScan
         int next = i + 1;
         next += next + 1 < _items.Count && _items[next].Text is "the" or "der" or "die" or "das" or "le" or "la" or "el" or "il" or "de" or "het" or "and" ? 1 : 0;
         return IsWeighed(_items[i - 1]) && IsWeighed(_items[next]);
+    }
+
+    /// <summary>"Max. load 105 kg (rider and bags)": of whom a load is, in the clause of the figure or beside it.</summary>
+    private bool SaysOfWhom(int i)
+    {
+        for (int clause = _items[i].Clause - 1; clause <= _items[i].Clause + 1; clause++)
+        {
+            if (Clauses(clause).Any(o => o.Is("t:rider") || o.Is("t:luggage") || IsLuggage(o)))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsWeighed(SpecItem item) => IsBicycle(item) || IsLuggage(item) || item.Is("t:rider") || item.Is("t:luggage");

@@ -15,7 +15,7 @@ internal sealed partial class LineScan
             MostSpacers();
         }
 
-        if (Values.Count > 0)
+        if (Values.Count > 0 && _slot != Slot.Frame)
         {
             return;
         }

@@ -34,7 +34,7 @@ internal sealed partial class LineScan
         return !Clauses(clause).Concat(Clauses(clause - 1)).Concat(parted ? [] : Clauses(clause + 1)).Any(IsUnknown);
     }
 
-    private static bool IsUnknown(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty && !IsSmallWord(item.Text);
+    private static bool IsUnknown(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty && !item.Used && !IsSmallWord(item.Text);
 
     /// <summary>A size of the head tube, and another one that the line says of something else: "head tube 1.5, steerer 1 1/8".</summary>
     private bool IsOfHeadAndOther(List<(string Size, int At)> sizes)

@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     /// <summary>1.37 x 24, 36 x 24, M47 x 1: a thread that one family has.</summary>
     private string? FamilyOfThread(int i)
     {
-        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || _items[i].IsFraction)
+        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || (_items[i].IsFraction && _items[i].Value != 1.375m) || (_items[i + 2].Value == 26 && TopicOf(i) is "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat"))
         {
             return null;
         }
@@ -16,6 +16,7 @@ internal sealed partial class LineScan
         return (_items[i].Value, _items[i + 2].Value) switch
         {
             (1.37m or 1.375m or 34.8m, 24) => "BSA",
+            (1.37m or 1.375m or 34.8m, 26) => "26tpi",
             (36, 24) => "Italian",
             (47, 1) => "T47",
             _ => null,
@@ -50,7 +51,7 @@ internal sealed partial class LineScan
                     break;
                 }
 
-                bool inside = HasMark(i, "m:inside") || TopicOf(i) is "t:shellbore" or "t:inner";
+                bool inside = HasMark(i, "m:inside") || TopicOf(i) is "t:shellbore" or "t:inner" || (_items[i].Value is 41 or 42 or 46 && TopicOf(i) is "t:bb" or "" && Clauses(_items[i].Clause).Any(o => o.Terms.Any(t => t.StartsWith("v:ShellFamily=PF41|", StringComparison.Ordinal))));
                 if (bore < 0 && inside && IsBore(_items[i].Value))
                 {
                     bore = i;
@@ -95,6 +96,27 @@ internal sealed partial class LineScan
         }
 
         return true;
+    }
+
+    /// <summary>"BB30, bore measured 41.96 mm": a bore beside the shell that was read, to the hundredth or with a word for measuring, is the field of the measured bore.</summary>
+    private void MeasuredBore()
+    {
+        if (Values.ContainsKey("shellBore") || !Values.TryGetValue("shell", out LineFinding? said) || Shell.All.FirstOrDefault(s => s.FitKey == said.Key) is not { } shell)
+        {
+            return;
+        }
+
+        (int least, int most) = ShellDimensions.PrintedBores(shell.Family);
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool bore = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && !JoinsClosely(i) && !shell.Family.IsThreaded && most > 0 && _items[i].Value * 1000 > least - 400 && _items[i].Value * 1000 < most + 400
+                && HasMark(i, "m:inside") && TopicOf(i) is "" or "t:bb" or "t:inner" or "t:shellbore";
+            if (bore && (decimal.Truncate(_items[i].Value) != _items[i].Value || Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && IsMeasureWord(o.Text))))
+            {
+                Length("shellBore", i);
+                return;
+            }
+        }
     }
 
     private static bool IsBore(decimal millimetres) => ShellFamily.All.Any(f => HasBore(f, millimetres));

@@ -120,7 +120,12 @@ internal sealed partial class LineScan
         {
             if (!Pair(i, out int second) || InTriple(i))
             {
-                continue;
+                if (!IsSlashedShock(i) || !(HasMark(i, "m:trunnion") || HasMark(i, "m:eyelet") || Clause(i, "t:shock")))
+                {
+                    continue;
+                }
+
+                second = i + 2;
             }
 
             (decimal large, decimal small) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));

@@ -103,7 +103,7 @@ internal sealed partial class SetAside
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
         bool other = thing || IsOfOtherPart(first, last, _mates);
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
-        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
+        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last) && !IsReamedTo(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
             Hide(first, last);
             return;
@@ -157,7 +157,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:hardware") && _slot == Slot.Shock) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, last, "t:shock")))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -445,7 +445,7 @@ internal sealed partial class SetAside
         for (int i = first; i <= last; i++)
         {
             SpecItem item = _items[i];
-            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && (Find(first, last, "t:travel") >= 0 || Find(first, last, "v:CrownType=single") >= 0 || Find(first, last, "v:CrownType=dual") >= 0)) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
+            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && IsLimitOfFork(first, last)) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
             {
                 return false;
             }
@@ -468,7 +468,7 @@ internal sealed partial class SetAside
             }
         }
 
-        return item.Is("t:steerer") || item.Is("t:clamp") || item.Is("t:crown") || item.Is("t:spindle") || item.Is("t:bcd") || item.Is("t:rails") || (item.Is("t:bosses") && (_slot == Slot.Frame || _slot == Slot.Fork));
+        return item.Is("t:steerer") || item.Is("t:clamp") || item.Is("t:crown") || item.Is("t:spindle") || item.Is("t:bcd") || item.Is("t:rails") || (item.Is("t:headtube") && _slot == Slot.Frame) || (item.Is("t:bosses") && (_slot == Slot.Frame || _slot == Slot.Fork));
     }
 
     private bool IsOfOtherEnd(int first, int last)

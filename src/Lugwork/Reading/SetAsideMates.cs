@@ -11,6 +11,11 @@ internal sealed partial class SetAside
             return item.Is("t:tube");
         }
 
+        if (_slot == Slot.Frame && item.Is("t:bearing"))
+        {
+            return NamesCupOrShell(first, last);
+        }
+
         if ((_slot == Slot.RearWheel || _slot == Slot.FrontWheel) && item.Is("t:rotor"))
         {
             return HasFixing(first, last);
@@ -38,6 +43,38 @@ internal sealed partial class SetAside
 
         return _slot == Slot.RearWheel && item.Is("t:cassette") && (Any(first, last, "m:hg") || Any(first, last, "m:eightspline") || HasBody(first, last))
             && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))));
+    }
+
+    /// <summary>"Upper bearing IS42", "BB95, bearings pressed in": the bearing of a head tube or a shell that is named in the same clause.</summary>
+    private bool NamesCupOrShell(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            bool cup = i < last && _items[i].Text is "is" or "zs" or "ec" && _items[i].Kind == SpecTokenKind.Word && _items[i + 1] is { IsNumber: true, Value: >= 25 and <= 65 };
+            if (cup || _items[i].Terms.Any(t => t.StartsWith("v:Shell=", StringComparison.Ordinal)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>What a frame says of the fork that goes into it: its travel, its crowns, or one figure that is the most.</summary>
+    private bool IsLimitOfFork(int first, int last)
+    {
+        bool figure = false;
+        for (int i = first; i <= last; i++)
+        {
+            if (_items[i].Is("t:travel") || _items[i].Is("v:CrownType=single") || _items[i].Is("v:CrownType=dual") || _items[i].Is("v:CrownsAllowed=single") || _items[i].Is("v:CrownsAllowed=dual"))
+            {
+                return true;
+            }
+
+            figure |= _items[i] is { IsNumber: true, Unit: "mm", Value: >= 80 and <= 220 };
+        }
+
+        return figure && Any(first, last, "m:max") && !Any(first, last, "t:rotor") && !Any(first, last, "t:tyre") && !Any(first, last, "t:brake");
     }
 
     /// <summary>"For 12x148 frames": the hub by both of its figures.</summary>
@@ -95,8 +132,27 @@ internal sealed partial class SetAside
         return lacking;
     }
 
+    /// <summary>"Head tube reamed to 29.9 mm": what a bore was reamed to is what it is; what it was reamed from is not.</summary>
+    private bool IsReamedTo(int first, int last)
+    {
+        int reamed = Find(first, last, "d:past");
+        int to = reamed + 1;
+        bool word = reamed >= 0 && _slot == Slot.Frame && _items[reamed].Text is "reamed" or "aufgerieben" or "ausgerieben" or "alese" or "alesee" or "alesato" or "escariado" or "uitgeruimd" or "geruimd" or "opgeruimd";
+        bool sure = word && to < last && _items[to].Text is "to" or "auf" or "a" or "op" or "tot" && _items[to + 1].IsNumber && (Any(first, last, "t:headtube") || Any(first, last, "t:headset"));
+        if (!sure || _items.GetRange(first, last - first + 1).Exists(i => i.Text is "was" or "from" or "von" or "war" or "formerly" or "before" or "de" or "da" or "van") || _items.GetRange(to + 2, last - to - 1).Exists(i => i.IsNumber || i.Is("d:past")))
+        {
+            return false;
+        }
+
+        Replace(reamed, "m:nothing");
+        return true;
+    }
+
     /// <summary>"Rim is drilled Schrader", "Ventilloch auf 8,5 aufgebohrt": how a hole is now.</summary>
-    private bool IsDrilled(int first, int last) =>
+    private bool IsDrilled(int first, int last) => IsRimDrilled(first, last)
+        || ((_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, last, "t:brake") && _items[Find(first, last, "d:past")].Text is "drilled" or "gebohrt" or "geboord" && !_items.GetRange(first, last - first + 1).Exists(i => i.Text is "out" or "was" or "were" or "war" or "formerly" or "previously" or "originally" or "fruher"));
+
+    private bool IsRimDrilled(int first, int last) =>
         (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "t:valvehole") || (Any(first, last, "t:rim") && (Any(first, last, "v:ValveStem=schrader") || Any(first, last, "v:ValveStem=presta") || Any(first, last, "t:rimholes"))))
         && !_items.GetRange(first, last - first + 1).Exists(i => i.Text is "was" or "were" or "war" or "formerly" or "previously" or "originally" or "fruher");
 

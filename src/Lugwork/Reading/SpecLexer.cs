@@ -221,7 +221,7 @@ internal static class SpecLexer
             c = '"';
         }
 
-        return new SpecToken { Kind = SpecTokenKind.Sign, Text = c == '\u00D7' || (c == '\u00B7' && i > 1 && char.IsAsciiDigit(text[i - 2]) && ThreeFigures(text, i)) ? "x" : c.ToString() };
+        return new SpecToken { Kind = SpecTokenKind.Sign, Text = c == '\u00D7' || (c == '\u00B7' && i > 1 && char.IsAsciiDigit(text[i - 2]) && (ThreeFigures(text, i) || IsBehindThree(text, i - 1))) ? "x" : c.ToString() };
     }
 
     private static SpecToken Figure(ReadOnlySpan<char> text, ref int i, List<SpecToken> before, bool glued)
@@ -250,7 +250,7 @@ internal static class SpecLexer
                 continue;
             }
 
-            if (c == '\u00B7' && ThreeFigures(text, i + 1))
+            if (c == '\u00B7' && (ThreeFigures(text, i + 1) || IsBehindThree(text, i)))
             {
                 break;
             }
@@ -301,6 +301,11 @@ internal static class SpecLexer
     /// <summary>15\u00B7110: a point in the middle before a whole of three figures stands for a times sign.</summary>
     private static bool ThreeFigures(ReadOnlySpan<char> text, int at) =>
         at + 2 < text.Length && char.IsAsciiDigit(text[at]) && char.IsAsciiDigit(text[at + 1]) && char.IsAsciiDigit(text[at + 2]) && (at + 3 >= text.Length || !char.IsAsciiDigit(text[at + 3]));
+
+    /// <summary>150\u00B712: a point in the middle behind a whole of three figures and before one of two: no width is written to the hundredth so.</summary>
+    private static bool IsBehindThree(ReadOnlySpan<char> text, int at) =>
+        at >= 3 && at + 2 < text.Length && char.IsAsciiDigit(text[at - 1]) && char.IsAsciiDigit(text[at - 2]) && char.IsAsciiDigit(text[at - 3]) && !(at >= 4 && (char.IsAsciiDigit(text[at - 4]) || text[at - 4] is '.' or ','))
+        && text[at + 1] == '1' && text[at + 2] is '0' or '2' or '5' && (at + 3 >= text.Length || (!char.IsAsciiDigit(text[at + 3]) && text[at + 3] is not ('.' or ',')));
 
     /// <summary>One figure and no more: 31'6 is written for 31.6 in Spain, and 5'11" is feet and inches.</summary>
     private static bool IsOneFigure(ReadOnlySpan<char> text, int at) =>

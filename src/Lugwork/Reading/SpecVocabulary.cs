@@ -82,16 +82,17 @@ public sealed class SpecVocabulary
             }
         }
 
-        foreach ((string term, string things, string states, bool turned) in PairedWords.Rows)
+        foreach ((string row, string things, string states, bool turned) in PairedWords.Rows)
         {
+            ImmutableArray<string> terms = [.. row.Split(' ')];
             foreach (string thing in things.Split(", "))
             {
                 foreach (string state in states.Split(", "))
                 {
-                    tree.TryAdd($"{thing} {state}", [term], own: false);
+                    tree.TryAdd($"{thing} {state}", terms, own: false);
                     if (turned)
                     {
-                        tree.TryAdd($"{state} {thing}", [term], own: false);
+                        tree.TryAdd($"{state} {thing}", terms, own: false);
                     }
                 }
             }

@@ -1,0 +1,82 @@
+using Lugwork.Reading;
+
+namespace Lugwork.Tests.Reading;
+
+/// <summary>Lines of a frame that look like ones that are read and say another thing, or nothing for certain.</summary>
+public sealed class SpecLineRefusalFrameTests
+{
+    [Theory]
+    [InlineData("dual crown forks forbidden")]
+    [InlineData("Gabel Doppelbrücke untersagt")]
+    [InlineData("Fourche double té interdite")]
+    [InlineData("horquilla doble corona prohibida")]
+    [InlineData("forcella doppia piastra vietata")]
+    [InlineData("vork dubbele kroon verboden")]
+    [InlineData("Rahmen: Doppelbrückengabel verboten")]
+    [InlineData("Rahmen für Gabel Doppelbrücke verboten")]
+    [InlineData("Frame: dual crown fork prohibited")]
+    [InlineData("horquilla doble corona no permitida")]
+    public void A_frame_that_forbids_two_crowns_allows_one(string text) =>
+        Assert.Equal("forkCrowns=single", string.Join(' ', SpecLine.Read(Slot.Frame, text).Values.Select(v => $"{v.Field}={v.Key}")));
+
+    [Theory]
+    [InlineData("single crown fork not included")]
+    [InlineData("dual crown fork not included")]
+    [InlineData("Doppelbrückengabel nicht im Lieferumfang")]
+    [InlineData("fourche double té non incluse")]
+    [InlineData("forcella doppia piastra non inclusa")]
+    [InlineData("horquilla de doble corona no incluida")]
+    [InlineData("dubbele kroonvork niet inbegrepen")]
+    [InlineData("dual crown fork sold separately")]
+    public void A_fork_that_is_not_sold_with_it_says_nothing_of_crowns(string text) => Nothing(text);
+
+    [Theory]
+    [InlineData("hanger bolt not threaded in")]
+    [InlineData("hanger thread stripped")]
+    [InlineData("Schaltauge ohne Schraube")]
+    [InlineData("no hanger included")]
+    [InlineData("senza attacco cambio, attacco cambio M10x1")]
+    [InlineData("26 tpi hanger 10 mm")]
+    public void A_hanger_that_is_not_said_is_not_read(string text) => Nothing(text);
+
+    [Theory]
+    [InlineData("fork 160 mm")]
+    [InlineData("fork max. 510 mm")]
+    [InlineData("Gabel max. 180 mm Scheibe")]
+    [InlineData("seatpost ≤ 31.6")]
+    [InlineData("seat tube ≥ 27.2")]
+    [InlineData("max rotor 7 in (203 mm)")]
+    public void A_limit_of_another_thing_or_of_a_size_is_not_read(string text) => Nothing(text);
+
+    [Theory]
+    [InlineData("max load 120 kg")]
+    [InlineData("charge maximale 120 kg")]
+    [InlineData("carga máxima 120 kg")]
+    [InlineData("carico massimo 120 kg")]
+    [InlineData("maximale belasting 120 kg")]
+    [InlineData("maximale Belastung 120 kg")]
+    [InlineData("rider limit 300 lb")]
+    public void A_load_of_which_it_is_not_said_whose_it_is_is_not_read(string text) => Nothing(text);
+
+    [Theory]
+    [InlineData("brake bolt 8 mm, nut outside")]
+    [InlineData("brake bridge, recessed nut 1/4 in")]
+    [InlineData("disc tabs 22 mm")]
+    [InlineData("post mount 74 mm")]
+    [InlineData("freno posteriore: IS2000 flat mount 140")]
+    [InlineData("pattes verticales horizontales")]
+    [InlineData("vertical or horizontal dropouts")]
+    public void Two_kinds_or_a_size_of_no_kind_are_not_read(string text) => Nothing(text);
+
+    [Theory]
+    [InlineData("upper bearing IS42/IS52")]
+    [InlineData("onderste lager ZS55/ZS56")]
+    [InlineData("tapered head tube")]
+    [InlineData("head tube reamed from 29.9 to 30.2")]
+    [InlineData("head tube was reamed to 30.2")]
+    [InlineData("reamed and faced head tube")]
+    [InlineData("26 tpi 68 mm shell")]
+    public void A_head_tube_or_a_shell_that_is_not_sure_is_not_read(string text) => Nothing(text);
+
+    private static void Nothing(string text) => Assert.Empty(SpecLine.Read(Slot.Frame, text).Values);
+}
