@@ -68,7 +68,7 @@ internal sealed partial class LineScan
             SpecItem item = _items[i];
             if (item.Kind == SpecTokenKind.Sign)
             {
-                if (IsQuestion(i) || IsOrnament(i))
+                if (IsQuestion(i) || IsOrnament(i) || IsAskedOfBuyer(i))
                 {
                     continue;
                 }
@@ -100,7 +100,7 @@ internal sealed partial class LineScan
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             // A length may be measured; a size by its name may not.
-            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsBore(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            bool measured = item.Text is "measures" or "measured" or "mesure" or "misst" or "gemessen" or "mide" or "medido" or "misura" or "misurato" or "gemeten" or "meet" && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsMeasuredTube(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
             if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
             {
                 return null;
@@ -137,7 +137,7 @@ internal sealed partial class LineScan
 
         if (item.Is("m:adapt"))
         {
-            return ReadAround(item.Clause, around) && !Negated(i) && _slot != Slot.ShellAdapter ? "an adapter is named, and the figure can be of either side" : null;
+            return ReadAround(item.Clause, around) && !Negated(i) && _slot != Slot.ShellAdapter && !IsReducedRace(i) ? "an adapter is named, and the figure can be of either side" : null;
         }
 
         if (item.Is("d:kit"))
@@ -238,6 +238,28 @@ internal sealed partial class LineScan
         }
 
         return !_items.Exists(o => o != _items[i] && o.IsSign('?'));
+    }
+
+    /// <summary>"..., anyone got a wheel?": the clause asks for something, and has no figure and no value.</summary>
+    private bool IsAskedOfBuyer(int i)
+    {
+        if (_items[i].Text[0] != '?' || _read.Contains(_items[i].Clause))
+        {
+            return false;
+        }
+
+        bool asks = false;
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.IsNumber || item.Used || (!item.Terms.IsEmpty && item.Terms[0][0] is 'v' or 'd'))
+            {
+                return false;
+            }
+
+            asks |= item.Text is "got" or "selling" or "sell" or "swap" or "interested" or "interesse" or "jemand" or "verkauft" or "vend" or "vende" or "alguien" or "qualcuno" or "iemand" or "quelqu" or "interessato" or "interesado" or "interesse" or "wants";
+        }
+
+        return asks;
     }
 
     /// <summary>A value was read in the clause, and from words without a figure.</summary>

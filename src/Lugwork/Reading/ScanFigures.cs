@@ -83,6 +83,23 @@ internal sealed partial class LineScan
             int link = Link(i);
             string topic = link < 0 ? "" : TopicIn(_items[link]);
             string? field = topic.Length > 0 && topic[0] == 't' ? TopicFields.Of(_slot, topic, LimitOf(i) == "m:max", LimitOf(i) == "m:min", HasMark(i, "m:lower"), HasMark(i, "m:upper")) : null;
+            if (field is null && _slot == Slot.Frame && topic == "t:fork" && link >= 0 && _items[i] is { Unit: "mm", Value: >= 60 and <= 220, IsFraction: false } && LimitOf(i) == "m:max" && !Joins(i) && !Clause(i, "t:axletocrown") && !Clause(i, "n:offset") && !Clause(i, "t:steerer") && !Clause(i, "t:rotor") && !Clause(i, "t:axle") && !Clause(i, "t:length"))
+            {
+                // "Federgabel max. 120 mm": a fork is named by its travel.
+                field = "mostForkTravel";
+            }
+
+            if (field is null && _slot == Slot.Fork && topic == "t:spacing" && _items[link].Text is "einbaumass" or "inbouwmaat" && _items[i].Value is >= 300 and <= 620)
+            {
+                // The length of a fork, which no width of a hub is.
+                field = "axleToCrown";
+            }
+
+            if (field == "length" && topic == "t:axle" && _slot.Key.EndsWith("ThruAxle", StringComparison.Ordinal) && _items[i].Value is 12 or 15 or 20)
+            {
+                continue;
+            }
+
             if (field is null || !_fields.TryGetValue(field, out SpecField? known))
             {
                 continue;

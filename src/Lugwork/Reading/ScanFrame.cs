@@ -66,6 +66,7 @@ internal sealed partial class LineScan
         ReadCrownSeat();
         ReadSteerer();
         ReadSteererLength();
+        SteererLengthBeside();
         Words("CrownType", "crowns", CrownSaid);
         Words("RetentionLips", "frontLips");
         if (Values.TryGetValue("frontLips", out LineFinding? lips) && FindMark(lips.First, "m:removed", 0) is >= 0 and int removed)
@@ -76,7 +77,7 @@ internal sealed partial class LineScan
 
         Words("UseCategory", "use");
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
-        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer"));
+        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube"));
         Contradicted();
     }
 

@@ -88,6 +88,18 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_items[head].Text is "vr" or "hr" && !_items[head].IsFraction)
+        {
+            // "VR 148 lang": the end that the part goes to.
+            return;
+        }
+
+        bool fork = _slot == Slot.Frame && _items[head].Is("t:fork") && Values.Values.Any(v => v.Field is "mostForkTravel" or "longestFork" or "forkCrowns" && Math.Abs(_items[v.First].Clause - _items[head].Clause) <= 1);
+        if (fork || (_slot == Slot.Fork && Values.ContainsKey("mostSpacers")))
+        {
+            return;
+        }
+
         foreach (LineFinding value in Values.Values)
         {
             // What a frame says of the fork that goes into it.

@@ -21,6 +21,9 @@ internal sealed partial class LineScan
         return Values.Values.Any(v => _items[v.First].Clause == clause) || (alone && _read.Contains(clause - 1));
     }
 
+    /// <summary>A bore, or the outside of a tube whose bore stands beside it.</summary>
+    private bool IsMeasuredTube(LineFinding value) => IsBore(value) || (value.Field == "seatTubeOutside" && Values.ContainsKey("seatTube"));
+
     private bool IsBore(LineFinding value) => _fields[value.Field].Type.Name == nameof(Seating.SeatTubeBore);
 
     /// <summary>Every word of the line is known, or is one that turns nothing round. A longer line is none.</summary>

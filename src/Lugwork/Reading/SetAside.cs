@@ -100,8 +100,9 @@ internal sealed partial class SetAside
         }
 
         last = WithoutExtra(first, last);
+        bool spacers = _slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max");
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
-        bool other = thing || IsOfOtherPart(first, last, _mates);
+        bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates));
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
@@ -157,7 +158,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:hardware") && _slot == Slot.Shock) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake)) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:hardware") && _slot == Slot.Shock) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -309,6 +310,13 @@ internal sealed partial class SetAside
             return;
         }
 
+        if (_slot == Slot.Headset && NamesCode(first, adapter) && Numbers(adapter, last) == 0)
+        {
+            // "ZS56/30 with reducer": the code says what the race is.
+            Replace(adapter, "m:nothing");
+            return;
+        }
+
         if ((_slot == Slot.Frame || _slot == Slot.Fork) && (Any(first, adapter, "t:rotor") || IsRotorOfMountBefore(first, adapter)) && Any(first, adapter, "m:max"))
         {
             // "Up to 203 mm rotor with an adapter": the largest rotor is one however it is got there.
@@ -445,7 +453,7 @@ internal sealed partial class SetAside
         for (int i = first; i <= last; i++)
         {
             SpecItem item = _items[i];
-            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && (Find(first, last, "t:travel") >= 0 || Find(first, last, "v:CrownType=single") >= 0 || Find(first, last, "v:CrownType=dual") >= 0)) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
+            if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && (Find(first, last, "t:travel") >= 0 || (Find(first, last, "m:max") >= 0 && Numbers(first, last) == 1) || Find(first, last, "v:CrownType=single") >= 0 || Find(first, last, "v:CrownType=dual") >= 0)) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
             {
                 return false;
             }
@@ -469,6 +477,17 @@ internal sealed partial class SetAside
         }
 
         return item.Is("t:steerer") || item.Is("t:clamp") || item.Is("t:crown") || item.Is("t:spindle") || item.Is("t:bcd") || item.Is("t:rails") || (item.Is("t:bosses") && (_slot == Slot.Frame || _slot == Slot.Fork));
+    }
+
+    private int Numbers(int first, int last)
+    {
+        int numbers = 0;
+        for (int i = first; i <= last; i++)
+        {
+            numbers += _items[i].IsNumber ? 1 : 0;
+        }
+
+        return numbers;
     }
 
     private bool IsOfOtherEnd(int first, int last)
