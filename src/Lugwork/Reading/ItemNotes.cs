@@ -48,7 +48,7 @@ internal static class ItemNotes
     private static void Posteriore(List<SpecItem> items, int i)
     {
         if (i > 0 && i + 1 < items.Count && items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued
-            && items[i - 1].Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
+            && (i > 1 && items[i - 1].Text is "tandem" or "bici" or "fat" or "boost" ? items[i - 2] : items[i - 1]).Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
         {
             items[i] = Word(items[i], "m:rear");
         }

@@ -51,6 +51,7 @@ internal sealed partial class LineScan
     private bool IsChainedToLeft(int i, string type)
     {
         bool behind = i + 2 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Sign, Glued: true } next && next.Text is "-" or "/" && _items[i + 2] is { IsNumber: true, Glued: true, Used: false } && !IsInchesOfRead(i + 2) && !(type == nameof(Steering.HeadsetBearing) && IsSealOfBearing(i + 2));
+        behind = behind && !(_items[i + 2] is { IsInch: true, Value: 1 } && type.EndsWith("Thread", StringComparison.Ordinal));
         bool before = i >= 2 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Sign, Glued: true } last && last.Text is "-" or "/" && _items[i - 2] is { IsNumber: true, Used: false };
         return behind || before;
     }

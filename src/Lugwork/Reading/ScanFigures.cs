@@ -95,7 +95,7 @@ internal sealed partial class LineScan
                 field = "axleToCrown";
             }
 
-            if (field == "length" && topic == "t:axle" && _slot.Key.EndsWith("ThruAxle", StringComparison.Ordinal) && _items[i].Value is 12 or 15 or 20)
+            if (field == "length" && topic == "t:axle" && _slot.Key.EndsWith("ThruAxle", StringComparison.Ordinal) && _items[i].Value is 12 or 15 or 20 && Values.ContainsKey("thread"))
             {
                 continue;
             }

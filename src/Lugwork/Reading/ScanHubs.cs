@@ -155,6 +155,11 @@ internal sealed partial class LineScan
             keys = ["F135-QR"];
         }
 
+        if (keys.IsEmpty && rear && width == 145 && axle is 0 or 10 && Near(first, last, "m:tandem") >= 0)
+        {
+            keys = ["R140-145t"];
+        }
+
         if (keys.IsEmpty && wide >= 0 && width == 110 && !rear)
         {
             keys = [.. HubStandard.Read(size + " Boost").Values.Where(h => !h.IsRear).Select(h => h.FitKey)];

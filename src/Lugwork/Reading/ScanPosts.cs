@@ -80,6 +80,13 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (_items[i].Value is >= 200 and <= 650 && !JoinsClosely(i) && i + 1 < _items.Count && _items[i + 1].Is("t:length") && _items[i + 1].Text.Length > 1 && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':'))))
+            {
+                // "34,9 dik en 420 lang".
+                Length("length", i);
+                continue;
+            }
+
             string topic = TopicOf(i);
             topic = topic == "t:length" && _items[i].Value < 40 ? "" : topic;
             bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material" or "t:thickness" || (topic is "n:size" or "t:inner" && _items[i].Value is > 24 and < 36);

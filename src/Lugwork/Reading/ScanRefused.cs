@@ -12,6 +12,12 @@ internal sealed partial class LineScan
             return false;
         }
 
+        if (lips?.Key == "missing" && Math.Abs(_items[lips.First].Clause - clause) == 1 && Clauses(clause).All(o => o.Kind == SpecTokenKind.Sign || o == _items[i]))
+        {
+            // "Sin topes (limados)".
+            return false;
+        }
+
         bool alone = true;
         foreach (SpecItem item in Clauses(clause))
         {

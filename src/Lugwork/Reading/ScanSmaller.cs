@@ -210,7 +210,8 @@ internal sealed partial class LineScan
         ReadAxleThread("thread");
         if (!Values.ContainsKey("thread") && Doubts.Count == 0 && Anywhere("m:pinch") is >= 0 and int pinch)
         {
-            Keep("thread", "own", pinch, pinch);
+            int size = _items.FindIndex(o => o is { IsNumber: true, Used: false, Value: 20 });
+            Keep("thread", "own", size < 0 ? pinch : Math.Min(size, pinch), size < 0 ? pinch : Math.Max(size, pinch));
         }
 
         for (int i = 0; i < _items.Count && !Full; i++)

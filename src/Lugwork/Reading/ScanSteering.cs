@@ -83,7 +83,7 @@ internal sealed partial class LineScan
     /// <summary>"Pivot droit de 210 mm", "1-1/8 steerer, 185 mm left": a length by the word for the steerer before it or for its cut, beside a steerer that was read.</summary>
     private void SteererLengthBeside()
     {
-        if (Values.ContainsKey("steererLength") || !(Values.ContainsKey("steerer") || Values.ContainsKey("steererShape") || Values.ContainsKey("steererKind")))
+        if (Values.ContainsKey("steererLength") || !(Values.ContainsKey("steerer") || Values.ContainsKey("steererShape") || Values.ContainsKey("steererKind") || Values.ContainsKey("steererMaterial")))
         {
             return;
         }
@@ -92,7 +92,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool length = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 350 && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i);
-            bool said = length && (TopicOf(i) is "n:cut" || (TopicOf(i) is "t:steerer" or "t:length" or "t:steererlength" && (Clause(i, "t:steerer") || Clause(i, "t:steererlength"))) || (TopicOf(i) is "t:steerer" && _items[i].Unit == "mm"));
+            bool said = length && (TopicOf(i) is "n:cut" || (TopicOf(i) is "t:steerer" or "t:length" or "t:steererlength" && (Clause(i, "t:steerer") || Clause(i, "t:steererlength") || (TopicOf(i) is "t:length" && Values.ContainsKey("steererMaterial") && Anywhere("t:axletocrown") < 0 && Anywhere("m:thru") < 0))) || (TopicOf(i) is "t:steerer" && _items[i].Unit == "mm"));
             if (said && (TopicOf(i) != "n:cut" || HasNoOtherCut()) && !Clause(i, "t:axle") && !Clause(i, "t:axletocrown") && !Clause(i, "t:travel"))
             {
                 found = found < 0 ? i : _items.Count;

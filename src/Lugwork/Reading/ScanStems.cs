@@ -52,7 +52,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (inch && Anywhere("m:quill") >= 0 && !HasMark(i, "m:quill") && Values.TryGetValue("fixing", out LineFinding? shaft) && shaft.Key.StartsWith("quill", StringComparison.Ordinal) && (topic is "t:fork" or "t:steerer" or "t:headtube" || HasMark(i, "m:threaded")))
+            if (inch && Anywhere("m:quill") >= 0 && Values.TryGetValue("fixing", out LineFinding? shaft) && shaft.Key.StartsWith("quill", StringComparison.Ordinal) && (topic is "t:fork" or "t:steerer" or "t:headtube" || HasMark(i, "m:threaded")))
             {
                 // "Quill 25.4 mm for a 1-1/8 threaded steerer": what it goes into.
                 _items[i].Used = true;

@@ -310,7 +310,7 @@ internal sealed partial class SetAside
             return;
         }
 
-        if (_slot == Slot.Headset && NamesCode(first, adapter) && Numbers(adapter, last) == 0)
+        if (_slot == Slot.Headset && NamesCode(first, adapter) && Numbers(first, adapter) == 2 && Numbers(adapter, last) == 0 && Enumerable.Range(first, adapter - first).Any(i => _items[i].IsSign('/')))
         {
             // "ZS56/30 with reducer": the code says what the race is.
             Replace(adapter, "m:nothing");

@@ -16,7 +16,7 @@ internal sealed partial class SetAside
             return item.Is("t:tube");
         }
 
-        if ((_slot == Slot.RearWheel || _slot == Slot.FrontWheel) && item.Is("t:rotor"))
+        if ((_slot == Slot.RearWheel || _slot == Slot.FrontWheel) && (item.Is("t:rotor") || (item.Is("t:brake") && !item.Is("m:front") && !item.Is("m:rear"))))
         {
             return HasFixing(first, last);
         }
