@@ -18,7 +18,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            int other = IsHighBoss(_items[i]) ? i : i > 0 && IsHighBoss(_items[i - 1]) ? i - 1 : i + 1 < _items.Count && IsHighBoss(_items[i + 1]) ? i + 1 : i + 2 < _items.Count && _items[i + 1].IsSign(':') && IsHighBoss(_items[i + 2]) ? i + 2 : i + 2 < _items.Count && _items[i + 2].Clause == _items[i].Clause && IsSmallJoin(_items[i + 1]) && IsHighBoss(_items[i + 2]) ? i + 2 : i > 1 && _items[i - 1].IsSign('-') && IsHighBoss(_items[i - 2]) ? i - 2 : -1;
+            int other = IsHighBoss(_items[i]) ? i : i > 0 && IsHighBoss(_items[i - 1]) ? i - 1 : i + 1 < _items.Count && IsHighBoss(_items[i + 1]) ? i + 1 : i + 2 < _items.Count && _items[i + 1].IsSign(':') && IsHighBoss(_items[i + 2]) ? i + 2 : i + 2 < _items.Count && _items[i + 2].Clause == _items[i].Clause && IsSmallJoin(_items[i + 1]) && IsHighBoss(_items[i + 2]) ? i + 2 : i + 3 < _items.Count && _items[i + 3].Clause == _items[i].Clause && IsSmallJoin(_items[i + 1]) && IsSmallJoin(_items[i + 2]) && IsHighBoss(_items[i + 3]) ? i + 3 : i > 1 && _items[i - 1].IsSign('-') && IsHighBoss(_items[i - 2]) ? i - 2 : -1;
             if (other >= 0)
             {
                 Keep(field, "u-brake", Math.Min(i, other), Math.Max(i, other));

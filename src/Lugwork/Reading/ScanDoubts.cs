@@ -153,7 +153,7 @@ internal sealed partial class LineScan
             }
 
             // "150 mm of travel": what the figure is of.
-            if (item.Text == "of" && i > 0 && i + 1 < _items.Count && _items[i - 1].IsNumber && _items[i + 1].IsTopic)
+            if (item.Text == "of" && i > 0 && i + 1 < _items.Count && _items[i - 1].IsNumber && (_items[i + 1].IsTopic || _items[i + 1].Is("m:spacers")))
             {
                 return null;
             }

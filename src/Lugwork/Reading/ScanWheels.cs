@@ -235,7 +235,7 @@ internal sealed partial class LineScan
             {
                 bool track = a is 1.37m or 1.370m && Anywhere("m:lockringthread") >= 0 && (Anywhere("v:FreehubBody=TRACK") >= 0 || Anywhere("m:fixedhub") >= 0 || Anywhere("m:track") >= 0)
                     && !_items.Exists(o => IsFreewheel(o) || o.Text is "flip" or "flop" or "flipflop" or "reversible");
-                bool british = a is 1.37m && Anywhere("m:oldbritish") >= 0 && Anywhere("m:track") < 0 && _items.Exists(o => IsFreewheel(o) || (o.Is("t:thread") && o.Text is not "iso"));
+                bool british = a is 1.37m && Anywhere("m:oldbritish") is >= 0 and int old && Anywhere("m:track") < 0 && _items.Exists(o => (o == _items[old] && o.IsFraction) || IsFreewheel(o) || (o.Is("t:thread") && o.Text is not "iso"));
                 Take("thread", track ? "track-1.37x24" : british ? "British-1.370x24" : $"{_items[i].Text}x24", i, second);
             }
             else if ((a is 34.7m or 30 && b == 1) || (a == 35 && b == 24))
