@@ -43,7 +43,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i] is { Value: 4 or 5, IsFraction: false, Unit: "arms" or "holes" } && !IsArmWord(_items[i].UnitWord) && !Joins(i) && (_items[i].Unit == "arms" || _slot == Slot.FrontRotor || _slot == Slot.RearRotor || Clause(i, "t:rotor") || Clause(i, "t:brake")))
+            if (Free(i) && _items[i] is { Value: 4 or 5, IsFraction: false, Unit: "arms" or "holes" } && !IsArmWord(_items[i].UnitWord) && !Joins(i) && !Clause(i, "d:kit") && !(i > 0 && _items[i - 1].Text is "with" or "mit" or "avec" or "con" or "met" or "incl" or "inkl" or "plus") && (_items[i].Unit == "arms" || _slot == Slot.FrontRotor || _slot == Slot.RearRotor || Clause(i, "t:rotor") || Clause(i, "t:brake")))
             {
                 Keep(field, "old-bolt-pattern", i, i);
             }

@@ -45,7 +45,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && IsOfSteerer(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
             {
                 return i;
             }
@@ -53,6 +53,10 @@ internal sealed partial class LineScan
 
         return -1;
     }
+
+    /// <summary>"Serraggio a vite" on a fork is of anything; "cannotto a vite" is of the steerer.</summary>
+    private bool IsOfSteerer(int i) =>
+        _slot != Slot.Fork || !(_items[i].IsFraction && _items[i].Text is "a" or "con" or "avec") || Clause(i, "t:steerer") || Clause(i, "t:fork") || Clause(i, "t:headtube") || Clauses(_items[i].Clause).Any(o => o.IsNumber && o.IsFraction);
 
     /// <summary>"Gabelschaft 1 1/8 Zoll, Gewinde": the German word for a thread by itself.</summary>
     private bool IsThreadOfSteerer(int i) =>

@@ -56,6 +56,12 @@ public sealed class SpecLineRefusalFrontTests
     [InlineData("headset", "réducteur 28,6 / 25,4")]
     [InlineData("headset", "ZS44 to EC44 adapter")]
     [InlineData("frame", "fork max 120 or 140 mm")]
+    [InlineData("frame", "alter französischer Rahmen, Tretlager 68 mm")]
+    [InlineData("frame", "vieux cadre français boîtier 68 mm")]
+    [InlineData("frame", "Frans frame, trapas 68 mm")]
+    [InlineData("frame", "telaio svizzero, scatola 68 mm")]
+    [InlineData("frame", "fork 100 mm max tyre 50")]
+    [InlineData("frame", "disc brake, bottle bosses 68 mm apart")]
     [InlineData("frame", "9 mm skewer, 130 wide, right?")]
     [InlineData("fork", "titanium or steel steerer")]
     public void What_a_front_end_leaves_open_stays_open(string slot, string text) =>
@@ -87,6 +93,11 @@ public sealed class SpecLineRefusalFrontTests
     [InlineData("front inner tube", "700C, stem 35 mm", "valveLength")]
     [InlineData("front rotor", "4-arm spider, 160", "fixing")]
     [InlineData("front thru-axle", "pinch bolts not supplied, M15x1.5", "length")]
+    [InlineData("fork", "serrage à vis, 15x110 boost", "steererKind")]
+    [InlineData("fork", "serraggio a vite, 15x110 boost", "steererKind")]
+    [InlineData("rear wheel", "disc, 4 bolts included, 12x142", "rotorFixing")]
+    [InlineData("front rotor", "160, with 5 bolts", "fixing")]
+    [InlineData("front wheel", "hub flange high 60 mm, 15x110 boost", "rimDepth")]
     public void A_word_of_another_thing_gives_its_field_nothing(string slot, string text, string field)
     {
         SpecLine line = SpecLine.Read(Slot.All.Single(s => s.Name == slot), text);
