@@ -84,7 +84,7 @@ internal static class ItemCutter
 
             if (token.IsNumber)
             {
-                SpecItem number = new() { Kind = SpecTokenKind.Number, Text = token.Text, Value = token.Value, IsFraction = token.IsFraction, IsBroken = token.IsBroken, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsDiameter = diameter };
+                SpecItem number = new() { Kind = SpecTokenKind.Number, Text = token.Text, Value = token.Value, IsFraction = token.IsFraction, IsBroken = token.IsBroken, Places = token.Places, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsDiameter = diameter };
                 int before = i - 1;
                 i = Behind(number, tokens, i + 1, vocabulary);
                 if (before >= 0 && (tokens[before].Is('$') || tokens[before].Is('\u20AC') || tokens[before].Is('\u00A3') || tokens[before].Is('#')))
@@ -375,6 +375,7 @@ internal static class ItemCutter
         }
 
         number.Unit = unit;
+        number.UnitWord = tokens[from].Text;
         number.End = tokens[end - 1].End;
         if (unit == "cm")
         {
@@ -429,6 +430,7 @@ internal static class ItemCutter
             ';' or '\n' or '\r' or '|' or '(' or ')' or '[' or ']' or '{' or '}' or '!' or '\u2022' or '\u00B7' or '\u25CF' => true,
             '<' => !(i + 1 < tokens.Count && tokens[i + 1].Is('=') && tokens[i + 1].Glued),
             '.' when token.Glued && i > 0 && IsShortened(tokens[i - 1].Text) && !(tokens[i - 1].Text == "no" && blankBehind && i + 1 < tokens.Count && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text != "of") => false,
+            '.' when token.Glued && i > 0 && tokens[i - 1].Text is "haut" or "alt" or "larg" or "prof" or "epais" or "esp" && i + 1 < tokens.Count && tokens[i + 1].IsNumber => false,
             ',' or '.' => blankBehind || (i + 1 < tokens.Count && tokens[i + 1].Kind != SpecTokenKind.Number),
             '-' => blankBehind && !token.Glued,
             '/' => blankBehind && (!token.Glued || (i > 0 && tokens[i - 1].Is('/') && !tokens[i - 1].Glued)),

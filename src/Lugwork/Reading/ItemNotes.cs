@@ -19,7 +19,12 @@ internal static class ItemNotes
             }
             else if (item is { IsNumber: true, IsFraction: false, Unit: "" } && item.Value == decimal.Truncate(item.Value))
             {
-                item.Unit = IsYear(items, i) || IsAlloy(items, i) || IsTimes(items, i) ? "other" : "";
+                item.Unit = IsYear(items, i) || IsAlloy(items, i) || IsTimes(items, i) || IsDecade(items, i) || IsTool(items, i) ? "other" : "";
+            }
+            else if (item is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 7.9m or 9.5m or 10.5m } && i > 0 && items[i - 1].Text == "fg" && items.Exists(o => o is { IsNumber: true, IsFraction: true }))
+            {
+                // "FG 7,9 = 5/16 x 26": the German name of the thread beside its inches.
+                item.Unit = "other";
             }
         }
     }
@@ -43,7 +48,7 @@ internal static class ItemNotes
     private static void Posteriore(List<SpecItem> items, int i)
     {
         if (i > 0 && i + 1 < items.Count && items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued
-            && items[i - 1].Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
+            && (i > 1 && items[i - 1].Text is "tandem" or "bici" or "fat" or "boost" ? items[i - 2] : items[i - 1]).Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
         {
             items[i] = Word(items[i], "m:rear");
         }
@@ -110,6 +115,32 @@ internal static class ItemNotes
 
     /// <summary>1950 to 2060, by itself: no part has such a figure.</summary>
     private static bool IsYear(List<SpecItem> items, int i) => items[i].Value is >= 1950 and <= 2060 && !IsLinked(items, i);
+
+    /// <summary>"90s", "anni 80", "80er Jahre": a decade.</summary>
+    private static bool IsDecade(List<SpecItem> items, int i)
+    {
+        if (items[i].Value is not (50 or 60 or 70 or 80 or 90) || IsLinked(items, i))
+        {
+            return false;
+        }
+
+        bool behind = i + 1 < items.Count && ((items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "s" or "ies" }) || items[i + 1].Text is "jahre" or "jahren" or "jaren" or "jahr" || (items[i + 1] is { Glued: true } quote && quote.IsSign('\'') && i + 2 < items.Count && items[i + 2] is { Text: "s", Glued: true }));
+        int before = i > 0 && items[i - 1].IsSign('\'') ? i - 2 : i - 1;
+        return behind || (before >= 0 && items[before].Text is "anni" or "annees" or "anos" or "jaren" or "early" or "mid" or "late" or "fruhe" or "spate" or "debut" or "fin" or "fine" or "finales" or "eind" or "begin" && (items[before].Text is "anni" or "annees" or "anos" or "jaren"));
+    }
+
+    /// <summary>"T25", "Inbus 6", "SW 15": the tool for a screw.</summary>
+    private static bool IsTool(List<SpecItem> items, int i)
+    {
+        if (i == 0 || items[i].Value is < 2 or > 40)
+        {
+            return false;
+        }
+
+        string word = items[i - 1].Text;
+        bool torx = items[i].Glued && word is "t" or "tx" && items[i].Value is 8 or 10 or 15 or 20 or 25 or 27 or 30 or 40 && !IsLinked(items, i);
+        return torx || (word is "inbus" or "imbus" or "torx" or "allen" or "hex" or "innensechskant" or "sw" or "brugola" or "btr" or "tx" && items[i].Value <= 17 && !(i + 1 < items.Count && items[i + 1].IsSign('x')));
+    }
 
     /// <summary>6061, 7075: the number of an alloy beside the word for it.</summary>
     private static bool IsAlloy(List<SpecItem> items, int i)

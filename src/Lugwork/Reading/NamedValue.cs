@@ -66,7 +66,7 @@ internal static class NamedValue
         plain = plain.EndsWith("in", StringComparison.Ordinal) && plain.Length > 2 && !char.IsLetter(plain[^3]) ? plain[..^2] : plain;
         foreach (char c in plain)
         {
-            letters += char.IsLetter(c) && c is not ('x' or '\u00D7') ? 1 : 0;
+            letters += char.IsLetter(c) && c is not ('x' or '\u00D7' or '\u00F8') ? 1 : 0;
             bool now = char.IsAsciiDigit(c) || c is '.' or ',';
             figures += now && !figure ? 1 : 0;
             figure = now;

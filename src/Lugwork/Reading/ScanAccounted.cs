@@ -63,6 +63,23 @@ internal sealed partial class LineScan
             return true;
         }
 
+        if (_slot == Slot.UpperBearing || _slot == Slot.LowerBearing)
+        {
+            // The steerer that a bearing is for.
+            return (item.IsInch || item.IsFraction) && item.Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m && Values.ContainsKey("size");
+        }
+
+        if (item is { IsInch: true, Value: 1 } && i > 0 && _items[i - 1].IsSign('/') && Values.ContainsKey("thread"))
+        {
+            // "24 h/1\"": turns an inch.
+            return true;
+        }
+
+        if (item is { IsInch: true, Value: >= 1.5m and <= 5.5m } && _slot == Slot.Frame && TopicOf(i) == "t:tyre")
+        {
+            return true;
+        }
+
         if (!item.IsMillimetre || item.IsFraction)
         {
             return false;
@@ -74,6 +91,7 @@ internal sealed partial class LineScan
             "frame" => (Values.ContainsKey("shell") && !Values.ContainsKey("rear") && item.Value is >= 19 and <= 150 && TopicOf(i) is "t:spindle" or "t:axle")
                 || (TopicOf(i) is "t:headtube" && item.Value >= 80) || (TopicOf(i) is "t:seattube" or "t:frame" && item.Value >= 250) || (TopicOf(i) is "t:dropper" or "t:post" && item.Value >= 60 && !Joins(i))
                 || (Values.ContainsKey("material") && item.Value is 4130 or 6061 or 6066 or 6069 or 7003 or 7005 or 7020 or 7046),
+            "frontRimBrake" or "rearRimBrake" => item.Value is >= 65 and <= 125 && IsArmLength(i),
             "frontWheel" or "rearWheel" when IsBehindStem(i) => true,
             "rearWheel" when range && (item.Value is >= 9 and <= 13 || (i >= 2 && _items[i - 2].Value is >= 9 and <= 13)) => true,
             "frontWheel" or "rearWheel" when IsHolesOfWheel(i) => true,
@@ -89,8 +107,8 @@ internal sealed partial class LineScan
             "frontCaliper" or "rearCaliper" => item.Value >= 300,
             "frontBrakeLever" or "rearBrakeLever" => item.Value is 22.2m or 23.8m or 24 || item.Value >= 300,
             "rider" => item.Value >= 1000,
-            "stem" => item.Value is >= 42 and <= 160 || (i > 0 && _items[i - 1].IsSign('-') && item.Value <= 40 && item.Unit.Length == 0 && !item.Glued),
-            "handlebar" => item.Value is >= 300 and <= 900,
+            "stem" => item.Value is >= 42 and <= 160 || (item.Value is >= 36 and < 42 && item.Places == 0 && Values.ContainsKey("bar") && Values.ContainsKey("fixing")) || (i > 0 && _items[i - 1].IsSign('-') && item.Value <= 40 && item.Unit.Length == 0 && !item.Glued),
+            "handlebar" => item.Value is >= 300 and <= 900 || (item is { Value: >= 36 and <= 60, Places: 0 } && i > 0 && _items[i - 1].Text is "larga" or "largo" or "large" or "ancha" or "ancho" or "breit" or "breed" or "wide" or "breite" or "width" or "larghezza" or "largeur" or "breedte"),
             "crankset" => item.Value is >= 150 and <= 185 || range || (TopicOf(i) is "t:bb" && item.Value is >= 60 and <= 135),
             "chainring" => range,
             "cassette" => range || (item.Value is >= 9 and <= 26 && item.Unit.Length == 0 && !Joins(i) && Values.TryGetValue("pattern", out LineFinding? one) && one.Key is "fixed-sprocket" or "3-lug" or "freewheel"),
@@ -104,6 +122,10 @@ internal sealed partial class LineScan
             _ => false,
         };
     }
+
+    /// <summary>"Arms 85 mm": how long the arms of a direct-pull brake are.</summary>
+    private bool IsArmLength(int i) =>
+        (i > 0 && IsArmWord(_items[i - 1].Text)) || (i + 1 < _items.Count && IsArmWord(_items[i + 1].Text)) || (i > 1 && _items[i - 1].IsSign(':') && IsArmWord(_items[i - 2].Text));
 
     /// <summary>11-34, 10-51, 50/34: sprockets or rings from one to another.</summary>
     private bool IsRangeOfTeeth(int i)
@@ -149,7 +171,7 @@ internal sealed partial class LineScan
         string seat = size.Key[(size.Key.LastIndexOf('-') + 1)..];
         decimal of = _items[start].Value;
         bool slashed = start == i && _items[start].Value is 26 or 27.5m or 28 or 29 or 700 or 650 && ((i + 1 < _items.Count && _items[i + 1].IsSign('/') && !_items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign('/') && !_items[i].Glued) || (i > 0 && _items[i - 1].IsSign('(')));
-        bool label = slashed || (start == i && _items[start].Value is 700 or 650 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" or "b" }) || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
+        bool label = slashed || (start == i && _items[start].Value is 700 or 650 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" or "b" or "a" }) || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
         bool chained = IsDashed(start) || (IsDashed(i) && !(start < i && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[i].Value is > 1 and < 5));
         return label && !chained && _items[start].Unit is "" or "in" && (!_items[start].IsFraction || _items[start].Value == 12.5m) && seat switch
         {

@@ -73,7 +73,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int j = Math.Max(0, i - Reach); (metric || inch) && j < _items.Count && j <= i + Reach; j++)
         {
-            bool turns = j != i && Free(j) && !_items[j].IsFraction && (inch ? _items[j].Value is 24 or 26 && (_items[j].Unit == "tpi" || TopicOf(j) is "t:pitch" or "t:thread" or "t:axlethread") : _items[j].Value == 1 && _items[j].IsMillimetre && TopicOf(j) is "t:pitch");
+            bool turns = j != i && Free(j) && !_items[j].IsFraction && (inch ? _items[j].Value is 24 or 26 && (_items[j].Unit == "tpi" || (_items[j].Unit == "speed" && _items[j].UnitWord is "gang" or "gange" or "gangen") || TopicOf(j) is "t:pitch" or "t:thread" or "t:axlethread") : _items[j].Value == 1 && _items[j].IsMillimetre && TopicOf(j) is "t:pitch");
             if (turns && found >= 0)
             {
                 return -1;
@@ -90,7 +90,7 @@ internal sealed partial class LineScan
     {
         for (int j = Math.Max(1, i - Reach); j < _items.Count && j <= i + Reach; j++)
         {
-            if (j != i && Free(j) && _items[j].Value is 1 or 1.5m or 1.75m && ((_items[j - 1].Text == "p" && _items[j].Glued) || TopicOf(j) is "t:pitch" || (Link(j) >= 0 && _items[Link(j)].Is("t:pitch")) || (TopicOf(j) is "t:thread" or "t:axlethread" && _items[j].Value != 1)))
+            if (j != i && Free(j) && _items[j].Value is 1 or 1.5m or 1.75m && ((_items[j - 1].Text == "p" && _items[j].Glued) || TopicOf(j) is "t:pitch" || (Link(j) >= 0 && _items[Link(j)].Is("t:pitch")) || (TopicOf(j) is "t:thread" or "t:axlethread" && (_items[j].Value != 1 || _items[j].Places > 0))))
             {
                 return j;
             }

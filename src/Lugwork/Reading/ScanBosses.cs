@@ -6,6 +6,9 @@ internal sealed partial class LineScan
     /// <summary>Brakes of which the bosses stand above the rim.</summary>
     private static bool IsHighBoss(SpecItem item) => item.Is("v:BrakeType=u-brake") || item.Is("v:BrakeType=roller-cam");
 
+    /// <summary>"Tasseaux de U-brake", "bosses for a U-brake": the word that joins them.</summary>
+    private static bool IsSmallJoin(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "de" or "pour" or "for" or "fur" or "para" or "per" or "da" or "di" or "voor" or "van" or "von" or "a" or "d";
+
     private void ReadBosses(string field)
     {
         for (int i = 0; i < _items.Count && !Full; i++)
@@ -21,7 +24,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            int other = IsHighBoss(_items[i]) ? i : i > 0 && IsHighBoss(_items[i - 1]) ? i - 1 : i + 1 < _items.Count && IsHighBoss(_items[i + 1]) ? i + 1 : i + 2 < _items.Count && _items[i + 1].IsSign(':') && IsHighBoss(_items[i + 2]) ? i + 2 : -1;
+            int other = IsHighBoss(_items[i]) ? i : i > 0 && IsHighBoss(_items[i - 1]) ? i - 1 : i + 1 < _items.Count && IsHighBoss(_items[i + 1]) ? i + 1 : i + 2 < _items.Count && _items[i + 1].IsSign(':') && IsHighBoss(_items[i + 2]) ? i + 2 : i + 2 < _items.Count && _items[i + 2].Clause == _items[i].Clause && IsSmallJoin(_items[i + 1]) && IsHighBoss(_items[i + 2]) ? i + 2 : i + 3 < _items.Count && _items[i + 3].Clause == _items[i].Clause && IsSmallJoin(_items[i + 1]) && IsSmallJoin(_items[i + 2]) && IsHighBoss(_items[i + 3]) ? i + 3 : i > 1 && _items[i - 1].IsSign('-') && IsHighBoss(_items[i - 2]) ? i - 2 : -1;
             if (other >= 0)
             {
                 Keep(field, "u-brake", Math.Min(i, other), Math.Max(i, other));

@@ -6,6 +6,12 @@ internal sealed partial class LineScan
     /// <summary>Post mount, flat mount or IS tabs, with the rotor that it is made for.</summary>
     private void ReadMount(string field, bool rear)
     {
+        OldMounts(field, rear);
+        if (Values.ContainsKey(field))
+        {
+            return;
+        }
+
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             SpecItem item = _items[i];
@@ -25,7 +31,7 @@ internal sealed partial class LineScan
                 bool named = item.End - item.Start > 2 && !(item.End - item.Start < 6 && i > 0 && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Clause == item.Clause);
                 bool code = i + 1 < _items.Count && _items[i + 1] is { IsNumber: true } && _items[i + 1].Value is > 30 and < 60;
                 bool brake = Clause(i, "t:brake") || Clause(i, "t:rotor") || Clause(i, "t:caliper");
-                if (!code && (named || brake || Alone(i)))
+                if (!code && (named || brake || Alone(i) || AloneBesidePrice(i)))
                 {
                     int other = FindMark(i, rear ? "m:front" : "m:rear", 0);
                     if (other < 0)
@@ -78,6 +84,33 @@ internal sealed partial class LineScan
         }
 
         return false;
+    }
+
+    /// <summary>"45 € : IS, ...": nothing in its clause but a price and signs.</summary>
+    private bool AloneBesidePrice(int at)
+    {
+        foreach (SpecItem item in Clauses(_items[at].Clause))
+        {
+            if (item != _items[at] && item.Kind != SpecTokenKind.Sign && !(item.IsNumber && item.Unit == "other"))
+            {
+                return false;
+            }
+        }
+
+        return at + 1 < _items.Count && (_items[at + 1].IsSign(',') || _items[at + 1].IsSign(';') || _items[at + 1].IsSign('|')) && at > 0;
+    }
+
+    /// <summary>"Posts 68 mm apart", "tabs 22 mm apart": the mounts before the standards, by how far apart they stand.</summary>
+    private void OldMounts(string field, bool rear)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i].Value is 68 or 22 && _items[i].Unit == "mm" && !Joins(i) && HasMark(i, "n:apart") && !OtherEnd(i, rear) && Anywhere("t:bb") < 0 && !Clause(i, "n:bottle") && !Clause(i, "t:bosses") && !Clause(i, "d:thing") && (Anywhere("t:brake") >= 0 || Anywhere("t:rotor") >= 0 || Anywhere("m:pm") >= 0 || Anywhere("t:caliper") >= 0))
+            {
+                int apart = FindMark(i, "n:apart", 0);
+                Keep(field, _items[i].Value == 68 ? "PM-old" : "DM-22", Math.Min(i, apart), Math.Max(i, apart));
+            }
+        }
     }
 
     /// <summary>Nothing but the word itself and signs in the line.</summary>
@@ -159,7 +192,15 @@ internal sealed partial class LineScan
     /// <summary>"Flat mount, 160 mm": the figure that is all of the next clause, in a line about nothing but the mount.</summary>
     private int RotorAlone(int mark, bool post)
     {
-        if (_items.Count > 14 || _items.Count(i => i.IsNumber) != 1)
+        int figures = _items.Count > 14 ? 0 : _items.Count(i => i.IsNumber);
+        if (figures == 2 && !post && _slot == Slot.Fork)
+        {
+            // "Flat mount, 160/180": both rotors that a fork is made for.
+            int pair = _items.FindIndex(i => i.IsNumber);
+            return pair > mark && pair <= mark + 5 && pair + 2 < _items.Count && Links(_items[pair + 1]) && MountSize(pair, false) && MountSize(pair + 2, false) && _items[pair].Clause <= _items[mark].Clause + 1 && Anywhere("m:max") < 0 && Anywhere("m:or") < 0 ? pair : -1;
+        }
+
+        if (figures != 1)
         {
             return -1;
         }
@@ -208,10 +249,32 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"1/4 in bolt, nut outside", "bolt 6 mm, recessed nut": the nut by its word, and the figure of the bolt beside it.</summary>
+    private void ReadBrakeBolt()
+    {
+        int nut = Anywhere("v:BrakeBolt=nutted-6");
+        int quarter = nut < 0 ? -1 : _items.FindIndex(i => i is { IsNumber: true, Used: false, IsFraction: true, Value: 0.25m });
+        if (quarter >= 0 && Math.Abs(quarter - nut) <= Reach && !Joins(quarter))
+        {
+            Keep("bolt", "nutted-1/4", Math.Min(quarter, nut), Math.Max(quarter, nut));
+            _items[quarter].Used = true;
+            return;
+        }
+
+        Words("BrakeBolt", "bolt");
+        for (int i = 0; i < _items.Count && Values.ContainsKey("bolt"); i++)
+        {
+            bool bolt = i > 0 && (_items[i - 1].Is("m:nutted") || _items[i - 1].Text is "m" or "bolt" or "bolzen" or "schraube" or "boulon" or "vis" or "axe" or "tornillo" or "perno" or "bullone" or "vite" or "bout" or "as");
+            bolt |= i + 1 < _items.Count && (_items[i + 1].Is("m:nutted") || _items[i + 1].Text is "bolt" or "bolzen" or "schraube" or "boulon" or "tornillo" or "perno" or "bullone" or "bout");
+            _items[i].Used |= bolt && Free(i) && _items[i] is { Value: 6, IsFraction: false, Unit: "" or "mm" } && !Joins(i);
+        }
+    }
+
     /// <summary>A word for a class of reach that makers draw differently.</summary>
     private static bool IsReachClass(string word) =>
         word is "long" or "lang" or "longue" or "larga" or "largo" or "lungo" or "lunga" or "lange" or "langer" or "langem" or "gran" or "grande" or "grand" or "gross" or "grosse" or "grosser" or "groot" or "grote" or "longer"
-            or "short" or "kurz" or "kurze" or "kurzer" or "kurzem" or "court" or "courte" or "corto" or "corta" or "kort" or "korte" or "petite" or "petit" or "poco" or "kleine" or "klein";
+            or "short" or "kurz" or "kurze" or "kurzer" or "kurzem" or "court" or "courte" or "corto" or "corta" or "kort" or "korte" or "petite" or "petit" or "poco" or "kleine" or "klein"
+            or "langen" or "kurzen" or "longues" or "longs" or "largos" or "largas" or "lunghi" or "lunghe" or "cortos" or "cortas" or "corti" or "courts" or "courtes" or "grandes" or "grossen" or "tall";
 
     private void ReadRimBrake()
     {
@@ -221,11 +284,11 @@ internal sealed partial class LineScan
             Keep("type", "rim-caliper", caliper, caliper);
         }
 
-        Words("BrakeBolt", "bolt");
+        ReadBrakeBolt();
         Words("RimPads", "pads");
         for (int i = 0; i + 2 < _items.Count; i++)
         {
-            if (Free(i) && Free(i + 2) && (_items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:max") || _items[i + 1].Is("m:and")) && _items[i].Value is >= 35 and <= 65 && _items[i + 2].Value is >= 45 and <= 80)
+            if (Free(i) && Free(i + 2) && (_items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:max") || _items[i + 1].Is("m:and") || (_items[i + 1].IsSign('/') && !_items[i + 1].IsFraction)) && _items[i].Value is >= 35 and <= 65 && _items[i + 2].Value is >= 45 and <= 80)
             {
                 Take("reach", $"{_items[i].Text}-{_items[i + 2].Text}", i, i + 2);
             }

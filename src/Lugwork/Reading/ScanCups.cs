@@ -74,6 +74,10 @@ internal sealed partial class LineScan
         return size && !(behind + 1 < _items.Count && Links(_items[behind + 1]) && _items[behind + 1].Glued) ? behind : -1;
     }
 
+    /// <summary>"ZS56/30, reducer for a straight steerer": the code says what the race is, and the word is of no figure.</summary>
+    private bool IsReducedRace(int word) =>
+        _slot == Slot.Headset && (Values.ContainsKey("crownRace") || Values.ContainsKey("steerer")) && (Values.ContainsKey("lowerCup") || Values.ContainsKey("upperCup")) && !Clauses(_items[word].Clause).Any(o => o.IsNumber && !o.Used);
+
     private void MarkAll(int from, int to)
     {
         for (int i = from; i <= to; i++)

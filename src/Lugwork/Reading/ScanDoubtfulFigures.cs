@@ -35,7 +35,7 @@ internal sealed partial class LineScan
                 {
                     Several(value.Field, [value.Key], i, i, "the unit does not go with it");
                 }
-                else if (IsChainedToLeft(i))
+                else if (IsChainedToLeft(i, type))
                 {
                     Several(value.Field, [value.Key], i, i, "another figure hangs on it that was not read");
                 }
@@ -48,9 +48,10 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A dash or slash without blanks joins it to a figure that was not read: 37-622-01.</summary>
-    private bool IsChainedToLeft(int i)
+    private bool IsChainedToLeft(int i, string type)
     {
-        bool behind = i + 2 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Sign, Glued: true } next && next.Text is "-" or "/" && _items[i + 2] is { IsNumber: true, Glued: true, Used: false } && !IsInchesOfRead(i + 2);
+        bool behind = i + 2 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Sign, Glued: true } next && next.Text is "-" or "/" && _items[i + 2] is { IsNumber: true, Glued: true, Used: false } && !IsInchesOfRead(i + 2) && !(type == nameof(Steering.HeadsetBearing) && IsSealOfBearing(i + 2));
+        behind = behind && !(_items[i + 2] is { IsInch: true, Value: 1 } && type.EndsWith("Thread", StringComparison.Ordinal));
         bool before = i >= 2 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Sign, Glued: true } last && last.Text is "-" or "/" && _items[i - 2] is { IsNumber: true, Used: false };
         return behind || before;
     }

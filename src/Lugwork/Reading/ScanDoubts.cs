@@ -68,7 +68,7 @@ internal sealed partial class LineScan
             SpecItem item = _items[i];
             if (item.Kind == SpecTokenKind.Sign)
             {
-                if (IsQuestion(i) || IsOrnament(i) || (item.Text[0] == '\u00B1' && Values.TryGetValue("rear", out LineFinding? bent) && bent.Key == "R145-flex" && i + 1 < _items.Count && _items[i + 1].Value == 3))
+                if (IsQuestion(i) || IsOrnament(i) || IsAskedOfBuyer(i) || (item.Text[0] == '\u00B1' && Values.TryGetValue("rear", out LineFinding? bent) && bent.Key == "R145-flex" && i + 1 < _items.Count && _items[i + 1].Value == 3))
                 {
                     continue;
                 }
@@ -100,7 +100,7 @@ internal sealed partial class LineScan
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
             // A length may be measured; a size by its name may not.
-            bool measured = IsMeasureWord(item.Text) && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsBore(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
+            bool measured = IsMeasureWord(item.Text) && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsMeasuredTube(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
             measured |= IsMeasureWord(item.Text) && IsOfMeasure(i);
             if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
             {
@@ -138,7 +138,7 @@ internal sealed partial class LineScan
 
         if (item.Is("m:adapt"))
         {
-            return ReadAround(item.Clause, around) && !Negated(i) && _slot != Slot.ShellAdapter ? "an adapter is named, and the figure can be of either side" : null;
+            return ReadAround(item.Clause, around) && !Negated(i) && _slot != Slot.ShellAdapter && !IsReducedRace(i) ? "an adapter is named, and the figure can be of either side" : null;
         }
 
         if (item.Is("d:kit"))
@@ -154,7 +154,7 @@ internal sealed partial class LineScan
             }
 
             // "150 mm of travel": what the figure is of.
-            if (item.Text == "of" && i > 0 && i + 1 < _items.Count && _items[i - 1].IsNumber && _items[i + 1].IsTopic)
+            if (item.Text == "of" && i > 0 && i + 1 < _items.Count && _items[i - 1].IsNumber && (_items[i + 1].IsTopic || _items[i + 1].Is("m:spacers")))
             {
                 return null;
             }
@@ -253,6 +253,28 @@ internal sealed partial class LineScan
         }
 
         return !_items.Exists(o => o != _items[i] && o.IsSign('?'));
+    }
+
+    /// <summary>"..., anyone got a wheel?": the clause asks for something, and has no figure and no value.</summary>
+    private bool IsAskedOfBuyer(int i)
+    {
+        if (_items[i].Text[0] != '?' || _read.Contains(_items[i].Clause))
+        {
+            return false;
+        }
+
+        bool asks = false;
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.IsNumber || item.Used || (!item.Terms.IsEmpty && item.Terms[0][0] is 'v' or 'd'))
+            {
+                return false;
+            }
+
+            asks |= item.Text is "got" or "selling" or "sell" or "swap" or "interested" or "interesse" or "jemand" or "verkauft" or "vend" or "vende" or "alguien" or "qualcuno" or "iemand" or "quelqu" or "interessato" or "interesado" or "interesse" or "wants";
+        }
+
+        return asks;
     }
 
     /// <summary>A value was read in the clause, and from words without a figure.</summary>

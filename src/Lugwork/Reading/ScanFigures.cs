@@ -83,6 +83,23 @@ internal sealed partial class LineScan
             int link = Link(i);
             string topic = link < 0 ? "" : TopicIn(_items[link]);
             string? field = topic.Length > 0 && topic[0] == 't' ? TopicFields.Of(_slot, topic, LimitOf(i) == "m:max", LimitOf(i) == "m:min", HasMark(i, "m:lower"), HasMark(i, "m:upper")) : null;
+            if (field is null && _slot == Slot.Frame && topic == "t:fork" && link >= 0 && _items[i] is { Unit: "mm", Value: >= 60 and <= 220, IsFraction: false } && IsLimited(i) && !Joins(i) && !Clause(i, "t:axletocrown") && !Clause(i, "n:offset") && !Clause(i, "t:steerer") && !Clause(i, "t:rotor") && !Clause(i, "t:axle") && !Clause(i, "t:length"))
+            {
+                // "Federgabel max. 120 mm": a fork is named by its travel.
+                field = "mostForkTravel";
+            }
+
+            if (field is null && _slot == Slot.Fork && topic == "t:spacing" && _items[link].Text is "einbaumass" or "inbouwmaat" && _items[i].Value is >= 300 and <= 620)
+            {
+                // The length of a fork, which no width of a hub is.
+                field = "axleToCrown";
+            }
+
+            if (field == "length" && topic == "t:axle" && _slot.Key.EndsWith("ThruAxle", StringComparison.Ordinal) && _items[i].Value is 12 or 15 or 20 && Values.ContainsKey("thread"))
+            {
+                continue;
+            }
+
             if (field is null || !_fields.TryGetValue(field, out SpecField? known))
             {
                 continue;
@@ -105,6 +122,11 @@ internal sealed partial class LineScan
             }
 
             if (IsOneRing(i))
+            {
+                continue;
+            }
+
+            if (field == "rimDepth" && Clause(i, "t:hub") && !Clause(i, "t:rim"))
             {
                 continue;
             }
@@ -133,6 +155,20 @@ internal sealed partial class LineScan
 
             Length(field, i);
         }
+    }
+
+    /// <summary>A word of limit by itself, before the figure in its clause or right behind it.</summary>
+    private bool IsLimited(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - Reach && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Is("m:max") && !_items[j].IsTopic)
+            {
+                return true;
+            }
+        }
+
+        return i + 1 < _items.Count && _items[i + 1].Is("m:max") && !_items[i + 1].IsTopic && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsTopic && _items[i + 2].Clause == _items[i].Clause);
     }
 
     /// <summary>"ASTM category: 3": one to five beside the word for it.</summary>

@@ -54,7 +54,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A word that says one or two of anything counts only beside a crown.</summary>
-    private bool CrownSaid(int i) => _items[i].IsFraction || Clause(i, "t:crown") || _items[i].Text is not ("single" or "dual" or "simple" or "singola" or "sencilla" or "einfach" or "enkelvoudig" or "doppia" or "doble" or "doppelt" or "dubbel" or "double");
+    private bool CrownSaid(int i) => _items[i].IsFraction || Clause(i, "t:crown") || _items[i].Text is not ("single" or "dual" or "simple" or "singola" or "sencilla" or "einfach" or "enkelvoudig" or "doppia" or "doble" or "doppelt" or "dubbel" or "double") || (i > 0 && _items[i - 1].Is("t:fork") && _items[i - 1].Clause == _items[i].Clause);
 
     /// <summary>A phrase of the cables that names the headset in itself.</summary>
     private bool MentionsHeadset(int i) => (_items[i].Is("v:CableWay=through") && _items[i].End - _items[i].Start > 15) || (_items[i].Is("v:CableWay=outside") && _items[i].Text is "not" or "nicht" or "pas" or "no" or "non" or "niet");
@@ -82,7 +82,8 @@ internal sealed partial class LineScan
         Words("UseCategory", "use");
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         NutOfBolt("frontBrakeHole");
-        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer"));
+        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube"));
+        SteererLengthBeside();
         Contradicted();
     }
 

@@ -94,6 +94,17 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_items[head].Text is "vr" or "hr" && !_items[head].IsFraction)
+        {
+            // "VR 148 lang": the end that the part goes to.
+            return;
+        }
+
+        if (_slot == Slot.Fork && Values.ContainsKey("mostSpacers"))
+        {
+            return;
+        }
+
         bool limited = Values.Values.Any(v => IsOfFork(v.Field) && Math.Abs(_items[v.First].Clause - _items[head].Clause) <= 1);
         foreach (LineFinding value in Values.Values)
         {

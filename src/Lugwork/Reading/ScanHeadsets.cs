@@ -17,8 +17,13 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (i > 0 && _items[i - 1].Text is "race" or "konus" or "cone" or "cono" or "conus" && _items[i].IsMillimetre && _items[i].Value is > 25 and < 42)
+            if (i > 0 && _items[i - 1].Text is "race" or "konus" or "cone" or "cono" or "conus" or "pista" or "ralla" && _items[i].IsMillimetre && _items[i].Value is > 25 and < 42)
             {
+                Take("crownRace", _items[i].Figure, i, i);
+            }
+            else if (topic is "t:inner" && Link(i) is > 0 and int inside && _before[inside] is >= 0 and int race && _items[race].Is("t:crownrace") && _items[race].Clause == _items[i].Clause && _items[i].Value is > 25 and < 42)
+            {
+                // "Crown race, inner diameter 39.8".
                 Take("crownRace", _items[i].Figure, i, i);
             }
             else if (topic is "t:crownrace")

@@ -99,6 +99,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (_items[i].Unit == "holes" && topic is not ("t:hub" or "t:hubholes" or "t:rimholes" or "t:rotor" or "t:brake") && Clause(i, "t:rim") && !Clause(i, "t:hub") && !Clause(i, "t:hubholes") && !Clause(i, "t:valvehole"))
+            {
+                Take("rimHoles", _items[i].Text, i, i);
+                continue;
+            }
+
             bool nextHub = i + 1 < _items.Count && _items[i + 1].Is("t:hub");
             bool nextRim = i + 1 < _items.Count && _items[i + 1].Is("t:rim");
             if (holes && topic.Length == 0 && HeadOfLine() is { Length: > 0 } head)

@@ -95,6 +95,7 @@ internal sealed partial class LineScan
         int boost = Near(first, last, "m:boost");
         int road = boost > 0 && _items[boost - 1].Is("m:road") ? boost - 1 : boost >= 0 && boost + 1 < _items.Count && _items[boost + 1].Is("m:road") && !(boost + 2 < _items.Count && _items[boost + 2].IsTopic) ? boost + 1 : -1;
         int narrow = Near(first, last, "m:dh");
+        narrow = !rear && narrow >= 0 && _items[narrow].Text is "dh" or "downhill" ? -1 : narrow;
         int wide = Near(first, last, "m:wideflange");
         int pre = Near(first, last, "m:preboost");
         List<string> words = [];
@@ -161,6 +162,11 @@ internal sealed partial class LineScan
             keys = ["F135-QR"];
         }
 
+        if (keys.IsEmpty && rear && width == 145 && axle is 0 or 10 && Near(first, last, "m:tandem") >= 0)
+        {
+            keys = ["R140-145t"];
+        }
+
         if (keys.IsEmpty && wide >= 0 && width == 110 && !rear)
         {
             keys = [.. HubStandard.Read(size + " Boost").Values.Where(h => !h.IsRear).Select(h => h.FitKey)];
@@ -171,7 +177,7 @@ internal sealed partial class LineScan
             keys = ["F110-20"];
         }
 
-        if (keys is ["R135-QR"] or ["R135-10"] && Anywhere("n:offset") is >= 0 and int side && OffsetFigure(side) is >= 0 and int figure)
+        if (keys is ["R135-QR"] or ["R135-10"] && _items.FindIndex(o => o.Is("n:offset") && OffsetFigure(_items.IndexOf(o)) >= 0) is >= 0 and int side && OffsetFigure(side) is >= 0 and int figure)
         {
             Keep(field, "R135-OFF", Math.Min(first, Math.Min(side, figure)), Math.Max(last, Math.Max(side, figure)));
             _items[figure].Used = true;

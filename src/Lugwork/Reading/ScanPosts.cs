@@ -30,12 +30,16 @@ internal sealed partial class LineScan
         {
             // Metres of tape and numbers of pieces are of no interface; a bare figure has to be a likely one.
             if (Free(i) && _items[i].IsMillimetre && !(field == "length" && _items[i].Value < 15) && !IsBar(i) && !TopicOf(i).StartsWith("n:bottle", StringComparison.Ordinal) && !(i + 1 < _items.Count && _items[i + 1].Text == "m")
-                && (_items[i].Unit == "mm" || (_items[i].Value >= least && _items[i].Value <= most)) && !(i > 0 && _items[i - 1].IsSign('x') && _items[i].Unit.Length == 0) && TopicOf(i) is not ("t:valvehole" or "t:inner" or "t:rim"))
+                && (_items[i].Unit == "mm" || (_items[i].Value >= least && _items[i].Value <= most)) && !(i > 0 && _items[i - 1].IsSign('x') && _items[i].Unit.Length == 0) && TopicOf(i) is not ("t:valvehole" or "t:inner" or "t:rim") && !IsClampOfStem(i))
             {
                 Length(field, i);
             }
         }
     }
+
+    /// <summary>"Stem 31.8 mm" of a valve: the size of a bar or of a steerer, of the other thing that is called so.</summary>
+    private bool IsClampOfStem(int i) =>
+        _items[i].Value is 22.2m or 25.4m or 25.8m or 26 or 26.4m or 28.6m or 31.8m or 35 or 38.1m && _items[i].Value != 26m && TopicOf(i) == "t:stem" && (_items[i].Value != 35m || _items[i].Places > 0 || !_items.Exists(o => o.Is("t:valve") || (!o.Terms.IsEmpty && o.Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal))));
 
     private void ReadSeatpost()
     {
@@ -73,6 +77,13 @@ internal sealed partial class LineScan
             if (outside)
             {
                 _items[i].Used = true;
+                continue;
+            }
+
+            if (_items[i].Value is >= 200 and <= 650 && !JoinsClosely(i) && i + 1 < _items.Count && _items[i + 1].Is("t:length") && _items[i + 1].Text.Length > 1 && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':'))))
+            {
+                // "34,9 dik en 420 lang".
+                Length("length", i);
                 continue;
             }
 
@@ -195,7 +206,11 @@ internal sealed partial class LineScan
             }
             else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 26 or 31.8m or 35 && HasMark(i, "m:needs"))))))
             {
-                if (likely)
+                if (topic.Length == 0 && _items[i].Value is 22.2m or 23.8m && !_items.Exists(o => o != _items[i] && o.IsNumber && !o.Unit.Equals("g", StringComparison.Ordinal)) && !_items.Exists(o => o.IsTopic))
+                {
+                    Several("clamp", [_items[i].Text], i, i, "the figure can be of the clamp or of the grips");
+                }
+                else
                 {
                     Take("clamp", text, i, i);
                 }

@@ -12,6 +12,12 @@ internal sealed partial class LineScan
             return false;
         }
 
+        if (lips?.Key == "missing" && Math.Abs(_items[lips.First].Clause - clause) == 1 && Clauses(clause).All(o => o.Kind == SpecTokenKind.Sign || o == _items[i]))
+        {
+            // "Sin topes (limados)".
+            return false;
+        }
+
         bool alone = true;
         foreach (SpecItem item in Clauses(clause))
         {
@@ -20,6 +26,9 @@ internal sealed partial class LineScan
 
         return Values.Values.Any(v => _items[v.First].Clause == clause) || (alone && _read.Contains(clause - 1));
     }
+
+    /// <summary>A bore, or the outside of a tube whose bore stands beside it.</summary>
+    private bool IsMeasuredTube(LineFinding value) => IsBore(value) || (value.Field == "seatTubeOutside" && Values.ContainsKey("seatTube"));
 
     private bool IsBore(LineFinding value) => _fields[value.Field].Type.Name == nameof(Seating.SeatTubeBore);
 

@@ -13,7 +13,7 @@ internal sealed partial class LineScan
             }
         }
 
-        Words("BrakeType", "type", i => _items[i].Is("v:BrakeType=disc-hydraulic") || _items[i].Is("v:BrakeType=disc-cable-road") || _items[i].Is("v:BrakeType=disc-cable-off-road"));
+        Words("BrakeType", "type", i => _items[i].Is("v:BrakeType=disc-hydraulic") || _items[i].Is("v:BrakeType=disc-cable-road") || _items[i].Is("v:BrakeType=disc-cable-off-road") || _items[i].Is("v:BrakeType=disc-cable-hydraulic"));
         Words("BrakeFluid", "fluid");
         CableDisc();
         for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
@@ -38,9 +38,26 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"5 tornillos", "4-Loch": a disc of four or five bolts is one of the patterns before six.</summary>
+    private void FourOrFiveBolts(string field)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i] is { Value: 4 or 5, IsFraction: false, Unit: "arms" or "holes" } && !IsArmWord(_items[i].UnitWord) && !Joins(i) && !Clause(i, "d:kit") && !(i > 0 && _items[i - 1].Text is "with" or "mit" or "avec" or "con" or "met" or "incl" or "inkl" or "plus") && (_items[i].Unit == "arms" || _slot == Slot.FrontRotor || _slot == Slot.RearRotor || Clause(i, "t:rotor") || Clause(i, "t:brake")))
+            {
+                Keep(field, "old-bolt-pattern", i, i);
+            }
+        }
+    }
+
+    /// <summary>Arms of a carrier, which say nothing of its bolts.</summary>
+    private static bool IsArmWord(string word) =>
+        word.StartsWith("arm", StringComparison.Ordinal) || word.StartsWith("bra", StringComparison.Ordinal) || word.StartsWith("razz", StringComparison.Ordinal) || word is "spider" or "spoke" or "rayos" or "raggi" or "h";
+
     private void ReadRotor()
     {
         Words("RotorFixing", "fixing");
+        FourOrFiveBolts("fixing");
         Words("Lockring", "lockring");
         for (int i = 0; i < _items.Count && !Full; i++)
         {

@@ -15,7 +15,11 @@ internal sealed partial class LineScan
                 break;
             case "frontBrakeLever" or "rearBrakeLever":
                 Words("CablePull", "pull");
-                if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int linear)
+                if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int both && (Anywhere("v:BrakeType=cantilever") >= 0 || Anywhere("v:BrakeType=rim-caliper") >= 0))
+                {
+                    Several("pull", ["short", "long"], both, both, "the brakes that are named are pulled by levers of different pull");
+                }
+                else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int linear)
                 {
                     // The lever of a direct-pull brake has the long pull.
                     Keep("pull", "long", linear, linear);
@@ -204,6 +208,12 @@ internal sealed partial class LineScan
     private void ReadThruAxle()
     {
         ReadAxleThread("thread");
+        if (!Values.ContainsKey("thread") && Doubts.Count == 0 && Anywhere("m:pinch") is >= 0 and int pinch)
+        {
+            int size = _items.FindIndex(o => o is { IsNumber: true, Used: false, Value: 20 });
+            Keep("thread", "own", size < 0 ? pinch : Math.Min(size, pinch), size < 0 ? pinch : Math.Max(size, pinch));
+        }
+
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             // A length by its word; the hub beside it, 12x148, is no second one.

@@ -45,7 +45,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && IsOfSteerer(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
             {
                 return i;
             }
@@ -54,6 +54,10 @@ internal sealed partial class LineScan
         return -1;
     }
 
+    /// <summary>"Serraggio a vite" on a fork is of anything; "cannotto a vite" is of the steerer.</summary>
+    private bool IsOfSteerer(int i) =>
+        _slot != Slot.Fork || !(_items[i].IsFraction && _items[i].Text is "a" or "con" or "avec") || Clause(i, "t:steerer") || Clause(i, "t:fork") || Clause(i, "t:headtube") || Clauses(_items[i].Clause).Any(o => o.IsNumber && o.IsFraction);
+
     /// <summary>"Gabelschaft 1 1/8 Zoll, Gewinde": the German word for a thread by itself.</summary>
     private bool IsThreadOfSteerer(int i) =>
         _slot == Slot.Fork && _items[i].Text == "gewinde" && _items[i].Is("t:thread") && !_items[i].IsFraction && Anywhere("t:steerer") >= 0 && Anywhere("t:axlethread") < 0 && Anywhere("m:thru") < 0
@@ -61,7 +65,9 @@ internal sealed partial class LineScan
 
     /// <summary>"1 in thread" on a headset: the word against the size of a steerer, which no other figure joins.</summary>
     private bool IsThreadOfInch(int i) =>
-        _slot == Slot.Headset && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)));
+        _slot == Slot.Headset && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)) || (AloneInClause(i) && _items.FindIndex(o => o.IsNumber && o.Value is 1m or 1.125m or 1.25m) is >= 0 and int size && IsSteererSize(size)));
+
+    private bool IsSteererSize(int i) => (_items[i].IsInch || _items[i].IsFraction) && !Joins(i) && !_items[i].IsBroken;
 
     private bool IsInchAlone(int i) => IsSteererInch(i) && _items[i].Value is 1m or 1.125m or 1.25m && !Joins(i);
 
@@ -77,6 +83,34 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"Pivot droit de 210 mm", "1-1/8 steerer, 185 mm left": a length by the word for the steerer before it or for its cut, beside a steerer that was read.</summary>
+    private void SteererLengthBeside()
+    {
+        if (Values.ContainsKey("steererLength") || !(Values.ContainsKey("steerer") || Values.ContainsKey("steererShape") || Values.ContainsKey("steererKind") || Values.ContainsKey("steererMaterial")))
+        {
+            return;
+        }
+
+        int found = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool length = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 350 && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i);
+            bool said = length && (TopicOf(i) is "n:cut" || (TopicOf(i) is "t:steerer" or "t:length" or "t:steererlength" && (Clause(i, "t:steerer") || Clause(i, "t:steererlength") || (TopicOf(i) is "t:length" && Values.ContainsKey("steererMaterial") && Anywhere("t:axletocrown") < 0 && Anywhere("m:thru") < 0))) || (TopicOf(i) is "t:steerer" && _items[i].Unit == "mm"));
+            if (said && (TopicOf(i) != "n:cut" || HasNoOtherCut()) && !Clause(i, "t:axle") && !Clause(i, "t:axletocrown") && !Clause(i, "t:travel"))
+            {
+                found = found < 0 ? i : _items.Count;
+            }
+        }
+
+        if (found >= 0 && found < _items.Count)
+        {
+            Length("steererLength", found);
+        }
+    }
+
+    /// <summary>No other part is named that could be cut.</summary>
+    private bool HasNoOtherCut() => !_items.Exists(o => o.Is("t:bar") || o.Is("t:post"));
 
     private void ReadCrownSeat()
     {
@@ -138,13 +172,13 @@ internal sealed partial class LineScan
                 // Where the taper ends, by the race that goes there.
                 sizes.Add(("1.5", i));
             }
-            else if (_items[i].IsMillimetre && _items[i].Value == 25 && topic is "t:steerer" && sizes.Count == 0 && _items.Exists(o => o is { IsNumber: true, Value: 26.5m }))
+            else if (_items[i].IsMillimetre && _items[i].Value == 25 && topic is "t:steerer" && sizes.Count == 0 && (_items.Exists(o => o is { IsNumber: true, Value: 26.5m }) || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => o.Text is "francais" or "francaise" or "franzosisch" or "franzosische" or "franzosischer" or "french" or "frances" or "francesa" or "francese" or "frans" or "franse")))
             {
                 // The French steerer, by the race that goes with it.
                 Take("steerer", "25", i, i);
                 return;
             }
-            else if (_items[i].IsMillimetre && steerer && MetricSteerer(_items[i].Value) is { } name)
+            else if (_items[i].IsMillimetre && (steerer || (sizes.Count == 1 && i - sizes[0].At <= 3 && _items[sizes[0].At].IsMillimetre && !_items[sizes[0].At].IsFraction && _items[i].Value > _items[sizes[0].At].Value && HasMark(sizes[0].At, "m:tapered"))) && MetricSteerer(_items[i].Value) is { } name)
             {
                 sizes.Add((name, i));
             }
@@ -168,6 +202,7 @@ internal sealed partial class LineScan
         31.8m => "1-1/4",
         38.1m => "1.5",
         34.9m => "1-3/8",
+        23.8m => "7/8",
         _ => null,
     };
 

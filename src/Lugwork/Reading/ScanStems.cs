@@ -52,8 +52,16 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (inch && Values.TryGetValue("fixing", out LineFinding? shaft) && shaft.Key.StartsWith("quill", StringComparison.Ordinal) && (topic is "t:fork" or "t:steerer" or "t:headtube" || HasMark(i, "m:threaded")))
+            {
+                // "Quill 25.4 mm for a 1-1/8 threaded steerer": what it goes into.
+                _items[i].Used = true;
+                continue;
+            }
+
             bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             quill |= !inch && _items[i].Value is 22.2m or 21.15m && IsOnShaft(i);
+            quill |= !inch && _items[i].Value == 25.4m && i > 0 && _items[i - 1].Text == "pen" && Anywhere("m:threadless") < 0;
             if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))
             {
                 // The quill of a one-inch fork is 22.2 mm.
@@ -61,9 +69,13 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (quill)
+            if (quill && !inch && _items[i] is { Value: 22, Places: 0 })
             {
-                Take("fixing", (inch ? InchName(_items[i].Value) + " in" : _items[i].Value == 22 ? "22.0" : _items[i].Text) + " quill", i, i);
+                Several("fixing", ["quill-22.0", "quill-22.2"], i, i, "quills of 22.0 and of 22.2 mm are both called so");
+            }
+            else if (quill)
+            {
+                Take("fixing", (inch && _items[i].Value == 0.833m ? "21.15" : inch ? InchName(_items[i].Value) + " in" : _items[i].Value == 22 ? "22.0" : _items[i].Text) + " quill", i, i);
                 if (FindMark(i, "m:quill", 0) is >= 0 and int mark)
                 {
                     _claimed[mark] = true;

@@ -130,7 +130,8 @@ internal sealed partial class LineScan
         Words("ValveStem", "valve");
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && !JoinsClosely(i) && _items[i].Value is >= 20 and <= 120 && _items[i].IsMillimetre && IsBehindStem(i))
+            bool stem = Free(i) && TopicOf(i) == "t:stem" && _items[i] is { Unit: "mm", Places: 0, Value: >= 30 and <= 120 and not 35 } && !JoinsClosely(i) && (Values.ContainsKey("valve") || Values.ContainsKey("seat"));
+            if (stem || (Free(i) && !JoinsClosely(i) && _items[i].Value is >= 20 and <= 120 && _items[i].IsMillimetre && IsBehindStem(i)))
             {
                 Length("valveLength", i);
             }

@@ -37,6 +37,14 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (strict && a > b && IsSeat(a) && b is >= 13 and <= 50 && TopicOf(i) == "t:rim" && Anywhere("t:tyre") < 0)
+            {
+                // "Rim 622x25": a bead seat and an inside width, of the rim.
+                Several(field, [], i, i + 2, "these are figures of a rim");
+                found = true;
+                continue;
+            }
+
             bool looks = seat is >= 200 and < 800 && width < 200 && seat is not (700 or 650) && _items[i].Unit is "" or "mm";
             if (!looks || seat < 200 || seat is 700 or 650)
             {

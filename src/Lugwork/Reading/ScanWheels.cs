@@ -60,13 +60,20 @@ internal sealed partial class LineScan
         ReadWheelThreads();
         ReadHub("hub", rear);
         ReadSeat("beadSeat");
+        RimHeight();
         ReadInside();
         ReadBody();
         ReadHoles();
         Words("RotorFixing", "rotorFixing");
+        if (Anywhere("t:rotor") >= 0 || Anywhere("t:brake") >= 0)
+        {
+            FourOrFiveBolts("rotorFixing");
+        }
+
         Words("RimType", "rimType");
         Words("TyreHold", "hold");
         Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
+        BrakeTrackApart();
         Words("HubEnds", "ends");
         Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
@@ -100,6 +107,40 @@ internal sealed partial class LineScan
         else if (valve && !inner && _items[only].Value is 6.5m or 8.5m)
         {
             Take("valveHole", _items[only].Text, only, only);
+        }
+    }
+
+    /// <summary>"Remvlak van de velg: carbon", "alloy rim with carbon brake track": the material beside the word for where the pads go.</summary>
+    private void BrakeTrackApart()
+    {
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("brakeTrack"); i++)
+        {
+            if (!_items[i].Is("m:braketrack") || Negated(i))
+            {
+                continue;
+            }
+
+            int behind = i + 1 < _items.Count && (_items[i + 1].IsSign(':') || _items[i + 1].IsSign('=') || _items[i + 1].IsSign('(') || (_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Text is "in" or "en" or "de" or "aus" or "of" or "van" or "is" or "ist" or "est" or "es" or "e")) ? i + 2 : i + 1;
+            string key = behind < _items.Count && _items[behind].Is("v:Material=carbon") ? "carbon" : behind < _items.Count && _items[behind].Is("v:Material=aluminium") ? "aluminium" : "";
+            if (key.Length > 0 && !(behind + 1 < _items.Count && (_items[behind + 1].IsSign('/') || _items[behind + 1].Is("m:or"))))
+            {
+                Keep("brakeTrack", key, i, behind);
+            }
+        }
+    }
+
+    /// <summary>"Haute de 50 mm", "alto 38 mm", "haut. 24 mm": how high a rim is, by a word that is one for an upper half elsewhere.</summary>
+    private void RimHeight()
+    {
+        for (int i = 1; i < _items.Count && !Values.ContainsKey("rimDepth"); i++)
+        {
+            int word = _items[i - 1].IsSign('.') || _items[i - 1].IsSign(':') || _items[i - 1].Text is "de" or "da" or "di" or "van" or "um" ? i - 2 : i - 1;
+            bool high = word >= 0 && _items[word].Clause == _items[i].Clause && _items[word].Text is "haut" or "haute" or "hauts" or "hautes" or "alto" or "alta" or "alti" or "altos" or "hoch" or "hohe" or "hoher" or "hoge" or "hoog";
+            high |= i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "hoch" or "hohe" or "hoher" or "hoog" or "hoge" or "alto" or "alta" or "tall" or "high" && _items[i].Unit == "mm";
+            if (high && Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 12 and <= 120 && !Joins(i) && Anywhere("t:rim") >= 0 && !Clause(i, "t:hub"))
+            {
+                Length("rimDepth", i);
+            }
         }
     }
 
@@ -194,7 +235,8 @@ internal sealed partial class LineScan
             {
                 bool track = a is 1.37m or 1.370m && Anywhere("m:lockringthread") >= 0 && (Anywhere("v:FreehubBody=TRACK") >= 0 || Anywhere("m:fixedhub") >= 0 || Anywhere("m:track") >= 0)
                     && !_items.Exists(o => IsFreewheel(o) || o.Text is "flip" or "flop" or "flipflop" or "reversible");
-                Take("thread", track ? "track-1.37x24" : $"{_items[i].Text}x24", i, second);
+                bool british = a is 1.37m && Anywhere("m:oldbritish") is >= 0 and int old && Anywhere("m:track") < 0 && _items.Exists(o => (o == _items[old] && o.IsFraction) || IsFreewheel(o) || (o.Is("t:thread") && o.Text is not "iso"));
+                Take("thread", track ? "track-1.37x24" : british ? "British-1.370x24" : $"{_items[i].Text}x24", i, second);
             }
             else if ((a is 34.7m or 30 && b == 1) || (a == 35 && b == 24))
             {

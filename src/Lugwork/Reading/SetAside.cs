@@ -100,8 +100,9 @@ internal sealed partial class SetAside
         }
 
         last = WithoutExtra(first, last);
+        bool spacers = _slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max");
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
-        bool other = thing || IsOfOtherPart(first, last, _mates);
+        bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates));
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last) && !IsReamedTo(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
@@ -157,7 +158,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, last, "t:shock")))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake)) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, last, "t:shock")))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -306,6 +307,13 @@ internal sealed partial class SetAside
         int adapter = Find(first, last, "m:adapt");
         if (adapter < 0)
         {
+            return;
+        }
+
+        if (_slot == Slot.Headset && NamesCode(first, adapter) && Numbers(first, adapter) == 2 && Numbers(adapter, last) == 0 && Enumerable.Range(first, adapter - first).Any(i => _items[i].IsSign('/')))
+        {
+            // "ZS56/30 with reducer": the code says what the race is.
+            Replace(adapter, "m:nothing");
             return;
         }
 
@@ -469,6 +477,17 @@ internal sealed partial class SetAside
         }
 
         return item.Is("t:steerer") || item.Is("t:clamp") || item.Is("t:crown") || item.Is("t:spindle") || item.Is("t:bcd") || item.Is("t:rails") || (item.Is("t:headtube") && _slot == Slot.Frame) || (item.Is("t:bosses") && (_slot == Slot.Frame || _slot == Slot.Fork));
+    }
+
+    private int Numbers(int first, int last)
+    {
+        int numbers = 0;
+        for (int i = first; i <= last; i++)
+        {
+            numbers += _items[i].IsNumber ? 1 : 0;
+        }
+
+        return numbers;
     }
 
     private bool IsOfOtherEnd(int first, int last)

@@ -6,6 +6,11 @@ internal sealed partial class SetAside
     /// <summary>What names a mate only in such a clause: the cassettes that a body is for, the stem that a bar needs, the tube that a collar goes round, the rim that a tyre is for.</summary>
     private bool IsMateHere(SpecItem item, int first, int last)
     {
+        if (_slot == Slot.Headset && item.Is("t:fork"))
+        {
+            return NamesCode(first, last);
+        }
+
         if (_slot == Slot.SeatClamp)
         {
             return item.Is("t:tube");
@@ -16,7 +21,7 @@ internal sealed partial class SetAside
             return NamesCupOrShell(first, last);
         }
 
-        if ((_slot == Slot.RearWheel || _slot == Slot.FrontWheel) && item.Is("t:rotor"))
+        if ((_slot == Slot.RearWheel || _slot == Slot.FrontWheel) && (item.Is("t:rotor") || (item.Is("t:brake") && !item.Is("m:front") && !item.Is("m:rear"))))
         {
             return HasFixing(first, last);
         }
@@ -52,6 +57,21 @@ internal sealed partial class SetAside
         {
             bool cup = i < last && _items[i].Text is "is" or "zs" or "ec" && _items[i].Kind == SpecTokenKind.Word && _items[i + 1] is { IsNumber: true, Value: >= 25 and <= 65 };
             if (cup || _items[i].Terms.Any(t => t.StartsWith("v:Shell=", StringComparison.Ordinal)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"EC34/30 for a threadless fork": a code of a cup is of the headset.</summary>
+    private bool NamesCode(int first, int last)
+    {
+        for (int i = first; i < last; i++)
+        {
+            int at = _items[i + 1].IsSign('-') ? i + 2 : i + 1;
+            if (_items[i].Text is "ec" or "zs" or "is" && at <= last && _items[at] is { IsNumber: true, Value: >= 25 and <= 65 })
             {
                 return true;
             }
@@ -192,6 +212,8 @@ internal sealed partial class SetAside
         for (int i = first; i <= last; i++)
         {
             bool also = wheel && first > 0 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber && LineScan.IsSeat(_items[i + 1].Value);
+            also |= _items[i].Text == "also" && first > 0 && i < last && _items[i + 1] is { IsNumber: true, IsFraction: true } && (_slot == Slot.FrontAxleNuts || _slot == Slot.RearAxleNuts);
+            also |= _slot == Slot.Handlebar && _items[i].Text is "ook" or "auch" or "aussi" or "egalement" or "tambien" or "anche" or "also" && (Any(first, last, "t:grip") || Any(first, last, "t:clamp")) && Numbered(first, last);
             bool apart = _items[i].Text == "apart" && i > first && _items[i - 1].IsNumber;
             if (_items[i].Is("d:extra") && !also && !apart)
             {

@@ -20,6 +20,12 @@ internal sealed class SpecItem
 
     public bool IsFraction { get; init; }
 
+    /// <summary>How many figures are written behind the comma: one in "22,0".</summary>
+    public int Places { get; init; }
+
+    /// <summary>The first word of the unit as it is written: "bolt" or "arm" of <c>arms</c>.</summary>
+    public string UnitWord { get; set; } = "";
+
     public bool IsBroken { get; set; }
 
     /// <summary>"mm", "in", "kg", "speed" and so on; empty where none stands behind the figure.</summary>

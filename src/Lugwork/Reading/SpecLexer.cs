@@ -289,10 +289,18 @@ internal static class SpecLexer
         }
 
         decimal value = decimal.Parse(digits[..length], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        if (broken && before[^1].Is('.') && !before[^1].Glued && behind < 0 && whole == 3 && i < text.Length && SpecFold.Of(text[i]) == '"')
+        {
+            // .833": inches without the nought.
+            before.RemoveAt(before.Count - 1);
+            (value, behind, broken) = (value / 1000, whole, false);
+        }
+
         return new SpecToken
         {
             Kind = SpecTokenKind.Number,
             Value = value,
+            Places = Math.Max(0, behind),
             Text = value.ToString("0.#########", CultureInfo.InvariantCulture),
             IsBroken = broken || (comma && behind == 3 && value >= 2m),
         };
@@ -358,7 +366,7 @@ internal static class SpecLexer
                 token.Text = "x";
             }
 
-            if (token.Kind == SpecTokenKind.Word && (token.Text is "x" or "by" || (token.Text is "mal" or "por" or "per" or "sur" or "bij" && kept > 0 && (tokens[kept - 1].IsNumber || tokens[kept - 1].Text == "mm"))) && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
+            if (token.Kind == SpecTokenKind.Word && (token.Text is "x" or "by" || (token.Text is "mal" or "por" or "par" or "per" or "sur" or "bij" && kept > 0 && (tokens[kept - 1].IsNumber || tokens[kept - 1].Text is "mm" or "zoll" or "inch" or "pouce" or "pulgada" or "pollice" or "duim"))) && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
             {
                 token.Kind = SpecTokenKind.Sign;
                 token.Text = "x";

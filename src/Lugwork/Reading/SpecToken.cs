@@ -33,6 +33,9 @@ internal struct SpecToken
     /// <summary>The figure, where it is one.</summary>
     public decimal Value;
 
+    /// <summary>How many figures are written behind the comma.</summary>
+    public int Places;
+
     /// <summary>It is written as a fraction.</summary>
     public bool IsFraction;
 
