@@ -16,6 +16,7 @@ internal static class ItemNotes
                 Quantity(items, i);
                 Warranty(items, i);
                 Age(items, i);
+                Decade(items, i);
             }
             else if (item is { IsNumber: true, IsFraction: false, Unit: "" } && item.Value == decimal.Truncate(item.Value))
             {
@@ -88,6 +89,18 @@ internal static class ItemNotes
         if (i > 0 && items[i].Text is "garantie" or "garantia" or "garanzia" or "warranty" && items[i - 1] is { IsNumber: true, Unit: "other" })
         {
             items[i] = Word(items[i], "m:nothing");
+        }
+    }
+
+    /// <summary>"Années 60", "anni '70", "60er Jahre": when it was made.</summary>
+    private static void Decade(List<SpecItem> items, int i)
+    {
+        int at = items[i].Text is "annees" or "anni" or "anos" or "jaren" ? i + 1 : items[i].Text is "jahre" or "jahren" ? i - 1 : -1;
+        at += at > i && at < items.Count && items[at].Kind == SpecTokenKind.Sign ? 1 : 0;
+        at -= at > 0 && at < i && items[at].Text is "er" or "ern" ? 1 : 0;
+        if (at >= 0 && at < items.Count && items[at] is { IsNumber: true, IsFraction: false, Unit: "", Value: 20 or 30 or 40 or 50 or 60 or 70 or 80 or 90 })
+        {
+            items[at].Unit = "other";
         }
     }
 

@@ -6,6 +6,7 @@ internal sealed partial class LineScan
     private void ReadShock()
     {
         ReadHardware("lowerHardware", "upperHardware");
+        HardwareApart("lowerHardware", "upperHardware");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (Pair(i, out int second) && !InTriple(i))
@@ -43,6 +44,12 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
+            if (_slot == Slot.Shock && i + 1 < _items.Count && (_items[i + 1].Is("t:stroke") || _items[i + 1].Is("t:length")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':'))))
+            {
+                // "185 mm lang, 50 mm slag": the word right behind its figure.
+                topic = _items[i + 1].Is("t:stroke") ? "t:stroke" : "t:length";
+            }
+
             bool hub = Link(i) is >= 0 and int link && (_items[link].Is("t:stroke") || _items[link].Text is "hub" or "course" or "corsa" or "recorrido") || (i + 1 < _items.Count && _items[i + 1].Text == "de" && _items[i + 1].Is("m:road"));
             bool eye = Link(i) is >= 0 and int of && _items[of].Is("t:eye");
             length = length < 0 && (eye || topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing") && _items[i].Value is >= 140 and <= 280 ? i : length;
@@ -69,7 +76,7 @@ internal sealed partial class LineScan
     private void ShockSize(string field, int i, int second)
     {
         bool trunnion = Anywhere("m:trunnion") >= 0;
-        bool eyelet = Anywhere("m:eyelet") >= 0;
+        bool eyelet = HasEyelet(trunnion);
         bool inch = _items[i].IsInch || _items[second].IsInch || _items[i].IsFraction || _items[second].IsFraction;
         (decimal a, decimal b) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
         if (trunnion && eyelet)
@@ -81,6 +88,62 @@ internal sealed partial class LineScan
         string size = $"{ItemCutter.Plain(a)} x {ItemCutter.Plain(b)}{(inch ? " in" : "")}";
         Take(field, (trunnion ? "trunnion " : eyelet ? "eyelet " : "") + size, i, second);
     }
+
+    /// <summary>A word for eyelets; the lower eye of a trunnion shock is none.</summary>
+    private bool HasEyelet(bool trunnion)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool lower = trunnion && ((i > 0 && _items[i - 1].Is("m:lower")) || (i + 1 < _items.Count && _items[i + 1].Is("m:lower")));
+            if (_items[i].Is("m:eyelet") && !Negated(i) && !lower)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Bottom hardware 8 mm bolt, 35 mm wide": bolt and width of one end, each by its word.</summary>
+    private void HardwareApart(string lower, string upper)
+    {
+        int hardware = Anywhere("t:hardware");
+        bool low = Anywhere("m:lower") >= 0;
+        if (hardware < 0 || low == Anywhere("m:upper") >= 0 || Values.ContainsKey(lower) || Values.ContainsKey(upper))
+        {
+            return;
+        }
+
+        int bolt = -1;
+        int width = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || JoinsClosely(i) || Math.Abs(_items[i].Clause - _items[hardware].Clause) > 1)
+            {
+                continue;
+            }
+
+            bool ofBolt = _items[i].Value is 6 or 8 or 10 && (IsBoltWord(i + 1) || IsBoltWord(i - 1) || (i > 1 && _items[i - 1].IsSign(':') && IsBoltWord(i - 2)));
+            bool ofWidth = _items[i].Value is >= 12 and <= 70 && ((i + 1 < _items.Count && _items[i + 1].Is("n:width")) || (i > 0 && _items[i - 1].Is("n:width")) || (i > 1 && _items[i - 1].IsSign(':') && _items[i - 2].Is("n:width")));
+            if ((ofBolt && bolt >= 0) || (ofWidth && width >= 0))
+            {
+                return;
+            }
+
+            bolt = ofBolt ? i : bolt;
+            width = ofWidth ? i : width;
+        }
+
+        if (bolt >= 0 && width >= 0)
+        {
+            Take(low ? lower : upper, $"{_items[width].Text}x{_items[bolt].Text}", Math.Min(bolt, width), Math.Max(bolt, width));
+            _items[bolt].Used = true;
+            _items[width].Used = true;
+        }
+    }
+
+    private bool IsBoltWord(int i) =>
+        i >= 0 && i < _items.Count && _items[i].Text is "bolt" or "bolts" or "schraube" or "schrauben" or "bolzen" or "vis" or "boulon" or "axe" or "tornillo" or "tornillos" or "perno" or "eje" or "vite" or "viti" or "bullone" or "bout" or "bouten";
 
     private void ReadHardware(string lower, string upper)
     {

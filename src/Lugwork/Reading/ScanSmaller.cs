@@ -66,18 +66,30 @@ internal sealed partial class LineScan
                     Keep("mount", "hangerless", without, without);
                 }
 
-                TakeSpeeds("chain");
+                NumberSprockets();
+                if (!SpeedsOfOther("t:cassette", "t:rearmech"))
+                {
+                    TakeSpeeds("chain");
+                }
+
                 Words("ActuationFamily", "actuation");
                 break;
             case "rearShifter" or "frontShifter":
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
+                HydraulicOfBrake();
                 SpacingOfShifter();
                 Words("ActuationFamily", "actuation");
                 break;
             case "frontDerailleur":
                 ReadFrontMount("mount", needTopic: false);
                 ReadTeethOf("t:difference", "difference");
+                if (!Values.ContainsKey("difference"))
+                {
+                    // The capacity of a front derailleur is what the rings differ by.
+                    ReadTeethOf("t:capacity", "difference");
+                }
+
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
                 TakeSpeeds("speeds");
@@ -94,6 +106,22 @@ internal sealed partial class LineScan
         if (Anywhere("m:electronic") >= 0 && Values.TryGetValue("signal", out LineFinding? signal) && signal.Key == "cable")
         {
             Several("signal", ["cable", "wired"], signal.First, signal.Last, "electronic shifting has no cable that pulls");
+        }
+    }
+
+    /// <summary>"Cassette 11-speed": the one number of speeds stands right beside the name of another part, and the part itself is not named.</summary>
+    private bool SpeedsOfOther(string other, string own)
+    {
+        int speeds = _items.FindIndex(i => i.Unit == "speed" && !i.Used);
+        return speeds >= 0 && _items.FindLastIndex(i => i.Unit == "speed" && !i.Used) == speeds && Clause(speeds, other) && Anywhere(own) < 0 && Anywhere("t:chain") < 0;
+    }
+
+    /// <summary>Hydraulic shifting; beside a word for a brake the hydraulics are of that.</summary>
+    private void HydraulicOfBrake()
+    {
+        if (Values.TryGetValue("signal", out LineFinding? signal) && signal.Key == "hydraulic" && _items.Exists(i => i.Is("t:brake") || i.Is("t:lever") || i.Is("t:caliper") || i.Is("t:rotor") || i.Terms.Any(t => t.StartsWith("v:Brake", StringComparison.Ordinal))))
+        {
+            Several("signal", [signal.Key], signal.First, signal.Last, "the hydraulics can be those of the brake");
         }
     }
 
@@ -139,12 +167,14 @@ internal sealed partial class LineScan
         {
             case "chainGuide":
                 Words("ChainGuideMount", "mount");
+                GuideOnBracket();
                 break;
             case "shock":
                 ReadShock();
                 break;
             case "frontTubelessValve" or "rearTubelessValve":
                 Words("ValveStem", "valve");
+                StemByPlace();
                 RimsOfValve();
                 ReadLengths("length");
                 break;
@@ -187,6 +217,70 @@ internal sealed partial class LineScan
                 ReadRider();
                 break;
         }
+    }
+
+    /// <summary>"Montage op trapas (bottom bracket)", "BB/ISCG05": the bracket said again beside its mount, or as the other one of two.</summary>
+    private void GuideOnBracket()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!_items[i].Is("t:bb") || Negated(i))
+            {
+                continue;
+            }
+
+            int other = i > 1 && (_items[i - 1].IsSign('/') || _items[i - 1].Is("m:or")) ? i - 2 : i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].Is("m:or")) ? i + 2 : -1;
+            if (other >= 0 && Values.TryGetValue("mount", out LineFinding? one) && one.Key != "BB-mount" && one.First <= other && other <= one.Last)
+            {
+                Several("mount", ["BB-mount", one.Key], Math.Min(i, one.First), Math.Max(i, one.Last), "two mounts are named");
+                return;
+            }
+
+            bool bracketed = i > 0 && _items[i - 1].IsSign('(') && i + 1 < _items.Count && _items[i + 1].IsSign(')');
+            if (Values.TryGetValue("mount", out LineFinding? same) && same.Key == "BB-mount" && bracketed)
+            {
+                Keep("mount", "BB-mount", i, i);
+            }
+        }
+
+        string key = "";
+        int at = -1;
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("mount"); i++)
+        {
+            string place = _items[i].Is("t:bb") ? "BB-mount" : _items[i].Is("t:seattube") || _items[i].Is("t:frontmech") ? "derailleur-mount" : "";
+            if (place.Length == 0 || Negated(i) || !IsMountedOn(i) || (i + 1 < _items.Count && _items[i + 1].IsNumber))
+            {
+                continue;
+            }
+
+            if (at >= 0 && key != place)
+            {
+                Several("mount", [key, place], at, i, "two mounts are named");
+                return;
+            }
+
+            (key, at) = (place, i);
+        }
+
+        if (at >= 0 && Doubts.Count == 0 && !Values.ContainsKey("mount"))
+        {
+            Keep("mount", key, at, at);
+        }
+    }
+
+    /// <summary>"Sur boîtier de pédalier", "fissaggio al tubo piantone": a word for mounting, or for on what, right before the place.</summary>
+    private bool IsMountedOn(int place)
+    {
+        for (int j = place - 1; j >= 0 && j >= place - 4 && _items[j].Clause == _items[place].Clause && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Text is "on" or "onto" or "to" or "around" or "round" or "am" or "an" or "auf" or "ans" or "sur" or "au" or "sul" or "sulla" or "su" or "al" or "alla" or "en" or "op" or "aan" or "om" or "sobre"
+                or "mount" or "mounts" or "mounted" or "montage" or "montiert" or "fixation" or "fijacion" or "anclaje" or "montaje" or "attacco" or "fissaggio" or "montaggio" or "collare" or "bevestiging" or "befestigung" or "schelle" or "clamps" or "clamp" or "collier" or "klem")
+            {
+                return !Negated(j);
+            }
+        }
+
+        return _items[place].Text is "umwerferaufnahme" or "umwerfersockel" || (place + 1 < _items.Count && _items[place + 1].Text is "mount" or "mounted" or "montage" or "montiert");
     }
 
     /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>
