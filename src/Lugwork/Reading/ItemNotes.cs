@@ -20,7 +20,7 @@ internal static class ItemNotes
             }
             else if (item is { IsNumber: true, IsFraction: false, Unit: "" } && item.Value == decimal.Truncate(item.Value))
             {
-                item.Unit = IsYear(items, i) || IsAlloy(items, i) || IsTimes(items, i) ? "other" : "";
+                item.Unit = IsYear(items, i) || IsAlloy(items, i) || IsTimes(items, i) || IsPriceWithDash(items, i) ? "other" : "";
             }
         }
     }
@@ -134,6 +134,10 @@ internal static class ItemNotes
 
         return (i > 0 && IsMaterial(items[i - 1])) || (i + 1 < items.Count && IsMaterial(items[i + 1])) || (i > 1 && items[i - 1].IsSign('-') && IsMaterial(items[i - 2]));
     }
+
+    /// <summary>"24,–": a price without its smaller coins.</summary>
+    private static bool IsPriceWithDash(List<SpecItem> items, int i) =>
+        i + 2 < items.Count && items[i + 1].IsSign(',') && items[i + 1].Glued && items[i + 2].IsSign('-') && items[i + 2].Glued && (i + 3 >= items.Count || !items[i + 3].Glued || items[i + 3].IsSign(')'));
 
     /// <summary>"... x2" at the end behind a word or a unit: two of them. The sign joins nothing then.</summary>
     private static bool IsTimes(List<SpecItem> items, int i)

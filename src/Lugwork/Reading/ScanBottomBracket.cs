@@ -67,7 +67,7 @@ internal sealed partial class LineScan
         Settle("family");
         Doubts.RemoveAll(d => d.Field == "family" && d.Kind == LineDoubtKind.Several && family.Length > 0);
         ReadBracketWidths(at, width);
-        WidthsOfFamily();
+        WidthsOfFamily(width);
         ReadSpindleSeat();
         SplinesApart("takes");
     }
@@ -87,7 +87,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>The widths that were read and that no shell of the family has.</summary>
-    private void WidthsOfFamily()
+    private void WidthsOfFamily(string named)
     {
         if (!Values.TryGetValue("family", out LineFinding? family))
         {
@@ -98,7 +98,7 @@ internal sealed partial class LineScan
         foreach (string field in (ReadOnlySpan<string>)["narrowestShell", "widestShell"])
         {
             if (known.Length > 0 && !known.Contains(0) && Values.TryGetValue(field, out LineFinding? said)
-                && decimal.TryParse(said.Key, System.Globalization.CultureInfo.InvariantCulture, out decimal read) && !known.Any(w => Math.Abs(w - read) <= 1))
+                && decimal.TryParse(said.Key, System.Globalization.CultureInfo.InvariantCulture, out decimal read) && (!known.Any(w => Math.Abs(w - read) <= 1) || (decimal.TryParse(named, System.Globalization.CultureInfo.InvariantCulture, out decimal own) && Math.Abs(own - read) > 1)))
             {
                 Refuse(field, Math.Min(family.First, said.First), Math.Max(family.Last, said.Last), "no shell of this family has this width");
                 return;

@@ -56,7 +56,12 @@ internal sealed partial class LineScan
             behind += behind < _items.Count && _items[behind] is { Glued: true, Text: "er" or "ers" } ? 1 : 0;
             bool ring = sized && behind < _items.Count && _items[behind].Is("t:chainring") && _items[behind].Clause == item.Clause;
             bool letter = behind < _items.Count && _items[behind].Text == "d" && _items[behind].Kind == SpecTokenKind.Word && (behind + 1 >= _items.Count || _items[behind + 1].Kind == SpecTokenKind.Sign) && !Joins(i);
-            if (item.Value is >= 20 and <= 60 && (ring || letter))
+            if (item.Value is 70 or 80 or 90 && sized && !ring)
+            {
+                // "70er": when it was made.
+                item.Unit = "other";
+            }
+            else if (item.Value is >= 20 and <= 60 && (ring || letter))
             {
                 item.Unit = "teeth";
             }

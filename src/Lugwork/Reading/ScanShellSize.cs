@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     /// <summary>1.37 x 24, 36 x 24, M47 x 1: a thread that one family has.</summary>
     private string? FamilyOfThread(int i)
     {
-        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || _items[i].IsFraction)
+        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || (_items[i].IsFraction && _slot != Slot.BottomBracket))
         {
             return null;
         }
@@ -16,6 +16,7 @@ internal sealed partial class LineScan
         return (_items[i].Value, _items[i + 2].Value) switch
         {
             (1.37m or 1.375m or 34.8m, 24) => "BSA",
+            (1.37m or 1.375m, 26) when _slot == Slot.BottomBracket => "26tpi",
             (36, 24) => "Italian",
             (47, 1) => "T47",
             _ => null,

@@ -280,7 +280,7 @@ internal sealed partial class LineScan
             }
         }
 
-        return _items[place].Text is "umwerferaufnahme" or "umwerfersockel" || (place + 1 < _items.Count && _items[place + 1].Text is "mount" or "mounted" or "montage" or "montiert");
+        return _items[place].Text is "umwerferaufnahme" or "umwerfersockel" or "anclaje" or "montaje" or "soporte" or "attacco" or "supporto" or "montaggio" or "fixation" or "montage" or "support" or "patte" or "bevestiging" || (place + 1 < _items.Count && _items[place + 1].Text is "mount" or "mounted" or "montage" or "montiert");
     }
 
     /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>

@@ -450,6 +450,12 @@ internal sealed partial class SetAside
                 return false;
             }
 
+            if (_own == "t:cassette" && item.Terms.Any(t => t.StartsWith("v:CassettePattern=", StringComparison.Ordinal)))
+            {
+                // "Pignon à 3 ergots pour moyeu à vitesses": the sprocket is named by its kind.
+                return false;
+            }
+
             // Bars of pressure are no handlebar.
             other |= LineScan.IsPart(item) && !(item.Text == "bar" && i > first && _items[i - 1] is { IsNumber: true, Value: <= 20 });
         }

@@ -38,7 +38,7 @@ internal static class SpecParts
             // A piece starts with the name of its part, and has a figure or another word that says something of it.
             List<SpecItem> clause = items.GetRange(start, last - start + 1);
             bool named = Heads(clause);
-            if (parts.Count > 0 && parts[^1].Slot == Slot.Stem && IsBarOfStem(clause))
+            if (parts.Count > 0 && parts[^1].Slot == Slot.Stem && IsBarOfStem(clause) && IsOpenStem(items, first, parts[^1].Start))
             {
                 parts[^1] = parts[^1] with { End = items[last].End };
             }
@@ -102,6 +102,23 @@ internal static class SpecParts
         }
 
         return bar && figures == 1;
+    }
+
+    /// <summary>What was said of the stem is how it goes to the fork, and not yet the bar.</summary>
+    private static bool IsOpenStem(List<SpecItem> items, int end, int start)
+    {
+        bool foot = false;
+        for (int i = end - 1; i >= 0 && items[i].Start >= start && i >= end - LongestPiece; i--)
+        {
+            if (items[i] is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 25 or 25.8m or 26 or 31.7m or 31.8m or 35 })
+            {
+                return false;
+            }
+
+            foot |= items[i].Is("m:quill") || items[i].Is("m:threadless") || items[i].Is("t:steerer") || items[i] is { IsNumber: true, Value: 22 or 22.2m or 21.15m or 28.6m or 1.125m };
+        }
+
+        return foot;
     }
 
     private static bool TakesIt(Slot slot, List<SpecItem> clause) =>
