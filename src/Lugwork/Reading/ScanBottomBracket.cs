@@ -49,7 +49,7 @@ internal sealed partial class LineScan
             }
 
             (family, at) = (kind, i);
-            width = shell is not null && HasFigure(i) ? shell[(shell.LastIndexOf('-') + 1)..] : width;
+            width = shell is not null && SaysWidth(kind) ? shell[(shell.LastIndexOf('-') + 1)..] : width;
             Keep("family", kind, i, i);
         }
 
@@ -72,19 +72,8 @@ internal sealed partial class LineScan
         SplinesApart("takes");
     }
 
-    /// <summary>"BB86", "pressfit 92": a name with the width in it. "Spanish BMX" is made in several, and says none.</summary>
-    private bool HasFigure(int i)
-    {
-        foreach (char letter in _items[i].Text)
-        {
-            if (char.IsAsciiDigit(letter))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    /// <summary>"BB86", "pressfit 92": a name with the width in it. "Spanish BMX" and "Euro BMX" say none.</summary>
+    private static bool SaysWidth(string family) => family is not ("Spanish" or "Mid" or "American" or "Thompson" or "BSA");
 
     /// <summary>The widths that were read and that no shell of the family has.</summary>
     private void WidthsOfFamily(string named)

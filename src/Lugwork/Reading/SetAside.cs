@@ -157,7 +157,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_slot == Slot.Shock && (_items[i].Is("t:hardware") || _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer")) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_slot == Slot.Shock && (_items[i].Is("t:hardware") || (i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer"))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -447,6 +447,12 @@ internal sealed partial class SetAside
             SpecItem item = _items[i];
             if (item.IsSign(':') || IsMateHere(item, first, last) || (_slot == Slot.Frame && item.Is("t:fork") && (Find(first, last, "t:travel") >= 0 || Find(first, last, "v:CrownType=single") >= 0 || Find(first, last, "v:CrownType=dual") >= 0)) || LineScan.IsMate(item, mates) || (!_strict && IsOwnField(item)))
             {
+                return false;
+            }
+
+            if (_own == "t:chain" && i > first && item.Is("t:cassette") && _items[i - 1] is { IsNumber: true, IsFraction: false, Value: >= 5 and <= 13 })
+            {
+                // "For 9 sprockets": what a chain is named by.
                 return false;
             }
 
