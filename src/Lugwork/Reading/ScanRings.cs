@@ -158,7 +158,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool pitch = i >= 2 && _items[i - 1].IsSign('x') && Free(i - 2) && _items[i - 2] is { IsFraction: true, Value: 0.5m } && !(i + 1 < _items.Count && Links(_items[i + 1]));
-            if (Free(i) && _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" && (pitch || !Joins(i)) && TopicOf(i) is "" or "t:cassette" or "t:chain" or "t:chainring" or "t:crank" && Free(i))
+            if (Free(i) && _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" && (pitch || !Joins(i)) && (TopicOf(i) is "" or "t:cassette" or "t:chain" or "t:chainring" or "t:crank" || (_slot == Slot.Cassette && TopicOf(i) is "t:hub")) && Free(i))
             {
                 string text = _items[i].Text;
                 Take(field, _fields[field].Read(text).Keys.Length == 1 ? text : text + "-single", pitch ? i - 2 : i, i);

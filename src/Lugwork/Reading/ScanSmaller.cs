@@ -236,8 +236,7 @@ internal sealed partial class LineScan
                 return;
             }
 
-            bool bracketed = i > 0 && _items[i - 1].IsSign('(') && i + 1 < _items.Count && _items[i + 1].IsSign(')');
-            if (Values.TryGetValue("mount", out LineFinding? same) && same.Key == "BB-mount" && bracketed)
+            if (Values.TryGetValue("mount", out LineFinding? same) && same.Key == "BB-mount" && i > same.Last && i <= same.Last + 3)
             {
                 Keep("mount", "BB-mount", i, i);
             }
@@ -264,7 +263,8 @@ internal sealed partial class LineScan
 
         if (at >= 0 && Doubts.Count == 0 && !Values.ContainsKey("mount"))
         {
-            Keep("mount", key, at, at);
+            bool direct = at + 1 < _items.Count && (_items[at + 1].Is("v:DerailleurMount=direct-mount") || _items[at + 1].Is("v:DirectMountRing=3-bolt|8-bolt|own"));
+            Keep("mount", key, at, direct ? at + 1 : at);
         }
     }
 

@@ -157,7 +157,20 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_slot == Slot.Shock && (_items[i].Is("t:hardware") || (i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer"))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !(_slot == Slot.Shock && (_items[i].Is("t:hardware") || (i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last)))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool NumberBehind(int i, int last)
+    {
+        for (int j = i + 1; j <= last; j++)
+        {
+            if (_items[j].IsNumber)
             {
                 return true;
             }
