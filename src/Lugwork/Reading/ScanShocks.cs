@@ -66,7 +66,7 @@ internal sealed partial class LineScan
         if (length >= 0 && stroke >= 0)
         {
             bool trunnion = Anywhere("m:trunnion") >= 0;
-            bool eyelet = Anywhere("m:eyelet") >= 0 || _items.Exists(i => i.Is("t:eye") && i.Text is "eye" or "eyelet" or "e" or "i" or "auge" or "ose" or "augenabstand" or "oeil" or "ojo" or "occhio" or "oog");
+            bool eyelet = HasEyelet(trunnion) || _items.Exists(i => i.Is("t:eye") && i.Text is "eye" or "eyelet" or "e" or "i" or "auge" or "ose" or "augenabstand" or "oeil" or "ojo" or "occhio" or "oog");
             Take(field, $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{_items[length].Text} x {_items[stroke].Text}", Math.Min(length, stroke), Math.Max(length, stroke));
             _items[length].Used = true;
             _items[stroke].Used = true;
@@ -95,7 +95,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool lower = trunnion && ((i > 0 && _items[i - 1].Is("m:lower")) || (i + 1 < _items.Count && _items[i + 1].Is("m:lower")));
-            if (_items[i].Is("m:eyelet") && !Negated(i) && !lower)
+            if ((_items[i].Is("m:eyelet") || (_slot == Slot.Shock && IsEyes(_items[i].Text))) && !Negated(i) && !lower)
             {
                 return true;
             }
@@ -103,6 +103,9 @@ internal sealed partial class LineScan
 
         return false;
     }
+
+    /// <summary>Eyes of a shock; on a frame the same words are of bosses for racks.</summary>
+    private static bool IsEyes(string word) => word is "eyelets" or "augen" or "osen" or "oeillets" or "oillets" or "oillet" or "ojales" or "ojos" or "occhielli" or "occhi" or "ogen";
 
     /// <summary>"Bottom hardware 8 mm bolt, 35 mm wide": bolt and width of one end, each by its word.</summary>
     private void HardwareApart(string lower, string upper)

@@ -67,6 +67,9 @@ public sealed class SpecLineRefusalPartsTests
     public void A_label_a_mate_or_half_a_size_gives_nothing(string slot, string text) => Assert.Empty(Told(slot, text));
 
     [Theory]
+    [InlineData("rear derailleur", "Schaltwerk hydraulisch gedämpft, 11-fach", "signal")]
+    [InlineData("rear derailleur", "11-speed, hydraulic damped cage", "signal")]
+    [InlineData("rear shifter", "right, 11-speed, hydraulic", "signal")]
     [InlineData("rear tubeless valve", "Ventil 44 mm, nicht französisch", "valve")]
     [InlineData("rear tubeless valve", "44 mm, made in French factory", "valve")]
     [InlineData("rear inner tube", "18/25-622 French made 60 mm", "valve")]
