@@ -101,50 +101,6 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Electronic, cable": a cable that pulls or a wire; the line does not say which.</summary>
-    private void ElectronicCable()
-    {
-        if (Anywhere("m:electronic") >= 0 && Values.TryGetValue("signal", out LineFinding? signal) && signal.Key == "cable")
-        {
-            Several("signal", ["cable", "wired"], signal.First, signal.Last, "electronic shifting has no cable that pulls");
-        }
-    }
-
-    /// <summary>"Cassette 11-speed": the one number of speeds stands right beside the name of another part, and the part itself is not named.</summary>
-    private bool SpeedsOfOther(string other, string own)
-    {
-        int speeds = _items.FindIndex(i => i.Unit == "speed" && !i.Used);
-        return speeds >= 0 && _items.FindLastIndex(i => i.Unit == "speed" && !i.Used) == speeds && Clause(speeds, other) && Anywhere(own) < 0 && Anywhere("t:chain") < 0;
-    }
-
-    /// <summary>"Hydraulisch gedämpft": of the cage.</summary>
-    private static bool IsDamped(string word) =>
-        word.StartsWith("gedam", StringComparison.Ordinal) || word.StartsWith("damp", StringComparison.Ordinal) || word.StartsWith("amort", StringComparison.Ordinal) || word.StartsWith("smorz", StringComparison.Ordinal) || word.StartsWith("gedemp", StringComparison.Ordinal) || word.StartsWith("demp", StringComparison.Ordinal) || word is "clutch" or "kupplung" or "cage" or "kafig";
-
-    /// <summary>Hydraulic shifting; beside a word for a brake the hydraulics are of that.</summary>
-    private void HydraulicOfBrake()
-    {
-        if (!Values.TryGetValue("signal", out LineFinding? signal) || signal.Key != "hydraulic")
-        {
-            return;
-        }
-
-        bool shifter = _slot == Slot.RearShifter || _slot == Slot.FrontShifter;
-        bool alone = shifter && _items.Exists(i => i.Unit == "speed") && Clauses(_items[signal.First].Clause).All(i => i.Kind == SpecTokenKind.Sign || (i == _items[signal.First] && !i.IsFraction));
-        if (signal.Last + 1 < _items.Count && IsDamped(_items[signal.Last + 1].Text))
-        {
-            Values.Remove("signal");
-        }
-        else if (alone)
-        {
-            Several("signal", [signal.Key], signal.First, signal.Last, "the hydraulics can be those of the brake");
-        }
-        else if (shifter && _items.Exists(i => i.Is("t:brake") || i.Is("t:lever") || i.Is("t:caliper") || i.Is("t:rotor") || i.Terms.Any(t => t.StartsWith("v:Brake", StringComparison.Ordinal))))
-        {
-            Several("signal", [signal.Key], signal.First, signal.Last, "the hydraulics can be those of the brake");
-        }
-    }
-
     /// <summary>"12-speed": the spacing of a shifter, where the number of speeds names one.</summary>
     private void SpacingOfShifter()
     {
@@ -237,70 +193,6 @@ internal sealed partial class LineScan
                 ReadRider();
                 break;
         }
-    }
-
-    /// <summary>"Montage op trapas (bottom bracket)", "BB/ISCG05": the bracket said again beside its mount, or as the other one of two.</summary>
-    private void GuideOnBracket()
-    {
-        for (int i = 0; i < _items.Count; i++)
-        {
-            if (!_items[i].Is("t:bb") || Negated(i))
-            {
-                continue;
-            }
-
-            int other = i > 1 && (_items[i - 1].IsSign('/') || _items[i - 1].Is("m:or")) ? i - 2 : i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].Is("m:or")) ? i + 2 : -1;
-            if (other >= 0 && Values.TryGetValue("mount", out LineFinding? one) && one.Key != "BB-mount" && one.First <= other && other <= one.Last)
-            {
-                Several("mount", ["BB-mount", one.Key], Math.Min(i, one.First), Math.Max(i, one.Last), "two mounts are named");
-                return;
-            }
-
-            if (Values.TryGetValue("mount", out LineFinding? same) && same.Key == "BB-mount" && i > same.Last && i <= same.Last + 3)
-            {
-                Keep("mount", "BB-mount", i, i);
-            }
-        }
-
-        string key = "";
-        int at = -1;
-        for (int i = 0; i < _items.Count && !Values.ContainsKey("mount"); i++)
-        {
-            string place = _items[i].Is("t:bb") ? "BB-mount" : _items[i].Is("t:seattube") || _items[i].Is("t:frontmech") ? "derailleur-mount" : "";
-            if (place.Length == 0 || Negated(i) || !IsMountedOn(i) || (i + 1 < _items.Count && _items[i + 1].IsNumber))
-            {
-                continue;
-            }
-
-            if (at >= 0 && key != place)
-            {
-                Several("mount", [key, place], at, i, "two mounts are named");
-                return;
-            }
-
-            (key, at) = (place, i);
-        }
-
-        if (at >= 0 && Doubts.Count == 0 && !Values.ContainsKey("mount"))
-        {
-            bool direct = at + 1 < _items.Count && (_items[at + 1].Is("v:DerailleurMount=direct-mount") || _items[at + 1].Is("v:DirectMountRing=3-bolt|8-bolt|own"));
-            Keep("mount", key, at, direct ? at + 1 : at);
-        }
-    }
-
-    /// <summary>"Sur boîtier de pédalier", "fissaggio al tubo piantone": a word for mounting, or for on what, right before the place.</summary>
-    private bool IsMountedOn(int place)
-    {
-        for (int j = place - 1; j >= 0 && j >= place - 4 && _items[j].Clause == _items[place].Clause && !_items[j].IsNumber; j--)
-        {
-            if (_items[j].Text is "on" or "onto" or "to" or "around" or "round" or "am" or "an" or "auf" or "ans" or "sur" or "au" or "sul" or "sulla" or "su" or "al" or "alla" or "en" or "op" or "aan" or "om" or "sobre"
-                or "mount" or "mounts" or "mounted" or "montage" or "montiert" or "fixation" or "fijacion" or "anclaje" or "montaje" or "attacco" or "fissaggio" or "montaggio" or "collare" or "bevestiging" or "befestigung" or "schelle" or "clamps" or "clamp" or "collier" or "klem")
-            {
-                return !Negated(j);
-            }
-        }
-
-        return _items[place].Text is "umwerferaufnahme" or "umwerfersockel" or "anclaje" or "montaje" or "soporte" or "attacco" or "supporto" or "montaggio" or "fixation" or "montage" or "support" or "patte" or "bevestiging" || (place + 1 < _items.Count && _items[place + 1].Text is "mount" or "mounted" or "montage" or "montiert");
     }
 
     /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>
