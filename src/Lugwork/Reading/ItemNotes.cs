@@ -16,10 +16,11 @@ internal static class ItemNotes
                 Quantity(items, i);
                 Warranty(items, i);
                 Age(items, i);
+                Decade(items, i);
             }
             else if (item is { IsNumber: true, IsFraction: false, Unit: "" } && item.Value == decimal.Truncate(item.Value))
             {
-                item.Unit = IsYear(items, i) || IsAlloy(items, i) || IsTimes(items, i) || IsDecade(items, i) || IsTool(items, i) ? "other" : "";
+                item.Unit = IsYear(items, i) || IsAlloy(items, i) || IsTimes(items, i) || IsDecade(items, i) || IsTool(items, i) || IsPriceWithDash(items, i) ? "other" : "";
             }
             else if (item is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 7.9m or 9.5m or 10.5m } && i > 0 && items[i - 1].Text == "fg" && items.Exists(o => o is { IsNumber: true, IsFraction: true }))
             {
@@ -96,6 +97,18 @@ internal static class ItemNotes
         }
     }
 
+    /// <summary>"Années 60", "anni '70", "60er Jahre": when it was made.</summary>
+    private static void Decade(List<SpecItem> items, int i)
+    {
+        int at = items[i].Text is "annees" or "anni" or "anos" or "jaren" ? i + 1 : items[i].Text is "jahre" or "jahren" ? i - 1 : -1;
+        at += at > i && at < items.Count && items[at].Kind == SpecTokenKind.Sign ? 1 : 0;
+        at -= at > 0 && at < i && items[at].Text is "er" or "ern" ? 1 : 0;
+        if (at >= 0 && at < items.Count && items[at] is { IsNumber: true, IsFraction: false, Unit: "", Value: 20 or 30 or 40 or 50 or 60 or 70 or 80 or 90 })
+        {
+            items[at].Unit = "other";
+        }
+    }
+
     /// <summary>"Approx. 2 years old", "ca. 250 g", "about 300 km": how old, heavy or far is about so, and no size.</summary>
     private static void Age(List<SpecItem> items, int i)
     {
@@ -152,6 +165,10 @@ internal static class ItemNotes
 
         return (i > 0 && IsMaterial(items[i - 1])) || (i + 1 < items.Count && IsMaterial(items[i + 1])) || (i > 1 && items[i - 1].IsSign('-') && IsMaterial(items[i - 2]));
     }
+
+    /// <summary>"24,–": a price without its smaller coins.</summary>
+    private static bool IsPriceWithDash(List<SpecItem> items, int i) =>
+        i + 2 < items.Count && items[i + 1].IsSign(',') && items[i + 1].Glued && items[i + 2].IsSign('-') && items[i + 2].Glued && (i + 3 >= items.Count || !items[i + 3].Glued || items[i + 3].IsSign(')'));
 
     /// <summary>"... x2" at the end behind a word or a unit: two of them. The sign joins nothing then.</summary>
     private static bool IsTimes(List<SpecItem> items, int i)

@@ -25,10 +25,14 @@ internal sealed partial class LineScan
 
     /// <summary>The size of the thread beside the shell that was read.</summary>
     private bool IsThreadOfShell(int i) =>
-        (Values.ContainsKey("shell") || Values.ContainsKey("family")) && (IsThreadSize(i) || IsThreadSize(i - 2) || (_items[i].IsMillimetre && (_items[i].Value == 44 || IsBore(_items[i].Value)) && HasMark(i, "m:inside")));
+        (Values.ContainsKey("shell") || Values.ContainsKey("family")) && (IsThreadSize(i) || IsThreadSize(i - 2) || (_items[i].IsMillimetre && (_items[i].Value == 44 || IsBore(_items[i].Value)) && HasMark(i, "m:inside")) || IsBoreOfFamily(i));
+
+    /// <summary>"BB30, Ø 42": the bore that all shells of the family have.</summary>
+    private bool IsBoreOfFamily(int i) =>
+        _items[i].IsMillimetre && !_items[i].IsFraction && !Joins(i) && Values.TryGetValue("family", out LineFinding? family) && BottomBrackets.ShellFamily.All.Any(f => f.FitKey == family.Key && HasBore(f, _items[i].Value));
 
     /// <summary>Bars of pressure, of a tyre or what goes with one.</summary>
-    private bool IsBar(int i) => i + 1 < _items.Count && _items[i + 1].Text == "bar" && _items[i].Value <= 12 && (_slot.Key.Contains("Tyre", StringComparison.Ordinal) || _slot.Key.Contains("Tube", StringComparison.Ordinal) || _slot.Key.Contains("Tape", StringComparison.Ordinal) || _slot.Key.Contains("Wheel", StringComparison.Ordinal));
+    private bool IsBar(int i) => i + 1 < _items.Count && _items[i + 1].Text is "bar" or "bars" && _items[i].Value <= 16 && (_slot.Key.Contains("Tyre", StringComparison.Ordinal) || _slot.Key.Contains("Tube", StringComparison.Ordinal) || _slot.Key.Contains("Tape", StringComparison.Ordinal) || _slot.Key.Contains("Wheel", StringComparison.Ordinal));
 
     /// <summary>26 x 4.8 in the line of a frame or fork.</summary>
     private bool IsLabelOfTyre(int i)
@@ -171,7 +175,7 @@ internal sealed partial class LineScan
         string seat = size.Key[(size.Key.LastIndexOf('-') + 1)..];
         decimal of = _items[start].Value;
         bool slashed = start == i && _items[start].Value is 26 or 27.5m or 28 or 29 or 700 or 650 && ((i + 1 < _items.Count && _items[i + 1].IsSign('/') && !_items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign('/') && !_items[i].Glued) || (i > 0 && _items[i - 1].IsSign('(')));
-        bool label = slashed || (start == i && _items[start].Value is 700 or 650 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" or "b" or "a" }) || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
+        bool label = slashed || (start == i && (IsMetricLabel(i) || (_items[start].Value is 700 or 650 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" or "b" or "a" }))) || (start == i && _items[i].Value is 32 or 36 && _items[i].End - _items[i].Start > _items[i].Text.Length) || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
         bool chained = IsDashed(start) || (IsDashed(i) && !(start < i && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[i].Value is > 1 and < 5));
         return label && !chained && _items[start].Unit is "" or "in" && (!_items[start].IsFraction || _items[start].Value == 12.5m) && seat switch
         {
@@ -179,15 +183,36 @@ internal sealed partial class LineScan
             "584" => of is 27.5m or 650 or 26,
             "559" => of is 26,
             "571" or "590" or "597" => of is 26 or 650,
+            "587" => of is 700,
             "630" => of is 27,
             "635" or "642" => of is 28 or 700,
-            "507" or "520" or "540" or "547" => of is 24,
-            "406" or "438" or "440" or "451" => of is 20,
-            "305" or "317" or "340" or "349" => of is 16,
-            "355" or "369" => of is 18 or 17,
+            "507" or "520" or "540" or "541" or "547" => of is 24 or 600,
+            "489" or "490" or "498" or "501" or "457" => of is 22 or 550,
+            "406" or "428" or "438" or "440" or "451" => of is 20 or 500,
+            "305" or "317" or "337" or "340" or "349" => of is 16 or 400,
+            "355" or "369" or "387" or "390" or "400" => of is 18 or 17 or 450,
+            "254" or "279" or "288" or "298" => of is 14 or 350,
             "203" => of is 12 or 12.5m,
+            "686" => of is 32,
+            "787" => of is 36,
             _ => false,
         };
+    }
+
+    /// <summary>700C, 650B, 500A: an outer diameter in millimetres with its letter.</summary>
+    private bool IsMetricLabel(int i) => _items[i].Value is 350 or 400 or 450 or 500 or 550 or 600 or 650 or 700 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "a" or "b" or "c" or "d" };
+
+    /// <summary>"26 x 1 3/8 S-6", "2.8 plus": the width of the rim behind a label, and the width of the tyre in inches, beside an ISO size that says the same.</summary>
+    private bool IsPieceOfLabel(int i)
+    {
+        if (!_slot.Key.EndsWith("Tyre", StringComparison.Ordinal) || !Values.TryGetValue("size", out LineFinding? size) || _items[i].Unit is not ("" or "in") || _items[i].IsFraction)
+        {
+            return false;
+        }
+
+        decimal width = decimal.Parse(size.Key[..size.Key.LastIndexOf('-')], System.Globalization.CultureInfo.InvariantCulture);
+        return (_items[i].Value is >= 3 and <= 8 && i > 1 && _items[i - 1].IsSign('-') && _items[i].Glued && _items[i - 2].Text == "s")
+            || (_items[i].Value is > 1 and < 5.5m && _items[i].Value != decimal.Truncate(_items[i].Value) && !Joins(i) && Math.Abs((_items[i].Value * 25.4m) - width) <= 4);
     }
 
     /// <summary>A dash or slash stands against the figure.</summary>

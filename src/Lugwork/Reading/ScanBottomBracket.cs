@@ -49,7 +49,7 @@ internal sealed partial class LineScan
             }
 
             (family, at) = (kind, i);
-            width = shell is not null ? shell[(shell.LastIndexOf('-') + 1)..] : width;
+            width = shell is not null && SaysWidth(kind) ? shell[(shell.LastIndexOf('-') + 1)..] : width;
             Keep("family", kind, i, i);
         }
 
@@ -67,7 +67,32 @@ internal sealed partial class LineScan
         Settle("family");
         Doubts.RemoveAll(d => d.Field == "family" && d.Kind == LineDoubtKind.Several && family.Length > 0);
         ReadBracketWidths(at, width);
+        WidthsOfFamily(width);
         ReadSpindleSeat();
+        SplinesApart("takes");
+    }
+
+    /// <summary>"BB86", "pressfit 92": a name with the width in it. "Spanish BMX" and "Euro BMX" say none.</summary>
+    private static bool SaysWidth(string family) => family is not ("Spanish" or "Mid" or "American" or "Thompson" or "BSA");
+
+    /// <summary>The widths that were read and that no shell of the family has.</summary>
+    private void WidthsOfFamily(string named)
+    {
+        if (!Values.TryGetValue("family", out LineFinding? family))
+        {
+            return;
+        }
+
+        decimal[] known = [.. BottomBrackets.Shell.All.Where(s => FamilyOf(s.FitKey) == family.Key).Select(s => decimal.TryParse(s.FitKey[(s.FitKey.LastIndexOf('-') + 1)..], System.Globalization.CultureInfo.InvariantCulture, out decimal width) ? width : 0)];
+        foreach (string field in (ReadOnlySpan<string>)["narrowestShell", "widestShell"])
+        {
+            if (known.Length > 0 && !known.Contains(0) && Values.TryGetValue(field, out LineFinding? said)
+                && decimal.TryParse(said.Key, System.Globalization.CultureInfo.InvariantCulture, out decimal read) && (!known.Any(w => Math.Abs(w - read) <= 1) || (decimal.TryParse(named, System.Globalization.CultureInfo.InvariantCulture, out decimal own) && Math.Abs(own - read) > 1)))
+            {
+                Refuse(field, Math.Min(family.First, said.First), Math.Max(family.Last, said.Last), "no shell of this family has this width");
+                return;
+            }
+        }
     }
 
     private static string FamilyOf(string shell)

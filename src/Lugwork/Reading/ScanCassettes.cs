@@ -91,7 +91,7 @@ internal sealed partial class LineScan
         for (int i = 0; i + 1 < _items.Count; i++)
         {
             if (_items[i] is { IsNumber: true, Unit: "", IsFraction: false, Value: >= 5 and <= 13 } && _items[i].Value == decimal.Truncate(_items[i].Value)
-                && _items[i + 1].Text is "sprockets" or "ritzel" or "ritzeln" or "pignons" or "pinones" or "pignoni" or "tandwielen" or "kransjes" or "cogs")
+                && _items[i + 1].Text is "sprockets" or "ritzel" or "ritzeln" or "pignons" or "pinones" or "pignoni" or "tandwielen" or "kransjes" or "cogs" or "coronas")
             {
                 _items[i].Unit = "speed";
             }
@@ -101,6 +101,7 @@ internal sealed partial class LineScan
     private void ReadCassette()
     {
         NumberSprockets();
+        Words("SpeedClass", "speeds");
         ReadWheelThreadOf("thread");
         if (_items.Exists(i => i.Is("v:CassettePattern=fixed-sprocket") || i.Is("v:CassettePattern=3-lug") || i.Is("v:FreehubBody=IGH-3lug") || i.Is("m:single")))
         {
@@ -181,6 +182,13 @@ internal sealed partial class LineScan
         if (speed == 0)
         {
             Several("pattern", [], first, last, "the number of speeds is not said");
+            return;
+        }
+
+        if (speed == 12 && hg >= 0 && offroad >= 0 && Anywhere("t:freehub") >= 0 && !(hg + 1 < _items.Count && _items[hg + 1].IsSign('+')))
+        {
+            // Off-road cassettes of twelve for the common body are of one pattern.
+            Keep("pattern", "HG-12-fit", first, last);
             return;
         }
 

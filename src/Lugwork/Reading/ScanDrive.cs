@@ -7,6 +7,7 @@ internal sealed partial class LineScan
 {
     private void ReadChain()
     {
+        NumberSprockets();
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (Pair(i, out int second) && !InTriple(i) && _items[i].Value == 0.5m && _items[second].IsFraction)

@@ -30,7 +30,7 @@ internal sealed partial class LineScan
         "grips" => "t:grip t:bar",
         "seatpost" => "t:post t:dropper t:saddle t:rails t:frame",
         "seat-clamp" => "t:seatclamp t:post t:frame",
-        "saddle" => "t:saddle t:rails",
+        "saddle" => "t:saddle t:rails t:fork",
         "pedals" => "t:pedal t:crank t:axle",
         "rear-derailleur" => "t:rearmech t:chain",
         "front-derailleur" => "t:frontmech t:rearmech t:chain",
@@ -80,6 +80,12 @@ internal sealed partial class LineScan
         if (_slot == Slot.Handlebar && _items[head].Is("t:stem") && head + 1 < _items.Count && _items[head + 1].Is("t:clamp"))
         {
             // "Stem clamp 31.8": where the stem clamps the bar.
+            return;
+        }
+
+        if (_slot == Slot.Rider && IsBicycle(_items[head]))
+        {
+            // "Mit Rad und Taschen": one of the things that are weighed.
             return;
         }
 

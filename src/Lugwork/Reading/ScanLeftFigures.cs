@@ -34,7 +34,7 @@ internal sealed partial class LineScan
 
         if (item.Unit == "speed")
         {
-            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.FrontWheel || _slot == Slot.Chainring || _slot == Slot.RearShifter || _slot == Slot.FrontShifter;
+            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.FrontWheel || _slot == Slot.Chainring || _slot == Slot.RearShifter || _slot == Slot.FrontShifter || _slot == Slot.BottomBracket || _slot == Slot.Pedals;
         }
 
         if (item.Unit.Length == 0 && i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "u" or "uhr" or "uur" } && item.Value is >= 0 and <= 24)
@@ -63,7 +63,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return IsSaidAgain(i) || IsMillimetresOfRead(i) || IsLengthOfBody(i) || IsInchPairOfRead(i) || IsBoreOfCup(i) || IsSealOfBearing(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsCount(i) || IsOfSet(i);
+        return IsSaidAgain(i) || IsMillimetresOfRead(i) || IsLengthOfBody(i) || IsInchPairOfRead(i) || IsBoreOfCup(i) || IsSealOfBearing(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsPieceOfLabel(i) || IsCount(i) || IsOfSet(i);
     }
 
     /// <summary>The same figure was read elsewhere in the line.</summary>

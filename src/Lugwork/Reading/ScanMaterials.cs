@@ -38,8 +38,18 @@ internal sealed partial class LineScan
             }
         }
 
+        if (_slot == Slot.Seatpost && i + 1 < _items.Count && IsFinish(_items[i + 1].Text))
+        {
+            return true;
+        }
+
         return i + 1 >= _items.Count || _items[i + 1].Kind != SpecTokenKind.Word || _items[i + 1].Clause != _items[i].Clause || _items[i + 1].Terms.Length > 0 || _items[i + 1].Text.Length < 4 || Clause(i, own) || Clause(i, "t:material");
     }
+
+    /// <summary>How the material was worked: forged, chromed, polished.</summary>
+    private static bool IsFinish(string word) =>
+        word is "forged" or "geschmiedet" or "forge" or "forgee" or "forjado" or "forjada" or "forgiato" or "forgiata" or "gesmeed" or "chromed" or "chrome" or "verchromt" or "chromee" or "cromado" or "cromada" or "cromato" or "cromata" or "verchroomd"
+            or "anodised" or "anodized" or "eloxiert" or "anodise" or "anodisee" or "anodizado" or "anodizzato" or "geanodiseerd" or "brushed" or "gebursted" or "geburstet" or "brosse" or "cepillado" or "spazzolato" or "geborsteld" or "polished" or "poliert" or "poli" or "pulido" or "lucidato" or "gepolijst" or "painted" or "lackiert" or "laque" or "pintado" or "verniciato" or "gelakt" or "monocoque" or "unidirectional";
 
     /// <summary>A word that is not known stands in its clause.</summary>
     private bool HasUnknownWord(int i)

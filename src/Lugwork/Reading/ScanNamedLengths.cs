@@ -15,6 +15,11 @@ internal sealed partial class LineScan
             MostSpacers();
         }
 
+        if (_slot == Slot.Crankset && Values.Count > 0)
+        {
+            LengthByName("m:qfactor", "qFactor");
+        }
+
         if (Values.Count > 0 && _slot != Slot.Frame)
         {
             return;

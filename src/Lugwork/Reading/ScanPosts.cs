@@ -110,7 +110,7 @@ internal sealed partial class LineScan
             ReadRails("railClamp", bare: false);
         }
 
-        Words("SaddleRails", "railClamp", i => _items[i].Is("v:SaddleRails=pivotal"));
+        Words("SaddleRails", "railClamp", i => _items[i].Is("v:SaddleRails=pivotal") || _items[i].Is("v:SaddleRails=single-rail"));
         Words("Material", "material", OfWhole);
         Words("UseCategory", "use");
     }
@@ -134,7 +134,7 @@ internal sealed partial class LineScan
     private static bool IsOfBarePost(SpecItem item) => item.Kind switch
     {
         SpecTokenKind.Number => true,
-        SpecTokenKind.Sign => item.Text[0] is ',' or ';' or ':' or '|' or '/' or '-' or 'x' or '\u2022' or '\u00F8' or '=',
+        SpecTokenKind.Sign => item.Text[0] is ':' or '|' or '/' or '-' or 'x' or '\u2022' or '\u00F8' or '=',
         _ => (item.Is("t:post") || item.Is("t:length") || (!item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal))) && !item.Is("m:than"),
     };
 
@@ -148,7 +148,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            bool rails = TopicOf(i) is "t:rails" || (TopicOf(i) is "t:clamp" && Clause(i, "t:rails")) || (_slot == Slot.Seatpost && TopicOf(i) is "t:seatclamp" && Pair(i, out _) && _items[i].Value is >= 6 and <= 12) || (Pair(i, out int width) && TopicOf(i) is "" && TopicOf(width) is "t:rails");
+            bool rails = TopicOf(i) is "t:rails" || (_slot == Slot.Saddle && TopicOf(i) is "t:fork" && _items[Link(i)].Text == "forcella") || (TopicOf(i) is "t:thickness" && Clause(i, "t:rails")) || (TopicOf(i) is "t:clamp" && Clause(i, "t:rails")) || (_slot == Slot.Seatpost && TopicOf(i) is "t:seatclamp" && Pair(i, out _) && _items[i].Value is >= 6 and <= 12) || (Pair(i, out int width) && TopicOf(i) is "" && TopicOf(width) is "t:rails");
             bool topic = rails || (bare && TopicOf(i) is "" or "t:saddle" or "t:clamp");
             if (!topic || !Free(i) || _items[i].Value is < 6 or > 12 || (!rails && !Pair(i, out _) && (_items[i].Unit != "mm" || HasUnknownWord(i))))
             {
@@ -160,6 +160,12 @@ internal sealed partial class LineScan
                 (decimal a, decimal b) = (_items[i].Value, _items[second].Value);
                 Take(field, $"{ItemCutter.Plain(Math.Min(a, b))}x{ItemCutter.Plain(Math.Max(a, b))}", i, second);
             }
+            else if (HasMark(i, "m:oval") && OtherOfOval(i) is >= 0 and int other)
+            {
+                (decimal a, decimal b) = (_items[i].Value, _items[other].Value);
+                Take(field, $"{ItemCutter.Plain(Math.Min(a, b))}x{ItemCutter.Plain(Math.Max(a, b))}", i, other);
+                _items[other].Used = true;
+            }
             else if (HasMark(i, "m:oval"))
             {
                 Refuse(field, i, i, "the second figure of oval rails is missing");
@@ -169,6 +175,29 @@ internal sealed partial class LineScan
                 Take(field, $"{_items[i].Text} mm round", i, i);
             }
         }
+    }
+
+    /// <summary>"10 mm de alto por 7 de ancho": the other figure of oval rails, the only one behind in the clause, with a word for height or width.</summary>
+    private int OtherOfOval(int i)
+    {
+        int other = -1;
+        bool named = false;
+        for (int j = i + 1; j < _items.Count && j <= i + 8 && _items[j].Clause - _items[i].Clause <= 1; j++)
+        {
+            if (_items[j].IsNumber)
+            {
+                if (other >= 0 || !Free(j) || _items[j].Value is < 6 or > 12 || !_items[j].IsMillimetre || _items[j].Value == _items[i].Value)
+                {
+                    return -1;
+                }
+
+                other = j;
+            }
+
+            named |= _items[j].Is("n:width") || _items[j].Text is "alto" or "high" or "tall" or "hoch" or "haut" or "hauteur" or "hoog" or "altura" or "alti" or "hohe" or "height";
+        }
+
+        return named ? other : -1;
     }
 
     /// <summary>"Ø 31,8 Mitte, Ø 22,2 Enden": a word for the ends of a bar beside a figure, in a line with a figure for its middle.</summary>

@@ -5,6 +5,8 @@ internal sealed partial class LineScan
 {
     private void ReadRings()
     {
+        UnitsOfRings();
+        Words("SpeedClass", "speeds");
         ReadBoltCircle();
         if (_slot == Slot.Chainring)
         {
@@ -14,6 +16,10 @@ internal sealed partial class LineScan
             {
                 TakeSpeeds("speeds");
             }
+            else if (speeds < 0 && !TakeSpeeds("speeds") && !Values.ContainsKey("speeds"))
+            {
+                TakeSingleWidth("speeds");
+            }
 
         }
         else
@@ -22,7 +28,7 @@ internal sealed partial class LineScan
             ReadSpindle();
             ReadChainline();
             ReadTeeth("largestRing", largest: true);
-            if (!TakeSpeeds("speeds"))
+            if (!TakeSpeeds("speeds") && !Values.ContainsKey("speeds"))
             {
                 TakeSingleWidth("speeds");
             }
@@ -32,6 +38,40 @@ internal sealed partial class LineScan
         DirectMountBolts();
         Words("DirectMountRing", "directMount");
         Settle("directMount");
+    }
+
+    /// <summary>"28er Blatt", "40 d.", "arms: 4": teeth and arms by what stands beside the figure.</summary>
+    private void UnitsOfRings()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            SpecItem item = _items[i];
+            if (item is not { IsNumber: true, Unit: "", IsFraction: false } || item.Value != decimal.Truncate(item.Value))
+            {
+                continue;
+            }
+
+            int behind = i + 1;
+            bool sized = item.End - item.Start > item.Text.Length || (behind < _items.Count && _items[behind] is { Glued: true, Text: "er" or "ers" });
+            behind += behind < _items.Count && _items[behind] is { Glued: true, Text: "er" or "ers" } ? 1 : 0;
+            bool ring = sized && behind < _items.Count && _items[behind].Is("t:chainring") && _items[behind].Clause == item.Clause;
+            bool letter = behind < _items.Count && _items[behind].Text == "d" && _items[behind].Kind == SpecTokenKind.Word && (behind + 1 >= _items.Count || _items[behind + 1].Kind == SpecTokenKind.Sign) && !Joins(i);
+            if (item.Value is 70 or 80 or 90 && sized && !ring)
+            {
+                // "70er": when it was made.
+                item.Unit = "other";
+            }
+            else if (item.Value is >= 20 and <= 60 && (ring || letter))
+            {
+                item.Unit = "teeth";
+            }
+
+            bool arms = i > 1 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) && _items[i - 2].Text is "arms" or "arme" or "armzahl" or "branches" or "bras" or "brazos" or "bracci" or "razze" or "armen" or "bolts" or "holes" or "trous" or "locher" or "lochzahl" or "agujeros" or "tornillos" or "fori" or "viti" or "gaten" or "bouten";
+            if (item.Value is 3 or 4 or 5 && arms)
+            {
+                item.Unit = "arms";
+            }
+        }
     }
 
     /// <summary>A bolt circle by its name, or by a word for any distance between centres.</summary>
@@ -117,10 +157,11 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" && !Joins(i) && TopicOf(i) is "" or "t:cassette" or "t:chain" or "t:chainring" or "t:crank" && Free(i))
+            bool pitch = i >= 2 && _items[i - 1].IsSign('x') && Free(i - 2) && _items[i - 2] is { IsFraction: true, Value: 0.5m } && !(i + 1 < _items.Count && Links(_items[i + 1]));
+            if (Free(i) && _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" && (pitch || !Joins(i)) && (TopicOf(i) is "" or "t:cassette" or "t:chain" or "t:chainring" or "t:crank" || (_slot == Slot.Cassette && TopicOf(i) is "t:hub")) && Free(i))
             {
                 string text = _items[i].Text;
-                Take(field, _fields[field].Read(text).Keys.Length == 1 ? text : text + "-single", i, i);
+                Take(field, _fields[field].Read(text).Keys.Length == 1 ? text : text + "-single", pitch ? i - 2 : i, i);
             }
         }
     }

@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     /// <summary>1.37 x 24, 36 x 24, M47 x 1: a thread that one family has.</summary>
     private string? FamilyOfThread(int i)
     {
-        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || (_items[i].IsFraction && _items[i].Value != 1.375m) || (_items[i + 2].Value == 26 && TopicOf(i) is "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat"))
+        if (!IsThreadSize(i) || !Free(i) || !Free(i + 2) || (_items[i].IsFraction && _items[i].Value != 1.375m && _slot != Slot.BottomBracket) || (_items[i + 2].Value == 26 && TopicOf(i) is "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat"))
         {
             return null;
         }

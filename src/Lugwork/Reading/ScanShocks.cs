@@ -6,6 +6,7 @@ internal sealed partial class LineScan
     private void ReadShock()
     {
         ReadHardware("lowerHardware", "upperHardware");
+        HardwareApart("lowerHardware", "upperHardware");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (Pair(i, out int second) && !InTriple(i))
@@ -43,6 +44,12 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
+            if (_slot == Slot.Shock && i + 1 < _items.Count && (_items[i + 1].Is("t:stroke") || _items[i + 1].Is("t:length")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':'))))
+            {
+                // "185 mm lang, 50 mm slag": the word right behind its figure.
+                topic = _items[i + 1].Is("t:stroke") ? "t:stroke" : "t:length";
+            }
+
             bool hub = Link(i) is >= 0 and int link && (_items[link].Is("t:stroke") || _items[link].Text is "hub" or "course" or "corsa" or "recorrido") || (i + 1 < _items.Count && _items[i + 1].Text == "de" && _items[i + 1].Is("m:road"));
             bool eye = Link(i) is >= 0 and int of && _items[of].Is("t:eye");
             length = length < 0 && (eye || topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing") && _items[i].Value is >= 140 and <= 280 ? i : length;
@@ -59,7 +66,7 @@ internal sealed partial class LineScan
         if (length >= 0 && stroke >= 0)
         {
             bool trunnion = Anywhere("m:trunnion") >= 0;
-            bool eyelet = Anywhere("m:eyelet") >= 0 || _items.Exists(i => i.Is("t:eye") && i.Text is "eye" or "eyelet" or "e" or "i" or "auge" or "ose" or "augenabstand" or "oeil" or "ojo" or "occhio" or "oog");
+            bool eyelet = HasEyelet(trunnion) || _items.Exists(i => i.Is("t:eye") && i.Text is "eye" or "eyelet" or "e" or "i" or "auge" or "ose" or "augenabstand" or "oeil" or "ojo" or "occhio" or "oog");
             Take(field, $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{_items[length].Text} x {_items[stroke].Text}", Math.Min(length, stroke), Math.Max(length, stroke));
             _items[length].Used = true;
             _items[stroke].Used = true;
@@ -69,7 +76,7 @@ internal sealed partial class LineScan
     private void ShockSize(string field, int i, int second)
     {
         bool trunnion = Anywhere("m:trunnion") >= 0;
-        bool eyelet = Anywhere("m:eyelet") >= 0;
+        bool eyelet = HasEyelet(trunnion);
         bool inch = _items[i].IsInch || _items[second].IsInch || _items[i].IsFraction || _items[second].IsFraction;
         (decimal a, decimal b) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
         if (trunnion && eyelet)
@@ -80,37 +87,6 @@ internal sealed partial class LineScan
 
         string size = $"{ItemCutter.Plain(a)} x {ItemCutter.Plain(b)}{(inch ? " in" : "")}";
         Take(field, (trunnion ? "trunnion " : eyelet ? "eyelet " : "") + size, i, second);
-    }
-
-    private void ReadHardware(string lower, string upper)
-    {
-        for (int i = 0; i < _items.Count && !Full; i++)
-        {
-            if (!Pair(i, out int second) || InTriple(i) || _items[i].IsFraction)
-            {
-                continue;
-            }
-
-            (decimal width, decimal bolt) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
-            bool topic = TopicOf(i) is "t:hardware" || Clause(i, "t:hardware") || (width <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower")) && (Values.ContainsKey(lower) || Values.ContainsKey(upper) || Anywhere("t:hardware") >= 0))
-                || (_slot == Slot.Shock && width is >= 12 and <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower")));
-            if (!topic || width > 70 || bolt > 12)
-            {
-                continue;
-            }
-
-            int around = Anywhere("m:upper") >= 0 && Anywhere("m:lower") >= 0 ? 0 : 2;
-            int low = FindMark(i, "m:lower", around);
-            int up = FindMark(i, "m:upper", around);
-            if (low < 0 && up < 0)
-            {
-                Several(lower, [], i, second, "the end of the shock is not said: upper or lower");
-                continue;
-            }
-
-            bool isLower = low >= 0 && (up < 0 || Math.Abs(low - i) < Math.Abs(up - i));
-            Take(isLower ? lower : upper, $"{ItemCutter.Plain(width)}x{ItemCutter.Plain(bolt)}", i, second);
-        }
     }
 
     private void ReadShockOfFrame()

@@ -65,23 +65,36 @@ internal sealed partial class LineScan
                 ReadTeethOf("t:largestsprocket", "largestSprocket");
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
+                HydraulicOfBrake();
                 if (!Values.ContainsKey("mount") && Anywhere("v:Hanger=no-hanger") is >= 0 and int without)
                 {
                     Keep("mount", "hangerless", without, without);
                 }
 
-                TakeSpeeds("chain");
+                NumberSprockets();
+                if (!SpeedsOfOther("t:cassette", "t:rearmech"))
+                {
+                    TakeSpeeds("chain");
+                }
+
                 Words("ActuationFamily", "actuation");
                 break;
             case "rearShifter" or "frontShifter":
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
+                HydraulicOfBrake();
                 SpacingOfShifter();
                 Words("ActuationFamily", "actuation");
                 break;
             case "frontDerailleur":
                 ReadFrontMount("mount", needTopic: false);
                 ReadTeethOf("t:difference", "difference");
+                if (!Values.ContainsKey("difference"))
+                {
+                    // The capacity of a front derailleur is what the rings differ by.
+                    ReadTeethOf("t:capacity", "difference");
+                }
+
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
                 TakeSpeeds("speeds");
@@ -89,15 +102,6 @@ internal sealed partial class LineScan
             default:
                 ReadSmallest();
                 break;
-        }
-    }
-
-    /// <summary>"Electronic, cable": a cable that pulls or a wire; the line does not say which.</summary>
-    private void ElectronicCable()
-    {
-        if (Anywhere("m:electronic") >= 0 && Values.TryGetValue("signal", out LineFinding? signal) && signal.Key == "cable")
-        {
-            Several("signal", ["cable", "wired"], signal.First, signal.Last, "electronic shifting has no cable that pulls");
         }
     }
 
@@ -143,12 +147,14 @@ internal sealed partial class LineScan
         {
             case "chainGuide":
                 Words("ChainGuideMount", "mount");
+                GuideOnBracket();
                 break;
             case "shock":
                 ReadShock();
                 break;
             case "frontTubelessValve" or "rearTubelessValve":
                 Words("ValveStem", "valve");
+                StemByPlace();
                 RimsOfValve();
                 ReadLengths("length");
                 break;

@@ -7,7 +7,7 @@ internal sealed partial class LineScan
 {
     private void ReadSpindleSeat()
     {
-        Words("SpindleSeat", "takes");
+        Words("SpindleSeat", "takes", i => !IsOfSpider(i));
         SquareApart("takes");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
@@ -57,6 +57,11 @@ internal sealed partial class LineScan
             {
                 Keep("spindle", "30-" + length, i, i);
             }
+            else if (_items[i].Value is 30 && OfShell79() is >= 0 and int shell)
+            {
+                Keep("spindle", "30-79", i, i);
+                _items[shell].Used = true;
+            }
             else if (_items[i].Value is 24)
             {
                 Several("spindle", ["24-road", "24-MTB"], i, i, "spindles of this name differ in length");
@@ -71,8 +76,9 @@ internal sealed partial class LineScan
             }
         }
 
-        Words("SpindleSeat", "spindle");
+        Words("SpindleSeat", "spindle", i => !IsOfSpider(i));
         SquareApart("spindle");
+        SplinesApart("spindle");
         Settle("spindle");
     }
 
@@ -129,7 +135,11 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (Pair(i, out int second) && !InTriple(i) && (_items[i].IsFraction || (_items[i].Value == 14 && _items[second].Value == 1.25m)))
+            if (!needTopic && IsFrenchPedal(i, out int pitch))
+            {
+                Take(field, "14x1.25", i, pitch);
+            }
+            else if (Pair(i, out int second) && !InTriple(i) && (_items[i].IsFraction || (_items[i].Value == 14 && _items[second].Value == 1.25m)))
             {
                 Take(field, $"{_items[i].Text}{(_items[i].IsFraction ? "" : "")}x{_items[second].Text}", i, second);
             }

@@ -31,8 +31,15 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
+            if (inch && _items[i].Value is 1m or 1.25m or 1.5m && topic is "" or "t:stem" && HasMark(i, "m:threadless") && !HasMark(i, "m:quill") && !Values.ContainsKey("fixing"))
+            {
+                // "Ahead 1 1/4": what it goes round is the steerer.
+                Fixing(i, inch);
+                continue;
+            }
+
             bool foot = (inch && _items[i].Value == 1.125m) || (!inch && _items[i].Value == 28.6m);
-            if (foot && topic is "t:bar" or "t:clamp")
+            if (foot && topic is "t:bar" or "t:clamp" or "t:stem")
             {
                 // No bar has this size.
                 Fixing(i, inch);

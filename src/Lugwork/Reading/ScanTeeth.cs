@@ -41,7 +41,7 @@ internal sealed partial class LineScan
                 }
             }
 
-            bool ringed = pair || largest && _items[i].Unit.Length == 0 && TopicOf(i) is "t:chainring";
+            bool ringed = pair || largest && _items[i].Unit.Length == 0 && _items[i].Value <= 62 && TopicOf(i) is "t:chainring";
             if (!teeth && !ringed)
             {
                 continue;

@@ -128,6 +128,7 @@ internal sealed partial class LineScan
         }
 
         Words("ValveStem", "valve");
+        StemByPlace();
         for (int i = 0; i < _items.Count; i++)
         {
             bool stem = Free(i) && TopicOf(i) == "t:stem" && _items[i] is { Unit: "mm", Places: 0, Value: >= 30 and <= 120 and not 35 } && !JoinsClosely(i) && (Values.ContainsKey("valve") || Values.ContainsKey("seat"));
@@ -135,11 +136,48 @@ internal sealed partial class LineScan
             {
                 Length("valveLength", i);
             }
-            else if (Free(i) && (_items[i].Unit == "mm" || TopicOf(i) is "t:valvelength" || (TopicOf(i) is "t:length" && Clause(i, "t:valve"))) && TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !JoinsClosely(i))
+            else if (Free(i) && (_items[i].Unit == "mm" || TopicOf(i) is "t:valvelength" || (TopicOf(i) is "t:length" && Clause(i, "t:valve"))) && (TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" || IsValveStem(i)) && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !JoinsClosely(i))
             {
                 Length("valveLength", i);
             }
         }
+    }
+
+    /// <summary>"65 mm stem": of a valve, where no bar is.</summary>
+    private bool IsValveStem(int i) => Link(i) is >= 0 and int link && _items[link].Text is "stem" or "stems" or "shaft" or "schaft" or "stelo" or "tige" && _items[link].Clause == _items[i].Clause;
+
+    /// <summary>"Tubeless valve, French": a valve by the country that it is named after, of a valve or beside the word for one, and not where it was made.</summary>
+    private void StemByPlace()
+    {
+        bool valve = _slot == Slot.FrontTubelessValve || _slot == Slot.RearTubelessValve;
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("valve"); i++)
+        {
+            string key = _items[i].Text switch
+            {
+                "french" or "francaise" or "francais" or "franzosisch" or "franzosisches" or "franz" or "frances" or "francesa" or "francese" or "frans" or "franse" => "presta",
+                "american" or "americaine" or "americana" or "amerikanisch" or "amerikanisches" or "amerikaans" or "amerikaanse" => "schrader",
+                _ => "",
+            };
+            bool near = valve || IsNearValve(i);
+            bool made = (i > 0 && _items[i - 1].Text is "made" or "in" or "aus" or "marque" or "marca" or "merk" or "marke") || (i + 1 < _items.Count && _items[i + 1].Text is "made" or "brand" or "marque" or "marke" or "marca" or "merk" or "fabrikat" or "product" or "produkt" or "prodotto" or "thread" or "gewinde");
+            if (key.Length > 0 && near && !made && !Negated(i))
+            {
+                Keep("valve", key, i, i);
+            }
+        }
+    }
+
+    private bool IsNearValve(int i)
+    {
+        for (int j = Math.Max(0, i - 3); j < _items.Count && j <= i + 3; j++)
+        {
+            if (_items[j].Clause == _items[i].Clause && _items[j].Is("t:valve"))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Presta valve 48 mm", "valvola Presta da 60": the figure right behind the name of a valve.</summary>

@@ -29,7 +29,7 @@ internal sealed partial class LineScan
 
                 seat = i;
             }
-            else if (_items[i].Value is >= 18 and <= 132 && (TopicOf(i) is "n:width" || (Link(i) >= 0 && _items[Link(i)].Is("m:tyrewidth"))))
+            else if (_items[i].Value is >= 18 and <= 132 && (TopicOf(i) is "n:width" || (Link(i) >= 0 && _items[Link(i)].Is("m:tyrewidth")) || IsTyreWidthWord(i - 1) || IsTyreWidthWord(i + 1) || (i > 0 && _items[i - 1].IsSign(':') && IsTyreWidthWord(i - 2))))
             {
                 if (width >= 0)
                 {
@@ -47,4 +47,7 @@ internal sealed partial class LineScan
             _items[seat].Used = true;
         }
     }
+
+    /// <summary>"Section 25": a word for the width of a tyre right beside its figure.</summary>
+    private bool IsTyreWidthWord(int i) => i >= 0 && i < _items.Count && _items[i].Is("m:tyrewidth");
 }

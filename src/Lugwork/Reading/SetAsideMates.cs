@@ -178,11 +178,13 @@ internal sealed partial class SetAside
 
     private bool HasBody(int first, int last)
     {
+        bool NumberAfter(int from, int to) => _items.FindIndex(from, to - from + 1, i => i.IsNumber) >= 0;
+
         for (int i = first; i <= last; i++)
         {
             foreach (string term in _items[i].Terms)
             {
-                if (term.StartsWith("v:FreehubBody=", StringComparison.Ordinal))
+                if (term.StartsWith("v:FreehubBody=", StringComparison.Ordinal) || (term == "m:hg" && !NumberAfter(first, last)))
                 {
                     return true;
                 }

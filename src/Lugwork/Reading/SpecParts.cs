@@ -38,7 +38,11 @@ internal static class SpecParts
             // A piece starts with the name of its part, and has a figure or another word that says something of it.
             List<SpecItem> clause = items.GetRange(start, last - start + 1);
             bool named = Heads(clause);
-            if (named && SlotFinder.Of(clause) is { } slot && (parts.Count == 0 || parts[^1].Slot != slot))
+            if (parts.Count > 0 && parts[^1].Slot == Slot.Stem && IsBarOfStem(clause) && IsOpenStem(items, first, parts[^1].Start))
+            {
+                parts[^1] = parts[^1] with { End = items[last].End };
+            }
+            else if (named && SlotFinder.Of(clause) is { } slot && (parts.Count == 0 || parts[^1].Slot != slot))
             {
                 // "Frame: shell ..., seatpost ...": what goes into a frame, fork or wheel is said of it.
                 if (!slots.Add(slot) || parts.Count == MostParts || parts.Exists(p => !IsTwin(p.Slot, slot) && TakesIt(p.Slot, clause)))
@@ -77,6 +81,44 @@ internal static class SpecParts
         }
 
         return last;
+    }
+
+    /// <summary>"Serraggio piega 31,8", "cintre 25,0 mm": behind a stem, a bar of which nothing but the diameter is said is the one that the stem clamps.</summary>
+    private static bool IsBarOfStem(List<SpecItem> clause)
+    {
+        int figures = 0;
+        bool bar = false;
+        foreach (SpecItem item in clause)
+        {
+            bool of = item.Is("t:bar") || item.Is("t:clamp") || item.Is("m:outside") || item.Kind == SpecTokenKind.Sign || item.Text is "for" or "fur" or "pour" or "para" or "per" or "voor" or "de" or "di" or "da" or "del" or "diametre" or "diametro" or "diameter" or "durchmesser";
+            bool size = item is { IsNumber: true, Unit: "" or "mm", IsFraction: false, Value: 25 or 25.4m or 25.8m or 26 or 31.7m or 31.8m or 35 };
+            if (!of && !size)
+            {
+                return false;
+            }
+
+            bar |= item.Is("t:bar");
+            figures += size ? 1 : 0;
+        }
+
+        return bar && figures == 1;
+    }
+
+    /// <summary>What was said of the stem is how it goes to the fork, and not yet the bar.</summary>
+    private static bool IsOpenStem(List<SpecItem> items, int end, int start)
+    {
+        bool foot = false;
+        for (int i = end - 1; i >= 0 && items[i].Start >= start && i >= end - LongestPiece; i--)
+        {
+            if (items[i] is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 25 or 25.8m or 26 or 31.7m or 31.8m or 35 })
+            {
+                return false;
+            }
+
+            foot |= items[i].Is("m:quill") || items[i].Is("m:threadless") || items[i].Is("t:steerer") || items[i] is { IsNumber: true, Value: 22 or 22.2m or 21.15m or 28.6m or 1.125m };
+        }
+
+        return foot;
     }
 
     private static bool TakesIt(Slot slot, List<SpecItem> clause) =>

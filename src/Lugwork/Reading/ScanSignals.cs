@@ -1,0 +1,49 @@
+namespace Lugwork.Reading;
+
+/// <summary>How shifting is worked, and what a word for that is of.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"Electronic, cable": a cable that pulls or a wire; the line does not say which.</summary>
+    private void ElectronicCable()
+    {
+        if (Anywhere("m:electronic") >= 0 && Values.TryGetValue("signal", out LineFinding? signal) && signal.Key == "cable")
+        {
+            Several("signal", ["cable", "wired"], signal.First, signal.Last, "electronic shifting has no cable that pulls");
+        }
+    }
+
+    /// <summary>"Cassette 11-speed": the one number of speeds stands right beside the name of another part, and the part itself is not named.</summary>
+    private bool SpeedsOfOther(string other, string own)
+    {
+        int speeds = _items.FindIndex(i => i.Unit == "speed" && !i.Used);
+        return speeds >= 0 && _items.FindLastIndex(i => i.Unit == "speed" && !i.Used) == speeds && Clause(speeds, other) && Anywhere(own) < 0 && Anywhere("t:chain") < 0;
+    }
+
+    /// <summary>"Hydraulisch gedämpft": of the cage.</summary>
+    private static bool IsDamped(string word) =>
+        word.StartsWith("gedam", StringComparison.Ordinal) || word.StartsWith("damp", StringComparison.Ordinal) || word.StartsWith("amort", StringComparison.Ordinal) || word.StartsWith("smorz", StringComparison.Ordinal) || word.StartsWith("gedemp", StringComparison.Ordinal) || word.StartsWith("demp", StringComparison.Ordinal) || word is "clutch" or "kupplung" or "cage" or "kafig";
+
+    /// <summary>Hydraulic shifting; beside a word for a brake the hydraulics are of that.</summary>
+    private void HydraulicOfBrake()
+    {
+        if (!Values.TryGetValue("signal", out LineFinding? signal) || signal.Key != "hydraulic")
+        {
+            return;
+        }
+
+        bool shifter = _slot == Slot.RearShifter || _slot == Slot.FrontShifter;
+        bool alone = shifter && _items.Exists(i => i.Unit == "speed") && Clauses(_items[signal.First].Clause).All(i => i.Kind == SpecTokenKind.Sign || (i == _items[signal.First] && !i.IsFraction));
+        if (signal.Last + 1 < _items.Count && IsDamped(_items[signal.Last + 1].Text))
+        {
+            Values.Remove("signal");
+        }
+        else if (alone)
+        {
+            Several("signal", [signal.Key], signal.First, signal.Last, "the hydraulics can be those of the brake");
+        }
+        else if (shifter && _items.Exists(i => i.Is("t:brake") || i.Is("t:lever") || i.Is("t:caliper") || i.Is("t:rotor") || i.Terms.Any(t => t.StartsWith("v:Brake", StringComparison.Ordinal))))
+        {
+            Several("signal", [signal.Key], signal.First, signal.Last, "the hydraulics can be those of the brake");
+        }
+    }
+}
