@@ -48,7 +48,7 @@ public sealed class ChoiceLaws
             ChosenBuild under = chooser.LightestUnder(capped.Price).Best!;
             Passes(request, under);
             Assert.True(under.Price.Amount <= capped.Price.Amount && under.Mass!.Value.Milligrams <= capped.Mass!.Value.Milligrams + 0.5);
-            Assert.All(chooser.LightestForPrice(4).Builds, b => Passes(request, b));
+            Assert.All(chooser.PriceMassFront(4).Builds, b => Passes(request, b));
         }
     }
 
