@@ -108,7 +108,7 @@ try
     CostSheet sheet = PriceList.Fill(CostSheet.Of(best.Build), best);
     Shopping.Write(sheet, best, over, Console.Out);
     Console.WriteLine();
-    Console.WriteLine($"Check: {Verdicts.InWords(best.Report.Verdict)}, {best.Report.Fits.Length} joints.");
+    Console.WriteLine($"Check: {Verdicts.InWords(best.Report.Verdict)}, {best.Report.Findings.Length} joints.");
     Console.WriteLine(sheet.Against(PriceList.Of(complete)));
     Console.WriteLine(Saved(best, Work("choosing without the donor", () => BuildChooser.Of(new() { Build = given[0], Offers = offers, Bridges = bridges }).Cheapest(stop.Token))));
     return 0;

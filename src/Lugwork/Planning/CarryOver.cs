@@ -101,8 +101,8 @@ public sealed class CarryOver
 
     private ImmutableArray<Joint> Opened()
     {
-        HashSet<Joint> left = [.. DonorLeft.Check().Fits.Select(f => f.Joint!)];
-        return [.. Donor.Check().Fits.Select(f => f.Joint!).Where(j => !j.IsOfCondition && j.Slots.Length > 1 && !left.Contains(j))];
+        HashSet<Joint> left = [.. DonorLeft.Check().Findings.Select(f => f.Joint!)];
+        return [.. Donor.Check().Findings.Select(f => f.Joint!).Where(j => !j.IsOfCondition && j.Slots.Length > 1 && !left.Contains(j))];
     }
 
     /// <summary>The first things that its neighbours ask of a slot; the whole need is in <see cref="ToBuy"/>.</summary>

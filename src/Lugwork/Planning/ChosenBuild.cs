@@ -71,7 +71,7 @@ public sealed class ChosenBuild
     /// <summary>The check of the build.</summary>
     public FitReport Report { get; }
 
-    private bool MayTakeMore => Report.Fits.Any(f => f.Verdict == Verdict.NeedsMeasuring && f.Remedies.Any(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null));
+    private bool MayTakeMore => Report.Findings.Any(f => f.Verdict == Verdict.NeedsMeasuring && f.Remedies.Any(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null));
 
     /// <summary>One line: price, mass, how much is bought, and what owned parts are left off.</summary>
     public override string ToString() =>

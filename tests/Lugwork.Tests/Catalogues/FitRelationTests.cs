@@ -68,7 +68,7 @@ public sealed class FitRelationTests
         {
             Part part = Shelves.Part(slot, random);
             FitReport report = Build.From(new Frame()).With(part, slot).Check();
-            Verdict plain = report.Fits.Where(f => f.Joint!.Slots.All(s => s == slot) && f.Joint.GivesWay.IsEmpty).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
+            Verdict plain = report.Findings.Where(f => f.Joint!.Slots.All(s => s == slot) && f.Joint.GivesWay.IsEmpty).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
             plain = plain < Verdict.NeedsMeasuring && PartAlone.IsAskedAbout(slot, part) ? Verdict.NeedsMeasuring : plain;
             string key = plain switch
             {
@@ -142,7 +142,7 @@ public sealed class FitRelationTests
     {
         ImmutableArray<PartFitRow> rows = FitRelations.OfPart(1, part, slot);
         ImmutableArray<FrameNeedRow> needs = FitRelations.NeedsOf(1, build, slot, worst);
-        Dictionary<string, Verdict> judged = build.With(part, slot).Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).ToDictionary(f => f.Joint!.Id, f => f.Verdict);
+        Dictionary<string, Verdict> judged = build.With(part, slot).Check().Findings.Where(f => f.Joint!.Slots.Contains(slot)).ToDictionary(f => f.Joint!.Id, f => f.Verdict);
         HashSet<string> byCheck = [.. FitRelations.DecidedByCheck(slot).Select(j => j.Id)];
         foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && !byCheck.Contains(j.Id)))
         {

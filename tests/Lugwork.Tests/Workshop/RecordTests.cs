@@ -172,8 +172,8 @@ public sealed class RecordTests
         Assert.Equal(EvidenceKind.Measured, ((Seatpost)built[Slot.Seatpost]!).Insertion.Evidence!.Kind);
         Assert.Equal(Known<Dimension>.Of(Dimension.OfMillimetres(1346.2m)), ((Chain)built[Slot.Chain]!).Length);
         Assert.Equal(KnownState.None, ((Stem)built[Slot.Stem]!).SpacersAbove.State);
-        Assert.Equal(Verdict.Fits, Plan.Report.Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
-        Assert.Equal(Verdict.Unsafe, built.Check().Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
+        Assert.Equal(Verdict.Fits, Plan.Report.Findings.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
+        Assert.Equal(Verdict.Unsafe, built.Check().Findings.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
         Assert.Contains(record.WithPlan(built.WorkPlan()).WithDone("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-insertion", StringComparison.Ordinal));
     }
 
