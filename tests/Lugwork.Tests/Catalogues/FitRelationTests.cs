@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using FsCheck;
 using FsCheck.Xunit;
 using Lugwork.Catalogues;
@@ -20,6 +21,17 @@ public sealed class FitRelationTests
         FrameNeedRow shim = frame.Single(r => r.Key == "seatpost-in-seat-tube=26.8");
         Assert.Contains("shim", shim.Bridge, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain(frame, r => r.Key == "seatpost-in-seat-tube=31.6");
+    }
+
+    [Fact]
+    public void Rows_are_read_back_as_they_were_written()
+    {
+        ImmutableArray<PartFitRow> parts = [.. FitRelations.OfPart(7, Seatpost.Read("27.2"), Slot.Seatpost), .. FitRelations.OfPart(8, Rotor.Read("160; six-bolt"), Slot.RearRotor)];
+        ImmutableArray<FrameNeedRow> needs = FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2; largest rear rotor 180")), Verdict.NeedsMeasuring);
+        Assert.Contains(parts, r => r.LimitMax > 0);
+        Assert.Contains(needs, r => r.Bridge.Length > 0 && r.LimitMax > 0);
+        Assert.Equal(parts, JsonSerializer.Deserialize<PartFitRow[]>(JsonSerializer.Serialize(parts)));
+        Assert.Equal(needs, JsonSerializer.Deserialize<FrameNeedRow[]>(JsonSerializer.Serialize(needs)));
     }
 
     /// <summary>A frame of which two bores are possible takes another shim in each: the row names both, and neither as the one.</summary>
