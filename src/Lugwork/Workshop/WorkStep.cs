@@ -77,11 +77,11 @@ public sealed record WorkStep
     /// <summary>Warnings.</summary>
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 
-    /// <summary>How much practice it takes.</summary>
-    public WorkSkill Skill { get; init; }
+    /// <summary>How much practice it takes; has to be said, so that a step that says nothing is not called easy.</summary>
+    public required WorkSkill Skill { get; init; }
 
-    /// <summary>How long it takes.</summary>
-    public WorkTime Time { get; init; }
+    /// <summary>How long it takes; has to be said.</summary>
+    public required WorkTime Time { get; init; }
 
     /// <summary>Why a shop should do it; null where nothing asks for one.</summary>
     public LeaveToShop? Shop { get; init; }

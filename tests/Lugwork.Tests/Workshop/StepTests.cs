@@ -155,7 +155,7 @@ public sealed class StepTests
     [Fact]
     public void A_step_of_ones_own_is_read_back_without_its_plan_and_a_poor_one_is_refused()
     {
-        WorkStep paint = new() { Id = "paint", Title = "Paint", Stage = WorkStage.Preparation, Does = ["Paint it."] };
+        WorkStep paint = new() { Id = "paint", Title = "Paint", Stage = WorkStage.Preparation, Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Does = ["Paint it."] };
         WorkRecord back = WorkRecordFile.Read(WorkRecordFile.Write(WorkRecord.For(Whole.With(paint)).WithDone("paint")), Whole);
         Assert.Equal(["paint"], back.Lapsed.Select(e => e.StepId));
         Assert.Throws<ArgumentException>(() => Whole.With(paint with { Does = [] }));
