@@ -57,7 +57,7 @@ internal static class Sheet
             to.WriteLine($"  {remedy.Kind switch { RemedyKind.IfMeasured => "if it measures right", RemedyKind.IfRefused => "if not", _ => "remedy" }}: {remedy.What}");
         }
 
-        to.WriteLine($"  rule: {fit.Joint!.Id}, {fit.Joint.RelationKind}; weakest source: {fit.WeakestLeg}");
+        to.WriteLine($"  rule: {fit.Joint!.RelationInWords} ({fit.Joint.Id}); weakest source: {fit.WeakestLeg}");
     }
 
     public static void WriteNeeds(Build build, TextWriter to)

@@ -190,7 +190,7 @@ internal static class BrakeRelations
     {
         public static OnHub Relation { get; } = new();
 
-        public override string Kind => "same key, a bridge row, or the carrier that is there";
+        public override string Kind => "the same fixing, a listed adapter, or the carrier that is there";
 
         public override ImmutableArray<Bridge> Bridges => PlainFixing.Bridges;
 

@@ -80,8 +80,8 @@ public sealed class Joint
     /// <summary>It takes parts in three slots or more: a system check.</summary>
     public bool IsSystemCheck => Slots.Length > 2;
 
-    /// <summary>Kind of relation in words.</summary>
-    public string RelationKind => Relation.Kind;
+    /// <summary>The rule of the joint in words: "the same size or kind, or a listed adapter".</summary>
+    public string RelationInWords => Relation.Kind;
 
     internal Relation Relation => _relation ?? Interlocked.CompareExchange(ref _relation, _making!(), null) ?? _relation!;
 

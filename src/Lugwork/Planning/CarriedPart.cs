@@ -72,10 +72,10 @@ public sealed class CarriedPart
     /// <summary>Required slots that are still empty and share a joint with it: what goes there has to fit it.</summary>
     public ImmutableArray<Slot> Follows { get; internal init; } = [];
 
-    /// <summary>It moves, and fits as it is or with a bridge; a part that throws the rider when it fails only where its condition leaves nothing to be looked at first.</summary>
+    /// <summary>It moves, and fits as it is or with a shim or adapter; a part that throws the rider when it fails only where its condition leaves nothing to be looked at first.</summary>
     public bool IsWorthMoving => Plan == CarryDecision.Moves && Verdict is Verdict.Fits or Verdict.NeedsPart && !(Inspection is not null && IsOfSafety);
 
-    /// <summary>It goes only with a bridge that costs as much as a main part, or with shop work: whether that is worth it is for its owner to say.</summary>
+    /// <summary>It goes only with an adapter that costs as much as a main part, or with shop work: whether that is worth it is for its owner to say.</summary>
     public bool IsDear => Bridges.Any(b => b.Class == CostClass.Dear);
 
     private bool IsOfSafety => InspectionTable.Of(From) is { Duty: PartDuty.Safety or PartDuty.Cockpit or PartDuty.Crank };

@@ -11,7 +11,7 @@ internal sealed record CarryJudgement(Slot Slot, Verdict Verdict, ImmutableArray
 {
     public bool IsRefused => Verdict > Verdict.NeedsMeasuring;
 
-    /// <summary>It fits as it is or with a bridge.</summary>
+    /// <summary>It fits as it is or with a shim or adapter.</summary>
     public bool Goes => Verdict is Verdict.Fits or Verdict.NeedsPart;
 
     public static CarryJudgement Of(Build build, Slot slot)

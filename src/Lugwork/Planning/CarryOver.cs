@@ -40,7 +40,7 @@ public sealed class CarryOver
     /// <summary>Every part of the donor, in the order of a build sheet; its frame and rider left out.</summary>
     public ImmutableArray<CarriedPart> Parts { get; }
 
-    /// <summary>What moves and fits, as it is or with a bridge.</summary>
+    /// <summary>What moves and fits, as it is or with a shim or adapter.</summary>
     public ImmutableArray<CarriedPart> WorthMoving => [.. Parts.Where(p => p.IsWorthMoving)];
 
     /// <summary>What moves once it was measured or looked over, or has nothing yet to be judged by.</summary>

@@ -14,7 +14,7 @@ public sealed class ExplainTests
         {
             string told = fit.Explain();
             Assert.Contains(fit.Joint!.Id, told, StringComparison.Ordinal);
-            Assert.Contains(fit.Joint.RelationKind, told, StringComparison.Ordinal);
+            Assert.Contains(fit.Joint.RelationInWords, told, StringComparison.Ordinal);
             Assert.Contains(fit.Sentence, told, StringComparison.Ordinal);
             Assert.All(fit.Compared, c => Assert.Contains(c.Value, told, StringComparison.Ordinal));
             Assert.All(fit.Sources, s => Assert.Contains(s.ToString(), told, StringComparison.Ordinal));

@@ -79,7 +79,7 @@ public sealed class SystemCheckTests
         Assert.Contains("6 teeth of capacity more than the 33", fit.Sentence, StringComparison.Ordinal);
         Assert.Contains(fit.Remedies, r => r.What.Contains("longer cage", StringComparison.Ordinal));
         Assert.Contains(fit.Cautions, c => c.Id == "chain-too-short");
-        Assert.Contains("Relation: capacity less", fit.Explain(), StringComparison.Ordinal);
+        Assert.Contains("Rule: capacity less", fit.Explain(), StringComparison.Ordinal);
     }
 
     [Fact]
