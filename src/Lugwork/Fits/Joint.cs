@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 
 namespace Lugwork;
 
-/// <summary>Two or more interfaces that must mate and the relation between them, or one part against a limit of its own. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
+/// <summary>Two or more interfaces that must mate and the relation between them, or one part against a limit of its own. Declared once, interpreted by check, needs, fit keys, pairs for planners and reference page.</summary>
 public sealed class Joint
 {
     internal const int MostInputs = 8;

@@ -398,6 +398,6 @@ public sealed class ConditionTests
         Build build = With(Slot.Fork, "condition used");
         Assert.DoesNotContain(FitKeys.Accepted(build, Slot.Fork, Verdict.Unsafe), k => k.Field == "condition");
         Assert.Contains(FitKeys.Of(build[Slot.Fork]!, Slot.Fork), k => k is { Field: "condition", Key: "used" });
-        Assert.All(JointTable.All.Where(j => j.IsOfCondition), j => Assert.Empty(CostTable.Of(j)));
+        Assert.All(JointTable.All.Where(j => j.IsOfCondition), j => Assert.Empty(JointPairs.Of(j)));
     }
 }
