@@ -23,7 +23,7 @@ internal static class BuildFiles
             }
             """);
 
-        foreach (Fit fit in build.Check().Fits)
+        foreach (Fit fit in build.Check().Findings)
         {
             Console.WriteLine($"{fit.Joint}: {Verdicts.InWords(fit.Verdict)}");
         }

@@ -22,7 +22,7 @@ internal static class KnownAndUnknown
             Known<SeatpostDiameter>.Unknown,
         })
         {
-            Fit fit = Build.From(frame).With(new Seatpost { Diameter = diameter }).Check().Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
+            Fit fit = Build.From(frame).With(new Seatpost { Diameter = diameter }).Check().Findings.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
             Console.WriteLine($"{diameter}: {Verdicts.InWords(fit.Verdict)}");
         }
         #endregion
@@ -32,7 +32,7 @@ internal static class KnownAndUnknown
     {
         #region matters
         Build build = Build.From(Frame.Read("rear 12x148")).With(Wheel.Read("hub 12x157"), Slot.RearWheel);
-        Console.WriteLine(build.Check().Fits.Single(f => f.Joint!.Id == "rear-wheel-in-frame"));
+        Console.WriteLine(build.Check().Findings.Single(f => f.Joint!.Id == "rear-wheel-in-frame"));
         #endregion
     }
 

@@ -16,7 +16,7 @@ internal static class PartOnFrame
         Frame frame = Frame.Read("seat tube 27.2; least insertion 80; most insertion 250");
         Seatpost post = Seatpost.Read("26.8 x 350; mark 75; insertion 110");
 
-        foreach (Fit fit in Build.From(frame).With(post).Check().Fits)
+        foreach (Fit fit in Build.From(frame).With(post).Check().Findings)
         {
             Console.WriteLine(fit);
         }
@@ -27,7 +27,7 @@ internal static class PartOnFrame
     {
         #region why
         FitReport report = Build.From(Frame.Read("seat tube 27.2")).With(Seatpost.Read("26.8")).Check();
-        Console.WriteLine(report.Fits.Single(fit => fit.Joint!.Id == "seatpost-in-seat-tube").Explain());
+        Console.WriteLine(report.Findings.Single(fit => fit.Joint!.Id == "seatpost-in-seat-tube").Explain());
         #endregion
     }
 
@@ -41,7 +41,7 @@ internal static class PartOnFrame
         };
         Rotor rotor = new() { Size = Known<RotorSize>.Of(RotorSize.Parse("203", null)) };
 
-        foreach (Fit fit in Build.From(frame).With(rotor, Slot.RearRotor).Check().Fits)
+        foreach (Fit fit in Build.From(frame).With(rotor, Slot.RearRotor).Check().Findings)
         {
             Console.WriteLine($"{fit.Joint}: {Verdicts.InWords(fit.Verdict)}");
         }

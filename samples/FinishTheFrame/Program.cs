@@ -96,7 +96,7 @@ try
     // What has to be measured first is no part of the plan: the list may have something that fits for certain.
     Build certain = over.Open.Aggregate(over.Moved, (b, p) => b.Without(p.Slot));
     ImmutableArray<ChoiceOffer> offers = Work("reading the shop's list", () => ShopList.Make(rows, seed).ToImmutableArray());
-    ImmutableArray<ChoiceBridgePrice> bridges = Work("pricing bridges", PriceList.Bridges);
+    ImmutableArray<ChoiceBridgePrice> bridges = Work("pricing shims and adapters", PriceList.Bridges);
     ChoiceResult result = Work("choosing", () => BuildChooser.Of(new() { Build = certain, Offers = offers, Bridges = bridges }).Cheapest(stop.Token));
     if (result.Best is not { } best)
     {
@@ -108,7 +108,7 @@ try
     CostSheet sheet = PriceList.Fill(CostSheet.Of(best.Build), best);
     Shopping.Write(sheet, best, over, Console.Out);
     Console.WriteLine();
-    Console.WriteLine($"Check: {Verdicts.InWords(best.Report.Verdict)}, {best.Report.Fits.Length} joints.");
+    Console.WriteLine($"Check: {Verdicts.InWords(best.Report.Verdict)}, {best.Report.Findings.Length} joints.");
     Console.WriteLine(sheet.Against(PriceList.Of(complete)));
     Console.WriteLine(Saved(best, Work("choosing without the donor", () => BuildChooser.Of(new() { Build = given[0], Offers = offers, Bridges = bridges }).Cheapest(stop.Token))));
     return 0;
@@ -121,7 +121,7 @@ catch (OperationCanceledException)
 
 // The same frame and list, and no old bicycle; small parts and postage left out on both sides.
 static string Saved(ChosenBuild best, ChoiceResult without) => without.Best is not { } alone ? "Without the donor nothing on the list finishes this frame."
-    : string.Create(CultureInfo.InvariantCulture, $"Without the donor parts and bridges come to {(without.Status == ChoiceStatus.Optimal ? "" : "at most ")}{alone.Price}, with it to {best.Price}: the donor saves {alone.Price.Amount - best.Price.Amount:0.00} {best.Price.Currency}.");
+    : string.Create(CultureInfo.InvariantCulture, $"Without the donor parts, shims and adapters come to {(without.Status == ChoiceStatus.Optimal ? "" : "at most ")}{alone.Price}, with it to {best.Price}: the donor saves {alone.Price.Amount - best.Price.Amount:0.00} {best.Price.Currency}.");
 
 static string Named(Build build, string otherwise) => build.Name.Length > 0 ? build.Name : otherwise;
 

@@ -8,7 +8,7 @@ internal static class Sheet
     /// <summary>The worst wins: does not fit before needs measuring before needs parts.</summary>
     public static int ExitCode(FitReport report) => report.Verdict switch
     {
-        Verdict.NeedsMeasuring when report.Fits.IsEmpty => 3,
+        Verdict.NeedsMeasuring when report.Findings.IsEmpty => 3,
         Verdict.Fits => 0,
         Verdict.NeedsPart => 3,
         Verdict.DoesNotFit or Verdict.Unsafe => 1,
@@ -24,13 +24,13 @@ internal static class Sheet
         }
 
         to.WriteLine(report);
-        foreach (Fit fit in report.Fits.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict))
+        foreach (Fit fit in report.Findings.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict))
         {
             to.WriteLine();
             WriteFit(fit, to);
         }
 
-        Part(to, "Fits as it is", report.Fits.Where(f => f.Verdict == Verdict.Fits).Select(f => $"{f.Joint!.Name}: {f.Sentence}"));
+        Part(to, "Fits as it is", report.Findings.Where(f => f.Verdict == Verdict.Fits).Select(f => $"{f.Joint!.Name}: {f.Sentence}"));
         Part(to, "Parts to add", report.PartsToAdd.Select(r => r.ToString()));
         Part(to, "Small parts that are not there yet", report.Build.SmallParts().Select(p => p.ToString()));
         Part(to, "To measure or ask, most telling first", report.ToMeasure.Select(m => m.ToString()));
@@ -41,7 +41,7 @@ internal static class Sheet
 
     public static void WriteReasons(FitReport report, TextWriter to)
     {
-        foreach (Fit fit in report.Fits.OrderByDescending(f => f.Verdict))
+        foreach (Fit fit in report.Findings.OrderByDescending(f => f.Verdict))
         {
             to.WriteLine(fit.Explain());
             to.WriteLine();
@@ -57,7 +57,7 @@ internal static class Sheet
             to.WriteLine($"  {remedy.Kind switch { RemedyKind.IfMeasured => "if it measures right", RemedyKind.IfRefused => "if not", _ => "remedy" }}: {remedy.What}");
         }
 
-        to.WriteLine($"  rule: {fit.Joint!.Id}, {fit.Joint.RelationKind}; weakest source: {fit.WeakestLeg}");
+        to.WriteLine($"  rule: {fit.Joint!.RelationInWords} ({fit.Joint.Id}); weakest source: {fit.WeakestLeg}");
     }
 
     public static void WriteNeeds(Build build, TextWriter to)

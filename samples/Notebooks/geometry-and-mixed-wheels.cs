@@ -32,6 +32,6 @@ foreach (SumCheck finding in new FrameLimits { LongestFork = Mm(571), LeastBotto
 var bike = Build.From(Frame.Read("kind full-suspension; largest tyre 64-584"), "Smaller rear wheel")
     .With(Wheel.Read("beadSeat 584; innerWidth 30; rimType TC; rim depth 20"), Slot.RearWheel)
     .With(Tyre.Read("64-584; tubeless"), Slot.RearTyre);
-display(Drawings.Tyre(bike, Slot.RearTyre, betweenMillimetres: 78, offMiddleMillimetres: 1, axleToBridgeMillimetres: 390));
+display(Drawings.Tyre(bike, Slot.RearTyre, betweenMillimetres: 78, offMiddleMillimetres: 1, axleToBrakeBridgeMillimetres: 390));
 
 static void display(object shown) => Console.WriteLine(shown is System.Collections.IEnumerable list ? string.Join('\n', list.Cast<object>()) : shown);

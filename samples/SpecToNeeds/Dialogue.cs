@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using Lugwork;
 using Lugwork.Reading;
 
@@ -26,17 +27,8 @@ internal static class Dialogue
             }
 
             SpecAnswer taken = SpecQuestions.Answer(frame, question.What.Field, answer);
+            Tell(question.What, taken, taken.Frame != frame, output);
             frame = taken.Frame;
-            SpecLine line = taken.Line;
-            foreach (SpecDoubt doubt in line.Doubts)
-            {
-                output.WriteLine($"  {doubt}");
-            }
-
-            if (line.Outcome == SpecOutcome.Read && line.Values.All(v => v.Field != question.What.Field))
-            {
-                output.WriteLine("  That says something else.");
-            }
         }
 
         output.WriteLine(BuildFile.Write(Build.From(frame)));
@@ -44,5 +36,36 @@ internal static class Dialogue
         {
             output.WriteLine(need);
         }
+    }
+
+    /// <summary>What was made of an answer: the value as the trade says it, what was taken for granted, or why it was not taken.</summary>
+    private static void Tell(Measurement asked, SpecAnswer taken, bool isTaken, TextWriter output)
+    {
+        foreach (SpecDoubt doubt in taken.Line.Doubts)
+        {
+            output.WriteLine($"  {doubt}");
+        }
+
+        SpecValue? value = taken.Line.Values.FirstOrDefault(v => v.Field == asked.Field);
+        if (value is not null && isTaken)
+        {
+            string assumed = value.Assumed.IsEmpty ? "" : $" (assumed: {string.Join("; ", value.Assumed)})";
+            output.WriteLine($"  understood: {asked.Called} {InTradeWords(value)}{assumed}");
+        }
+        else if (value is null && taken.Line.Outcome == SpecOutcome.Read)
+        {
+            output.WriteLine("  That says something else.");
+        }
+        else
+        {
+            output.WriteLine("  Not taken: say it in another way, or pass.");
+        }
+    }
+
+    /// <summary>The value by its trade name. Its type is known by name alone, so its own converter reads the key.</summary>
+    private static string InTradeWords(SpecValue value)
+    {
+        return Array.Find(typeof(Frame).Assembly.GetExportedTypes(), t => t.Name == value.Type) is { } type && TypeDescriptor.GetConverter(type) is var converter
+            && converter.IsValid(value.Key) && converter.ConvertFromInvariantString(value.Key) is IFormattable read ? read.ToString("T", null) : value.Key;
     }
 }

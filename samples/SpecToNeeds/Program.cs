@@ -3,7 +3,22 @@ using Lugwork.Reading;
 using SpecToNeeds;
 
 // A spec sheet in, the frame as JSON and its needs sheet out; or a shop's list in, and what of it can be read.
-const string Help = "Use: SpecToNeeds SHEET.txt|.html|.md, SpecToNeeds LIST.csv, SpecToNeeds --ask, or SpecToNeeds --make-list LIST.csv";
+const string Help = """
+    Use: SpecToNeeds SHEET
+           reads a frame's spec sheet (.txt, .html or .md): what was read, what is in doubt or left over,
+           the frame as a build file, what it needs, and what to ask next
+         SpecToNeeds LIST.csv
+           reads a shop's list with the columns article;part;text: how many rows can be read, and why not the rest
+         SpecToNeeds --ask
+           asks one question about a frame after the other and says how each answer was understood, then writes
+           the build file and what the frame needs; Enter passes a question, "done" ends
+         SpecToNeeds --make-list LIST.csv
+           writes an invented list of 5,000 rows, always the same
+         SpecToNeeds --help, -h
+           prints this
+
+    Exit codes: 0 done, also where something on the sheet stays in doubt; 2 wrong use, or no such file.
+    """;
 switch (args)
 {
     case ["--help" or "-h"]:

@@ -94,7 +94,7 @@ try
         File.WriteAllText(page, plan.ToHtml());
     }
 
-    return plan.Report.Fits.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe) ? 1 : 0;
+    return plan.Report.Findings.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe) ? 1 : 0;
 }
 catch (Exception e) when (e is IOException or UnauthorizedAccessException or FormatException or ArgumentException or InvalidOperationException)
 {

@@ -1,5 +1,6 @@
 #:package Lugwork@1.0.0-rc.1
 // A new fork with an uncut steerer: where is it cut, how deep goes the star nut, where does the bar end up, and what would another stem do?
+using Lugwork;
 using Lugwork.Steering;
 using UnitsNet;
 
@@ -7,7 +8,7 @@ Length Mm(double millimetres) => Length.FromMillimeters(millimetres);
 StemShape Stem(double length, double angle) => StemShape.Of(Mm(length), StemAngle.OfSquare(Angle.FromDegrees(angle)));
 
 SteererLength stack = new() { HeadTube = Mm(125), LowerStack = Mm(12), UpperStack = Mm(14.5), SpacersBelow = Mm(20), StemClamp = Mm(40), SpacersAbove = Mm(5) };
-SteererCut cut = SteererCut.Of(stack, Mm(265), SteererMaterial.Metal);
+SteererCut cut = SteererCut.Of(stack, Mm(265), Material.Aluminium);
 Console.WriteLine($"Steerer {cut}.");
 Console.WriteLine(cut.Check);
 Console.WriteLine($"Caution: {SteererCut.StarNutCaution}");

@@ -16,12 +16,12 @@ WorkRecord record = WorkRecordFile.Read(WorkRecordFile.Write(WorkRecord.For(plan
 
 // A rigid frame with disc mounts, as far as it is said, takes neither a shock nor rim brakes.
 Slot[] notAsked = [Slot.Frame, Slot.FrontRimBrake, Slot.RearRimBrake, Slot.Shock];
-bool good = report.Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verdict == Verdict.NeedsPart
-    && report.Fits.Single(f => f.Joint!.Id == "rear-wheel-in-frame").Verdict == Verdict.Fits
+bool good = report.Findings.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verdict == Verdict.NeedsPart
+    && report.Findings.Single(f => f.Joint!.Id == "rear-wheel-in-frame").Verdict == Verdict.Fits
     && back.Needs().Select(n => n.Slot).SequenceEqual(Slot.All.Where(s => !s.IsOptional && !notAsked.Contains(s)))
     && Slot.All.All(s => BuildFile.Schema.Contains($"\"{s.Key}\": {{", StringComparison.Ordinal))
     && report.ToJson().Contains("seatpost-in-seat-tube", StringComparison.Ordinal)
-    && report.Fits.All(f => f.Explain().Contains("Weakest leg: ", StringComparison.Ordinal))
+    && report.Findings.All(f => f.Explain().Contains("Weakest leg: ", StringComparison.Ordinal))
     && StandardsPage.Write().Contains("`Lugwork.Hubs.HubStandard`", StringComparison.Ordinal)
     && Lugwork.Steering.HeadsetPair.Parse("zs44/28.6 - ec44/40").ToString() == "ZS44/28.6|EC44/40"
     && plan.ToHtml().Contains("<h1>Work plan", StringComparison.Ordinal) && plan.ToJson().Contains("\"fit-seatpost\"", StringComparison.Ordinal) && record.IsDone("inspect-parts")

@@ -60,8 +60,8 @@ public sealed class CartTests(Shop shop)
     /// <summary>The verdict of the part in a slot, by the public report alone: the worst of its joints, and at least needs measuring where its maker has to be asked.</summary>
     private static Verdict Plain(FitReport report, Slot slot)
     {
-        Verdict worst = report.Fits.Where(f => f.Joint!.Slots.Contains(slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
-        HashSet<(Slot, string)> ofJoints = [.. report.Fits.SelectMany(f => f.Measurements).Select(m => (m.Slot, m.Field))];
+        Verdict worst = report.Findings.Where(f => f.Joint!.Slots.Contains(slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
+        HashSet<(Slot, string)> ofJoints = [.. report.Findings.SelectMany(f => f.Measurements).Select(m => (m.Slot, m.Field))];
         bool isAsked = report.ToMeasure.Any(m => m.What.Slot == slot && !ofJoints.Contains((slot, m.What.Field)));
         return isAsked && worst < Verdict.NeedsMeasuring ? Verdict.NeedsMeasuring : worst;
     }

@@ -146,7 +146,7 @@ public sealed partial class PageTests(Shop shop, Chromium browser)
         const string Nothing = "<script>alert(1)</script> a frame as blue as the sea";
         await page.GetByLabel("The sheet, as it is printed").FillAsync(Nothing);
         await page.GetByRole(AriaRole.Button, new() { Name = "Read the sheet" }).ClickAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("No line names an interface of a frame");
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Nothing in the text names a size or a fitting of a frame");
         Assert.Equal(Nothing, await page.GetByLabel("The sheet, as it is printed").InputValueAsync());
         await page.GetByLabel("The sheet, as it is printed").FillAsync("Seatpost: 27.2 mm");
         await page.GetByRole(AriaRole.Button, new() { Name = "Read the sheet" }).ClickAsync();

@@ -114,7 +114,7 @@ public sealed class CassettesOnBodiesChecks
         Fit fit = Build.From(Frame.Read("material steel"))
             .With(Wheel.Read($"body {Published.Key<FreehubBody>(body, source)}"), Slot.RearWheel)
             .With(Cassette.Read($"pattern {Published.Key<CassettePattern>(cassette, source)}"))
-            .Check().Fits.Single(f => f.Joint!.Id == joint);
+            .Check().Findings.Single(f => f.Joint!.Id == joint);
         Assert.True(expected == fit.Verdict, $"{source}: {expected} is published, judged: {fit}");
         Assert.Contains(remedy, string.Join(" | ", fit.Remedies), StringComparison.Ordinal);
     }

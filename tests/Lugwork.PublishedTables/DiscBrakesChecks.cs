@@ -112,7 +112,7 @@ public sealed class DiscBrakesChecks
 
     private static Fit AssertFit(Build build, string joint, string row, string source, Verdict expected, string remedy)
     {
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == joint);
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == joint);
         Assert.True(expected == fit.Verdict, $"{row} ({source}): {expected} is published, judged: {fit}");
         Assert.Contains(remedy, string.Join(" | ", fit.Remedies), StringComparison.Ordinal);
         return fit;

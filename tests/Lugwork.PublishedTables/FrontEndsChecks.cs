@@ -72,7 +72,7 @@ public sealed class FrontEndsChecks
 
     private static void AssertWorst(Build build, Verdict expected, string source)
     {
-        Fit[] fits = [.. build.Check().Fits.Where(f => Steering.Contains(f.Joint!.Id))];
+        Fit[] fits = [.. build.Check().Findings.Where(f => Steering.Contains(f.Joint!.Id))];
         Assert.Equal(Steering.Length, fits.Length);
         Assert.True(expected == fits.Max(f => f.Verdict), $"{source}: {expected} is published, judged: {string.Join(" | ", fits)}");
     }

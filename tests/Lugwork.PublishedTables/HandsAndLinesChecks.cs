@@ -21,7 +21,7 @@ public sealed class HandsAndLinesChecks
     {
         Assert.NotEmpty(source + where);
         Build build = Build.From(new Frame()).With(new BrakeLever { Hand = Known<Hand>.Of(Hand.Parse(lever, null)) }, Slot.FrontBrakeLever).With(new Rider { FrontBrakeHand = Known<Hand>.Of(Hand.Parse(rider, null)) });
-        Assert.Equal(verdict, build.Check().Fits.Single(f => f.Joint!.Id == "front-brake-hand").Verdict);
+        Assert.Equal(verdict, build.Check().Findings.Single(f => f.Joint!.Id == "front-brake-hand").Verdict);
     }
 
     /// <summary>The worked case: 120 mm between the ends, sprocket 12 mm inside, ring at 46: 2 mm apart, and one can get away with it.</summary>
@@ -35,6 +35,6 @@ public sealed class HandsAndLinesChecks
     {
         Assert.NotEmpty(source);
         Build build = Build.From(new Frame()).OfFile(Crankset.Read("ring line " + ring), Slot.Crankset).OfFile(Wheel.Read("sprocket line " + sprocket), Slot.RearWheel);
-        Assert.Equal(verdict, build.Check().Fits.Single(f => f.Joint!.Id == "single-chainline").Verdict);
+        Assert.Equal(verdict, build.Check().Findings.Single(f => f.Joint!.Id == "single-chainline").Verdict);
     }
 }

@@ -24,6 +24,6 @@ public sealed class HeadAngleChecks
             SlackestHeadAngle = Known<FrameAngle>.Of(FrameAngle.OfDegrees(74 - (decimal)printed + (decimal)off)),
         };
         Build build = Build.From(frame).With(new Fork { AxleToCrown = Known<Dimension>.Of(Dimension.OfMillimetres(450 + longer)) });
-        Assert.Equal(verdict, build.Check().Fits.Single(f => f.Joint!.Id == "head-angle-not-too-slack").Verdict);
+        Assert.Equal(verdict, build.Check().Findings.Single(f => f.Joint!.Id == "head-angle-not-too-slack").Verdict);
     }
 }

@@ -3,7 +3,7 @@ namespace Lugwork.PublishedTables;
 /// <summary>One joint of a build against what is published of it.</summary>
 internal static class Published
 {
-    public static Fit Of(Build build, string joint) => build.Check().Fits.Single(f => f.Joint!.Id == joint);
+    public static Fit Of(Build build, string joint) => build.Check().Findings.Single(f => f.Joint!.Id == joint);
 
     /// <summary>The key of what a page calls something; a word that is no value of the library fails the check, "unknown" and "none" stay.</summary>
     public static string Key<T>(string words, string source)

@@ -17,5 +17,5 @@ public sealed class SeatRegulationChecks
     private static Verdict Judge(string diameter, string mark, decimal insertion) =>
         Build.From(Frame.Read($"seatTube {diameter}; leastInsertion none; mostInsertion none"))
             .With(Seatpost.Read(FormattableString.Invariant($"diameter {diameter}; mark {mark}; insertion {insertion}")))
-            .Check().Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict;
+            .Check().Findings.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict;
 }

@@ -91,7 +91,7 @@ public sealed class SeatpostsChecks
 
     private static void AssertFit(Build build, string joint, string source, Verdict expected, string remedy)
     {
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == joint);
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == joint);
         Assert.True(expected == fit.Verdict, $"{source}: {expected} is published, judged: {fit}");
         Assert.Contains(remedy, string.Join(" | ", fit.Remedies), StringComparison.Ordinal);
     }

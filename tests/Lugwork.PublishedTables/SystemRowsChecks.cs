@@ -126,7 +126,7 @@ public sealed class SystemRowsChecks
             build = slot == Slot.Frame ? Rebuilt((Frame)part, build) : build.OfFile(part, slot);
         }
 
-        Fit fit = build.Check().Fits.SingleOrDefault(f => f.Joint!.Id == joint);
+        Fit fit = build.Check().Findings.SingleOrDefault(f => f.Joint!.Id == joint);
         Assert.True(expected == fit.Verdict, $"{source}: {expected} is printed, judged: {fit}");
     }
 

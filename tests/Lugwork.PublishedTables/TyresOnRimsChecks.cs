@@ -120,7 +120,7 @@ public sealed class TyresOnRimsChecks
 
     private static Fit AssertFit(Build build, string joint, string row, string source, Verdict expected)
     {
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == joint);
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == joint);
         Assert.True(expected == fit.Verdict, $"{row} ({source}): {expected} is published, judged: {fit}");
         return fit;
     }

@@ -26,7 +26,7 @@ public sealed class UsedPartsChecks
         }
 
         string json = "{\"parts\": {" + string.Join(", ", all.Select(p => $"\"{p.Key}\": {{{p.Value}}}")) + "}}";
-        return BuildFile.Read(json).Check().Fits.Single(f => f.Joint!.Id == joint);
+        return BuildFile.Read(json).Check().Findings.Single(f => f.Joint!.Id == joint);
     }
 
     /// <summary>One page gives bars and stems of light alloy two years, another names up to ten: both are told beside the date, and no age is judged.</summary>
@@ -40,7 +40,7 @@ public sealed class UsedPartsChecks
         Assert.Contains(made, point.What, StringComparison.Ordinal);
         Assert.Contains("two to ten years", point.What, StringComparison.Ordinal);
         Assert.Contains(point.Sources, s => s.Title == source.Split(';')[0]);
-        Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.IsOfCondition);
+        Assert.DoesNotContain(build.Check().Findings, f => f.Joint!.IsOfCondition);
     }
 
     /// <summary>24 pitches of a new chain are 12 in, 304.8 mm; 1/16 in more is 0.52 %.</summary>

@@ -59,7 +59,7 @@ public class JudgingCandidates
         int count = 0;
         for (int i = 0; i < KnownBuilds.Count; i++)
         {
-            count += _builds[i].Check().Fits.Length;
+            count += _builds[i].Check().Findings.Length;
         }
 
         return count;

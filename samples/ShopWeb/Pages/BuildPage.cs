@@ -18,7 +18,7 @@ internal static class BuildPage
             <h1>{Layout.Capital(cart.FrameName)}</h1>
             {Html.Join(cart.Gone.Select(id => Html.Of($"""<p role="alert" class="note">Article {id} is no longer on the shelf and was taken out.</p>""")))}
             {Layout.Assumed(cart, "/build")}
-            <p class="sum">{Layout.Badge(report.Fits.IsEmpty ? Verdict.NotJudged : report.Verdict, capital: true)} <span>{Said(report)}</span> <strong>{cart.Price:0.00} EUR</strong>, {cart.Parts.Length} parts, {cart.Kilograms:0.00} kg</p>
+            <p class="sum">{Layout.Badge(report.Findings.IsEmpty ? Verdict.NotJudged : report.Verdict, capital: true)} <span>{Said(report)}</span> <strong>{cart.Price:0.00} EUR</strong>, {cart.Parts.Length} parts, {cart.Kilograms:0.00} kg</p>
             <nav aria-label="On this page"><a href="#needs">Needs</a> <a href="#verdict">Verdict</a> <a href="#small">Small parts</a> <a href="#drawings">Drawings</a> <a href="{cart.Address("/build.json")}">Build file</a></nav>
             <section id="needs"><h2>Needs</h2>
             <p>What every slot has to be beside what is here. A part that is chosen changes what the others have to be.</p>
@@ -31,9 +31,9 @@ internal static class BuildPage
             """));
     }
 
-    private static string Said(FitReport report) => report.Fits.IsEmpty
+    private static string Said(FitReport report) => report.Findings.IsEmpty
         ? "No two parts meet yet."
-        : $"{report.Fits.Count(f => f.Verdict == Verdict.Fits)} of {report.Fits.Length} joints fit as they are; {(report.IsComplete ? "every slot is filled." : $"{report.Missing.Length} slots are empty.")}";
+        : $"{report.Findings.Count(f => f.Verdict == Verdict.Fits)} of {report.Findings.Length} joints fit as they are; {(report.IsComplete ? "every slot is filled." : $"{report.Missing.Length} slots are empty.")}";
 
     private static Html Need(Need need, Cart cart, ImmutableDictionary<Slot, SlotCounts> counts)
     {

@@ -13,7 +13,7 @@ internal static class SheetPage
         return Layout.Page(isRead ? "What the sheet says" : "Nothing was read", Html.Of(
             $"""
             <h1>{(isRead ? "What the sheet says" : "Nothing was read")}</h1>
-            {(isRead ? Read(sheet, frame) : Html.Of($"""<p role="alert">No line names an interface of a frame. Write one thing a line, such as "Seatpost: 27.2 mm".</p>"""))}
+            {(isRead ? Read(sheet, frame) : Html.Of($"""<p role="alert">Nothing in the text names a size or a fitting of a frame. Write one thing a line, such as "Seatpost: 27.2 mm".</p>"""))}
             {Apart("Said in two ways", "The frame goes on without these; write the right one below.", sheet.Conflicts.Select(Said))}
             {Apart("In doubt", "The frame goes on without these.", sheet.Doubts.Select(Said))}
             {Apart("Not used", "Nothing was read from these words.", sheet.Leftovers)}

@@ -7,8 +7,8 @@ internal static class VerdictSection
 {
     public static Html Of(FitReport report)
     {
-        Fit[] open = [.. report.Fits.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict)];
-        Fit[] clean = [.. report.Fits.Where(f => f.Verdict == Verdict.Fits)];
+        Fit[] open = [.. report.Findings.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict)];
+        Fit[] clean = [.. report.Findings.Where(f => f.Verdict == Verdict.Fits)];
         return Html.Of(
             $"""
             <section id="verdict"><h2>Verdict</h2>

@@ -62,7 +62,7 @@ internal static class BrakeRelations
 
     /// <summary>Inputs: mount, caliper, rotor (nanometres), adapter that is there (or not; may be left out), form of the mount that it is made for.</summary>
     public static Relation OnMount { get; } = new Computed(
-        "arithmetic: rotor = native + increment, increments from a table, or the adapter that is there",
+        "rotor = size of the bare mount + step of the adapter, by the table or by the adapter that is there",
         WithWhatIsThere,
         () => BrakeAdapters.All,
         [Sources.MountAnswer, Sources.AdapterGuide, Sources.IsAdapters, Sources.FlatMountBuilder]);
@@ -190,7 +190,7 @@ internal static class BrakeRelations
     {
         public static OnHub Relation { get; } = new();
 
-        public override string Kind => "same key, a bridge row, or the carrier that is there";
+        public override string Kind => "the same fixing, a listed adapter, or the carrier that is there";
 
         public override ImmutableArray<Bridge> Bridges => PlainFixing.Bridges;
 

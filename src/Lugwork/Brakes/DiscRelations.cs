@@ -75,7 +75,7 @@ internal static class DiscRelations
     public static Relation LockringOnAxle { get; } = new Computed("axle within what the ring's tool passes over", OnAxle, [InnerRing, OuterRing], [Sources.LockringExchange]);
 
     /// <summary>Inputs: rotor fixing of the hub, of the rotor, carrier, lockring. Where there is no carrier it is asked for where the rotor meets the hub, and not once more here.</summary>
-    public static Relation CarrierUnderRing { get; } = new Computed("matrix, a cell for every pair", UnderRing, [CarrierWithRing], [Sources.SplinedRotorNotes]);
+    public static Relation CarrierUnderRing { get; } = new Computed("from the table of pairs", UnderRing, [CarrierWithRing], [Sources.SplinedRotorNotes]);
 
     /// <summary>Inputs: thickness of the rotor, thickest and thinnest that the caliper is made for, least that is marked on the rotor. No thinnest asks for nothing; no thickest is unknown; with a mark the rotor's own row says whether it is worn.</summary>
     public static Relation Thickness { get; } = new ThicknessRelation();

@@ -295,7 +295,7 @@ internal static class RimBrakeRelations
 
     private sealed class PadsRelation : Relation
     {
-        public override string Kind => "matrix, a cell for every pair; a rim without a track is unsafe";
+        public override string Kind => "from the table of pairs; a rim without a brake track is unsafe";
 
         public override ImmutableArray<Source> RestsOn => [Sources.CarbonRimPads, Sources.CommonPractice];
 

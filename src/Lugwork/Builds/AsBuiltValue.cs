@@ -52,7 +52,7 @@ public sealed record AsBuiltValue
     internal const int NoteLimit = 500;
 
     /// <summary>The last cut, where the part was measured again after it; null where this is the cut, or where nothing was cut.</summary>
-    public AsBuiltCut? Cut { get; init; }
+    public AsBuiltCut? Cut { get; internal init; }
 
     /// <summary>What the field is called: "steerer length".</summary>
     public string Called => JointTable.All.SelectMany(j => j.Inputs).FirstOrDefault(i => i.Slot == Slot && i.Field == Field)?.Called ?? InWords(Field);

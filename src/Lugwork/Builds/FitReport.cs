@@ -6,7 +6,7 @@ using System.Text;
 namespace Lugwork;
 
 /// <summary>A whole build judged: every joint, clean ones included.</summary>
-[DebuggerDisplay("{Verdict}, {Fits.Length} joints")]
+[DebuggerDisplay("{Verdict}, {Findings.Length} joints")]
 public sealed partial class FitReport
 {
     private readonly List<Measurement>? _asked;
@@ -15,7 +15,7 @@ public sealed partial class FitReport
     {
         Build = build;
         _asked = UnjudgedFields.Asked(build);
-        Fits = fits;
+        Findings = fits;
         Missing = missing;
         Verdict worst = fits.IsEmpty || _asked is not null ? Verdict.NeedsMeasuring : Verdict.Fits;
         foreach (Fit fit in fits)
@@ -35,8 +35,8 @@ public sealed partial class FitReport
     /// <summary>The worst joint's verdict; a bicycle of a kind, or with anything else, that is outside the library and in no joint at least <see cref="Verdict.NeedsMeasuring"/>, and where a required slot is empty at least <see cref="Verdict.NeedsPart"/>.</summary>
     public Verdict Verdict { get; }
 
-    /// <summary>Every joint whose slots are filled.</summary>
-    public ImmutableArray<Fit> Fits { get; }
+    /// <summary>What was found of every joint whose slots are filled, whatever the verdict: as many as there are joints, and not only those that fit.</summary>
+    public ImmutableArray<Fit> Findings { get; }
 
     /// <summary>Joints about what shows only on the parts, such as the gap of a binder or the bore of a shell, of which nothing is stated and which could still be wrong: nobody looked, and no verdict here speaks of them. What most bicycles have none of, such as a brake inside the hub, is not listed.</summary>
     public ImmutableArray<Joint> NotLookedAt =>
@@ -44,7 +44,7 @@ public sealed partial class FitReport
 
     /// <summary>Findings that someone accepted for these very parts. They count as before: a waiver is reported and clears nothing.</summary>
     public ImmutableArray<WaivedFit> Waived =>
-        [.. Build.Waivers.SelectMany(w => Fits.Where(f => f.Joint!.Id == w.JointId && f.Verdict != Verdict.Fits && Waiver.PartsOf(f.Joint, Build) == w.Parts).Select(f => new WaivedFit(f, w.Reason)))];
+        [.. Build.Waivers.SelectMany(w => Findings.Where(f => f.Joint!.Id == w.JointId && f.Verdict != Verdict.Fits && Waiver.PartsOf(f.Joint, Build) == w.Parts).Select(f => new WaivedFit(f, w.Reason)))];
 
     /// <summary>Waivers that hold no more: a part of the joint is another than it was, or the joint finds nothing now.</summary>
     public ImmutableArray<Waiver> Lapsed
@@ -67,7 +67,7 @@ public sealed partial class FitReport
 
     /// <summary>What has to be bought or done beside the parts: the remedies of joints that need a part.</summary>
     public ImmutableArray<Remedy> PartsToAdd =>
-        [.. Fits.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Remedies).Distinct()];
+        [.. Findings.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Remedies).Distinct()];
 
     /// <summary>What to measure or ask, each field once, those first that settle most verdicts.</summary>
     public ImmutableArray<RankedMeasurement> ToMeasure
@@ -77,10 +77,10 @@ public sealed partial class FitReport
             Dictionary<(Slot Slot, string Field), RankedMeasurement> ranked = [];
             foreach (Measurement apart in _asked ?? [])
             {
-                ranked[(apart.Slot, apart.Field)] = new(apart, 0, Fits.Length);
+                ranked[(apart.Slot, apart.Field)] = new(apart, 0, Findings.Length);
             }
 
-            foreach (Fit fit in Fits)
+            foreach (Fit fit in Findings)
             {
                 Account account = fit.Tell();
                 bool alone = account.IsOpen && account.Measurements.Select(m => (m.Slot, m.Field)).Distinct().Count() == 1;
@@ -96,10 +96,10 @@ public sealed partial class FitReport
     }
 
     /// <summary>Every caution, each once, the worst joint's first.</summary>
-    public ImmutableArray<Caution> Cautions => [.. Fits.OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()];
+    public ImmutableArray<Caution> Cautions => [.. Findings.OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()];
 
     /// <summary>The worst joint; the first of equals. Default where nothing was judged.</summary>
-    public Fit Worst => Fits.IsEmpty ? default : Fits.MaxBy(f => Verdicts.Worse(f.Verdict, Verdict.Fits));
+    public Fit Worst => Findings.IsEmpty ? default : Findings.MaxBy(f => Verdicts.Worse(f.Verdict, Verdict.Fits));
 
     /// <summary>The report as JSON: verdicts as their enum names; joints, slots, fields, cautions, bridges and sources by their ids, with the words for a person beside them.</summary>
     /// <remarks>The number of its format stands first, 1; properties may be added in a minor version, and none is taken out or changed under that number.</remarks>
@@ -109,8 +109,8 @@ public sealed partial class FitReport
     public override string ToString()
     {
         StringBuilder text = new();
-        int clean = Fits.Count(f => f.Verdict == Verdict.Fits);
-        text.AppendLine(Fits.IsEmpty ? "Nothing to judge yet: no two parts that meet." : $"{Capital(Verdicts.InWords(Verdict))}: {clean} of {Fits.Length} joints fit as they are.");
+        int clean = Findings.Count(f => f.Verdict == Verdict.Fits);
+        text.AppendLine(Findings.IsEmpty ? "Nothing to judge yet: no two parts that meet." : $"{Capital(Verdicts.InWords(Verdict))}: {clean} of {Findings.Length} joints fit as they are.");
         Fit worst = Worst;
         if (worst.Joint is not null && worst.Verdict != Verdict.Fits)
         {

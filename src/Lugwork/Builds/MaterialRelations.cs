@@ -10,7 +10,7 @@ internal static class MaterialRelations
     private static readonly Reason NutInMetal = new("star-nut-in-metal", "{1} in a steerer of {0}.") { Sources = [Sources.ForkCutting, Sources.StarNutSetting] };
 
     /// <summary>Inputs: material of the steerer, star nut or expander, kind of steerer.</summary>
-    public static Relation Preload { get; } = new Computed("matrix, a cell for every three", JudgePreload, [], [Sources.ForkCutting, Sources.HeadsetArticle]);
+    public static Relation Preload { get; } = new Computed("from the table of the three together", JudgePreload, [], [Sources.ForkCutting, Sources.HeadsetArticle]);
 
     private static readonly Reason CarbonInCollar = new("carbon-post-in-collar", "A post of {0}; what holds it: {1}. Turn the slot of the collar away from the slot of the tube, and tighten it to the post maker's figure.", Cautions.CarbonPost) { Sources = [Sources.CarbonPostCracks] };
 

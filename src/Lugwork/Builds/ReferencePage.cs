@@ -19,7 +19,7 @@ public static class ReferencePage
     /// <summary>Writes the page under a heading of any level.</summary>
     internal static void Append(StringBuilder page, Joint joint, string heading)
     {
-        page.Append(CultureInfo.InvariantCulture, $"{heading} {joint.Name}\n\nId `{joint.Id}`. Relation: {joint.RelationKind}.{(joint.IsOnlyWhereLooked ? " Judged only where one of its findings is stated." : "")}\n");
+        page.Append(CultureInfo.InvariantCulture, $"{heading} {joint.Name}\n\nId `{joint.Id}`. Rule: {joint.RelationInWords}.{(joint.IsOnlyWhereLooked ? " Judged only where one of its findings is stated." : "")}\n");
         page.Head("of the", "what", "measure");
         foreach (JointInput input in joint.Inputs)
         {

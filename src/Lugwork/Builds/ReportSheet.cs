@@ -95,7 +95,7 @@ internal static class ReportFile
             Missing = [.. report.Missing.Select(s => s.Key)],
             Joints =
             [
-                .. report.Fits.Select(f => new FitSheet
+                .. report.Findings.Select(f => new FitSheet
                 {
                     Joint = f.Joint!.Id,
                     Verdict = f.Verdict.ToString(),

@@ -97,7 +97,7 @@ internal static class SmallPartTable
     private static ImmutableArray<SmallPart> All(Build build)
     {
         ImmutableArray<SmallPart>.Builder needed = ImmutableArray.CreateBuilder<SmallPart>();
-        Fit[] asking = [.. build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart)];
+        Fit[] asking = [.. build.Check().Findings.Where(f => f.Verdict == Verdict.NeedsPart)];
         foreach (Fit fit in asking)
         {
             foreach (Remedy remedy in fit.Remedies.Where(r => r.Kind == RemedyKind.BuyPart).DistinctBy(IdOf))

@@ -135,7 +135,7 @@ public sealed record HeadsetCover : Part
     public static bool TryRead(string text, out HeadsetCover part, out ImmutableArray<SpecProblem> problems) => PartForms.HeadsetCover.TryRead(text, out part, out problems);
 }
 
-/// <summary>What the top cap of a threadless headset pulls on.</summary>
+/// <summary>Star nut or expander plug: what the top cap of a threadless headset pulls on inside the steerer.</summary>
 public sealed record Preload : Part
 {
     /// <summary>Star nut or expander.</summary>
@@ -223,7 +223,7 @@ public sealed record ShellAdapter : Part
     public static bool TryRead(string text, out ShellAdapter part, out ImmutableArray<SpecProblem> problems) => PartForms.ShellAdapter.TryRead(text, out part, out problems);
 }
 
-/// <summary>What makes a seatpost a dropper.</summary>
+/// <summary>What makes a seatpost a dropper: its mechanism, and the line to its lever. The post itself, which is one article with it, goes into <see cref="Slot.Seatpost"/> too: diameter, length and clamp of the rails stand there.</summary>
 public sealed record Dropper : Part
 {
     /// <summary>How it is worked from the bar.</summary>

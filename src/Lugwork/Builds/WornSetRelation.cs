@@ -27,7 +27,7 @@ internal sealed class WornSetRelation : Relation, ICutsLengths
     /// <summary>Inputs: condition of the chain, of the cassette, of the crank or chainring, length over 24 pitches (none where not measured), size of the chain. Any condition may be not said.</summary>
     public static WornSetRelation AsASet { get; } = new();
 
-    public override string Kind => "matrix, a cell for every three, and the length of the chain";
+    public override string Kind => "from the table of the three together, and the length of the chain";
 
     public override ImmutableArray<Source> RestsOn => [Sources.ChainWithSprockets, Sources.UsedBicycle, Sources.ChainWearLimits];
 

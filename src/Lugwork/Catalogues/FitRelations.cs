@@ -7,19 +7,19 @@ public sealed record PartFitRow
 {
     /// <summary>A row, such as one read back from a database.</summary>
     /// <param name="partId">The shop's own number of the part.</param>
-    /// <param name="slot">Key of the slot, such as "seatpost".</param>
-    /// <param name="joint">Id of the joint; empty in the one row that every part has.</param>
+    /// <param name="slotKey">Key of the slot, such as "seatpost".</param>
+    /// <param name="jointId">Id of the joint; empty in the one row that every part has.</param>
     /// <param name="key">What the part is to the joint: "seatpost-in-seat-tube=27.2". The joint stands before it, so that two joints never share a key.</param>
     /// <param name="limitMin">The least that it can be: nanometres of a length, grams of a mass, microdegrees of an angle; 0 where it is no figure.</param>
     /// <param name="limitMax">The greatest that it can be, in the unit of the least: nanometres, grams or microdegrees.</param>
-    public PartFitRow(long partId, string slot, string joint, string key, long limitMin, long limitMax)
+    public PartFitRow(long partId, string slotKey, string jointId, string key, long limitMin, long limitMax)
     {
-        ArgumentNullException.ThrowIfNull(slot);
-        ArgumentNullException.ThrowIfNull(joint);
+        ArgumentNullException.ThrowIfNull(slotKey);
+        ArgumentNullException.ThrowIfNull(jointId);
         ArgumentNullException.ThrowIfNull(key);
         PartId = partId;
-        SlotKey = slot;
-        JointId = joint;
+        SlotKey = slotKey;
+        JointId = jointId;
         Key = key;
         LimitMin = limitMin;
         LimitMax = limitMax;
@@ -49,21 +49,21 @@ public sealed record FrameNeedRow
 {
     /// <summary>A row, such as one read back from a database.</summary>
     /// <param name="frameId">The shop's own number of the frame or build.</param>
-    /// <param name="slot">Key of the slot that is to be filled.</param>
-    /// <param name="joint">Id of the joint; empty in the one row that every slot has.</param>
+    /// <param name="slotKey">Key of the slot that is to be filled.</param>
+    /// <param name="jointId">Id of the joint; empty in the one row that every slot has.</param>
     /// <param name="key">What the part may be: as in part_fit.</param>
     /// <param name="limitMin">The least that is right, nanometres of a length, grams of a mass, microdegrees of an angle; a part is met where its range meets this one.</param>
     /// <param name="limitMax">The greatest that is right, in the unit of the least: nanometres, grams or microdegrees; <see cref="FitRelations.NoLimit"/> where there is no limit.</param>
     /// <param name="bridge">What has to be bought or done; empty where it fits as it is, or where the joint is silent because nobody looked; <see cref="FitRelations.Measure"/> where it has to be measured, and <see cref="FitRelations.Check"/> where a limit alone does not say.</param>
-    public FrameNeedRow(long frameId, string slot, string joint, string key, long limitMin, long limitMax, string bridge)
+    public FrameNeedRow(long frameId, string slotKey, string jointId, string key, long limitMin, long limitMax, string bridge)
     {
-        ArgumentNullException.ThrowIfNull(slot);
-        ArgumentNullException.ThrowIfNull(joint);
+        ArgumentNullException.ThrowIfNull(slotKey);
+        ArgumentNullException.ThrowIfNull(jointId);
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(bridge);
         FrameId = frameId;
-        SlotKey = slot;
-        JointId = joint;
+        SlotKey = slotKey;
+        JointId = jointId;
         Key = key;
         LimitMin = limitMin;
         LimitMax = limitMax;

@@ -96,7 +96,7 @@ public sealed class SlotFitting
     internal Part PartAt(int place) => _index!.Table.PartOf(_index.Kinds[place]);
 
     internal ImmutableArray<Fit> FindingsAt(int place) =>
-        [.. _with(PartAt(place)).Check().Fits.Where(f => SlotJudge.Counts(f.Joint!, Slot, _aim))];
+        [.. _with(PartAt(place)).Check().Findings.Where(f => SlotJudge.Counts(f.Joint!, Slot, _aim))];
 
     internal ImmutableArray<Measurement> AskedAt(int place) => [.. UnjudgedFields.Asked(new PartAlone(Slot, PartAt(place))) ?? []];
 

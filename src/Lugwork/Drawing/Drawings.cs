@@ -47,15 +47,15 @@ public static class Drawings
         return HubDraft.Of(build);
     }
 
-    /// <summary>Tyre, rim and frame or fork in section. A gap or bridge that was measured is held against <see cref="Tyres.ClearanceRule"/>, and the verdict counts beside those of the joints.</summary>
+    /// <summary>Tyre, rim and frame or fork in section. A gap, or a room below the brake bridge, that was measured is held against <see cref="Tyres.ClearanceRule"/>, and the verdict counts beside those of the joints.</summary>
     /// <param name="build">A build; what it lacks is drawn as not known.</param>
     /// <param name="tyre">The front or the rear tyre.</param>
     /// <param name="betweenMillimetres">Between stays or blades where the tyre is widest, 10 to 250 mm; null where it was not measured.</param>
     /// <param name="offMiddleMillimetres">How far the wheel stands off the middle of that gap, 0 to 20 mm.</param>
-    /// <param name="axleToBridgeMillimetres">From the middle of the axle to bridge, crown or mudguard, 50 to 600 mm; null where it was not measured.</param>
+    /// <param name="axleToBrakeBridgeMillimetres">From the middle of the axle to brake bridge, crown or mudguard, 50 to 600 mm; null where it was not measured.</param>
     /// <exception cref="ArgumentException">The slot is no tyre's.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is out of range.</exception>
-    public static LineDrawing Tyre(Build build, Slot tyre, decimal? betweenMillimetres = null, decimal offMiddleMillimetres = 0, decimal? axleToBridgeMillimetres = null)
+    public static LineDrawing Tyre(Build build, Slot tyre, decimal? betweenMillimetres = null, decimal offMiddleMillimetres = 0, decimal? axleToBrakeBridgeMillimetres = null)
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(tyre);
@@ -66,8 +66,8 @@ public static class Drawings
 
         Within(betweenMillimetres, 10, 250, nameof(betweenMillimetres));
         Within(offMiddleMillimetres, 0, 20, nameof(offMiddleMillimetres));
-        Within(axleToBridgeMillimetres, 50, 600, nameof(axleToBridgeMillimetres));
-        return TyreDraft.Of(build, tyre, betweenMillimetres, offMiddleMillimetres, axleToBridgeMillimetres);
+        Within(axleToBrakeBridgeMillimetres, 50, 600, nameof(axleToBrakeBridgeMillimetres));
+        return TyreDraft.Of(build, tyre, betweenMillimetres, offMiddleMillimetres, axleToBrakeBridgeMillimetres);
     }
 
     /// <summary>Rotor, mount, adapter and caliper from the side of the rotor.</summary>

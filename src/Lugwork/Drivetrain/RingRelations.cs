@@ -27,10 +27,10 @@ internal static class RingRelations
     private static readonly Reason NoLimit = new("no-ring-limit", "{0} teeth, and the frame maker prints no largest ring: try the ring with the crank on, and look for room at the chainstay.", Cautions.RingRoom) { Sources = [Sources.CommonPractice] };
 
     /// <summary>Inputs: bolt circle of the crank, teeth of the ring, bolt circle of the ring.</summary>
-    public static Relation OnSpider { get; } = new TellingRelation("same key, and at least the smallest ring of the circle", Spider);
+    public static Relation OnSpider { get; } = new TellingRelation("the same bolt circle, and at least the smallest ring of the circle", Spider);
 
     /// <summary>Inputs: direct mount of the crank, of the ring.</summary>
-    public static Relation OnArm { get; } = new TellingRelation("same key, where the ring sits on the arm itself", Arm);
+    public static Relation OnArm { get; } = new TellingRelation("the same mount, where the ring sits on the arm itself", Arm);
 
     private static readonly Reason RingCounted = new("ring-counted", "The ring of {1} teeth is one of those that chain, derailleur and gears are counted with.") { Sources = [Sources.CommonPractice] };
 

@@ -20,9 +20,9 @@ internal static class Explanation
             text.Append(CultureInfo.InvariantCulture, $"  {owner}, {input.Called}: {input.ShowKnown(part)}; {Evidence(input.Evidence(part))}").AppendLine();
         }
 
-        text.Append("Relation: ").Append(joint.RelationKind).AppendLine(".");
+        text.Append("Rule: ").Append(joint.RelationInWords).AppendLine(".");
         text.Append("Reason: ").Append(account.Sentence).Append(account.Reason is { } reason ? $" ({reason.Id})" : "").AppendLine();
-        Listed(text, "Rows used", account.Bridges.Select(b => $"{b.Id}: {b.What}; {Verdicts.InWords(b.Result)}{Moves(b.Effects)}"));
+        Listed(text, "From the list of adapters, shims and shop work", account.Bridges.Select(b => $"{b.Id}: {b.What}; {Verdicts.InWords(b.Result)}{Moves(b.Effects)}"));
         Listed(text, "Remedy", account.Remedies.Select(r => r.What));
         Listed(text, "Measure", account.Measurements.Select(m => m.ToString()));
         Listed(text, "Cautions", account.Cautions.Select(c => c.Text));

@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 
 namespace Lugwork;
 
-/// <summary>Two or more interfaces that must mate and the relation between them, or one part against a limit of its own. Declared once, interpreted by check, needs, fit keys, cost table and reference page.</summary>
+/// <summary>Two or more interfaces that must mate and the relation between them, or one part against a limit of its own. Declared once, interpreted by check, needs, fit keys, pairs for planners and reference page.</summary>
 public sealed class Joint
 {
     internal const int MostInputs = 8;
@@ -80,8 +80,8 @@ public sealed class Joint
     /// <summary>It takes parts in three slots or more: a system check.</summary>
     public bool IsSystemCheck => Slots.Length > 2;
 
-    /// <summary>Kind of relation in words.</summary>
-    public string RelationKind => Relation.Kind;
+    /// <summary>The rule of the joint in words: "the same size or kind, or a listed adapter".</summary>
+    public string RelationInWords => Relation.Kind;
 
     internal Relation Relation => _relation ?? Interlocked.CompareExchange(ref _relation, _making!(), null) ?? _relation!;
 

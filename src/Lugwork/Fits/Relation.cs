@@ -10,7 +10,7 @@ internal abstract class Relation
     /// <summary>The verdict alone.</summary>
     public virtual Verdict Settle(ReadOnlySpan<long> values) => Judge(values).Verdict;
 
-    /// <summary>Kind in words, for the reference page.</summary>
+    /// <summary>Kind in words, as a mechanic reads them behind "Rule:".</summary>
     public abstract string Kind { get; }
 
     /// <summary>Every bridge that the relation can offer.</summary>
@@ -59,7 +59,7 @@ internal sealed class SameKey : Relation
         _bridges = bridges;
     }
 
-    public override string Kind => "same key, or a bridge row";
+    public override string Kind => "the same size or kind, or a listed adapter";
 
     public override ImmutableArray<Bridge> Bridges => Lacks is { } lacks ? [.. _bridges(), .. _offered, lacks.Bridge] : [.. _bridges(), .. _offered];
 
@@ -193,7 +193,7 @@ internal readonly record struct CommonName(long Key, long[] Sizes);
 /// <summary>A table with a cell for every pair; no silent blanks. A side that has none of it does not mate.</summary>
 internal sealed class Matrix(int row, int column, Func<long, long, Outcome> cell, ImmutableArray<Bridge> bridges, ImmutableArray<Source> sources) : Relation
 {
-    public override string Kind => "matrix, a cell for every pair";
+    public override string Kind => "from the table of pairs";
 
     public override ImmutableArray<Bridge> Bridges => bridges;
 
@@ -262,7 +262,7 @@ internal sealed class Cells(int rows, int columns)
 /// <summary>A length that must be at least a limit; a limit of "none" asks for nothing.</summary>
 internal sealed class AtLeast(int length, int limit, Reason met, Reason missed, Verdict below) : Relation
 {
-    public override string Kind => "at least";
+    public override string Kind => "at least what is asked for";
 
     public override Outcome Judge(ReadOnlySpan<long> values) => new(Settle(values), Settle(values) == Verdict.Fits ? met : missed);
 
@@ -272,7 +272,7 @@ internal sealed class AtLeast(int length, int limit, Reason met, Reason missed, 
 /// <summary>A length that must be at most a limit; <paramref name="without"/> says what a limit of "none" means.</summary>
 internal sealed class AtMost(int length, int limit, Reason met, Reason missed, Verdict above, Outcome without, bool needsLength = false) : Relation
 {
-    public override string Kind => "at most";
+    public override string Kind => "at most what is allowed";
 
     public override Outcome Judge(ReadOnlySpan<long> values) =>
         needsLength && values[length] == 0 ? new(Verdict.DoesNotFit, Reasons.NothingToMate) : values[limit] == 0 ? without : values[length] <= values[limit] ? new(Verdict.Fits, met) : new(above, missed);
@@ -281,7 +281,7 @@ internal sealed class AtMost(int length, int limit, Reason met, Reason missed, V
 /// <summary>A length between two limits, both included; a limit of "none" asks for nothing.</summary>
 internal sealed class Within(int length, int least, int most, Reason met, Reason belowReason, Verdict below, Reason aboveReason, Verdict above) : Relation
 {
-    public override string Kind => "within";
+    public override string Kind => "within the limits";
 
     public override Outcome Judge(ReadOnlySpan<long> values)
     {
@@ -297,7 +297,7 @@ internal sealed class Within(int length, int least, int most, Reason met, Reason
 /// <summary>Several relations over the same inputs: the worst counts, the first where equal.</summary>
 internal sealed class AllOf(params ImmutableArray<Relation> relations) : Relation
 {
-    public override string Kind => "all of: " + string.Join("; ", relations.Select(r => r.Kind));
+    public override string Kind => "all of these: " + string.Join("; ", relations.Select(r => r.Kind));
 
     public override ImmutableArray<Bridge> Bridges => [.. relations.SelectMany(r => r.Bridges)];
 

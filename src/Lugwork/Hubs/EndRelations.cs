@@ -72,7 +72,7 @@ internal static class EndRelations
     public static Relation DiscOnOpenEnds { get; } = new Computed("closed ends, or open ones with lips", Lips, [], [Sources.OpenEndsGlossary]);
 
     /// <summary>Inputs: drive of the hub (plain or gears inside), slot of the frame (or closed ends), slot that the washers are made for.</summary>
-    public static Relation GearHubInDropout { get; } = new Computed("matrix of slot and washers, for hubs with gears inside", Washers, [Tensioner], [Sources.NonTurnWashers, Sources.CommonPractice]);
+    public static Relation GearHubInDropout { get; } = new Computed("from the table of slot and washers, for hubs with gears inside", Washers, [Tensioner], [Sources.NonTurnWashers, Sources.CommonPractice]);
 
     private static Outcome Nut(long axle, long nut)
     {

@@ -23,8 +23,8 @@ internal static class NotebookHtml
 
     private static string Report(FitReport report)
     {
-        Fit[] open = [.. report.Fits.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict)];
-        Fit[] clean = [.. report.Fits.Where(f => f.Verdict == Verdict.Fits)];
+        Fit[] open = [.. report.Findings.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict)];
+        Fit[] clean = [.. report.Findings.Where(f => f.Verdict == Verdict.Fits)];
         HtmlFragment page = new();
         string[] lines = $"{report}".ReplaceLineEndings("\n").Split('\n');
         page.Head(lines[0]);

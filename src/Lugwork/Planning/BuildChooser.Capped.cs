@@ -32,19 +32,19 @@ public sealed partial class BuildChooser
     }
 
     /// <summary>
-    /// The front of price and mass, from the cheapest build to the lightest: to each there is none that is cheaper and not heavier, or lighter and not dearer. <see cref="ChoiceStatus.Optimal"/>
-    /// where that is the whole front; a bound where there are more points than were asked for, and then those that are given are its first, each exact. Where not even the first is exact, the best that was
-    /// found is given alone, as a bound.
+    /// The front of price and mass, from the cheapest build to the lightest: to each there is none that is cheaper and not heavier, or lighter and not dearer. The first, which is
+    /// <see cref="ChoiceResult.Best"/> too, is the cheapest, and of equally cheap ones the lightest; the last of a whole front is the lightest. <see cref="ChoiceStatus.Optimal"/> where that is the whole
+    /// front; a bound where there are more points than were asked for, and then those that are given are its first, each exact. Where not even the first is exact, the best that was found is given alone, as a bound.
     /// </summary>
-    /// <param name="most">How many builds are given at most, 1 to 1,000.</param>
+    /// <param name="count">How many builds are given at most, 1 to 1,000.</param>
     /// <param name="cancellationToken">Stops it.</param>
     /// <exception cref="ArgumentException">The mass of the frame is not known.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public ChoiceResult LightestForPrice(int most, CancellationToken cancellationToken = default)
+    public ChoiceResult PriceMassFront(int count, CancellationToken cancellationToken = default)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(most, MostBuilds);
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostBuilds);
         ChoicePlan plan = PlanOf(true, cancellationToken);
         if (plan.Scaled is not { } scaled)
         {
@@ -56,7 +56,7 @@ public sealed partial class BuildChooser
         while (true)
         {
             ChoiceCapped next = ChoiceCap.Of(scaled.Network, false, cap, null, cancellationToken);
-            if (!next.IsPossible || builds.Count == most || !next.IsExact)
+            if (!next.IsPossible || builds.Count == count || !next.IsExact)
             {
                 bool whole = !next.IsPossible;
                 if (builds.Count == 0 && next.Chosen is { } found)

@@ -106,8 +106,8 @@ public sealed partial class BuildChooser
         Verdict worst = Request.AllowsMeasuring ? Verdict.NeedsMeasuring : Verdict.NeedsPart;
         ImmutableArray<Slot> missing = before.Check().Missing;
         (long price, long count) = network.Cost(chosen);
-        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(after, report.Fits.Where(f => !AsItWas(f.Joint!)), prices)];
-        if (report.Fits.Any(f => f.Verdict > worst && !AsItWas(f.Joint!)) || report.Missing.Any(s => !missing.Contains(s)) || count != changes.Count)
+        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(after, report.Findings.Where(f => !AsItWas(f.Joint!)), prices)];
+        if (report.Findings.Any(f => f.Verdict > worst && !AsItWas(f.Joint!)) || report.Missing.Any(s => !missing.Contains(s)) || count != changes.Count)
         {
             throw new InvalidOperationException($"A fault of the library: what follows a swap does not pass its check. {report}");
         }

@@ -37,8 +37,8 @@ public sealed partial class BuildChooser
 
         FitReport report = build.Check();
         ChoicePrices prices = masses ? _weighedPrices : _prices;
-        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(build, report.Fits, prices)];
-        foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsPart))
+        ImmutableArray<ChosenBridge> bridges = [.. ChosenBridges(build, report.Findings, prices)];
+        foreach (Fit fit in report.Findings.Where(f => f.Verdict == Verdict.NeedsPart))
         {
             (long price, long mass) = prices.Of(fit.Joint!, Row(fit.Joint!, build));
             found = (found.Price + price, found.Mass + mass);

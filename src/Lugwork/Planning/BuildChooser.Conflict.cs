@@ -84,7 +84,7 @@ public sealed partial class BuildChooser
 
         Build tried = rest.With(nearest.Part, slot);
         FitReport report = tried.Check();
-        return new(slot, need, nearest, [.. report.Fits.Where(f => f.Joint!.Slots.Contains(slot) && !IsMet(f.Joint, tried)).Select(f => f.Joint!)])
+        return new(slot, need, nearest, [.. report.Findings.Where(f => f.Joint!.Slots.Contains(slot) && !IsMet(f.Joint, tried)).Select(f => f.Joint!)])
         {
             Lacks = report.Missing,
             Unmet = [.. Request.Wishes.Where(w => w.Slot == slot && !IsMet(w, nearest.Part))],

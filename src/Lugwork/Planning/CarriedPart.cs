@@ -9,8 +9,8 @@ public sealed class CarriedPart
     internal CarriedPart(Part part, Slot from, CarryDecision plan, CarryJudgement judged, ImmutableArray<CarryPlace> places)
     {
         (Part, From, Plan, Places) = (part, from, plan, places);
-        (Slot, Verdict, Fits) = (judged.Slot, judged.Verdict, judged.Fits);
-        Measurements = Verdict != Verdict.NeedsMeasuring ? [] : [.. Fits.Where(f => f.Verdict == Verdict.NeedsMeasuring).SelectMany(f => f.Measurements).Concat(judged.Asked).DistinctBy(m => (m.Slot, m.Field))];
+        (Slot, Verdict, Findings) = (judged.Slot, judged.Verdict, judged.Findings);
+        Measurements = Verdict != Verdict.NeedsMeasuring ? [] : [.. Findings.Where(f => f.Verdict == Verdict.NeedsMeasuring).SelectMany(f => f.Measurements).Concat(judged.Asked).DistinctBy(m => (m.Slot, m.Field))];
     }
 
     /// <summary>The part.</summary>
@@ -37,19 +37,19 @@ public sealed class CarriedPart
     /// <summary>Each place that it can go to, its own first, with the new frame and the parts that the new build has.</summary>
     public ImmutableArray<CarryPlace> Places { get; }
 
-    /// <summary>The joints behind the verdict, in the order of the joint table.</summary>
-    public ImmutableArray<Fit> Fits { get; }
+    /// <summary>The joints behind the verdict, in the order of the joint table, those that do not fit too.</summary>
+    public ImmutableArray<Fit> Findings { get; }
 
     /// <summary>The worst of those joints, the first of equals; a default where nothing was judged.</summary>
-    public Fit Why => Fits.IsEmpty ? default : Fits.MaxBy(f => f.Verdict);
+    public Fit Why => Findings.IsEmpty ? default : Findings.MaxBy(f => f.Verdict);
 
     /// <summary>What has to be bought or done so that it goes, each with its class of price; what other joints leave open comes on top. Empty where none is asked for or the part is refused.</summary>
     public ImmutableArray<CarriedBridge> Bridges =>
-        Verdict > Verdict.NeedsMeasuring ? [] : [.. Fits.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Remedies.Select(r => new CarriedBridge(f.Joint!, r, CostClassTable.Of(r, f))))];
+        Verdict > Verdict.NeedsMeasuring ? [] : [.. Findings.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Remedies.Select(r => new CarriedBridge(f.Joint!, r, CostClassTable.Of(r, f))))];
 
     /// <summary>What it may take once it was measured; empty unless it needs measuring.</summary>
     public ImmutableArray<CarriedBridge> BridgesIfMeasured =>
-        Verdict != Verdict.NeedsMeasuring ? [] : [.. Fits.Where(f => f.Verdict == Verdict.NeedsMeasuring).SelectMany(f => f.Remedies.Where(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null).Select(r => new CarriedBridge(f.Joint!, r, CostClassTable.Of(r, f))))];
+        Verdict != Verdict.NeedsMeasuring ? [] : [.. Findings.Where(f => f.Verdict == Verdict.NeedsMeasuring).SelectMany(f => f.Remedies.Where(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null).Select(r => new CarriedBridge(f.Joint!, r, CostClassTable.Of(r, f))))];
 
     /// <summary>The dearest class among its bridges; not said where there are none or one of them has no class.</summary>
     public CostClass BridgeClass => Bridges is { IsEmpty: false } bridges && bridges.All(b => b.Class != CostClass.NotSaid) ? bridges.Max(b => b.Class) : CostClass.NotSaid;
@@ -58,7 +58,7 @@ public sealed class CarriedPart
     public ImmutableArray<Measurement> Measurements { get; }
 
     /// <summary>Warnings of the joints that are no plain fit, the worst joint's first, each once.</summary>
-    public ImmutableArray<Caution> Cautions => [.. Fits.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()];
+    public ImmutableArray<Caution> Cautions => [.. Findings.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict).SelectMany(f => f.Cautions).Distinct()];
 
     /// <summary>What to look at before it is ridden again: where its condition is stated as used, unknown or from a crash, and where nothing is stated of a part that throws the rider when it fails. Else null.</summary>
     public InspectionPoint? Inspection =>
@@ -72,10 +72,10 @@ public sealed class CarriedPart
     /// <summary>Required slots that are still empty and share a joint with it: what goes there has to fit it.</summary>
     public ImmutableArray<Slot> Follows { get; internal init; } = [];
 
-    /// <summary>It moves, and fits as it is or with a bridge; a part that throws the rider when it fails only where its condition leaves nothing to be looked at first.</summary>
+    /// <summary>It moves, and fits as it is or with a shim or adapter; a part that throws the rider when it fails only where its condition leaves nothing to be looked at first.</summary>
     public bool IsWorthMoving => Plan == CarryDecision.Moves && Verdict is Verdict.Fits or Verdict.NeedsPart && !(Inspection is not null && IsOfSafety);
 
-    /// <summary>It goes only with a bridge that costs as much as a main part, or with shop work: whether that is worth it is for its owner to say.</summary>
+    /// <summary>It goes only with an adapter that costs as much as a main part, or with shop work: whether that is worth it is for its owner to say.</summary>
     public bool IsDear => Bridges.Any(b => b.Class == CostClass.Dear);
 
     private bool IsOfSafety => InspectionTable.Of(From) is { Duty: PartDuty.Safety or PartDuty.Cockpit or PartDuty.Crank };

@@ -40,7 +40,7 @@ public sealed class CarryOver
     /// <summary>Every part of the donor, in the order of a build sheet; its frame and rider left out.</summary>
     public ImmutableArray<CarriedPart> Parts { get; }
 
-    /// <summary>What moves and fits, as it is or with a bridge.</summary>
+    /// <summary>What moves and fits, as it is or with a shim or adapter.</summary>
     public ImmutableArray<CarriedPart> WorthMoving => [.. Parts.Where(p => p.IsWorthMoving)];
 
     /// <summary>What moves once it was measured or looked over, or has nothing yet to be judged by.</summary>
@@ -101,8 +101,8 @@ public sealed class CarryOver
 
     private ImmutableArray<Joint> Opened()
     {
-        HashSet<Joint> left = [.. DonorLeft.Check().Fits.Select(f => f.Joint!)];
-        return [.. Donor.Check().Fits.Select(f => f.Joint!).Where(j => !j.IsOfCondition && j.Slots.Length > 1 && !left.Contains(j))];
+        HashSet<Joint> left = [.. DonorLeft.Check().Findings.Select(f => f.Joint!)];
+        return [.. Donor.Check().Findings.Select(f => f.Joint!).Where(j => !j.IsOfCondition && j.Slots.Length > 1 && !left.Contains(j))];
     }
 
     /// <summary>The first things that its neighbours ask of a slot; the whole need is in <see cref="ToBuy"/>.</summary>

@@ -178,7 +178,7 @@ internal sealed class CarrySteps
     /// <summary>A dropper of which the seatpost is not described does not go into another one.</summary>
     private bool IsApart(Slot slot) => OneArticle.All.Any(a => a.Companion == slot && a.Companion == Slot.Dropper && a.Hosts.Any(h => _moved[h] is not null));
 
-    private static CarryPlace Place(CarryJudgement judged) => new(judged.Slot, judged.Verdict, judged.Fits.IsEmpty ? default : judged.Fits.MaxBy(f => f.Verdict));
+    private static CarryPlace Place(CarryJudgement judged) => new(judged.Slot, judged.Verdict, judged.Findings.IsEmpty ? default : judged.Findings.MaxBy(f => f.Verdict));
 }
 
 /// <summary>One part, as far as it was taken.</summary>

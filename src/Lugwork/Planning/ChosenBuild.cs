@@ -71,11 +71,11 @@ public sealed class ChosenBuild
     /// <summary>The check of the build.</summary>
     public FitReport Report { get; }
 
-    private bool MayTakeMore => Report.Fits.Any(f => f.Verdict == Verdict.NeedsMeasuring && f.Remedies.Any(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null));
+    private bool MayTakeMore => Report.Findings.Any(f => f.Verdict == Verdict.NeedsMeasuring && f.Remedies.Any(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null));
 
     /// <summary>One line: price, mass, how much is bought, and what owned parts are left off.</summary>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{(IsAtLeast ? "at least " : "")}{Price}{(Mass is { } mass ? string.Create(CultureInfo.InvariantCulture, $", {(IsMassAtLeast ? "at least " : "")}{mass.Grams:0} g") : "")}: {ToBuy.Length} parts to buy, {Bridges.Length} bridges, {Parts.Length - ToBuy.Length} owned{(LeftOff.IsEmpty ? "" : $"; left off: {string.Join(", ", LeftOff.Select(o => o.Slot.Name))}")}");
+        string.Create(CultureInfo.InvariantCulture, $"{(IsAtLeast ? "at least " : "")}{Price}{(Mass is { } mass ? string.Create(CultureInfo.InvariantCulture, $", {(IsMassAtLeast ? "at least " : "")}{mass.Grams:0} g") : "")}: {ToBuy.Length} parts to buy, {Bridges.Length} shim{(Bridges.Length == 1 ? "" : "s")} or adapter{(Bridges.Length == 1 ? "" : "s")}, {Parts.Length - ToBuy.Length} owned{(LeftOff.IsEmpty ? "" : $"; left off: {string.Join(", ", LeftOff.Select(o => o.Slot.Name))}")}");
 }
 
 /// <summary>How sure a choice is.</summary>

@@ -33,7 +33,7 @@ internal static class CostDraft
         }
 
         // What may be needed is not nothing, and not two things where a small part is it.
-        foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsMeasuring && !SmallPartTable.IsAsked(f.Joint!, smalls)))
+        foreach (Fit fit in report.Findings.Where(f => f.Verdict == Verdict.NeedsMeasuring && !SmallPartTable.IsAsked(f.Joint!, smalls)))
         {
             string[] perhaps = [.. fit.Remedies.Where(r => r.Kind == RemedyKind.IfMeasured && r.Bridge is not null).Select(r => r.What)];
             if (perhaps.Length > 0)
@@ -42,7 +42,7 @@ internal static class CostDraft
             }
         }
 
-        foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsPart))
+        foreach (Fit fit in report.Findings.Where(f => f.Verdict == Verdict.NeedsPart))
         {
             foreach (Remedy work in fit.Remedies.Where(r => r.Kind == RemedyKind.ShopWork).DistinctBy(r => r.Bridge?.Id))
             {

@@ -34,7 +34,7 @@ internal static class CostKinds
     public static string InWords(CostKind kind) => kind switch
     {
         CostKind.Part => "parts",
-        CostKind.Bridge => "bridges",
+        CostKind.Bridge => "shims and adapters",
         CostKind.SmallPart => "small parts",
         CostKind.Consumable => "consumables",
         CostKind.Tool => "tools",

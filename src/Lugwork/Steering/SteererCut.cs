@@ -4,19 +4,6 @@ using UnitsNet;
 
 namespace Lugwork.Steering;
 
-/// <summary>What a steerer is made of, as far as it decides what the cap pulls on.</summary>
-public enum SteererMaterial
-{
-    /// <summary>Not known: ask.</summary>
-    Unknown,
-
-    /// <summary>Steel, aluminium or titanium: a star nut may be set.</summary>
-    Metal,
-
-    /// <summary>Carbon: the maker's expander, never a star nut.</summary>
-    Carbon,
-}
-
 /// <summary>A steerer before and after the cut: where it is cut, what comes off, the gap that stays under the cap, and what the cap pulls on.</summary>
 /// <remarks>Cut = stack - 3 mm, off = before - cut, see <see cref="SteererLength"/>; the depth of the nut by "Star Fangled Nut and Expansion Plug Installation".</remarks>
 public sealed class SteererCut
@@ -27,7 +14,7 @@ public sealed class SteererCut
     private readonly decimal _after;
     private readonly SteererLength _stack;
 
-    private SteererCut(SteererLength stack, decimal before, decimal after, SteererMaterial material, SumCheck check)
+    private SteererCut(SteererLength stack, decimal before, decimal after, Material? material, SumCheck check)
     {
         Material = material;
         _stack = stack;
@@ -51,8 +38,8 @@ public sealed class SteererCut
     /// <summary>From the top of the steerer to the top of the stack, under the cap, after the cut.</summary>
     public Length GapUnderCap => Length.FromMillimeters((double)(_stack.TotalMillimetres - _after));
 
-    /// <summary>What the steerer is made of.</summary>
-    public SteererMaterial Material { get; }
+    /// <summary>What the steerer is made of; null where it is not known.</summary>
+    public Material? Material { get; }
 
     /// <summary>How far below the top of the cut steerer a star nut is set, about 15 mm. Metal steerers only.</summary>
     public static Length StarNutBelowTop => Length.FromMillimeters((double)StarNut);
@@ -66,28 +53,26 @@ public sealed class SteererCut
     /// <summary>The cut of a steerer for what is to stand on it.</summary>
     /// <param name="stack">What stands on it from the crown up.</param>
     /// <param name="before">From the crown-race seat to the top as it is now, above 0 to 1,000 mm.</param>
-    /// <param name="material">What the steerer is made of; what goes into it is asked for where that is not known.</param>
+    /// <param name="material">What the steerer is made of; null where it is not known, and then what goes into it is asked for.</param>
     /// <param name="makersMostSpacers">The fork maker's largest height of spacers below the stem, 0 to 200 mm; null where it is not known. Not asked for on metal.</param>
     /// <param name="makersLeastSpacers">The fork maker's least height of spacers below the stem, 0 to 200 mm; null where it is not known. Not asked for on metal.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A length is out of range, or nothing stands on the steerer, or the material is none.</exception>
-    public static SteererCut Of(SteererLength stack, Length before, SteererMaterial material = SteererMaterial.Unknown, Length? makersMostSpacers = null, Length? makersLeastSpacers = null)
+    /// <exception cref="ArgumentOutOfRangeException">A length is out of range, or nothing stands on the steerer.</exception>
+    public static SteererCut Of(SteererLength stack, Length before, Material? material = null, Length? makersMostSpacers = null, Length? makersLeastSpacers = null)
     {
-        ArgumentOutOfRangeException.ThrowIfGreaterThan((uint)material, (uint)SteererMaterial.Carbon, nameof(material));
         decimal now = (decimal)NumberRange.Millimetres(before, 0.001, 1_000, nameof(before));
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stack.CutMillimetres, nameof(stack));
         decimal after = Math.Min(now, stack.CutMillimetres);
         return new(stack, now, after, material, Judge(stack, after, material, makersMostSpacers, makersLeastSpacers));
     }
 
-    private static SumCheck Judge(SteererLength stack, decimal after, SteererMaterial material, Length? most, Length? least)
+    private static SumCheck Judge(SteererLength stack, decimal after, Material? material, Length? most, Length? least)
     {
         SumCheck length = stack.Judge(after);
-        SumCheck other = material switch
-        {
-            SteererMaterial.Metal => length,
-            SteererMaterial.Carbon => SteererSpacers.OnCarbon(SteererSize.Mm28Point6, Length.FromMillimeters((double)Math.Min(stack.BelowMillimetres, 200)), most, least),
-            _ => new("steerer-material", Verdict.NeedsMeasuring, "what the steerer is made of is not known: carbon has limits of its own, and takes no star nut", "a magnet, a look inside, or the fork's maker", Cautions.CarbonSpacers, [Lugwork.Sources.SpacerColumn, Lugwork.Sources.StarNutSetting]),
-        };
+        SumCheck other = material is null
+            ? new("steerer-material", Verdict.NeedsMeasuring, "what the steerer is made of is not known: carbon has limits of its own, and takes no star nut", "a magnet, a look inside, or the fork's maker", Cautions.CarbonSpacers, [Lugwork.Sources.SpacerColumn, Lugwork.Sources.StarNutSetting])
+            : material == Material.Carbon
+            ? SteererSpacers.OnCarbon(SteererSize.Mm28Point6, Length.FromMillimeters((double)Math.Min(stack.BelowMillimetres, 200)), most, least)
+            : length;
         return other.Verdict > length.Verdict ? other : length;
     }
 
@@ -108,10 +93,8 @@ public sealed class SteererCut
         CultureInfo.InvariantCulture,
         $"{(_before > _after ? FormattableString.Invariant($"cut at {_after:0.##} mm: {_before - _after:0.##} mm off") : FormattableString.Invariant($"not cut, {_after:0.##} mm"))}, {_stack.TotalMillimetres - _after:0.##} mm under the cap{(Check.Verdict == Verdict.Unsafe ? "" : Inside)}");
 
-    private string Inside => Material switch
-    {
-        SteererMaterial.Metal => $", star nut {StarNut} mm down",
-        SteererMaterial.Carbon => ", the maker's expander in it",
-        _ => ", star nut or expander: by what the steerer is made of",
-    };
+    private string Inside =>
+        Material is null ? ", star nut or expander: by what the steerer is made of"
+        : Material == Material.Carbon ? ", the maker's expander in it"
+        : $", star nut {StarNut} mm down";
 }

@@ -31,7 +31,7 @@ internal static class StemRelations
 
     /// <summary>Inputs: steerer size, steerer kind, stem fixing.</summary>
     public static Relation OnSteerer { get; } = new Computed(
-        "matrix of size and kind; what goes in and does not hold is unsafe", Judge, [Shim, QuillAdapter], [Sources.SteererRequirement, Sources.HeadsetArticle, Sources.StemSizes, Sources.CommonPractice]);
+        "from the table of size and kind; what goes in and does not hold is unsafe", Judge, [Shim, QuillAdapter], [Sources.SteererRequirement, Sources.HeadsetArticle, Sources.StemSizes, Sources.CommonPractice]);
 
     private static Outcome Judge(ReadOnlySpan<long> values)
     {

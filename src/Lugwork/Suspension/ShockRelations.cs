@@ -94,7 +94,7 @@ internal static class ShockRelations
 
     private sealed class WhereNotTrunnion : Relation
     {
-        public override string Kind => "same key, or none on either side of a trunnion";
+        public override string Kind => "the same hardware, or none on either side of a trunnion";
 
         public override ImmutableArray<Bridge> Bridges => Hardware.Bridges;
 

@@ -16,7 +16,7 @@ internal static class TubeRelations
     public static Relation Seat { get; } = new Computed("same seat as one of two, or near it", JudgeSeat, [], [Sources.TubeMismatch, Sources.CommonPractice]);
 
     /// <summary>Inputs: width of the tyre, narrowest and widest tyre of the tube.</summary>
-    public static Relation Width { get; } = new Computed("within", JudgeWidth, [], [Sources.CommonPractice]);
+    public static Relation Width { get; } = new Computed("within the limits", JudgeWidth, [], [Sources.CommonPractice]);
 
     private static Outcome JudgeSeat(ReadOnlySpan<long> values)
     {

@@ -64,7 +64,7 @@ internal static class TyreOnRim
     /// <summary>Beads on their seat; a tubular on a rim for tubulars has none, and on another rim it does not hold.</summary>
     private sealed class BeadRelation : Relation
     {
-        public override string Kind => "same key, or a bridge row; a tubular has no bead";
+        public override string Kind => "the same bead seat, or one known to go on; a tubular has no bead";
 
         public override ImmutableArray<Bridge> Bridges => BeadOnSeat.Bridges;
 
@@ -146,7 +146,7 @@ internal static class TyreOnRim
             Sources = [Sources.Iso5775Part2Extract],
         };
 
-        public override string Kind => "matrix of inner width and tyre width by rim type, unsafe cells";
+        public override string Kind => "from the tables of inner width and tyre width for each type of rim, which name what is unsafe";
 
         public override ImmutableArray<Source> RestsOn =>
             [Sources.WidthMatrix2006, Sources.WidthRanges2022, Sources.HooklessIso2023, Sources.HooklessGap];

@@ -10,7 +10,7 @@ internal static class DriveFigures
 
     public static WorkFigure? Chainline(FitReport report)
     {
-        Fit fit = report.Fits.FirstOrDefault(f => f.Joint!.Id == "chainline");
+        Fit fit = report.Findings.FirstOrDefault(f => f.Joint!.Id == "chainline");
         return fit.Joint is not null ? WorkFigure.Told("chainline", "chainline", $"{fit.Sentence} ({Verdicts.InWords(fit.Verdict)})", [.. fit.Sources])
             : report.Build.As<Crankset>(Slot.Crankset)?.Chainline is { State: KnownState.Value } line ? WorkFigure.Told("chainline", "chainline of the crank", line.InTradeWords(), line.Value.Source)
             : WorkFigure.Lacks("chainline", "chainline of the crank", "the crank maker's chainline");

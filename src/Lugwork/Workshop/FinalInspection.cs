@@ -80,7 +80,7 @@ internal static class FinalInspection
     /// <summary>Every limit that was judged; where none was, what that takes.</summary>
     private static WorkFigure?[] Loads(FitReport report)
     {
-        WorkFigure?[] judged = [.. report.Fits.Where(f => f.Joint!.Id.StartsWith("rider-on-", StringComparison.Ordinal)).Select(f => Of(report, f.Joint!.Id))];
+        WorkFigure?[] judged = [.. report.Findings.Where(f => f.Joint!.Id.StartsWith("rider-on-", StringComparison.Ordinal)).Select(f => Of(report, f.Joint!.Id))];
         return judged.Length > 0 ? judged : [WorkFigure.Lacks("load", "rider and luggage on each part", "the mass of rider and luggage", "the makers' limits")];
     }
 
@@ -91,5 +91,5 @@ internal static class FinalInspection
             ? WorkFigure.Lacks(joint, row.Name, string.Join(row.NeedsAllSeen ? " and " : " or ", row.Seen.Select(i => row.Inputs[i].Called).Distinct())) : null;
 
     private static WorkFigure? Judged(FitReport report, string joint) =>
-        report.Fits.FirstOrDefault(f => f.Joint!.Id == joint) is { Joint: { } judged } fit ? WorkFigure.Told(joint, judged.Name, $"{fit.Sentence} ({Verdicts.InWords(fit.Verdict)})", [.. fit.Sources]) : null;
+        report.Findings.FirstOrDefault(f => f.Joint!.Id == joint) is { Joint: { } judged } fit ? WorkFigure.Told(joint, judged.Name, $"{fit.Sentence} ({Verdicts.InWords(fit.Verdict)})", [.. fit.Sources]) : null;
 }

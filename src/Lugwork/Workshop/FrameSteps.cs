@@ -70,7 +70,7 @@ internal static class FrameSteps
         },
         new()
         {
-            Id = "measure-interfaces", Title = "Measure and write down each interface", Stage = WorkStage.Inspection, Needed = _ => true, Uses = [Slot.Frame, Slot.Fork], After = [Looked],
+            Id = "measure-interfaces", Title = "Measure and write down each fit and thread", Stage = WorkStage.Inspection, Needed = _ => true, Uses = [Slot.Frame, Slot.Fork], After = [Looked],
             Does = _ =>
             [
                 "Measure each bore at two angles, since few are round, and take the mean.",

@@ -37,7 +37,7 @@ internal static class PlanJson
         Stage = step.Stage.ToString(),
         Does = [.. step.Does],
         Slots = [.. step.Slots.Select(s => s.Key)],
-        Joints = step.Joints.ToDictionary(f => f.Joint!.Id, f => new JointSheet { Name = f.Joint!.Name, Verdict = f.Verdict.ToString(), Says = f.Verdict == Verdict.Fits ? null : f.Sentence }),
+        Joints = step.Findings.ToDictionary(f => f.Joint!.Id, f => new JointSheet { Name = f.Joint!.Name, Verdict = f.Verdict.ToString(), Says = f.Verdict == Verdict.Fits ? null : f.Sentence }),
         After = [.. step.After.Select(a => new LinkSheet { Step = a.StepId, Because = a.Because })],
         Tools = [.. step.Tools.Select(Of)],
         Consumables = [.. step.Consumables.Select(Of)],

@@ -22,7 +22,7 @@ internal static class PlanPage
     /// <summary>What stands before the steps.</summary>
     public static ImmutableArray<PlanBlock> Head(WorkPlan plan)
     {
-        Fit[] open = [.. plan.Report.Fits.Where(f => f.Verdict != Verdict.Fits)];
+        Fit[] open = [.. plan.Report.Findings.Where(f => f.Verdict != Verdict.Fits)];
         bool bad = open.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe);
         string verdict = VerdictOf(plan);
         ImmutableArray<PlanBlock> all =
@@ -37,7 +37,7 @@ internal static class PlanPage
 
     /// <summary>Whether the plan may be followed, in one sentence.</summary>
     public static string VerdictOf(WorkPlan plan) =>
-        plan.Report.Fits.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe) ? "Do not follow this plan yet: some parts do not fit."
+        plan.Report.Findings.Any(f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe) ? "Do not follow this plan yet: some parts do not fit."
         : plan.Report.Verdict == Verdict.Fits ? "Every joint that was judged fits." : "Settle what is open before the step that needs it.";
 
     /// <summary>What stands after the steps.</summary>

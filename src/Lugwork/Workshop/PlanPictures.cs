@@ -19,7 +19,7 @@ internal static class PlanPictures
     {
         for (int i = 0; i < plan.Steps.Length; i++)
         {
-            if (plan.Steps[i].Joints.Any(f => f.Joint!.Id == drawing.About))
+            if (plan.Steps[i].Findings.Any(f => f.Joint!.Id == drawing.About))
             {
                 return i;
             }

@@ -34,8 +34,8 @@ internal static class ShellFigures
     /// <summary>What the table of cranks and shells says of this pair, spacers included.</summary>
     public static WorkFigure? Spacers(FitReport report)
     {
-        Fit fit = report.Fits.FirstOrDefault(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal));
-        fit = fit.Joint is null ? report.Fits.FirstOrDefault(f => f.Joint!.Id == "crank-across-shell") : fit;
+        Fit fit = report.Findings.FirstOrDefault(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal));
+        fit = fit.Joint is null ? report.Findings.FirstOrDefault(f => f.Joint!.Id == "crank-across-shell") : fit;
         return fit.Joint is null ? null : WorkFigure.Told("bracket-spacers", "crank, shell and spacers", $"{fit.Sentence} ({Verdicts.InWords(fit.Verdict)})", [.. fit.Sources]);
     }
 

@@ -50,7 +50,7 @@ internal static class SteeringFigures
 
         WorkFigure shortest = given.Figure("steerer-shortest", "the shortest steerer that holds the stem", "mm", () => stack.Shortest.Millimeters, Sources.SteererRequirement);
         decimal now = given.Millimetres("the length of the steerer as it is", fork.SteererLength);
-        SteererMaterial material = fork.SteererMaterial.State != KnownState.Value ? SteererMaterial.Unknown : fork.SteererMaterial.Value == Material.Carbon ? SteererMaterial.Carbon : SteererMaterial.Metal;
+        Material? material = fork.SteererMaterial.State == KnownState.Value ? fork.SteererMaterial.Value : null;
         double lacking = fork.SteererLength.State is KnownState.Value or KnownState.Measured ? (shortest.Value ?? 0) - (double)now : 0;
         SteererCut Cut() => SteererCut.Of(stack, Length.FromMillimeters((double)now), material);
         return

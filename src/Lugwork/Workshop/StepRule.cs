@@ -53,7 +53,7 @@ internal sealed class StepRule
     public WorkStep For(FitReport report, Func<string, bool> isThere)
     {
         Build build = report.Build;
-        ImmutableArray<Fit> fits = [.. report.Fits.Where(f => Joints.Contains(f.Joint!.Id))];
+        ImmutableArray<Fit> fits = [.. report.Findings.Where(f => Joints.Contains(f.Joint!.Id))];
         ImmutableArray<TorqueFigure> torques = [.. Torques(build).OfType<TorqueFigure>().DistinctBy(t => t.Id)];
         ImmutableArray<WorkFigure> figures = [.. Figures(report).OfType<WorkFigure>()];
         bool isSet = torques.Any(t => !t.IsByHand) || figures.Any(f => f.Unit == WorkFigure.NewtonMetres);
@@ -64,7 +64,7 @@ internal sealed class StepRule
             Stage = Stage,
             Does = [.. Does(build).OfType<string>()],
             Slots = [.. Uses.Where(build.Has)],
-            Joints = fits,
+            Findings = fits,
             After = [.. After.Where(a => isThere(a.StepId) && Waits(build, a.StepId)), .. WaitsForUsed(build) ? new[] { new WorkPrerequisite(FrameSteps.InspectUsed, "a used part is fitted only once it is found sound") } : []],
             Tools = [.. Tools(build).OfType<WorkTool>().Concat(isSet ? [Kit.TorqueWrench] : Array.Empty<WorkTool>()).Distinct()],
             Consumables = [.. Consumables(build).OfType<WorkConsumable>()],

@@ -116,12 +116,12 @@ public sealed partial class WorkPlan
     private string? Fault(WorkStep step) =>
         string.IsNullOrEmpty(step.Id) || string.IsNullOrEmpty(step.Title) ? "a step has an id and a title"
         : step.Does.IsDefaultOrEmpty ? "a step says what is done"
-        : step.Slots.IsDefault || step.Joints.IsDefault || step.After.IsDefault || step.Tools.IsDefault || step.Consumables.IsDefault || step.Torques.IsDefault || step.Figures.IsDefault || step.Checks.IsDefault || step.Cautions.IsDefault ? "a list of the step was never made: an empty one is []"
+        : step.Slots.IsDefault || step.Findings.IsDefault || step.After.IsDefault || step.Tools.IsDefault || step.Consumables.IsDefault || step.Torques.IsDefault || step.Figures.IsDefault || step.Checks.IsDefault || step.Cautions.IsDefault ? "a list of the step was never made: an empty one is []"
         : HoldsNull(step) ? "a list of the step holds a null, or something without a name"
         : !Enum.IsDefined(step.Stage) || !Enum.IsDefined(step.Skill) || !Enum.IsDefined(step.Time) ? "there is no such stage, skill or time"
         : step.Figures.GroupBy(f => f.Id).FirstOrDefault(g => g.Skip(1).Any()) is { } twice ? $"two figures of the step are called {twice.Key}"
         : step.Slots.FirstOrDefault(s => Build[s] is null) is { } empty ? $"{step.Id} handles the {empty.Name}, which is empty in this build"
-        : step.Joints.IsEmpty ? null : $"{step.Id} assembles a joint that another step of this plan assembles";
+        : step.Findings.IsEmpty ? null : $"{step.Id} assembles a joint that another step of this plan assembles";
 
     private static bool HoldsNull(WorkStep step) =>
         step.Does.Any(d => d is null) || step.Slots.Any(s => s is null) || step.Torques.Any(t => t is null) || step.Checks.Any(c => c is null) || step.Cautions.Any(c => c?.Text is null)

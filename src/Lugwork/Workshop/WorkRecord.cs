@@ -90,7 +90,7 @@ public sealed class WorkRecord
     public WorkRecord WithMeasured(string step, string figure, Length length)
     {
         decimal millimetres = Math.Round((decimal)NumberRange.Millimetres(length, 0, MostMillimetres), 6);
-        return With(step, figure, millimetres.ToString("0.######", CultureInfo.InvariantCulture), u => u == WorkMeasurement.Millimetres, "Measured");
+        return With(step, figure, millimetres.ToString("0.######", CultureInfo.InvariantCulture), u => u == WorkMeasurement.Millimetres, nameof(WithMeasured));
     }
 
     /// <summary>Pitches or teeth as they were counted; earlier ones of the same figure go.</summary>
@@ -100,7 +100,7 @@ public sealed class WorkRecord
     /// <exception cref="ArgumentException">This plan has no such step, the step no such figure, or nothing of it is counted.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The count is out of range.</exception>
     public WorkRecord WithCount(string step, string figure, int count) =>
-        With(step, figure, NumberRange.Checked(count, 1, MostCount, "", nameof(count)).ToString(CultureInfo.InvariantCulture), u => u is "pitches" or "teeth", "Counted");
+        With(step, figure, NumberRange.Checked(count, 1, MostCount, "", nameof(count)).ToString(CultureInfo.InvariantCulture), u => u is "pitches" or "teeth", nameof(WithCount));
 
     /// <summary>What was found out, in words as a build file writes them: "ZS44", "steel"; earlier ones of the same figure go.</summary>
     /// <param name="step">Id of the step.</param>
@@ -111,7 +111,7 @@ public sealed class WorkRecord
     {
         ArgumentNullException.ThrowIfNull(text);
         string said = text.Trim();
-        return said.Length is > 0 and <= NoteLimit ? With(step, figure, said, u => u.Length == 0, "Found") : throw new ArgumentException($"what was found out has 1 to {MostNote} characters", nameof(text));
+        return said.Length is > 0 and <= NoteLimit ? With(step, figure, said, u => u.Length == 0, nameof(WithFinding)) : throw new ArgumentException($"what was found out has 1 to {MostNote} characters", nameof(text));
     }
 
     /// <summary>A torque as it was applied; an earlier one of the same fastener goes. It is written down, never approved: the maker's figure rules.</summary>
@@ -167,15 +167,25 @@ public sealed class WorkRecord
 
         return takes(found.Unit)
             ? With(entry with { Measurements = [.. entry.Measurements.Where(m => m.FigureId != figure), new(figure, text, found.Unit)] })
-            : throw new ArgumentException($"{figure} is {InWords(found.Unit)}, and {how} does not take that", nameof(figure));
+            : throw new ArgumentException($"{figure} is {InWords(found.Unit)}: {TakenBy(found.Unit)}, {how} does not", nameof(figure));
     }
 
     internal static string InWords(string unit) => unit switch
     {
-        WorkMeasurement.Millimetres => "a length, for Measured",
-        "" => "said in words, for Found",
-        WorkFigure.NewtonMetres => "a torque, for Applied",
-        _ => $"counted in {unit}, for Counted",
+        WorkMeasurement.Millimetres => "a length",
+        "" => "said in words",
+        WorkFigure.NewtonMetres => "a torque",
+        "pitches" or "teeth" => $"counted in {unit}",
+        _ => $"a figure in {unit}",
+    };
+
+    private static string TakenBy(string unit) => unit switch
+    {
+        WorkMeasurement.Millimetres => $"{nameof(WithMeasured)} takes it",
+        "" => $"{nameof(WithFinding)} takes it",
+        WorkFigure.NewtonMetres => $"{nameof(WithTorque)} takes it",
+        "pitches" or "teeth" => $"{nameof(WithCount)} takes it",
+        _ => "a record takes none",
     };
 
     private static string Listed(IEnumerable<string> ids) => string.Join(", ", ids) is { Length: > 0 } list ? list : "none";

@@ -54,7 +54,7 @@ public sealed record WorkStep
     public ImmutableArray<Slot> Slots { get; init; } = [];
 
     /// <summary>The joints that this step assembles or settles, as they were judged.</summary>
-    public ImmutableArray<Fit> Joints { get; init; } = [];
+    public ImmutableArray<Fit> Findings { get; init; } = [];
 
     /// <summary>The steps that come before, each with its reason.</summary>
     public ImmutableArray<WorkPrerequisite> After { get; init; } = [];
@@ -77,17 +77,17 @@ public sealed record WorkStep
     /// <summary>Warnings.</summary>
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 
-    /// <summary>How much practice it takes.</summary>
-    public WorkSkill Skill { get; init; }
+    /// <summary>How much practice it takes; has to be said, so that a step that says nothing is not called easy.</summary>
+    public required WorkSkill Skill { get; init; }
 
-    /// <summary>How long it takes.</summary>
-    public WorkTime Time { get; init; }
+    /// <summary>How long it takes; has to be said.</summary>
+    public required WorkTime Time { get; init; }
 
     /// <summary>Why a shop should do it; null where nothing asks for one.</summary>
     public LeaveToShop? Shop { get; init; }
 
     /// <summary>The joints of this step that do not simply fit: to be settled before it is done.</summary>
-    public ImmutableArray<Fit> Open => [.. Joints.Where(f => f.Verdict != Verdict.Fits)];
+    public ImmutableArray<Fit> Open => [.. Findings.Where(f => f.Verdict != Verdict.Fits)];
 
     /// <summary>"fit-bottom-bracket: Fit the bottom bracket".</summary>
     public override string ToString() => $"{Id}: {Title}";

@@ -30,7 +30,7 @@ internal static class TrapRunner
             build = build.OfFile(part, slot);
         }
 
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == run.Joint);
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == run.Joint);
         IEnumerable<string> told = fit.Remedies.SelectMany(r => new[] { r.What, r.Bridge?.Id ?? "" })
             .Concat(fit.Measurements.Select(m => m.ToString()))
             .Concat(fit.Cautions.Select(c => c.Text));

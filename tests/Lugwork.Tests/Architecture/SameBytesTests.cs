@@ -84,7 +84,7 @@ public sealed class SameBytesTests
             Add($"{name} file", BuildFile.Write(build));
             Add($"{name} report", report.ToString());
             Add($"{name} report file", ReportFile.Write(report));
-            Add($"{name} reasons", string.Join('\n', report.Fits.Select(f => f.Explain())));
+            Add($"{name} reasons", string.Join('\n', report.Findings.Select(f => f.Explain())));
             Add($"{name} needs", string.Join('\n', build.Needs().SelectMany(n => n.Rows)));
             Add($"{name} plan", plan.ToString());
             Add($"{name} plan page", plan.ToHtml());

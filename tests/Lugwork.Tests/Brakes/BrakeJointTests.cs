@@ -253,7 +253,7 @@ public sealed class BrakeJointTests
     public void One_carrier_is_asked_for_once()
     {
         Build build = Build.From(Frame.Read("steel")).With(Wheel.Read("hub R142-12; center-lock"), Slot.RearWheel).With(Rotor.Read("160; six-bolt; carrier none; lockring none"), Slot.RearRotor);
-        Fit only = Assert.Single(build.Check().Fits, f => f.Verdict == Verdict.NeedsPart);
+        Fit only = Assert.Single(build.Check().Findings, f => f.Verdict == Verdict.NeedsPart);
         Assert.Equal("rear-rotor-on-hub", only.Joint!.Id);
         Assert.Equal(["rear-rotor-on-hub:six-bolt-rotor-on-center-lock"], build.SmallParts().Select(p => p.Id).Where(i => i.Contains("rotor", StringComparison.Ordinal)));
     }

@@ -40,7 +40,7 @@ public sealed class HubBrakeTests
     [Fact]
     public void Where_nobody_said_that_the_hub_has_a_brake_no_joint_asks() =>
         Assert.DoesNotContain(
-            Build.From(Frame.Read("material steel")).With(Wheel.Read("hub R135-QR"), Slot.RearWheel).With(BrakeLever.Read("pull short"), Slot.RearBrakeLever).Check().Fits,
+            Build.From(Frame.Read("material steel")).With(Wheel.Read("hub R135-QR"), Slot.RearWheel).With(BrakeLever.Read("pull short"), Slot.RearBrakeLever).Check().Findings,
             f => f.Joint!.Id is "rear-lever-with-hub-brake" or "hub-brake-arm-on-frame");
 
     [Theory]

@@ -12,7 +12,7 @@ public sealed class MountAdapterTests
     public void An_adapter_names_its_rotor(string frame, string rotor, string adapter)
     {
         Build build = Build.From(Frame.Read(frame)).With(Caliper.Read("mount post"), Slot.RearCaliper).With(Rotor.Read($"{rotor}; six-bolt"), Slot.RearRotor);
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "rear-caliper-on-mount");
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == "rear-caliper-on-mount");
         Assert.Contains(fit.Remedies, r => r.What == adapter);
         Assert.DoesNotContain(fit.Remedies, r => r.What.StartsWith("IS rear to post-mount adapter", StringComparison.Ordinal) && r.What != adapter);
     }
@@ -21,7 +21,7 @@ public sealed class MountAdapterTests
     public void A_fork_with_tabs_takes_its_own()
     {
         Build build = Build.From(Frame.Read("seat tube 27.2")).With(Fork.Read("front brake IS")).With(Caliper.Read("mount post"), Slot.FrontCaliper).With(Rotor.Read("180; six-bolt"), Slot.FrontRotor);
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "front-caliper-on-mount");
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == "front-caliper-on-mount");
         Assert.Contains(fit.Remedies, r => r.What == "IS front to post-mount adapter for a 180 mm rotor, with its bolts");
     }
 }

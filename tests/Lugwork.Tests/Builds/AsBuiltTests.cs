@@ -9,7 +9,7 @@ public sealed class AsBuiltTests
         .With(Fork.Read("threadless; steerer 28.6; crowns single; steerer length 300")).With(Headset.Read("upper stack 12; lower stack 10")).With(Stem.Read("28.6 clamp; clamp height 40; spacers below 10; spacers above 5"))
         .With(Seatpost.Read("27.2 x 400; mark 80")).With(Chain.Read("11; pitches 116")).With(Handlebar.Read("31.8; width 800"));
 
-    private static Verdict Of(Build build, string check) => build.Check().Fits.Single(f => f.Joint!.Id == check).Verdict;
+    private static Verdict Of(Build build, string check) => build.Check().Findings.Single(f => f.Joint!.Id == check).Verdict;
 
     private static string Reason(Action act) => Assert.Throws<SpecException>(act).Problems.Single().Reason;
 
@@ -22,7 +22,7 @@ public sealed class AsBuiltTests
         Assert.Equal(Verdict.Unsafe, Of(cut.WithCut(Slot.Fork, "steererLength", "196.9"), "steerer-reaches-stem"));
         Assert.Equal(new(Slot.Fork, "steererLength", "203", AsBuiltKind.Cut, "300", "guide, square", Day), cut.AsBuilt.Single());
         Assert.Equal("fork, length of the steerer: 203, cut, was 300 (2026-05-01): guide, square", cut.AsBuilt.Single().ToString());
-        Assert.Contains("measured: \"cut to 203 on 2026-05-01, guide, square\"", cut.Check().Fits.Single(f => f.Joint!.Id == "steerer-reaches-stem").Explain(), StringComparison.Ordinal);
+        Assert.Contains("measured: \"cut to 203 on 2026-05-01, guide, square\"", cut.Check().Findings.Single(f => f.Joint!.Id == "steerer-reaches-stem").Explain(), StringComparison.Ordinal);
         Assert.Empty(Uncut().AsBuilt);
     }
 

@@ -6,7 +6,7 @@ public sealed class BareCrankTests
     private static Build With(string crank, int capacity) => Build.From(Frame.Read("chainstay 430")).With(Crankset.Read(crank)).With(Chainring.Read("teeth 46")).With(Cassette.Read("smallest sprocket 11; largest sprocket 34"))
         .With(RearDerailleur.Read(FormattableString.Invariant($"capacity {capacity}"))).With(Chain.Read("pitches 112"));
 
-    private static Verdict? Of(FitReport report, string joint) => report.Fits.Where(f => f.Joint!.Id == joint).Select(f => (Verdict?)f.Verdict).SingleOrDefault();
+    private static Verdict? Of(FitReport report, string joint) => report.Findings.Where(f => f.Joint!.Id == joint).Select(f => (Verdict?)f.Verdict).SingleOrDefault();
 
     [Theory]
     [InlineData("largest ring none; chainline gravel-2x", 25, Verdict.NeedsMeasuring)]
@@ -31,7 +31,7 @@ public sealed class BareCrankTests
         FitReport report = With("largest ring none; " + crank, 45).Check();
         Assert.Equal(asked ? Verdict.NeedsMeasuring : Verdict.Fits, Of(report, "ring-counted-with-crank"));
         Assert.Equal(asked, report.ToMeasure.Any(m => m.What.Slot == Slot.Crankset && m.What.Field == "smallestRing"));
-        Assert.DoesNotContain(" none and ", report.Fits.Single(f => f.Joint!.Id == "ring-counted-with-crank").Sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain(" none and ", report.Findings.Single(f => f.Joint!.Id == "ring-counted-with-crank").Sentence, StringComparison.Ordinal);
     }
 
     /// <summary>A front derailleur moves the chain between rings: a bare crank under it has more than the one ring beside it, whatever its chainline says.</summary>
@@ -42,14 +42,14 @@ public sealed class BareCrankTests
     {
         FitReport report = With(crank, 25).With(FrontDerailleur.Read("band-34.9")).Check();
         Assert.Equal(Verdict.NeedsMeasuring, Of(report, "front-difference"));
-        Assert.DoesNotContain(report.Fits, f => f.Verdict == Verdict.Fits && f.Joint!.Id is "derailleur-capacity-with-ring" or "chain-taken-up-with-ring");
+        Assert.DoesNotContain(report.Findings, f => f.Verdict == Verdict.Fits && f.Joint!.Id is "derailleur-capacity-with-ring" or "chain-taken-up-with-ring");
         Assert.Null(Of(With("largest ring 46; smallest ring 30", 39).With(FrontDerailleur.Read("band-34.9")).Check(), "front-difference"));
     }
 
     [Fact]
     public void The_ring_of_unknown_teeth_is_counted_whatever_they_are()
     {
-        Fit fit = Build.From(Frame.Read("steel")).With(Crankset.Read("largest ring none")).With(Chainring.Read("teeth unknown")).Check().Fits.Single(f => f.Joint!.Id == "ring-counted-with-crank");
+        Fit fit = Build.From(Frame.Read("steel")).With(Crankset.Read("largest ring none")).With(Chainring.Read("teeth unknown")).Check().Findings.Single(f => f.Joint!.Id == "ring-counted-with-crank");
         Assert.Equal(Verdict.Fits, fit.Verdict);
         Assert.Contains("whatever its teeth", fit.Sentence, StringComparison.Ordinal);
     }

@@ -11,7 +11,7 @@ internal static class Bench
             build = build.OfFile(part, slot);
         }
 
-        return build.Check().Fits.Single(f => f.Joint!.Id == joint);
+        return build.Check().Findings.Single(f => f.Joint!.Id == joint);
     }
 
     public static Verdict RearWheel(string frame, string wheel) => Judge("rear-wheel-in-frame", frame, (Slot.RearWheel, Wheel.Read(wheel))).Verdict;

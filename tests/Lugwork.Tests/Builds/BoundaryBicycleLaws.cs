@@ -26,7 +26,7 @@ public sealed class BoundaryBicycleLaws
         for (int seed = 0; seed < 40; seed++)
         {
             Build build = BoundaryBicycles.Draw(new Random(seed));
-            foreach (Fit judged in build.Check().Fits.Where(f => f.Joint!.Inputs.All(i => i.Read(build[i.Slot]!).IsSettled)))
+            foreach (Fit judged in build.Check().Findings.Where(f => f.Joint!.Inputs.All(i => i.Read(build[i.Slot]!).IsSettled)))
             {
                 _ = judged.Verdict == Verdict.Fits ? fit.Add(judged.Joint!.Id) : not.Add(judged.Joint!.Id);
             }
@@ -44,7 +44,7 @@ public sealed class BoundaryBicycleLaws
     [Fact]
     public void A_disagreement_is_shrunk_to_the_smallest_bicycle()
     {
-        static bool Short(Build build) => build.Check().Fits.Any(f => f.Joint!.Id == "steerer-reaches-stem" && f.Verdict == Verdict.Unsafe);
+        static bool Short(Build build) => build.Check().Findings.Any(f => f.Joint!.Id == "steerer-reaches-stem" && f.Verdict == Verdict.Unsafe);
         Build build = Enumerable.Range(0, 200).Select(seed => BoundaryBicycles.Draw(new Random(seed))).First(Short);
         Build smallest = BoundaryBicycles.Shrunk(build, Short);
         Assert.Equal([Slot.Frame, Slot.Fork, Slot.Headset, Slot.Stem], Slot.All.Where(s => smallest[s] is not null));

@@ -114,7 +114,7 @@ internal static class BoundaryBicycles
                     continue;
                 }
 
-                Verdict judged = report.Fits.Single(f => f.Joint == line.Joint).Verdict;
+                Verdict judged = report.Findings.Single(f => f.Joint == line.Joint).Verdict;
                 Verdict sheet = line.Judge(own.Low);
 
                 // Of a part with one figure in the joint the sheet says all; of one with several, what holds whatever the others are.

@@ -111,7 +111,7 @@ public sealed class BuildFileTests
             Assert.Equal(build[slot]?.Name, back[slot]?.Name);
         }
 
-        Assert.Equal(build.Check().Fits.Select(f => f.ToString()), back.Check().Fits.Select(f => f.ToString()));
+        Assert.Equal(build.Check().Findings.Select(f => f.ToString()), back.Check().Findings.Select(f => f.ToString()));
     }
 
     [Theory]

@@ -24,7 +24,7 @@ public sealed class BuildLaws
     public bool The_reports_verdict_is_its_worst(DoNotSize<int> seed)
     {
         FitReport report = Bicycles.Any(new Random(seed.Item)).Check();
-        Verdict worst = report.Fits.Select(f => f.Verdict).DefaultIfEmpty(Verdict.NeedsMeasuring).Max();
+        Verdict worst = report.Findings.Select(f => f.Verdict).DefaultIfEmpty(Verdict.NeedsMeasuring).Max();
         return report.Verdict == (report.IsComplete || worst >= Verdict.NeedsPart ? worst : Verdict.NeedsPart);
     }
 
@@ -43,7 +43,7 @@ public sealed class BuildLaws
             FitReport report = Build.From(Frame.Read(frame)).Check();
             Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
             Assert.False(report.IsComplete);
-            Assert.Empty(report.Fits);
+            Assert.Empty(report.Findings);
         }
     }
 
@@ -82,7 +82,7 @@ public sealed class BuildLaws
                 continue;
             }
 
-            Verdict judged = report.Fits.Single(f => f.Joint == line.Joint).Verdict;
+            Verdict judged = report.Findings.Single(f => f.Joint == line.Joint).Verdict;
             Verdict sheet = line.Judge(known.Low);
             bool agree = input.IsLength ? (judged == Verdict.Fits) == (sheet == Verdict.Fits) : judged == sheet;
             if (!agree)
@@ -235,13 +235,13 @@ public sealed class BuildLaws
     public void A_sentence_has_no_place_left_open(DoNotSize<int> seed)
     {
         FitReport report = Bicycles.Any(new Random(seed.Item)).Check();
-        foreach (string text in report.Fits.SelectMany(f => f.Remedies.Select(r => r.What).Append(f.ToString())).Append(report.ToString()))
+        foreach (string text in report.Findings.SelectMany(f => f.Remedies.Select(r => r.What).Append(f.ToString())).Append(report.ToString()))
         {
             Assert.False(text.Contains('{', StringComparison.Ordinal) || text.Contains('}', StringComparison.Ordinal) || text.Contains("[bridge]", StringComparison.Ordinal), text);
             Assert.DoesNotContain("  ", text, StringComparison.Ordinal);
         }
 
-        foreach (Fit fit in report.Fits)
+        foreach (Fit fit in report.Findings)
         {
             bool chooses = fit.Verdict == Verdict.NeedsPart && fit.Remedies.Any(r => r.What.StartsWith("one of these", StringComparison.Ordinal));
             Assert.Equal(fit.Verdict == Verdict.NeedsMeasuring || chooses, !fit.Measurements.IsEmpty);
@@ -257,7 +257,7 @@ public sealed class BuildLaws
         Build build = Bicycles.Any(random);
         Slot slot = Slot.All[1 + random.Next(Slot.All.Length - 1)];
         Build without = build.Without(slot);
-        bool quiet = without.Check().Fits.All(f => !f.Joint!.Slots.Contains(slot));
+        bool quiet = without.Check().Findings.All(f => !f.Joint!.Slots.Contains(slot));
         return quiet && (build[slot] is not { } part || Told(without.With(part, slot)).SequenceEqual(Told(build)));
     }
 
@@ -275,7 +275,7 @@ public sealed class BuildLaws
             for (long code = edge - 1; code <= edge + 1; code++)
             {
                 Seatpost post = Seatpost.Read("21.15; mark none") with { Insertion = Known<Dimension>.Of(Dimension.OfFitCode(code)) };
-                Verdict judged = build.With(post).Check().Fits.Single(f => f.Joint == line.Joint).Verdict;
+                Verdict judged = build.With(post).Check().Findings.Single(f => f.Joint == line.Joint).Verdict;
                 Assert.Equal(judged == Verdict.Fits, line.Judge(code) == Verdict.Fits);
             }
         }
@@ -337,5 +337,5 @@ public sealed class BuildLaws
         return Told(build).SequenceEqual(Told(back)) && BuildFile.Write(back) == BuildFile.Write(build);
     }
 
-    private static IEnumerable<string> Told(Build build) => build.Check().Fits.Select(f => f.ToString());
+    private static IEnumerable<string> Told(Build build) => build.Check().Findings.Select(f => f.ToString());
 }

@@ -13,7 +13,7 @@ public sealed class ConditionTests
         return slot == Slot.Frame ? Build.From((Frame)part) : Build.From(Frame.Read("steel")).With(part, slot);
     }
 
-    private static Fit Of(Build build, string id) => build.Check().Fits.Single(f => f.Joint!.Id == id);
+    private static Fit Of(Build build, string id) => build.Check().Findings.Single(f => f.Joint!.Id == id);
 
     private static Slot Place(string key) => Slot.Find(key)!;
 
@@ -79,7 +79,7 @@ public sealed class ConditionTests
     public void The_condition_of_a_part_is_judged_by_what_comes_of_it(string slot, string text, Verdict verdict)
     {
         Build build = With(Place(slot), text);
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.IsOfCondition);
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.IsOfCondition);
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(Place(slot), fit.Joint!.Slots.Single());
         Assert.Equal(text.Contains("steerer material carbon", StringComparison.Ordinal) && verdict == Verdict.Unsafe, fit.ReasonId == "condition-crashed-carbon-steerer");
@@ -93,7 +93,7 @@ public sealed class ConditionTests
         Assert.Equal(PartCondition.NotKnown, build[Slot.Fork]!.Condition.Value);
         Assert.Equal(KnownState.Unknown, build[Slot.Stem]!.Condition.State);
         Assert.Equal(Verdict.NeedsMeasuring, Of(build, "condition-of-fork").Verdict);
-        Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.Id == "condition-of-stem");
+        Assert.DoesNotContain(build.Check().Findings, f => f.Joint!.Id == "condition-of-stem");
         Assert.Equal(Slot.Fork, build.ToInspect().Single().Slot);
         Assert.Equal(PartCondition.NotKnown, BuildFile.Read(BuildFile.Write(build))[Slot.Fork]!.Condition.Value);
     }
@@ -108,7 +108,7 @@ public sealed class ConditionTests
     [InlineData("frontTyre", "condition crashed", false)]
     [InlineData("fork", "condition crashed; material steel; steerer material steel", true)]
     public void Metal_is_spoken_of_where_it_is_stated(string slot, string text, bool metal) =>
-        Assert.Equal(metal, With(Place(slot), text).Check().Fits.Single(f => f.Joint!.IsOfCondition).Sentence.Contains("metal", StringComparison.Ordinal));
+        Assert.Equal(metal, With(Place(slot), text).Check().Findings.Single(f => f.Joint!.IsOfCondition).Sentence.Contains("metal", StringComparison.Ordinal));
 
     [Fact]
     public void Nothing_stated_is_not_a_used_part()
@@ -116,7 +116,7 @@ public sealed class ConditionTests
         foreach (Slot slot in Slot.All)
         {
             Build build = With(slot, slot == Slot.Rider ? "82 kg" : slot == Slot.Seatpost ? "27.2" : "name");
-            Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.IsOfCondition);
+            Assert.DoesNotContain(build.Check().Findings, f => f.Joint!.IsOfCondition);
             Assert.DoesNotContain(build.Check().NotLookedAt, j => j.IsOfCondition);
             Assert.Empty(build.ToInspect());
         }
@@ -179,7 +179,7 @@ public sealed class ConditionTests
         Assert.All(build.ToInspect(), p => Assert.Contains("maker sets", p.What, StringComparison.Ordinal));
         Assert.All(build.ToInspect(), p => Assert.Contains("disagree", p.What, StringComparison.Ordinal));
         Assert.All(build.ToInspect(), p => Assert.NotEmpty(p.Sources));
-        Assert.Equal(without.Check().Fits.Select(f => (f.Joint!.Id, f.Verdict)), build.Check().Fits.Select(f => (f.Joint!.Id, f.Verdict)));
+        Assert.Equal(without.Check().Findings.Select(f => (f.Joint!.Id, f.Verdict)), build.Check().Findings.Select(f => (f.Joint!.Id, f.Verdict)));
         Assert.Equal(without.Check().Verdict, build.Check().Verdict);
         Assert.Equal(build[at], BuildFile.Read(BuildFile.Write(build))[at]);
     }
@@ -234,7 +234,7 @@ public sealed class ConditionTests
     {
         Build build = With(Slot.Chain, $"9; condition {chain}").With(Cassette.Read("9-speed HG"));
         Assert.Equal(verdict, Of(build.With(Chainring.Read($"condition {ring}")), "drive-worn-with-chainring").Verdict);
-        Assert.DoesNotContain(build.With(new Chainring()).Check().Fits, f => f.Joint!.Id == "drive-worn-with-chainring");
+        Assert.DoesNotContain(build.With(new Chainring()).Check().Findings, f => f.Joint!.Id == "drive-worn-with-chainring");
     }
 
     [Theory]
@@ -295,7 +295,7 @@ public sealed class ConditionTests
     [InlineData("thickness 1.4", false)]
     [InlineData("thickness 1.19", true)]
     public void A_rotor_is_judged_once_it_was_measured_and_its_mark_read(string text, bool judged) =>
-        Assert.Equal(judged, With(Slot.RearRotor, "160; six-bolt; " + text).Check().Fits.Any(f => f.Joint!.Id == "rear-rotor-wear"));
+        Assert.Equal(judged, With(Slot.RearRotor, "160; six-bolt; " + text).Check().Findings.Any(f => f.Joint!.Id == "rear-rotor-wear"));
 
     /// <summary>One bound for one fact, with a caliper and without: below the least that is listed, and no mark that allows it.</summary>
     [Theory]
@@ -306,7 +306,7 @@ public sealed class ConditionTests
     public void A_thin_rotor_without_a_mark_is_seen_without_a_caliper(string text, Verdict? verdict)
     {
         Build build = With(Slot.RearRotor, "160; six-bolt; condition inspected; " + text);
-        Assert.Equal(verdict, build.Check().Fits.Where(f => f.Joint!.Id == "rear-rotor-wear").Select(f => (Verdict?)f.Verdict).SingleOrDefault());
+        Assert.Equal(verdict, build.Check().Findings.Where(f => f.Joint!.Id == "rear-rotor-wear").Select(f => (Verdict?)f.Verdict).SingleOrDefault());
         Fit caliper = Of(build.With(Caliper.Read("post; thickest rotor 1.9; thinnest rotor none"), Slot.RearCaliper), "rear-rotor-thickness-in-caliper");
         Assert.True(verdict is null || (verdict == Verdict.Unsafe) == (caliper.Verdict == Verdict.Unsafe), caliper.ToString());
     }
@@ -371,8 +371,8 @@ public sealed class ConditionTests
             Build build = With(wheel, $"rim wall {wall}; brake track {track}; rim material {material}");
             Build braked = build.With(RimBrake.Read("road caliper"), brake);
             Assert.Equal(verdict, Of(braked, $"{end}-rim-wear-under-pads").Verdict);
-            Assert.DoesNotContain(braked.Check().Fits, f => f.Joint!.Id == $"{end}-rim-wear");
-            Assert.DoesNotContain(build.Check().Fits, f => f.Joint!.Id == $"{end}-rim-wear-under-pads");
+            Assert.DoesNotContain(braked.Check().Findings, f => f.Joint!.Id == $"{end}-rim-wear");
+            Assert.DoesNotContain(build.Check().Findings, f => f.Joint!.Id == $"{end}-rim-wear-under-pads");
         }
     }
 
@@ -398,6 +398,6 @@ public sealed class ConditionTests
         Build build = With(Slot.Fork, "condition used");
         Assert.DoesNotContain(FitKeys.Accepted(build, Slot.Fork, Verdict.Unsafe), k => k.Field == "condition");
         Assert.Contains(FitKeys.Of(build[Slot.Fork]!, Slot.Fork), k => k is { Field: "condition", Key: "used" });
-        Assert.All(JointTable.All.Where(j => j.IsOfCondition), j => Assert.Empty(CostTable.Of(j)));
+        Assert.All(JointTable.All.Where(j => j.IsOfCondition), j => Assert.Empty(JointPairs.Of(j)));
     }
 }

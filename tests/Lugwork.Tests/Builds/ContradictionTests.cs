@@ -38,7 +38,7 @@ public sealed class ContradictionTests
     public void Where_the_completions_need_different_shims_one_is_bought_and_the_bore_is_measured()
     {
         FitReport report = Build.From(Frame.Read("seatTube 30.9 | 31.6")).With(Seatpost.Read("27.2"), Slot.Seatpost).Check();
-        Fit fit = report.Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
+        Fit fit = report.Findings.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
         Assert.Equal(Verdict.NeedsPart, fit.Verdict);
         Assert.StartsWith("one of these", Assert.Single(fit.Remedies).What, StringComparison.Ordinal);
         Assert.Contains("; or ", fit.Sentence, StringComparison.Ordinal);

@@ -9,7 +9,7 @@ public sealed class FitNoteTests
     [InlineData("160", "140", false)]
     public void A_rear_rotor_that_is_the_larger_one_is_noted(string front, string rear, bool isNote)
     {
-        Fit fit = Build.From(new Frame()).With(Rotor.Read(front), Slot.FrontRotor).With(Rotor.Read(rear), Slot.RearRotor).Check().Fits.Single(f => f.ReasonId is "rotors-alike" or "rear-rotor-larger");
+        Fit fit = Build.From(new Frame()).With(Rotor.Read(front), Slot.FrontRotor).With(Rotor.Read(rear), Slot.RearRotor).Check().Findings.Single(f => f.ReasonId is "rotors-alike" or "rear-rotor-larger");
         Assert.Equal(Verdict.Fits, fit.Verdict);
         Assert.Equal(isNote, fit.IsNote);
     }
@@ -25,7 +25,7 @@ public sealed class FitNoteTests
         (int noted, int plain) = (0, 0);
         for (int i = 0; i < 400; i++)
         {
-            foreach (Fit fit in Bicycles.Any(random).Check().Fits)
+            foreach (Fit fit in Bicycles.Any(random).Check().Findings)
             {
                 bool asks = fit.Verdict == Verdict.Fits && (fit.Sentence.Contains('?', StringComparison.Ordinal) || !fit.Cautions.IsEmpty);
                 Assert.True(!asks || fit.IsNote, fit.ToString());

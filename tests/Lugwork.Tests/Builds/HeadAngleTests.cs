@@ -13,7 +13,7 @@ public sealed class HeadAngleTests
 
     private static FitReport Check(string frame, string fork) => Build.From(Frame.Read(frame)).With(Fork.Read(fork)).Check();
 
-    private static Fit? Of(FitReport report, string joint) => report.Fits.Where(f => f.Joint!.Id == joint).Select(f => (Fit?)f).SingleOrDefault();
+    private static Fit? Of(FitReport report, string joint) => report.Findings.Where(f => f.Joint!.Id == joint).Select(f => (Fit?)f).SingleOrDefault();
 
     /// <summary>A fork that is 20 mm longer turns this frame by 0.91 degrees, one that is 20 mm shorter by 0.92. Nearer to the limit than 0.3 degrees it is asked; a fork as long as the chart's leaves the frame as its maker has it.</summary>
     [Theory]
@@ -73,7 +73,7 @@ public sealed class HeadAngleTests
     {
         FitReport report = Build.From(Frame.Read($"{Chart}; slackest head angle {slackest}")).With(Fork.Read($"axle to crown {fork}")).With(Headset.Read($"lower stack {stack}")).Check();
         Assert.Equal(verdict, Of(report, joint)!.Value.Verdict);
-        Assert.Single(report.Fits, f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal));
+        Assert.Single(report.Findings, f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -95,7 +95,7 @@ public sealed class HeadAngleTests
     public void A_frame_without_a_printed_limit_asks_nothing(string limits)
     {
         FitReport report = Check($"{Chart}; {limits}", "axle to crown 560");
-        Assert.DoesNotContain(report.Fits, f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal));
+        Assert.DoesNotContain(report.Findings, f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal));
         Assert.DoesNotContain(report.ToMeasure, m => m.What.Slot == Slot.Frame && m.What.Called.Contains("head angle", StringComparison.Ordinal));
     }
 
@@ -109,7 +109,7 @@ public sealed class HeadAngleTests
         Assert.InRange(most, 515.3m, 515.4m);
         Assert.InRange(least, 484.7m, 484.9m);
         Assert.All(new[] { (most, true), (most + 0.000001m, false), (least, true), (least - 0.000001m, false) }, edge =>
-            Assert.Equal(edge.Item2, Check($"{Chart}; slackest head angle 66; steepest head angle 68", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"axle to crown {edge.Item1}")).Fits.Where(f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal)).All(f => f.Verdict == Verdict.Fits)));
+            Assert.Equal(edge.Item2, Check($"{Chart}; slackest head angle 66; steepest head angle 68", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"axle to crown {edge.Item1}")).Findings.Where(f => f.Joint!.Id.StartsWith("head-angle", StringComparison.Ordinal)).All(f => f.Verdict == Verdict.Fits)));
     }
 
     /// <summary>The figure of the frame turns as the sum says: both wheels of one size, as the sum takes them.</summary>

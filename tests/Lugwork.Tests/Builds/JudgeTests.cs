@@ -37,7 +37,7 @@ public sealed class JudgeTests
 
     [Fact]
     public void Every_joint_of_the_known_build_fits() =>
-        Assert.All(Known().Check().Fits, f => Assert.Equal(Verdict.Fits, f.Verdict));
+        Assert.All(Known().Check().Findings, f => Assert.Equal(Verdict.Fits, f.Verdict));
 
     private static Build Known() => Bench.WholeBicycle();
 
@@ -48,8 +48,8 @@ public sealed class JudgeTests
     public void What_only_a_look_tells_is_judged_where_someone_has_looked(string joint, string frame, string unseen, string seen)
     {
         Assert.True(JointTable.All.Single(j => j.Id == joint).IsOnlyWhereLooked);
-        Assert.DoesNotContain(Build.From(Frame.Read(frame)).With(Seatpost.Read(unseen)).Check().Fits, f => f.Joint!.Id == joint);
-        Fit fit = Build.From(Frame.Read(frame)).OfFile(Seatpost.Read(seen), Slot.Seatpost).Check().Fits.Single(f => f.Joint!.Id == joint);
+        Assert.DoesNotContain(Build.From(Frame.Read(frame)).With(Seatpost.Read(unseen)).Check().Findings, f => f.Joint!.Id == joint);
+        Fit fit = Build.From(Frame.Read(frame)).OfFile(Seatpost.Read(seen), Slot.Seatpost).Check().Findings.Single(f => f.Joint!.Id == joint);
         Assert.NotEqual(Verdict.Fits, fit.Verdict);
     }
 }

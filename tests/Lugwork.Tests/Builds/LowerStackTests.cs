@@ -9,7 +9,7 @@ public sealed class LowerStackTests
         Build.From(Frame.Read("head tube length 110; slackest head angle 66; fork of the design 500; head angle 67; wheelbase 1150")).With(Fork.Read($"axle to crown 500; steerer length 179.5; crowns {crowns}"))
             .With(Headset.Read(headset.Contains("upper stack", StringComparison.Ordinal) ? headset : $"upper stack 12; {headset}")).With(Stem.Read("clamp height 40; spacers below 10; spacers above none")).Check();
 
-    private static Verdict? Of(FitReport report, string joint) => report.Fits.Where(f => f.Joint!.Id == joint).Select(f => (Verdict?)f.Verdict).SingleOrDefault();
+    private static Verdict? Of(FitReport report, string joint) => report.Findings.Where(f => f.Joint!.Id == joint).Select(f => (Verdict?)f.Verdict).SingleOrDefault();
 
     [Theory]
     [InlineData("lower EC34/30; lower stack none", false)]

@@ -53,7 +53,7 @@ public sealed class NastyBicycleTests
         }
 
         FitReport report = build.Check();
-        Fit[] told = [.. report.Fits.Where(f => f.Joint!.Id == joint)];
+        Fit[] told = [.. report.Findings.Where(f => f.Joint!.Id == joint)];
         Assert.True(told.Length == 1 && told[0].Verdict > Verdict.NeedsPart, $"{string.Join(", ", told.Select(f => f.Sentence))}: {string.Join(", ", told.Select(f => f.Verdict))}");
     }
 }

@@ -55,7 +55,7 @@ public sealed class NewerLimitTests
         Build bare = Build.From(Frame.Read($"shell {shell}")).With(Crankset.Read($"spindle {spindle}")).With(BottomBracket.Read($"drive spacer {spacers}"));
         foreach ((Build build, string row) in new[] { (bare.With(ChainGuide.Read("BB-mount")), "bottom-bracket-spacers-with-guide"), (bare.With(FrontDerailleur.Read("E-type")), "bottom-bracket-spacers-with-front-derailleur") })
         {
-            Fit[] said = [.. build.Check().Fits.Where(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal) || f.Joint.Id == "guide-on-bottom-bracket")];
+            Fit[] said = [.. build.Check().Findings.Where(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal) || f.Joint.Id == "guide-on-bottom-bracket")];
             Assert.Equal((row, verdict), (Assert.Single(said).Joint!.Id, said[0].Verdict));
         }
     }
@@ -67,8 +67,8 @@ public sealed class NewerLimitTests
     public void A_guide_without_a_plate_stands_for_no_spacer(string mount, string row, Verdict verdict)
     {
         Build build = Build.From(Frame.Read("shell BSA 73")).With(Crankset.Read("spindle 24-MTB")).With(BottomBracket.Read("drive spacer none")).With(ChainGuide.Read($"mount {mount}"));
-        Assert.Equal((row, verdict), build.Check().Fits.Where(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal)).Select(f => (f.Joint!.Id, f.Verdict)).Single());
-        Assert.Equal("bottom-bracket-spacers", build.With(FrontDerailleur.Read("31.8")).Without(Slot.ChainGuide).Check().Fits.Single(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal)).Joint!.Id);
+        Assert.Equal((row, verdict), build.Check().Findings.Where(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal)).Select(f => (f.Joint!.Id, f.Verdict)).Single());
+        Assert.Equal("bottom-bracket-spacers", build.With(FrontDerailleur.Read("31.8")).Without(Slot.ChainGuide).Check().Findings.Single(f => f.Joint!.Id.StartsWith("bottom-bracket-spacers", StringComparison.Ordinal)).Joint!.Id);
     }
 
     /// <summary>A spacer that is lacking is a thing to buy, once; where nobody said what stands there, the list asks for what the table says, and for none in the place of a plate that is there.</summary>
@@ -104,7 +104,7 @@ public sealed class NewerLimitTests
     public void Two_lines_that_were_measured_settle_the_chainline(string ring, string cassette, Verdict verdict)
     {
         Build build = Build.From(new Frame()).OfFile(Crankset.Read($"chainline gravel-1x-49.7; ring line {ring}"), Slot.Crankset).OfFile(Wheel.Read($"hub R135-QR; cassette line {cassette}"), Slot.RearWheel).With(Cassette.Read("spacing 11-close"));
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "chainline");
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == "chainline");
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(ring == "unknown" && verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "measuredChainline") && ring == "unknown");
     }
@@ -121,7 +121,7 @@ public sealed class NewerLimitTests
     public void Rings_that_were_measured_elsewhere_are_not_those_that_the_crank_is_sold_with(string ring, string cassette, Verdict verdict)
     {
         Build build = Build.From(new Frame()).OfFile(Crankset.Read($"chainline gravel-1x-49.7; ring line {ring}"), Slot.Crankset).OfFile(Wheel.Read($"hub R142-12; cassette line {cassette}"), Slot.RearWheel).With(Cassette.Read("spacing 11-close"));
-        Assert.Equal(verdict, build.Check().Fits.Single(f => f.Joint!.Id == "chainline").Verdict);
+        Assert.Equal(verdict, build.Check().Findings.Single(f => f.Joint!.Id == "chainline").Verdict);
     }
 
     [Theory]

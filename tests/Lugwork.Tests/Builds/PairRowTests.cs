@@ -18,7 +18,7 @@ public sealed class PairRowTests
         return build.Check();
     }
 
-    private static Fit Of(FitReport report, string check) => report.Fits.Single(f => f.Joint!.Id == check);
+    private static Fit Of(FitReport report, string check) => report.Findings.Single(f => f.Joint!.Id == check);
 
     [Theory]
     [InlineData("off-road-1x-52", "R148-12", "12", 425, "ring of")]
@@ -50,7 +50,7 @@ public sealed class PairRowTests
     [InlineData("chainstay 405", "rings 9", "hub R130", "spacing 9")]
     [InlineData("chainstay 405", "chainline road-2x", "hub R130", "smallest sprocket 11")]
     public void The_angle_is_asked_for_only_where_all_of_it_is_stated(string frame, string crank, string wheel, string cassette) =>
-        Assert.DoesNotContain(Check(frame.Length == 0 ? "steel" : frame, (Slot.Crankset, crank), (Slot.RearWheel, wheel), (Slot.Cassette, cassette)).Fits, f => f.Joint!.Id == "chain-angle");
+        Assert.DoesNotContain(Check(frame.Length == 0 ? "steel" : frame, (Slot.Crankset, crank), (Slot.RearWheel, wheel), (Slot.Cassette, cassette)).Findings, f => f.Joint!.Id == "chain-angle");
 
     [Theory]
     [InlineData("ring line 44", "42", Verdict.Fits)]
@@ -84,7 +84,7 @@ public sealed class PairRowTests
         Fit fit = Of(Check($"smallest outer ring {tab}", (Slot.Crankset, $"largest ring {ring}"), (Slot.FrontDerailleur, "speeds 9")), "front-derailleur-tab");
         Assert.Equal(verdict, fit.Verdict);
         Assert.DoesNotContain("none teeth", fit.Sentence, StringComparison.Ordinal);
-        Assert.DoesNotContain(Check($"smallest outer ring {tab}", (Slot.Crankset, $"largest ring {ring}")).Fits, f => f.Joint!.Id == "front-derailleur-tab");
+        Assert.DoesNotContain(Check($"smallest outer ring {tab}", (Slot.Crankset, $"largest ring {ring}")).Findings, f => f.Joint!.Id == "front-derailleur-tab");
     }
 
     [Theory]
@@ -103,7 +103,7 @@ public sealed class PairRowTests
     [InlineData("unknown", "73", Verdict.NeedsMeasuring)]
     [InlineData("BSA 73", "unknown", null)]
     public void A_crank_goes_across_the_shell_that_it_is_made_for(string shell, string crank, Verdict? verdict) =>
-        Assert.Equal(verdict, Check($"shell {shell}", (Slot.Crankset, $"shell width {crank}")).Fits.FirstOrDefault(f => f.Joint!.Id == "crank-for-shell").Joint is null ? null : Of(Check($"shell {shell}", (Slot.Crankset, $"shell width {crank}")), "crank-for-shell").Verdict);
+        Assert.Equal(verdict, Check($"shell {shell}", (Slot.Crankset, $"shell width {crank}")).Findings.FirstOrDefault(f => f.Joint!.Id == "crank-for-shell").Joint is null ? null : Of(Check($"shell {shell}", (Slot.Crankset, $"shell width {crank}")), "crank-for-shell").Verdict);
 
     [Theory]
     [InlineData("left", "right", Verdict.Fits)]
@@ -167,15 +167,15 @@ public sealed class PairRowTests
     [Fact]
     public void Without_a_port_or_a_stated_lever_the_rider_s_hand_says_nothing_of_the_hose()
     {
-        Assert.DoesNotContain(Check("steel", (Slot.RearBrakeLever, "hand either"), (Slot.Rider, "front brake hand left")).Fits, f => f.Joint!.Id == "rear-hose-side-of-rider");
-        Assert.DoesNotContain(Check("rear hose side left", (Slot.RearBrakeLever, "pull short"), (Slot.Rider, "front brake hand left")).Fits, f => f.Joint!.Id == "rear-hose-side-of-rider");
+        Assert.DoesNotContain(Check("steel", (Slot.RearBrakeLever, "hand either"), (Slot.Rider, "front brake hand left")).Findings, f => f.Joint!.Id == "rear-hose-side-of-rider");
+        Assert.DoesNotContain(Check("rear hose side left", (Slot.RearBrakeLever, "pull short"), (Slot.Rider, "front brake hand left")).Findings, f => f.Joint!.Id == "rear-hose-side-of-rider");
     }
 
     [Fact]
     public void Of_hands_nothing_is_said_until_both_are_stated()
     {
         FitReport report = Check("rear hose side left", (Slot.FrontBrakeLever, "hand left"), (Slot.RearBrakeLever, "pull short"), (Slot.Rider, "82 kg"));
-        Assert.DoesNotContain(report.Fits, f => f.Joint!.Id is "levers-one-each-side" or "front-brake-hand" or "rear-hose-side");
+        Assert.DoesNotContain(report.Findings, f => f.Joint!.Id is "levers-one-each-side" or "front-brake-hand" or "rear-hose-side");
         Assert.DoesNotContain(report.NotLookedAt, j => j.Id is "levers-one-each-side" or "front-brake-hand" or "rear-hose-side");
     }
 
@@ -234,7 +234,7 @@ public sealed class PairRowTests
     {
         Build even = Build.From(Frame.Read("hanger M10x1")).With(Chain.Read("11")).With(Cassette.Read("11-speed HG; spacing 11-wide")).With(Crankset.Read("rings 11")).With(RearDerailleur.Read("M10 bolt; chain 11")).With(Shifter.Read("cable; spacing 11-wide"), Slot.RearShifter);
         string[] seen = joints.Split(' ');
-        Assert.All(even.Check().Fits.Where(f => seen.Contains(f.Joint!.Id)), f => Assert.Equal(Verdict.Fits, f.Verdict));
+        Assert.All(even.Check().Findings.Where(f => seen.Contains(f.Joint!.Id)), f => Assert.Equal(Verdict.Fits, f.Verdict));
         if (slot == Slots.Cassette)
         {
             even = even.With(Chain.Read("9"));

@@ -45,7 +45,7 @@ public sealed class PlanLaws
             foreach ((string first, string second) in Keys(joint))
             {
                 Build build = Joined(joint, first, second);
-                Fit fit = build.Check().Fits.Single(f => f.Joint == joint);
+                Fit fit = build.Check().Findings.Single(f => f.Joint == joint);
                 Assert.Equal(joint.Judge(build), fit.Verdict);
                 pairs++;
             }
@@ -64,7 +64,7 @@ public sealed class PlanLaws
             foreach (decimal post in sizes.Append(27.2m))
             {
                 Build build = Build.From(Frame.Read(FormattableString.Invariant($"seat tube {bore}"))).With(Seatpost.Read(FormattableString.Invariant($"diameter {post}")));
-                Assert.Equal(bore == post, build.Check().Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verdict == Verdict.Fits);
+                Assert.Equal(bore == post, build.Check().Findings.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verdict == Verdict.Fits);
             }
         }
     }

@@ -103,7 +103,7 @@ public sealed class ReadingTests
     /// <summary>Another article with the same figures: only its name is another.</summary>
     private static Build Exchanged(Build build, Slot slot) => build.With(build[slot]! with { Name = "another one" }, slot);
 
-    private static string Told(Build build) => string.Join('\n', build.Check().Fits.Select(f => f.ToString()));
+    private static string Told(Build build) => string.Join('\n', build.Check().Findings.Select(f => f.ToString()));
 
     private static Build Unread(Build build) => build.WithoutReadings();
 
@@ -310,7 +310,7 @@ public sealed class ReadingTests
         Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
         Assert.Contains(report.ToMeasure, m => m.What.Slot == Slot.RearTyre && m.What.Field == "mountedWidth");
         Assert.Throws<SpecException>(() => Tyre.Read("58-622; mounted width 6.4; mounted on rim 36"));
-        Assert.Equal(Verdict.Fits, build.With(Tyre.Read("58-622; tubeless; clincher; mounted width 58; mounted on rim 36"), Slot.RearTyre).Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
+        Assert.Equal(Verdict.Fits, build.With(Tyre.Read("58-622; tubeless; clincher; mounted width 58; mounted on rim 36"), Slot.RearTyre).Check().Findings.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
     }
 
     /// <summary>What was measured is judged though nothing else of the sum is stated.</summary>
@@ -318,7 +318,7 @@ public sealed class ReadingTests
     public void A_reading_alone_is_judged()
     {
         string[] bare = ["-frame.frontCentre", "-frame.bottomBracketDrop", "-crankset.crankLength", "-pedals.height"];
-        Assert.DoesNotContain(Load("01", bare).Check().Fits, f => f.Joint!.Id == "toe-clearance");
+        Assert.DoesNotContain(Load("01", bare).Check().Findings, f => f.Joint!.Id == "toe-clearance");
         Build measured = Load("01", bare).WithMeasured(Slot.Crankset, "toeClearance", "50").WithMeasured(Slot.Pedals, "groundHeight", "60");
         Assert.Equal(Verdict.DoesNotFit, Of(measured, "toe-clearance").Verdict);
         Assert.Equal(Verdict.Unsafe, Of(measured, "pedal-ground-clearance").Verdict);
@@ -373,6 +373,6 @@ public sealed class ReadingTests
         Fit fit = Of(build, "insertion-at-saddle-height");
         Assert.Equal(verdict, fit.Verdict);
         Assert.Equal(verdict == Verdict.NeedsMeasuring, fit.Measurements.Any(m => m.Field == "insertion") && fit.Measurements.Any(m => m.Field == "saddleHeight"));
-        Assert.DoesNotContain(Load("01").Check().Fits, f => f.Joint!.Id == "insertion-at-saddle-height");
+        Assert.DoesNotContain(Load("01").Check().Findings, f => f.Joint!.Id == "insertion-at-saddle-height");
     }
 }

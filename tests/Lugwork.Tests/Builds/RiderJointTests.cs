@@ -121,12 +121,12 @@ public sealed class RiderJointTests
     public void Nothing_of_it_is_judged_without_a_rider()
     {
         FitReport report = WholeBicycle().Without(Slot.Rider).Check();
-        Assert.DoesNotContain(report.Fits, f => f.Joint!.Id.StartsWith("rider-", StringComparison.Ordinal) || f.Joint.Id.StartsWith("use-", StringComparison.Ordinal));
+        Assert.DoesNotContain(report.Findings, f => f.Joint!.Id.StartsWith("rider-", StringComparison.Ordinal) || f.Joint.Id.StartsWith("use-", StringComparison.Ordinal));
         Assert.True(report.IsComplete);
-        Assert.DoesNotContain(report.Fits, f => f.Joint!.Slots.Contains(Slot.Rider));
+        Assert.DoesNotContain(report.Findings, f => f.Joint!.Slots.Contains(Slot.Rider));
 
         // Loads and uses, the hand for the front brake twice, and the side of the rear hose.
-        Assert.Equal(21, WholeBicycle().Check().Fits.Length - report.Fits.Length);
+        Assert.Equal(21, WholeBicycle().Check().Findings.Length - report.Findings.Length);
     }
 
     [Fact]
@@ -153,7 +153,7 @@ public sealed class RiderJointTests
         Rider rider = (Rider)build[Slot.Rider]!;
         Assert.Equal(82_500, rider.Mass.Value.Grams);
         Assert.Equal(95_254, rider.MassWithLuggage.Value.Grams);
-        Assert.Equal(Verdict.Fits, build.Check().Fits.Single(f => f.Joint!.Id == "rider-on-frame").Verdict);
+        Assert.Equal(Verdict.Fits, build.Check().Findings.Single(f => f.Joint!.Id == "rider-on-frame").Verdict);
         Assert.Equal(build[Slot.Rider], BuildFile.Read(BuildFile.Write(build))[Slot.Rider]);
     }
 

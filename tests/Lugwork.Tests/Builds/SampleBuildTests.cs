@@ -20,9 +20,9 @@ public sealed class SampleBuildTests
         FitReport report = Sample("road-disc-all-new").Check();
         Assert.Equal(Verdict.Fits, report.Verdict);
         Assert.True(report.IsComplete);
-        Assert.Equal(JointTable.All.Count(j => j.IsFilled(report.Build)), report.Fits.Length);
-        Assert.True(report.Fits.Length > 60);
-        Assert.All(report.Fits, f => Assert.Equal(Verdict.Fits, f.Verdict));
+        Assert.Equal(JointTable.All.Count(j => j.IsFilled(report.Build)), report.Findings.Length);
+        Assert.True(report.Findings.Length > 60);
+        Assert.All(report.Findings, f => Assert.Equal(Verdict.Fits, f.Verdict));
     }
 
     /// <summary>The build of the work plan is the clean bicycle before its steerer is cut: that is all that is open.</summary>
@@ -31,14 +31,14 @@ public sealed class SampleBuildTests
     {
         Build build = BuildFile.Read(File.ReadAllText(Path.Combine(BuildFileTests.Root(), "samples", "WorkPlan", "builds", "road-frame-to-cut.json")));
         FitReport report = build.Check();
-        Assert.Equal(["gap-under-cap NeedsPart"], report.Fits.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id} {f.Verdict}"));
+        Assert.Equal(["gap-under-cap NeedsPart"], report.Findings.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id} {f.Verdict}"));
         WorkPlan plan = build.WorkPlan();
         double Of(string step, string figure) => plan.Find(step)!.Figures.Single(f => f.Id == figure).Value!.Value;
 
         // By hand: 140 + 14 + 1 + 15 + 40 + 5 = 215 mm of stack; cut 3 mm below; 300 - 212; 350 - (775 - 510 - 45).
         Assert.Equal((212, 88, 3, 130), (Of("cut-steerer", "steerer-cut"), Of("cut-steerer", "steerer-off"), Of("cut-steerer", "gap-after-cut"), Of("fit-seatpost", "post-insertion")));
         Build cut = WorkRecord.For(plan).WithMeasured("cut-steerer", "steerer-cut", UnitsNet.Length.FromMillimeters(212)).AsBuilt();
-        Assert.Equal(Verdict.Fits, cut.Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
+        Assert.Equal(Verdict.Fits, cut.Check().Findings.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
     }
 
     [Theory]
@@ -49,7 +49,7 @@ public sealed class SampleBuildTests
     [InlineData("saddle-on-seatpost", Verdict.DoesNotFit, "post of the cross-country bicycle", "carbon-railed race saddle", "7 mm round", "7 x 9 mm", "clamp set for these rails")]
     public void Each_planted_fault_names_both_parts_both_figures_rule_source_and_remedy(string joint, Verdict verdict, string seat, string part, string seatFigure, string partFigure, string remedy)
     {
-        Fit fit = Sample("trail-frame-donor-mix").Check().Fits.Single(f => f.Joint!.Id == joint);
+        Fit fit = Sample("trail-frame-donor-mix").Check().Findings.Single(f => f.Joint!.Id == joint);
         Assert.Equal(verdict, fit.Verdict);
         Assert.Contains(fit.Compared, c => c.ToString().Contains(seat, StringComparison.Ordinal) && c.Value.Contains(seatFigure, StringComparison.Ordinal));
         Assert.Contains(fit.Compared, c => c.ToString().Contains(part, StringComparison.Ordinal) && c.Value.Contains(partFigure, StringComparison.Ordinal));
@@ -71,9 +71,9 @@ public sealed class SampleBuildTests
             "chain-elongation DoesNotFit", "condition-of-chain NeedsMeasuring", "condition-of-fork NeedsMeasuring", "condition-of-front-rotor NeedsMeasuring", "condition-of-stem NeedsMeasuring",
             "drive-worn-as-a-set NeedsMeasuring", "front-rotor-wear Unsafe",
         ];
-        Assert.Equal(open, report.Fits.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id} {f.Verdict}").Order(StringComparer.Ordinal));
-        Assert.Equal(Verdict.Fits, report.Fits.Single(f => f.Joint!.Id == "head-angle-not-too-slack").Verdict);
-        Assert.Equal(Verdict.Fits, report.Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
+        Assert.Equal(open, report.Findings.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id} {f.Verdict}").Order(StringComparer.Ordinal));
+        Assert.Equal(Verdict.Fits, report.Findings.Single(f => f.Joint!.Id == "head-angle-not-too-slack").Verdict);
+        Assert.Equal(Verdict.Fits, report.Findings.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
         Assert.Equal([Slot.Frame, Slot.Fork, Slot.Stem, Slot.Handlebar, Slot.Chain, Slot.FrontRotor], build.ToInspect().Select(p => p.Slot).OrderBy(s => Order.IndexOf(s)));
         Assert.Equal(["insertion", "over24Pitches", "steererLength"], build.AsBuilt.Select(v => v.Field).Order(StringComparer.Ordinal));
         Assert.Equal("300", build.AsBuilt.Single(v => v.Kind == AsBuiltKind.Cut).Was);
@@ -98,7 +98,7 @@ public sealed class SampleBuildTests
     {
         FitReport report = Sample("trail-frame-donor-mix").Check();
         Assert.True(report.IsComplete);
-        Assert.Equal(5, report.Fits.Count(f => f.Verdict != Verdict.Fits));
+        Assert.Equal(5, report.Findings.Count(f => f.Verdict != Verdict.Fits));
         Assert.Equal(Verdict.Unsafe, report.Verdict);
     }
 
@@ -137,7 +137,7 @@ public sealed class SampleBuildTests
         Build build = Sample("swap-meet-frame");
         foreach (RankedMeasurement ranked in build.Check().ToMeasure.Where(m => m.Settles > 0))
         {
-            Joint[] open = [.. build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsMeasuring && f.Measurements.All(m => m.Slot == ranked.What.Slot && m.Field == ranked.What.Field)).Select(f => f.Joint!)];
+            Joint[] open = [.. build.Check().Findings.Where(f => f.Verdict == Verdict.NeedsMeasuring && f.Measurements.All(m => m.Slot == ranked.What.Slot && m.Field == ranked.What.Field)).Select(f => f.Joint!)];
             Assert.Equal(ranked.Settles, open.Length);
             foreach (Joint joint in open)
             {

@@ -36,9 +36,9 @@ public sealed partial class SentenceLaws
         FitReport report = build.Check();
         IEnumerable<string> said =
         [
-            .. report.Fits.Select(f => f.Sentence),
-            .. report.Fits.SelectMany(f => f.Measurements).Select(m => m.ToString()[..m.ToString().IndexOf(':', StringComparison.Ordinal)]),
-            .. report.Fits.SelectMany(f => f.Compared).Select(c => $"{c.Slot.Name}: {Measurement.CalledOn(c.Slot, c.Name)}"),
+            .. report.Findings.Select(f => f.Sentence),
+            .. report.Findings.SelectMany(f => f.Measurements).Select(m => m.ToString()[..m.ToString().IndexOf(':', StringComparison.Ordinal)]),
+            .. report.Findings.SelectMany(f => f.Compared).Select(c => $"{c.Slot.Name}: {Measurement.CalledOn(c.Slot, c.Name)}"),
             .. build.AsBuilt.Select(v => v.ToString()[..v.ToString().IndexOf(':', StringComparison.Ordinal)]),
         ];
         string[] faults = [.. said.Select(Fault).OfType<string>().Distinct()];

@@ -101,7 +101,7 @@ public sealed class SmallPartRowTests
         Build build = Put(Build.From(Frame.Read("steel")), Rows.Single(r => r.Data.Item1 == id).Data.Item2);
         Build with = Put(build, part);
         Assert.Equal(Listed(build).Where(i => i != id), Listed(with));
-        Assert.DoesNotContain(with.Check().Fits, f => f.Verdict > Verdict.NeedsMeasuring);
+        Assert.DoesNotContain(with.Check().Findings, f => f.Verdict > Verdict.NeedsMeasuring);
         Assert.Equal(SmallPartTable.Rules.Single(r => r.Id == id).Slot!.Key, part[..part.IndexOf('=', StringComparison.Ordinal)]);
     }
 

@@ -13,7 +13,7 @@ public sealed class SmallPartTests
         SmallPart shim = build.SmallParts().Single(p => p.Id.StartsWith("seatpost-in-seat-tube:", StringComparison.Ordinal));
         Assert.Contains("shim", shim.What, StringComparison.OrdinalIgnoreCase);
         Assert.NotEmpty(shim.Sources);
-        Assert.Equal(Verdict.NeedsPart, build.WithSmallPart(shim.Id).Check().Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verdict);
+        Assert.Equal(Verdict.NeedsPart, build.WithSmallPart(shim.Id).Check().Findings.Single(f => f.Joint!.Id == "seatpost-in-seat-tube").Verdict);
     }
 
     [Theory]
@@ -73,8 +73,8 @@ public sealed class SmallPartTests
         Assert.Contains("valve of at least 39 mm", What(build, "front-tube"), StringComparison.Ordinal);
         build = build.With(Wheel.Read("rim type TC; rim depth 60"), Slot.FrontWheel);
         Assert.Contains("at least 75 mm", What(build, "front-valve"), StringComparison.Ordinal);
-        Assert.Equal(Verdict.Fits, build.With(TubelessValve.Read("length 75"), Slot.FrontTubelessValve).Check().Fits.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
-        Assert.NotEqual(Verdict.Fits, build.With(TubelessValve.Read("length 74.9"), Slot.FrontTubelessValve).Check().Fits.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
+        Assert.Equal(Verdict.Fits, build.With(TubelessValve.Read("length 75"), Slot.FrontTubelessValve).Check().Findings.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
+        Assert.NotEqual(Verdict.Fits, build.With(TubelessValve.Read("length 74.9"), Slot.FrontTubelessValve).Check().Findings.Single(f => f.Joint!.Id == "front-valve-length").Verdict);
     }
 
     private static string What(Build build, string id) => build.SmallParts().Single(p => p.Id == id).What;
@@ -131,12 +131,12 @@ public sealed class SmallPartTests
             // What it names closes the gap, and not a millimetre less does.
             Build enough = build.With(Stem.Read("clamp height 40; spacers below 22; spacers above none"));
             Build less = build.With(Stem.Read("clamp height 40; spacers below 21; spacers above none"));
-            Assert.Equal(Verdict.Fits, enough.Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
-            Assert.NotEqual(Verdict.Fits, less.Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
+            Assert.Equal(Verdict.Fits, enough.Check().Findings.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
+            Assert.NotEqual(Verdict.Fits, less.Check().Findings.Single(f => f.Joint!.Id == "gap-under-cap").Verdict);
             Build most = build.With(Stem.Read("clamp height 40; spacers below 25; spacers above 2"));
             Build beyond = build.With(Stem.Read("clamp height 40; spacers below 26; spacers above 2"));
-            Assert.Equal(Verdict.Fits, most.Check().Fits.Single(f => f.Joint!.Id == "steerer-reaches-stem").Verdict);
-            Assert.Equal(Verdict.Unsafe, beyond.Check().Fits.Single(f => f.Joint!.Id == "steerer-reaches-stem").Verdict);
+            Assert.Equal(Verdict.Fits, most.Check().Findings.Single(f => f.Joint!.Id == "steerer-reaches-stem").Verdict);
+            Assert.Equal(Verdict.Unsafe, beyond.Check().Findings.Single(f => f.Joint!.Id == "steerer-reaches-stem").Verdict);
         }
     }
 

@@ -317,7 +317,7 @@ public sealed class SmallerJointTests
 
     [Fact]
     public void A_binder_that_nobody_stated_is_not_asked_about() =>
-        Assert.DoesNotContain(Build.From(Frame.Read("seat tube outside 28.6")).With(SeatClamp.Read("28.6")).Check().Fits, f => f.Joint!.Id == "collar-on-binder");
+        Assert.DoesNotContain(Build.From(Frame.Read("seat tube outside 28.6")).With(SeatClamp.Read("28.6")).Check().Findings, f => f.Joint!.Id == "collar-on-binder");
 
     [Theory]
     [InlineData("binder welded-tabs", false)]
@@ -361,7 +361,7 @@ public sealed class SmallerJointTests
             Build without = WholeBicycle().Without(slot);
             Assert.True(without.Check().IsComplete);
             Assert.Equal(Verdict.Fits, without.Check().Verdict);
-            Assert.DoesNotContain(without.Check().Fits, f => f.Joint!.Slots.Contains(slot));
+            Assert.DoesNotContain(without.Check().Findings, f => f.Joint!.Slots.Contains(slot));
             Assert.Contains(JointTable.All, j => j.Slots.Contains(slot));
         }
     }

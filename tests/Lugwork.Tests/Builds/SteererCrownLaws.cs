@@ -23,12 +23,12 @@ public sealed class SteererCrownLaws
         {
             FitReport open = With(travel, "unknown");
             FitReport[] kinds = [With(travel, "single"), With(travel, "dual")];
-            foreach (Fit fit in open.Fits.Where(f => f.Verdict == Verdict.Fits && f.Joint!.Inputs.Any(i => i.Field == "steererLength")))
+            foreach (Fit fit in open.Findings.Where(f => f.Verdict == Verdict.Fits && f.Joint!.Inputs.Any(i => i.Field == "steererLength")))
             {
-                Assert.All(kinds, report => Assert.Contains(report.Fits, f => f.Joint!.Id == fit.Joint!.Id && f.Verdict == Verdict.Fits));
+                Assert.All(kinds, report => Assert.Contains(report.Findings, f => f.Joint!.Id == fit.Joint!.Id && f.Verdict == Verdict.Fits));
             }
 
-            Assert.Contains(open.Fits, f => f.Joint!.Id == "steerer-reaches-stem" && f.Verdict == Verdict.NeedsMeasuring);
+            Assert.Contains(open.Findings, f => f.Joint!.Id == "steerer-reaches-stem" && f.Verdict == Verdict.NeedsMeasuring);
             Assert.Contains(open.ToMeasure, m => m.What.Slot == Slot.Fork && m.What.Field == "crowns");
         }
     }
@@ -38,7 +38,7 @@ public sealed class SteererCrownLaws
     public void One_crown_may_fit_where_two_do_not()
     {
         static FitReport With(string crowns) => Build.From(Frame.Read("head tube length 110")).With(Fork.Read($"steerer length 179.5; {crowns}")).With(Headset.Read("upper stack 12; lower stack 10")).With(Stem.Read("clamp height 40; spacers below 10; spacers above none")).Check();
-        Assert.Contains(With("crowns single").Fits, f => f.Joint!.Id == "steerer-reaches-stem" && f.Verdict == Verdict.Fits);
-        Assert.DoesNotContain(With("crowns dual").Fits, f => f.Joint!.Id == "steerer-reaches-stem");
+        Assert.Contains(With("crowns single").Findings, f => f.Joint!.Id == "steerer-reaches-stem" && f.Verdict == Verdict.Fits);
+        Assert.DoesNotContain(With("crowns dual").Findings, f => f.Joint!.Id == "steerer-reaches-stem");
     }
 }

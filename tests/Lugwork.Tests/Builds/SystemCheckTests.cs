@@ -19,7 +19,7 @@ public sealed class SystemCheckTests
         return build.Check();
     }
 
-    private static Fit Of(FitReport report, string check) => report.Fits.Single(f => f.Joint!.Id == check);
+    private static Fit Of(FitReport report, string check) => report.Findings.Single(f => f.Joint!.Id == check);
 
     [Theory]
     [InlineData("capacity 39", "largest ring 50; smallest ring 34", "smallest sprocket 11; largest sprocket 34", Verdict.Fits)]
@@ -79,14 +79,14 @@ public sealed class SystemCheckTests
         Assert.Contains("6 teeth of capacity more than the 33", fit.Sentence, StringComparison.Ordinal);
         Assert.Contains(fit.Remedies, r => r.What.Contains("longer cage", StringComparison.Ordinal));
         Assert.Contains(fit.Cautions, c => c.Id == "chain-too-short");
-        Assert.Contains("Relation: capacity less", fit.Explain(), StringComparison.Ordinal);
+        Assert.Contains("Rule: capacity less", fit.Explain(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_check_of_which_nobody_stated_a_figure_is_listed_as_not_looked_at_and_keeps_nothing_from_fitting()
     {
         FitReport report = Check("steel", (Slot.RearDerailleur, "M10 bolt"), (Slot.Crankset, "largest ring 50"), (Slot.Cassette, "HG-9"));
-        Assert.DoesNotContain(report.Fits, f => f.Joint!.Id == "derailleur-capacity");
+        Assert.DoesNotContain(report.Findings, f => f.Joint!.Id == "derailleur-capacity");
         Assert.Contains(report.NotLookedAt, j => j.Id == "derailleur-capacity");
         Assert.DoesNotContain("gear capacity", report.ToString(), StringComparison.Ordinal);
     }
@@ -95,7 +95,7 @@ public sealed class SystemCheckTests
     public void A_check_without_its_parts_is_not_judged_and_not_listed()
     {
         FitReport report = Check("chainstay 430", (Slot.Crankset, "largest ring 50"));
-        Assert.DoesNotContain(report.Fits, f => f.Joint!.IsSystemCheck);
+        Assert.DoesNotContain(report.Findings, f => f.Joint!.IsSystemCheck);
         Assert.DoesNotContain(report.NotLookedAt, j => j.Id == "derailleur-capacity");
     }
 
@@ -353,7 +353,7 @@ public sealed class SystemCheckTests
     {
         FitReport report = Check($"standover 760; fork of the design {chart}", (Slot.Rider, $"inseam {inseam}"), (Slot.Fork, $"axle to crown {fork}"));
         Assert.Equal(verdict, Of(report, "standover-with-fork").Verdict);
-        Assert.DoesNotContain(report.Fits, f => f.Joint!.Id == "standover");
+        Assert.DoesNotContain(report.Findings, f => f.Joint!.Id == "standover");
     }
 
     [Fact]
@@ -383,8 +383,8 @@ public sealed class SystemCheckTests
     public void The_sums_of_a_threadless_steerer_are_not_asked_of_a_threaded_one(string fork, bool asked)
     {
         FitReport report = Check("headTubeLength 120", (Slot.Fork, fork), (Slot.Headset, "upperStack 30; lowerStack 12"), (Slot.Stem, "clampHeight none; spacersBelow none; spacersAbove none"));
-        Assert.Equal(asked, report.Fits.Any(f => f.Joint!.Id == "steerer-reaches-stem"));
-        Assert.Equal(asked, report.Fits.Any(f => f.Joint!.Id == "gap-under-cap"));
+        Assert.Equal(asked, report.Findings.Any(f => f.Joint!.Id == "steerer-reaches-stem"));
+        Assert.Equal(asked, report.Findings.Any(f => f.Joint!.Id == "gap-under-cap"));
     }
 
     /// <summary>The sums of one crown say nothing of a fork that may have two: with much travel, or where both are named.</summary>
@@ -450,8 +450,8 @@ public sealed class SystemCheckTests
     {
         Build build = Check("largest ring 42", (Slot.Crankset, crank)).Build;
         FitReport report = (ring is null ? build : build.With(Chainring.Read(ring))).Check();
-        Assert.Equal(verdict is { } one ? [one] : [], report.Fits.Where(f => f.Joint!.Id == "ring-on-bare-crank").Select(f => f.Verdict));
-        Assert.DoesNotContain(report.Fits, f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe);
+        Assert.Equal(verdict is { } one ? [one] : [], report.Findings.Where(f => f.Joint!.Id == "ring-on-bare-crank").Select(f => f.Verdict));
+        Assert.DoesNotContain(report.Findings, f => f.Verdict is Verdict.DoesNotFit or Verdict.Unsafe);
     }
 
     /// <summary>What is known of the ring on a bare crank is not asked of the crank again: each row says of the two what it says of a crank with that ring.</summary>
@@ -469,14 +469,14 @@ public sealed class SystemCheckTests
         Build Parts(string crank) => Check("chainstay 440", (Slot.Crankset, crank), (Slot.Cassette, "smallestSprocket 11; largestSprocket 34"), (Slot.RearDerailleur, derailleur), (Slot.Chain, FormattableString.Invariant($"pitches {pitches}"))).Build;
         Verdict own = Of(Parts(FormattableString.Invariant($"largestRing {teeth}; smallestRing none")).Check(), joint).Verdict;
         Build bare = Parts("largestRing none");
-        Assert.DoesNotContain(bare.Check().Fits, f => f.Joint!.Id == joint + "-with-ring");
+        Assert.DoesNotContain(bare.Check().Findings, f => f.Joint!.Id == joint + "-with-ring");
         FitReport report = bare.With(Chainring.Read(FormattableString.Invariant($"teeth {teeth}"))).Check();
         Assert.Equal((own, Verdict.Fits), (Of(report, joint + "-with-ring").Verdict, Of(report, joint).Verdict));
         FitReport open = bare.With(Chainring.Read("teeth unknown")).Check();
 
         // One ring takes nothing of the capacity, however many teeth it has.
         Assert.Equal(joint == "derailleur-capacity" ? own : Verdict.NeedsMeasuring, Of(open, joint + "-with-ring").Verdict);
-        Assert.DoesNotContain(Parts("largestRing 40; smallestRing none").With(Chainring.Read("teeth 40")).Check().Fits, f => f.Joint!.Id.EndsWith("-with-ring", StringComparison.Ordinal));
+        Assert.DoesNotContain(Parts("largestRing 40; smallestRing none").With(Chainring.Read("teeth 40")).Check().Findings, f => f.Joint!.Id.EndsWith("-with-ring", StringComparison.Ordinal));
     }
 
     /// <summary>The crowns are asked once, whatever rows ask: one look answers the frame's row and both sums.</summary>

@@ -28,7 +28,7 @@ public sealed class WaiverTests
         Assert.Equal(Verdict.Unsafe, build.Check().Verdict);
         FitReport report = build.Waive("rear-rotor-within-limit", "the frame looks strong").Check();
         Assert.Equal(Verdict.Unsafe, report.Verdict);
-        Assert.Equal(Verdict.Unsafe, report.Fits.Single(f => f.Joint!.Id == "rear-rotor-within-limit").Verdict);
+        Assert.Equal(Verdict.Unsafe, report.Findings.Single(f => f.Joint!.Id == "rear-rotor-within-limit").Verdict);
         Assert.Single(report.Waived);
     }
 

@@ -19,8 +19,8 @@ public sealed class WholeBuildTests
         JsonNode expected = Expected.Single(e => (string)e!["file"]! == file)!;
         FitReport report = BuildFile.Read(File.ReadAllText(Path.Combine(Folder, file))).Check();
         string[] wanted = [.. expected["findings"]!.AsArray().Select(f => $"{f!["joint"]}: {f["verdict"]}").Order(StringComparer.Ordinal)];
-        string[] found = [.. report.Fits.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id}: {f.Verdict}").Order(StringComparer.Ordinal)];
-        string told = string.Join('\n', report.Fits.Where(f => f.Verdict != Verdict.Fits && !wanted.Contains($"{f.Joint!.Id}: {f.Verdict}")));
+        string[] found = [.. report.Findings.Where(f => f.Verdict != Verdict.Fits).Select(f => $"{f.Joint!.Id}: {f.Verdict}").Order(StringComparer.Ordinal)];
+        string told = string.Join('\n', report.Findings.Where(f => f.Verdict != Verdict.Fits && !wanted.Contains($"{f.Joint!.Id}: {f.Verdict}")));
         Assert.True(
             wanted.SequenceEqual(found) && (string)expected["verdict"]! == report.Verdict.ToString(),
             $"{file}: {report.Verdict}, expected {expected["verdict"]}\nnot found: {string.Join(", ", wanted.Except(found))}\nnot expected: {string.Join(", ", found.Except(wanted))}\nmissing slots: {string.Join(", ", report.Missing)}\n{told}");
@@ -50,7 +50,7 @@ public sealed class WholeBuildTests
         Build accepted = Words(file, "waived").Aggregate(plain, (b, joint) => b.Waive(joint, "seen, and meant so"));
         FitReport report = BuildFile.Read(BuildFile.Write(accepted)).Check();
         Assert.Equal(plain.Check().Verdict, report.Verdict);
-        Assert.Equal(plain.Check().Fits.Select(f => f.Verdict), report.Fits.Select(f => f.Verdict));
+        Assert.Equal(plain.Check().Findings.Select(f => f.Verdict), report.Findings.Select(f => f.Verdict));
         Assert.Equal(Words(file, "waived"), report.Waived.Select(w => w.Fit.Joint!.Id));
         Assert.Equal(Words(file, "lapsed"), report.Lapsed.Select(w => w.JointId));
         Assert.Equal(Words(file, "asBuilt").Order(StringComparer.Ordinal), report.Build.AsBuilt.Select(v => $"{v.Slot.Key} {v.Field} {v.Value}").Order(StringComparer.Ordinal));
@@ -64,7 +64,7 @@ public sealed class WholeBuildTests
         Assert.True(Expected.Count(e => e!["waived"] is not null) >= 3);
         Assert.Contains(Expected, e => e!["lapsed"] is not null);
         Assert.True(Expected.Count(e => e!["asBuilt"] is not null) >= 3);
-        Assert.True(Files.Count(f => Read(f.Data).Check().Fits.Any(j => j.Joint!.IsOfCondition)) >= 4);
+        Assert.True(Files.Count(f => Read(f.Data).Check().Findings.Any(j => j.Joint!.IsOfCondition)) >= 4);
         Assert.Empty(SmallPartTable.Rules.Select(r => r.Id).Except(Expected.SelectMany(e => Words((string)e!["file"]!, "smallParts"))).Except(SmallPartRowTests.Rows.Select(r => r.Data.Item1)));
     }
 

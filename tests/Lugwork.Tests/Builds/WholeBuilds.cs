@@ -29,5 +29,5 @@ internal static class WholeBuilds
         return BuildFile.Read(file.ToJsonString());
     }
 
-    public static Fit Of(Build build, string joint) => build.Check().Fits.Single(f => f.Joint!.Id == joint);
+    public static Fit Of(Build build, string joint) => build.Check().Findings.Single(f => f.Joint!.Id == joint);
 }

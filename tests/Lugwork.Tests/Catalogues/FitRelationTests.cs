@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using FsCheck;
 using FsCheck.Xunit;
 using Lugwork.Catalogues;
@@ -20,6 +21,17 @@ public sealed class FitRelationTests
         FrameNeedRow shim = frame.Single(r => r.Key == "seatpost-in-seat-tube=26.8");
         Assert.Contains("shim", shim.Bridge, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain(frame, r => r.Key == "seatpost-in-seat-tube=31.6");
+    }
+
+    [Fact]
+    public void Rows_are_read_back_as_they_were_written()
+    {
+        ImmutableArray<PartFitRow> parts = [.. FitRelations.OfPart(7, Seatpost.Read("27.2"), Slot.Seatpost), .. FitRelations.OfPart(8, Rotor.Read("160; six-bolt"), Slot.RearRotor)];
+        ImmutableArray<FrameNeedRow> needs = FitRelations.NeedsOf(1, Build.From(Frame.Read("seatTube 27.2; largest rear rotor 180")), Verdict.NeedsMeasuring);
+        Assert.Contains(parts, r => r.LimitMax > 0);
+        Assert.Contains(needs, r => r.Bridge.Length > 0 && r.LimitMax > 0);
+        Assert.Equal(parts, JsonSerializer.Deserialize<PartFitRow[]>(JsonSerializer.Serialize(parts)));
+        Assert.Equal(needs, JsonSerializer.Deserialize<FrameNeedRow[]>(JsonSerializer.Serialize(needs)));
     }
 
     /// <summary>A frame of which two bores are possible takes another shim in each: the row names both, and neither as the one.</summary>
@@ -68,7 +80,7 @@ public sealed class FitRelationTests
         {
             Part part = Shelves.Part(slot, random);
             FitReport report = Build.From(new Frame()).With(part, slot).Check();
-            Verdict plain = report.Fits.Where(f => f.Joint!.Slots.All(s => s == slot) && f.Joint.GivesWay.IsEmpty).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
+            Verdict plain = report.Findings.Where(f => f.Joint!.Slots.All(s => s == slot) && f.Joint.GivesWay.IsEmpty).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
             plain = plain < Verdict.NeedsMeasuring && PartAlone.IsAskedAbout(slot, part) ? Verdict.NeedsMeasuring : plain;
             string key = plain switch
             {
@@ -142,7 +154,7 @@ public sealed class FitRelationTests
     {
         ImmutableArray<PartFitRow> rows = FitRelations.OfPart(1, part, slot);
         ImmutableArray<FrameNeedRow> needs = FitRelations.NeedsOf(1, build, slot, worst);
-        Dictionary<string, Verdict> judged = build.With(part, slot).Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).ToDictionary(f => f.Joint!.Id, f => f.Verdict);
+        Dictionary<string, Verdict> judged = build.With(part, slot).Check().Findings.Where(f => f.Joint!.Slots.Contains(slot)).ToDictionary(f => f.Joint!.Id, f => f.Verdict);
         HashSet<string> byCheck = [.. FitRelations.DecidedByCheck(slot).Select(j => j.Id)];
         foreach (Joint joint in JointTable.All.Where(j => j.Slots.Contains(slot) && !byCheck.Contains(j.Id)))
         {

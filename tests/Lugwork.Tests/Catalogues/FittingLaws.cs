@@ -32,7 +32,7 @@ public sealed class FittingLaws
             foreach (FittingPart part in answer.Fits.Concat(answer.NeedsPart).Concat(answer.Open).Take(3))
             {
                 Assert.Equal(part.Verdict, Shelves.Plain(With(build, new(part.Id, slot, part.Part!)), slot, slot, slot));
-                Assert.Equal(part.Findings.Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max(), part.Findings.IsEmpty ? Verdict.NotJudged : With(build, rows.Single(r => r.Slot == slot && r.Id == part.Id)).Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).Max(f => f.Verdict));
+                Assert.Equal(part.Findings.Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max(), part.Findings.IsEmpty ? Verdict.NotJudged : With(build, rows.Single(r => r.Slot == slot && r.Id == part.Id)).Check().Findings.Where(f => f.Joint!.Slots.Contains(slot)).Max(f => f.Verdict));
             }
         }
     }

@@ -58,7 +58,7 @@ public sealed class PartCatalogueTests
     public void A_part_that_needs_another_says_which()
     {
         FittingPart post = Assert.Single(Loaded().View.Fitting(Bored("27.2"), Slot.Seatpost, 10).NeedsPart);
-        Fit told = Build.From(Bored("27.2")).With(Post("26.8")).Check().Fits.Single(f => f.Verdict == Verdict.NeedsPart);
+        Fit told = Build.From(Bored("27.2")).With(Post("26.8")).Check().Findings.Single(f => f.Verdict == Verdict.NeedsPart);
         Assert.Equal(told.Remedies.AsEnumerable(), post.Needs);
         Assert.Contains("shim", post.Needs[0].What, StringComparison.OrdinalIgnoreCase);
         Assert.Equal(Post("26.8"), post.Part);

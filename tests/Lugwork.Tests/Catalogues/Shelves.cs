@@ -75,7 +75,7 @@ internal static class Shelves
     public static Verdict Plain(Build with, Slot index, Slot aim, params Slot[] asked)
     {
         Verdict worst = Verdict.NotJudged;
-        foreach (Fit fit in with.Check().Fits.Where(f => f.Joint!.Slots.Contains(aim) || f.Joint.Slots.All(s => s == index)))
+        foreach (Fit fit in with.Check().Findings.Where(f => f.Joint!.Slots.Contains(aim) || f.Joint.Slots.All(s => s == index)))
         {
             worst = fit.Verdict > worst ? fit.Verdict : worst;
         }

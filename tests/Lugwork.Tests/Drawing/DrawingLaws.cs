@@ -165,7 +165,7 @@ public sealed class DrawingLaws
         for (int i = 0; i < Many; i++)
         {
             Build build = Bicycles.Any(random);
-            Fit[] fits = [.. build.Check().Fits.Where(f => f.Joint!.Id is "seatpost-in-seat-tube" or "seatpost-room-in-seat-tube" or "seatpost-insertion" or "binder-on-post" or "seat-clamp-on-seat-tube")];
+            Fit[] fits = [.. build.Check().Findings.Where(f => f.Joint!.Id is "seatpost-in-seat-tube" or "seatpost-room-in-seat-tube" or "seatpost-insertion" or "binder-on-post" or "seat-clamp-on-seat-tube")];
             string description = Drawings.Seatpost(build).Description;
             if (fits.Length == 0)
             {

@@ -384,7 +384,7 @@ public sealed class DrawingTests
             (Drawings.Tyre(Subjects.Plain, Slot.RearTyre, null, 0, 340), "tyre in the bridge", ""),
             (Drawings.DiscBrake(Subjects.Unfit, Slot.RearCaliper), "rotor above the limit", "rear-rotor-within-limit"),
         ];
-        Fit[] fits = [.. Subjects.Unfit.Check().Fits];
+        Fit[] fits = [.. Subjects.Unfit.Check().Findings];
         foreach ((LineDrawing drawing, string part, string joint) in clashes)
         {
             SvgSheet sheet = new(drawing);

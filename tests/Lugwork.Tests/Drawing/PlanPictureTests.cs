@@ -28,7 +28,7 @@ public sealed class PlanPictureTests
             ("Front rotor, adapter and caliper", "front-caliper-on-mount"), ("Rear rotor, adapter and caliper", "rear-caliper-on-mount"),
         })
         {
-            WorkStep step = plan.Steps.Single(s => s.Joints.Any(f => f.Joint!.Id == joint));
+            WorkStep step = plan.Steps.Single(s => s.Findings.Any(f => f.Joint!.Id == joint));
             Assert.Equal($"step-{plan.Steps.IndexOf(step) + 1}", steps[title]);
         }
 

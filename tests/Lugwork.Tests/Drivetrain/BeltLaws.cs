@@ -16,7 +16,7 @@ public sealed class BeltLaws
         RearTriangle[] frames = [.. RearTriangle.All.Where(_ => random.Next(2) == 0)];
         Build build = Build.From(new Frame { RearTriangle = frames.Length == 0 ? default : Known<RearTriangle>.OneOf([.. frames]) })
             .With(new Chain { Size = Known<ChainSize>.OneOf([.. chains]) });
-        Verdict verdict = build.Check().Fits.Single(f => f.Joint!.Id == "belt-through-rear-triangle").Verdict;
+        Verdict verdict = build.Check().Findings.Single(f => f.Joint!.Id == "belt-through-rear-triangle").Verdict;
         bool mayBeBelt = chains.Contains(ChainSize.Belt);
         bool isBelt = mayBeBelt && chains.Length == 1;
         return verdict == (!mayBeBelt || frames is [var only] && only == RearTriangle.Opens ? Verdict.Fits
@@ -32,8 +32,8 @@ public sealed class BeltLaws
         {
             Build build = Build.From(new Frame()).With(Chain.Read("belt")).With(Cassette.Read("9-speed HG")).With(RearDerailleur.Read("chain " + unknown));
             FitReport report = build.Check();
-            Assert.Equal(Verdict.DoesNotFit, report.Fits.Single(f => f.Joint!.Id == "chain-on-cassette").Verdict);
-            Assert.Equal(Verdict.DoesNotFit, report.Fits.Single(f => f.Joint!.Id == "chain-through-derailleur").Verdict);
+            Assert.Equal(Verdict.DoesNotFit, report.Findings.Single(f => f.Joint!.Id == "chain-on-cassette").Verdict);
+            Assert.Equal(Verdict.DoesNotFit, report.Findings.Single(f => f.Joint!.Id == "chain-through-derailleur").Verdict);
         }
     }
 }

@@ -89,8 +89,8 @@ public sealed class BeltTests
         build = Rebuilt(build, build.Frame with { RearTriangle = Known<RearTriangle>.Of(RearTriangle.Opens), RearDropout = Known<Lugwork.Hubs.DropoutSlot>.Of(Lugwork.Hubs.DropoutSlot.Horizontal) });
         FitReport report = build.Check();
         Assert.True(report.IsComplete);
-        Assert.Equal(["chain-on-cassette", "chain-on-rings"], report.Fits.Where(f => f.Verdict != Verdict.Fits).Select(f => f.Joint!.Id));
-        Assert.All(report.Fits.Where(f => f.Verdict != Verdict.Fits), f => Assert.Equal("belt-systems", f.ReasonId));
+        Assert.Equal(["chain-on-cassette", "chain-on-rings"], report.Findings.Where(f => f.Verdict != Verdict.Fits).Select(f => f.Joint!.Id));
+        Assert.All(report.Findings.Where(f => f.Verdict != Verdict.Fits), f => Assert.Equal("belt-systems", f.ReasonId));
         Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
     }
 

@@ -122,10 +122,10 @@ public sealed class CompletionLaws
 
         FitReport report = build.Check();
         Assert.True(report.IsComplete);
-        Assert.Equal(JointTable.All.Where(j => !j.IsOnlyWhereLooked), report.Fits.Select(f => f.Joint!));
-        Assert.All(report.Fits, f => Assert.Equal(Verdict.NeedsMeasuring, f.Verdict));
+        Assert.Equal(JointTable.All.Where(j => !j.IsOnlyWhereLooked), report.Findings.Select(f => f.Joint!));
+        Assert.All(report.Findings, f => Assert.Equal(Verdict.NeedsMeasuring, f.Verdict));
         Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
-        Assert.All(report.Fits, f => Assert.NotEmpty(f.Measurements));
+        Assert.All(report.Findings, f => Assert.NotEmpty(f.Measurements));
     }
 
     [Property(MaxTest = 1_500)]

@@ -84,13 +84,13 @@ public sealed class MissingFigureTests
     public void A_cut_is_no_fit_before_the_material_and_the_limits_of_carbon_are_known()
     {
         SteererLength stack = SteererLength.OfMillimetres(125, 12, 14, 20, 40);
-        Assert.Equal(Verdict.Fits, SteererCut.Of(stack, Mm(265), SteererMaterial.Metal).Check.Verdict);
+        Assert.Equal(Verdict.Fits, SteererCut.Of(stack, Mm(265), Material.Aluminium).Check.Verdict);
         Assert.Equal(Verdict.NeedsMeasuring, SteererCut.Of(stack, Mm(265)).Check.Verdict);
-        Assert.Equal(Verdict.NeedsMeasuring, SteererCut.Of(stack, Mm(265), SteererMaterial.Carbon).Check.Verdict);
-        Assert.Equal(Verdict.Fits, SteererCut.Of(stack, Mm(265), SteererMaterial.Carbon, Mm(30)).Check.Verdict);
-        Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack, Mm(265), SteererMaterial.Carbon, Mm(15)).Check.Verdict);
-        Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack with { SpacersBelow = Mm(60) }, Mm(265), SteererMaterial.Carbon).Check.Verdict);
-        Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack, Mm(200), SteererMaterial.Unknown).Check.Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, SteererCut.Of(stack, Mm(265), Material.Carbon).Check.Verdict);
+        Assert.Equal(Verdict.Fits, SteererCut.Of(stack, Mm(265), Material.Carbon, Mm(30)).Check.Verdict);
+        Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack, Mm(265), Material.Carbon, Mm(15)).Check.Verdict);
+        Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack with { SpacersBelow = Mm(60) }, Mm(265), Material.Carbon).Check.Verdict);
+        Assert.Equal(Verdict.Unsafe, SteererCut.Of(stack, Mm(200), material: null).Check.Verdict);
     }
 
     [Fact]

@@ -46,10 +46,10 @@ public sealed class OutcomeSurveyLaws
     public void A_finding_is_told_once_and_every_time_the_same()
     {
         Build build = Builds.Bicycles.Any(new Random(3));
-        foreach (Fit fit in build.Check().Fits)
+        foreach (Fit fit in build.Check().Findings)
         {
             Assert.Same(fit.Sentence, fit.Sentence);
-            Assert.Same(fit.Tell(), build.Check().Fits.Single(f => f == fit).Tell());
+            Assert.Same(fit.Tell(), build.Check().Findings.Single(f => f == fit).Tell());
         }
     }
 }

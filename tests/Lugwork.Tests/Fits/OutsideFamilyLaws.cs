@@ -44,7 +44,7 @@ public sealed class OutsideFamilyLaws
                 Assert.Empty(problems);
                 FitReport report = (slot == Slot.Frame ? Others(whole, (Frame)part) : whole.With(part, slot)).Check();
                 Assert.True(report.Verdict == Verdict.NeedsMeasuring, $"{slot}.{field.Key} {key}: {report}");
-                Assert.All(report.Fits.Where(f => f.Joint!.Inputs.Any(i => i.Slot == slot && set.Contains(i.Field))), f => Assert.True(
+                Assert.All(report.Findings.Where(f => f.Joint!.Inputs.Any(i => i.Slot == slot && set.Contains(i.Field))), f => Assert.True(
                     f.Verdict == Verdict.NeedsMeasuring && f.Sentence.Contains(family.TradeName, StringComparison.Ordinal) && f.Remedies.IsEmpty, f.ToString()));
             }
         }

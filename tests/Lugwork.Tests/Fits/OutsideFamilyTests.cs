@@ -62,7 +62,7 @@ public sealed class OutsideFamilyTests
     public void The_name_stands_in_the_sentence_and_its_maker_is_asked()
     {
         Build build = Build.From(Frame.Read("shell mid-drive")).With(BottomBracket.Read("shell BSA 68; takes 24"));
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "bottom-bracket-in-shell");
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == "bottom-bracket-in-shell");
         Assert.Equal((Verdict.NeedsMeasuring, "not-covered"), (fit.Verdict, fit.ReasonId));
         Assert.Equal("Frame, shell thread or bore, motor: this family is outside the library; ask its maker.", fit.Sentence);
         Assert.StartsWith("Ask its maker", Assert.Single(fit.Measurements).How, StringComparison.Ordinal);
@@ -77,7 +77,7 @@ public sealed class OutsideFamilyTests
         Build whole = Bench.WholeBicycle();
         Assert.Equal(Verdict.Fits, whole.Check().Verdict);
         FitReport report = Rebuilt(whole, whole.Frame with { Kind = Known<BicycleKind>.OfFamily(OutsideFamily.Cargo) }).Check();
-        Assert.All(report.Fits, f => Assert.Equal(Verdict.Fits, f.Verdict));
+        Assert.All(report.Findings, f => Assert.Equal(Verdict.Fits, f.Verdict));
         Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
         Assert.Contains("Ask: frame, bicycle kind, cargo bicycle: Ask its maker", report.ToString(), StringComparison.Ordinal);
         Assert.Equal("kind", Assert.Single(report.ToMeasure).What.Field);

@@ -66,7 +66,7 @@ public sealed class OutsideLaws
         Random random = new(seed.Item);
         Build build = Bicycles.Any(random);
         FitReport report = build.Check();
-        foreach (Fit fit in report.Fits)
+        foreach (Fit fit in report.Findings)
         {
             JointInput[] outside = [.. fit.Joint!.Inputs.Where(i => i.Read(build[i.Slot]!).IsOutside)];
             if (outside.Length == 0)
@@ -107,11 +107,11 @@ public sealed class OutsideLaws
         {
             Build build = Slot.All.Where(s => s != Slot.Frame).Aggregate(Build.From((Frame)Whole(Slot.Frame, text)), (b, slot) => b.With(Whole(slot, text), slot));
             FitReport report = build.Check();
-            Assert.Equal(JointTable.All.Where(j => j.IsSeen(build) && !j.GivesWayIn(build)), report.Fits.Select(f => f.Joint));
+            Assert.Equal(JointTable.All.Where(j => j.IsSeen(build) && !j.GivesWayIn(build)), report.Findings.Select(f => f.Joint));
 
             // Six rows give way to one that says more, two speak of plates alone, one of an insertion that was measured, and four of a bare crank.
-            Assert.InRange(report.Fits.Length, JointTable.All.Length - 13, JointTable.All.Length);
-            Assert.All(report.Fits, f => Assert.Equal((Verdict.NeedsMeasuring, reason), (f.Verdict, f.ReasonId)));
+            Assert.InRange(report.Findings.Length, JointTable.All.Length - 13, JointTable.All.Length);
+            Assert.All(report.Findings, f => Assert.Equal((Verdict.NeedsMeasuring, reason), (f.Verdict, f.ReasonId)));
             Assert.Equal(Verdict.NeedsMeasuring, report.Verdict);
             Assert.All(report.ToMeasure, m => Assert.StartsWith("Ask ", m.What.How, StringComparison.Ordinal));
             Assert.All(Slot.All, s => Assert.Empty(FitKeys.Of(build[s]!, s)));
@@ -121,7 +121,7 @@ public sealed class OutsideLaws
     [Fact]
     public void The_drawn_bicycles_hold_both_states()
     {
-        string[] reasons = [.. Enumerable.Range(0, 200).SelectMany(seed => Bicycles.Any(new Random(seed)).Check().Fits).Select(f => f.ReasonId)];
+        string[] reasons = [.. Enumerable.Range(0, 200).SelectMany(seed => Bicycles.Any(new Random(seed)).Check().Findings).Select(f => f.ReasonId)];
         Assert.InRange(reasons.Count(r => r == "not-covered"), 100, reasons.Length / 4);
         Assert.InRange(reasons.Count(r => r == "frame-specific"), 100, reasons.Length / 4);
     }

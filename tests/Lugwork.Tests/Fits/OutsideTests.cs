@@ -50,7 +50,7 @@ public sealed class OutsideTests
     public void Only_the_frame_makers_own_part_goes_in_an_own_seat_tube()
     {
         FitReport report = Build.From(Frame.Read("seat tube frame-specific")).With(Seatpost.Read("27.2 x 350")).Check();
-        Fit fit = report.Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
+        Fit fit = report.Findings.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
         Assert.Equal(Verdict.NeedsMeasuring, fit.Verdict);
         Assert.Equal("frame-specific", fit.ReasonId);
         Assert.Equal("Frame, seat tube bore: only the frame maker's own part goes here.", fit.Sentence);
@@ -69,7 +69,7 @@ public sealed class OutsideTests
         FitReport report = build.Check();
         foreach (string id in new[] { "bottom-bracket-in-shell", "bottom-bracket-width", "crank-across-shell" })
         {
-            Fit fit = report.Fits.Single(f => f.Joint!.Id == id);
+            Fit fit = report.Findings.Single(f => f.Joint!.Id == id);
             Assert.Equal((Verdict.NeedsMeasuring, "not-covered"), (fit.Verdict, fit.ReasonId));
             Assert.EndsWith("this family is outside the library; ask its maker.", fit.Sentence, StringComparison.Ordinal);
             Assert.StartsWith("Ask its maker", Assert.Single(fit.Measurements).How, StringComparison.Ordinal);
@@ -77,7 +77,7 @@ public sealed class OutsideTests
 
         Assert.Contains("\nAsk: frame, shell", report.ToString().ReplaceLineEndings("\n"), StringComparison.Ordinal);
         Assert.StartsWith("Ask its maker", report.ToMeasure.Single(m => m.What.Field == "shell").What.How, StringComparison.Ordinal);
-        Assert.Equal(["spindle-in-bottom-bracket", "splined-crank-with-spindle-width"], report.Fits.Where(f => f.Verdict == Verdict.Fits).Select(f => f.Joint!.Id));
+        Assert.Equal(["spindle-in-bottom-bracket", "splined-crank-with-spindle-width"], report.Findings.Where(f => f.Verdict == Verdict.Fits).Select(f => f.Joint!.Id));
         Assert.Empty(FitKeys.Accepted(Build.From(frame), Slot.BottomBracket, Verdict.NeedsPart).Where(k => k.JointId == "bottom-bracket-in-shell"));
         Assert.Empty(FitKeys.Of(BottomBracket.Read("family not covered"), Slot.BottomBracket));
     }
@@ -87,7 +87,7 @@ public sealed class OutsideTests
     {
         // A post that has no diameter of its own mates with no bore, whatever the frame has.
         Build build = Build.From(Frame.Read("seat tube not covered")).With(Seatpost.Read("diameter none; insertion 80"));
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
         Assert.Equal((Verdict.DoesNotFit, "nothing-to-mate"), (fit.Verdict, fit.ReasonId));
         Assert.Empty(fit.Measurements);
     }
@@ -96,7 +96,7 @@ public sealed class OutsideTests
     public void What_is_outside_the_library_is_told_before_what_only_the_frame_maker_has()
     {
         Build build = Build.From(Frame.Read("seat tube frame-specific")).With(Seatpost.Read("diameter not covered"));
-        Fit fit = build.Check().Fits.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
+        Fit fit = build.Check().Findings.Single(f => f.Joint!.Id == "seatpost-in-seat-tube");
         Assert.Equal("not-covered", fit.ReasonId);
         Assert.Equal("Frame, seat tube bore: only the frame maker's own part goes here. Seatpost, seatpost diameter: this family is outside the library; ask its maker.", fit.Sentence);
         Assert.Equal(2, fit.Measurements.Length);

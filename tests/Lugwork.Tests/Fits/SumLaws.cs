@@ -104,8 +104,8 @@ public sealed class SumLaws
 
     private static readonly Func<object>[] Spoken =
     [
-        () => SteererCut.Of(SteererLength.OfMillimetres(125.5m, 12.3m, 14.2m, 20, 40), Length.FromMillimeters(265.5), SteererMaterial.Metal),
-        () => SteererCut.Of(SteererLength.OfMillimetres(125.5m, 12.3m, 14.2m, 20, 40), Length.FromMillimeters(205.5), SteererMaterial.Metal),
+        () => SteererCut.Of(SteererLength.OfMillimetres(125.5m, 12.3m, 14.2m, 20, 40), Length.FromMillimeters(265.5), Material.Aluminium),
+        () => SteererCut.Of(SteererLength.OfMillimetres(125.5m, 12.3m, 14.2m, 20, 40), Length.FromMillimeters(205.5), Material.Aluminium),
         () => HeadsetHeights.Measured(Length.FromMillimeters(14.5), Length.FromMillimeters(12.5)),
         () => StemShape.Of(Length.FromMillimeters(100.5), StemAngle.OfSquare(Angle.FromDegrees(-6.5))),
         () => Geometry.Frames.Drawn,

@@ -24,8 +24,8 @@ internal sealed record Sum(string Covers, double[] Plain, Func<SumInput, object?
     [
         // Sums that end in a verdict.
         new("SteererLength.Check", [125, 12, 14, 20, 40, 0, 208], q => Stack(q).Check(q.L(6)), 1, 2, 3, 5),
-        new("SteererCut.Of", [125, 12, 14, 20, 40, 0, 265], q => SteererCut.Of(Stack(q), q.L(6), SteererMaterial.Metal).Check, 1, 2, 3, 5),
-        new("SteererCut.Of", [125, 12, 14, 20, 40, 0, 265, 30, 5], q => SteererCut.Of(Stack(q), q.L(6), SteererMaterial.Carbon, q.L(7), q.L(8)).Check, 1, 2, 5, 8),
+        new("SteererCut.Of", [125, 12, 14, 20, 40, 0, 265], q => SteererCut.Of(Stack(q), q.L(6), Material.Aluminium).Check, 1, 2, 3, 5),
+        new("SteererCut.Of", [125, 12, 14, 20, 40, 0, 265, 30, 5], q => SteererCut.Of(Stack(q), q.L(6), Material.Carbon, q.L(7), q.L(8)).Check, 1, 2, 5, 8),
         new("SteererSpacers.OnCarbon", [20, 30, 5], q => SteererSpacers.OnCarbon(SteererSize.Mm28Point6, q.L(0), q.L(1), q.L(2)), 2),
         new("HeadsetHeights.Measured HeadsetHeights.Check", [14, 12, 2, 206], q => HeadsetHeights.Measured(q.L(0), q.L(1), q.L(2)).Check(SteererLength.OfMillimetres(120, 0, 0, 20, 40), q.L(3)), 0, 1, 2),
         new("HeadsetHeights.Usual HeadsetHeights.Check", [2, 200], q => HeadsetHeights.Usual(HeadsetCup.Ec44, HeadsetCup.Ec44, q.L(0))!.Check(SteererLength.OfMillimetres(125, 0, 0, 20, 40), q.L(1))),

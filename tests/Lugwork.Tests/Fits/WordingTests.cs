@@ -50,7 +50,7 @@ public sealed class WordingTests
         int said = 0;
         for (int i = 0; i < 40; i++)
         {
-            foreach (Fit fit in Bicycles.Any(random).Check().Fits.Where(f => f.Joint is not null && f.Verdict != Verdict.NotJudged))
+            foreach (Fit fit in Bicycles.Any(random).Check().Findings.Where(f => f.Joint is not null && f.Verdict != Verdict.NotJudged))
             {
                 string sentence = fit.Sentence;
                 said += sentence.Contains("no figure", StringComparison.Ordinal) ? 1 : 0;

@@ -66,9 +66,9 @@ public sealed class NotebookTests
         FitReport report = Subjects.Unfit.Check();
         XElement page = XElement.Parse(Forms(report)["text/html"]);
         string[] rows = [.. page.Descendants("tbody").Single().Elements("tr").Select(r => string.Join('|', r.Elements("td").Take(3).Select(c => c.Value)))];
-        Assert.Equal(report.Fits.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict).Select(f => $"{Verdicts.InWords(f.Verdict)}|{f.Joint!.Name}|{f.Sentence}"), rows);
+        Assert.Equal(report.Findings.Where(f => f.Verdict != Verdict.Fits).OrderByDescending(f => f.Verdict).Select(f => $"{Verdicts.InWords(f.Verdict)}|{f.Joint!.Name}|{f.Sentence}"), rows);
         Assert.StartsWith("unsafe|", rows[0], StringComparison.Ordinal);
-        Assert.Equal(report.Fits.Where(f => f.Verdict == Verdict.Fits).Select(f => f.ToString()), page.Descendants("details").Single().Descendants("li").Select(l => l.Value));
+        Assert.Equal(report.Findings.Where(f => f.Verdict == Verdict.Fits).Select(f => f.ToString()), page.Descendants("details").Single().Descendants("li").Select(l => l.Value));
         foreach (string line in report.ToString().ReplaceLineEndings("\n").Split('\n').Where(l => !l.StartsWith("Worst: ", StringComparison.Ordinal) && !l.StartsWith("Remedy: ", StringComparison.Ordinal) && !l.StartsWith("Measure: ", StringComparison.Ordinal)))
         {
             Assert.Contains(page.Descendants("p"), p => p.Value == line);

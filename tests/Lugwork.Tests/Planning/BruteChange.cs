@@ -55,7 +55,7 @@ internal static class BruteChange
         }
 
         decimal added = 0;
-        foreach (Fit fit in report.Fits.Where(f => f.Joint!.Slots.Any(s => !ReferenceEquals(build[s], before[s]))))
+        foreach (Fit fit in report.Findings.Where(f => f.Joint!.Slots.Any(s => !ReferenceEquals(build[s], before[s]))))
         {
             if (fit.Verdict > Verdict.NeedsPart || (fit.Verdict == Verdict.NeedsPart && !fit.Remedies.All(r => r.Bridge is not null && bridges.ContainsKey(r.Bridge.Id))))
             {

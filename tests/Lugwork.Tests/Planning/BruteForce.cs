@@ -54,7 +54,7 @@ internal static class BruteForce
     {
         Verdict worst = request.AllowsMeasuring ? Verdict.NeedsMeasuring : Verdict.NeedsPart;
         return request.Wishes.All(w => w.Slot != slot || (build[slot] is { } part && w.IsMetBy(part)))
-            && (build[slot] is null || build.Check().Fits.All(f => f.Verdict <= worst));
+            && (build[slot] is null || build.Check().Findings.All(f => f.Verdict <= worst));
     }
 
     private static long Milligrams(ChoiceRequest request, Slot slot) => request.OwnedMasses.TryGetValue(slot, out UnitsNet.Mass mass) ? (long)Math.Round(mass.Milligrams) : 0;
@@ -69,7 +69,7 @@ internal static class BruteForce
         }
 
         (long Price, long Mass) sum = default;
-        foreach (Fit fit in report.Fits.Where(f => f.Verdict == Verdict.NeedsPart))
+        foreach (Fit fit in report.Findings.Where(f => f.Verdict == Verdict.NeedsPart))
         {
             if (BridgeSums.Of(fit.Joint!, fit.Tell(), request, masses) is not { } added)
             {

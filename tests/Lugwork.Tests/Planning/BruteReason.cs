@@ -34,5 +34,5 @@ internal static class BruteReason
     }
 
     private static bool Goes(Build build, IReadOnlyCollection<Joint> joints, HashSet<string> bridges) =>
-        build.Check().Fits.Where(f => joints.Contains(f.Joint)).All(f => f.Verdict == Verdict.Fits || (f.Verdict == Verdict.NeedsPart && f.Remedies.All(r => r.Bridge is not null && bridges.Contains(r.Bridge.Id))));
+        build.Check().Findings.Where(f => joints.Contains(f.Joint)).All(f => f.Verdict == Verdict.Fits || (f.Verdict == Verdict.NeedsPart && f.Remedies.All(r => r.Bridge is not null && bridges.Contains(r.Bridge.Id))));
 }

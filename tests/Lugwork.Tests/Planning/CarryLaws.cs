@@ -32,7 +32,7 @@ public sealed class CarryLaws
     }
 
     private static Verdict WorstOf(Build build, Slot slot) =>
-        build.Check().Fits.Where(f => f.Joint!.Slots.Contains(slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
+        build.Check().Findings.Where(f => f.Joint!.Slots.Contains(slot)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
 
     [Property(MaxTest = 20)]
     public void Nothing_is_called_fitting_that_the_check_refuses(DoNotSize<int> seed)
@@ -49,7 +49,7 @@ public sealed class CarryLaws
         // All that move, together: the check of the whole finds no more than the parts say, and refuses none of them.
         CarriedPart[] moving = [.. over.Parts.Where(p => p.Plan == CarryDecision.Moves)];
         HashSet<Slot> slots = [.. moving.Select(p => p.Slot)];
-        System.Collections.Immutable.ImmutableArray<Fit> all = over.Moved.Check().Fits;
+        System.Collections.Immutable.ImmutableArray<Fit> all = over.Moved.Check().Findings;
         Assert.All(slots, s => Assert.Equal(all.Where(f => f.Joint!.Slots.Contains(s)).Select(f => (f.Joint, f.Verdict)), over.Moved.FitsOf(s).Select(f => (f.Joint, f.Verdict))));
         Verdict whole = all.Where(f => f.Joint!.Slots.Any(slots.Contains)).Select(f => f.Verdict).DefaultIfEmpty(Verdict.NotJudged).Max();
         Assert.True(whole <= Verdict.NeedsMeasuring);

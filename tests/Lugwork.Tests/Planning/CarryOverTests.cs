@@ -259,7 +259,7 @@ public sealed class CarryOverTests
     }
 
     [Fact]
-    public void A_joint_of_one_part_has_no_pairs_to_price() => Assert.All(JointTable.All.Where(j => j.Inputs.Length == 1), j => Assert.Empty(CostTable.Of(j)));
+    public void A_joint_of_one_part_has_no_pairs() => Assert.All(JointTable.All.Where(j => j.Inputs.Length == 1), j => Assert.Empty(JointPairs.Of(j)));
 
     [Fact]
     public void The_text_says_the_first_things_that_are_asked_of_what_is_to_be_bought()

@@ -234,7 +234,7 @@ internal sealed class ChoiceBench
         return !report.IsComplete ? Kind.Bad
             : report.Verdict == Verdict.Fits ? Kind.Fits
             : report.Verdict == Verdict.NeedsPart ? Kind.Bridged
-            : report.Fits.All(f => f.Verdict <= Verdict.NeedsPart || f.Joint!.Slots.Length > 2) ? Kind.SystemOnly : Kind.Bad;
+            : report.Findings.All(f => f.Verdict <= Verdict.NeedsPart || f.Joint!.Slots.Length > 2) ? Kind.SystemOnly : Kind.Bad;
     }
 
     /// <summary>The part of a slot with one field changed: to what the same field is elsewhere, to values of the joints' domains, or by some millimetres.</summary>

@@ -49,7 +49,7 @@ public sealed class ChoiceBruteForceTests
                 }
             }
 
-            Assert.Equal(front, chooser.LightestForPrice(100).Builds.Select(Sums));
+            Assert.Equal(front, chooser.PriceMassFront(100).Builds.Select(Sums));
             points += front.Count;
             foreach ((long price, long mass) in front)
             {

@@ -44,7 +44,7 @@ public sealed class ChoiceLateTests
             Same(tables.CheapestUnder(cap - Mass.FromKilograms(1)), late.CheapestUnder(cap - Mass.FromKilograms(1)));
             Same(tables.CheapestUnder(Mass.FromKilograms(500)), late.CheapestUnder(Mass.FromKilograms(500)));
             Same(tables.LightestUnder(lightest.Price), late.LightestUnder(lightest.Price));
-            Same(tables.LightestForPrice(50), late.LightestForPrice(50));
+            Same(tables.PriceMassFront(50), late.PriceMassFront(50));
             found++;
         }
 

@@ -48,7 +48,7 @@ public sealed class ChoiceLaws
             ChosenBuild under = chooser.LightestUnder(capped.Price).Best!;
             Passes(request, under);
             Assert.True(under.Price.Amount <= capped.Price.Amount && under.Mass!.Value.Milligrams <= capped.Mass!.Value.Milligrams + 0.5);
-            Assert.All(chooser.LightestForPrice(4).Builds, b => Passes(request, b));
+            Assert.All(chooser.PriceMassFront(4).Builds, b => Passes(request, b));
         }
     }
 
@@ -65,7 +65,7 @@ public sealed class ChoiceLaws
             // A tyre has a tube or a tubeless valve, and the sleeve in the rim's hole is for the one that is there.
             build = build[Slot.FrontInnerTube] is null ? build : build.Without(Slot.FrontTubelessValve);
             build = build[Slot.RearInnerTube] is null ? build : build.Without(Slot.RearTubelessValve);
-            foreach (IGrouping<string, Fit> bridge in build.Check().Fits.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Tell().Bridges.Select(b => (b.Id, Fit: f))).GroupBy(p => p.Id, p => p.Fit))
+            foreach (IGrouping<string, Fit> bridge in build.Check().Findings.Where(f => f.Verdict == Verdict.NeedsPart).SelectMany(f => f.Tell().Bridges.Select(b => (b.Id, Fit: f))).GroupBy(p => p.Id, p => p.Fit))
             {
                 string[] ends = [.. bridge.Select(f => f.Joint!.Id.Split('-')[0]).Select(e => e is "front" or "rear" or "upper" ? e : e is "shock" ? "lower" : "")];
                 Assert.True(ends.Distinct().Count() == ends.Length && (ends.Length == 1 || !ends.Contains("")), $"{bridge.Key}: {string.Join(", ", bridge.Select(f => f.Joint!.Id))}");
@@ -92,7 +92,7 @@ public sealed class ChoiceLaws
             Build anew = chosen.Parts.Where(p => p.Slot != Slot.Frame).Aggregate(request.Build[Slot.Rider] is { } rider ? Build.From(request.Build.Frame).With(rider) : Build.From(request.Build.Frame), (b, p) => b.With(p.Part, p.Slot));
             FitReport report = anew.Check();
             Assert.True(report.IsComplete && report.Verdict is Verdict.Fits or Verdict.NeedsPart, report.ToString());
-            Assert.All(report.Fits, f => Assert.True(f.Verdict is Verdict.Fits or Verdict.NeedsPart));
+            Assert.All(report.Findings, f => Assert.True(f.Verdict is Verdict.Fits or Verdict.NeedsPart));
             Assert.Equal(chosen.Price.Amount, chosen.ToBuy.Sum(p => p.Price!.Value.Amount) + chosen.Bridges.Sum(b => b.Price!.Value.Amount));
             Assert.All(request.Wishes, w => Assert.Same(request.Build[w.Slot], anew[w.Slot]));
         }

@@ -55,7 +55,7 @@ public sealed class ChoicePriceTests
         Assert.Throws<ArgumentException>(() => BuildChooser.Of(request with { Bridges = [new("x", new(1, "EUR")), new("x", new(2, "EUR"))] }));
         Assert.Throws<ArgumentException>(() => BuildChooser.Of(request).Lightest());
         Assert.Throws<ArgumentOutOfRangeException>(() => BuildChooser.Of(request).CheapestFew(0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => BuildChooser.Of(request).LightestForPrice(1_001));
+        Assert.Throws<ArgumentOutOfRangeException>(() => BuildChooser.Of(request).PriceMassFront(1_001));
         ChoiceRequest priced = request with { Offers = [new("A-1", Slot.Seatpost, Post) { Price = new(1, "EUR") }] };
         Assert.Throws<ArgumentException>(() => BuildChooser.Of(priced).LightestUnder(new Price(1, "CHF")));
     }

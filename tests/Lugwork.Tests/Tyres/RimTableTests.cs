@@ -98,7 +98,7 @@ public sealed class RimTableTests
                 Build build = Build.From(Frame.Read("material steel"))
                     .With(Wheel.Read(FormattableString.Invariant($"rimType {type}; innerWidth {row.InnerWidth.Millimeters}; beadSeat 622")), Slot.RearWheel)
                     .With(Tyre.Read($"size {tyre}-622; bead folding"), Slot.RearTyre);
-                Verdict verdict = build.Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-width-on-rim").Verdict;
+                Verdict verdict = build.Check().Findings.Single(f => f.Joint!.Id == "rear-tyre-width-on-rim").Verdict;
                 Assert.True(row.Holds(tyre) == (verdict == Verdict.Fits), $"{row}: {tyre} is judged {verdict}");
             }
         }

@@ -110,11 +110,11 @@ public sealed class TyreRoomLaws
     public void A_tyre_that_may_grow_too_wide_asks_for_its_mounted_width_and_is_settled_by_it()
     {
         Build build = Build.From(Frame.Read("largest tyre 42-622")).With(Tyre.Read("40-622"), Slot.RearTyre).With(Wheel.Read("inner width 25"), Slot.RearWheel);
-        Fit asked = build.Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame");
+        Fit asked = build.Check().Findings.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame");
         Assert.Equal(["mountedWidth", "mountedRim"], asked.Measurements.Select(m => m.Field));
         Build measured = build.WithMeasured(Slot.RearTyre, "mountedWidth", "41.5").WithMeasured(Slot.RearTyre, "mountedRim", "25");
-        Assert.Equal(Verdict.Fits, measured.Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
-        Assert.Equal(Verdict.NeedsMeasuring, measured.With(Wheel.Read("inner width 27"), Slot.RearWheel).Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
+        Assert.Equal(Verdict.Fits, measured.Check().Findings.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, measured.With(Wheel.Read("inner width 27"), Slot.RearWheel).Check().Findings.Single(f => f.Joint!.Id == "rear-tyre-on-its-rim-in-frame").Verdict);
     }
 
     /// <summary>A larger tyre than the fork's maker allows is dangerous in a fork, and asked about in a frame.</summary>
@@ -131,11 +131,11 @@ public sealed class TyreRoomLaws
             .With(Fork.Read($"largest tyre {largest}; travel 120"))
             .With(Tyre.Read(tyre), Slot.FrontTyre)
             .With(Tyre.Read(tyre), Slot.RearTyre);
-        Assert.Equal(inFork, build.Check().Fits.Single(f => f.Joint!.Id == "front-tyre-in-fork").Verdict);
-        Assert.Equal(Verdict.NeedsMeasuring, build.Check().Fits.Single(f => f.Joint!.Id == "rear-tyre-in-frame").Verdict);
+        Assert.Equal(inFork, build.Check().Findings.Single(f => f.Joint!.Id == "front-tyre-in-fork").Verdict);
+        Assert.Equal(Verdict.NeedsMeasuring, build.Check().Findings.Single(f => f.Joint!.Id == "rear-tyre-in-frame").Verdict);
         foreach (string travel in new[] { "none", "unknown" })
         {
-            Assert.Equal(Verdict.NeedsMeasuring, build.With(Fork.Read($"largest tyre {largest}; travel {travel}")).Check().Fits.Single(f => f.Joint!.Id == "front-tyre-in-fork").Verdict);
+            Assert.Equal(Verdict.NeedsMeasuring, build.With(Fork.Read($"largest tyre {largest}; travel {travel}")).Check().Findings.Single(f => f.Joint!.Id == "front-tyre-in-fork").Verdict);
         }
     }
 }

@@ -34,7 +34,7 @@ public sealed class FigureTests
     public void The_steerer_is_cut_where_the_sum_says()
     {
         SteererLength stack = SteererLength.OfMillimetres(140, 10, 12, 15, 40, 5);
-        SteererCut cut = SteererCut.Of(stack, Length.FromMillimeters(300), SteererMaterial.Metal);
+        SteererCut cut = SteererCut.Of(stack, Length.FromMillimeters(300), Material.Aluminium);
         Same(219, Of("cut-steerer", "steerer-cut"));
         Same(stack.Cut.Millimeters, Of("cut-steerer", "steerer-cut"));
         Same(stack.Shortest.Millimeters, Of("cut-steerer", "steerer-shortest"));
@@ -62,7 +62,7 @@ public sealed class FigureTests
             WorkFigure In(string step, string id) => plan.Find(step)!.Figures.Single(f => f.Id == id);
             SteererLength stack = SteererLength.OfMillimetres(head, lower, upper, below, clamp, above);
             Same(stack.Cut.Millimeters, In("cut-steerer", "steerer-cut"));
-            Same(SteererCut.Of(stack, Length.FromMillimeters(350), SteererMaterial.Metal).Off.Millimeters, In("cut-steerer", "steerer-off"));
+            Same(SteererCut.Of(stack, Length.FromMillimeters(350), Material.Aluminium).Off.Millimeters, In("cut-steerer", "steerer-off"));
             Same(ChainRule.BigBig(Length.FromMillimeters(stay), ring, large, 2).EvenPitches, In("fit-chain", "chain-pitches"));
             Same(ChainRule.SmallSmall(Length.FromMillimeters(stay), inner, small, capacity, 2).EvenPitchesNotAbove, In("fit-chain", "chain-most"));
             Same(post - (saddle - tube - depth), In("fit-seatpost", "post-insertion"));

@@ -26,7 +26,7 @@ public sealed class FinalInspectionTests
     {
         FinalPoint post = Points.Single(p => p.Id == "post-mark");
         Assert.Equal([75.0, 80.0], new[] { "post-mark", "frame-least" }.Select(id => post.Figures.Single(f => f.Id == id).Value ?? 0));
-        Fit gap = Bench.WholeBicycle().Check().Fits.Single(f => f.Joint!.Id == "gap-under-cap");
+        Fit gap = Bench.WholeBicycle().Check().Findings.Single(f => f.Joint!.Id == "gap-under-cap");
         Assert.Contains(gap.Sentence, Points.Single(p => p.Id == "stem-gap").Figures.Single(f => f.Id == "gap-under-cap").Words, StringComparison.Ordinal);
         Assert.Contains(Points.Single(p => p.Id == "load").Figures, f => f.Id == "rider-on-frame");
         Assert.Equal(740, Points.Single(p => p.Id == "bar-width").Figures.Single().Value);

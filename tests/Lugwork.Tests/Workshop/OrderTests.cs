@@ -80,5 +80,5 @@ public sealed class OrderTests
     }
 
     private static WorkStep Step(string id, params string[] after) =>
-        new() { Id = id, Title = id, Stage = WorkStage.Preparation, Does = ["Do it."], After = [.. after.Select(a => new WorkPrerequisite(a, "it has to be"))] };
+        new() { Id = id, Title = id, Stage = WorkStage.Preparation, Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Does = ["Do it."], After = [.. after.Select(a => new WorkPrerequisite(a, "it has to be"))] };
 }

@@ -76,7 +76,7 @@ public sealed class PageTests
     {
         string name = Hostile[index];
         WorkPlan plan = Build.From(Frame.Read("material steel") with { Name = name }, name).With(Saddle.Read("7 mm round") with { Name = name }).WorkPlan()
-            .With(new WorkStep { Id = name, Title = name, Stage = WorkStage.Preparation, Does = [name] });
+            .With(new WorkStep { Id = name, Title = name, Stage = WorkStage.Preparation, Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Does = [name] });
         XElement html = Read(plan.ToHtml());
         Assert.Equal(PlanPage.OneLine(name).Trim().Length == 0 ? "Work plan" : $"Work plan: {PlanPage.OneLine(name)}".Trim(), html.Descendants("h1").Single().Value.Trim());
         Assert.Contains(html.Descendants("li"), li => li.Value == PlanPage.OneLine(name));

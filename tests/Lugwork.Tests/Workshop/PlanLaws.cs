@@ -10,7 +10,7 @@ public sealed partial class PlanLaws
 
     private static readonly WorkPlan[] Some = [.. Bicycle.All.Concat(FurtherBicycles.All).Append(Build.From(Frame.Read("material steel"))).Concat(Enumerable.Range(0, Builds / 2).Select(seed => Exchanged(new Random(seed)))).Concat(Enumerable.Range(0, Builds).Select(seed => Bicycles.Any(new Random(seed)))).Select(b => b.WorkPlan())];
 
-    private static readonly WorkPlan[] Fitting = [.. Some.Where(p => !p.Report.Fits.Any(Refused))];
+    private static readonly WorkPlan[] Fitting = [.. Some.Where(p => !p.Report.Findings.Any(Refused))];
 
     [Fact]
     public void Every_prerequisite_precedes_its_step() => Each(plan =>
@@ -26,8 +26,8 @@ public sealed partial class PlanLaws
 
     [Fact]
     public void Each_joint_of_the_report_is_assembled_by_exactly_one_step() => Each(plan => Assert.Equal(
-        plan.Report.Fits.Select(f => f.Joint!.Id).Order(StringComparer.Ordinal),
-        plan.Steps.SelectMany(s => s.Joints).Select(f => f.Joint!.Id).Order(StringComparer.Ordinal)));
+        plan.Report.Findings.Select(f => f.Joint!.Id).Order(StringComparer.Ordinal),
+        plan.Steps.SelectMany(s => s.Findings).Select(f => f.Joint!.Id).Order(StringComparer.Ordinal)));
 
     [Fact]
     public void Each_joint_of_the_library_has_one_row_of_the_work() => Assert.Equal(
@@ -96,7 +96,7 @@ public sealed partial class PlanLaws
 
     /// <summary>A joint stands in a step that handles one of the two parts which meet in it; a row put into the wrong step shows.</summary>
     [Fact]
-    public void A_step_handles_a_part_of_each_joint_that_it_assembles() => Each(plan => Assert.All(plan.Steps.SelectMany(s => s.Joints.Select(f => (Step: s, f.Joint))), j =>
+    public void A_step_handles_a_part_of_each_joint_that_it_assembles() => Each(plan => Assert.All(plan.Steps.SelectMany(s => s.Findings.Select(f => (Step: s, f.Joint))), j =>
         Assert.True(j.Joint!.Inputs.Any(i => j.Step.Slots.Contains(i.Slot)), $"{j.Step.Id} handles no part of {j.Joint.Id}")));
 
     /// <summary>Torque, tool and supply are of parts that are there: a row shown without its part was meant for another bicycle.</summary>
@@ -214,7 +214,7 @@ public sealed partial class PlanLaws
     [Fact]
     public void The_builds_of_the_laws_hold_many_that_fit_of_every_kind()
     {
-        Assert.All(Bicycle.All, b => Assert.Empty(b.Check().Fits.Where(Refused).Select(f => $"{b.Name}: {f.Joint!.Id}: {f.Sentence}")));
+        Assert.All(Bicycle.All, b => Assert.Empty(b.Check().Findings.Where(Refused).Select(f => $"{b.Name}: {f.Joint!.Id}: {f.Sentence}")));
         Assert.InRange(Fitting.Length, Builds / 4, Some.Length);
         string[] rare = ["inspect-used-parts", "hold-rear-hub-brake", "set-chain-tension", "tighten-derailleur", "fit-hanger", "bleed-front-brake", "fit-dropper-line", "fit-shock", "tape-bar", "mount-front-rim-brake", "fit-front-tube", "fit-front-valve"];
         Assert.All(rare, id => Assert.InRange(Fitting.Count(p => p.Find(id) is not null), 3, Some.Length));
@@ -259,7 +259,7 @@ public sealed partial class PlanLaws
             Build other = Bicycle.All[random.Next(Bicycle.All.Length)];
             Slot slot = Slot.All[random.Next(Slot.All.Length)];
             Build tried = random.Next(2) == 0 && Spare.All[random.Next(Spare.All.Length)] is var part ? build.With(part, part.Places[random.Next(part.Places.Length)]) : other[slot] is { } there && slot != Slot.Frame ? build.With(there, slot) : build;
-            build = tried.Check().Fits.Any(Refused) ? build : tried;
+            build = tried.Check().Findings.Any(Refused) ? build : tried;
         }
 
         foreach (Slot slot in Slot.All.Where(s => s != Slot.Frame && build[s] is not null))

@@ -89,7 +89,7 @@ public sealed class RecordCareTests
 
     private static WorkStep Rack => new()
     {
-        Id = "fit-rack", Title = "Fit the rack", Stage = WorkStage.SettingUp, Does = ["Bolt it on."],
+        Id = "fit-rack", Title = "Fit the rack", Stage = WorkStage.SettingUp, Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Does = ["Bolt it on."],
         Figures = [new() { Id = "rack-torque", Name = "torque of the rack", Unit = "N m", Lacking = ["the rack maker's figure"] }, new() { Id = "rack-height", Name = "height of the rack", Unit = "mm", Lacking = ["a rule"] }],
     };
 

@@ -172,8 +172,8 @@ public sealed class RecordTests
         Assert.Equal(EvidenceKind.Measured, ((Seatpost)built[Slot.Seatpost]!).Insertion.Evidence!.Kind);
         Assert.Equal(Known<Dimension>.Of(Dimension.OfMillimetres(1346.2m)), ((Chain)built[Slot.Chain]!).Length);
         Assert.Equal(KnownState.None, ((Stem)built[Slot.Stem]!).SpacersAbove.State);
-        Assert.Equal(Verdict.Fits, Plan.Report.Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
-        Assert.Equal(Verdict.Unsafe, built.Check().Fits.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
+        Assert.Equal(Verdict.Fits, Plan.Report.Findings.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
+        Assert.Equal(Verdict.Unsafe, built.Check().Findings.Single(f => f.Joint!.Id == "seatpost-insertion").Verdict);
         Assert.Contains(record.WithPlan(built.WorkPlan()).WithDone("fit-seatpost").Questions, q => q.StartsWith("fit-seatpost is done, and seatpost-insertion", StringComparison.Ordinal));
     }
 
@@ -235,9 +235,15 @@ public sealed class RecordTests
     public void A_figure_takes_its_own_kind_of_answer_and_says_which()
     {
         WorkRecord record = WorkRecord.For(Plan);
-        Assert.Contains("counted in pitches, for Counted", Assert.Throws<ArgumentException>(() => record.WithMeasured("fit-chain", "chain-pitches", Length.FromMillimeters(1400))).Message, StringComparison.Ordinal);
-        Assert.Contains("a length, for Measured", Assert.Throws<ArgumentException>(() => record.WithCount("cut-steerer", "steerer-cut", 3)).Message, StringComparison.Ordinal);
-        Assert.Contains("a length, for Measured", Assert.Throws<ArgumentException>(() => record.WithFinding("cut-steerer", "steerer-cut", "long")).Message, StringComparison.Ordinal);
+        Assert.Contains("counted in pitches: WithCount takes it, WithMeasured does not", Assert.Throws<ArgumentException>(() => record.WithMeasured("fit-chain", "chain-pitches", Length.FromMillimeters(1400))).Message, StringComparison.Ordinal);
+        Assert.Contains("a length: WithMeasured takes it, WithCount does not", Assert.Throws<ArgumentException>(() => record.WithCount("cut-steerer", "steerer-cut", 3)).Message, StringComparison.Ordinal);
+        Assert.Contains("a length: WithMeasured takes it, WithFinding does not", Assert.Throws<ArgumentException>(() => record.WithFinding("cut-steerer", "steerer-cut", "long")).Message, StringComparison.Ordinal);
+        foreach ((string step, WorkFigure figure) in Plan.Steps.SelectMany(s => s.Figures.Where(f => f.Unit is not ("pitches" or "teeth")).Select(f => (s.Id, f))))
+        {
+            string taker = figure.Unit switch { "mm" => nameof(record.WithMeasured), "" => nameof(record.WithFinding), _ => nameof(record.WithTorque) };
+            Assert.EndsWith($": {taker} takes it, WithCount does not (Parameter 'figure')", Assert.Throws<ArgumentException>(() => record.WithCount(step, figure.Id, 1)).Message, StringComparison.Ordinal);
+        }
+
         Assert.Throws<ArgumentException>(() => record.WithFinding("mount-rear-caliper", "brake-adapter", " "));
         Assert.Throws<ArgumentOutOfRangeException>(() => record.WithCount("fit-chain", "chain-pitches", 0));
         foreach (double none in new[] { -0.1, 100_000.1 })

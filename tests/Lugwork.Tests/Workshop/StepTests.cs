@@ -40,7 +40,7 @@ public sealed class StepTests
 
     [Fact]
     public void What_a_joint_that_fits_warns_of_is_told() => Assert.All(
-        Whole.Steps, step => Assert.All(step.Joints.SelectMany(j => j.Cautions), c => Assert.Contains(c, step.Cautions)));
+        Whole.Steps, step => Assert.All(step.Findings.SelectMany(j => j.Cautions), c => Assert.Contains(c, step.Cautions)));
 
     [Fact]
     public void Without_a_derailleur_the_wheel_is_tightened_after_the_chain()
@@ -109,7 +109,7 @@ public sealed class StepTests
         WorkStep step = build.WorkPlan().Find("cut-steerer")!;
         Assert.Equal(cut, step.Tools.Any(t => t.Id == "saw"));
         Assert.Equal(!cut, step.Does.Any(d => d.StartsWith("Do not cut", StringComparison.Ordinal)));
-        Assert.Contains(build.WorkPlan().Find("dry-fit-fork")!.Joints, f => f.Joint!.Id == "steerer-reaches-stem");
+        Assert.Contains(build.WorkPlan().Find("dry-fit-fork")!.Findings, f => f.Joint!.Id == "steerer-reaches-stem");
     }
 
     [Fact]
@@ -155,12 +155,12 @@ public sealed class StepTests
     [Fact]
     public void A_step_of_ones_own_is_read_back_without_its_plan_and_a_poor_one_is_refused()
     {
-        WorkStep paint = new() { Id = "paint", Title = "Paint", Stage = WorkStage.Preparation, Does = ["Paint it."] };
+        WorkStep paint = new() { Id = "paint", Title = "Paint", Stage = WorkStage.Preparation, Skill = WorkSkill.Practised, Time = WorkTime.HalfHour, Does = ["Paint it."] };
         WorkRecord back = WorkRecordFile.Read(WorkRecordFile.Write(WorkRecord.For(Whole.With(paint)).WithDone("paint")), Whole);
         Assert.Equal(["paint"], back.Lapsed.Select(e => e.StepId));
         Assert.Throws<ArgumentException>(() => Whole.With(paint with { Does = [] }));
         Assert.Throws<ArgumentException>(() => Whole.With(paint with { Checks = default }));
-        Assert.Throws<ArgumentException>(() => Whole.With(paint with { Joints = [Whole.Report.Fits[0]] }));
+        Assert.Throws<ArgumentException>(() => Whole.With(paint with { Findings = [Whole.Report.Findings[0]] }));
         Assert.Throws<ArgumentException>(() => Steel().WorkPlan().With(paint with { Slots = [Slot.Fork] }));
     }
 

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 
 namespace Lugwork;
 
-/// <summary>One cell of a joint for a planner: what this pair costs beside the parts.</summary>
-public sealed class CostCell
+/// <summary>One pair of a joint that is not refused: how it is judged, and what has to be bought for it beside the parts. It names no price.</summary>
+public sealed class JointPair
 {
-    internal CostCell(string jointId, long seat, long part, Verdict verdict, ImmutableArray<Bridge> bridges)
+    internal JointPair(string jointId, long seat, long part, Verdict verdict, ImmutableArray<Bridge> bridges)
     {
         JointId = jointId;
         SeatCode = seat;
@@ -30,12 +30,12 @@ public sealed class CostCell
     public ImmutableArray<Bridge> Bridges { get; internal init; }
 }
 
-/// <summary>The joints as tables of cells that are not refused, for planners.</summary>
-public static class CostTable
+/// <summary>The joints as tables of the pairs that are not refused, for planners.</summary>
+public static class JointPairs
 {
     /// <summary>Every pair of a joint of closed sets that is not refused. Empty for a joint of lengths, and for one part alone.</summary>
     /// <param name="joint">A joint of <see cref="JointTable.All"/>.</param>
-    public static ImmutableArray<CostCell> Of(Joint joint)
+    public static ImmutableArray<JointPair> Of(Joint joint)
     {
         ArgumentNullException.ThrowIfNull(joint);
         if (joint.IsOfCondition || joint.Inputs.Length < 2)
@@ -44,7 +44,7 @@ public static class CostTable
         }
 
         (JointInput seat, JointInput part) = (joint.Inputs[0], joint.Inputs[1]);
-        ImmutableArray<CostCell>.Builder cells = ImmutableArray.CreateBuilder<CostCell>();
+        ImmutableArray<JointPair>.Builder cells = ImmutableArray.CreateBuilder<JointPair>();
         foreach (long a in seat.Domain)
         {
             foreach (long b in part.Domain)
