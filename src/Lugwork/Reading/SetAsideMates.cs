@@ -3,6 +3,9 @@ namespace Lugwork.Reading;
 /// <summary>Parts that are mates only in the clause where they stand.</summary>
 internal sealed partial class SetAside
 {
+    /// <summary>So much of a clause is looked at for each of its items; longer ones are no clauses of a sheet.</summary>
+    private const int LongestClause = 60;
+
     /// <summary>What names a mate only in such a clause: the cassettes that a body is for, the stem that a bar needs, the tube that a collar goes round, the rim that a tyre is for.</summary>
     private bool IsMateHere(SpecItem item, int first, int last)
     {
@@ -53,7 +56,7 @@ internal sealed partial class SetAside
     /// <summary>"Upper bearing IS42", "BB95, bearings pressed in": the bearing of a head tube or a shell that is named in the same clause.</summary>
     private bool NamesCupOrShell(int first, int last)
     {
-        for (int i = first; i <= last; i++)
+        for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             bool cup = i < last && _items[i].Text is "is" or "zs" or "ec" && _items[i].Kind == SpecTokenKind.Word && _items[i + 1] is { IsNumber: true, Value: >= 25 and <= 65 };
             if (cup || _items[i].Terms.Any(t => t.StartsWith("v:Shell=", StringComparison.Ordinal)))
@@ -84,7 +87,7 @@ internal sealed partial class SetAside
     private bool IsLimitOfFork(int first, int last)
     {
         bool figure = false;
-        for (int i = first; i <= last; i++)
+        for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             if (_items[i].Is("t:travel") || _items[i].Is("v:CrownType=single") || _items[i].Is("v:CrownType=dual") || _items[i].Is("v:CrownsAllowed=single") || _items[i].Is("v:CrownsAllowed=dual"))
             {
@@ -94,6 +97,7 @@ internal sealed partial class SetAside
             figure |= _items[i] is { IsNumber: true, Unit: "mm", Value: >= 80 and <= 220 };
         }
 
+        last = Math.Min(last, first + LongestClause);
         return figure && Any(first, last, "m:max") && !Any(first, last, "t:rotor") && !Any(first, last, "t:tyre") && !Any(first, last, "t:brake");
     }
 
