@@ -8,7 +8,12 @@ internal sealed partial class SetAside
     {
         if (_slot == Slot.Headset && item.Is("t:fork"))
         {
-            return NamesCode(first, last);
+            if (_codes.First != first || _codes.Last != last)
+            {
+                _codes = (first, last, NamesCode(first, last));
+            }
+
+            return _codes.Named;
         }
 
         if (_slot == Slot.SeatClamp)
@@ -44,6 +49,9 @@ internal sealed partial class SetAside
         return _slot == Slot.RearWheel && item.Is("t:cassette") && (Any(first, last, "m:hg") || Any(first, last, "m:eightspline") || HasBody(first, last))
             && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))));
     }
+
+    /// <summary>The clause that was last looked at for a code, each once.</summary>
+    private (int First, int Last, bool Named) _codes = (-1, -1, false);
 
     /// <summary>"EC34/30 for a threadless fork": a code of a cup is of the headset.</summary>
     private bool NamesCode(int first, int last)
