@@ -11,7 +11,12 @@ internal sealed partial class SetAside
     {
         if (_slot == Slot.Headset && item.Is("t:fork"))
         {
-            return NamesCode(first, last);
+            if (_codes.First != first || _codes.Last != last)
+            {
+                _codes = (first, last, NamesCode(first, last));
+            }
+
+            return _codes.Named;
         }
 
         if (_slot == Slot.SeatClamp)
@@ -67,6 +72,9 @@ internal sealed partial class SetAside
 
         return false;
     }
+
+    /// <summary>The clause that was last looked at for a code, each once.</summary>
+    private (int First, int Last, bool Named) _codes = (-1, -1, false);
 
     /// <summary>"EC34/30 for a threadless fork": a code of a cup is of the headset.</summary>
     private bool NamesCode(int first, int last)
