@@ -39,7 +39,7 @@ internal sealed partial class LineScan
             }
 
             bool foot = (inch && _items[i].Value == 1.125m) || (!inch && _items[i].Value == 28.6m);
-            if (foot && topic is "t:bar" or "t:clamp" or "t:stem")
+            if (foot && (topic is "t:bar" or "t:clamp" || (topic is "t:stem" && !HasMark(i, "m:quill"))))
             {
                 // No bar has this size.
                 Fixing(i, inch);
