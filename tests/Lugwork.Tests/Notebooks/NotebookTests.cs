@@ -74,6 +74,8 @@ public sealed class NotebookTests
             Assert.Contains(page.Descendants("p"), p => p.Value == line);
         }
 
+        // The worst joint stands in the table, and not once more below it.
+        Assert.DoesNotContain(page.Descendants("p"), p => p.Value.StartsWith("Worst: ", StringComparison.Ordinal) || p.Value.StartsWith("Remedy: ", StringComparison.Ordinal) || p.Value.StartsWith("Measure: ", StringComparison.Ordinal));
         Assert.All(report.Worst.Remedies, r => Assert.Contains(r.What, page.Value, StringComparison.Ordinal));
         Assert.All(report.ToMeasure, m => Assert.Contains(page.Descendants("li"), l => l.Value == m.ToString()));
         Assert.All(report.Cautions, c => Assert.Contains(page.Descendants("li"), l => l.Value == c.Text));
@@ -119,6 +121,13 @@ public sealed class NotebookTests
             Assert.Equal($"{i + 1}. {plan.Steps[i].Title}", folds[i].Element("summary")!.Value);
             Assert.All(plan.Steps[i].Does.Concat(plan.Steps[i].Checks).Concat(plan.Steps[i].Cautions.Select(c => c.Text)), line => Assert.Contains(folds[i].Descendants("li"), l => l.Value == line));
         }
+
+        // Behind the steps stands what is for the whole plan: tools, what to buy, the inspection.
+        string[] behind = [.. folds.Skip(plan.Steps.Length).SelectMany(f => f.Descendants("li")).Select(l => l.Value)];
+        Assert.NotEmpty(plan.Tools);
+        Assert.All(plan.Tools, t => Assert.Contains(behind, l => l.StartsWith(t.Name, StringComparison.Ordinal)));
+        Assert.All(plan.Consumables, c => Assert.Contains(c.Name, behind));
+        Assert.All(plan.SmallParts, p => Assert.Contains(p.ToString(), behind));
     }
 
     [Theory]

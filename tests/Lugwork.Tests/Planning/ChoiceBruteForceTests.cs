@@ -50,6 +50,7 @@ public sealed class ChoiceBruteForceTests
             }
 
             Assert.Equal(front, chooser.PriceMassFront(100).Builds.Select(Sums));
+            Assert.Equal(front.Take(1), chooser.PriceMassFront(1).Builds.Select(Sums));
             points += front.Count;
             foreach ((long price, long mass) in front)
             {
