@@ -6,6 +6,7 @@ internal static class ItemNotes
     public static void Mend(List<SpecItem> items)
     {
         NumberOfLine(items);
+        bool? fraction = null;
         for (int i = 0; i < items.Count; i++)
         {
             SpecItem item = items[i];
@@ -22,7 +23,7 @@ internal static class ItemNotes
             {
                 item.Unit = IsYear(items, i) || IsAlloy(items, i) || IsTimes(items, i) || IsDecade(items, i) || IsTool(items, i) || IsPriceWithDash(items, i) ? "other" : "";
             }
-            else if (item is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 7.9m or 9.5m or 10.5m } && i > 0 && items[i - 1].Text == "fg" && items.Exists(o => o is { IsNumber: true, IsFraction: true }))
+            else if (item is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 7.9m or 9.5m or 10.5m } && i > 0 && items[i - 1].Text == "fg" && (fraction ??= items.Exists(o => o is { IsNumber: true, IsFraction: true })))
             {
                 // "FG 7,9 = 5/16 x 26": the German name of the thread beside its inches.
                 item.Unit = "other";

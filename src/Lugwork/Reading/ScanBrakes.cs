@@ -103,9 +103,10 @@ internal sealed partial class LineScan
     /// <summary>"Posts 68 mm apart", "tabs 22 mm apart": the mounts before the standards, by how far apart they stand.</summary>
     private void OldMounts(string field, bool rear)
     {
-        for (int i = 0; i < _items.Count; i++)
+        bool brake = Anywhere("t:bb") < 0 && (Anywhere("t:brake") >= 0 || Anywhere("t:rotor") >= 0 || Anywhere("m:pm") >= 0 || Anywhere("t:caliper") >= 0);
+        for (int i = 0; i < _items.Count && brake; i++)
         {
-            if (Free(i) && _items[i].Value is 68 or 22 && _items[i].Unit == "mm" && !Joins(i) && HasMark(i, "n:apart") && !OtherEnd(i, rear) && Anywhere("t:bb") < 0 && !Clause(i, "n:bottle") && !Clause(i, "t:bosses") && !Clause(i, "d:thing") && (Anywhere("t:brake") >= 0 || Anywhere("t:rotor") >= 0 || Anywhere("m:pm") >= 0 || Anywhere("t:caliper") >= 0))
+            if (Free(i) && _items[i].Value is 68 or 22 && _items[i].Unit == "mm" && !Joins(i) && HasMark(i, "n:apart") && !OtherEnd(i, rear) && !Clause(i, "n:bottle") && !Clause(i, "t:bosses") && !Clause(i, "d:thing"))
             {
                 int apart = FindMark(i, "n:apart", 0);
                 Keep(field, _items[i].Value == 68 ? "PM-old" : "DM-22", Math.Min(i, apart), Math.Max(i, apart));

@@ -177,7 +177,7 @@ internal sealed partial class LineScan
             keys = ["F110-20"];
         }
 
-        if (keys is ["R135-QR"] or ["R135-10"] && _items.FindIndex(o => o.Is("n:offset") && OffsetFigure(_items.IndexOf(o)) >= 0) is >= 0 and int side && OffsetFigure(side) is >= 0 and int figure)
+        if (keys is ["R135-QR"] or ["R135-10"] && (_offset ??= Enumerable.Range(0, _items.Count).FirstOrDefault(o => _items[o].Is("n:offset") && OffsetFigure(o) >= 0, -1)) is >= 0 and int side && OffsetFigure(side) is >= 0 and int figure)
         {
             Keep(field, "R135-OFF", Math.Min(first, Math.Min(side, figure)), Math.Max(last, Math.Max(side, figure)));
             _items[figure].Used = true;
@@ -212,4 +212,7 @@ internal sealed partial class LineScan
     }
 
     private bool? _onlyHub;
+
+    /// <summary>The word for an offset that has its figure, looked for once; -1 where there is none.</summary>
+    private int? _offset;
 }

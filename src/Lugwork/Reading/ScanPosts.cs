@@ -39,7 +39,9 @@ internal sealed partial class LineScan
 
     /// <summary>"Stem 31.8 mm" of a valve: the size of a bar or of a steerer, of the other thing that is called so.</summary>
     private bool IsClampOfStem(int i) =>
-        _items[i].Value is 22.2m or 25.4m or 25.8m or 26 or 26.4m or 28.6m or 31.8m or 35 or 38.1m && _items[i].Value != 26m && TopicOf(i) == "t:stem" && (_items[i].Value != 35m || _items[i].Places > 0 || !_items.Exists(o => o.Is("t:valve") || (!o.Terms.IsEmpty && o.Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal))));
+        _items[i].Value is 22.2m or 25.4m or 25.8m or 26 or 26.4m or 28.6m or 31.8m or 35 or 38.1m && _items[i].Value != 26m && TopicOf(i) == "t:stem" && (_items[i].Value != 35m || _items[i].Places > 0 || !(_namesValve ??= _items.Exists(o => o.Is("t:valve") || (!o.Terms.IsEmpty && o.Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal)))));
+
+    private bool? _namesValve;
 
     private void ReadSeatpost()
     {

@@ -65,7 +65,10 @@ internal sealed partial class LineScan
 
     /// <summary>"1 in thread" on a headset: the word against the size of a steerer, which no other figure joins.</summary>
     private bool IsThreadOfInch(int i) =>
-        _slot == Slot.Headset && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)) || (AloneInClause(i) && _items.FindIndex(o => o.IsNumber && o.Value is 1m or 1.125m or 1.25m) is >= 0 and int size && IsSteererSize(size)));
+        _slot == Slot.Headset && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)) || (AloneInClause(i) && (_firstInch ??= _items.FindIndex(o => o.IsNumber && o.Value is 1m or 1.125m or 1.25m)) is >= 0 and int size && IsSteererSize(size)));
+
+    /// <summary>The first figure that is a size of a steerer in inches, looked for once.</summary>
+    private int? _firstInch;
 
     private bool IsSteererSize(int i) => (_items[i].IsInch || _items[i].IsFraction) && !Joins(i) && !_items[i].IsBroken;
 
@@ -93,11 +96,13 @@ internal sealed partial class LineScan
         }
 
         int found = -1;
-        for (int i = 0; i < _items.Count; i++)
+        bool onlySteerer = HasNoOtherCut();
+        bool plain = Anywhere("t:axletocrown") < 0 && Anywhere("m:thru") < 0;
+        for (int i = 0; i < _items.Count && found < _items.Count; i++)
         {
             bool length = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 350 && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i);
-            bool said = length && (TopicOf(i) is "n:cut" || (TopicOf(i) is "t:steerer" or "t:length" or "t:steererlength" && (Clause(i, "t:steerer") || Clause(i, "t:steererlength") || (TopicOf(i) is "t:length" && Values.ContainsKey("steererMaterial") && Anywhere("t:axletocrown") < 0 && Anywhere("m:thru") < 0))) || (TopicOf(i) is "t:steerer" && _items[i].Unit == "mm"));
-            if (said && (TopicOf(i) != "n:cut" || HasNoOtherCut()) && !Clause(i, "t:axle") && !Clause(i, "t:axletocrown") && !Clause(i, "t:travel"))
+            bool said = length && (TopicOf(i) is "n:cut" || (TopicOf(i) is "t:steerer" or "t:length" or "t:steererlength" && (Clause(i, "t:steerer") || Clause(i, "t:steererlength") || (TopicOf(i) is "t:length" && Values.ContainsKey("steererMaterial") && plain))) || (TopicOf(i) is "t:steerer" && _items[i].Unit == "mm"));
+            if (said && (TopicOf(i) != "n:cut" || onlySteerer) && !Clause(i, "t:axle") && !Clause(i, "t:axletocrown") && !Clause(i, "t:travel"))
             {
                 found = found < 0 ? i : _items.Count;
             }

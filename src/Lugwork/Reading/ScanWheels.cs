@@ -132,12 +132,13 @@ internal sealed partial class LineScan
     /// <summary>"Haute de 50 mm", "alto 38 mm", "haut. 24 mm": how high a rim is, by a word that is one for an upper half elsewhere.</summary>
     private void RimHeight()
     {
-        for (int i = 1; i < _items.Count && !Values.ContainsKey("rimDepth"); i++)
+        bool rim = Anywhere("t:rim") >= 0;
+        for (int i = 1; i < _items.Count && rim && !Values.ContainsKey("rimDepth"); i++)
         {
             int word = _items[i - 1].IsSign('.') || _items[i - 1].IsSign(':') || _items[i - 1].Text is "de" or "da" or "di" or "van" or "um" ? i - 2 : i - 1;
             bool high = word >= 0 && _items[word].Clause == _items[i].Clause && _items[word].Text is "haut" or "haute" or "hauts" or "hautes" or "alto" or "alta" or "alti" or "altos" or "hoch" or "hohe" or "hoher" or "hoge" or "hoog";
             high |= i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "hoch" or "hohe" or "hoher" or "hoog" or "hoge" or "alto" or "alta" or "tall" or "high" && _items[i].Unit == "mm";
-            if (high && Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 12 and <= 120 && !Joins(i) && Anywhere("t:rim") >= 0 && !Clause(i, "t:hub"))
+            if (high && Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 12 and <= 120 && !Joins(i) && !Clause(i, "t:hub"))
             {
                 Length("rimDepth", i);
             }

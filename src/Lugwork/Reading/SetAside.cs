@@ -158,7 +158,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake)) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, last, "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake)) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -169,7 +169,7 @@ internal sealed partial class SetAside
 
     private bool NumberBehind(int i, int last)
     {
-        for (int j = i + 1; j <= last; j++)
+        for (int j = i + 1; j <= last && j <= i + LongestClause; j++)
         {
             if (_items[j].IsNumber)
             {

@@ -3,12 +3,20 @@ namespace Lugwork.Reading;
 /// <summary>Parts that are mates only in the clause where they stand.</summary>
 internal sealed partial class SetAside
 {
+    /// <summary>So much of a clause is looked at for each of its items; longer ones are no clauses of a sheet.</summary>
+    private const int LongestClause = 60;
+
     /// <summary>What names a mate only in such a clause: the cassettes that a body is for, the stem that a bar needs, the tube that a collar goes round, the rim that a tyre is for.</summary>
     private bool IsMateHere(SpecItem item, int first, int last)
     {
         if (_slot == Slot.Headset && item.Is("t:fork"))
         {
-            return NamesCode(first, last);
+            if (_codes.First != first || _codes.Last != last)
+            {
+                _codes = (first, last, NamesCode(first, last));
+            }
+
+            return _codes.Named;
         }
 
         if (_slot == Slot.SeatClamp)
@@ -53,7 +61,7 @@ internal sealed partial class SetAside
     /// <summary>"Upper bearing IS42", "BB95, bearings pressed in": the bearing of a head tube or a shell that is named in the same clause.</summary>
     private bool NamesCupOrShell(int first, int last)
     {
-        for (int i = first; i <= last; i++)
+        for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             bool cup = i < last && _items[i].Text is "is" or "zs" or "ec" && _items[i].Kind == SpecTokenKind.Word && _items[i + 1] is { IsNumber: true, Value: >= 25 and <= 65 };
             if (cup || _items[i].Terms.Any(t => t.StartsWith("v:Shell=", StringComparison.Ordinal)))
@@ -64,6 +72,9 @@ internal sealed partial class SetAside
 
         return false;
     }
+
+    /// <summary>The clause that was last looked at for a code, each once.</summary>
+    private (int First, int Last, bool Named) _codes = (-1, -1, false);
 
     /// <summary>"EC34/30 for a threadless fork": a code of a cup is of the headset.</summary>
     private bool NamesCode(int first, int last)
@@ -84,7 +95,7 @@ internal sealed partial class SetAside
     private bool IsLimitOfFork(int first, int last)
     {
         bool figure = false;
-        for (int i = first; i <= last; i++)
+        for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             if (_items[i].Is("t:travel") || _items[i].Is("v:CrownType=single") || _items[i].Is("v:CrownType=dual") || _items[i].Is("v:CrownsAllowed=single") || _items[i].Is("v:CrownsAllowed=dual"))
             {
@@ -94,6 +105,7 @@ internal sealed partial class SetAside
             figure |= _items[i] is { IsNumber: true, Unit: "mm", Value: >= 80 and <= 220 };
         }
 
+        last = Math.Min(last, first + LongestClause);
         return figure && Any(first, last, "m:max") && !Any(first, last, "t:rotor") && !Any(first, last, "t:tyre") && !Any(first, last, "t:brake");
     }
 
@@ -216,6 +228,8 @@ internal sealed partial class SetAside
             bool also = wheel && first > 0 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber && LineScan.IsSeat(_items[i + 1].Value);
             also |= _items[i].Text == "also" && first > 0 && i < last && _items[i + 1] is { IsNumber: true, IsFraction: true } && (_slot == Slot.FrontAxleNuts || _slot == Slot.RearAxleNuts);
             also |= _slot == Slot.Handlebar && _items[i].Text is "ook" or "auch" or "aussi" or "egalement" or "tambien" or "anche" or "also" && (Any(first, last, "t:grip") || Any(first, last, "t:clamp")) && Numbered(first, last);
+            // "12x148, also 130 mm": said of the same end, and then the line says two things.
+            also |= (_slot == Slot.Frame || _slot == Slot.Fork) && i <= first + 1 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber;
             bool apart = _items[i].Text == "apart" && i > first && _items[i - 1].IsNumber;
             if (_items[i].Is("d:extra") && !also && !apart)
             {

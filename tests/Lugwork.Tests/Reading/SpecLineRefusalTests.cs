@@ -21,6 +21,9 @@ public sealed class SpecLineRefusalTests
     [Theory]
     [InlineData("rear wheel", "12x148, XD forbidden", "body")]
     [InlineData("frame", "Rear 12x148 prohibited", "rear")]
+    [InlineData("frame", "Hinterbau 12x148, also 130 mm Schnellspanner", "rear")]
+    [InlineData("frame", "Hinterbau 12x148, also 12x142", "rear")]
+    [InlineData("fork", "Gabel 15x110, also 100 mm Schnellspanner", "front")]
     [InlineData("front rotor", "180 untersagt", "size")]
     [InlineData("frame", "seatpost 27.2 interdite", "seatTube")]
     public void What_is_forbidden_is_doubtful_in_every_field(string slot, string text, string field) => Without(slot, text, field);
