@@ -120,12 +120,20 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (Free(i) && _items[i].Unit is "teeth" or "" && TopicOf(i) == topic && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i))
+            if (Free(i) && _items[i].Unit is "teeth" or "" && TopicOf(i) == topic && _items[i].Value == decimal.Truncate(_items[i].Value) && !(Joins(i) && !PartsBySlash(i)))
             {
                 _claimed[Link(i)] = true;
                 Take(field, _items[i].Text, i, i);
             }
         }
+    }
+
+    /// <summary>"36T / total capacity 39T": a slash between blanks, with a word and no figure on its other side.</summary>
+    private bool PartsBySlash(int i)
+    {
+        bool before = i > 0 && _items[i - 1].IsSign('/') && i > 1 && _items[i - 2].Kind == SpecTokenKind.Word;
+        bool behind = i + 2 < _items.Count && _items[i + 1].IsSign('/') && !_items[i + 1].Glued && _items[i + 2].Kind == SpecTokenKind.Word;
+        return (behind && !(i > 0 && Links(_items[i - 1]))) || (before && !_items[i].Glued && !(i + 1 < _items.Count && Links(_items[i + 1])));
     }
 
     /// <summary>M10 x 1, the bolt of a derailleur that hangs from a hanger.</summary>

@@ -59,6 +59,8 @@ internal sealed partial class LineScan
         return false;
     }
 
+    private static bool IsRangeWord(SpecItem item) => item.Is("m:to") || (item.Is("m:max") && item.Text is "bis" or "hasta" or "tot" or "fino" or "jusqu" or "up" or "t");
+
     /// <summary>"Bead seat 622, tyres 28 to 47 mm": the narrowest and the widest tyre apart from the bead seat.</summary>
     private void TubeApart()
     {
@@ -69,7 +71,7 @@ internal sealed partial class LineScan
 
         for (int i = 0; i + 2 < _items.Count; i++)
         {
-            bool joined = _items[i + 1].IsSign('-') || _items[i + 1].IsSign('/') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:and") || (_items[i + 1].Is("m:max") && _items[i + 1].Text is "bis" or "hasta" or "tot" or "fino" or "jusqu" or "up");
+            bool joined = _items[i + 1].IsSign('-') || _items[i + 1].IsSign('/') || _items[i + 1].Is("m:and") || IsRangeWord(_items[i + 1]);
             bool pair = Free(i) && Free(i + 2) && joined && _items[i].IsMillimetre && _items[i + 2].IsMillimetre && !_items[i].IsFraction && !_items[i + 2].IsFraction
                 && _items[i].Value is >= 16 and < 100 && _items[i + 2].Value > _items[i].Value && _items[i + 2].Value <= 132;
             bool open = (i > 0 && Links(_items[i - 1])) || (i + 3 < _items.Count && Links(_items[i + 3]));
@@ -87,8 +89,9 @@ internal sealed partial class LineScan
         bool sizes = TubeFromTo() || TubeLabel();
         for (int i = 0; i + 4 < _items.Count && !sizes; i++)
         {
-            // 18/25-622, 18-25 x 622, 622 x 18/25.
-            bool five = Free(i) && Free(i + 2) && Free(i + 4) && Links(_items[i + 1]) && Links(_items[i + 3]);
+            // 18/25-622, 18-25 x 622, 622 x 18/25, 28 to 47-622.
+            bool worded = IsRangeWord(_items[i + 1]) && _items[i + 3].IsSign('-') && IsSeat(_items[i + 4].Value) && _items[i].Value < _items[i + 2].Value && !(i > 0 && Links(_items[i - 1]));
+            bool five = Free(i) && Free(i + 2) && Free(i + 4) && (Links(_items[i + 1]) || worded) && Links(_items[i + 3]);
             if (!five)
             {
                 continue;

@@ -194,6 +194,13 @@ internal static class SpecLexer
             }
         }
 
+        if (c == '/' && i > 0 && SpecFold.Of(text[i - 1]) == ' ' && i + 1 < text.Length && SpecFold.Of(text[i + 1]) == '/' && text[(i + 2)..] is [] or [' ', ..])
+        {
+            // Two slashes between blanks part what is said of two things.
+            i += 2;
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = ";" };
+        }
+
         if (text[i] == '*' && ((i + 1 < text.Length && text[i + 1] == '*') || (i > 0 && text[i - 1] == '*') || text[(i + 1)..].IsWhiteSpace()))
         {
             // Two of them, or one at the end, stand around words and multiply nothing.
