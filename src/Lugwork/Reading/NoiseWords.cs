@@ -21,7 +21,7 @@ internal static class NoiseWords
         ("n:pressure", "bar max, psi, kpa, pressure, druck, luftdruck, pression, presion, pressione, druk"),
         ("n:price", "eur, euro, usd, gbp, price, preis, prix, precio, prezzo, prijs, article, art, part number, part no, model no, sku, item no, artikelnummer, art nr, ref, reference, ean, shipping, versand, versandkosten, porto, envio, gastos de envio, spedizione, verzending, livraison, frais de port, postage"),
         ("n:engagement", "engagement, points of engagement, teeth ratchet, poe, tpi casing, tpi carcass, carcass, casing, karkasse, carcasse, carcasa, carcassa, karkas, epi"),
-        ("n:spokes", "spoke, spokes, speichen, speiche, rayons, radios, raggi, spaken"),
+        ("n:spokes", "spoke, spokes, speichen, speiche, rayons, radios, raggi, spaken, rayos"),
         ("n:torque", "nm, torque, drehmoment, couple, par de apriete, coppia, aanhaalmoment"),
         ("n:bottle", "bottle, bottle cage, bottle cages, flaschenhalter, porte bidon, portabidon, portaborraccia, bidonhouder, eyelets, pack of, stuck, piece, pieces, pcs, qty, quantity, menge, quantite, cantidad, quantita, aantal, warranty, garantie, garantia, garanzia, years, jahre, ans, anos, anni, days, tage, jours, dias, giorni, dagen, bottle bosses, bottle cage bosses, bottle mounts, rack bosses, rack mounts, mudguard bosses, fender bosses, mudguard eyelets, luggage bosses, cargo bosses, gewindeosen, flaschenhalterosen, osen, inserts porte bidon, oeillets porte bagages, anclajes portabidon, fori portaborraccia, attacchi portaborraccia, bidonnokken, nokken bidonhouder, nokken bagagedrager"),
         ("n:sealed", "sealed bearings, cartridge bearings, industrielager, roulements, sealed"),
