@@ -99,7 +99,7 @@ internal sealed partial class LineScan
     private bool IsBehindCranks(int i)
     {
         int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de") ? i - 2 : i - 1;
-        return word >= 0 && (_items[word].Is("t:crank") || _items[word].Text is "manivelle" or "manivelles") && _items[i].Value is >= 150 and <= 185;
+        return word >= 0 && (_items[word].Is("t:crank") || _items[word].Text is "manivelle" or "manivelles") && _items[i].Value is >= 150 and <= 185 && !_items.Exists(o => o.IsNumber && o != _items[i]);
     }
 
     /// <summary>"Steerer cut to 205 mm", "vorkbuis nog 210 mm lang": one length in a line about a steerer.</summary>

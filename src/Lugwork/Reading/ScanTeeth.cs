@@ -88,11 +88,12 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Plateau 42", "plato de 38", "nombre de dents 42": the only figure, right behind the word for a ring or for its teeth.</summary>
+    /// <summary>"Plateau 42", "plato de 38", "nombre de dents 42": the only figure, right behind the word for a ring or for its teeth, which the line starts with.</summary>
     private bool IsRingOf(int i)
     {
         int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de") ? i - 2 : i - 1;
-        return word >= 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 26 and <= 56 } && !HasMark(i, "m:max") && !HasMark(i, "m:min")
+        word -= word == 1 && _items[1].Is("m:teethcount") && _items[0].Is("t:chainring") ? 1 : 0;
+        return word == 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 26 and <= 56 } && !HasMark(i, "m:max") && !HasMark(i, "m:min")
             && (_items[word].Is("t:chainring") || _items[word].Is("m:teethcount")) && !_items.Exists(o => o.IsNumber && o != _items[i]);
     }
 
