@@ -211,7 +211,8 @@ internal sealed partial class LineScan
     private static bool IsEnds(string word) => word is "ends" or "end" or "enden" or "ende" or "bouts" or "puntas" or "einden";
 
     /// <summary>"Pour potence 31,8", "para potencia de 31,8": the clamp of the stem that a bar goes into.</summary>
-    private bool IsForStem(int i) => Link(i) is > 0 and int stem && stem < i && _items[stem].Is("t:stem") && SetAside.IsFor(_items[stem - 1]);
+    private bool IsForStem(int i) => Link(i) is > 0 and int stem && stem < i && _items[stem].Is("t:stem") && SetAside.IsFor(_items[stem - 1])
+        && (stem == i - 1 || (stem == i - 2 && (_items[i - 1].Text is "de" or "with" or "mit" || _items[i - 1].Kind == SpecTokenKind.Sign || _items[i - 1].Is("m:oversize"))));
 
     private void ReadHandlebar()
     {

@@ -20,6 +20,7 @@ public sealed class SpecLineRefusalSpanishTests
     [InlineData("crankset", "bielas 165/170", "crankLength")]
     [InlineData("crankset", "bielas hasta 175", "crankLength")]
     [InlineData("handlebar", "para potencia de 90 mm", "clamp")]
+    [InlineData("handlebar", "para potencia corta de 35 mm", "clamp")]
     [InlineData("handlebar", "sin potencia 31,8", "clamp")]
     [InlineData("fork", "vástago 110 mm", "steererLength")]
     [InlineData("fork", "longitud del vástago de la potencia 110 mm", "steererLength")]
