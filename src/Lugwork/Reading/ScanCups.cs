@@ -182,6 +182,11 @@ internal sealed partial class LineScan
     private int HalfOf(List<(string Cup, decimal Size, int First, int Last)> found, int k)
     {
         (_, _, int first, int last) = found[k];
+        if (HalfInBracket(found[0].First) > 0 && HalfInBracket(first) is > 0 and int own)
+        {
+            return own;
+        }
+
         int from = k > 0 ? found[k - 1].Last + 1 : Math.Max(0, first - 5);
         int to = k + 1 < found.Count ? found[k + 1].First - 1 : Math.Min(_items.Count - 1, last + 5);
 
@@ -194,6 +199,10 @@ internal sealed partial class LineScan
 
         return behind ? HalfIn(last + 1, Math.Min(last + 5, to), 1, last) : HalfIn(first - 1, Math.Max(first - 5, from), -1, first) is > 0 and int half ? half : HalfIn(last + 1, Math.Min(last + 5, to), 1, last);
     }
+
+    /// <summary>"(top) ZS44 (bottom) EC44": the word in brackets right before a code; 0 where none is.</summary>
+    private int HalfInBracket(int first) =>
+        first < 3 || !_items[first - 1].IsSign(')') || !_items[first - 3].IsSign('(') ? 0 : _items[first - 2].Is("m:upper") ? 1 : _items[first - 2].Is("m:lower") ? 2 : 0;
 
     /// <summary>"Lower bearing ZS55/ZS56": a bearing of one half, right before the codes.</summary>
     private bool IsBearingOfOneHalf(int first)

@@ -143,7 +143,7 @@ internal sealed partial class LineScan
 
         if (item.Is("d:kit"))
         {
-            return OnlyWordsRead(item.Clause) && !IsOfUnknown(i) && !(item.Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub")) && !(item.Text is "comes" && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].IsFraction) && !(Values.TryGetValue("hanger", out LineFinding? hanger) && hanger.Key != "no-hanger" && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
+            return OnlyWordsRead(item.Clause) && !IsOfUnknown(i) && !IsKitOfBody(i) && !(item.Text is "comes" && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].IsFraction) && !(Values.TryGetValue("hanger", out LineFinding? hanger) && hanger.Key != "no-hanger" && Values.Count == 1) && !Values.ContainsKey("lockring") ? "what is named can be supplied with the part instead of a property of it" : null;
         }
 
         if (item.Is("m:or"))
@@ -295,5 +295,13 @@ internal sealed partial class LineScan
         }
 
         return false;
+    }
+
+    /// <summary>"Corps Micro Spline fourni", "núcleo XD incluido": a wheel that comes with a freehub body, and the body is named as one.</summary>
+    private bool IsKitOfBody(int i)
+    {
+        bool named = _items[i].Text is "fourni" or "fournie" or "livre" or "livree" or "incluido" or "suministrado" && Values.TryGetValue("body", out LineFinding? body)
+            && _items[body.First].Clause == _items[i].Clause && _items[body.First].Text is "corps" or "nucleo" or "cuerpo";
+        return named || (_items[i].Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub"));
     }
 }

@@ -83,6 +83,12 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.Handlebar && _items[head].Is("t:stem") && head > 0 && SetAside.IsFor(_items[head - 1]) && Values.ContainsKey("clamp"))
+        {
+            // "Pour potence 31,8": the clamp that the bar is for.
+            return;
+        }
+
         if (_slot == Slot.Rider && IsBicycle(_items[head]))
         {
             // "Mit Rad und Taschen": one of the things that are weighed.

@@ -70,7 +70,7 @@ internal sealed partial class LineScan
     /// <summary>"Bielas, largo 165 mm": a length in a line about cranks alone.</summary>
     private void LengthOfCranks()
     {
-        if (Anywhere("t:crank") < 0 || Values.Count > 0 || Anywhere("t:spindle") >= 0 || Anywhere("t:bb") >= 0)
+        if ((Anywhere("t:crank") < 0 && !_items.Exists(o => o.Text is "manivelle" or "manivelles")) || Values.Count > 0 || Anywhere("t:spindle") >= 0 || Anywhere("t:bb") >= 0)
         {
             return;
         }
@@ -78,7 +78,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            if (IsLoneLength(i) && TopicOf(i) == "t:length" && _items[i].Value is >= 100 and <= 200)
+            if (IsLoneLength(i) && ((TopicOf(i) == "t:length" && _items[i].Value is >= 100 and <= 200) || IsBehindCranks(i)))
             {
                 if (found >= 0)
                 {
@@ -93,6 +93,13 @@ internal sealed partial class LineScan
         {
             Length("crankLength", found);
         }
+    }
+
+    /// <summary>"Manivelles 170", "bielas de 172,5": a length that only arms have, right behind their name.</summary>
+    private bool IsBehindCranks(int i)
+    {
+        int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de") ? i - 2 : i - 1;
+        return word >= 0 && (_items[word].Is("t:crank") || _items[word].Text is "manivelle" or "manivelles") && _items[i].Value is >= 150 and <= 185 && !_items.Exists(o => o.IsNumber && o != _items[i]);
     }
 
     /// <summary>"Steerer cut to 205 mm", "vorkbuis nog 210 mm lang": one length in a line about a steerer.</summary>

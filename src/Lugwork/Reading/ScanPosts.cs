@@ -212,6 +212,10 @@ internal sealed partial class LineScan
 
     private static bool IsEnds(string word) => word is "ends" or "end" or "enden" or "ende" or "bouts" or "puntas" or "einden";
 
+    /// <summary>"Pour potence 31,8", "para potencia de 31,8": the clamp of the stem that a bar goes into.</summary>
+    private bool IsForStem(int i) => Link(i) is > 0 and int stem && stem < i && _items[stem].Is("t:stem") && SetAside.IsFor(_items[stem - 1])
+        && (stem == i - 1 || (stem == i - 2 && (_items[i - 1].Text is "de" or "with" or "mit" || _items[i - 1].Kind == SpecTokenKind.Sign || _items[i - 1].Is("m:oversize"))));
+
     private void ReadHandlebar()
     {
         Words("UseCategory", "use");
@@ -235,7 +239,7 @@ internal sealed partial class LineScan
             {
                 Take("grip", text, i, i);
             }
-            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 26 or 31.8m or 35 && HasMark(i, "m:needs"))))))
+            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 26 or 31.8m or 35 && (HasMark(i, "m:needs") || IsForStem(i)))))))
             {
                 if (topic.Length == 0 && _items[i].Value is 22.2m or 23.8m && !_items.Exists(o => o != _items[i] && o.IsNumber && !o.Unit.Equals("g", StringComparison.Ordinal)) && !_items.Exists(o => o.IsTopic))
                 {

@@ -103,6 +103,10 @@ internal sealed partial class LineScan
                 _claimed[Link(i)] = true;
                 Take("bar", inch ? InchName(_items[i].Value) + " in" : _items[i].Text, i, i);
             }
+            else if (topic is "" or "t:stem" && i > 0 && _items[i - 1].Is("m:oversize") && _items[i].Value == 31.8m)
+            {
+                Take("bar", _items[i].Text, i, i);
+            }
             else if (topic is "" or "t:stem")
             {
                 bare.Add(i);

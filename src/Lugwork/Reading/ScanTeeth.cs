@@ -41,7 +41,8 @@ internal sealed partial class LineScan
                 }
             }
 
-            bool ringed = pair || largest && _items[i].Unit.Length == 0 && _items[i].Value <= 62 && TopicOf(i) is "t:chainring";
+            bool alone = !largest && IsRingOf(i);
+            bool ringed = pair || alone || largest && _items[i].Unit.Length == 0 && _items[i].Value <= 62 && TopicOf(i) is "t:chainring";
             if (!teeth && !ringed)
             {
                 continue;
@@ -85,6 +86,15 @@ internal sealed partial class LineScan
         {
             Several(field, [], best, best, "several numbers of teeth are named");
         }
+    }
+
+    /// <summary>"Plateau 42", "plato de 38", "nombre de dents 42": the only figure, right behind the word for a ring or for its teeth, which the line starts with.</summary>
+    private bool IsRingOf(int i)
+    {
+        int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de") ? i - 2 : i - 1;
+        word -= word == 1 && _items[1].Is("m:teethcount") && _items[0].Is("t:chainring") ? 1 : 0;
+        return word == 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 26 and <= 56 } && !HasMark(i, "m:max") && !HasMark(i, "m:min")
+            && (_items[word].Is("t:chainring") || _items[word].Is("m:teethcount")) && !_items.Exists(o => o.IsNumber && o != _items[i]);
     }
 
     /// <summary>Another step of a list that ends in teeth: 50/34T, 42-32-24T.</summary>

@@ -447,7 +447,7 @@ internal sealed partial class SetAside
         return other;
     }
 
-    private static bool IsFor(SpecItem item) =>
+    internal static bool IsFor(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && item.Text is "for" or "fits" or "fit" or "fur" or "passt" or "passend" or "pour" or "convient" or "para" or "per" or "voor" or "past" or "geschikt";
 
     /// <summary>The tyre that a frame or fork is sold with is no limit.</summary>
