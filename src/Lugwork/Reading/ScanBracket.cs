@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     private const string FamilyPrefix = "v:ShellFamily=";
     private const string ShellPrefix = "v:Shell=";
 
-    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "ingles", "british", "anglaise", "engelse", "englische", "italienne", "italiaanse", "italienische", "ital", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
+    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "ingles", "british", "anglaise", "engelse", "englische", "italienne", "italiaanse", "italienische", "italienischer", "italienisches", "italienischen", "italienischem", "englischem", "englischer", "englisches", "englischen", "ital", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
 
     private void ReadShell(string field)
     {

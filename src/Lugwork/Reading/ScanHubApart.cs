@@ -50,7 +50,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (!item.IsFraction && IsHubWidth(item.Value, rear))
+            if (!item.IsFraction && IsHubWidth(item.Value, rear) && !IsLengthOfAxle(i))
             {
                 if (width >= 0 && _items[width].Value != item.Value)
                 {
@@ -79,6 +79,10 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"Thru-axle 148 mm long": the axle is longer than the hub is wide, and nothing speaks of the hub.</summary>
+    private bool IsLengthOfAxle(int i) =>
+        (TopicOf(i) is "t:length" or "t:axlelength" || HasMark(i, "t:length")) && (Clause(i, "t:axle") || Clause(i, "m:thru")) && Anywhere("t:hub") < 0 && Anywhere("t:spacing") < 0 && Anywhere("m:boost") < 0;
 
     /// <summary>"150 mm fork, 15 mm axle": the figure right before the fork is its travel.</summary>
     private bool IsTravelOfFork(int i)

@@ -29,6 +29,7 @@ internal sealed partial class LineScan
         {
             LengthByName("m:chainstay", "chainstay");
             LengthByName("m:headtubelength", "headTubeLength");
+            LengthOfHeadTube();
         }
         else if (_slot == Slot.Crankset)
         {
@@ -64,6 +65,29 @@ internal sealed partial class LineScan
         if (found >= 0 && Fits(found, field))
         {
             Length(field, found);
+        }
+    }
+
+    /// <summary>"Head tube 140 mm long": a length in a line about a head tube alone.</summary>
+    private void LengthOfHeadTube()
+    {
+        int found = -1;
+        for (int i = 0; i < _items.Count && Anywhere("t:headtube") >= 0 && Values.Count == 0; i++)
+        {
+            if (_items[i].IsNumber || (_items[i].IsTopic && TopicIn(_items[i]) is not ("t:headtube" or "t:length")))
+            {
+                if (found >= 0 || !IsLoneLength(i) || !Clause(i, "t:headtube") || TopicOf(i) != "t:length")
+                {
+                    return;
+                }
+
+                found = i;
+            }
+        }
+
+        if (found >= 0 && Fits(found, "headTubeLength"))
+        {
+            Length("headTubeLength", found);
         }
     }
 
