@@ -11,7 +11,7 @@ internal static class LengthWords
 
     private const string CrankLength = "crank length, crankarm length, crank arm length, length of cranks, length of the cranks, kurbellange, kurbelarmlange, lange kurbel, lange der kurbel, lange kurbeln, longueur de manivelle, longueur manivelle, longueur manivelles, longueur des manivelles, longueur de manivelles, manivelles longueur, manivelle longueur, longitud de biela, longitud bielas, longitud de bielas, longitud de las bielas, largo de biela, largo bielas, largo de bielas, bielas largo, lunghezza pedivella, lunghezza pedivelle, lunghezza delle pedivelle, lunghezza della pedivella, cranklengte, lengte crank, lengte cranks, lengte van de crank, crankarmlengte, crank arms, crankarms, kurbelarme, kurbelarm, armlange, arm length, kurbelarmen";
 
-    private const string QFactor = "q factor, qfactor, q faktor, qfaktor, facteur q, factor q, fattore q, tread width, q fattore";
+    private const string QFactor = "q factor, qfactor, q faktor, qfaktor, facteur q, factor q, fattore q, tread width, q fattore, qf, pedal tread, q-fak";
 
     /// <summary>Distances between parts of a frame that no part has a field for, or whose figure is of no interface.</summary>
     public static ImmutableArray<(string Term, string Words)> Rows { get; } =

@@ -285,6 +285,13 @@ internal sealed partial class LineScan
             }
         }
 
+        if (at >= 3 && Pair(at - 3, out int width) && width == at - 1 && !InTriple(at - 3) && IsBore(_items[at - 3].Value) && IsShellWidth(width) && _items[at - 3].IsMillimetre)
+        {
+            // "46 x 68 PF30": the pair before the name.
+            _items[at - 3].Used = true;
+            return width;
+        }
+
         return -1;
     }
 

@@ -76,7 +76,7 @@ internal sealed partial class LineScan
         {
             if (_items[i].IsNumber || (_items[i].IsTopic && TopicIn(_items[i]) is not ("t:headtube" or "t:length")))
             {
-                if (found >= 0 || !IsLoneLength(i) || !Clause(i, "t:headtube") || TopicOf(i) != "t:length")
+                if (found >= 0 || !IsLoneLength(i) || !Clause(i, "t:headtube") || !HasMark(i, "t:length"))
                 {
                     return;
                 }
