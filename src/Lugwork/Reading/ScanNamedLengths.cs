@@ -102,7 +102,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            if (IsLoneLength(i) && TopicOf(i) == "t:length" && _items[i].Value is >= 100 and <= 200)
+            if (IsLoneLength(i) && ((TopicOf(i) == "t:length" && _items[i].Value is >= 100 and <= 200) || IsArmSize(i)))
             {
                 if (found >= 0)
                 {
@@ -118,6 +118,10 @@ internal sealed partial class LineScan
             Length("crankLength", found);
         }
     }
+
+    /// <summary>"Cranks 172.5": a length that arms are sold in, beside the cranks themselves and no other figure.</summary>
+    private bool IsArmSize(int i) =>
+        TopicOf(i) == "t:crank" && (_items[i].Unit == "mm" || _items[i].Places == 1) && _items[i].Value is >= 160 and <= 180 && _items[i].Value % 2.5m == 0 && !_items.Exists(o => o.IsNumber && o != _items[i]);
 
     /// <summary>"Steerer cut to 205 mm", "vorkbuis nog 210 mm lang": one length in a line about a steerer.</summary>
     private void LengthOfSteerer()
