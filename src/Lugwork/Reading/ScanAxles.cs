@@ -135,6 +135,11 @@ internal sealed partial class LineScan
             {
                 Take(field, $"{(_items[i].IsFraction ? "" : "M")}{_items[i].Text}x{_items[second].Text}", metric ? i - 1 : i, second);
             }
+            else if (Free(i) && i > 0 && _items[i - 1].Text == "fg" && _items[i] is { IsFraction: false, Value: 7.9m or 9.5m })
+            {
+                // "FG 9,5": the bicycle thread of the German norm, 26 turns an inch (DIN 79012, from memory).
+                Take(field, _items[i].Value == 9.5m ? "3/8x26" : "5/16x26", i - 1, i);
+            }
             else if (Free(i) && _items[i].IsFraction && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 1].Glued && Free(i + 2) && _items[i + 2] is { Glued: true, Value: 24 or 26 } && _items[i].Value is 0.375m or 0.3125m)
             {
                 // "3/8-26": size and turns.

@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     private const string FamilyPrefix = "v:ShellFamily=";
     private const string ShellPrefix = "v:Shell=";
 
-    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "ingles", "british", "anglaise", "engelse", "englische", "italienne", "italiaanse", "italienische", "ital", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
+    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "ingles", "british", "anglaise", "engelse", "englische", "italienne", "italiaanse", "italienische", "italienischer", "italienisches", "italienischen", "italienischem", "englischem", "englischer", "englisches", "englischen", "ital", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
 
     private void ReadShell(string field)
     {
@@ -283,6 +283,13 @@ internal sealed partial class LineScan
                 _items[bore].Used = true;
                 return j;
             }
+        }
+
+        if (at >= 3 && Pair(at - 3, out int width) && width == at - 1 && !InTriple(at - 3) && IsBore(_items[at - 3].Value) && IsShellWidth(width) && _items[at - 3].IsMillimetre)
+        {
+            // "46 x 68 PF30": the pair before the name.
+            _items[at - 3].Used = true;
+            return width;
         }
 
         return -1;

@@ -57,6 +57,13 @@ internal sealed partial class LineScan
             }
 
             MarkAll(i, last);
+            if (SecondBore(i, at, last) is { } second)
+            {
+                found.Add((cup, 0, i, at));
+                found.Add((second, 0, last, last));
+                continue;
+            }
+
             found.Add((cup, size, i, last));
         }
 
@@ -64,6 +71,14 @@ internal sealed partial class LineScan
         {
             TakeCups(found);
         }
+    }
+
+    /// <summary>"ZS44/56": two bores behind one code, upper before lower; null where the figure behind the slash is a steerer or a race, or a word for a half stands in the line.</summary>
+    private string? SecondBore(int code, int at, int last)
+    {
+        bool pair = last == at + 2 && _items[at + 1].IsSign('/') && _items[last].Value is 41 or 42 or 44 or 47 or 49 or 52 or 55 or 56 && _items[last].Value >= _items[at].Value && !(last + 1 < _items.Count && (_items[last + 1].IsSign('/') || _items[last + 1].IsSign('x')));
+        string cup = pair ? _items[code].Text.ToUpperInvariant() + _items[last].Text : "";
+        return pair && Anywhere("m:upper") < 0 && Anywhere("m:lower") < 0 && HeadsetCup.Find(cup) is not null ? cup : null;
     }
 
     /// <summary>"ZS44 28.6", "ZS44-28.6", "ZS56 (40)": the steerer or the race behind a code without its slash; -1 where the figure is none of them.</summary>

@@ -29,7 +29,7 @@ internal sealed partial class LineScan
         if (found.Count == 2)
         {
             bool pair = found[1].First == found[0].First + 2 && _items[found[0].First + 1].IsSign('/');
-            bool said = HalfOf(found, 0) != 0 || HalfOf(found, 1) != 0 || HeadOrder(found[0].First) > 0;
+            bool said = HalfOf(found, 0) != 0 || HalfOf(found, 1) != 0 || HeadOrder(found[0].First) > 0 || (HalfInBracket(found[0].First) is > 0 and int one && HalfInBracket(found[1].First) == 3 - one);
             if (!said && !(pair && _items[found[0].First].Value <= _items[found[1].First].Value))
             {
                 return;
@@ -69,10 +69,13 @@ internal sealed partial class LineScan
         }
 
         bool outside = (i > 0 && _items[i - 1].Is("m:outside")) || (i + 1 < _items.Count && _items[i + 1].Is("m:outside"));
-        bool half = FindMark(i, "m:upper", 0) >= 0 || FindMark(i, "m:lower", 0) >= 0 || FindMark(i, "m:cups", 0) >= 0;
+        bool half = FindMark(i, "m:upper", 0) >= 0 || FindMark(i, "m:lower", 0) >= 0 || FindMark(i, "m:cups", 0) >= 0 || HalfInBracket(i) != 0;
         string of = TopicOf(i);
         return !outside && (of is "t:headtube" || (of is "t:headset" or "t:inner" && (Clause(i, "t:headtube") || Clause(i, "t:headset"))) || (of is "" && half && (Clause(i, "t:headtube") || _items[i].Clause <= 8)));
     }
+
+    /// <summary>"44 mm (top)": the half in the bracket behind the figure; 0 where none is.</summary>
+    private int HalfInBracket(int i) => i + 1 < _items.Count && _items[i + 1].IsSign('(') ? HalfBehindBracket(i) : 0;
 
     /// <summary>49.6 beside ZS49: the bore of the cup that was read.</summary>
     private bool IsBoreOfCup(int i)

@@ -50,7 +50,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (!item.IsFraction && IsHubWidth(item.Value, rear))
+            if (!item.IsFraction && IsHubWidth(item.Value, rear) && !IsLengthOfAxle(i))
             {
                 if (width >= 0 && _items[width].Value != item.Value)
                 {
@@ -70,7 +70,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (width >= 0 && evidence)
+        if (width >= 0 && (evidence || IsWideBehind(width, rear)))
         {
             found.Add((_items[width].Value, axle < 0 ? 0 : _items[axle].Value, axle < 0 ? width : Math.Min(width, axle), Math.Max(width, axle)));
             if (axle >= 0)
@@ -79,6 +79,15 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"Rear is 130 mm wide": a frame is as wide behind as its hub where the line says nothing else.</summary>
+    private bool IsWideBehind(int width, bool rear) =>
+        rear && _slot == Slot.Frame && _items[width].Unit == "mm" && TopicOf(width) == "n:width" && HasMark(width, "m:rear") && !_items.Exists(o => o.IsTopic && TopicIn(o) is not ("n:width" or "t:frame"))
+        && !_items.Exists(o => (o.IsNumber && o != _items[width]) || o.Is("m:outside") || o.Is("m:max") || (o.Kind == SpecTokenKind.Word && o.Terms.IsEmpty && o.Text is not ("is" or "ist" or "the" or "am")));
+
+    /// <summary>"Thru-axle 148 mm long": the axle is longer than the hub is wide, and nothing speaks of the hub.</summary>
+    private bool IsLengthOfAxle(int i) =>
+        (TopicOf(i) is "t:length" or "t:axlelength" || HasMark(i, "t:length")) && (Clause(i, "t:axle") || Clause(i, "m:thru")) && Anywhere("t:hub") < 0 && Anywhere("t:spacing") < 0 && Anywhere("m:boost") < 0;
 
     /// <summary>"150 mm fork, 15 mm axle": the figure right before the fork is its travel.</summary>
     private bool IsTravelOfFork(int i)

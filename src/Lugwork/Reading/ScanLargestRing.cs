@@ -13,7 +13,7 @@ internal sealed partial class LineScan
                 _items[i + 2].Used = true;
             }
 
-            if (Free(i) && ((TopicOf(i) is "t:chainring" && (HasMark(i, "m:max") || _items[Link(i)].Is("m:max"))) || IsRingBesideTabs(i)) && !IsOneRing(i) && _items[i].Unit is "teeth" or "" && _items[i].Value is > 7 and < 81)
+            if (Free(i) && ((TopicOf(i) is "t:chainring" && (HasMark(i, "m:max") || _items[Link(i)].Is("m:max"))) || IsRingBesideTabs(i) || IsOnlyRing(i)) && !IsOneRing(i) && _items[i].Unit is "teeth" or "" && _items[i].Value is > 7 and < 81)
             {
                 for (int j = 0; j < _items.Count; j++)
                 {
@@ -28,6 +28,11 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"1x: max 34T": teeth at most in a line about one ring that names no other thing and no other figure.</summary>
+    private bool IsOnlyRing(int i) =>
+        _items[i] is { Unit: "teeth", Value: >= 24 and <= 60 } && HasMark(i, "m:max") && TopicOf(i) is "" && (OneRing() || Anywhere("m:onering") >= 0)
+        && !_items.Exists(o => o != _items[i] && ((o.IsNumber && o.Value != 1) || o.IsTopic || o.Is("m:rear")));
 
     /// <summary>"ISCG 05 tabs, 34T max": teeth beside the tabs of a chain guide are of the ring, where nothing names a sprocket.</summary>
     private bool IsRingBesideTabs(int i) =>

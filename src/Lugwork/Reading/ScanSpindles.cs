@@ -139,6 +139,11 @@ internal sealed partial class LineScan
             {
                 Take(field, "14x1.25", i, pitch);
             }
+            else if (Free(i) && i > 0 && _items[i - 1].Text == "fg" && _items[i] is { IsFraction: false, Value: 14.3m })
+            {
+                // "FG 14,3": the name of the thread in the German norm (DIN 79012, from memory).
+                Take(field, "9/16x20", i - 1, i);
+            }
             else if (Pair(i, out int second) && !InTriple(i) && (_items[i].IsFraction || (_items[i].Value == 14 && _items[second].Value == 1.25m)))
             {
                 Take(field, $"{_items[i].Text}{(_items[i].IsFraction ? "" : "")}x{_items[second].Text}", i, second);

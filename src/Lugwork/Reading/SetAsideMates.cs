@@ -219,6 +219,11 @@ internal sealed partial class SetAside
         return false;
     }
 
+    /// <summary>"12x148, also 130 mm QR": a second hub that the same end is said to take, so that neither is certain.</summary>
+    private bool IsSecondHub(int word, int last) =>
+        _items[word].Text is "also" or "auch" or "ook" or "aussi" or "egalement" or "tambien" or "anche" && (Any(word, last, "m:qr") || Any(word, last, "m:thru"))
+        && word < last && _items[word + 1] is { IsNumber: true, IsFraction: false, Value: >= 100 and <= 200 };
+
     /// <summary>"27,5 Zoll, also 584": the German word says what follows from the size before it. "110 mm apart": a distance.</summary>
     private bool IsNoExtra(int first, int last)
     {
@@ -228,8 +233,12 @@ internal sealed partial class SetAside
             bool also = wheel && first > 0 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber && LineScan.IsSeat(_items[i + 1].Value);
             also |= _items[i].Text == "also" && first > 0 && i < last && _items[i + 1] is { IsNumber: true, IsFraction: true } && (_slot == Slot.FrontAxleNuts || _slot == Slot.RearAxleNuts);
             also |= _slot == Slot.Handlebar && _items[i].Text is "ook" or "auch" or "aussi" or "egalement" or "tambien" or "anche" or "also" && (Any(first, last, "t:grip") || Any(first, last, "t:clamp")) && Numbered(first, last);
+<<<<<<< HEAD
             // "12x148, also 130 mm": said of the same end, and then the line says two things.
             also |= (_slot == Slot.Frame || _slot == Slot.Fork) && i <= first + 1 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber;
+=======
+            also |= first > 0 && (_slot == Slot.Frame || _slot == Slot.Fork) && IsSecondHub(i, last);
+>>>>>>> termEG/termEG
             bool apart = _items[i].Text == "apart" && i > first && _items[i - 1].IsNumber;
             if (_items[i].Is("d:extra") && !also && !apart)
             {
