@@ -102,11 +102,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-<<<<<<< HEAD
-            if (IsLoneLength(i) && ((TopicOf(i) == "t:length" && _items[i].Value is >= 100 and <= 200) || IsBehindCranks(i)))
-=======
-            if (IsLoneLength(i) && ((TopicOf(i) == "t:length" && _items[i].Value is >= 100 and <= 200) || IsArmSize(i)))
->>>>>>> termEG/termEG
+            if (IsLoneLength(i) && ((TopicOf(i) == "t:length" && _items[i].Value is >= 100 and <= 200) || IsBehindCranks(i) || IsArmSize(i)))
             {
                 if (found >= 0)
                 {
@@ -123,18 +119,16 @@ internal sealed partial class LineScan
         }
     }
 
-<<<<<<< HEAD
     /// <summary>"Manivelles 170", "bielas de 172,5": a length that only arms have, right behind their name.</summary>
     private bool IsBehindCranks(int i)
     {
         int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de") ? i - 2 : i - 1;
         return word >= 0 && (_items[word].Is("t:crank") || _items[word].Text is "manivelle" or "manivelles") && _items[i].Value is >= 150 and <= 185 && !_items.Exists(o => o.IsNumber && o != _items[i]);
     }
-=======
+
     /// <summary>"Cranks 172.5": a length that arms are sold in, beside the cranks themselves and no other figure.</summary>
     private bool IsArmSize(int i) =>
         TopicOf(i) == "t:crank" && (_items[i].Unit == "mm" || _items[i].Places == 1) && _items[i].Value is >= 160 and <= 180 && _items[i].Value % 2.5m == 0 && !_items.Exists(o => o.IsNumber && o != _items[i]);
->>>>>>> termEG/termEG
 
     /// <summary>"Steerer cut to 205 mm", "vorkbuis nog 210 mm lang": one length in a line about a steerer.</summary>
     private void LengthOfSteerer()

@@ -41,7 +41,7 @@ internal sealed partial class LineScan
             bool foot = (inch && _items[i].Value == 1.125m) || (!inch && _items[i].Value == 28.6m);
             if (foot && (topic is "t:bar" or "t:clamp" || (topic is "t:stem" && !HasMark(i, "m:quill"))))
             {
-                // No bar has this size.
+                // No bar has this size, and a quill of it is said to be one.
                 Fixing(i, inch);
                 continue;
             }

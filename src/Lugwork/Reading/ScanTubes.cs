@@ -146,13 +146,8 @@ internal sealed partial class LineScan
         }
     }
 
-<<<<<<< HEAD
     /// <summary>"65 mm stem": of a valve, where no bar is.</summary>
     private bool IsValveStem(int i) => Link(i) is >= 0 and int link && _items[link].Text is "stem" or "stems" or "shaft" or "schaft" or "stelo" or "tige" && _items[link].Clause == _items[i].Clause && (Values.ContainsKey("valve") || _items.Exists(o => o.Is("t:valve")));
-=======
-    /// <summary>"65 mm stem": of a valve, where no bar is. Sizes that bars and steerers have (31.8, 35) need the valve said.</summary>
-    private bool IsValveStem(int i) => ((_items[i].Places == 0 && _items[i].Value != 35) || Values.ContainsKey("valve") || !_items[Math.Max(Link(i), 0)].Is("t:stem")) && Link(i) is >= 0 and int link && _items[link].Text is "stem" or "stems" or "shaft" or "schaft" or "stelo" or "tige" && _items[link].Clause == _items[i].Clause;
->>>>>>> termEG/termEG
 
     /// <summary>"Tubeless valve, French": a valve by the country that it is named after, of a valve or beside the word for one, and not where it was made.</summary>
     private void StemByPlace()

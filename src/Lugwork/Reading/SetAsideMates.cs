@@ -233,12 +233,9 @@ internal sealed partial class SetAside
             bool also = wheel && first > 0 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber && LineScan.IsSeat(_items[i + 1].Value);
             also |= _items[i].Text == "also" && first > 0 && i < last && _items[i + 1] is { IsNumber: true, IsFraction: true } && (_slot == Slot.FrontAxleNuts || _slot == Slot.RearAxleNuts);
             also |= _slot == Slot.Handlebar && _items[i].Text is "ook" or "auch" or "aussi" or "egalement" or "tambien" or "anche" or "also" && (Any(first, last, "t:grip") || Any(first, last, "t:clamp")) && Numbered(first, last);
-<<<<<<< HEAD
             // "12x148, also 130 mm": said of the same end, and then the line says two things.
             also |= (_slot == Slot.Frame || _slot == Slot.Fork) && i <= first + 1 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber;
-=======
             also |= first > 0 && (_slot == Slot.Frame || _slot == Slot.Fork) && IsSecondHub(i, last);
->>>>>>> termEG/termEG
             bool apart = _items[i].Text == "apart" && i > first && _items[i - 1].IsNumber;
             if (_items[i].Is("d:extra") && !also && !apart)
             {

@@ -52,6 +52,11 @@ public sealed class SpecLineRefusalEnglishGermanTests
     public void Teeth_of_another_thing_are_no_ring(string text) => Without("frame", text, "largestRing");
 
     [Theory]
+    [InlineData("Hinterbau 12x148, also 130 mm Schnellspanner")]
+    [InlineData("12x148, auch 130 mm Schnellspanner")]
+    public void Two_hubs_of_one_end_are_none(string text) => Without("frame", text, "rear");
+
+    [Theory]
     [InlineData("frame", "upper ZS44/56", "headTubeLower")]
     [InlineData("frame", "ZS44/28.6", "headTubeLower")]
     [InlineData("frame", "ZS44/56/40", "headTubeLower")]
