@@ -197,7 +197,7 @@ internal sealed partial class LineScan
     private int HalfOf(List<(string Cup, decimal Size, int First, int Last)> found, int k)
     {
         (_, _, int first, int last) = found[k];
-        if (HalfInBracket(found[0].First) > 0 && HalfInBracket(first) is > 0 and int own)
+        if (HalfBeforeBracket(found[0].First) > 0 && HalfBeforeBracket(first) is > 0 and int own)
         {
             return own;
         }
@@ -216,7 +216,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>"(top) ZS44 (bottom) EC44": the word in brackets right before a code; 0 where none is.</summary>
-    private int HalfInBracket(int first) =>
+    private int HalfBeforeBracket(int first) =>
         first < 3 || !_items[first - 1].IsSign(')') || !_items[first - 3].IsSign('(') ? 0 : _items[first - 2].Is("m:upper") ? 1 : _items[first - 2].Is("m:lower") ? 2 : 0;
 
     /// <summary>"Lower bearing ZS55/ZS56": a bearing of one half, right before the codes.</summary>
