@@ -75,7 +75,7 @@ internal sealed partial class LineScan
         Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
         BrakeTrackApart();
         Words("HubEnds", "ends");
-        Words("BrakeType", "hubBrake", i => _items[i].Is("v:BrakeType=drum") || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
+        Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
         OtherSeats();
         InnerWidthAlone();
@@ -247,4 +247,9 @@ internal sealed partial class LineScan
 
         ReadHubAxleThread("axleThread", bare: false);
     }
+
+    /// <summary>"Tambor Micro Spline", "tamburo XD": the drum that the cassette goes on, and no brake.</summary>
+    private bool IsDrumOfBody(int i) => _items[i].Text is "tambor" or "tamburo" or "tambour" && (IsBodyWord(i + 1) || IsBodyWord(i - 1) || (i + 2 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && IsBodyWord(i + 2)));
+
+    private bool IsBodyWord(int i) => i >= 0 && i < _items.Count && (_items[i].Is("t:freehub") || _items[i].Is("m:hg") || _items[i].Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal)));
 }

@@ -41,12 +41,26 @@ internal sealed partial class LineScan
         return text;
     }
 
+    /// <summary>"Hub flange 58 mm", "Flanschabstand 60": a figure of the flanges is no width over the locknuts.</summary>
+    private bool IsOfFlange(int i)
+    {
+        for (int j = Math.Max(0, i - 3); j < i; j++)
+        {
+            if (_items[j].Clause == _items[i].Clause && _items[j].Kind == SpecTokenKind.Word && _items[j].Text is "flange" or "flanges" or "flansch" or "flansche" or "flanschabstand" or "flanschdurchmesser" or "flasque" or "flasques" or "brida" or "bridas" or "flangia" or "flens" or "flenzen" or "flensafstand")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private void ReadWidths(string field, bool rear, List<(decimal Width, decimal Axle, int First, int Last)> found)
     {
         for (int i = 0; i < _items.Count && found.Count < 20; i++)
         {
             SpecItem item = _items[i];
-            if (!Free(i) || !item.IsMillimetre || item.IsFraction || item.Value is < 60 or > 260 || OtherEnd(i, rear) || IsTravelOfFork(i) || found.Exists(f => f.First <= i && i <= f.Last))
+            if (!Free(i) || !item.IsMillimetre || item.IsFraction || item.Value is < 60 or > 260 || OtherEnd(i, rear) || IsTravelOfFork(i) || IsOfFlange(i) || found.Exists(f => f.First <= i && i <= f.Last))
             {
                 continue;
             }

@@ -24,6 +24,9 @@ public sealed class SpecLineRefusalTests
     [InlineData("frame", "Hinterbau 12x148, also 130 mm Schnellspanner", "rear")]
     [InlineData("frame", "Hinterbau 12x148, also 12x142", "rear")]
     [InlineData("fork", "Gabel 15x110, also 100 mm Schnellspanner", "front")]
+    [InlineData("rear wheel", "Flansch 130 mm", "hub")]
+    [InlineData("rear wheel", "tambor Micro Spline", "hubBrake")]
+    [InlineData("rear wheel", "tamburo XD", "hubBrake")]
     [InlineData("front rotor", "180 untersagt", "size")]
     [InlineData("frame", "seatpost 27.2 interdite", "seatTube")]
     public void What_is_forbidden_is_doubtful_in_every_field(string slot, string text, string field) => Without(slot, text, field);
