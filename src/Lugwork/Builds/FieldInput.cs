@@ -100,7 +100,7 @@ internal sealed class OwnInput<TPart, T>(Slot slot, string field, string called,
 
     public override string Tell(long code) => Shows is { } shows ? shows(code) : base.Tell(code);
 
-    public override string Figure => Called;
+    public override string Figure => Shows is null ? "" : Called;
 
     public override string ShowKnown(Part part) => Tells is { } tells ? tells(Known(part)) : base.ShowKnown(part);
 

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Immutable;
 using System.Diagnostics;
+using System.Globalization;
 
 namespace Lugwork;
 
@@ -75,12 +76,24 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
     /// <summary>A value that one joint keeps out is not told as right by another, as long as some value is left that goes with all of them.</summary>
     private static void LeaveOut(ImmutableArray<NeedLine>.Builder lines)
     {
-        foreach (IGrouping<(string Field, string Figure), NeedLine> same in lines.Where(l => l.IsListed).GroupBy(l => (l.Field, l.Input.Figure)).Where(g => g.Skip(1).Any()))
+        foreach (IGrouping<(string Field, string Figure), NeedLine> same in lines.Where(l => l.IsListed).GroupBy(l => (l.Field, l.Input.Figure)))
         {
+            NeedLine[] limits = [.. lines.Where(l => l.IsLimit && l.Field == same.Key.Field && same.Any(s => s.Input.Called == l.Input.Called))];
+            if (limits.Length == 0 && !same.Skip(1).Any())
+            {
+                continue;
+            }
+
             HashSet<long> all = [.. same.SelectMany(l => l.Codes)];
-            HashSet<long> left = [.. all.Where(c => same.All(l => !l.KeepsOut(c)))];
+            HashSet<long> left = [.. all.Where(c => same.All(l => !l.KeepsOut(c)) && limits.All(l => !l.KeepsOutSize(same.First().Input.Show(c))))];
             if (left.Count == 0)
             {
+                // Nothing goes with all of them: each says so behind its own values.
+                foreach (NeedLine line in same)
+                {
+                    line.HasRival = true;
+                }
+
                 continue;
             }
 
@@ -93,9 +106,10 @@ public sealed partial class NeedsSheet : IReadOnlyList<Need>
             }
         }
 
-        if (lines.Any(l => !l.IsIdle))
+        // Of the state of a part a joint about wear alone says nothing that is to be bought by.
+        if (lines.Any(l => !l.IsIdle && !l.IsOfState))
         {
-            foreach (NeedLine line in lines.Where(l => l.IsIdle))
+            foreach (NeedLine line in lines.Where(l => l.IsIdle || l.IsOfState))
             {
                 line.IsCovered = true;
             }
@@ -201,8 +215,22 @@ public sealed class NeedLine
 
     internal IEnumerable<long> Codes => _cells.Select(c => c.Code);
 
-    /// <summary>The joint refuses the value whatever is still open.</summary>
-    internal bool KeepsOut(long code) => Judge(code) is Verdict.DoesNotFit or Verdict.Unsafe;
+    /// <summary>The joint refuses the value whatever is still open, or, of a field that says two things, takes others alone.</summary>
+    internal bool KeepsOut(long code) => Judge(code) is Verdict.DoesNotFit or Verdict.Unsafe || (HasTwin && Judge(code) == Verdict.NeedsMeasuring && _cells.Any(c => c.Verdict == Verdict.Fits));
+
+    /// <summary>A least or greatest length of the field.</summary>
+    internal bool IsLimit => _open is null && _input.IsLength && !IsOther && !AnyLength;
+
+    /// <summary>A size that is told by its millimetres is past the limit.</summary>
+    internal bool KeepsOutSize(string millimetres) =>
+        decimal.TryParse(millimetres, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal size) && size is > 0 and <= 100_000
+        && Judge(Nanometres.OfMillimetres(size).Value) is Verdict.DoesNotFit or Verdict.Unsafe;
+
+    /// <summary>The state of the part, of which a joint asks that is about wear.</summary>
+    internal bool IsOfState => _open is null && Field == "condition" && !Joint.IsOfCondition;
+
+    /// <summary>Nothing goes with all the joints that ask about the same field.</summary>
+    internal bool HasRival { get; set; }
 
     /// <summary>The value fits as it is.</summary>
     internal bool Takes(long code) => Judge(code) == Verdict.Fits;
@@ -270,7 +298,7 @@ public sealed class NeedLine
     /// <summary>What to measure or fill before it can be said, or that only the frame maker's own part goes here or its maker has to be asked; null where it is said.</summary>
     public string? OpenBecause => _open;
 
-    /// <summary>The verdict that a value of the field gets from this sheet; needs measuring where the sheet does not say.</summary>
+    /// <summary>The verdict that a value of the field gets from this joint, also where the line is told as open because a part that decides is not there yet; needs measuring where the joint does not say.</summary>
     /// <param name="code">An integer code of the field: a fit code, or nanometres for a length. A length of zero, below or above 100 m is none and needs measuring, and so is a load of zero, below or above 500 kg, and an angle of zero, below or above 180 degrees.</param>
     public Verdict Judge(long code)
     {
@@ -339,7 +367,7 @@ public sealed class NeedLine
             return $"{name}: any";
         }
 
-        NeedList list = new(_input, Codes.Where(c => Told?.Contains(c) != false), inShort);
+        NeedList list = new(_input, Codes, inShort);
         string straight = list.Of(CodesOf(Verdict.Fits));
         string bridged = list.Of(CodesOf(Verdict.NeedsPart)) is { Length: > 0 } mended ? $"with a shim or adapter {mended}" : "";
         ImmutableArray<long> ask = HasTwin ? [] : CodesOf(Verdict.NeedsMeasuring);
@@ -351,7 +379,7 @@ public sealed class NeedLine
         string asked = ask.IsEmpty ? ""
             : inShort && !list.IsShort(ask) && straight.Length + bridged.Length > 0 ? $"{ask.Length} more to be checked" : $"to be checked {list.Of(ask)}";
         string all = string.Join(", ", new[] { straight, bridged, asked }.Where(s => s.Length > 0));
-        return $"{name} {(all.Length == 0 ? "none known fits" : all)}";
+        return $"{name} {(all.Length == 0 ? "none known fits" : all)}{(HasRival ? ", and nothing goes with all that ask about it" : "")}";
     }
 
     /// <summary>What the other slots ask of one interface of a slot; the rest of its part counts as not chosen yet.</summary>

@@ -11,7 +11,7 @@ internal static class TyreDraft
     private const double Flange = 5.5;
     private const double Stay = 16;
 
-    public static LineDrawing Of(Build build, Slot slot, decimal? between, decimal offMiddle, decimal? axleToBridge)
+    public static LineDrawing Of(Build build, Slot slot, decimal? between, decimal offMiddle, decimal? axleToBrakeBridge)
     {
         bool rear = slot == Slot.RearTyre;
         Tyre tyre = build[slot] as Tyre ?? new();
@@ -38,7 +38,7 @@ internal static class TyreDraft
         double right = (gap.Drawn / 2) - off;
         double left = -(gap.Drawn / 2) - off;
         double seat = tyre.Size.State == KnownState.Value ? tyre.Size.Value.Bead.FitCode / 2d : wheel.BeadSeat.State == KnownState.Value ? wheel.BeadSeat.Value.FitCode / 2d : 0;
-        double? bridge = axleToBridge is { } axle && seat > 0 ? seat - (double)axle : null;
+        double? bridge = axleToBrakeBridge is { } axle && seat > 0 ? seat - (double)axle : null;
         double up = Math.Min(-height.Drawn - 8, (bridge ?? 0) - 10);
         double foot = deep.IsNone ? 20 : Math.Max(deep.Drawn, 6);
         DraftSheet sheet = new($"{(rear ? "Rear" : "Front")} tyre, rim and {owner}", $"Section through tyre and rim, seen along the bicycle; the hub is below. Walls of tyre, rim and {owner} are drawn without figures.", DraftScale.For(gap.Drawn + (2 * Stay), foot - up, 120, 170));
@@ -67,7 +67,7 @@ internal static class TyreDraft
 
         if (mounted is not null)
         {
-            Rooms(sheet, build.Frame.Kind, mounted, width, measured ? tyre.MountedWidth.ToCandidates() : null, height, between, offMiddle, axleToBridge, right, bridge);
+            Rooms(sheet, build.Frame.Kind, mounted, width, measured ? tyre.MountedWidth.ToCandidates() : null, height, between, offMiddle, axleToBrakeBridge, right, bridge);
         }
 
         sheet.Note(DraftTone.Fitted, mounted is null ? "tyre" : $"tyre {mounted.Size}", -width.Drawn * 0.3, -height.Drawn * 0.85, DraftSide.Left);
@@ -197,7 +197,7 @@ internal static class TyreDraft
         }
     }
 
-    private static void Rooms(DraftSheet sheet, Known<BicycleKind> kind, MountedTyre mounted, DraftSize width, Candidates? measured, DraftSize height, decimal? between, decimal offMiddle, decimal? axleToBridge, double right, double? bridge)
+    private static void Rooms(DraftSheet sheet, Known<BicycleKind> kind, MountedTyre mounted, DraftSize width, Candidates? measured, DraftSize height, decimal? between, decimal offMiddle, decimal? axleToBrakeBridge, double right, double? bridge)
     {
         if (between is { } gap)
         {
@@ -212,7 +212,7 @@ internal static class TyreDraft
             }
         }
 
-        if (axleToBridge is { } axle && bridge is { } at)
+        if (axleToBrakeBridge is { } axle && bridge is { } at)
         {
             TyreClearance above = TyreClearance.Above(mounted, Length.FromMillimeters((double)axle));
             double room = above.Likely.Millimeters;
