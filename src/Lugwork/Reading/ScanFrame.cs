@@ -28,7 +28,7 @@ internal sealed partial class LineScan
         ReadSteererOfFrame();
         ReadUpperLimits();
         ForkByLimit();
-        Words("Hanger", "hanger", i => !Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction);
+        Words("Hanger", "hanger", i => !IsHangerInDoubt(i) && (!Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction));
         HangerMount();
         Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
@@ -46,7 +46,7 @@ internal sealed partial class LineScan
         NutOfBolt("rearBrakeHole");
         Words("SeatBinder", "binder");
         Words("ShellFace", "shellFace", IsOfShell);
-        Words("DropperEntry", "dropperEntry");
+        Words("DropperEntry", "dropperEntry", i => !Mentions(i, OfClosedHole));
         Words("CableGuide", "cableGuides", i => !SaysOnly() && !Clause(i, "t:frontmech"));
         Words("Material", "material", OfWhole);
         BarePost();
