@@ -50,7 +50,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (!Values.ContainsKey(field) && !Doubts.Exists(d => d.Field == field) && Anywhere("t:brake") is >= 0 and int tabs && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("m:is") < 0 && OldEyes(tabs, 22, 22) is >= 0 and int apart && IsDistance(apart) && !Mentions(apart, NotOfMount))
+        if (!Values.ContainsKey(field) && !Doubts.Exists(d => d.Field == field) && Anywhere("t:brake") is >= 0 and int tabs && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("m:is") < 0 && OldEyes(tabs, 22, 22) is >= 0 and int apart && IsDistance(apart) && !Mentions(apart, NotOfMount) && (Mentions(apart, PostsOrTabs) || Anywhere("m:mounttabs") >= 0))
         {
             Keep(field, "DM-22", Math.Min(tabs, apart), Math.Max(tabs, apart));
         }

@@ -54,7 +54,7 @@ internal sealed partial class LineScan
             return false;
         }
 
-        return Mentions(i, PostsOrTabs) || HasMark(i, "m:pm");
+        return Mentions(i, PostsOrTabs) || HasMark(i, "m:pm") || HasMark(i, "m:mounttabs");
     }
 
     /// <summary>"Hanger not threaded correctly, stripped", "no hanger play", "without a hanger, replacement costs 25".</summary>
