@@ -50,7 +50,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (!Values.ContainsKey(field) && !Doubts.Exists(d => d.Field == field) && Anywhere("t:brake") is >= 0 and int tabs && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("m:is") < 0 && OldEyes(tabs, 22, 22) is >= 0 and int apart && IsDistance(apart))
+        if (!Values.ContainsKey(field) && !Doubts.Exists(d => d.Field == field) && Anywhere("t:brake") is >= 0 and int tabs && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("m:is") < 0 && OldEyes(tabs, 22, 22) is >= 0 and int apart && IsDistance(apart) && !Mentions(apart, NotOfMount) && (Mentions(apart, PostsOrTabs) || Anywhere("m:mounttabs") >= 0))
         {
             Keep(field, "DM-22", Math.Min(tabs, apart), Math.Max(tabs, apart));
         }
@@ -106,7 +106,7 @@ internal sealed partial class LineScan
         bool brake = Anywhere("t:bb") < 0 && (Anywhere("t:brake") >= 0 || Anywhere("t:rotor") >= 0 || Anywhere("m:pm") >= 0 || Anywhere("t:caliper") >= 0);
         for (int i = 0; i < _items.Count && brake; i++)
         {
-            if (Free(i) && _items[i].Value is 68 or 22 && _items[i].Unit == "mm" && !Joins(i) && HasMark(i, "n:apart") && !OtherEnd(i, rear) && !Clause(i, "n:bottle") && !Clause(i, "t:bosses") && !Clause(i, "d:thing"))
+            if (Free(i) && _items[i].Value is 68 or 22 && _items[i].Unit == "mm" && !Joins(i) && HasMark(i, "n:apart") && IsBetweenMounts(i) && !OtherEnd(i, rear) && !Clause(i, "n:bottle") && !Clause(i, "t:bosses") && !Clause(i, "d:thing"))
             {
                 int apart = FindMark(i, "n:apart", 0);
                 Keep(field, _items[i].Value == 68 ? "PM-old" : "DM-22", Math.Min(i, apart), Math.Max(i, apart));

@@ -83,7 +83,7 @@ internal sealed partial class LineScan
             int link = Link(i);
             string topic = link < 0 ? "" : TopicIn(_items[link]);
             string? field = topic.Length > 0 && topic[0] == 't' ? TopicFields.Of(_slot, topic, LimitOf(i) == "m:max", LimitOf(i) == "m:min", HasMark(i, "m:lower"), HasMark(i, "m:upper")) : null;
-            if (field is null && _slot == Slot.Frame && topic == "t:fork" && link >= 0 && _items[i] is { Unit: "mm", Value: >= 60 and <= 220, IsFraction: false } && IsLimited(i) && !Joins(i) && !Clause(i, "t:axletocrown") && !Clause(i, "n:offset") && !Clause(i, "t:steerer") && !Clause(i, "t:rotor") && !Clause(i, "t:axle") && !Clause(i, "t:length"))
+            if (field is null && _slot == Slot.Frame && topic == "t:fork" && link >= 0 && _items[i] is { Unit: "mm", Value: >= 60 and <= 220, IsFraction: false } && IsLimited(i) && !Joins(i) && !Clause(i, "t:axletocrown") && !Clause(i, "n:offset") && !Clause(i, "t:steerer") && !Clause(i, "t:rotor") && !Clause(i, "t:axle") && !Clause(i, "t:length") && !IsSizeOfOther(i))
             {
                 // "Federgabel max. 120 mm": a fork is named by its travel.
                 field = "mostForkTravel";

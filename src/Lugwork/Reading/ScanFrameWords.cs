@@ -64,7 +64,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Values.ContainsKey("mostForkTravel"); i++)
         {
-            if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Value: >= 80 and <= 220 } && TopicOf(i) is "t:fork" && _items[Link(i)].Clause == _items[i].Clause && !JoinsClosely(i) && LimitOf(i) == "m:max" && HasMark(i, "m:max") && IsForkAlone(i))
+            if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Value: >= 80 and <= 220 } && TopicOf(i) is "t:fork" && _items[Link(i)].Clause == _items[i].Clause && !JoinsClosely(i) && LimitOf(i) == "m:max" && HasMark(i, "m:max") && IsForkAlone(i) && !IsSizeOfOther(i))
             {
                 Length("mostForkTravel", i);
             }
