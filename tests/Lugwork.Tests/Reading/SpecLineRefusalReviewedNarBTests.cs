@@ -74,8 +74,8 @@ public sealed class SpecLineRefusalReviewedNarBTests
     [InlineData("front rim brake", "hex nut outside for the cable anchor", "bolt")]
     [InlineData("front rim brake", "tirage direct, mais étrier", "type=direct-pull")]
     [InlineData("fork", "brake hole: nut outside, axle 1/4 in thread", "frontBrakeHole=nutted-1/4")]
-    [InlineData("front brake", "half hydraulic oil left", "type=disc-cable-hydraulic")]
-    [InlineData("front brake", "disque hybride (acier/alu)", "type=disc-cable-hydraulic")]
+    [InlineData("front brake caliper", "half hydraulic oil left", "type=disc-cable-hydraulic")]
+    [InlineData("front brake caliper", "disque hybride (acier/alu)", "type=disc-cable-hydraulic")]
     public void A_word_of_another_part_says_nothing_of_a_brake(string slot, string text, string field) => Without(slot, text, field);
 
     private static void Without(string slot, string text, string field) =>
