@@ -262,7 +262,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        Words("BrakeBolt", "bolt");
+        Words("BrakeBolt", "bolt", i => !IsOfAnchor(i));
         for (int i = 0; i < _items.Count && Values.ContainsKey("bolt"); i++)
         {
             bool bolt = i > 0 && (_items[i - 1].Is("m:nutted") || _items[i - 1].Text is "m" or "bolt" or "bolzen" or "schraube" or "boulon" or "vis" or "axe" or "tornillo" or "perno" or "bullone" or "vite" or "bout" or "as");
@@ -270,6 +270,10 @@ internal sealed partial class LineScan
             _items[i].Used |= bolt && Free(i) && _items[i] is { Value: 6, IsFraction: false, Unit: "" or "mm" } && !Joins(i);
         }
     }
+
+    /// <summary>"Hex nut outside for the cable anchor": the nut that holds the cable.</summary>
+    private bool IsOfAnchor(int i) =>
+        _items.Exists(o => o.Clause == _items[i].Clause && o.Text is "anchor" or "clamp" or "cable anchor" or "cable clamp" or "klemmschraube" or "zugklemmung" or "serre cable" or "prisionero" or "kabelklem");
 
     /// <summary>A word for a class of reach that makers draw differently.</summary>
     private static bool IsReachClass(string word) =>

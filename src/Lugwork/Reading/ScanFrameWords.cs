@@ -36,7 +36,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool near = Math.Abs(_items[i].Clause - _items[bolt.First].Clause) <= 1;
-            if (!near || !Free(i) || TopicOf(i) is "t:reach" or "t:rotor" or "t:tyre" or "t:post" or "n:size" || JoinsClosely(i))
+            if (!near || !Free(i) || TopicOf(i) is "t:reach" or "t:rotor" or "t:tyre" or "t:post" or "n:size" || JoinsClosely(i) || Clause(i, "t:axle") || Clause(i, "t:axlethread"))
             {
                 continue;
             }

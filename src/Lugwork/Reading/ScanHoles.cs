@@ -25,7 +25,7 @@ internal sealed partial class LineScan
                 named = named < 0 && j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (_items[j].Is("v:ValveStem=presta") || _items[j].Is("v:ValveStem=schrader")) ? j : named;
             }
 
-            if (named >= 0 && !figure)
+            if (named >= 0 && !figure && !(Anywhere("v:ValveStem=presta") >= 0 && Anywhere("v:ValveStem=schrader") >= 0))
             {
                 Take("valveHole", _items[named].Is("v:ValveStem=presta") ? "6.5" : "8.5", Math.Min(i, named), Math.Max(i, named));
             }

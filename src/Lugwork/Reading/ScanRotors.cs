@@ -43,11 +43,25 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i] is { Value: 4 or 5, IsFraction: false, Unit: "arms" or "holes" } && !IsArmWord(_items[i].UnitWord) && !Joins(i) && !Clause(i, "d:kit") && !(i > 0 && _items[i - 1].Text is "with" or "mit" or "avec" or "con" or "met" or "incl" or "inkl" or "plus") && (_items[i].Unit == "arms" || _slot == Slot.FrontRotor || _slot == Slot.RearRotor || Clause(i, "t:rotor") || Clause(i, "t:brake")))
+            if (Free(i) && _items[i] is { Value: 4 or 5, IsFraction: false, Unit: "arms" or "holes" } && !IsArmWord(_items[i].UnitWord) && !Joins(i) && !Clause(i, "d:kit") && !(i > 0 && _items[i - 1].Text is "with" or "mit" or "avec" or "con" or "met" or "incl" or "inkl" or "plus") && IsBesideDisc(i))
             {
                 Keep(field, "old-bolt-pattern", i, i);
             }
         }
+    }
+
+    /// <summary>The word for a disc or its brake right beside a count of bolts, which may be any bolts elsewhere.</summary>
+    private bool IsBesideDisc(int i)
+    {
+        for (int j = Math.Max(0, i - 2); j < _items.Count && j <= i + 2; j++)
+        {
+            if (_items[j].Clause == _items[i].Clause && (_items[j].Is("t:rotor") || _items[j].Is("t:brake")))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Arms of a carrier, which say nothing of its bolts.</summary>

@@ -98,10 +98,15 @@ internal sealed partial class LineScan
         int found = -1;
         bool onlySteerer = HasNoOtherCut();
         bool plain = Anywhere("t:axletocrown") < 0 && Anywhere("m:thru") < 0;
+        if ((Anywhere("t:headtube") >= 0 && Anywhere("n:cut") >= 0) || _items.Exists(o => o.Text is "shortened"))
+        {
+            return;
+        }
+
         for (int i = 0; i < _items.Count && found < _items.Count; i++)
         {
             bool length = Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 350 && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i);
-            bool said = length && (TopicOf(i) is "n:cut" || (TopicOf(i) is "t:steerer" or "t:length" or "t:steererlength" && (Clause(i, "t:steerer") || Clause(i, "t:steererlength") || (TopicOf(i) is "t:length" && Values.ContainsKey("steererMaterial") && plain))) || (TopicOf(i) is "t:steerer" && _items[i].Unit == "mm"));
+            bool said = length && ((TopicOf(i) is "n:cut" && IsCutTo(i)) || (TopicOf(i) is "t:steerer" or "t:length" or "t:steererlength" && (Clause(i, "t:steerer") || Clause(i, "t:steererlength") || (TopicOf(i) is "t:length" && Values.ContainsKey("steererMaterial") && plain))) || (TopicOf(i) is "t:steerer" && _items[i].Unit == "mm"));
             if (said && (TopicOf(i) != "n:cut" || onlySteerer) && !Clause(i, "t:axle") && !Clause(i, "t:axletocrown") && !Clause(i, "t:travel"))
             {
                 found = found < 0 ? i : _items.Count;
@@ -112,6 +117,15 @@ internal sealed partial class LineScan
         {
             Length("steererLength", found);
         }
+    }
+
+    /// <summary>"Cut to 150 mm", "gekürzt auf 150 mm", "uncut, 300 mm": what is left of a steerer, and not what was cut off.</summary>
+    private bool IsCutTo(int i)
+    {
+        int before = i > 0 && _items[i - 1].Kind == SpecTokenKind.Sign ? i - 2 : i - 1;
+        string text = before >= 0 ? _items[before].Text : "";
+        string last = text[(text.LastIndexOf(' ') + 1)..];
+        return last is "at" or "to" or "auf" or "a" or "op" or "tot" or "left" or "long" or "uncut" or "ungekurzt" || text is "non coupe" or "sin cortar" or "non tagliato" or "niet ingekort";
     }
 
     /// <summary>No other part is named that could be cut.</summary>
@@ -177,13 +191,13 @@ internal sealed partial class LineScan
                 // Where the taper ends, by the race that goes there.
                 sizes.Add(("1.5", i));
             }
-            else if (_items[i].IsMillimetre && _items[i].Value == 25 && topic is "t:steerer" && sizes.Count == 0 && (_items.Exists(o => o is { IsNumber: true, Value: 26.5m }) || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => o.Text is "francais" or "francaise" or "franzosisch" or "franzosische" or "franzosischer" or "french" or "frances" or "francesa" or "francese" or "frans" or "franse")))
+            else if (_items[i].IsMillimetre && _items[i].Value == 25 && topic is "t:steerer" && sizes.Count == 0 && !IsOffsetOfSteerer(i) && (_items.Exists(o => o is { IsNumber: true, Value: 26.5m }) || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => o.Text is "francais" or "francaise" or "franzosisch" or "franzosische" or "franzosischer" or "french" or "frances" or "francesa" or "francese" or "frans" or "franse")))
             {
                 // The French steerer, by the race that goes with it.
                 Take("steerer", "25", i, i);
                 return;
             }
-            else if (_items[i].IsMillimetre && (steerer || (sizes.Count == 1 && i - sizes[0].At <= 3 && _items[sizes[0].At].IsMillimetre && !_items[sizes[0].At].IsFraction && _items[i].Value > _items[sizes[0].At].Value && HasMark(sizes[0].At, "m:tapered"))) && MetricSteerer(_items[i].Value) is { } name)
+            else if (_items[i].IsMillimetre && (steerer || (sizes.Count == 1 && i - sizes[0].At <= 3 && _items[sizes[0].At].IsMillimetre && !_items[sizes[0].At].IsFraction && _items[i].Value > _items[sizes[0].At].Value && HasMark(sizes[0].At, "m:tapered"))) && !(_items[i].Value == 23.8m && IsOffsetOfSteerer(i)) && MetricSteerer(_items[i].Value) is { } name)
             {
                 sizes.Add((name, i));
             }
@@ -198,6 +212,10 @@ internal sealed partial class LineScan
             Several("steererShape", ["tapered-1-1/8-1-1/4", "tapered-1-1/8-1.5"], tapered, tapered, "the sizes of the taper are not said");
         }
     }
+
+    /// <summary>"25 mm shorter", "25 mm above the crown": a length along the steerer, by the word behind it.</summary>
+    private bool IsOffsetOfSteerer(int i) =>
+        i + 1 < _items.Count && (_items[i + 1].Is("m:inside") || _items[i + 1].Is("t:inner") || _items[i + 1].Text is "shorter" or "longer" or "above" or "below" or "over" or "cut" or "long" or "left" or "internal" or "inside" or "inner" or "kurzer" or "langer" or "uber" or "innen" or "plus" or "interieur" or "mas" or "interior" or "piu" or "interno" or "korter" or "boven" or "binnen");
 
     private static string? MetricSteerer(decimal value) => value switch
     {

@@ -139,7 +139,7 @@ internal sealed partial class LineScan
             {
                 Length("valveLength", i);
             }
-            else if (Free(i) && (_items[i].Unit == "mm" || TopicOf(i) is "t:valvelength" || (TopicOf(i) is "t:length" && Clause(i, "t:valve"))) && (TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" || IsValveStem(i)) && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !JoinsClosely(i))
+            else if (Free(i) && (_items[i].Unit == "mm" || TopicOf(i) is "t:valvelength" || (TopicOf(i) is "t:length" && Clause(i, "t:valve"))) && (TopicOf(i) is "" or "t:valve" or "t:valvelength" or "t:length" or "t:tube" || (_items[i].Places == 0 && IsValveStem(i))) && Free(i) && _items[i].IsMillimetre && _items[i].Value is >= 20 and <= 120 && !JoinsClosely(i))
             {
                 Length("valveLength", i);
             }
@@ -152,7 +152,7 @@ internal sealed partial class LineScan
     /// <summary>"Tubeless valve, French": a valve by the country that it is named after, of a valve or beside the word for one, and not where it was made.</summary>
     private void StemByPlace()
     {
-        bool valve = _slot == Slot.FrontTubelessValve || _slot == Slot.RearTubelessValve;
+        bool valve = (_slot == Slot.FrontTubelessValve || _slot == Slot.RearTubelessValve) && (Anywhere("t:valve") >= 0 || _items.Count(o => o.Kind == SpecTokenKind.Word && o.Terms.IsEmpty) <= 1);
         for (int i = 0; i < _items.Count && !Values.ContainsKey("valve"); i++)
         {
             string key = _items[i].Text switch
@@ -162,7 +162,7 @@ internal sealed partial class LineScan
                 _ => "",
             };
             bool near = valve || IsNearValve(i);
-            bool made = (i > 0 && _items[i - 1].Text is "made" or "in" or "aus" or "marque" or "marca" or "merk" or "marke") || (i + 1 < _items.Count && _items[i + 1].Text is "made" or "brand" or "marque" or "marke" or "marca" or "merk" or "fabrikat" or "product" or "produkt" or "prodotto" or "thread" or "gewinde");
+            bool made = (i > 0 && _items[i - 1].Text is "made" or "in" or "aus" or "marque" or "marca" or "merk" or "marke") || (i + 1 < _items.Count && _items[i + 1].Text is "made" or "brand" or "design" or "riders" or "rims" or "and" or "marque" or "marke" or "marca" or "merk" or "fabrikat" or "product" or "produkt" or "prodotto" or "thread" or "gewinde");
             if (key.Length > 0 && near && !made && !Negated(i))
             {
                 Keep("valve", key, i, i);

@@ -122,7 +122,7 @@ internal sealed partial class LineScan
 
             int behind = i + 1 < _items.Count && (_items[i + 1].IsSign(':') || _items[i + 1].IsSign('=') || _items[i + 1].IsSign('(') || (_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Text is "in" or "en" or "de" or "aus" or "of" or "van" or "is" or "ist" or "est" or "es" or "e")) ? i + 2 : i + 1;
             string key = behind < _items.Count && _items[behind].Is("v:Material=carbon") ? "carbon" : behind < _items.Count && _items[behind].Is("v:Material=aluminium") ? "aluminium" : "";
-            if (key.Length > 0 && !(behind + 1 < _items.Count && (_items[behind + 1].IsSign('/') || _items[behind + 1].Is("m:or"))))
+            if (key.Length > 0 && !(behind + 1 < _items.Count && (_items[behind + 1].IsSign('/') || _items[behind + 1].Is("m:or") || _items[behind + 1].Text is "free" or "frei")))
             {
                 Keep("brakeTrack", key, i, behind);
             }
@@ -236,7 +236,7 @@ internal sealed partial class LineScan
             {
                 bool track = a is 1.37m or 1.370m && Anywhere("m:lockringthread") >= 0 && (Anywhere("v:FreehubBody=TRACK") >= 0 || Anywhere("m:fixedhub") >= 0 || Anywhere("m:track") >= 0)
                     && !_items.Exists(o => IsFreewheel(o) || o.Text is "flip" or "flop" or "flipflop" or "reversible");
-                bool british = a is 1.37m && Anywhere("m:oldbritish") is >= 0 and int old && Anywhere("m:track") < 0 && _items.Exists(o => (o == _items[old] && o.IsFraction) || IsFreewheel(o) || (o.Is("t:thread") && o.Text is not "iso"));
+                bool british = a is 1.37m && Anywhere("m:oldbritish") is >= 0 and int old && Anywhere("m:track") < 0 && !IsMadeThere(old) && !_items.Exists(IsFixedWord) && _items.Exists(o => (o == _items[old] && o.IsFraction) || IsFreewheel(o) || (o.Is("t:thread") && o.Text is not "iso"));
                 Take("thread", track ? "track-1.37x24" : british ? "British-1.370x24" : $"{_items[i].Text}x24", i, second);
             }
             else if ((a is 34.7m or 30 && b == 1) || (a == 35 && b == 24))
@@ -247,6 +247,13 @@ internal sealed partial class LineScan
 
         ReadHubAxleThread("axleThread", bare: false);
     }
+
+    /// <summary>"British made", "British brand": where a part is from, and no thread.</summary>
+    private bool IsMadeThere(int i) => i + 1 < _items.Count && _items[i + 1].Text is "made" or "brand" or "built" or "maker" or "hub" or "bike";
+
+    /// <summary>A word for a sprocket that does not turn free, which goes on the same first thread of a track hub.</summary>
+    private static bool IsFixedWord(SpecItem item) =>
+        item.Is("m:fixedhub") || item.Is("v:CassettePattern=fixed-sprocket") || item.Text is "fixed" or "fixie" or "cog" or "starr" or "starrgang" or "fixe" or "fijo" or "fisso" or "doortrap" or "vast";
 
     /// <summary>"Tambor Micro Spline", "tamburo XD": the drum that the cassette goes on, and no brake.</summary>
     private bool IsDrumOfBody(int i) => _items[i].Text is "tambor" or "tamburo" or "tambour" && (IsBodyWord(i + 1) || IsBodyWord(i - 1) || (i + 2 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && IsBodyWord(i + 2)));
