@@ -51,7 +51,7 @@ internal sealed partial class LineScan
                 break;
             case "pedals":
                 ReadPedalThread("thread", needTopic: false);
-                Words("PedalSides", "sides");
+                Words("PedalSides", "sides", IsOfPedals);
                 break;
             case "rearDerailleur":
                 Words("DerailleurMount", "mount");
@@ -97,6 +97,7 @@ internal sealed partial class LineScan
 
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
+                HydraulicOfBrake();
                 TakeSpeeds("speeds");
                 break;
             default:
@@ -189,7 +190,7 @@ internal sealed partial class LineScan
                 Words("SteererPreload", "kind");
                 break;
             case "controls":
-                Words("ControlClamp", "clamp");
+                Words("ControlClamp", "clamp", IsOfControl);
                 ReadOne("clamp", "t:clamp", "t:bar", "t:shifter", "t:lever", "");
                 break;
             case "grips":
