@@ -204,6 +204,11 @@ internal sealed partial class LineScan
                 break;
             case "rider":
                 ReadRider();
+                if (Values.TryGetValue("mass", out LineFinding? mass) && Anywhere("m:anyload") is >= 0 and int load)
+                {
+                    Several("mass", [], Math.Min(load, mass.First), Math.Max(load, mass.Last), "what a part or a bicycle may carry is no mass of a rider");
+                }
+
                 break;
         }
     }

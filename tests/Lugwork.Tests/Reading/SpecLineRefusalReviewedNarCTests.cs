@@ -45,6 +45,9 @@ public sealed class SpecLineRefusalReviewedNarCTests
     [InlineData("seatpost", "alu geschmiedet, carbon Kloben 27.2", "material")]
     [InlineData("levers and shifters", "rennbremshebel Ersatzgummi", "clamp")]
     [InlineData("levers and shifters", "routed road lever, flat bar adapter", "clamp")]
+    [InlineData("rider", "max load 120 kg", "mass")]
+    [InlineData("rider", "max. Belastung 110 kg", "mass")]
+    [InlineData("frame", "BSA 68 mm, must be faced", "shellFace")]
     public void A_word_of_what_stands_beside_says_nothing_of_the_part(string slot, string text, string field) => Without(slot, text, field);
 
     private static void Without(string slot, string text, string field) =>
