@@ -25,7 +25,7 @@ internal sealed partial class LineScan
         string before = said ? Values["size"].Key : "";
         LineFinding? width = said ? Values["size"] : null;
         Values.Remove("size");
-        bool speeds = TakeSpeeds("size");
+        bool speeds = !(_items.Exists(i => i.Text is "cassette" or "kassette") && SpeedsOfOther("t:cassette", "t:chain")) && TakeSpeeds("size");
         if (speeds && said && Values["size"].Key != before)
         {
             Refuse("size", 0, 0, "width and speeds of the chain do not go together");

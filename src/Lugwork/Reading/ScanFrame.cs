@@ -45,7 +45,7 @@ internal sealed partial class LineScan
         Words("BrakeBolt", "rearBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         NutOfBolt("rearBrakeHole");
         Words("SeatBinder", "binder");
-        Words("ShellFace", "shellFace", IsOfShell);
+        Words("ShellFace", "shellFace", i => IsOfShell(i) && !(i > 0 && _items[i - 1].Text is "be"));
         Words("DropperEntry", "dropperEntry", i => !Mentions(i, OfClosedHole));
         Words("CableGuide", "cableGuides", i => !SaysOnly() && !Clause(i, "t:frontmech"));
         Words("Material", "material", OfWhole);

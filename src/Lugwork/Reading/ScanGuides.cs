@@ -31,7 +31,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Values.ContainsKey("mount"); i++)
         {
             string place = _items[i].Is("t:bb") ? "BB-mount" : _items[i].Is("t:seattube") || _items[i].Is("t:frontmech") ? "derailleur-mount" : "";
-            if (place.Length == 0 || Negated(i) || !IsMountedOn(i) || (i + 1 < _items.Count && _items[i + 1].IsNumber))
+            if (place.Length == 0 || Negated(i) || !IsMountedOn(i) || (i + 1 < _items.Count && (_items[i + 1].IsNumber || _items[i + 1].Text is "area")))
             {
                 continue;
             }

@@ -40,7 +40,7 @@ internal sealed partial class LineScan
 
         if (_slot == Slot.Seatpost && i + 1 < _items.Count && IsFinish(_items[i + 1].Text))
         {
-            return true;
+            return !_items.Exists(o => o.Text is "kloben");
         }
 
         return i + 1 >= _items.Count || _items[i + 1].Kind != SpecTokenKind.Word || _items[i + 1].Clause != _items[i].Clause || _items[i + 1].Terms.Length > 0 || _items[i + 1].Text.Length < 4 || Clause(i, own) || Clause(i, "t:material");

@@ -37,7 +37,7 @@ internal sealed partial class LineScan
         {
             Values.Remove("signal");
         }
-        else if (alone)
+        else if (alone || IsOnlyHydraulic(signal))
         {
             Several("signal", [signal.Key], signal.First, signal.Last, "the hydraulics can be those of the brake");
         }

@@ -51,7 +51,7 @@ internal sealed partial class LineScan
                 break;
             case "pedals":
                 ReadPedalThread("thread", needTopic: false);
-                Words("PedalSides", "sides");
+                Words("PedalSides", "sides", IsOfPedals);
                 break;
             case "rearDerailleur":
                 Words("DerailleurMount", "mount");
@@ -97,6 +97,7 @@ internal sealed partial class LineScan
 
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
+                HydraulicOfBrake();
                 TakeSpeeds("speeds");
                 break;
             default:
@@ -189,7 +190,7 @@ internal sealed partial class LineScan
                 Words("SteererPreload", "kind");
                 break;
             case "controls":
-                Words("ControlClamp", "clamp");
+                Words("ControlClamp", "clamp", IsOfControl);
                 ReadOne("clamp", "t:clamp", "t:bar", "t:shifter", "t:lever", "");
                 break;
             case "grips":
@@ -203,6 +204,11 @@ internal sealed partial class LineScan
                 break;
             case "rider":
                 ReadRider();
+                if (Values.TryGetValue("mass", out LineFinding? mass) && Anywhere("m:anyload") is >= 0 and int load)
+                {
+                    Several("mass", [], Math.Min(load, mass.First), Math.Max(load, mass.Last), "what a part or a bicycle may carry is no mass of a rider");
+                }
+
                 break;
         }
     }

@@ -7,7 +7,7 @@ internal sealed partial class LineScan
 {
     private void ReadSpindleSeat()
     {
-        Words("SpindleSeat", "takes", i => !IsOfSpider(i));
+        Words("SpindleSeat", "takes", i => !IsOfSpider(i) && !IsOnlyCompatible(i));
         SquareApart("takes");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
@@ -76,7 +76,7 @@ internal sealed partial class LineScan
             }
         }
 
-        Words("SpindleSeat", "spindle", i => !IsOfSpider(i));
+        Words("SpindleSeat", "spindle", i => !IsOfSpider(i) && !IsOnlyCompatible(i));
         SquareApart("spindle");
         SplinesApart("spindle");
         Settle("spindle");

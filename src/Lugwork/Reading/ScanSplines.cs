@@ -31,6 +31,11 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (!depth && !IsOfSplines(i, at))
+            {
+                continue;
+            }
+
             // "9 mm lang": the word is of the figure.
             if (!depth && i > 0 && _items[i - 1] is { IsNumber: true, Unit: "mm" })
             {
