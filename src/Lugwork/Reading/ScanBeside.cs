@@ -40,15 +40,6 @@ internal sealed partial class LineScan
         && _items[signal.First].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulisches" or "hydraulik" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica"
         && _items.Exists(i => i.IsNumber || i.Unit == "speed" || i.Is("m:road") || i.Text is "sti" or "disc");
 
-    /// <summary>"Belt sprocket 22, chain 9 speed": a chain and its speeds are named beside the belt.</summary>
-    private void BeltBesideChain()
-    {
-        if (Values.TryGetValue("speeds", out LineFinding? belt) && belt.Key == "belt" && _items.FindIndex(i => i.Is("t:chain")) is >= 0 and int chain && !Negated(chain) && _items.Exists(i => i.Unit == "speed"))
-        {
-            Several("speeds", [belt.Key], Math.Min(chain, belt.First), Math.Max(chain, belt.Last), "a belt and a chain are named");
-        }
-    }
-
     /// <summary>A control for the other kind of bar, or a spare for it, is named beside.</summary>
     private bool IsOfControl(int i) =>
         !_items.Exists(o => o.Kind == SpecTokenKind.Word && (o.Text is "adapter" or "adaptateur" or "adaptador" or "adattatore" || o.Text.StartsWith("ersatz", StringComparison.Ordinal) || o.Text.StartsWith("gummi", StringComparison.Ordinal)))

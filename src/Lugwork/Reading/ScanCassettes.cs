@@ -102,7 +102,6 @@ internal sealed partial class LineScan
     {
         NumberSprockets();
         Words("SpeedClass", "speeds");
-        BeltBesideChain();
         ReadWheelThreadOf("thread");
         if (_items.Exists(i => i.Is("v:CassettePattern=fixed-sprocket") || i.Is("v:CassettePattern=3-lug") || i.Is("v:FreehubBody=IGH-3lug") || i.Is("m:single")))
         {

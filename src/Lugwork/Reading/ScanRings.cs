@@ -7,7 +7,6 @@ internal sealed partial class LineScan
     {
         UnitsOfRings();
         Words("SpeedClass", "speeds");
-        BeltBesideChain();
         ReadBoltCircle();
         if (_slot == Slot.Chainring)
         {

@@ -18,7 +18,7 @@ internal sealed partial class LineScan
         CableDisc();
         for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
         {
-            if (_items[i].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i))
+            if (_items[i].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i) && !IsHalfHydraulic(i))
             {
                 Keep("type", "disc-hydraulic", i, i);
             }
@@ -100,4 +100,9 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"Half hydraulic", "frein hybride hydraulique": a cable works the pistons, and the bare word says no full hydraulics.</summary>
+    private bool IsHalfHydraulic(int i) =>
+        (i > 0 && _items[i - 1].Text is "half" or "halb" or "semi" or "demi" or "mezzo")
+        || _items.Exists(o => o.Kind == SpecTokenKind.Word && (o.Text.StartsWith("hybrid", StringComparison.Ordinal) || o.Text.StartsWith("hibrid", StringComparison.Ordinal) || o.Text.StartsWith("ibrid", StringComparison.Ordinal)));
 }

@@ -3,7 +3,7 @@ using Lugwork.Reading;
 namespace Lugwork.Tests.Reading;
 
 /// <summary>Words that are as well said of damage, of another part or of what is not sold with it: no value is read from them.</summary>
-public sealed class SpecLineRefusalReviewedNarATests
+public sealed class SpecLineBareWordFrameTests
 {
     [Theory]
     [InlineData("frame", "stays 68 mm apart at the disc brake", "rearBrake")]

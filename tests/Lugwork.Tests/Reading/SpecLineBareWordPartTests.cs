@@ -3,7 +3,7 @@ using Lugwork.Reading;
 namespace Lugwork.Tests.Reading;
 
 /// <summary>Words of pedals, cranks and drives that are of something beside the part: the field of such a line is left open.</summary>
-public sealed class SpecLineRefusalReviewedNarCTests
+public sealed class SpecLineBareWordPartTests
 {
     [Theory]
     [InlineData("pedals", "both sides clip", "sides")]

@@ -3,9 +3,11 @@ using Lugwork.Reading;
 namespace Lugwork.Tests.Reading;
 
 /// <summary>Lines whose words also name something else: a rib, a cut-off piece, a bolt of any part. The field is left open.</summary>
-public sealed class SpecLineRefusalReviewedNarBTests
+public sealed class SpecLineBareWordWheelTests
 {
     [Theory]
+    [InlineData("front brake caliper", "half hydraulic, PM 160", "type")]
+    [InlineData("front brake caliper", "frein hybride hydraulique", "type")]
     [InlineData("Schaft 1 1/8, gekürzt um 140 mm")]
     [InlineData("steerer shortened 150 mm, 1-1/8")]
     [InlineData("coupé de 150 mm, pivot 1-1/8")]
