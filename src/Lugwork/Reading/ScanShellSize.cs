@@ -124,7 +124,7 @@ internal sealed partial class LineScan
     private static bool HasBore(ShellFamily family, decimal millimetres)
     {
         (int least, int most) = ShellDimensions.PrintedBores(family);
-        return !family.IsThreaded && most > 0 && (int)(millimetres * 1000) >= least && (int)(millimetres * 1000) <= most;
+        return !family.IsThreaded && most > 0 && millimetres < 1_000 && (int)(millimetres * 1000) >= least && (int)(millimetres * 1000) <= most;
     }
 
     private static bool HasWidth(Shell shell, decimal millimetres) =>
