@@ -209,18 +209,34 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
         }
 
         Dictionary<Slot, Part> parts = [];
-        foreach (IGrouping<Slot, SpecValue> said in accepted.GroupBy(v => v.Slot))
+        foreach (IGrouping<Slot, SpecValue> said in accepted.GroupBy(v => v.Slot).ToArray())
         {
-            List<SpecProblem> problems = [];
-            parts[said.Key] = PartForms.Of(said.Key).ReadProperties(said.Select(v => new KeyValuePair<string, string>(v.Field, v.Key)), said.Key.Key, problems);
-            foreach (SpecValue value in said.Where(v => !v.Assumed.IsEmpty))
+            IPartForm form = PartForms.Of(said.Key);
+            List<SpecValue> own = [.. said];
+            for (bool isWhole = false; !isWhole;)
             {
-                parts[said.Key] = PartForms.Of(said.Key).TrySet(parts[said.Key], value.Field, value.Key, new(EvidenceKind.Assumed, value.Words), out Part marked, out _) ? marked : parts[said.Key];
+                List<SpecProblem> problems = [];
+                parts[said.Key] = form.ReadProperties(own.Select(v => new KeyValuePair<string, string>(v.Field, v.Key)), said.Key.Key, problems);
+
+                // What another field excludes is in doubt and not taken, so that the part is one that can be.
+                isWhole = true;
+                foreach (SpecProblem problem in problems)
+                {
+                    string field = problem.Where[(problem.Where.LastIndexOf('.') + 1)..];
+                    SpecValue? refused = own.Find(v => v.Field == field);
+                    _doubts.Add(new SpecDoubt { Kind = SpecDoubtKind.Contradiction, Slot = said.Key, Field = field, Reason = problem.Reason, Span = refused?.Span ?? default, Words = refused?.Words ?? "" });
+                    if (refused is not null)
+                    {
+                        own.Remove(refused);
+                        accepted.Remove(refused);
+                        isWhole = false;
+                    }
+                }
             }
 
-            foreach (SpecProblem problem in problems)
+            foreach (SpecValue value in own.Where(v => !v.Assumed.IsEmpty))
             {
-                _doubts.Add(new SpecDoubt { Kind = SpecDoubtKind.Contradiction, Slot = said.Key, Field = problem.Where[(problem.Where.LastIndexOf('.') + 1)..], Reason = problem.Reason, Span = default, Words = "" });
+                parts[said.Key] = form.TrySet(parts[said.Key], value.Field, value.Key, new(EvidenceKind.Assumed, value.Words), out Part marked, out _) ? marked : parts[said.Key];
             }
         }
 

@@ -36,6 +36,19 @@ public sealed class SpecSheetTests
         Assert.Contains("sand", Assert.Single(sheet.Leftovers), StringComparison.Ordinal);
     }
 
+    /// <summary>What another field of the part excludes is not taken: the part can be written and read back.</summary>
+    [Theory]
+    [InlineData("Hanger: UDH\nRear axle thread: M12x1.5", "rearAxleThread")]
+    [InlineData("HangerUDH12x1.5", "rearAxleThread")]
+    public void What_another_field_excludes_is_not_taken(string text, string field)
+    {
+        SpecSheet sheet = SpecSheet.ReadFrame(text);
+        Assert.DoesNotContain(sheet.Values, v => v.Field == field);
+        Assert.Contains(sheet.Doubts, d => d.Kind == SpecDoubtKind.Contradiction && d.Field == field && d.Words.Length > 0);
+        Assert.Equal(KnownState.Unknown, sheet.Frame.RearAxleThread.State);
+        Assert.Equal(sheet.Frame.ToString(), Frame.Read(sheet.Frame.ToString()).ToString());
+    }
+
     [Fact]
     public void What_a_part_cannot_be_is_a_doubt()
     {
