@@ -8,7 +8,21 @@ internal sealed partial class LineScan
     private const string FamilyPrefix = "v:ShellFamily=";
     private const string ShellPrefix = "v:Shell=";
 
-    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "ingles", "british", "anglaise", "engelse", "englische", "italienne", "italiaanse", "italienische", "italienischer", "italienisches", "italienischen", "italienischem", "englischem", "englischer", "englisches", "englischen", "ital", "anglais", "engels", "englisch", "italienisch", "mid", "thompson"];
+    private static readonly string[] PlaceNames = ["french", "spanish", "american", "italian", "swiss", "english", "italiano", "italiana", "italien", "italiaans", "inglesa", "inglese", "ingles", "british", "anglaise", "engelse", "englische", "italienne", "italiaanse", "italienische", "italienischer", "italienisches", "italienischen", "italienischem", "englischem", "englischer", "englisches", "englischen", "ital", "anglais", "engels", "englisch", "italienisch", "americano", "americana", "americain", "americaine", "amerikanisch", "amerikanisches", "amerikaans", "suisse", "schweizer", "suizo", "suiza", "svizzero", "svizzera", "zwitsers", "frances", "francese", "frans", "espanol", "espagnol", "spagnolo", "spaans", "mid", "thompson"];
+
+    /// <summary>"Swiss made bottom bracket", "Italian bottom bracket maker": where it comes from, and no thread.</summary>
+    private bool IsOfMaker(int i)
+    {
+        for (int j = i + 1; j < _items.Count && j <= i + 4 && _items[j].Clause == _items[i].Clause; j++)
+        {
+            if (_items[j].Kind == SpecTokenKind.Word && _items[j].Text is "made" or "maker" or "manufacturer" or "brand" or "built" or "hersteller" or "marke" or "fabrikat" or "fabricant" or "marque" or "fabricante" or "marca" or "produttore" or "merk" or "fabrikant")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private void ReadShell(string field)
     {
@@ -26,7 +40,7 @@ internal sealed partial class LineScan
             {
                 families.Add(([shell], i));
             }
-            else if (family is not null && (Array.IndexOf(PlaceNames, _items[i].Text) < 0 || OfShell(i)))
+            else if (family is not null && (Array.IndexOf(PlaceNames, _items[i].Text) < 0 || (OfShell(i) && !IsOfMaker(i))))
             {
                 families.Add(([.. family.Split('|')], i));
             }

@@ -60,8 +60,14 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && found.Count < 20; i++)
         {
             SpecItem item = _items[i];
-            if (!Free(i) || !item.IsMillimetre || item.IsFraction || item.Value is < 60 or > 260 || OtherEnd(i, rear) || IsTravelOfFork(i) || IsOfFlange(i) || found.Exists(f => f.First <= i && i <= f.Last))
+            if (!Free(i) || !item.IsMillimetre || item.IsFraction || item.Value is < 60 or > 260 || OtherEnd(i, rear) || IsTravelOfFork(i) || found.Exists(f => f.First <= i && i <= f.Last))
             {
+                continue;
+            }
+
+            if (IsOfFlange(i))
+            {
+                item.Used = true;
                 continue;
             }
 

@@ -6,6 +6,10 @@ namespace Lugwork.Tests.Reading;
 public sealed class SpecLineBareWordFrameTests
 {
     [Theory]
+    [InlineData("frame", "Swiss made bottom bracket, shell 68", "shell")]
+    [InlineData("frame", "Swiss bottom bracket maker, shell 68 mm", "shell")]
+    [InlineData("frame", "telaio americano, movimento 68 mm", "shell")]
+    [InlineData("frame", "hub flange 130 mm", "rear")]
     [InlineData("frame", "stays 68 mm apart at the disc brake", "rearBrake")]
     [InlineData("frame", "seatstays 68 mm apart, brake bridge", "rearBrake")]
     [InlineData("fork", "stanchion legs 68 mm apart, disc brake", "frontBrake")]
