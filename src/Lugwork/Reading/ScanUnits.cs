@@ -52,7 +52,7 @@ internal sealed partial class LineScan
 
         foreach ((decimal value, _) in ReadFigures)
         {
-            if (value > 20 && Math.Abs((value / (_items[i].Value * 25.4m)) - 1) < 0.015m)
+            if (value > 20 && _items[i].Value > 0 && Math.Abs((value / (_items[i].Value * 25.4m)) - 1) < 0.015m)
             {
                 return true;
             }
