@@ -42,40 +42,11 @@ internal static class ForeignPart
 
     private static readonly FrozenSet<string> OfFront = Split("front wheel, front hub, vorderrad, vorderradnabe, vorderrad nabe, roue avant, moyeu avant, rueda delantera, buje delantero, ruota anteriore, mozzo anteriore, voorwiel, voornaaf");
 
-    /// <summary>What a line about a part may name by itself: other words for it, what it goes to or together with, and what its own fields are told by. Empty for a part whose lines name anything.</summary>
-    private static string Near(string kind) => kind switch
-    {
-        "wheel" => "t:wheel t:hub t:rim t:axle t:nuts t:freehub t:rotor t:brake t:caliper t:cassette t:tyre t:tube t:rimtape t:valve t:frame t:fork",
-        "tyre" => "t:tyre t:wheel t:rim t:tube t:valve t:frame t:fork",
-        "inner tube" => "t:tube t:valve t:tyre t:wheel t:rim",
-        "tubeless valve" => "t:valve t:rim",
-        "rim tape" => "t:rimtape t:rim",
-        "cassette" => "t:cassette t:chain t:freehub t:hub t:wheel t:rearmech t:shifter",
-        "chain" => "t:chain t:cassette t:chainring t:crank t:rearmech t:frontmech t:shifter t:hub",
-        "chainring" => "t:chainring t:crank t:chain t:bb t:frontmech t:cassette t:frame",
-        "chain guide" => "t:guidetabs t:bb t:chain t:chainring t:crank t:frame",
-        "crankset" => "t:crank t:bb t:chainring t:pedal t:axle t:chain t:cassette t:frontmech t:frame",
-        "pedals" => "t:pedal t:crank t:axle",
-        "bottom bracket" or "bottom-bracket adapter" => "t:bb t:crank t:chainring t:frame t:axle",
-        "rear derailleur" or "front derailleur" => "t:rearmech t:frontmech t:chain t:cassette t:chainring t:crank t:shifter t:hub t:axle t:frame t:bb",
-        "shifter" or "controls" or "brake lever" => "t:shifter t:lever t:brake t:caliper t:rotor t:rim t:rearmech t:frontmech t:chain t:cassette t:chainring t:hub t:bar t:grip t:dropper t:frame",
-        "caliper" or "rim brake" or "rotor" => "t:brake t:caliper t:rotor t:lever t:hub t:axle t:wheel t:rim t:tyre t:frame t:fork",
-        "seatpost" or "dropper" => "t:post t:dropper t:saddle t:rails t:seatclamp t:frame t:lever",
-        "seat clamp" => "t:seatclamp t:post t:dropper t:saddle t:frame",
-        "saddle" => "t:saddle t:rails t:post",
-        "thru-axle" or "axle nuts" => "t:axle t:nuts t:hub t:wheel t:frame t:fork",
-        "headset" or "headset bearing" or "headset cover" or "preload" => "t:headset t:bearing t:stem t:bar t:fork t:frame",
-        "stem" => "t:stem t:bar t:fork t:headset t:frame",
-        "handlebar" or "grips" => "t:bar t:grip t:stem t:shifter t:lever",
-        "rear shock" => "t:shock t:frame",
-        _ => "",
-    };
-
     /// <summary>Whether the line names only other parts than the one that was asked for, and nothing that mates with it.</summary>
     public static bool IsOnly(Slot slot, List<SpecItem> items, ReadOnlySpan<char> text)
     {
         string kind = PartForms.Of(slot).Kind;
-        string near = Near(kind);
+        string near = PartWords.Of(slot).Near;
         if (IsOfOtherEnd(slot, items, text))
         {
             return true;

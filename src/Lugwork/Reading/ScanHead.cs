@@ -10,45 +10,6 @@ internal sealed partial class LineScan
         "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:rails", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:valve", "t:bearing",
     };
 
-    /// <summary>What a line about a part may start with: the part itself and what mates with it.</summary>
-    internal static string Mates(string kind) => kind switch
-    {
-        "frame" => "t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel t:rim",
-        "fork" => "t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel t:rim",
-        "wheel" => "t:wheel t:hub t:rim t:axle t:freehub t:rotor t:brake",
-        "tyre" => "t:tyre t:wheel",
-        "tube" => "t:tube t:tyre t:wheel t:rim t:valve",
-        "cassette" => "t:cassette",
-        "chain" => "t:chain",
-        "chainring" => "t:chainring t:crank",
-        "crankset" => "t:crank t:bb t:chainring t:pedal t:axle",
-        "bottom-bracket" => "t:bb t:crank t:frame t:axle",
-        "headset" => "t:headset t:bearing",
-        "headset-bearing" => "t:bearing t:headset",
-        "stem" => "t:stem t:bar t:fork t:headset t:headtube",
-        "handlebar" => "t:bar t:grip",
-        "grips" => "t:grip t:bar",
-        "seatpost" => "t:post t:dropper t:saddle t:rails t:frame",
-        "seat-clamp" => "t:seatclamp t:post t:frame",
-        "saddle" => "t:saddle t:rails t:fork",
-        "pedals" => "t:pedal t:crank t:axle",
-        "rear-derailleur" => "t:rearmech t:chain",
-        "front-derailleur" => "t:frontmech t:rearmech t:chain",
-        "shifter" => "t:shifter t:lever t:frontmech t:rearmech t:chain",
-        "brake-lever" => "t:lever t:brake t:shifter",
-        "brake-caliper" or "caliper" => "t:brake t:caliper t:rotor",
-        "rim-brake" => "t:brake t:caliper t:rim",
-        "rotor" => "t:rotor t:brake",
-        "thru-axle" => "t:axle",
-        "axle-nuts" => "t:nuts t:axle t:hub t:wheel",
-        "shock" => "t:shock t:frame",
-        "valve" => "t:valve t:tube",
-        "rim-tape" => "t:rimtape t:rim t:wheel t:tyre",
-        "chain-guide" => "t:guidetabs t:bb t:chain",
-        "rider" => "t:rider",
-        _ => "",
-    };
-
     private void OtherPart()
     {
         if (Doubts.Count > 0)
@@ -57,7 +18,7 @@ internal sealed partial class LineScan
         }
 
         OtherEndOfPart();
-        string mates = Mates(PartForms.Of(_slot).Kind);
+        string mates = PartWords.Of(_slot).Mates;
         int head = mates.Length == 0 ? -1 : Head();
         if (head < 0 || Doubts.Count > 0)
         {

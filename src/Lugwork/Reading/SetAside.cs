@@ -20,31 +20,11 @@ internal sealed partial class SetAside
     {
         _slot = slot;
         _items = items;
-        string mates = LineScan.Mates(PartForms.Of(slot).Kind);
+        PartWords words = PartWords.Of(slot);
         _strict = strict;
-        _own = mates.Split(' ')[0];
-        _mates = strict && slot != Slot.Frame && slot != Slot.Fork ? OfItself(PartForms.Of(slot).Kind, _own) : mates;
+        _own = words.Own;
+        _mates = strict && slot != Slot.Frame && slot != Slot.Fork ? words.Itself : words.Mates;
     }
-
-    /// <summary>What names a part by itself: other words for it, and pieces of it that are named like parts.</summary>
-    private static string OfItself(string kind, string own) => kind switch
-    {
-        "caliper" or "brake-caliper" or "rim-brake" => "t:brake t:caliper",
-        "brake-lever" => "t:lever t:brake",
-        "saddle" => "t:saddle t:rails",
-        "seatpost" => "t:post t:dropper",
-        "dropper" => "t:dropper t:post",
-        "stem" => "t:stem t:bar",
-        "handlebar" => "t:bar t:grip",
-        "axle-nuts" => "t:nuts t:axle",
-        "headset" => "t:headset t:bearing",
-        "headset-bearing" => "t:bearing t:headset",
-        "wheel" => "t:wheel t:hub t:rim t:axle",
-        "inner-tube" or "tube" => "t:tube t:valve",
-        "crankset" => "t:crank t:chainring",
-        "tubeless-valve" or "valve" => "t:valve",
-        _ => own,
-    };
 
     /// <summary>What was denied.</summary>
     public List<SpecItem> Denied { get; } = [];
