@@ -85,19 +85,6 @@ internal sealed partial class LineScan
     private static bool ExcludesOthers(string word) =>
         word is "only" or "nur" or "uniquement" or "seulement" or "exclusivement" or "solo" or "solamente" or "unicamente" or "soltanto" or "alleen" or "enkel" or "uitsluitend" or "ausschliesslich" or "exclusively";
 
-    /// <summary>"HG cassette, 7 sprockets": a number of sprockets is one of speeds.</summary>
-    private void NumberSprockets()
-    {
-        for (int i = 0; i + 1 < _items.Count; i++)
-        {
-            if (_items[i] is { IsNumber: true, Unit: "", IsFraction: false, Value: >= 5 and <= 13 } && _items[i].Value == decimal.Truncate(_items[i].Value)
-                && _items[i + 1].Text is "sprockets" or "ritzel" or "ritzeln" or "pignons" or "pinones" or "pignoni" or "tandwielen" or "kransjes" or "cogs" or "coronas")
-            {
-                _items[i].Unit = "speed";
-            }
-        }
-    }
-
     private void ReadCassette()
     {
         NumberSprockets();

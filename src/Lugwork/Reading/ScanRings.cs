@@ -6,6 +6,7 @@ internal sealed partial class LineScan
     private void ReadRings()
     {
         UnitsOfRings();
+        NumberSprockets();
         Words("SpeedClass", "speeds");
         ReadBoltCircle();
         if (_slot == Slot.Chainring)

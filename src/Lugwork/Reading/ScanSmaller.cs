@@ -83,6 +83,7 @@ internal sealed partial class LineScan
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
                 HydraulicOfBrake();
+                NumberSprockets();
                 SpacingOfShifter();
                 Words("ActuationFamily", "actuation");
                 break;
@@ -98,6 +99,7 @@ internal sealed partial class LineScan
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
                 HydraulicOfBrake();
+                NumberSprockets();
                 TakeSpeeds("speeds");
                 break;
             default:

@@ -16,8 +16,7 @@ internal static class SpelledNumbers
         "una due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici diciassette diciotto diciannove",
         "een twee drie vier vijf zes zeven acht negen tien elf twaalf dertien veertien vijftien zestien zeventien achttien negentien");
 
-    /// <summary>Ends of compounds that say what is counted, and the word that they stand for.</summary>
-    private static readonly string[] Ends = ["fach", "gang", "speed", "armig", "arm", "loch", "gats", "gaats", "voudig", "bolt", "zahnig"];
+    private static readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> Spans = Words.GetAlternateLookup<ReadOnlySpan<char>>();
 
     public static void Mend(List<SpecToken> tokens, PhraseTree tree)
     {
@@ -26,6 +25,15 @@ internal static class SpelledNumbers
         {
             if (tokens[i].Kind != SpecTokenKind.Word)
             {
+                continue;
+            }
+
+            if (tokens[i].Text == "u" && i > 0 && i + 1 < tokens.Count && tokens[i - 1].IsNumber && tokens[i + 1] is { IsNumber: true, IsFraction: false, Value: 8 or 11 })
+            {
+                // "7 u 8": the Spanish "or" before a word that starts with an o.
+                SpecToken or = tokens[i];
+                or.Text = "o";
+                tokens[i] = or;
                 continue;
             }
 
@@ -42,19 +50,19 @@ internal static class SpelledNumbers
                     Put(tokens, i, value);
                 }
             }
-            else if (tokens[i].Text.Length is > 5 and < 20 && !tree.Knows(tokens[i].Text) && Compound(tokens[i].Text) is { Length: > 0 } head)
+            else if (!tree.Knows(tokens[i].Text) && CountCompounds.Part(tokens, i, tree, out string head))
             {
                 left--;
-                SpecToken word = tokens[i];
-                int at = word.Start + Math.Max(1, word.End - word.Start - (word.Text.Length - head.Length));
-                SpecToken end = new() { Kind = SpecTokenKind.Word, Text = word.Text[head.Length..], Start = at, End = word.End, Glued = true };
-                word.End = at;
-                tokens[i] = word;
-                tokens.Insert(i + 1, end);
-                Put(tokens, i, Words[head]);
+                if (head.Length > 0)
+                {
+                    Put(tokens, i, Words[head]);
+                }
             }
         }
     }
+
+    /// <summary>The value of a word for a small number; 0 where it is none.</summary>
+    public static int Small(ReadOnlySpan<char> word) => Spans.TryGetValue(word, out int value) ? value : 0;
 
     private static Dictionary<string, int> Build(params string[] languages)
     {
@@ -69,19 +77,6 @@ internal static class SpelledNumbers
         }
 
         return words;
-    }
-
-    private static string Compound(string word)
-    {
-        foreach (string end in Ends)
-        {
-            if (word.EndsWith(end, StringComparison.Ordinal) && Words.ContainsKey(word[..^end.Length]))
-            {
-                return word[..^end.Length];
-            }
-        }
-
-        return "";
     }
 
     private static void Put(List<SpecToken> tokens, int i, int value) => Put(tokens, i, value, tokens[i].End);
@@ -125,6 +120,11 @@ internal static class SpelledNumbers
             return false;
         }
 
+        if (LineScan.IsSprockets(tokens[next].Text))
+        {
+            return true;
+        }
+
         ImmutableArray<string> terms = tree.Longest(tokens, next, out _);
         return !terms.IsDefault && terms.Any(t => t is "u:speed" or "u:arms" or "u:holes" or "u:teeth" or "u:mm" or "u:in" or "u:kg" or "u:lb");
     }
@@ -132,7 +132,7 @@ internal static class SpelledNumbers
     /// <summary>"Six, seven or eight speeds": a word for a number before one that is counted, joined by a sign or a word.</summary>
     private static bool IsListed(List<SpecToken> tokens, int i) =>
         i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i + 2].Value is >= 2 and <= 16
-        && (tokens[i + 1].Is(',') || tokens[i + 1].Is('/') || tokens[i + 1].Text is "or" or "and" or "oder" or "und" or "ou" or "et" or "o" or "y" or "e" or "of" or "en");
+        && (tokens[i + 1].Is(',') || tokens[i + 1].Is('/') || tokens[i + 1].Text is "or" or "and" or "oder" or "und" or "ou" or "et" or "o" or "u" or "y" or "e" or "of" or "en");
 
     private static bool IsTimes(SpecToken token) => token.Is('x') || token.Text is "by" or "par" or "x" or "mal" or "por" or "per" or "sur" or "bij";
 

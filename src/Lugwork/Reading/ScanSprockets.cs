@@ -1,0 +1,94 @@
+namespace Lugwork.Reading;
+
+/// <summary>Numbers of speeds that are told by the sprockets, by a German size, or behind the name of the part.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>A word for more than one sprocket of a cassette: as many of them are as many speeds.</summary>
+    internal static bool IsSprockets(string word) =>
+        word is "sprockets" or "cogs" or "ritzel" or "ritzeln" or "ritzels" or "kranze" or "zahnkranze" or "pignons" or "couronnes" or "pinones" or "coronas" or "pasos" or "pignoni" or "tandwielen" or "tandwieltjes" or "kransen" or "kransjes" or "tandkransen" or "tandkransjes" or "kroontjes" or "pions";
+
+    private static bool IsSprocket(string word) => IsSprockets(word) || word is "sprocket" or "cog" or "pignon" or "pinon" or "pignone" or "tandwiel" or "zahnkranz" or "krans" or "tandkrans" or "kransje";
+
+    /// <summary>"HG cassette, 7 sprockets", "number of sprockets: 11", "12er Kette", "cadena de 9": each is a number of speeds.</summary>
+    private void NumberSprockets()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            SpecItem item = _items[i];
+            if (item is not { IsNumber: true, Used: false, Unit: "", IsFraction: false, Value: >= 5 and <= 13 } || item.Value != decimal.Truncate(item.Value))
+            {
+                continue;
+            }
+
+            int behind = i + 1;
+            behind += behind + 1 < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued && _items[behind + 1].Glued ? 1 : 0;
+            bool counted = behind < _items.Count && _items[behind].Kind == SpecTokenKind.Word && IsSprockets(_items[behind].Text);
+            if (counted || IsSizeOfDrive(i) || (!Joins(i) && (IsBehindCount(i) || IsBehindName(i))))
+            {
+                item.Unit = "speed";
+            }
+        }
+    }
+
+    /// <summary>"12er Kette", "9er-Kassette": a German size before a part of the drive that is told by its speeds.</summary>
+    private bool IsSizeOfDrive(int i)
+    {
+        int behind = i + 1;
+        behind += behind + 1 < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued ? 1 : 0;
+        return _items[i].End - _items[i].Start == _items[i].Text.Length + 2 && behind < _items.Count && _items[behind].Clause == _items[i].Clause && !IsSprocketOnly(behind)
+            && (_items[behind].Is("t:chain") || _items[behind].Is("t:cassette") || _items[behind].Is("t:rearmech") || _items[behind].Is("t:shifter") || _items[behind].Text is "schaltung" or "wechsler" or "antrieb");
+    }
+
+    private bool IsSprocketOnly(int i) => _items[i].Is("t:cassette") && !_items[i].IsFraction && IsSprocket(_items[i].Text);
+
+    /// <summary>"Anzahl Ritzel: 10", "nombre de pignons 11", "sprocket count = 12", "Ritzelzahl 9".</summary>
+    private bool IsBehindCount(int i)
+    {
+        bool sprocket = false;
+        bool count = false;
+        for (int j = i - 1; j >= 0 && j >= i - 6 && !_items[j].IsNumber && !(_items[j].Kind == SpecTokenKind.Sign && j < i - 1 && _items[j].Text[0] is ',' or ';' or ':' or '|'); j--)
+        {
+            string word = _items[j].Text;
+            if (_items[j].Kind == SpecTokenKind.Sign)
+            {
+                continue;
+            }
+
+            sprocket |= IsSprocket(word) || word is "ritzelanzahl" or "ritzelzahl";
+            count |= word is "anzahl" or "zahl" or "number" or "no" or "nr" or "n" or "num" or "nombre" or "nb" or "nbre" or "numero" or "cantidad" or "aantal" or "count" or "qty" or "quantita" or "ritzelanzahl" or "ritzelzahl";
+            if (!sprocket && !count)
+            {
+                return false;
+            }
+        }
+
+        return sprocket && count;
+    }
+
+    /// <summary>"Cadena de 9", "dérailleur arrière de 11", "cambio da 10": the last word of its clause, the only figure of that, behind the name of the part. A single sprocket of eleven is one of eleven teeth.</summary>
+    private bool IsBehindName(int i)
+    {
+        bool ends = i + 1 >= _items.Count || _items[i + 1] is { Kind: SpecTokenKind.Sign, IsFraction: true } || _items[i + 1].Terms.Any(t => t.StartsWith("v:ShiftSignal=", StringComparison.Ordinal));
+        if (i < 2 || !ends || _items[i - 1].Text is not ("de" or "da") || _items.Exists(o => o.Unit == "speed"))
+        {
+            return false;
+        }
+
+        for (int j = i - 2; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            bool own = _slot == Slot.Chain ? _items[j].Is("t:chain") : _slot == Slot.Cassette ? _items[j].Is("t:cassette") && !IsSprocketOnly(j)
+                : _slot == Slot.RearDerailleur && (_items[j].Is("t:rearmech") || _items[j].Text is "derailleur" or "descarrilador" or "tensor" or "desviador");
+            if (own)
+            {
+                return true;
+            }
+
+            if (_items[j].IsTopic && !_items[j].Is("m:rear"))
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+}
