@@ -15,6 +15,7 @@ internal static class ItemCutter
     {
         List<SpecToken> tokens = SpecLexer.Cut(text);
         tooMuch = tokens.Count > SpecLexer.MostTokens;
+        Prepositions(tokens, text);
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         TickBoxes.Mend(tokens);
         SpelledTens.Mend(tokens, vocabulary.Tree);
@@ -92,7 +93,8 @@ internal static class ItemCutter
                     number.Unit = "other";
                 }
 
-                items.Add(number);
+                // "82 1/2 kg": a mass is told in decimals.
+                items.Add(number is { IsFraction: true, Unit: "kg" or "lb" } ? new() { Kind = SpecTokenKind.Number, Text = Plain(number.Value), Value = number.Value, Unit = number.Unit, UnitWord = number.UnitWord, Places = 1, IsBroken = number.IsBroken, Start = number.Start, End = number.End, Glued = number.Glued, Clause = clause } : number);
                 diameter = false;
                 continue;
             }
@@ -106,6 +108,20 @@ internal static class ItemCutter
         Headings.Mend(items);
         BracketWords.Mend(items);
         return items;
+    }
+
+    /// <summary>"T47 à visser": the letter is a preposition, and of no name.</summary>
+    private static void Prepositions(List<SpecToken> tokens, ReadOnlySpan<char> text)
+    {
+        for (int i = 2; i + 1 < tokens.Count; i++)
+        {
+            if (tokens[i] is { Text: "a", Glued: false } && text[tokens[i].Start] is '\u00E0' or 'a' && tokens[i - 1] is { IsNumber: true, Value: 47, Glued: true } && tokens[i - 2].Text == "t")
+            {
+                SpecToken letter = tokens[i];
+                letter.Text = "\u00E0";
+                tokens[i] = letter;
+            }
+        }
     }
 
     /// <summary>"(mm)", "[ETRTO]", "(Ø mm)": in which unit or by which norm a column is written; how many tokens it has, 0 where it is none.</summary>
@@ -193,6 +209,7 @@ internal static class ItemCutter
         ImmutableArray<string> bent = tree.Knows(token.Text) ? default : tree.Inflected(token.Text);
         ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
         bool guessed = !near.IsDefault && bent.IsDefault;
+        near = near.IsDefault && OfBicycle(token.Text) is { Length: > 2 } piece && tree.Alone(piece) is { IsDefault: false } own && !Unit(own, out _, true) ? own : near;
         for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
         {
             ImmutableArray<string> tail = tree.Alone(token.Text[cut..]);
@@ -214,6 +231,10 @@ internal static class ItemCutter
         items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, IsGuessed = guessed, Clause = clause });
         return i + 1;
     }
+
+    /// <summary>"Fietsstuur", "Fahrradkette": the part of a bicycle, whose name that says nothing more.</summary>
+    private static string OfBicycle(string word) =>
+        word.StartsWith("fiets", StringComparison.Ordinal) ? word[5..] : word.StartsWith("fahrrad", StringComparison.Ordinal) ? word[7..] : "";
 
     /// <summary>Phrases that start with a figure are taken only whole; a lone letter says nothing by itself.</summary>
     private static ImmutableArray<string> Kept(ImmutableArray<string> terms, List<SpecToken> tokens, int from, int behind)
@@ -262,6 +283,7 @@ internal static class ItemCutter
     /// <summary>Takes the unit behind a figure into it.</summary>
     private static int Behind(SpecItem number, List<SpecToken> tokens, int at, SpecVocabulary vocabulary)
     {
+        at = HalfWords.Add(number, tokens, at);
         if (at < tokens.Count && tokens[at].Is('"') && IsClosingQuote(tokens, at))
         {
             return at;
@@ -377,6 +399,11 @@ internal static class ItemCutter
         number.Unit = unit;
         number.UnitWord = tokens[from].Text;
         number.End = tokens[end - 1].End;
+        if (unit is "kg" or "lb" or "mm" or "in")
+        {
+            end = HalfWords.Add(number, tokens, end);
+        }
+
         if (unit == "cm")
         {
             number.Value *= 10;

@@ -189,7 +189,7 @@ internal sealed partial class LineScan
         {
             if (Free(j))
             {
-                return ShellSize(j) && (TopicOf(j) is "" or "t:bb" or "n:width" or "t:thread" || (TopicOf(j) is "t:frame" && _items[Link(j)].Clause != _items[j].Clause && j == at - 1)) ? j : -1;
+                return ShellSize(j) && (TopicOf(j) is "" or "t:bb" or "n:width" or "t:thread" || (TopicOf(j) is "t:frame" && j == at - 1 && (_items[Link(j)].Clause != _items[j].Clause || _items[j].End - _items[j].Start > _items[j].Text.Length || (j > 0 && _items[j - 1].Is("m:and"))))) ? j : -1;
             }
         }
 

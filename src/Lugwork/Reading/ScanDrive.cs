@@ -8,6 +8,7 @@ internal sealed partial class LineScan
     private void ReadChain()
     {
         NumberSprockets();
+        JoinUses();
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (Pair(i, out int second) && !InTriple(i) && _items[i].Value == 0.5m && _items[second].IsFraction)
@@ -63,7 +64,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             bool context = !needTopic || Clause(i, "t:frontmech") || (TopicOf(i) is "t:clamp" && FindMark(i, "t:frontmech", 1) >= 0 && Anywhere("t:seatclamp") < 0 && Anywhere("t:post") < 0);
-            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 28.6m or 31.8m or 34.9m or 35 && Free(i) && (TopicOf(i) is "t:frontmech" || (context && TopicOf(i) is "" or "t:clamp" or "t:seatclamp" or "t:tyre") || (HasMark(i, "m:band") && context) || (needTopic && IsTubeOfBand(i))))
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 28.6m or 31.8m or 34.9m or 35 && Free(i) && (TopicOf(i) is "t:frontmech" || (!needTopic && IsTubeForBand(i)) || (context && TopicOf(i) is "" or "t:clamp" or "t:seatclamp" or "t:tyre") || (HasMark(i, "m:band") && context) || (needTopic && IsTubeOfBand(i))))
             {
                 if (TopicOf(i) is "t:frontmech" && Link(i) is >= 0 and int link)
                 {
@@ -115,6 +116,10 @@ internal sealed partial class LineScan
     /// <summary>"Clamp-on front mech, 28.6 seat tube": the outside of the tube that the band goes round, the only figure of the line.</summary>
     private bool IsTubeOfBand(int i) =>
         TopicOf(i) is "t:seattube" && Anywhere("m:band") >= 0 && Anywhere("t:frontmech") >= 0 && Anywhere("m:inside") < 0 && Anywhere("t:inner") < 0 && !_items.Exists(o => o != _items[i] && o.IsNumber && o.Value is > 20 and < 45);
+
+    /// <summary>"Klemt op een zitbuis van 31.8": in the line of a front derailleur, the outside of the tube, where no other mount is named.</summary>
+    private bool IsTubeForBand(int i) =>
+        TopicOf(i) is "t:seattube" or "t:tube" or "t:seattubeouter" && !Joins(i) && !HasMark(i, "m:inside") && !_items.Exists(o => o.Terms.Any(t => t.StartsWith("v:FrontDerailleurMount=", StringComparison.Ordinal) || t.StartsWith("v:DerailleurMount=", StringComparison.Ordinal)));
 
     /// <summary>"FD mount: direct, high": the two words of the name apart from each other.</summary>
     private void DirectApart(string field, int mech)

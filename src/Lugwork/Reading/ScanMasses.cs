@@ -177,7 +177,7 @@ internal sealed partial class LineScan
             if (pounds >= 0)
             {
                 _items[pounds].Used = true;
-                _items[pounds].Unit = "other";
+                _items[pounds].Unit = "lb";
             }
         }
     }

@@ -56,7 +56,7 @@ internal sealed partial class LineScan
             bool sized = item.End - item.Start > item.Text.Length || (behind < _items.Count && _items[behind] is { Glued: true, Text: "er" or "ers" });
             behind += behind < _items.Count && _items[behind] is { Glued: true, Text: "er" or "ers" } ? 1 : 0;
             bool ring = sized && behind < _items.Count && _items[behind].Is("t:chainring") && _items[behind].Clause == item.Clause;
-            bool letter = behind < _items.Count && _items[behind].Text == "d" && _items[behind].Kind == SpecTokenKind.Word && (behind + 1 >= _items.Count || _items[behind + 1].Kind == SpecTokenKind.Sign) && !Joins(i);
+            bool letter = behind < _items.Count && _items[behind].Text == "d" && _items[behind].Kind == SpecTokenKind.Word && (behind + 1 >= _items.Count || _items[behind + 1].Kind == SpecTokenKind.Sign || _items[behind].Glued) && !Joins(i);
             if (item.Value is 70 or 80 or 90 && sized && !ring)
             {
                 // "70er": when it was made.
@@ -135,7 +135,7 @@ internal sealed partial class LineScan
 
             // The length of the arms is no bolt circle.
             bool paired = arms >= 0 && Math.Abs(arms - i) == 2 && Link(i) is >= 0 and int far && _items[far].Clause != _items[i].Clause;
-            if (!topic && !paired && TopicOf(i) is not ("" or "t:crank" or "t:chainring" or "t:spacing"))
+            if (!topic && !paired && TopicOf(i) is not ("" or "t:crank" or "t:chainring" or "t:spacing") && !(TopicOf(i) is "t:bb" && Link(i) is >= 0 and int bracket && _items[bracket].Text == "pedalier"))
             {
                 continue;
             }

@@ -11,7 +11,7 @@ internal sealed partial class LineScan
         SquareApart("takes");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 24 or 25 or 29 or 28.99m or 30 or 19 or 22 && Free(i) && TopicOf(i) is "t:spindle" or "" or "t:bb" or "t:crank" or "t:axle" && (_items[i].Unit == "mm" || TopicOf(i) is "t:spindle" or "t:axle"))
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 24 or 25 or 29 or 28.99m or 30 or 19 or 22 && Free(i) && TopicOf(i) is "t:spindle" or "" or "t:bb" or "t:crank" or "t:axle" && (_items[i].Unit == "mm" || TopicOf(i) is "t:spindle" or "t:axle" || IsThroughSpindle(i)))
             {
                 if (Free(i + 2) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && ((_items[i].Value == 24 && _items[i + 2].Value == 22) || (_items[i].Value == 30 && _items[i + 2].Value == 28)))
                 {
@@ -25,6 +25,10 @@ internal sealed partial class LineScan
 
         Settle("takes");
     }
+
+    /// <summary>"Asse passante da 24": in a bottom bracket what passes through is the spindle.</summary>
+    private bool IsThroughSpindle(int i) =>
+        !Joins(i) && ((i > 0 && _items[i - 1].Is("m:thru")) || (i > 1 && _items[i - 2].Is("m:thru") && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "mit" or "of" or ":"));
 
     private void ReadSpindle()
     {
@@ -154,12 +158,31 @@ internal sealed partial class LineScan
             }
             else if (Free(i) && _items[i].IsFraction)
             {
-                Take(field, _items[i].Text, i, i);
+                int turns = TurnsOfPedal(i);
+                Take(field, turns < 0 ? _items[i].Text : _items[i].Text + "x20", i, turns < 0 ? i : turns);
             }
             else if (!needTopic && Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 1].Glued && _items[i + 2].IsNumber)
             {
                 Refuse(field, i, i + 2, "the thread is broken off or garbled");
             }
         }
+    }
+
+    /// <summary>"9/16 Zoll, 20 Gg.", "9/16 a 20 hilos": how many turns an inch has, a word or two behind the size; -1 where none are said.</summary>
+    private int TurnsOfPedal(int size)
+    {
+        for (int i = size + 1; i < _items.Count && i <= size + 4; i++)
+        {
+            if (!_items[i].IsNumber)
+            {
+                continue;
+            }
+
+            bool turns = _items[i].Unit == "tpi" || _items[i].UnitWord is "gang" or "gange" or "gangen"
+                || (_items[i].Unit.Length == 0 && i + 1 < _items.Count && _items[i + 1].Text is "gg" or "hilos" or "filets" or "filetti" or "fili" or "threads" or "gangen" or "gangs" or "draadgangen" or "draden" or "spire" or "windingen" or "turns");
+            return turns && Free(i) && _items[i] is { Value: 20, IsFraction: false } ? i : -1;
+        }
+
+        return -1;
     }
 }

@@ -91,4 +91,19 @@ internal sealed partial class LineScan
 
         return false;
     }
+
+    /// <summary>"1/8 chain for fixed or singlespeed": a word between two uses that have the same chain offers nothing.</summary>
+    private void JoinUses()
+    {
+        for (int i = 1; i + 1 < _items.Count; i++)
+        {
+            if (_items[i].Is("m:or") && IsSingleUse(_items[i - 1]) && (IsSingleUse(_items[i + 1]) || (i + 2 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Text.Length <= 4 && IsSingleUse(_items[i + 2]))))
+            {
+                _joined.Add(i);
+            }
+        }
+    }
+
+    private static bool IsSingleUse(SpecItem item) =>
+        item.Is("m:single") || item.Is("m:track") || item.Text is "fixed" or "fixie" or "fixies" or "fix" or "fixe" or "fijo" or "fisso" or "starr" or "starrgang" or "bmx" or "naafversnelling" or "versnellingsnaaf" or "nabenschaltung" or "getriebenabe" or "hub" or "doortrapper" or "doortrap" or "bahnrad" or "baanfiets" or "einfach" or "terugtrap" or "rucktritt";
 }

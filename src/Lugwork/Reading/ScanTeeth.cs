@@ -31,11 +31,11 @@ internal sealed partial class LineScan
             }
 
             bool teeth = _items[i].Unit == "teeth" || (i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].IsSign('x')) && _items[i + 2].IsNumber && (_items[i + 2].Unit == "teeth" || Chained(i + 2)));
-            bool pair = largest && _items[i].Unit.Length == 0 && _items[i].Value >= 34 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || (_items[i + 1].IsSign('-') && _items[i + 1].Glued)) && Free(i + 2) && _items[i + 2].Unit.Length == 0 && _items[i + 2].Value >= 22 && _items[i].Value - _items[i + 2].Value >= 8 && TopicOf(i) is "" or "t:crank" or "t:chainring" or "t:bb";
+            bool pair = largest && _items[i].Unit.Length == 0 && _items[i].Value >= 34 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || (_items[i + 1].IsSign('x') && _items[i + 2].Value < 60) || (_items[i + 1].IsSign('-') && _items[i + 1].Glued)) && Free(i + 2) && _items[i + 2].Unit.Length == 0 && _items[i + 2].Value >= 22 && _items[i].Value - _items[i + 2].Value >= 8 && TopicOf(i) is "" or "t:crank" or "t:chainring" or "t:bb";
             if (pair)
             {
                 _items[i + 2].Used = true;
-                if (i + 4 < _items.Count && (_items[i + 3].IsSign('/') || _items[i + 3].IsSign('-')) && Free(i + 4) && _items[i + 4].Value is >= 20 and < 45)
+                if (i + 4 < _items.Count && (_items[i + 3].IsSign('/') || _items[i + 3].IsSign('-') || _items[i + 3].IsSign('x')) && Free(i + 4) && _items[i + 4].Value is >= 20 and < 45)
                 {
                     _items[i + 4].Used = true;
                 }
@@ -88,13 +88,13 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Plateau 42", "plato de 38", "nombre de dents 42": the only figure, right behind the word for a ring or for its teeth, which the line starts with.</summary>
+    /// <summary>"Plateau 42", "plato de 38", "nombre de dents 42": right behind the word for a ring or for its teeth, which the line starts with, and the only figure beside the bolt circle that was read.</summary>
     private bool IsRingOf(int i)
     {
-        int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de") ? i - 2 : i - 1;
+        int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de" or "da" or "van" or "mit") ? i - 2 : i - 1;
         word -= word == 1 && _items[1].Is("m:teethcount") && _items[0].Is("t:chainring") ? 1 : 0;
         return word == 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 26 and <= 56 } && !HasMark(i, "m:max") && !HasMark(i, "m:min")
-            && (_items[word].Is("t:chainring") || _items[word].Is("m:teethcount")) && !_items.Exists(o => o.IsNumber && o != _items[i]);
+            && (_items[word].Is("t:chainring") || _items[word].Is("m:teethcount")) && !_items.Exists(o => o.IsNumber && o != _items[i] && !(Values.ContainsKey("boltCircle") && (o.Used || o.Unit is "arms" or "holes" or "speed")));
     }
 
     /// <summary>Another step of a list that ends in teeth: 50/34T, 42-32-24T.</summary>

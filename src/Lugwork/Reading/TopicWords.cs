@@ -7,8 +7,8 @@ internal static class TopicWords
 {
     public static ImmutableArray<(string Term, string Words)> Rows { get; } =
     [
-        ("t:frame", "frames, cadres, cuadros, telai, ramen, frame, frameset, frame set, rahmen, rahmenset, cadre, kit cadre, cuadro, telaio, raam, fietsframe, kader, fietskader"),
-        ("t:fork", "fork, forks, suspension fork, gabel, federgabel, starrgabel, fourche, horquilla, forcella, voorvork, vork, verende vork, horquillas, gabeln, fourches, forcelle, vorken, suspension forks"),
+        ("t:frame", "frames, cadres, cuadros, telai, ramen, frame, frameset, frame set, rahmen, rahmenset, cadre, kit cadre, cuadro, telaio, raam, fietsframe, kader, fietskader, marco"),
+        ("t:fork", "fork, forks, suspension fork, gabel, federgabel, starrgabel, fourche, horquilla, forcella, voorvork, vork, verende vork, horquillas, gabeln, fourches, forcelle, vorken, suspension forks, tenedor"),
         ("t:wheel", "wheel, wheels, wheelset, laufrad, rad, roue, roues, rueda, ruota, wiel, whl, whls"),
         ("t:wheel m:front", "front wheel, vorderrad, vr, roue avant, rueda delantera, ruota anteriore, voorwiel, ruota ant, rueda del, roue av, fr wheel, fr whl, front whl"),
         ("t:wheel m:rear", "rear wheel, hinterrad, hr, roue arriere, rueda trasera, ruota posteriore, achterwiel, ruota post, rueda tras, roue ar, rr wheel, rr whl, rear whl, back wheel"),
