@@ -138,7 +138,7 @@ internal sealed partial class LineScan
             int second = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:or") || _items[i + 1].Is("m:and")) && ShellSize(i + 2) ? i + 2 : -1;
             if (second >= 0 && _items[second].Value > _items[i].Value)
             {
-                if (_items[i + 1].Is("m:or") && FitsShells(i))
+                if (at >= 0 && _items[i + 1].Is("m:or") && FitsShells(i))
                 {
                     _joined.Add(i + 1);
                 }
@@ -165,6 +165,11 @@ internal sealed partial class LineScan
     /// <summary>"Spacers for 68 or 73", "pour boîte de 68 ou 73": what it goes into, one as well as the other.</summary>
     private bool FitsShells(int i)
     {
+        if (_items.Exists(o => o.Is("d:extra") || o.Is("d:option")))
+        {
+            return false;
+        }
+
         for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
         {
             if (_items[j].Text is "for" or "fits" or "fit" or "suits" or "fur" or "passt" or "pour" or "convient" or "para" or "per" or "adatto" or "voor" or "past" or "geschikt")

@@ -13,7 +13,7 @@ internal sealed partial class LineScan
     }
 
     internal static bool IsLuggage(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "luggage" or "bags" or "bag" or "baggage" or "cargo" or "gear" or "gepack" or "taschen" or "tasche" or "bagages" or "bagage" or "sacoches" or "sacoche" or "equipaje" or "alforjas" or "alforja" or "bolsas" or "bagagli" or "bagaglio" or "borse" or "borsa" or "tassen" or "fietstas" or "fietstassen" or "panniers";
+        item.Kind == SpecTokenKind.Word && item.Text is "luggage" or "bags" or "bag" or "baggage" or "cargo" or "gear" or "gepack" or "taschen" or "tasche" or "bagages" or "bagage" or "sacoches" or "sacoche" or "equipaje" or "alforjas" or "alforja" or "bolsas" or "bagagli" or "bagaglio" or "borse" or "borsa" or "tassen" or "fietstas" or "fietstassen" or "panniers" or "rucksack" or "backpack" or "mochila" or "zaino" or "rugzak";
 
     private static bool IsBicycle(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && item.Text is "bike" or "bicycle" or "rad" or "fahrrad" or "velo" or "bici" or "bicicleta" or "bicicletta" or "fiets" or "cycle";
@@ -173,6 +173,7 @@ internal sealed partial class LineScan
             _items[i].Value = (_items[i].Value * 14) + (pounds < 0 ? 0 : _items[pounds].Value);
             _items[i].Text = ItemCutter.Plain(_items[i].Value);
             _items[i].Unit = "lb";
+            _items[i + 1].Glued = false;
             _items[i].End = _items[pounds < 0 ? i + 1 : pounds].End;
             if (pounds >= 0)
             {

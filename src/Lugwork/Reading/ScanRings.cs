@@ -88,7 +88,7 @@ internal sealed partial class LineScan
 
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || _items[i].IsFraction || !_items[i].IsMillimetre || _items[i].Value is < 50 or > 160)
+            if (!Free(i) || _items[i].IsFraction || !_items[i].IsMillimetre || _items[i].Value is < 50 or > 160 || IsRingOfPair(i))
             {
                 continue;
             }
@@ -128,7 +128,8 @@ internal sealed partial class LineScan
                 }
             }
 
-            if (!topic && arms < 0)
+            int worded = arms < 0 ? _items.FindIndex(o => o.Text is "vierloch" or "funfloch" or "dreiloch" && Math.Abs(o.Clause - _items[i].Clause) <= 1) : -1;
+            if (!topic && arms < 0 && worded < 0)
             {
                 continue;
             }
@@ -143,6 +144,14 @@ internal sealed partial class LineScan
             bool uneven = FindMark(i, "m:uneven", 1) >= 0;
             bool even = FindMark(i, "m:even", 1) >= 0;
             string text = arms < 0 ? _items[i].Text : $"{_items[arms].Text}x{_items[i].Text}";
+            if (worded >= 0)
+            {
+                // "Vierloch", which is a word of its own.
+                text = (_items[worded].Text[0] == 'v' ? "4x" : _items[worded].Text[0] == 'f' ? "5x" : "3x") + text;
+                Take("boltCircle", text, Math.Min(i, worded), Math.Max(i, worded));
+                continue;
+            }
+
             if (arms >= 0 && (uneven || even))
             {
                 string named = text + (uneven ? "-uneven" : "-even");
@@ -152,6 +161,10 @@ internal sealed partial class LineScan
             Take("boltCircle", text, arms < 0 ? i : Math.Min(i, arms), Math.Max(i, arms));
         }
     }
+
+    /// <summary>53x39, 50/34: the larger of two rings, and no bolt circle.</summary>
+    private bool IsRingOfPair(int i) =>
+        _items[i].Value <= 62 && i + 2 < _items.Count && (_items[i + 1].IsSign('x') || _items[i + 1].IsSign('/') || _items[i + 1].IsSign('-')) && _items[i + 2] is { IsNumber: true, IsFraction: false, Value: >= 20 and <= 52 } && _items[i].Value > _items[i + 2].Value;
 
     /// <summary>1/8 or 3/32 of an inch: the inside width of the chain of a single sprocket, by itself in its clause.</summary>
     private void TakeSingleWidth(string field)

@@ -55,6 +55,7 @@ internal sealed partial class LineScan
                 break;
             case "rearDerailleur":
                 Words("DerailleurMount", "mount");
+                Settle("mount");
                 if (Values.TryGetValue("mount", out LineFinding? mount) && mount.Key == "direct-mount" && _items.FindIndex(i => i.Is("v:Hanger=UDH")) is >= 0 and int hanger)
                 {
                     Several("mount", ["direct-mount", "hangerless"], Math.Min(mount.First, hanger), Math.Max(mount.Last, hanger), "on this hanger a direct mount is mostly one without a hanger");
@@ -63,6 +64,7 @@ internal sealed partial class LineScan
                 ReadMountBolt();
                 ReadTeethOf("t:capacity", "capacity");
                 ReadTeethOf("t:largestsprocket", "largestSprocket");
+                MostTeethOfCage();
                 Words("ShiftSignal", "signal");
                 ElectronicCable();
                 HydraulicOfBrake();
@@ -199,10 +201,10 @@ internal sealed partial class LineScan
                 ReadOne("bore", "t:grip", "t:bar", "t:clamp", "t:inner");
                 break;
             case "shellAdapter":
-                Words("ShellAdapterKind", "kind");
+                Words("ShellAdapterKind", "kind", i => !Clause(i, "t:frame"));
                 break;
             case "dropper":
-                Words("DropperRouting", "routing");
+                Words("DropperRouting", "routing", i => !IsInsideOther(i));
                 break;
             case "rider":
                 ReadRider();
@@ -214,6 +216,11 @@ internal sealed partial class LineScan
                 break;
         }
     }
+
+    /// <summary>"Cable inside the box": an article behind it, and not of the frame.</summary>
+    private bool IsInsideOther(int i) =>
+        i + 2 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "the" or "a" or "my" or "of" or "la" or "le" or "il" or "lo" or "el" or "de" or "del" or "der" or "dem" or "die" or "het" or "een" or "una" or "un"
+        && !(_items[i + 2].Is("t:frame") || _items[i + 2].Is("t:post") || _items[i + 2].Is("t:dropper") || _items[i + 2].Is("t:seattube"));
 
     /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>
     private void RimsOfValve()

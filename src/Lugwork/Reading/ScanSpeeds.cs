@@ -42,6 +42,12 @@ internal sealed partial class LineScan
                 from = join - 1;
             }
 
+            // "6 à 8 vitesses", "6- bis 8-fach": from one to another.
+            if (RangeBefore(from) is >= 0 and int least)
+            {
+                from = least;
+            }
+
             // 2x11: the second is the number of sprockets.
             bool times = i >= 2 && _items[i - 1].IsSign('x') && Free(i - 2) && _items[i - 2].Value is 1 or 2 or 3;
             for (int j = times ? i : from; j <= i; j++)
@@ -72,6 +78,20 @@ internal sealed partial class LineScan
         }
 
         return speeds;
+    }
+
+    /// <summary>The figure from which a range of speeds goes to another; -1 where a figure is the end of none.</summary>
+    private int RangeBefore(int end)
+    {
+        int word = end - 1;
+        if (word < 1 || !(_items[word].Is("m:to") || _items[word].Text is "bis" or "tot" or "hasta" or "al"))
+        {
+            return -1;
+        }
+
+        int least = word - 1;
+        least -= least > 0 && _items[least].IsSign('-') && _items[least].Glued ? 1 : 0;
+        return Free(least) && _items[least] is { IsNumber: true, IsFraction: false, Unit: "" or "speed", Value: >= 5 and <= 13 } && _items[least].Value < _items[end].Value && _items[least].Clause == _items[end].Clause ? least : -1;
     }
 
     /// <summary>The first item of what joins two members of a list, from its last item back: a comma, "or", "and", or both; -1 where it is nothing of that kind.</summary>

@@ -33,6 +33,12 @@ internal sealed partial class LineScan
     /// <summary>"12er Kette", "9er-Kassette": a German size before a part of the drive that is told by its speeds.</summary>
     private bool IsSizeOfDrive(int i)
     {
+        // "Kassette 10er, 11-36".
+        if (_items[i].End - _items[i].Start == _items[i].Text.Length + 2 && i > 0 && (_items[i - 1].Is("t:chain") || _items[i - 1].Is("t:rearmech") || (_items[i - 1].Is("t:cassette") && !IsSprocketOnly(i - 1))) && (i + 1 >= _items.Count || _items[i + 1] is { Kind: SpecTokenKind.Sign, IsFraction: true }))
+        {
+            return true;
+        }
+
         int behind = i + 1;
         behind += behind + 1 < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued ? 1 : 0;
         return _items[i].End - _items[i].Start == _items[i].Text.Length + 2 && behind < _items.Count && _items[behind].Clause == _items[i].Clause && !IsSprocketOnly(behind)
@@ -54,9 +60,17 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            sprocket |= IsSprocket(word) || word is "ritzelanzahl" or "ritzelzahl";
-            count |= word is "anzahl" or "zahl" or "number" or "no" or "nr" or "n" or "num" or "nombre" or "nb" or "nbre" or "numero" or "cantidad" or "aantal" or "count" or "qty" or "quantita" or "ritzelanzahl" or "ritzelzahl";
-            if (!sprocket && !count)
+            if (_items[j].Is("m:teethcount") || word is "zahne" or "zahn" or "teeth" or "tooth" or "dents" or "dent" or "dientes" or "diente" or "denti" or "tanden" or "tand" or "zahnezahl")
+            {
+                return false;
+            }
+
+            bool whole = word is "ritzelanzahl" or "ritzelzahl" || (word is "count" or "anzahl" && j > 0 && IsSprocket(_items[j - 1].Text));
+            sprocket |= whole || IsSprockets(word) || word is "gange" or "vitesses" or "speeds" or "velocidades" or "velocita" or "versnellingen" or "rapporti" or "marchas" or "marce" or "rapports";
+
+            // A number before the word for sprockets is of how many; behind it, of which.
+            count |= whole || (sprocket && word is "anzahl" or "zahl" or "number" or "no" or "nr" or "n" or "num" or "nombre" or "nb" or "nbre" or "numero" or "cantidad" or "aantal" or "qty" or "quantita");
+            if (!sprocket)
             {
                 return false;
             }
@@ -80,7 +94,8 @@ internal sealed partial class LineScan
                 : _slot == Slot.RearDerailleur && (_items[j].Is("t:rearmech") || _items[j].Text is "derailleur" or "descarrilador" or "tensor" or "desviador");
             if (own)
             {
-                return true;
+                // "Tensor de cadena de 10": a thing of the part, and not the part.
+                return !(j > 0 && _items[j - 1].Kind == SpecTokenKind.Word && _items[j - 1].Text is "de" or "del" or "di" or "della" or "da" or "para" or "per" or "pour" or "por");
             }
 
             if (_items[j].IsTopic && !_items[j].Is("m:rear"))
@@ -90,6 +105,29 @@ internal sealed partial class LineScan
         }
 
         return false;
+    }
+
+    /// <summary>"Copes with up to 42T", "schaltet bis 50 Zähne": the most teeth that a rear derailleur is said to go over, where nothing says what else they are of.</summary>
+    private void MostTeethOfCage()
+    {
+        int at = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i] is { Unit: "teeth", IsFraction: false, Value: >= 23 and <= 60 } && !Joins(i))
+            {
+                if (at >= 0 || !HasMark(i, "m:max") || TopicOf(i) is not ("" or "t:rearmech"))
+                {
+                    return;
+                }
+
+                at = i;
+            }
+        }
+
+        if (at >= 0 && !Values.ContainsKey("largestSprocket") && !_items.Exists(o => o.Is("t:chainring") || o.Is("t:crank") || o.Is("t:frontmech") || o.Is("t:difference") || o.Is("m:front") || o.Text is "total" or "totale" or "totaal" or "gesamt" or "wrap" or "verschil" or "ecart" || o.Text.StartsWith("dif", StringComparison.Ordinal)))
+        {
+            Take("largestSprocket", _items[at].Text, at, at);
+        }
     }
 
     /// <summary>"1/8 chain for fixed or singlespeed": a word between two uses that have the same chain offers nothing.</summary>

@@ -52,6 +52,11 @@ internal static class SlotFinder
                     return slot;
                 }
 
+                if (term == "t:shifter" && front == rear && HandOf(items) is { } hand)
+                {
+                    return hand;
+                }
+
                 (Slot Front, Slot Rear)? pair = Ends(term);
                 if (pair is { } ends)
                 {
@@ -128,6 +133,11 @@ internal static class SlotFinder
             }
         }
 
+        if (IsRiderSpeaking(items))
+        {
+            return Slot.Rider;
+        }
+
         if (items.Exists(IsCassetteOfBody))
         {
             return Slot.Cassette;
@@ -140,6 +150,18 @@ internal static class SlotFinder
 
         return front != rear && Brake(items) is { } brake ? front ? brake.Front : brake.Rear : null;
     }
+
+    /// <summary>"Right shifter": the rear gears are shifted by the right hand, the front ones by the left.</summary>
+    private static Slot? HandOf(List<SpecItem> items)
+    {
+        bool right = items.Exists(i => i.Text is "right" or "rechts" or "rechter" or "rechte" or "rechtes" or "droit" or "droite" or "derecho" or "derecha" or "destro" or "destra" or "rh");
+        bool left = items.Exists(i => i.Text is "left" or "links" or "linker" or "linke" or "linkes" or "gauche" or "izquierdo" or "izquierda" or "sinistro" or "sinistra" or "lh");
+        return right == left ? null : right ? Slot.RearShifter : Slot.FrontShifter;
+    }
+
+    /// <summary>"I weigh 82 kg", "ich wiege 95 Kilo": who speaks rides.</summary>
+    private static bool IsRiderSpeaking(List<SpecItem> items) =>
+        items.Count is > 2 and < 10 && items[0].Text is "i" or "ich" or "je" or "ik" or "yo" or "io" && items[1].Text is "weigh" or "wiege" or "pese" or "weeg" or "peso" && items.Exists(i => i.Unit is "kg" or "lb");
 
     /// <summary>"Cassette XD": a cassette by the body that it goes on.</summary>
     internal static bool IsCassetteOfBody(SpecItem item) =>
