@@ -135,7 +135,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            int second = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:or") || _items[i + 1].Is("m:and")) && ShellSize(i + 2) ? i + 2 : -1;
+            int second = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Text is "bis" or "tot" or "hasta" or "al" || _items[i + 1].Is("m:or") || _items[i + 1].Is("m:and")) && ShellSize(i + 2) ? i + 2 : -1;
             if (second >= 0 && _items[second].Value > _items[i].Value)
             {
                 if (at >= 0 && _items[i + 1].Is("m:or") && FitsShells(i))
@@ -146,6 +146,10 @@ internal sealed partial class LineScan
                 Length("narrowestShell", i);
                 Length("widestShell", second);
                 i = second;
+            }
+            else if (LimitOf(i) == "m:max")
+            {
+                Several("narrowestShell", [], i, i, "only the widest shell is said");
             }
             else
             {

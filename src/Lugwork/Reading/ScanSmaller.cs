@@ -96,6 +96,7 @@ internal sealed partial class LineScan
                 {
                     // The capacity of a front derailleur is what the rings differ by.
                     ReadTeethOf("t:capacity", "difference");
+                    DifferenceByWord();
                 }
 
                 Words("ShiftSignal", "signal");

@@ -130,6 +130,19 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Max. Differenz 16 Zähne", "maximaal verschil 16 tanden": what the rings differ by, in a clause without another figure.</summary>
+    private void DifferenceByWord()
+    {
+        for (int i = 0; i < _items.Count && !Values.ContainsKey("difference"); i++)
+        {
+            bool teeth = Free(i) && _items[i] is { Unit: "teeth", IsFraction: false, Value: >= 6 and <= 26 } && !Joins(i);
+            if (teeth && Clauses(_items[i].Clause).Any(o => o.Text is "verschil" or "ecart" or "differenz" or "difference" or "diferencia" or "differenza") && Clauses(_items[i].Clause).All(o => !o.IsNumber || o == _items[i]))
+            {
+                Take("difference", _items[i].Text, i, i);
+            }
+        }
+    }
+
     /// <summary>"1/8 chain for fixed or singlespeed": a word between two uses that have the same chain offers nothing.</summary>
     private void JoinUses()
     {

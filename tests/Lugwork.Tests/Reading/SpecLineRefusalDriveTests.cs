@@ -51,6 +51,8 @@ public sealed class SpecLineRefusalDriveTests
     [InlineData("bottom bracket", "available for 68 or 73, BSA")]
     [InlineData("bottom bracket", "für 68 oder 70")]
     [InlineData("bottom bracket", "BSA in 68 oder 73 lieferbar")]
+    [InlineData("bottom bracket", "BSA bis 73 mm")]
+    [InlineData("front derailleur", "Differenz 10 zu 26 Zähne")]
     [InlineData("dropper", "cable inside the box")]
     [InlineData("dropper", "cavo dentro la scatola")]
     [InlineData("dropper", "cable not inside")]
