@@ -50,6 +50,7 @@ internal static class ItemCutter
             if (!terms.IsDefault)
             {
                 vocabulary.Tree.Longest(tokens, i, out end);
+                terms = end == i + 1 && token.Text == "is" && IsVerb(text, tokens, i) ? [] : terms;
                 items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1 });
                 i = end;
                 diameter = false;
@@ -121,6 +122,10 @@ internal static class ItemCutter
         bool known = at + 1 < tokens.Count && (tokens[at].Text == "mm" || (at == i + 1 && i > 0 && tokens[at].Text is "etrto" or "iso" or "shis"));
         return known && (tokens[at + 1].Is(')') || tokens[at + 1].Is(']')) ? at + 2 - i : 0;
     }
+
+    /// <summary>"The rear brake is fine": between two words, or a word and a figure, and in small letters, "is" is no mount. Where the line has no small letters the case says nothing.</summary>
+    private static bool IsVerb(ReadOnlySpan<char> text, List<SpecToken> tokens, int i) =>
+        i > 0 && i + 1 < tokens.Count && tokens[i - 1].Kind == SpecTokenKind.Word && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && !text[tokens[i].Start..tokens[i].End].Contains('I');
 
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
@@ -460,7 +465,7 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "post" or "lungh" or "len" or "mov" or "od" or "id" or "d";
+    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "post" or "lungh" or "len" or "mov" or "der" or "od" or "id" or "d";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

@@ -247,7 +247,7 @@ internal static class SpecLexer
         bool tooLong = false;
         bool broken = glued && before.Count > 0 && (before[^1].Is('?')
             || (before[^1].Is('.') && (before.Count < 2 || !before[^1].Glued || (before[^2].Kind == SpecTokenKind.Sign && !before[^2].Is('.'))))
-            || (before[^1].Is(',') && (before.Count < 2 || !before[^1].Glued || before[^2].Kind == SpecTokenKind.Sign)));
+            || (before[^1].Is(',') && (before.Count < 2 || !before[^1].Glued || (before[^2].Kind == SpecTokenKind.Sign && !before[^2].Is(',')))));
         while (i < text.Length)
         {
             char c = SpecFold.Of(text[i]);
@@ -374,6 +374,12 @@ internal static class SpecLexer
             }
 
             if (token.Kind == SpecTokenKind.Word && (token.Text is "x" or "by" || (token.Text is "mal" or "por" or "par" or "per" or "sur" or "bij" && kept > 0 && (tokens[kept - 1].IsNumber || tokens[kept - 1].Text is "mm" or "zoll" or "inch" or "pouce" or "pulgada" or "pollice" or "duim"))) && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
+            {
+                token.Kind = SpecTokenKind.Sign;
+                token.Text = "x";
+            }
+
+            if (token is { Kind: SpecTokenKind.Word, Text: "op" or "auf" } && TimesByPlace.Joins(tokens, i, kept))
             {
                 token.Kind = SpecTokenKind.Sign;
                 token.Text = "x";
