@@ -123,9 +123,9 @@ internal static class ItemCutter
         return known && (tokens[at + 1].Is(')') || tokens[at + 1].Is(']')) ? at + 2 - i : 0;
     }
 
-    /// <summary>"The rear brake is fine": between two words, or a word and a figure, and in small letters, "is" is no mount. Where the line has no small letters the case says nothing.</summary>
+    /// <summary>"The rear brake is fine": between two words, or a word and a figure, and in small letters, "is" is no mount. Where the line has no small letters the case says nothing, and the mount is not taken.</summary>
     private static bool IsVerb(ReadOnlySpan<char> text, List<SpecToken> tokens, int i) =>
-        i > 0 && i + 1 < tokens.Count && tokens[i - 1].Kind == SpecTokenKind.Word && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && !text[tokens[i].Start..tokens[i].End].Contains('I');
+        i > 0 && i + 1 < tokens.Count && tokens[i - 1].Kind == SpecTokenKind.Word && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
 
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
@@ -150,6 +150,12 @@ internal static class ItemCutter
             {
                 // "IS52 below": a place, where no figure follows that it would limit.
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = [items[i].Text is "below" or "under" ? "m:lower" : "m:upper"] };
+            }
+
+            if (items[i].Text == "over" && items[i].Is("m:min") && i > 0 && items[i - 1].IsNumber && i + 1 < items.Count && items[i + 1].Text is "ec" or "zs" or "is")
+            {
+                // "EC34/28.6 over EC34/30": one above the other.
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
             }
 
             bool phone = items[i].Text is "tel" or "telefon" or "phone" or "telephone" or "telefono" or "telefoon" or "whatsapp" or "handy";
@@ -369,6 +375,12 @@ internal static class ItemCutter
 
         // "5 in 1", "27.2 in Alu": a preposition unless it is against the figure or the figure is one of inches.
         if (tokens[from].Text == "in" && !tokens[from].Glued && end < tokens.Count && tokens[end].Kind == SpecTokenKind.Word && tokens[end].Text is not ("x" or "steerer" or "thread" or "threaded" or "threadless" or "straight" or "tapered" or "spindle" or "axle") && !number.IsFraction)
+        {
+            return at;
+        }
+
+        // "Een pen van 34.9 in", "een demper van 230x65 in": no part has so many inches with a decimal, and the word is a particle.
+        if (tokens[from].Text == "in" && !tokens[from].Glued && end >= tokens.Count && !number.IsFraction && ((number.Value > 20 && number.Places > 0 && number.Value != 27.5m) || (at > 2 && tokens[at - 2].Is('x') && tokens[at - 3].Value > 60)))
         {
             return at;
         }

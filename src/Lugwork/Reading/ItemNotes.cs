@@ -13,6 +13,7 @@ internal static class ItemNotes
             if (item.Kind == SpecTokenKind.Word)
             {
                 Posteriore(items, i);
+                Shortened(items, i);
                 LetterSize(items, i);
                 Quantity(items, i);
                 Warranty(items, i);
@@ -53,6 +54,24 @@ internal static class ItemNotes
             && (i > 1 && items[i - 1].Text is "tandem" or "bici" or "fat" or "boost" ? items[i - 2] : items[i - 1]).Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
         {
             items[i] = Word(items[i], "m:rear");
+        }
+    }
+
+    /// <summary>"Haut. 7": before a point and a figure the French word is a height and no half. "Condition no. 3": a number and no denial.</summary>
+    private static void Shortened(List<SpecItem> items, int i)
+    {
+        if (i + 2 >= items.Count || !items[i + 1].IsSign('.') || !items[i + 1].Glued || !items[i + 2].IsNumber)
+        {
+            return;
+        }
+
+        if (items[i].Text == "haut" && items[i].Is("m:upper") && !items[i].IsFraction)
+        {
+            items[i] = Word(items[i], "t:depth");
+        }
+        else if (items[i].Text == "no" && i > 0 && items[i - 1].Is("t:use"))
+        {
+            items[i] = Word(items[i], "m:nothing");
         }
     }
 

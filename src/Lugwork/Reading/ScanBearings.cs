@@ -112,7 +112,7 @@ internal sealed partial class LineScan
         int angles = -1;
         for (int i = 0; i < _items.Count && lengths.Count < 4; i++)
         {
-            if (IsAngles(i) && lengths.Count > 0)
+            if (IsAngles(i) && angles < 0 && (lengths.Count > 0 || HasMark(i, "n:angle") || _items[i + 2].Unit == "deg"))
             {
                 angles = i;
                 i += 2;

@@ -156,6 +156,7 @@ internal sealed partial class LineScan
             size = MountSize(j, post) && !JoinsClosely(j) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
         }
 
+        size = size < 0 ? RotorBeside(mark, post) : size;
         if (size < 0)
         {
             FieldReading any = _fields[field].Read(post ? "post mount" : "flat mount");

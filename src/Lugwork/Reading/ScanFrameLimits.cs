@@ -98,7 +98,7 @@ internal sealed partial class LineScan
     {
         for (int i = 2; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) && _items[i - 2].Text is "sp" or "stp" && IsNominal(_items[i].Text) && IsOnlyFigureOfClause(i) && !Mentions(i, OfOtherPost))
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) && _items[i - 2].Text is "sp" or "stp" or "pen" && IsNominal(_items[i].Text) && IsOnlyFigureOfClause(i) && !Mentions(i, OfOtherPost))
             {
                 Take("seatTube", _items[i].Text, i, i);
             }

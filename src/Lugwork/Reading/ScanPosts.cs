@@ -49,7 +49,7 @@ internal sealed partial class LineScan
         {
             bool slash = Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].Value < 40 && _items[i + 2].Value >= 200;
             int second = i + 2;
-            if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal) && TopicOf(i) is not "t:rails")
+            if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && (!TopicOf(i).StartsWith("n:", StringComparison.Ordinal) || (TopicOf(i) == "n:size" && _items[i].Value >= 15 && _items[second].Value >= 15)) && TopicOf(i) is not "t:rails")
             {
                 (int small, int large) = _items[i].Value < _items[second].Value ? (i, second) : (second, i);
                 if (_items[large].Value < 40 && (TopicOf(i) is "" || _items[large].Value < 15))
@@ -107,6 +107,7 @@ internal sealed partial class LineScan
         }
 
         BareLengthOfPost();
+        LengthOfPostByWord();
         if (!_items.Exists(i => i.Is("t:saddle") && i.Terms.Length == 1) || Values.Count == 0)
         {
             ReadRails("railClamp", bare: false);
@@ -126,7 +127,7 @@ internal sealed partial class LineScan
         }
 
         int at = _items.FindIndex(i => i is { IsNumber: true, Used: false, Unit: "", IsFraction: false, Value: >= 250 and <= 450 });
-        if (at > diameter.Last && _items[at].Value % 10 == 0 && TopicOf(at) is "" or "t:post")
+        if ((at > diameter.Last || (at >= 0 && at < diameter.First)) && _items[at].Value % 10 == 0 && TopicOf(at) is "" or "t:post")
         {
             Length("length", at);
         }

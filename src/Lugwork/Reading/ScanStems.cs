@@ -30,7 +30,13 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            string topic = TopicOf(i);
+            string topic = TopicOfStem(i);
+            if (IsShaftOfFork(i))
+            {
+                Fixing(i, inch);
+                continue;
+            }
+
             if (inch && _items[i].Value is 1m or 1.25m or 1.5m && topic is "" or "t:stem" && HasMark(i, "m:threadless") && !HasMark(i, "m:quill") && !Values.ContainsKey("fixing"))
             {
                 // "Ahead 1 1/4": what it goes round is the steerer.
@@ -66,7 +72,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             quill |= !inch && _items[i].Value is 22.2m or 21.15m && IsOnShaft(i);
             quill |= !inch && _items[i].Value == 25.4m && i > 0 && _items[i - 1].Text == "pen" && !HasMark(i, "m:threadless") && !Clause(i, "t:bar") && !Clause(i, "t:clamp");
             if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))
@@ -114,6 +120,36 @@ internal sealed partial class LineScan
         }
 
         BareStem(bare);
+    }
+
+    /// <summary>What a figure of a stem is of: "old" before a bar is no spacing, "avance" a stem, and "35 pour fourche en 1-1/8" is of the stem and not of what it goes to.</summary>
+    private string TopicOfStem(int i)
+    {
+        int link = Link(i);
+        string topic = link < 0 ? "" : TopicIn(_items[link]);
+        if (link >= 0 && _items[link].Text == "old" && topic == "t:spacing")
+        {
+            return _after[i] >= 0 && _items[_after[i]].Is("t:bar") ? "t:bar" : "";
+        }
+
+        if (link >= 0 && _items[link].Text is "avance" && (_items[i].IsFraction || _items[i].IsInch))
+        {
+            return "t:stem";
+        }
+
+        return link == i + 2 && SetAside.IsFor(_items[i + 1]) && link + 1 < _items.Count && _items.Exists(o => o.Start > _items[link].Start && o.IsNumber) && topic is "t:fork" or "t:steerer" or "t:headtube" or "t:headset" && _items[i].Value is 25.8m or 26 or 31.8m or 35 ? "t:stem" : topic;
+    }
+
+    /// <summary>"Manubrio 31,8, caña 28.6": in Spanish the word is of the steerer too. No quill goes with an oversized bar, and with "de caña" or a small bar it is left to doubt.</summary>
+    private bool IsShaftOfFork(int i)
+    {
+        int word = i - 1;
+        while (word > i - 4 && word > 0 && (_items[word].Text is "de" || _items[word].IsSign(':')))
+        {
+            word--;
+        }
+
+        return word > 0 && _items[word].Text == "cana" && !_items[word].IsFraction && _items[word - 1].Text is not ("de" or "con" or "a") && (_items[i].Value is 28.6m or 1.125m) && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 31.8m or 35 });
     }
 
     /// <summary>A word for the shaft of a quill beside a figure that no clamp round a steerer has.</summary>

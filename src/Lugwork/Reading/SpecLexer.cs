@@ -450,7 +450,7 @@ internal static class SpecLexer
         bool divides = under is 2 or 4 or 8 or 16 or 32 or 64 or 128 && over % 2 == 1 && over < under && over == decimal.Truncate(over);
         bool list = (kept > 0 && tokens[kept - 1].Is('/') && tokens[kept - 1].Glued) || (i + 3 < tokens.Count && tokens[i + 3].Is('/') && tokens[i + 3].Glued);
         bool sizes = i + 4 < tokens.Count && (tokens[i + 3].Is('-') || tokens[i + 3].Is('x') || tokens[i + 3].Text == "x") && tokens[i + 4].IsNumber && tokens[i + 4].Value > 200;
-        bool speeds = over is 7 && under == 8 && !(kept > 1 && tokens[kept - 1].Is('x')) && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
+        bool speeds = over is 7 && under == 8 && !(kept > 1 && tokens[kept - 1].Is('x')) && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "by" or "par" or "per" or "por" or "bij" or "op" or "mal" or "auf" or "sur" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
         if (!divides || list || sizes || speeds)
         {
             return false;
@@ -468,6 +468,12 @@ internal static class SpecLexer
     private static int BeforeInch(List<SpecToken> tokens, int before)
     {
         int at = before;
+        if (at > 0 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: 1, Places: 0 } && !(at > 1 && (tokens[at - 2].Kind == SpecTokenKind.Sign || tokens[at - 2].IsNumber)))
+        {
+            // "1 e 1/8", "1 y 1/8": the whole and its part, by a word.
+            return at - 1;
+        }
+
         at -= at > 1 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" ? 1 : 0;
         bool inch = at > 0 && (tokens[at].Is('"') || tokens[at].Text is "in" or "inch" or "zoll" or "pouce" or "pulgada" or "pollice" or "duim");
         return inch && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: >= 1 and <= 3 } ? at - 1 : before;
