@@ -98,6 +98,14 @@ internal sealed partial class LineScan
     {
         for (int i = 2; i < _items.Count; i++)
         {
+            int pen = _items[i - 1].Text is "van" or "maat" ? i - 2 : i - 1;
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && _items[pen] is { Text: "pen", IsFraction: false } && IsNominal(_items[i].Text) && IsOnlyFigureOfClause(i) && !Mentions(i, OfOtherPost) && !Clause(i, "t:stem") && !Clause(i, "m:quill"))
+            {
+                // "Pen 27,2": so the Dutch call a seatpost.
+                Take("seatTube", _items[i].Text, i, i);
+                continue;
+            }
+
             if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) && _items[i - 2].Text is "sp" or "stp" or "pen" && IsNominal(_items[i].Text) && IsOnlyFigureOfClause(i) && !Mentions(i, OfOtherPost))
             {
                 Take("seatTube", _items[i].Text, i, i);

@@ -33,7 +33,7 @@ internal sealed partial class LineScan
         foreach (SpecItem item in Clauses(clause))
         {
             bool figure = item.IsNumber && item != _items[size];
-            if (figure || (item.Kind == SpecTokenKind.Word && !IsOfMount(item)))
+            if (figure || (item.Kind == SpecTokenKind.Word && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
             {
                 return false;
             }

@@ -228,7 +228,7 @@ internal sealed partial class LineScan
             }
 
             bool inch = _items[i].IsInch || _items[i].IsFraction;
-            string topic = TopicOf(i);
+            string topic = TopicOfBar(i);
             string text = inch ? InchName(_items[i].Value) + " in" : _items[i].Text;
             bool likely = inch ? _items[i].Value < 2 : _items[i].Value is > 20 and < 40;
             if (topic == "t:grip")

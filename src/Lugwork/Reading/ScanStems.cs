@@ -72,7 +72,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "of" && _items[i - 2].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             quill |= !inch && _items[i].Value is 22.2m or 21.15m && IsOnShaft(i);
             quill |= !inch && _items[i].Value == 25.4m && i > 0 && _items[i - 1].Text == "pen" && !HasMark(i, "m:threadless") && !Clause(i, "t:bar") && !Clause(i, "t:clamp");
             if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))

@@ -207,9 +207,41 @@ internal sealed partial class SetAside
         }
     }
 
+    /// <summary>"Groter dan 180 gaat niet", "größer als 180 passt nicht": a comparison, its figure, and right behind that it does not go.</summary>
+    private void MoreThanIsNot(int first, int last)
+    {
+        for (int i = first; i < last; i++)
+        {
+            if (!(_items[i].Is("m:over") || (_items[i].Is("m:min") && _items[i].IsFraction)) || !_items[i + 1].IsNumber)
+            {
+                continue;
+            }
+
+            int at = i + 2;
+            at += at <= last && _items[at].Kind == SpecTokenKind.Word && _items[at].Text is "mm" or "scheibe" or "disc" or "rotor" or "disque" or "disco" or "schijf" ? 1 : 0;
+            bool verbFirst = at < last && IsFitting(_items[at].Text) && _items[at + 1].Is("m:not");
+            bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "won't" or "ne" or "won" or "doesn" or "does") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
+            if (verbFirst || notFirst)
+            {
+                Replace(i, "m:max");
+                for (int j = at; j <= last && j <= at + 4 && !_items[j].IsNumber && _items[j].Clause == _items[i].Clause; j++)
+                {
+                    if (_items[j].Is("m:not") || _items[j].Is("m:pas"))
+                    {
+                        Replace(j, "m:nothing");
+                    }
+                }
+            }
+        }
+    }
+
+    private static bool IsFitting(string word) =>
+        word is "gaat" or "past" or "kan" or "geht" or "passt" or "fit" or "fits" or "go" or "goes" or "cabe" or "caben" or "entra" or "entran" or "va" or "sta" or "stanno" or "passa" or "passano" or "passe" or "passent" or "rentre" or "rentrent" or "possible" or "moglich" or "mogelijk" or "posible";
+
     /// <summary>"Do not fit rotors bigger than 203": a denied comparison is a limit, and nothing is denied.</summary>
     private void NotMoreThan(int first, int last)
     {
+        MoreThanIsNot(first, last);
         for (int i = first; i < last; i++)
         {
             if (!_items[i].Is("m:not"))

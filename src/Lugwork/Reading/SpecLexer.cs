@@ -179,7 +179,7 @@ internal static class SpecLexer
     private static SpecToken Sign(ReadOnlySpan<char> text, ref int i, char c)
     {
         // A row of points between blanks leads from a key to its value.
-        if (c == '.' && i > 0 && (SpecFold.Of(text[i - 1]) == ' ' || (i + 4 < text.Length && text[i..(i + 4)] is "...." && char.IsLetter(text[i - 1]) && !char.IsLetter(text[i..].TrimStart('.') is [char next, ..] ? next : 'x'))))
+        if (c == '.' && i > 0 && (SpecFold.Of(text[i - 1]) == ' ' || (i + 4 < text.Length && (text[i..(i + 4)] is "...." || (text[i..(i + 3)] is "..." && char.IsAsciiDigit(text[i + 3]) && !text[..i].TrimStart().Contains(' '))) && char.IsLetter(text[i - 1]) && !char.IsLetter(text[i..].TrimStart('.') is [char next, ..] ? next : 'x'))))
         {
             int end = i;
             while (end < text.Length && text[end] == '.')
@@ -187,7 +187,7 @@ internal static class SpecLexer
                 end++;
             }
 
-            if (end < text.Length && (SpecFold.Of(text[end]) == ' ' || end - i >= 4) && (end - i >= 3 || i == end - 1))
+            if (end < text.Length && (SpecFold.Of(text[end]) == ' ' || end - i >= 4 || (end - i == 3 && char.IsLetter(text[i - 1]))) && (end - i >= 2 || i == end - 1))
             {
                 i = end;
                 return new SpecToken { Kind = SpecTokenKind.Sign, Text = ":" };
