@@ -7,7 +7,7 @@ internal sealed partial class LineScan
     private string TopicOfBar(int i)
     {
         int link = Link(i);
-        if (link <= 0 || link > i || TopicIn(_items[link]) is not ("n:width" or "n:angle" or "t:length") || !_items[link - 1].IsNumber || _items[link - 1].Clause != _items[link].Clause || Parted(link, i) || (link == i - 1))
+        if (link <= 0 || link > i || TopicIn(_items[link]) is not ("n:width" or "n:angle" or "t:length") || !_items[link - 1].IsNumber || _items[link - 1].Clause != _items[link].Clause || Parted(link, i) || (link == i - 1 && _after[i] != i + 1))
         {
             return link < 0 ? "" : TopicIn(_items[link]);
         }
@@ -17,5 +17,5 @@ internal sealed partial class LineScan
 
     /// <summary>"20 up": how far a bar goes up.</summary>
     private bool IsRise(int i) =>
-        _slot == Slot.Handlebar && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 5 and <= 120 } && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Text is "up" or "hoch" or "omhoog" or "back" && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':')));
+        _slot == Slot.Handlebar && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 5 and <= 120 } && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Text is "up" or "hoch" or "omhoog" && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsSign(':'));
 }

@@ -138,6 +138,12 @@ internal sealed partial class LineScan
                 break;
             }
 
+            if (SetAside.IsWith(_items[j]) && j + 2 < _items.Count && _items[j + 1].IsNumber && _items[j + 2].Is("t:rotor"))
+            {
+                // "Flat mount mit 160er Scheibe": what is mounted.
+                break;
+            }
+
             if (MountSize(j, post) && !HasLimit(mark, j))
             {
                 size = j;

@@ -222,7 +222,7 @@ internal sealed partial class LineScan
         Words("UseCategory", "use");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in"))
+            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || IsRise(i))
             {
                 continue;
             }

@@ -38,7 +38,7 @@ internal sealed partial class LineScan
         int stroke = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            bool inches = _items[i].IsInch || _items[i].IsFraction || (_items[i] is { Unit: "", Value: < 12 } && _items.Exists(o => o.IsNumber && o.IsInch));
+            bool inches = _items[i].IsInch || _items[i].IsFraction || _items[i] is { Unit: "", Value: < 12 };
             if (!Free(i) || (!inches && !_items[i].IsMillimetre) || (JoinsClosely(i) && !IsTimesWord(i)))
             {
                 continue;

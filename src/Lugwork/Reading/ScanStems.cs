@@ -31,9 +31,17 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOfStem(i);
-            if (IsShaftOfFork(i))
+            if (IsShaft(i))
             {
-                Fixing(i, inch);
+                if (_items.Exists(o => o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 31.8m or 35 }))
+                {
+                    Fixing(i, inch);
+                }
+                else
+                {
+                    Several("fixing", ["clamp-28.6", "quill-28.6"], i, i, "the word is of a quill and of a steerer");
+                }
+
                 continue;
             }
 
@@ -140,8 +148,8 @@ internal sealed partial class LineScan
         return link == i + 2 && SetAside.IsFor(_items[i + 1]) && link + 1 < _items.Count && _items.Exists(o => o.Start > _items[link].Start && o.IsNumber) && topic is "t:fork" or "t:steerer" or "t:headtube" or "t:headset" && _items[i].Value is 25.8m or 26 or 31.8m or 35 ? "t:stem" : topic;
     }
 
-    /// <summary>"Manubrio 31,8, caña 28.6": in Spanish the word is of the steerer too. No quill goes with an oversized bar, and with "de caña" or a small bar it is left to doubt.</summary>
-    private bool IsShaftOfFork(int i)
+    /// <summary>"Caña 28.6": in Spanish the word is of the steerer and of the quill; with "de caña" it is the quill. No quill goes with an oversized bar.</summary>
+    private bool IsShaft(int i)
     {
         int word = i - 1;
         while (word > i - 4 && word > 0 && (_items[word].Text is "de" || _items[word].IsSign(':')))
@@ -149,7 +157,7 @@ internal sealed partial class LineScan
             word--;
         }
 
-        return word > 0 && _items[word].Text == "cana" && !_items[word].IsFraction && _items[word - 1].Text is not ("de" or "con" or "a") && (_items[i].Value is 28.6m or 1.125m) && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 31.8m or 35 });
+        return word >= 0 && _items[word] is { Text: "cana", IsFraction: false } && !(word > 0 && _items[word - 1].Text is "de" or "con" or "a") && _items[i].Value is 28.6m or 1.125m;
     }
 
     /// <summary>A word for the shaft of a quill beside a figure that no clamp round a steerer has.</summary>

@@ -212,15 +212,21 @@ internal sealed partial class SetAside
     {
         for (int i = first; i < last; i++)
         {
-            if (!(_items[i].Is("m:over") || (_items[i].Is("m:min") && _items[i].IsFraction)) || !_items[i + 1].IsNumber)
+            int figure = i + 1 < last && _items[i + 1].Text is "di" or "de" or "que" or "als" or "dan" or "than" ? i + 2 : i + 1;
+            bool over = _items[i].Is("m:over") || (_items[i].Is("m:min") && _items[i].IsFraction) || (_items[i].Is("m:max") && _items[i].Is("t:rotor") && figure == i + 2);
+            if (!over || !_items[figure].IsNumber)
             {
                 continue;
             }
 
-            int at = i + 2;
-            at += at <= last && _items[at].Kind == SpecTokenKind.Word && _items[at].Text is "mm" or "scheibe" or "disc" or "rotor" or "disque" or "disco" or "schijf" ? 1 : 0;
+            int at = figure + 1;
+            while (at < last && (_items[at].IsNumber || (_items[at].Kind == SpecTokenKind.Sign && _items[at].Glued) || _items[at].Is("t:rotor") || _items[at].Text is "de" or "di" or "mm" or "will" or "can" or "do"))
+            {
+                at++;
+            }
+
             bool verbFirst = at < last && IsFitting(_items[at].Text) && _items[at + 1].Is("m:not");
-            bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "won't" or "ne" or "won" or "doesn" or "does") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
+            bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "ne" or "won" or "doesn") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
             if (verbFirst || notFirst)
             {
                 Replace(i, "m:max");
@@ -391,7 +397,7 @@ internal sealed partial class SetAside
         _slot != Slot.Seatpost && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
         && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube")) && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
 
-    private static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
+    public static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
 
     /// <summary>A figure or a word for a kind or value stands there.</summary>
     private bool Says(int first, int last)
