@@ -15,6 +15,10 @@ internal sealed partial class LineScan
         return _after[i] >= 0 ? TopicIn(_items[_after[i]]) : "";
     }
 
+    /// <summary>"Piega 31,8 da 42": how wide a bar is, in centimetres, which no clamp measures.</summary>
+    private bool IsWidthInCentimetres(int i) =>
+        _slot == Slot.Handlebar && _items[i] is { Unit: "", IsFraction: false, Value: 36 or 38 or 40 or 42 or 44 or 46 or 48, Places: 0 } && !Joins(i) && Values.ContainsKey("clamp");
+
     /// <summary>"20 up": how far a bar goes up.</summary>
     private bool IsRise(int i) =>
         _slot == Slot.Handlebar && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 5 and <= 120 } && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Text is "up" or "hoch" or "omhoog" && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsSign(':'));

@@ -138,7 +138,7 @@ internal sealed partial class LineScan
                 break;
             }
 
-            if (SetAside.IsWith(_items[j]) && j + 2 < _items.Count && _items[j + 1].IsNumber && _items[j + 2].Is("t:rotor"))
+            if (SetAside.IsWith(_items[j]) && Enumerable.Range(j + 1, Math.Min(3, _items.Count - j - 1)).Any(k => _items[k].Is("t:rotor")))
             {
                 // "Flat mount mit 160er Scheibe": what is mounted.
                 break;

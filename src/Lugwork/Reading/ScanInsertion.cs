@@ -47,16 +47,20 @@ internal sealed partial class LineScan
     /// <summary>The word of limit right before a figure or right behind it; empty where there is none.</summary>
     private string LimitBeside(int i)
     {
+        string behind = i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsNumber) ? LimitOfWord(_items[i + 1]) : "";
         for (int j = i - 1; j >= 0 && j >= i - 3 && !_items[j].IsNumber && _items[j].Clause == _items[i].Clause; j--)
         {
-            if (_items[j].Is("m:max") || _items[j].Is("m:min"))
+            if (LimitOfWord(_items[j]) is { Length: > 0 } before)
             {
-                return _items[j].Is("m:max") ? "m:max" : "m:min";
+                // "80 mini et 210 maxi": the word right behind a figure is that figure's.
+                return behind.Length > 0 && j > 0 && _items[j - 1].IsNumber ? behind : before;
             }
         }
 
-        return i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].Is("m:max") || _items[i + 1].Is("m:min")) && !(i + 2 < _items.Count && _items[i + 2].IsNumber) ? _items[i + 1].Is("m:max") ? "m:max" : "m:min" : "";
+        return behind;
     }
+
+    private static string LimitOfWord(SpecItem item) => item.Is("m:max") ? "m:max" : item.Is("m:min") ? "m:min" : "";
 
     private static bool IsPostWord(SpecItem item) => item.Is("t:post") || item is { Text: "pen", IsFraction: false };
 

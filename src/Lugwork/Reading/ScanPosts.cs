@@ -127,7 +127,7 @@ internal sealed partial class LineScan
         }
 
         int at = _items.FindIndex(i => i is { IsNumber: true, Used: false, Unit: "", IsFraction: false, Value: >= 250 and <= 450 });
-        if ((at > diameter.Last || (at >= 0 && at < diameter.First)) && _items[at].Value % 10 == 0 && TopicOf(at) is "" or "t:post")
+        if (at > diameter.Last && _items[at].Value % 10 == 0 && TopicOf(at) is "" or "t:post")
         {
             Length("length", at);
         }

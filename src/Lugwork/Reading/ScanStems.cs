@@ -140,6 +140,12 @@ internal sealed partial class LineScan
             return _after[i] >= 0 && _items[_after[i]].Is("t:bar") ? "t:bar" : "";
         }
 
+        if (link > i && topic is "t:headset" or "t:headtube" or "t:fork" or "t:steerer" && link + 1 < _items.Count && _items[link + 1].IsNumber && _items[i].Value is 25.8m or 26 or 31.8m or 35)
+        {
+            // "31.8 sterzo 1 1/8": the word is of the figure behind it.
+            return "";
+        }
+
         if (link >= 0 && _items[link].Text is "avance" && (_items[i].IsFraction || _items[i].IsInch))
         {
             return "t:stem";

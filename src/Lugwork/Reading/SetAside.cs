@@ -229,7 +229,11 @@ internal sealed partial class SetAside
             bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "ne" or "won" or "doesn") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
             if (verbFirst || notFirst)
             {
-                Replace(i, "m:max");
+                if (!_items[i].Is("m:max"))
+                {
+                    Replace(i, "m:max");
+                }
+
                 for (int j = at; j <= last && j <= at + 4 && !_items[j].IsNumber && _items[j].Clause == _items[i].Clause; j++)
                 {
                     if (_items[j].Is("m:not") || _items[j].Is("m:pas"))
