@@ -28,7 +28,7 @@ internal sealed partial class LineScan
         ReadHeadTubeSizes();
         ReadSteererOfFrame();
         ReadUpperLimits();
-        Words("Hanger", "hanger", i => !IsHangerInDoubt(i) && (!Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction));
+        Words("Hanger", "hanger", i => !IsHangerInDoubt(i) && !(_items[i].Is("v:Hanger=direct-mount") && Clause(i, "t:frontmech")) && (!Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction));
         HangerMount();
         Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");

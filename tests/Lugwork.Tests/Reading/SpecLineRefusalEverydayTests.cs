@@ -48,6 +48,9 @@ public sealed class SpecLineRefusalEverydayTests
     [InlineData("rear wheel", "142 auf 148 umgebaut", "hub")]
     [InlineData("rear shock", "165x40 Einbaulänge", "size")]
     [InlineData("seatpost", "27.2 op 31.6 vulbus", "diameter")]
+    [InlineData("frame", "Direct-Mount-Auge am Umwerfer", "hanger")]
+    [InlineData("frame", "corona unica 34 max", "forkCrowns")]
+    [InlineData("frame", "disco 160 mas no 180", "largestRearRotor")]
     [InlineData("rear shock", "210 auf 55 gekürzt", "size")]
     public void A_word_of_another_meaning_binds_no_figure(string slot, string text, string field) => Without(slot, text, field);
 
