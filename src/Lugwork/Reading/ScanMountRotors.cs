@@ -3,13 +3,18 @@ namespace Lugwork.Reading;
 /// <summary>The rotor that a mount is made for, said apart from the mount.</summary>
 internal sealed partial class LineScan
 {
+    private int? _figureCount;
+
+    /// <summary>How many figures the line has, counted once.</summary>
+    private int FigureCount => _figureCount ??= _items.Count(i => i.IsNumber);
+
     /// <summary>"Flat mount, 140 disc at the back", "postmount achter, rechtstreeks voor 160": the one figure of the clause of the mount or of the one beside it, where both name nothing but the brake, its end and what the mount is made for; -1 where there is none. What is sold or mounted with it, a limit and an adapter have words of their own.</summary>
     private int RotorBeside(int mark, bool post)
     {
         int size = -1;
         for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
         {
-            if (!_items[j].IsNumber || Math.Abs(_items[j].Clause - _items[mark].Clause) > 1 || (_items[j].Clause != _items[mark].Clause && !Clause(j, "t:rotor") && _items.Count(o => o.IsNumber) > 1))
+            if (!_items[j].IsNumber || Math.Abs(_items[j].Clause - _items[mark].Clause) > 1 || (_items[j].Clause != _items[mark].Clause && !Clause(j, "t:rotor") && FigureCount > 1))
             {
                 continue;
             }
