@@ -11,6 +11,21 @@ internal static class BracketWords
         for (int open = 1; open < items.Count; open++)
         {
             int close = items[open].IsSign('(') || items[open].IsSign('[') ? Closing(items, open) : -1;
+            if (close == open + 2 && close + 1 < items.Count && (items[close + 1].IsSign(':') || items[close + 1].IsSign('=')) && (items[open + 1].Is("m:inside") || items[open + 1].Is("m:outside") || items[open + 1].Is("t:inner")) && items[open - 1].Is("t:seattube"))
+            {
+                // "Sitzrohr (innen): 34,9".
+                int end = close + 1;
+                while (end < items.Count && items[end].Clause == items[close].Clause)
+                {
+                    end++;
+                }
+
+                Join(items, open + 1, end, items[open - 1].Clause);
+                gone.Add(items[open]);
+                gone.Add(items[close]);
+                continue;
+            }
+
             if (close < 0 || !(close + 1 >= items.Count || items[close + 1] is { Kind: SpecTokenKind.Sign, IsFraction: true }))
             {
                 continue;

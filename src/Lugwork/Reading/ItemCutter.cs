@@ -51,6 +51,7 @@ internal static class ItemCutter
             if (!terms.IsDefault)
             {
                 vocabulary.Tree.Longest(tokens, i, out end);
+                terms = end == i + 1 && token.Text == "is" && IsVerb(text, tokens, i) ? [] : terms;
                 items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1 });
                 i = end;
                 diameter = false;
@@ -138,6 +139,10 @@ internal static class ItemCutter
         return known && (tokens[at + 1].Is(')') || tokens[at + 1].Is(']')) ? at + 2 - i : 0;
     }
 
+    /// <summary>"The rear brake is fine": between two words, or a word and a figure, and in small letters, "is" is no mount. Where the line has no small letters the case says nothing, and the mount is not taken.</summary>
+    private static bool IsVerb(ReadOnlySpan<char> text, List<SpecToken> tokens, int i) =>
+        i > 0 && i + 1 < tokens.Count && tokens[i - 1].Kind == SpecTokenKind.Word && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
+
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
     {
@@ -161,6 +166,12 @@ internal static class ItemCutter
             {
                 // "IS52 below": a place, where no figure follows that it would limit.
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = [items[i].Text is "below" or "under" ? "m:lower" : "m:upper"] };
+            }
+
+            if (items[i].Text == "over" && items[i].Is("m:min") && i > 0 && items[i - 1].IsNumber && i + 1 < items.Count && items[i + 1].Text is "ec" or "zs" or "is")
+            {
+                // "EC34/28.6 over EC34/30": one above the other.
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
             }
 
             bool phone = items[i].Text is "tel" or "telefon" or "phone" or "telephone" or "telefono" or "telefoon" or "whatsapp" or "handy";
@@ -390,6 +401,12 @@ internal static class ItemCutter
             return at;
         }
 
+        // "Een pen van 34.9 in", "een demper van 230x65 in": no part has so many inches with a decimal, and the word is a particle.
+        if (tokens[from].Text == "in" && !tokens[from].Glued && end >= tokens.Count && !number.IsFraction && ((number.Value > 20 && number.Places > 0 && number.Value != 27.5m) || (at > 2 && tokens[at - 2].Is('x') && tokens[at - 3].Value > 60)))
+        {
+            return at;
+        }
+
         // "PM140 S" is no number of speeds, and "160 h" no number of holes.
         if (tokens[from].Text.Length == 1 && number.Value > (unit == "speed" ? 40 : unit == "teeth" ? 80 : unit == "holes" ? 60 : 100_000))
         {
@@ -487,7 +504,7 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "post" or "lungh" or "len" or "mov" or "od" or "id" or "d";
+    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "post" or "lungh" or "len" or "mov" or "der" or "od" or "id" or "d";
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

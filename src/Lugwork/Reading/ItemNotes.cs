@@ -13,6 +13,8 @@ internal static class ItemNotes
             if (item.Kind == SpecTokenKind.Word)
             {
                 Posteriore(items, i);
+                Shortened(items, i);
+                Small(items, i);
                 LetterSize(items, i);
                 Quantity(items, i);
                 Warranty(items, i);
@@ -49,10 +51,64 @@ internal static class ItemNotes
     /// <summary>"Disco post. 180": behind an Italian part and with a point it is the rear one, no seatpost.</summary>
     private static void Posteriore(List<SpecItem> items, int i)
     {
+        bool post = i + 2 < items.Count && items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued;
+        int figure = post && items[i + 2].IsSign(':') ? i + 3 : i + 2;
+        if (post && figure < items.Count && items[figure] is { IsNumber: true, Value: >= 110 and <= 200 } && (i == 0 || items[i - 1].Is("m:fm") || items[i - 1].Is("m:pm")))
+        {
+            // "Post.: 141 mm QR", "flat mount post. 140 mm".
+            items[i] = Word(items[i], "m:rear");
+            return;
+        }
+
         if (i > 0 && i + 1 < items.Count && items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued
             && (i > 1 && items[i - 1].Text is "tandem" or "bici" or "fat" or "boost" ? items[i - 2] : items[i - 1]).Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
         {
             items[i] = Word(items[i], "m:rear");
+        }
+    }
+
+    /// <summary>"Voor de remklauw", "achter voor schijfrem": before an article, or behind the rear and before a part, the Dutch word says for what and no end. "Plain old BSA": before a name the English word is no spacing.</summary>
+    private static void Small(List<SpecItem> items, int i)
+    {
+        if (i + 1 >= items.Count || items[i + 1].Kind != SpecTokenKind.Word || items[i].IsFraction)
+        {
+            return;
+        }
+
+        if (items[i].Text == "voor" && items[i].Is("m:front"))
+        {
+            bool rear = false;
+            for (int j = i - 1; j >= 0 && j >= i - 5 && items[j].Clause == items[i].Clause && !items[j].IsNumber; j--)
+            {
+                rear |= items[j].Is("m:rear") || items[j].Text.StartsWith("achter", StringComparison.Ordinal);
+            }
+
+            if (items[i + 1].Text is "de" or "het" or "een" || (rear && items[i + 1].IsTopic))
+            {
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause };
+            }
+        }
+        else if (items[i].Text == "old" && items[i].Is("t:spacing") && !items[i + 1].Terms.IsEmpty && items[i + 1].Terms[0].StartsWith("v:Shell", StringComparison.Ordinal))
+        {
+            items[i] = Word(items[i], "m:nothing");
+        }
+    }
+
+    /// <summary>"Haut. 7": before a point and a figure the French word is a height and no half. "Condition no. 3": a number and no denial.</summary>
+    private static void Shortened(List<SpecItem> items, int i)
+    {
+        if (i + 2 >= items.Count || !items[i + 1].IsSign('.') || !items[i + 1].Glued || !items[i + 2].IsNumber)
+        {
+            return;
+        }
+
+        if (items[i].Text == "haut" && items[i].Is("m:upper") && !items[i].IsFraction)
+        {
+            items[i] = Word(items[i], "t:depth");
+        }
+        else if (items[i].Text == "no" && i > 0 && items[i - 1].Is("t:use"))
+        {
+            items[i] = Word(items[i], "m:nothing");
         }
     }
 

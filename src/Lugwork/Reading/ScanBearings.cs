@@ -112,7 +112,7 @@ internal sealed partial class LineScan
         int angles = -1;
         for (int i = 0; i < _items.Count && lengths.Count < 4; i++)
         {
-            if (IsAngles(i) && lengths.Count > 0)
+            if (IsAngles(i) && angles < 0 && (lengths.Count > 0 || HasMark(i, "n:angle") || _items[i + 2].Unit == "deg"))
             {
                 angles = i;
                 i += 2;
@@ -134,7 +134,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        (int first, int last) = (lengths.Min(), Math.Max(lengths.Max(), angles < 0 ? 0 : angles + 2));
+        (int first, int last) = (angles < 0 ? lengths.Min() : Math.Min(angles, lengths.Min()), Math.Max(lengths.Max(), angles < 0 ? 0 : angles + 2));
         string text = $"{_items[sorted[1]].Text}x{_items[sorted[2]].Text}x{_items[sorted[0]].Text}" + (angles >= 0 ? $"-{_items[angles].Text}/{_items[angles + 2].Text}" : Anywhere("m:radial") >= 0 ? "-radial" : "");
         Take(field, text, first, last);
         MarkAll(first, last);

@@ -52,7 +52,7 @@ internal sealed partial class LineScan
         for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 12; j++)
         {
             bool seat = named ? BossSeat(j).Length > 0 : _items[j].Value is 622 or 584 or 559;
-            if (seat && Free(j) && (j <= i + 8 || IsOnlySeat(j)) && Math.Abs(_items[j].Clause - _items[i].Clause) <= (IsOnlySeat(j) ? 4 : 1) && !Joins(j))
+            if (seat && Free(j) && (j <= i + 8 || IsOnlySeat(j)) && Math.Abs(_items[j].Clause - _items[i].Clause) <= (IsOnlySeat(j) ? 4 : 1) && !JoinsFigure(j))
             {
                 return j;
             }
@@ -60,6 +60,9 @@ internal sealed partial class LineScan
 
         return -1;
     }
+
+    /// <summary>A sign joins it to another figure; "622-wiel" is joined to a word.</summary>
+    private bool JoinsFigure(int j) => (j > 1 && Links(_items[j - 1]) && (_items[j - 2].IsNumber || !_items[j - 1].Glued)) || (j + 2 < _items.Count && Links(_items[j + 1]) && _items[j + 2].Kind != SpecTokenKind.Word);
 
     /// <summary>The bead seat by its figure or its French name: 622, 700C.</summary>
     private string BossSeat(int j) => _items[j].Value switch

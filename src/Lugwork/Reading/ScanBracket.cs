@@ -160,7 +160,7 @@ internal sealed partial class LineScan
         int skipped = 0;
         for (int j = at + 1; j < _items.Count && j <= at + 8; j++)
         {
-            topics += _items[j].IsTopic && TopicIn(_items[j]) is not ("t:bb" or "t:thread" or "n:width" or "t:inner") ? 1 : 0;
+            topics += _items[j].IsTopic && TopicIn(_items[j]) is not ("t:bb" or "t:thread" or "n:width" or "t:inner") && _items[j].Text is not ("largo" or "larga") ? 1 : 0;
             if (topics > 0 || _items[j].Clause > _items[at].Clause + 1 + skipped)
             {
                 break;

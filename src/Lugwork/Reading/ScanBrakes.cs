@@ -138,6 +138,12 @@ internal sealed partial class LineScan
                 break;
             }
 
+            if (SetAside.IsWith(_items[j]) && Enumerable.Range(j + 1, Math.Min(3, _items.Count - j - 1)).Any(k => _items[k].Is("t:rotor")))
+            {
+                // "Flat mount mit 160er Scheibe": what is mounted.
+                break;
+            }
+
             if (MountSize(j, post) && !HasLimit(mark, j))
             {
                 size = j;
@@ -156,6 +162,7 @@ internal sealed partial class LineScan
             size = MountSize(j, post) && !JoinsClosely(j) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
         }
 
+        size = size < 0 ? RotorBeside(mark, post) : size;
         if (size < 0)
         {
             FieldReading any = _fields[field].Read(post ? "post mount" : "flat mount");

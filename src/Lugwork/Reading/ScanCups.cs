@@ -202,6 +202,12 @@ internal sealed partial class LineScan
             return own;
         }
 
+        if (k + 1 < found.Count && HalfRightBefore(found[k + 1].First) > 0)
+        {
+            // "IS42 y abajo IS52": the word is of the code behind it.
+            return HalfIn(first - 1, Math.Max(first - 5, 0), -1, first);
+        }
+
         int from = k > 0 ? found[k - 1].Last + 1 : Math.Max(0, first - 5);
         int to = k + 1 < found.Count ? found[k + 1].First - 1 : Math.Min(_items.Count - 1, last + 5);
 
@@ -214,6 +220,10 @@ internal sealed partial class LineScan
 
         return behind ? HalfIn(last + 1, Math.Min(last + 5, to), 1, last) : HalfIn(first - 1, Math.Max(first - 5, from), -1, first) is > 0 and int half ? half : HalfIn(last + 1, Math.Min(last + 5, to), 1, last);
     }
+
+    /// <summary>"... and below IS52": a word for a half right before a code and behind a word that joins; 0 where there is none.</summary>
+    private int HalfRightBefore(int code) =>
+        code < 2 || !_items[code - 2].Is("m:and") || _items[code - 2].Is("m:cups") ? 0 : _items[code - 1].Is("m:upper") ? 1 : _items[code - 1].Is("m:lower") ? 2 : 0;
 
     /// <summary>"(top) ZS44 (bottom) EC44": the word in brackets right before a code; 0 where none is.</summary>
     private int HalfBeforeBracket(int first) =>

@@ -22,19 +22,20 @@ internal sealed partial class LineScan
         PostByLetters();
         InsertionByLimit("leastInsertion", 250, "m:min", "m:max");
         InsertionByLimit("mostInsertion", 450, "m:max", "m:min");
+        InsertionByVerb();
         ReadRotorLimit("largestRearRotor");
         ReadRingOfFrame();
         ReadHeadTubeSizes();
         ReadSteererOfFrame();
         ReadUpperLimits();
-        ForkByLimit();
-        Words("Hanger", "hanger", i => !IsHangerInDoubt(i) && (!Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction));
+        Words("Hanger", "hanger", i => !IsHangerInDoubt(i) && !(_items[i].Is("v:Hanger=direct-mount") && Clause(i, "t:frontmech")) && (!Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction));
         HangerMount();
         Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle");
         Words("DropoutSlot", "rearDropout", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i) || IsBesideSlot(i));
         Words("CrownType", "forkCrowns", i => CrownSaid(i) && (_items[i] is not { Text: "una" } || Anywhere("t:travel") >= 0) && IsPlainAround(i) && !ComesWithIt());
         Words("CrownsAllowed", "forkCrowns", i => IsPlainAround(i) && !ComesWithIt());
+        ForkByLimit();
         Words("CableWay", "headsetCables", i => _items[i].IsFraction && (Clause(i, "t:headset") || _items[i].Is("m:headsetcables") || MentionsHeadset(i)));
         if (Values.TryGetValue("headsetCables", out LineFinding? cables) && cables.Key == "outside" && Anywhere("v:CableWay=outside") is >= 0 and int outside && outside < cables.First)
         {

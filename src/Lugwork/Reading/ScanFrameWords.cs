@@ -64,7 +64,13 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Values.ContainsKey("mostForkTravel"); i++)
         {
-            if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Value: >= 80 and <= 220 } && TopicOf(i) is "t:fork" && _items[Link(i)].Clause == _items[i].Clause && !JoinsClosely(i) && LimitOf(i) == "m:max" && HasMark(i, "m:max") && IsForkAlone(i) && !IsSizeOfOther(i))
+            bool crowns = Values.TryGetValue("forkCrowns", out LineFinding? crown) && FigureCount == 1 && Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 80 and <= 220 } && _items[i].Value % 10 == 0 && !JoinsClosely(i) && LimitBeside(i) == "m:max" && Math.Abs(_items[i].Clause - _items[crown.First].Clause) <= 1 && IsForkAlone(i) && !IsSizeOfOther(i);
+            if (crowns && (TopicOf(i) is "t:fork" || _items[i].Clause == _items[crown!.First].Clause))
+            {
+                // "Single crown forks up to 150", "forcella fino a 150, solo monopiastra".
+                Length("mostForkTravel", i);
+            }
+            else if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Value: >= 80 and <= 220 } && TopicOf(i) is "t:fork" && _items[Link(i)].Clause == _items[i].Clause && !JoinsClosely(i) && LimitOf(i) == "m:max" && HasMark(i, "m:max") && IsForkAlone(i) && !IsSizeOfOther(i))
             {
                 Length("mostForkTravel", i);
             }

@@ -3,6 +3,9 @@ namespace Lugwork.Reading;
 /// <summary>Headsets.</summary>
 internal sealed partial class LineScan
 {
+    /// <summary>"26.4 race": the word behind its figure.</summary>
+    private bool IsRace(int i) => i < _items.Count && (_items[i].Is("t:crownrace") || _items[i].Text is "race" or "konus" or "cono" or "conus" or "ralla");
+
     private void ReadHeadset()
     {
         ReadBearings("upperBearing", "lowerBearing");
@@ -17,7 +20,11 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (i > 0 && _items[i - 1].Text is "race" or "konus" or "cone" or "cono" or "conus" or "pista" or "ralla" && _items[i].IsMillimetre && _items[i].Value is > 25 and < 42)
+            if (IsRace(i + 1) && _items[i].IsMillimetre && _items[i].Value is 26.4m or 27 or 30 or 33 or 37 or 39.8m or 40 && !Joins(i) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsNumber))
+            {
+                Take("crownRace", _items[i].Figure, i, i);
+            }
+            else if (i > 0 && _items[i - 1].Text is "race" or "konus" or "cone" or "cono" or "conus" or "pista" or "ralla" && _items[i].IsMillimetre && _items[i].Value is > 25 and < 42)
             {
                 Take("crownRace", _items[i].Figure, i, i);
             }

@@ -89,7 +89,7 @@ internal sealed partial class LineScan
         }
 
         int thru = Near(first, last, "m:thru");
-        int thruBolt = Near(first, last, "m:thrubolt");
+        int thruBolt = axle is 12 or 15 or 20 ? -1 : Near(first, last, "m:thrubolt");
         int nutted = Near(first, last, "m:nutted");
         int super = Near(first, last, "m:superboost");
         int boost = Near(first, last, "m:boost");

@@ -48,7 +48,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        if (OnlyWords() || IsLargeNumber(i) || IsThreadOfShell(i) || IsOneRing(i) || IsOfRider(i) || IsAxleOfHub(i) || IsOfBrake(i) || IsCutSteerer(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i))
+        if (OnlyWords() || IsLargeNumber(i) || IsThreadOfShell(i) || IsOneRing(i) || IsOfRider(i) || IsAxleOfHub(i) || IsOfBrake(i) || IsCutSteerer(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i) || IsRise(i) || IsWidthInCentimetres(i))
         {
             return true;
         }
@@ -114,7 +114,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        bool quantity = topic is "t:length" or "t:travel" or "t:depth" or "t:thickness" or "t:axletocrown" or "t:insertion" or "t:inner" or "t:valvelength" or "t:axlelength" or "t:reach" or "t:chainline" or "t:pitch" or "t:bcd";
+        bool quantity = topic is "t:length" or "t:travel" or "t:stroke" or "t:depth" or "t:thickness" or "t:axletocrown" or "t:insertion" or "t:inner" or "t:valvelength" or "t:axlelength" or "t:reach" or "t:chainline" or "t:pitch" or "t:bcd";
         if (quantity && _items[link].Clause == _items[i].Clause && !(_items[link].Text is "l" && IsLikeOneRead(i) && !Values.ContainsKey("rearAxleThread") && !Values.ContainsKey("frontAxleThread")))
         {
             return TopicFields.Of(_slot, topic, true, false, true, false) is not string field || !Values.ContainsKey(field);

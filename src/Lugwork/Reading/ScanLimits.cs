@@ -16,7 +16,7 @@ internal sealed partial class LineScan
             int of = Governed(i);
             foreach (LineFinding value in Values.Values)
             {
-                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field) && !IsFromTo(i, value))
+                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field) && !IsFromTo(i, value) && !(_items[i].Is("t:tyre") && value.Field is "rear" or "front" && value.First < value.Last && _items[i].Text is "passage" or "passaggio"))
                 {
                     Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
                     break;

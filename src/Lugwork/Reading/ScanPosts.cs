@@ -49,7 +49,7 @@ internal sealed partial class LineScan
         {
             bool slash = Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].Value < 40 && _items[i + 2].Value >= 200;
             int second = i + 2;
-            if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && !TopicOf(i).StartsWith("n:", StringComparison.Ordinal) && TopicOf(i) is not "t:rails")
+            if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && (!TopicOf(i).StartsWith("n:", StringComparison.Ordinal) || (TopicOf(i) == "n:size" && _items[i].Value >= 15 && _items[second].Value >= 15)) && TopicOf(i) is not "t:rails")
             {
                 (int small, int large) = _items[i].Value < _items[second].Value ? (i, second) : (second, i);
                 if (_items[large].Value < 40 && (TopicOf(i) is "" || _items[large].Value < 15))
@@ -107,6 +107,7 @@ internal sealed partial class LineScan
         }
 
         BareLengthOfPost();
+        LengthOfPostByWord();
         if (!_items.Exists(i => i.Is("t:saddle") && i.Terms.Length == 1) || Values.Count == 0)
         {
             ReadRails("railClamp", bare: false);
@@ -221,13 +222,13 @@ internal sealed partial class LineScan
         Words("UseCategory", "use");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in"))
+            if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || IsRise(i))
             {
                 continue;
             }
 
             bool inch = _items[i].IsInch || _items[i].IsFraction;
-            string topic = TopicOf(i);
+            string topic = TopicOfBar(i);
             string text = inch ? InchName(_items[i].Value) + " in" : _items[i].Text;
             bool likely = inch ? _items[i].Value < 2 : _items[i].Value is > 20 and < 40;
             if (topic == "t:grip")

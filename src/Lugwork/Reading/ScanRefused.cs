@@ -60,7 +60,7 @@ internal sealed partial class LineScan
 
     private static bool IsSmallWord(string text) =>
         text is "a" or "an" or "the" or "of" or "for" or "with" or "and" or "is" or "are" or "only" or "allowed" or "permitted" or "mm"
-            or "der" or "die" or "das" or "des" or "den" or "dem" or "fur" or "mit" or "und" or "nur" or "ist" or "erlaubt" or "zulassig" or "zugelassen"
+            or "der" or "die" or "das" or "des" or "den" or "dem" or "fur" or "mit" or "und" or "nur" or "ist" or "erlaubt" or "zulassig" or "zugelassen" or "freigegeben"
             or "de" or "du" or "la" or "le" or "les" or "l" or "d" or "pour" or "avec" or "et" or "est" or "autorise" or "autorisee" or "uniquement" or "seulement"
             or "el" or "los" or "las" or "del" or "para" or "con" or "y" or "permitida" or "permitido" or "admite"
             or "il" or "lo" or "di" or "della" or "dello" or "per" or "e" or "ammessa" or "ammesso" or "solo"

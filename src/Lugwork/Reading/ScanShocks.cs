@@ -38,7 +38,8 @@ internal sealed partial class LineScan
         int stroke = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || JoinsClosely(i))
+            bool inches = _items[i].IsInch || _items[i].IsFraction || _items[i] is { Unit: "", Value: < 12 };
+            if (!Free(i) || (!inches && !_items[i].IsMillimetre) || (JoinsClosely(i) && !IsTimesWord(i)))
             {
                 continue;
             }
@@ -52,8 +53,10 @@ internal sealed partial class LineScan
 
             bool hub = Link(i) is >= 0 and int link && (_items[link].Is("t:stroke") || _items[link].Text is "hub" or "course" or "corsa" or "recorrido") || (i + 1 < _items.Count && _items[i + 1].Text == "de" && _items[i + 1].Is("m:road"));
             bool eye = Link(i) is >= 0 and int of && _items[of].Is("t:eye");
-            length = length < 0 && (eye || topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing") && _items[i].Value is >= 140 and <= 280 ? i : length;
-            stroke = stroke < 0 && (topic is "t:stroke" or "t:travel" || hub) && _items[i].Value is >= 25 and <= 100 ? i : stroke;
+            bool isLength = inches ? _items[i].Value is >= 5 and <= 11 : _items[i].Value is >= 140 and <= 280;
+            bool isStroke = inches ? _items[i].Value is >= 1 and <= 3.5m : _items[i].Value is >= 25 and <= 100;
+            length = length < 0 && (eye || topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing") && isLength ? i : length;
+            stroke = stroke < 0 && (topic is "t:stroke" or "t:travel" || hub) && isStroke ? i : stroke;
         }
 
         for (int i = 0; i < _items.Count && length < 0 && stroke >= 0; i++)
@@ -63,20 +66,31 @@ internal sealed partial class LineScan
             length = own && !_items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: >= 140 and <= 280 }) ? i : length;
         }
 
-        if (length >= 0 && stroke >= 0)
+        if (length >= 0 && stroke >= 0 && _items[length].Value < 12 == _items[stroke].Value < 12)
         {
             bool trunnion = Anywhere("m:trunnion") >= 0;
-            bool eyelet = HasEyelet(trunnion) || _items.Exists(i => i.Is("t:eye") && i.Text is "eye" or "eyelet" or "e" or "i" or "auge" or "ose" or "augenabstand" or "oeil" or "ojo" or "occhio" or "oog");
-            Take(field, $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{_items[length].Text} x {_items[stroke].Text}", Math.Min(length, stroke), Math.Max(length, stroke));
+            bool eyelet = HasEyelet(trunnion) || FromEyeToEye();
+            Take(field, $"{(trunnion ? "trunnion " : eyelet ? "eyelet " : "")}{ItemCutter.Plain(_items[length].Value)} x {ItemCutter.Plain(_items[stroke].Value)}{(_items[length].Value < 12 ? " in" : "")}", Math.Min(length, stroke), Math.Max(length, stroke));
             _items[length].Used = true;
             _items[stroke].Used = true;
         }
     }
 
+    /// <summary>A length that is said from eye to eye.</summary>
+    private bool FromEyeToEye() => _items.Exists(i => i.Is("t:eye") && i.Text is "eye" or "eyelet" or "e" or "i" or "auge" or "ose" or "augenabstand" or "oeil" or "ojo" or "occhio" or "oog");
+
+    /// <summary>"Länge 230 mm × Hub 65 mm": the sign joins the word behind it and no figure.</summary>
+    private bool IsTimesWord(int i)
+    {
+        bool before = i > 1 && _items[i - 1].IsSign('x') && _items[i - 2].IsNumber;
+        bool behind = i + 2 < _items.Count && Links(_items[i + 1]) && _items[i + 2].IsNumber;
+        return !before && !behind && !(i > 0 && Links(_items[i - 1]));
+    }
+
     private void ShockSize(string field, int i, int second)
     {
         bool trunnion = Anywhere("m:trunnion") >= 0;
-        bool eyelet = HasEyelet(trunnion);
+        bool eyelet = HasEyelet(trunnion) || (!trunnion && FromEyeToEye());
         bool inch = _items[i].IsInch || _items[second].IsInch || _items[i].IsFraction || _items[second].IsFraction;
         (decimal a, decimal b) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
         if (trunnion && eyelet)

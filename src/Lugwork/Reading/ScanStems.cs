@@ -30,7 +30,21 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            string topic = TopicOf(i);
+            string topic = TopicOfStem(i);
+            if (IsShaft(i))
+            {
+                if (_items.Exists(o => o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 31.8m or 35 }))
+                {
+                    Fixing(i, inch);
+                }
+                else
+                {
+                    Several("fixing", ["clamp-28.6", "quill-28.6"], i, i, "the word is of a quill and of a steerer");
+                }
+
+                continue;
+            }
+
             if (inch && _items[i].Value is 1m or 1.25m or 1.5m && topic is "" or "t:stem" && HasMark(i, "m:threadless") && !HasMark(i, "m:quill") && !Values.ContainsKey("fixing"))
             {
                 // "Ahead 1 1/4": what it goes round is the steerer.
@@ -66,7 +80,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : true) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "of" && _items[i - 2].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             quill |= !inch && _items[i].Value is 22.2m or 21.15m && IsOnShaft(i);
             quill |= !inch && _items[i].Value == 25.4m && i > 0 && _items[i - 1].Text == "pen" && !HasMark(i, "m:threadless") && !Clause(i, "t:bar") && !Clause(i, "t:clamp");
             if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))
@@ -114,6 +128,42 @@ internal sealed partial class LineScan
         }
 
         BareStem(bare);
+    }
+
+    /// <summary>What a figure of a stem is of: "old" before a bar is no spacing, "avance" a stem, and "35 pour fourche en 1-1/8" is of the stem and not of what it goes to.</summary>
+    private string TopicOfStem(int i)
+    {
+        int link = Link(i);
+        string topic = link < 0 ? "" : TopicIn(_items[link]);
+        if (link >= 0 && _items[link].Text == "old" && topic == "t:spacing")
+        {
+            return _after[i] >= 0 && _items[_after[i]].Is("t:bar") ? "t:bar" : "";
+        }
+
+        if (link > i && topic is "t:headset" or "t:headtube" or "t:fork" or "t:steerer" && link + 1 < _items.Count && _items[link + 1].IsNumber && _items[i].Value is 25.8m or 26 or 31.8m or 35)
+        {
+            // "31.8 sterzo 1 1/8": the word is of the figure behind it.
+            return "";
+        }
+
+        if (link >= 0 && _items[link].Text is "avance" && (_items[i].IsFraction || _items[i].IsInch))
+        {
+            return "t:stem";
+        }
+
+        return link == i + 2 && SetAside.IsFor(_items[i + 1]) && link + 1 < _items.Count && _items.Exists(o => o.Start > _items[link].Start && o.IsNumber) && topic is "t:fork" or "t:steerer" or "t:headtube" or "t:headset" && _items[i].Value is 25.8m or 26 or 31.8m or 35 ? "t:stem" : topic;
+    }
+
+    /// <summary>"Caña 28.6": in Spanish the word is of the steerer and of the quill; with "de caña" it is the quill. No quill goes with an oversized bar.</summary>
+    private bool IsShaft(int i)
+    {
+        int word = i - 1;
+        while (word > i - 4 && word > 0 && (_items[word].Text is "de" || _items[word].IsSign(':')))
+        {
+            word--;
+        }
+
+        return word >= 0 && _items[word] is { Text: "cana", IsFraction: false } && !(word > 0 && _items[word - 1].Text is "de" or "con" or "a") && _items[i].Value is 28.6m or 1.125m;
     }
 
     /// <summary>A word for the shaft of a quill beside a figure that no clamp round a steerer has.</summary>

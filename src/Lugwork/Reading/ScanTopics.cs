@@ -55,7 +55,7 @@ internal sealed partial class LineScan
 
         if (here && after >= 0)
         {
-            bool adjacent = after == i + 1 || (after == i + 2 && _items[i + 1].Kind == SpecTokenKind.Word && !_items[i + 1].Is("m:and") && !_items[i + 1].Is("m:or"));
+            bool adjacent = after == i + 1 || (after == i + 2 && _items[i + 1].Kind == SpecTokenKind.Word && !_items[i + 1].Is("m:and") && !_items[i + 1].Is("m:or")) || (after == i + 2 && _items[i + 1].IsSign('-') && _items[i + 1].Glued && _items[i + 2].Glued);
             bool next = after + 1 < _items.Count && (_items[after + 1].IsNumber || _items[after + 1].IsSign(':') || _items[after + 1].IsSign('='));
             return Claimed(before, i) || ((IsHead(_items[before]) || IsOfFigureBefore(before)) && adjacent && !next) ? after : before;
         }

@@ -207,9 +207,51 @@ internal sealed partial class SetAside
         }
     }
 
+    /// <summary>"Groter dan 180 gaat niet", "größer als 180 passt nicht": a comparison, its figure, and right behind that it does not go.</summary>
+    private void MoreThanIsNot(int first, int last)
+    {
+        for (int i = first; i < last; i++)
+        {
+            int figure = i + 1 < last && _items[i + 1].Text is "di" or "de" or "que" or "als" or "dan" or "than" ? i + 2 : i + 1;
+            bool over = _items[i].Is("m:over") || (_items[i].Is("m:min") && _items[i].IsFraction) || (_items[i].Is("m:max") && _items[i].Is("t:rotor") && figure == i + 2);
+            if (!over || !_items[figure].IsNumber)
+            {
+                continue;
+            }
+
+            int at = figure + 1;
+            while (at < last && (_items[at].IsNumber || (_items[at].Kind == SpecTokenKind.Sign && _items[at].Glued) || _items[at].Is("t:rotor") || _items[at].Text is "de" or "di" or "mm" or "will" or "can" or "do"))
+            {
+                at++;
+            }
+
+            bool verbFirst = at < last && IsFitting(_items[at].Text) && _items[at + 1].Is("m:not");
+            bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "ne" or "won" or "doesn") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
+            if (verbFirst || notFirst)
+            {
+                if (!_items[i].Is("m:max"))
+                {
+                    Replace(i, "m:max");
+                }
+
+                for (int j = at; j <= last && j <= at + 4 && !_items[j].IsNumber && _items[j].Clause == _items[i].Clause; j++)
+                {
+                    if (_items[j].Is("m:not") || _items[j].Is("m:pas"))
+                    {
+                        Replace(j, "m:nothing");
+                    }
+                }
+            }
+        }
+    }
+
+    private static bool IsFitting(string word) =>
+        word is "gaat" or "past" or "kan" or "geht" or "passt" or "fit" or "fits" or "go" or "goes" or "cabe" or "caben" or "entra" or "entran" or "va" or "sta" or "stanno" or "passa" or "passano" or "passe" or "passent" or "rentre" or "rentrent" or "possible" or "moglich" or "mogelijk" or "posible";
+
     /// <summary>"Do not fit rotors bigger than 203": a denied comparison is a limit, and nothing is denied.</summary>
     private void NotMoreThan(int first, int last)
     {
+        MoreThanIsNot(first, last);
         for (int i = first; i < last; i++)
         {
             if (!_items[i].Is("m:not"))
@@ -359,7 +401,7 @@ internal sealed partial class SetAside
         _slot != Slot.Seatpost && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
         && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube")) && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
 
-    private static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
+    public static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
 
     /// <summary>A figure or a word for a kind or value stands there.</summary>
     private bool Says(int first, int last)

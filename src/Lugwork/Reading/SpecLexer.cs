@@ -179,7 +179,7 @@ internal static class SpecLexer
     private static SpecToken Sign(ReadOnlySpan<char> text, ref int i, char c)
     {
         // A row of points between blanks leads from a key to its value.
-        if (c == '.' && i > 0 && (SpecFold.Of(text[i - 1]) == ' ' || (i + 4 < text.Length && text[i..(i + 4)] is "...." && char.IsLetter(text[i - 1]) && !char.IsLetter(text[i..].TrimStart('.') is [char next, ..] ? next : 'x'))))
+        if (c == '.' && i > 0 && (SpecFold.Of(text[i - 1]) == ' ' || (i + 4 < text.Length && (text[i..(i + 4)] is "...." || (text[i..(i + 3)] is "..." && char.IsAsciiDigit(text[i + 3]) && !text[..i].TrimStart().Contains(' '))) && char.IsLetter(text[i - 1]) && !char.IsLetter(text[i..].TrimStart('.') is [char next, ..] ? next : 'x'))))
         {
             int end = i;
             while (end < text.Length && text[end] == '.')
@@ -187,7 +187,7 @@ internal static class SpecLexer
                 end++;
             }
 
-            if (end < text.Length && (SpecFold.Of(text[end]) == ' ' || end - i >= 4) && (end - i >= 3 || i == end - 1))
+            if (end < text.Length && (SpecFold.Of(text[end]) == ' ' || end - i >= 4 || (end - i == 3 && char.IsLetter(text[i - 1]))) && (end - i >= 2 || i == end - 1))
             {
                 i = end;
                 return new SpecToken { Kind = SpecTokenKind.Sign, Text = ":" };
@@ -247,7 +247,7 @@ internal static class SpecLexer
         bool tooLong = false;
         bool broken = glued && before.Count > 0 && (before[^1].Is('?')
             || (before[^1].Is('.') && (before.Count < 2 || !before[^1].Glued || (before[^2].Kind == SpecTokenKind.Sign && !before[^2].Is('.'))))
-            || (before[^1].Is(',') && (before.Count < 2 || !before[^1].Glued || before[^2].Kind == SpecTokenKind.Sign)));
+            || (before[^1].Is(',') && (before.Count < 2 || !before[^1].Glued || (before[^2].Kind == SpecTokenKind.Sign && !before[^2].Is(',')))));
         while (i < text.Length)
         {
             char c = SpecFold.Of(text[i]);
@@ -379,6 +379,12 @@ internal static class SpecLexer
                 token.Text = "x";
             }
 
+            if (token is { Kind: SpecTokenKind.Word, Text: "op" or "auf" } && TimesByPlace.Joins(tokens, i, kept))
+            {
+                token.Kind = SpecTokenKind.Sign;
+                token.Text = "x";
+            }
+
             if (token is { Kind: SpecTokenKind.Word, Glued: true, Text: "o" or "l" or "i" } && kept > 0 && tokens[kept - 1].IsNumber && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true })
             {
                 SpecToken left = tokens[kept - 1];
@@ -444,7 +450,7 @@ internal static class SpecLexer
         bool divides = under is 2 or 4 or 8 or 16 or 32 or 64 or 128 && over % 2 == 1 && over < under && over == decimal.Truncate(over);
         bool list = (kept > 0 && tokens[kept - 1].Is('/') && tokens[kept - 1].Glued) || (i + 3 < tokens.Count && tokens[i + 3].Is('/') && tokens[i + 3].Glued);
         bool sizes = i + 4 < tokens.Count && (tokens[i + 3].Is('-') || tokens[i + 3].Is('x') || tokens[i + 3].Text == "x") && tokens[i + 4].IsNumber && tokens[i + 4].Value > 200;
-        bool speeds = over is 7 && under == 8 && !(kept > 1 && tokens[kept - 1].Is('x')) && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
+        bool speeds = over is 7 && under == 8 && !(kept > 1 && tokens[kept - 1].Is('x')) && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "by" or "par" or "per" or "por" or "bij" or "op" or "mal" or "auf" or "sur" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
         if (!divides || list || sizes || speeds)
         {
             return false;
@@ -462,6 +468,12 @@ internal static class SpecLexer
     private static int BeforeInch(List<SpecToken> tokens, int before)
     {
         int at = before;
+        if (at > 0 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: 1, Places: 0 } && !(at > 1 && (tokens[at - 2].Kind == SpecTokenKind.Sign || tokens[at - 2].IsNumber)))
+        {
+            // "1 e 1/8", "1 y 1/8": the whole and its part, by a word.
+            return at - 1;
+        }
+
         at -= at > 1 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" ? 1 : 0;
         bool inch = at > 0 && (tokens[at].Is('"') || tokens[at].Text is "in" or "inch" or "zoll" or "pouce" or "pulgada" or "pollice" or "duim");
         return inch && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: >= 1 and <= 3 } ? at - 1 : before;

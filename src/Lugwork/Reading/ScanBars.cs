@@ -1,0 +1,25 @@
+namespace Lugwork.Reading;
+
+/// <summary>What a figure of a handlebar is of.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"800 breed met 35 mm klem", "780 wide, 31.8": a quantity right behind its own figure says nothing of the next one.</summary>
+    private string TopicOfBar(int i)
+    {
+        int link = Link(i);
+        if (link <= 0 || link > i || TopicIn(_items[link]) is not ("n:width" or "n:angle" or "t:length") || !_items[link - 1].IsNumber || _items[link - 1].Clause != _items[link].Clause || Parted(link, i) || (link == i - 1 && _after[i] != i + 1))
+        {
+            return link < 0 ? "" : TopicIn(_items[link]);
+        }
+
+        return _after[i] >= 0 ? TopicIn(_items[_after[i]]) : "";
+    }
+
+    /// <summary>"Piega 31,8 da 42": how wide a bar is, in centimetres, which no clamp measures.</summary>
+    private bool IsWidthInCentimetres(int i) =>
+        _slot == Slot.Handlebar && _items[i] is { Unit: "", IsFraction: false, Value: 36 or 38 or 40 or 42 or 44 or 46 or 48, Places: 0 } && !Joins(i) && Values.ContainsKey("clamp");
+
+    /// <summary>"20 up": how far a bar goes up.</summary>
+    private bool IsRise(int i) =>
+        _slot == Slot.Handlebar && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 5 and <= 120 } && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Text is "up" or "hoch" or "omhoog" && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsSign(':'));
+}

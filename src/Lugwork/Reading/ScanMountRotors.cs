@@ -1,0 +1,56 @@
+namespace Lugwork.Reading;
+
+/// <summary>The rotor that a mount is made for, said apart from the mount.</summary>
+internal sealed partial class LineScan
+{
+    private int? _figureCount;
+
+    /// <summary>How many figures the line has, counted once.</summary>
+    private int FigureCount => _figureCount ??= _items.Count(i => i.IsNumber);
+
+    /// <summary>"Flat mount, 140 disc at the back", "postmount achter, rechtstreeks voor 160": the one figure of the clause of the mount or of the one beside it, where both name nothing but the brake, its end and what the mount is made for; -1 where there is none. What is sold or mounted with it, a limit and an adapter have words of their own.</summary>
+    private int RotorBeside(int mark, bool post)
+    {
+        int size = -1;
+        for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
+        {
+            if (!_items[j].IsNumber || Math.Abs(_items[j].Clause - _items[mark].Clause) > 1 || (_items[j].Clause != _items[mark].Clause && !Clause(j, "t:rotor") && FigureCount > 1))
+            {
+                continue;
+            }
+
+            if (size >= 0 || !MountSize(j, post) || !IsRotorSize(_items[j], post) || JoinsClosely(j))
+            {
+                return -1;
+            }
+
+            size = j;
+        }
+
+        return size >= 0 && IsOfMountOnly(_items[size].Clause, size) && (_items[size].Clause == _items[mark].Clause || IsOfMountOnly(_items[mark].Clause, size)) ? size : -1;
+    }
+
+    private static bool IsRotorSize(SpecItem item, bool post) =>
+        item.IsInch || item.Value < 10 ? post && item.IsInch && item.Value is 5 or 6 or 7 or 8 : post ? item.Value is 140 or 160 or 180 or 200 or 203 : item.Value is 140 or 160;
+
+    private bool IsOfMountOnly(int clause, int size)
+    {
+        foreach (SpecItem item in Clauses(clause))
+        {
+            bool figure = item.IsNumber && item != _items[size];
+            if (figure || (item.Kind == SpecTokenKind.Word && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Words of the mount itself: the brake, its end, and that it is made for the rotor.</summary>
+    private static bool IsOfMount(SpecItem item) =>
+        !item.Is("m:max") && !item.Is("m:min") && !item.Is("m:over") && !item.Is("m:front") && !item.Is("m:or") && !item.Is("m:adapt") && !item.Terms.Any(t => t[0] is 'd' or 'o')
+        && (item.Is("m:fm") || item.Is("m:pm") || item.Is("m:rear") || item.Is("t:brake") || item.Is("t:caliper") || item.Is("t:rotor") || item.Is("t:frame") || item.Is("m:nothing")
+            || item.Text is "hinterbau" or "achtervork" or "carro" or "de" or "da" or "van" or "von" or "di" or "a" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "the" or "at" or "am" or "an" or "im" or "au" or "al" or "en" or "op" or "auf" or "est" or "is" or "ist" or "es" or "er" or "mm" or "inch" or "zoll" or "zit" or "sits" or "sitzt"
+                or "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "ausgelegt" or "gemacht" or "designed" or "made" or "sized" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "previsto" or "gemaakt" or "bedoeld" or "mount" or "size" or "taille" or "grosse" or "maat" or "misura" or "medida");
+}

@@ -1,0 +1,36 @@
+namespace Lugwork.Reading;
+
+/// <summary>"148 op 12", "12 auf 142": the word for "on" between two figures that one part has together. Between two that are like each other it leads from one size to another: "van 140 op 160".</summary>
+internal static class TimesByPlace
+{
+    /// <summary>Whether the word joins the figure before it to the one behind it.</summary>
+    /// <param name="tokens">All tokens of the line; those before <paramref name="kept"/> are settled.</param>
+    /// <param name="at">The word.</param>
+    /// <param name="kept">Behind the last token that is settled.</param>
+    public static bool Joins(List<SpecToken> tokens, int at, int kept)
+    {
+        int before = kept - 1;
+        before -= before > 0 && IsUnit(tokens[before]) ? 1 : 0;
+        if (before < 0 || at + 1 >= tokens.Count || !tokens[before].IsNumber || !tokens[at + 1].IsNumber || tokens[before].IsBroken || tokens[at + 1].IsBroken)
+        {
+            return false;
+        }
+
+        (decimal large, decimal small) = (Math.Max(tokens[before].Value, tokens[at + 1].Value), Math.Min(tokens[before].Value, tokens[at + 1].Value));
+        int behind = at + 2 < tokens.Count && IsUnit(tokens[at + 2]) ? at + 3 : at + 2;
+        bool cut = behind < tokens.Count && tokens[behind].Text is "gekurzt" or "gekuerzt" or "abgesagt" or "ingekort" or "afgezaagd" or "gezaagd" or "gebracht" or "geandert" or "umgebaut" or "reduziert" or "verjungt";
+        return !cut && (IsHub(large, small) || IsShock(large, small) || IsHardware(large, small) || IsPost(large, small) || IsRails(large, small));
+    }
+
+    private static bool IsUnit(SpecToken token) => token.Text is "mm" or "zoll" or "inch" or "duim" || token.Is('"');
+
+    private static bool IsHub(decimal width, decimal axle) => width is >= 90 and <= 200 && axle is 5 or 9 or 10 or 12 or 15 or 20;
+
+    private static bool IsShock(decimal length, decimal stroke) => (length is >= 140 and <= 280 && stroke is >= 25 and <= 85) || (length is >= 5 and <= 11 && stroke is >= 1 and <= 3.5m && length / stroke > 2);
+
+    private static bool IsHardware(decimal width, decimal bolt) => width is >= 12 and <= 60 && bolt is 6 or 8 or 10 && width / bolt > 1.4m;
+
+    private static bool IsPost(decimal length, decimal diameter) => length is >= 200 and <= 550 && length % 5 == 0 && diameter is > 21 and < 37 and not (25.4m or 28.6m);
+
+    private static bool IsRails(decimal high, decimal wide) => wide is 7 or 8 && high is > 8 and <= 10;
+}
