@@ -188,6 +188,12 @@ internal sealed partial class LineScan
             near = i + step < _items.Count && _items[i + step].IsNumber && _items[i + step].Clause - _items[i].Clause <= 1 ? i + step : i - step >= 0 && _items[i - step].IsNumber && _items[i - step].Clause == _items[i].Clause ? i - step : -1;
         }
 
+        if (near == i + 1 && Values.TryGetValue("length", out LineFinding? length) && length.First <= near && near <= length.Last && _fields["length"].Type.Name == nameof(Dimension))
+        {
+            // "M12x1.5, measures 125 mm overall".
+            return true;
+        }
+
         return near >= 0 && Values.TryGetValue("shellBore", out LineFinding? bore) && bore.First <= near && near <= bore.Last && Values.Values.All(v => v == bore || (_fields[v.Field].Type.Name is "Shell" or nameof(Dimension)));
     }
 

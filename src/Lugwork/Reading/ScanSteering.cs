@@ -207,7 +207,7 @@ internal sealed partial class LineScan
         {
             TakeSteerer(sizes);
         }
-        else if (Anywhere("m:tapered") is >= 0 and int tapered)
+        else if (Anywhere("m:tapered") is >= 0 and int tapered && !(_items[tapered].Text is "getapt" && Values.ContainsKey("frontAxleThread")))
         {
             Several("steererShape", ["tapered-1-1/8-1-1/4", "tapered-1-1/8-1.5"], tapered, tapered, "the sizes of the taper are not said");
         }

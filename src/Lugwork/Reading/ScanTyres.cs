@@ -76,7 +76,7 @@ internal sealed partial class LineScan
 
         for (int i = 0; i < _items.Count && !found && !Full; i++)
         {
-            if (Free(i) && label(i) && Label(i, out int last, out string text) && _fields[field].Read(text) is { } reading && (reading.Keys.Length > 0 || (strict && last > i)))
+            if (Free(i) && label(i) && Label(i, out int last, out string text) && !HasFullerLabel(i, text) && _fields[field].Read(text) is { } reading && (reading.Keys.Length > 0 || (strict && last > i)))
             {
                 Take(field, text, i, last);
                 i = last;
@@ -88,14 +88,15 @@ internal sealed partial class LineScan
 
     private void ReadTyre()
     {
-        ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel", strict: true);
+        ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel" || (Link(i) is >= 0 and int of && _items[of].Text is "old"), strict: true);
         TyreApart("size");
         // A tyre for use without a tube is mostly a folding one: the words do not exclude each other, and none is the one value.
         if (!(Anywhere("v:TyreBead=tubeless") >= 0 && Anywhere("v:TyreBead=folding") >= 0 && Anywhere("m:or") < 0 && Anywhere("v:TyreBead=wired") < 0))
         {
-            Words("TyreBead", "bead");
+            Words("TyreBead", "bead", i => !IsOfFoldingBike(i));
         }
 
+        TyreByTwoFigures("size");
         Words("TyreHold", "hold");
     }
 

@@ -463,6 +463,12 @@ internal sealed partial class SetAside
                 return false;
             }
 
+            if (_own == "t:tyre" && item.Is("t:rim") && item.Text is "llanta" or "llantas")
+            {
+                // In America the tyre.
+                return false;
+            }
+
             // Bars of pressure are no handlebar.
             other |= LineScan.IsPart(item) && !(item.Text == "bar" && i > first && _items[i - 1] is { IsNumber: true, Value: <= 20 });
         }

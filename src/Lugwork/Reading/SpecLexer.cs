@@ -379,6 +379,13 @@ internal static class SpecLexer
                 token.Text = "x";
             }
 
+            if (token is { Kind: SpecTokenKind.Word, Text: "op" or "auf" } && kept > 0 && tokens[kept - 1] is { IsNumber: true, Value: 9 or 10 or 12 or 15 or 20 } && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Value: >= 100 and <= 197 })
+            {
+                // "12 op 142": an axle by the width of its hub.
+                token.Kind = SpecTokenKind.Sign;
+                token.Text = "x";
+            }
+
             if (token is { Kind: SpecTokenKind.Word, Glued: true, Text: "o" or "l" or "i" } && kept > 0 && tokens[kept - 1].IsNumber && i + 1 < tokens.Count && tokens[i + 1] is { IsNumber: true, Glued: true })
             {
                 SpecToken left = tokens[kept - 1];
