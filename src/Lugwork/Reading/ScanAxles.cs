@@ -52,7 +52,7 @@ internal sealed partial class LineScan
                 _items[i].Used = true;
                 _items[pitch].Used = true;
             }
-            else if (metric)
+            else if (metric && !(Values.TryGetValue(field, out LineFinding? said) && said.Key.StartsWith($"M{_items[i].Text}x", StringComparison.Ordinal)))
             {
                 Take(field, "M" + _items[i].Text, i - 1, i);
             }

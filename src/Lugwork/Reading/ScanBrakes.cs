@@ -153,7 +153,7 @@ internal sealed partial class LineScan
         size = size < 0 ? RotorAlone(mark, post) : size;
         for (int j = mark - 1; size < 0 && j >= 0 && j >= mark - 3 && _items[j].Clause == _items[mark].Clause; j--)
         {
-            size = MountSize(j, post) && !JoinsClosely(j) && (TopicOf(j) is "" or "t:brake" or "t:rotor" || (j == mark - 1 && TopicOf(j) is "t:fork" or "t:frame")) ? j : -1;
+            size = MountSize(j, post) && !JoinsClosely(j) && (TopicOf(j) is "" or "t:brake" or "t:rotor" || (j == mark - 1 && _items[j].End - _items[j].Start > _items[j].Text.Length && _items[j].Unit.Length == 0 && TopicOf(j) is "t:fork" or "t:frame")) ? j : -1;
         }
 
         if (size < 0)
@@ -298,6 +298,7 @@ internal sealed partial class LineScan
 
         ReadBrakeBolt();
         Words("RimPads", "pads");
+        PadsBehindColon();
         for (int i = 0; i + 2 < _items.Count; i++)
         {
             if (Free(i) && Free(i + 2) && (_items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:max") || _items[i + 1].Is("m:and") || (_items[i + 1].IsSign('/') && !_items[i + 1].IsFraction)) && _items[i].Value is >= 35 and <= 65 && _items[i + 2].Value is >= 45 and <= 80)

@@ -65,11 +65,14 @@ internal sealed partial class LineScan
         ReadAxleThread("frontAxleThread");
         ReadIso("largestFrontTyre", label: i => TopicOf(i) is "t:tyre");
         ReadTyreLimitApart("largestFrontTyre");
+        TravelByStroke();
+        TravelBehindStroke();
         ReadHub("front", rear: false);
         ReadBosses("frontBosses");
         ReadRotorLimit("largestFrontRotor");
         ReadCrownSeat();
         ReadSteerer();
+        SteererByDiameter();
         ReadSteererLength();
         Words("CrownType", "crowns", CrownSaid);
         Words("RetentionLips", "frontLips");

@@ -10,7 +10,7 @@ internal sealed partial class LineScan
         {
             bool letters = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 12 and <= 60 } && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" };
             bool joined = _items[i + 2].IsSign('-') || _items[i + 2].IsSign('x') || _items[i + 2].IsSign('/') || (_items[i + 2].Kind == SpecTokenKind.Word && _items[i + 2].Text is "de" or "da" or "in" or "en" or "on" or "auf" or "su" or "sur" or "op" or "sobre" or "by");
-            if (!letters || !joined || !Free(i + 3) || !_items[i + 3].IsMillimetre || _items[i + 3].Value < 300 || !IsSeat(_items[i + 3].Value) || (i > 0 && Links(_items[i - 1])) || (i + 4 < _items.Count && Links(_items[i + 4])) || Anywhere("t:tyre") >= 0)
+            if (!letters || !joined || !Free(i + 3) || !_items[i + 3].IsMillimetre || _items[i + 3].Value < 300 || !IsSeat(_items[i + 3].Value) || (i > 0 && Links(_items[i - 1])) || (i + 4 < _items.Count && Links(_items[i + 4])) || Anywhere("t:tyre") >= 0 || (_items[i + 1].Text == "c" && Anywhere("t:rim") < 0))
             {
                 continue;
             }
@@ -35,8 +35,8 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            bool drilled = i > 0 && _items[i].Unit.Length == 0 && rim && IsDrilledWord(_items[i - 1].Text) && _items[i - 1].Clause == _items[i].Clause;
-            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled) || JoinsClosely(i) || TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole")
+            bool drilled = i > 0 && _items[i].Unit.Length == 0 && rim && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
+            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole")
             {
                 continue;
             }
@@ -81,7 +81,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            drill |= _items[i].Clause == _items[only].Clause && (IsDrilledWord(_items[i].Text) || _items[i].Is("m:drilled")) || _items[i].Is("t:valvehole");
+            drill |= _items[i].Clause == _items[only].Clause && (IsDrilledWord(_items[i].Text) || _items[i].Is("m:drilled") || _items[i].Text is "hole" or "loch" or "trou" or "agujero" or "orificio" or "foro" or "gat") || _items[i].Is("t:valvehole");
             bool stem = _items[i].Is("v:ValveStem=presta") || _items[i].Is("v:ValveStem=schrader");
             valve = stem || (valve < 0 && (_items[i].Is("t:valve") || _items[i].Is("t:valvehole"))) ? i : valve;
         }
@@ -110,7 +110,7 @@ internal sealed partial class LineScan
 
             int behind = i + 1;
             bool wide = false;
-            while (behind < _items.Count && behind <= i + 4 && _items[behind].Clause == _items[i].Clause && _items[behind].Kind == SpecTokenKind.Word && (_items[behind].Is("n:width") || _items[behind].Text is "de" or "en" or "a" or "di" or "la" or "l" or "in" or "on" or "the" or "der" or "mm" or "aan" or "large" or "d"))
+            while (behind < _items.Count && behind <= i + 4 && _items[behind].Clause == _items[i].Clause && _items[behind].Kind == SpecTokenKind.Word && (_items[behind].Is("n:width") || (!_items[behind].IsFraction && _items[behind].Text is "de" or "en" or "a" or "di" or "la" or "l" or "in" or "on" or "the" or "der" or "mm" or "aan" or "large" or "d")))
             {
                 wide |= _items[behind].Is("n:width") || _items[behind].Text is "large";
                 behind++;

@@ -101,6 +101,12 @@ internal sealed partial class LineScan
             before--;
         }
 
+        if (before + 1 < i && _items[before + 1].Is("t:valve") && _items[before + 1].Clause == _items[i].Clause)
+        {
+            // "Valve de 80, presta"
+            return true;
+        }
+
         if (before <= valve.Last && before >= valve.First - 1 && i > valve.Last)
         {
             return true;
@@ -112,5 +118,5 @@ internal sealed partial class LineScan
         return word && behind == valve.First && !(valve.Last + 1 < _items.Count && _items[valve.Last + 1].IsNumber);
     }
 
-    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "mit" or "con" or "avec" or "met" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil";
+    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "mit" or "con" or "avec" or "met" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil" or "auto" or "coche" or "voiture" or "presta" or "schrader" or "americana" or "francese" or "francesa" or "francaise" or "fina" or "gruesa";
 }

@@ -32,7 +32,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat") && !(IsSeat(seat) && FindMark(i, "m:max", 0) >= 0 && _items[Link(i)].Clause != _items[i].Clause))
+            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat") && !(_slot == Slot.Fork && TopicOf(i) == "t:fork" && IsSeat(seat) && width >= 18 && FindMark(i, "m:max", 1) >= 0) && !(IsSeat(seat) && FindMark(i, "m:max", 0) >= 0 && _items[Link(i)].Clause != _items[i].Clause))
             {
                 continue;
             }
@@ -88,7 +88,8 @@ internal sealed partial class LineScan
 
     private void ReadTyre()
     {
-        ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel" || (Link(i) is >= 0 and int of && _items[of].Text is "old"), strict: true);
+        TyreByTwoFigures("size");
+        ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel" || (Link(i) is >= 0 and int of && _items[of].Text is "old" or "course" or "corsa" or "race"), strict: true);
         TyreApart("size");
         // A tyre for use without a tube is mostly a folding one: the words do not exclude each other, and none is the one value.
         if (!(Anywhere("v:TyreBead=tubeless") >= 0 && Anywhere("v:TyreBead=folding") >= 0 && Anywhere("m:or") < 0 && Anywhere("v:TyreBead=wired") < 0))
@@ -96,7 +97,6 @@ internal sealed partial class LineScan
             Words("TyreBead", "bead", i => !IsOfFoldingBike(i));
         }
 
-        TyreByTwoFigures("size");
         Words("TyreHold", "hold");
     }
 

@@ -54,6 +54,7 @@ internal sealed partial class SetAside
     {
         Tolerances(first, last);
         NutsOfAxle(first, last);
+        SaddleOfBrake(first, last);
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
@@ -138,7 +139,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake)) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake || ((_slot == Slot.Fork || _slot == Slot.Frame) && Any(first, last, "t:tyre")))) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -189,6 +190,18 @@ internal sealed partial class SetAside
             if (_items[i].Is("t:nuts") && ((i > first && IsAxleFraction(_items[i - 1])) || (i < last && IsAxleFraction(_items[i + 1]))))
             {
                 Replace(i, "m:nutted");
+            }
+        }
+    }
+
+    /// <summary>"Hydraulischer Sattel, PM": the caliper, by a word that is one for a saddle too.</summary>
+    private void SaddleOfBrake(int first, int last)
+    {
+        for (int i = first; i <= last && (_slot == Slot.FrontCaliper || _slot == Slot.RearCaliper); i++)
+        {
+            if (_items[i] is { Text: "sattel", IsFraction: false } && _items[i].Is("t:saddle"))
+            {
+                Replace(i, "t:caliper");
             }
         }
     }
@@ -463,7 +476,7 @@ internal sealed partial class SetAside
                 return false;
             }
 
-            if (_own == "t:tyre" && item.Is("t:rim") && item.Text is "llanta" or "llantas")
+            if (_own == "t:tyre" && item.Is("t:rim") && !item.IsFraction && item.Text is "llanta" or "llantas")
             {
                 // In America the tyre.
                 return false;
