@@ -85,6 +85,20 @@ internal sealed partial class LineScan
         return found;
     }
 
+    /// <summary>"M10 fine thread 1.25": a pitch that no solid axle has, which is not passed over.</summary>
+    private int OtherPitch(int i)
+    {
+        for (int j = Math.Max(0, i - Reach); j < _items.Count && j <= i + Reach; j++)
+        {
+            if (j != i && Free(j) && !_items[j].IsFraction && _items[j].IsMillimetre && _items[j].Value is > 0.4m and < 3 and not 1 && Link(j) is >= 0 and int of && _items[of].Is("t:pitch"))
+            {
+                return j;
+            }
+        }
+
+        return -1;
+    }
+
     /// <summary>"26 hilos", "26 filets", "26 Gang": turns, without the inch that they are of.</summary>
     private bool IsTurnsBehind(int j) => j + 1 < _items.Count && _items[j].Unit.Length == 0 && _items[j + 1].Kind == SpecTokenKind.Word && _items[j + 1].Text is "hilos" or "filets" or "fili" or "filetti" or "gang" or "gange" or "draden" or "gangen" or "threads" or "turns" or "spire" or "pas";
 
@@ -158,6 +172,10 @@ internal sealed partial class LineScan
             {
                 // "Solid axle with M9 thread": one pitch is made of it.
                 Take(field, "M" + _items[i].Text, i - 1, i);
+            }
+            else if (bare && metric && Free(i) && OtherPitch(i) is >= 0 and int odd)
+            {
+                Refuse(field, Math.Min(i - 1, odd), Math.Max(i, odd), "no axle has this pitch");
             }
             else if (bare && Free(i) && (metric || _items[i].IsFraction || _items[i].Value is 9 or 10 or 14 && _items[i].IsMillimetre))
             {

@@ -22,6 +22,27 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"Pads for alloy and carbon rims", "per carbonio e alluminio": pads for both, which no value says.</summary>
+    private bool IsForBothRims(int i)
+    {
+        int at = i + 1;
+        while (at < _items.Count && at <= i + 3 && (_items[at].Is("m:and") || _items[at].Is("m:or") || _items[at].IsSign('/') || _items[at].IsSign('+') || _items[at].IsSign('&') || SetAside.IsFor(_items[at])))
+        {
+            at++;
+        }
+
+        bool other = at > i + 1 && at < _items.Count && (IsRimMaterial(_items[at].Text) || _items[at].Is("v:RimPads=for-carbon") || _items[at].Is("v:RimPads=for-aluminium") || _items[at].Is("v:Material=carbon") || _items[at].Is("v:Material=aluminium"));
+        if (other && Doubts.Count == 0)
+        {
+            Several("pads", ["for-aluminium", "for-carbon"], i, at, "both kinds of rims are named");
+        }
+
+        return other;
+    }
+
+    private static bool IsRimMaterial(string word) =>
+        word is "alloy" or "alu" or "aluminium" or "aluminum" or "alufelgen" or "aluminio" or "alluminio" or "aluvelgen" or "carbon" or "carbone" or "carbono" or "carbonio" or "carbonfelgen" or "carbonvelgen";
+
     /// <summary>"Pads: alloy rims": the rim that they are for, behind a colon.</summary>
     private void PadsBehindColon()
     {

@@ -297,7 +297,7 @@ internal sealed partial class LineScan
         }
 
         ReadBrakeBolt();
-        Words("RimPads", "pads");
+        Words("RimPads", "pads", i => !IsForBothRims(i));
         PadsBehindColon();
         for (int i = 0; i + 2 < _items.Count; i++)
         {

@@ -34,10 +34,11 @@ internal sealed partial class LineScan
     /// <summary>"Gabel mit 120 mm Hub": the stroke of a fork in a line that is German by another word; a hub in English.</summary>
     private void TravelByStroke()
     {
-        for (int i = 1; i < _items.Count && !Values.ContainsKey("travel"); i++)
+        bool german = _items.Exists(IsGermanOfFork) && !_items.Exists(o => o.Text is "fork" or "with" or "axle" or "front" or "wheel" or "for" or "width" or "achse" or "steckachse" or "nabe");
+        for (int i = 1; german && i < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             bool hub = _items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].IsNumber || _items[i + 1].Kind == SpecTokenKind.Word));
-            if (hub && Free(i - 1) && _items[i - 1] is { Unit: "mm", IsFraction: false, Value: >= 30 and <= 220 } && !Joins(i - 1) && _items.Exists(IsGermanOfFork))
+            if (hub && Free(i - 1) && _items[i - 1] is { Unit: "mm", IsFraction: false, Value: >= 30 and <= 220 } && !Joins(i - 1))
             {
                 Length("travel", i - 1);
             }
@@ -47,11 +48,11 @@ internal sealed partial class LineScan
     /// <summary>"Federgabel, Hub 130 mm": behind the word, and as wide as no hub.</summary>
     private void TravelBehindStroke()
     {
-        for (int i = 1; i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
+        bool fork = _items.Exists(o => o.Text is "gabel" or "federgabel" or "luftgabel" or "stahlfedergabel" or "federweg");
+        for (int i = 1; fork && i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             int at = _items[i + 1].IsSign(':') || _items[i + 1].Text == "von" ? i + 2 : i + 1;
-            if (_items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !SetAside.IsFor(_items[i - 1]) && Free(at) && _items[at] is { Unit: "mm", IsFraction: false, Value: >= 60 and <= 220 } && !Joins(at) && !IsHubWidth(_items[at].Value, rear: false) && !IsHubWidth(_items[at].Value, rear: true)
-                && _items.Exists(o => o.Text is "gabel" or "federgabel" or "luftgabel" or "stahlfedergabel" or "federweg"))
+            if (_items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !SetAside.IsFor(_items[i - 1]) && Free(at) && _items[at] is { Unit: "mm", IsFraction: false, Value: >= 60 and <= 220 } && !Joins(at) && !IsHubWidth(_items[at].Value, rear: false))
             {
                 Length("travel", at);
             }

@@ -6,11 +6,13 @@ internal sealed partial class LineScan
     /// <summary>"21TC-622", "25C de 584": inside width, letters of the profile and bead seat.</summary>
     private void ReadRimLetters()
     {
-        for (int i = 0; i + 3 < _items.Count && !Full; i++)
+        bool rim = Anywhere("t:rim") >= 0;
+        bool tyre = Anywhere("t:tyre") >= 0;
+        for (int i = 0; i + 3 < _items.Count && !tyre && !Full; i++)
         {
             bool letters = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 12 and <= 60 } && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" };
             bool joined = _items[i + 2].IsSign('-') || _items[i + 2].IsSign('x') || _items[i + 2].IsSign('/') || (_items[i + 2].Kind == SpecTokenKind.Word && _items[i + 2].Text is "de" or "da" or "in" or "en" or "on" or "auf" or "su" or "sur" or "op" or "sobre" or "by");
-            if (!letters || !joined || !Free(i + 3) || !_items[i + 3].IsMillimetre || _items[i + 3].Value < 300 || !IsSeat(_items[i + 3].Value) || (i > 0 && Links(_items[i - 1])) || (i + 4 < _items.Count && Links(_items[i + 4])) || Anywhere("t:tyre") >= 0 || (_items[i + 1].Text == "c" && Anywhere("t:rim") < 0))
+            if (!letters || !joined || !Free(i + 3) || !_items[i + 3].IsMillimetre || _items[i + 3].Value < 300 || !IsSeat(_items[i + 3].Value) || (i > 0 && Links(_items[i - 1])) || (i + 4 < _items.Count && Links(_items[i + 4])) || (_items[i + 1].Text == "c" && !rim))
             {
                 continue;
             }
@@ -29,6 +31,12 @@ internal sealed partial class LineScan
         bool rim = Anywhere("t:rim") >= 0;
         if (hub == rim || Values.ContainsKey("hubHoles") || Values.ContainsKey("rimHoles") || (rim && (Values.ContainsKey("hub") || Values.ContainsKey("body") || Values.ContainsKey("rotorFixing"))) || (hub && (Values.ContainsKey("beadSeat") || Values.ContainsKey("innerWidth"))))
         {
+            return;
+        }
+
+        if (_items.Exists(o => o.Kind == SpecTokenKind.Word && (IsSide(o.Text) || o.Text is "side" or "seite" or "cote" or "lado" or "lato" or "kant" or "zijde" or "per" or "pro" or "je" or "each" or "left")))
+        {
+            // "20 spokes left, 20 right", "16 holes a side"
             return;
         }
 

@@ -96,7 +96,7 @@ internal sealed partial class LineScan
     private bool IsAgainstValve(int i, LineFinding valve)
     {
         int before = i - 1;
-        while (before > valve.Last && before >= i - 5 && (IsSmallWord(_items[before]) || _items[before].IsSign('(') || _items[before].IsSign(')') || _items[before].IsSign(',') || _items[before].IsSign(':') || _items[before].Is("t:valve") || _items[before].Is("t:valvelength") || _items[before].Is("t:length") || _items[before].Is("v:ValveStem=" + valve.Key)))
+        while (before >= 0 && before >= i - 5 && (i < valve.First || before > valve.Last) && (IsSmallWord(_items[before]) || _items[before].IsSign('(') || _items[before].IsSign(')') || _items[before].IsSign(':') || _items[before].Is("t:valve") || _items[before].Is("t:valvelength") || _items[before].Is("t:length") || _items[before].Is("v:ValveStem=" + valve.Key)))
         {
             before--;
         }
@@ -118,5 +118,5 @@ internal sealed partial class LineScan
         return word && behind == valve.First && !(valve.Last + 1 < _items.Count && _items[valve.Last + 1].IsNumber);
     }
 
-    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "mit" or "con" or "avec" or "met" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil" or "auto" or "coche" or "voiture" or "presta" or "schrader" or "americana" or "francese" or "francesa" or "francaise" or "fina" or "gruesa";
+    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil" or "auto" or "coche" or "voiture" or "presta" or "schrader" or "americana" or "francese" or "francesa" or "francaise" or "fina" or "gruesa";
 }

@@ -200,6 +200,12 @@ internal sealed partial class LineScan
 
         for (int j = i - 1; j >= 0 && j >= i - 3 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
         {
+            if (SetAside.IsFor(_items[j]) || (SetAside.IsWith(_items[j]) && i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: true } && _items[i + 1].Clause == _items[i].Clause))
+            {
+                // "Presta for 50 mm rims", "presta con 40 parches"
+                return false;
+            }
+
             if (!_items[j].Terms.IsEmpty && _items[j].Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal))
             {
                 return true;

@@ -372,7 +372,7 @@ internal sealed partial class SetAside
         _slot != Slot.Seatpost && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
         && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube")) && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
 
-    private static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
+    internal static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
 
     /// <summary>A figure or a word for a kind or value stands there.</summary>
     private bool Says(int first, int last)
