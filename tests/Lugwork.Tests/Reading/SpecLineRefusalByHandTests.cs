@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Lugwork.Reading;
 
 namespace Lugwork.Tests.Reading;
@@ -91,5 +92,5 @@ public sealed class SpecLineRefusalByHandTests
     public void What_is_sure_is_read(string hint, string text, string field, string key) =>
         Assert.Contains(Told(hint, text), v => v.Field == field && v.Key == key);
 
-    private static IEnumerable<SpecValue> Told(string hint, string text) => SpecLine.Read(Slot.All.Single(s => s.Name == hint), text).Values;
+    private static ImmutableArray<SpecValue> Told(string hint, string text) => SpecLine.Read(Slot.All.Single(s => s.Name == hint), text).Values;
 }
