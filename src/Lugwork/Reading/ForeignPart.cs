@@ -117,6 +117,12 @@ internal static class ForeignPart
         }
 
         string name = NameOf(item, text);
+        if (name == "sattel" && kind == "caliper")
+        {
+            // German for the caliper, too.
+            return false;
+        }
+
         return Names.Contains(name) || (name is "stem" or "stems" && kind is not ("inner tube" or "tubeless valve"));
     }
 

@@ -162,6 +162,12 @@ internal static class ItemCutter
                 (items[i].Unit, items[i + 2].Unit, items[i].IsBroken, items[i + 2].IsBroken) = ("other", "other", false, false);
             }
 
+            if (i == 0 && items.Count > 3 && items[0] is { Text: "post", IsFraction: false } && items[1].IsSign('.') && items[1].Glued && items[2].Kind == SpecTokenKind.Word)
+            {
+                // "Post. Boost 148x12": short for the rear in Italian.
+                items[0] = new() { Kind = SpecTokenKind.Word, Text = "post", Start = items[0].Start, End = items[0].End, Glued = items[0].Glued, Clause = items[0].Clause, Terms = ["m:rear"] };
+            }
+
             if ((items[i].Is("m:max") || items[i].Is("m:min")) && items[i].Text is "below" or "under" or "above" or "over" && !items[i].IsFraction && !NumberFollows(items, i))
             {
                 // "IS52 below": a place, where no figure follows that it would limit.
@@ -333,6 +339,13 @@ internal static class ItemCutter
 
         // "24er Welle": no wheel where a word for a spindle stands behind.
         if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && vocabulary.Tree.Longest(tokens, at + 1, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle")))
+        {
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
+        // "20er Boost-Achse": an axle, with the word for its kind between.
+        if (at + 2 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 && tokens[at + 1].Text == "boost" && (tokens[at + 2].Text is "achse" or "steckachse" || (at + 3 < tokens.Count && tokens[at + 2].Is('-') && tokens[at + 3].Text is "achse" or "steckachse")))
         {
             number.End = tokens[at].End;
             return at + 1;

@@ -52,7 +52,7 @@ internal sealed partial class LineScan
                 _items[i].Used = true;
                 _items[pitch].Used = true;
             }
-            else if (metric)
+            else if (metric && !(Values.TryGetValue(field, out LineFinding? said) && said.Key.StartsWith($"M{_items[i].Text}x", StringComparison.Ordinal)))
             {
                 Take(field, "M" + _items[i].Text, i - 1, i);
             }
@@ -73,7 +73,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int j = Math.Max(0, i - Reach); (metric || inch) && j < _items.Count && j <= i + Reach; j++)
         {
-            bool turns = j != i && Free(j) && !_items[j].IsFraction && (inch ? _items[j].Value is 24 or 26 && (_items[j].Unit == "tpi" || (_items[j].Unit == "speed" && _items[j].UnitWord is "gang" or "gange" or "gangen") || TopicOf(j) is "t:pitch" or "t:thread" or "t:axlethread") : _items[j].Value == 1 && _items[j].IsMillimetre && TopicOf(j) is "t:pitch");
+            bool turns = j != i && Free(j) && !_items[j].IsFraction && (inch ? _items[j].Value is 24 or 26 && (_items[j].Unit == "tpi" || (_items[j].Unit == "speed" && _items[j].UnitWord is "gang" or "gange" or "gangen") || IsTurnsBehind(j) || TopicOf(j) is "t:pitch" or "t:thread" or "t:axlethread") : _items[j].Value == 1 && _items[j].IsMillimetre && (TopicOf(j) is "t:pitch" || (Link(j) is >= 0 and int of && _items[of].Is("t:pitch"))));
             if (turns && found >= 0)
             {
                 return -1;
@@ -85,12 +85,29 @@ internal sealed partial class LineScan
         return found;
     }
 
+    /// <summary>"M10 fine thread 1.25": a pitch that no solid axle has, which is not passed over.</summary>
+    private int OtherPitch(int i)
+    {
+        for (int j = Math.Max(0, i - Reach); j < _items.Count && j <= i + Reach; j++)
+        {
+            if (j != i && Free(j) && !_items[j].IsFraction && _items[j].IsMillimetre && _items[j].Value is > 0.4m and < 3 and not 1 && Link(j) is >= 0 and int of && _items[of].Is("t:pitch"))
+            {
+                return j;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>"26 hilos", "26 filets", "26 Gang": turns, without the inch that they are of.</summary>
+    private bool IsTurnsBehind(int j) => j + 1 < _items.Count && _items[j].Unit.Length == 0 && _items[j + 1].Kind == SpecTokenKind.Word && _items[j + 1].Text is "hilos" or "filets" or "fili" or "filetti" or "gang" or "gange" or "draden" or "gangen" or "threads" or "turns" or "spire" or "pas";
+
     /// <summary>A pitch by its word or its letter: "P1.0", "pitch 1.5".</summary>
     private int PitchNear(int i)
     {
         for (int j = Math.Max(1, i - Reach); j < _items.Count && j <= i + Reach; j++)
         {
-            if (j != i && Free(j) && _items[j].Value is 1 or 1.5m or 1.75m && ((_items[j - 1].Text == "p" && _items[j].Glued) || TopicOf(j) is "t:pitch" || (Link(j) >= 0 && _items[Link(j)].Is("t:pitch")) || (TopicOf(j) is "t:thread" or "t:axlethread" && (_items[j].Value != 1 || _items[j].Places > 0))))
+            if (j != i && Free(j) && _items[j].Value is 1 or 1.5m or 1.75m && ((j + 1 < _items.Count && _items[j].Places > 0 && _items[j].IsMillimetre && _items[j + 1].Clause == _items[j].Clause && (_items[j + 1].Is("t:pitch") || _items[j + 1].Is("t:thread"))) || (_items[j - 1].Text == "p" && _items[j].Glued) || TopicOf(j) is "t:pitch" || (Link(j) >= 0 && _items[Link(j)].Is("t:pitch")) || (TopicOf(j) is "t:thread" or "t:axlethread" && (_items[j].Value != 1 || _items[j].Places > 0))))
             {
                 return j;
             }
@@ -145,7 +162,7 @@ internal sealed partial class LineScan
                 // "3/8-26": size and turns.
                 Take(field, $"{_items[i].Text}x{_items[i + 2].Text}", i, i + 2);
             }
-            else if ((bare || TopicOf(i) is "t:axle" or "t:thread" or "t:axlethread" || HasMark(i, "m:nutted")) && Free(i) && SolidThread(i) is >= 0 and int turns)
+            else if ((bare || TopicOf(i) is "t:axle" or "t:thread" or "t:axlethread" || HasMark(i, "m:nutted") || (FindMark(i, "m:nutted", 1) >= 0 && _items[i].IsFraction)) && Free(i) && SolidThread(i) is >= 0 and int turns)
             {
                 Take(field, $"{(_items[i].IsFraction ? "" : "M")}{_items[i].Text}x{_items[turns].Text}", Math.Min(metric ? i - 1 : i, turns), Math.Max(i, turns));
                 _items[i].Used = true;
@@ -155,6 +172,10 @@ internal sealed partial class LineScan
             {
                 // "Solid axle with M9 thread": one pitch is made of it.
                 Take(field, "M" + _items[i].Text, i - 1, i);
+            }
+            else if (bare && metric && Free(i) && OtherPitch(i) is >= 0 and int odd)
+            {
+                Refuse(field, Math.Min(i - 1, odd), Math.Max(i, odd), "no axle has this pitch");
             }
             else if (bare && Free(i) && (metric || _items[i].IsFraction || _items[i].Value is 9 or 10 or 14 && _items[i].IsMillimetre))
             {

@@ -43,7 +43,7 @@ internal sealed partial class LineScan
         }
 
         int lockring = Anywhere("m:lockringthread");
-        int fixedHub = Anywhere("m:fixedhub") is >= 0 and int named ? named : Anywhere("t:hub") >= 0 ? Anywhere("m:track") : -1;
+        int fixedHub = Anywhere("m:fixedhub") is >= 0 and int named ? named : Anywhere("v:CassettePattern=fixed-sprocket") is >= 0 and int sprocketOfHub && !_items.Exists(o => IsFreewheel(o) || o.Text is "flip" or "flop" or "flipflop") ? sprocketOfHub : Anywhere("t:hub") >= 0 ? Anywhere("m:track") : -1;
         int body = Anywhere("t:freehub");
         if (lockring >= 0 && fixedHub >= 0 && Anywhere("v:RotorFixing=center-lock") < 0)
         {
@@ -69,7 +69,7 @@ internal sealed partial class LineScan
         {
             Keep("body", "IGH-3lug", three, three);
         }
-        else if (!Values.ContainsKey("thread") && (body < 0 || _items[body].Text is "roue" or "rueda" or "ruota") && Freewheel() is >= 0 and int screwed)
+        else if (!Values.ContainsKey("thread") && (body < 0 || _items[body].Text is "roue" or "rueda" or "ruota") && !IsOfEngagement() && Freewheel() is >= 0 and int screwed)
         {
             Keep("body", "FW-thread", screwed, screwed);
         }
@@ -113,6 +113,10 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"Ruota libera a innesto rapido": how the pawls engage, of any body that runs free.</summary>
+    private bool IsOfEngagement() =>
+        _items.Exists(o => o.Is("n:engagement") || (o.Kind == SpecTokenKind.Word && o.Text is "innesto" or "ingaggio" or "cricchetti" or "cricchetto" or "engagement" or "engaging" or "pawls" or "pawl" or "eingriff" or "klinken" or "sperrklinken" or "zahnscheiben" or "cliquets" or "cliquet" or "engagements" or "trinquetes" or "trinquete" or "enganche" or "palletjes" or "pallen" or "ingrijping"));
 
     private static bool IsFreewheel(SpecItem item) => item.Is("v:CassettePattern=freewheel") || item.Is("v:FreehubBody=FW-thread");
 

@@ -18,7 +18,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[i].Text is "nokken" or "tacos" or "perni" or "studs" or "tetones" or "bosses" && !_items[i].IsFraction && (Clause(i, "m:is") || Clause(i, "m:pm") || Clause(i, "m:fm") || _items[i].Is("m:is")))
+            if (_items[i].Text is "nokken" or "remnokken" or "pattes" or "tacos" or "perni" or "studs" or "tetones" or "bosses" && !_items[i].IsFraction && (Clause(i, "m:is") || Clause(i, "m:pm") || Clause(i, "m:fm") || _items[i].Is("m:is")))
             {
                 // "IS2000, nokken achter": the tabs of a disc brake.
                 continue;

@@ -159,7 +159,7 @@ internal sealed partial class LineScan
         size = size < 0 ? RotorAlone(mark, post) : size;
         for (int j = mark - 1; size < 0 && j >= 0 && j >= mark - 3 && _items[j].Clause == _items[mark].Clause; j--)
         {
-            size = MountSize(j, post) && !JoinsClosely(j) && TopicOf(j) is "" or "t:brake" or "t:rotor" ? j : -1;
+            size = MountSize(j, post) && !JoinsClosely(j) && (TopicOf(j) is "" or "t:brake" or "t:rotor" || (j == mark - 1 && _items[j].End - _items[j].Start > _items[j].Text.Length && _items[j].Unit.Length == 0 && TopicOf(j) is "t:fork" or "t:frame")) ? j : -1;
         }
 
         size = size < 0 ? RotorBeside(mark, post) : size;
@@ -173,13 +173,19 @@ internal sealed partial class LineScan
         decimal value = _items[size].Value;
         string rotor = _items[size].IsInch || value < 10 ? value switch { 5 => "140", 6 => "160", 7 => "180", 8 => "203", _ => "" } : _items[size].Text;
         int last = size;
-        int second = size + 2 < _items.Count && (_items[size + 1].IsSign('/') || _items[size + 1].IsSign('-') || _items[size + 1].Is("m:or")) && MountSize(size + 2, post) && !(size + 3 < _items.Count && _items[size + 3].IsSign('x')) ? size + 2 : -1;
+        int second = size + 2 < _items.Count && (_items[size + 1].IsSign('/') || _items[size + 1].IsSign('-') || _items[size + 1].Is("m:or") || (_slot == Slot.Fork && !post && _items[size + 1].Is("m:and"))) && MountSize(size + 2, post) && !(size + 3 < _items.Count && _items[size + 3].IsSign('x')) ? size + 2 : -1;
         if (second >= 0)
         {
             (decimal a, decimal b) = (value, _items[second].Value);
             if (!post && b == a + 20 && (!rear || false))
             {
                 Keep(field, a == 140 ? "FM-front-140" : "FM-front-160", Math.Min(mark, size), second);
+                _items[size].Used = _items[second].Used = true;
+                if (_items[size + 1].Is("m:or"))
+                {
+                    _joined.Add(size + 1);
+                }
+
                 return;
             }
 
@@ -205,7 +211,7 @@ internal sealed partial class LineScan
         {
             // "Flat mount, 160/180": both rotors that a fork is made for.
             int pair = _items.FindIndex(i => i.IsNumber);
-            return pair > mark && pair <= mark + 5 && pair + 2 < _items.Count && Links(_items[pair + 1]) && MountSize(pair, false) && MountSize(pair + 2, false) && _items[pair].Clause <= _items[mark].Clause + 1 && Anywhere("m:max") < 0 && Anywhere("m:or") < 0 ? pair : -1;
+            return pair > mark && pair <= mark + 5 && pair + 2 < _items.Count && (Links(_items[pair + 1]) || _items[pair + 1].Is("m:or")) && _items[pair + 2].Value == _items[pair].Value + 20 && MountSize(pair, false) && MountSize(pair + 2, false) && _items[pair].Clause <= _items[mark].Clause + 1 && Anywhere("m:max") < 0 ? pair : -1;
         }
 
         if (figures != 1)
@@ -290,6 +296,7 @@ internal sealed partial class LineScan
 
     private void ReadRimBrake()
     {
+        DropClass();
         Words("BrakeType", "type");
         if (!Values.ContainsKey("type") && Doubts.Count == 0 && Anywhere("t:caliper") is >= 0 and int caliper)
         {
@@ -297,7 +304,8 @@ internal sealed partial class LineScan
         }
 
         ReadBrakeBolt();
-        Words("RimPads", "pads");
+        Words("RimPads", "pads", i => !IsForBothRims(i));
+        PadsBehindColon();
         for (int i = 0; i + 2 < _items.Count; i++)
         {
             if (Free(i) && Free(i + 2) && (_items[i + 1].IsSign('-') || _items[i + 1].Is("m:to") || _items[i + 1].Is("m:max") || _items[i + 1].Is("m:and") || (_items[i + 1].IsSign('/') && !_items[i + 1].IsFraction)) && _items[i].Value is >= 35 and <= 65 && _items[i + 2].Value is >= 45 and <= 80)

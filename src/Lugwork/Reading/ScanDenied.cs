@@ -26,6 +26,13 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"No travel": the word alone is denied, not a figure of it.</summary>
+    private bool IsBareDenial(string topic)
+    {
+        int at = _denied.FindIndex(d => d.Is(topic));
+        return !_denied.Exists(d => d.Clause == _denied[at].Clause && (d.IsNumber || (d != _denied[at] && d.Kind == SpecTokenKind.Word)));
+    }
+
     /// <summary>A figure or a value that is denied was read elsewhere.</summary>
     private bool IsReadToo(SpecItem denied)
     {

@@ -25,7 +25,7 @@ internal sealed partial class LineScan
                 bool unit = item.Unit switch
                 {
                     "" or "mm" => true,
-                    "in" => item.Value < 15 || (type == nameof(Tyres.TyreSize) && item.Value <= 36),
+                    "in" => item.Value < 15 || (type == nameof(Tyres.TyreSize) && item.Value <= 36) || (type == nameof(Tyres.BeadSeat) && IsMountainSeat(i, out _)),
                     "kg" or "lb" => type == nameof(Load),
                     "g" or "deg" or "w" or "other" => type == nameof(Steering.HeadsetBearing) && item.Unit == "deg",
                     "tpi" => type.EndsWith("Thread", StringComparison.Ordinal) || item.Value is 20 or 24 or 26,

@@ -107,7 +107,7 @@ internal sealed partial class LineScan
                 return null;
             }
 
-            return ReadAround(item.Clause, isShort ? 1 : 0) && !measured ? "a word makes it doubtful" : null;
+            return ReadAround(item.Clause, isShort ? 1 : 0) && !measured && !IsTurnOfPlate(i) ? "a word makes it doubtful" : null;
         }
 
         if (item.Is("d:refused"))
@@ -186,6 +186,12 @@ internal sealed partial class LineScan
         for (int step = 1; step <= Reach && near < 0; step++)
         {
             near = i + step < _items.Count && _items[i + step].IsNumber && _items[i + step].Clause - _items[i].Clause <= 1 ? i + step : i - step >= 0 && _items[i - step].IsNumber && _items[i - step].Clause == _items[i].Clause ? i - step : -1;
+        }
+
+        if (near == i + 1 && Values.TryGetValue("length", out LineFinding? length) && length.First <= near && near <= length.Last && _fields["length"].Type.Name == nameof(Dimension))
+        {
+            // "M12x1.5, measures 125 mm overall".
+            return true;
         }
 
         return near >= 0 && Values.TryGetValue("shellBore", out LineFinding? bore) && bore.First <= near && near <= bore.Last && Values.Values.All(v => v == bore || (_fields[v.Field].Type.Name is "Shell" or nameof(Dimension)));
@@ -300,8 +306,8 @@ internal sealed partial class LineScan
     /// <summary>"Corps Micro Spline fourni", "núcleo XD incluido": a wheel that comes with a freehub body, and the body is named as one.</summary>
     private bool IsKitOfBody(int i)
     {
-        bool named = _items[i].Text is "fourni" or "fournie" or "livre" or "livree" or "incluido" or "suministrado" && Values.TryGetValue("body", out LineFinding? body)
-            && _items[body.First].Clause == _items[i].Clause && _items[body.First].Text is "corps" or "nucleo" or "cuerpo";
+        bool named = _items[i].Text is "fourni" or "fournie" or "livre" or "livree" or "incluido" or "suministrado" or "compreso" or "incluso" or "compris" or "inclus" or "meegeleverd" or "inbegrepen" && Values.TryGetValue("body", out LineFinding? body)
+            && _items[body.First].Clause == _items[i].Clause && _items[body.First].Text is "corps" or "nucleo" or "cuerpo" or "corpetto" or "cassettebody" && !_items.Exists(o => o.Is("d:extra") || o.Is("d:option") || o.Is("m:adapt"));
         return named || (_items[i].Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub"));
     }
 }

@@ -66,11 +66,14 @@ internal sealed partial class LineScan
         ReadAxleThread("frontAxleThread");
         ReadIso("largestFrontTyre", label: i => TopicOf(i) is "t:tyre");
         ReadTyreLimitApart("largestFrontTyre");
+        TravelByStroke();
+        TravelBehindStroke();
         ReadHub("front", rear: false);
         ReadBosses("frontBosses");
         ReadRotorLimit("largestFrontRotor");
         ReadCrownSeat();
         ReadSteerer();
+        SteererByDiameter();
         ReadSteererLength();
         Words("CrownType", "crowns", CrownSaid);
         Words("RetentionLips", "frontLips");
@@ -91,6 +94,17 @@ internal sealed partial class LineScan
     /// <summary>"No travel" beside a travel.</summary>
     private void Contradicted()
     {
+        if (_denied.Exists(d => d.Is("t:travel")))
+        {
+            // "Ohne Federweg, Federweg 120 mm": what was taken out is the length itself.
+            int other = Enumerable.Range(0, _items.Count).FirstOrDefault(j => Free(j) && TopicOf(j) == "t:travel", -1);
+            if (other >= 0 && IsBareDenial("t:travel"))
+            {
+                Refuse("travel", other, other, "the line says that there is none, and a figure", LineDoubtKind.Conflict);
+                return;
+            }
+        }
+
         for (int i = 0; i + 1 < _items.Count; i++)
         {
             bool none = (_items[i].Is("t:travel") && _items[i + 1].Is("m:not")) || (_items[i].Is("m:not") && _items[i + 1].Is("t:travel"));

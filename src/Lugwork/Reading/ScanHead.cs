@@ -94,7 +94,7 @@ internal sealed partial class LineScan
 
     /// <summary>"For rims 622, width 40": the rim whose bead seat the tyre was read by.</summary>
     private bool IsRimOfTyre(int head) =>
-        _slot.Key.EndsWith("Tyre", StringComparison.Ordinal) && _items[head].Is("t:rim") && Values.TryGetValue("size", out LineFinding? size) && _items[size.First].Clause <= _items[head].Clause && _items[head].Clause <= _items[size.Last].Clause;
+        _slot.Key.EndsWith("Tyre", StringComparison.Ordinal) && _items[head].Is("t:rim") && Values.TryGetValue("size", out LineFinding? size) && ((_items[head].Text is "llanta" or "llantas" && !_items[head].IsFraction) || _items[size.First].Clause <= _items[head].Clause && _items[head].Clause <= _items[size.Last].Clause);
 
     internal static bool IsMate(SpecItem item, string mates)
     {

@@ -39,13 +39,13 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             SpecItem item = _items[i];
-            if (item.IsTopic && !IsHubWord(TopicIn(item)) && !(IsOfWheel(TopicIn(item)) && _slot != Slot.Frame && _slot != Slot.Fork))
+            if (item.IsTopic && !IsHubWord(TopicIn(item)) && !(item.Is("t:tyre") && item.Is("m:max") && item.IsFraction && item.Text is "passage" or "paso" or "passaggio") && !(IsOfWheel(TopicIn(item)) && _slot != Slot.Frame && _slot != Slot.Fork))
             {
                 return;
             }
 
             evidence |= item.Is("m:trial") || (item.Text is "slots" or "slot" or "dropouts" && item.Kind == SpecTokenKind.Word) || TopicIn(item) is "t:axle" or "t:hub" or "t:spacing" or "t:axlestandard" || item.Is("m:qr") || item.Is("m:thru") || item.Is("m:nutted") || item.Is("m:boost") || item.Is("m:thrubolt");
-            if (!Free(i) || IsOfWheel(TopicOf(i)) || TopicOf(i) is "t:pitch" or "t:thread" or "t:axlethread" || JoinsClosely(i) || OtherEnd(i, rear) || IsTravelOfFork(i) || item.Unit is not ("" or "mm") && !(item.IsFraction && item.IsInch) || (i > 0 && _items[i - 1].Text == "m" && item.Glued))
+            if (!Free(i) || (IsOfWheel(TopicOf(i)) && _items[Link(i)] is not { IsFraction: true, Text: "passage" or "paso" or "passaggio" }) || TopicOf(i) is "t:pitch" or "t:thread" or "t:axlethread" || JoinsClosely(i) || OtherEnd(i, rear) || IsTravelOfFork(i) || item.Unit is not ("" or "mm") && !(item.IsFraction && item.IsInch) || (i > 0 && _items[i - 1].Text == "m" && item.Glued))
             {
                 continue;
             }

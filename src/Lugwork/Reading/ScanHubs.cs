@@ -145,7 +145,7 @@ internal sealed partial class LineScan
             keys = [.. HubStandard.All.Where(h => h.IsRear == rear && h.OldMicrometres == width * 1000 && h.Axles.Contains(micrometres)).Select(h => h.FitKey)];
         }
 
-        if (keys.Length > 1 && rear && width == 120 && axle == 0 && nutted < 0 && (Anywhere("m:track") >= 0 || _items.Exists(i => i.Is("v:DropoutSlot=horizontal") && i.Text is "track" or "bahnausfallenden" or "bahnausfaller" or "baanpatten")))
+        if (keys.Length > 1 && rear && width == 120 && axle == 0 && nutted < 0 && (Anywhere("m:track") >= 0 || (Anywhere("m:fixedhub") >= 0 && Anywhere("m:lockringthread") >= 0) || (Anywhere("v:FreehubBody=TRACK") >= 0 && Anywhere("t:hub") >= 0) || _items.Exists(i => i.Is("v:DropoutSlot=horizontal") && i.Text is "track" or "bahnausfallenden" or "bahnausfaller" or "baanpatten")))
         {
             // "120 track" is what it is called.
             keys = ["R120"];

@@ -16,7 +16,7 @@ internal sealed partial class LineScan
             int of = Governed(i);
             foreach (LineFinding value in Values.Values)
             {
-                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field) && !IsFromTo(i, value) && !(_items[i].Is("t:tyre") && value.Field is "rear" or "front" && value.First < value.Last && _items[i].Text is "passage" or "passaggio"))
+                if (of >= 0 && value.First <= of && of <= value.Last && !IsLimit(value.Field) && !IsFromTo(i, value) && !IsRoomOfWheel(i, value) && !(_items[i].Is("t:tyre") && value.Field is "rear" or "front" && value.First < value.Last && _items[i].Text is "passage" or "passaggio"))
                 {
                     Several(value.Field, [value.Key], i, i, "a limit is said where a size is expected");
                     break;
@@ -24,6 +24,10 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"Passage de roue avant 15/110", "Bandmaat: 700x50C": a word for room is one for the width of a hub end, and for the size of the tyre itself.</summary>
+    private bool IsRoomOfWheel(int i, LineFinding value) =>
+        _items[i].Is("t:tyre") && ((_fields[value.Field].Type.Name == nameof(Hubs.HubStandard) && _items[i].Text is "passage" or "paso" or "passaggio" or "wielruimte") || (value.Field == "size" && _items[i].Text is "bandmaat"));
 
     /// <summary>The figure that a word of limit is about: the next one in its clause, or else the last one.</summary>
     private int Governed(int i)

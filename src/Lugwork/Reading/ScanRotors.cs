@@ -18,7 +18,7 @@ internal sealed partial class LineScan
         CableDisc();
         for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
         {
-            if (_items[i].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i) && !IsHalfHydraulic(i))
+            if (_items[i].Text is "hydraulic" or "hydro" or "hydr" or "hydraulik" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i) && !IsHalfHydraulic(i))
             {
                 Keep("type", "disc-hydraulic", i, i);
             }

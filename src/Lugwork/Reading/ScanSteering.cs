@@ -166,6 +166,7 @@ internal sealed partial class LineScan
             }
 
             string topic = Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause ? TopicIn(_items[link]) : "";
+            topic = topic == "n:reach" && _items[Link(i)].Text is "base" && HasMark(i, "m:tapered") ? "" : topic;
             bool steerer = topic is "t:steerer" or "t:headtube" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
             steerer |= (_items[i].Value is 1.125m && _items[i].Unit.Length == 0) || (_items[i].Value is 28.6m && i + 2 < _items.Count && _items[i + 2] is { IsNumber: true, Value: 39.8m } && (Anywhere("m:tapered") >= 0 || Anywhere("t:steerer") >= 0));
             bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
@@ -207,7 +208,7 @@ internal sealed partial class LineScan
         {
             TakeSteerer(sizes);
         }
-        else if (Anywhere("m:tapered") is >= 0 and int tapered)
+        else if (Anywhere("m:tapered") is >= 0 and int tapered && !(_items[tapered].Text is "getapt" && Values.ContainsKey("frontAxleThread")))
         {
             Several("steererShape", ["tapered-1-1/8-1-1/4", "tapered-1-1/8-1.5"], tapered, tapered, "the sizes of the taper are not said");
         }

@@ -128,10 +128,12 @@ internal sealed partial class LineScan
         {
             ReadSeat("seat");
             TubeApart();
+            TubeRangeAlone();
         }
 
         Words("ValveStem", "valve");
         StemByPlace();
+        SettleShortValve();
         for (int i = 0; i < _items.Count; i++)
         {
             bool stem = Free(i) && TopicOf(i) == "t:stem" && _items[i] is { Unit: "mm", Places: 0, Value: >= 30 and <= 120 and not 35 } && !JoinsClosely(i) && (Values.ContainsKey("valve") || Values.ContainsKey("seat"));
@@ -144,6 +146,8 @@ internal sealed partial class LineScan
                 Length("valveLength", i);
             }
         }
+
+        ValveLengthByHand();
     }
 
     /// <summary>"65 mm stem": of a valve, where no bar is.</summary>
@@ -157,7 +161,7 @@ internal sealed partial class LineScan
         {
             string key = _items[i].Text switch
             {
-                "french" or "francaise" or "francais" or "franzosisch" or "franzosisches" or "franz" or "frances" or "francesa" or "francese" or "frans" or "franse" => "presta",
+                "french" or "francaise" or "francais" or "franzosisch" or "franzosisches" or "franzosischem" or "franzosischen" or "franz" or "frances" or "francesa" or "francese" or "frans" or "franse" => "presta",
                 "american" or "americaine" or "americana" or "amerikanisch" or "amerikanisches" or "amerikaans" or "amerikaanse" => "schrader",
                 _ => "",
             };
@@ -196,6 +200,12 @@ internal sealed partial class LineScan
 
         for (int j = i - 1; j >= 0 && j >= i - 3 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
         {
+            if (SetAside.IsFor(_items[j]) || (SetAside.IsWith(_items[j]) && i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: true } && _items[i + 1].Clause == _items[i].Clause))
+            {
+                // "Presta for 50 mm rims", "presta con 40 parches"
+                return false;
+            }
+
             if (!_items[j].Terms.IsEmpty && _items[j].Terms[0].StartsWith("v:ValveStem=", StringComparison.Ordinal))
             {
                 return true;

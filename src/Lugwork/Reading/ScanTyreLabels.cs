@@ -15,6 +15,11 @@ internal sealed partial class LineScan
             return false;
         }
 
+        if (DashedLabel(first, ref last, ref text) || SplitLabel(first, ref last, ref text))
+        {
+            return true;
+        }
+
         if (start.Value >= 300)
         {
             string letter = Letter(last + 1, out int behind);
@@ -47,6 +52,7 @@ internal sealed partial class LineScan
         else if (last + 3 < _items.Count + 3 && last > first)
         {
             Suffix(ref last, ref text);
+            text += HasPartedSuffix(text) ? " E.A.3" : "";
         }
         else if (last == first && start.Value < 400)
         {

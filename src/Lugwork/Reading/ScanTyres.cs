@@ -32,7 +32,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat") && !(IsSeat(seat) && FindMark(i, "m:max", 0) >= 0 && _items[Link(i)].Clause != _items[i].Clause))
+            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat") && !(_slot == Slot.Fork && TopicOf(i) == "t:fork" && IsSeat(seat) && width >= 18 && FindMark(i, "m:max", 1) >= 0) && !(IsSeat(seat) && FindMark(i, "m:max", 0) >= 0 && _items[Link(i)].Clause != _items[i].Clause))
             {
                 continue;
             }
@@ -76,7 +76,7 @@ internal sealed partial class LineScan
 
         for (int i = 0; i < _items.Count && !found && !Full; i++)
         {
-            if (Free(i) && label(i) && Label(i, out int last, out string text) && _fields[field].Read(text) is { } reading && (reading.Keys.Length > 0 || (strict && last > i)))
+            if (Free(i) && label(i) && Label(i, out int last, out string text) && !HasFullerLabel(i, text) && _fields[field].Read(text) is { } reading && (reading.Keys.Length > 0 || (strict && last > i)))
             {
                 Take(field, text, i, last);
                 i = last;
@@ -88,12 +88,13 @@ internal sealed partial class LineScan
 
     private void ReadTyre()
     {
-        ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel", strict: true);
+        TyreByTwoFigures("size");
+        ReadIso("size", i => TopicOf(i) is "" or "t:tyre" or "t:beadseat" or "t:rim" or "n:size" or "t:wheel" || (Link(i) is >= 0 and int of && _items[of].Text is "old" or "course" or "corsa" or "race"), strict: true);
         TyreApart("size");
         // A tyre for use without a tube is mostly a folding one: the words do not exclude each other, and none is the one value.
         if (!(Anywhere("v:TyreBead=tubeless") >= 0 && Anywhere("v:TyreBead=folding") >= 0 && Anywhere("m:or") < 0 && Anywhere("v:TyreBead=wired") < 0))
         {
-            Words("TyreBead", "bead");
+            Words("TyreBead", "bead", i => !IsOfFoldingBike(i));
         }
 
         Words("TyreHold", "hold");

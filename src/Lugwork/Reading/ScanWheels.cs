@@ -21,7 +21,7 @@ internal sealed partial class LineScan
             }
             else if (Label(i, out int last, out string text) && (last > i || _items[i].IsInch))
             {
-                string named = text switch
+                string named = IsMountainSeat(i, out string mountain) ? mountain : text switch
                 {
                     "29er" => "622",
                     "700C" => "622",
@@ -57,13 +57,16 @@ internal sealed partial class LineScan
         ReadEndCaps();
         ReadRimSize();
         ReadRimSizeTurned();
+        ReadRimLetters();
         ReadWheelThreads();
         ReadHub("hub", rear);
         ReadSeat("beadSeat");
         RimHeight();
         ReadInside();
+        InsideInWords();
         ReadBody();
         ReadHoles();
+        HolesOfOnlyPart();
         Words("RotorFixing", "rotorFixing");
         if (Anywhere("t:rotor") >= 0 || Anywhere("t:brake") >= 0)
         {
@@ -71,7 +74,7 @@ internal sealed partial class LineScan
         }
 
         Words("RimType", "rimType");
-        Words("TyreHold", "hold");
+        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber));
         Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
         BrakeTrackApart();
         Words("HubEnds", "ends");
@@ -80,6 +83,7 @@ internal sealed partial class LineScan
         OtherSeats();
         InnerWidthAlone();
         ValveHoleByName();
+        ValveHoleByDrill();
         for (int i = 0; i < _items.Count; i++)
         {
             if (Free(i) && _items[i].Unit is "" or "mm" && TopicOf(i) == "t:valvehole" && !Values.ContainsKey("valveHole"))

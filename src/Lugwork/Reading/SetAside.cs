@@ -54,6 +54,7 @@ internal sealed partial class SetAside
     {
         Tolerances(first, last);
         NutsOfAxle(first, last);
+        SaddleOfBrake(first, last);
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
@@ -138,7 +139,7 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake)) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
+            if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake || ((_slot == Slot.Fork || _slot == Slot.Frame) && Any(first, last, "t:tyre")))) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
             }
@@ -189,6 +190,18 @@ internal sealed partial class SetAside
             if (_items[i].Is("t:nuts") && ((i > first && IsAxleFraction(_items[i - 1])) || (i < last && IsAxleFraction(_items[i + 1]))))
             {
                 Replace(i, "m:nutted");
+            }
+        }
+    }
+
+    /// <summary>"Hydraulischer Sattel, PM": the caliper, by a word that is one for a saddle too.</summary>
+    private void SaddleOfBrake(int first, int last)
+    {
+        for (int i = first; i <= last && (_slot == Slot.FrontCaliper || _slot == Slot.RearCaliper); i++)
+        {
+            if (_items[i] is { Text: "sattel", IsFraction: false } && _items[i].Is("t:saddle"))
+            {
+                Replace(i, "t:caliper");
             }
         }
     }
@@ -401,7 +414,7 @@ internal sealed partial class SetAside
         _slot != Slot.Seatpost && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
         && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube")) && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
 
-    public static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
+    internal static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
 
     /// <summary>A figure or a word for a kind or value stands there.</summary>
     private bool Says(int first, int last)
@@ -502,6 +515,12 @@ internal sealed partial class SetAside
             if (_own == "t:cassette" && item.Terms.Any(t => t.StartsWith("v:CassettePattern=", StringComparison.Ordinal)))
             {
                 // "Pignon à 3 ergots pour moyeu à vitesses": the sprocket is named by its kind.
+                return false;
+            }
+
+            if (_own == "t:tyre" && item.Is("t:rim") && !item.IsFraction && item.Text is "llanta" or "llantas")
+            {
+                // In America the tyre.
                 return false;
             }
 

@@ -1,0 +1,77 @@
+namespace Lugwork.Reading;
+
+/// <summary>Classes of reach of rim brakes by the word "drop".</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"140 ou 160 selon la platine": the plate of a flat mount fork, which is turned for the other of its two rotors.</summary>
+    private bool IsTurnOfPlate(int i)
+    {
+        if (_slot != Slot.Fork || Values.Count != 1 || !Values.TryGetValue("frontBrake", out LineFinding? mount) || !mount.Key.StartsWith("FM-front", StringComparison.Ordinal) || !_items[i].Is("d:condition"))
+        {
+            return false;
+        }
+
+        for (int j = i + 1; j < _items.Count && j <= i + 5 && _items[j].Clause == _items[i].Clause; j++)
+        {
+            if (_items[j].Kind == SpecTokenKind.Word && _items[j].Text is "platine" or "plaquette" or "plaque" or "placa" or "plate" or "platte" or "adapterplatte" or "piastrina" or "piastra" or "plaatje" or "adapterplaatje" or "plaat")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Pads for alloy and carbon rims", "per carbonio e alluminio": pads for both, which no value says.</summary>
+    private bool IsForBothRims(int i)
+    {
+        int at = i + 1;
+        while (at < _items.Count && at <= i + 3 && (_items[at].Is("m:and") || _items[at].Is("m:or") || _items[at].IsSign('/') || _items[at].IsSign('+') || _items[at].IsSign('&') || SetAside.IsFor(_items[at])))
+        {
+            at++;
+        }
+
+        bool other = at > i + 1 && at < _items.Count && (IsRimMaterial(_items[at].Text) || _items[at].Is("v:RimPads=for-carbon") || _items[at].Is("v:RimPads=for-aluminium") || _items[at].Is("v:Material=carbon") || _items[at].Is("v:Material=aluminium"));
+        if (other && Doubts.Count == 0)
+        {
+            Several("pads", ["for-aluminium", "for-carbon"], i, at, "both kinds of rims are named");
+        }
+
+        return other;
+    }
+
+    private static bool IsRimMaterial(string word) =>
+        word is "alloy" or "alu" or "aluminium" or "aluminum" or "alufelgen" or "aluminio" or "alluminio" or "aluvelgen" or "carbon" or "carbone" or "carbono" or "carbonio" or "carbonfelgen" or "carbonvelgen";
+
+    /// <summary>"Pads: alloy rims": the rim that they are for, behind a colon.</summary>
+    private void PadsBehindColon()
+    {
+        for (int i = 0; i + 2 < _items.Count && !Values.ContainsKey("pads"); i++)
+        {
+            bool pads = _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "pads" or "blocks" or "shoes" or "inserts" or "belage" or "bremsbelage" or "bremsgummis" or "gummis" or "patins" or "plaquettes" or "patines" or "zapatas" or "pattini" or "tacchetti" or "remblokken" or "blokken" or "remrubbers" or "rubbers" && _items[i + 1].IsSign(':');
+            int at = i + 2 < _items.Count && SetAside.IsFor(_items[i + 2]) ? i + 3 : i + 2;
+            string rim = pads && at < _items.Count ? _items[at].Text : "";
+            string key = rim is "alloy" or "alu" or "aluminium" or "aluminum" or "alufelgen" or "aluminio" or "alluminio" or "aluvelgen" ? "for-aluminium" : rim is "carbon" or "carbone" or "carbono" or "carbonio" or "carbonfelgen" or "carbonvelgen" ? "for-carbon" : "";
+            bool other = at + 1 < _items.Count && (_items[at + 1].IsSign('/') || _items[at + 1].Is("m:or") || _items[at + 1].Is("m:and") || _items[at + 1].Text is "free" or "backing" or "holder" or "halter" or "shell");
+            if (key.Length > 0 && !other)
+            {
+                Keep("pads", key, i, at);
+            }
+        }
+    }
+
+    /// <summary>"Long drop caliper", "short-drop brake": a class that makers draw differently, as that of the reach.</summary>
+    private void DropClass()
+    {
+        for (int i = 1; i < _items.Count; i++)
+        {
+            bool drop = _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "drop" or "drops";
+            string word = _items[i - 1].IsSign('-') && i > 1 ? _items[i - 2].Text : _items[i - 1].Text;
+            if (drop && (IsReachClass(word) || word is "deep" or "medium" or "standard") && !_items.Exists(o => o is { IsNumber: true, Value: >= 35 and <= 80 }))
+            {
+                Several("reach", word[0] is 'l' or 'd' ? ["long-55-73", "long-57-73"] : [], i - 1, i, "makers draw this class differently, and no millimetres are given");
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,64 @@
+namespace Lugwork.Reading;
+
+/// <summary>Forks as they are written by hand: the steerer by its diameter alone, and the travel by the German word for a stroke.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"Ahead, Ø 28,6 mm", "canna da 28.6, ahead", "forcella filettata 25.4": the diameter of a steerer, the only figure of a line that says which kind of steerer it is.</summary>
+    private void SteererByDiameter()
+    {
+        if (!Values.TryGetValue("steererKind", out LineFinding? kind) || Values.ContainsKey("steerer") || Values.ContainsKey("steererShape") || Doubts.Count > 0)
+        {
+            return;
+        }
+
+        int only = _items.FindIndex(i => i.IsNumber && i.Unit != "other");
+        if (only < 0 || _items.FindLastIndex(i => i.IsNumber && i.Unit != "other") != only || !Free(only) || !_items[only].IsMillimetre || Joins(only) || Anywhere("m:tapered") >= 0 || Anywhere("m:max") >= 0)
+        {
+            return;
+        }
+
+        string name = (_items[only].Value, kind.Key) switch
+        {
+            (28.6m, _) => "1-1/8 in",
+            (25.4m, _) => "1 in",
+            (31.8m, "threadless") when _items[only].IsDiameter => "1-1/4 in",
+            _ => "",
+        };
+        bool other = _items.Exists(o => o.IsTopic && TopicIn(o) is not ("t:steerer" or "t:fork" or "t:headtube" or "t:thread" or "t:thickness" or "n:colour" or "t:kind" or "t:material" or "n:size"));
+        if (name.Length > 0 && !other)
+        {
+            Take("steerer", name, only, only);
+        }
+    }
+
+    /// <summary>"Gabel mit 120 mm Hub": the stroke of a fork in a line that is German by another word; a hub in English.</summary>
+    private void TravelByStroke()
+    {
+        bool german = _items.Exists(IsGermanOfFork) && !_items.Exists(o => o.Text is "fork" or "with" or "axle" or "front" or "wheel" or "for" or "width" or "achse" or "steckachse" or "nabe");
+        for (int i = 1; german && i < _items.Count && !Values.ContainsKey("travel"); i++)
+        {
+            bool hub = _items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].IsNumber || _items[i + 1].Kind == SpecTokenKind.Word));
+            if (hub && Free(i - 1) && _items[i - 1] is { Unit: "mm", IsFraction: false, Value: >= 30 and <= 220 } && !Joins(i - 1))
+            {
+                Length("travel", i - 1);
+            }
+        }
+    }
+
+    /// <summary>"Federgabel, Hub 130 mm": behind the word, and as wide as no hub.</summary>
+    private void TravelBehindStroke()
+    {
+        bool fork = _items.Exists(o => o.Text is "gabel" or "federgabel" or "luftgabel" or "stahlfedergabel" or "federweg");
+        for (int i = 1; fork && i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
+        {
+            int at = _items[i + 1].IsSign(':') || _items[i + 1].Text == "von" ? i + 2 : i + 1;
+            if (_items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !SetAside.IsFor(_items[i - 1]) && Free(at) && _items[at] is { Unit: "mm", IsFraction: false, Value: >= 60 and <= 220 } && !Joins(at) && !IsHubWidth(_items[at].Value, rear: false))
+            {
+                Length("travel", at);
+            }
+        }
+    }
+
+    private static bool IsGermanOfFork(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "gabel" or "federgabel" or "luftgabel" or "stahlfedergabel" or "einbaulange" or "einbauhohe" or "federweg" or "schaft" or "gabelschaft" or "mit" or "standrohre";
+}

@@ -1,0 +1,143 @@
+namespace Lugwork.Reading;
+
+/// <summary>Rims as they are written by hand: the letters of the profile against the width, holes of a line about a rim or a hub alone, how wide it is inside in words.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"21TC-622", "25C de 584": inside width, letters of the profile and bead seat.</summary>
+    private void ReadRimLetters()
+    {
+        bool rim = Anywhere("t:rim") >= 0;
+        bool tyre = Anywhere("t:tyre") >= 0;
+        for (int i = 0; i + 3 < _items.Count && !tyre && !Full; i++)
+        {
+            bool letters = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 12 and <= 60 } && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" };
+            bool joined = _items[i + 2].IsSign('-') || _items[i + 2].IsSign('x') || _items[i + 2].IsSign('/') || (_items[i + 2].Kind == SpecTokenKind.Word && _items[i + 2].Text is "de" or "da" or "in" or "en" or "on" or "auf" or "su" or "sur" or "op" or "sobre" or "by");
+            if (!letters || !joined || !Free(i + 3) || !_items[i + 3].IsMillimetre || _items[i + 3].Value < 300 || !IsSeat(_items[i + 3].Value) || (i > 0 && Links(_items[i - 1])) || (i + 4 < _items.Count && Links(_items[i + 4])) || (_items[i + 1].Text == "c" && !rim))
+            {
+                continue;
+            }
+
+            Length("innerWidth", i);
+            Keep("rimType", _items[i + 1].Text.ToUpperInvariant(), i, i + 1);
+            Take("beadSeat", _items[i + 3].Text, i + 3, i + 3);
+            return;
+        }
+    }
+
+    /// <summary>"Rim 622x21TC, 28 holes": the count in a clause of its own, where the line is about a rim or about a hub and never about the other.</summary>
+    private void HolesOfOnlyPart()
+    {
+        bool hub = Anywhere("t:hub") >= 0;
+        bool rim = Anywhere("t:rim") >= 0;
+        if (hub == rim || Values.ContainsKey("hubHoles") || Values.ContainsKey("rimHoles") || (rim && (Values.ContainsKey("hub") || Values.ContainsKey("body") || Values.ContainsKey("rotorFixing"))) || (hub && (Values.ContainsKey("beadSeat") || Values.ContainsKey("innerWidth"))))
+        {
+            return;
+        }
+
+        if (_items.Exists(o => o.Kind == SpecTokenKind.Word && (IsSide(o.Text) || o.Text is "side" or "seite" or "cote" or "lado" or "lato" or "kant" or "zijde" or "per" or "pro" or "je" or "each" or "left")))
+        {
+            // "20 spokes left, 20 right", "16 holes a side"
+            return;
+        }
+
+        int found = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool drilled = i > 0 && _items[i].Unit.Length == 0 && rim && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
+            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole")
+            {
+                continue;
+            }
+
+            if (found >= 0)
+            {
+                return;
+            }
+
+            found = i;
+        }
+
+        if (found >= 0)
+        {
+            Take(hub ? "hubHoles" : "rimHoles", _items[found].Text, found, found);
+        }
+    }
+
+    private static bool IsDrilledWord(string word) =>
+        word is "drilled" or "drilling" or "gebohrt" or "gelocht" or "lochung" or "percee" or "perce" or "percage" or "taladrada" or "taladrado" or "taladro" or "forata" or "forato" or "foratura" or "geboord" or "boring" or "lochzahl" or "locher" or "bored";
+
+    /// <summary>"Jante percée à 6.5 mm pour la valve", "drilled 6.5 for Presta": the hole of a valve by its size, where drilling and valve are both said and no other figure is like it.</summary>
+    private void ValveHoleByDrill()
+    {
+        if (Values.ContainsKey("valveHole"))
+        {
+            return;
+        }
+
+        int only = _items.FindIndex(i => i.IsNumber && i.Value is 6.5m or 8.5m);
+        if (only < 0 || !Free(only) || !_items[only].IsMillimetre || Joins(only) || _items.FindLastIndex(i => i.IsNumber && i.Value is 6.5m or 8.5m) != only || Anywhere("m:adapt") >= 0)
+        {
+            return;
+        }
+
+        bool drill = false;
+        int valve = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Math.Abs(_items[i].Clause - _items[only].Clause) > 1)
+            {
+                continue;
+            }
+
+            drill |= _items[i].Clause == _items[only].Clause && (IsDrilledWord(_items[i].Text) || _items[i].Is("m:drilled") || _items[i].Text is "hole" or "loch" or "trou" or "agujero" or "orificio" or "foro" or "gat") || _items[i].Is("t:valvehole");
+            bool stem = _items[i].Is("v:ValveStem=presta") || _items[i].Is("v:ValveStem=schrader");
+            valve = stem || (valve < 0 && (_items[i].Is("t:valve") || _items[i].Is("t:valvehole"))) ? i : valve;
+        }
+
+        bool other = valve >= 0 && (_items[valve].Is("v:ValveStem=presta") ? _items[only].Value != 6.5m : _items[valve].Is("v:ValveStem=schrader") && _items[only].Value != 8.5m);
+        if (drill && valve >= 0 && !other && !Negated(valve))
+        {
+            Take("valveHole", _items[only].Text, only, only);
+        }
+    }
+
+    /// <summary>"30 de ancho interior", "innen 30 mm breit", "23 wide inside": small words and one for the width between the figure and the word for the inside.</summary>
+    private void InsideInWords()
+    {
+        if (Values.ContainsKey("innerWidth") || Anywhere("t:tyre") >= 0)
+        {
+            return;
+        }
+
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || _items[i].Value is < 12 or > 60 || Joins(i))
+            {
+                continue;
+            }
+
+            int behind = i + 1;
+            bool wide = false;
+            while (behind < _items.Count && behind <= i + 4 && _items[behind].Clause == _items[i].Clause && _items[behind].Kind == SpecTokenKind.Word && (_items[behind].Is("n:width") || (!_items[behind].IsFraction && _items[behind].Text is "de" or "en" or "a" or "di" or "la" or "l" or "in" or "on" or "the" or "der" or "mm" or "aan" or "large" or "d")))
+            {
+                wide |= _items[behind].Is("n:width") || _items[behind].Text is "large";
+                behind++;
+            }
+
+            bool inner = behind < _items.Count && behind > i + 1 && _items[behind].Clause == _items[i].Clause && (_items[behind].Is("t:inner") || _items[behind].Is("m:inside"));
+            wide |= inner && (_items[behind].IsFraction || Anywhere("t:rim") >= 0);
+            if (inner && wide && !(behind + 1 < _items.Count && (_items[behind + 1].IsNumber || _items[behind + 1].IsSign(':'))) && !Clause(i, "m:outside"))
+            {
+                Length("innerWidth", i);
+                return;
+            }
+        }
+    }
+
+    /// <summary>29" or 27.5" of a mountain bicycle: the word tells it from the other rims of this name.</summary>
+    private bool IsMountainSeat(int i, out string seat)
+    {
+        seat = _items[i] is { IsInch: true, IsFraction: false } ? _items[i].Value switch { 29 => "622", 27.5m => "584", _ => "" } : "";
+        return seat.Length > 0 && Anywhere("m:offroad") >= 0 && !Joins(i);
+    }
+}

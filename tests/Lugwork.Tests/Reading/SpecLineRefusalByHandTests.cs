@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Lugwork.Reading;
+
+namespace Lugwork.Tests.Reading;
+
+/// <summary>Lines in everyday wording about wheels, tyres, forks and brakes that look like ones that are read, and say the value of something else, of nothing, or of two things.</summary>
+public sealed class SpecLineRefusalByHandTests
+{
+    [Theory]
+    [InlineData("rear tyre", "26 x 1 3/8, not EA3")]
+    [InlineData("rear tyre", "26 x 1 3/8 EA3 or S6")]
+    [InlineData("rear tyre", "28\" 1 5/8")]
+    [InlineData("rear tyre", "700-35C or 700-38C")]
+    [InlineData("rear tyre", "tyre 622, 28 mm rim")]
+    [InlineData("rear tyre", "622 rim, 25 mm valve")]
+    [InlineData("rear tyre", "tyre for 622 rims, 19 mm inside")]
+    [InlineData("rear tyre", "pneu 622, 28 mm maxi")]
+    [InlineData("rear tyre", "40 mm tyre, was on 622 rims")]
+    [InlineData("front tyre", "llanta 622-25")]
+    [InlineData("rear wheel", "llanta para cubierta 26\u00D71 3/8")]
+    [InlineData("rear wheel", "ruota libera a innesto rapido, rumorosa")]
+    [InlineData("rear wheel", "28C-622")]
+    [InlineData("rear wheel", "rim 21C-622 or 23C-622")]
+    [InlineData("rear wheel", "rim 622x25, 32 holes or 28")]
+    [InlineData("rear wheel", "corpetto XD non incluso")]
+    [InlineData("rear wheel", "corpetto XD o microspline incluso")]
+    [InlineData("rear wheel", "hub, 120 mm, fixed cog, lockring and freewheel")]
+    [InlineData("front wheel", "29\" MTB or 27.5\"")]
+    [InlineData("front wheel", "29\" MTB tyre fits")]
+    [InlineData("front wheel", "drilled 8.5 for Presta")]
+    [InlineData("front wheel", "drilled 6.5 for valve, adapter for Schrader")]
+    [InlineData("rear inner tube", "28/47-622 presta 48 or 60")]
+    [InlineData("rear inner tube", "28/47-622, presta f\u00FCr 50 Felgen")]
+    [InlineData("rear inner tube", "622, presta 40-60")]
+    [InlineData("rear inner tube", "622, 28/29")]
+    [InlineData("rear inner tube", "SV/AV 28/47-622")]
+    [InlineData("rear axle nuts", "M10 fine thread 1.25 mm")]
+    [InlineData("rear thru-axle", "M12, 1.5 thread or 1.75")]
+    [InlineData("rear thru-axle", "M12x1.5 measures 1.75")]
+    [InlineData("fork", "ohne Federweg, Federweg 120 mm")]
+    [InlineData("fork", "geen veerweg, veerweg 120 mm")]
+    [InlineData("fork", "sans d\u00E9battement, d\u00E9battement 120 mm")]
+    [InlineData("fork", "120 mm hub")]
+    [InlineData("fork", "Gabel f\u00FCr Hub 100 mm")]
+    [InlineData("fork", "Federgabel 160 Postmount")]
+    [InlineData("fork", "flat mount 140 or 180")]
+    [InlineData("fork", "flat mount 140 or 160 max")]
+    [InlineData("fork", "post mount 160 or 180")]
+    [InlineData("fork", "gabel 42-622")]
+    [InlineData("fork", "Reifenfreiheit 15x110")]
+    [InlineData("frame", "flat mount 140 or 160")]
+    [InlineData("front rotor", "disc 203 for 6 bolt or center lock")]
+    [InlineData("front rim brake", "long drop caliper")]
+    [InlineData("front rim brake", "deep drop brake")]
+    [InlineData("front rim brake", "pads for alloy and carbon rims")]
+    [InlineData("front rim brake", "gommini per carbonio e alluminio")]
+    [InlineData("front rim brake", "pads: alloy or carbon")]
+    [InlineData("front rim brake", "pads: carbon free")]
+    [InlineData("front rim brake", "patins alu, pour jantes carbone")]
+    [InlineData("front brake caliper", "Sattel und Lenker, PM")]
+    [InlineData("front brake caliper", "hydro to cable adapter PM")]
+    public void A_line_that_is_not_sure_gives_nothing(string hint, string text) => Assert.Empty(Told(hint, text));
+
+    [Theory]
+    [InlineData("front tyre", "pneu de pliant en 47-406", "bead")]
+    [InlineData("front tyre", "gomma 406-47 per pieghevole", "bead")]
+    [InlineData("front tyre", "tyre for a folder, 47-406", "bead")]
+    [InlineData("rear wheel", "rim 622x21, 28 mm outside", "rimHoles")]
+    [InlineData("rear wheel", "rim 622x25, 18 holes for lights", "rimHoles")]
+    [InlineData("rear wheel", "rim 622x21, 20 spokes left, 20 right", "rimHoles")]
+    [InlineData("rear wheel", "hub 142x12, no 32 holes", "hubHoles")]
+    [InlineData("rear inner tube", "28/47-622 presta 60 tpi", "valveLength")]
+    [InlineData("rear inner tube", "28/47-622 presta, pack of 40", "valveLength")]
+    [InlineData("rear inner tube", "28/47-622 presta con 40 parches", "valveLength")]
+    [InlineData("rear inner tube", "622 18-25 psi", "narrowestTyre")]
+    [InlineData("rear inner tube", "tube 622 60-90 mm valve", "widestTyre")]
+    [InlineData("fork", "threadless, 28.6 or 25.4", "steerer")]
+    [InlineData("fork", "threadless, 25.4 mm clamp", "steerer")]
+    [InlineData("fork", "Ahead, 28.6 mm offset", "steerer")]
+    [InlineData("fork", "fork with 100 mm hub, Federgabel", "travel")]
+    [InlineData("front brake caliper", "semi hydro PM caliper", "type")]
+    [InlineData("front brake caliper", "not hydro, PM", "type")]
+    [InlineData("front rotor", "no 6 bolt, 203", "fixing")]
+    public void A_field_that_is_not_said_is_not_read(string hint, string text, string field) =>
+        Assert.DoesNotContain(Told(hint, text), v => v.Field == field);
+
+    [Theory]
+    [InlineData("fork", "ohne Federwegverstellung, Federweg 120 mm", "travel", "120")]
+    [InlineData("rear tyre", "700-47C not 700-40C", "size", "47-622")]
+    [InlineData("front rim brake", "long drop caliper 47-57", "reach", "medium-47-57")]
+    [InlineData("rear tyre", "Bandmaat: 700x50C", "size", "50-622")]
+    public void What_is_sure_is_read(string hint, string text, string field, string key) =>
+        Assert.Contains(Told(hint, text), v => v.Field == field && v.Key == key);
+
+    private static ImmutableArray<SpecValue> Told(string hint, string text) => SpecLine.Read(Slot.All.Single(s => s.Name == hint), text).Values;
+}
