@@ -119,6 +119,31 @@ internal sealed class SpecCorpus
         return this;
     }
 
+    /// <summary>Lines that say anew, in other words and languages, what lines of the open sets say: each by the labels of the line that it is of, and by what it says beyond them. Spans are not labelled.</summary>
+    public SpecCorpus RunAnew()
+    {
+        int at = 0;
+        foreach (string row in File.ReadLines(Path.Combine(Folder, $"anew-{_half}.jsonl")))
+        {
+            at++;
+            using JsonDocument anew = JsonDocument.Parse(row);
+            string text = anew.RootElement.GetProperty("text").GetString()!;
+            OpenLine line = OpenLines.Value[anew.RootElement.GetProperty("of").GetString()!];
+            SpecLine read = SpecLine.Read(line.Hint is null ? null : Slot.All.Single(s => s.Name == line.Hint), text);
+            Labels labels = line.Labels.For(text, anew.RootElement);
+            string id = string.Create(CultureInfo.InvariantCulture, $"{at} ({text})");
+            bool all = Count(id, text, read.Values, labels);
+            Readable += line.IsReadable ? 1 : 0;
+            Read += line.IsReadable && all ? 1 : 0;
+            if (line.IsReadable && !all)
+            {
+                Missed.Add($"{id}: {string.Join(", ", labels.Left(read.Values))}");
+            }
+        }
+
+        return this;
+    }
+
     public SpecCorpus RunSheets()
     {
         foreach (string path in Directory.GetFiles(Path.Combine(Folder, $"sheets-{_half}"), "*.json").Order(StringComparer.Ordinal))
@@ -216,6 +241,24 @@ internal sealed class SpecCorpus
         return at;
     }
 
+    /// <summary>All lines of the open sets by their ids.</summary>
+    private static readonly Lazy<Dictionary<string, OpenLine>> OpenLines = new(() =>
+    {
+        Dictionary<string, OpenLine> lines = new(StringComparer.Ordinal);
+        foreach (string path in Directory.GetFiles(Folder, "lines-*.json").Where(p => !p.EndsWith("-aside.json", StringComparison.Ordinal)))
+        {
+            using JsonDocument set = JsonDocument.Parse(File.ReadAllText(path));
+            foreach (JsonElement line in set.RootElement.EnumerateArray())
+            {
+                lines.Add(line.GetProperty("id").GetString()!, new(line.GetProperty("hint").GetString(), line.GetProperty("outcome").GetString() == "read", Labels.Of(line)));
+            }
+        }
+
+        return lines;
+    });
+
+    private sealed record OpenLine(string? Hint, bool IsReadable, Labels Labels);
+
     /// <summary>What a line or sheet says by its labels.</summary>
     private sealed record Labels(Dictionary<string, (string Key, string Words)> Values, HashSet<string> May)
     {
@@ -224,6 +267,11 @@ internal sealed class SpecCorpus
         public static Labels Of(JsonElement labelled) => new(
             labelled.GetProperty("values").EnumerateArray().ToDictionary(v => FieldsOfLabels.Today(v.GetProperty("field").GetString()!), v => (v.GetProperty("key").GetString()!, v.GetProperty("words").GetString()!)),
             labelled.TryGetProperty("may", out JsonElement may) ? [.. may.EnumerateArray().Select(v => $"{FieldsOfLabels.Today(v.GetProperty("field").GetString()!)}={v.GetProperty("key").GetString()}")] : []);
+
+        /// <summary>The same said by another text, with what that text says beyond it.</summary>
+        public Labels For(string text, JsonElement anew) => new(
+            Values.ToDictionary(v => v.Key, v => (v.Value.Key, text)),
+            anew.TryGetProperty("may", out JsonElement may) ? [.. May, .. may.EnumerateArray().Select(m => m.GetString()!)] : May);
 
         public bool Allows(SpecValue value) =>
             (Values.TryGetValue($"{value.Slot.Key}.{value.Field}", out (string Key, string Words) label) && label.Key == value.Key) || May.Contains($"{value.Slot.Key}.{value.Field}={value.Key}");
