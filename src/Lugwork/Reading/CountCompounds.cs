@@ -46,6 +46,12 @@ internal static class CountCompounds
 
             // "Achtgangsnabe", "3-versnellingsnaaf": the letter that joins them.
             rest = rest.Length > 0 && rest[0] == 's' && !tree.Knows(rest) && tree.Knows(rest[1..]) ? rest[1..] : rest;
+            if (rest.Length > 0 && !tree.Knows(rest))
+            {
+                // "Vierlochflasche", "5fachsieger"
+                continue;
+            }
+
             number = word.Text[..at];
             Split(tokens, i, number, stem, rest);
             return true;

@@ -333,6 +333,7 @@ internal static class ItemCutter
         // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.
         if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true } && !(number.Value is 16 or 18 or 20 or 24 or 26 or 27 or 27.5m or 28 or 29 or 650 or 700))
         {
+            number.UnitWord = "er";
             number.End = tokens[at].End;
             return at + 1;
         }

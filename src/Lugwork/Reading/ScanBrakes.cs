@@ -144,6 +144,12 @@ internal sealed partial class LineScan
                 break;
             }
 
+            if (MountSize(j, post) && IsOfQuantityBehind(j))
+            {
+                // "Post mount, 160 travel at the back"
+                break;
+            }
+
             if (MountSize(j, post) && !HasLimit(mark, j))
             {
                 size = j;
@@ -245,6 +251,10 @@ internal sealed partial class LineScan
 
         return native;
     }
+
+    /// <summary>A word for a travel or a width right behind a figure, which is of no figure behind it.</summary>
+    private bool IsOfQuantityBehind(int j) =>
+        j + 1 < _items.Count && _items[j + 1].Clause == _items[j].Clause && (_items[j + 1].Is("t:travel") || _items[j + 1].Is("n:width")) && !(j + 2 < _items.Count && (_items[j + 2].IsNumber || _items[j + 2].IsSign(':')));
 
     private bool MountSize(int j, bool post) =>
         Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && (_items[j].IsInch || _items[j].Glued || (j > 0 && _items[j - 1].Is("m:pm") && _items[j].Unit.Length == 0)) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));

@@ -12,7 +12,7 @@ internal sealed partial class LineScan
         }
 
         int only = _items.FindIndex(i => i.IsNumber && i.Unit != "other");
-        if (only < 0 || _items.FindLastIndex(i => i.IsNumber && i.Unit != "other") != only || !Free(only) || !_items[only].IsMillimetre || Joins(only) || Anywhere("m:tapered") >= 0 || Anywhere("m:max") >= 0)
+        if (only < 0 || _items.FindLastIndex(i => i.IsNumber && i.Unit != "other") != only || !Free(only) || !_items[only].IsMillimetre || Joins(only) || IsOfOtherBehind(only) || Anywhere("m:tapered") >= 0 || Anywhere("m:max") >= 0)
         {
             return;
         }
@@ -38,7 +38,7 @@ internal sealed partial class LineScan
         for (int i = 1; german && i < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             bool hub = _items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].IsNumber || _items[i + 1].Kind == SpecTokenKind.Word));
-            if (hub && Free(i - 1) && _items[i - 1] is { Unit: "mm", IsFraction: false, Value: >= 30 and <= 220 } && !Joins(i - 1))
+            if (hub && !(i > 1 && SetAside.IsFor(_items[i - 2])) && Anywhere("t:shock") < 0 && Free(i - 1) && _items[i - 1] is { Unit: "mm", IsFraction: false, Value: >= 30 and <= 220 } && !Joins(i - 1))
             {
                 Length("travel", i - 1);
             }

@@ -99,7 +99,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             int pen = i + 1 < _items.Count && _items[i + 1] is { Text: "pen", Kind: SpecTokenKind.Word } && _items[i + 1].Clause == _items[i].Clause ? i + 1 : i > 1 && _items[i - 1].Text is "van" or "maat" or "da" or "di" ? i - 2 : i - 1;
-            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && pen >= 0 && IsPen(_items[pen], _items[i].Value) && IsNominal(_items[i].Text) && IsOnlyFigureOfClause(i) && !Mentions(i, OfOtherPost) && !Clause(i, "t:stem") && !Clause(i, "m:quill"))
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && pen >= 0 && IsPen(_items[pen], _items[i].Value) && IsNominal(_items[i].Text) && IsOnlyFigureOfClause(i) && !Mentions(i, OfOtherPost) && !Clause(i, "t:stem") && !Clause(i, "m:quill") && !Clause(i, "t:seatclamp") && !Clauses(_items[i].Clause).Any(o => o.Text is "te" or "troppo" or "dik" or "dun" or "los" or "past"))
             {
                 // "Pen 27,2", "canotto da 27,2": so the Dutch and the Italians call a seatpost.
                 Take("seatTube", _items[i].Text, i, i);
@@ -146,7 +146,7 @@ internal sealed partial class LineScan
             string topic = TopicOf(i);
             bool rotor = topic is "t:rotor" || (Clause(i, "t:rotor") && topic is not ("t:travel" or "t:axletocrown" or "t:insertion" or "t:fork" or "t:length"));
             bool mount = FindMark(i, "m:pm", 3) >= 0 || FindMark(i, "m:fm", 3) >= 0 || FindMark(i, "m:is", 3) >= 0;
-            if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
+            if (HasMark(i, "m:max") && !(_slot == Slot.Frame && Clause(i, "t:fork") && !Clause(i, "m:rear") && !Clause(i, "t:frame")) && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
             {
                 Length(field, i);
             }

@@ -88,6 +88,12 @@ internal sealed partial class LineScan
             qr = -1;
         }
 
+        if (qr >= 0 && axle == 0 && _items[qr].Is("m:lockout") && _slot == Slot.Fork && Anywhere("t:wheel") < 0 && Anywhere("t:hub") < 0)
+        {
+            // "Horquilla con blocaje, 100 mm": what locks the travel of a fork has the same name.
+            qr = -1;
+        }
+
         int thru = Near(first, last, "m:thru");
         int thruBolt = axle is 12 or 15 or 20 ? -1 : Near(first, last, "m:thrubolt");
         int nutted = Near(first, last, "m:nutted");

@@ -169,6 +169,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (HalfBehind(i + 2))
+            {
+                // "12 stone and a half"
+                _items[i].Value += 0.5m;
+            }
+
             int pounds = i + 2 < _items.Count && Free(i + 2) && _items[i + 2].Unit is "" or "lb" && _items[i + 2].Value is >= 0 and < 14 && _items[i + 2].Clause == _items[i].Clause ? i + 2 : -1;
             _items[i].Value = (_items[i].Value * 14) + (pounds < 0 ? 0 : _items[pounds].Value);
             _items[i].Text = ItemCutter.Plain(_items[i].Value);
@@ -182,6 +188,9 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    private bool HalfBehind(int i) =>
+        i + 1 < _items.Count && _items[i].Text is "and" && (_items[i + 1].Text is "half" || (i + 2 < _items.Count && _items[i + 1].Text is "a" && _items[i + 2].Text is "half"));
 
     private void ReadRider()
     {

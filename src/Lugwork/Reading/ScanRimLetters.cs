@@ -126,7 +126,7 @@ internal sealed partial class LineScan
 
             bool inner = behind < _items.Count && behind > i + 1 && _items[behind].Clause == _items[i].Clause && (_items[behind].Is("t:inner") || _items[behind].Is("m:inside"));
             wide |= inner && (_items[behind].IsFraction || Anywhere("t:rim") >= 0);
-            if (inner && wide && !(behind + 1 < _items.Count && (_items[behind + 1].IsNumber || _items[behind + 1].IsSign(':'))) && !Clause(i, "m:outside"))
+            if (inner && wide && !IsInsideOther(behind) && !(behind + 1 < _items.Count && _items[behind + 1].Clause == _items[behind].Clause && IsStrange(behind + 1)) && !(behind + 1 < _items.Count && (_items[behind + 1].IsNumber || _items[behind + 1].IsSign(':'))) && !Clause(i, "m:outside"))
             {
                 Length("innerWidth", i);
                 return;

@@ -22,7 +22,7 @@ internal sealed partial class LineScan
 
             int behind = i + 1;
             behind += behind + 1 < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued && _items[behind + 1].Glued ? 1 : 0;
-            bool counted = behind < _items.Count && _items[behind].Kind == SpecTokenKind.Word && IsSprockets(_items[behind].Text);
+            bool counted = item.UnitWord is not "er" && behind < _items.Count && _items[behind].Kind == SpecTokenKind.Word && IsSprockets(_items[behind].Text);
             if (counted || IsSizeOfDrive(i) || (!Joins(i) && (IsBehindCount(i) || IsBehindName(i))))
             {
                 item.Unit = "speed";
@@ -98,8 +98,9 @@ internal sealed partial class LineScan
                 return !(j > 0 && _items[j - 1].Kind == SpecTokenKind.Word && _items[j - 1].Text is "de" or "del" or "di" or "della" or "da" or "para" or "per" or "pour" or "por");
             }
 
-            if (_items[j].IsTopic && !_items[j].Is("m:rear"))
+            if ((_items[j].IsTopic && !_items[j].Is("m:rear")) || _items[j].Text is "de" or "da" or "di")
             {
+                // "Cambio de pastillas de 10": a change of something.
                 return false;
             }
         }

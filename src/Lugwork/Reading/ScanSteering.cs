@@ -45,7 +45,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && IsOfSteerer(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && IsOfSteerer(i) && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "eyelet" or "eyelets" or "end" or "ends" or "dropout" or "dropouts" or "tips" or "bosses" or "mounts" or "inserts" or "holes" or "legs" or "crown") && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
             {
                 return i;
             }
@@ -160,7 +160,7 @@ internal sealed partial class LineScan
         List<(string Size, int At)> sizes = [];
         for (int i = 0; i < _items.Count && sizes.Count < 8; i++)
         {
-            if (!Free(i))
+            if (!Free(i) || IsOfOtherBehind(i))
             {
                 continue;
             }
@@ -213,6 +213,11 @@ internal sealed partial class LineScan
             Several("steererShape", ["tapered-1-1/8-1-1/4", "tapered-1-1/8-1.5"], tapered, tapered, "the sizes of the taper are not said");
         }
     }
+
+    /// <summary>"Gewindegabel 25,4 lang", "forcella filettata 25.4 attacco": the word right behind a figure in millimetres is of a stem, a bar, a stanchion or a length.</summary>
+    private bool IsOfOtherBehind(int i) =>
+        _items[i].IsMillimetre && !_items[i].IsFraction && i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':')))
+        && (_items[i + 1].Text is "lang" or "attacco" or "standrohre" or "standrohr" || TopicIn(_items[i + 1]) is "t:stem" or "t:bar");
 
     /// <summary>"25 mm shorter", "25 mm above the crown": a length along the steerer, by the word behind it.</summary>
     private bool IsOffsetOfSteerer(int i) =>

@@ -80,7 +80,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "of" && _items[i - 2].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill") && !IsOfBarBehind(i)) || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "of" && _items[i - 2].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             quill |= !inch && _items[i].Value is 22.2m or 21.15m && IsOnShaft(i);
             quill |= !inch && _items[i].Value == 25.4m && i > 0 && _items[i - 1].Text == "pen" && !HasMark(i, "m:threadless") && !Clause(i, "t:bar") && !Clause(i, "t:clamp");
             if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))
@@ -153,6 +153,10 @@ internal sealed partial class LineScan
 
         return link == i + 2 && SetAside.IsFor(_items[i + 1]) && link + 1 < _items.Count && _items.Exists(o => o.Start > _items[link].Start && o.IsNumber) && topic is "t:fork" or "t:steerer" or "t:headtube" or "t:headset" && _items[i].Value is 25.8m or 26 or 31.8m or 35 ? "t:stem" : topic;
     }
+
+    /// <summary>"Quill 25.4 bar": the word behind a figure that a quill and a bar have.</summary>
+    private bool IsOfBarBehind(int i) =>
+        _items[i].Value is 25.4m && i + 1 < _items.Count && (_items[i + 1].Is("t:bar") || _items[i + 1].Text is "manubrio" or "stuur" or "cintre" or "manillar" or "lenker") && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':')));
 
     /// <summary>"Caña 28.6": in Spanish the word is of the steerer and of the quill; with "de caña" it is the quill. No quill goes with an oversized bar.</summary>
     private bool IsShaft(int i)

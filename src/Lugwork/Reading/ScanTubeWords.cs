@@ -19,7 +19,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (found >= 0)
+            if (found >= 0 || IsStrange(i - 1) || IsStrange(i + 3))
             {
                 return;
             }
@@ -33,6 +33,10 @@ internal sealed partial class LineScan
             Length("widestTyre", found + 2);
         }
     }
+
+    /// <summary>"Ages 18-25", "dal 28 al 47 marzo": a word that says nothing here, beside a figure.</summary>
+    private bool IsStrange(int i) =>
+        i >= 0 && i < _items.Count && _items[i].Kind == SpecTokenKind.Word && _items[i].Terms.IsEmpty && _items[i].Text.Length > 3 && _items[i].Text is not ("fits" or "suits" or "passt" or "past" or "geschikt" or "convient" or "adatto" or "from" or "pour" or "para" or "voor" or "entlang" or "langs" or "gefuhrt" or "verlegt" or "breit" or "wide" or "width" or "opening" or "large" or "ancho");
 
     /// <summary>28-47, 28/47, 28 to 47, "du 28 au 47": two whole widths of tyres, and no sizes in inches.</summary>
     private bool IsTubeRange(int i)

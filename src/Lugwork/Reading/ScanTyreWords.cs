@@ -14,6 +14,12 @@ internal sealed partial class LineScan
             return false;
         }
 
+        if (_items[i].Text == "falter" && _items.Exists(o => o.IsNumber && o.Value is 406 or 355 or 349 or 305 or 451 or 16 or 18 or 20))
+        {
+            // "Reifen Falter 16 Zoll": a wheel of the bicycle.
+            return true;
+        }
+
         int word = i - 1;
         while (word >= 0 && word > i - 3 && _items[word].Kind == SpecTokenKind.Word && _items[word].Text is "un" or "une" or "una" or "le" or "la" or "el" or "il" or "l" or "a" or "den" or "einen" or "mi" or "mon")
         {
@@ -144,6 +150,12 @@ internal sealed partial class LineScan
             {
                 return;
             }
+        }
+
+        if (width >= 0 && Anywhere("t:rim") >= 0 && Anywhere("t:tyre") < 0)
+        {
+            // "Aro 622, ancho 25": how wide a rim is.
+            return;
         }
 
         if (width >= 0 && seat >= 0 && TopicOf(seat) is "" or "t:tyre" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width" or "n:size" && Anywhere("t:inner") < 0 && Anywhere("m:inside") < 0)
