@@ -32,9 +32,9 @@ internal sealed partial class LineScan
         }
 
         int at = i + 1;
-        at += at + 1 < _items.Count && _items[at].IsSign(',') && _items[at + 1].Text is "auch" or "also" or "aussi" or "tambien" or "anche" or "ook" ? 2 : 0;
-        at += at < _items.Count && _items[at].Text is "auch" or "also" or "aussi" or "tambien" or "anche" or "ook" ? 1 : 0;
-        while (at < _items.Count && at <= i + 5 && (_items[at].Is("m:and") || _items[at].Is("m:or") || _items[at].IsSign('/') || _items[at].IsSign('+') || _items[at].IsSign('&') || SetAside.IsFor(_items[at])))
+        int also = _items.FindIndex(i + 1, o => o.Text is "auch" or "also" or "aussi" or "tambien" or "anche" or "ook");
+        at = also > i && also <= i + 4 ? also + 1 : at;
+        while (at < _items.Count && at <= i + 6 && !_items[at].Is("v:RimPads=for-carbon") && !_items[at].Is("v:RimPads=for-aluminium") && (_items[at].Is("m:and") || _items[at].Is("m:or") || _items[at].IsSign('/') || _items[at].IsSign('+') || _items[at].IsSign('&') || SetAside.IsFor(_items[at])))
         {
             at++;
         }

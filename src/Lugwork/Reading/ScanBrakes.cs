@@ -169,6 +169,7 @@ internal sealed partial class LineScan
         }
 
         size = size < 0 ? RotorBeside(mark, post) : size;
+        size = _items[mark].Is("t:caliper") ? -1 : size;
         if (size < 0)
         {
             FieldReading any = _fields[field].Read(post ? "post mount" : "flat mount");

@@ -100,6 +100,11 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (field == "largestRearRotor" && IsRotorOfFork(i))
+            {
+                continue;
+            }
+
             if (field is null || !_fields.TryGetValue(field, out SpecField? known))
             {
                 continue;

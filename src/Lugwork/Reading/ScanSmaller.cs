@@ -205,7 +205,7 @@ internal sealed partial class LineScan
                 Words("ShellAdapterKind", "kind", i => !Clause(i, "t:frame"));
                 break;
             case "dropper":
-                Words("DropperRouting", "routing", i => !IsInsideOther(i) && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && IsStrange(i + 1)) && !IsBothWays(i));
+                Words("DropperRouting", "routing", i => !IsInsideOther(i) && !IsOfState(i + 1) && !(IsOfState(i + 2) && _items[i + 1].Kind == SpecTokenKind.Word) && !IsBothWays(i));
                 break;
             case "rider":
                 ReadRider();
@@ -217,6 +217,9 @@ internal sealed partial class LineScan
                 break;
         }
     }
+
+    /// <summary>"Zug innen verrostet": how the inside of a cable is.</summary>
+    private bool IsOfState(int i) => IsStrange(i) && _items[i].Clause == _items[i - 1].Clause;
 
     /// <summary>"Innen und außen": the other way, joined to the first.</summary>
     private bool IsBothWays(int i) =>

@@ -9,6 +9,14 @@ internal sealed partial class LineScan
     private void ReadStem()
     {
         Words("UseCategory", "use");
+        int step = _items.FindIndex(o => o.Kind == SpecTokenKind.Word && o.Text is "auf" or "op" && !o.IsFraction);
+        if (step > 0 && step + 1 < _items.Count && _items[step - 1] is { IsNumber: true, Unit: "" or "mm" } && _items[step + 1] is { IsNumber: true, Unit: "" or "mm" } && Free(step - 1))
+        {
+            // "28.6 auf 31.8": from one size to another.
+            Several("fixing", [], step - 1, step + 1, "one size is led to another");
+            return;
+        }
+
         List<int> bare = [];
         for (int i = 0; i < _items.Count && !Full; i++)
         {

@@ -152,9 +152,8 @@ internal sealed partial class LineScan
             }
         }
 
-        if (width >= 0 && Anywhere("t:rim") >= 0 && Anywhere("t:tyre") < 0)
+        if (width >= 0 && IsOfRimAlone())
         {
-            // "Aro 622, ancho 25": how wide a rim is.
             return;
         }
 
@@ -166,6 +165,10 @@ internal sealed partial class LineScan
             _items[seat].Used = true;
         }
     }
+
+    /// <summary>"Aro 622, ancho 25": how wide a rim is, and no tyre.</summary>
+    private bool IsOfRimAlone() =>
+        _items[0].Is("t:rim") && _items[0].Text is "rin" or "rines" or "aro" or "aros" or "felge" or "felgen" or "velg" or "velgen" or "jante" or "jantes" or "cerchio" or "cerchi" or "rim" or "rims" && Anywhere("t:tyre") < 0;
 
     /// <summary>Millimetres, or a figure right beside the word for a tyre or for how wide it is; no limit.</summary>
     private bool IsWidthOfTyre(int i)

@@ -93,6 +93,13 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"30 mm breit, innen schwarz", "inside is rusty": how it looks there.</summary>
+    private bool IsLookInside()
+    {
+        int at = _items.FindIndex(i => i.Is("t:inner") || i.Is("m:inside")) + 1;
+        return at > 0 && at < _items.Count && _items[at].Clause == _items[at - 1].Clause && (_items[at].Is("c:colour") || IsStrange(at));
+    }
+
     /// <summary>"Across the hooks I got 21 mm": the only figure of a line that is about an inner width, or about the hole of a valve, and nothing else.</summary>
     private void InnerWidthAlone()
     {
@@ -102,7 +109,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        bool inner = Anywhere("t:inner") >= 0 && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:inner" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width");
+        bool inner = Anywhere("t:inner") >= 0 && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:inner" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width") && !IsLookInside();
         bool valve = (Anywhere("t:valvehole") >= 0 || (Anywhere("t:valve") >= 0 && _items.Exists(i => i.Text is "hole" or "loch" or "trou" or "agujero" or "foro" or "gat"))) && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:valvehole" or "t:valve" or "t:rim" or "t:wheel" or "n:size");
         if (inner && !valve && _items[only].Unit == "mm" && _items[only].Value is >= 12 and <= 60)
         {

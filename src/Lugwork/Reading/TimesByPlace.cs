@@ -21,12 +21,9 @@ internal static class TimesByPlace
         bool cut = behind < tokens.Count && tokens[behind].Text is "gekurzt" or "gekuerzt" or "abgesagt" or "ingekort" or "afgezaagd" or "gezaagd" or "gebracht" or "geandert" or "umgebaut" or "umgespeicht" or "umgerustet" or "reduziert" or "verjungt";
         bool from = before > 0 && tokens[before - 1].Text is "von" or "from";
         bool date = behind < tokens.Count && tokens[behind].Text is "januari" or "februari" or "maart" or "april" or "mei" or "juni" or "juli" or "augustus" or "september" or "oktober" or "november" or "december" or "januar" or "februar" or "marz" or "mai" or "august" or "dezember" or "uhr" or "uur" or "bar" or "euro" or "psi";
-        return !cut && !from && !date && !(large is 100 or (>= 120 and <= 160) && IsOfFork(tokens, before)) && (IsHub(large, small) || IsShock(large, small) || IsHardware(large, small) || IsPost(large, small) || IsRails(large, small));
+        // "12 op 100 mm veerweg": as much travel as the width of a hub.
+        return !cut && !from && !date && !(large is 100 or (>= 120 and <= 160) && tokens.Exists(t => t.Text is "veerweg" or "federweg" or "travel")) && (IsHub(large, small) || IsShock(large, small) || IsHardware(large, small) || IsPost(large, small) || IsRails(large, small));
     }
-
-    /// <summary>"Vork 100 mm op 15 mm as", "12 op 100 mm veerweg": as much travel as the width of a hub.</summary>
-    private static bool IsOfFork(List<SpecToken> tokens, int before) =>
-        tokens.Exists(t => t.Text is "veerweg" or "federweg" or "travel") || (IsUnit(tokens[before + 1]) && tokens.Exists(t => t.Text is "vork" or "voorvork" or "gabel" or "federgabel"));
 
     private static bool IsUnit(SpecToken token) => token.Text is "mm" or "zoll" or "inch" or "duim" || token.Is('"');
 
