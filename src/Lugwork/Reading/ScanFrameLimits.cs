@@ -153,13 +153,9 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Forcella fino a 180 di disco", "max rotor 180, fork": in a line of a frame the rotor of the other end.</summary>
-    private bool IsRotorOfFork(int i)
-    {
-        int next = i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Sign ? i + 2 : i + 1;
-        bool behind = next < _items.Count && _items[next].Is("t:fork") && (next + 1 >= _items.Count || _items[next + 1].Kind == SpecTokenKind.Sign);
-        return _slot == Slot.Frame && (behind || ((Clause(i, "t:fork") || Clause(i, "v:CrownsAllowed=single") || Clause(i, "v:CrownsAllowed=dual")) && !Clause(i, "m:rear") && !Clause(i, "t:frame")));
-    }
+    /// <summary>"Forcella fino a 180 di disco": in a line of a frame the rotor of the other end.</summary>
+    private bool IsRotorOfFork(int i) =>
+        _slot == Slot.Frame && (Clause(i, "t:fork") || Clause(i, "v:CrownsAllowed=single") || Clause(i, "v:CrownsAllowed=dual")) && !Clause(i, "m:rear") && !Clause(i, "t:frame");
 
     /// <summary>"7 in (180 mm)": the inches of a rotor beside its millimetres say the same; another size beside them is left to doubt.</summary>
     private void InchesOfRotor(string field)

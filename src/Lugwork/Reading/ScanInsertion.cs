@@ -20,6 +20,12 @@ internal sealed partial class LineScan
             }
 
             string limit = LimitBeside(i);
+            if (Clause(i, "t:frame") && !Clauses(_items[i].Clause).Any(o => IsPostWord(o) || IsGoingIn(o)))
+            {
+                // "Frame max 120": of what it carries.
+                return;
+            }
+
             if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || JoinsClosely(i) || _items[i].Value is < 40 or > 400 || limit.Length == 0 || (limit == "m:min" ? least : most) >= 0)
             {
                 return;

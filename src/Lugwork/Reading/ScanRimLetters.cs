@@ -101,6 +101,17 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Valve hole drilled 8.5, presta": the hole of one valve and the name of the other.</summary>
+    private void HoleOfOtherValve()
+    {
+        int hole = _items.FindIndex(i => i is { IsNumber: true, Value: 6.5m or 8.5m });
+        string other = hole < 0 ? "" : _items[hole].Value == 8.5m ? "presta" : "schrader";
+        if (hole >= 0 && Free(hole) && TopicOf(hole) == "t:valvehole" && Anywhere("v:ValveStem=" + other) is >= 0 and int named && Anywhere("v:ValveStem=" + (other == "presta" ? "schrader" : "presta")) < 0 && !Negated(named))
+        {
+            Several("valveHole", ["6.5", "8.5"], Math.Min(hole, named), Math.Max(hole, named), "the hole of one valve and the name of the other");
+        }
+    }
+
     /// <summary>"30 de ancho interior", "innen 30 mm breit", "23 wide inside": small words and one for the width between the figure and the word for the inside.</summary>
     private void InsideInWords()
     {

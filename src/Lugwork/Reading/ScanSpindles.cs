@@ -159,6 +159,12 @@ internal sealed partial class LineScan
             else if (Free(i) && _items[i].IsFraction)
             {
                 int turns = TurnsOfPedal(i);
+                if (turns >= 0 && _items[turns].Value != 20)
+                {
+                    Refuse(field, i, turns, "no pedal has these turns");
+                    continue;
+                }
+
                 Take(field, turns < 0 ? _items[i].Text : _items[i].Text + "x20", i, turns < 0 ? i : turns);
             }
             else if (!needTopic && Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 1].Glued && _items[i + 2].IsNumber)
@@ -180,7 +186,7 @@ internal sealed partial class LineScan
 
             bool turns = _items[i].Unit == "tpi" || _items[i].UnitWord is "gang" or "gange" or "gangen"
                 || (_items[i].Unit.Length == 0 && i + 1 < _items.Count && _items[i + 1].Text is "gg" or "hilos" or "filets" or "filetti" or "fili" or "threads" or "gangen" or "gangs" or "draadgangen" or "draden" or "spire" or "windingen" or "turns");
-            return turns && Free(i) && _items[i] is { Value: 20, IsFraction: false } ? i : -1;
+            return turns && Free(i) && !_items[i].IsFraction ? i : -1;
         }
 
         return -1;

@@ -81,6 +81,7 @@ internal sealed partial class LineScan
         Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
         OtherSeats();
+        HoleOfOtherValve();
         InnerWidthAlone();
         ValveHoleByName();
         ValveHoleByDrill();
