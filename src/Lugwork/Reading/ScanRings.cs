@@ -13,7 +13,7 @@ internal sealed partial class LineScan
         {
             ReadTeeth("teeth", largest: false);
             int speeds = _items.FindIndex(i => i is { IsNumber: true, Unit: "speed" });
-            if (speeds >= 0 && !Joins(speeds) && _items.FindLastIndex(i => i is { IsNumber: true, Unit: "speed" }) == speeds && LimitOf(speeds).Length == 0)
+            if (speeds >= 0 && !JoinsClosely(speeds) && !IsOfferedWith(speeds) && _items.FindLastIndex(i => i is { IsNumber: true, Unit: "speed" }) == speeds && LimitOf(speeds).Length == 0)
             {
                 TakeSpeeds("speeds");
             }

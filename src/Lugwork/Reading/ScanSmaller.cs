@@ -205,7 +205,7 @@ internal sealed partial class LineScan
                 Words("ShellAdapterKind", "kind", i => !Clause(i, "t:frame"));
                 break;
             case "dropper":
-                Words("DropperRouting", "routing", i => !IsInsideOther(i));
+                Words("DropperRouting", "routing", i => !IsInsideOther(i) && !IsConditionOf(i));
                 break;
             case "rider":
                 ReadRider();
@@ -222,6 +222,20 @@ internal sealed partial class LineScan
     private bool IsInsideOther(int i) =>
         i + 2 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "the" or "a" or "my" or "of" or "la" or "le" or "il" or "lo" or "el" or "de" or "del" or "der" or "dem" or "die" or "het" or "een" or "una" or "un"
         && !(_items[i + 2].Is("t:frame") || _items[i + 2].Is("t:post") || _items[i + 2].Is("t:dropper") || _items[i + 2].Is("t:seattube"));
+
+    /// <summary>"Housing inside worn": how the inside of a thing is, and not where it runs.</summary>
+    private bool IsConditionOf(int i)
+    {
+        int at = i + 1;
+        at += at < _items.Count && _items[at].Text is "is" or "are" or "ist" or "sind" or "est" or "e" or "esta" or "is" or "all" or "badly" or "bit" or "little" or "etwas" or "un" or "algo" or "wat" or "beetje" ? 1 : 0;
+        return at < _items.Count && _items[at].Clause == _items[i].Clause && _items[at].Kind == SpecTokenKind.Word && (_items[at].Is("d:hedge") || _items[at].Is("d:past")
+            || _items[at].Text is "worn" or "broken" or "rusty" or "rusted" or "dirty" or "kinked" or "frayed" or "damaged" or "cracked" or "scratched" or "corroded" or "new" or "replaced" or "dry" or "torn" or "split" or "clean" or "diameter" or "size"
+                or "verschlissen" or "abgenutzt" or "rostig" or "verrostet" or "defekt" or "kaputt" or "gerissen" or "beschadigt" or "geknickt" or "neu" or "dreckig" or "ersetzt"
+                or "use" or "usee" or "rouille" or "rouillee" or "casse" or "cassee" or "abime" or "abimee" or "sale" or "neuf" or "neuve" or "change" or "changee" or "dechire" or "fendu"
+                or "gastado" or "gastada" or "oxidado" or "oxidada" or "roto" or "rota" or "danado" or "danada" or "sucio" or "sucia" or "nuevo" or "nueva" or "cambiado" or "cambiada"
+                or "consumato" or "consumata" or "usurato" or "usurata" or "arrugginito" or "arrugginita" or "rotto" or "rotta" or "sporco" or "sporca" or "nuovo" or "nuova" or "rovinato" or "rovinata"
+                or "versleten" or "verroest" or "roestig" or "kapot" or "vies" or "nieuw" or "gescheurd" or "vervangen");
+    }
 
     /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>
     private void RimsOfValve()

@@ -22,12 +22,37 @@ internal sealed partial class LineScan
 
             int behind = i + 1;
             behind += behind + 1 < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued && _items[behind + 1].Glued ? 1 : 0;
-            bool counted = behind < _items.Count && _items[behind].Kind == SpecTokenKind.Word && IsSprockets(_items[behind].Text);
-            if (counted || IsSizeOfDrive(i) || (!Joins(i) && (IsBehindCount(i) || IsBehindName(i))))
+            bool counted = behind < _items.Count && _items[behind].Kind == SpecTokenKind.Word && (IsSprockets(_items[behind].Text) || IsPieces(behind)) && !IsForSprockets(i);
+            if (counted || IsSizeOfDrive(i) || IsSpeedByWord(i) || (!Joins(i) && (IsBehindCount(i) || IsBehindName(i))))
             {
                 item.Unit = "speed";
             }
         }
+    }
+
+    /// <summary>"Twelve cog block", "9-delige tandwielset", "9-teiliges Ritzelpaket": so many sprockets make the cassette up.</summary>
+    private bool IsPieces(int word) =>
+        _slot == Slot.Cassette && word + 1 < _items.Count && _items[word + 1].Clause == _items[word].Clause
+        && ((_items[word].Text is "cog" or "sprocket" && (_items[word + 1].Text is "block" or "set" or "stack" or "cluster" || _items[word + 1].Is("t:cassette")))
+            || (_items[word].Text is "delige" or "delig" or "teilige" or "teiliges" or "teiliger" && (_items[word + 1].Text is "tandwielset" or "tandwielpakket" or "ritzelblock" || (_items[word + 1].Is("t:cassette") && !IsSprocketOnly(word + 1)))));
+
+    /// <summary>"Lockring for 11 sprockets": a thing of another name that goes with so many.</summary>
+    private bool IsForSprockets(int i)
+    {
+        if (_slot != Slot.Cassette || i < 2 || _items[i - 1].Text is not ("for" or "fur" or "pour" or "para" or "per" or "voor" or "fits" or "suits" or "fit"))
+        {
+            return false;
+        }
+
+        for (int j = i - 2; j >= 0 && _items[j].Clause == _items[i].Clause && j > i - Reach; j--)
+        {
+            if (_items[j].Is("t:cassette") || _items[j].Is("t:freehub") || _items[j].Is("m:hg"))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>"12er Kette", "9er-Kassette": a German size before a part of the drive that is told by its speeds.</summary>
@@ -39,10 +64,16 @@ internal sealed partial class LineScan
             return true;
         }
 
+        // "Mechanisches 10er mit Zug".
+        if (_items[i].End - _items[i].Start == _items[i].Text.Length + 2 && _slot == Slot.RearDerailleur && (i == 0 || IsSignal(_items[i - 1]) || _items[i - 1].Is("m:electronic") || _items[i - 1].Text is "ein" or "eine") && (EndsClause(i) || _items[i + 1].Text == "mit"))
+        {
+            return true;
+        }
+
         int behind = i + 1;
         behind += behind + 1 < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued ? 1 : 0;
         return _items[i].End - _items[i].Start == _items[i].Text.Length + 2 && behind < _items.Count && _items[behind].Clause == _items[i].Clause && !IsSprocketOnly(behind)
-            && (_items[behind].Is("t:chain") || _items[behind].Is("t:cassette") || _items[behind].Is("t:rearmech") || _items[behind].Is("t:shifter") || _items[behind].Text is "schaltung" or "wechsler" or "antrieb");
+            && (_items[behind].Is("t:chain") || _items[behind].Is("t:cassette") || _items[behind].Is("t:rearmech") || _items[behind].Is("t:shifter") || _items[behind].Text is "schaltung" or "wechsler" or "antrieb" or "gruppe" or "schaltgruppe" or "elektroschaltwerk" or "funkschaltwerk");
     }
 
     private bool IsSprocketOnly(int i) => _items[i].Is("t:cassette") && !_items[i].IsFraction && IsSprocket(_items[i].Text);
