@@ -83,7 +83,7 @@ internal sealed partial class SetAside
         last = WithoutExtra(first, last);
         bool spacers = _slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max");
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
-        bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates));
+        bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates) && !(_own == "t:chain" && IsFor(_items[first].Kind == SpecTokenKind.Sign && first < last ? _items[first + 1] : _items[first]) && IsForSpeeds(first, last)));
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last) && !IsReamedTo(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
@@ -447,7 +447,25 @@ internal sealed partial class SetAside
     }
 
     /// <summary>"For 12x100 forks", "fits 8/9/10-speed bodies": said of what the part goes to, where the part has no figure of that.</summary>
-    private bool IsForOther(int first, int last)
+    private bool IsForOther(int first, int last) => IsForOtherThan(first, last);
+
+    /// <summary>"Per cambio a 10 velocità", "pour dérailleur 10 vitesses": the gears that a chain is for say its size, where no other part is named.</summary>
+    private bool IsForSpeeds(int first, int last)
+    {
+        int speeds = 0;
+        for (int i = first; i <= last; i++)
+        {
+            speeds += _items[i].IsNumber ? _items[i] is { Unit: "speed", Value: >= 5 and <= 13 } ? 1 : 2 : 0;
+            if (LineScan.IsPart(_items[i]) && !_items[i].Is("t:rearmech") && !_items[i].Is("t:chain"))
+            {
+                return false;
+            }
+        }
+
+        return speeds == 1;
+    }
+
+    private bool IsForOtherThan(int first, int last)
     {
         if (_own is not ("t:cassette" or "t:axle" or "t:rotor" or "t:valve" or "t:chain" or "t:tyre") || !IsFor(_items[first]) && !(last > first && IsFor(_items[first + 1])))
         {
@@ -461,6 +479,11 @@ internal sealed partial class SetAside
         }
 
         int end = colon < 0 ? last : colon;
+        if (_own == "t:chain" && IsForSpeeds(first, last))
+        {
+            return false;
+        }
+
         if (_own == "t:cassette" && HasBody(first, last))
         {
             // "For N3W": the splines of the cassette.

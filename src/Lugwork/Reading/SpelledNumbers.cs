@@ -160,7 +160,7 @@ internal static class SpelledNumbers
             return false;
         }
 
-        if (LineScan.IsSprockets(tokens[next].Text))
+        if (LineScan.IsSprockets(tokens[next].Text) || (tokens[next].Text is "cog" or "sprocket" && next + 1 < tokens.Count && tokens[next + 1].Text is "block" or "cassette" or "set" or "cluster" or "stack"))
         {
             return true;
         }
