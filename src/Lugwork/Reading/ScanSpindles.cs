@@ -157,6 +157,14 @@ internal sealed partial class LineScan
 
     private void ReadPedalThread(string field, bool needTopic)
     {
+        int other = _items.FindIndex(o => o is { IsNumber: true, Unit: "tpi", Value: not 20 });
+        if (other >= 0 && !needTopic && _items.Exists(o => o is { IsFraction: true, IsNumber: true, Value: 0.5625m }))
+        {
+            // "9/16 axle, 24 tpi": no pedal has that.
+            Refuse(field, other, other, "no thread of a pedal has so many turns an inch");
+            return;
+        }
+
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             bool topic = !needTopic || TopicOf(i) is "t:pedal" or "t:pedalthread" || Clause(i, "t:pedal") || Clause(i, "t:pedalthread");
@@ -205,6 +213,7 @@ internal sealed partial class LineScan
             }
 
             bool turns = _items[i].Unit == "tpi" || _items[i].UnitWord is "gang" or "gange" or "gangen"
+                || (_items[i].Unit.Length == 0 && i + 2 < _items.Count && _items[i + 1].Text is "au" or "al" or "per" or "pro" or "por" or "par" or "auf" or "op" or "to" or "an" && _items[i + 2].Text is "pouce" or "inch" or "zoll" or "pulgada" or "pollice" or "duim" or "the")
                 || (_items[i].Unit.Length == 0 && i + 1 < _items.Count && _items[i + 1].Text is "gg" or "hilos" or "filets" or "filetti" or "fili" or "threads" or "gangen" or "gangs" or "draadgangen" or "draden" or "spire" or "windingen" or "turns");
             return turns && Free(i) && _items[i] is { Value: 20, IsFraction: false } ? i : -1;
         }

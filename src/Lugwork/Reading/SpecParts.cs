@@ -56,6 +56,11 @@ internal static class SpecParts
             {
                 parts[^1] = parts[^1] with { End = items[last].End };
             }
+            else if (parts.Count > 0 && parts[^1].Slot == Slot.Crankset && named && SlotFinder.Of(clause) == Slot.Chainring && !clause.Exists(i => i.Is("m:or") || i.Is("m:not") || i.Is("m:max") || i.Is("m:and") || i.Terms.Any(t => t.StartsWith("d:", StringComparison.Ordinal))))
+            {
+                // "Crankset, cottered, chainring 46T": the ring that is on it.
+                parts[^1] = parts[^1] with { End = items[last].End };
+            }
             else if (named && SlotFinder.Of(clause) is { } slot && (parts.Count == 0 || parts[^1].Slot != slot))
             {
                 // "Frame: shell ..., seatpost ...": what goes into a frame, fork or wheel is said of it.

@@ -70,12 +70,33 @@ internal static class SpelledNumbers
     private static bool IsOfDrive(List<SpecToken> tokens, int i, int value)
     {
         bool ends = i + 1 >= tokens.Count || (tokens[i + 1].Kind == SpecTokenKind.Sign && !tokens[i + 1].Is('-') && !tokens[i + 1].Is('/'));
+        if (value is >= 3 and <= 5 && i > 1 && ends)
+        {
+            return tokens[i - 1].Text is "de" or "a" or "con" && tokens[i - 2].Text is "arana" or "ragno" or "etoile";
+        }
+
         if (value is < 7 or > 13 || i < 1 || tokens[i - 1].Text is not ("a" or "da" or "de"))
         {
             return ends && value is >= 7 and <= 13 && i > 0 && tokens[i - 1].Text is "double" or "triple" or "doppelt" or "doble" or "doppio" or "doppia" or "dubbel";
         }
 
         return ends && (i == 1 || tokens[i - 2].Text is "cambio" or "cambi" or "catena" or "catene" or "cadena" or "gruppo" or "gruppi" or "grupo" or "grupos" or "trasmissione" or "transmision" or "pignoni" or "cassetta" or "casete" or "trasero" or "tensor" or "deragliatore" or "desviador" or "delantero" or "posteriore" or "anteriore");
+    }
+
+    /// <summary>"Four unevenly spaced arms": one or two words for how they stand between the number and what is counted.</summary>
+    private static bool IsOfArms(List<SpecToken> tokens, int next)
+    {
+        string word = tokens[next].Text;
+        bool spread = word.StartsWith("uneven", StringComparison.Ordinal) || word.StartsWith("ungleich", StringComparison.Ordinal) || word.StartsWith("ongelijk", StringComparison.Ordinal) || word.StartsWith("asym", StringComparison.Ordinal) || word.StartsWith("unregelm", StringComparison.Ordinal) || word is "equally" or "evenly" or "gleich" or "gelijke";
+        for (int i = next + 1; spread && i < tokens.Count && i <= next + 2; i++)
+        {
+            if (tokens[i].Text is "arms" or "arme" or "armen" or "bolts" or "bouten")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Zweimal zehn", "tweemaal elf": the word for how often, before another figure.</summary>
@@ -161,6 +182,11 @@ internal static class SpelledNumbers
         }
 
         if (LineScan.IsSprockets(tokens[next].Text) || (tokens[next].Text is "cog" or "sprocket" && next + 1 < tokens.Count && tokens[next + 1].Text is "block" or "cassette" or "set" or "cluster" or "stack"))
+        {
+            return true;
+        }
+
+        if (IsOfArms(tokens, next))
         {
             return true;
         }
