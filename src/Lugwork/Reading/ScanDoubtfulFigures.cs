@@ -69,7 +69,10 @@ internal sealed partial class LineScan
         return behind || before;
     }
 
-    private bool IsOtherWord(int i) => _items[i] is { Kind: SpecTokenKind.Word, Used: false } word && (word.Terms.IsEmpty || word.Is("t:beadseat") || word.Is("t:length")) && (_items[i].Glued || word.Is("t:length") || (i + 1 < _items.Count && _items[i + 1].IsSign('/') && IsShortWord(word)));
+    private bool IsOtherWord(int i) => _items[i] is { Kind: SpecTokenKind.Word, Used: false } word && (word.Terms.IsEmpty || word.Is("t:beadseat") || word.Is("t:length")) && !(i + 1 < _items.Count && IsCage(_items[i + 1].Text)) && (_items[i].Glued || word.Is("t:length") || (i + 1 < _items.Count && _items[i + 1].IsSign('/') && IsShortWord(word)));
+
+    /// <summary>"Long cage", "gabbia lunga": what the word for a length is of.</summary>
+    private static bool IsCage(string word) => word is "cage" or "kafig" or "chape" or "caja" or "pata" or "gabbia" or "kooi";
 
     private static bool IsShortWord(SpecItem word) => word.Text is "short" or "kurz" or "kurzer" or "court" or "corto" or "kort" or "korte" or "standard";
 

@@ -133,7 +133,7 @@ internal sealed partial class LineScan
         foreach (SpecItem item in _items)
         {
             bool small = item.Kind == SpecTokenKind.Word && item.Text is "ein" or "eine" or "einen" or "un" or "una" or "uno" or "une" or "een" or "a" or "an" or "es" or "est" or "c" or "ist" or "is" or "it" or "its" or "das" or "het" or "de" or "da" or "di" or "van" or "von" or "mit" or "e" or "s" or "ce" or "sono" or "hay";
-            bool rings = item.Is("t:chainring") && !item.Is("m:max");
+            bool rings = (item.Is("t:chainring") || item.Is("m:onering")) && !item.Is("m:max");
             if (!small && !rings && item != _items[i] && item is not { Kind: SpecTokenKind.Sign, Text: "'" or "." or "!" })
             {
                 return false;
@@ -144,6 +144,10 @@ internal sealed partial class LineScan
 
         return ring;
     }
+
+    /// <summary>"Eight splines, short (5 mm)": how deep the splines are cut, beside those that were read.</summary>
+    private bool IsDepthOfSplines(int i) =>
+        _items[i] is { Unit: "mm", IsFraction: false, Value: 5 or 10 } && i > 0 && _items[i - 1].IsSign('(') && Values.TryGetValue("spindle", out LineFinding? spindle) && spindle.Key.StartsWith("8-spline", StringComparison.Ordinal);
 
     /// <summary>"3-teilig", "3-delig": of how many pieces a crank is.</summary>
     private bool IsOfPieces(int i)

@@ -161,6 +161,36 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Handles a 36 cog", "schafft hinten 36er Ritzel", "encaisse un pignon de 36": the one sprocket that a rear derailleur is said to be able to shift to.</summary>
+    private void SprocketThatGoes()
+    {
+        if (Values.ContainsKey("largestSprocket"))
+        {
+            return;
+        }
+
+        for (int i = 1; i < _items.Count; i++)
+        {
+            if (!Free(i) || _items[i] is not { Unit: "" or "teeth", IsFraction: false, Places: 0, Value: >= 23 and <= 56 } || Joins(i) || LimitOf(i) == "m:min")
+            {
+                continue;
+            }
+
+            int behind = i + 1;
+            behind += behind < _items.Count && _items[behind].Text is "big" or "large" or "low" or "rear" ? 1 : 0;
+            bool sprocket = (behind < _items.Count && _items[behind].Clause == _items[i].Clause && IsSprocket(_items[behind].Text) && !_items[behind].Is("t:chainring"))
+                || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "mit" or "of" && (IsSprocket(_items[i - 2].Text) || _items[i - 2].Is("m:onesprocket") && _items[i - 2].Text is "un" or "ein" or "een" or "uno")) || (IsSprocket(_items[i - 1].Text) && _items[i - 1].Text is not ("sprockets" or "cogs"));
+            if (sprocket && Clauses(_items[i].Clause).Any(o => IsAble(o.Text)) && Clauses(_items[i].Clause).All(o => !o.IsNumber || o == _items[i] || o.Unit == "speed") && !Clauses(_items[i].Clause).Any(o => o.Is("m:not") || o.Is("m:or") || o.Is("t:chainring") || o.Is("d:hedge") || o.Is("d:past")))
+            {
+                Take("largestSprocket", _items[i].Text, i, i);
+                return;
+            }
+        }
+    }
+
+    private static bool IsAble(string word) =>
+        word is "handles" or "takes" or "clears" or "swallows" or "schafft" or "packt" or "nimmt" or "schluckt" or "verkraftet" or "bewaltigt" or "encaisse" or "accepte" or "avale" or "prend" or "admite" or "aguanta" or "traga" or "acepta" or "soporta" or "regge" or "accetta" or "prende" or "digerisce" or "monta" or "pakt" or "haalt" or "slikt" or "trekt" or "neemt";
+
     /// <summary>"Max. Differenz 16 Zähne", "maximaal verschil 16 tanden": what the rings differ by, in a clause without another figure.</summary>
     private void DifferenceByWord()
     {

@@ -35,6 +35,11 @@ internal sealed partial class SetAside
     public static SetAside From(Slot slot, List<SpecItem> items, bool strict)
     {
         SetAside aside = new(slot, items, strict);
+        if (slot == Slot.FrontDerailleur)
+        {
+            aside.Reducers();
+        }
+
         for (int first = 0; first < items.Count;)
         {
             int last = first;
@@ -203,6 +208,37 @@ internal sealed partial class SetAside
             {
                 Replace(i, "t:caliper");
             }
+        }
+    }
+
+    /// <summary>"34,9 (réductions 31,8 et 28,6 incluses)": smaller sizes that a band is made for with rings that come with it.</summary>
+    private void Reducers()
+    {
+        int word = _items.FindIndex(i => i.Kind == SpecTokenKind.Word && i.Text is "reducers" or "reducer" or "shims" or "shim" or "inserts" or "reductions" or "reduction" or "reducteurs" or "reducteur" or "reductores" or "reductor" or "casquillos" or "casquillo" or "suplementos" or "riduttori" or "riduttore" or "riduzioni" or "spessori" or "vulringen" or "vulring" or "vulbussen" or "vulbus" or "verloopringen" or "inlegringen" or "reduzierhulsen" or "reduzierhulse" or "reduzierstucke" or "reduzierungen" or "einlagen" or "distanzhulsen" or "fullstucke");
+        int size = word < 0 ? -1 : _items.FindIndex(i => i is { IsNumber: true, Value: 34.9m or 31.8m });
+        if (size < 0 || size > word)
+        {
+            return;
+        }
+
+        int first = word;
+        for (int i = size + 1; i < first; i++)
+        {
+            first = _items[i].IsSign('(') || _items[i].IsSign('+') || IsWith(_items[i]) ? i : first;
+        }
+
+        int last = _items.FindIndex(word, i => i.IsSign(')')) is >= 0 and int bracket ? bracket : _items.Count - 1;
+        for (int i = size + 1; i <= last; i++)
+        {
+            if (_items[i].IsNumber && (_items[i].Value >= _items[size].Value || _items[i].Value is not (28.6m or 31.8m) || i < first))
+            {
+                return;
+            }
+        }
+
+        if (last - first <= LongestClause)
+        {
+            Hide(first, last);
         }
     }
 
