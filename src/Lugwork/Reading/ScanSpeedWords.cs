@@ -32,8 +32,13 @@ internal sealed partial class LineScan
     }
 
     /// <summary>"Double 10", "dubbel 10": the rings and the sprockets of a front derailleur.</summary>
-    private bool IsDoubled(int i) =>
-        _slot == Slot.FrontDerailleur && i > 0 && _items[i - 1].Text is "double" or "triple" or "doppelt" or "dreifach" or "zweifach" or "doble" or "doppio" or "doppia" or "triplo" or "tripla" or "dubbel" or "drievoudig" or "tweevoudig" && _items[i - 1].Clause == _items[i].Clause;
+    private bool IsDoubled(int i)
+    {
+        int word = i - 1;
+        word -= word > 0 && _items[word].Text is "de" or "da" or "di" ? 1 : 0;
+        return _slot == Slot.FrontDerailleur && word >= 0 && _items[word].Clause == _items[i].Clause
+            && _items[word].Text is "double" or "triple" or "doppelt" or "dreifach" or "zweifach" or "doble" or "doppio" or "doppia" or "triplo" or "tripla" or "dubbel" or "drievoudig" or "tweevoudig";
+    }
 
     /// <summary>"Da 12, senza cavi", "inalámbrico, de 12": the whole clause, at the head of a line about a derailleur or behind how that is worked or mounted.</summary>
     private bool IsOpening(int i)

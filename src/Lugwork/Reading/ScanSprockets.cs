@@ -5,7 +5,7 @@ internal sealed partial class LineScan
 {
     /// <summary>A word for more than one sprocket of a cassette: as many of them are as many speeds.</summary>
     internal static bool IsSprockets(string word) =>
-        word is "sprockets" or "cogs" or "ritzel" or "ritzeln" or "ritzels" or "kranze" or "zahnkranze" or "pignons" or "couronnes" or "pinones" or "coronas" or "pasos" or "pignoni" or "tandwielen" or "tandwieltjes" or "kransen" or "kransjes" or "tandkransen" or "tandkransjes" or "kroontjes" or "pions";
+        word is "sprockets" or "cogs" or "ritzel" or "ritzeln" or "ritzels" or "kranze" or "zahnkranze" or "pignons" or "couronnes" or "pinones" or "coronas" or "corone" or "pasos" or "pignoni" or "tandwielen" or "tandwieltjes" or "kransen" or "kransjes" or "tandkransen" or "tandkransjes" or "kroontjes" or "pions";
 
     private static bool IsSprocket(string word) => IsSprockets(word) || word is "sprocket" or "cog" or "pignon" or "pinon" or "pignone" or "tandwiel" or "zahnkranz" or "krans" or "tandkrans" or "kransje";
 
