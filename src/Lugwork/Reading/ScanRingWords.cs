@@ -73,7 +73,7 @@ internal sealed partial class LineScan
             {
                 circle = circle < 0 ? i : int.MaxValue;
             }
-            else if (_items[i] is { Unit: "" or "arms" or "holes", Value: 3 or 4 or 5 } && !Joins(i))
+            else if (_items[i] is { Unit: "" or "arms" or "holes", Value: 3 or 4 or 5 } && !Joins(i) && (_items[i].Unit.Length > 0 || EndsClause(i)))
             {
                 arms = arms < 0 ? i : int.MaxValue;
             }

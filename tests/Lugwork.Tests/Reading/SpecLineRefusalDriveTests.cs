@@ -96,6 +96,7 @@ public sealed class SpecLineRefusalDriveTests
     [InlineData("chainring", "Zähne 34 / 36")]
     [InlineData("chainring", "34er Lochkreis")]
     [InlineData("chainring", "spider for 104 or 110, 4 arms")]
+    [InlineData("chainring", "spider 104, 4 missing bolts")]
     [InlineData("pedals", "9/16 axle, 24 tpi")]
     [InlineData("pedals", "nine sixteenths spanner")]
     [InlineData("dropper", "housing inside worn")]
