@@ -7,7 +7,7 @@ internal static class CountCompounds
     private const int Longest = 36;
 
     /// <summary>What is counted, and the longer spellings first.</summary>
-    private static readonly string[] Stems = ["fach", "gang", "speed", "voudig", "versnelling", "armig", "arm", "loch", "gaats", "gats", "bolt", "zahnig"];
+    private static readonly string[] Stems = ["fach", "gang", "speed", "voudig", "versnelling", "velocita", "marce", "rapporti", "armig", "arm", "loch", "gaats", "gats", "bolt", "zahnig"];
 
     private static readonly string[] Endings = ["", "e", "er", "es", "en", "em", "ig", "ige", "iger", "iges", "igen", "igem", "s"];
 

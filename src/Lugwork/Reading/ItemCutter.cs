@@ -339,7 +339,7 @@ internal static class ItemCutter
         }
 
         // "24er Welle": no wheel where a word for a spindle stands behind.
-        if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && vocabulary.Tree.Longest(tokens, at + 1, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle")))
+        if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && IsSpindle(tokens, at + 1, vocabulary))
         {
             number.End = tokens[at].End;
             return at + 1;
@@ -445,6 +445,10 @@ internal static class ItemCutter
 
         return end;
     }
+
+    /// <summary>"24er Welle", "24er Hohlachse", "24er holle as": what stands behind is a spindle or an axle.</summary>
+    private static bool IsSpindle(List<SpecToken> tokens, int at, SpecVocabulary vocabulary) =>
+        tokens[at].Text is "hohlachse" or "hohlwelle" or "hollow" or "holle" or "hohle" or "integrierte" or "doorlopende" || (vocabulary.Tree.Longest(tokens, at, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle")));
 
     /// <summary>A word for metres: the letter only against its figure or where a word for a roll follows.</summary>
     private static bool IsMetre(List<SpecToken> tokens, int at)

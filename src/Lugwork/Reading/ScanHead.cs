@@ -50,6 +50,12 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.Cassette && _items[head].Text == "coronas" && Values.ContainsKey("speeds"))
+        {
+            // "N.º de coronas: 9": the sprockets, by a word that is one for rings too.
+            return;
+        }
+
         if (_slot == Slot.Rider && IsBicycle(_items[head]))
         {
             // "Mit Rad und Taschen": one of the things that are weighed.

@@ -63,7 +63,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return IsSaidAgain(i) || IsMillimetresOfRead(i) || IsLengthOfBody(i) || IsInchPairOfRead(i) || IsBoreOfCup(i) || IsSealOfBearing(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsPieceOfLabel(i) || IsCount(i) || IsOfSet(i);
+        return IsSaidAgain(i) || IsMillimetresOfRead(i) || IsLengthOfBody(i) || IsInchPairOfRead(i) || IsBoreOfCup(i) || IsSealOfBearing(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsPieceOfLabel(i) || IsCount(i) || IsOfSet(i) || (_slot == Slot.Crankset && (IsOfPieces(i) || IsDepthOfSplines(i)));
     }
 
     /// <summary>The same figure was read elsewhere in the line.</summary>

@@ -65,6 +65,7 @@ internal sealed partial class LineScan
                 ReadTeethOf("t:capacity", "capacity");
                 ReadTeethOf("t:largestsprocket", "largestSprocket");
                 MostTeethOfCage();
+                SprocketThatGoes();
                 Words("ShiftSignal", "signal", i => !Clause(i, "t:brake"));
                 ElectronicCable();
                 HydraulicOfBrake();
@@ -150,6 +151,9 @@ internal sealed partial class LineScan
             if (Free(i) && _items[i].Value == 10 && _items[i].Glued && _items[i - 1].Text == "m")
             {
                 int last = Pair(i, out int second) && _items[second].Value == 1 ? second : i;
+                int pitch = i + 1 < _items.Count && _items[i + 1].Text is "de" or "con" or "mit" or "with" or "avec" or "met" ? i + 3 : i + 2;
+                last = last == i && Free(pitch) && _items[pitch] is { Value: 1, IsFraction: false, Unit: "" or "mm" } && _items[pitch - 1].Text is "passo" or "pas" or "paso" or "steigung" or "spoed" or "pitch" ? pitch : last;
+                _items[i].Used |= last > i;
                 Keep("mount", "M10-bolt", i - 1, last);
             }
         }

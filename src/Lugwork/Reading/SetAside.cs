@@ -35,6 +35,11 @@ internal sealed partial class SetAside
     public static SetAside From(Slot slot, List<SpecItem> items, bool strict)
     {
         SetAside aside = new(slot, items, strict);
+        if (slot == Slot.FrontDerailleur)
+        {
+            aside.Reducers();
+        }
+
         for (int first = 0; first < items.Count;)
         {
             int last = first;
@@ -83,7 +88,7 @@ internal sealed partial class SetAside
         last = WithoutExtra(first, last);
         bool spacers = _slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max");
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
-        bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates));
+        bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates) && !(_own == "t:chain" && IsFor(_items[first].Kind == SpecTokenKind.Sign && first < last ? _items[first + 1] : _items[first]) && IsForSpeeds(first, last)));
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last) && !IsReamedTo(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
@@ -203,6 +208,37 @@ internal sealed partial class SetAside
             {
                 Replace(i, "t:caliper");
             }
+        }
+    }
+
+    /// <summary>"34,9 (réductions 31,8 et 28,6 incluses)": smaller sizes that a band is made for with rings that come with it.</summary>
+    private void Reducers()
+    {
+        int word = _items.FindIndex(i => i.Kind == SpecTokenKind.Word && i.Text is "reducers" or "reducer" or "shims" or "shim" or "inserts" or "reductions" or "reduction" or "reducteurs" or "reducteur" or "reductores" or "reductor" or "casquillos" or "casquillo" or "suplementos" or "riduttori" or "riduttore" or "riduzioni" or "spessori" or "vulringen" or "vulring" or "vulbussen" or "vulbus" or "verloopringen" or "inlegringen" or "reduzierhulsen" or "reduzierhulse" or "reduzierstucke" or "reduzierungen" or "einlagen" or "distanzhulsen" or "fullstucke");
+        int size = word < 0 ? -1 : _items.FindIndex(i => i is { IsNumber: true, Value: 34.9m or 31.8m });
+        if (size < 0 || size > word)
+        {
+            return;
+        }
+
+        int first = word;
+        for (int i = size + 1; i < first; i++)
+        {
+            first = _items[i].IsSign('(') || _items[i].IsSign('+') || IsWith(_items[i]) ? i : first;
+        }
+
+        int last = _items.FindIndex(word, i => i.IsSign(')')) is >= 0 and int bracket ? bracket : _items.Count - 1;
+        for (int i = size + 1; i <= last; i++)
+        {
+            if (_items[i].IsNumber && (_items[i].Value >= _items[size].Value || _items[i].Value is not (28.6m or 31.8m) || i < first))
+            {
+                return;
+            }
+        }
+
+        if (last - first <= LongestClause)
+        {
+            Hide(first, last);
         }
     }
 
@@ -447,7 +483,25 @@ internal sealed partial class SetAside
     }
 
     /// <summary>"For 12x100 forks", "fits 8/9/10-speed bodies": said of what the part goes to, where the part has no figure of that.</summary>
-    private bool IsForOther(int first, int last)
+    private bool IsForOther(int first, int last) => IsForOtherThan(first, last);
+
+    /// <summary>"Per cambio a 10 velocità", "pour dérailleur 10 vitesses": the gears that a chain is for say its size, where no other part is named.</summary>
+    private bool IsForSpeeds(int first, int last)
+    {
+        int speeds = 0;
+        for (int i = first; i <= last; i++)
+        {
+            speeds += _items[i].IsNumber ? _items[i] is { Unit: "speed", Value: >= 5 and <= 13 } ? 1 : 2 : 0;
+            if (LineScan.IsPart(_items[i]) && !_items[i].Is("t:rearmech") && !_items[i].Is("t:chain"))
+            {
+                return false;
+            }
+        }
+
+        return speeds == 1;
+    }
+
+    private bool IsForOtherThan(int first, int last)
     {
         if (_own is not ("t:cassette" or "t:axle" or "t:rotor" or "t:valve" or "t:chain" or "t:tyre") || !IsFor(_items[first]) && !(last > first && IsFor(_items[first + 1])))
         {
@@ -461,6 +515,11 @@ internal sealed partial class SetAside
         }
 
         int end = colon < 0 ? last : colon;
+        if (_own == "t:chain" && IsForSpeeds(first, last))
+        {
+            return false;
+        }
+
         if (_own == "t:cassette" && HasBody(first, last))
         {
             // "For N3W": the splines of the cassette.
