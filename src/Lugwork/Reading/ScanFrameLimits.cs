@@ -146,7 +146,8 @@ internal sealed partial class LineScan
             string topic = TopicOf(i);
             bool rotor = topic is "t:rotor" || (Clause(i, "t:rotor") && topic is not ("t:travel" or "t:axletocrown" or "t:insertion" or "t:fork" or "t:length"));
             bool mount = FindMark(i, "m:pm", 3) >= 0 || FindMark(i, "m:fm", 3) >= 0 || FindMark(i, "m:is", 3) >= 0;
-            if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
+            bool clears = topic == "t:tyre" && _items[Link(i)].Text == "clears" && IsNominalRotor(_items[i]);
+            if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || ((topic.Length == 0 || clears) && mount)))
             {
                 Length(field, i);
             }
@@ -176,6 +177,8 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    private static bool IsNominalRotor(SpecItem item) => item is { IsFraction: false, Value: 140 or 160 or 180 or 200 or 203 or 220 or 223 };
 
     private static decimal MillimetresOfRotor(decimal inches) => inches switch { 5.5m => 140, 6 or 6.3m => 160, 7 => 180, 8 => 203, 9 => 220, _ => 0 };
 

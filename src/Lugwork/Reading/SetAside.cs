@@ -238,7 +238,9 @@ internal sealed partial class SetAside
                 at++;
             }
 
-            bool verbFirst = at < last && IsFitting(_items[at].Text) && _items[at + 1].Is("m:not");
+            bool placed = at + 2 <= last && _items[at + 1].Is("m:rear") && !_items[at + 1].IsTopic;
+            bool verbFirst = at < last && IsFitting(_items[at].Text) && (_items[at + 1].Is("m:not") || (placed && _items[at + 2].Is("m:not")));
+            verbFirst |= at < last && _items[at].Text is "sollte" or "darf" or "soll" or "mag" or "moet" && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => _items[j].Is("m:not")) && !Numbered(at, last);
             bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "ne" or "won" or "doesn") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
             if (verbFirst || notFirst)
             {
@@ -274,7 +276,7 @@ internal sealed partial class SetAside
 
             for (int j = i + 1; j <= last && j <= i + Scope && !_items[j].IsNumber; j++)
             {
-                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && _items[j + 1].IsNumber && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
+                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && (_items[j + 1].IsNumber || (j + 1 < last && _items[j + 1].Text is "a" or "an" or "un" or "una" or "ein" or "een" or "de" or "los" or "i" && _items[j + 2].IsNumber)) && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
                 {
                     Replace(i, "m:nothing");
                     Replace(j, "m:max");
