@@ -60,7 +60,7 @@ internal sealed partial class LineScan
                 word--;
             }
 
-            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 20 or > 45)
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 20 or > 45 || TopicOf(i) is "t:headtube" or "t:headset" or "t:steerer")
             {
                 continue;
             }
