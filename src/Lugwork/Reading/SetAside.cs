@@ -58,6 +58,7 @@ internal sealed partial class SetAside
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
+        SleeveTo(first, last);
         if (IsAdapterNotThere(first, last))
         {
             Hide(first, last);
@@ -139,6 +140,12 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
+            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
+            {
+                // "Standaard 27,2 zadelpen": the Dutch word for a kickstand, here of what is usual.
+                continue;
+            }
+
             if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake || ((_slot == Slot.Fork || _slot == Slot.Frame) && Any(first, last, "t:tyre")))) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
