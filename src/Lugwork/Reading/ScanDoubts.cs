@@ -68,7 +68,7 @@ internal sealed partial class LineScan
             SpecItem item = _items[i];
             if (item.Kind == SpecTokenKind.Sign)
             {
-                if (IsQuestion(i) || IsOrnament(i) || IsAskedOfBuyer(i) || (item.Text[0] == '\u00B1' && Values.TryGetValue("rear", out LineFinding? bent) && bent.Key == "R145-flex" && i + 1 < _items.Count && _items[i + 1].Value == 3))
+                if ((item.Text[0] == '\u00B1' && i + 1 < _items.Count && _items[i + 1] is { Unit: "deg", Used: false }) || IsQuestion(i) || IsOrnament(i) || IsAskedOfBuyer(i) || (item.Text[0] == '\u00B1' && Values.TryGetValue("rear", out LineFinding? bent) && bent.Key == "R145-flex" && i + 1 < _items.Count && _items[i + 1].Value == 3))
                 {
                     continue;
                 }

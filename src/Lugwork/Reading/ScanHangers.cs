@@ -69,8 +69,8 @@ internal sealed partial class LineScan
         {
             // A universal hanger is mounted direct: the words say less than its name.
             bool universal = Values.TryGetValue("hanger", out LineFinding? said) && said.Key == "UDH";
-            bool direct = _items[i].Is("v:DerailleurMount=direct-mount") || (IsDirectWord(i) && !Values.ContainsKey("hanger") && (Clause(i, "t:hanger") || IsOnlyHangerBefore(i)));
-            if (!universal && direct && (Clause(i, "t:hanger") || IsDirectWord(i)) && !Clause(i, "t:frontmech") && !Clause(i, "t:chainring") && !Clause(i, "t:crank") && !Clause(i, "t:brake") && !Clause(i, "t:stem") && !Negated(i))
+            bool direct = _items[i].Is("v:DerailleurMount=direct-mount") || IsDirectWord(i);
+            if (!universal && direct && (Clause(i, "t:hanger") || (IsDirectWord(i) && !Values.ContainsKey("hanger") && IsOnlyHangerBefore(i))) && !Clause(i, "t:frontmech") && !Clause(i, "t:chainring") && !Clause(i, "t:crank") && !Clause(i, "t:brake") && !Clause(i, "t:stem") && !Negated(i))
             {
                 Keep("hanger", "direct-mount", i, i);
             }

@@ -245,8 +245,7 @@ internal sealed partial class SetAside
                 at++;
             }
 
-            bool placed = at + 2 <= last && ((_items[at + 1].Is("m:rear") && !_items[at + 1].IsTopic) || _items[at + 1].Text is "sie" or "er" or "es" or "die" or "der" or "das" or "hij" or "ze" or "het" or "it");
-            bool verbFirst = at < last && IsFitting(_items[at].Text) && (_items[at + 1].Is("m:not") || (placed && _items[at + 2].Is("m:not")));
+            bool verbFirst = at < last && IsFitting(_items[at].Text) && Enumerable.Range(at + 1, Math.Min(3, last - at)).Any(j => _items[j].Is("m:not")) && !Numbered(at, Math.Min(last, at + 3));
             verbFirst |= at < last && _items[at].Text is "sollte" or "darf" or "soll" or "mag" or "moet" && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => _items[j].Is("m:not")) && !Numbered(at, last);
             bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "ne" or "won" or "doesn") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
             if (verbFirst || notFirst)

@@ -46,7 +46,7 @@ internal sealed partial class SetAside
 
         if (_slot == Slot.Handlebar)
         {
-            return item.Is("t:stem") && (Any(first, last, "m:needs") || IsFor(_items[first]) || (first < last && IsFor(_items[first + 1])));
+            return item.Is("t:stem") && (Any(first, last, "m:needs") || IsFor(_items[first]) || (first < last && IsFor(_items[first + 1])) || (first + 1 < last && IsFor(_items[first + 2])));
         }
 
         if ((_slot == Slot.FrontTyre || _slot == Slot.RearTyre) && (item.Is("t:rim") || item.Is("t:wheel")))
