@@ -7,6 +7,7 @@ internal static class PairedWords
 {
     public static ImmutableArray<(string Term, string Things, string States, bool Turned)> Rows { get; } =
     [
+        ("m:max", "won't take, won't fit, won't go, won't clear, can't take, can't fit, can't go, can't run, doesn't take, doesn't fit, doesn't clear, don't fit, don't run, will not take, cannot take, cannot fit", "bigger than, larger than, more than, wider than, bigger than a, larger than a, more than a, wider than a, anything bigger than, anything larger than, anything over, anything bigger than a, anything over a", false),
         ("v:RearTriangle=opens", "seat stay, seat stays, seatstay, seatstays, chain stay, chainstay, stay, rear triangle", "splittable, opening, openable, separable, belt split, belt split in the, split in the, split for belt", true),
         ("v:RearTriangle=opens", "sitzstrebe, sattelstrebe, kettenstrebe, strebe, hinterbau, rahmen fur riemen, ausfallende", "teilbar, teilbare, teilbarer, teilbares, geteilt, geteilte, trennbar, trennbare, zu offnen, offenbar", true),
         ("v:RearTriangle=opens", "hauban, haubans, base, triangle arriere, cadre pour courroie, patte", "ouvrant, ouvrante, ouvrable, demontable, separable, divisible, a ouverture, qui s'ouvre", true),
@@ -15,7 +16,7 @@ internal static class PairedWords
         ("v:RearTriangle=opens", "achtervork, staande achtervork, rechterachtervork, liggende achtervork, achterbrug, achterdriehoek, frame voor riem", "deelbaar, deelbare, splitsbaar, splitsbare, te openen, opengaand, opengaande", true),
         ("v:RearTriangle=opens", "frame, rahmen, cadre, cuadro, telaio", "split for belt, split for belts, split for belt drive, belt split, belt splitter, fur riemen teilbar, teilbar fur riemen, ouvrable pour courroie, ouvrant pour courroie, abrible para correa, apribile per cinghia, deelbaar voor riem", false),
         ("v:RearTriangle=opens", "split, deelbaar, teilbarer, offenbarer", "frame for belt, frame for belt drive, frame for belts, frame voor riem, frame voor riemaandrijving, rahmen fur riemen, rahmen fur riemenantrieb", false),
-        ("v:DropoutSlot=horizontal", "dropouts, rear dropouts, fork ends, rear ends, frame ends, drop outs, slots", "horizontal, rear facing", true),
+        ("v:DropoutSlot=horizontal", "drops, rear drops, dropouts, rear dropouts, fork ends, rear ends, frame ends, drop outs, slots", "horizontal, rear facing", true),
         ("v:DropoutSlot=horizontal", "track", "fork ends, drop outs, rear ends, type dropouts, frame ends", false),
         ("v:DropoutSlot=horizontal", "ausfallenden, ausfallende, ausfaller, hinterradausfallenden, ausfallenden hinten", "horizontal, horizontale, horizontalen, waagerecht, waagerechte, waagrecht, waagrechte, waagerechten", true),
         ("v:DropoutSlot=horizontal", "pattes, pattes arriere, pattes de cadre, patte arriere, fourches arriere", "horizontales, horizontale, piste, de piste", true),
@@ -23,7 +24,7 @@ internal static class PairedWords
         ("v:DropoutSlot=horizontal", "forcellini, forcellini posteriori, forcellino posteriore, punte", "orizzontali, orizzontale, da pista, pista", true),
         ("v:DropoutSlot=horizontal", "dropouts, achterpads, achterpadden, padden, pads, achterpatten, uitvaleinden", "horizontale, horizontaal", true),
         ("v:DropoutSlot=horizontal", "baan", "pads, padden, uitvaleinden, dropouts, achterpadden", false),
-        ("v:DropoutSlot=vertical", "dropouts, rear dropouts, fork ends, drop outs, slots", "vertical", true),
+        ("v:DropoutSlot=vertical", "drops, rear drops, dropouts, rear dropouts, fork ends, drop outs, slots", "vertical", true),
         ("v:DropoutSlot=vertical", "ausfallenden, ausfallende, ausfaller, hinterradausfallenden, ausfallenden hinten", "vertikal, vertikale, vertikalen, senkrecht, senkrechte, senkrechten", true),
         ("v:DropoutSlot=vertical", "pattes, pattes arriere, pattes de cadre, patte arriere", "verticales, verticale", true),
         ("v:DropoutSlot=vertical", "punteras, punteras traseras, puntera trasera", "verticales, vertical", true),
@@ -89,7 +90,7 @@ internal static class PairedWords
         ("v:CrownsAllowed=single", "pas de, aucune, jamais de, pas pour", "double te, fourche double te, fourches double te, fourche a double te, fourches a double te, double couronne, te double, fourche double couronne", false),
         ("v:CrownsAllowed=dual", "doble corona, doble pletina, horquilla de doble corona, horquillas de doble corona, horquilla de doble pletina, horquillas de doble pletina, horquilla doble corona, horquillas doble corona, horquilla doble pletina", "permitida, permitidas, permitido, admitida, admitidas, admitido, autorizada, autorizadas, homologada, homologadas, compatible, aprobada, aprobadas, ok, aceptada, posible", false),
         ("v:CrownsAllowed=single", "doble corona, doble pletina, horquilla de doble corona, horquillas de doble corona, horquilla de doble pletina, horquillas de doble pletina, horquilla doble corona, horquillas doble corona, horquilla doble pletina", "no permitida, no permitidas, no permitido, no admitida, no admitidas, no autorizada, no autorizadas, prohibida, prohibidas, no homologada, no homologadas, no compatible, no", false),
-        ("v:CrownsAllowed=single", "no, nunca con, no apto para, no apta para, no se permite, no se admite", "doble corona, doble pletina, horquilla de doble corona, horquillas de doble corona, horquilla de doble pletina, horquillas de doble pletina, horquilla doble corona, horquillas doble corona, horquilla doble pletina", false),
+        ("v:CrownsAllowed=single", "no, nada de, ninguna, nunca con, no apto para, no apta para, no se permite, no se admite", "doble corona, doble pletina, horquilla de doble corona, horquillas de doble corona, horquilla de doble pletina, horquillas de doble pletina, horquilla doble corona, horquillas doble corona, horquilla doble pletina", false),
         ("v:CrownsAllowed=dual", "doppia piastra, forcella doppia piastra, forcelle doppia piastra, forcella a doppia piastra, forcelle a doppia piastra, bipiastra, forcella bipiastra, doppia testa", "ammessa, ammesse, consentita, consentite, permessa, permesse, omologata, omologate, approvata, approvate, compatibile, ok, autorizzata, possibile", false),
         ("v:CrownsAllowed=single", "doppia piastra, forcella doppia piastra, forcelle doppia piastra, forcella a doppia piastra, forcelle a doppia piastra, bipiastra, forcella bipiastra, doppia testa", "non ammessa, non ammesse, non consentita, non consentite, non permessa, non permesse, non omologata, non omologate, vietata, vietate, non compatibile, non autorizzata, non autorizzate, proibita, no", false),
         ("v:CrownsAllowed=single", "no, niente, non per, non adatto a, nessuna", "doppia piastra, forcella doppia piastra, forcelle doppia piastra, forcella a doppia piastra, forcelle a doppia piastra, bipiastra, forcella bipiastra, doppia testa", false),

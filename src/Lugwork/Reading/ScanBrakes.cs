@@ -165,7 +165,7 @@ internal sealed partial class LineScan
         size = size < 0 ? RotorAlone(mark, post) : size;
         for (int j = mark - 1; size < 0 && j >= 0 && j >= mark - 3 && _items[j].Clause == _items[mark].Clause; j--)
         {
-            size = MountSize(j, post) && !JoinsClosely(j) && (TopicOf(j) is "" or "t:brake" or "t:rotor" || (j == mark - 1 && _items[j].End - _items[j].Start > _items[j].Text.Length && _items[j].Unit.Length == 0 && TopicOf(j) is "t:fork" or "t:frame")) ? j : -1;
+            size = MountSize(j, post) && !JoinsClosely(j) && (TopicOf(j) is "" or "t:brake" or "t:rotor" || (j == mark - 1 && _items[j].End - _items[j].Start > _items[j].Text.Length && _items[j].Unit.Length == 0 && TopicOf(j) is "t:fork" or "t:frame" or "t:spacing")) ? j : -1;
         }
 
         size = size < 0 ? RotorBeside(mark, post) : size;

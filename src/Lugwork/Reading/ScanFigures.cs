@@ -141,6 +141,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (field == "seatTubeOutside" && !_items[i].IsFraction && _items[i].Value is > 60)
+            {
+                // "130 de cierre": no seat tube is so thick.
+                continue;
+            }
+
             if (field == "seatTubeOutside" && (topic == "t:clamp" || _items[link].Text is "collier") && FindMark(i, "t:frontmech", 1) >= 0)
             {
                 // The clamp of the front derailleur, which its mount says.

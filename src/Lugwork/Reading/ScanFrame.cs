@@ -17,6 +17,7 @@ internal sealed partial class LineScan
         MeasuredBore();
         ReadFrontMount("frontDerailleurMount", needTopic: true);
         ReadBosses("rearBosses");
+        SeatTubeBothSides();
         ReadSeatTubeSides();
         ReadSeatTube();
         PostByLetters();

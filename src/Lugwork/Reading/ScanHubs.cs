@@ -168,6 +168,12 @@ internal sealed partial class LineScan
             keys = ["F135-QR"];
         }
 
+        if (rear && width == 135 && axle == 10 && thru >= 0 && qr < 0 && nutted < 0 && Anywhere("m:openslots") >= 0)
+        {
+            // A bolt that goes through, in open slots.
+            keys = ["R135-10"];
+        }
+
         if (keys.IsEmpty && rear && width == 145 && axle is 0 or 10 && Near(first, last, "m:tandem") >= 0)
         {
             keys = ["R140-145t"];

@@ -150,6 +150,12 @@ internal sealed partial class LineScan
     /// <summary>12 mm beside a hub end that has this axle.</summary>
     private bool IsAxleOfHub(int i)
     {
+        if (_items[i] is { Value: 10, IsMillimetre: true } && Values.TryGetValue("rear", out LineFinding? trial) && trial.Key == "R116")
+        {
+            // "116 mm, 10-mm-Schrauben": the bolts that hold the one hub of this width.
+            return true;
+        }
+
         if (_items[i].Value is not (5 or 9 or 10 or 12 or 15 or 20) || !_items[i].IsMillimetre || Joins(i))
         {
             return false;

@@ -23,12 +23,23 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
+            if (Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 40 and <= 400 } && i > 1 && (_items[i - 1].Is("u:kg") || _items[i - 1].Text is "kg" or "chili" or "kilos" or "kilo") && _items[i - 2].IsSign(':'))
+            {
+                // "Peso totale max: kg 130".
+                _items[i].Unit = "kg";
+            }
+
             if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))
             {
                 continue;
             }
 
             MassWords sum = SumOf(i);
+            if (sum == new MassWords(false, false, false, false, false, true))
+            {
+                sum = SumBehind(i);
+            }
+
             bool max = sum.Limit || sum.Load || sum.Total || LimitOf(i) == "m:max";
             string? field = !max ? null
                 : sum.Bicycle && (sum.Rider || sum.Luggage || sum.Total || sum.Load) ? "systemLimit"
@@ -93,6 +104,18 @@ internal sealed partial class LineScan
         }
 
         return to < _items.Count && _items[to].IsNumber ? default : SumIn(i + 1, to);
+    }
+
+    /// <summary>"Pas plus de 150 kg au total, vélo et bonhomme": a limit before the figure, and behind it, to the next one, what it is of.</summary>
+    private MassWords SumBehind(int i)
+    {
+        int to = i + 1;
+        while (to < _items.Count && to <= i + SumReach && !_items[to].IsNumber && _items[to].Clause - _items[i].Clause <= 1)
+        {
+            to++;
+        }
+
+        return (to < _items.Count && _items[to].IsNumber ? default : SumIn(i + 1, to)) with { Limit = true };
     }
 
     /// <summary>"Bike, rider and bags": a comma between two things that are weighed.</summary>

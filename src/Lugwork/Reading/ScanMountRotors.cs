@@ -38,7 +38,8 @@ internal sealed partial class LineScan
         foreach (SpecItem item in Clauses(clause))
         {
             bool figure = item.IsNumber && item != _items[size];
-            if (figure || (item.Kind == SpecTokenKind.Word && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
+            bool has = item == _items[0] && item.Text is "has" or "hat" or "tiene" or "trae" or "lleva" or "ha" or "heeft" && _items.Count > 1 && (_items[1].Is("m:pm") || _items[1].Is("m:fm"));
+            if (figure || (item.Kind == SpecTokenKind.Word && !has && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
             {
                 return false;
             }
@@ -51,6 +52,6 @@ internal sealed partial class LineScan
     private static bool IsOfMount(SpecItem item) =>
         !item.Is("m:max") && !item.Is("m:min") && !item.Is("m:over") && !item.Is("m:front") && !item.Is("m:or") && !item.Is("m:adapt") && !item.Terms.Any(t => t[0] is 'd' or 'o')
         && (item.Is("m:fm") || item.Is("m:pm") || item.Is("m:rear") || item.Is("t:brake") || item.Is("t:caliper") || item.Is("t:rotor") || item.Is("t:frame") || item.Is("m:nothing")
-            || item.Text is "hinterbau" or "achtervork" or "carro" or "de" or "da" or "van" or "von" or "di" or "a" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "the" or "at" or "am" or "an" or "im" or "au" or "al" or "en" or "op" or "auf" or "est" or "is" or "ist" or "es" or "er" or "mm" or "inch" or "zoll" or "zit" or "sits" or "sitzt"
+            || item.Text is "hinterbau" or "s" or "sul" or "su" or "del" or "della" or "la" or "el" or "sur" or "sobre" or "vaina" or "vainas" or "au" or "dem" or "der" or "des" or "achtervork" or "carro" or "de" or "da" or "van" or "von" or "di" or "a" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "the" or "at" or "am" or "an" or "im" or "au" or "al" or "en" or "op" or "auf" or "est" or "is" or "ist" or "es" or "er" or "mm" or "inch" or "zoll" or "zit" or "sits" or "sitzt"
                 or "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "ausgelegt" or "gemacht" or "designed" or "made" or "sized" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "previsto" or "gemaakt" or "bedoeld" or "mount" or "size" or "taille" or "grosse" or "maat" or "misura" or "medida");
 }

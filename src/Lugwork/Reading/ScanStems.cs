@@ -25,7 +25,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool inch = _items[i].IsFraction || _items[i].IsInch;
+            bool inch = _items[i].IsFraction || _items[i].IsInch || _items[i].Value == 1.125m;
             if (!inch && i > 1 && _items[i - 1].IsSign('(') && _items[i - 2] is { IsNumber: true, Used: true } same && (same.IsInch || same.IsFraction) && Math.Abs((same.Value * 25.4m) - _items[i].Value) < 0.4m && Values.TryGetValue("fixing", out LineFinding? round) && round.Key.StartsWith("clamp", StringComparison.Ordinal))
             {
                 // 1" (25,4 mm): said again.
@@ -154,7 +154,13 @@ internal sealed partial class LineScan
             return "";
         }
 
-        if (link >= 0 && _items[link].Text is "avance" && (_items[i].IsFraction || _items[i].IsInch))
+        if (link >= 0 && topic == "t:thickness" && (Clause(i, "t:bar") || (_after[i] >= 0 && _items[_after[i]].Is("t:bar"))) && _items[i].Value is 25.4m or 26 or 31.8m or 35)
+        {
+            // "Für dicke 35er Lenker", "stuur 35 dik".
+            return "t:bar";
+        }
+
+        if (link >= 0 && ((_items[link].Text is "avance" && (_items[i].IsFraction || _items[i].IsInch || _items[i].Value is 25.4m or 25.8m or 26 or 31.8m)) || (_items[link] is { Text: "pipa", IsFraction: false } && topic == "t:headtube")))
         {
             return "t:stem";
         }
@@ -199,7 +205,7 @@ internal sealed partial class LineScan
     {
         foreach (int i in bare)
         {
-            bool inch = _items[i].IsFraction || _items[i].IsInch;
+            bool inch = _items[i].IsFraction || _items[i].IsInch || _items[i].Value == 1.125m;
             if ((inch && _items[i].Value == 1.125m) || _items[i].Value == 28.6m)
             {
                 Fixing(i, inch);

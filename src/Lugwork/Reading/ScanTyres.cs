@@ -57,7 +57,7 @@ internal sealed partial class LineScan
             }
 
             // The largest tyre that fits is a limit and has to be said as one; a tyre alone is the one that is fitted.
-            if (IsSeat(seat) && width is >= 18 and <= 132 && field.StartsWith("largest", StringComparison.Ordinal) && FindMark(i, "m:max", 1) < 0)
+            if (IsSeat(seat) && width is >= 18 and <= 132 && field.StartsWith("largest", StringComparison.Ordinal) && FindMark(i, "m:max", BracketBefore(i) || (i > 0 && _items[i - 1].IsSign(')')) ? 3 : 1) < 0)
             {
                 Several(field, [], i, i + 2, "the line does not say that this is the largest tyre");
                 found = true;

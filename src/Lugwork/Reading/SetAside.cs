@@ -63,6 +63,7 @@ internal sealed partial class SetAside
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
+        SleeveTo(first, last);
         if (IsAdapterNotThere(first, last))
         {
             Hide(first, last);
@@ -144,6 +145,12 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
+            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
+            {
+                // "Standaard 27,2 zadelpen": the Dutch word for a kickstand, here of what is usual.
+                continue;
+            }
+
             if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake || ((_slot == Slot.Fork || _slot == Slot.Frame) && Any(first, last, "t:tyre")))) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
@@ -274,7 +281,8 @@ internal sealed partial class SetAside
                 at++;
             }
 
-            bool verbFirst = at < last && IsFitting(_items[at].Text) && _items[at + 1].Is("m:not");
+            bool verbFirst = at < last && IsFitting(_items[at].Text) && Enumerable.Range(at + 1, Math.Min(3, last - at)).Any(j => _items[j].Is("m:not")) && !Numbered(at, Math.Min(last, at + 3));
+            verbFirst |= at < last && _items[at].Text is "sollte" or "darf" or "soll" or "mag" or "moet" && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => _items[j].Is("m:not")) && !Numbered(at, last);
             bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "ne" or "won" or "doesn") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
             if (verbFirst || notFirst)
             {
@@ -310,7 +318,7 @@ internal sealed partial class SetAside
 
             for (int j = i + 1; j <= last && j <= i + Scope && !_items[j].IsNumber; j++)
             {
-                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && _items[j + 1].IsNumber && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
+                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && (_items[j + 1].IsNumber || (j + 1 < last && _items[j + 1].Text is "a" or "an" or "un" or "una" or "ein" or "een" or "de" or "los" or "i" && _items[j + 2].IsNumber)) && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
                 {
                     Replace(i, "m:nothing");
                     Replace(j, "m:max");
