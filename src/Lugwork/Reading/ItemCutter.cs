@@ -338,7 +338,7 @@ internal static class ItemCutter
         }
 
         // "24er Welle": no wheel where a word for a spindle stands behind.
-        if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && vocabulary.Tree.Longest(tokens, at + 1, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle")))
+        if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && vocabulary.Tree.Longest(tokens, at + 1, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle") || of.Contains("m:thru")))
         {
             number.End = tokens[at].End;
             return at + 1;

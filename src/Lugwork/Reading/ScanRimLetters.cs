@@ -44,7 +44,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool drilled = i > 0 && _items[i].Unit.Length == 0 && rim && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
-            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole")
+            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || (TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole" && (_items[Link(i)].Clause == _items[i].Clause || TopicOf(i) is "t:valvehole")))
             {
                 continue;
             }
@@ -134,10 +134,17 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>The figure 29 or 27.5 that a doubt starts at, of a rim and no tyre; -1 where it is another.</summary>
+    private int IsMountainInch(int start, string seat)
+    {
+        int at = _items.FindIndex(i => i.Start == start && i.IsNumber);
+        return at >= 0 && Anywhere("t:tyre") < 0 && !Joins(at) && (_items[at].Value, seat) is (29m, "622") or (27.5m, "584") ? at : -1;
+    }
+
     /// <summary>29" or 27.5" of a mountain bicycle: the word tells it from the other rims of this name.</summary>
     private bool IsMountainSeat(int i, out string seat)
     {
         seat = _items[i] is { IsInch: true, IsFraction: false } ? _items[i].Value switch { 29 => "622", 27.5m => "584", _ => "" } : "";
-        return seat.Length > 0 && Anywhere("m:offroad") >= 0 && !Joins(i);
+        return seat.Length > 0 && (Anywhere("m:offroad") >= 0 || (Values.ContainsKey("innerWidth") && Anywhere("t:tyre") < 0)) && !Joins(i);
     }
 }

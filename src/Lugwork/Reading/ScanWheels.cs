@@ -80,6 +80,7 @@ internal sealed partial class LineScan
         Words("HubEnds", "ends");
         Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
+        SettleSeat("beadSeat");
         OtherSeats();
         InnerWidthAlone();
         ValveHoleByName();
@@ -149,8 +150,40 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"26er (559)", "26in (559)": a size in inches that several rims share, beside the bead seat that tells them apart.</summary>
+    private void SettleSeat(string field)
+    {
+        if (Values.TryGetValue(field, out LineFinding? seat))
+        {
+            Doubts.RemoveAll(d => d.Field == field && d.Kind == LineDoubtKind.Several && (d.Keys.Contains(seat.Key) || (d.Keys.IsEmpty && _items.Find(i => i.Start == d.Start) is { IsNumber: true } inches && IsInchesOfSeat(inches.Value, seat.Key))));
+        }
+    }
+
+    private static bool IsInchesOfSeat(decimal inches, string seat) => seat switch
+    {
+        "559" => inches == 26,
+        "622" => inches is 28 or 29,
+        "584" => inches is 27.5m or 26,
+        "571" or "590" or "597" => inches == 26,
+        "630" => inches == 27,
+        "635" => inches == 28,
+        "507" or "540" or "520" => inches == 24,
+        "406" or "451" => inches == 20,
+        "355" => inches == 18,
+        "305" or "349" => inches == 16,
+        _ => false,
+    };
+
     private void OtherSeats()
     {
+        if (Values.ContainsKey("innerWidth") && !Values.ContainsKey("beadSeat") && Doubts.Find(d => d.Field == "beadSeat" && d.Kind == LineDoubtKind.Several) is { Keys: [string only] } inches && Doubts.TrueForAll(d => d.Field == "beadSeat" && d.Keys.Contains(only)) && IsMountainInch(inches.Start, only) is >= 0 and int figure)
+        {
+            // 29" and 27.5" of a rim: there is one bead seat of this name.
+            Doubts.Clear();
+            Keep("beadSeat", only, figure, figure);
+            return;
+        }
+
         // 29", 28": the size in inches is on the rim beside what was read, and says no bead seat for certain.
         if (Values.Count > 0 && Doubts.Count > 0 && Doubts.TrueForAll(d => d.Field == "beadSeat" && d.Kind == LineDoubtKind.Several))
         {

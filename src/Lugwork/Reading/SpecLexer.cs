@@ -349,6 +349,14 @@ internal static class SpecLexer
                 continue;
             }
 
+            if (token is { Kind: SpecTokenKind.Word, Glued: true, Text: "th" or "ths" } && kept > 0 && tokens[kept - 1] is { IsNumber: true, IsFraction: true } part && tokens[kept - 1].Value % 0.125m == 0)
+            {
+                // "1 1/8th", "3/8ths".
+                part.End = token.End;
+                tokens[kept - 1] = part;
+                continue;
+            }
+
             if (token.IsNumber && Divided(tokens, i, kept, out SpecToken fraction))
             {
                 token = fraction;
@@ -464,11 +472,15 @@ internal static class SpecLexer
         return true;
     }
 
+    /// <summary>"Steerer, 1 e 1/8", "1 1/8 - 1 e 1/2": a sign that parts the figure from a word, or from the other end of a taper.</summary>
+    private static bool IsBeforeWhole(List<SpecToken> tokens, int sign) =>
+        sign > 0 && ((tokens[sign - 1].Kind == SpecTokenKind.Word && (tokens[sign].Is(',') || tokens[sign].Is(':') || tokens[sign].Is('('))) || (tokens[sign - 1] is { IsNumber: true, IsFraction: true, Value: > 1 and < 2 } && (tokens[sign].Is('-') || tokens[sign].Is('/'))));
+
     /// <summary>"1 inch 1/8", "1\" 1/8", "un pouce et 1/8": the whole before a mark or word of inches; the place before the fraction where there is none.</summary>
     private static int BeforeInch(List<SpecToken> tokens, int before)
     {
         int at = before;
-        if (at > 0 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: 1, Places: 0 } && !(at > 1 && (tokens[at - 2].Kind == SpecTokenKind.Sign || tokens[at - 2].IsNumber)))
+        if (at > 0 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: 1, Places: 0 } && !(at > 1 && (tokens[at - 2].IsNumber || (tokens[at - 2].Kind == SpecTokenKind.Sign && !IsBeforeWhole(tokens, at - 2)))))
         {
             // "1 e 1/8", "1 y 1/8": the whole and its part, by a word.
             return at - 1;
