@@ -6,7 +6,7 @@ internal sealed partial class LineScan
     /// <summary>"21TC-622", "25C de 584": inside width, letters of the profile and bead seat.</summary>
     private void ReadRimLetters()
     {
-        bool rim = Anywhere("t:rim") >= 0;
+        bool rim = Anywhere("t:rim") >= 0 || Anywhere("t:beadseat") >= 0;
         bool tyre = Anywhere("t:tyre") >= 0;
         for (int i = 0; i + 3 < _items.Count && !tyre && !Full; i++)
         {
@@ -21,6 +21,40 @@ internal sealed partial class LineScan
             Keep("rimType", _items[i + 1].Text.ToUpperInvariant(), i, i + 1);
             Take("beadSeat", _items[i + 3].Text, i + 3, i + 3);
             return;
+        }
+
+        if (rim && !tyre)
+        {
+            LettersApart();
+        }
+    }
+
+    /// <summary>"Rim is 21TC, 622", "584er Felge, 25C": the width with the letters of the profile in another clause than the bead seat; "25C" beside 622 can be a tyre.</summary>
+    private void LettersApart()
+    {
+        int width = -1;
+        int seat = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || Joins(i))
+            {
+                continue;
+            }
+
+            if (_items[i] is { Unit: "", Value: >= 12 and <= 60 } && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" } && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign }))
+            {
+                width = width < 0 ? i : _items.Count;
+            }
+            else if (_items[i].IsMillimetre && _items[i].Value >= 300 && IsSeat(_items[i].Value))
+            {
+                seat = seat < 0 ? i : _items.Count;
+            }
+        }
+
+        if (width >= 0 && seat >= 0 && width < _items.Count && seat < _items.Count && !(_items[width + 1].Text == "c" && _items[seat].Value == 622) && Math.Abs(_items[width].Clause - _items[seat].Clause) <= 1)
+        {
+            Length("innerWidth", width);
+            Keep("rimType", _items[width + 1].Text.ToUpperInvariant(), width, width + 1);
         }
     }
 
@@ -43,7 +77,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            bool drilled = i > 0 && _items[i].Unit.Length == 0 && rim && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
+            bool drilled = i > 0 && _items[i].Unit.Length == 0 && (rim || IsSpokeCount(_items[i].Value)) && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (rim && i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
             if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || (TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole" && (_items[Link(i)].Clause == _items[i].Clause || TopicOf(i) is "t:valvehole")))
             {
                 continue;
@@ -62,6 +96,9 @@ internal sealed partial class LineScan
             Take(hub ? "hubHoles" : "rimHoles", _items[found].Text, found, found);
         }
     }
+
+    /// <summary>Holes that hubs are drilled with and that are no axle.</summary>
+    private static bool IsSpokeCount(decimal count) => count is 16 or 18 or 24 or 28 or 32 or 36 or 40 or 48;
 
     private static bool IsDrilledWord(string word) =>
         word is "drilled" or "drilling" or "gebohrt" or "gelocht" or "lochung" or "percee" or "perce" or "percage" or "taladrada" or "taladrado" or "taladro" or "forata" or "forato" or "foratura" or "geboord" or "boring" or "lochzahl" or "locher" or "bored";
@@ -134,17 +171,43 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>The figure 29 or 27.5 that a doubt starts at, of a rim and no tyre; -1 where it is another.</summary>
-    private int IsMountainInch(int start, string seat)
+    /// <summary>29" and 27.5" of a rim, of which the inner width was read: there is one bead seat of this name.</summary>
+    private void MountainSeat()
     {
-        int at = _items.FindIndex(i => i.Start == start && i.IsNumber);
-        return at >= 0 && Anywhere("t:tyre") < 0 && !Joins(at) && (_items[at].Value, seat) is (29m, "622") or (27.5m, "584") ? at : -1;
+        if (!Values.ContainsKey("innerWidth") || Values.ContainsKey("beadSeat") || Anywhere("t:tyre") >= 0 || Doubts.Exists(d => d.Field != "beadSeat" || d.Kind != LineDoubtKind.Several))
+        {
+            return;
+        }
+
+        int found = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!_items[i].IsNumber || _items[i].IsFraction || !(_items[i].IsInch ? _items[i].Value is > 10 and < 40 : IsInchesInWords(i)))
+            {
+                continue;
+            }
+
+            bool joined = (i + 2 < _items.Count && Links(_items[i + 1]) && _items[i + 2].IsNumber) || (i > 1 && Links(_items[i - 1]) && _items[i - 2].IsNumber);
+            if (found >= 0 || joined)
+            {
+                return;
+            }
+
+            found = i;
+        }
+
+        string seat = found < 0 ? "" : _items[found].Value switch { 29 => "622", 27.5m => "584", _ => "" };
+        if (seat.Length > 0 && Doubts.TrueForAll(d => d.Keys.Contains(seat)))
+        {
+            Doubts.Clear();
+            Keep("beadSeat", seat, found, found);
+        }
     }
 
     /// <summary>29" or 27.5" of a mountain bicycle: the word tells it from the other rims of this name.</summary>
     private bool IsMountainSeat(int i, out string seat)
     {
         seat = _items[i] is { IsInch: true, IsFraction: false } ? _items[i].Value switch { 29 => "622", 27.5m => "584", _ => "" } : "";
-        return seat.Length > 0 && (Anywhere("m:offroad") >= 0 || (Values.ContainsKey("innerWidth") && Anywhere("t:tyre") < 0)) && !Joins(i);
+        return seat.Length > 0 && (Anywhere("m:offroad") >= 0 || (Values.ContainsKey("innerWidth") && Anywhere("t:tyre") < 0)) && !(i + 2 < _items.Count && Links(_items[i + 1]) && _items[i + 2].IsNumber) && !(i > 1 && Links(_items[i - 1]) && _items[i - 2].IsNumber);
     }
 }

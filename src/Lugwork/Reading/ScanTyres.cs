@@ -97,12 +97,10 @@ internal sealed partial class LineScan
             Words("TyreBead", "bead", i => !IsOfFoldingBike(i));
         }
 
-        Words("TyreHold", "hold", i => !(IsGlued(_items[i]) && _items.Exists(IsOfPatch)));
+        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items.Exists(IsOfPatch)));
     }
 
-    /// <summary>"Zum Kleben", "para pegar": that a tyre is glued on, or else a patch.</summary>
-    private static bool IsGlued(SpecItem item) => item.IsFraction && (item.Text.Contains("kleb", StringComparison.Ordinal) || item.Text.Contains("lijm", StringComparison.Ordinal) || item.Text.Contains("pegar", StringComparison.Ordinal) || item.Text.Contains("coller", StringComparison.Ordinal) || item.Text.Contains("incollare", StringComparison.Ordinal) || item.Text.Contains("glu", StringComparison.Ordinal) || item.Text.Contains("encolar", StringComparison.Ordinal));
-
+    /// <summary>What else is glued: "zum Kleben der Flicken".</summary>
     private static bool IsOfPatch(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && (item.Text.StartsWith("patch", StringComparison.Ordinal) || item.Text.StartsWith("flick", StringComparison.Ordinal) || item.Text.StartsWith("rustine", StringComparison.Ordinal) || item.Text.StartsWith("parche", StringComparison.Ordinal) || item.Text.StartsWith("topp", StringComparison.Ordinal) || item.Text.StartsWith("pezz", StringComparison.Ordinal) || item.Text.StartsWith("plakker", StringComparison.Ordinal) || item.Text.StartsWith("reparatur", StringComparison.Ordinal) || item.Text.StartsWith("reflekt", StringComparison.Ordinal) || item.Text.StartsWith("strip", StringComparison.Ordinal) || item.Text.StartsWith("sticker", StringComparison.Ordinal)
             || item.Text.StartsWith("pegatina", StringComparison.Ordinal) || item.Text.StartsWith("repair", StringComparison.Ordinal) || item.Text.StartsWith("aufkleber", StringComparison.Ordinal) || item.Text.StartsWith("adesiv", StringComparison.Ordinal) || item.Text.StartsWith("kit", StringComparison.Ordinal) || item.Text is "loch" or "riss" or "hole" or "trou" or "gat" or "buco" or "agujero" or "pinchazo");

@@ -31,6 +31,11 @@ internal sealed partial class LineScan
                 if (named.Length > 0)
                 {
                     Keep(field, named, i, last);
+                    if (i > 1 && _items[i - 1].IsSign('(') && _items[i - 2] is { IsNumber: true, Unit: "" or "in" } inches && IsInchesOfSeat(inches.Value, named))
+                    {
+                        // "27,5 (650B)".
+                        inches.Used = true;
+                    }
                 }
                 else if (_items[i].Value is >= 12 or >= 400)
                 {
@@ -74,7 +79,7 @@ internal sealed partial class LineScan
         }
 
         Words("RimType", "rimType");
-        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber));
+        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber && !(_items[i].Is("v:TyreHold=tubular") && IsSeat(_items[i + 1].Value) && !Joins(i + 1))));
         Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
         BrakeTrackApart();
         Words("HubEnds", "ends");
@@ -176,14 +181,7 @@ internal sealed partial class LineScan
 
     private void OtherSeats()
     {
-        if (Values.ContainsKey("innerWidth") && !Values.ContainsKey("beadSeat") && Doubts.Find(d => d.Field == "beadSeat" && d.Kind == LineDoubtKind.Several) is { Keys: [string only] } inches && Doubts.TrueForAll(d => d.Field == "beadSeat" && d.Keys.Contains(only)) && IsMountainInch(inches.Start, only) is >= 0 and int figure)
-        {
-            // 29" and 27.5" of a rim: there is one bead seat of this name.
-            Doubts.Clear();
-            Keep("beadSeat", only, figure, figure);
-            return;
-        }
-
+        MountainSeat();
         // 29", 28": the size in inches is on the rim beside what was read, and says no bead seat for certain.
         if (Values.Count > 0 && Doubts.Count > 0 && Doubts.TrueForAll(d => d.Field == "beadSeat" && d.Kind == LineDoubtKind.Several))
         {
