@@ -24,7 +24,7 @@ internal static class LengthWords
         ("m:cranklength", CrankLength),
         ("n:reach", QFactor),
         ("m:qfactor", QFactor),
-        ("m:spacers", "spacer, spacers, headset spacers, headset spacer, stack of spacers, spacer stack, distanzring, distanzringe, distanzscheiben, spacerturm, spacerstapel, entretoise, entretoises, bague, bagues, espaciador, espaciadores, separadores, distanziale, distanziali, spessori, spessore, afstandsring, afstandsringen, vulring, vulringen"),
+        ("m:spacers", "spacer, spacers, headset spacers, headset spacer, stack of spacers, spacer stack, distanzring, distanzringe, distanzscheiben, spacerturm, spacerstapel, entretoise, entretoises, bague, bagues, espaciador, espaciadores, separadores, distanziale, distanziali, spessori, spessore, afstandsring, afstandsringen, vulring, vulringen, separador"),
         ("m:spacers m:max", "altezza massima spessori, altezza max spessori, altezza massima distanziali, altezza max distanziali, massima altezza spessori, massimo spessore distanziali, maximale spacerhoogte, max spacerhoogte, max hoogte spacers, maximale hoogte spacers, maximale hoogte van de spacers, spacerhoogte max"),
         ("m:gravel", "gravel, gravelbike, gravel bike, schotter"),
         ("m:onering", "single ring, one ring, single chainring, einfach, einkettenblatt, ein kettenblatt, mono, monoplateau, mono plateau, simple plateau, un plateau, monoplato, un plato, plato unico, monocorona, una corona, corona singola, enkel blad, enkel, enkelblads, een blad"),

@@ -68,6 +68,7 @@ internal sealed partial class LineScan
         ReadTyreLimitApart("largestFrontTyre");
         TravelByStroke();
         TravelBehindStroke();
+        TravelBySize();
         ReadHub("front", rear: false);
         ReadBosses("frontBosses");
         ReadRotorLimit("largestFrontRotor");

@@ -63,6 +63,14 @@ internal sealed partial class LineScan
     {
         bool hub = Anywhere("t:hub") >= 0;
         bool rim = Anywhere("t:rim") >= 0;
+        if (!hub && !rim && Anywhere("t:wheel") < 0 && Doubts.Count == 0)
+        {
+            // "650B / inner 27 / 28 holes": what else is said is all of the rim, or all of the hub.
+            bool ofHub = Values.ContainsKey("hub") || Values.ContainsKey("body") || Values.ContainsKey("rotorFixing");
+            bool ofRim = Values.ContainsKey("beadSeat") || Values.ContainsKey("innerWidth") || Values.ContainsKey("rimType");
+            (hub, rim) = (ofHub && !ofRim, ofRim && !ofHub);
+        }
+
         if (hub == rim || Values.ContainsKey("hubHoles") || Values.ContainsKey("rimHoles") || (rim && (Values.ContainsKey("hub") || Values.ContainsKey("body") || Values.ContainsKey("rotorFixing"))) || (hub && (Values.ContainsKey("beadSeat") || Values.ContainsKey("innerWidth"))))
         {
             return;

@@ -113,6 +113,7 @@ internal sealed partial class LineScan
             }
         }
 
+        found = found < 0 ? SteererLengthAlone() : found;
         if (found >= 0 && found < _items.Count)
         {
             Length("steererLength", found);

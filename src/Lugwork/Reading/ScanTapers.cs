@@ -34,6 +34,26 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"Threadless steerer, 1 1/8" straight, 220 mm": a length by itself, longer than any travel, in a line about a steerer and nothing else; -1 where it is none.</summary>
+    private int SteererLengthAlone()
+    {
+        int found = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (_items[i].IsTopic && TopicIn(_items[i]) is not ("t:steerer" or "t:fork" or "t:kind" or "n:colour"))
+            {
+                return -1;
+            }
+
+            if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Places: 0, Value: >= 205 and <= 320 } && !Joins(i))
+            {
+                found = found < 0 && IsAloneInClause(i) ? i : _items.Count;
+            }
+        }
+
+        return found < _items.Count && Anywhere("t:steerer") >= 0 && Anywhere("m:max") < 0 && Anywhere("m:min") < 0 && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 ? found : -1;
+    }
+
     private bool IsTaperSize(int i) =>
         Free(i) && !_items[i].IsBroken && (_items[i] is { Unit: "" or "in", Value: 1.125m or 1.25m or 1.375m or 1.5m } || _items[i] is { Unit: "" or "mm", IsFraction: false, Value: 28.6m or 31.8m or 38.1m });
 
