@@ -155,30 +155,6 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"26er (559)", "26in (559)": a size in inches that several rims share, beside the bead seat that tells them apart.</summary>
-    private void SettleSeat(string field)
-    {
-        if (Values.TryGetValue(field, out LineFinding? seat))
-        {
-            Doubts.RemoveAll(d => d.Field == field && d.Kind == LineDoubtKind.Several && (d.Keys.Contains(seat.Key) || (d.Keys.IsEmpty && _items.Find(i => i.Start == d.Start) is { IsNumber: true } inches && IsInchesOfSeat(inches.Value, seat.Key))));
-        }
-    }
-
-    private static bool IsInchesOfSeat(decimal inches, string seat) => seat switch
-    {
-        "559" => inches == 26,
-        "622" => inches is 28 or 29,
-        "584" => inches is 27.5m or 26,
-        "571" or "590" or "597" => inches == 26,
-        "630" => inches == 27,
-        "635" => inches == 28,
-        "507" or "540" or "520" => inches == 24,
-        "406" or "451" => inches == 20,
-        "355" => inches == 18,
-        "305" or "349" => inches == 16,
-        _ => false,
-    };
-
     private void OtherSeats()
     {
         MountainSeat();
