@@ -448,7 +448,7 @@ internal static class ItemCutter
 
     /// <summary>"24er Welle", "24er Hohlachse", "24er holle as": what stands behind is a spindle or an axle.</summary>
     private static bool IsSpindle(List<SpecToken> tokens, int at, SpecVocabulary vocabulary) =>
-        tokens[at].Text is "hohlachse" or "hohlwelle" or "hollow" or "holle" or "hohle" or "integrierte" or "doorlopende" || (vocabulary.Tree.Longest(tokens, at, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle")));
+        tokens[at].Text is "hohlachse" or "hohlwelle" or "hollow" or "holle" or "hohle" or "integrierte" or "doorlopende" || (vocabulary.Tree.Longest(tokens, at, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle") || of.Contains("m:thru")));
 
     /// <summary>A word for metres: the letter only against its figure or where a word for a roll follows.</summary>
     private static bool IsMetre(List<SpecToken> tokens, int at)

@@ -170,6 +170,14 @@ internal sealed partial class LineScan
 
         size = size < 0 ? RotorBeside(mark, post) : size;
         size = _items[mark].Is("t:caliper") ? -1 : size;
+        if (size < 0 && !post && !rear && RotorsOfFork() is >= 0 and int both)
+        {
+            Keep(field, _items[both].Value == 140 ? "FM-front-140" : "FM-front-160", Math.Min(mark, both), Math.Max(mark, both + 2));
+            _items[both].Used = _items[both + 2].Used = true;
+            _joined.Add(both + 1);
+            return;
+        }
+
         if (size < 0)
         {
             FieldReading any = _fields[field].Read(post ? "post mount" : "flat mount");

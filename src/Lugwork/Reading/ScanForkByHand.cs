@@ -59,6 +59,19 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"120er Gabel": the German size of a fork is its travel, where no front hub is as wide and nothing else says it.</summary>
+    private void TravelBySize()
+    {
+        for (int i = 0; i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
+        {
+            bool sized = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && _items[i].End - _items[i].Start > _items[i].Text.Length && !Joins(i);
+            if (sized && _items[i + 1].Is("t:fork") && Anywhere("t:travel") < 0 && Anywhere("m:max") < 0 && Anywhere("t:rotor") < 0 && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("t:brake") < 0)
+            {
+                Length("travel", i);
+            }
+        }
+    }
+
     private static bool IsGermanOfFork(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && item.Text is "gabel" or "federgabel" or "luftgabel" or "stahlfedergabel" or "einbaulange" or "einbauhohe" or "federweg" or "schaft" or "gabelschaft" or "mit" or "standrohre";
 }

@@ -69,6 +69,7 @@ internal sealed partial class LineScan
         ReadTyreLimitApart("largestFrontTyre");
         TravelByStroke();
         TravelBehindStroke();
+        TravelBySize();
         ReadHub("front", rear: false);
         ReadBosses("frontBosses");
         ReadRotorLimit("largestFrontRotor");

@@ -70,9 +70,23 @@ internal sealed partial class LineScan
         }
 
         MassWords sum = SumIn(near, i);
-        if (sum.Says || HasWeight(near, i))
+        bool bare = sum is { Limit: true, Bicycle: false, Rider: false, Luggage: false, Total: false, Load: false } && !HasWeight(near, i);
+        if (!bare && (sum.Says || HasWeight(near, i)))
         {
-            return sum;
+            return sum.Rider && sum.Luggage && !sum.Limit && SaysLoadBefore(near) ? sum with { Limit = true } : sum;
+        }
+
+        if (bare)
+        {
+            // "Max 115 kg rider and bags", "bis 115 kg (Fahrer plus Gepäck)": what is weighed stands behind.
+            int end = i + 1;
+            while (end < _items.Count && end <= i + SumReach && !_items[end].IsNumber)
+            {
+                end++;
+            }
+
+            MassWords behind = end < _items.Count && _items[end].IsNumber ? default : SumIn(i + 1, end);
+            return behind.Rider && behind.Luggage ? behind with { Limit = true } : sum;
         }
 
         int to = i + 1;
@@ -116,6 +130,20 @@ internal sealed partial class LineScan
         }
 
         return (to < _items.Count && _items[to].IsNumber ? default : SumIn(i + 1, to)) with { Limit = true };
+    }
+
+    /// <summary>"Carga máx. de la rueda, ciclista + equipaje: 115 kg": a word for a load before the comma, and no figure between.</summary>
+    private bool SaysLoadBefore(int near)
+    {
+        for (int j = near - 1; j >= 0 && j >= near - SumReach && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Is("t:loadlimit") || _items[j].Is("t:limit") || _items[j].Is("m:anyload"))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Bike, rider and bags": a comma between two things that are weighed.</summary>

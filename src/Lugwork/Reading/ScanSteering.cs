@@ -113,6 +113,7 @@ internal sealed partial class LineScan
             }
         }
 
+        found = found < 0 ? SteererLengthAlone() : found;
         if (found >= 0 && found < _items.Count)
         {
             Length("steererLength", found);
@@ -169,6 +170,7 @@ internal sealed partial class LineScan
             topic = topic == "n:reach" && _items[Link(i)].Text is "base" && HasMark(i, "m:tapered") ? "" : topic;
             bool steerer = topic is "t:steerer" or "t:headtube" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
             steerer |= (_items[i].Value is 1.125m && _items[i].Unit.Length == 0) || (_items[i].Value is 28.6m && i + 2 < _items.Count && _items[i + 2] is { IsNumber: true, Value: 39.8m } && (Anywhere("m:tapered") >= 0 || Anywhere("t:steerer") >= 0));
+            steerer |= IsEndOfTaper(i);
             bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
             if (_items[i].IsFraction || _items[i].IsInch || ((steerer || follows) && _items[i].Unit.Length == 0 && _items[i].Value < 2))
             {

@@ -91,10 +91,43 @@ internal sealed partial class LineScan
             found = i;
         }
 
+        found = found < 0 ? LengthBehindValve(valve) : found;
         if (found >= 0)
         {
             Length("valveLength", found);
         }
+    }
+
+    /// <summary>"Autoventil, 40 lang", "Sclaverand, 60er Ventil", "Presta | 48": the clause behind the valve is one figure, with a word for how long it is, or one of the lengths that valves are made in.</summary>
+    private int LengthBehindValve(LineFinding valve)
+    {
+        int found = -1;
+        bool word = false;
+        foreach (SpecItem item in Clauses(_items[valve.Last].Clause + 1))
+        {
+            if (item.IsNumber)
+            {
+                if (found >= 0)
+                {
+                    return -1;
+                }
+
+                found = _items.IndexOf(item, valve.Last);
+                word |= item.End - item.Start > item.Text.Length;
+            }
+            else if (item.Kind == SpecTokenKind.Word)
+            {
+                if (!IsSmallWord(item) && !item.Is("t:length") && !item.Is("t:valvelength") && !item.Is("t:valve"))
+                {
+                    return -1;
+                }
+
+                word |= item.Is("t:length") || item.Is("t:valvelength") || item.Is("t:valve") || item.Text is "lang" or "lange" or "long" or "longue" or "lungo" or "lunga" or "larga" or "largo" or "l";
+            }
+        }
+
+        bool length = found >= 0 && Free(found) && _items[found] is { Unit: "" or "mm", IsFraction: false, Places: 0, Value: >= 30 and <= 120 } && !Joins(found) && Values.ContainsKey("seat");
+        return length && (word || _items[found].Value is 40 or 42 or 48 or 60 or 80) ? found : -1;
     }
 
     private bool IsAgainstValve(int i, LineFinding valve)
@@ -122,5 +155,5 @@ internal sealed partial class LineScan
         return word && behind == valve.First && !(valve.Last + 1 < _items.Count && _items[valve.Last + 1].IsNumber);
     }
 
-    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil" or "auto" or "coche" or "voiture" or "presta" or "schrader" or "americana" or "francese" or "francesa" or "francaise" or "fina" or "gruesa";
+    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil" or "auto" or "coche" or "voiture" or "presta" or "schrader" or "americana" or "francese" or "francesa" or "francaise" or "fina" or "gruesa" or "lungo" or "ventiel" or "valvola" or "valvula" or "valve" or "inglesa" or "inglese" or "anglaise" or "english" or "francesa" or "gorda" or "sottile" or "fine";
 }

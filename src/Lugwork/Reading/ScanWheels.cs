@@ -31,6 +31,11 @@ internal sealed partial class LineScan
                 if (named.Length > 0)
                 {
                     Keep(field, named, i, last);
+                    if (i > 1 && _items[i - 1].IsSign('(') && _items[i - 2] is { IsNumber: true, Unit: "" or "in" } inches && IsInchesOfSeat(inches.Value, named))
+                    {
+                        // "27,5 (650B)".
+                        inches.Used = true;
+                    }
                 }
                 else if (_items[i].Value is >= 12 or >= 400)
                 {
@@ -74,12 +79,13 @@ internal sealed partial class LineScan
         }
 
         Words("RimType", "rimType");
-        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber));
+        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber && !(_items[i].Is("v:TyreHold=tubular") && IsSeat(_items[i + 1].Value) && !Joins(i + 1))));
         Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
         BrakeTrackApart();
         Words("HubEnds", "ends");
         Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
+        SettleSeat("beadSeat");
         OtherSeats();
         HoleOfOtherValve();
         InnerWidthAlone();
@@ -159,6 +165,7 @@ internal sealed partial class LineScan
 
     private void OtherSeats()
     {
+        MountainSeat();
         // 29", 28": the size in inches is on the rim beside what was read, and says no bead seat for certain.
         if (Values.Count > 0 && Doubts.Count > 0 && Doubts.TrueForAll(d => d.Field == "beadSeat" && d.Kind == LineDoubtKind.Several))
         {

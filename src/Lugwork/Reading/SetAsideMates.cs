@@ -188,7 +188,7 @@ internal sealed partial class SetAside
         || ((_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, last, "t:brake") && _items[Find(first, last, "d:past")].Text is "drilled" or "gebohrt" or "geboord" && !_items.GetRange(first, last - first + 1).Exists(i => i.Text is "out" or "was" or "were" or "war" or "formerly" or "previously" or "originally" or "fruher"));
 
     private bool IsRimDrilled(int first, int last) =>
-        (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "t:valvehole") || (Any(first, last, "v:ValveStem=presta") || Any(first, last, "v:ValveStem=schrader") || Any(first, last, "t:valve")) && (Any(first, last, "t:rim") || _items.GetRange(first, last - first + 1).Exists(i => i.Value is 6.5m or 8.5m)) || (Any(first, last, "t:rim") && (Any(first, last, "v:ValveStem=schrader") || Any(first, last, "v:ValveStem=presta") || Any(first, last, "t:rimholes"))))
+        (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "t:valvehole") || (Any(first, last, "v:ValveStem=presta") || Any(first, last, "v:ValveStem=schrader") || Any(first, last, "t:valve")) && (Any(first, last, "t:rim") || _items.GetRange(first, last - first + 1).Exists(i => i.Value is 6.5m or 8.5m)) || (_items.GetRange(first, last - first + 1).FindAll(i => i.IsNumber) is [{ Unit: "" or "holes", Value: 16 or 18 or 20 or 24 or 28 or 32 or 36 or 40 or 48 }]) || (Any(first, last, "t:rim") && (Any(first, last, "v:ValveStem=schrader") || Any(first, last, "v:ValveStem=presta") || Any(first, last, "t:rimholes"))))
         && !_items.GetRange(first, last - first + 1).Exists(i => i.Text is "was" or "were" or "war" or "formerly" or "previously" or "originally" or "fruher");
 
     private bool HasBody(int first, int last)

@@ -50,7 +50,7 @@ internal static class SpelledNumbers
             }
             else if (Words.TryGetValue(tokens[i].Text, out int value))
             {
-                if (value > 1 && (IsCounted(tokens, i, tree) || IsListed(tokens, i) || IsOfDrive(tokens, i, value)))
+                if (value > 1 && (IsCounted(tokens, i, tree) || IsListed(tokens, i) || IsOfDrive(tokens, i, value) || (value is >= 7 and <= 13 && IsOfBody(tokens, i))))
                 {
                     Put(tokens, i, value);
                 }
@@ -157,6 +157,25 @@ internal static class SpelledNumbers
                 tokens[sign] = times;
             }
         }
+    }
+
+    /// <summary>"HG strada, da undici", "Micro Spline en douze": the speeds of a freehub body that was named right before.</summary>
+    private static bool IsOfBody(List<SpecToken> tokens, int i)
+    {
+        if (i < 2 || tokens[i - 1].Kind != SpecTokenKind.Word || tokens[i - 1].Text is not ("de" or "da" or "di" or "en" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "van" or "a"))
+        {
+            return false;
+        }
+
+        for (int j = i - 2; j >= 0 && j >= i - 5; j--)
+        {
+            if (tokens[j].Text is "hg" or "spline" or "microspline" or "xd" or "xdr")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>A unit stands behind it, or a times sign and a figure, or a figure and a times sign before it.</summary>
